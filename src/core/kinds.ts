@@ -1,0 +1,61 @@
+// The types that everything else speaks: answers, refusals, sources, tables, cards. Types only.
+
+/** What a cell can hold. */
+export type Cell = number | string | boolean;
+
+/** An error that was handed in, in the words of the spreadsheet, e.g. `#DIV/0!`. */
+export interface CellError {
+  readonly cellError: string;
+}
+
+/** Why a call has no result. `#VALUE!`: wrong input. `#N/A`: not in a table. Any other code: an error handed in. */
+export interface Refusal {
+  readonly ok: false;
+  readonly code: string;
+  readonly message: string;
+  readonly argument?: string;
+}
+
+export interface Granted<T> {
+  readonly ok: true;
+  readonly value: T;
+  /** Where the value was taken from, when the text named a table or a material: "ISO 7045 dk max". */
+  readonly taken?: string;
+}
+
+export type Answer<T> = Granted<T> | Refusal;
+
+/** How a value is held: `read in N secondary copies`, `from memory`, `computed from …`, `common practice`. */
+export type Held = string;
+
+export interface Source {
+  readonly title: string;
+  readonly held: Held;
+}
+
+export type CardKind = 'geometry' | 'standard table' | 'handbook formula' | 'common practice';
+
+// ---- published tables -------------------------------------------------------------------------------------------
+
+export interface Column {
+  /** Short camelCase name used by the core: `dkMax`, `majorMin`, `pitch`. */
+  readonly key: string;
+  /** What the standard calls it: `head diameter dk`. */
+  readonly title: string;
+  readonly limit?: 'max' | 'min' | 'nominal' | 'sharp' | 'approx';
+  readonly unit: string;
+  readonly held: Held;
+  readonly note?: string;
+}
+
+/** One published table: rows in the order of the source, digits as printed, a gap is null. */
+export interface Table {
+  readonly standard: string;
+  readonly edition: string;
+  readonly subject: string;
+  readonly table: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly [key: string, ...values: (number | null)[]])[];
+  /** Single values that are held in another way than their column. */
+  readonly exceptions?: readonly { readonly row: string; readonly key: string; readonly held: Held; readonly note?: string }[];
+}
