@@ -1,0 +1,88 @@
+// ASME B1.1, unified threads UNC and UNF of class 2A.
+// Edition: 2008.
+// Table: 2A (from memory). Unit: in.
+// Rows carry no UNC or UNF: of two rows of one size the coarser is UNC, the finer UNF; #0-80 is UNF.
+// Copied from the collected records on 2026-11-24; re-read against the records.
+import type { Table } from '../core/kinds';
+
+export const ASME_B1_1_UNIFIED_THREADS_2A = {
+  standard: 'ASME B1.1',
+  edition: '2008',
+  subject: 'unified threads UNC and UNF, class 2A',
+  table: 'Table 2A (from memory)',
+  columns: [
+    { key: 'nominal', title: 'basic major diameter', limit: 'nominal', unit: 'in', held: 'read in 1 secondary copy' },
+    { key: 'tpi', title: 'threads per inch', limit: 'nominal', unit: '1/in', held: 'by designation' },
+    {
+      key: 'majorMax', title: 'major diameter, 2A', limit: 'max', unit: 'in', held: 'read in 1 secondary copy',
+      note: 'Recomputed from the formulas of ASME B1.1; agrees within 0.0001 in.',
+    },
+    { key: 'majorMin', title: 'major diameter, 2A', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },
+    {
+      key: 'pitchDiaMax', title: 'pitch diameter, 2A', limit: 'max', unit: 'in', held: 'read in 1 secondary copy',
+      note: 'Recomputed from the formulas of ASME B1.1; agrees within 0.0001 in.',
+    },
+    { key: 'pitchDiaMin', title: 'pitch diameter, 2A', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },
+    {
+      key: 'rootMax', title: 'minor diameter, UNR, reference', limit: 'max', unit: 'in',
+      held: 'computed from major max − 1.190786/threads per inch',
+      note: 'The same expression gives the six values that were read, within 0.0001 in.',
+    },
+    {
+      key: 'stressArea', title: 'tensile stress area', limit: 'nominal', unit: 'in²', held: 'read in 1 secondary copy',
+    },
+  ],
+  rows: [
+    ['#0-80', 0.06, 80, 0.0595, 0.0563, 0.0514, 0.0496, 0.0446, 0.0018],
+    ['#1-64', 0.073, 64, 0.0724, 0.0686, 0.0623, 0.0603, 0.0538, 0.00263],
+    ['#1-72', 0.073, 72, 0.0724, 0.0689, 0.0634, 0.0615, 0.0559, 0.00278],
+    ['#2-56', 0.086, 56, 0.0854, 0.0813, 0.0738, 0.0717, 0.0642, 0.0037],
+    ['#2-64', 0.086, 64, 0.0854, 0.0816, 0.0753, 0.0733, 0.0668, 0.00394],
+    ['#3-48', 0.099, 48, 0.0983, 0.0938, 0.0848, 0.0825, 0.0734, 0.00487],
+    ['#3-56', 0.099, 56, 0.0983, 0.0942, 0.0867, 0.0845, 0.077, 0.00523],
+    ['#4-40', 0.112, 40, 0.1112, 0.1061, 0.095, 0.0925, 0.0814, 0.00604],
+    ['#4-48', 0.112, 48, 0.1113, 0.1068, 0.0978, 0.0954, 0.0865, 0.00661],
+    ['#5-40', 0.125, 40, 0.1242, 0.1191, 0.108, 0.1054, 0.0944, 0.00796],
+    ['#5-44', 0.125, 44, 0.1243, 0.1195, 0.1095, 0.107, 0.0972, 0.0083],
+    ['#6-32', 0.138, 32, 0.1372, 0.1312, 0.1169, 0.1141, 0.1, 0.00909],
+    ['#6-40', 0.138, 40, 0.1372, 0.1321, 0.121, 0.1184, 0.1074, 0.01015],
+    ['#8-32', 0.164, 32, 0.1631, 0.1571, 0.1428, 0.1399, 0.1259, 0.014],
+    ['#8-36', 0.164, 36, 0.1632, 0.1577, 0.1452, 0.1424, 0.1301, 0.01474],
+    ['#10-24', 0.19, 24, 0.189, 0.1818, 0.1619, 0.1586, 0.1394, 0.0175],
+    ['#10-32', 0.19, 32, 0.1891, 0.1831, 0.1688, 0.1658, 0.1519, 0.02],
+    ['1/4-20', 0.25, 20, 0.2489, 0.2408, 0.2164, 0.2127, 0.1894, 0.0318],
+    ['1/4-28', 0.25, 28, 0.249, 0.2425, 0.2258, 0.2225, 0.2065, 0.0364],
+  ],
+  exceptions: [
+    { row: '#0-80', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#1-64', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#1-72', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#2-56', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#2-64', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#3-48', key: 'majorMax', held: 'read in 2 secondary copies' },
+    { row: '#0-80', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#1-64', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#1-72', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#2-56', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#2-64', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#3-48', key: 'majorMin', held: 'read in 2 secondary copies' },
+    { row: '#0-80', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#1-64', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#1-72', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#2-56', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#2-64', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#3-48', key: 'pitchDiaMax', held: 'read in 2 secondary copies' },
+    { row: '#0-80', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#1-64', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#1-72', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#2-56', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#2-64', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#3-48', key: 'pitchDiaMin', held: 'read in 2 secondary copies' },
+    { row: '#0-80', key: 'rootMax', held: 'read in 1 secondary copy' },
+    { row: '#1-64', key: 'rootMax', held: 'read in 1 secondary copy' },
+    { row: '#1-72', key: 'rootMax', held: 'read in 1 secondary copy' },
+    { row: '#2-56', key: 'rootMax', held: 'read in 1 secondary copy' },
+    { row: '#2-64', key: 'rootMax', held: 'read in 1 secondary copy' },
+    { row: '#3-48', key: 'rootMax', held: 'read in 1 secondary copy' },
+  ],
+} as const satisfies Table;

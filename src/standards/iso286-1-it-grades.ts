@@ -1,0 +1,83 @@
+// ISO 286-1, standard tolerance grades IT5 to IT16 up to 500 mm, full width.
+// Edition: not shown in the copies read.
+// Table: standard tolerance grades (number not read). Unit: µm; the size bands in mm.
+// Copied from the collected records on 2026-11-24; re-read against the records.
+import type { Table } from '../core/kinds';
+
+export const ISO_286_1_IT_GRADES = {
+  standard: 'ISO 286-1',
+  edition: 'not shown in the copies read',
+  subject: 'standard tolerance grades, full width of the tolerance',
+  table: 'standard tolerance grades (table number not read)',
+  columns: [
+    { key: 'over', title: 'nominal size over', limit: 'nominal', unit: 'mm', held: 'read in 1 secondary copy' },
+    { key: 'upTo', title: 'nominal size up to', limit: 'nominal', unit: 'mm', held: 'read in 1 secondary copy' },
+    {
+      key: 'IT5', title: 'standard tolerance grade IT5', unit: 'µm', held: 'read in 1 secondary copy',
+      note: 'Full width. Above 315 mm from memory, within 3 % of the formula.',
+    },
+    { key: 'IT6', title: 'standard tolerance grade IT6', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT7', title: 'standard tolerance grade IT7', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT8', title: 'standard tolerance grade IT8', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT9', title: 'standard tolerance grade IT9', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT10', title: 'standard tolerance grade IT10', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT11', title: 'standard tolerance grade IT11', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT12', title: 'standard tolerance grade IT12', unit: 'µm', held: 'read in 1 secondary copy' },
+    { key: 'IT13', title: 'standard tolerance grade IT13', unit: 'µm', held: 'read in 1 secondary copy' },
+    {
+      key: 'IT14', title: 'standard tolerance grade IT14', unit: 'µm', held: 'read in 1 secondary copy',
+      note: 'IT14 and wider are not meant for sizes up to 1 mm (from memory).',
+    },
+    {
+      key: 'IT15', title: 'standard tolerance grade IT15', unit: 'µm', held: 'from memory, cross-checked',
+      note: 'Equal to 10 × IT10, the rule that every fifth grade is ten times wider.',
+    },
+    {
+      key: 'IT16', title: 'standard tolerance grade IT16', unit: 'µm', held: 'from memory, cross-checked',
+      note: 'Equal to 10 × IT11, the rule that every fifth grade is ten times wider.',
+    },
+  ],
+  rows: [
+    ['0-3', 0, 3, 4, 6, 10, 14, 25, 40, 60, 100, 140, 250, 400, 600],
+    ['3-6', 3, 6, 5, 8, 12, 18, 30, 48, 75, 120, 180, 300, 480, 750],
+    ['6-10', 6, 10, 6, 9, 15, 22, 36, 58, 90, 150, 220, 360, 580, 900],
+    ['10-18', 10, 18, 8, 11, 18, 27, 43, 70, 110, 180, 270, 430, 700, 1100],
+    ['18-30', 18, 30, 9, 13, 21, 33, 52, 84, 130, 210, 330, 520, 840, 1300],
+    ['30-50', 30, 50, 11, 16, 25, 39, 62, 100, 160, 250, 390, 620, 1000, 1600],
+    ['50-80', 50, 80, 13, 19, 30, 46, 74, 120, 190, 300, 460, 740, 1200, 1900],
+    ['80-120', 80, 120, 15, 22, 35, 54, 87, 140, 220, 350, 540, 870, 1400, 2200],
+    ['120-180', 120, 180, 18, 25, 40, 63, 100, 160, 250, 400, 630, 1000, 1600, 2500],
+    ['180-250', 180, 250, 20, 29, 46, 72, 115, 185, 290, 460, 720, 1150, 1850, 2900],
+    ['250-315', 250, 315, 23, 32, 52, 81, 130, 210, 320, 520, 810, 1300, 2100, 3200],
+    ['315-400', 315, 400, 25, 36, 57, 89, 140, 230, 360, 570, 890, 1400, 2300, 3600],
+    ['400-500', 400, 500, 27, 40, 63, 97, 155, 250, 400, 630, 970, 1550, 2500, 4000],
+  ],
+  exceptions: [
+    { row: '315-400', key: 'over', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'over', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'upTo', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'upTo', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT5', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT5', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT6', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT6', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT7', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT7', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT8', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT8', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT9', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT9', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT10', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT10', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT11', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT11', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT12', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT12', held: 'from memory, cross-checked' },
+    { row: '315-400', key: 'IT13', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT13', held: 'from memory, cross-checked' },
+    { row: '6-10', key: 'IT14', held: 'read in 2 secondary copies' },
+    { row: '80-120', key: 'IT14', held: 'read in 2 secondary copies' },
+    { row: '315-400', key: 'IT14', held: 'from memory, cross-checked' },
+    { row: '400-500', key: 'IT14', held: 'from memory, cross-checked' },
+  ],
+} as const satisfies Table;
