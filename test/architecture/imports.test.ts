@@ -1,0 +1,109 @@
+// Every import rule is shown to let the intended tree pass and to refuse a planted fault.
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { cruise, type ICruiseResult } from "dependency-cruiser";
+import extractDepcruiseOptions from "dependency-cruiser/config-utl/extract-depcruise-options";
+import { afterEach, expect, it } from "vitest";
+
+const CONFIG = fileURLToPath(new URL("../../.dependency-cruiser.cjs", import.meta.url));
+
+/** The smallest tree with every import that the rules allow. */
+const SOUND: Readonly<Record<string, string>> = {
+  "src/core/kinds.ts": "export interface Kind { readonly kind: string }",
+  "src/core/call.ts": 'import { tableA } from "../standards/a"; import forms from "../plain/forms.json"; import { print } from "../plain/print"; export const call = [tableA, forms, print];',
+  "src/standards/a.ts": 'import type { Kind } from "../core/kinds"; export const tableA: Kind = { kind: "a" };',
+  "src/plain/forms.json": "{}",
+  "src/plain/print.ts": 'import type { Kind } from "../core/kinds"; export const print = (kind: Kind) => kind;',
+  "src/joint/joint.ts": 'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; export const joint = [call, tableA, print];',
+  "src/sheet/plan.ts": 'import type { Kind } from "../core/kinds"; export type Plan = Kind;',
+  "src/demo/demo.ts": 'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; export const demo = (plan: Plan) => [call, joint, plan];',
+  "src/hosts/excel/host.ts": 'import type { Plan } from "../../sheet/plan"; import { ExcelUtilities } from "@microsoft/office-js-helpers"; export const excel = (plan: Plan) => [plan, ExcelUtilities];',
+  "src/hosts/bench/host.ts": 'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => [plan, Univer];',
+  "src/pane/pane.ts": 'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; export const pane = (kind: Kind) => [Storage, kind, demo, excel];',
+  "src/pane/globals.d.ts": "declare const A: string;",
+  "src/bench/bench.ts": 'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; export const page = (kind: Kind) => [boss, kind, demo, bench];',
+  "functions/cell.ts": 'import { call } from "../src/core/call"; import type { Kind } from "../src/core/kinds"; import { joint } from "../src/joint/joint"; export const cell = (kind: Kind) => [call, joint, kind];',
+  "functions/boss.ts": 'import { cell } from "./cell"; export const boss = cell;',
+  "test/kit.ts": 'import { call } from "../src/core/call"; export const kit = call;',
+};
+
+const made: string[] = [];
+afterEach(() => {
+  for (const folder of made.splice(0)) rmSync(folder, { recursive: true });
+});
+
+/** `rule: from -> to` for everything the rules refuse in the tree. */
+async function refused(tree: Readonly<Record<string, string>>): Promise<string[]> {
+  const root = mkdtempSync(join(tmpdir(), "imports-"));
+  made.push(root);
+  for (const [path, text] of Object.entries(tree)) {
+    mkdirSync(dirname(join(root, path)), { recursive: true });
+    writeFileSync(join(root, path), text);
+  }
+  const options = await extractDepcruiseOptions(CONFIG);
+  const { output } = await cruise(["src", "functions"], { ...options, baseDir: root });
+  return (output as ICruiseResult).summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`).sort();
+}
+
+it("lets the intended tree pass", async () => {
+  expect(await refused(SOUND)).toEqual([]);
+});
+
+it.each<[rule: string, file: string, imported: string, to: string]>([
+  ["standards-are-data", "src/standards/b.ts", "./a", "src/standards/a.ts"],
+  ["standards-are-data", "src/standards/b.ts", "../core/call", "src/core/call.ts"],
+  ["core-is-pure", "src/core/boss/boss.ts", "../../sheet/plan", "src/sheet/plan.ts"],
+  ["core-is-pure", "src/core/boss/boss.ts", "../../joint/joint", "src/joint/joint.ts"],
+  ["core-is-pure", "src/core/boss/boss.ts", "node:fs", "fs"],
+  ["core-is-pure", "src/core/boss/boss.ts", "js-quantities", "js-quantities"],
+  ["joint-on-core", "src/joint/rules.ts", "../sheet/plan", "src/sheet/plan.ts"],
+  ["sheet-is-a-plan", "src/sheet/draw.ts", "../core/call", "src/core/call.ts"],
+  ["demo-on-sheet", "src/demo/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
+  ["wrappers-only-wrap", "functions/rib.ts", "./boss", "functions/boss.ts"],
+  ["wrappers-only-wrap", "functions/rib.ts", "../src/core/kinds", "src/core/kinds.ts"],
+  ["excel-draws-plans", "src/hosts/excel/b.ts", "../bench/host", "src/hosts/bench/host.ts"],
+  ["excel-draws-plans", "src/hosts/excel.ts", "@univerjs/core", "@univerjs/core"],
+  ["excel-draws-plans", "src/hosts/excel/b.ts", "../../../functions/boss", "functions/boss.ts"],
+  ["bench-draws-plans", "src/hosts/bench/b.ts", "../excel/host", "src/hosts/excel/host.ts"],
+  ["bench-draws-plans", "src/hosts/bench/b.ts", "../../bench/bench", "src/bench/bench.ts"],
+  ["bench-draws-plans", "src/hosts/bench/b.ts", "../../pane/pane", "src/pane/pane.ts"],
+  ["bench-draws-plans", "src/hosts/bench/b.ts", "node:path", "path"],
+  ["pane-is-a-page", "src/pane/b.ts", "../../functions/boss", "functions/boss.ts"],
+  ["pane-is-a-page", "src/pane/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
+  ["bench-is-a-page", "src/bench/b.ts", "../hosts/excel/host", "src/hosts/excel/host.ts"],
+  ["bench-is-a-page", "src/bench/b.ts", "@univerjs/core", "@univerjs/core"],
+  ["pages-know-core-types", "src/pane/b.ts", "../core/call", "src/core/call.ts"],
+  ["pages-know-core-types", "src/bench/b.ts", "../core/call", "src/core/call.ts"],
+])("%s refuses %s with %s", async (rule, file, imported, to) => {
+  expect(await refused({ ...SOUND, [file]: `import { a } from "${imported}"; export const b = a;` })).toEqual([`${rule}: ${file} -> ${to}`]);
+});
+
+it("counts an import of a type alone", async () => {
+  const tree = { ...SOUND, "src/core/boss/boss.ts": 'import type { Plan } from "../../sheet/plan"; export type Boss = Plan;' };
+  expect(await refused(tree)).toEqual(["core-is-pure: src/core/boss/boss.ts -> src/sheet/plan.ts"]);
+});
+
+it("holds cell to the two doors of the core", async () => {
+  const tree = { ...SOUND, "functions/cell.ts": `import { tableA } from "../src/standards/a"; ${SOUND["functions/cell.ts"]} export const a = tableA;` };
+  expect(await refused(tree)).toEqual(["cell-calls-the-core: functions/cell.ts -> src/standards/a.ts"]);
+});
+
+it("lets nobody import a test", async () => {
+  const tree = { ...SOUND, "src/demo/b.ts": 'import { kit } from "../../test/kit"; export const b = kit;' };
+  expect(await refused(tree)).toEqual(["demo-on-sheet: src/demo/b.ts -> test/kit.ts", "nobody-imports-tests: src/demo/b.ts -> test/kit.ts"]);
+});
+
+it("refuses a circle, of types too", async () => {
+  const tree = {
+    ...SOUND,
+    "src/core/a.ts": 'import type { B } from "./b"; export interface A { b: B }',
+    "src/core/b.ts": 'import type { A } from "./a"; export interface B { a: A }',
+  };
+  expect(await refused(tree)).toEqual(["no-circular: src/core/a.ts -> src/core/b.ts"]);
+});
+
+it("refuses a file that nothing uses", async () => {
+  expect(await refused({ ...SOUND, "src/core/old.ts": "export const old = 1;" })).toEqual(["no-orphans: src/core/old.ts -> src/core/old.ts"]);
+});
