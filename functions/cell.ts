@@ -1,5 +1,5 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
-import { call } from "../src/core/call";
+import { call } from "../src/registry";
 import type { Cell, CellError } from "../src/core/kinds";
 
 /** Error values arrive as CustomFunctions.Error or as an error data type; formatted numbers as objects with basicValue. */

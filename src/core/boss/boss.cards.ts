@@ -1,0 +1,83 @@
+import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { numeric, param } from '../read/params';
+import { ANGLE, LENGTH, RATIO, SHARE } from '../read/quantity';
+import { hole, ofMaterial, SCREW } from '../read/sources';
+import * as F from './boss';
+import { bossEnds } from './boss-tables';
+
+const T = 'Boss and wall';
+const length = numeric(LENGTH);
+const distance = param('distance', length, { symbol: 'z', atLeast: 0, default: 0 });
+const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
+// negative: a pin from the other side, the hole widens away from the free end
+const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
+
+export const BOSS_CARDS: readonly Card[] = [
+  card('WALL.FEATURE', T, [param('wall', length, { symbol: 'T', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.6 })], F.wallFeatureMm, {
+    result: { shape: 'number', name: 'wall of an internal feature', symbol: 't', unit: 'mm' },
+    kind: 'common practice',
+    sources: COMMON_PRACTICE,
+    example: { args: [2], result: 1.2 },
+  }),
+  card(
+    'BOSS.OD',
+    T,
+    [param('hole', hole(), { symbol: 'd_h', above: 0 }), param('wall', length, { symbol: 't', above: 0 }), distance, param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 })],
+    F.bossOutsideDiaMm,
+    { result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: ['0.167 in + 0.25 mm', 1.2], result: 6.8918 } },
+  ),
+  card('BOSS.OD.RULE', T, [param('size', SCREW), param('ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 0 })], F.bossOutsideDiaByRuleMm, {
+    result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
+    kind: 'common practice',
+    sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
+    example: { args: ['ST2.9', 'ABS'], result: 6.38 },
+  }),
+  card(
+    'BOSS.WALL',
+    T,
+    [
+      param('od', length, { symbol: 'D', above: 0 }),
+      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      distance,
+      outsideDraft,
+      holeDraft,
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'distance' }),
+    ],
+    F.bossWallMm,
+    { result: { shape: 'number', name: 'boss wall', symbol: 't', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.394, 11.1, '0.5°', '0.25°'], result: 1.9483 } },
+  ),
+  card(
+    'BOSS.ENDS',
+    T,
+    [
+      param('od', length, { symbol: 'D', above: 0 }),
+      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      param('height', length, { symbol: 'h', above: 0 }),
+      outsideDraft,
+      holeDraft,
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height' }),
+    ],
+    bossEnds,
+    {
+      result: { shape: 'table', columns: [{ name: 'at', unit: '' }, { name: 'outside diameter', unit: 'mm' }, { name: 'hole', unit: 'mm' }, { name: 'wall', unit: 'mm' }] },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: {
+        args: [6.4, 2.4, 14, '0.5°'],
+        result: [['at', 'outside diameter (mm)', 'hole (mm)', 'wall (mm)'], ['free end', 6.4, 2.4, 2], ['root', 6.6444, 2.4, 2.1222]],
+      },
+    },
+  ),
+  card('BOSS.SLENDER', T, [param('height', length, { symbol: 'h', above: 0 }), param('od', length, { symbol: 'D', above: 0 })], F.bossSlenderness, {
+    result: { shape: 'number', name: 'height ÷ outside diameter', unit: '' },
+    kind: 'common practice',
+    sources: COMMON_PRACTICE,
+    example: { args: [12, 6], result: 2 },
+  }),
+  card('BOSS.SINK', T, [param('boss_wall', length, { symbol: 't', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })], F.sinkRatio, {
+    result: { shape: 'number', name: 'boss wall ÷ wall', unit: '' },
+    kind: 'common practice',
+    sources: COMMON_PRACTICE,
+    example: { args: [1.2, 2], result: 0.6 },
+  }),
+];

@@ -1,0 +1,34 @@
+// The boss and the wall it stands on. Sizes are held at the free end; the outside grows towards the root.
+import { holeAtDepthMm } from '../hole/hole';
+import { atMost, tanDeg } from '../maths';
+import type { Screw } from '../screw/thread';
+
+export function wallFeatureMm(wallMm: number, share: number): number {
+  return share * wallMm;
+}
+
+export function bossOutsideDiaMm(holeMm: number, wallMm: number, distanceMm: number, draftDeg: number): number {
+  return holeMm + 2 * wallMm + 2 * distanceMm * tanDeg(draftDeg);
+}
+
+export function bossOutsideDiaByRuleMm(screw: Screw, ratio: number): number {
+  return ratio * screw.nominalMm;
+}
+
+export function outsideAtMm(odMm: number, distanceMm: number, outsideDraftDeg: number): number {
+  return odMm + 2 * distanceMm * tanDeg(outsideDraftDeg);
+}
+
+/** Beyond the depth of the hole the boss is solid: the wall is its whole outside diameter. */
+export function bossWallMm(odMm: number, holeMm: number, distanceMm: number, outsideDraftDeg: number, holeDraftDeg: number, holeDepthMm: number): number {
+  const outsideMm = outsideAtMm(odMm, distanceMm, outsideDraftDeg);
+  return atMost(distanceMm, holeDepthMm) ? (outsideMm - holeAtDepthMm(holeMm, distanceMm, holeDraftDeg)) / 2 : outsideMm;
+}
+
+export function bossSlenderness(heightMm: number, odMm: number): number {
+  return heightMm / odMm;
+}
+
+export function sinkRatio(bossWall: number, wallMm: number): number {
+  return bossWall / wallMm;
+}

@@ -1,0 +1,100 @@
+// The one path of a call: read, limits, formula, finite check, answer.
+import type { Card, Param, Result } from './card';
+import type { Answer, Cell } from './kinds';
+import { type ListKind, asList, readArgument, usedLength } from './read/params';
+import { Refused, asRefusal, wrongInput } from './refuse';
+
+/** A result larger than this is refused with its size. */
+export const MOST_CELLS = 20_000;
+
+export type Outcome = Answer<Cell | Cell[][]>;
+
+export function callCard(card: Card, args: readonly unknown[]): Outcome {
+  try {
+    return { ok: true, value: finished(card.result, applied(card, readArguments(card, args))) };
+  } catch (fault) {
+    if (fault instanceof Refused) return asRefusal(fault);
+    throw fault;
+  }
+}
+
+/** The formula on values that were read; its limits were checked with them. Throws Refused. */
+export function applied(card: Card, values: readonly unknown[]): unknown {
+  return card.formula(...(values as never[]));
+}
+
+/** Raw arguments to core values, in the order of the card. Throws Refused. */
+export function readArguments(card: Card, args: readonly unknown[]): unknown[] {
+  const lists = equalLists(card.params, args);
+  const read = new Map<string, unknown>();
+  return card.params.map((param, i) => {
+    const value = readArgument(param, lists.get(param.name) ?? args[i], read);
+    const rows = lists.size > 0 && param.kind.shape === 'list' ? longest(card.params, lists, param.group) : 0;
+    const list = param.kind as ListKind<unknown>;
+    const filled = rows > 1 && value !== undefined && list.count(value) === 1 ? list.repeat(value, rows) : value;
+    read.set(param.name, filled);
+    return filled;
+  });
+}
+
+/** Trims rows that are empty in every list of a group, and refuses lists of unequal length. */
+function equalLists(params: readonly Param[], args: readonly unknown[]): Map<string, unknown> {
+  const lists = new Map<string, unknown>();
+  const groups = new Map<string | undefined, { name: string; raw: unknown; param: Param }[]>();
+  params.forEach((param, i) => {
+    if (param.kind.shape !== 'list' || !Array.isArray(args[i])) return;
+    const group = groups.get(param.group) ?? [];
+    group.push({ name: param.name, raw: args[i], param });
+    groups.set(param.group, group);
+  });
+  for (const group of groups.values()) {
+    const used = group.map(({ raw, name }) => naming(name, () => usedLength(raw)));
+    const rows = Math.max(...used);
+    let first: { name: string; count: number } | undefined;
+    for (const { name, raw } of group) {
+      const list = asList(raw).slice(0, rows);
+      lists.set(name, list.length === 0 ? null : list.map(entry => [entry]));
+      if (list.length <= 1) continue;
+      if (first !== undefined && first.count !== list.length) {
+        throw wrongInput(`${first.name} has ${first.count} rows and ${name} has ${list.length}; give equal counts, or one value for all`, name);
+      }
+      first ??= { name, count: list.length };
+    }
+  }
+  return lists;
+}
+
+function longest(params: readonly Param[], lists: ReadonlyMap<string, unknown>, group: string | undefined): number {
+  const inGroup = params.filter(param => param.group === group && lists.has(param.name));
+  return Math.max(0, ...inGroup.map(param => asList(lists.get(param.name)).length));
+}
+
+function naming<T>(name: string, work: () => T): T {
+  try {
+    return work();
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `${name}: ${fault.message}`, name) : fault;
+  }
+}
+
+/** A full rectangle of finite numbers and text, with the card's header row, or a refusal. */
+function finished(shape: Result, result: unknown): Cell | Cell[][] {
+  if (!Array.isArray(result)) return finishedCell(result);
+  const rows = (Array.isArray(result[0]) ? result : [result]) as unknown[][];
+  const header = shape.shape === 'table' && shape.columns.length > 0 ? [shape.columns.map(({ name, unit }) => withUnit(name, unit))] : [];
+  const cells = (header.length + rows.length) * (rows[0]?.length ?? 0);
+  if (cells > MOST_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MOST_CELLS} are given`);
+  return [...header, ...rows.map(row => row.map(finishedCell))];
+}
+
+/** How a header names a quantity: `engagement (mm)`. */
+export const withUnit = (name: string, unit: string): string => (unit === '' ? name : `${name} (${unit})`);
+
+function finishedCell(value: unknown): Cell {
+  if (typeof value === 'number') {
+    if (!Number.isFinite(value)) throw wrongInput('no finite result for these inputs');
+    return value === 0 ? 0 : value;
+  }
+  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  throw new TypeError(`not a cell: ${String(value)}`);
+}

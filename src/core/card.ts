@@ -1,0 +1,113 @@
+// What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
+// Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
+import type { CardKind, Source } from './kinds';
+
+/** What a reader may look at beside the raw value. */
+export interface Place {
+  readonly argument: string;
+  /** The arguments already read, by name. */
+  readonly read: ReadonlyMap<string, unknown>;
+}
+
+export interface Kind<T> {
+  /** `length`, `screw size`, … */
+  readonly noun: string;
+  /** The core unit, or nothing. */
+  readonly unit: string;
+  /** What is accepted, in words. */
+  readonly accepts: string;
+  /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
+  readonly shape: 'one' | 'list' | 'block';
+  /** A value that is neither blank nor an error. Throws Refused. */
+  read(raw: unknown, place: Place): T;
+}
+
+export interface Limits {
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+}
+
+/**
+ * What a blank cell, a left-out argument and a bare 0 mean; a function cannot tell them apart.
+ * refused: an error naming the argument. zero: the number 0. explicit: refused, zero must be written with its unit.
+ * default: the given value, or that of an earlier parameter. absent: the parameter has no value, and none is taken.
+ */
+export type Blank = 'refused' | 'zero' | 'explicit' | 'absent' | { readonly default: number | string } | { readonly sameAs: string };
+
+export interface Param<T = unknown> {
+  readonly name: string;
+  readonly kind: Kind<T>;
+  readonly symbol?: string;
+  readonly limits?: Limits;
+  readonly blank: Blank;
+  readonly optional: boolean;
+  /** Lists of one group have a row each for the same things; their counts must agree. */
+  readonly group?: string;
+}
+
+interface Named {
+  readonly name: string;
+  readonly unit: string;
+}
+
+export type Result =
+  | { readonly shape: 'number'; readonly name: string; readonly symbol?: string; readonly unit: string }
+  | { readonly shape: 'text'; readonly name: string }
+  /** One row, no header. */
+  | { readonly shape: 'row'; readonly columns: readonly Named[] }
+  /** One column, no header. */
+  | { readonly shape: 'column'; readonly name: string; readonly unit: string }
+  /** A header row, then rows; no columns where the arguments decide. */
+  | { readonly shape: 'table'; readonly columns: readonly Named[] };
+
+export interface Card {
+  readonly id: string;
+  readonly topic: Topic;
+  readonly params: readonly Param[];
+  readonly result: Result;
+  readonly formula: (...args: never[]) => unknown;
+  readonly kind: CardKind;
+  readonly sources: readonly Source[];
+  /** The result of a large table may be one of its rows, counted from 0. */
+  readonly example: { readonly args: readonly unknown[]; readonly result: unknown } | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
+  /** Why the hand-over has no live plain formula, where it has none. */
+  readonly notLive?: string;
+  /** A word of caution that belongs to every use: an estimate, a start value. */
+  readonly caution?: string;
+}
+
+export const TOPICS = [
+  'Units',
+  'Screws and standard data',
+  'Holes and core pins',
+  'Draft',
+  'Boss and wall',
+  'Head recess',
+  'Grip, engagement, screw length',
+  'Strength (estimates)',
+  'Board and supports',
+  'Ribs, lip, mould',
+  'Tolerances',
+  'Checks, variants, trace',
+  'The joint as one table',
+] as const;
+
+export type Topic = (typeof TOPICS)[number];
+
+type Params<A extends readonly unknown[]> = { readonly [I in keyof A]: Param<A[I]> };
+
+/** Ties the parameters' types to the formula's. */
+export function card<A extends readonly unknown[]>(
+  id: string,
+  topic: Topic,
+  params: Params<A>,
+  formula: (...args: [...A]) => unknown,
+  rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula'>,
+): Card {
+  return { id, topic, params, formula: formula as Card['formula'], ...rest };
+}
+
+export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];
+export const COMMON_PRACTICE: readonly Source[] = [{ title: 'common practice', held: 'common practice' }];

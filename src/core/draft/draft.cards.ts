@@ -1,0 +1,43 @@
+import { card, GEOMETRY, type Card } from '../card';
+import { choice, numeric, param } from '../read/params';
+import { ANGLE, LENGTH } from '../read/quantity';
+import * as F from './draft';
+
+const T = 'Draft';
+const CHART = [...GEOMETRY, { title: 'draft chart for 1 inch of depth', held: 'read in 1 secondary copy' }];
+// a forgotten draft must not pass for none
+const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, blank: 'explicit' });
+const height = param('height', numeric(LENGTH), { symbol: 'h', atLeast: 0 });
+
+export const DRAFT_CARDS: readonly Card[] = [
+  card('DRAFT.OFFSET', T, [height, draft], F.draftOffsetMm, {
+    result: { shape: 'number', name: 'offset per side', symbol: 's', unit: 'mm' },
+    kind: 'geometry',
+    sources: CHART,
+    example: { args: ['1 in', '1°'], result: 0.4434 },
+  }),
+  card('DRAFT.ANGLE', T, [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('height', numeric(LENGTH), { symbol: 'h', above: 0 })], F.draftAngleDeg, {
+    result: { shape: 'number', name: 'draft per side', symbol: 'α', unit: '°' },
+    kind: 'geometry',
+    sources: CHART,
+    example: { args: [1, 1], result: 45 },
+  }),
+  card('DRAFT.HEIGHT', T, [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('draft', numeric(ANGLE), { symbol: 'α', above: 0, below: 90 })], F.draftHeightMm, {
+    result: { shape: 'number', name: 'height', symbol: 'h', unit: 'mm' },
+    kind: 'geometry',
+    sources: CHART,
+    example: { args: [0.1, '1°'], result: 5.729 },
+  }),
+  card(
+    'DRAFT.SIZE',
+    T,
+    [
+      param('size', numeric(LENGTH), { symbol: 'D', above: 0 }),
+      param('distance', numeric(LENGTH), { symbol: 'h', atLeast: 0 }),
+      draft,
+      param('direction', choice<F.DraftDirection>('direction', { grows: [], shrinks: [] })),
+    ],
+    F.draftedSizeMm,
+    { result: { shape: 'number', name: 'size at that distance', symbol: 'D', unit: 'mm' }, kind: 'geometry', sources: CHART, example: { args: [6, 12, '0.5°', 'grows'], result: 6.2094 } },
+  ),
+];

@@ -1,0 +1,107 @@
+import { card, GEOMETRY, type Card, type Param } from '../card';
+import type { Deviation } from '../read/deviation';
+import { DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { LENGTH, RATIO } from '../read/quantity';
+import { END, lengthTolerance, point, SCREW } from '../read/sources';
+import * as F from './engagement';
+import { commonLengths, lengthTable, pickedLengthMm } from './screw-length';
+
+const T = 'Grip, engagement, screw length';
+const mm = numeric(LENGTH);
+const length = param('length', mm, { symbol: 'L', above: 0 });
+const lengthTol = param('length_tol', lengthTolerance, { symbol: 't_L' });
+const layers = param('layers', numbers(LENGTH, { above: 0 }), { symbol: 's_i' });
+const grip = param('grip', numbers(LENGTH, { above: 0 }), { symbol: 'G' });
+const tolerances = param('tolerances', DEVIATIONS, { symbol: 't_i' });
+const relief = param('relief', mm, { symbol: 'c', atLeast: 0, default: 0 });
+const reliefTol: Param<Deviation> = param('relief_tol', DEVIATION, { symbol: 't_c', default: 0 });
+const pointLength = param('point', point, { symbol: 'y', atLeast: 0, default: 0 });
+const size = param('size', SCREW);
+const ratio = param('ratio', numeric(RATIO), { symbol: 'k', above: 0 });
+const holeDepth = param('hole_depth', mm, { symbol: 'H', above: 0 });
+const bottomGap = param('bottom_gap', mm, { symbol: 'g', atLeast: 0 });
+const end = param('end', END, { default: 'cone' });
+const ONE_WAY = { kind: 'geometry', sources: GEOMETRY } as const;
+const D1_LAYERS = [[2.5], [1.6]];
+const D1_TOLERANCES = [[0.1], [0.16]];
+
+export const ENGAGEMENT_CARDS: readonly Card[] = [
+  card('GRIP', T, [layers], F.gripMm, { result: { shape: 'number', name: 'grip', symbol: 'G', unit: 'mm' }, ...ONE_WAY, example: { args: [D1_LAYERS], result: 4.1 } }),
+  card('GRIP.LIMITS', T, [layers, tolerances], F.gripLimitsMm, {
+    result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }] },
+    ...ONE_WAY,
+    example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
+  }),
+  card('PENETRATION', T, [length, grip], F.penetrationMm, {
+    result: { shape: 'number', name: 'length below the boss face', symbol: 'P', unit: 'mm' },
+    ...ONE_WAY,
+    example: { args: [13, D1_LAYERS], result: 8.9 },
+  }),
+  card('ENGAGEMENT', T, [length, grip, relief, pointLength], F.engagementMm, {
+    result: { shape: 'number', name: 'full-thread engagement', symbol: 'L_e', unit: 'mm' },
+    ...ONE_WAY,
+    example: { args: [13, D1_LAYERS, 0.8, 'ST2.9 cone'], result: 5.5 },
+  }),
+  card('ENGAGEMENT.LIMITS', T, [length, lengthTol, layers, tolerances, relief, reliefTol, pointLength], F.engagementLimitsMm, {
+    result: {
+      shape: 'row',
+      columns: [{ name: 'worst min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'worst max', unit: 'mm' }, { name: 'root-sum-square half spread', unit: 'mm' }],
+    },
+    ...ONE_WAY,
+    example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.8280]] },
+    caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
+  }),
+  card('ENGAGEMENT.RATIO', T, [param('engagement', mm, { symbol: 'L_e' }), size], F.engagementRatio, {
+    result: { shape: 'number', name: 'engagement ÷ d', unit: '' },
+    ...ONE_WAY,
+    example: { args: [7.34, 'ST2.9'], result: 2.531 },
+  }),
+  card('SCREW.BOTTOM', T, [holeDepth, param('depth_tol', DEVIATION, { symbol: 't_H' }), length, lengthTol, layers, tolerances], F.bottomRoomMm, {
+    result: { shape: 'number', name: 'room under the tip', unit: 'mm' },
+    ...ONE_WAY,
+    example: { args: [14.75, 0, 16, 0.8, D1_LAYERS, D1_TOLERANCES], result: 1.79 },
+  }),
+  card('SCREW.LENGTH.TABLE', T, [size, layers, tolerances, ratio, holeDepth, bottomGap, relief, reliefTol, end], lengthTable, {
+    result: {
+      shape: 'table',
+      columns: [
+        { name: 'length', unit: 'mm' },
+        { name: 'worst engagement', unit: 'mm' },
+        { name: 'worst engagement ÷ d', unit: '' },
+        { name: 'hole depth needed', unit: 'mm' },
+        { name: 'state', unit: '' },
+        { name: 'reason', unit: '' },
+      ],
+    },
+    ...ONE_WAY,
+    example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], row: 5, values: [16, 7.34, 2.531, 13.96, 'pass', '–'] },
+    notLive: 'a table of its own',
+  }),
+  card('SCREW.LENGTH.PICK', T, [size, layers, tolerances, ratio, holeDepth, bottomGap, relief, reliefTol, end], pickedLengthMm, {
+    result: { shape: 'number', name: 'screw length', symbol: 'L', unit: 'mm' },
+    ...ONE_WAY,
+    example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], result: 16 },
+    notLive: 'a row of standard lengths',
+  }),
+  card(
+    'SCREW.LENGTH.COMMON',
+    T,
+    [
+      size,
+      param('grips', numbers(LENGTH, { above: 0 }), { symbol: 'G_i' }),
+      param('grip_tolerances', DEVIATIONS, { symbol: 't_i' }),
+      param('hole_depths', numbers(LENGTH, { above: 0 }), { symbol: 'H_i' }),
+      ratio,
+      bottomGap,
+      relief,
+      end,
+    ],
+    commonLengths,
+    {
+      result: { shape: 'table', columns: [{ name: 'length', unit: 'mm' }, { name: 'joints passed', unit: '' }, { name: 'joints', unit: '' }] },
+      ...ONE_WAY,
+      example: { args: ['ST2.9', [[4.1], [7]], 0.26, 14.75, 2, 1, 0.8], row: 6, values: [19, 1, 2] },
+      notLive: 'a table of its own',
+    },
+  ),
+];

@@ -1,0 +1,49 @@
+// One value of a material, or all of them with range and source.
+import { MATERIAL_RANGES, type MaterialRange, type MaterialRanges, type StrengthRange } from '../../standards/material-ranges';
+import { choice } from '../read/params';
+import { MATERIAL_QUANTITIES, materialValue, type Material } from './material';
+
+export const QUANTITY = choice('quantity', Object.fromEntries(Object.keys(MATERIAL_QUANTITIES).map(word => [word, []])) as unknown as Record<string, readonly string[]>);
+
+export function materialWord(material: Material, quantity: string): number {
+  return materialValue(material, quantity);
+}
+
+const TITLES: Readonly<Record<keyof MaterialRanges, string>> = {
+  density: 'density',
+  shrinkage: 'shrinkage',
+  strength: 'strength',
+  modulus: 'modulus',
+  strain: 'strain',
+  expansion: 'expansion',
+  diffusivity: 'diffusivity',
+  melt: 'melt',
+  mould: 'mould',
+  eject: 'eject',
+  threadShare: 'thread share',
+  odRatio: 'od ratio',
+};
+
+const HEADER = ['quantity', 'typical', 'low', 'high', 'unit', 'yield or break', 'how held'];
+
+function rows(ranges: MaterialRanges): (string | number)[][] {
+  return (Object.entries(ranges) as [keyof MaterialRanges, MaterialRange | StrengthRange][]).map(([quantity, range]) => [
+    TITLES[quantity],
+    range.typ,
+    range.low ?? '–',
+    range.high ?? '–',
+    range.unit === '1' ? '–' : range.unit,
+    'strengthKind' in range ? range.strengthKind : '–',
+    range.held,
+  ]);
+}
+
+/** The ranges of one material; of all, with their symbol in front, where none is named. An own card has values only. */
+export function materialTable(material: Material | undefined): (string | number)[][] {
+  if (material === undefined) {
+    return [['material', ...HEADER], ...Object.entries(MATERIAL_RANGES).flatMap(([symbol, ranges]) => rows(ranges).map(row => [symbol, ...row]))];
+  }
+  const held = (MATERIAL_RANGES as Readonly<Record<string, MaterialRanges>>)[material.name];
+  if (held !== undefined) return [HEADER, ...rows(held)];
+  return [HEADER, ...[...material.values].map(([quantity, value]) => [quantity, value, '–', '–', MATERIAL_QUANTITIES[quantity]?.unit || '–', '–', 'own card'])];
+}

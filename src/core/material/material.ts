@@ -1,0 +1,74 @@
+// Materials: the built-in ranges by ISO 1043 symbol, or the user's own card.
+import { MATERIAL_RANGES, type MaterialRange } from '../../standards/material-ranges';
+import { notInTable, wrongInput } from '../refuse';
+import * as Q from '../read/quantity';
+import { readQuantity, type Quantity } from '../read/quantity';
+
+/** What a card of a material can hold, with the word a user types. */
+export const MATERIAL_QUANTITIES: Readonly<Record<string, Quantity>> = {
+  density: Q.DENSITY,
+  shrinkage: Q.SHARE,
+  strength: Q.STRESS,
+  modulus: Q.STRESS,
+  strain: Q.SHARE,
+  expansion: Q.EXPANSION,
+  diffusivity: Q.DIFFUSIVITY,
+  melt: Q.TEMPERATURE,
+  mould: Q.TEMPERATURE,
+  eject: Q.TEMPERATURE,
+  poisson: Q.RATIO,
+  'thread share': Q.SHARE,
+  'od ratio': Q.RATIO,
+};
+
+export interface Material {
+  readonly name: string;
+  /** Quantity -> value in core units. */
+  readonly values: ReadonlyMap<string, number>;
+}
+
+const normal = (symbol: string): string => symbol.trim().toUpperCase().replace(/\s+/g, ' ').replace(/^PC\/ABS/, 'PC+ABS').replace(/^(HDPE|PE HD)$/, 'PE-HD');
+
+export const MATERIAL_SYMBOLS: readonly string[] = Object.keys(MATERIAL_RANGES);
+
+export function isMaterial(text: string): boolean {
+  return MATERIAL_SYMBOLS.some(symbol => symbol.toUpperCase() === normal(text));
+}
+
+/** A symbol, or an own card as text: "strength 40 MPa; thread share 0.8". */
+export function parseMaterial(text: string): Material {
+  const symbol = MATERIAL_SYMBOLS.find(name => name.toUpperCase() === normal(text));
+  if (symbol !== undefined) {
+    const ranges = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
+    return { name: symbol, values: new Map(Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ])) };
+  }
+  if (quantityWord(text) === undefined) throw notInTable(`"${text}" is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
+  return ownCard(text.split(';').filter(part => part.trim() !== '').map(part => {
+    const word = quantityWord(part);
+    if (word === undefined) throw wrongInput(`"${part.trim()}" does not begin with one of ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+    return [word, part.trim().slice(word.length)];
+  }));
+}
+
+const WORDS: Readonly<Record<string, string>> = { threadShare: 'thread share', odRatio: 'od ratio' };
+
+const quantityWord = (text: string): string | undefined => Object.keys(MATERIAL_QUANTITIES).find(word => text.trim().toLowerCase().startsWith(`${word} `));
+
+/** The user's own card: rows of quantity and value. */
+export function ownCard(rows: readonly (readonly unknown[])[]): Material {
+  const values = new Map<string, number>();
+  for (const [name, value] of rows) {
+    const word = String(name ?? '').trim().toLowerCase();
+    if (word === '' || value === null || value === undefined || value === '' || value === 0) continue;
+    const quantity = MATERIAL_QUANTITIES[word];
+    if (quantity === undefined) throw wrongInput(`"${word}" is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+    values.set(word, typeof value === 'number' ? value : readQuantity(String(value), quantity));
+  }
+  return { name: 'own card', values };
+}
+
+export function materialValue(material: Material, quantity: string): number {
+  const value = material.values.get(quantity);
+  if (value === undefined) throw notInTable(`${quantity} is not held for ${material.name}; give the value, or a card with it`);
+  return value;
+}

@@ -1,0 +1,22 @@
+// The only mathematics a formula may use: each entry has a printed form for spreadsheets and for words (src/plain).
+
+export const tanDeg = (angleDeg: number): number => Math.tan((angleDeg * Math.PI) / 180);
+export const atanDeg = (ratio: number): number => (Math.atan(ratio) * 180) / Math.PI;
+export const cosDeg = (angleDeg: number): number => Math.cos((angleDeg * Math.PI) / 180);
+export const sqrt = Math.sqrt;
+export const cbrt = (x: number): number => Math.cbrt(x);
+export const abs = Math.abs;
+export const ln = Math.log;
+export const min = Math.min;
+export const max = Math.max;
+export const PI = Math.PI;
+
+export const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);
+export const sumSquares = (list: readonly number[]): number => list.reduce((total, x) => total + x * x, 0);
+/** Sum over the rows of (a − b)²: half widths out of upper and lower deviations. */
+export const sumSquaredDifferences = (a: readonly number[], b: readonly number[]): number => a.reduce((total, x, i) => total + (x - (b[i] ?? 0)) ** 2, 0);
+
+/** A limit is met within this of the core unit, so that 0.1 + 0.2 is not above 0.3. */
+export const LIMIT_MARGIN = 1e-9;
+export const atMost = (value: number, limit: number): boolean => value <= limit + LIMIT_MARGIN;
+export const atLeast = (value: number, limit: number): boolean => value >= limit - LIMIT_MARGIN;

@@ -1,0 +1,267 @@
+// Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
+import type { Blank, Kind, Limits, Param, Place } from '../card';
+import type { CellError } from '../kinds';
+import { Refused, wrongInput } from '../refuse';
+import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
+import * as Q from './quantity';
+import { readQuantity, unitsOf, type Quantity } from './quantity';
+
+export const isCellError = (raw: unknown): raw is CellError => typeof raw === 'object' && raw !== null && 'cellError' in raw;
+export const isEmptyText = (raw: unknown): boolean => typeof raw === 'string' && raw.trim() === '';
+/** Empty: a blank cell as some hosts send it, a left-out argument, empty text. */
+export const isEmpty = (raw: unknown): boolean => raw === null || raw === undefined || isEmptyText(raw);
+/** Blank: empty, or the bare 0 that other hosts send for a blank cell. */
+export const isBlank = (raw: unknown): boolean => isEmpty(raw) || raw === 0;
+
+/** How a message shows what was given. */
+export function shown(raw: unknown): string {
+  if (typeof raw === 'string') return `"${raw.length > 60 ? `${raw.slice(0, 57)}…` : raw}"`;
+  if (isCellError(raw)) return raw.cellError;
+  if (Array.isArray(raw)) return `a range of ${raw.length} × ${Array.isArray(raw[0]) ? raw[0].length : 1} cells`;
+  if (typeof raw === 'boolean') return raw ? 'TRUE' : 'FALSE';
+  return isEmpty(raw) ? 'blank' : String(raw);
+}
+
+/** A 1 × 1 range is its cell. */
+function single(raw: unknown): unknown {
+  return Array.isArray(raw) && raw.length === 1 && Array.isArray(raw[0]) && raw[0].length === 1 ? raw[0][0] : raw;
+}
+
+// ---- kinds of one value ------------------------------------------------------------------------------------------
+
+/** Reads text that names a table or a material instead of a number; undefined where the text is not of that form. */
+export type FromText = (text: string, place: Place) => number | undefined;
+
+export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly range?: (rows: readonly (readonly unknown[])[], place: Place) => number }): Kind<number> {
+  return {
+    noun: quantity.noun,
+    unit: quantity.unit,
+    accepts: `${quantity.example}${unitsOf(quantity) === '' ? '' : ` (units: ${unitsOf(quantity)})`}${from === undefined ? '' : `; or ${from.words}`}`,
+    shape: from?.range === undefined ? 'one' : 'block',
+    read(raw, place) {
+      if (typeof raw === 'number') return finite(raw);
+      if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
+      if (typeof raw === 'string') return from?.read(raw, place) ?? readQuantity(raw, quantity);
+      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], place);
+      throw wrongInput('one value is asked for, not a range');
+    },
+  };
+}
+
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw wrongInput('not a finite number');
+  return value;
+}
+
+export const DEVIATION: Kind<Deviation> = {
+  noun: 'tolerance',
+  unit: 'mm',
+  accepts: DEVIATION_EXAMPLE,
+  shape: 'one',
+  read(raw) {
+    if (typeof raw === 'string') return readDeviation(raw);
+    const half = numeric(Q.LENGTH).read(raw, NOWHERE);
+    if (half < 0) throw wrongInput('a tolerance is a half width of 0 or more, or "+a/-b"');
+    return plusMinus(half);
+  },
+};
+
+const NOWHERE: Place = { argument: '', read: new Map() };
+
+/** One of a few words; other spellings stand behind their word. */
+export function choice<W extends string>(noun: string, words: Readonly<Record<W, readonly string[]>>): Kind<W> {
+  const all = Object.entries(words) as [W, readonly string[]][];
+  const accepts = all.map(([word]) => `"${word}"`).join(', ');
+  return {
+    noun,
+    unit: '',
+    accepts,
+    shape: 'one',
+    read(raw) {
+      const text = typeof raw === 'string' ? raw.trim().toLowerCase() : undefined;
+      const found = all.find(([word, other]) => word === text || (text !== undefined && other.includes(text)));
+      if (found === undefined) throw wrongInput(`give one of ${accepts}`);
+      return found[0];
+    },
+  };
+}
+
+/** Text that names something: sizes, heads, materials. An unquoted M3 is a cell, so a number here is most likely that slip. */
+export function named<T>(noun: string, example: string, read: (text: string, place: Place) => T): Kind<T> {
+  return {
+    noun,
+    unit: '',
+    accepts: `text such as "${example}"`,
+    shape: 'one',
+    read(raw, place) {
+      if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, "${example}"`);
+      return read(raw, place);
+    },
+  };
+}
+
+export const ANYTHING: Kind<unknown> = { noun: 'value', unit: '', accepts: 'anything', shape: 'one', read: raw => raw };
+
+/** A rectangle of cells as it is. */
+export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
+  noun: 'range',
+  unit: '',
+  accepts: 'a range',
+  shape: 'block',
+  read: raw => (Array.isArray(raw) ? (raw as unknown[][]) : [[raw]]),
+};
+
+// ---- ranges ------------------------------------------------------------------------------------------------------
+
+export interface ListKind<T> extends Kind<T> {
+  readonly shape: 'list';
+  /** The same value for every one of n rows. */
+  repeat(value: T, rows: number): T;
+  count(value: T): number;
+}
+
+/** One row or column as a list; a single value is a list of one. */
+export function asList(raw: unknown): readonly unknown[] {
+  if (!Array.isArray(raw)) return [raw];
+  const rows = raw as unknown[][];
+  if (rows.length > 1 && (rows[0]?.length ?? 0) > 1) throw wrongInput('give one row or one column');
+  return rows.length > 1 ? rows.map(row => row[0]) : (rows[0] ?? []);
+}
+
+function entries<E>(kind: Kind<E>, raw: unknown, place: Place, limits: Limits | undefined): E[] {
+  return asList(raw).map((entry, i) => {
+    const where = asList(raw).length > 1 ? `row ${i + 1} ` : '';
+    if (isCellError(entry)) throw new Refused(entry.cellError, `${where}is ${entry.cellError}`);
+    if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; write "0 mm" for a true zero`);
+    try {
+      const value = kind.read(entry, place);
+      if (typeof value === 'number') checkLimits(value, limits, kind.unit);
+      return value;
+    } catch (fault) {
+      throw fault instanceof Refused ? new Refused(fault.code, `${where}is ${shown(entry)}: ${fault.message}`) : fault;
+    }
+  });
+}
+
+export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly number[]> {
+  const one = numeric(quantity);
+  return {
+    noun: `range of ${quantity.noun}s`,
+    unit: quantity.unit,
+    accepts: `a row or column of ${quantity.noun}s, or one value`,
+    shape: 'list',
+    read: (raw, place) => entries(one, raw, place, limits),
+    repeat: (value, rows) => Array.from({ length: rows }, () => value[0] as number),
+    count: value => value.length,
+  };
+}
+
+export const DEVIATIONS: ListKind<Deviations> = {
+  noun: 'range of tolerances',
+  unit: 'mm',
+  accepts: `a row or column of tolerances, or one for all; each ${DEVIATION_EXAMPLE}`,
+  shape: 'list',
+  read(raw, place) {
+    const list = entries(DEVIATION, raw, place, undefined);
+    return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
+  },
+  repeat: (value, rows) => ({
+    upperMm: Array.from({ length: rows }, () => value.upperMm[0] as number),
+    lowerMm: Array.from({ length: rows }, () => value.lowerMm[0] as number),
+  }),
+  count: value => value.upperMm.length,
+};
+
+// ---- limits ------------------------------------------------------------------------------------------------------
+
+/** "above 0 mm and at most 1": nothing where there are no limits. */
+export function limitWords(limits: Limits | undefined, unit: string): string {
+  if (limits === undefined) return '';
+  const u = unit === '' || unit === '°' ? unit : ` ${unit}`;
+  const parts: string[] = [];
+  if (limits.above !== undefined) parts.push(`above ${limits.above}${u}`);
+  if (limits.atLeast !== undefined) parts.push(`at least ${limits.atLeast}${u}`);
+  if (limits.below !== undefined) parts.push(`below ${limits.below}${u}`);
+  if (limits.atMost !== undefined) parts.push(`at most ${limits.atMost}${u}`);
+  return parts.join(' and ');
+}
+
+export function withinLimits(value: number, limits: Limits | undefined): boolean {
+  if (limits === undefined) return true;
+  const { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity } = limits;
+  return value > above && value >= atLeast && value < below && value <= atMost;
+}
+
+function checkLimits(value: number, limits: Limits | undefined, unit: string): void {
+  if (!withinLimits(value, limits)) throw wrongInput(`must be ${limitWords(limits, unit)}`);
+}
+
+// ---- a parameter and its raw argument ------------------------------------------------------------------------------
+
+export interface ParamOptions extends Limits {
+  readonly symbol?: string;
+  readonly default?: number | string;
+  readonly sameAs?: string;
+  readonly blank?: Blank;
+  readonly group?: string;
+}
+
+/** Whether 0 lies inside the limits decides what a blank means, unless the parameter says otherwise. */
+export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}): Param<T> {
+  const { symbol, default: fallback, sameAs, blank, group, ...limits } = options;
+  const meant: Blank =
+    blank ?? (sameAs !== undefined ? { sameAs } : fallback !== undefined ? { default: fallback } : kind.shape === 'one' && kind.unit + kind.noun !== '' && isNumberKind(kind) && withinLimits(0, limits) ? 'zero' : 'refused');
+  return {
+    name,
+    kind,
+    ...(symbol === undefined ? {} : { symbol }),
+    ...(Object.keys(limits).length === 0 ? {} : { limits }),
+    ...(group === undefined ? {} : { group }),
+    blank: meant,
+    optional: fallback !== undefined || sameAs !== undefined || blank === 'absent',
+  };
+}
+
+const isNumberKind = (kind: Kind<unknown>): boolean => NUMBER_NOUNS.has(kind.noun);
+const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typeof q === 'object' ? [(q as Quantity).noun] : []))]);
+
+/** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
+export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap<string, unknown>): T | undefined {
+  const value = param.kind.shape === 'list' ? raw : single(raw);
+  const { name, kind, blank } = param;
+  try {
+    if (isCellError(value) && kind !== ANYTHING) throw new Refused(value.cellError, `is ${value.cellError}`);
+    const isText = kind.shape === 'one' && !isNumberKind(kind) && kind !== ANYTHING;
+    if (isText ? isEmpty(value) || (value === 0 && typeof blank === 'object') : isBlank(value) && kind !== ANYTHING) {
+      if (blank === 'absent') return undefined;
+      if (blank === 'zero') return kind.read(0, { argument: name, read });
+      if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
+      if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
+      if ('sameAs' in blank) return read.get(blank.sameAs) as T;
+      return kind.read(blank.default, { argument: name, read });
+    }
+    try {
+      const result = kind.read(value, { argument: name, read });
+      if (typeof result === 'number') checkLimits(result, param.limits, kind.unit);
+      return result;
+    } catch (fault) {
+      if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
+      throw new Refused(fault.code, `is ${shown(value)}: ${fault.message}`);
+    }
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `${name} ${fault.message}`, name) : fault;
+  }
+}
+
+function required(param: Param): string {
+  const limits = limitWords(param.limits, param.kind.unit);
+  return `give ${param.kind.accepts}${limits === '' ? '' : `, ${limits}`}`;
+}
+
+/** Last row that is not blank, plus one. */
+export function usedLength(raw: unknown): number {
+  const list = asList(raw);
+  let n = list.length;
+  while (n > 0 && isBlank(list[n - 1])) n--;
+  return n;
+}

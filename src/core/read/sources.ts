@@ -1,0 +1,119 @@
+// Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
+// Which column is meant is fixed by the argument: the one on the safe side.
+import type { Kind, Place } from '../card';
+import { pilotHoleMm } from '../hole/hole';
+import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
+import { headDiameterMm, headHeightMm, parseHead, type Head, type HeadLimit } from '../screw/head';
+import { lengthDeviation, pointMm, type End } from '../screw/length';
+import { leadingSize, parseSize, type Size } from '../screw/size';
+import { nominalDiaMm, screwOf, type Screw } from '../screw/thread';
+import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
+import { wrongInput } from '../refuse';
+import { type Deviation, readDeviation } from './deviation';
+import { choice, DEVIATION, named, numeric } from './params';
+import * as Q from './quantity';
+import { readQuantity } from './quantity';
+
+export const SIZE: Kind<Size> = named('screw size', 'M3', parseSize);
+export const SCREW: Kind<Screw> = named('screw', 'M3', text => screwOf(parseSize(text)));
+export const HEAD: Kind<Head> = named('head', 'pan', (text, place) => parseHead(text, place.read.get('size') as Size));
+export const END: Kind<End> = choice('screw end', { cone: ['c', 'type c', 'pointed'], flat: ['f', 'type f', 'blunt'] });
+export const FIT: Kind<Fit> = choice('fit', FITS);
+
+const MATERIAL_EXAMPLE = 'ABS';
+export const MATERIAL: Kind<Material> = {
+  ...named('material', MATERIAL_EXAMPLE, parseMaterial),
+  accepts: 'a symbol such as "ABS", or a two-column range of quantity and value',
+  shape: 'block',
+  read(raw) {
+    if (typeof raw === 'string') return parseMaterial(raw);
+    if (Array.isArray(raw)) return twoColumns(raw as unknown[][]);
+    throw wrongInput(`put the name in quotes, "${MATERIAL_EXAMPLE}"`);
+  },
+};
+
+function twoColumns(rows: readonly (readonly unknown[])[]): Material {
+  if (rows[0]?.length !== 2) throw wrongInput('a material card is two columns: quantity and value');
+  return ownCard(rows);
+}
+
+const headed = (text: string, what: string): { size: Size; head: Head } | undefined => {
+  const found = leadingSize(text);
+  if (found === undefined) return undefined;
+  if (found.rest === '') throw wrongInput(`say the head too, "${found.size.text} pan", for its ${what}`);
+  return { size: found.size, head: parseHead(found.rest, found.size) };
+};
+
+export const headDiameter = (limit: HeadLimit): Kind<number> =>
+  numeric(Q.LENGTH, {
+    words: `screw and head, "M3 pan": its ${limit} diameter`,
+    read: text => {
+      const found = headed(text, 'head diameter');
+      return found && headDiameterMm(found.size, found.head, limit);
+    },
+  });
+
+export const headHeight = (limit: HeadLimit): Kind<number> =>
+  numeric(Q.LENGTH, {
+    words: `screw and head, "M3 pan": its ${limit} height`,
+    read: text => {
+      const found = headed(text, 'head height');
+      return found && headHeightMm(found.size, found.head, limit);
+    },
+  });
+
+export type ScrewColumn = 'nominal' | 'max' | 'min';
+
+export const screwDiameter = (column: ScrewColumn): Kind<number> =>
+  numeric(Q.LENGTH, {
+    words: `a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`,
+    read: text => {
+      const found = leadingSize(text);
+      if (found === undefined) return undefined;
+      if (found.rest !== '') throw wrongInput(`a screw alone, "${found.size.text}"`);
+      const screw = screwOf(found.size);
+      return column === 'nominal' ? nominalDiaMm(found.size) : column === 'max' ? screw.majorMaxMm : screw.majorMinMm;
+    },
+  });
+
+/** A screw with a fit is a clearance hole; with a thread share or a material it is a pilot hole. */
+export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>
+  numeric(Q.LENGTH, {
+    words: `a screw with a fit, "M3 medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
+    read: (text, place) => {
+      const found = leadingSize(text);
+      if (found === undefined) return undefined;
+      const { size, rest } = found;
+      if (rest === '') throw wrongInput(`say the fit, "${size.text} medium", or the thread share, "${size.text} 75 %"`);
+      if (isMaterial(rest)) return pilotHoleMm(screwOf(size), materialValue(parseMaterial(rest), 'thread share'));
+      if (rest.endsWith('%')) return pilotHoleMm(screwOf(size), readQuantity(rest, Q.SHARE));
+      return clearanceHoleMm(size, FIT.read(rest, place), limit);
+    },
+  });
+
+export const point: Kind<number> = numeric(Q.LENGTH, {
+  words: 'the screw with its end, "ST2.9 cone"',
+  read: (text, place) => {
+    const found = leadingSize(text);
+    return found && pointMm(found.size, found.rest === '' ? 'cone' : END.read(found.rest, place));
+  },
+});
+
+/** A length tolerance; the screw with its end takes it from the table for the length given before. */
+export const lengthTolerance: Kind<Deviation> = {
+  ...DEVIATION,
+  accepts: `${DEVIATION.accepts}; or the screw with its end, "ST2.9 cone"`,
+  read(raw, place) {
+    const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
+    if (found === undefined) return typeof raw === 'string' ? readDeviation(raw) : DEVIATION.read(raw, place);
+    return lengthDeviation(found.size, place.read.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, place));
+  },
+};
+
+/** A number, or the value of a material for it. */
+export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>
+  numeric(quantity, {
+    words: `a material, "ABS" or your own two-column card: its ${word}`,
+    read: text => (isMaterial(text) ? materialValue(parseMaterial(text), word) : undefined),
+    range: rows => materialValue(twoColumns(rows), word),
+  });

@@ -1,0 +1,28 @@
+// The recess for the head, and the seat it leaves.
+import { tanDeg } from '../maths';
+
+/** Held at the recess floor, where the head sits; wider towards the outer face. */
+export function recessDiaMm(headDiameterMm: number, allowanceMm: number, distanceMm: number, draftDeg: number): number {
+  return headDiameterMm + allowanceMm + 2 * distanceMm * tanDeg(draftDeg);
+}
+
+export function recessDepthMm(boardPlaneMm: number, seatMm: number): number {
+  return boardPlaneMm - seatMm;
+}
+
+export function recessSeatMm(boardPlaneMm: number, depthMm: number): number {
+  return boardPlaneMm - depthMm;
+}
+
+export function recessDepthMinMm(headHeightMm: number, subflushMm: number): number {
+  return headHeightMm + subflushMm;
+}
+
+export function subflushMm(depthMm: number, headHeightMm: number): number {
+  return depthMm - headHeightMm;
+}
+
+/** Depth of a countersink from the theoretical sharp diameter down to the hole. */
+export function countersinkDepthMm(sharpDiameterMm: number, holeMm: number, angleDeg: number): number {
+  return (sharpDiameterMm - holeMm) / (2 * tanDeg(angleDeg / 2));
+}

@@ -1,0 +1,30 @@
+// Clearance holes: ISO 273 for metric, ASME B18.2.8 for inch sizes, DIN 74-1 form C where it is asked for by name.
+import { ASME_B18_2_8_CLEARANCE_HOLES } from '../../standards/asme-b18-2-8-clearance-holes';
+import { DIN_74_1_FORM_C_HOLES } from '../../standards/din74-1-form-c-holes';
+import { ISO_273_CLEARANCE_HOLES } from '../../standards/iso273-clearance-holes';
+import { notInTable } from '../refuse';
+import { valueOf } from '../table';
+import type { Size } from './size';
+
+export const FITS = {
+  fine: ['close'],
+  medium: ['normal'],
+  coarse: ['loose'],
+  'din 74-1': ['din 74', 'form c'],
+} as const;
+export type Fit = keyof typeof FITS;
+
+export const HOLE_LIMITS = { nominal: [], max: [], min: [] } as const;
+export type HoleLimit = keyof typeof HOLE_LIMITS;
+
+const INCH: Readonly<Record<Exclude<Fit, 'din 74-1'>, string>> = { fine: 'close', medium: 'normal', coarse: 'loose' };
+
+export function clearanceHoleMm(size: Size, fit: Fit, limit: HoleLimit): number {
+  if (fit === 'din 74-1') {
+    if (limit !== 'nominal') throw notInTable(`${DIN_74_1_FORM_C_HOLES.standard} has nominal holes only here`);
+    return valueOf(DIN_74_1_FORM_C_HOLES, size.gauge, 'hole');
+  }
+  if (size.family === 'ST') throw notInTable(`no standard clearance hole is held for ${size.text}; say fit "DIN 74-1" for its form C through hole, or give the hole in mm`);
+  if (size.family === 'M') return valueOf(ISO_273_CLEARANCE_HOLES, size.gauge, limit === 'max' ? `${fit}Max` : fit);
+  return valueOf(ASME_B18_2_8_CLEARANCE_HOLES, size.gauge, INCH[fit] + (limit === 'max' ? 'Max' : limit === 'min' ? 'Min' : ''));
+}

@@ -1,0 +1,107 @@
+// Heads: a standard or a trade word, resolved by the family of the size.
+import { ASME_B18_6_3_FILLISTER_HEADS } from '../../standards/asme-b18-6-3-fillister-heads';
+import { ASME_B18_6_3_FLAT_HEADS } from '../../standards/asme-b18-6-3-flat-heads';
+import { ASME_B18_6_3_OVAL_HEADS } from '../../standards/asme-b18-6-3-oval-heads';
+import { ASME_B18_6_3_PAN_HEADS } from '../../standards/asme-b18-6-3-pan-heads';
+import { ASME_B18_6_3_ROUND_HEADS } from '../../standards/asme-b18-6-3-round-heads';
+import { ASME_B18_6_3_SLOTTED_PAN_HEADS } from '../../standards/asme-b18-6-3-slotted-pan-heads';
+import { DIN_7981_PAN_HEADS } from '../../standards/din7981-pan-heads';
+import { DIN_7991_COUNTERSUNK_HEADS } from '../../standards/din7991-countersunk-heads';
+import { ISO_10642_COUNTERSUNK_HEADS } from '../../standards/iso10642-countersunk-heads';
+import { ISO_1207_CHEESE_HEADS } from '../../standards/iso1207-cheese-heads';
+import { ISO_14583_PAN_HEADS } from '../../standards/iso14583-pan-heads';
+import { ISO_14585_PAN_HEADS } from '../../standards/iso14585-pan-heads';
+import { ISO_1580_SLOTTED_PAN_HEADS } from '../../standards/iso1580-slotted-pan-heads';
+import { ISO_2009_COUNTERSUNK_HEADS } from '../../standards/iso2009-countersunk-heads';
+import { ISO_4762_SOCKET_HEADS } from '../../standards/iso4762-socket-heads';
+import { ISO_7045_PAN_HEADS } from '../../standards/iso7045-pan-heads';
+import { ISO_7046_1_COUNTERSUNK_HEADS } from '../../standards/iso7046-1-countersunk-heads';
+import { ISO_7046_2_COUNTERSUNK_HEADS } from '../../standards/iso7046-2-countersunk-heads';
+import { ISO_7047_RAISED_COUNTERSUNK_HEADS } from '../../standards/iso7047-raised-countersunk-heads';
+import { ISO_7049_PAN_HEADS } from '../../standards/iso7049-pan-heads';
+import { ISO_7050_COUNTERSUNK_HEADS } from '../../standards/iso7050-countersunk-heads';
+import { ISO_7051_RAISED_COUNTERSUNK_HEADS } from '../../standards/iso7051-raised-countersunk-heads';
+import { ISO_7380_1_BUTTON_HEADS } from '../../standards/iso7380-1-button-heads';
+import type { Table } from '../kinds';
+import { notInTable, wrongInput } from '../refuse';
+import { columnOf, valueOf, valueOrNone } from '../table';
+import type { Size } from './size';
+
+type SizeFamily = 'M' | 'ST' | '#';
+type Style = 'flat-seated' | 'countersunk' | 'raised countersunk';
+
+export interface Head {
+  readonly table: Table;
+  readonly style: Style;
+  /** Included angle of a countersunk head. */
+  readonly angleDeg?: number;
+}
+
+const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: readonly string[] })[] = [
+  { family: 'M', table: ISO_7045_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
+  { family: 'M', table: ISO_1580_SLOTTED_PAN_HEADS, style: 'flat-seated', words: ['slotted pan'] },
+  { family: 'M', table: ISO_14583_PAN_HEADS, style: 'flat-seated', words: ['hexalobular pan'] },
+  { family: 'M', table: ISO_1207_CHEESE_HEADS, style: 'flat-seated', words: ['cheese'] },
+  { family: 'M', table: ISO_4762_SOCKET_HEADS, style: 'flat-seated', words: ['socket cap'] },
+  { family: 'M', table: ISO_7380_1_BUTTON_HEADS, style: 'flat-seated', words: ['button'] },
+  { family: 'M', table: ISO_7046_1_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90, words: ['countersunk', 'flat'] },
+  { family: 'M', table: ISO_7046_2_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
+  { family: 'M', table: ISO_2009_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
+  { family: 'M', table: ISO_10642_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
+  { family: 'M', table: DIN_7991_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
+  { family: 'M', table: ISO_7047_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: 90, words: ['raised countersunk', 'oval'] },
+  { family: 'ST', table: ISO_7049_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
+  { family: 'ST', table: ISO_14585_PAN_HEADS, style: 'flat-seated', words: ['hexalobular pan'] },
+  { family: 'ST', table: DIN_7981_PAN_HEADS, style: 'flat-seated' },
+  { family: 'ST', table: ISO_7050_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90, words: ['countersunk', 'flat'] },
+  { family: 'ST', table: ISO_7051_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: 90, words: ['raised countersunk', 'oval'] },
+  { family: '#', table: ASME_B18_6_3_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
+  { family: '#', table: ASME_B18_6_3_SLOTTED_PAN_HEADS, style: 'flat-seated', words: ['slotted pan'] },
+  { family: '#', table: ASME_B18_6_3_FILLISTER_HEADS, style: 'flat-seated', words: ['fillister'] },
+  { family: '#', table: ASME_B18_6_3_ROUND_HEADS, style: 'flat-seated', words: ['round'] },
+  { family: '#', table: ASME_B18_6_3_FLAT_HEADS, style: 'countersunk', angleDeg: 82, words: ['countersunk', 'flat'] },
+  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: 82, words: ['raised countersunk', 'oval'] },
+];
+
+const headFamily = (size: Size): SizeFamily => (size.family === 'M' || size.family === 'ST' ? size.family : '#');
+
+const plainText = (text: string): string => text.trim().toLowerCase().replace(/[\s\u00a0]+/g, ' ').replace(/ ?head$/, '');
+const standardName = (table: Table): string => table.standard.toLowerCase();
+
+export function parseHead(text: string, size: Size): Head {
+  const word = plainText(text);
+  const mine = HEADS.filter(head => head.family === headFamily(size));
+  const found = mine.find(head => head.words?.includes(word) === true || standardName(head.table) === word || standardName(head.table).replace(' ', '') === word.replace(' ', ''));
+  if (found !== undefined) return found;
+  const offered = mine.map(head => head.words?.[0] ?? head.table.standard).join(', ');
+  if (HEADS.some(head => head.words?.includes(word) === true || standardName(head.table) === word)) {
+    throw notInTable(`head "${text}" is not held for ${size.text}; held are ${offered}`);
+  }
+  throw wrongInput(`"${text}" is not a head for ${size.text}; say ${offered}`);
+}
+
+export const HEAD_LIMITS = ['max', 'min', 'nominal', 'sharp'] as const;
+export type HeadLimit = (typeof HEAD_LIMITS)[number];
+
+const DIAMETER_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'dkMax', min: 'dkMin', nominal: 'dkNominal', sharp: 'dkSharp' };
+const HEIGHT_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'kMax', min: 'kMin', nominal: 'kNominal', sharp: 'kSharp' };
+
+function limited(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string>>, limit: HeadLimit, what: string): number {
+  if (columnOf(head.table, keys[limit]) === undefined) {
+    const held = HEAD_LIMITS.filter(other => columnOf(head.table, keys[other]) !== undefined);
+    throw notInTable(`${head.table.standard} has no ${limit} ${what} here; held are ${held.join(', ')}`);
+  }
+  return valueOf(head.table, size.gauge, keys[limit]);
+}
+
+export function headDiameterMm(size: Size, head: Head, limit: HeadLimit): number {
+  return limited(head, size, DIAMETER_KEYS, limit, 'head diameter');
+}
+
+/** Head height; of a raised countersunk head the whole of it, with the raised part where the standard gives that apart. */
+export function headHeightMm(size: Size, head: Head, limit: HeadLimit): number {
+  const height = limited(head, size, HEIGHT_KEYS, limit, 'head height');
+  return height + (head.style === 'raised countersunk' && limit === 'max' ? (valueOrNone(head.table, size.gauge, 'fApprox') ?? 0) : 0);
+}
+
+export const isCountersunk = (head: Head): boolean => head.style !== 'flat-seated';

@@ -1,0 +1,55 @@
+// Standard data in cells: each function is one look-up.
+import type { Deviation } from '../read/deviation';
+import { clearanceHoleMm, type Fit, type HoleLimit } from './clearance';
+import { headDiameterMm, headHeightMm, isCountersunk, type Head, type HeadLimit } from './head';
+import { lengthDeviation, pointMm, standardLengthsMm, type End } from './length';
+import type { Size } from './size';
+import { heldOf, columnOf, valueOrNone } from '../table';
+import type { Table } from '../kinds';
+import { nominalDiaMm, pitchMm, threadRow, threadTable, threadValueMm } from './thread';
+
+export type Limit = 'max' | 'min' | 'nominal';
+
+export function majorDiaMm(size: Size, limit: Limit): number {
+  return limit === 'nominal' ? nominalDiaMm(size) : threadValueMm(size, limit === 'max' ? 'majorMax' : 'majorMin');
+}
+
+export function rootDiaMm(size: Size, limit: Exclude<Limit, 'nominal'>): number {
+  return threadValueMm(size, limit === 'max' ? 'rootMax' : 'rootMin');
+}
+
+export { clearanceHoleMm, headDiameterMm, headHeightMm, pitchMm, pointMm };
+export type { End, Fit, Head, HeadLimit, HoleLimit };
+
+export function standardLengths(size: Size): number[][] {
+  return standardLengthsMm(size).map(lengthMm => [lengthMm]);
+}
+
+export function lengthTolerances(size: Size, lengthMm: number, end: End): number[] {
+  const { upperMm, lowerMm }: Deviation = lengthDeviation(size, lengthMm, end);
+  return [lowerMm, upperMm];
+}
+
+type CardRow = [quantity: string, value: number | string, unit: string, limit: string, standard: string, held: string];
+
+const edition = (table: Table): string => `${table.standard}:${table.edition}`;
+
+function tableRows(table: Table, row: string): CardRow[] {
+  return table.columns.flatMap(({ key, title, unit, limit }): CardRow[] => {
+    const value = valueOrNone(table, row, key);
+    if (value === undefined) return [];
+    const isLength = unit === 'mm' || unit === 'in';
+    return [[title, value, isLength ? 'mm' : unit === 'deg' ? '°' : unit, limit ?? columnOf(table, key)?.limit ?? '–', edition(table), heldOf(table, row, key)]];
+  });
+}
+
+/** Everything that is held for one screw with its head. */
+export function screwCard(size: Size, head: Head): CardRow[] {
+  const rows: CardRow[] = [
+    ['size', size.text, '–', '–', edition(threadTable(size)), '–'],
+    ['head', head.style, '–', '–', edition(head.table), '–'],
+  ];
+  if (isCountersunk(head)) rows.push(['head angle (included)', head.angleDeg ?? '–', '°', 'nominal', edition(head.table), 'read in secondary copies']);
+  rows.push(...tableRows(threadTable(size), threadRow(size)), ...tableRows(head.table, size.gauge));
+  return rows;
+}

@@ -1,0 +1,3 @@
+import type { Card } from '../core/card';
+
+export const JOINT_CARDS: readonly Card[] = [];

@@ -1,0 +1,12 @@
+// All functions by id, and the call that every host uses.
+import { callCard, type Outcome } from './core/call';
+import type { Card } from './core/card';
+import { CORE_CARDS } from './core/cards';
+import { JOINT_CARDS } from './joint/joint.cards';
+
+export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS].map(card => [card.id, card]));
+
+export function call(id: string, args: readonly unknown[]): Outcome {
+  const card = CARDS.get(id);
+  return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${id}` } : callCard(card, args);
+}
