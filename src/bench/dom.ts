@@ -1,0 +1,13 @@
+// Two short hands for the page.
+
+export function byId<E extends HTMLElement = HTMLElement>(id: string): E {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`the page has no element "${id}"`);
+  return found as E;
+}
+
+export function element<K extends keyof HTMLElementTagNameMap>(name: K, ...children: (Node | string)[]): HTMLElementTagNameMap[K] {
+  const made = document.createElement(name);
+  made.append(...children);
+  return made;
+}

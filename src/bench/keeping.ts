@@ -1,0 +1,76 @@
+// Opens the kept workbook or the demo, and keeps what the user changes.
+import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
+import type { WorkbookPlan } from "../sheet/plan";
+import { forget, keep, markOf, readKept, setAside } from "./kept-workbook";
+
+const pauseMs = 500;
+
+const sentence = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
+
+export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text: string) => void): { start(): void; backToDemo(): void } {
+  const demoMark = markOf(JSON.stringify(demo));
+  let startedFrom = demoMark;
+  let unsaved = false;
+  let timer = 0;
+
+  const sayKept = (text: string) => say(`${text}${startedFrom === demoMark ? "" : " · the demo has changed since"}`);
+
+  function save(): void {
+    clearTimeout(timer);
+    if (!unsaved) return;
+    unsaved = false;
+    try {
+      keep(workbook.snapshot(), startedFrom);
+      sayKept(`Saved in this browser ${new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" })}`);
+    } catch (thrown) {
+      say(`Not saved: ${sentence(thrown)}`);
+    }
+  }
+
+  workbook.onEdit(() => {
+    unsaved = true;
+    clearTimeout(timer);
+    timer = window.setTimeout(save, pauseMs);
+  });
+  addEventListener("pagehide", save);
+
+  // The demo is kept only once it is changed: a newer demo then reaches everyone who left it as it was.
+  function openDemo(text: string): void {
+    unsaved = false;
+    startedFrom = demoMark;
+    workbook.openPlan(demo);
+    say(text);
+  }
+
+  function openKept(): boolean {
+    const kept = readKept();
+    if (kept === null) return false;
+    workbook.open(kept.workbook);
+    startedFrom = kept.demo;
+    sayKept("Your workbook, as saved in this browser");
+    return true;
+  }
+
+  return {
+    start() {
+      try {
+        if (!openKept()) openDemo("Demo workbook");
+      } catch (thrown) {
+        openDemo(`The saved workbook could not be opened (${sentence(thrown)}) and was put aside. This is the demo.`);
+        try {
+          setAside();
+        } catch {
+          // Storage that is refused or full: it stays where it is.
+        }
+      }
+    },
+    backToDemo() {
+      try {
+        forget();
+      } catch {
+        // Storage that is refused holds nothing either.
+      }
+      openDemo("Demo workbook");
+    },
+  };
+}

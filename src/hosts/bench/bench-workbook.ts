@@ -1,0 +1,110 @@
+// The workbook of the bench as its page uses it: open, keep, look at the selection.
+import { CommandType, type IExecutionOptions, type IWorkbookData } from "@univerjs/core";
+import type { Cell } from "../../core/kinds";
+import type { SheetPort } from "../../sheet/port";
+import type { WorkbookPlan } from "../../sheet/plan";
+import { benchPort } from "./bench-port";
+import { nameOf, sheetReader, type BenchCell } from "./cells";
+import type { SheetFunction } from "./metadata";
+import { workbookId } from "./sheets";
+import { startUniver } from "./univer";
+import { errorBox, keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
+import { workbookData } from "./workbook-data";
+
+/** A workbook as data that can be stored and opened again. */
+export type Snapshot = IWorkbookData;
+
+export interface Selected {
+  readonly sheetName: string;
+  readonly at: string;
+  readonly cell: BenchCell;
+  /** The whole selection: `B4:D9`. */
+  readonly range: string;
+}
+
+export interface BenchWorkbook {
+  readonly port: SheetPort;
+  openPlan(plan: WorkbookPlan): void;
+  open(snapshot: Snapshot): void;
+  snapshot(): Snapshot;
+  /** Told of each change by the user, not of answers of formulas. */
+  onEdit(listener: () => void): void;
+  /** Told of everything that may change what the selected cell shows. */
+  onChange(listener: () => void): void;
+  selected(): Selected | null;
+  /** Values of the selection, spilled ones included; whole rows and columns end where the sheet is empty. */
+  selectedValues(): readonly (readonly (Cell | null)[])[];
+}
+
+/** Not an answer of a formula, nor something that the engine does to its own working copy. */
+function isEdit(id: string, type: CommandType | undefined, options: IExecutionOptions | undefined): boolean {
+  return type === CommandType.MUTATION && options?.onlyLocal !== true && options?.fromFormula !== true
+    && (id.startsWith("sheet.mutation.") || id.startsWith("formula.mutation.set-defined-name"));
+}
+
+export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[]): BenchWorkbook {
+  const sheets = startUniver(container, functions);
+  keepCellNotes(sheets);
+  errorBox(sheets);
+  typingInTheFormulaBar(sheets);
+  let opening = false;
+
+  function open(snapshot: Snapshot): void {
+    opening = true;
+    try {
+      sheets.show(snapshot);
+    } finally {
+      opening = false;
+    }
+  }
+
+  function selection() {
+    const sheet = sheets.api.getWorkbook(workbookId)?.getActiveSheet();
+    const selected = sheet?.getSelection();
+    const cell = selected?.getCurrentCell();
+    const range = selected?.getActiveRange()?.getRange();
+    return sheet && cell && range ? { sheet, cell, range } : null;
+  }
+
+  return {
+    port: benchPort(sheets),
+    openPlan: (plan) => open(workbookData(plan)),
+    open,
+    snapshot() {
+      const workbook = sheets.api.getWorkbook(workbookId);
+      if (workbook === null) throw new Error("no workbook is open");
+      return workbook.save();
+    },
+    onEdit(listener) {
+      sheets.commands.onCommandExecuted(({ id, type }, options) => {
+        if (!opening && isEdit(id, type, options)) listener();
+      });
+    },
+    onChange(listener) {
+      sheets.commands.onCommandExecuted(({ id }) => {
+        if (id.startsWith("sheet.") || id.startsWith("formula.mutation.")) listener();
+      });
+    },
+    selected() {
+      const now = selection();
+      if (now === null) return null;
+      const { sheet, cell: { actualRow, actualColumn }, range } = now;
+      return {
+        sheetName: sheet.getSheetName(),
+        at: nameOf({ startRow: actualRow, startColumn: actualColumn }),
+        cell: sheetReader(sheets, sheet.getSheetId()).at(actualRow, actualColumn),
+        range: nameOf(range),
+      };
+    },
+    selectedValues() {
+      const now = selection();
+      if (now === null) return [];
+      const reader = sheetReader(sheets, now.sheet.getSheetId());
+      const used = reader.used();
+      if (used === null) return [];
+      const { startRow, startColumn, endRow, endColumn } = now.range;
+      const range = { startRow, startColumn, endRow: Math.min(endRow, used.endRow), endColumn: Math.min(endColumn, used.endColumn) };
+      return reader.rectangle(range).map((row) => row.map(({ value }) => value));
+    },
+  };
+}

@@ -1,0 +1,71 @@
+// One configuration for everything that is served: the add-in (functions, pane) and the bench.
+import { readFileSync, readdirSync } from "node:fs";
+import path from "node:path";
+import CopyPlugin from "copy-webpack-plugin";
+import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import TerserPlugin from "terser-webpack-plugin";
+import webpack from "webpack";
+
+const here = import.meta.dirname;
+const { version } = JSON.parse(readFileSync(path.join(here, "package.json"), "utf8"));
+const wrappers = readdirSync(path.join(here, "functions"))
+  .filter((name) => name.endsWith(".ts") && name !== "cell.ts")
+  .map((name) => path.join(here, "functions", name));
+
+/** The generator has no option for it: without this mark Excel never calls a function that is given an error. */
+const errorsReachTheFunctions = {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("ErrorsReachTheFunctions", (compilation) => {
+      compilation.hooks.processAssets.tap("ErrorsReachTheFunctions", () => {
+        if (compilation.getAsset("functions.json") === undefined) return;
+        compilation.updateAsset("functions.json", (source) =>
+          new webpack.sources.RawSource(JSON.stringify({ allowErrorForDataTypeAny: true, ...JSON.parse(source.source()) })));
+      });
+    });
+  },
+};
+
+export default (_env, { mode = "production" }) => ({
+  mode,
+  devtool: false,
+  entry: {
+    functions: wrappers,
+    pane: "./src/pane/pane.ts",
+    "custom-functions": "./src/hosts/bench/custom-functions.ts",
+    bench: "./src/bench/bench.ts",
+  },
+  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
+  resolve: { extensions: [".ts", ".js"] },
+  module: {
+    rules: [
+      { test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+    ],
+  },
+  plugins: [
+    new webpack.DefinePlugin({ BOSSWRIGHT_VERSION: JSON.stringify(version) }),
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
+    errorsReachTheFunctions,
+    new MiniCssExtractPlugin({ filename: "[name].css" }),
+    new CopyPlugin({
+      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }],
+    }),
+  ],
+  cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },
+  optimization: {
+    minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021" }, extractComments: false })],
+  },
+  performance: false,
+  stats: "errors-warnings",
+  infrastructureLogging: { level: "warn" },
+  devServer: {
+    host: "localhost",
+    port: "auto",
+    static: false,
+    hot: false,
+    client: false,
+    open: process.platform !== "linux" || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY),
+    onListening: ({ server }) => console.log(`Bench: http://localhost:${server.address().port}/`),
+  },
+});
