@@ -13,7 +13,7 @@ export const ASME_B18_6_3_FLAT_HEADS = {
     {
       key: 'dkSharp', title: 'head diameter A, theoretical', limit: 'sharp', unit: 'in',
       held: 'read in 1 secondary copy of an older edition; that it is the sharp diameter is from memory',
-      note: 'Size the cone from this diameter, the visible edge from dkMax: (A − D)/(2·tan 40°) gives H max within 0.001 in, so H max belongs to this sharp edge.',
+      note: 'For the cone; the visible edge is dkMax. H max belongs here: (A − D)/(2·tan 40°) gives it within 0.001 in.',
     },
     { key: 'dkMax', title: 'head diameter A', limit: 'max', unit: 'in', held: 'read in 3 secondary copies' },
     {

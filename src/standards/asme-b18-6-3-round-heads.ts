@@ -1,12 +1,12 @@
 // ASME B18.6.3, slotted round head screws: head dimensions.
-// Edition: an earlier edition, before 1956 (edition from memory).
+// Edition: an earlier ASA edition (edition from memory).
 // Table: A26 of a handbook of 1956. Unit: in.
 // Copied from the collected records on 2026-11-24; re-read against the records.
 import type { Table } from '../core/kinds';
 
 export const ASME_B18_6_3_ROUND_HEADS = {
   standard: 'ASME B18.6.3',
-  edition: 'an earlier edition, before 1956 (edition from memory)',
+  edition: 'an earlier ASA edition (edition from memory)',
   subject: 'slotted round head screws',
   table: 'Table A26 of a handbook of 1956',
   columns: [

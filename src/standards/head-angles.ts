@@ -13,9 +13,7 @@ export const ISO_7721_1_HEAD_ANGLE = {
       key: 'angle', title: 'head angle', limit: 'nominal', unit: 'deg', held: 'read in 2 secondary copies',
       note: 'Read under ISO 7047 and DIN 7991. ISO 7050 and ISO 7051 have the same 90°: (dk − d)/2 = k.',
     },
-    {
-      key: 'angleMax', title: 'head angle', limit: 'max', unit: 'deg', held: 'read under DIN 7991',
-    },
+    { key: 'angleMax', title: 'head angle', limit: 'max', unit: 'deg', held: 'read under DIN 7991' },
     { key: 'angleMin', title: 'head angle', limit: 'min', unit: 'deg', held: 'read under DIN 7991' },
   ],
   rows: [['all', 90, 92, 90]],

@@ -12,7 +12,7 @@ export const ISO_1478_TAPPING_SCREW_THREADS = {
   columns: [
     {
       key: 'pitch', title: 'pitch P', limit: 'approx', unit: 'mm', held: 'read in 1 secondary copy',
-      note: 'Rounded; exact is 25.4 / threads per inch: ST2.2 0.794, ST2.9 1.058, ST3.5 1.27, ST3.9 1.337, ST4.2 1.411, ST4.8 1.588. One copy has 1.4 for ST3.9.',
+      note: 'Rounded from 25.4 mm / threads per inch, e.g. ST2.9 25.4/24 = 1.058. One copy has 1.4 for ST3.9 (25.4/19 = 1.337).',
     },
     {
       key: 'majorMax', title: 'major diameter d1', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',

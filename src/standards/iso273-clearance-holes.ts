@@ -24,15 +24,15 @@ export const ISO_273_CLEARANCE_HOLES = {
     },
     {
       key: 'fineMax', title: 'clearance hole dh, fine, upper limit', limit: 'max', unit: 'mm',
-      held: 'computed from the nominal hole and IT12 of ISO 286 (the IT value from memory)',
+      held: 'computed from the nominal hole and IT12 of ISO 286-1',
     },
     {
       key: 'mediumMax', title: 'clearance hole dh, medium, upper limit', limit: 'max', unit: 'mm',
-      held: 'computed from the nominal hole and IT13 of ISO 286 (the IT value from memory)',
+      held: 'computed from the nominal hole and IT13 of ISO 286-1',
     },
     {
       key: 'coarseMax', title: 'clearance hole dh, coarse, upper limit', limit: 'max', unit: 'mm',
-      held: 'computed from the nominal hole and IT14 of ISO 286 (the IT value from memory)',
+      held: 'computed from the nominal hole and IT14 of ISO 286-1',
     },
   ],
   rows: [

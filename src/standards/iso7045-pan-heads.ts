@@ -17,7 +17,7 @@ export const ISO_7045_PAN_HEADS = {
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
       key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
-      note: 'DIN 7985 is taller (M3 2.52, M5 3.95), slotted ISO 1580 lower (M3 1.8); both are at times listed under this number.',
+      note: 'DIN 7985 (M3 2.52, M5 3.95) and slotted ISO 1580 (M3 1.8) are at times listed under this number.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
   ],

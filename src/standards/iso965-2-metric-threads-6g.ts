@@ -35,12 +35,12 @@ export const ISO_965_2_METRIC_THREADS_6G = {
       held: 'read in 3 secondary copies',
     },
     {
-      key: 'rootMax', title: 'minor diameter d1, 6g, flat root (ASME B1.13M-2005, as ISO 965)', limit: 'max', unit: 'mm',
-      held: 'read in 2 secondary copies',
+      key: 'rootMax', title: 'minor diameter d1, 6g, flat root (ASME B1.13M-2005, as ISO 965)',
+      limit: 'max', unit: 'mm', held: 'read in 2 secondary copies',
     },
     {
-      key: 'rootMin', title: 'minor diameter d3, 6g, rounded root (ASME B1.13M-2005, as ISO 965)', limit: 'min', unit: 'mm',
-      held: 'read in 2 secondary copies',
+      key: 'rootMin', title: 'minor diameter d3, 6g, rounded root (ASME B1.13M-2005, as ISO 965)',
+      limit: 'min', unit: 'mm', held: 'read in 2 secondary copies',
     },
     {
       key: 'pitchDiaBasic', title: 'basic pitch diameter d2 (ISO 724:1993)', limit: 'nominal', unit: 'mm',
@@ -53,8 +53,8 @@ export const ISO_965_2_METRIC_THREADS_6G = {
       note: 'Recomputed as d − 1.082532·P.',
     },
     {
-      key: 'd3Basic', title: 'core diameter d3, rounded root, design form (ISO 68-1 and ISO 724)', limit: 'nominal', unit: 'mm',
-      held: 'read in 1 secondary copy',
+      key: 'd3Basic', title: 'core diameter d3, rounded root, design form (ISO 68-1 and ISO 724)',
+      limit: 'nominal', unit: 'mm', held: 'read in 1 secondary copy',
       note: 'Recomputed as d − 1.226869·P.',
     },
   ],

@@ -1,6 +1,7 @@
 // Moulding materials by ISO 1043 symbol: ranges and typical values, not a table of a standard.
-// Density g/cm³, shrinkage and strain as fractions, strength and modulus MPa, expansion 1e-6/K, diffusivity mm²/s,
-// temperatures °C, thread share and OD ratio as numbers. A typical value is a choice inside its range; the grade sheet governs.
+// Density g/cm³; shrinkage and strain fractions; strength and modulus MPa; expansion 1e-6/K; diffusivity mm²/s;
+// temperatures °C; thread share and OD ratio plain numbers.
+// A typical value is a choice inside its range; the grade sheet governs.
 // Copied from the collected records on 2026-11-24; re-read against the records.
 import type { Held } from '../core/kinds';
 
@@ -35,8 +36,6 @@ export interface MaterialRanges {
 const MEMORY = 'from memory';
 const MERGED = 'range merged from secondary tables and memory, typical value from memory';
 const PRACTICE = 'common practice, from memory';
-const ALONG_ACROSS = 'Low end along the flow, high end across it.';
-const ALONG = 'Along the flow;';
 
 type Limits = readonly [low: number | null, typ: number, high: number | null];
 
@@ -49,7 +48,8 @@ const megapascal = range('MPa');
 const expansion = range('1e-6/K');
 const diffusivity = range('mm²/s');
 const celsius = range('°C');
-const start = (typ: number, low: number | null = null, high: number | null = null): MaterialRange => range('1')([low, typ, high], PRACTICE);
+const start = (typ: number, low: number | null = null, high: number | null = null): MaterialRange =>
+  share([low, typ, high], PRACTICE);
 const strength = (strengthKind: StrengthRange['strengthKind'], limits: Limits, held: Held = MERGED): StrengthRange =>
   ({ ...megapascal(limits, held), strengthKind });
 
@@ -208,11 +208,11 @@ export const MATERIAL_RANGES = {
   },
   'PA66-GF30': {
     density: density([1.35, 1.36, 1.39]),
-    shrinkage: share([0.002, 0.004, 0.011], MEMORY, ALONG_ACROSS),
+    shrinkage: share([0.002, 0.004, 0.011], MEMORY, 'Low end along the flow, high end across it.'),
     strength: strength('break', [115, 185, 200]),
     modulus: megapascal([5100, 10000, 10500]),
     strain: share([0.03, 0.032, 0.05], MEMORY),
-    expansion: expansion([15, 25, 35], MERGED, `${ALONG} across 60 to 80, from memory.`),
+    expansion: expansion([15, 25, 35], MERGED, 'Along the flow; across it 60 to 80, from memory.'),
     diffusivity: diffusivity([0.09, 0.11, 0.24]),
     melt: celsius([270, 290, 310]),
     mould: celsius([60, 85, 120]),
@@ -245,7 +245,7 @@ export const MATERIAL_RANGES = {
     strength: strength('break', [95, 130, 140], MEMORY),
     modulus: megapascal([7000, 9700, 10500], MEMORY),
     strain: share([0.02, 0.025, 0.04], MEMORY),
-    expansion: expansion([20, 30, 45], MEMORY, `${ALONG} across 80 to 100.`),
+    expansion: expansion([20, 30, 45], MEMORY, 'Along the flow; across it 80 to 100.'),
     diffusivity: diffusivity([0.09, 0.11, 0.14], MEMORY),
     melt: celsius([230, 260, 275], MEMORY),
     mould: celsius([40, 80, 100], MEMORY),
