@@ -1,4 +1,5 @@
 // All functions that need the core alone.
+import { BOARD_CARDS } from './board/board.cards';
 import { BOSS_CARDS } from './boss/boss.cards';
 import type { Card } from './card';
 import { CHECK_CARDS } from './check/check.cards';
@@ -7,6 +8,7 @@ import { ENGAGEMENT_CARDS } from './engagement/engagement.cards';
 import { HOLE_CARDS } from './hole/hole.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
+import { PULL_OUT_CARDS } from './strength/pull-out.cards';
 import { UNIT_CARDS } from './unit/unit.cards';
 
-export const CORE_CARDS: readonly Card[] = [...UNIT_CARDS, ...SCREW_CARDS, ...HOLE_CARDS, ...DRAFT_CARDS, ...BOSS_CARDS, ...RECESS_CARDS, ...ENGAGEMENT_CARDS, ...CHECK_CARDS];
+export const CORE_CARDS: readonly Card[] = [...UNIT_CARDS, ...SCREW_CARDS, ...HOLE_CARDS, ...DRAFT_CARDS, ...BOSS_CARDS, ...RECESS_CARDS, ...ENGAGEMENT_CARDS, ...PULL_OUT_CARDS, ...BOARD_CARDS, ...CHECK_CARDS];

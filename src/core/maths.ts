@@ -9,6 +9,8 @@ export const abs = Math.abs;
 export const ln = Math.log;
 export const min = Math.min;
 export const max = Math.max;
+/** Rounds up; within the margin of limits a whole number stays. */
+export const wholeUp = (x: number): number => Math.ceil(x - LIMIT_MARGIN);
 export const PI = Math.PI;
 
 export const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);

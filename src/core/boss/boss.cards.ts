@@ -1,6 +1,7 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
 import { numeric, param } from '../read/params';
-import { ANGLE, LENGTH, RATIO, SHARE } from '../read/quantity';
+import { below } from '../read/fitting';
+import { ANGLE, DENSITY, LENGTH, RATIO, SHARE } from '../read/quantity';
 import { hole, ofMaterial, SCREW } from '../read/sources';
 import * as F from './boss';
 import { bossEnds } from './boss-tables';
@@ -80,4 +81,19 @@ export const BOSS_CARDS: readonly Card[] = [
     sources: COMMON_PRACTICE,
     example: { args: [1.2, 2], result: 0.6 },
   }),
+  card(
+    'BOSS.MASS',
+    T,
+    [
+      param('od', length, { symbol: 'D', above: 0 }),
+      param('hole', below('od', hole()), { symbol: 'd_h', above: 0 }),
+      param('height', length, { symbol: 'h', above: 0 }),
+      param('density', ofMaterial(DENSITY, 'density'), { symbol: 'ρ', above: 0 }),
+      outsideDraft,
+      holeDraft,
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height' }),
+    ],
+    F.bossMassG,
+    { result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.4, 12, 1.05], result: 0.29926 } },
+  ),
 ];

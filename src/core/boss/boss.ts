@@ -1,6 +1,6 @@
 // The boss and the wall it stands on. Sizes are held at the free end; the outside grows towards the root.
 import { holeAtDepthMm } from '../hole/hole';
-import { atMost, tanDeg } from '../maths';
+import { atMost, min, PI, tanDeg } from '../maths';
 import type { Screw } from '../screw/thread';
 
 export function wallFeatureMm(wallMm: number, share: number): number {
@@ -31,4 +31,17 @@ export function bossSlenderness(heightMm: number, odMm: number): number {
 
 export function sinkRatio(bossWall: number, wallMm: number): number {
   return bossWall / wallMm;
+}
+
+export function frustumVolumeMm3(oneEndMm: number, otherEndMm: number, heightMm: number): number {
+  return (PI / 12) * heightMm * (oneEndMm ** 2 + oneEndMm * otherEndMm + otherEndMm ** 2);
+}
+
+/** The boss above its root: the outside cone less the drafted hole, as far as the hole goes in it. */
+export function bossMassG(odMm: number, holeMm: number, heightMm: number, densityGPerCm3: number, outsideDraftDeg: number, holeDraftDeg: number, holeDepthMm: number): number {
+  const rootOdMm = outsideAtMm(odMm, heightMm, outsideDraftDeg);
+  const hollowMm = min(holeDepthMm, heightMm);
+  const holeEndMm = holeAtDepthMm(holeMm, hollowMm, holeDraftDeg);
+  const volumeMm3 = frustumVolumeMm3(odMm, rootOdMm, heightMm) - frustumVolumeMm3(holeMm, holeEndMm, hollowMm);
+  return (densityGPerCm3 * volumeMm3) / 1000;
 }

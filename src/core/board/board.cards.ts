@@ -1,0 +1,82 @@
+import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { DEVIATION, numeric, param } from '../read/params';
+import { ANGLE, EXPANSION, LENGTH, RATIO, TEMPERATURE } from '../read/quantity';
+import { headDiameter, hole, ofMaterial, screwDiameter } from '../read/sources';
+import * as F from './board';
+
+const T = 'Board and supports';
+const length = numeric(LENGTH);
+const boardTol = param('board_tol', DEVIATION, { symbol: 't_b' });
+const shift = param('shift', length, { symbol: 'e', atLeast: 0, default: 0 });
+const sleeve = param('sleeve', length, { symbol: 'd_s', above: 0 });
+const PLANE = { kind: 'geometry', sources: GEOMETRY } as const;
+
+export const BOARD_CARDS: readonly Card[] = [
+  card(
+    'BOARD.GAP',
+    T,
+    [
+      param('board', length, { symbol: 'b', above: 0 }),
+      boardTol,
+      param('inside', length, { symbol: 'w', above: 0 }),
+      param('inside_tol', DEVIATION, { symbol: 't_w', default: 0 }),
+      param('height', length, { symbol: 'h', atLeast: 0, default: 0 }),
+      param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
+    ],
+    F.boardGapMm,
+    { result: { shape: 'number', name: 'smallest gap per side', symbol: 'g', unit: 'mm' }, ...PLANE, example: { args: [60, 0.2, 61, 0.3], result: 0.25 } },
+  ),
+  card('BOARD.CLAMP', T, [param('space', length, { symbol: 's', above: 0 }), param('space_tol', DEVIATION, { symbol: 't_s' }), param('board', length, { symbol: 'b', above: 0 }), boardTol], F.boardClampMm, {
+    result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }] },
+    ...PLANE,
+    example: { args: [1.8, 0.1, 1.6, 0.16], result: [[-0.06, 0.2, 0.46]] },
+  }),
+  card(
+    'BOARD.REACH',
+    T,
+    [param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }), param('hole', hole('max'), { symbol: 'd_h', above: 0 }), param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }), shift],
+    F.boardReachMm,
+    { result: { shape: 'number', name: 'radius that metal can reach', symbol: 'r', unit: 'mm' }, ...PLANE, example: { args: [5.6, 3.5, 2.76, 0.1], result: 3.27 } },
+  ),
+  card('BOARD.MARGIN', T, [param('copper', length, { symbol: 'a', above: 0 }), param('reach', length, { symbol: 'r', above: 0 }), param('required', length, { symbol: 'c', above: 0 })], F.boardMarginMm, {
+    result: { shape: 'number', name: 'distance beyond the required one', symbol: 'm', unit: 'mm' },
+    ...PLANE,
+    example: { args: [5, 3.27, 1], result: 0.73 },
+    caution: 'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes from your product standard in its edition. That standard and a licensed reviewer decide.',
+  }),
+  card('BOARD.KEEPOUT', T, [param('hardware_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }), param('factor', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1.25 })], F.keepoutDiaMm, {
+    result: { shape: 'number', name: 'keep-out diameter', symbol: 'D', unit: 'mm' },
+    kind: 'common practice',
+    sources: [...COMMON_PRACTICE, { title: '1.25 × the largest hardware diameter, quoted as practice under IPC-2221 in 2018', held: 'read in 1 secondary copy' }],
+    example: { args: [5.6], result: 7 },
+    caution: 'A start value for the layout; it says nothing about electrical distances.',
+  }),
+  card('BOARD.SLEEVE', T, [param('hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift], F.sleevePlayMm, {
+    result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' },
+    ...PLANE,
+    example: { args: [6, 5.6, 0.05], result: 0.15 },
+  }),
+  card('BOARD.HOLD', T, [param('boss_od', length, { symbol: 'D', above: 0 }), param('board_hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift], F.boardHoldMm, {
+    result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' },
+    ...PLANE,
+    example: { args: [8, 6, 5.6, 0.05], result: 0.75 },
+  }),
+  card(
+    'THERMAL.GAP',
+    T,
+    [
+      param('length', length, { symbol: 'L', above: 0 }),
+      param('expansion_a', ofMaterial(EXPANSION, 'expansion'), { symbol: 'α_a', above: 0 }),
+      param('expansion_b', ofMaterial(EXPANSION, 'expansion'), { symbol: 'α_b', above: 0 }),
+      param('temperature_change', numeric(TEMPERATURE), { symbol: 'ΔT', blank: 'refused' }),
+    ],
+    F.thermalGapMm,
+    {
+      result: { shape: 'number', name: 'difference in length', symbol: 'ΔL', unit: 'mm' },
+      kind: 'handbook formula',
+      sources: [{ title: 'linear thermal expansion', held: 'derived' }],
+      example: { args: [150, 80, 15, -40], result: 0.39 },
+      caution: 'The whole difference: half of it at each end where the parts are centred, all of it at one end where they are pinned. Uptake of moisture comes on top.',
+    },
+  ),
+];
