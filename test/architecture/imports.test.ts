@@ -24,7 +24,8 @@ const SOUND: Readonly<Record<string, string>> = {
   "src/pane/pane.ts": 'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; export const pane = (kind: Kind) => [Storage, kind, demo, excel];',
   "src/pane/globals.d.ts": "declare const A: string;",
   "src/bench/bench.ts": 'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; export const page = (kind: Kind) => [boss, kind, demo, bench];',
-  "functions/cell.ts": 'import { call } from "../src/core/call"; import type { Kind } from "../src/core/kinds"; import { joint } from "../src/joint/joint"; export const cell = (kind: Kind) => [call, joint, kind];',
+  "src/registry.ts": 'import { call } from "./core/call"; import { joint } from "./joint/joint"; export const cards = [call, joint];',
+  "functions/cell.ts": 'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => [cards, kind];',
   "functions/boss.ts": 'import { cell } from "./cell"; export const boss = cell;',
   "test/kit.ts": 'import { call } from "../src/core/call"; export const kit = call;',
 };
@@ -85,9 +86,13 @@ it("counts an import of a type alone", async () => {
   expect(await refused(tree)).toEqual(["core-is-pure: src/core/boss/boss.ts -> src/sheet/plan.ts"]);
 });
 
-it("holds cell to the two doors of the core", async () => {
-  const tree = { ...SOUND, "functions/cell.ts": `import { tableA } from "../src/standards/a"; ${SOUND["functions/cell.ts"]} export const a = tableA;` };
-  expect(await refused(tree)).toEqual(["cell-calls-the-core: functions/cell.ts -> src/standards/a.ts"]);
+it.each<[rule: string, file: string, imported: string, to: string]>([
+  ["cell-calls-by-id", "functions/cell.ts", "../src/core/call", "src/core/call.ts"],
+  ["cell-calls-by-id", "functions/cell.ts", "../src/joint/joint", "src/joint/joint.ts"],
+  ["registry-lists", "src/registry.ts", "./standards/a", "src/standards/a.ts"],
+])("%s refuses %s as it is with %s added", async (rule, file, imported, to) => {
+  const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };
+  expect(await refused(tree)).toEqual([`${rule}: ${file} -> ${to}`]);
 });
 
 it("lets nobody import a test", async () => {
