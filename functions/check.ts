@@ -1,0 +1,57 @@
+import { cell } from "./cell";
+
+/**
+ * State of a value against an upper limit: pass, look, fail or not checked.
+ * @customfunction CHECK.MAX
+ * @param value Value, a number or text with unit; a blank, 0 or error is not checked; "0 mm" for a zero
+ * @param limit Upper limit, a number or text with unit; above it the value fails
+ * @param [look] Above this the state is look, a number or text with unit; no such band if omitted
+ * @returns State
+ */
+export function checkMax(value: any, limit: any, look?: any): any {
+  return cell("CHECK.MAX", [value, limit, look]);
+}
+
+/**
+ * State of a value against a lower limit: pass, look, fail or not checked.
+ * @customfunction CHECK.MIN
+ * @param value Value, a number or text with unit; a blank, 0 or error is not checked; "0 mm" for a zero
+ * @param limit Lower limit, a number or text with unit; below it the value fails
+ * @param [look] Below this the state is look, a number or text with unit; no such band if omitted
+ * @returns State
+ */
+export function checkMin(value: any, limit: any, look?: any): any {
+  return cell("CHECK.MIN", [value, limit, look]);
+}
+
+/**
+ * Worst of several states: fail, then not checked, then look, then pass.
+ * @customfunction CHECK.WORST
+ * @param states Range of states; blank cells and unknown words count as not checked
+ * @returns State
+ */
+export function checkWorst(states: any[][]): any {
+  return cell("CHECK.WORST", [states]);
+}
+
+/**
+ * Rules for the boss of a joint: value, limit, state, source and remedy of each.
+ * Spills as a table.
+ * @customfunction CHECK.BOSS
+ * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
+ * @returns Table with a header row
+ */
+export function checkBoss(inputs: any[][]): any[][] {
+  return cell("CHECK.BOSS", [inputs]) as any[][];
+}
+
+/**
+ * All rules of a joint: value, limit, state, source and remedy of each.
+ * Spills as a table.
+ * @customfunction CHECK.JOINT
+ * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
+ * @returns Table with a header row
+ */
+export function checkJoint(inputs: any[][]): any[][] {
+  return cell("CHECK.JOINT", [inputs]) as any[][];
+}

@@ -1,0 +1,58 @@
+import { cell } from "./cell";
+
+/**
+ * Results of every variant of a screw joint: a table of inputs goes in, a row of outputs a variant comes out.
+ * Spills as a table.
+ * A cell that has no value says why.
+ * @customfunction JOINT.TABLE
+ * @param inputs First row: names of joint inputs; each further row one variant
+ * @param [outputs] Names of the outputs wanted, a row or column; every output if omitted
+ * @returns Table with a header row
+ */
+export function jointTable(inputs: any[][], outputs?: any[][]): any[][] {
+  return cell("JOINT.TABLE", [inputs, outputs]) as any[][];
+}
+
+/**
+ * One output of one variant of a screw joint, in the output's core unit, for use inside a table of the sheet.
+ * @customfunction JOINT.VALUE
+ * @param names Names of joint inputs, a row or column: the header cells
+ * @param values Their values in the same order: the cells of this row
+ * @param output Name of the output wanted, in quotes, "engagement min"
+ * @returns Value in the core unit of the output
+ */
+export function jointValue(names: any[][], values: any[][], output: any): any {
+  return cell("JOINT.VALUE", [names, values, output]);
+}
+
+/**
+ * Every output of one variant: value, unit, formula with its numbers, state and source.
+ * Spills as a table.
+ * @customfunction JOINT.CARD
+ * @param inputs First row: names of joint inputs; each further row one variant
+ * @param [variant] Which variant, counted from 1; 1 if omitted
+ * @returns Table with a header row
+ */
+export function jointCard(inputs: any[][], variant?: any): any[][] {
+  return cell("JOINT.CARD", [inputs, variant]) as any[][];
+}
+
+/**
+ * Names of all joint inputs with unit, default and meaning.
+ * Spills as a table.
+ * @customfunction JOINT.INPUTS
+ * @returns Table with a header row
+ */
+export function jointInputs(): any[][] {
+  return cell("JOINT.INPUTS", []) as any[][];
+}
+
+/**
+ * Names of all joint outputs with unit and meaning.
+ * Spills as a table.
+ * @customfunction JOINT.OUTPUTS
+ * @returns Table with a header row
+ */
+export function jointOutputs(): any[][] {
+  return cell("JOINT.OUTPUTS", []) as any[][];
+}

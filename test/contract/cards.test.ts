@@ -1,0 +1,155 @@
+// Keystone: what Excel is told, what the cards say and what the contract fixed are one and the same.
+import { describe, expect, test, vi } from 'vitest';
+import type { Card, Param } from '../../src/core/card';
+import { CARDS } from '../../src/registry';
+import { CONTRACT } from './contract';
+import { ASSOCIATED, ERRORS, METADATA, WRAPPER_FILES, type FunctionText } from './metadata';
+
+vi.mock('../../functions/cell', () => ({ cell: (id: string, args: readonly unknown[]) => [id, ...args] }));
+
+interface Agreed {
+  readonly id: string;
+  readonly topic: string;
+  readonly args: readonly { readonly name: string; readonly optional: boolean; readonly fallback?: string }[];
+  readonly spills?: string;
+}
+
+const AGREED: readonly Agreed[] = Object.entries(CONTRACT).flatMap(([topic, functions]) =>
+  Object.entries(functions).map(([id, text]): Agreed => {
+    const [args = '', spills] = text.split('-> ');
+    const names = args.split(',').map(arg => arg.trim()).filter(arg => arg !== '');
+    return {
+      id,
+      topic,
+      args: names.map(arg => {
+        const [, open, name = '', fallback] = /^(\[?)([a-z0-9_]+)=?([^\]]*)\]?$/.exec(arg) ?? [];
+        return { name, optional: open === '[', ...(fallback === '' || fallback === undefined ? {} : { fallback }) };
+      }),
+      ...(spills === undefined ? {} : { spills }),
+    };
+  }),
+);
+
+const FUNCTIONS = 126;
+const told = METADATA.functions;
+const idsOf = (list: Iterable<{ readonly id: string }>): string[] => [...list].map(({ id }) => id).sort();
+/** Those of a that b has not. */
+const missing = (a: readonly string[], b: readonly string[]): string[] => a.filter(id => !b.includes(id));
+const byId = new Map(told.map(text => [text.id, text]));
+const firstSentence = (text: string): string => text.split(/(?<=\.)\s+(?=[A-Z])/)[0] ?? '';
+const isMatrix = (x: { readonly dimensionality?: string } | undefined): boolean => x?.dimensionality === 'matrix';
+
+describe('ids', () => {
+  test('the generator of the build finds no fault in the wrappers', () => {
+    expect(ERRORS).toEqual([]);
+    expect(WRAPPER_FILES.length).toBe(15);
+  });
+
+  test(`there are ${FUNCTIONS}, each once over all files`, () => {
+    expect(AGREED.length).toBe(FUNCTIONS);
+    expect(told.length).toBe(FUNCTIONS);
+    expect(new Set(idsOf(told)).size).toBe(FUNCTIONS);
+  });
+
+  test('wrappers and contract', () => {
+    expect({ withoutWrapper: missing(idsOf(AGREED), idsOf(told)), unknown: missing(idsOf(told), idsOf(AGREED)) }).toEqual({ withoutWrapper: [], unknown: [] });
+  });
+
+  test('cards and contract', () => {
+    expect({ withoutCard: missing(idsOf(AGREED), [...CARDS.keys()]), unknown: missing([...CARDS.keys()], idsOf(AGREED)) }).toEqual({ withoutCard: [], unknown: [] });
+  });
+
+  test('no id is given to two cards', async () => {
+    const { CORE_CARDS } = await import('../../src/core/cards');
+    const { JOINT_CARDS } = await import('../../src/joint/joint.cards');
+    expect(CORE_CARDS.length + JOINT_CARDS.length).toBe(CARDS.size);
+  });
+
+  test.each(told.map(text => [text.id, text] as const))('%s is a name that a cell can hold', (id, { name }) => {
+    expect(name).toBe(id);
+    expect(id).toMatch(/^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)*$/);
+    expect(id.length).toBeGreaterThanOrEqual(3);
+    expect(id.length).toBeLessThanOrEqual(64);
+    for (const part of [id, ...id.split('.')]) expect(part, 'looks like a cell').not.toMatch(/^([A-Z]{1,3}\d+|R\d*C\d*|R\d+|C\d+)$/);
+  });
+});
+
+describe.each(AGREED.map(agreed => [agreed.id, agreed] as const))('%s as agreed', (id, agreed) => {
+  test('wrapper: arguments in order, the optional ones last, spill', () => {
+    const text = byId.get(id);
+    expect(text?.parameters.map(p => ({ name: p.name, optional: p.optional === true }))).toEqual(agreed.args.map(({ name, optional }) => ({ name, optional })));
+    expect(isMatrix(text?.result)).toBe(agreed.spills !== undefined);
+    expect(text?.parameters.every(p => p.type === 'any' && p.repeating === undefined)).toBe(true);
+    const flags = agreed.args.map(({ optional }) => optional);
+    expect(flags).toEqual([...flags].sort((a, b) => Number(a) - Number(b)));
+  });
+
+  test.runIf(CARDS.has(id))('card: topic, arguments, defaults, spill', () => {
+    const card = CARDS.get(id) as Card;
+    expect(card.topic).toBe(agreed.topic);
+    expect(card.params.map(({ name, optional }) => ({ name, optional }))).toEqual(agreed.args.map(({ name, optional }) => ({ name, optional })));
+    expect(card.params.filter(p => p.optional).map(p => [p.name, defaultOf(p)])).toEqual(agreed.args.filter(a => a.optional).map(a => [a.name, a.fallback]));
+    expect(['number', 'text'].includes(card.result.shape) ? undefined : card.result.shape).toBe(agreed.spills);
+  });
+
+  test.runIf(CARDS.has(id))('wrapper and card: ranges are matrices, single values are not', () => {
+    const card = CARDS.get(id) as Card;
+    const ranges = (list: readonly { readonly name: string }[], isRange: (i: number) => boolean): string[] => list.filter((_, i) => isRange(i)).map(({ name }) => name);
+    const told = byId.get(id)?.parameters ?? [];
+    expect(ranges(told, i => isMatrix(told[i]))).toEqual(ranges(card.params, i => card.params[i]?.kind.shape !== 'one'));
+  });
+});
+
+/** As the contract prints it. */
+function defaultOf({ blank }: Param): string | undefined {
+  if (blank === 'zero') return '0';
+  if (typeof blank !== 'object') return undefined;
+  return 'sameAs' in blank ? blank.sameAs : String(blank.default);
+}
+
+/** Units of the numbers that come out; a table has a header with its own. */
+function unitsOf({ result }: Card): string[] {
+  const units = result.shape === 'number' || result.shape === 'column' ? [result.unit] : result.shape === 'row' ? result.columns.map(({ unit }) => unit) : [];
+  return [...new Set(units)].filter(unit => unit !== '');
+}
+
+const UNIT_WORDS: Readonly<Record<string, string>> = { mm: 'mm', '°': 'degrees', N: 'N', 'N·m': 'N·m', MPa: 'MPa', g: 'g', s: 's' };
+
+describe.each(told.map(text => [text.id, text] as const))('%s in words', (id, text: FunctionText) => {
+  test('the description fits the boxes of Excel', () => {
+    expect(text.description).toMatch(/^[A-Z].*\.$/s);
+    expect(text.description.length).toBeLessThanOrEqual(1024);
+    expect(firstSentence(text.description).length).toBeLessThanOrEqual(120);
+    expect(text.description).not.toMatch(/\[object|\b(mold|center|gage|aluminum)\b/);
+  });
+
+  test('every argument has a text that fits, with its default', () => {
+    const agreed = AGREED.find(a => a.id === id)?.args ?? [];
+    expect(text.parameters.length).toBe(agreed.length);
+    text.parameters.forEach(({ name, description }, i) => {
+      expect(description, name).toMatch(/\S{1,}.{3,}/);
+      expect(description.length, name).toBeLessThanOrEqual(100);
+      expect(name).toMatch(/^[a-z][a-z0-9_]*$/);
+      const { optional, fallback } = agreed[i] ?? {};
+      if (optional !== true) return expect(description, name).not.toContain('if omitted');
+      if (fallback === undefined) return expect(description, name).toContain('if omitted');
+      const other = agreed.some(a => a.name === fallback);
+      expect(description.endsWith(other ? `the same as ${fallback} if omitted` : `${fallback} if omitted`) || description.endsWith(`"${fallback}" if omitted`), `${name}: ${description}`).toBe(true);
+    });
+  });
+
+  test.runIf(CARDS.has(id))('the first sentence names the unit of the result', () => {
+    const units = unitsOf(CARDS.get(id) as Card);
+    const named = Object.keys(UNIT_WORDS).filter(unit => ` ${firstSentence(text.description)} `.match(new RegExp(`[\\s(±]${UNIT_WORDS[unit]}[\\s,:;.)]`)) !== null);
+    expect(missing(units, named), firstSentence(text.description)).toEqual([]);
+    if (['number', 'row', 'column'].includes((CARDS.get(id) as Card).result.shape)) expect(missing(named, units), firstSentence(text.description)).toEqual([]);
+  });
+});
+
+describe('every wrapper hands its arguments on', () => {
+  test.each(ASSOCIATED.map(a => [a.id, a] as const))('%s', async (id, { functionName, sourceFileName }) => {
+    const module = (await import(sourceFileName)) as Record<string, (...args: unknown[]) => unknown>;
+    const args = byId.get(id)?.parameters.map(({ name }) => name) ?? [];
+    expect(module[functionName]?.(...args)).toEqual([id, ...args]);
+  });
+});
