@@ -97,7 +97,7 @@ class Scanner {
       terms++;
       last = { unit, sign };
     }
-    if (terms === 0) throw this.not();
+    if (terms === 0 || !Number.isFinite(total)) throw this.not();
     if (bare > 0 && terms > 1) throw this.not('give every term its unit');
     return total;
   }

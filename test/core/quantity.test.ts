@@ -1,0 +1,186 @@
+import fc from 'fast-check';
+import Qty from 'js-quantities';
+import { describe, expect, test } from 'vitest';
+import * as Q from '../../src/core/read/quantity';
+import { readQuantity, unitsOf, type Quantity } from '../../src/core/read/quantity';
+import { Refused } from '../../src/core/refuse';
+import { bestOfThreeMs } from '../kit/best-of';
+import { SEED } from '../kit/seed';
+
+/** Spelling here -> spelling there. The library rounds the pound force to 7 digits and the psi to 6. */
+interface Oracle {
+  readonly quantity: Quantity;
+  readonly core: string;
+  readonly spellings: Readonly<Record<string, string>>;
+  readonly within?: Readonly<Record<string, number>>;
+}
+
+const ORACLES: readonly Oracle[] = [
+  {
+    quantity: Q.LENGTH,
+    core: 'mm',
+    spellings: { mm: 'mm', MM: 'mm', cm: 'cm', m: 'm', 'µm': 'um', 'μm': 'um', um: 'um', in: 'in', In: 'in', IN: 'in', inch: 'in', inches: 'in', '"': 'in', '″': 'in', '”': 'in', mil: 'mil', thou: 'mil' },
+  },
+  { quantity: Q.ANGLE, core: 'deg', spellings: { deg: 'deg', '°': 'deg', 'º': 'deg', "'": 'arcmin', '′': 'arcmin', '’': 'arcmin', rad: 'rad' } },
+  { quantity: Q.FORCE, core: 'N', spellings: { N: 'N', kN: 'kN', lbf: 'lbf' }, within: { lbf: 1e-7 } },
+  {
+    quantity: Q.TORQUE,
+    core: 'N*m',
+    spellings: {
+      'N·m': 'N*m', 'N.m': 'N*m', Nm: 'N*m', 'N·cm': 'N*cm', 'N.cm': 'N*cm', Ncm: 'N*cm', 'N·mm': 'N*mm', 'N.mm': 'N*mm', Nmm: 'N*mm',
+      'in·lbf': 'in*lbf', 'in.lbf': 'in*lbf', 'lbf·in': 'in*lbf', 'lbf.in': 'in*lbf',
+    },
+    within: { 'in·lbf': 1e-7, 'in.lbf': 1e-7, 'lbf·in': 1e-7, 'lbf.in': 1e-7 },
+  },
+  { quantity: Q.STRESS, core: 'MPa', spellings: { Pa: 'Pa', kPa: 'kPa', MPa: 'MPa', GPa: 'GPa', 'N/mm²': 'N/mm^2', 'N/mm2': 'N/mm^2', psi: 'psi', ksi: 'kpsi' }, within: { psi: 1e-6, ksi: 1e-6 } },
+  { quantity: Q.SHARE, core: '1', spellings: { '%': '%' } },
+  { quantity: Q.TEMPERATURE, core: 'degC', spellings: { '°C': 'degC', C: 'degC', K: 'degK' } },
+  { quantity: Q.DENSITY, core: 'g/cm^3', spellings: { 'g/cm³': 'g/cm^3', 'g/cm3': 'g/cm^3' } },
+  { quantity: Q.DIFFUSIVITY, core: 'mm^2/s', spellings: { 'mm²/s': 'mm^2/s', 'mm2/s': 'mm^2/s' } },
+  { quantity: Q.EXPANSION, core: 'ppm/degK', spellings: { 'ppm/K': 'ppm/degK' } },
+];
+// a number in the spelling itself: the library reads no such unit
+const WITHOUT_ORACLE = ['1e-6/K'];
+
+/** Numbers as people type them, none of them in scientific notation. */
+const typed = fc.tuple(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 9_999 })).map(([whole, part]) => `${whole}.${String(part).padStart(4, '0')}`);
+
+describe('an outside library agrees on every unit', () => {
+  test('no spelling is left out', () => {
+    const ours = ORACLES.flatMap(({ quantity }) => Object.keys(quantity.units));
+    expect(ours.length).toBe(58);
+    expect(ours.filter(unit => !WITHOUT_ORACLE.includes(unit))).toEqual(ORACLES.flatMap(({ spellings }) => Object.keys(spellings)));
+  });
+
+  describe.each(ORACLES)('$quantity.noun', ({ quantity, core, spellings, within }) => {
+    test.each(Object.entries(spellings))(`%s = %s (seed ${SEED})`, (unit, theirs) => {
+      fc.assert(
+        fc.property(typed, fc.constantFrom('', ' ', '\u00a0', '\u202f'), (number, space) => {
+          const expected = Qty(Number(number), theirs).to(core).scalar;
+          expect(Math.abs(readQuantity(`${number}${space}${unit}`, quantity) - expected)).toBeLessThanOrEqual((within?.[unit] ?? 1e-12) * expected);
+        }),
+        { seed: SEED, numRuns: 50 },
+      );
+    });
+  });
+});
+
+describe('every text of the contract', () => {
+  // computed by hand from 1 in = 25.4 mm, 1 lbf = 4.4482216152605 N
+  test.each<[string, Quantity, number]>([
+    ['0.167 in', Q.LENGTH, 4.2418],
+    ['0.167in + 0.25 mm', Q.LENGTH, 4.4918],
+    ['1/16 in', Q.LENGTH, 1.5875],
+    ['1 1/4 in', Q.LENGTH, 31.75],
+    ['62 mil', Q.LENGTH, 1.5748],
+    ['62 thou', Q.LENGTH, 1.5748],
+    ['0.16 cm', Q.LENGTH, 1.6],
+    ['25 µm', Q.LENGTH, 0.025],
+    ['25 μm', Q.LENGTH, 0.025],
+    ['25 um', Q.LENGTH, 0.025],
+    ['0.25"', Q.LENGTH, 6.35],
+    ['1,6 mm', Q.LENGTH, 1.6],
+    ['0.5 deg', Q.ANGLE, 0.5],
+    ['0.5°', Q.ANGLE, 0.5],
+    ["30'", Q.ANGLE, 0.5],
+    ["0°30'", Q.ANGLE, 0.5],
+    ["1° 15'", Q.ANGLE, 1.25],
+    ["-0°30'", Q.ANGLE, -0.5],
+    ['12 lbf', Q.FORCE, 53.378659383126],
+    ['4.3 in.lbf', Q.TORQUE, 0.485834764819],
+    ['35 N.cm', Q.TORQUE, 0.35],
+    ['0.35 N·m', Q.TORQUE, 0.35],
+    ['6500 psi', Q.STRESS, 44.815922405594],
+    ['2.4 GPa', Q.STRESS, 2400],
+    ['0.6 %', Q.SHARE, 0.006],
+    ['0.006', Q.SHARE, 0.006],
+    ['-0.2 mm', Q.LENGTH, -0.2],
+    ['−0.2 mm', Q.LENGTH, -0.2],
+    ['5 mm - 1/4 in', Q.LENGTH, -1.35],
+    ['1 1/4 in + 1/16 in', Q.LENGTH, 33.3375],
+    ['4.2', Q.LENGTH, 4.2],
+    ['  4.2  mm ', Q.LENGTH, 4.2],
+  ])('%s', (text, quantity, value) => {
+    expect(readQuantity(text, quantity)).toBeCloseTo(value, 10);
+  });
+
+  test.each<[string, string, Quantity]>([
+    ['a thousands mark and a decimal point', '1,600.5 mm', Q.LENGTH],
+    ['a thousands point and a decimal comma', '1.600,5 mm', Q.LENGTH],
+    ['two points', '1.2.3 mm', Q.LENGTH],
+    ['a bare number in a sum', '1 + 2 mm', Q.LENGTH],
+    ['a bare number at the end of a sum', '1 mm + 2', Q.LENGTH],
+    ['no sign between terms', '1 in 2 mm', Q.LENGTH],
+    ['an arc minute for a length', "30'", Q.LENGTH],
+    ['an inch mark for an angle', '30"', Q.ANGLE],
+    ['minutes before degrees', "30'1°", Q.ANGLE],
+    ['an unknown unit', '3 ft', Q.LENGTH],
+    ['a longer word', '3 mmm', Q.LENGTH],
+    ['a unit alone', 'mm', Q.LENGTH],
+    ['a sign alone', '-', Q.LENGTH],
+    ['a sum that is not finished', '1 mm +', Q.LENGTH],
+    ['two signs', '1 mm + - 2 mm', Q.LENGTH],
+    ['a product', '2 * 3 mm', Q.LENGTH],
+    ['brackets', '(1 mm)', Q.LENGTH],
+    ['a division by zero', '1/0 in', Q.LENGTH],
+    ['a fraction of a fraction', '1/2/3 in', Q.LENGTH],
+    ['a number for no value', 'NaN', Q.LENGTH],
+    ['a word for no end', 'Infinity', Q.LENGTH],
+    ['hexadecimal', '0x10 mm', Q.LENGTH],
+    ['full-width digits', '３ mm', Q.LENGTH],
+    ['Arabic digits', '٣ mm', Q.LENGTH],
+    ['a cell error as text', '#DIV/0!', Q.LENGTH],
+    ['a number without end', '1e999 mm', Q.LENGTH],
+    ['a unit that leads out of all numbers', '1e308 m', Q.LENGTH],
+    ['a sum that leads out of all numbers', '1e308 mm + 1e308 mm', Q.LENGTH],
+    ['nothing', '', Q.LENGTH],
+  ])('%s is refused with the units that fit', (_, text, quantity) => {
+    expect(messageOf(text, quantity)).toContain(`units: ${unitsOf(quantity)}`);
+  });
+
+  test('a unit of another quantity is named, with the units that fit', () => {
+    const all = ORACLES.filter(({ quantity }) => quantity !== Q.TEMPERATURE);
+    let pairs = 0;
+    for (const { quantity } of all) {
+      for (const other of all.filter(o => o.quantity !== quantity)) {
+        for (const unit of Object.keys(other.quantity.units)) {
+          expect(messageOf(`1 ${unit}`, quantity), `${unit} as ${quantity.noun}`).toMatch(/units: \S/);
+          pairs++;
+        }
+      }
+    }
+    expect(pairs).toBe(8 * 55);
+    expect(messageOf('3 N', Q.LENGTH)).toContain('"N" is not a unit of length');
+    expect(messageOf('3 mm', Q.FORCE)).toContain('"mm" is not a unit of force');
+  });
+
+  test.each([
+    ['length', Q.LENGTH, 'mm, cm, m, µm, in, mil'],
+    ['angle', Q.ANGLE, "deg, ', rad"],
+    ['force', Q.FORCE, 'N, kN, lbf'],
+    ['stress', Q.STRESS, 'Pa, kPa, MPa, GPa, psi, ksi'],
+    ['share', Q.SHARE, '%'],
+  ])('units offered for a %s: one spelling a size', (_, quantity, words) => {
+    expect(unitsOf(quantity)).toBe(words);
+  });
+});
+
+function messageOf(text: string, quantity: Quantity): string {
+  try {
+    const value = readQuantity(text, quantity);
+    return `read as ${value}`;
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    expect(fault.code).toBe('#VALUE!');
+    return fault.message;
+  }
+}
+
+describe('time grows with the text alone', () => {
+  const long = (piece: string): string => piece.repeat(Math.ceil(200_000 / piece.length));
+  test.each(['1 mm + ', '1', '1 ', ' ', '+', '-', '1/', '1 1/4 in + ', "1'", "1°1'", 'm', 'mm', '.', ',', '1,', 'e', '1e', '"', 'N.m ', '1e-6/K', '\u00a0', '1 mm - - '])('%j for 200,000 characters', piece => {
+    const text = long(piece);
+    expect(text.length).toBeGreaterThanOrEqual(200_000);
+    for (const quantity of [Q.LENGTH, Q.ANGLE]) expect(bestOfThreeMs(() => void messageOf(text, quantity))).toBeLessThan(200);
+  });
+});
