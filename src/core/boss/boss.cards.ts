@@ -1,8 +1,9 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { below, fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
-import { below } from '../read/fitting';
-import { ANGLE, DENSITY, LENGTH, RATIO, SHARE } from '../read/quantity';
+import { ANGLE, DENSITY, LENGTH, RATIO, SHARE, TORQUE } from '../read/quantity';
 import { hole, ofMaterial, SCREW } from '../read/sources';
+import type { Screw } from '../screw/thread';
 import * as F from './boss';
 import { bossEnds } from './boss-tables';
 
@@ -96,4 +97,67 @@ export const BOSS_CARDS: readonly Card[] = [
     F.bossMassG,
     { result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.4, 12, 1.05], result: 0.29926 } },
   ),
+  card(
+    'BOSS.STEEL',
+    T,
+    [
+      param('gap_top', length, { symbol: 's', above: 0 }),
+      param('height', length, { symbol: 'h', above: 0 }),
+      param('boss_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
+      param('wall_draft', numeric(ANGLE), { symbol: 'β', atLeast: 0, below: 90, default: 0 }),
+    ],
+    F.steelAtFloorMm,
+    { result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [3, 12, '0.5°', '1°'], result: 2.686 } },
+  ),
+  card(
+    'BOSS.FLAT',
+    T,
+    [
+      // a negative steel says that the two have merged
+      param('steel', length, { symbol: 's_f', blank: 'refused' }),
+      param('boss_fillet', length, { symbol: 'R_b', atLeast: 0 }),
+      param('wall_fillet', length, { symbol: 'R_w', atLeast: 0 }),
+    ],
+    F.flatBetweenFilletsMm,
+    { result: { shape: 'number', name: 'flat between the fillets', symbol: 'f', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [2.686, 0.5, 0.75], result: 1.436 } },
+  ),
+  card(
+    'BOSS.CONFLICT',
+    T,
+    [
+      param('size', SCREW),
+      param('wall', length, { symbol: 'T', above: 0 }),
+      param('pilot', fitting(hole(), 'below the major diameter of the screw', (pilotMm, read) => pilotMm < (read.get('size') as Screw).majorMaxMm), { symbol: 'd_h', above: 0 }),
+      param('od_ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 1, default: 2 }),
+      param('share', numeric(SHARE), { symbol: 's', above: 0, atMost: 1, default: 0.6 }),
+    ],
+    F.bossConflict,
+    {
+      result: {
+        shape: 'table',
+        columns: [{ name: 'outside diameter asked by the screw', unit: 'mm' }, { name: 'outside diameter allowed by the wall', unit: 'mm' }, { name: 'wall that satisfies both', unit: 'mm' }, { name: 'state', unit: '' }],
+      },
+      kind: 'common practice',
+      sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
+      example: {
+        args: ['ST2.9', 2, 2.36],
+        result: [['outside diameter asked by the screw (mm)', 'outside diameter allowed by the wall (mm)', 'wall that satisfies both (mm)', 'state'], [5.8, 4.76, 2.867, 'fail']],
+      },
+      caution: 'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in place of wall, or sink on a hidden face.',
+    },
+  ),
+  card('BOSS.GUSSET', T, [param('boss_height', length, { symbol: 'h', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })], F.gussetStartValues, {
+    result: { shape: 'table', columns: [{ name: 'thickness', unit: 'mm' }, { name: 'height', unit: 'mm' }, { name: 'base', unit: 'mm' }, { name: 'count', unit: '' }] },
+    kind: 'common practice',
+    sources: [{ title: 'thickness 0.5 to 0.6 of the wall, height 0.67 to 0.95 and base 0.3 to 1 of the boss height, four at 90°', held: 'from memory' }],
+    example: { args: [12, 2.5], result: [['thickness (mm)', 'height (mm)', 'base (mm)', 'count'], [1.25, 9.6, 6, 4]] },
+    caution: 'Start values inside wide ranges; sink behind the gussets decides.',
+  }),
+  card('BOSS.TORSION', T, [param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }), param('od', length, { symbol: 'D', above: 0 }), param('hole', below('od', hole()), { symbol: 'd_h', above: 0 })], F.bossTorsionMpa, {
+    result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' },
+    kind: 'handbook formula',
+    sources: [{ title: 'torsion of a round tube, any strength of materials handbook', held: 'from memory' }],
+    example: { args: ['600 N.mm', 6, 2.4], result: 14.52 },
+    caution: 'An estimate: elastic, without the notch of the root fillet and without the hoop stress of the screw.',
+  }),
 ];

@@ -45,3 +45,28 @@ export function bossMassG(odMm: number, holeMm: number, heightMm: number, densit
   const volumeMm3 = frustumVolumeMm3(odMm, rootOdMm, heightMm) - frustumVolumeMm3(holeMm, holeEndMm, hollowMm);
   return (densityGPerCm3 * volumeMm3) / 1000;
 }
+
+/** Boss and wall both lean into the gap: the steel between them is thinnest at the floor. */
+export function steelAtFloorMm(gapTopMm: number, heightMm: number, bossDraftDeg: number, wallDraftDeg: number): number {
+  return gapTopMm - heightMm * (tanDeg(bossDraftDeg) + tanDeg(wallDraftDeg));
+}
+
+/** Negative: the fillets meet in a knife edge. */
+export function flatBetweenFilletsMm(steelMm: number, bossFilletMm: number, wallFilletMm: number): number {
+  return steelMm - bossFilletMm - wallFilletMm;
+}
+
+export function bossConflict(screw: Screw, wallMm: number, pilotMm: number, odRatio: number, share: number): (string | number)[][] {
+  const askedOdMm = bossOutsideDiaByRuleMm(screw, odRatio);
+  const allowedOdMm = pilotMm + 2 * share * wallMm;
+  const wallForBothMm = (askedOdMm - pilotMm) / (2 * share);
+  return [[askedOdMm, allowedOdMm, wallForBothMm, atMost(askedOdMm, allowedOdMm) ? 'pass' : 'fail']];
+}
+
+export function gussetStartValues(bossHeightMm: number, wallMm: number): number[][] {
+  return [[0.5 * wallMm, 0.8 * bossHeightMm, 0.5 * bossHeightMm, 4]];
+}
+
+export function bossTorsionMpa(torqueNm: number, odMm: number, holeMm: number): number {
+  return (16 * 1000 * torqueNm * odMm) / (PI * (odMm ** 4 - holeMm ** 4));
+}

@@ -40,4 +40,21 @@ export const DRAFT_CARDS: readonly Card[] = [
     F.draftedSizeMm,
     { result: { shape: 'number', name: 'size at that distance', symbol: 'D', unit: 'mm' }, kind: 'geometry', sources: CHART, example: { args: [6, 12, '0.5°', 'grows'], result: 6.2094 } },
   ),
+  card(
+    'DRAFT.TEXTURE',
+    T,
+    [
+      param('base', numeric(ANGLE), { symbol: 'α_0', atLeast: 0, below: 90, blank: 'explicit' }),
+      param('texture_depth', numeric(LENGTH), { symbol: 't', atLeast: 0 }),
+      param('per_step', numeric(ANGLE), { symbol: 'k', above: 0, below: 90, default: 1.5 }),
+    ],
+    F.texturedDraftDeg,
+    {
+      result: { shape: 'number', name: 'draft per side', symbol: 'α', unit: '°' },
+      kind: 'common practice',
+      sources: [{ title: '1.5° for each 0.025 mm of depth', held: 'common practice, read in 3 guides; 2 others print 1.0°, 1 prints 1 to 1.5°' }],
+      example: { args: ['0°', 0.125], result: 7.5 },
+      caution: 'A start value: guides differ by half. Inner faces and low shrinkage need more; the texture maker decides.',
+    },
+  ),
 ];

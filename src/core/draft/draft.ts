@@ -19,3 +19,8 @@ export function draftHeightMm(offsetMm: number, draftDeg: number): number {
 export function draftedSizeMm(sizeMm: number, distanceMm: number, draftDeg: number, direction: DraftDirection): number {
   return direction === 'grows' ? sizeMm + 2 * distanceMm * tanDeg(draftDeg) : sizeMm - 2 * distanceMm * tanDeg(draftDeg);
 }
+
+/** Every 0.025 mm of texture asks for one more step of draft. */
+export function texturedDraftDeg(baseDeg: number, textureDepthMm: number, perStepDeg: number): number {
+  return baseDeg + perStepDeg * (textureDepthMm / 0.025);
+}

@@ -1,12 +1,19 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
-import { ANGLE, LENGTH } from '../read/quantity';
-import { headDiameter, headHeight } from '../read/sources';
+import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
+import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
+import { CONE, CONE_ANGLE, OF_THE_SCREW, type Cone } from './countersink';
 import * as F from './recess';
 
 const T = 'Head recess';
 const length = numeric(LENGTH);
 const boardPlane = param('board_plane', length, { symbol: 'B', above: 0 });
+const HEX = /\shex$/i;
+const toolDiameter = numeric(LENGTH, {
+  words: 'a hexagon by its flats, "1/4 in hex": taken across corners',
+  read: text => (HEX.test(text.trim()) ? F.acrossCornersMm(readQuantity(text.trim().replace(HEX, ''), LENGTH)) : undefined),
+});
 
 export const RECESS_CARDS: readonly Card[] = [
   card(
@@ -44,5 +51,40 @@ export const RECESS_CARDS: readonly Card[] = [
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: [3, 2.4], result: 0.6 },
+  }),
+  card(
+    'RECESS.FLOAT',
+    T,
+    [
+      param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }),
+      param('hole', hole('max'), { symbol: 'd_h', above: 0 }),
+      param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }),
+      param('margin', length, { symbol: 'c', atLeast: 0 }),
+    ],
+    F.recessFloatMm,
+    { result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [5.6, 3.5, 2.76, 0.1], result: 6.54 } },
+  ),
+  card(
+    'RECESS.CONE',
+    T,
+    [
+      param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused' }),
+      param('hole', fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm), { symbol: 'd_h', above: 0 }),
+      param('angle', CONE_ANGLE, { symbol: 'θ', above: 0, below: 180, default: OF_THE_SCREW }),
+    ],
+    F.recessConeMm,
+    {
+      result: { shape: 'number', name: 'countersink depth', symbol: 'h_s', unit: 'mm' },
+      kind: 'geometry',
+      sources: [...GEOMETRY, { title: 'included angles: ISO 7721-1 90°, ASME B18.6.3 82°, DIN 7982 80°', held: 'read in secondary copies' }],
+      example: { args: ['M3 countersunk', 3.4], result: 1.45 },
+      caution: 'A countersunk head wedges its seat open; prefer flat-seated heads in plastic.',
+    },
+  ),
+  card('RECESS.TOOL', T, [param('recess_diameter', length, { symbol: 'D_r', above: 0 }), param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }), param('margin', length, { symbol: 'c', atLeast: 0, default: 0.5 })], F.toolRoomMm, {
+    result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
+    kind: 'geometry',
+    sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],
+    example: { args: [8, '1/4 in hex'], result: 0.17 },
   }),
 ];

@@ -1,7 +1,7 @@
 import { card, type Card } from '../card';
 import type { Source } from '../kinds';
+import { fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
-import { below } from '../read/fitting';
 import { FORCE, LENGTH, RATIO, STRESS } from '../read/quantity';
 import { ofMaterial, SCREW } from '../read/sources';
 import * as F from './pull-out';
@@ -28,7 +28,7 @@ export const PULL_OUT_CARDS: readonly Card[] = [
   card(
     'PULLOUT.BOSS',
     T,
-    [param('od', numeric(LENGTH), { symbol: 'D', above: 0 }), param('size', below('od', SCREW, screw => screw.majorMaxMm)), yieldStress, safety],
+    [param('od', numeric(LENGTH), { symbol: 'D', above: 0 }), param('size', fitting(SCREW, 'a screw with a major diameter below od', (screw, read) => screw.majorMaxMm < (read.get('od') as number))), yieldStress, safety],
     F.bossTearN,
     {
       result: force('force that tears the boss'),
