@@ -1,3 +1,39 @@
-import type { Card } from '../core/card';
+import { card, type Card } from '../core/card';
+import { BLOCK, named, param } from '../core/read/params';
+import * as F from './table';
 
-export const JOINT_CARDS: readonly Card[] = [];
+const T = 'The joint as one table';
+const inputs = param('inputs', BLOCK);
+const SOURCES = [{ title: 'plane geometry, and the standards and rules that each output names', held: 'see JOINT.CARD' }];
+const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
+const OUTPUT = named('joint output', 'engagement min', text => text);
+
+const D1 = [
+  ['screw', 'head', 'length', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap'],
+  ['ST2.9', 'ISO 7049', 16, 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14.75, 1],
+];
+
+export const JOINT_CARDS: readonly Card[] = [
+  card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointTable, {
+    result: { shape: 'table', columns: [] },
+    ...GENERAL,
+    example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6443] },
+  }),
+  card('JOINT.VALUE', T, [param('names', BLOCK), param('values', BLOCK), param('output', OUTPUT)], F.jointValue, {
+    result: { shape: 'number', name: 'the output', unit: '' },
+    ...GENERAL,
+    example: { args: [[D1[0]], [D1[1]], 'engagement min'], result: 7.34 },
+  }),
+  card('JOINT.INPUTS', T, [], F.jointInputs, {
+    result: { shape: 'table', columns: ['name', 'unit', 'default', 'meaning'].map(name => ({ name, unit: '' })) },
+    ...GENERAL,
+    example: { args: [], row: 1, values: ['screw', '–', 'required', 'screw size, "ST2.9"; a blank or an unquoted M3 is refused'] },
+    notLive: 'text',
+  }),
+  card('JOINT.OUTPUTS', T, [], F.jointOutputs, {
+    result: { shape: 'table', columns: ['name', 'unit', 'meaning'].map(name => ({ name, unit: '' })) },
+    ...GENERAL,
+    example: { args: [], row: 13, values: ['engagement min', 'mm', 'full thread in the boss, worst case'] },
+    notLive: 'text',
+  }),
+];

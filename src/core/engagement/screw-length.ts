@@ -1,7 +1,7 @@
 // Standard lengths against one joint or several: long enough to hold, short enough not to bottom.
 import { atLeast, atMost } from '../maths';
 import { type Deviation, type Deviations, plusMinus } from '../read/deviation';
-import { notInTable } from '../refuse';
+import { Refused } from '../refuse';
 import { type End, lengthDeviation, pointMm, standardLengthsMm } from '../screw/length';
 import type { Screw } from '../screw/thread';
 import { engagementMinMm, engagementRatio, penetrationMaxMm } from './engagement';
@@ -47,6 +47,13 @@ function reason({ holds, clears, ratio, holeNeededMm }: Verdict, demand: Demand)
   return parts.length === 0 ? '–' : parts.join('; ');
 }
 
+/** No standard length passes: an answer about the joint, not a slip in its inputs. */
+export class NoLengthPasses extends Refused {
+  constructor(message: string) {
+    super('#N/A', message);
+  }
+}
+
 /** Shortest standard length that holds and does not bottom. */
 function picked(demand: Demand): number {
   const all = verdicts(demand);
@@ -54,8 +61,8 @@ function picked(demand: Demand): number {
   if (pass !== undefined) return pass.lengthMm;
   const { text } = demand.screw.size;
   const firstToHold = all.find(({ holds }) => holds);
-  if (firstToHold === undefined) throw notInTable(`no standard length of ${text} passes: even ${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`);
-  throw notInTable(`no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`);
+  if (firstToHold === undefined) throw new NoLengthPasses(`no standard length of ${text} passes: even ${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`);
+  throw new NoLengthPasses(`no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`);
 }
 
 export function pickedLengthMm(

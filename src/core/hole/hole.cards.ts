@@ -1,5 +1,5 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
-import { numeric, param } from '../read/params';
+import { DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, LENGTH, SHARE } from '../read/quantity';
 import { hole, ofMaterial, SCREW } from '../read/sources';
 import * as F from './hole';
@@ -46,7 +46,7 @@ export const HOLE_CARDS: readonly Card[] = [
   card(
     'HOLE.DEPTH',
     T,
-    [param('penetration_max', numeric(LENGTH), { symbol: 'P', atLeast: 0 }), param('bottom_gap', numeric(LENGTH), { symbol: 'g', atLeast: 0 }), param('depth_tol', numeric(LENGTH), { symbol: 't', atLeast: 0, default: 0 })],
+    [param('penetration_max', numeric(LENGTH), { symbol: 'P', atLeast: 0 }), param('bottom_gap', numeric(LENGTH), { symbol: 'g', atLeast: 0 }), param('depth_tol', DEVIATION, { symbol: 't', default: 0 })],
     F.holeDepthNeededMm,
     { result: { shape: 'number', name: 'hole depth needed', symbol: 'H', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [10.46, 0.5, 0.1], result: 11.06 } },
   ),

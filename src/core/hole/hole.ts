@@ -1,5 +1,6 @@
 // Pilot holes, their draft, depth and floor.
 import { tanDeg } from '../maths';
+import type { Deviation } from '../read/deviation';
 import type { Screw } from '../screw/thread';
 
 /** d1 − e·(d1 − d2): the diameter at which the thread fills the share e of its flank depth. */
@@ -24,8 +25,9 @@ export function holeTightness(screw: Screw, mouthMm: number, depthMm: number, dr
   return holeAtDepthMm(mouthMm, depthMm, draftDeg) / screw.rootMaxMm;
 }
 
-export function holeDepthNeededMm(penetrationMaxMm: number, bottomGapMm: number, depthTolMm: number): number {
-  return penetrationMaxMm + bottomGapMm + depthTolMm;
+/** The hole may come out shallower by its lower deviation. */
+export function holeDepthNeededMm(penetrationMaxMm: number, bottomGapMm: number, depthTol: Deviation): number {
+  return penetrationMaxMm + bottomGapMm - depthTol.lowerMm;
 }
 
 export function holeFloorMm(wallMm: number, bossHeightMm: number, holeDepthMm: number): number {

@@ -19,6 +19,7 @@ export function shown(raw: unknown): string {
   if (isCellError(raw)) return raw.cellError;
   if (Array.isArray(raw)) return `a range of ${raw.length} × ${Array.isArray(raw[0]) ? raw[0].length : 1} cells`;
   if (typeof raw === 'boolean') return raw ? 'TRUE' : 'FALSE';
+  if (typeof raw === 'object' && raw !== null) return 'a value of another kind';
   return isEmpty(raw) ? 'blank' : String(raw);
 }
 

@@ -35,6 +35,8 @@ export interface Head {
   readonly style: Style;
   /** Included angle of a countersunk head. */
   readonly angleDeg?: number;
+  /** The table's head height has the raised part in it. */
+  readonly heightIsTotal?: boolean;
 }
 
 const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: readonly string[] })[] = [
@@ -60,7 +62,7 @@ const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: re
   { family: '#', table: ASME_B18_6_3_FILLISTER_HEADS, style: 'flat-seated', words: ['fillister'] },
   { family: '#', table: ASME_B18_6_3_ROUND_HEADS, style: 'flat-seated', words: ['round'] },
   { family: '#', table: ASME_B18_6_3_FLAT_HEADS, style: 'countersunk', angleDeg: 82, words: ['countersunk', 'flat'] },
-  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: 82, words: ['raised countersunk', 'oval'] },
+  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: 82, heightIsTotal: true, words: ['raised countersunk', 'oval'] },
 ];
 
 const headFamily = (size: Size): SizeFamily => (size.family === 'M' || size.family === 'ST' ? size.family : '#');
@@ -101,7 +103,10 @@ export function headDiameterMm(size: Size, head: Head, limit: HeadLimit): number
 /** Head height; of a raised countersunk head the whole of it, with the raised part where the standard gives that apart. */
 export function headHeightMm(size: Size, head: Head, limit: HeadLimit): number {
   const height = limited(head, size, HEIGHT_KEYS, limit, 'head height');
-  return height + (head.style === 'raised countersunk' && limit === 'max' ? (valueOrNone(head.table, size.gauge, 'fApprox') ?? 0) : 0);
+  if (head.style !== 'raised countersunk' || head.heightIsTotal === true) return height;
+  const raisedMm = valueOrNone(head.table, size.gauge, 'fApprox');
+  if (raisedMm === undefined) throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
+  return height + raisedMm;
 }
 
 export const isCountersunk = (head: Head): boolean => head.style !== 'flat-seated';

@@ -8,7 +8,7 @@ import { ISO_7049_TAPPING_SCREW_LENGTHS } from '../../standards/iso7049-tapping-
 import { ISO_888_LENGTHS } from '../../standards/iso888-lengths';
 import type { Table } from '../kinds';
 import { notInTable } from '../refuse';
-import { valueOf } from '../table';
+import { valueOf, valueOrNone } from '../table';
 import type { Deviation } from '../read/deviation';
 import type { Size } from './size';
 import { pitchMm, threadTable, threadValueMm } from './thread';
@@ -29,7 +29,8 @@ const SAME_MM = 1e-6;
 
 /** The row for "up to" this length. */
 function bandUpTo(table: Table, lengthMm: number): string {
-  const band = table.rows.find(([row]) => lengthMm <= valueOf(table, row, 'upTo') + SAME_MM);
+  // the last band of some tables is open
+  const band = table.rows.find(([row]) => lengthMm <= (valueOrNone(table, row, 'upTo') ?? Infinity) + SAME_MM);
   if (band === undefined) throw notInTable(`no length tolerance is held above ${table.rows[table.rows.length - 1]?.[0]} (${table.standard})`);
   return band[0];
 }

@@ -1,0 +1,109 @@
+// The joint in cells: variants in, results out; one variant as a card; the lists of names.
+import { closest } from 'fastest-levenshtein';
+import { withUnit } from '../core/call';
+import type { Cell } from '../core/kinds';
+import { asList, isBlank, isCellError, isEmpty, shown } from '../core/read/params';
+import { Refused, wrongInput } from '../core/refuse';
+import { isVerdict, meaningOf, OUTPUTS, unitOf, Variant } from './evaluate';
+import { INPUTS } from './inputs';
+
+type Rows = readonly (readonly unknown[])[];
+
+const spelled = (raw: string): string => raw.trim().toLowerCase().replace(/[\s_\u00a0]+/g, ' ');
+
+function find(names: readonly string[], raw: unknown, what: string): string {
+  if (isCellError(raw)) throw new Refused(raw.cellError, `${what} is ${raw.cellError}`);
+  if (typeof raw !== 'string') throw wrongInput(`${shown(raw)} is not a name of ${what}`);
+  const name = names.find(known => known.toLowerCase() === spelled(raw));
+  if (name === undefined) throw wrongInput(`"${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(spelled(raw).slice(0, 60), [...names])}"?`);
+  return name;
+}
+
+const inputName = (raw: unknown): string => find([...INPUTS.keys()], raw, 'a joint input');
+
+/** How many of the list are used: what is blank at its end is left out. */
+function used(list: readonly unknown[], blank: (raw: unknown) => boolean): number {
+  let n = list.length;
+  while (n > 0 && blank(list[n - 1])) n--;
+  return n;
+}
+
+function headerNames(header: readonly unknown[]): string[] {
+  const width = used(header, isBlank);
+  if (width === 0) throw wrongInput('inputs has no names in its first row', 'inputs');
+  const names = header.slice(0, width).map((raw, i) => {
+    if (isBlank(raw)) throw wrongInput(`inputs has no name above column ${i + 1}`, 'inputs');
+    return inputName(raw);
+  });
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
+  return names;
+}
+
+/** A header row of input names, a variant in every further row. */
+function variantsBelow(rows: Rows): Variant[] {
+  const names = headerNames(rows[0] ?? []);
+  const height = used(rows, row => names.every((_, i) => isBlank((row as readonly unknown[])[i])));
+  if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
+  return rows.slice(1, height).map(row => new Variant(new Map(names.map((name, i) => [name, row[i]]))));
+}
+
+/** Two columns: a name and its value in each row. */
+function variantBeside(rows: Rows): Variant {
+  const given = rows.filter(row => !isEmpty(row[0]) && row[0] !== 0);
+  const names = given.map(row => inputName(row[0]));
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
+  return new Variant(new Map(given.map((row, i) => [names[i] as string, row[1]])));
+}
+
+/** Either form: two columns name and value, or a header row with a variant in each further row. */
+export function variantsOf(rows: Rows): Variant[] {
+  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !(isInputName(rows[0][0]) && isInputName(rows[0][1]));
+  return isBeside ? [variantBeside(rows)] : variantsBelow(rows);
+}
+
+const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUTS.has([...INPUTS.keys()].find(name => name.toLowerCase() === spelled(raw)) ?? '');
+
+/** One output as a cell: its value, or why there is none. */
+function outputCell(variant: Variant, name: string): Cell {
+  if (isVerdict(name)) return variant.verdict(name);
+  try {
+    return variant.value(name) as Cell;
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    return `no value: ${fault.message}`;
+  }
+}
+
+function askedOutputs(outputs: Rows | undefined): readonly string[] {
+  if (outputs === undefined) return OUTPUTS;
+  const list = asList(outputs);
+  const names = list.slice(0, used(list, isBlank)).map((raw, i) => {
+    if (isBlank(raw)) throw wrongInput(`outputs is blank at ${i + 1}`, 'outputs');
+    return find(OUTPUTS, raw, 'a joint output');
+  });
+  return names.length === 0 ? OUTPUTS : names;
+}
+
+export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
+  const names = askedOutputs(outputs);
+  return [names.map(name => withUnit(name, unitOf(name))), ...variantsBelow(inputs).map(variant => names.map(name => outputCell(variant, name)))];
+}
+
+export function jointValue(names: Rows, values: Rows, output: unknown): Cell {
+  const header = asList(names);
+  const cells = asList(values);
+  if (header.length !== cells.length) throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
+  const variant = new Variant(new Map(headerNames(header).map((name, i) => [name, cells[i]])));
+  const name = find(OUTPUTS, output, 'a joint output');
+  return isVerdict(name) ? variant.verdict(name) : (variant.value(name) as Cell);
+}
+
+export function jointInputs(): Cell[][] {
+  return [...INPUTS].map(([name, { unit, defaultWords, meaning }]) => [name, unit === '' ? '–' : unit, defaultWords, meaning]);
+}
+
+export function jointOutputs(): Cell[][] {
+  return OUTPUTS.map(name => [name, unitOf(name) === '' ? '–' : unitOf(name), meaningOf(name)]);
+}
