@@ -1,0 +1,11 @@
+// The demo workbook: a greenhouse humidity logger, an invented scenario of our own.
+import type { WorkbookPlan } from '../sheet/plan';
+import { jointSheet } from './joint-sheet';
+import { readMeSheet } from './read-me-sheet';
+import { screwSheet } from './screw-sheet';
+import { variantsSheet } from './variants-sheet';
+
+export const demoWorkbook: WorkbookPlan = {
+  name: 'Greenhouse humidity logger',
+  sheets: [readMeSheet, jointSheet, variantsSheet, screwSheet],
+};
