@@ -1,0 +1,32 @@
+// The demo's story holds: first choice fails, one bottoms, one is to be looked at, one passes.
+import { expect, test } from 'vitest';
+import { variantsSheet } from '../../src/demo/variants-sheet';
+import { call } from '../../src/registry';
+
+/** The rectangle of a plan as a host would hand it to a function; empty cells are 0, as desktop hosts send them. */
+function block(range: string): unknown[][] {
+  const [, from = '', top = '', to = '', bottom = ''] = /^([A-Z])(\d+):([A-Z])(\d+)$/.exec(range) ?? [];
+  const columns = Array.from({ length: to.charCodeAt(0) - from.charCodeAt(0) + 1 }, (_, i) => String.fromCharCode(from.charCodeAt(0) + i));
+  return Array.from({ length: Number(bottom) - Number(top) + 1 }, (_, r) =>
+    columns.map(column => variantsSheet.cells.find(cell => cell.at === `${column}${Number(top) + r}`)?.value || 0),
+  );
+}
+
+test('states of the demo variants', () => {
+  const formula = variantsSheet.cells.find(cell => cell.formula?.includes('JOINT.TABLE'))?.formula ?? '';
+  const [, inputs = '', outputs = ''] = /JOINT\.TABLE\(([^,]+),([^)]+)\)/.exec(formula) ?? [];
+  const answer = call('JOINT.TABLE', [block(inputs), block(outputs)]);
+  if (!answer.ok) expect.fail(answer.message);
+  const rows = answer.value as unknown[][];
+  const reason = rows[0]?.indexOf('reason') ?? -1;
+  expect(rows.slice(1).map(row => [row[0], row[reason]])).toEqual([
+    ['fail', 'engagement: engagement ratio 1.497 is below 2'],
+    ['fail', 'engagement: engagement ratio 0.29 is below 2'],
+    ['fail', 'engagement: engagement ratio 1.945 is below 2'],
+    ['look', 'sink: sink ratio 0.873 is above 0.6'],
+    ['fail', 'screw does not bottom: hole depth needed 16.96 mm is above 14.75 mm'],
+    ['pass', '–'],
+    ['fail', 'engagement: engagement ratio 1.909 is below 2'],
+    ['look', 'slenderness: slenderness 3.182 is above 3'],
+  ]);
+});
