@@ -2,8 +2,6 @@
 import { DIN_7982_HEAD_ANGLE } from '../../standards/head-angles';
 import type { Kind } from '../card';
 import { fitting } from '../read/fitting';
-import { numeric } from '../read/params';
-import { ANGLE } from '../read/quantity';
 import { headDiameter } from '../read/sources';
 import { notInTable, wrongInput } from '../refuse';
 import { parseHead } from '../screw/head';
@@ -12,8 +10,8 @@ import { valueOf } from '../table';
 
 export interface Cone {
   readonly sharpMm: number;
-  /** Nothing where the diameter is a number. */
-  readonly angleDeg: number | undefined;
+  /** Refused where the diameter is a number: it brings no angle. */
+  readonly angleDeg: number;
 }
 
 const DIN_7982_DEG = valueOf(DIN_7982_HEAD_ANGLE, 'all', 'angle');
@@ -22,7 +20,7 @@ const sharpDiameter = headDiameter('sharp');
 function angleOf(text: string): number | undefined {
   const found = leadingSize(text);
   if (found === undefined || found.rest === '') return undefined;
-  if (/^din ?7982$/i.test(found.rest)) throw notInTable(`no head diameters of DIN 7982 are held; give the sharp diameter in mm and the angle ${DIN_7982_DEG}`);
+  if (/^din ?7982$/i.test(found.rest)) throw notInTable(`no head diameters of DIN 7982 are held; give the sharp diameter in mm and the angle, ${DIN_7982_DEG}`);
   const { angleDeg } = parseHead(found.rest, found.size);
   if (angleDeg === undefined) throw wrongInput('not a countersunk head');
   return angleDeg;
@@ -30,19 +28,16 @@ function angleOf(text: string): number | undefined {
 
 const cone: Kind<Cone> = {
   ...sharpDiameter,
-  read: (raw, place) => ({ angleDeg: typeof raw === 'string' ? angleOf(raw) : undefined, sharpMm: sharpDiameter.read(raw, place) }),
+  read(raw, place) {
+    const own = typeof raw === 'string' ? angleOf(raw) : undefined;
+    return {
+      sharpMm: sharpDiameter.read(raw, place),
+      get angleDeg() {
+        if (own === undefined) throw wrongInput(`angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`, 'angle');
+        return own;
+      },
+    };
+  },
 };
 
 export const CONE: Kind<Cone> = fitting(cone, 'above 0 mm', ({ sharpMm }) => sharpMm > 0);
-
-export const OF_THE_SCREW = 'of the screw';
-
-export const CONE_ANGLE: Kind<number> = numeric(ANGLE, {
-  words: `"${OF_THE_SCREW}" where sharp_diameter names one`,
-  read(text, place) {
-    if (text.trim().toLowerCase() !== OF_THE_SCREW) return undefined;
-    const { angleDeg } = place.read.get('sharp_diameter') as Cone;
-    if (angleDeg === undefined) throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
-    return angleDeg;
-  },
-});

@@ -3,7 +3,7 @@ import { fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
 import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
-import { CONE, CONE_ANGLE, OF_THE_SCREW, type Cone } from './countersink';
+import { CONE, type Cone } from './countersink';
 import * as F from './recess';
 
 const T = 'Head recess';
@@ -70,7 +70,7 @@ export const RECESS_CARDS: readonly Card[] = [
     [
       param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused' }),
       param('hole', fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm), { symbol: 'd_h', above: 0 }),
-      param('angle', CONE_ANGLE, { symbol: 'θ', above: 0, below: 180, default: OF_THE_SCREW }),
+      param<number | undefined>('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: 'absent' }),
     ],
     F.recessConeMm,
     {
