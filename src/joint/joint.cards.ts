@@ -1,5 +1,7 @@
 import { card, type Card } from '../core/card';
-import { BLOCK, named, param } from '../core/read/params';
+import { BLOCK, named, numeric, param } from '../core/read/params';
+import { RATIO } from '../core/read/quantity';
+import { jointCard } from './card';
 import * as F from './table';
 
 const T = 'The joint as one table';
@@ -23,6 +25,12 @@ export const JOINT_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'the output', unit: '' },
     ...GENERAL,
     example: { args: [[D1[0]], [D1[1]], 'engagement min'], result: 7.34 },
+  }),
+  card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 })], jointCard, {
+    result: { shape: 'table', columns: ['name', 'value', 'unit', 'formula', 'state', 'source'].map(name => ({ name, unit: '' })) },
+    ...GENERAL,
+    example: { args: [D1], row: 13, values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'] },
+    notLive: 'text',
   }),
   card('JOINT.INPUTS', T, [], F.jointInputs, {
     result: { shape: 'table', columns: ['name', 'unit', 'default', 'meaning'].map(name => ({ name, unit: '' })) },

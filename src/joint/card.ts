@@ -1,0 +1,54 @@
+// One variant in full: every output with its working, its state and where it comes from.
+import type { Cell } from '../core/kinds';
+import { Refused, wrongInput } from '../core/refuse';
+import { formOfDefault, formOfNode, type Form } from '../plain/forms';
+import { digits, known, print } from '../plain/print';
+import { cardOf, isVerdict, OUTPUTS, unitOf, type Variant } from './evaluate';
+import type { Made } from './graph';
+import { INPUTS } from './inputs';
+import { NODES } from './nodes';
+import { variantsOf } from './table';
+
+/** A finding is shown with an output; where the judged node is none, with the one it belongs to. */
+const SHOWN_AT: Readonly<Record<string, string>> = { tightness: 'pilot at tip', 'standard length': 'screw length', gap: 'grip', 'seat under the cone': 'grip' };
+
+/** Outputs that repeat an input under a name of their own. */
+const INPUT_OF: Readonly<Record<string, string>> = { 'screw length': 'length', 'pilot hole': 'pilot' };
+
+function working(variant: Variant, form: Form | undefined, { args }: Made): string {
+  if (form === undefined) return '–';
+  return print(form, args.map(arg => known(typeof arg === 'string' ? variant.value(arg) : arg.is))).text;
+}
+
+function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {
+  const input = INPUTS.get(INPUT_OF[name] ?? name);
+  const node = NODES.get(name);
+  if (input !== undefined && variant.isGiven(INPUT_OF[name] ?? name)) return { working: 'given', source: 'given' };
+  const made = input?.fallback ?? node;
+  if (made === undefined || 'raw' in made) return { working: '–', source: 'default' };
+  const card = cardOf(made.formula);
+  const source = card === undefined ? (input === undefined ? 'plane geometry' : `default: ${input.defaultWords}`) : `${card.kind}: ${card.sources.map(({ title }) => title).join('; ')}`;
+  return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
+}
+
+function cardRow(variant: Variant, name: string, states: ReadonlyMap<string, string>): Cell[] {
+  const unit = unitOf(name) === '' ? '–' : unitOf(name);
+  if (isVerdict(name)) return [name, variant.verdict(name), '–', '–', '–', '–'];
+  const state = states.get(name) ?? '–';
+  try {
+    const value = variant.value(name) as Cell;
+    const { working: text, source } = madeBy(variant, name);
+    return [name, value, unit, text === '–' || text === 'given' || typeof value !== 'number' ? text : `${text} = ${digits(value)}`, state, source];
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    return [name, `no value: ${fault.message}`, unit, '–', state, '–'];
+  }
+}
+
+export function jointCard(inputs: readonly (readonly unknown[])[], variantNumber: number): Cell[][] {
+  const variants = variantsOf(inputs);
+  const variant = variants[variantNumber - 1];
+  if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');
+  const states = new Map(variant.findings().reverse().map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]));
+  return OUTPUTS.map(name => cardRow(variant, name, states));
+}

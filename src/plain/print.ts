@@ -1,0 +1,135 @@
+// A plain form in words, with numbers or with symbols put in: "2.4 + 2·1.2 + 2·14·tan(0.5°)".
+// Where every value is known, choices are decided and terms worth nothing are left out.
+import { formNamed, type Form, type Tree } from './forms';
+
+/** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
+const CHOICE = 0, COMPARE = 1, SUM = 2, PRODUCT = 3, SIGN = 4, POWER = 5, ATOM = 6;
+
+/** A printed piece with its worth where that is known; a list has items, a record has parts. */
+export interface Piece {
+  readonly text: string;
+  readonly level: number;
+  readonly value?: number | boolean | string;
+  readonly items?: readonly Piece[];
+  readonly parts?: Readonly<Record<string, Piece>>;
+}
+
+/** Numbers as a person would write them: at most six significant digits. */
+export const digits = (value: number): string => String(Number(value.toPrecision(6))).replace('-', '−');
+
+export const symbol = (text: string): Piece => ({ text, level: ATOM });
+
+/** A core value as a piece: numbers, words, lists, records. */
+export function known(value: unknown): Piece {
+  if (typeof value === 'number') return { text: digits(value), level: value < 0 ? SIGN : ATOM, value };
+  if (typeof value === 'string' || typeof value === 'boolean') return { text: String(value), level: ATOM, value };
+  if (Array.isArray(value)) return listOf(value.map(known));
+  if (typeof value === 'object' && value !== null) return { text: '', level: ATOM, parts: Object.fromEntries(Object.entries(value).map(([key, part]) => [key, known(part)])) };
+  return symbol('–');
+}
+
+const listOf = (items: readonly Piece[]): Piece => ({ text: items.map(({ text }) => text).join('; '), level: ATOM, items });
+const inside = (piece: Piece, level: number): string => (piece.level < level ? `(${piece.text})` : piece.text);
+const withValue = (text: string, level: number, value: Piece['value']): Piece => (value === undefined ? { text, level } : { text, level, value });
+
+type Env = ReadonlyMap<string, Piece>;
+
+export function print(form: Form, args: readonly Piece[]): Piece {
+  const env = new Map<string, Piece>(form.params.map((name, i) => [name, args[i] ?? symbol('–')]));
+  for (const [name, tree] of form.steps ?? []) env.set(name, piece(tree, env));
+  return piece(form.result, env);
+}
+
+function piece(tree: Tree, env: Env): Piece {
+  if (typeof tree === 'number') return known(tree);
+  if (typeof tree === 'string') return env.get(tree) ?? (tree === 'PI' ? withValue('π', ATOM, Math.PI) : symbol(tree));
+  const [op, ...rest] = tree as readonly [string, ...Tree[]];
+  if (op === 'text') return known(rest[0]);
+  if (op === 'call') return called(String(rest[0]), rest.slice(1).map(part => piece(part, env)));
+  if (op === 'of') return property(piece(rest[0] as Tree, env), String(rest[1]));
+  if (op === 'record') return { text: '', level: ATOM, parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, part]) => [key, piece(part, env)])) };
+  if (op === 'list') return listOf(rest.map(part => piece(part, env)));
+  if (op === 'if') return choice(rest, env);
+  const [a = symbol(''), b] = rest.map(part => piece(part, env));
+  return b === undefined ? sign(op, a) : binary(op, a, b);
+}
+
+function property(owner: Piece, key: string): Piece {
+  return owner.parts?.[key] ?? symbol(owner.text === '' ? key : `${owner.text} ${key}`);
+}
+
+function choice([condition, whenTrue, whenFalse]: readonly Tree[], env: Env): Piece {
+  const test = piece(condition as Tree, env);
+  if (test.value !== undefined) return piece((test.value === true ? whenTrue : whenFalse) as Tree, env);
+  return { text: `if ${test.text}: ${piece(whenTrue as Tree, env).text}, else ${piece(whenFalse as Tree, env).text}`, level: CHOICE };
+}
+
+function sign(op: string, a: Piece): Piece {
+  if (op === 'not') return withValue(`not ${inside(a, ATOM)}`, COMPARE, a.value === undefined ? undefined : a.value !== true);
+  return withValue(`−${inside(a, POWER)}`, SIGN, typeof a.value === 'number' ? -a.value : undefined);
+}
+
+const COMPARISONS: Readonly<Record<string, readonly [sign: string, of: (a: number, b: number) => boolean]>> = {
+  '<': ['<', (a, b) => a < b],
+  '<=': ['≤', (a, b) => a <= b],
+  '>': ['>', (a, b) => a > b],
+  '>=': ['≥', (a, b) => a >= b],
+};
+const ARITHMETIC: Readonly<Record<string, (a: number, b: number) => number>> = { '+': (a, b) => a + b, '-': (a, b) => a - b, '*': (a, b) => a * b, '/': (a, b) => a / b, '^': (a, b) => a ** b };
+const RAISED: Readonly<Record<number, string>> = { 2: '²', 3: '³', 4: '⁴' };
+
+function binary(op: string, a: Piece, b: Piece): Piece {
+  const bothKnown = a.value !== undefined && b.value !== undefined;
+  const comparison = COMPARISONS[op];
+  if (comparison !== undefined) return withValue(`${a.text} ${comparison[0]} ${b.text}`, COMPARE, bothKnown ? comparison[1](a.value as number, b.value as number) : undefined);
+  if (op === '=' || op === '<>') return withValue(`${a.text} ${op === '=' ? '=' : '≠'} ${b.text}`, COMPARE, bothKnown ? (a.value === b.value) === (op === '=') : undefined);
+  if (op === 'and' || op === 'or') return withValue(`${a.text} ${op} ${b.text}`, COMPARE, bothKnown ? (op === 'and' ? a.value === true && b.value === true : a.value === true || b.value === true) : undefined);
+  const value = typeof a.value === 'number' && typeof b.value === 'number' ? ARITHMETIC[op]?.(a.value, b.value) : undefined;
+  if (op === '+') return b.value === 0 ? a : a.value === 0 ? b : plus(a, b, value);
+  if (op === '-') return b.value === 0 ? a : withValue(`${inside(a, SUM)} − ${inside(b, PRODUCT)}`, SUM, value);
+  if (op === '*') return value === 0 ? known(0) : withValue(`${inside(a, PRODUCT)}·${inside(b, SIGN)}`, PRODUCT, value);
+  if (op === '/') return withValue(`${inside(a, PRODUCT)}/${inside(b, POWER)}`, PRODUCT, value);
+  return withValue(`${inside(a, ATOM)}${RAISED[b.value as number] ?? `^${inside(b, ATOM)}`}`, POWER, value);
+}
+
+/** A negative term is taken away, not added. */
+function plus(a: Piece, b: Piece, value: number | undefined): Piece {
+  return b.text.startsWith('−') ? withValue(`${inside(a, SUM)} − ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} + ${inside(b, SUM)}`, SUM, value);
+}
+
+const total = (terms: readonly Piece[]): Piece => terms.reduce((a, b) => binary('+', a, b), known(0));
+const square = (a: Piece): Piece => binary('^', a, known(2));
+const over = (name: string, args: readonly Piece[], of: (...values: number[]) => number): Piece => {
+  const values = args.map(({ value }) => value);
+  return withValue(`${name}(${args.map(({ text }) => text).join('; ')})`, ATOM, values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined);
+};
+const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === ATOM ? { ...a, text: `${a.text}°` } : a);
+const RADIANS = Math.PI / 180;
+const sumOf = (list: Piece, term: (item: Piece) => Piece): Piece => (list.items === undefined ? symbol(`Σ ${term(list).text}`) : total(list.items.map(term)));
+
+/** The printed form of each entry of core/maths. */
+const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
+  tanDeg: a => over('tan', [degrees(a)], x => Math.tan(x * RADIANS)),
+  cosDeg: a => over('cos', [degrees(a)], x => Math.cos(x * RADIANS)),
+  atanDeg: a => over('arctan', [a], x => Math.atan(x) / RADIANS),
+  sqrt: a => over('√', [a], Math.sqrt),
+  cbrt: a => over('∛', [a], Math.cbrt),
+  abs: a => over('abs', [a], Math.abs),
+  wholeUp: a => over('round up', [a], Math.ceil),
+  ln: a => over('ln', [a], Math.log),
+  min: (...args) => over('min', args, Math.min),
+  max: (...args) => over('max', args, Math.max),
+  sum: list => sumOf(list, item => item),
+  sumSquares: list => sumOf(list, square),
+  sumSquaredDifferences: (a, b) => (a.items === undefined || b.items === undefined ? symbol(`Σ (${a.text} − ${b.text})²`) : total(a.items.map((item, i) => square(binary('-', item, b.items?.[i] ?? known(0)))))),
+  atMost: (a, b) => binary('<=', a, b),
+  atLeast: (a, b) => binary('>=', a, b),
+};
+
+function called(name: string, args: readonly Piece[]): Piece {
+  const maths = MATHS[name];
+  if (maths !== undefined) return maths(...args);
+  const form = formNamed(name);
+  if (form === undefined) throw new TypeError(`no printed form of ${name}`);
+  return print(form, args);
+}
