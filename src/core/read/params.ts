@@ -101,7 +101,10 @@ export function named<T>(noun: string, example: string, read: (text: string, pla
   };
 }
 
-export const ANYTHING: Kind<unknown> = { noun: 'value', unit: '', accepts: 'anything', shape: 'one', read: raw => raw };
+export const ANYTHING: Kind<unknown> = { noun: 'value', unit: '', accepts: 'anything', shape: 'one', takesEverything: true, read: raw => raw };
+
+/** A value or a range, as it came. */
+export const AS_IT_CAME: Kind<unknown> = { ...ANYTHING, noun: 'value or range', shape: 'block' };
 
 /** A rectangle of cells as it is. */
 export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
@@ -231,9 +234,9 @@ export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap
   const value = param.kind.shape === 'list' ? raw : single(raw);
   const { name, kind, blank } = param;
   try {
-    if (isCellError(value) && kind !== ANYTHING) throw new Refused(value.cellError, `is ${value.cellError}`);
-    const isText = kind.shape === 'one' && !isNumberKind(kind) && kind !== ANYTHING;
-    if (isText ? isEmpty(value) || (value === 0 && typeof blank === 'object') : isBlank(value) && kind !== ANYTHING) {
+    if (isCellError(value) && kind.takesEverything !== true) throw new Refused(value.cellError, `is ${value.cellError}`);
+    const isText = kind.shape === 'one' && !isNumberKind(kind) && kind.takesEverything !== true;
+    if (isText ? isEmpty(value) || (value === 0 && typeof blank === 'object') : isBlank(value) && kind.takesEverything !== true) {
       if (blank === 'absent') return undefined;
       if (blank === 'zero') return kind.read(0, { argument: name, read });
       if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);

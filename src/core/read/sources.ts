@@ -46,7 +46,7 @@ const headed = (text: string, what: string): { size: Size; head: Head } | undefi
 
 export const headDiameter = (limit: HeadLimit): Kind<number> =>
   numeric(Q.LENGTH, {
-    words: `screw and head, "M3 pan": its ${limit} diameter`,
+    words: `screw and head, "M3 ${limit === 'sharp' ? 'countersunk' : 'pan'}": its ${limit} diameter`,
     read: text => {
       const found = headed(text, 'head diameter');
       return found && headDiameterMm(found.size, found.head, limit);

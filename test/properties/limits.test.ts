@@ -1,0 +1,90 @@
+// At and beyond each limit of each argument the function refuses, names the argument and says the limit; inside it does not.
+import { describe, expect, test } from 'vitest';
+import type { Card, Limits, Param } from '../../src/core/card';
+import { CARDS, call } from '../../src/registry';
+import { exampleWith, offered } from '../kit/arguments';
+
+interface Case {
+  readonly id: string;
+  readonly card: Card;
+  readonly param: Param;
+  readonly i: number;
+}
+
+const all: readonly Case[] = [...CARDS.values()].flatMap(card => card.params.map((param, i) => ({ id: card.id, card, param, i })));
+
+/** A bare 0 could be a blank; with its unit it is a zero. A ratio has no unit, but "0" is no blank. */
+function written(value: number, { kind }: Param): (number | string)[] {
+  const unit = { mm: ' mm', '°': '°', N: ' N', 'N·m': ' N·m', MPa: ' MPa', 'g/cm³': ' g/cm³', 'mm²/s': ' mm²/s' }[kind.unit] ?? '';
+  return value === 0 ? [`0${unit}`] : [value, `${value}${unit}`];
+}
+
+/** A step that the number can show. */
+const STEP = 1e-6;
+
+interface Edge {
+  readonly words: string;
+  readonly inside: number;
+  readonly refused: readonly number[];
+}
+
+function edges({ above, atLeast, below, atMost }: Limits): Edge[] {
+  const far = 1e6;
+  return [
+    ...(above === undefined ? [] : [{ words: `above ${above}`, inside: above + STEP, refused: [above, above - STEP, above - far] }]),
+    ...(atLeast === undefined ? [] : [{ words: `at least ${atLeast}`, inside: atLeast, refused: [atLeast - STEP, atLeast - far] }]),
+    ...(below === undefined ? [] : [{ words: `below ${below}`, inside: below - STEP, refused: [below, below + STEP, below + far] }]),
+    ...(atMost === undefined ? [] : [{ words: `at most ${atMost}`, inside: atMost, refused: [atMost + STEP, atMost + far] }]),
+  ];
+}
+
+const limited = all.filter(({ param }) => param.limits !== undefined).flatMap(one => edges(one.param.limits as Limits).map(edge => ({ ...one, edge, name: one.param.name, words: edge.words })));
+
+describe('limits', () => {
+  test('count', () => expect(limited.length).toBeGreaterThan(250));
+
+  test.each(limited)('$id $name $words', ({ id, card, param, i, edge }) => {
+    for (const value of edge.refused.flatMap(v => written(v, param))) {
+      const answer = call(id, exampleWith(card, i, value));
+      expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
+      // an argument that must fit an earlier one may say that first
+      if (!answer.ok) expect(answer.message).toMatch(new RegExp(`must be (.* and )?${edge.words}|, (.* and )?${edge.words}|must be (above|below) [a-z_]+$`));
+    }
+    for (const value of written(edge.inside, param)) {
+      const answer = call(id, exampleWith(card, i, value));
+      if (!answer.ok) expect(answer.message, String(value)).not.toContain(`must be ${edge.words}`);
+    }
+  });
+});
+
+const related = all.flatMap(one => {
+  const [, side, earlier] = /; (below|above) (\w+)$/.exec(one.param.kind.accepts) ?? [];
+  return side === undefined || earlier === undefined ? [] : [{ ...one, name: one.param.name, side, earlier }];
+});
+
+describe('an argument that must fit an earlier one', () => {
+  test('count', () => expect(related.length).toBeGreaterThan(5));
+
+  test.each(related)('$id $name $side $earlier', ({ id, card, param, i, side, earlier }) => {
+    const j = card.params.findIndex(({ name }) => name === earlier);
+    const limit = 10;
+    const base = exampleWith(card, j, limit);
+    for (const value of [limit, side === 'below' ? limit + STEP : limit - STEP]) {
+      const answer = call(id, base.map((arg, k) => (k === i ? value : arg)));
+      expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
+      if (!answer.ok) expect(answer.message).toContain(`must be ${side} ${earlier}`);
+    }
+  });
+});
+
+const offers = all.flatMap(one => offered(one.param).map(text => ({ ...one, name: one.param.name, text })));
+
+describe('what a message offers is accepted', () => {
+  test('count', () => expect(offers.length).toBeGreaterThan(300));
+
+  test.each(offers)('$id $name "$text"', ({ id, card, param, i, text }) => {
+    const answer = call(id, exampleWith(card, i, text));
+    // a sound text may still break a limit, a rule or a table
+    if (!answer.ok && answer.argument === param.name) expect(answer.message).not.toMatch(/: (not a|put the name|give one of)\b/);
+  });
+});
