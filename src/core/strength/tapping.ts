@@ -15,7 +15,7 @@ export function tappingScrew(screw: Screw): Screw {
   return screw;
 }
 
-export const TAPPING_SCREW: Kind<Screw> = named('tapping screw', 'ST2.9', text => tappingScrew(screwOf(parseSize(text))));
+export const TAPPING_SCREW: Kind<Screw> = named('screw', 'ST2.9', text => tappingScrew(screwOf(parseSize(text))));
 
 const leastDiameter = headDiameter('min');
 
