@@ -29,6 +29,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
 /** `length` of `range of lengths`. */
 export const nounOf = ({ kind }: Param): string => kind.noun.replace(/^range of (.+)s$/, '$1');
 export const isNumber = (param: Param): boolean => USUAL[nounOf(param)] !== undefined;
+export const isWhole = ({ kind }: Param): boolean => kind.accepts.includes('a whole number');
 /** The texts that a message offers. */
 export const offered = ({ kind }: Param): string[] => [...kind.accepts.matchAll(/"([^"]+)"/g)].map(([, text]) => text ?? '');
 
@@ -45,7 +46,7 @@ function fitting(card: Card, i: number): fc.Arbitrary<unknown> {
   const texts = [...offered(param), ...(NAMES[nounOf(param)] ?? [])];
   if (texts.length > 0) choices.push(fc.constantFrom(...texts));
   if (isNumber(param)) {
-    const number = usualNumber(nounOf(param), param.limits);
+    const number = isWhole(param) ? fc.integer({ min: 1, max: 9 }) : usualNumber(nounOf(param), param.limits);
     const one = param.kind.unit === 'mm' ? fc.oneof(number, number.map(v => `${v} mm`), number.map(v => `${v / 25.4} in`)) : number;
     choices.push(param.kind.shape === 'list' ? fc.array(one, { minLength: 1, maxLength: 6 }).map(list => list.map(x => [x])) : one);
   }

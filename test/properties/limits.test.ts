@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Card, Limits, Param } from '../../src/core/card';
 import { CARDS, call } from '../../src/registry';
-import { exampleWith, offered } from '../kit/arguments';
+import { exampleWith, isWhole, offered } from '../kit/arguments';
 
 interface Case {
   readonly id: string;
@@ -19,7 +19,7 @@ function written(value: number, { kind }: Param): (number | string)[] {
   return value === 0 ? [`0${unit}`] : [value, `${value}${unit}`];
 }
 
-/** A step that the number can show. */
+/** A step that a length can show. */
 const STEP = 1e-6;
 
 interface Edge {
@@ -28,17 +28,17 @@ interface Edge {
   readonly refused: readonly number[];
 }
 
-function edges({ above, atLeast, below, atMost }: Limits): Edge[] {
+function edges({ above, atLeast, below, atMost }: Limits, step: number): Edge[] {
   const far = 1e6;
   return [
-    ...(above === undefined ? [] : [{ words: `above ${above}`, inside: above + STEP, refused: [above, above - STEP, above - far] }]),
-    ...(atLeast === undefined ? [] : [{ words: `at least ${atLeast}`, inside: atLeast, refused: [atLeast - STEP, atLeast - far] }]),
-    ...(below === undefined ? [] : [{ words: `below ${below}`, inside: below - STEP, refused: [below, below + STEP, below + far] }]),
-    ...(atMost === undefined ? [] : [{ words: `at most ${atMost}`, inside: atMost, refused: [atMost + STEP, atMost + far] }]),
+    ...(above === undefined ? [] : [{ words: `above ${above}`, inside: above + step, refused: [above, above - step, above - far] }]),
+    ...(atLeast === undefined ? [] : [{ words: `at least ${atLeast}`, inside: atLeast, refused: [atLeast - step, atLeast - far] }]),
+    ...(below === undefined ? [] : [{ words: `below ${below}`, inside: below - step, refused: [below, below + step, below + far] }]),
+    ...(atMost === undefined ? [] : [{ words: `at most ${atMost}`, inside: atMost, refused: [atMost + step, atMost + far] }]),
   ];
 }
 
-const limited = all.filter(({ param }) => param.limits !== undefined).flatMap(one => edges(one.param.limits as Limits).map(edge => ({ ...one, edge, name: one.param.name, words: edge.words })));
+const limited = all.filter(({ param }) => param.limits !== undefined).flatMap(one => edges(one.param.limits as Limits, isWhole(one.param) ? 1 : STEP).map(edge => ({ ...one, edge, name: one.param.name, words: edge.words })));
 
 describe('limits', () => {
   test('count', () => expect(limited.length).toBeGreaterThan(250));

@@ -112,7 +112,7 @@ export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
   unit: '',
   accepts: 'a range',
   shape: 'block',
-  read: raw => (Array.isArray(raw) ? (raw as unknown[][]) : [[raw]]),
+  read: raw => (Array.isArray(raw) ? raw.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row])) : [[raw]]),
 };
 
 // ---- ranges ------------------------------------------------------------------------------------------------------
