@@ -3,8 +3,9 @@ import { callCard, type Outcome } from './core/call';
 import type { Card } from './core/card';
 import { CORE_CARDS } from './core/cards';
 import { JOINT_CARDS } from './joint/joint.cards';
+import { traceCards } from './trace/trace.cards';
 
-export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS].map(card => [card.id, card]));
+export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]));
 
 export function call(id: string, args: readonly unknown[]): Outcome {
   const card = CARDS.get(id);

@@ -18,7 +18,9 @@ export interface Kind<T> {
   readonly accepts: string;
   /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
   readonly shape: 'one' | 'list' | 'block';
-  /** A value that is neither blank nor an error. Throws Refused. */
+  /** Blanks, bare zeros and errors reach the reader too. */
+  readonly takesEverything?: true;
+  /** A value that is neither blank nor an error, unless the kind takes everything. Throws Refused. */
   read(raw: unknown, place: Place): T;
 }
 

@@ -19,7 +19,7 @@ export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointTable, {
     result: { shape: 'table', columns: [] },
     ...GENERAL,
-    example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6443] },
+    example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6444] },
   }),
   card('JOINT.VALUE', T, [param('names', BLOCK), param('values', BLOCK), param('output', OUTPUT)], F.jointValue, {
     result: { shape: 'number', name: 'the output', unit: '' },

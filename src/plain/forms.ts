@@ -15,9 +15,12 @@ const FORMS = forms as unknown as {
   readonly cards: Readonly<Record<string, string>>;
   readonly nodes: Readonly<Record<string, string>>;
   readonly defaults: Readonly<Record<string, string>>;
+  readonly what: Readonly<Record<string, string>>;
 };
 
 export const formNamed = (name: string): Form | undefined => FORMS.formulas[name];
 export const formOfCard = (id: string): Form | undefined => formNamed(FORMS.cards[id] ?? '');
 export const formOfNode = (name: string): Form | undefined => formNamed(FORMS.nodes[name] ?? '');
 export const formOfDefault = (name: string): Form | undefined => formNamed(FORMS.defaults[name] ?? '');
+/** What a function gives, in one sentence. */
+export const whatOf = (id: string): string => FORMS.what[id] ?? '';

@@ -34,11 +34,25 @@ const withValue = (text: string, level: number, value: Piece['value']): Piece =>
 
 type Env = ReadonlyMap<string, Piece>;
 
+/** The whole formula in one line, its steps put in. */
 export function print(form: Form, args: readonly Piece[]): Piece {
-  const env = new Map<string, Piece>(form.params.map((name, i) => [name, args[i] ?? symbol('–')]));
+  const env = bound(form, args);
   for (const [name, tree] of form.steps ?? []) env.set(name, piece(tree, env));
   return piece(form.result, env);
 }
+
+/** Step by step: each later step takes the worth of the earlier ones. */
+export function printSteps(form: Form, args: readonly Piece[]): { readonly steps: readonly { readonly name: string; readonly piece: Piece }[]; readonly result: Piece } {
+  const env = bound(form, args);
+  const steps = (form.steps ?? []).map(([name, tree]) => {
+    const printed = piece(tree, env);
+    env.set(name, printed.value === undefined ? printed : known(printed.value));
+    return { name, piece: printed };
+  });
+  return { steps, result: piece(form.result, env) };
+}
+
+const bound = (form: Form, args: readonly Piece[]): Map<string, Piece> => new Map(form.params.map((name, i) => [name, args[i] ?? symbol('–')]));
 
 function piece(tree: Tree, env: Env): Piece {
   if (typeof tree === 'number') return known(tree);
@@ -86,10 +100,15 @@ function binary(op: string, a: Piece, b: Piece): Piece {
   if (op === 'and' || op === 'or') return withValue(`${a.text} ${op} ${b.text}`, COMPARE, bothKnown ? (op === 'and' ? a.value === true && b.value === true : a.value === true || b.value === true) : undefined);
   const value = typeof a.value === 'number' && typeof b.value === 'number' ? ARITHMETIC[op]?.(a.value, b.value) : undefined;
   if (op === '+') return b.value === 0 ? a : a.value === 0 ? b : plus(a, b, value);
-  if (op === '-') return b.value === 0 ? a : withValue(`${inside(a, SUM)} − ${inside(b, PRODUCT)}`, SUM, value);
+  if (op === '-') return b.value === 0 ? a : minus(a, b, value);
   if (op === '*') return value === 0 ? known(0) : withValue(`${inside(a, PRODUCT)}·${inside(b, SIGN)}`, PRODUCT, value);
   if (op === '/') return withValue(`${inside(a, PRODUCT)}/${inside(b, POWER)}`, PRODUCT, value);
   return withValue(`${inside(a, ATOM)}${RAISED[b.value as number] ?? `^${inside(b, ATOM)}`}`, POWER, value);
+}
+
+/** Taking away a negative number adds it. */
+function minus(a: Piece, b: Piece, value: number | undefined): Piece {
+  return b.level === SIGN ? withValue(`${inside(a, SUM)} + ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} − ${inside(b, PRODUCT)}`, SUM, value);
 }
 
 /** A negative term is taken away, not added. */
@@ -103,6 +122,7 @@ const over = (name: string, args: readonly Piece[], of: (...values: number[]) =>
   const values = args.map(({ value }) => value);
   return withValue(`${name}(${args.map(({ text }) => text).join('; ')})`, ATOM, values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined);
 };
+const root = (sign: string, a: Piece, of: (x: number) => number): Piece => withValue(`${sign}${a.level === ATOM && a.items === undefined ? a.text : `(${a.text})`}`, ATOM, typeof a.value === 'number' ? of(a.value) : undefined);
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === ATOM ? { ...a, text: `${a.text}°` } : a);
 const RADIANS = Math.PI / 180;
 const sumOf = (list: Piece, term: (item: Piece) => Piece): Piece => (list.items === undefined ? symbol(`Σ ${term(list).text}`) : total(list.items.map(term)));
@@ -112,8 +132,8 @@ const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
   tanDeg: a => over('tan', [degrees(a)], x => Math.tan(x * RADIANS)),
   cosDeg: a => over('cos', [degrees(a)], x => Math.cos(x * RADIANS)),
   atanDeg: a => over('arctan', [a], x => Math.atan(x) / RADIANS),
-  sqrt: a => over('√', [a], Math.sqrt),
-  cbrt: a => over('∛', [a], Math.cbrt),
+  sqrt: a => root('√', a, Math.sqrt),
+  cbrt: a => root('∛', a, Math.cbrt),
   abs: a => over('abs', [a], Math.abs),
   wholeUp: a => over('round up', [a], Math.ceil),
   ln: a => over('ln', [a], Math.log),

@@ -92,6 +92,20 @@ function sources(folder) {
     .sort();
 }
 
+/** The sentence above each wrapper, by function id: ABOUT says it in a cell. */
+function sentences(folder) {
+  const what = {};
+  for (const file of sources(folder)) {
+    const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2021, true);
+    for (const statement of source.statements) {
+      const [doc] = statement.jsDoc ?? [];
+      const id = doc?.tags?.find(tag => tag.tagName.text === 'customfunction')?.comment;
+      if (id !== undefined) what[id.trim()] = String(doc.comment).split('\n\n')[0].replace(/\s+/g, ' ');
+    }
+  }
+  return what;
+}
+
 export function readForms(root = join(here, '..')) {
   const formulas = Object.create(null);
   const found = { cards: {}, nodes: {}, defaults: {} };
@@ -129,7 +143,7 @@ export function readForms(root = join(here, '..')) {
   };
   Object.values(found).forEach(names => Object.values(names).forEach(use));
   const keep = names => Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
-  return { formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults) };
+  return { formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults), what: sentences(join(root, '..', 'functions')) };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

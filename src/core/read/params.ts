@@ -236,7 +236,7 @@ export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap
   try {
     if (isCellError(value) && kind.takesEverything !== true) throw new Refused(value.cellError, `is ${value.cellError}`);
     const isText = kind.shape === 'one' && !isNumberKind(kind) && kind.takesEverything !== true;
-    if (isText ? isEmpty(value) || (value === 0 && typeof blank === 'object') : isBlank(value) && kind.takesEverything !== true) {
+    if (isText ? isEmpty(value) || (value === 0 && param.optional) : isBlank(value) && kind.takesEverything !== true) {
       if (blank === 'absent') return undefined;
       if (blank === 'zero') return kind.read(0, { argument: name, read });
       if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);

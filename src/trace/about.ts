@@ -1,0 +1,74 @@
+// What a function is, in a cell: put together from its sentence, its card and its plain form.
+import type { Blank, Card, Param, Result } from '../core/card';
+import { limitWords } from '../core/read/params';
+import { formOfCard, whatOf } from '../plain/forms';
+import { type Piece, print, symbol } from '../plain/print';
+
+export const ITEMS = { what: [], formula: [], symbols: [], limits: [], source: [], held: [], caution: [], example: [] } as const;
+export type Item = keyof typeof ITEMS;
+
+/** The longest text given. */
+const MOST_CHARACTERS = 1000;
+
+const SCREW_SYMBOLS = { nominalMm: 'd', majorMaxMm: 'd1', majorMinMm: 'd1 min', rootMaxMm: 'd2', pitchMm: 'P' };
+
+const nameOf = (param: Param): string => param.symbol ?? param.name.replace(/_/g, ' ');
+
+/** A parameter as its symbol; records as the symbols of what formulas take from them. */
+function asSymbol(param: Param): Piece {
+  const name = nameOf(param);
+  if (param.kind.noun === 'screw') return { ...symbol(name), parts: Object.fromEntries(Object.entries(SCREW_SYMBOLS).map(([key, text]) => [key, symbol(text)])) };
+  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances') return { ...symbol(name), parts: { upperMm: symbol(`${name}⁺`), lowerMm: symbol(`${name}⁻`) } };
+  return symbol(name);
+}
+
+function formula(card: Card): string {
+  const form = formOfCard(card.id);
+  if (form === undefined) return card.kind === 'standard table' ? 'look-up in the table of the standard' : (card.notLive ?? 'see the help page');
+  const { text, items } = print(form, card.params.map(asSymbol));
+  return items === undefined ? `${resultSymbol(card.result)} = ${text}` : items.map((item, i) => `${columnName(card.result, i)} = ${item.text}`).join('; ');
+}
+
+const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');
+const columnName = (result: Result, i: number): string => ('columns' in result ? (result.columns[i]?.name ?? String(i + 1)) : String(i + 1));
+
+function symbols(card: Card): string {
+  const own = card.params.map(param => `${nameOf(param)}: ${param.name}${param.kind.unit === '' ? '' : `, ${param.kind.unit}`}`);
+  const screw = card.params.some(({ kind }) => kind.noun === 'screw') ? ['d nominal, d1 major max, d2 root max, P pitch of the screw, mm'] : [];
+  return [...own, ...screw].join('; ') || '–';
+}
+
+function blankWords(blank: Blank): string {
+  if (typeof blank === 'object') return 'default' in blank ? `blank: ${blank.default}` : `blank: as ${blank.sameAs}`;
+  return { refused: 'must be given', zero: 'blank: 0', explicit: 'write zero with its unit', absent: 'may be left out' }[blank];
+}
+
+function limits(card: Card): string {
+  return card.params.map(param => [param.name, [limitWords(param.limits, param.kind.unit), blankWords(param.blank)].filter(text => text !== '').join(', ')].join(': ')).join('; ') || '–';
+}
+
+const shownArgument = (raw: unknown): string => (typeof raw === 'string' ? `"${raw}"` : Array.isArray(raw) ? `{${raw.map(row => (row as unknown[]).join(',')).join(';')}}` : String(raw));
+
+function example(card: Card): string {
+  const call = `=ENCL.${card.id}(${card.example.args.map(shownArgument).join(', ')})`;
+  return 'result' in card.example && !Array.isArray(card.example.result) ? `${call} gives ${String(card.example.result)}` : call;
+}
+
+const PARTS: Readonly<Record<Item, (card: Card) => string>> = {
+  what: card => whatOf(card.id),
+  formula,
+  symbols,
+  limits,
+  source: card => `${card.kind}: ${card.sources.map(({ title }) => title).join('; ')}`,
+  held: card => card.sources.map(({ held }) => held).join('; '),
+  caution: card => card.caution ?? '–',
+  example,
+};
+
+export function about(card: Card, item: Item | undefined): string {
+  if (item !== undefined) return shortened(PARTS[item](card));
+  const parts = (Object.keys(PARTS) as Item[]).map(key => [key, PARTS[key](card)] as const).filter(([, text]) => text !== '–');
+  return shortened(parts.map(([key, text]) => (key === 'what' ? text : `${key[0]?.toUpperCase()}${key.slice(1)}: ${text}`)).join('\n'));
+}
+
+const shortened = (text: string): string => (text.length <= MOST_CHARACTERS ? text : `${text.slice(0, MOST_CHARACTERS - 1)}…`);

@@ -1,0 +1,38 @@
+import { card, COMMON_PRACTICE, type Card } from '../core/card';
+import { callCard } from '../core/call';
+import { AS_IT_CAME, choice, named, param } from '../core/read/params';
+import { wrongInput } from '../core/refuse';
+import { about, ITEMS, type Item } from './about';
+import { working } from './working';
+
+const T = 'Checks, variants, trace';
+const REST = { kind: 'common practice', sources: COMMON_PRACTICE, notLive: 'text' } as const;
+const ARGS = ['arg1', 'arg2', 'arg3', 'arg4', 'arg5', 'arg6', 'arg7', 'arg8', 'arg9'].map(name => param(name, AS_IT_CAME, { blank: 'absent' }));
+
+/** The functions that speak about other functions. */
+export function traceCards(find: (id: string) => Card | undefined): readonly Card[] {
+  const FUNCTION = named('function name', 'BOSS.OD', text => {
+    const id = text.trim().toUpperCase().replace(/^=?(ENCL\.)?/, '').replace(/\(.*$/, '');
+    const found = find(id);
+    if (found === undefined) throw wrongInput(`there is no function ENCL.${id.slice(0, 40)}`);
+    return found;
+  });
+  const name = param('name', FUNCTION);
+  const reason = (asked: Card, ...args: unknown[]): string => {
+    const outcome = callCard(asked, args);
+    return outcome.ok ? 'ok' : outcome.message;
+  };
+  return [
+    card<[Card, ...unknown[]]>('REASON', T, [name, ...ARGS], reason, { result: { shape: 'text', name: 'reason' }, ...REST, example: { args: ['BOSS.OD', 2.75, 1.2], result: 'ok' } }),
+    card('ABOUT', T, [name, param('item', choice<Item>('item', ITEMS), { blank: 'absent' })], about, {
+      result: { shape: 'text', name: 'description' },
+      ...REST,
+      example: { args: ['BOSS.OD', 'formula'], result: 'D = d_h + 2·t + 2·z·tan(α)' },
+    }),
+    card<[Card, ...unknown[]]>('WORKING', T, [name, ...ARGS], (asked, ...args) => working(asked, args), {
+      result: { shape: 'text', name: 'working' },
+      ...REST,
+      example: { args: ['BOSS.OD', '0.167 in + 0.25 mm', 1.2], result: 'hole "0.167 in + 0.25 mm" = 4.4918 mm\noutside diameter = 4.4918 + 2·1.2 = 6.8918 mm' },
+    }),
+  ];
+}

@@ -1,0 +1,43 @@
+// A call with its numbers put in: the values that text arguments stand for, the named steps, the result with unit.
+import { applied, callCard, readArguments } from '../core/call';
+import type { Card, Param } from '../core/card';
+import { Refused } from '../core/refuse';
+import { formOfCard, type Form } from '../plain/forms';
+import { digits, known, printSteps } from '../plain/print';
+
+/** A step name of the formula in words: `shearStressMpa` -> `shear stress`. */
+const inWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+
+/** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. */
+function taken(param: Param, raw: unknown, value: unknown): string[] {
+  const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
+  if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
+  return [`${param.name} "${text}" = ${inUnit(value, param.kind.unit)}`];
+}
+
+const inUnit = (value: number, unit: string): string => `${digits(value)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+
+function steps(form: Form, values: readonly unknown[]): string[] {
+  const { steps: named, result } = printSteps(form, values.map(known));
+  return [...named.map(({ name, piece }) => `${inWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`), result.items?.map(({ text }) => text).join('; ') ?? result.text];
+}
+
+export function working(card: Card, args: readonly unknown[]): string {
+  const outcome = callCard(card, args);
+  if (!outcome.ok) throw new Refused(outcome.code, outcome.message, outcome.argument);
+  const values = readArguments(card, args);
+  const from = card.params.flatMap((param, i) => taken(param, args[i], values[i]));
+  const { result } = card;
+  const form = formOfCard(card.id);
+  if (Array.isArray(outcome.value)) {
+    if (form === undefined || result.shape !== 'row') return `${card.id}: a table of ${outcome.value.length} × ${outcome.value[0]?.length ?? 0}; see its columns`;
+    const row = applied(card, values) as readonly number[];
+    const printed = printSteps(form, values.map(known)).result.items ?? [];
+    return [...from, ...row.map((value, i) => `${'columns' in result ? (result.columns[i]?.name ?? '') : i + 1}: ${printed[i]?.text ?? '–'} = ${digits(value)}`)].join('\n');
+  }
+  const [name, unit] = result.shape === 'number' ? [result.name, result.unit] : [card.id, ''];
+  const shown = typeof outcome.value === 'number' ? digits(outcome.value) : String(outcome.value);
+  const lines = form === undefined ? [] : steps(form, values);
+  const last = lines.pop();
+  return [...from, ...lines, `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`].join('\n');
+}
