@@ -44,6 +44,11 @@ export class Variant {
   /** @param given what was typed under each input name; names left out take their defaults. */
   constructor(private readonly given: ReadonlyMap<string, unknown>) {}
 
+  /** The same variant with one input typed anew. */
+  with(name: string, raw: unknown): Variant {
+    return new Variant(new Map([...this.given, [name, raw]]));
+  }
+
   /** Whether the user gave this input himself. */
   isGiven(name: string): boolean {
     const raw = this.given.get(name);

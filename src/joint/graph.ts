@@ -49,6 +49,8 @@ export interface Rule {
   readonly words?: string;
   readonly basis: string;
   readonly source: string;
+  /** Rules of the boss alone are checked by CHECK.BOSS too. */
+  readonly boss?: true;
   /** Inputs that may be moved to meet the rule, in the order in which a designer would try. */
   readonly moves: readonly string[];
 }

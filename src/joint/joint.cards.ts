@@ -2,6 +2,7 @@ import { card, type Card } from '../core/card';
 import { BLOCK, named, numeric, param } from '../core/read/params';
 import { RATIO } from '../core/read/quantity';
 import { jointCard } from './card';
+import { checkBoss, checkJoint } from './checks';
 import * as F from './table';
 
 const T = 'The joint as one table';
@@ -14,6 +15,13 @@ const D1 = [
   ['screw', 'head', 'length', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap'],
   ['ST2.9', 'ISO 7049', 16, 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14.75, 1],
 ];
+
+const CHECKED = {
+  result: { shape: 'table', columns: ['rule', 'value', 'limit', 'basis', 'state', 'source', 'remedy'].map(name => ({ name, unit: '' })) },
+  kind: 'common practice',
+  sources: SOURCES,
+} as const;
+const FIRST_CHOICE = [D1[0], D1[1]?.map(value => (value === 16 ? 13 : value))];
 
 export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointTable, {
@@ -31,6 +39,16 @@ export const JOINT_CARDS: readonly Card[] = [
     ...GENERAL,
     example: { args: [D1], row: 13, values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'] },
     notLive: 'text',
+  }),
+  card('CHECK.JOINT', 'Checks, variants, trace', [inputs], checkJoint, {
+    ...CHECKED,
+    example: { args: [FIRST_CHOICE], row: 7, values: ['engagement', 1.497, 2, 'worst-case full thread ÷ d', 'fail', 'common practice', 'length 16 mm'] },
+    notLive: 'the remedy is searched for',
+  }),
+  card('CHECK.BOSS', 'Checks, variants, trace', [inputs], checkBoss, {
+    ...CHECKED,
+    example: { args: [FIRST_CHOICE], row: 4, values: ['sink', 0.873, 0.6, 'boss wall at the root ÷ housing wall', 'look', 'common practice', 'wall 3.65 mm'] },
+    notLive: 'the remedy is searched for',
   }),
   card('JOINT.INPUTS', T, [], F.jointInputs, {
     result: { shape: 'table', columns: ['name', 'unit', 'default', 'meaning'].map(name => ({ name, unit: '' })) },

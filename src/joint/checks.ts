@@ -1,0 +1,67 @@
+// The rules of one joint as a table, each with its basis, source and a remedy that was tried.
+import { atMost } from '../core/maths';
+import type { Cell } from '../core/kinds';
+import type { Screw } from '../core/screw/thread';
+import { Refused, wrongInput } from '../core/refuse';
+import { rounded, type Variant } from './evaluate';
+import type { Finding, Rule } from './graph';
+import { remedy } from './remedy';
+import { variantsOf } from './table';
+
+type Rows = readonly (readonly unknown[])[];
+
+function single(inputs: Rows): Variant {
+  const variants = variantsOf(inputs);
+  if (variants.length !== 1) throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
+  return variants[0] as Variant;
+}
+
+function row(variant: Variant, finding: Finding, all: readonly Finding[]): Cell[] {
+  const { rule, state, value, limit, refusal } = finding;
+  const shown = refusal === undefined ? (value ?? '–') : `no value: ${refusal.message}`;
+  const said = rule.words === undefined ? [shown, limit ?? '–'] : [refusal === undefined ? '–' : shown, '–'];
+  return [rule.name, ...said, rule.basis, state, rule.source, remedy(variant, finding, all)];
+}
+
+function rows(variant: Variant, chosen: (rule: Rule) => boolean): Cell[][] {
+  const all = variant.findings();
+  return all.filter(({ rule }) => chosen(rule)).map(finding => row(variant, finding, all));
+}
+
+/** Two rules of the trade that pull against each other at ordinary sizes; both are shown, the choice is the user's. */
+function conflict(name: string, basis: string, of: () => { readonly asked: number; readonly allowed: number; readonly way: string }): Cell[] {
+  try {
+    const { asked, allowed, way } = of();
+    const agree = atMost(asked, allowed);
+    return [name, asked, allowed, basis, agree ? 'pass' : 'look', 'common practice', agree ? '–' : way];
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    return [name, `no value: ${fault.message}`, '–', basis, 'not checked', 'common practice', '–'];
+  }
+}
+
+function conflicts(variant: Variant): Cell[][] {
+  const number = (name: string): number => variant.value(name) as number;
+  const nominalMm = (): number => (variant.value('screw') as Screw).nominalMm;
+  return [
+    conflict('outside diameter and sink agree', 'od ratio × d asked by the screw, against pilot + 2 × sink limit × wall', () => {
+      const asked = number('od ratio') * nominalMm();
+      const wallMm = (asked - number('pilot')) / (2 * number('sink limit'));
+      return { asked, allowed: number('pilot') + 2 * number('sink limit') * number('wall'), way: `both agree from a wall of ${rounded(wallMm)} mm` };
+    }),
+    conflict('engagement and core pin agree', 'hole depth that ratio × d needs at worst case, against pin limit × pilot', () => {
+      // the hole must take what the shortest screw with this engagement needs: its own spread on top of relief, point and gap
+      const asked = number('hole depth needed') - number('engagement min') + number('ratio') * nominalMm();
+      return { asked, allowed: number('pin limit') * number('pilot'), way: `a pin of ${rounded(asked / number('pilot'))} times its diameter is needed; ask the moulder` };
+    }),
+  ];
+}
+
+export function checkJoint(inputs: Rows): Cell[][] {
+  return rows(single(inputs), () => true);
+}
+
+export function checkBoss(inputs: Rows): Cell[][] {
+  const variant = single(inputs);
+  return [...rows(variant, ({ boss }) => boss === true), ...conflicts(variant)];
+}
