@@ -7,11 +7,14 @@ import { DRAFT_CARDS } from './draft/draft.cards';
 import { ENGAGEMENT_CARDS } from './engagement/engagement.cards';
 import { HOLE_CARDS } from './hole/hole.cards';
 import { POSITION_CARDS } from './hole/position.cards';
+import { MOULD_CARDS } from './mould/mould.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
 import { HOOP_CARDS } from './strength/hoop.cards';
 import { PULL_OUT_CARDS } from './strength/pull-out.cards';
 import { TORQUE_CARDS } from './strength/torque.cards';
+import { STACK_CARDS } from './tolerance/stack.cards';
+import { TOLERANCE_CARDS } from './tolerance/tolerance.cards';
 import { UNIT_CARDS } from './unit/unit.cards';
 
-export const CORE_CARDS: readonly Card[] = [...UNIT_CARDS, ...SCREW_CARDS, ...HOLE_CARDS, ...POSITION_CARDS, ...DRAFT_CARDS, ...BOSS_CARDS, ...RECESS_CARDS, ...ENGAGEMENT_CARDS, ...PULL_OUT_CARDS, ...TORQUE_CARDS, ...HOOP_CARDS, ...BOARD_CARDS, ...CHECK_CARDS];
+export const CORE_CARDS: readonly Card[] = [...UNIT_CARDS, ...SCREW_CARDS, ...HOLE_CARDS, ...POSITION_CARDS, ...DRAFT_CARDS, ...BOSS_CARDS, ...RECESS_CARDS, ...ENGAGEMENT_CARDS, ...PULL_OUT_CARDS, ...TORQUE_CARDS, ...HOOP_CARDS, ...BOARD_CARDS, ...MOULD_CARDS, ...TOLERANCE_CARDS, ...STACK_CARDS, ...CHECK_CARDS];

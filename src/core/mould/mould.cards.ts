@@ -1,0 +1,157 @@
+import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Place } from '../card';
+import { agreeing } from '../read/agreeing';
+import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
+import { ofMaterial } from '../read/sources';
+import { WHOLE } from '../read/whole';
+import { wrongInput } from '../refuse';
+import * as F from './mould';
+
+const T = 'Ribs, lip, mould';
+const mm = numeric(LENGTH);
+const wall = param('wall', mm, { symbol: 'T', above: 0 });
+const rib = param('rib', mm, { symbol: 'w', above: 0 });
+const fillet = param('fillet', mm, { symbol: 'R', atLeast: 0, default: 0 });
+const base = param('base', mm, { symbol: 't_b', above: 0 });
+const tip = param('tip', mm, { symbol: 't_t', above: 0 });
+const ribHeight = param('height', mm, { symbol: 'h', atLeast: 0 });
+const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90 });
+const clearance = param('clearance', mm, { symbol: 'g', atLeast: 0 });
+const layers = { above: 0 };
+
+const FLAT_PLATES = [...GEOMETRY, { title: 'R. J. Crawford, Plastics Engineering, 3rd ed. 1998 (edition from memory), pp. 67 and 78: equivalent thickness', held: 'read in 1 secondary copy' }];
+const PLATE_COOLING = [
+  { title: 'cooling of a plate, first term of the series, centre temperature', held: 'read in 1 secondary copy' },
+  { title: 'the same for the mean temperature, 8/π²', held: 'from memory, compared with the full series' },
+];
+const SHRINKAGE = [
+  { title: 'shrinkage referred to the cavity, ISO 294-4', held: 'base of the ratio from memory; read in 1 secondary copy on moulding' },
+  { title: 'shrinkage of the materials', held: 'each row of MATERIAL.TABLE says how' },
+];
+
+/** Not one quantity with a temperature difference: a kelvin reading would be off by 273. */
+const celsius = numeric({ ...TEMPERATURE, units: { '°C': 1, C: 1 } });
+const temperature = (place: Place, name: string): number => place.read.get(name) as number;
+const ejection = agreeing(celsius, (ejectC, place) => {
+  const [meltC, mouldC] = [temperature(place, 'melt'), temperature(place, 'mould')];
+  if (ejectC <= mouldC || ejectC >= meltC) throw wrongInput(`must lie between mould ${mouldC} °C and melt ${meltC} °C`);
+});
+const criterion = agreeing(choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), (word, place) => {
+  const [meltC, mouldC, ejectC] = [temperature(place, 'melt'), temperature(place, 'mould'), temperature(place, 'eject')];
+  if (F.coolingShape(word) * (meltC - mouldC) <= ejectC - mouldC) throw wrongInput(`eject ${ejectC} °C is so near melt ${meltC} °C that the formula gives no time; use "centre"`);
+});
+
+export const MOULD_CARDS: readonly Card[] = [
+  card('RIB.TIP', T, [base, ribHeight, draft], F.ribTipMm, {
+    result: { shape: 'number', name: 'thickness at the tip', symbol: 't_t', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [0.975, 10, '0.5°'], result: 0.8 },
+    caution: 'Negative: the flanks meet below that height.',
+  }),
+  card('RIB.BASE', T, [tip, ribHeight, draft], F.ribBaseMm, {
+    result: { shape: 'number', name: 'thickness at the base', symbol: 't_b', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [0.8, 10, '0.5°'], result: 0.975 },
+  }),
+  card(
+    'RIB.SECTION',
+    T,
+    [param('width', mm, { symbol: 'B', above: 0 }), wall, base, tip, param('height', mm, { symbol: 'h', above: 0 })],
+    F.ribSection,
+    {
+      result: { shape: 'table', columns: [{ name: 'quantity', unit: '' }, { name: 'value', unit: '' }, { name: 'unit', unit: '' }] },
+      kind: 'geometry',
+      sources: FLAT_PLATES,
+      example: {
+        args: [20, 2.5, 1.25, 1.25, 7.5],
+        result: [
+          ['quantity', 'value', 'unit'],
+          ['area', 59.375, 'mm²'],
+          ['centroid from the outer face', 2.039, 'mm'],
+          ['second moment of area', 267.36, 'mm⁴'],
+          ['section modulus at the tip', 33.59, 'mm³'],
+          ['equivalent flat thickness', 5.434, 'mm'],
+        ],
+      },
+    },
+  ),
+  card('LIP.SKIN', T, [wall, param('lip', mm, { symbol: 't_l', above: 0 }), clearance, param('gaps', WHOLE, { symbol: 'n', atLeast: 1, atMost: 2, default: 1 })], F.lipSkinMm, {
+    result: { shape: 'number', name: 'wall outside the lip', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [2.5, 1, 0.15, 2], result: 1.2 },
+  }),
+  card('LIP.FIT', T, [clearance, param('lip_tol', DEVIATION, { symbol: 't_l' }), param('groove_tol', DEVIATION, { symbol: 't_g' }), param('mismatch', mm, { symbol: 'm', atLeast: 0, default: 0 })], F.lipFitMm, {
+    result: { shape: 'row', columns: [{ name: 'min per side', unit: 'mm' }, { name: 'nominal per side', unit: 'mm' }, { name: 'max per side', unit: 'mm' }] },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [0.15, 0.03, 0.02, 0.08], result: [[0.02, 0.15, 0.28]] },
+    caution: 'Negative: the lip does not enter. A + of lip_tol makes the lip thicker, a + of groove_tol the groove wider, per side.',
+  }),
+  card('RIM.GAP', T, [param('boss_stack', mm, { symbol: 'b', above: 0 }), param('rim_stack', mm, { symbol: 'r', above: 0 })], F.rimGapMm, {
+    result: { shape: 'number', name: 'gap at the rim when the bosses touch', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [25.3, 25.5], result: -0.2 },
+    caution: 'Negative: the rim touches first and the boss hangs in tension.',
+  }),
+  card(
+    'RIM.GAP.LIMITS',
+    T,
+    [
+      param('boss_layers', numbers(LENGTH, layers), { symbol: 'b_i', group: 'boss' }),
+      param('boss_tolerances', DEVIATIONS, { symbol: 't_b', group: 'boss' }),
+      param('rim_layers', numbers(LENGTH, layers), { symbol: 'r_i', group: 'rim' }),
+      param('rim_tolerances', DEVIATIONS, { symbol: 't_r', group: 'rim' }),
+    ],
+    F.rimGapLimitsMm,
+    {
+      result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }, { name: 'root-sum-square half spread', unit: 'mm' }] },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [[[13], [12]], [[0.1], [0.2]], [[12], [12.5]], [[0.1], ['+0.3/-0.1']]], result: [[-0.2, 0.5, 1, 0.3162]] },
+      caution: 'Negative: the rim touches first. The half spread lies about the middle of the limits and takes the dimensions as independent; those of one tool are not.',
+    },
+  ),
+  card('JUNCTION.CIRCLE', T, [wall, rib, fillet], F.junctionCircleMm, {
+    result: { shape: 'number', name: 'largest circle in the junction', symbol: 'D', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [2.5, 1.8, 0.625], result: 3.12 },
+  }),
+  card('JUNCTION.RATIO', T, [wall, rib, fillet], F.junctionRatio, {
+    result: { shape: 'number', name: 'largest circle ÷ wall', unit: '' },
+    kind: 'common practice',
+    sources: [...GEOMETRY, ...COMMON_PRACTICE],
+    example: { args: [2.5, 1.5], result: 1.09 },
+  }),
+  card(
+    'COOLING.TIME',
+    T,
+    [
+      param('thickness', mm, { symbol: 's', above: 0 }),
+      param('diffusivity', ofMaterial(DIFFUSIVITY, 'diffusivity'), { symbol: 'a', above: 0 }),
+      param('melt', celsius, { symbol: 'T_m', blank: 'refused' }),
+      param('mould', celsius, { symbol: 'T_w', blank: 'refused' }),
+      param('eject', ejection, { symbol: 'T_e', blank: 'refused' }),
+      param('criterion', criterion, { default: 'centre' }),
+    ],
+    F.coolingTimeS,
+    {
+      result: { shape: 'number', name: 'cooling time', symbol: 't', unit: 's' },
+      kind: 'handbook formula',
+      sources: PLATE_COOLING,
+      example: { args: [2, 'ABS', 240, 60, 90], result: 9.695 },
+      caution: 'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much.',
+    },
+  ),
+  card('CAVITY.SIZE', T, [param('part', mm, { symbol: 'l', above: 0 }), param('shrinkage', ofMaterial(SHARE, 'shrinkage'), { symbol: 'S', atLeast: 0, below: 1, blank: 'refused' })], F.cavitySizeMm, {
+    result: { shape: 'number', name: 'size in the cavity', unit: 'mm' },
+    kind: 'handbook formula',
+    sources: SHRINKAGE,
+    example: { args: [100, '2 %'], result: 102.0408 },
+    caution: 'Shrinkage of one material spreads with grade, wall, direction and process; the moulder decides it.',
+  }),
+];

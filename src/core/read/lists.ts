@@ -1,0 +1,54 @@
+// Ranges of text, of words and of any values, one row or column.
+import type { Kind } from '../card';
+import { Refused, wrongInput } from '../refuse';
+import { asList, choice, isBlank, isCellError, shown, type ListKind } from './params';
+
+const list = <E>(): Pick<ListKind<readonly E[]>, 'unit' | 'shape' | 'repeat' | 'count'> => ({
+  unit: '',
+  shape: 'list',
+  repeat: (value, rows) => Array.from({ length: rows }, () => value[0] as E),
+  count: value => value.length,
+});
+
+/** Each entry read; a fault says its row. */
+function entries<E>(raw: unknown, read: (entry: unknown) => E): E[] {
+  return asList(raw).map((entry, i) => {
+    if (isCellError(entry)) throw new Refused(entry.cellError, `row ${i + 1} is ${entry.cellError}`);
+    try {
+      return read(entry);
+    } catch (fault) {
+      throw fault instanceof Refused ? new Refused(fault.code, `row ${i + 1} is ${shown(entry)}: ${fault.message}`) : fault;
+    }
+  });
+}
+
+/** Names beside numbers; a blank one is `–`. */
+export const LABELS: ListKind<readonly string[]> = {
+  ...list<string>(),
+  noun: 'range of names',
+  accepts: 'a row or column of names; a blank one is shown as –',
+  read: raw => entries(raw, entry => (isBlank(entry) ? '–' : String(entry))),
+};
+
+/** Values of any kind, none of them blank. */
+export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
+  ...list<number | string | boolean>(),
+  noun: 'list of values',
+  accepts: 'a row or column of values',
+  read: raw =>
+    entries(raw, entry => {
+      if (isBlank(entry)) throw wrongInput('a blank is no value; write "0 mm" for a true zero');
+      return entry as number | string | boolean;
+    }),
+};
+
+/** One of a few words in every place. */
+export function words<W extends string>(noun: string, all: Readonly<Record<W, readonly string[]>>): ListKind<readonly W[]> {
+  const one: Kind<W> = choice(noun, all);
+  return {
+    ...list<W>(),
+    noun: `range of ${noun}s`,
+    accepts: `a row or column of ${one.accepts}, or one for all`,
+    read: (raw, place) => entries(raw, entry => one.read(entry, place)),
+  };
+}

@@ -1,0 +1,17 @@
+// Counts: places, samples, seeds.
+import type { Kind } from '../card';
+import { wrongInput } from '../refuse';
+import { numeric } from './params';
+import { RATIO } from './quantity';
+
+const one = numeric(RATIO);
+
+export const WHOLE: Kind<number> = {
+  ...one,
+  accepts: 'a whole number',
+  read(raw, place) {
+    const value = one.read(raw, place);
+    if (!Number.isInteger(value)) throw wrongInput('a whole number is asked for');
+    return value;
+  },
+};

@@ -1,0 +1,87 @@
+// Tables about a stack: shares, the whole stack with totals, a simulation.
+import { sqrt } from '../maths';
+import type { Deviations } from '../read/deviation';
+import type { LimitMm } from '../read/limit';
+import { wrongInput } from '../refuse';
+import { draws, HALF_WIDTH_IN_DRAWS, type DrawShape } from './draws';
+import { rootSumSquareMm, stackModifiedMm, stackNominalMm, stackRssMm, stackShiftMm, stackWorstMm } from './stack';
+
+type Row = (string | number)[];
+
+const at = (list: readonly number[], i: number): number => list[i] as number;
+const halfWidths = (tolerances: Deviations, sensitivities: readonly number[]): number[] =>
+  sensitivities.map((a, i) => (Math.abs(a) * (at(tolerances.upperMm, i) - at(tolerances.lowerMm, i))) / 2);
+
+export function stackShares(tolerances: Deviations, sensitivities: readonly number[]): number[][] {
+  const rssMm = rootSumSquareMm(tolerances, sensitivities);
+  if (rssMm === 0) throw wrongInput('no tolerance is above 0, so there is nothing to share', 'tolerances');
+  return halfWidths(tolerances, sensitivities).map(half => [(half / rssMm) ** 2]);
+}
+
+/** A row a link, then a row a method with the deviations of the whole stack from its nominal. */
+export function stackTable(labels: readonly string[], valuesMm: readonly number[], tolerances: Deviations, sensitivities: readonly number[]): Row[] {
+  const { upperMm, lowerMm } = tolerances;
+  const rssMm = rootSumSquareMm(tolerances, sensitivities);
+  const halves = halfWidths(tolerances, sensitivities);
+  const links = labels.map((label, i): Row => {
+    const middleMm = at(valuesMm, i) + (at(upperMm, i) + at(lowerMm, i)) / 2;
+    return [label, at(valuesMm, i), at(upperMm, i), at(lowerMm, i), at(sensitivities, i), at(sensitivities, i) * middleMm, at(halves, i), rssMm === 0 ? '–' : (at(halves, i) / rssMm) ** 2];
+  });
+  const nominalMm = stackNominalMm(valuesMm, sensitivities);
+  const shiftMm = stackShiftMm(tolerances, sensitivities);
+  const total = (method: string, halfMm: number): Row => [`total, ${method}`, nominalMm, shiftMm + halfMm, shiftMm - halfMm, '–', nominalMm + shiftMm, halfMm, '–'];
+  return [
+    ...links,
+    total('worst case', stackWorstMm(tolerances, sensitivities)),
+    total('root sum square', stackRssMm(tolerances, sensitivities, 1)),
+    total('modified root sum square', stackModifiedMm(tolerances, sensitivities)),
+  ];
+}
+
+/** So many that a call stays within seconds. */
+const MOST_DRAWS = 20_000_000;
+const LOW_POINT = 0.00135;
+const HIGH_POINT = 0.99865;
+
+export function stackSimulated(
+  valuesMm: readonly number[],
+  tolerances: Deviations,
+  sensitivities: readonly number[],
+  lower: LimitMm,
+  upper: LimitMm,
+  samples: number,
+  seed: number,
+  shape: DrawShape,
+): Row[] {
+  if (samples * valuesMm.length > MOST_DRAWS) throw wrongInput(`samples × links is ${samples * valuesMm.length}; at most ${MOST_DRAWS} are drawn`, 'samples');
+  const resultsMm = new Float64Array(samples).fill(stackNominalMm(valuesMm, sensitivities) + stackShiftMm(tolerances, sensitivities));
+  const draw = draws(seed, shape);
+  for (const halfMm of halfWidths(tolerances, sensitivities)) {
+    const scaleMm = halfMm / HALF_WIDTH_IN_DRAWS[shape];
+    for (let i = 0; i < samples; i++) (resultsMm[i] as number) += scaleMm * draw();
+  }
+  return summary(resultsMm.sort(), lower === 'none' ? -Infinity : lower, upper === 'none' ? Infinity : upper);
+}
+
+function summary(risingMm: Float64Array, lowerMm: number, upperMm: number): Row[] {
+  const samples = risingMm.length;
+  const meanMm = risingMm.reduce((total, x) => total + x, 0) / samples;
+  const varianceMm2 = risingMm.reduce((total, x) => total + (x - meanMm) ** 2, 0) / (samples - 1);
+  const inside = risingMm.reduce((count, x) => (x >= lowerMm && x <= upperMm ? count + 1 : count), 0);
+  return [
+    ['mean', meanMm, 'mm'],
+    ['standard deviation', sqrt(varianceMm2), 'mm'],
+    ['0.135 % point', pointMm(risingMm, LOW_POINT), 'mm'],
+    ['99.865 % point', pointMm(risingMm, HIGH_POINT), 'mm'],
+    ['share inside', inside / samples, '–'],
+    ['outside', ((samples - inside) / samples) * 1e6, 'ppm'],
+  ];
+}
+
+/** Between two neighbours in proportion, the first sample at 0 and the last at 1. */
+function pointMm(risingMm: Float64Array, share: number): number {
+  const position = share * (risingMm.length - 1);
+  const before = Math.floor(position);
+  const [lowMm, highMm] = [risingMm[before] as number, risingMm[before + 1] as number];
+  return lowMm + (position - before) * (highMm - lowMm);
+}

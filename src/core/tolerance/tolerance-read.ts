@@ -1,0 +1,90 @@
+// Grades and groups of tolerances as people name them, and the user's own table.
+import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
+import type { Kind } from '../card';
+import type { Table } from '../kinds';
+import { agreeing } from '../read/agreeing';
+import { isBlank, isCellError, numeric, shown } from '../read/params';
+import { LENGTH } from '../read/quantity';
+import { notInTable, Refused, wrongInput } from '../refuse';
+import { columnOf, tableRange } from '../table';
+import { MOULDED_GROUPS } from './tolerance';
+
+const GRADES = 'IT5 to IT16';
+const IT14 = 14;
+
+/** A blank is no grade either: there is no IT0 in the table. */
+const heldGrade: Kind<string> = {
+  noun: 'grade',
+  unit: '',
+  accepts: `"IT11" or 11; ${GRADES}`,
+  shape: 'one',
+  read(raw) {
+    const grade = `IT${String(raw).trim().toUpperCase().replace(/^IT\s*/, '')}`;
+    if (columnOf(ISO_286_1_IT_GRADES, grade) === undefined) throw notInTable(`not a grade held for ${tableRange(ISO_286_1_IT_GRADES)} mm; held are ${GRADES}`);
+    return grade;
+  },
+};
+
+export const GRADE = agreeing(heldGrade, (grade, place) => {
+  const sizeMm = place.read.get('size') as number;
+  if (Number(grade.slice(2)) >= IT14 && sizeMm <= 1) throw notInTable(`IT${IT14} and wider are not given for sizes up to 1 mm (${ISO_286_1_IT_GRADES.standard}, from memory)`);
+});
+
+const spelling = (name: string): string => name.toUpperCase().replace(/[\s-]+/g, '');
+const GROUPS = Object.keys(MOULDED_GROUPS).map(name => `"${name}"`).join(' or ');
+
+export const MOULDED_GROUP: Kind<Table> = {
+  noun: 'group',
+  unit: '',
+  accepts: `${GROUPS}; or your own table of three columns: upper limit of size, ± same, ± across`,
+  shape: 'block',
+  read(raw) {
+    if (Array.isArray(raw)) return ownTable(raw as unknown[][]);
+    if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, ${GROUPS}`);
+    const found = Object.entries(MOULDED_GROUPS).find(([name]) => spelling(name) === spelling(raw));
+    if (found === undefined) throw notInTable(`not a group held here; held are ${GROUPS}; or give your own table as a range`);
+    return found[1];
+  },
+};
+
+const length = numeric(LENGTH);
+
+/** A length of the user's table; a blank ± is a gap. */
+function ownCell(cell: unknown, row: number, what: string): number | null {
+  if (isCellError(cell)) throw new Refused(cell.cellError, `row ${row} is ${cell.cellError}`);
+  if (isBlank(cell)) return null;
+  try {
+    const value = length.read(cell, { argument: '', read: new Map() });
+    if (value <= 0) throw wrongInput('must be above 0 mm');
+    return value;
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `row ${row}, ${what}, is ${shown(cell)}: ${fault.message}`) : fault;
+  }
+}
+
+function ownTable(cells: readonly (readonly unknown[])[]): Table {
+  const used = cells.slice(0, 1 + cells.reduce((last, row, i) => (row.every(isBlank) ? last : i), -1));
+  if (used.length === 0 || used[0]?.length !== 3) throw wrongInput('your own table has three columns: upper limit of size, ± same, ± across');
+  let overMm = 0;
+  const rows = used.map(([limit, same, across], i): readonly [string, ...(number | null)[]] => {
+    const upToMm = ownCell(limit, i + 1, 'upper limit of size');
+    if (upToMm === null || upToMm <= overMm) throw wrongInput(`row ${i + 1}: the upper limits of size must rise`);
+    const row = [`${overMm}-${upToMm}`, overMm, upToMm, ownCell(same, i + 1, '± same'), ownCell(across, i + 1, '± across')] as const;
+    overMm = upToMm;
+    return row;
+  });
+  const held = 'own table';
+  return {
+    standard: 'your own table',
+    edition: '',
+    subject: 'tolerances of moulded sizes, ± deviation',
+    table: '',
+    columns: [
+      { key: 'over', title: 'nominal size over', unit: 'mm', held },
+      { key: 'upTo', title: 'nominal size up to', unit: 'mm', held },
+      { key: 'same', title: '± same', unit: 'mm', held },
+      { key: 'across', title: '± across', unit: 'mm', held },
+    ],
+    rows,
+  };
+}
