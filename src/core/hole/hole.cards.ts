@@ -57,7 +57,7 @@ export const HOLE_CARDS: readonly Card[] = [
     F.holeFloorMm,
     { result: { shape: 'number', name: 'floor under the hole', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [2.5, 14, 14.75], result: 1.75 } },
   ),
-  card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { atLeast: 0, default: 0.2 })], F.reliefDiaMm, {
+  card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { above: 0, default: 0.2 })], F.reliefDiaMm, {
     result: { shape: 'number', name: 'relief diameter', symbol: 'd_c', unit: 'mm' },
     kind: 'common practice',
     sources: COMMON_PRACTICE,
