@@ -57,7 +57,7 @@ function cells(): PlanCell[] {
 
 export const variantsSheet: SheetPlan = {
   name: 'Variants',
-  widths: [38, 13, 16, 17, 19, 13, 14, 15, 12, 12, 14, 13, 13, 60, 10, 14, 12, 12, 12],
+  widths: [36, 13, 21, 18, 25, 18, 19, 20, 12, 12, 20, 14, 14, 60, 14, 14, 14, 14, 14],
   frozenRows: 1,
   cells: cells(),
   stateRanges: [`${at(1, RESULT + 1)}:${at(1, RESULT + VARIANTS.length + SPARE)}`],
