@@ -3,9 +3,10 @@ import { callCard, type Outcome } from './core/call';
 import type { Card } from './core/card';
 import { CORE_CARDS } from './core/cards';
 import { JOINT_CARDS } from './joint/joint.cards';
+import { VARIANT_CARDS } from './joint/variant.cards';
 import { traceCards } from './trace/trace.cards';
 
-export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]));
+export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]));
 
 export function call(id: string, args: readonly unknown[]): Outcome {
   const card = CARDS.get(id);

@@ -123,7 +123,7 @@ export const STACK_CARDS: readonly Card[] = [
     },
   ),
   card('STACK.PPM', T, [mean, sigma, lower, upper], F.ppmOutside, {
-    result: { shape: 'number', name: 'outside the limits', unit: 'ppm' },
+    result: { shape: 'number', name: 'parts per million outside the limits', unit: '' },
     ...HANDBOOK,
     sources: [NORMAL],
     example: { args: [0, 1, -3, 3], result: 2699.8 },
