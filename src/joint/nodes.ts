@@ -2,6 +2,7 @@
 import * as Boss from '../core/boss/boss';
 import * as Engagement from '../core/engagement/engagement';
 import * as Hole from '../core/hole/hole';
+import { pinRatio } from '../core/hole/position';
 import * as Board from '../core/board/board';
 import * as Strength from '../core/strength/pull-out';
 import * as Recess from '../core/recess/recess';
@@ -45,10 +46,12 @@ const flatHeadMm = (head: Head, headDiameterMm: number): number => {
   if (isCountersunk(head)) throw new NotApplicable('a countersunk head bears on a cone');
   return headDiameterMm;
 };
-const seatShearOrNone = (seatMm: number, head: Head, headDiameterMm: number, yieldStressMpa: number, safety: number): number =>
-  seatMm === 0 || isCountersunk(head) ? Infinity : Strength.seatShearN(headDiameterMm, seatMm, yieldStressMpa, safety);
-const weakest = (pullOutN: number, bossTearN: number, seatShearN: number): string =>
-  pullOutN <= bossTearN && pullOutN <= seatShearN ? 'pull-out' : bossTearN <= seatShearN ? 'boss tear' : 'seat shear';
+const seatShearOrNone = (seatMm: number, head: Head, headDiameterMm: number, yieldStressMpa: number, safety: number): number | undefined =>
+  seatMm === 0 || isCountersunk(head) ? undefined : Strength.seatShearN(headDiameterMm, seatMm, yieldStressMpa, safety);
+const weakest = (pullOutN: number, bossTearN: number, seatShearN: number | undefined): string => {
+  const [boss, force] = pullOutN <= bossTearN ? ['pull-out', pullOutN] : ['boss tear', bossTearN];
+  return seatShearN === undefined || force <= seatShearN ? boss : 'seat shear';
+};
 
 const ZERO: Arg = { is: 0 };
 const list: Node[] = [];
@@ -59,7 +62,7 @@ const node = (name: string, unit: string, meaning: string, formula: Node['formul
 // head half
 node('feature wall', 'mm', 'wall of an internal feature', Boss.wallFeatureMm, 'wall', 'feature share');
 node('seat under the head', 'mm', 'seat of a recessed head', seatOfRecessMm, 'seat');
-node('recess depth', 'mm', 'outer face to head seat', Recess.recessDepthMm, 'board plane', 'seat under the head');
+node('recess depth', 'mm', 'outer face to head seat', Recess.recessDepthMm, 'plane of the recess', 'seat under the head');
 node('recess diameter', 'mm', 'at the recess floor, where it is held', Recess.recessDiaMm, 'recessed head', 'allowance', ZERO, ZERO);
 node('recess mouth', 'mm', 'recess at the outer face, after draft', Recess.recessDiaMm, 'recessed head', 'allowance', 'recess depth', 'recess draft');
 node('subflush', 'mm', 'head below the outer face (negative: proud)', Recess.subflushMm, 'recess depth', 'head height');
@@ -97,7 +100,7 @@ node('boss wall', 'mm', 'boss wall at the free end, beside relief or pilot', Bos
 node('boss wall root', 'mm', 'boss wall at the root; the whole diameter where the hole stops above', Boss.bossWallMm, 'boss OD', 'pilot mouth', 'boss height', 'outside draft', 'hole draft', 'hole depth');
 node('sink ratio', '', 'boss wall at the root ÷ wall', Boss.sinkRatio, 'boss wall root', 'wall');
 node('slenderness', '', 'boss height ÷ outside diameter', Boss.bossSlenderness, 'boss height', 'boss OD');
-node('pin ratio', '', 'hole depth ÷ pilot hole', Boss.bossSlenderness, 'hole depth', 'pilot');
+node('pin ratio', '', 'hole depth ÷ pilot hole', pinRatio, 'hole depth', 'pilot');
 node('floor under hole', 'mm', 'plastic left under the hole', Hole.holeFloorMm, 'wall', 'boss height', 'hole depth');
 node('landing ring', 'mm', 'width of the ring on which the boss lands', J.landingRingMm, 'boss OD', 'sleeve', 'sleeve OD or none', 'hole', 'relief diameter');
 node('board play', 'mm', 'play of the board on the sleeve, per side', Board.sleevePlayMm, 'board hole given', 'sleeve OD', ZERO);
@@ -112,6 +115,7 @@ node('weakest', '', 'which of the three gives way first', weakest, 'pull-out', '
 node('boss mass', 'g', 'estimate: mass of the boss', Boss.bossMassG, 'boss OD', 'pilot mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth');
 
 // quantities that only rules and other nodes read
+node('plane of the recess', 'mm', 'board plane of a recessed head', J.whereThereIsMm, 'seat under the head', 'board plane');
 node('recessed head', 'mm', 'head diameter of a recessed head', J.whereThereIsMm, 'seat under the head', 'head diameter');
 node('sleeve hole', 'mm', 'hole through the sleeve', J.whereThereIsMm, 'sleeve height', 'hole');
 node('sleeve height', 'mm', 'sleeve where there is one', sleeveOnlyMm, 'sleeve');
