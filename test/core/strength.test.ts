@@ -53,6 +53,14 @@ describe('boss and seat', () => {
     expectPrinted(number('PULLOUT.BOSS', 6, 'ST2.9', 40), 866.8);
     expect(number('PULLOUT.BOSS', 6, 'ST2.9', 40)).toBeLessThan(number('PULLOUT', 'ST2.9', 6, 40));
   });
+  test.each([
+    ['PULLOUT', ['ST2.9', 6, 40]],
+    ['PULLOUT.BOSS', [6, 'ST2.9', 40]],
+    ['PULLOUT.SEAT', [5.3, 2, 40]],
+  ])('safety 2 halves %s; none is safety 1', (id, args) => {
+    expect(number(id, ...args, 2)).toBe(number(id, ...args) / 2);
+    expect(number(id, ...args, 1)).toBe(number(id, ...args));
+  });
   test('a boss no wider than the screw is refused', () => {
     expect(refusal('PULLOUT.BOSS', 2.9, 'ST2.9', 40)).toMatch(/size is "ST2.9": must be a screw with a major diameter below od/);
   });

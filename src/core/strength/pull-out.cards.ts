@@ -5,7 +5,7 @@ import { numeric, param } from '../read/params';
 import { FORCE, LENGTH, RATIO, STRESS } from '../read/quantity';
 import { ofMaterial, SCREW } from '../read/sources';
 import * as F from './pull-out';
-import { FLAT_HEAD_DIAMETER, TAPPING_SCREW } from './tapping';
+import { FLAT_HEAD_DIAMETER, TAPPING_SCREW } from './sources';
 
 const T = 'Strength (estimates)';
 const yieldStress = param('yield_stress', ofMaterial(STRESS, 'strength'), { symbol: 'σ', above: 0 });

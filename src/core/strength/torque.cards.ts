@@ -4,7 +4,7 @@ import { above, below } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { ANGLE, FORCE, RATIO, SHARE, TORQUE } from '../read/quantity';
 import { hole, SCREW } from '../read/sources';
-import { FLAT_HEAD_DIAMETER } from './tapping';
+import { FLAT_HEAD_DIAMETER } from './sources';
 import * as F from './torque';
 
 const T = 'Strength (estimates)';
