@@ -7,6 +7,7 @@ export type Role = 'title' | 'heading' | 'text' | 'label' | 'input' | 'unit' | '
 export interface PlanCell {
   /** `B4`: column letters and row number. */
   readonly at: string;
+  /** The value; beside a formula, the value it has now. */
   readonly value?: Cell;
   /** A formula with its equals sign, in the form every spreadsheet host reads: `=ENCL.BOSS.OD(B4, B5)`. */
   readonly formula?: string;
@@ -15,6 +16,36 @@ export interface PlanCell {
   readonly format?: string;
   /** A note shown with the cell. */
   readonly note?: string;
+}
+
+/** What a cell accepts when someone types into it. */
+export interface Validation {
+  readonly range: string;
+  /** Shown when the cell is selected and when an entry is refused. */
+  readonly words: string;
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+  /** A range with the words to choose from, `Data!$A$2:$A$9`. */
+  readonly list?: string;
+}
+
+export interface Print {
+  readonly paper: 'A4' | 'Letter';
+  readonly landscape?: boolean;
+  /** Rows repeated on every page, from the first. */
+  readonly repeatRows?: number;
+}
+
+/** A picture over the cells. */
+export interface Picture {
+  readonly at: string;
+  readonly png: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** What it shows, for those who do not see it. */
+  readonly words: string;
 }
 
 export interface SheetPlan {
@@ -28,6 +59,9 @@ export interface SheetPlan {
   readonly merged?: readonly string[];
   /** Ranges in which a state word (pass, look, fail, not checked) gets its colour. */
   readonly stateRanges?: readonly string[];
+  readonly validations?: readonly Validation[];
+  readonly print?: Print;
+  readonly pictures?: readonly Picture[];
 }
 
 export interface WorkbookPlan {
