@@ -34,9 +34,9 @@ export interface Limits {
 /**
  * What a blank cell, a left-out argument and a bare 0 mean; a function cannot tell them apart.
  * refused: an error naming the argument. zero: the number 0. explicit: refused, zero must be written with its unit.
- * default: the given value, or that of an earlier parameter. absent: the parameter has no value, and none is taken.
+ * default: the given value, or that of an earlier parameter, or what an earlier parameter brings along. absent: the parameter has no value, and none is taken.
  */
-export type Blank = 'refused' | 'zero' | 'explicit' | 'absent' | { readonly default: number | string } | { readonly sameAs: string };
+export type Blank = 'refused' | 'zero' | 'explicit' | 'absent' | { readonly default: number | string } | { readonly sameAs: string; readonly take?: (earlier: never) => unknown };
 
 export interface Param<T = unknown> {
   readonly name: string;

@@ -1,5 +1,6 @@
 // A plain form in words, with numbers or with symbols put in: "2.4 + 2·1.2 + 2·14·tan(0.5°)".
 // Where every value is known, choices are decided and terms worth nothing are left out.
+import * as M from '../core/maths';
 import { formNamed, type Form, type Tree } from './forms';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
@@ -69,7 +70,7 @@ function piece(tree: Tree, env: Env): Piece {
 }
 
 function property(owner: Piece, key: string): Piece {
-  return owner.parts?.[key] ?? symbol(owner.text === '' ? key : `${owner.text} ${key}`);
+  return owner.parts?.[key] ?? symbol(`${owner.text} ${key.replace(/(Mm|Deg)$/, '')}`.trim());
 }
 
 function choice([condition, whenTrue, whenFalse]: readonly Tree[], env: Env): Piece {
@@ -124,24 +125,43 @@ const over = (name: string, args: readonly Piece[], of: (...values: number[]) =>
 };
 const root = (sign: string, a: Piece, of: (x: number) => number): Piece => withValue(`${sign}${a.level === ATOM && a.items === undefined ? a.text : `(${a.text})`}`, ATOM, typeof a.value === 'number' ? of(a.value) : undefined);
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === ATOM ? { ...a, text: `${a.text}°` } : a);
-const RADIANS = Math.PI / 180;
-const sumOf = (list: Piece, term: (item: Piece) => Piece): Piece => (list.items === undefined ? symbol(`Σ ${term(list).text}`) : total(list.items.map(term)));
+
+/** A sum over rows, term by term where the rows are known, else in symbols. */
+function sumOver(lists: readonly Piece[], term: (...row: Piece[]) => Piece, words: (...texts: string[]) => string): Piece {
+  const rows = lists.map(({ items }) => items);
+  if (rows.some(items => items === undefined)) return symbol(`Σ ${words(...lists.map(({ text }) => text))}`);
+  return total((rows[0] ?? []).map((_, i) => term(...rows.map(items => items?.[i] ?? known(0)))));
+}
+
+const product = (a: Piece, b: Piece): Piece => binary('*', a, b);
+const width = (upper: Piece, lower: Piece): Piece => binary('-', upper, lower);
+const size = (a: Piece): Piece => (typeof a.value === 'number' ? known(Math.abs(a.value)) : symbol(`|${a.text}|`));
+
+function counted(lists: readonly Piece[]): Piece {
+  const [a, upper, lower] = lists.map(({ items }) => items?.map(({ value }) => value as number));
+  return a === undefined || upper === undefined || lower === undefined ? symbol('n') : known(M.countWidths(a, upper, lower));
+}
 
 /** The printed form of each entry of core/maths. */
 const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
-  tanDeg: a => over('tan', [degrees(a)], x => Math.tan(x * RADIANS)),
-  cosDeg: a => over('cos', [degrees(a)], x => Math.cos(x * RADIANS)),
-  atanDeg: a => over('arctan', [a], x => Math.atan(x) / RADIANS),
-  sqrt: a => root('√', a, Math.sqrt),
-  cbrt: a => root('∛', a, Math.cbrt),
-  abs: a => over('abs', [a], Math.abs),
-  wholeUp: a => over('round up', [a], Math.ceil),
-  ln: a => over('ln', [a], Math.log),
-  min: (...args) => over('min', args, Math.min),
-  max: (...args) => over('max', args, Math.max),
-  sum: list => sumOf(list, item => item),
-  sumSquares: list => sumOf(list, square),
-  sumSquaredDifferences: (a, b) => (a.items === undefined || b.items === undefined ? symbol(`Σ (${a.text} − ${b.text})²`) : total(a.items.map((item, i) => square(binary('-', item, b.items?.[i] ?? known(0)))))),
+  tanDeg: a => over('tan', [degrees(a)], M.tanDeg),
+  cosDeg: a => over('cos', [degrees(a)], M.cosDeg),
+  atanDeg: a => over('arctan', [a], M.atanDeg),
+  sqrt: a => root('√', a, M.sqrt),
+  cbrt: a => root('∛', a, M.cbrt),
+  abs: a => over('abs', [a], M.abs),
+  ln: a => over('ln', [a], M.ln),
+  min: (...args) => over('min', args, M.min),
+  max: (...args) => over('max', args, M.max),
+  wholeUp: a => over('round up', [a], M.wholeUp),
+  normalTail: a => over('normal tail beyond ', [a], M.normalTail),
+  sum: list => sumOver([list], item => item, text => text),
+  sumSquares: list => sumOver([list], square, text => `${text}²`),
+  sumSquaredDifferences: (a, b) => sumOver([a, b], (x, y) => square(binary('-', x, y)), (x, y) => `(${x} − ${y})²`),
+  sumProducts: (a, b) => sumOver([a, b], product, (x, y) => `${x}·${y}`),
+  sumWidths: (a, upper, lower) => sumOver([a, upper, lower] as Piece[], (x, u, l) => product(size(x), width(u, l)), (x, u, l) => `|${x}|·(${u} − ${l})`),
+  sumSquaredWidths: (a, upper, lower) => sumOver([a, upper, lower] as Piece[], (x, u, l) => square(product(x, width(u, l))), (x, u, l) => `(${x}·(${u} − ${l}))²`),
+  countWidths: (...lists) => counted(lists),
   atMost: (a, b) => binary('<=', a, b),
   atLeast: (a, b) => binary('>=', a, b),
 };

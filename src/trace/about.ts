@@ -39,7 +39,7 @@ function symbols(card: Card): string {
 }
 
 function blankWords(blank: Blank): string {
-  if (typeof blank === 'object') return 'default' in blank ? `blank: ${blank.default}` : `blank: as ${blank.sameAs}`;
+  if (typeof blank === 'object') return 'default' in blank ? `blank: ${blank.default}` : `blank: ${blank.take === undefined ? 'as' : 'from'} ${blank.sameAs}`;
   return { refused: 'must be given', zero: 'blank: 0', explicit: 'write zero with its unit', absent: 'may be left out' }[blank];
 }
 

@@ -222,7 +222,7 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
     ...(Object.keys(limits).length === 0 ? {} : { limits }),
     ...(group === undefined ? {} : { group }),
     blank: meant,
-    optional: fallback !== undefined || sameAs !== undefined || blank === 'absent',
+    optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
   };
 }
 
@@ -241,7 +241,7 @@ export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap
       if (blank === 'zero') return kind.read(0, { argument: name, read });
       if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
       if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
-      if ('sameAs' in blank) return read.get(blank.sameAs) as T;
+      if ('sameAs' in blank) return (blank.take === undefined ? read.get(blank.sameAs) : blank.take(read.get(blank.sameAs) as never)) as T;
       return kind.read(blank.default, { argument: name, read });
     }
     try {

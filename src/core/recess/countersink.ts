@@ -10,8 +10,8 @@ import { valueOf } from '../table';
 
 export interface Cone {
   readonly sharpMm: number;
-  /** Refused where the diameter is a number: it brings no angle. */
-  readonly angleDeg: number;
+  /** Nothing where the diameter is a number. */
+  readonly angleDeg: number | undefined;
 }
 
 const DIN_7982_DEG = valueOf(DIN_7982_HEAD_ANGLE, 'all', 'angle');
@@ -29,15 +29,15 @@ function angleOf(text: string): number | undefined {
 const cone: Kind<Cone> = {
   ...sharpDiameter,
   read(raw, place) {
-    const own = typeof raw === 'string' ? angleOf(raw) : undefined;
-    return {
-      sharpMm: sharpDiameter.read(raw, place),
-      get angleDeg() {
-        if (own === undefined) throw wrongInput(`angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`, 'angle');
-        return own;
-      },
-    };
+    const angleDeg = typeof raw === 'string' ? angleOf(raw) : undefined;
+    return { sharpMm: sharpDiameter.read(raw, place), angleDeg };
   },
 };
+
+/** The angle that the screw brings; a number brings none. */
+export function ownAngleDeg({ angleDeg }: Cone): number {
+  if (angleDeg === undefined) throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
+  return angleDeg;
+}
 
 export const CONE: Kind<Cone> = fitting(cone, 'above 0 mm', ({ sharpMm }) => sharpMm > 0);

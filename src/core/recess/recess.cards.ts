@@ -3,7 +3,7 @@ import { fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
 import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
-import { CONE, type Cone } from './countersink';
+import { CONE, type Cone, ownAngleDeg } from './countersink';
 import * as F from './recess';
 
 const T = 'Head recess';
@@ -70,7 +70,7 @@ export const RECESS_CARDS: readonly Card[] = [
     [
       param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused' }),
       param('hole', fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm), { symbol: 'd_h', above: 0 }),
-      param<number | undefined>('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: 'absent' }),
+      param('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: { sameAs: 'sharp_diameter', take: ownAngleDeg } }),
     ],
     F.recessConeMm,
     {
@@ -81,7 +81,7 @@ export const RECESS_CARDS: readonly Card[] = [
       caution: 'A countersunk head wedges its seat open; prefer flat-seated heads in plastic.',
     },
   ),
-  card('RECESS.TOOL', T, [param('recess_diameter', length, { symbol: 'D_r', above: 0 }), param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }), param('margin', length, { symbol: 'c', atLeast: 0, default: 0.5 })], F.toolRoomMm, {
+  card('RECESS.TOOL', T, [param('recess_diameter', length, { symbol: 'D_r', above: 0 }), param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }), param('margin', length, { symbol: 'c', above: 0, default: 0.5 })], F.toolRoomMm, {
     result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
     kind: 'geometry',
     sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],

@@ -28,8 +28,8 @@ export function countersinkDepthMm(sharpDiameterMm: number, holeMm: number, angl
   return (sharpDiameterMm - holeMm) / (2 * tanDeg(angleDeg / 2));
 }
 
-export function recessConeMm(cone: Cone, holeMm: number, angleDeg: number | undefined): number {
-  return countersinkDepthMm(cone.sharpMm, holeMm, angleDeg === undefined ? cone.angleDeg : angleDeg);
+export function recessConeMm(cone: Cone, holeMm: number, angleDeg: number): number {
+  return countersinkDepthMm(cone.sharpMm, holeMm, angleDeg);
 }
 
 /** The head never touches the side: the screw may move by its whole play in the hole. */

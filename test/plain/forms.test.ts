@@ -1,0 +1,39 @@
+// The plain forms are complete: every entry of the maths module prints, every card has a form or says why not.
+import { expect, test } from 'vitest';
+import * as M from '../../src/core/maths';
+import { formOfCard } from '../../src/plain/forms';
+import { digits, known, print, printSteps } from '../../src/plain/print';
+import { atom, MATHS, spreadsheetFormulas } from '../../src/plain/spreadsheet';
+import { readArguments } from '../../src/core/call';
+import { CARDS } from '../../src/registry';
+
+const NUMERIC = [...CARDS.values()].filter(({ result }) => result.shape === 'number' || result.shape === 'row');
+
+test('every entry of the maths module has a spreadsheet form', () => {
+  const functions = Object.entries(M).filter(([, entry]) => typeof entry === 'function').map(([name]) => name);
+  expect(functions.length).toBeGreaterThan(15);
+  expect(functions.filter(name => MATHS[name] === undefined)).toEqual([]);
+});
+
+test('every numeric function has a plain form, is a look-up or one cell of the joint, or says why not', () => {
+  expect(NUMERIC.length).toBeGreaterThan(80);
+  expect(NUMERIC.filter(card => formOfCard(card.id) === undefined && card.topic !== 'Screws and standard data' && !card.id.startsWith('TOL.') && card.id !== 'JOINT.VALUE' && card.notLive === undefined).map(({ id }) => id)).toEqual([]);
+});
+
+test.each(NUMERIC.filter(({ id }) => formOfCard(id) !== undefined).map(card => [card.id, card] as const))('%s: the printed working is worth its result', (id, card) => {
+  const form = formOfCard(id);
+  const values = readArguments(card, card.example.args);
+  const printed = print(form as NonNullable<typeof form>, values.map(known));
+  const result = card.formula(...(values as never[])) as number | readonly number[];
+  const worth = (Array.isArray(result) ? (printed.items ?? []).map(({ value }) => value) : printed.value) as number | number[];
+  expect(JSON.stringify(rounded(worth))).toBe(JSON.stringify(rounded(result)));
+  expect(printSteps(form as NonNullable<typeof form>, values.map(known)).result).toBeDefined();
+});
+
+const rounded = (value: number | readonly number[]): unknown => (Array.isArray(value) ? value.map(digits) : digits(value as number));
+
+test('brackets: a negated power, differences and quotients on the right', () => {
+  const form = { params: ['a', 'b'], result: ['-', 'a', ['-', 'b', ['neg', ['^', 'a', 2]]]] };
+  expect(spreadsheetFormulas(form, [atom('A1'), atom('B1')])).toBe('A1-(B1--(A1^2))');
+  expect(spreadsheetFormulas({ params: ['a', 'b'], result: ['/', 'a', ['*', 'b', 'a']] }, [atom('A1'), atom('B1')])).toBe('A1/(B1*A1)');
+});
