@@ -1,7 +1,7 @@
 // The one path of a call: read, limits, formula, finite check, answer.
 import type { Card, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
-import { type ListKind, asList, readArgument, usedLength } from './read/params';
+import { type ListKind, asList, isBlank, readArgument, usedLength } from './read/params';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */
@@ -28,7 +28,7 @@ export function readArguments(card: Card, args: readonly unknown[]): unknown[] {
   const lists = equalLists(card.params, args);
   const read = new Map<string, unknown>();
   return card.params.map((param, i) => {
-    const value = readArgument(param, lists.get(param.name) ?? args[i], read);
+    const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : args[i], read);
     const rows = lists.size > 0 && param.kind.shape === 'list' ? longest(card.params, lists, param.group) : 0;
     const list = param.kind as ListKind<unknown>;
     const filled = rows > 1 && value !== undefined && list.count(value) === 1 ? list.repeat(value, rows) : value;
@@ -53,7 +53,8 @@ function equalLists(params: readonly Param[], args: readonly unknown[]): Map<str
     let first: { name: string; count: number } | undefined;
     for (const { name, raw } of group) {
       const list = asList(raw).slice(0, rows);
-      lists.set(name, list.length === 0 ? null : list.map(entry => [entry]));
+      // nothing in it, or one blank cell: as if that cell had been given
+      lists.set(name, list.length <= 1 && list.every(isBlank) ? null : list.map(entry => [entry]));
       if (list.length <= 1) continue;
       if (first !== undefined && first.count !== list.length) {
         throw wrongInput(`${first.name} has ${first.count} rows and ${name} has ${list.length}; give equal counts, or one value for all`, name);

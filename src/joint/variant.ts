@@ -51,13 +51,16 @@ function combinations(columns: readonly Column[]): Cell[][] {
 
 // ---- ranking -------------------------------------------------------------------------------------------------------
 
+const BEGINS_LIKE_A_NUMBER = /^[\s+\-−]*\d/;
+const finite = (number: number): number | undefined => (Number.isFinite(number) ? number : undefined);
+
 /** The numbers of each variant; a row with anything else, a header say, has none. A bare 0 is a blank, a true zero has its unit. */
 function numbersOf(table: Cells, rows: number): (readonly number[] | undefined)[] {
   return table.slice(0, rows).map((row, i) => {
     const numbers = row.map((cell, j) => {
       if (isCellError(cell)) throw new Refused(cell.cellError, `table row ${i + 1}, column ${j + 1}, is ${cell.cellError}`, 'table');
       if (isBlank(cell)) return undefined;
-      return typeof cell === 'number' ? cell : typeof cell === 'string' ? readAnyQuantity(cell)?.value : undefined;
+      return typeof cell === 'number' ? finite(cell) : typeof cell === 'string' && BEGINS_LIKE_A_NUMBER.test(cell) ? readAnyQuantity(cell)?.value : undefined;
     });
     return numbers.every((number): number is number => number !== undefined) ? numbers : undefined;
   });

@@ -22,12 +22,18 @@ function entries<E>(raw: unknown, read: (entry: unknown) => E): E[] {
   });
 }
 
+/** What a cell holds, as it is. */
+function cell(entry: unknown): number | string | boolean {
+  if (typeof entry === 'string' || typeof entry === 'boolean' || (typeof entry === 'number' && Number.isFinite(entry))) return entry;
+  throw wrongInput('give a number or text');
+}
+
 /** Names beside numbers; a blank one is `–`. */
 export const LABELS: ListKind<readonly string[]> = {
   ...list<string>(),
   noun: 'range of names',
   accepts: 'a row or column of names; a blank one is shown as –',
-  read: raw => entries(raw, entry => (isBlank(entry) ? '–' : String(entry))),
+  read: raw => entries(raw, entry => (isBlank(entry) ? '–' : String(cell(entry)))),
 };
 
 /** Values of any kind, none of them blank. */
@@ -38,7 +44,7 @@ export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
   read: raw =>
     entries(raw, entry => {
       if (isBlank(entry)) throw wrongInput('a blank is no value; write "0 mm" for a true zero');
-      return entry as number | string | boolean;
+      return cell(entry);
     }),
 };
 

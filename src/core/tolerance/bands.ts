@@ -8,6 +8,6 @@ import { valueOf } from '../table';
 export function bandValueMm(table: Table, sizeMm: number, key: string): number {
   const bands = table.rows.map(([band]) => ({ band, overMm: valueOf(table, band, 'over'), upToMm: valueOf(table, band, 'upTo') }));
   const found = atLeast(sizeMm, bands[0]?.overMm ?? 0) ? bands.find(({ upToMm }) => atMost(sizeMm, upToMm)) : undefined;
-  if (found === undefined) throw notInTable(`${sizeMm} mm is outside ${table.standard}, which goes from ${bands[0]?.overMm} to ${bands[bands.length - 1]?.upToMm} mm`, 'size');
+  if (found === undefined) throw notInTable(`size is ${sizeMm} mm: outside ${table.standard}, which goes from ${bands[0]?.overMm} to ${bands[bands.length - 1]?.upToMm} mm`, 'size');
   return valueOf(table, found.band, key);
 }

@@ -14,7 +14,7 @@ const halfWidths = (tolerances: Deviations, sensitivities: readonly number[]): n
 
 export function stackShares(tolerances: Deviations, sensitivities: readonly number[]): number[][] {
   const rssMm = rootSumSquareMm(tolerances, sensitivities);
-  if (rssMm === 0) throw wrongInput('no tolerance is above 0, so there is nothing to share', 'tolerances');
+  if (rssMm === 0) throw wrongInput('tolerances: none is above 0, so there is nothing to share', 'tolerances');
   return halfWidths(tolerances, sensitivities).map(half => [(half / rssMm) ** 2]);
 }
 

@@ -69,7 +69,7 @@ export const STACK_CARDS: readonly Card[] = [
     notLive: 'a column as long as its range',
     caution: INDEPENDENT,
   }),
-  card('STACK.TABLE', T, [param('labels', LABELS, { blank: { default: '–' } }), values, tolerances, sensitivities], stackTable, {
+  card('STACK.TABLE', T, [param('labels', LABELS), values, tolerances, sensitivities], stackTable, {
     result: {
       shape: 'table',
       columns: [
@@ -105,7 +105,7 @@ export const STACK_CARDS: readonly Card[] = [
     [
       values,
       tolerances,
-      { ...sensitivities, optional: false },
+      param('sensitivities', numbers(RATIO), { symbol: 'a_i' }),
       lower,
       upper,
       param('samples', WHOLE, { symbol: 'N', atLeast: 1000, atMost: 20_000_000, default: 100_000 }),
@@ -126,7 +126,7 @@ export const STACK_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'parts per million outside the limits', unit: '' },
     ...HANDBOOK,
     sources: [NORMAL],
-    example: { args: [0, 1, -3, 3], result: 2699.8 },
+    example: { args: [10, 0.1, 9.7, 10.3], result: 2699.8 },
     caution: 'It takes the distribution as normal and steady; few processes are so far into the tails.',
   }),
   card('STACK.CPK', T, [mean, sigma, lower, upper], F.capability, {

@@ -3,7 +3,7 @@ import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
 import type { Kind } from '../card';
 import type { Table } from '../kinds';
 import { agreeing } from '../read/agreeing';
-import { isBlank, isCellError, numeric, shown } from '../read/params';
+import { BLOCK, isBlank, isCellError, numeric, shown } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { notInTable, Refused, wrongInput } from '../refuse';
 import { columnOf, tableRange } from '../table';
@@ -38,8 +38,8 @@ export const MOULDED_GROUP: Kind<Table> = {
   unit: '',
   accepts: `${GROUPS}; or your own table of three columns: upper limit of size, ± same, ± across`,
   shape: 'block',
-  read(raw) {
-    if (Array.isArray(raw)) return ownTable(raw as unknown[][]);
+  read(raw, place) {
+    if (Array.isArray(raw)) return ownTable(BLOCK.read(raw, place));
     if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, ${GROUPS}`);
     const found = Object.entries(MOULDED_GROUPS).find(([name]) => spelling(name) === spelling(raw));
     if (found === undefined) throw notInTable(`not a group held here; held are ${GROUPS}; or give your own table as a range`);

@@ -9,8 +9,8 @@ const size = param('size', numeric(LENGTH), { symbol: 'N', above: 0 });
 const TABLE = { kind: 'standard table' } as const;
 
 export const TOLERANCE_CARDS: readonly Card[] = [
-  // a blank grade is no grade of the table, as 0 is none
-  card('TOL.IT', T, [size, param('grade', GRADE, { blank: { default: '' } })], F.gradeWidthMm, {
+  // a blank grade is no grade of the table, as grade 0 is none
+  card('TOL.IT', T, [size, param('grade', GRADE, { blank: 'zero' })], F.gradeWidthMm, {
     result: { shape: 'number', name: 'full width of the tolerance', symbol: 'IT', unit: 'mm' },
     ...TABLE,
     sources: [{ title: 'ISO 286-1, IT5 to IT16 up to 500 mm', held: 'read in 1 secondary copy; IT15, IT16 and sizes above 315 mm from memory, cross-checked' }],
