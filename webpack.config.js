@@ -26,6 +26,9 @@ const errorsReachTheFunctions = {
   },
 };
 
+// The dev server takes the first free port from here on.
+process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
+
 export default (_env, { mode = "production" }) => ({
   mode,
   devtool: false,

@@ -5,8 +5,6 @@ import { forget, keep, markOf, readKept, setAside } from "./kept-workbook";
 
 const pauseMs = 500;
 
-const sentence = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
-
 export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text: string) => void): { start(): void; backToDemo(): void } {
   const demoMark = markOf(JSON.stringify(demo));
   let startedFrom = demoMark;
@@ -23,7 +21,7 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text:
       keep(workbook.snapshot(), startedFrom);
       sayKept(`Saved in this browser ${new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" })}`);
     } catch (thrown) {
-      say(`Not saved: ${sentence(thrown)}`);
+      say(`Not saved: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     }
   }
 
@@ -56,12 +54,8 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text:
       try {
         if (!openKept()) openDemo("Demo workbook");
       } catch (thrown) {
-        openDemo(`The saved workbook could not be opened (${sentence(thrown)}) and was put aside. This is the demo.`);
-        try {
-          setAside();
-        } catch {
-          // Storage that is refused or full: it stays where it is.
-        }
+        console.warn(thrown);
+        openDemo(setAside() ? "The saved workbook could not be opened and was put aside. This is the demo." : "This browser keeps nothing for this page. This is the demo.");
       }
     },
     backToDemo() {

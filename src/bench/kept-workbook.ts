@@ -27,11 +27,16 @@ export function readKept(): Kept | null {
   return data;
 }
 
-/** Moves a workbook that could not be opened out of the way, so that nothing of it is lost. */
-export function setAside(): void {
-  const text = localStorage.getItem(key);
-  localStorage.removeItem(key);
-  if (text !== null) localStorage.setItem(unreadableKey, text);
+/** Moves a workbook that could not be opened out of the way, so that nothing of it is lost. False if the browser refuses. */
+export function setAside(): boolean {
+  try {
+    const text = localStorage.getItem(key);
+    localStorage.removeItem(key);
+    if (text !== null) localStorage.setItem(unreadableKey, text);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 export function keep(workbook: Snapshot, demo: string): void {

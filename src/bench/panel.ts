@@ -8,6 +8,9 @@ import { shown, tsv } from "./tsv";
 /** Answers are drawn before the panel reads them. */
 const settleMs = 60;
 
+/** A text of more characters is set smaller. */
+const longFrom = 16;
+
 /** The sheet's own error values, in words. */
 const errorWords: Record<string, string> = {
   "#NAME?": "There is no function of that name, or a text without quotes.",
@@ -22,12 +25,12 @@ const errorWords: Record<string, string> = {
 };
 
 const meanings: Record<string, string> = {
-  input: "a value of yours: change it",
-  result: "computed by a formula",
+  input: "yours to change",
+  result: "computed",
   pass: "meets the limit",
   look: "to be reviewed",
   fail: "does not meet the limit",
-  "not checked": "something it needs is missing",
+  "not checked": "an input is missing",
 };
 
 function legend(): void {
@@ -70,6 +73,7 @@ function showSelected({ sheetName, at, cell, range }: Selected, functions: reado
   show("value", value);
   byId("value").classList.toggle("error", message !== "");
   byId("value").classList.toggle("blank", cell.value === null);
+  byId("value").classList.toggle("long", value.length > longFrom);
   show("message", message);
   show("formula", formula);
   show("origin", origin);

@@ -1,7 +1,8 @@
 // The bench's spreadsheet as a task sees it.
 import { AddConditionalRuleMutation } from "@univerjs/preset-sheets-conditional-formatting";
 import type { SheetPort } from "../../sheet/port";
-import { nameOf, sheetReader } from "./cells";
+import { nameOf } from "./addresses";
+import { sheetReader } from "./cells";
 import { workbookId, type Sheets } from "./sheets";
 import { stateRules, worksheetData } from "./workbook-data";
 

@@ -3,12 +3,13 @@ import { CommandType, type IExecutionOptions, type IWorkbookData } from "@univer
 import type { Cell } from "../../core/kinds";
 import type { SheetPort } from "../../sheet/port";
 import type { WorkbookPlan } from "../../sheet/plan";
+import { nameOf } from "./addresses";
 import { benchPort } from "./bench-port";
-import { nameOf, sheetReader, type BenchCell } from "./cells";
+import { sheetReader, type BenchCell } from "./cells";
 import type { SheetFunction } from "./metadata";
 import { workbookId } from "./sheets";
 import { startUniver } from "./univer";
-import { errorBox, keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
+import { keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
 import { workbookData } from "./workbook-data";
 
 /** A workbook as data that can be stored and opened again. */
@@ -45,7 +46,6 @@ function isEdit(id: string, type: CommandType | undefined, options: IExecutionOp
 export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[]): BenchWorkbook {
   const sheets = startUniver(container, functions);
   keepCellNotes(sheets);
-  errorBox(sheets);
   typingInTheFormulaBar(sheets);
   let opening = false;
 

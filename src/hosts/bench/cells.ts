@@ -1,8 +1,8 @@
 // Reads cells of the sheet engine, spilled ones included.
 import { CellValueType, type ICellData, type IRange, type Nullable } from "@univerjs/core";
-import { serializeRange } from "@univerjs/preset-sheets-core";
 import type { Cell } from "../../core/kinds";
 import type { SheetCell } from "../../sheet/port";
+import { holds, nameOf, type Rectangle } from "./addresses";
 import { workbookId, type Sheets } from "./sheets";
 import type { ErrorNote } from "./univer-adapter";
 
@@ -20,12 +20,6 @@ export interface CellCustom {
   readonly error?: ErrorNote;
 }
 
-type Rectangle = Pick<IRange, "startRow" | "startColumn" | "endRow" | "endColumn">;
-
-/** `B4`, or `B4:D9` of a range. */
-export const nameOf = ({ startRow, startColumn, endRow = startRow, endColumn = startColumn }: Pick<IRange, "startRow" | "startColumn"> & Partial<IRange>): string =>
-  serializeRange({ startRow, startColumn, endRow, endColumn });
-
 function valueOf(cell: Nullable<ICellData>): Cell | null {
   if (cell === null || cell === undefined) return null;
   const rich = cell.p?.body?.dataStream;
@@ -33,9 +27,6 @@ function valueOf(cell: Nullable<ICellData>): Cell | null {
   if (cell.v === null || cell.v === undefined) return null;
   return cell.t === CellValueType.BOOLEAN ? Boolean(cell.v) : cell.v;
 }
-
-const within = (row: number, column: number, range: Nullable<IRange>): boolean =>
-  range !== null && range !== undefined && row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
 
 /** Reader of the cells of one sheet. */
 export function sheetReader(sheets: Sheets, sheetId: string) {
@@ -50,7 +41,7 @@ export function sheetReader(sheets: Sheets, sheetId: string) {
     const custom = own?.custom as CellCustom | null | undefined;
     const value = valueOf(own) ?? valueOf(spilled?.[row]?.[column] as Nullable<ICellData>);
     const formula = sheets.formulas.getFormulaStringByCell(row, column, sheetId, workbookId);
-    const anchor = spills.find((spill) => within(row, column, spill.range) && (spill.row !== row || spill.column !== column));
+    const anchor = spills.find((spill) => holds(spill.range, row, column) && (spill.row !== row || spill.column !== column));
     return {
       value,
       ...(formula !== null && formula !== undefined && { formula }),

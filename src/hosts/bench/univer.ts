@@ -10,6 +10,7 @@ import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import { cellBoxes, markNotes } from "./cell-boxes";
 import { accents } from "./looks";
 import type { SheetFunction } from "./metadata";
 import { workbookId, type Sheets } from "./sheets";
@@ -55,7 +56,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
   injector.get(IFunctionService).registerExecutors(...functions.map(executor));
-  return {
+  const sheets: RunningSheets = {
     api,
     injector,
     commands: injector.get(ICommandService),
@@ -66,8 +67,12 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       const first = api.getWorkbook(workbookId) === null;
       if (!first) api.disposeUnit(workbookId);
       api.createWorkbook(data);
-      // The service for autocomplete and argument help exists only once a workbook is open.
-      if (first) injector.get(IDescriptionService).registerDescriptions(functions.map(description));
+      if (!first) return;
+      // These services exist only once a workbook is open.
+      injector.get(IDescriptionService).registerDescriptions(functions.map(description));
+      markNotes(sheets);
+      cellBoxes(sheets);
     },
   };
+  return sheets;
 }

@@ -1,52 +1,76 @@
 // A plan as the data of the sheet engine.
 import {
-  CellValueType, LocaleType, WrapStrategy, type ICellData, type IRange, type IWorkbookData, type IWorksheetData,
+  CellValueType, LocaleType, WrapStrategy, type ICellData, type IRowData, type IStyleData, type IWorkbookData, type IWorksheetData,
 } from "@univerjs/core";
-import { deserializeRangeWithSheet } from "@univerjs/preset-sheets-core";
 import {
-  CFRuleType, CFSubRuleType, CFTextOperator, SHEET_CONDITIONAL_FORMATTING_PLUGIN, type IConditionFormattingRule,
+  CFRuleType, CFSubRuleType, SHEET_CONDITIONAL_FORMATTING_PLUGIN, type IConditionFormattingRule,
 } from "@univerjs/preset-sheets-conditional-formatting";
 import type { PlanCell, SheetPlan, WorkbookPlan } from "../../sheet/plan";
+import { holds, nameOf, rangeOf, type Rectangle } from "./addresses";
 import { looks, rowPx, sheetStyle, stateCell, stateLooks, wrappedWhenMerged } from "./looks";
 import { workbookId } from "./sheets";
 
-const characterPx = 7.5;
-const paddingPx = 10;
-const plainRowPx = 24;
 const spareRows = 100;
 const leastColumns = 26;
+const plainColumnPx = 88;
+const digitPx = 7.5;
+/** A letter of running text is narrower than a digit. */
+const letterPx = 5.9;
+const sidesPx = 12;
+const plainRowPx = 24;
+const linePx = 17;
 
-export const rangeOf = (a1: string): IRange => deserializeRangeWithSheet(a1).range;
+const columnPx = ({ widths }: SheetPlan, column: number): number => {
+  const characters = widths[column];
+  return characters === undefined ? plainColumnPx : Math.round(characters * digitPx + sidesPx);
+};
 
-const holds = (range: IRange, row: number, column: number): boolean =>
-  row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
+const widthPx = (plan: SheetPlan, { startColumn, endColumn }: Rectangle): number =>
+  Array.from({ length: endColumn - startColumn + 1 }, (_, index) => columnPx(plan, startColumn + index)).reduce((sum, px) => sum + px, 0);
 
-function cellData({ value, formula, role, format, note }: PlanCell, merged: boolean, state: boolean): ICellData {
+function styleOf({ role, format }: PlanCell, merged: boolean, state: boolean): IStyleData {
+  return {
+    ...looks[role],
+    ...(merged && wrappedWhenMerged.includes(role) && { tb: WrapStrategy.WRAP }),
+    ...(state && stateCell),
+    ...(format !== undefined && { n: { pattern: format } }),
+  };
+}
+
+function cellData({ value, formula, note }: PlanCell, style: IStyleData): ICellData {
   const types = { number: CellValueType.NUMBER, string: CellValueType.STRING, boolean: CellValueType.BOOLEAN };
   return {
-    s: {
-      ...looks[role],
-      ...(merged && wrappedWhenMerged.includes(role) && { tb: WrapStrategy.WRAP }),
-      ...(state && stateCell),
-      ...(format !== undefined && { n: { pattern: format } }),
-    },
+    s: style,
     ...(formula !== undefined && { f: formula }),
     ...(value !== undefined && { v: typeof value === "boolean" ? Number(value) : value, t: types[typeof value as keyof typeof types] }),
     ...(note !== undefined && { custom: { note } }),
   };
 }
 
+/** The engine wraps a text but leaves the row of a new workbook as it is. A header that a formula will fill is given two lines. */
+function heightPx({ role, value }: PlanCell, style: IStyleData, width: number): number {
+  if (style.tb !== WrapStrategy.WRAP) return rowPx[role] ?? plainRowPx;
+  const lines = value === undefined ? 2 : Math.ceil((String(value).length * letterPx) / (width - sidesPx));
+  return Math.max(plainRowPx, lines * linePx + 7);
+}
+
 export function worksheetData(plan: SheetPlan): Partial<IWorksheetData> {
   const mergeData = (plan.merged ?? []).map(rangeOf);
   const states = (plan.stateRanges ?? []).map(rangeOf);
   const cells: Record<number, Record<number, ICellData>> = {};
-  const rowData: Record<number, { h: number }> = {};
+  const rowData: Record<number, Partial<IRowData> & { h: number }> = {};
   for (const cell of plan.cells) {
-    const { startRow, startColumn } = rangeOf(cell.at);
-    const inside = (range: IRange) => holds(range, startRow, startColumn);
-    (cells[startRow] ??= {})[startColumn] = cellData(cell, mergeData.some(inside), states.some(inside) && cell.role !== "header");
-    const height = rowPx[cell.role];
-    if (height !== undefined) rowData[startRow] = { h: height };
+    const own = rangeOf(cell.at);
+    const inside = (range: Rectangle) => holds(range, own.startRow, own.startColumn);
+    const merged = mergeData.find(inside);
+    const style = styleOf(cell, merged !== undefined, states.some(inside));
+    (cells[own.startRow] ??= {})[own.startColumn] = cellData(cell, style);
+    rowData[own.startRow] = { h: Math.max(rowData[own.startRow]?.h ?? 0, heightPx(cell, style, widthPx(plan, merged ?? own))) };
+  }
+  for (const { startRow, startColumn, endRow, endColumn } of states) {
+    for (let row = startRow; row <= endRow; row++) {
+      for (let column = startColumn; column <= endColumn; column++) (cells[row] ??= {})[column] ??= { s: stateCell };
+    }
   }
   const lastRow = Math.max(0, ...Object.keys(cells).map(Number));
   const frozenRows = plan.frozenRows ?? 0;
@@ -55,25 +79,28 @@ export function worksheetData(plan: SheetPlan): Partial<IWorksheetData> {
     rowCount: lastRow + spareRows,
     columnCount: Math.max(leastColumns, plan.widths.length),
     defaultStyle: sheetStyle,
+    defaultColumnWidth: plainColumnPx,
     defaultRowHeight: plainRowPx,
     rowData,
-    columnData: Object.fromEntries(plan.widths.map((characters, column) => [column, { w: Math.round(characters * characterPx + paddingPx) }])),
+    columnData: Object.fromEntries(plan.widths.map((_, column) => [column, { w: columnPx(plan, column) }])),
     cellData: cells,
     mergeData,
     ...(frozenRows > 0 && { freeze: { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 } }),
   };
 }
 
-/** Colours for the state words of a sheet. */
+/** Colours for the state words of a sheet. Rules by formula, since rules by text overlook the cells of a spilled table. */
 export function stateRules(plan: SheetPlan): IConditionFormattingRule[] {
   const ranges = (plan.stateRanges ?? []).map(rangeOf);
-  if (ranges.length === 0) return [];
-  return Object.entries(stateLooks).map(([word, style]) => ({
-    cfId: `state ${word}`,
-    ranges,
+  return ranges.flatMap((range) => Object.entries(stateLooks).map(([word, style]) => ({
+    cfId: `${nameOf(range)} ${word}`,
+    ranges: [range],
     stopIfTrue: false,
-    rule: { type: CFRuleType.highlightCell, subType: CFSubRuleType.text, operator: CFTextOperator.equal, value: word, style },
-  }));
+    rule: {
+      type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, style,
+      value: `=${nameOf({ startRow: range.startRow, startColumn: range.startColumn })}="${word}"`,
+    },
+  })));
 }
 
 export function workbookData(plan: WorkbookPlan): IWorkbookData {

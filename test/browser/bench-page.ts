@@ -1,0 +1,121 @@
+// The bench in a real browser, worked with mouse and keyboard; cells are read through the port that the page leaves for tests.
+import { existsSync } from "node:fs";
+import { mkdtemp } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium, type Browser, type Page } from "playwright-core";
+import type { SheetPlan } from "../../src/sheet/plan";
+import type { SheetCell } from "../../src/sheet/port";
+import { expect } from "vitest";
+import { serve } from "./serve";
+
+const dist = "dist";
+const browserPath = process.env.CHROMIUM ?? "/usr/bin/chromium";
+const grid = 'canvas[id^="univer-sheet-main-canvas"]';
+const quiet = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
+export interface BenchPage {
+  readonly page: Page;
+  readonly origin: string;
+  /** Addresses asked for outside the origin; none may be. */
+  readonly foreign: string[];
+  readonly faults: string[];
+  open(): Promise<void>;
+  goTo(sheetName: string, at: string): Promise<void>;
+  /** Moves the mouse over the sheet: pixels from the left, rows of plain height below a title row. */
+  hover(leftPx: number, row: number): Promise<void>;
+  /** Colours on the grid: `#b23a1e`. */
+  colours(): Promise<Set<string>>;
+  type(text: string): Promise<void>;
+  read(sheetName: string): Promise<readonly (readonly SheetCell[])[]>;
+  cell(sheetName: string, at: string): Promise<SheetCell | undefined>;
+  add(plan: SheetPlan): Promise<string>;
+  text(id: string): Promise<string>;
+  picture(name: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+function position(at: string): { row: number; column: number } {
+  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+  return { row: Number(digits) - 1, column: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1 };
+}
+
+async function launch(): Promise<Browser> {
+  if (!existsSync(join(dist, "bench.html"))) throw new Error("dist/bench.html is missing: run npm run build first");
+  if (!existsSync(browserPath)) throw new Error(`there is no Chromium at ${browserPath}: install it, or name it in the variable CHROMIUM`);
+  return chromium.launch({ executablePath: browserPath, args: quiet });
+}
+
+export async function benchPage(): Promise<BenchPage> {
+  const browser = await launch();
+  const { origin, server } = await serve(dist);
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, permissions: ["clipboard-read", "clipboard-write"] });
+  const page = await context.newPage();
+  const pictures = await mkdtemp(join(tmpdir(), "bench-"));
+  const foreign: string[] = [];
+  const faults: string[] = [];
+  context.on("request", (request) => {
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(`${origin}/`)) foreign.push(request.url());
+  });
+  context.on("console", (message) => {
+    if (message.type() === "error") faults.push(message.text());
+  });
+  context.on("weberror", (error) => faults.push(error.error().message));
+
+  const read = (sheetName: string) => page.evaluate((name) => window.bosswright?.port.read(name) ?? [], sheetName);
+  return {
+    page, origin, foreign, faults, read,
+    async open() {
+      await page.goto(origin);
+      await page.waitForURL("**/bench.html");
+      await page.waitForFunction(() => window.bosswright !== undefined);
+      await page.locator("#sheet canvas").first().waitFor();
+    },
+    async goTo(sheetName, at) {
+      await page.locator('[data-u-comp="slide-tab-item"]', { hasText: sheetName }).first().click();
+      await page.locator('[data-u-comp="defined-name"] input').click();
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type(at);
+      await page.keyboard.press("Enter");
+      await expect.poll(() => page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName, at });
+    },
+    async hover(leftPx, row) {
+      const canvas = await page.locator(grid).boundingBox();
+      if (canvas === null) throw new Error("there is no grid");
+      const columnHeaderPx = 20, titleRowPx = 40, plainRowPx = 24, rowHeaderPx = 46;
+      await page.mouse.move(canvas.x + rowHeaderPx + leftPx, canvas.y + columnHeaderPx + titleRowPx + (row + 0.5) * plainRowPx, { steps: 5 });
+    },
+    async colours() {
+      const drawn = await page.evaluate((grid) => {
+        const canvas = document.querySelector<HTMLCanvasElement>(grid);
+        const pixels = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
+        return [...new Set(new Uint32Array(pixels?.buffer ?? new ArrayBuffer(0)))];
+      }, grid);
+      // The bytes of a pixel stand in the order alpha, blue, green, red.
+      return new Set(drawn.map((pixel) => `#${[pixel, pixel >>> 8, pixel >>> 16].map((byte) => (byte & 255).toString(16).padStart(2, "0")).join("")}`));
+    },
+    async type(text) {
+      await page.keyboard.type(text, { delay: 15 });
+      await page.keyboard.press("Enter");
+    },
+    async cell(sheetName, at) {
+      const { row, column } = position(at);
+      return (await read(sheetName))[row]?.[column];
+    },
+    async add(plan) {
+      return page.evaluate((given) => {
+        if (window.bosswright === undefined) throw new Error("the bench has not started");
+        return window.bosswright.port.add(given);
+      }, plan);
+    },
+    text: async (id) => (await page.locator(`#${id}`).textContent()) ?? "",
+    async picture(name) {
+      await page.screenshot({ path: join(pictures, `${name}.png`) });
+      console.log(`picture: ${join(pictures, `${name}.png`)}`);
+    },
+    async close() {
+      await browser.close();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+}
