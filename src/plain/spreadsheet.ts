@@ -1,25 +1,30 @@
 // A plain form as spreadsheet formulas that every spreadsheet program reads: operators and a short list of functions.
 // Named steps go to cells of their own through `step`; what is used once stays inside its formula.
+// Where the worth of every argument is known, each piece carries its worth: the cached value of its cell.
+import * as M from '../core/maths';
 import { formNamed, type Form, type Tree } from './forms';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
 const COMPARE = 1, SUM = 2, PRODUCT = 3, POWER = 4, SIGN = 5, ATOM = 6;
 
+export type Worth = number | boolean | string;
+
 /** What stands for a value in a formula: a scalar, a range of cells, a list of scalars, or a record of any of them. */
 export type Ref =
-  | { readonly text: string; readonly level: number }
-  | { readonly range: string }
+  | { readonly text: string; readonly level: number; readonly value?: Worth }
+  | { readonly range: string; readonly values?: readonly Worth[] }
   | { readonly items: readonly Ref[] }
   | { readonly parts: Readonly<Record<string, Ref>> };
 
 type Scalar = Extract<Ref, { text: string }>;
 
-export const atom = (text: string): Scalar => ({ text, level: ATOM });
-export const number = (value: number): Scalar => ({ text: String(value).replace('e', 'E').replace('E+', 'E'), level: value < 0 ? SIGN : ATOM });
-export const text = (value: string): Scalar => atom(`"${value.replace(/"/g, '""')}"`);
+const scalarOf = (text: string, level: number, value: Worth | undefined): Scalar => (value === undefined ? { text, level } : { text, level, value });
+export const atom = (text: string, value?: Worth): Scalar => scalarOf(text, ATOM, value);
+export const number = (value: number): Scalar => scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : ATOM, value);
+export const text = (value: string): Scalar => atom(`"${value.replace(/"/g, '""')}"`, value);
 
 /** Puts a formula into a cell of its own and answers the cell; the name says what it is. */
-export type Step = (name: string, formula: string) => string;
+export type Step = (name: string, formula: string, value: Worth | undefined) => string;
 
 class Printer {
   constructor(private readonly step: Step) {}
@@ -31,12 +36,12 @@ class Printer {
   }
 
   private hoisted(name: string, ref: Ref): Ref {
-    return 'text' in ref && ref.level < ATOM ? atom(this.step(name, ref.text)) : ref;
+    return 'text' in ref && ref.level < ATOM ? atom(this.step(name, ref.text, ref.value), ref.value) : ref;
   }
 
   private ref(tree: Tree, env: ReadonlyMap<string, Ref>): Ref {
     if (typeof tree === 'number') return number(tree);
-    if (typeof tree === 'string') return tree === 'PI' && !env.has(tree) ? atom('PI()') : found(env, tree);
+    if (typeof tree === 'string') return tree === 'PI' && !env.has(tree) ? atom('PI()', Math.PI) : found(env, tree);
     const [op, ...rest] = tree as readonly [string, ...Tree[]];
     if (op === 'text') return text(String(rest[0]));
     if (op === 'of') return part(this.ref(rest[0] as Tree, env), String(rest[1]));
@@ -89,33 +94,52 @@ function uses(form: Form, name: string): number {
 const inside = (ref: Scalar, level: number): string => (ref.level < level ? `(${ref.text})` : ref.text);
 /** To the right of − and ÷ an equal level needs brackets too. */
 const right = (ref: Scalar, level: number): string => (ref.level <= level ? `(${ref.text})` : ref.text);
-const fn = (name: string, ...args: string[]): Scalar => atom(`${name}(${args.join(',')})`);
+
+const BINARY: Readonly<Record<string, (a: never, b: never) => Worth>> = {
+  '+': (a: number, b: number) => a + b,
+  '-': (a: number, b: number) => a - b,
+  '*': (a: number, b: number) => a * b,
+  '/': (a: number, b: number) => a / b,
+  '^': (a: number, b: number) => a ** b,
+  '<': (a: number, b: number) => a < b,
+  '<=': (a: number, b: number) => a <= b,
+  '>': (a: number, b: number) => a > b,
+  '>=': (a: number, b: number) => a >= b,
+  '=': (a: Worth, b: Worth) => a === b,
+  '<>': (a: Worth, b: Worth) => a !== b,
+  and: (a: boolean, b: boolean) => a && b,
+  or: (a: boolean, b: boolean) => a || b,
+};
+
+function worth(op: string, a: Scalar, b: Scalar): Worth | undefined {
+  return a.value === undefined || b.value === undefined ? undefined : BINARY[op]?.(a.value as never, b.value as never);
+}
 
 function operation(op: string, [a = atom(''), b = atom(''), c = atom('')]: readonly Scalar[]): Scalar {
+  const value = worth(op, a, b);
   switch (op) {
     case '+':
-      return { text: `${inside(a, SUM)}+${inside(b, SUM)}`, level: SUM };
+      return scalarOf(`${inside(a, SUM)}+${inside(b, SUM)}`, SUM, value);
     case '-':
-      return { text: `${inside(a, SUM)}-${right(b, SUM)}`, level: SUM };
+      return scalarOf(`${inside(a, SUM)}-${right(b, SUM)}`, SUM, value);
     case '*':
-      return { text: `${inside(a, PRODUCT)}*${inside(b, PRODUCT)}`, level: PRODUCT };
+      return scalarOf(`${inside(a, PRODUCT)}*${inside(b, PRODUCT)}`, PRODUCT, value);
     case '/':
-      return { text: `${inside(a, PRODUCT)}/${right(b, PRODUCT)}`, level: PRODUCT };
+      return scalarOf(`${inside(a, PRODUCT)}/${right(b, PRODUCT)}`, PRODUCT, value);
     case '^':
-      return { text: `${inside(a, ATOM)}^${inside(b, ATOM)}`, level: POWER };
+      return scalarOf(`${inside(a, ATOM)}^${inside(b, ATOM)}`, POWER, value);
     case 'neg':
       // spreadsheets read -x^2 as (-x)^2, so whatever is negated is bracketed
-      return { text: `-${inside(a, ATOM)}`, level: SIGN };
+      return scalarOf(`-${inside(a, ATOM)}`, SIGN, typeof a.value === 'number' ? -a.value : undefined);
     case 'not':
-      return fn('NOT', a.text);
+      return atom(`NOT(${a.text})`, typeof a.value === 'boolean' ? !a.value : undefined);
     case 'and':
-      return fn('AND', a.text, b.text);
     case 'or':
-      return fn('OR', a.text, b.text);
+      return atom(`${op.toUpperCase()}(${a.text},${b.text})`, value);
     case 'if':
-      return fn('IF', a.text, b.text, c.text);
+      return atom(`IF(${a.text},${b.text},${c.text})`, a.value === undefined ? undefined : a.value === true ? b.value : c.value);
     default:
-      return { text: `${inside(a, SUM)}${op}${inside(b, SUM)}`, level: COMPARE };
+      return scalarOf(`${inside(a, SUM)}${op}${inside(b, SUM)}`, COMPARE, value);
   }
 }
 
@@ -124,53 +148,81 @@ const minus = (a: Scalar, b: Scalar): Scalar => operation('-', [a, b]);
 const times = (a: Scalar, b: Scalar): Scalar => operation('*', [a, b]);
 const total = (terms: readonly Scalar[]): Scalar => (terms.length === 0 ? number(0) : terms.reduce(plus));
 
+const rowsOf = (list: Ref): readonly Worth[] | undefined => {
+  if ('range' in list) return list.values;
+  const values = 'items' in list ? list.items.map(item => ('text' in item ? item.value : undefined)) : [undefined];
+  return values.some(value => value === undefined) ? undefined : (values as Worth[]);
+};
+
+/** What a sum over rows is worth, by the maths module itself. */
+function listWorth(lists: readonly Ref[], of: (...lists: never[]) => number): number | undefined {
+  const rows = lists.map(rowsOf);
+  return rows.some(values => values === undefined) ? undefined : of(...(rows as never[]));
+}
+
 /** A sum over rows: of scalars term by term, of ranges by SUMPRODUCT with nothing but operators inside. */
-function over(lists: readonly Ref[], term: (...row: Scalar[]) => Scalar): Scalar {
-  if (lists.every(list => 'range' in list)) return fn('SUMPRODUCT', term(...lists.map(list => atom((list as { range: string }).range))).text);
+function over(lists: readonly Ref[], of: (...lists: never[]) => number, term: (...row: Scalar[]) => Scalar): Scalar {
+  const value = listWorth(lists, of);
+  if (lists.every(list => 'range' in list)) return atom(`SUMPRODUCT(${term(...lists.map(list => atom((list as { range: string }).range))).text})`, value);
   const rows = lists.map(list => ('items' in list ? list.items : undefined));
   const length = Math.max(...rows.map(row => row?.length ?? 0));
-  return total(Array.from({ length }, (_, i) => term(...rows.map(row => scalar(row?.[i] ?? atom('0'))))));
+  const { text: terms, level } = total(Array.from({ length }, (_, i) => term(...rows.map(row => scalar(row?.[i] ?? number(0))))));
+  return scalarOf(terms, level, value);
 }
 
 const sign = (a: Scalar): Scalar => atom(`((${a.text}>0)-(${a.text}<0))`);
-const isTrue = (a: Scalar): Scalar => ({ text: `0+(${a.text})`, level: SUM });
 const square = (a: Scalar): Scalar => times(a, a);
-const width = (upper: Scalar, lower: Scalar): Scalar => minus(upper, lower);
-const one = (name: string) => (a: Ref): Scalar => fn(name, scalar(a).text);
-const each = (name: string) => (...args: Ref[]): Scalar => fn(name, ...args.map(arg => scalar(arg).text));
+const each = (name: string, of: (...values: number[]) => number) => (...args: Ref[]): Scalar => {
+  const scalars = args.map(scalar);
+  const values = scalars.map(({ value }) => value);
+  return atom(`${name}(${scalars.map(({ text: piece }) => piece).join(',')})`, values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined);
+};
+const valued = (a: Scalar, of: Ref, work: (x: number) => number): Scalar => {
+  const x = scalar(of).value;
+  return scalarOf(a.text, a.level, typeof x === 'number' ? work(x) : undefined);
+};
 
 /** The spreadsheet form of each entry of core/maths. */
 export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
-  tanDeg: a => fn('TAN', fn('RADIANS', scalar(a).text).text),
-  cosDeg: a => fn('COS', fn('RADIANS', scalar(a).text).text),
-  atanDeg: a => fn('DEGREES', fn('ATAN', scalar(a).text).text),
-  sqrt: one('SQRT'),
-  cbrt: a => operation('^', [scalar(a), atom('(1/3)')]),
-  abs: one('ABS'),
-  ln: one('LN'),
-  min: each('MIN'),
-  max: each('MAX'),
-  wholeUp: a => fn('ROUNDUP', minus(scalar(a), number(1e-9)).text, '0'),
-  normalTail: a => fn('NORMSDIST', operation('neg', [scalar(a)]).text),
-  sum: list => ('range' in list ? fn('SUM', list.range) : over([list], a => a)),
-  sumSquares: list => ('range' in list ? fn('SUMSQ', list.range) : over([list], square)),
-  sumSquaredDifferences: (a, b) => over([a, b], (x, y) => square(minus(x, y))),
-  sumProducts: (a, b) => over([a, b], times),
-  sumWidths: (a, upper, lower) => over([a, upper, lower] as Ref[], (x, u, l) => times(times(x, sign(x)), width(u, l))),
-  sumSquaredWidths: (a, upper, lower) => over([a, upper, lower] as Ref[], (x, u, l) => square(times(x, width(u, l)))),
-  countWidths: (a, upper, lower) => over([a, upper, lower] as Ref[], (x, u, l) => isTrue({ text: `${times(x, width(u, l)).text}<>0`, level: COMPARE })),
-  atMost: (a, b) => ({ text: `${scalar(a).text}<=${plus(scalar(b), number(1e-9)).text}`, level: COMPARE }),
-  atLeast: (a, b) => ({ text: `${scalar(a).text}>=${minus(scalar(b), number(1e-9)).text}`, level: COMPARE }),
+  tanDeg: a => valued(atom(`TAN(RADIANS(${scalar(a).text}))`), a, M.tanDeg),
+  cosDeg: a => valued(atom(`COS(RADIANS(${scalar(a).text}))`), a, M.cosDeg),
+  atanDeg: a => valued(atom(`DEGREES(ATAN(${scalar(a).text}))`), a, M.atanDeg),
+  sqrt: each('SQRT', M.sqrt),
+  cbrt: a => valued(operation('^', [scalar(a), atom('(1/3)')]), a, M.cbrt),
+  abs: each('ABS', M.abs),
+  ln: each('LN', M.ln),
+  min: each('MIN', M.min),
+  max: each('MAX', M.max),
+  wholeUp: a => valued(atom(`ROUNDUP(${minus(scalar(a), number(1e-9)).text},0)`), a, M.wholeUp),
+  normalTail: a => valued(atom(`NORMSDIST(${operation('neg', [scalar(a)]).text})`), a, M.normalTail),
+  sum: list => ('range' in list ? atom(`SUM(${list.range})`, listWorth([list], M.sum)) : over([list], M.sum, a => a)),
+  sumSquares: list => ('range' in list ? atom(`SUMSQ(${list.range})`, listWorth([list], M.sumSquares)) : over([list], M.sumSquares, square)),
+  sumSquaredDifferences: (a, b) => over([a, b], M.sumSquaredDifferences, (x, y) => square(minus(x, y))),
+  sumProducts: (a, b) => over([a, b], M.sumProducts, times),
+  sumWidths: (...lists) => over(lists, M.sumWidths, (x = atom(''), u = atom(''), l = atom('')) => times(times(x, sign(x)), minus(u, l))),
+  sumSquaredWidths: (...lists) => over(lists, M.sumSquaredWidths, (x = atom(''), u = atom(''), l = atom('')) => square(times(x, minus(u, l)))),
+  countWidths: (...lists) => over(lists, M.countWidths, (x = atom(''), u = atom(''), l = atom('')) => scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, SUM, undefined)),
+  atMost: (a, b) => operation('<=', [scalar(a), plus(scalar(b), number(1e-9))]),
+  atLeast: (a, b) => operation('>=', [scalar(a), minus(scalar(b), number(1e-9))]),
 };
 
-/** The formulas of a form, without the equals sign: one, a row of them, or rows. Without `step` all is in one formula. */
-export function spreadsheetFormulas(form: Form, args: readonly Ref[], step?: Step): string | readonly (string | readonly string[])[] {
-  const result = new Printer(step ?? ((_name, formula) => `(${formula})`)).form(form, args);
-  return texts(result);
+export interface CellFormula {
+  readonly formula: string;
+  readonly value?: Worth;
 }
 
-function texts(ref: Ref): string | (string | string[])[] {
-  if ('text' in ref) return ref.text;
-  if ('items' in ref) return ref.items.map(item => texts(item) as string | string[]);
+/** The formulas of a form, without the equals sign: one, a row of them, or rows. Without `step` all is in one formula. */
+export function spreadsheetFormulas(form: Form, args: readonly Ref[], step?: Step): CellFormula | readonly (CellFormula | readonly CellFormula[])[] {
+  return cells(spreadsheetRef(form, args, step));
+}
+
+/** The same as a reference that other formulas can take. */
+export function spreadsheetRef(form: Form, args: readonly Ref[], step?: Step): Ref {
+  return new Printer(step ?? ((_name, formula) => `(${formula})`)).form(form, args);
+}
+
+function cells(ref: Ref): CellFormula | (CellFormula | CellFormula[])[] {
+  if ('text' in ref) return ref.value === undefined ? { formula: ref.text } : { formula: ref.text, value: ref.value };
+  if ('items' in ref) return ref.items.map(item => cells(item) as CellFormula | CellFormula[]);
   throw new TypeError('a formula must end in a value or a list of values');
 }
