@@ -172,8 +172,8 @@ describe('countersink', () => {
 
 describe('room for the tool', () => {
   test('by hand: a hexagon of 6.35 across flats is 6.35/cos 30° = 7.33 across corners', () => {
-    expectPrinted(20 - number('RECESS.TOOL', 20, '1/4 in hex', '0 mm'), 7.33);
-    expectPrinted(20 - number('RECESS.TOOL', 20, '6.35 mm hex', '0 mm'), 7.33);
+    expectPrinted(20 - 1 - number('RECESS.TOOL', 20, '1/4 in hex', 1), 7.33);
+    expectPrinted(20 - 1 - number('RECESS.TOOL', 20, '6.35 mm hex', 1), 7.33);
   });
   test('0.5 is kept where no margin is given; a recess of 7.4 is too narrow for the bit', () => {
     expectPrinted(number('RECESS.TOOL', 8, 6), 1.5);
