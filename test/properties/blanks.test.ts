@@ -1,6 +1,6 @@
 // A blank cell reaches a function as 0, as null or as "", a left-out argument as null; they never differ in meaning, and the card says which it is.
 import { describe, expect, test } from 'vitest';
-import type { Outcome } from '../../src/core/call';
+import { readArguments, type Outcome } from '../../src/core/call';
 import type { Card, Param } from '../../src/core/card';
 import { CARDS, call } from '../../src/registry';
 import { exampleWith } from '../kit/arguments';
@@ -55,18 +55,18 @@ describe('a blank is what the card says', () => {
     if ('default' in blank) return expect(meaning(answer)).toEqual(meaning(ask(card, i, written(param, blank.default))));
     const same = card.params.findIndex(p => p.name === blank.sameAs);
     expect(same, `${id} has no ${blank.sameAs}`).toBeGreaterThanOrEqual(0);
-    expect(meaning(answer)).toEqual(meaning(ask(card, i, card.example.args[same])));
+    const stand = blank.take === undefined ? card.example.args[same] : blank.take(readArguments(card, exampleWith(card, i, null))[same] as never);
+    expect(meaning(answer)).toEqual(meaning(ask(card, i, stand)));
   });
 });
 
 describe('what a blank may be', () => {
   // a bare 0 inside a range is refused, so only single values can be mistaken
   test.each(all.filter(({ param }) => param.kind.shape !== 'list'))('$id $name: optional with a default or none, never 0 with another meaning', ({ param }) => {
-    const { blank, optional, limits, kind } = param;
+    const { blank, optional, limits } = param;
     if (typeof blank === 'object') {
       expect(optional).toBe(true);
-      // a bare 0 among the entries of a list is refused anyway
-      if (kind.shape !== 'list' && 'default' in blank && typeof blank.default === 'number' && blank.default !== 0) {
+      if ('default' in blank && typeof blank.default === 'number' && blank.default !== 0) {
         const { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity } = limits ?? {};
         const zeroFits = 0 > above && 0 >= atLeast && 0 < below && 0 <= atMost;
         expect(zeroFits, 'a 0 that could be meant would be read as the default').toBe(false);

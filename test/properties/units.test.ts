@@ -9,7 +9,7 @@ import { SEED } from '../kit/seed';
 
 /** Core unit -> other ways to write a number of it. Factors are exact by definition. */
 const WRITTEN: Readonly<Record<string, readonly ((value: number) => string)[]>> = {
-  mm: [v => `${v} mm`, v => `${v}mm`, v => `${v / 25.4} in`, v => `${v / 25.4}"`, v => `${v / 0.0254} mil`, v => `${v / 10} cm`, v => `${v * 1000} µm`, v => `${v / 2} mm + ${v / 50.8} in`],
+  mm: [v => `${v} mm`, v => `${v}mm`, v => `${v / 25.4} in`, v => `${v / 25.4}"`, v => `${v / 0.0254} mil`, v => `${v / 10} cm`, v => `${v * 1000} µm`, v => `${v / 2} mm ${v < 0 ? '-' : '+'} ${Math.abs(v / 50.8)} in`],
   '°': [v => `${v}°`, v => `${v} deg`, v => `${v * 60}'`, v => `${(v * Math.PI) / 180} rad`],
   N: [v => `${v} N`, v => `${v / 1000} kN`, v => `${v / 4.4482216152605} lbf`],
   'N·m': [v => `${v} N·m`, v => `${v * 100} N.cm`, v => `${v / 0.11298482902761} in.lbf`],
