@@ -7,8 +7,8 @@ import { variantFront, variantGrid, variantRanks, type Direction } from './varia
 
 const T = 'Checks, variants, trace';
 const table = param('table', BLOCK);
-const directions = param('directions', words<Direction>('direction', { max: ['maximum'], min: ['minimum'] }), { group: 'columns' });
-// each list stands for itself: their lengths need not agree
+const directions = param('directions', words<Direction>('direction', { max: ['maximum'], min: ['minimum'] }), { group: 'directions' });
+// each list stands for itself: lengths need not agree
 const list = (number: number): Param<readonly Cell[] | undefined> => param(`list${number}`, VALUES, { group: `list${number}`, ...(number === 1 ? {} : { blank: 'absent' as const }) });
 const NOT_COMPARED = 'A row without a number in every column, a header say, is shown as – and not compared; a bare 0 is a blank, so write a true zero with its unit.';
 
@@ -24,7 +24,7 @@ export const VARIANT_CARDS: readonly Card[] = [
     notLive: 'a table of its own',
     caution: 'No header row unless every list is headed by a joint input.',
   }),
-  card('VARIANT.RANK', T, [table, directions, param('weights', numbers(RATIO, { above: 0 }), { group: 'columns' }), param('states', BLOCK, { blank: 'absent' })], variantRanks, {
+  card('VARIANT.RANK', T, [table, directions, param('weights', numbers(RATIO, { above: 0 }), { group: 'weights' }), param('states', BLOCK, { blank: 'absent' })], variantRanks, {
     result: { shape: 'column', name: 'rank', unit: '' },
     kind: 'common practice',
     sources: COMMON_PRACTICE,

@@ -117,7 +117,7 @@ describe('lip and rim by hand', () => {
 
   test('rim: limits lie about the nominal, the half spread never above half of them', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(size, size), { minLength: 1, maxLength: 6 }), size, rows => {
+      fc.property(fc.array(fc.tuple(size, size), { minLength: 1, maxLength: 6 }), rows => {
         const layers = rows.map(([mm]) => [mm]);
         const tolerances = rows.map(([, mm]) => [mm / 100]);
         const [[min, nominal, max, spread]] = value('RIM.GAP.LIMITS', layers, tolerances, 30, 0.1) as [[number, number, number, number]];
