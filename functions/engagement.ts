@@ -3,7 +3,7 @@ import { cell } from "./cell";
 /**
  * Grip of the screw, mm: the sum of all that lies between head seat and boss face.
  * @customfunction GRIP
- * @param layers Layers under the head, a row or column, mm or text with unit; "0 mm" for a true zero
+ * @param layers Layers under the head, a row or column, mm or text with unit, each above 0
  * @returns Grip, mm
  */
 export function grip(layers: any[][]): any {

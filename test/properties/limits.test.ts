@@ -85,6 +85,40 @@ describe('what a message offers is accepted', () => {
   test.each(offers)('$id $name "$text"', ({ id, card, param, i, text }) => {
     const answer = call(id, exampleWith(card, i, text));
     // a sound text may still break a limit, a rule or a table
-    if (!answer.ok && answer.argument === param.name) expect(answer.message).not.toMatch(/: (not a|put the name|give one of)\b/);
+    if (!answer.ok && answer.argument === param.name) expect(answer.message).not.toMatch(/: (not an?|put the name|give one of)\b/);
+  });
+});
+
+const lists = all.filter(({ param }) => param.kind.shape === 'list');
+
+describe('a bare 0 in a list is refused, and what the message asks for is accepted', () => {
+  test('count', () => expect(lists.length).toBeGreaterThan(30));
+
+  test.each(lists.map(one => ({ ...one, name: one.param.name })))('$id $name', ({ id, card, param, i }) => {
+    const rows = Math.max(2, ...card.example.args.map(arg => (Array.isArray(arg) ? arg.length : 0)));
+    const headed = (first: unknown): unknown => Array.from({ length: rows }, (_, row) => [row === 0 ? first : 1]);
+    for (const blank of [0, null, '']) {
+      const answer = call(id, exampleWith(card, i, headed(blank)));
+      if (answer.ok) continue;
+      expect(answer).toMatchObject({ code: '#VALUE!', argument: param.name });
+      const [, written] = /write "(.+?)" for a true zero/.exec(answer.message) ?? [];
+      if (written === undefined) continue;
+      const followed = call(id, exampleWith(card, i, headed(written)));
+      if (!followed.ok) expect(followed.message).not.toMatch(/row 1/);
+    }
+  });
+});
+
+describe('lists of sizes hold nothing at or below zero', () => {
+  const sizes = all.filter(({ param }) => ['layers', 'grip', 'grips', 'hole_depths', 'boss_layers', 'rim_layers'].includes(param.name));
+  test('count', () => expect(sizes.length).toBe(12));
+
+  test.each(sizes.map(one => ({ ...one, name: one.param.name })))('$id $name', ({ id, card, param, i }) => {
+    for (const value of ['0 mm', -1, '-0.1 mm']) {
+      const answer = call(id, exampleWith(card, i, [[1], [value]]));
+      expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
+      if (!answer.ok) expect(answer.message).toContain('row 2 is');
+      if (!answer.ok) expect(answer.message).toContain('above 0 mm');
+    }
   });
 });

@@ -136,7 +136,7 @@ function entries<E>(kind: Kind<E>, raw: unknown, place: Place, limits: Limits | 
   return asList(raw).map((entry, i) => {
     const where = asList(raw).length > 1 ? `row ${i + 1} ` : '';
     if (isCellError(entry)) throw new Refused(entry.cellError, `${where}is ${entry.cellError}`);
-    if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; write "0 mm" for a true zero`);
+    if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
     try {
       const value = kind.read(entry, place);
       if (typeof value === 'number') checkLimits(value, limits, kind.unit);
@@ -145,6 +145,11 @@ function entries<E>(kind: Kind<E>, raw: unknown, place: Place, limits: Limits | 
       throw fault instanceof Refused ? new Refused(fault.code, `${where}is ${shown(entry)}: ${fault.message}`) : fault;
     }
   });
+}
+
+/** How a true zero is written, where there may be one. */
+function zeroWords(unit: string, limits: Limits | undefined): string {
+  return withinLimits(0, limits) ? `write "0${unit === '' ? '' : ` ${unit}`}" for a true zero` : `must be ${limitWords(limits, unit)}`;
 }
 
 export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly number[]> {
@@ -236,16 +241,16 @@ export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap
   try {
     if (isCellError(value) && kind.takesEverything !== true) throw new Refused(value.cellError, `is ${value.cellError}`);
     const isText = kind.shape === 'one' && !isNumberKind(kind) && kind.takesEverything !== true;
-    if (isText ? isEmpty(value) || (value === 0 && param.optional) : isBlank(value) && kind.takesEverything !== true) {
+    const isLeft = isText ? isEmpty(value) || (value === 0 && param.optional) : isBlank(value) && kind.takesEverything !== true;
+    if (isLeft && blank !== 'zero') {
       if (blank === 'absent') return undefined;
-      if (blank === 'zero') return kind.read(0, { argument: name, read });
       if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
       if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
       if ('sameAs' in blank) return (blank.take === undefined ? read.get(blank.sameAs) : blank.take(read.get(blank.sameAs) as never)) as T;
       return kind.read(blank.default, { argument: name, read });
     }
     try {
-      const result = kind.read(value, { argument: name, read });
+      const result = kind.read(isLeft ? 0 : value, { argument: name, read });
       if (typeof result === 'number') checkLimits(result, param.limits, kind.unit);
       return result;
     } catch (fault) {

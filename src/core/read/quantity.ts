@@ -184,7 +184,7 @@ class Scanner {
 
   private not(why?: string): Error {
     const units = unitsOf(this.quantity);
-    return wrongInput(`not a ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`);
+    return wrongInput(`not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`);
   }
 }
 
