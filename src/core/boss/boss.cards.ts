@@ -14,7 +14,11 @@ const distance = param('distance', length, { symbol: 'z', atLeast: 0, default: 0
 const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
 // negative: a pin from the other side, the hole widens away from the free end
 const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
-const isOpenAt = (depthMm: number, read: ReadonlyMap<string, unknown>): boolean => holeAtDepthMm(read.get('hole') as number, depthMm, read.get('hole_draft') as number) >= 0;
+const isInsideAt = (depthMm: number, read: ReadonlyMap<string, unknown>): boolean => {
+  const [od, holeMm, outsideDeg, holeDeg] = ['od', 'hole', 'outside_draft', 'hole_draft'].map(name => read.get(name)) as [number, number, number, number];
+  const holeEndMm = holeAtDepthMm(holeMm, depthMm, holeDeg);
+  return holeEndMm >= 0 && holeEndMm < F.outsideAtMm(od, depthMm, outsideDeg);
+};
 
 export const BOSS_CARDS: readonly Card[] = [
   card('WALL.FEATURE', T, [param('wall', length, { symbol: 'T', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.6 })], F.wallFeatureMm, {
@@ -94,7 +98,7 @@ export const BOSS_CARDS: readonly Card[] = [
       param('density', ofMaterial(DENSITY, 'density'), { symbol: 'ρ', above: 0 }),
       outsideDraft,
       holeDraft,
-      param('hole_depth', fitting(length, 'no deeper than where the drafted hole closes', isOpenAt), { symbol: 'H', atLeast: 0, sameAs: 'height' }),
+      param('hole_depth', fitting(length, 'no deeper than where the drafted hole closes or breaks out', isInsideAt), { symbol: 'H', atLeast: 0, sameAs: 'height' }),
     ],
     F.bossMassG,
     { result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.4, 12, 1.05], result: 0.29926 } },
