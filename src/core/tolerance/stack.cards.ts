@@ -22,14 +22,14 @@ const INDEPENDENT = 'It takes the dimensions as independent. Those of one tool a
 const halfWidth = (name: string): Card['result'] => ({ shape: 'number', name, symbol: 't', unit: 'mm' });
 const HANDBOOK = { kind: 'handbook formula' } as const;
 
-const LINEAR = { title: 'Budynas, Nisbett, Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack', held: 'read in 1 secondary copy' };
+const LINEAR = { title: 'Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack', held: 'read in 1 secondary copy' };
 const SQUARES = { title: 'root sum square of independent deviations', held: 'read in several secondary copies' };
-const INFLATED = { title: 'inflated root sum square: A. Bender, SAE 680490, 1968, factor 1.5; others 1.4 to 1.8', held: 'read in 1 secondary copy' };
+const INFLATED = { title: 'inflated root sum square: SAE paper 680490, 1968, factor 1.5; others 1.4 to 1.8', held: 'read in 1 secondary copy' };
 const MODIFIED = { title: 'P. Drake, Dimensioning and Tolerancing Handbook, 1999, ch. 9: computed factor', held: 'from memory; agrees with one printed result' };
 const NORMAL = { title: 'normal distribution by the complementary error function', held: 'compared with published values' };
 const CAPABILITY = { title: 'capability index Cpk', held: 'read in 2 secondary copies' };
 const SIMULATED = [
-  { title: 'generator xoroshiro128+ (D. Blackman, S. Vigna, 2018), 32 bits a draw', held: 'compared with published values' },
+  { title: 'generator xoroshiro128+ of 2018, 32 bits a draw', held: 'compared with published values' },
   { title: 'polar method for normal draws, SIAM Review 6, 1964', held: 'from memory' },
 ];
 
@@ -119,7 +119,7 @@ export const STACK_CARDS: readonly Card[] = [
       sources: SIMULATED,
       example: { args: [[[5], [0.02]], [[0.3], ['+0.4/-0.4']], 1, 'none', 20, 1000], row: 5, values: ['share inside', 1, '–'] },
       notLive: 'a simulation',
-      caution: `Normal draws take ± as 3 standard deviations and may pass it; uniform and triangular ones stay inside. ${INDEPENDENT}`,
+      caution: `Normal draws take ± as 3 standard deviations and may pass it. ${INDEPENDENT}`,
     },
   ),
   card('STACK.PPM', T, [mean, sigma, lower, upper], F.ppmOutside, {
