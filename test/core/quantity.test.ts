@@ -181,6 +181,6 @@ describe('time grows with the text alone', () => {
   test.each(['1 mm + ', '1', '1 ', ' ', '+', '-', '1/', '1 1/4 in + ', "1'", "1°1'", 'm', 'mm', '.', ',', '1,', 'e', '1e', '"', 'N.m ', '1e-6/K', '\u00a0', '1 mm - - '])('%j for 200,000 characters', piece => {
     const text = long(piece);
     expect(text.length).toBeGreaterThanOrEqual(200_000);
-    for (const quantity of [Q.LENGTH, Q.ANGLE]) expect(bestOfThreeMs(() => void messageOf(text, quantity))).toBeLessThan(200);
+    for (const quantity of [Q.LENGTH, Q.ANGLE]) expect(bestOfThreeMs(() => void messageOf(text, quantity))).toBeLessThan(400);
   });
 });

@@ -82,8 +82,8 @@ export function anyArguments(card: Card): fc.Arbitrary<unknown[]> {
   );
 }
 
-/** Examples with a number where the card's own has text that brings a second value along. */
-const IN_NUMBERS: Readonly<Record<string, readonly unknown[]>> = { 'RECESS.CONE': [6.3, 3.4, 90] };
+/** Examples with a number where the card's own has text that brings a second value along, and with few samples. */
+const IN_NUMBERS: Readonly<Record<string, readonly unknown[]>> = { 'RECESS.CONE': [6.3, 3.4, 90], 'STACK.SIMULATE': [[[5], [0.02]], [[0.3], [0.4]], 1, 4, 6, 1000] };
 
 export function exampleInNumbers(card: Card): readonly unknown[] {
   return IN_NUMBERS[card.id] ?? card.example.args;

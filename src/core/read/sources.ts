@@ -1,6 +1,6 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
-import type { Kind, Place } from '../card';
+import type { Kind } from '../card';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
 import { headDiameterMm, headHeightMm, parseHead, type Head, type HeadLimit } from '../screw/head';
