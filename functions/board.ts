@@ -58,7 +58,7 @@ export function boardMargin(copper: any, reach: any, required: any): any {
  * Diameter of the keep-out on a board around hardware, mm: factor × its diameter.
  * @customfunction BOARD.KEEPOUT
  * @param hardware_diameter Head, washer or boss, mm or text; "M3 pan" reads its largest head
- * @param [factor] Factor on the diameter, a number; 1.25 if omitted
+ * @param [factor] Factor on the diameter, a number from 1; 1.25 if omitted
  * @returns Keep-out diameter, mm
  */
 export function boardKeepout(hardware_diameter: any, factor?: any): any {
@@ -68,7 +68,7 @@ export function boardKeepout(hardware_diameter: any, factor?: any): any {
 /**
  * Play per side of a sleeve in the hole of a board, mm: (hole − sleeve)/2 − shift.
  * @customfunction BOARD.SLEEVE
- * @param hole Hole in the board, mm or text with unit
+ * @param hole Hole in the board, mm or text; "M3 medium" reads its nominal
  * @param sleeve Outside diameter of the sleeve, mm or text with unit
  * @param [shift] Sideways shift between the two, a radius, mm or text; 0 if omitted
  * @returns Play per side, mm
@@ -81,7 +81,7 @@ export function boardSleeve(hole: any, sleeve: any, shift?: any): any {
  * Ring of the boss that still holds the board at its worst sideways position, mm.
  * @customfunction BOARD.HOLD
  * @param boss_od Outside diameter of the boss face, mm or text with unit
- * @param board_hole Hole in the board, mm or text with unit
+ * @param board_hole Hole in the board, mm or text; "M3 medium" reads its nominal
  * @param sleeve Outside diameter of the sleeve in that hole, mm or text with unit
  * @param [shift] Sideways shift of sleeve to boss, a radius, mm or text; 0 if omitted
  * @returns Ring, mm

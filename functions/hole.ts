@@ -26,7 +26,7 @@ export function holeThreadShare(size: any, hole: any): any {
 /**
  * Diameter of a drafted hole at a depth, mm: mouth − 2·depth·tan(draft).
  * @customfunction HOLE.AT
- * @param mouth Hole at its mouth, mm or text with unit; "M3 medium", "ST2.9 75 %" read a hole
+ * @param mouth Hole at its mouth, mm or text with unit; "M3 medium" reads its nominal, "ST2.9 75 %" the pilot hole
  * @param depth Depth from the mouth, mm or text with unit; a blank is 0
  * @param [draft] Draft per side, degrees or text; 0 if omitted
  * @returns Hole at that depth, mm

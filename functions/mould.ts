@@ -5,7 +5,7 @@ import { cell } from "./cell";
  * @customfunction RIB.TIP
  * @param base Thickness at the base, mm or text with unit
  * @param height Height of the rib, mm or text with unit; a blank is 0
- * @param draft Draft per side, degrees or text
+ * @param draft Draft per side, degrees or text; a blank is 0
  * @returns Tip thickness, mm
  */
 export function ribTip(base: any, height: any, draft: any): any {
@@ -17,7 +17,7 @@ export function ribTip(base: any, height: any, draft: any): any {
  * @customfunction RIB.BASE
  * @param tip Thickness at the tip, mm or text with unit
  * @param height Height of the rib, mm or text with unit; a blank is 0
- * @param draft Draft per side, degrees or text
+ * @param draft Draft per side, degrees or text; a blank is 0
  * @returns Base thickness, mm
  */
 export function ribBase(tip: any, height: any, draft: any): any {

@@ -74,8 +74,8 @@ export function recessFlush(depth: any, head_height: any): any {
 /**
  * Depth of a countersink from its sharp diameter down to the hole, mm.
  * @customfunction RECESS.CONE
- * @param sharp_diameter Theoretical sharp diameter, mm or text; "M3 countersunk" reads its largest
- * @param hole Clearance hole, mm or text; "M3 medium" reads it
+ * @param sharp_diameter Theoretical sharp diameter, mm or text; "M3 countersunk" reads it
+ * @param hole Clearance hole, mm or text; "M3 medium" reads its nominal
  * @param [angle] Included angle, degrees or text; that of the screw if omitted, needed for a number
  * @returns Countersink depth, mm
  */

@@ -84,8 +84,8 @@ export function torqueWindow(drive: any, strip: any, ratio?: any): any[][] {
  * @param size Screw in quotes, "ST2.9"; mean of its largest major and root diameter
  * @param thread_friction Friction in the thread, a number; a blank is 0
  * @param head_friction Friction under the head, a number; a blank is 0
- * @param head_diameter Head diameter, mm or text; "ST2.9 pan" reads its smallest
- * @param hole Hole under the head, mm or text; "M3 medium" reads it
+ * @param head_diameter Head diameter, mm or text; "M3 pan" reads its smallest; no countersunk heads
+ * @param hole Hole under the head, mm or text; "M3 medium" reads its nominal
  * @param [flank] Half the thread angle, degrees or text; 30 if omitted
  * @returns Torque, N·m
  */

@@ -61,7 +61,7 @@ export function stackWorst(tolerances: any[][], sensitivities?: any[][]): any {
  * @customfunction STACK.RSS
  * @param tolerances ± half widths of the links, a row or column, mm or text; "0 mm" for a zero
  * @param [sensitivities] Sensitivity of each link, +1, −1 or another number; 1 if omitted
- * @param [inflation] Factor on the result for links that are not centred, a number; 1 if omitted
+ * @param [inflation] Factor on the result for links that are not centred, a number from 1; 1 if omitted
  * @returns Half width, mm
  */
 export function stackRss(tolerances: any[][], sensitivities?: any[][], inflation?: any): any {
@@ -113,9 +113,9 @@ export function stackTable(labels: any[][], values: any[][], tolerances: any[][]
  * @param values Links of the stack with their sign, a row or column, mm or text; "0 mm" for a zero
  * @param tolerances ± half widths of the links, a row or column, mm or text; "0 mm" for a zero
  * @param sensitivities Sensitivity of each link, +1, −1 or another number; one for all will do
- * @param lower Lower limit of the result, mm or text with unit
- * @param upper Upper limit of the result, mm or text with unit
- * @param [samples] How many stacks are drawn, a whole number; 100000 if omitted
+ * @param lower Lower limit of the result, mm or text, or "none"; a blank is 0
+ * @param upper Upper limit of the result, mm or text, or "none"; a blank is 0
+ * @param [samples] How many stacks are drawn, a whole number from 1000; 100000 if omitted
  * @param [seed] Start of the random numbers, a whole number; 1 if omitted
  * @param [shape] "normal" (± is 3σ), "uniform" or "triangular"; "normal" if omitted
  * @returns Table with a header row, 7 × 3
@@ -129,8 +129,8 @@ export function stackSimulate(values: any[][], tolerances: any[][], sensitivitie
  * @customfunction STACK.PPM
  * @param mean Mean, mm or text with unit; a blank is 0
  * @param sigma Standard deviation, mm or text with unit
- * @param lower Lower limit, mm or text with unit, or "none"
- * @param upper Upper limit, mm or text with unit, or "none"
+ * @param lower Lower limit, mm or text, or "none"; a blank is 0
+ * @param upper Upper limit, mm or text, or "none"; a blank is 0
  * @returns Parts per million
  */
 export function stackPpm(mean: any, sigma: any, lower: any, upper: any): any {
@@ -142,8 +142,8 @@ export function stackPpm(mean: any, sigma: any, lower: any, upper: any): any {
  * @customfunction STACK.CPK
  * @param mean Mean, mm or text with unit; a blank is 0
  * @param sigma Standard deviation, mm or text with unit
- * @param lower Lower limit, mm or text with unit, or "none"
- * @param upper Upper limit, mm or text with unit, or "none"
+ * @param lower Lower limit, mm or text, or "none"; a blank is 0
+ * @param upper Upper limit, mm or text, or "none"; a blank is 0
  * @returns Capability index
  */
 export function stackCpk(mean: any, sigma: any, lower: any, upper: any): any {

@@ -25,8 +25,8 @@ export function angleDeg(angle: any): any {
  * Halves are rounded away from zero.
  * @customfunction DUAL
  * @param length Length, mm or text with unit; a blank is 0
- * @param [mm_places] Decimal places of the mm, whole number; 2 if omitted
- * @param [in_places] Decimal places of the inch, whole number; 3 if omitted
+ * @param [mm_places] Decimal places of the mm, 1 to 9; 2 if omitted
+ * @param [in_places] Decimal places of the inch, 1 to 9; 3 if omitted
  * @returns Text
  */
 export function dual(length: any, mm_places?: any, in_places?: any): any {

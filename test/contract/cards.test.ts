@@ -119,6 +119,9 @@ function unitsOf({ result }: Card): string[] {
   return [...new Set(units)].filter(unit => unit !== '');
 }
 
+/** Zero is read and then not in the table. */
+const NO_ZERO = ['TOL.IT grade'];
+
 const UNIT_WORDS: Readonly<Record<string, string>> = { mm: 'mm', '°': 'degrees', N: 'N', 'N·m': 'N·m', MPa: 'MPa', g: 'g', s: 's' };
 
 describe.each(told.map(text => [text.id, text] as const))('%s in words', (id, text: FunctionText) => {
@@ -141,6 +144,14 @@ describe.each(told.map(text => [text.id, text] as const))('%s in words', (id, te
       if (fallback === undefined) return expect(description, name).toContain('if omitted');
       const other = agreed.some(a => a.name === fallback);
       expect(description.endsWith(other ? `the same as ${fallback} if omitted` : `${fallback} if omitted`) || description.endsWith(`"${fallback}" if omitted`), `${name}: ${description}`).toBe(true);
+    });
+  });
+
+  test('a text says what a blank of a required argument means', () => {
+    text.parameters.forEach(({ name, description }, i) => {
+      const { blank } = (CARDS.get(id) as Card).params[i] as Param;
+      expect(description.includes('a blank is 0'), `${name}: ${description}`).toBe(blank === 'zero' && !NO_ZERO.includes(`${id} ${name}`) && CARDS.get(id)?.params[i]?.optional === false);
+      if (blank === 'explicit') expect(description, name).toMatch(/"0°"/);
     });
   });
 
