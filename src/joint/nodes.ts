@@ -4,6 +4,7 @@ import * as Engagement from '../core/engagement/engagement';
 import * as Hole from '../core/hole/hole';
 import { pinRatio } from '../core/hole/position';
 import * as Board from '../core/board/board';
+import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
 import * as Recess from '../core/recess/recess';
 import { type End, lengthDeviation, pointMm, standardLengthsMm } from '../core/screw/length';
@@ -108,7 +109,7 @@ node('board hold', 'mm', 'ring of the boss that holds the board at its worst sid
 node('boss stack', 'mm', 'outer face of the head half to the wall of the thread half, bosses in contact', J.bossStackMm, 'board plane', 'between', 'boss height');
 
 // strength and mass: estimates
-node('pull-out', 'N', 'estimate: thread pull-out at worst-case engagement', Strength.pullOutN, 'screw', 'engagement min', 'yield stress', 'safety');
+node('pull-out', 'N', 'estimate: thread pull-out at worst-case engagement', Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety');
 node('boss tear', 'N', 'estimate: boss torn across', Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety');
 node('seat shear', 'N', 'estimate: head sheared through the seat', Strength.seatShearN, 'recessed flat head', 'seat under the head', 'yield stress', 'safety');
 node('weakest', '', 'which of the three gives way first', weakest, 'pull-out', 'boss tear', 'seat shear or none');
@@ -130,6 +131,7 @@ node('has board hole', '', 'a board hole is given', (boardHoleMm: number | undef
 node('has sleeve and board hole', '', 'a sleeve goes through a board hole', (sleeveMm: number, boardHoleMm: number | undefined) => sleeveMm > 0 && boardHoleMm !== undefined, 'sleeve', 'board hole');
 node('is countersunk', '', 'the head is countersunk', (head: Head) => isCountersunk(head), 'head');
 node('is hidden', '', 'the face behind the boss is hidden', (face: string) => !isShow(face), 'face');
+node('tapping screw', '', 'screw that forms or cuts its thread', tappingScrew, 'screw');
 node('locator', 'mm', 'what holds the board sideways', J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw');
 node('density', 'g/cm³', 'density of the material', densityOf, 'material');
 node('recessed flat head', 'mm', 'diameter of a flat-seated head in a recess', flatHeadMm, 'head', 'recessed head');

@@ -41,12 +41,14 @@ function headerNames(header: readonly unknown[]): string[] {
 }
 
 /** A header row of input names, a variant in every further row. */
-function variantsBelow(rows: Rows): Variant[] {
+export function variantBlock(rows: Rows): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
   const names = headerNames(rows[0] ?? []);
   const height = used(rows, row => names.every((_, i) => isBlank((row as readonly unknown[])[i])));
   if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
-  return rows.slice(1, height).map(row => new Variant(new Map(names.map((name, i) => [name, row[i]]))));
+  return { names, variants: rows.slice(1, height).map(row => new Variant(new Map(names.map((name, i) => [name, row[i]])))) };
 }
+
+const variantsBelow = (rows: Rows): readonly Variant[] => variantBlock(rows).variants;
 
 /** Two columns: a name and its value in each row. */
 function variantBeside(rows: Rows): Variant {
@@ -58,7 +60,7 @@ function variantBeside(rows: Rows): Variant {
 }
 
 /** Either form: two columns name and value, or a header row with a variant in each further row. */
-export function variantsOf(rows: Rows): Variant[] {
+export function variantsOf(rows: Rows): readonly Variant[] {
   const isBeside = rows[0]?.length === 2 && rows.length > 1 && !(isInputName(rows[0][0]) && isInputName(rows[0][1]));
   return isBeside ? [variantBeside(rows)] : variantsBelow(rows);
 }
@@ -66,7 +68,7 @@ export function variantsOf(rows: Rows): Variant[] {
 const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUTS.has([...INPUTS.keys()].find(name => name.toLowerCase() === spelled(raw)) ?? '');
 
 /** One output as a cell: its value, or why there is none. */
-function outputCell(variant: Variant, name: string): Cell {
+export function outputCell(variant: Variant, name: string): Cell {
   if (isVerdict(name)) return variant.verdict(name);
   try {
     return variant.value(name) as Cell;
@@ -76,7 +78,7 @@ function outputCell(variant: Variant, name: string): Cell {
   }
 }
 
-function askedOutputs(outputs: Rows | undefined): readonly string[] {
+export function askedOutputs(outputs: Rows | undefined): readonly string[] {
   if (outputs === undefined) return OUTPUTS;
   const list = asList(outputs);
   const names = list.slice(0, used(list, isBlank)).map((raw, i) => {

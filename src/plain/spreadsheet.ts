@@ -47,9 +47,8 @@ class Printer {
     if (op === 'of') return part(this.ref(rest[0] as Tree, env), String(rest[1]));
     if (op === 'list') return { items: rest.map(item => this.ref(item, env)) };
     if (op === 'record') return { parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.ref(value, env)])) };
-    const args = rest.map(item => this.ref(item, env));
     if (op === 'call') return this.call(String(rest[0]), rest.slice(1).map(item => this.ref(item, env)));
-    return operation(op, args.map(scalar));
+    return operation(op, rest.map(item => scalar(this.ref(item, env))));
   }
 
   private call(name: string, args: readonly Ref[]): Ref {

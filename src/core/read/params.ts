@@ -246,7 +246,10 @@ export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap
       if (blank === 'absent') return undefined;
       if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
       if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
-      if ('sameAs' in blank) return (blank.take === undefined ? read.get(blank.sameAs) : blank.take(read.get(blank.sameAs) as never)) as T;
+      if ('sameAs' in blank) {
+        const earlier = read.get(blank.sameAs);
+        return blank.take === undefined ? kind.read(earlier, { argument: name, read }) : (blank.take(earlier as never) as T);
+      }
       return kind.read(blank.default, { argument: name, read });
     }
     try {

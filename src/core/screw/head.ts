@@ -85,8 +85,8 @@ export function parseHead(text: string, size: Size): Head {
 export const HEAD_LIMITS = ['max', 'min', 'nominal', 'sharp'] as const;
 export type HeadLimit = (typeof HEAD_LIMITS)[number];
 
-const DIAMETER_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'dkMax', min: 'dkMin', nominal: 'dkNominal', sharp: 'dkSharp' };
-const HEIGHT_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'kMax', min: 'kMin', nominal: 'kNominal', sharp: 'kSharp' };
+export const DIAMETER_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'dkMax', min: 'dkMin', nominal: 'dkNominal', sharp: 'dkSharp' };
+export const HEIGHT_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'kMax', min: 'kMin', nominal: 'kNominal', sharp: 'kSharp' };
 
 function limited(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string>>, limit: HeadLimit, what: string): number {
   if (columnOf(head.table, keys[limit]) === undefined) {

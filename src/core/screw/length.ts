@@ -15,7 +15,7 @@ import { pitchMm, threadTable, threadValueMm } from './thread';
 
 export type End = 'cone' | 'flat';
 
-const lengthTable = (size: Size): Table => (size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS);
+export const lengthTable = (size: Size): Table => (size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS);
 
 /** Standard nominal lengths, rising. */
 export function standardLengthsMm(size: Size): readonly number[] {

@@ -1,0 +1,78 @@
+// The standards' tables that a hand-over needs, on one sheet, each with edition and how it is held.
+import type { Table } from '../core/kinds';
+import { columnOf } from '../core/table';
+import type { PlanCell, SheetPlan } from '../sheet/plan';
+import { address, fixedArea } from './formula';
+
+export const DATA = 'Data';
+
+const TO_MM: Readonly<Record<string, number>> = { in: 25.4, 'µm': 0.001 };
+
+interface Placed {
+  readonly table: Table;
+  /** Row of the first value, counted from 0. */
+  readonly top: number;
+}
+
+export class DataSheet {
+  private readonly cells: PlanCell[] = [{ at: 'A1', role: 'title', value: 'Data: tables of standards used on the other sheets' }];
+  private readonly placed = new Map<string, Placed>();
+  private next = 2;
+
+  get isEmpty(): boolean {
+    return this.placed.size === 0;
+  }
+
+  /** Range of the row names of a table: `Data!$A$5:$A$14`. */
+  names(table: Table): string {
+    const { top } = this.place(table);
+    return fixedArea({ sheet: DATA, top, left: 0, bottom: top + table.rows.length - 1, right: 0 });
+  }
+
+  /** Range of one column, in mm where it is a length. */
+  column(table: Table, key: string): string {
+    const { top } = this.place(table);
+    const left = 1 + table.columns.findIndex(column => column.key === key);
+    return fixedArea({ sheet: DATA, top, left, bottom: top + table.rows.length - 1, right: left });
+  }
+
+  /** `INDEX(column,MATCH(row name,names,0))`. */
+  lookup(table: Table, key: string, row: string): string {
+    return `INDEX(${this.column(table, key)},MATCH(${row},${this.names(table)},0))`;
+  }
+
+  /** The row of an "over … up to" table for a size. */
+  band(table: Table, key: string, size: string): string {
+    return `INDEX(${this.column(table, key)},SUMPRODUCT(0+(${this.column(table, 'over')}<${size})))`;
+  }
+
+  private place(table: Table): Placed {
+    const known = this.placed.get(table.standard + table.subject);
+    if (known !== undefined) return known;
+    const head = this.next;
+    this.cells.push(
+      { at: address(head, 0), role: 'heading', value: `${table.standard}, ${table.subject}` },
+      { at: address(head + 1, 0), role: 'note', value: `${table.table}; edition ${table.edition}; lengths in mm` },
+      { at: address(head + 2, 0), role: 'header', value: 'row' },
+    );
+    table.columns.forEach((column, c) => {
+      this.cells.push({ at: address(head + 2, c + 1), role: 'header', value: `${column.title}${column.limit === undefined ? '' : `, ${column.limit}`}`, note: `${column.held}${column.note === undefined ? '' : `. ${column.note}`}` });
+    });
+    const top = head + 3;
+    table.rows.forEach(([name, ...values], r) => {
+      this.cells.push({ at: address(top + r, 0), role: 'label', value: name });
+      values.forEach((value, c) => {
+        const factor = TO_MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
+        if (value !== null) this.cells.push({ at: address(top + r, c + 1), role: 'text', value: value * factor });
+      });
+    });
+    const placed = { table, top };
+    this.placed.set(table.standard + table.subject, placed);
+    this.next = top + table.rows.length + 1;
+    return placed;
+  }
+
+  plan(): SheetPlan {
+    return { name: DATA, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+  }
+}

@@ -1,0 +1,89 @@
+// Formulas as trees with positions, and rewriting by position. The parser is a library; this file is the only one that knows it.
+import { fromCol, parse, parseA1Ref, toCol, tokenize } from '@borgar/fx';
+
+export interface FormulaNode {
+  readonly type: string;
+  readonly loc: readonly [from: number, to: number];
+  readonly value?: unknown;
+  readonly operator?: string;
+  readonly callee?: { readonly name: string };
+  readonly arguments?: readonly (FormulaNode | null)[];
+  readonly elements?: readonly (readonly FormulaNode[])[];
+}
+
+/** A rectangle of cells; rows and columns count from 0. */
+export interface Area {
+  readonly sheet: string;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+export function parseFormula(formula: string): FormulaNode | undefined {
+  try {
+    return parse(tokenize(formula, { withLocation: true, mergeRefs: true })) as unknown as FormulaNode;
+  } catch {
+    return undefined;
+  }
+}
+
+export const columnName = (column: number): string => toCol(column);
+export const address = (row: number, column: number): string => `${toCol(column)}${row + 1}`;
+const SIMPLE_NAME = /^[A-Za-z_][A-Za-z0-9_]*$/;
+export const sheetPrefix = (sheet: string): string => (SIMPLE_NAME.test(sheet) ? `${sheet}!` : `'${sheet.replace(/'/g, "''")}'!`);
+/** A cell of another sheet, fixed: `Steps!$C$17`. */
+export const fixedCell = (sheet: string, row: number, column: number): string => `${sheetPrefix(sheet)}$${toCol(column)}$${row + 1}`;
+export const fixedArea = ({ sheet, top, left, bottom, right }: Area): string => `${fixedCell(sheet, top, left)}:$${toCol(right)}$${bottom + 1}`;
+
+export function cellPosition(at: string): { readonly row: number; readonly column: number } {
+  const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+  return { row: Number(digits) - 1, column: fromCol(letters) };
+}
+
+/** The cells a reference names, or nothing where it is a name, a table or another workbook. */
+export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
+  if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return undefined;
+  const ref = parseA1Ref(node.value) as { context?: readonly string[]; range?: { top?: number | null; left?: number | null; bottom?: number | null; right?: number | null } } | undefined;
+  const range = ref?.range;
+  if (range === undefined || (ref?.context?.length ?? 0) > 1) return undefined;
+  const { top, left, bottom, right } = range;
+  if (typeof top !== 'number' || typeof left !== 'number' || typeof bottom !== 'number' || typeof right !== 'number') return undefined;
+  return { sheet: ref?.context?.[0] ?? homeSheet, top, left, bottom, right };
+}
+
+export const isOneCell = ({ top, left, bottom, right }: Area): boolean => top === bottom && left === right;
+
+/** Function id of an ENCL call: `BOSS.OD`. */
+export function ownFunction(node: FormulaNode): string | undefined {
+  const name = node.type === 'CallExpression' ? node.callee?.name.toUpperCase() : undefined;
+  return name?.startsWith('ENCL.') === true ? name.slice(5) : undefined;
+}
+
+export function* walk(node: FormulaNode | null): Generator<FormulaNode> {
+  if (node === null) return;
+  yield node;
+  for (const part of node.arguments ?? []) yield* walk(part);
+}
+
+export interface Replacement {
+  readonly loc: readonly [number, number];
+  readonly text: string;
+}
+
+/** The text of a part of the formula with replacements put in, last first so that positions stay true. */
+export function rewritten(formula: string, [from, to]: readonly [number, number], replacements: readonly Replacement[]): string {
+  return [...replacements]
+    .filter(({ loc }) => loc[0] >= from && loc[1] <= to)
+    .sort((a, b) => b.loc[0] - a.loc[0])
+    .reduce((text, { loc, text: part }) => text.slice(0, loc[0] - from) + part + text.slice(loc[1] - from), formula.slice(from, to));
+}
+
+/** References without a sheet get the sheet on which they were typed, fixed in place. */
+export function qualified(node: FormulaNode, homeSheet: string): Replacement[] {
+  return [...walk(node)].flatMap(part => {
+    const area = areaOf(part, homeSheet);
+    if (area === undefined) return [];
+    return [{ loc: part.loc, text: isOneCell(area) ? fixedCell(area.sheet, area.top, area.left) : fixedArea(area) }];
+  });
+}

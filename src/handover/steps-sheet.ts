@@ -1,0 +1,50 @@
+// Every call in full, for reading and recalculating: inputs, named steps, whether the inputs are within limits, the result.
+import type { Cell } from '../core/kinds';
+import type { PlanCell, SheetPlan } from '../sheet/plan';
+import { address, fixedCell } from './formula';
+
+export const STEPS = 'Steps';
+
+export interface StepRow {
+  readonly label: string;
+  readonly formula?: string;
+  readonly value?: Cell;
+  readonly unit?: string;
+  /** The formula in words, or where a value comes from. */
+  readonly words?: string;
+  readonly source?: string;
+}
+
+export class StepsSheet {
+  private readonly cells: PlanCell[] = [
+    { at: 'A1', role: 'title', value: 'Steps: how each value is worked out' },
+    { at: 'A2', role: 'note', value: 'Plain formulas on the cells of the other sheets. Change an input there and every line follows.' },
+  ];
+  private next = 3;
+
+  heading(text: string): void {
+    ['', 'value', 'unit', 'in words', 'source'].forEach((title, c) => this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? text : title }));
+    this.next += 1;
+  }
+
+  /** Writes one row and answers the cell of its value. */
+  row({ label, formula, value, unit, words, source }: StepRow, role: 'text' | 'result' = 'text'): string {
+    const r = this.next;
+    this.cells.push({ at: address(r, 0), role: 'label', value: label });
+    if (formula !== undefined) this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, format: 'General', ...(value === undefined ? {} : { value }) });
+    else if (value !== undefined) this.cells.push({ at: address(r, 1), role, value });
+    if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
+    if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
+    if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });
+    this.next += 1;
+    return fixedCell(STEPS, r, 1);
+  }
+
+  gap(): void {
+    this.next += 1;
+  }
+
+  plan(): SheetPlan {
+    return { name: STEPS, widths: [36, 16, 9, 70, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+  }
+}
