@@ -1,0 +1,18 @@
+// Formulas in the form of a file. Excel saves the call of a custom function, ENCL.BOSS.OD(…), as _xldudf_ENCL_BOSS_OD(…).
+import { isFunction, stringifyTokens, tokenize, translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx/xlsx';
+
+/** Namespace and id in capitals, digits and dots: the ids have no underscore, so that the way back is unique. */
+const OURS = /^ENCL\.[A-Z0-9.]+$/i;
+const OURS_IN_FILE = /^_xldudf_ENCL_[A-Z0-9_]+$/i;
+
+const renamed = (formula: string, pattern: RegExp, name: (old: string) => string): string =>
+  stringifyTokens(tokenize(formula).map(token => (isFunction(token) && pattern.test(token.value) ? { ...token, value: name(token.value) } : token)));
+
+export const inFile = (formula: string): string => renamed(formula, OURS, name => `_xldudf_${name.replaceAll('.', '_')}`);
+
+export const fromFile = (formula: string): string => renamed(formula, OURS_IN_FILE, name => name.slice('_xldudf_'.length).replaceAll('_', '.'));
+
+export const callsOurs = (formula: string): boolean => tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));
+
+/** A formula that a file holds once for many cells, as it reads in another of them. */
+export const moved = (formula: string, from: string, to: string): string => translateFormulaToA1(translateFormulaToR1C1(formula, from), to, { wrapEdges: false });

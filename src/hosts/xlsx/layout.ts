@@ -1,0 +1,127 @@
+// Where text wraps and how tall a row must be for it: a file carries heights, nobody measures them when it is opened.
+import type { PlanCell, Role, SheetPlan } from '../../sheet/plan';
+import { areaOf, holds, placeOf, type Area, type Place } from './places';
+
+/** A cell of the plan with its place. */
+export interface PlacedCell {
+  readonly cell: PlanCell;
+  readonly place: Place;
+  /** The cell itself, or all cells it is merged with. */
+  readonly area: Area;
+  /** The cells that share its looks: a heading runs on to the end of the sheet or to the next cell. */
+  readonly band: Area;
+  readonly wraps: boolean;
+  /** Lines its text takes. */
+  readonly lines: number;
+}
+
+/** What the plan does not name, in characters of the sheet font and in points. */
+const PLAIN_WIDTH = 9;
+export const PLAIN_ROW_PT = 15;
+
+const LINE_PT = 12.75;
+const PADDING_PT = 4.5;
+const TALLEST_PT = 409;
+const LEAST_PT: Partial<Record<Role, number>> = { title: 32, heading: 24 };
+
+/** Programs replace fonts and round widths: a line is filled to this share only. */
+const FILL = 0.95;
+/** Both sides of a cell together, in digits: indent and the frame's own distance. */
+const INDENT = 2;
+
+/** Widths of letters in hundredths of the size of an Arial-like font; any other letter is as wide as a digit. */
+const DIGIT = 56;
+const IDEOGRAM = 100;
+const BOLDER = 1.09;
+const LETTERS = new Map(
+  (
+    [
+      [22, "ijl'"],
+      [28, ' !,./:;I[\\]ft|·'],
+      [34, '()-`r{}"'],
+      [40, '*°'],
+      [50, 'ckJsvxyz^'],
+      [58, '+<=>~×±÷≤≥'],
+      [62, 'FTZ'],
+      [67, 'ABEKPSVXY&'],
+      [72, 'CDHNRUw'],
+      [78, 'GOQØ'],
+      [83, 'mM'],
+      [90, '%'],
+      [100, 'W@—…'],
+    ] as const
+  ).flatMap(([width, letters]) => [...letters].map(letter => [letter, width] as const)),
+);
+
+const BOLD: readonly Role[] = ['heading', 'result', 'header'];
+const NEVER_WRAPS: readonly Role[] = ['title', 'heading'];
+const ALWAYS_WRAPS: readonly Role[] = ['input', 'result', 'header', 'caution'];
+
+/** Of the sheet font, as screens round them. */
+export const DIGIT_PX = 7;
+const COLUMN_PADDING_PX = 5;
+/** Size of the sheet font in digits of it. */
+const EM = 13.33 / DIGIT_PX;
+
+const widthOf = (plan: SheetPlan, col: number): number => plan.widths[col] ?? PLAIN_WIDTH;
+
+export const columnPx = (plan: SheetPlan, col: number): number => widthOf(plan, col) * DIGIT_PX + COLUMN_PADDING_PX;
+
+/** A file counts the distance of the cell's frame into the width. */
+export const fileWidth = (characters: number): number => characters + COLUMN_PADDING_PX / DIGIT_PX;
+
+/** Width of a text in digits of the sheet font. */
+function textWidth(text: string, bold: boolean): number {
+  let hundredths = 0;
+  for (const letter of text) hundredths += LETTERS.get(letter) ?? (letter >= '\u1100' ? IDEOGRAM : DIGIT);
+  return (hundredths / 100) * EM * (bold ? BOLDER : 1);
+}
+
+export function linesOf(text: string, width: number, bold: boolean): number {
+  const room = Math.max(1, (width - INDENT) * FILL);
+  let lines = 0;
+  for (const paragraph of text.split('\n')) {
+    lines += 1;
+    let used = 0;
+    for (const word of paragraph.split(/(?<=[ -])/)) {
+      const needed = textWidth(word.trimEnd(), bold);
+      if (used > 0 && used + needed > room) {
+        lines += 1;
+        used = 0;
+      }
+      // A word longer than a line is broken.
+      lines += Math.max(0, Math.ceil(needed / room) - 1);
+      used += textWidth(word, bold);
+    }
+  }
+  return lines;
+}
+
+export function placed(plan: SheetPlan): PlacedCell[] {
+  const merged = (plan.merged ?? []).map(areaOf);
+  const filled = new Set(plan.cells.map(({ at }) => placeOf(at)).map(({ row, col }) => `${row},${col}`));
+  return plan.cells.map(cell => {
+    const place = placeOf(cell.at);
+    const area = merged.find(range => holds(range, place)) ?? areaOf(cell.at);
+    const isMerged = area.endCol > area.startCol || area.endRow > area.startRow;
+    let endCol = area.endCol;
+    while (!isMerged && endCol < plan.widths.length - 1 && !filled.has(`${place.row},${endCol + 1}`)) endCol += 1;
+    const hasRoom = endCol > area.endCol;
+    const wraps = typeof cell.value !== 'number' && !NEVER_WRAPS.includes(cell.role) && (ALWAYS_WRAPS.includes(cell.role) || !hasRoom);
+    let width = 0;
+    for (let col = area.startCol; col <= area.endCol; col++) width += widthOf(plan, col);
+    const lines = wraps && typeof cell.value === 'string' ? linesOf(cell.value, width, BOLD.includes(cell.role)) : 1;
+    return { cell, place, area, band: cell.role === 'heading' ? { ...area, endCol } : area, wraps, lines };
+  });
+}
+
+/** Heights in points by row. A cell merged over several rows asks for its lines over all of them. */
+export function heightsPt(cells: readonly PlacedCell[]): Map<number, number> {
+  const heights = new Map<number, number>();
+  for (const { cell, area, lines } of cells) {
+    const rows = area.endRow - area.startRow + 1;
+    const needed = Math.min(TALLEST_PT, Math.max(LEAST_PT[cell.role] ?? 0, (lines * LINE_PT) / rows + PADDING_PT));
+    for (let row = area.startRow; row <= area.endRow; row++) heights.set(row, Math.max(heights.get(row) ?? 0, needed));
+  }
+  return heights;
+}

@@ -1,0 +1,39 @@
+// What a workbook file can hold, and how texts must be written so that they come back as they were.
+
+const LONGEST_TEXT = 32_767;
+const LONGEST_FORMULA = 8_192;
+const LONGEST_SHEET_NAME = 31;
+/** Of a prompt or an error text of a validation. */
+const LONGEST_PROMPT = 255;
+
+/** A plan that no workbook file can hold. */
+export class UnwritablePlan extends Error {
+  override readonly name = 'UnwritablePlan';
+}
+
+/** Line ends as a cell has them, without characters that XML has no place for. */
+const clean = (text: string): string => text.replace(/\r\n?/g, '\n').replace(/[^\t\n\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '');
+
+/** `_x0041_` means A in a workbook file: an underscore that would begin such a sequence is written as one itself. */
+export const escaped = (text: string): string => clean(text).replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
+
+export function cellText(text: string, where: string): string {
+  if (text.length > LONGEST_TEXT) throw new UnwritablePlan(`${where}: the text has ${text.length} characters; a cell holds ${LONGEST_TEXT}`);
+  return escaped(text);
+}
+
+/** The formula without its equals sign. */
+export function formulaText(formula: string, where: string): string {
+  if (!formula.startsWith('=')) throw new UnwritablePlan(`${where}: a formula begins with an equals sign`);
+  if (formula.length > LONGEST_FORMULA) throw new UnwritablePlan(`${where}: the formula has ${formula.length} characters; a cell holds ${LONGEST_FORMULA}`);
+  return clean(formula.slice(1));
+}
+
+export function sheetName(name: string): string {
+  if (!/^[A-Za-z0-9_](?:[A-Za-z0-9_ ]*[A-Za-z0-9_])?$/.test(name) || name.length > LONGEST_SHEET_NAME) {
+    throw new UnwritablePlan(`sheet "${name}": a name is 1 to ${LONGEST_SHEET_NAME} letters, digits, underscores and spaces between them`);
+  }
+  return name;
+}
+
+export const promptText = (text: string): string => escaped(text.length > LONGEST_PROMPT ? `${text.slice(0, LONGEST_PROMPT - 2)} …` : text);

@@ -1,0 +1,105 @@
+// A plan as a workbook file.
+import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
+import type { Cell } from '../../core/kinds';
+import type { SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
+import { callsOurs, inFile } from './formulas';
+import { fileWidth, heightsPt, placed, type PlacedCell } from './layout';
+import { looks, sheetFont, stateRules } from './looks';
+import { areaOf, holds, placesIn } from './places';
+import { printOf, repeatedRows } from './print';
+import { repaired } from './repairs';
+import { cellText, escaped, formulaText, promptText, sheetName, UnwritablePlan } from './text';
+
+export { UnwritablePlan };
+
+const AUTHOR = 'Bosswright';
+
+function valueOf(value: Cell | undefined, where: string): Cell | null {
+  if (value === undefined || value === '') return null;
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new UnwritablePlan(`${where}: ${value} is no value of a cell`);
+  return typeof value === 'string' ? cellText(value, where) : value;
+}
+
+function styleOf({ cell, wraps }: PlacedCell, isState: boolean): CellStyle {
+  const isText = typeof cell.value === 'string';
+  const horizontal = isState ? 'center' : cell.role === 'input' || (cell.role === 'result' && !isText) ? 'right' : isText ? 'left' : undefined;
+  return {
+    ...looks[cell.role],
+    ...(cell.format !== undefined && { numFmt: cell.format }),
+    alignment: { vertical: 'center', ...(horizontal !== undefined && { horizontal }), ...((horizontal === 'left' || horizontal === 'right') && { indent: 1 }), ...(wraps && { wrapText: true }) },
+  };
+}
+
+function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
+  const value = valueOf(cell.value, where);
+  const comment = cell.note === undefined ? {} : { comment: { author: AUTHOR, text: cellText(cell.note, where) } };
+  if (cell.formula === undefined) {
+    // A plain text cell that reads like an error code would become that error; a run of rich text stays a text.
+    return { ...comment, ...(typeof value === 'string' && value.startsWith('#') ? { richText: [{ text: value }] } : { value }) };
+  }
+  const formula = inFile(formulaText(cell.formula, where));
+  // Of a formula that is no dynamic array Excel shows one cell of the result. It has no arrays in merged cells.
+  const spills = callsOurs(cell.formula) && area.startRow === area.endRow && area.startCol === area.endCol;
+  return {
+    ...comment,
+    formula,
+    ...(value !== null ? { formulaResult: value } : cell.value === '' && { formulaResult: '' }),
+    ...(spills && { formulaType: 'array', formulaRef: cell.at, formulaDynamic: true }),
+  };
+}
+
+function validationOf({ range, words, above, atLeast, below, atMost, list }: Validation): DataValidation {
+  const first = range.split(':')[0] ?? range;
+  const limits = Object.entries({ '>': above, '>=': atLeast, '<': below, '<=': atMost }).flatMap(([sign, limit]) => (limit === undefined ? [] : [`${first}${sign}${limit}`]));
+  return {
+    range,
+    ...(list !== undefined
+      ? { type: 'list', formula1: list }
+      : { type: 'custom', formula1: limits.length === 0 ? 'TRUE' : `AND(ISNUMBER(${first}),${limits.join(',')})` }),
+    allowBlank: true,
+    showInputMessage: true,
+    inputMessage: promptText(words),
+    showErrorMessage: true,
+    errorMessage: promptText(words),
+  };
+}
+
+function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
+  const where = (at: string): string => `${plan.name}!${at}`;
+  const states = (plan.stateRanges ?? []).map(areaOf);
+  const cells = placed(plan);
+  const written = new Map<string, Partial<FileCell>>();
+  for (const one of cells) {
+    const isState = one.cell.role !== 'header' && states.some(range => holds(range, one.place));
+    const style = styleOf(one, isState);
+    for (const { row, col } of placesIn(one.band)) written.set(`${row},${col}`, { style });
+    written.set(`${one.place.row},${one.place.col}`, { ...cellOf(one, where(one.cell.at)), style });
+  }
+  const heights = heightsPt(cells);
+  const frozenRows = plan.frozenRows ?? 0;
+  return {
+    name: sheetName(plan.name),
+    columns: plan.widths.map(width => ({ width: fileWidth(width) })),
+    cells: written,
+    rowDefs: new Map([...heights].map(([row, height]) => [row, { height }])),
+    merges: (plan.merged ?? []).map(areaOf),
+    conditionalRules: (plan.stateRanges ?? []).flatMap((range, i) => stateRules(range, range.split(':')[0] ?? range, i * 10)),
+    dataValidations: (plan.validations ?? []).map(validationOf),
+    ...(frozenRows > 0 && { freezePane: { rows: frozenRows } }),
+    images: (plan.pictures ?? []).map(({ at, png, widthPx, heightPx, words }) => {
+      const { startRow: row, startCol: col } = areaOf(at);
+      return { data: png, type: 'png', anchor: { from: { row, col } }, width: Math.round(widthPx), height: Math.round(heightPx), altText: words };
+    }),
+    ...printOf(plan, workbookName, heights),
+  };
+}
+
+export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
+  const bytes = await writeXlsx({
+    sheets: plan.sheets.map(sheet => sheetOf(sheet, plan.name)),
+    namedRanges: plan.sheets.flatMap(repeatedRows),
+    defaultFont: sheetFont,
+    properties: { title: escaped(plan.name) },
+  });
+  return repaired(bytes, plan.sheets);
+}
