@@ -9,9 +9,11 @@ export const MOST_CELLS = 20_000;
 
 export type Outcome = Answer<Cell | Cell[][]>;
 
+/** A look-up that finds nothing is about its first argument. */
 export function callCard(card: Card, args: readonly unknown[]): Outcome {
   try {
-    return { ok: true, value: finished(card.result, applied(card, readArguments(card, args))) };
+    const values = readArguments(card, args);
+    return { ok: true, value: finished(card.result, card.topic === 'Screws and standard data' ? naming(card.params[0]?.name ?? '', () => applied(card, values)) : applied(card, values)) };
   } catch (fault) {
     if (fault instanceof Refused) return asRefusal(fault);
     throw fault;
@@ -74,7 +76,7 @@ function naming<T>(name: string, work: () => T): T {
   try {
     return work();
   } catch (fault) {
-    throw fault instanceof Refused ? new Refused(fault.code, `${name}: ${fault.message}`, name) : fault;
+    throw fault instanceof Refused && fault.argument === undefined ? new Refused(fault.code, `${name}: ${fault.message}`, name) : fault;
   }
 }
 

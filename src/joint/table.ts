@@ -11,15 +11,25 @@ type Rows = readonly (readonly unknown[])[];
 
 const spelled = (raw: string): string => raw.trim().toLowerCase().replace(/[\s_\u00a0]+/g, ' ');
 
-function find(names: readonly string[], raw: unknown, what: string): string {
-  if (isCellError(raw)) throw new Refused(raw.cellError, `${what} is ${raw.cellError}`);
-  if (typeof raw !== 'string') throw wrongInput(`${shown(raw)} is not a name of ${what}`);
+function find(names: readonly string[], raw: unknown, argument: string, what: string): string {
+  if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
+  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
   const name = names.find(known => known.toLowerCase() === spelled(raw));
-  if (name === undefined) throw wrongInput(`"${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(spelled(raw).slice(0, 60), [...names])}"?`);
+  if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(spelled(raw).slice(0, 60), [...names])}"?`, argument);
   return name;
 }
 
-const inputName = (raw: unknown): string => find([...INPUTS.keys()], raw, 'a joint input');
+const inputName = (raw: unknown, argument: string): string => find([...INPUTS.keys()], raw, argument, 'a joint input');
+const outputName = (raw: unknown, argument: string): string => find(OUTPUTS, raw, argument, 'a joint output');
+
+/** One row or column of a block. */
+function listOf(rows: Rows, argument: string): readonly unknown[] {
+  try {
+    return asList(rows);
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `${argument}: ${fault.message}`, argument) : fault;
+  }
+}
 
 /** How many of the list are used: what is blank at its end is left out. */
 function used(list: readonly unknown[], blank: (raw: unknown) => boolean): number {
@@ -28,15 +38,15 @@ function used(list: readonly unknown[], blank: (raw: unknown) => boolean): numbe
   return n;
 }
 
-function headerNames(header: readonly unknown[]): string[] {
+function headerNames(header: readonly unknown[], argument = 'inputs'): string[] {
   const width = used(header, isBlank);
-  if (width === 0) throw wrongInput('inputs has no names in its first row', 'inputs');
+  if (width === 0) throw wrongInput(`${argument} has no names in its first row`, argument);
   const names = header.slice(0, width).map((raw, i) => {
-    if (isBlank(raw)) throw wrongInput(`inputs has no name above column ${i + 1}`, 'inputs');
-    return inputName(raw);
+    if (isBlank(raw)) throw wrongInput(`${argument} has no name above column ${i + 1}`, argument);
+    return inputName(raw, argument);
   });
   const twice = names.find((name, i) => names.indexOf(name) !== i);
-  if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
+  if (twice !== undefined) throw wrongInput(`${argument} has "${twice}" twice`, argument);
   return names;
 }
 
@@ -53,7 +63,7 @@ const variantsBelow = (rows: Rows): readonly Variant[] => variantBlock(rows).var
 /** Two columns: a name and its value in each row. */
 function variantBeside(rows: Rows): Variant {
   const given = rows.filter(row => !isEmpty(row[0]) && row[0] !== 0);
-  const names = given.map(row => inputName(row[0]));
+  const names = given.map(row => inputName(row[0], 'inputs'));
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
   return new Variant(new Map(given.map((row, i) => [names[i] as string, row[1]])));
@@ -80,10 +90,10 @@ export function outputCell(variant: Variant, name: string): Cell {
 
 export function askedOutputs(outputs: Rows | undefined): readonly string[] {
   if (outputs === undefined) return OUTPUTS;
-  const list = asList(outputs);
+  const list = listOf(outputs, 'outputs');
   const names = list.slice(0, used(list, isBlank)).map((raw, i) => {
     if (isBlank(raw)) throw wrongInput(`outputs is blank at ${i + 1}`, 'outputs');
-    return find(OUTPUTS, raw, 'a joint output');
+    return outputName(raw, 'outputs');
   });
   return names.length === 0 ? OUTPUTS : names;
 }
@@ -94,11 +104,11 @@ export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
 }
 
 export function jointValue(names: Rows, values: Rows, output: unknown): Cell {
-  const header = asList(names);
-  const cells = asList(values);
+  const header = listOf(names, 'names');
+  const cells = listOf(values, 'values');
   if (header.length !== cells.length) throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
-  const variant = new Variant(new Map(headerNames(header).map((name, i) => [name, cells[i]])));
-  const name = find(OUTPUTS, output, 'a joint output');
+  const variant = new Variant(new Map(headerNames(header, 'names').map((name, i) => [name, cells[i]])));
+  const name = outputName(output, 'output');
   return isVerdict(name) ? variant.verdict(name) : (variant.value(name) as Cell);
 }
 

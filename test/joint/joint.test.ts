@@ -134,7 +134,7 @@ describe('the block as a whole', () => {
     return answer.ok ? 'accepted' : `${answer.code} ${answer.message}`;
   };
   test('an unknown name is refused with the nearest', () => {
-    expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe('#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?'.replace('inputs: ', ''));
+    expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe('#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?');
     expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain('did you mean "engagement min"?');
   });
   test('blank rows and columns at the end are left out, names in any case', () => {
