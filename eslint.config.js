@@ -38,7 +38,7 @@ export default defineConfig(
       "no-useless-assignment": "error",
       "no-useless-escape": "error",
       "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "inline-type-imports" }],
-      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_" }],
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
     },
   },
   { files: ["src/{core,standards,joint,plain,sheet,demo}/**"], rules: deterministic },

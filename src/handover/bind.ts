@@ -4,7 +4,7 @@ import type { Deviation, Deviations } from '../core/read/deviation';
 import { isBlank, limitWords } from '../core/read/params';
 import { type Screw, threadRow, threadTable } from '../core/screw/thread';
 
-import { atom, number, type Ref, text } from '../plain/spreadsheet';
+import { atom, type Ref, text } from '../plain/spreadsheet';
 import type { Validation } from '../sheet/plan';
 import type { DataSheet } from './data-sheet';
 import { address, areaOf, fixedCell, isOneCell, qualified, rewritten, type FormulaNode, type Replacement, walk } from './formula';

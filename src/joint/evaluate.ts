@@ -1,7 +1,7 @@
 // One variant of the joint: inputs as they were typed, every value on demand and once, the rules' findings.
 import type { Card } from '../core/card';
 import { CORE_CARDS } from '../core/cards';
-import { type State, WORST_FIRST } from '../core/check/check';
+import { WORST_FIRST } from '../core/check/check';
 import { NoLengthPasses } from '../core/engagement/screw-length';
 import { atLeast, atMost } from '../core/maths';
 import { isBlank, isEmpty, limitWords, readArgument, withinLimits } from '../core/read/params';

@@ -149,5 +149,5 @@ export function readForms(root = join(here, '..')) {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const forms = readForms();
   writeFileSync(join(here, 'forms.json'), `${JSON.stringify(forms)}\n`);
-  console.log(`plain forms of ${Object.keys(forms.formulas).length} formulas`);
+  process.stdout.write(`plain forms of ${Object.keys(forms.formulas).length} formulas\n`);
 }
