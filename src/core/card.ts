@@ -1,12 +1,19 @@
 // What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
 // Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
-import type { CardKind, Source } from './kinds';
+import type { CardKind, Source, Table } from './kinds';
 
 /** What a reader may look at beside the raw value. */
 export interface Place {
   readonly argument: string;
   /** The arguments already read, by name. */
   readonly read: ReadonlyMap<string, unknown>;
+}
+
+/** One value of a published table. */
+export interface TableValue {
+  readonly table: Table;
+  readonly key: string;
+  readonly row: string;
 }
 
 export interface Kind<T> {
@@ -18,6 +25,8 @@ export interface Kind<T> {
   readonly accepts: string;
   /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
   readonly shape: 'one' | 'list' | 'block';
+  /** Which value of a table a text names, where it is one value as it stands there. */
+  tableValue?(text: string): TableValue | undefined;
   /** Blanks, bare zeros and errors reach the reader too. */
   readonly takesEverything?: true;
   /** A value that is neither blank nor an error, unless the kind takes everything. Throws Refused. */

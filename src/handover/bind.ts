@@ -99,9 +99,22 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
     return { ref: atom(row(undefined, `value, not live: from "${raw}"`), value), conditions: [], live: false };
   }
   const worth = node === null ? undefined : desk.source.evaluate(node, sheet);
-  if (typeof worth === 'string') return { ref: atom(row(undefined, `value, not live: from "${worth}"`), value), conditions: [], live: false };
+  if (typeof worth === 'string') {
+    const looked = lookedUp(desk, param, argument, worth);
+    return { ref: atom(row(looked, looked === undefined ? `value, not live: from "${worth}"` : `from the table on Data, for "${worth}"`), value), conditions: [], live: looked !== undefined };
+  }
   const input = row(expression(desk, argument), limits === '' ? 'from other cells' : `from other cells, ${limits}`);
   return { ref: atom(input, value), conditions: limitConditions(input, param), live: true };
+}
+
+/** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */
+function lookedUp(desk: Desk, { kind }: Param, { node, sheet }: Argument, worth: string): string | undefined {
+  let first = node;
+  while (first?.type === 'BinaryExpression' && first.operator === '&') first = first.arguments?.[0] ?? null;
+  const area = first === null ? undefined : areaOf(first, sheet);
+  const found = kind.tableValue?.(worth);
+  if (area === undefined || !isOneCell(area) || found === undefined || desk.source.value(area.sheet, address(area.top, area.left)) !== found.row) return undefined;
+  return desk.data.lookup(found.table, found.key, fixedCell(area.sheet, area.top, area.left));
 }
 
 /** A tolerance as its two deviations; a half width counts both ways. */

@@ -2,6 +2,7 @@
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
 import { Refused } from '../core/refuse';
+import { columnOf } from '../core/table';
 import { formOfCard, type Form } from '../plain/forms';
 import { digits, known, printSteps } from '../plain/print';
 
@@ -12,7 +13,10 @@ const inWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|M
 function taken(param: Param, raw: unknown, value: unknown): string[] {
   const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
-  return [`${param.name} "${text}" = ${inUnit(value, param.kind.unit)}`];
+  const from = param.kind.tableValue?.(text);
+  const column = from === undefined ? undefined : columnOf(from.table, from.key);
+  const origin = column === undefined ? '' : ` (${from?.table.standard} ${column.title}${column.limit === undefined ? '' : `, ${column.limit}`})`;
+  return [`${param.name} "${text}" = ${inUnit(value, param.kind.unit)}${origin}`];
 }
 
 const inUnit = (value: number, unit: string): string => `${digits(value)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;

@@ -1,5 +1,5 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import type { Blank, Kind, Limits, Param, Place } from '../card';
+import type { Blank, Kind, Limits, Param, Place, TableValue } from '../card';
 import type { CellError } from '../kinds';
 import { Refused, wrongInput } from '../refuse';
 import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
@@ -33,12 +33,13 @@ function single(raw: unknown): unknown {
 /** Reads text that names a table or a material instead of a number; undefined where the text is not of that form. */
 export type FromText = (text: string, place: Place) => number | undefined;
 
-export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly range?: (rows: readonly (readonly unknown[])[], place: Place) => number }): Kind<number> {
+export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly tableValue?: (text: string) => TableValue | undefined; readonly range?: (rows: readonly (readonly unknown[])[], place: Place) => number }): Kind<number> {
   return {
     noun: quantity.noun,
     unit: quantity.unit,
     accepts: `${quantity.example}${unitsOf(quantity) === '' ? '' : ` (units: ${unitsOf(quantity)})`}${from === undefined ? '' : `; or ${from.words}`}`,
     shape: from?.range === undefined ? 'one' : 'block',
+    ...(from?.tableValue === undefined ? {} : { tableValue: from.tableValue }),
     read(raw, place) {
       if (typeof raw === 'number') return finite(raw);
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');

@@ -1,12 +1,12 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
-import type { Kind } from '../card';
+import type { Kind, Place } from '../card';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import { headDiameterMm, headHeightMm, parseHead, type Head, type HeadLimit } from '../screw/head';
+import { DIAMETER_KEYS, headDiameterMm, headHeightMm, HEIGHT_KEYS, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation, pointMm, type End } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { nominalDiaMm, screwOf, type Screw } from '../screw/thread';
+import { nominalDiaMm, screwOf, threadTable, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { type Deviation, readDeviation } from './deviation';
@@ -20,6 +20,7 @@ export const HEAD: Kind<Head> = named('head', 'pan', (text, place) => parseHead(
 export const END: Kind<End> = choice('screw end', { cone: ['c', 'type c', 'pointed'], flat: ['f', 'type f', 'blunt'] });
 export const FIT: Kind<Fit> = choice('fit', FITS);
 
+const NOWHERE: Place = { argument: '', read: new Map() };
 const MATERIAL_EXAMPLE = 'ABS';
 export const MATERIAL: Kind<Material> = {
   ...named('material', MATERIAL_EXAMPLE, parseMaterial),
@@ -51,6 +52,10 @@ export const headDiameter = (limit: HeadLimit): Kind<number> =>
       const found = headed(text, 'head diameter');
       return found && headDiameterMm(found.size, found.head, limit);
     },
+    tableValue: text => {
+      const found = headed(text, 'head diameter');
+      return found && { table: found.head.table, key: DIAMETER_KEYS[limit], row: found.size.gauge };
+    },
   });
 
 export const headHeight = (limit: HeadLimit): Kind<number> =>
@@ -59,6 +64,10 @@ export const headHeight = (limit: HeadLimit): Kind<number> =>
     read: text => {
       const found = headed(text, 'head height');
       return found && headHeightMm(found.size, found.head, limit);
+    },
+    tableValue: text => {
+      const found = headed(text, 'head height');
+      return found === undefined || found.head.style === 'raised countersunk' ? undefined : { table: found.head.table, key: HEIGHT_KEYS[limit], row: found.size.gauge };
     },
   });
 
@@ -96,6 +105,10 @@ export const point: Kind<number> = numeric(Q.LENGTH, {
   read: (text, place) => {
     const found = leadingSize(text);
     return found && pointMm(found.size, found.rest === '' ? 'cone' : END.read(found.rest, place));
+  },
+  tableValue: text => {
+    const found = leadingSize(text);
+    return found?.size.family === 'ST' ? { table: threadTable(found.size), key: END.read(found.rest === '' ? 'cone' : found.rest, NOWHERE) === 'cone' ? 'pointCone' : 'pointFlat', row: found.size.text } : undefined;
   },
 });
 
