@@ -57,7 +57,7 @@ export default (_env, { mode = "production" }) => ({
   ],
   cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },
   optimization: {
-    minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021" }, extractComments: false })],
+    minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false })],
   },
   performance: false,
   stats: "errors-warnings",

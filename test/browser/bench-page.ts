@@ -22,10 +22,10 @@ export interface BenchPage {
   readonly faults: string[];
   open(): Promise<void>;
   goTo(sheetName: string, at: string): Promise<void>;
-  /** Moves the mouse over the sheet: pixels from the left, rows of plain height below a title row. */
-  hover(leftPx: number, row: number): Promise<void>;
-  /** Colours on the grid: `#b23a1e`. */
-  colours(): Promise<Set<string>>;
+  /** Moves the mouse over the sheet. */
+  hover(place: Place): Promise<void>;
+  /** Colours on the whole grid, or at one place: `#b23a1e`. */
+  colours(place?: Place): Promise<Set<string>>;
   type(text: string): Promise<void>;
   read(sheetName: string): Promise<readonly (readonly SheetCell[])[]>;
   cell(sheetName: string, at: string): Promise<SheetCell | undefined>;
@@ -33,6 +33,17 @@ export interface BenchPage {
   text(id: string): Promise<string>;
   picture(name: string): Promise<void>;
   close(): Promise<void>;
+}
+
+/** On a sheet whose first row is a title: pixels right of the row numbers, and the row below the title, counted from zero. */
+export interface Place {
+  readonly leftPx: number;
+  readonly row: number;
+}
+
+function onCanvas({ leftPx, row }: Place): { x: number; y: number } {
+  const columnHeaderPx = 20, titleRowPx = 40, plainRowPx = 24, rowHeaderPx = 46;
+  return { x: rowHeaderPx + leftPx, y: columnHeaderPx + titleRowPx + (row + 0.25) * plainRowPx };
 }
 
 function position(at: string): { row: number; column: number } {
@@ -79,18 +90,18 @@ export async function benchPage(): Promise<BenchPage> {
       await page.keyboard.press("Enter");
       await expect.poll(() => page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName, at });
     },
-    async hover(leftPx, row) {
+    async hover(place) {
       const canvas = await page.locator(grid).boundingBox();
       if (canvas === null) throw new Error("there is no grid");
-      const columnHeaderPx = 20, titleRowPx = 40, plainRowPx = 24, rowHeaderPx = 46;
-      await page.mouse.move(canvas.x + rowHeaderPx + leftPx, canvas.y + columnHeaderPx + titleRowPx + (row + 0.5) * plainRowPx, { steps: 5 });
+      const { x, y } = onCanvas(place);
+      await page.mouse.move(canvas.x + x, canvas.y + y, { steps: 5 });
     },
-    async colours() {
-      const drawn = await page.evaluate((grid) => {
+    async colours(place) {
+      const drawn = await page.evaluate(({ grid, spot }) => {
         const canvas = document.querySelector<HTMLCanvasElement>(grid);
-        const pixels = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
+        const pixels = canvas?.getContext("2d")?.getImageData(spot?.x ?? 0, spot?.y ?? 0, spot ? 1 : canvas.width, spot ? 1 : canvas.height).data;
         return [...new Set(new Uint32Array(pixels?.buffer ?? new ArrayBuffer(0)))];
-      }, grid);
+      }, { grid, spot: place && onCanvas(place) });
       // The bytes of a pixel stand in the order alpha, blue, green, red.
       return new Set(drawn.map((pixel) => `#${[pixel, pixel >>> 8, pixel >>> 16].map((byte) => (byte & 255).toString(16).padStart(2, "0")).join("")}`));
     },

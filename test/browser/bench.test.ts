@@ -81,6 +81,12 @@ test("state words have their colours, in a spilled table too", async () => {
   }).toEqual([]);
 });
 
+test("the cells of a table look like the cell of its formula", async () => {
+  await eventually("C4").toBeCloseTo(1.44, 9);
+  await expect.poll(() => bench.colours({ leftPx: 330, row: 2 })).toEqual(new Set(["#f1f3f2"]));
+  expect(await bench.colours({ leftPx: 330, row: 3 })).not.toContain("#f1f3f2");
+});
+
 test("a typed formula is calculated", async () => {
   await bench.goTo(sheetName, "B8");
   await bench.type('=ENCL.BOSS.OD("0.167 in + 0.25 mm", 1.2)');
@@ -145,10 +151,10 @@ test("at the cell the mouse finds the message, and the note", async () => {
   await bench.goTo(sheetName, "B10");
   await panelShows("message").toContain("hole");
   const atTheCell = (text: string) => bench.page.locator('[data-u-comp="cell-popup"]').getByText(text);
-  await bench.hover(250, 8);
+  await bench.hover({ leftPx: 250, row: 8 });
   await atTheCell(await bench.text("message")).waitFor();
   await bench.picture("box");
-  await bench.hover(250, 0);
+  await bench.hover({ leftPx: 250, row: 0 });
   await atTheCell("measured on the part").waitFor();
 });
 

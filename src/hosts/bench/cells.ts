@@ -1,9 +1,10 @@
 // Reads cells of the sheet engine, spilled ones included.
-import { CellValueType, type ICellData, type IRange, type Nullable } from "@univerjs/core";
+import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
 import type { Cell } from "../../core/kinds";
 import type { SheetCell } from "../../sheet/port";
 import { holds, nameOf, type Rectangle } from "./addresses";
 import { workbookId, type Sheets } from "./sheets";
+import { spillsOf } from "./spills";
 import type { ErrorNote } from "./univer-adapter";
 
 /** What the bench knows of a cell beyond what a task needs. */
@@ -32,9 +33,7 @@ function valueOf(cell: Nullable<ICellData>): Cell | null {
 export function sheetReader(sheets: Sheets, sheetId: string) {
   const matrix = sheets.api.getWorkbook(workbookId)?.getWorkbook().getSheetBySheetId(sheetId)?.getCellMatrix();
   const spilled = sheets.formulas.getArrayFormulaCellData()[workbookId]?.[sheetId];
-  const spills = Object.entries(sheets.formulas.getArrayFormulaRange()[workbookId]?.[sheetId] ?? {}).flatMap(([row, columns]) =>
-    Object.entries(columns ?? {}).map(([column, range]) => ({ row: Number(row), column: Number(column), range: range as IRange })))
-    .filter(({ row, column }) => matrix?.getValue(row, column)?.v !== "#SPILL!");
+  const spills = spillsOf(sheets, sheetId).filter(({ row, column }) => matrix?.getValue(row, column)?.v !== "#SPILL!");
 
   function at(row: number, column: number): BenchCell {
     const own = matrix?.getValue(row, column);

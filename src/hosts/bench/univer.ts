@@ -14,6 +14,7 @@ import { cellBoxes, markNotes } from "./cell-boxes";
 import { accents } from "./looks";
 import type { SheetFunction } from "./metadata";
 import { workbookId, type Sheets } from "./sheets";
+import { dressSpills } from "./spills";
 import { description, executor } from "./univer-adapter";
 
 /** Protection has no meaning in a workbook that lives in one browser. */
@@ -71,6 +72,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       // These services exist only once a workbook is open.
       injector.get(IDescriptionService).registerDescriptions(functions.map(description));
       markNotes(sheets);
+      dressSpills(sheets);
       cellBoxes(sheets);
     },
   };
