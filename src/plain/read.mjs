@@ -1,9 +1,9 @@
 // Build step: reads the syntax tree of every formula into its plain form, so that each formula is written once.
 // Writes forms.json: the forms by function name, and which function each card, joint node and joint default calls.
 // A function outside the subset (named steps, one return, arithmetic, choices, look-ups on records, other formulas)
-// has no form; the contract test demands a reason of every card without one.
+// has no form. A card without one is a look-up in a standard's table or says why it is not live; else the build stops.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 
@@ -24,7 +24,26 @@ const BINARY = {
   [ts.SyntaxKind.BarBarToken]: 'or',
 };
 
-class OutsideSubset extends Error {}
+/** Cards that come to the hand-over in another way than by a form of their formula. */
+const ELSEWHERE = {
+  'CHECK.MAX': 'handover/checks.ts',
+  'CHECK.MIN': 'handover/checks.ts',
+  'CHECK.WORST': 'handover/checks.ts',
+  'JOINT.TABLE': 'handover/joint-sheet.ts',
+  'JOINT.VALUE': 'one cell of JOINT.TABLE',
+  MATERIAL: 'a look-up of start values',
+  'BOSS.ENDS': 'both ends by BOSS.WALL, HOLE.AT and DRAFT.SIZE',
+};
+
+/** The first name of a kind; later ones are marks such as FirstStatement. */
+const KIND_NAMES = new Map(Object.entries(ts.SyntaxKind).reverse().map(([name, kind]) => [kind, name]));
+
+class OutsideSubset extends Error {
+  constructor(node) {
+    const { line } = node.getSourceFile().getLineAndCharacterOfPosition(node.getStart());
+    super(`${KIND_NAMES.get(node.kind)} in line ${line + 1}`);
+  }
+}
 
 /** Variables are strings, numbers are numbers, everything else is [operator, …operands]. */
 function expression(node) {
@@ -40,7 +59,7 @@ function expression(node) {
   if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) return ['call', node.expression.text, ...node.arguments.map(expression)];
   if (ts.isArrayLiteralExpression(node)) return ['list', ...node.elements.map(expression)];
   if (ts.isObjectLiteralExpression(node) && node.properties.every(ts.isPropertyAssignment)) return ['record', Object.fromEntries(node.properties.map(p => [p.name.text, expression(p.initializer)]))];
-  throw new OutsideSubset(ts.SyntaxKind[node.kind]);
+  throw new OutsideSubset(node);
 }
 
 function form(declaration) {
@@ -51,7 +70,7 @@ function form(declaration) {
       for (const d of statement.declarationList.declarations) steps.push([d.name.text, expression(d.initializer)]);
     } else if (ts.isReturnStatement(statement) && statement === declaration.body.statements.at(-1)) {
       result = expression(statement.expression);
-    } else throw new OutsideSubset(ts.SyntaxKind[statement.kind]);
+    } else throw new OutsideSubset(statement);
   }
   return { params: declaration.parameters.map(p => p.name.text), ...(steps.length === 0 ? {} : { steps }), result };
 }
@@ -67,15 +86,33 @@ function called(tree, names = new Set()) {
 
 const nameOf = node => (ts.isPropertyAccessExpression(node) ? node.name.text : ts.isIdentifier(node) ? node.text : undefined);
 
+/** Whether an object literal has a property of that text: itself, or spread from a constant of its file. */
+function hasProperty(object, name, isSought, constants) {
+  if (object === undefined) return false;
+  if (ts.isAsExpression(object)) return hasProperty(object.expression, name, isSought, constants);
+  if (ts.isIdentifier(object)) return hasProperty(constants.get(object.text), name, isSought, constants);
+  if (!ts.isObjectLiteralExpression(object)) return false;
+  return object.properties.some(part => (ts.isSpreadAssignment(part) ? hasProperty(part.expression, name, isSought, constants) : ts.isPropertyAssignment(part) && part.name.text === name && isSought(part.initializer)));
+}
+
+const constantsOf = source =>
+  new Map(source.statements.filter(ts.isVariableStatement).flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [name.text, initializer])));
+
 /** `card('ID', topic, [params], formula, …)`, `node('name', unit, meaning, formula, …)`, `input('name', …, made(formula, …))`. */
 function callSites(source, found) {
+  const constants = constantsOf(source);
   const visit = (node, inputName) => {
     let name = inputName;
     if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
       const [first] = node.arguments;
       const text = first !== undefined && ts.isStringLiteral(first) ? first.text : undefined;
       const formula = node.arguments[3] === undefined ? undefined : nameOf(node.arguments[3]);
-      if (node.expression.text === 'card' && text !== undefined && formula !== undefined) found.cards[text] = formula;
+      if (node.expression.text === 'card' && text !== undefined) {
+        const rest = node.arguments[4];
+        found.cards[text] = formula ?? 'its formula';
+        found.files[text] = source.fileName;
+        if (hasProperty(rest, 'notLive', () => true, constants) || hasProperty(rest, 'kind', value => value.text === 'standard table', constants)) found.declared.add(text);
+      }
       if (node.expression.text === 'node' && text !== undefined && formula !== undefined) found.nodes[text] = formula;
       if (node.expression.text === 'input') name = text;
       if (node.expression.text === 'made' && name !== undefined) found.defaults[name] = nameOf(first);
@@ -108,9 +145,13 @@ function sentences(folder) {
 
 export function readForms(root = join(here, '..')) {
   const formulas = Object.create(null);
-  const found = { cards: {}, nodes: {}, defaults: {} };
+  const found = { cards: {}, nodes: {}, defaults: {}, files: {}, declared: new Set() };
+  const place = file => relative(root, file).split(sep).join('/');
   const maths = new Set();
-  for (const file of [...sources(join(root, 'core')), ...sources(join(root, 'joint'))]) {
+  /** Where each formula stands, and why it is outside the subset. */
+  const home = new Map();
+  const outside = new Map();
+  for (const file of ['core', 'joint', 'trace'].flatMap(folder => sources(join(root, folder)))) {
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2021, true);
     callSites(source, found);
     for (const statement of source.statements) {
@@ -118,11 +159,13 @@ export function readForms(root = join(here, '..')) {
       if (file.endsWith(join('core', 'maths.ts')) && ts.isVariableStatement(statement)) statement.declarationList.declarations.forEach(d => maths.add(d.name.text));
       if (!ts.isFunctionDeclaration(statement) || !isExported || statement.body === undefined) continue;
       const name = statement.name.text;
+      home.set(name, place(file));
       try {
         if (formulas[name] !== undefined) throw new Error(`two formulas are called ${name}; the second is in ${file}`);
         formulas[name] = form(statement);
       } catch (fault) {
         if (!(fault instanceof OutsideSubset)) throw fault;
+        outside.set(name, fault.message);
       }
     }
   }
@@ -130,8 +173,10 @@ export function readForms(root = join(here, '..')) {
   for (let changed = true; changed; ) {
     changed = false;
     for (const [name, { steps, result }] of Object.entries(formulas)) {
-      if ([...called([steps ?? [], result])].every(other => maths.has(other) || formulas[other] !== undefined)) continue;
+      const missing = [...called([steps ?? [], result])].find(other => !maths.has(other) && formulas[other] === undefined);
+      if (missing === undefined) continue;
       delete formulas[name];
+      outside.set(name, `calls ${missing}, ${outside.get(missing) === undefined ? 'not exported' : `${home.get(missing)}: ${outside.get(missing)}`}`);
       changed = true;
     }
   }
@@ -141,13 +186,16 @@ export function readForms(root = join(here, '..')) {
     used.add(name);
     called([formulas[name].steps ?? [], formulas[name].result]).forEach(use);
   };
-  Object.values(found).forEach(names => Object.values(names).forEach(use));
+  [found.cards, found.nodes, found.defaults].forEach(names => Object.values(names).forEach(use));
+  const without = Object.fromEntries(Object.entries(found.cards).flatMap(([id, name]) => (used.has(name) ? [] : [[id, `${home.get(name) ?? place(found.files[id])}: ${name}: ${outside.get(name) ?? 'not an exported function'}`]])));
+  const undeclared = Object.entries(without).filter(([id]) => !found.declared.has(id) && ELSEWHERE[id] === undefined);
+  if (undeclared.length > 0) throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, why]) => `${id}: ${why}`).join('\n')}`);
   const keep = names => Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
-  return { formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults), what: sentences(join(root, '..', 'functions')) };
+  return { without, formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults), what: sentences(join(root, '..', 'functions')) };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const forms = readForms();
+  const { without, ...forms } = readForms();
   writeFileSync(join(here, 'forms.json'), `${JSON.stringify(forms)}\n`);
-  process.stdout.write(`plain forms of ${Object.keys(forms.formulas).length} formulas\n`);
+  process.stdout.write(`plain forms of ${Object.keys(forms.formulas).length} formulas; ${Object.keys(without).length} functions without one\n`);
 }

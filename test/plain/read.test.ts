@@ -1,0 +1,81 @@
+// The build step that reads the formulas: what has no plain form is known, with its reason, and nothing is dropped in silence.
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, describe, expect, test } from 'vitest';
+import { formOfCard } from '../../src/plain/forms';
+import { CARDS } from '../../src/registry';
+
+interface Read {
+  /** Functions without a form, by id: file, formula, and what in it is outside the subset. */
+  readonly without: Readonly<Record<string, string>>;
+  readonly formulas: Readonly<Record<string, unknown>>;
+}
+
+const { readForms } = (await import(new URL('../../src/plain/read.mjs', import.meta.url).href)) as { readForms(root?: string): Read };
+
+describe('functions without a plain form', () => {
+  const { without } = readForms();
+
+  test('are those that say why they are not live, the look-ups in standards, and those that the hand-over has in another way', () => {
+    const otherwise = ['MATERIAL', 'BOSS.ENDS', 'CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'JOINT.TABLE', 'JOINT.VALUE'];
+    // it takes its text apart before its form begins
+    const withForm = ['LIMITS'];
+    const declared = [...CARDS.values()].filter(({ notLive, kind }) => notLive !== undefined || kind === 'standard table').map(({ id }) => id);
+    expect(Object.keys(without).sort()).toEqual([...declared.filter(id => !withForm.includes(id)), ...otherwise].sort());
+  });
+
+  test('and no other card is without one', () => {
+    expect([...CARDS.keys()].filter(id => formOfCard(id) === undefined).sort()).toEqual(Object.keys(without).sort());
+  });
+
+  test.each([
+    ['DUAL', 'core/unit/unit-text.ts: dualText: TemplateExpression in line '],
+    ['STACK.SHARE', 'core/tolerance/stack-tables.ts: stackShares: IfStatement in line '],
+    ['TOL.IT', 'core/tolerance/tolerance.ts: gradeWidthMm: calls bandValueMm, core/tolerance/bands.ts: CallExpression in line '],
+    ['ABOUT', 'trace/about.ts: about: IfStatement in line '],
+  ])('%s: file, formula, what is outside the subset and where', (id, words) => {
+    expect(without[id]).toContain(words);
+  });
+});
+
+describe('a formula outside the subset', () => {
+  const made: string[] = [];
+  afterEach(() => {
+    for (const folder of made.splice(0)) rmSync(folder, { recursive: true });
+  });
+
+  const SOUND = 'export function twiceMm(lengthMm: number): number {\n  return 2 * lengthMm;\n}\n';
+  const LOOP = 'export function twiceMm(lengthMm: number): number {\n  let sumMm = 0;\n  return lengthMm + lengthMm;\n}\n';
+  const cardWith = (rest: string): string => `import { twiceMm } from './twice';\nconst REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { ${rest} })];\n`;
+
+  function read(formula: string, cards: string): Read {
+    const top = mkdtempSync(join(tmpdir(), 'forms-'));
+    made.push(top);
+    for (const folder of ['src/core', 'src/joint', 'src/trace', 'functions']) mkdirSync(join(top, folder), { recursive: true });
+    writeFileSync(join(top, 'src/core/twice.ts'), formula);
+    writeFileSync(join(top, 'src/core/twice.cards.ts'), cards);
+    return readForms(join(top, 'src'));
+  }
+
+  test('inside it nothing is said', () => {
+    expect(read(SOUND, cardWith('...REST'))).toMatchObject({ without: {}, formulas: { twiceMm: { params: ['lengthMm'], result: ['*', 2, 'lengthMm'] } } });
+  });
+
+  test('stops the build where a card needs it and does not say why it is not live', () => {
+    expect(() => read(LOOP, cardWith('...REST'))).toThrow('no plain form, and no notLive in the card:\nTWICE: core/twice.ts: twiceMm: VariableStatement in line 2');
+  });
+
+  test('stops it too where the formula is written in the card', () => {
+    expect(() => read(SOUND, "export const CARDS = [card('TWICE', T, [length], x => 2 * x, { kind: 'geometry' })];")).toThrow('TWICE: core/twice.cards.ts: its formula: not an exported function');
+  });
+
+  test('stops it too where only what it calls is outside', () => {
+    const calling = `${LOOP}export function fourTimesMm(lengthMm: number): number {\n  return 2 * twiceMm(lengthMm);\n}\n`;
+    expect(() => read(calling, cardWith('...REST').replaceAll('twiceMm', 'fourTimesMm'))).toThrow('TWICE: core/twice.ts: fourTimesMm: calls twiceMm, core/twice.ts: VariableStatement in line 2');
+  });
+
+  test.each(["notLive: 'a loop'", '...SILENT', "...REST, kind: 'standard table'"])('does not with %s', rest => {
+    expect(Object.keys(read(LOOP, cardWith(rest)).without)).toEqual(['TWICE']);
+  });
+});
