@@ -1,0 +1,134 @@
+// What is dimensioned: words, value, and where on the part it belongs. One entry a dimension.
+import type { Screw } from '../core/screw/thread';
+import { unitOf } from '../joint/evaluate';
+import type { Reading, Shape } from './shape';
+import type { Place } from './view';
+
+/** Left of the part: a leader to the measured end of a face, or to a wall thickness. */
+interface FacePlace {
+  readonly side: 'left';
+  readonly at: Place;
+  /** Whether the leader leaves above or below the point, clear of a line that runs into it. */
+  readonly leaves: -1 | 0 | 1;
+  readonly ends: 'arrow' | 'dot';
+}
+
+export type SpanLook = 'worst' | 'nominal' | 'asked' | 'plain';
+
+/** Right of the part: a dimension line between two heights, with extension lines from the radii. */
+interface SpanPlace {
+  readonly side: 'right';
+  readonly from: Place;
+  readonly to: Place;
+  /** Thread dimensions stand beside the boss, the others beside the part. */
+  readonly beside: 'thread' | 'part';
+  readonly look: SpanLook;
+}
+
+export interface Dimension {
+  readonly words: string;
+  readonly value: number | undefined;
+  readonly unit: string;
+  /** Nothing where there is no value. */
+  readonly place: FacePlace | SpanPlace | undefined;
+}
+
+interface Entry {
+  readonly words: string;
+  /** The name in the joint that must have a value. */
+  readonly name: string;
+  readonly unit: string;
+  readonly value: (read: Reading) => number | undefined;
+  readonly place: (shape: Shape, value: number) => FacePlace | SpanPlace | undefined;
+}
+
+/** Radius that stands for the broken edge of walls and board. */
+export const EDGE = Infinity;
+
+const list: Entry[] = [];
+const dimension = (name: string, place: Entry['place'], words = name): void => {
+  list.push({ words, name, unit: unitOf(name), value: read => read.mm(name), place });
+};
+
+const face = (r: number, z: number, leaves: FacePlace['leaves'] = 0): FacePlace => ({ side: 'left', at: [r, z], leaves, ends: 'arrow' });
+const thickness = (r: number, z: number): FacePlace => ({ side: 'left', at: [r, z], leaves: 1, ends: 'dot' });
+const span = (from: Place, to: Place, beside: SpanPlace['beside'] = 'part', look: SpanLook = 'plain'): SpanPlace => ({ side: 'right', from, to, beside, look });
+const mean = (a: number, b: number): number => (a + b) / 2;
+
+// diameters, walls and drafts
+dimension('recess mouth', ({ headHalf: h }) => h && face(h.mouthR, h.outer, -1));
+dimension('recess draft', ({ headHalf: h }) => h && (h.floor > h.outer ? face(mean(h.mouthR, h.floorR), mean(h.outer, h.floor)) : undefined));
+dimension('head diameter', ({ screw: s }) => s && face(s.headR, s.cone === undefined ? s.bearing - 0.25 * s.headHeight : s.bearing));
+dimension('recess diameter', ({ headHalf: h }) => h && (h.floor > h.outer ? face(h.floorR, h.floor) : undefined));
+list.push({ words: 'cone angle', name: 'cone angle', unit: '°', value: read => (read.get('is countersunk') === true ? read.mm('cone angle') : undefined), place: ({ headHalf: h }) => h?.cone && face(mean(h.cone.sharpR, h.holeR), mean(h.floor, h.boreFrom)) });
+dimension('hole', ({ headHalf: h, board: b }, value) => {
+  if (h !== undefined) return h.boreFrom < h.end ? face(h.holeR, mean(h.boreFrom, Math.min(h.plane, h.end))) : undefined;
+  return b?.holeR === value / 2 ? face(b.holeR, mean(b.top, b.bottom)) : undefined;
+});
+dimension('post OD', ({ headHalf: h }) => h && (h.inner < h.plane ? face(h.postR, h.plane, -1) : undefined));
+dimension('board hole', ({ board: b }) => (b?.holeR === undefined ? undefined : face(b.holeR, b.top + 0.35 * (b.bottom - b.top))));
+dimension('sleeve OD', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined : face(h.sleeveR, h.plane + 0.7 * (h.end - h.plane))));
+dimension('boss OD', ({ threadHalf: t }) => t && face(t.odR, 0, 1));
+dimension('relief diameter', ({ threadHalf: t }) => t && (t.relief > 0 ? face(t.reliefR, 0.6 * t.relief) : undefined));
+dimension('pilot mouth', ({ threadHalf: t }) => t && face(t.pilotAt(t.relief), t.relief, 1));
+dimension('outside draft', ({ threadHalf: t }) => t && face(mean(t.odR, t.rootR), t.root / 2));
+dimension('hole draft', ({ threadHalf: t }) => {
+  const z = t === undefined ? 0 : 0.3 * t.relief + 0.7 * t.holeBottom;
+  return t && face(t.pilotAt(z), z);
+});
+dimension('pilot at tip', ({ threadHalf: t, screw: s }) => {
+  const z = s?.penetrationMax;
+  return t && z !== undefined && z > t.relief && z < t.holeBottom ? face(t.pilotAt(z), z) : undefined;
+});
+dimension('pilot bottom', ({ threadHalf: t }) => t && face(t.pilotAt(t.holeBottom), t.holeBottom));
+dimension('boss wall root', ({ threadHalf: t }) => t && (t.holeBottom >= t.root ? thickness(mean(t.rootR, t.pilotAt(t.root)), t.root) : undefined));
+dimension('boss OD root', ({ threadHalf: t }) => t && face(t.rootR, t.root, -1));
+
+// heights along the pull
+dimension('recess depth', ({ headHalf: h }) => h && span([EDGE, h.outer], [h.floorR, h.floor]));
+dimension('subflush', ({ headHalf: h, screw: s }) => (h === undefined || s === undefined || s.cone !== undefined ? undefined : span([EDGE, h.outer], [s.headR / 2, s.bearing - s.headHeight])));
+dimension('head height', ({ screw: s }) => s && (s.cone === undefined ? span([s.headR / 2, s.bearing - s.headHeight], [s.headR, s.bearing]) : undefined));
+dimension('seat', ({ headHalf: h }) => h && span([h.floorR, h.floor], [h.postR, h.plane]));
+dimension('cone depth', ({ headHalf: h }) => h?.cone && span([h.floorR, h.floor], [h.holeR, h.boreFrom]));
+dimension('seat under the cone', ({ headHalf: h }) => h?.cone && (h.boreFrom < h.plane ? span([h.holeR, h.boreFrom], [h.postR, h.plane]) : undefined));
+dimension('board', ({ board: b }) => b && span([EDGE, b.top], [EDGE, b.bottom]));
+dimension('sleeve', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined : span([h.postR, h.plane], [h.sleeveR, h.end])));
+dimension('gap', ({ threadHalf: t }, value) => t && span([t.odR, -value], [t.odR, 0]));
+dimension('relief', ({ threadHalf: t }, value) => t && span([t.odR, 0], [t.reliefR, value], 'thread'));
+
+const fullThread = (words: string, name: string, look: SpanLook, value: Entry['value'] = read => read.mm(name)): void => {
+  list.push({ words, name, unit: 'mm', value, place: ({ threadHalf: t, screw: s }, mm) => t && s && span([s.screw.majorMaxMm / 2, t.relief], [s.screw.majorMaxMm / 2, t.relief + Math.max(0, mm)], 'thread', look) });
+};
+fullThread('full thread, worst', 'engagement min', 'worst');
+fullThread('nominal', 'engagement', 'nominal');
+fullThread('asked', 'ratio', 'asked', askedMm);
+
+dimension('point', ({ screw: s, threadHalf: t }, value) => s && span([s.screw.majorMaxMm / 2, s.bearing + s.length - value], [0, s.bearing + s.length], t && 'thread'));
+dimension('screw length', ({ screw: s }, value) => s && span([s.headR, s.bearing], [0, s.bearing + value]));
+dimension('penetration max', ({ threadHalf: t, screw: s }, value) => t && s && span([t.odR, 0], [0, value]));
+dimension('bottom clearance', ({ threadHalf: t, screw: s }, value) => (t === undefined || s?.penetrationMax === undefined ? undefined : span([0, s.penetrationMax], [0, s.penetrationMax + value])));
+dimension('hole depth', ({ threadHalf: t }) => t && span([t.odR, 0], [t.pilotAt(t.holeBottom), t.holeBottom]));
+dimension('floor under hole', ({ threadHalf: t }) => t && span([t.pilotAt(t.holeBottom), t.holeBottom], [EDGE, t.back]));
+dimension('boss height', ({ threadHalf: t }) => t && span([t.odR, 0], [EDGE, t.root]));
+dimension('wall', ({ threadHalf: t }) => t && span([EDGE, t.root], [EDGE, t.back]));
+
+/** Full-thread engagement asked: ratio × d. */
+export function askedMm(read: Reading): number | undefined {
+  const ratio = read.mm('ratio');
+  const screw = read.get('screw') as Screw | undefined;
+  return ratio === undefined || screw === undefined ? undefined : ratio * screw.nominalMm;
+}
+
+/** Heights below this print as 0.00 and are left out. */
+const NOTHING_MM = 0.005;
+
+/** The dimensions of this joint in fixed order: those with a place, and those that should have a value and have none. */
+export function dimensionsOf(read: Reading, shape: Shape): Dimension[] {
+  return list.flatMap(({ words, name, unit, value, place }): Dimension[] => {
+    const held = value(read);
+    if (held === undefined) return read.lacks(name) ? [{ words, unit, value: undefined, place: undefined }] : [];
+    const where = place(shape, held);
+    if (where === undefined || (where.side === 'right' && Math.abs(held) < NOTHING_MM)) return [];
+    return [{ words, unit, value: held, place: where }];
+  });
+}

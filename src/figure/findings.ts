@@ -1,0 +1,92 @@
+// Findings on the drawing: a numbered mark at the place concerned, the sentence in the list below, and what has no value.
+import type { State } from '../core/check/check';
+import { sentence } from '../joint/evaluate';
+import type { Finding } from '../joint/graph';
+import { mark, MARK_PX } from './marks';
+import type { Reading, Shape } from './shape';
+import { type Markup, type Point, text, wrapped } from './svg';
+import { at, type Place, type View } from './view';
+
+const deepest = ({ screw: s }: Shape): number => s?.penetrationMax ?? 0;
+const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.odR ?? 0, h?.sleeveR ?? Infinity);
+
+/** Where each rule is concerned; nothing where that part is not drawn. */
+const PLACES: Readonly<Record<string, (shape: Shape) => Place | undefined>> = {
+  'head fits the recess': ({ headHalf: h, screw: s }) => h && [h.floorR, (s?.bearing ?? h.floor) - 0.6 * (s?.headHeight ?? 0)],
+  'head hidden': ({ screw: s }) => s && [0, s.bearing - (s.cone === undefined ? s.headHeight : 0)],
+  'seat under the cone': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.boreFrom + h.plane) / 2],
+  'screw passes the hole': ({ headHalf: h }) => h && [h.holeR, (h.boreFrom + h.plane) / 2],
+  'a standard length exists': ({ screw: s }) => s && [0, s.bearing - 0.3 * s.headHeight],
+  'thread holds at the mouth': ({ threadHalf: t }) => t && [t.pilotAt(t.relief), t.relief],
+  'pilot not too tight at the tip': shape => shape.threadHalf && [shape.threadHalf.pilotAt(deepest(shape)), Math.min(deepest(shape), shape.threadHalf.holeBottom)],
+  engagement: ({ threadHalf: t, screw: s }) => t && s && [(t.odR + s.screw.majorMaxMm / 2) / 2, t.relief + s.screw.nominalMm],
+  'screw does not bottom': ({ threadHalf: t }) => t && [(t.pilotAt(t.holeBottom) + t.odR) / 2, t.holeBottom],
+  'board free on the sleeve': ({ headHalf: h, board: b }) => h && b && [h.sleeveR ?? h.holeR, (b.top + b.bottom) / 2],
+  'board held by the boss': ({ threadHalf: t, board: b }) => t && [t.odR, b?.bottom ?? 0],
+  'landing ring': shape => shape.threadHalf && [(landing(shape) + shape.threadHalf.reliefR) / 2, 0],
+  sink: ({ threadHalf: t }) => t && [(t.rootR + t.pilotAt(t.root)) / 2, t.back],
+  slenderness: ({ threadHalf: t }) => t && [t.rootR, 0.62 * t.root],
+  'core pin': ({ threadHalf: t }) => t && [0, (t.holeBottom + Math.max(t.back, t.holeBottom)) / 2],
+  'planned gap': ({ threadHalf: t }) => t && [t.odR + 0.6, 0],
+};
+
+export interface Numbered {
+  readonly number: number;
+  readonly state: State;
+  readonly finding: Finding;
+}
+
+/** What is to be mended or looked at, worst first. */
+export function numbered(findings: readonly Finding[]): Numbered[] {
+  const found = (['fail', 'look'] as const).flatMap(state => findings.filter(finding => finding.state === state));
+  return found.map((finding, i) => ({ number: i + 1, state: finding.state, finding }));
+}
+
+const STEP_PX = 2 * MARK_PX + 6;
+const AROUND: readonly Point[] = [[0, 0], [0, STEP_PX], [STEP_PX, 0], [0, -STEP_PX], [-STEP_PX, 0], [STEP_PX, STEP_PX], [-STEP_PX, STEP_PX], [0, 2 * STEP_PX], [0, -2 * STEP_PX]];
+
+/** Marks never stand on each other: the next free place around the spot is taken. */
+export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[]): Markup[] {
+  const taken: Point[] = [];
+  return list.flatMap(({ number, state, finding }) => {
+    const place = PLACES[finding.rule.name]?.(shape);
+    if (place === undefined) return [];
+    const [x, y] = at(view, place);
+    const spots = AROUND.map(([dx, dy]): Point => [x + dx, y + dy]);
+    const spot = spots.find(([sx, sy]) => taken.every(([tx, ty]) => Math.abs(sx - tx) >= STEP_PX || Math.abs(sy - ty) >= STEP_PX)) ?? [x, y];
+    taken.push(spot);
+    return mark(state, spot, number);
+  });
+}
+
+const LINE_PX = 16;
+
+export interface Block {
+  readonly markup: readonly Markup[];
+  readonly bottom: number;
+}
+
+/** The list below the drawing: mark, word, sentence. */
+export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): Block {
+  let y = top;
+  const markup = list.flatMap(({ number, state, finding }) => {
+    const lines = wrapped(sentence(finding), widthPx - 62, 12);
+    const first = y + 12;
+    y += Math.max(26, lines.length * LINE_PX + 8);
+    return [...mark(state, [x + 12, first - 3], number), text(state, [x + 28, first + 1], { className: 'bw-strong' }), ...lines.map((words, i) => text(words, [x + 62, first + 1 + i * LINE_PX]))];
+  });
+  return { markup, bottom: y };
+}
+
+/** "no value: hole, recess diameter – hole must be given …", a paragraph a reason, and what was drawn for want of a value. */
+export function missingList(read: Reading, { board }: Shape, x: number, top: number, widthPx: number): Block {
+  let y = top;
+  const missing = [...read.missing].map(([reason, names]) => `no value: ${names.join(', ')} – ${reason}`);
+  const markup = [...missing, ...(board?.note === undefined ? [] : [board.note])].flatMap(paragraph => {
+    const lines = wrapped(paragraph, widthPx, 12);
+    const first = y + 13;
+    y += lines.length * LINE_PX + 6;
+    return lines.map((words, i) => text(words, [x, first + i * LINE_PX]));
+  });
+  return { markup, bottom: y };
+}

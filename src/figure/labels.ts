@@ -1,0 +1,125 @@
+// The dimensions as drawn: leaders to the labels on the left, dimension lines with extension lines on the right, labels in two columns.
+import { placed } from './columns';
+import { type Dimension, EDGE, type SpanLook } from './dimensions';
+import { type Child, el, line, type Markup, type Point, px, textWidthPx } from './svg';
+import { type Place, type View, xOf, yOf } from './view';
+
+export interface Label {
+  readonly dimension: Dimension;
+  readonly words: string;
+  readonly number: string;
+  /** Column of the dimension line, 0 nearest to the part. */
+  readonly column: number;
+}
+
+export interface Sheet {
+  readonly view: View;
+  readonly top: number;
+  readonly bottom: number;
+  /** Where left labels end and right ones start. */
+  readonly leftX: number;
+  readonly rightX: number;
+}
+
+/** One side of the part. */
+interface Column {
+  readonly markup: readonly Child[];
+  /** Heights at which lines run away from the part. */
+  readonly runs: readonly number[];
+}
+
+export const LABEL_PITCH = 16;
+export const COLUMN_PX = 13;
+/** Room for the slanted part of the leaders. */
+export const FAN_PX = 24;
+const LEAVE_PX = 9;
+const ARROW_PX = 8;
+
+/** Dimension lines packed from the shortest outwards, so that long ones stand outside short ones. */
+export function columnsOf(dimensions: readonly Dimension[], beside: 'thread' | 'part'): Map<Dimension, number> {
+  const spans = dimensions.flatMap(dimension => (dimension.place?.side === 'right' && dimension.place.beside === beside ? [{ dimension, low: Math.min(dimension.place.from[1], dimension.place.to[1]), high: Math.max(dimension.place.from[1], dimension.place.to[1]) }] : []));
+  const taken: { low: number; high: number }[][] = [];
+  const columns = new Map<Dimension, number>();
+  for (const { dimension, low, high } of spans.sort((a, b) => a.high - a.low - (b.high - b.low))) {
+    const free = taken.findIndex(column => column.every(other => high <= other.low + 1e-6 || low >= other.high - 1e-6));
+    const column = free < 0 ? taken.push([]) - 1 : free;
+    taken[column]?.push({ low, high });
+    columns.set(dimension, column);
+  }
+  return columns;
+}
+
+function arrow([x, y]: Point, [dx, dy]: readonly [number, number]): Markup {
+  const [w, l] = [2.1, ARROW_PX];
+  return el('path', { class: 'bw-solid', d: `M${px(x)} ${px(y)}L${px(x + l * dx - w * dy)} ${px(y + l * dy + w * dx)}L${px(x + l * dx + w * dy)} ${px(y + l * dy - w * dx)}Z` });
+}
+
+const dot = ([x, y]: Point): Markup => el('circle', { class: 'bw-solid', cx: x, cy: y, r: 1.9 });
+
+/** A stroke across the end of a dimension line that has no room for arrow heads. */
+const stroke = ([x, y]: Point): Markup => line('bw-thin', [x - 3.5, y + 3.5], [x + 3.5, y - 3.5]);
+
+export const labelWidthPx = ({ words, number }: Label): number => textWidthPx(`${words} `, 11) + textWidthPx(number, 12, 'bold');
+
+const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'end'): Markup => {
+  const parts = [el('tspan', { class: 'bw-small bw-quiet' }, words), words === '' ? undefined : ' ', el('tspan', { class: 'bw-strong' }, number)];
+  return el('text', { x, y: y + 4, 'text-anchor': anchor === 'end' ? 'end' : undefined, class: 'bw-label' }, parts);
+};
+
+export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): Column {
+  const faces = labels
+    .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place, y: yOf(view, label.dimension.place.at[1]) }] : []))
+    .map(face => ({ ...face, best: face.y + LEAVE_PX * face.place.leaves }))
+    .sort((a, b) => a.best - b.best);
+  const spots = placed(faces.map(({ best }) => ({ best, low: best - LEAVE_PX, high: best + LEAVE_PX, slides: false })), LABEL_PITCH, top, bottom);
+  const elbow = view.axisX - view.edgePx - 6;
+  const markup = faces.flatMap(({ label, place, y }, i) => {
+    const spot = spots[i] ?? { label: y, anchor: y };
+    const tip: Point = [xOf(view, -place.at[0]), y];
+    const bend: Point = [tip[0] - Math.max(ARROW_PX, Math.abs(spot.anchor - y)), spot.anchor];
+    const away = Math.hypot(bend[0] - tip[0], bend[1] - tip[1]);
+    return [
+      line('bw-thin', tip, bend, [Math.min(elbow, bend[0]), spot.anchor], [leftX + 4, spot.label]),
+      place.ends === 'dot' ? dot(tip) : arrow(tip, [(bend[0] - tip[0]) / away, (bend[1] - tip[1]) / away]),
+      labelText(label, [leftX, spot.label], 'end'),
+    ];
+  });
+  return { markup, runs: spots.map(({ anchor }) => anchor) };
+}
+
+const THICK: Readonly<Record<SpanLook, string>> = { worst: 'bw-worst', nominal: 'bw-nominal', asked: 'bw-asked', plain: 'bw-thin' };
+
+const isShort = (fromY: number, toY: number): boolean => Math.abs(toY - fromY) < 2.4 * ARROW_PX;
+
+function dimensionLine(x: number, fromY: number, toY: number, look: SpanLook): Child[] {
+  const [low, high] = [Math.min(fromY, toY), Math.max(fromY, toY)];
+  if (high - low < 1) return [];
+  const shaft = line(THICK[look], [x, low], [x, high]);
+  // hollow against solid: told apart without colour
+  const core = look === 'nominal' ? line('bw-nominal-core', [x, low], [x, high]) : undefined;
+  if (look !== 'plain') return [shaft, core, line('bw-thin', [x - 4, low], [x + 4, low]), line('bw-thin', [x - 4, high], [x + 4, high])];
+  return [shaft, ...(isShort(low, high) ? [stroke([x, low]), stroke([x, high])] : [arrow([x, low], [0, 1]), arrow([x, high], [0, -1])])];
+}
+
+export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): Column {
+  const partX = view.axisX + view.edgePx + COLUMN_PX;
+  const startOf = ([r]: Place): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
+  const spans = labels
+    .flatMap(label => (label.dimension.place?.side === 'right' ? [{ label, place: label.dimension.place, fromY: yOf(view, label.dimension.place.from[1]), toY: yOf(view, label.dimension.place.to[1]) }] : []))
+    .map(span => ({ ...span, x: (span.place.beside === 'thread' ? threadX : partX) + span.label.column * COLUMN_PX, best: (span.fromY + span.toY) / 2 }))
+    .sort((a, b) => a.best - b.best);
+  const entries = spans.map(({ fromY, toY, best }) => {
+    const inset = Math.min(4, Math.abs(toY - fromY) / 2);
+    return { best, low: Math.min(fromY, toY) + inset, high: Math.max(fromY, toY) - inset, slides: true };
+  });
+  const spots = placed(entries, LABEL_PITCH, top, bottom);
+  const elbow = rightX - FAN_PX;
+  const extensions = spans.flatMap(({ place, fromY, toY, x }) => [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])));
+  const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
+  const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
+    const spot = spots[i] ?? { label: 0, anchor: 0 };
+    const path: Point[] = [[x, spot.anchor], [Math.max(elbow, x), spot.anchor], [rightX - 4, spot.label]];
+    return [line('bw-extension', ...path), isShort(fromY, toY) ? undefined : dot([x, spot.anchor]), labelText(label, [rightX, spot.label], 'start')];
+  });
+  return { markup: [...extensions, ...lines, ...leaders], runs: spans.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])) };
+}

@@ -1,0 +1,141 @@
+// The screw, not cut, as fasteners are drawn: head, thread to scale where it is large enough, the point, and where the tip reaches at most.
+import type { Screw } from '../core/screw/thread';
+import { tanDeg } from '../core/maths';
+import type { ScrewShape } from './shape';
+import { el, line, type Markup, type Point, px, through } from './svg';
+import { at, type Place, type View, xOf, yOf } from './view';
+
+/** Below this pitch the thread is drawn with a thin line at its root, as in ISO 6410-1. */
+const SMALLEST_PITCH_PX = 6;
+/** Flanks of 60°, point of 45°: M and UN threads, ISO 1478. */
+const FLANK = tanDeg(30);
+const POINT_SLOPE = tanDeg(22.5);
+
+interface Profile {
+  /** Radii at a distance from the bearing plane. */
+  readonly crest: (t: number) => number;
+  readonly root: (t: number) => number;
+  readonly threadFrom: number;
+}
+
+const between = (t: number, [t0, r0]: Place2, [t1, r1]: Place2): number => (t <= t0 ? r0 : t >= t1 ? r1 : r0 + ((r1 - r0) * (t - t0)) / (t1 - t0));
+type Place2 = readonly [t: number, r: number];
+
+const rootR = ({ rootMaxMm }: Screw): number => rootMaxMm / 2;
+const majorR = ({ majorMaxMm }: Screw): number => majorMaxMm / 2;
+
+function profileOf({ screw, length, point, isFlatEnd, cone }: ScrewShape): Profile {
+  const [major, root] = [majorR(screw), rootR(screw)];
+  const neck = (cone === undefined ? 0 : (cone.sharpR - root) / cone.slope) + screw.pitchMm / 2;
+  const threadFrom = Math.min(neck, length);
+  if (!screw.isTapping) return { threadFrom, root: () => root, crest: t => between(t, [length - screw.pitchMm, major], [length, root]) };
+  const pointLength = Math.min(length, point ?? major / POINT_SLOPE);
+  const pointFrom = length - pointLength;
+  if (isFlatEnd) return { threadFrom, root: t => between(t, [pointFrom, root], [length, 0.8 * root]), crest: t => between(t, [pointFrom, major], [length, 0.8 * root]) };
+  const rootFrom = length - Math.min(pointLength, root / POINT_SLOPE);
+  return { threadFrom, root: t => between(t, [rootFrom, root], [length, 0]), crest: t => between(t, [pointFrom, major], [length, 0]) };
+}
+
+/** Crests on one side, each with the half width of its foot. */
+function crests({ crest, root, threadFrom }: Profile, { screw, length }: ScrewShape, phase: number): { readonly t: number; readonly foot: number }[] {
+  const count = Math.max(0, Math.floor((length - threadFrom) / screw.pitchMm - phase) + 1);
+  return Array.from({ length: count }, (_, k) => {
+    const t = threadFrom + (k + phase) * screw.pitchMm;
+    return { t, foot: Math.min(0.48 * screw.pitchMm, (crest(t) - root(t)) * FLANK) };
+  }).filter(({ t, foot }) => foot > 0.01 && t + foot < length && t - foot > threadFrom - screw.pitchMm / 2);
+}
+
+const RIGHT = 0.25;
+const LEFT = 0.75;
+
+function shankSide(shape: ScrewShape, profile: Profile, phase: number): Place[] {
+  const { crest, root } = profile;
+  const flat = shape.screw.isTapping ? 0 : shape.screw.pitchMm / 16;
+  const teeth = crests(profile, shape, phase).flatMap(({ t, foot }): Place[] => [
+    [root(t - foot), t - foot],
+    [crest(t - flat), t - flat],
+    [crest(t + flat), t + flat],
+    [root(t + foot), t + foot],
+  ]);
+  return [[root(0), 0], ...teeth, ...bends(shape, profile).filter(t => t > (teeth[teeth.length - 1]?.[1] ?? 0)).map((t): Place => [root(t), t])];
+}
+
+/** Where the outline of the point bends, and the tip. */
+function bends({ screw, length, point }: ScrewShape, { root }: Profile): number[] {
+  if (!screw.isTapping) return [length];
+  const pointLength = Math.min(length, point ?? majorR(screw) / POINT_SLOPE);
+  const rootFrom = root(length) === 0 ? length - Math.min(pointLength, rootR(screw) / POINT_SLOPE) : length - pointLength;
+  return [rootFrom, length];
+}
+
+function detailedShank(view: View, shape: ScrewShape): Markup[] {
+  const profile = profileOf(shape);
+  const place = ([r, t]: Place): Point => at(view, [r, shape.bearing + t]);
+  const right = shankSide(shape, profile, RIGHT);
+  const left = shankSide(shape, profile, LEFT).map(([r, t]): Place => [-r, t]);
+  const half = shape.screw.pitchMm / 2;
+  // right-handed: in front of the axis the thread rises from left to right
+  const turns = crests(profile, shape, RIGHT).flatMap(({ t, foot }): (readonly [Place, Place])[] => {
+    const s = Math.min(t + half, shape.length);
+    const end = Math.min(s + foot, shape.length);
+    return [
+      [[profile.crest(t), t], [-profile.crest(s), s]],
+      [[profile.root(t + foot), t + foot], [-profile.root(end), end]],
+    ];
+  });
+  return [el('path', { class: 'bw-screw', d: through([...right, ...left.reverse()].map(place), true) }), ...turns.map(([from, to]) => line('bw-extension', place(from), place(to)))];
+}
+
+/** Major diameter in a thick line, root in a thin one. */
+function plainShank(view: View, shape: ScrewShape): Markup[] {
+  const profile = profileOf(shape);
+  const { bearing, length } = shape;
+  const stops = [0, profile.threadFrom, ...bends(shape, profile).map(t => Math.max(t, profile.threadFrom))];
+  const side = (radius: (t: number) => number, sign: 1 | -1): Point[] => stops.map(t => at(view, [sign * radius(t), bearing + t]));
+  return [
+    el('path', { class: 'bw-screw', d: through([...side(profile.crest, 1), ...side(profile.crest, -1).reverse()], true) }),
+    line('bw-thin', ...side(profile.root, 1)),
+    line('bw-thin', ...side(profile.root, -1)),
+    line('bw-visible', at(view, [-profile.crest(length), bearing + length]), at(view, [profile.crest(length), bearing + length])),
+  ];
+}
+
+const CYLINDERS = /cheese|cap|fillister/;
+const DOMES = /button|round/;
+
+function flatSeatedHead(view: View, { head, bearing, headR, headHeight }: ScrewShape): string {
+  const [x, y] = [(r: number) => px(xOf(view, r * headR)), (k: number) => px(yOf(view, bearing - k * headHeight))];
+  const { subject } = head.table;
+  if (CYLINDERS.test(subject)) return `M${x(-1)} ${y(0)}V${y(0.9)}L${x(-0.94)} ${y(1)}H${x(0.94)}L${x(1)} ${y(0.9)}V${y(0)}Z`;
+  const [side, top] = DOMES.test(subject) ? [0.1, 0.3] : [0.4, 0.45];
+  return `M${x(-1)} ${y(0)}V${y(side)}C${x(-1)} ${y(0.75)} ${x(-0.8)} ${y(1)} ${x(-top)} ${y(1)}H${x(top)}C${x(0.8)} ${y(1)} ${x(1)} ${y(0.75)} ${x(1)} ${y(side)}V${y(0)}Z`;
+}
+
+/** The edge of a countersunk head is cut off below its theoretical diameter; a raised one has a dome on it. */
+function countersunkHead(view: View, { screw, head, bearing, headR, headHeight }: ScrewShape, { sharpR, slope }: { readonly sharpR: number; readonly slope: number }): string {
+  const neckR = rootR(screw);
+  const edgeZ = bearing + Math.max(0, sharpR - headR) / slope;
+  const neckZ = Math.max(edgeZ, bearing + (sharpR - neckR) / slope);
+  const raised = head.style === 'raised countersunk' ? Math.max(0, headHeight - (sharpR - majorR(screw)) / slope) : 0;
+  const points: Place[] = [[-headR, bearing], [-headR, edgeZ], [-neckR, neckZ], [neckR, neckZ], [headR, edgeZ], [headR, bearing]];
+  const [left, top] = at(view, [-headR, bearing - 2 * raised]);
+  // a quadratic curve reaches half way to its control point
+  return `${through(points.map(place => at(view, place)))}Q${px(view.axisX)} ${px(top)} ${px(left)} ${px(yOf(view, bearing))}Z`;
+}
+
+/** The tip once more where the longest screw in the thinnest stack would have it. */
+function deepestTip(view: View, shape: ScrewShape): Markup[] {
+  const { bearing, length, penetrationMax, screw } = shape;
+  const shift = penetrationMax === undefined ? 0 : penetrationMax - (bearing + length);
+  if (shift * view.scale < 1.5) return [];
+  const { crest } = profileOf(shape);
+  const from = length - (screw.isTapping ? Math.min(length, shape.point ?? majorR(screw) / POINT_SLOPE) : screw.pitchMm);
+  const side = (sign: 1 | -1): Point[] => [from, length].map(t => at(view, [sign * crest(t), bearing + t + shift]));
+  return [line('bw-phantom', ...side(-1), ...side(1).reverse())];
+}
+
+export function drawScrew(view: View, shape: ScrewShape): Markup[] {
+  const shank = shape.screw.pitchMm * view.scale < SMALLEST_PITCH_PX ? plainShank(view, shape) : detailedShank(view, shape);
+  const head = shape.cone === undefined ? flatSeatedHead(view, shape) : countersunkHead(view, shape, shape.cone);
+  return [...shank, el('path', { class: 'bw-screw', d: head }), ...deepestTip(view, shape)];
+}

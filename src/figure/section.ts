@@ -1,0 +1,155 @@
+// The joint cut along its axis, to scale, as one SVG text: pure, the same text for the same values.
+import type { State } from '../core/check/check';
+import { fixedText } from '../core/decimal';
+import type { Screw } from '../core/screw/thread';
+import { dualText } from '../core/unit/unit-text';
+import type { Variant } from '../joint/evaluate';
+import { type Dimension, dimensionsOf } from './dimensions';
+import { findingList, marksOnPart, missingList, type Numbered, numbered } from './findings';
+import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';
+import { drawPlastic } from './plastic';
+import { drawScrew } from './screw';
+import { extentOf, Reading, type ScrewShape, type Shape, shapeOf } from './shape';
+import { centreLine, heading, pulls, scaleBar } from './sheet';
+import { hatches, style } from './style';
+import { type Child, el, px, text } from './svg';
+import type { View } from './view';
+
+export interface SectionOptions {
+  /** Inches in brackets behind every length. */
+  readonly inch?: boolean;
+  readonly widthPx?: number;
+  /** Letters on the drawing; what they stand for is in the legend. */
+  readonly letters?: boolean;
+}
+
+export interface LegendEntry {
+  readonly letter: string;
+  readonly name: string;
+  /** Nothing where the value is refused; then the letter is not on the drawing. */
+  readonly value: number | undefined;
+  readonly unit: string;
+}
+
+const DEFAULT_WIDTH_PX = 700;
+const MARGIN_PX = 10;
+const HEADING_PX = 34;
+const OVERHEAD_PX = 34;
+const FOOT_PX = 38;
+/** The centre line runs on beyond the part. */
+const CENTRE_PX = 12;
+const SIDE_PX = 24;
+const LEAST_PART_PX = 216;
+/** The part is never drawn higher than this share of the width. */
+const TALLEST = 0.64;
+
+/** A … Z, AA, AB … */
+const letterOf = (i: number): string => (i < 26 ? '' : letterOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
+
+const minus = (content: string): string => content.replaceAll('-', '−');
+const decimals = (value: number): string => minus(fixedText(value, 2));
+
+function numberText({ words, value, unit, place }: Dimension, dMm: number | undefined, lengthText: (mm: number) => string): string {
+  if (value === undefined || place === undefined) return '';
+  if (unit === '°') return `${decimals(value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
+  const sign = place.side === 'left' && place.ends === 'arrow' ? 'Ø' : '';
+  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${decimals(value / dMm)} d` : '';
+  return `${sign}${lengthText(value)}${inDiameters}`;
+}
+
+const widest = (labels: readonly Label[], side: 'left' | 'right'): number =>
+  Math.max(0, ...labels.filter(({ dimension }) => dimension.place?.side === side).map(labelWidthPx));
+
+/** Scale and columns: as large as width and height allow, the whole in the middle of the sheet. */
+function arranged(shape: Shape, labels: readonly Label[], askedWidthPx: number): Sheet & { readonly widthPx: number; readonly threadX: number } {
+  const extent = extentOf(shape);
+  const [left, right] = [widest(labels, 'left'), widest(labels, 'right')];
+  const count = (beside: 'thread' | 'part'): number => Math.max(-1, ...labels.filter(({ dimension: { place } }) => place?.side === 'right' && place.beside === beside).map(({ column }) => column)) + 1;
+  const threadPx = (count('thread') + 0.8) * COLUMN_PX;
+  const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
+  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + LEAST_PART_PX));
+  const halfPx = (widthPx - outside) / 2;
+  const bossR = shape.threadHalf?.rootR ?? 0;
+  const scale = Math.min((halfPx - SIDE_PX) / extent.radius, (halfPx - threadPx) / Math.max(bossR, 1e-6), (TALLEST * widthPx) / (extent.bottom - extent.top));
+  const edgePx = Math.min(halfPx, Math.max(extent.radius * scale + SIDE_PX, bossR * scale + threadPx));
+  const partPx = (extent.bottom - extent.top) * scale;
+  const top = HEADING_PX + (shape.headHalf === undefined ? CENTRE_PX + 4 : OVERHEAD_PX);
+  const rows = Math.max(...(['left', 'right'] as const).map(side => labels.filter(({ dimension }) => dimension.place?.side === side).length));
+  const heightPx = Math.max(partPx, rows * LABEL_PITCH);
+  const leftX = MARGIN_PX + left + (halfPx - edgePx);
+  const axisX = leftX + FAN_PX + 6 + edgePx;
+  const view: View = { scale, axisX, edgePx, faceY: top + (heightPx - partPx) / 2 - extent.top * scale };
+  return { view, top, bottom: top + heightPx, leftX, rightX: axisX + edgePx + (count('part') + 0.8) * COLUMN_PX + FAN_PX, widthPx, threadX: axisX + bossR * scale + COLUMN_PX };
+}
+
+const titleOf = (screw: ScrewShape | undefined): string =>
+  screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}, ${screw.head.table.standard} head`;
+
+function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
+  const named = (words: string): string => {
+    const value = dimensions.find(dimension => dimension.words === words)?.value;
+    return value === undefined ? '' : `${words} ${decimals(value)} mm`;
+  };
+  const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length'].map(named).filter(words => words !== '');
+  const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(part => part !== undefined);
+  const drawn = parts.length === 0 ? 'Nothing can be drawn yet.' : `Drawn to scale: ${parts.join(', ')}.`;
+  const reason = variant.verdict('reason');
+  return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
+}
+
+export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, letters = false }: SectionOptions = {}): { svg: string; legend: readonly LegendEntry[] } {
+  const read = new Reading(variant);
+  const shape = shapeOf(read);
+  const dimensions = dimensionsOf(read, shape);
+  const findings = variant.findings();
+  for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
+  const lengthText = (mm: number): string => (inch ? minus(dualText(mm, 2, 3)).replace(' mm', '') : decimals(mm));
+  const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
+  const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
+  const legend = dimensions.map(({ words, value, unit }, i) => ({ letter: letterOf(i), name: words, value, unit }));
+  const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
+  const state = variant.verdict('state') as State;
+  const list = numbered(findings);
+
+  const isEmpty = Object.keys(shape).length === 0;
+  const sheet = isEmpty ? undefined : arranged(shape, labels, askedWidthPx);
+  const widthPx = sheet?.widthPx ?? askedWidthPx;
+  const drawing = sheet === undefined ? [text('Too little is known to draw this joint.', [MARGIN_PX, HEADING_PX + 22])] : drawn(sheet, shape, labels, list, inch, sheet.threadX);
+  const found = findingList(list, MARGIN_PX, (sheet?.bottom ?? HEADING_PX) + FOOT_PX + 14, widthPx - 2 * MARGIN_PX);
+  const missing = missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX);
+  const heightPx = Math.ceil(missing.bottom + MARGIN_PX);
+  const title = titleOf(shape.screw);
+  const svg = el(
+    'svg',
+    { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${heightPx}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
+    el('title', {}, title),
+    el('desc', {}, describe(variant, shape, dimensions, state)),
+    style(),
+    hatches(),
+    el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
+    heading(title, state, MARGIN_PX, widthPx),
+    drawing,
+    found.markup,
+    missing.markup,
+  );
+  return { svg: svg.markup, legend };
+}
+
+function drawn(sheet: Sheet, shape: Shape, labels: readonly Label[], list: readonly Numbered[], inch: boolean, threadX: number): Child[] {
+  const { view, bottom } = sheet;
+  const extent = extentOf(shape);
+  const [left, right] = [leftLabels(sheet, labels), rightLabels(sheet, labels, threadX)];
+  const barText = (mm: number): string => (inch ? minus(dualText(mm, 1, 3)) : `${mm} mm`);
+  return [
+    ...drawPlastic(view, shape),
+    ...(shape.screw === undefined ? [] : drawScrew(view, shape.screw)),
+    centreLine(view, view.faceY + extent.top * view.scale - CENTRE_PX, view.faceY + extent.bottom * view.scale + CENTRE_PX),
+    ...pulls(view, shape, left.runs, right.runs),
+    ...left.markup,
+    ...right.markup,
+    ...marksOnPart(view, shape, list),
+    ...scaleBar(view, [MARGIN_PX, bottom + FOOT_PX - 6], barText, inch ? 'pull; lengths in mm (inch)' : 'pull; lengths in mm'),
+  ];
+}
+
+export const sectionSvg = (variant: Variant, options?: SectionOptions): string => section(variant, options).svg;
