@@ -26,6 +26,15 @@ const errorsReachTheFunctions = {
   },
 };
 
+/** The mathematics library brings stand-ins for what every browser that can run the add-in has. */
+const native = {
+  "@stdlib/array-float64": "var Float64Array",
+  "@stdlib/array-uint32": "var Uint32Array",
+  "@stdlib/array-uint16": "var Uint16Array",
+  "@stdlib/array-uint8": "var Uint8Array",
+  "@stdlib/string-format": "var String",
+};
+
 // The dev server takes the first free port from here on.
 process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
 
@@ -40,6 +49,7 @@ export default (_env, { mode = "production" }) => ({
   },
   output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
   resolve: { extensions: [".ts", ".js"] },
+  externals: native,
   module: {
     rules: [
       { test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
