@@ -28,7 +28,7 @@ export const looks: Record<Role, IStyleData> = {
   input: { ...ink("#1b4a91"), ...fill("#e9f0fc"), ...frame("#a9c1e8"), ...placed, ...right },
   unit: { ...ink("#6a7780"), ...placed },
   note: { ...ink("#5d6a73"), it: yes, ...placed },
-  result: { ...ink("#14262b"), ...fill("#f1f3f2"), bl: yes, ...frame("#dbe0de"), ...placed },
+  result: { ...ink("#14262b"), ...fill("#f1f3f2"), ...frame("#dbe0de"), ...placed },
   header: { ...ink("#17494d"), ...fill("#dfebe9"), bl: yes, ...placed, ...wrapped, bd: { b: line("#9db8b8") } },
   caution: { ...ink("#7a3b06"), ...fill("#fdf1e1"), ...placed, ...wrapped },
 };
