@@ -1,6 +1,6 @@
 // What a task needs of a host that holds sheets. Excel, the bench and a file each implement it.
 import type { Cell } from '../core/kinds';
-import type { SheetPlan } from './plan';
+import type { Picture, SheetPlan } from './plan';
 
 /** One cell as the host holds it. */
 export interface SheetCell {
@@ -17,5 +17,18 @@ export interface SheetPort {
   /** The used rectangle of a sheet, from A1, spilled cells included. */
   read(sheetName: string): Promise<readonly (readonly SheetCell[])[]>;
   /** Address of the active cell and its sheet. */
-  selection(): Promise<{ readonly sheetName: string; readonly at: string } | null>;
+  selection(): Promise<Selection | null>;
+  /** Calls the listener at each new selection and each change of the selected cell; answers how to stop. */
+  onSelection(listener: (selection: Selection) => void): () => void;
+  /** Writes one cell as if typed; text that begins with `=` is a formula. */
+  write(sheetName: string, at: string, content: Cell): Promise<void>;
+  goTo(sheetName: string, at: string): Promise<void>;
+  remove(sheetName: string): Promise<void>;
+  /** Puts a picture over the cells, where the host can. */
+  placePicture?(sheetName: string, picture: Picture): Promise<void>;
+}
+
+export interface Selection {
+  readonly sheetName: string;
+  readonly at: string;
 }
