@@ -53,7 +53,7 @@ const LETTERS = new Map(
   ).flatMap(([width, letters]) => [...letters].map(letter => [letter, width] as const)),
 );
 
-const BOLD: readonly Role[] = ['heading', 'result', 'header'];
+const BOLD: readonly Role[] = ['heading', 'header'];
 const NEVER_WRAPS: readonly Role[] = ['title', 'heading'];
 const ALWAYS_WRAPS: readonly Role[] = ['input', 'result', 'header', 'caution'];
 
@@ -100,13 +100,16 @@ export function linesOf(text: string, width: number, bold: boolean): number {
 export function placed(plan: SheetPlan): PlacedCell[] {
   const merged = (plan.merged ?? []).map(areaOf);
   const filled = new Set(plan.cells.map(({ at }) => placeOf(at)).map(({ row, col }) => `${row},${col}`));
+  const lastCol = plan.widths.length - 1;
   return plan.cells.map(cell => {
     const place = placeOf(cell.at);
     const area = merged.find(range => holds(range, place)) ?? areaOf(cell.at);
     const isMerged = area.endCol > area.startCol || area.endRow > area.startRow;
+    const isFree = (col: number): boolean => !filled.has(`${place.row},${col}`);
     let endCol = area.endCol;
-    while (!isMerged && endCol < plan.widths.length - 1 && !filled.has(`${place.row},${endCol + 1}`)) endCol += 1;
-    const hasRoom = endCol > area.endCol;
+    while (!isMerged && endCol < lastCol && isFree(endCol + 1)) endCol += 1;
+    // Only the last column that the plan gives a width keeps its text to itself.
+    const hasRoom = !isMerged && area.endCol !== lastCol && isFree(area.endCol + 1);
     const wraps = typeof cell.value !== 'number' && !NEVER_WRAPS.includes(cell.role) && (ALWAYS_WRAPS.includes(cell.role) || !hasRoom);
     let width = 0;
     for (let col = area.startCol; col <= area.endCol; col++) width += widthOf(plan, col);

@@ -22,7 +22,7 @@ export const looks: Record<Role, CellStyle> = {
   input: { font: font('1B4A91'), fill: fill('E9F0FC'), border: frame('A9C1E8') },
   unit: { font: font('6A7780') },
   note: { font: font('5D6A73', { italic: true }) },
-  result: { font: font('14262B', { bold: true }), fill: fill('F1F3F2'), border: frame('DBE0DE') },
+  result: { font: font('14262B'), fill: fill('F1F3F2'), border: frame('DBE0DE') },
   header: { font: font('17494D', { bold: true }), fill: fill('DFEBE9'), border: underline },
   caution: { font: font('7A3B06'), fill: fill('FDF1E1') },
 };

@@ -1,0 +1,125 @@
+// Two independent spreadsheet programs work a workbook file out anew. Without them the tests fail; they are never skipped.
+import { execFile } from 'node:child_process';
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
+import { readWorkbook } from '../../src/hosts/xlsx/read';
+
+/** By `Sheet!A1`; an error is its code: `#N/A`. */
+export type Values = ReadonlyMap<string, number | string | boolean>;
+
+export interface Recalculated {
+  readonly libreoffice: Values;
+  readonly gnumeric: Values;
+}
+
+const SECONDS = 100;
+
+const run = promisify(execFile);
+
+async function program(command: string, args: readonly string[]): Promise<void> {
+  // `timeout` ends the whole group of processes, which a program that starts others needs.
+  await run('timeout', ['--kill-after=5', String(SECONDS), command, ...args]).catch((fault: { code?: unknown; stderr?: string }) => {
+    const why = fault.code === 127 ? 'it is not installed' : fault.code === 124 ? `it took more than ${SECONDS} s` : (fault.stderr ?? '');
+    throw new Error(`${command} failed: ${why}`);
+  });
+}
+
+/** The answer of a program is the file it wrote: LibreOffice ends well even when it could not read its input. */
+async function written(path: string, by: string): Promise<Uint8Array> {
+  const bytes = await readFile(path).catch(() => new Uint8Array());
+  if (bytes.length === 0) throw new Error(`${by} wrote no file`);
+  return bytes;
+}
+
+async function inFolder<T>(use: (folder: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'engines-'));
+  try {
+    return await use(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+const setting = (path: string, name: string, value: string): string => `<item oor:path="/org.openoffice.${path}"><prop oor:name="${name}" oor:op="fuse"><value>${value}</value></prop></item>`;
+
+/** Settings of an own profile: every formula is worked out when a file is loaded (0: always). */
+const profile = (language: string): string => `<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+${setting('Office.Calc/Formula/Load', 'OOXMLRecalcMode', '0')}
+${setting('Setup/L10N', 'ooSetupSystemLocale', language)}
+</oor:items>`;
+
+/** Converts `folder/in.xlsx` to `folder/out/in.<kind>`. */
+async function libreoffice(folder: string, kind: string, language: string): Promise<string> {
+  const own = join(folder, 'profile');
+  const out = join(folder, 'out');
+  await mkdir(join(own, 'user'), { recursive: true });
+  await writeFile(join(own, 'user', 'registrymodifications.xcu'), profile(language));
+  await program('soffice', [`-env:UserInstallation=${pathToFileURL(own).href}`, '--headless', '--norestore', '--convert-to', kind, '--outdir', out, join(folder, 'in.xlsx')]);
+  return join(out, `in.${kind}`);
+}
+
+async function valuesOf(bytes: Uint8Array): Promise<Values> {
+  const { sheets } = await readWorkbook(bytes);
+  return new Map(sheets.flatMap(({ name, cells }) => cells.flatMap(({ at, value }) => (value === null ? [] : [[`${name}!${at}`, value] as const]))));
+}
+
+/** Every cell of the workbook after each program has worked out all formulas anew. LibreOffice speaks the language, `de-DE`, if one is given. */
+export async function recalculate(bytes: Uint8Array, language = 'en-US'): Promise<Recalculated> {
+  return inFolder(async folder => {
+    const source = join(folder, 'in.xlsx');
+    const gnumericFile = join(folder, 'gnumeric.xlsx');
+    await writeFile(source, bytes);
+    const [libreofficeFile] = await Promise.all([libreoffice(folder, 'xlsx', language), program('ssconvert', ['--recalc', source, gnumericFile])]);
+    return {
+      libreoffice: await valuesOf(await written(libreofficeFile, 'LibreOffice')),
+      gnumeric: await valuesOf(await written(gnumericFile, 'Gnumeric')),
+    };
+  });
+}
+
+/** The printed pages of LibreOffice as `page-1.png` … in a folder, to be looked at. */
+export async function renderPng(bytes: Uint8Array, pages: string): Promise<readonly string[]> {
+  return inFolder(async folder => {
+    await writeFile(join(folder, 'in.xlsx'), bytes);
+    const pdf = await libreoffice(folder, 'pdf', 'en-US');
+    await written(pdf, 'LibreOffice');
+    await mkdir(pages, { recursive: true });
+    await program('pdftoppm', ['-r', '90', '-png', pdf, join(pages, 'page')]);
+    return (await readdir(pages)).filter(name => /^page-\d+\.png$/.test(name)).sort().map(name => join(pages, name));
+  });
+}
+
+/** Points of each colour (`b23a1e`) on the first printed page of each program, formulas worked out anew. */
+export async function pageColours(bytes: Uint8Array): Promise<{ readonly libreoffice: ReadonlyMap<string, number>; readonly gnumeric: ReadonlyMap<string, number> }> {
+  return inFolder(async folder => {
+    const source = join(folder, 'in.xlsx');
+    const gnumericPdf = join(folder, 'gnumeric.pdf');
+    await writeFile(source, bytes);
+    const [libreofficePdf] = await Promise.all([libreoffice(folder, 'pdf', 'en-US'), program('ssconvert', ['--recalc', source, gnumericPdf])]);
+    const colours = async (pdf: string, by: string): Promise<ReadonlyMap<string, number>> => {
+      await written(pdf, by);
+      const page = join(folder, by);
+      await program('pdftoppm', ['-r', '60', '-f', '1', '-l', '1', '-singlefile', pdf, page]);
+      return coloursOf(await readFile(`${page}.ppm`));
+    };
+    return { libreoffice: await colours(libreofficePdf, 'LibreOffice'), gnumeric: await colours(gnumericPdf, 'Gnumeric') };
+  });
+}
+
+/** A portable pixmap: `P6`, width, height, 255, then three bytes a point. */
+function coloursOf(ppm: Buffer): ReadonlyMap<string, number> {
+  const [head, width, height] = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(ppm.toString('latin1', 0, 64)) ?? [];
+  if (head === undefined) throw new Error('pdftoppm wrote no pixmap');
+  const points = ppm.subarray(head.length).toString('hex');
+  if (points.length !== Number(width) * Number(height) * 6) throw new Error('pdftoppm wrote a broken pixmap');
+  const colours = new Map<string, number>();
+  for (let i = 0; i < points.length; i += 6) {
+    const colour = points.slice(i, i + 6);
+    colours.set(colour, (colours.get(colour) ?? 0) + 1);
+  }
+  return colours;
+}
