@@ -124,10 +124,11 @@ function cells(): { list: PlanCell[]; states: string[] } {
   }
   list.push(...row(r, ['heading'], ['Every standard length against this joint']));
   list.push(cell(`A${r + 1}`, 'result', refer(`=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`), '0.00'));
+  for (const column of ['B', 'C', 'D', 'E', 'F']) list.push({ at: `${column}${r + 1}`, role: 'header' });
   states.push(`E${r + 2}:E${r + 14}`);
   return { list, states };
 }
 
 const { list, states } = cells();
 
-export const jointSheet: SheetPlan = { name: 'Joint', widths: [36, 19, 19, 19, 12, 62], frozenRows: 1, cells: list, stateRanges: states };
+export const jointSheet: SheetPlan = { name: 'Joint', widths: [34, 15, 13, 13, 12, 64], frozenRows: 1, cells: list, stateRanges: states };

@@ -13,6 +13,7 @@ export const screwSheet: SheetPlan = {
     cell('A5', 'label', 'head'),
     cell('B5', 'input', 'ISO 7049'),
     cell('A7', 'result', '=ENCL.SCREW.CARD(B4,B5)'),
+    ...['B', 'C', 'D', 'E', 'F'].map(column => ({ at: `${column}7`, role: 'header' as const })),
     cell('H4', 'label', 'standard lengths (mm)'),
     cell('H5', 'result', '=ENCL.SCREW.LENGTHS(B4)'),
   ],

@@ -21,7 +21,8 @@ const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<(type
   ['H  thinner screw', { screw: 'ST2.2', 'boss OD': 4.4, pilot: 1.8, hole: 2.6 }],
 ];
 
-const OUTPUTS = ['state', 'engagement min', 'engagement ratio', 'hole depth needed', 'hole depth', 'pilot at tip', 'boss OD root', 'sink ratio', 'pin ratio', 'recess mouth', 'pull-out', 'weakest', 'reason'] as const;
+/** The reason stands last: it is long and runs on over the free columns. */
+const OUTPUTS = ['state', 'engagement min', 'engagement ratio', 'hole depth needed', 'sink ratio', 'reason'] as const;
 
 const HEADER = 5;
 /** Blank rows below the variants are left out by the table, so that more can be typed in. */
@@ -47,6 +48,7 @@ function cells(): PlanCell[] {
   OUTPUTS.forEach((name, i) => list.push(cell(at(i + 1, ASKED), 'input', name)));
   const inputs = `${at(1, HEADER)}:${at(NAMES.length, LAST)}`;
   const outputs = `${at(1, ASKED)}:${at(OUTPUTS.length, ASKED)}`;
+  OUTPUTS.forEach((_, i) => i > 0 && list.push({ at: at(i + 1, RESULT), role: 'header' }));
   list.push(cell(at(1, RESULT), 'result', `=ENCL.JOINT.TABLE(${inputs},${outputs})`, '0.00'));
   for (let v = 0; v < VARIANTS.length + SPARE; v++) {
     const source = at(0, HEADER + 1 + v);
@@ -57,7 +59,7 @@ function cells(): PlanCell[] {
 
 export const variantsSheet: SheetPlan = {
   name: 'Variants',
-  widths: [36, 13, 21, 18, 25, 18, 19, 20, 12, 12, 20, 14, 14, 60, 14, 14, 14, 14, 14],
+  widths: [34, 12, 13, 13, 13, 12, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12],
   frozenRows: 1,
   cells: cells(),
   stateRanges: [`${at(1, RESULT + 1)}:${at(1, RESULT + VARIANTS.length + SPARE)}`],
