@@ -79,7 +79,7 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
     const bend: Point = [tip[0] - Math.max(ARROW_PX, Math.abs(spot.anchor - y)), spot.anchor];
     const away = Math.hypot(bend[0] - tip[0], bend[1] - tip[1]);
     return [
-      line('bw-thin', tip, bend, [Math.min(elbow, bend[0]), spot.anchor], [leftX + 4, spot.label]),
+      line('bw-thin bw-leader', tip, bend, [Math.min(elbow, bend[0]), spot.anchor], [leftX + 4, spot.label]),
       place.ends === 'dot' ? dot(tip) : arrow(tip, [(bend[0] - tip[0]) / away, (bend[1] - tip[1]) / away]),
       labelText(label, [leftX, spot.label], 'end'),
     ];
@@ -119,7 +119,7 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
   const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
     const spot = spots[i] ?? { label: 0, anchor: 0 };
     const path: Point[] = [[x, spot.anchor], [Math.max(elbow, x), spot.anchor], [rightX - 4, spot.label]];
-    return [line('bw-extension', ...path), isShort(fromY, toY) ? undefined : dot([x, spot.anchor]), labelText(label, [rightX, spot.label], 'start')];
+    return [line('bw-extension bw-leader', ...path), isShort(fromY, toY) ? undefined : dot([x, spot.anchor]), labelText(label, [rightX, spot.label], 'start')];
   });
   return { markup: [...extensions, ...lines, ...leaders], runs: spans.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])) };
 }

@@ -16,24 +16,25 @@ interface Profile {
   readonly crest: (t: number) => number;
   readonly root: (t: number) => number;
   readonly threadFrom: number;
+  /** Where crest and root begin to taper towards the tip. */
+  readonly pointFrom: number;
+  readonly rootFrom: number;
 }
-
-const between = (t: number, [t0, r0]: Place2, [t1, r1]: Place2): number => (t <= t0 ? r0 : t >= t1 ? r1 : r0 + ((r1 - r0) * (t - t0)) / (t1 - t0));
-type Place2 = readonly [t: number, r: number];
 
 const rootR = ({ rootMaxMm }: Screw): number => rootMaxMm / 2;
 const majorR = ({ majorMaxMm }: Screw): number => majorMaxMm / 2;
+
+/** One radius up to here, then straight to another at the tip. */
+const tapering = (from: number, r: number, tip: number, tipR: number) => (t: number): number => (t <= from ? r : t >= tip ? tipR : r + ((tipR - r) * (t - from)) / (tip - from));
 
 function profileOf({ screw, length, point, isFlatEnd, cone }: ScrewShape): Profile {
   const [major, root] = [majorR(screw), rootR(screw)];
   const neck = (cone === undefined ? 0 : (cone.sharpR - root) / cone.slope) + screw.pitchMm / 2;
   const threadFrom = Math.min(neck, length);
-  if (!screw.isTapping) return { threadFrom, root: () => root, crest: t => between(t, [length - screw.pitchMm, major], [length, root]) };
-  const pointLength = Math.min(length, point ?? major / POINT_SLOPE);
-  const pointFrom = length - pointLength;
-  if (isFlatEnd) return { threadFrom, root: t => between(t, [pointFrom, root], [length, 0.8 * root]), crest: t => between(t, [pointFrom, major], [length, 0.8 * root]) };
-  const rootFrom = length - Math.min(pointLength, root / POINT_SLOPE);
-  return { threadFrom, root: t => between(t, [rootFrom, root], [length, 0]), crest: t => between(t, [pointFrom, major], [length, 0]) };
+  const pointFrom = Math.max(0, length - (screw.isTapping ? (point ?? major / POINT_SLOPE) : screw.pitchMm));
+  const rootFrom = screw.isTapping && !isFlatEnd ? Math.max(pointFrom, length - root / POINT_SLOPE) : pointFrom;
+  const tipR = !screw.isTapping ? root : isFlatEnd ? 0.8 * root : 0;
+  return { threadFrom, pointFrom, rootFrom, crest: tapering(pointFrom, major, length, tipR), root: tapering(rootFrom, root, length, tipR) };
 }
 
 /** Crests on one side, each with the half width of its foot. */
@@ -57,15 +58,8 @@ function shankSide(shape: ScrewShape, profile: Profile, phase: number): Place[] 
     [crest(t + flat), t + flat],
     [root(t + foot), t + foot],
   ]);
-  return [[root(0), 0], ...teeth, ...bends(shape, profile).filter(t => t > (teeth[teeth.length - 1]?.[1] ?? 0)).map((t): Place => [root(t), t])];
-}
-
-/** Where the outline of the point bends, and the tip. */
-function bends({ screw, length, point }: ScrewShape, { root }: Profile): number[] {
-  if (!screw.isTapping) return [length];
-  const pointLength = Math.min(length, point ?? majorR(screw) / POINT_SLOPE);
-  const rootFrom = root(length) === 0 ? length - Math.min(pointLength, rootR(screw) / POINT_SLOPE) : length - pointLength;
-  return [rootFrom, length];
+  const last = teeth[teeth.length - 1]?.[1] ?? 0;
+  return [[root(0), 0], ...teeth, ...[profile.rootFrom, shape.length].filter(t => t > last).map((t): Place => [root(t), t])];
 }
 
 function detailedShank(view: View, shape: ScrewShape): Markup[] {
@@ -90,7 +84,7 @@ function detailedShank(view: View, shape: ScrewShape): Markup[] {
 function plainShank(view: View, shape: ScrewShape): Markup[] {
   const profile = profileOf(shape);
   const { bearing, length } = shape;
-  const stops = [0, profile.threadFrom, ...bends(shape, profile).map(t => Math.max(t, profile.threadFrom))];
+  const stops = [0, profile.pointFrom, Math.max(profile.pointFrom, profile.rootFrom), length];
   const side = (radius: (t: number) => number, sign: 1 | -1): Point[] => stops.map(t => at(view, [sign * radius(t), bearing + t]));
   return [
     el('path', { class: 'bw-screw', d: through([...side(profile.crest, 1), ...side(profile.crest, -1).reverse()], true) }),
@@ -125,12 +119,11 @@ function countersunkHead(view: View, { screw, head, bearing, headR, headHeight }
 
 /** The tip once more where the longest screw in the thinnest stack would have it. */
 function deepestTip(view: View, shape: ScrewShape): Markup[] {
-  const { bearing, length, penetrationMax, screw } = shape;
+  const { bearing, length, penetrationMax } = shape;
   const shift = penetrationMax === undefined ? 0 : penetrationMax - (bearing + length);
   if (shift * view.scale < 1.5) return [];
-  const { crest } = profileOf(shape);
-  const from = length - (screw.isTapping ? Math.min(length, shape.point ?? majorR(screw) / POINT_SLOPE) : screw.pitchMm);
-  const side = (sign: 1 | -1): Point[] => [from, length].map(t => at(view, [sign * crest(t), bearing + t + shift]));
+  const { crest, pointFrom } = profileOf(shape);
+  const side = (sign: 1 | -1): Point[] => [pointFrom, length].map(t => at(view, [sign * crest(t), bearing + t + shift]));
   return [line('bw-phantom', ...side(-1), ...side(1).reverse())];
 }
 

@@ -6,6 +6,7 @@ const CSS = `
 .bw-figure .bw-small{font-size:11px}
 .bw-figure .bw-strong{font-weight:700}
 .bw-figure .bw-quiet{fill:var(--bw-quiet,#4c5661)}
+.bw-figure .bw-halo{paint-order:stroke;stroke:var(--bw-sheet,#fff);stroke-width:3px;stroke-linejoin:round}
 .bw-sheet{fill:var(--bw-sheet,#fff)}
 .bw-head-half{fill:var(--bw-head-half,#dfe9f5)}
 .bw-thread-half{fill:var(--bw-thread-half,#fbead2)}
@@ -15,6 +16,8 @@ const CSS = `
 .bw-visible{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:1.5;stroke-linecap:round;stroke-linejoin:round}
 .bw-thin{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:.7}
 .bw-extension{fill:none;stroke:var(--bw-quiet,#4c5661);stroke-width:.5}
+.bw-grid{fill:none;stroke:var(--bw-grid,#c3cad1);stroke-width:.8}
+.bw-casing{fill:none;stroke:var(--bw-sheet,#fff);stroke-width:3}
 .bw-centre{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:.7;stroke-dasharray:14 3 2.5 3}
 .bw-phantom{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:.9;stroke-dasharray:9 2.5 2 2.5 2 2.5}
 .bw-solid{fill:var(--bw-ink,#14181d)}
