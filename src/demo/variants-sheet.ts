@@ -59,7 +59,7 @@ function cells(): PlanCell[] {
 
 export const variantsSheet: SheetPlan = {
   name: 'Variants',
-  widths: [34, 12, 13, 13, 13, 12, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12],
+  widths: [33, 11, 15, 16, 18, 11, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12],
   frozenRows: 1,
   cells: cells(),
   stateRanges: [`${at(1, RESULT + 1)}:${at(1, RESULT + VARIANTS.length + SPARE)}`],
