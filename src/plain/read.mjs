@@ -176,7 +176,7 @@ export function readForms(root = join(here, '..')) {
       const missing = [...called([steps ?? [], result])].find(other => !maths.has(other) && formulas[other] === undefined);
       if (missing === undefined) continue;
       delete formulas[name];
-      outside.set(name, `calls ${missing}, ${outside.get(missing) === undefined ? 'not exported' : `${home.get(missing)}: ${outside.get(missing)}`}`);
+      outside.set(name, `calls ${missing}, ${outside.get(missing) === undefined ? 'not an exported function' : `${home.get(missing)}: ${outside.get(missing)}`}`);
       changed = true;
     }
   }
