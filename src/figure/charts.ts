@@ -1,12 +1,11 @@
 // Two small charts as SVG text: variants by their engagement, and the links of a stack by their share.
 import type { State } from '../core/check/check';
-import { fixedText } from '../core/decimal';
 import { Refused } from '../core/refuse';
 import type { Screw } from '../core/screw/thread';
 import type { Variant } from '../joint/evaluate';
 import { mark } from './marks';
 import { style } from './style';
-import { type Child, el, fitted, line, type Markup, px, text, textWidthPx } from './svg';
+import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';
 
 /** Ratios are full-thread engagement ÷ d; nothing where there is no value. */
 export interface VariantRow {
@@ -28,12 +27,12 @@ export interface ChartOptions {
 }
 
 const DEFAULT_WIDTH_PX = 700;
+/** Narrower than this the key of the chart has no room. */
+const LEAST_WIDTH_PX = 420;
 const MARGIN_PX = 10;
 const NAME_SHARE = 0.3;
 const BAR_PX = 11;
 const NO_VALUE = 'no value';
-
-const shown = (value: number, places: number): string => fixedText(value, places).replace('-', '−');
 
 function numberOf(read: () => unknown): number | undefined {
   try {
@@ -64,11 +63,12 @@ interface Frame {
 }
 
 /** Names left, what stands behind the bars right, bars from 0 to the largest value between. */
-function frameOf(names: readonly string[], behindPx: number, largest: number, widthPx: number): Frame {
+function frameOf(names: readonly string[], behindPx: number, largest: number, askedWidthPx: number): Frame {
+  const widthPx = Math.max(LEAST_WIDTH_PX, askedWidthPx);
   const nameWidth = Math.min(NAME_SHARE * widthPx, Math.max(40, ...names.map(name => textWidthPx(name, 12))));
   const barX = MARGIN_PX + nameWidth + 10;
-  const barEnd = Math.max(barX + 60, widthPx - MARGIN_PX - behindPx);
-  return { widthPx: Math.max(widthPx, barEnd + behindPx + MARGIN_PX), barX, barEnd, scale: (barEnd - barX) / largest };
+  const barEnd = widthPx - MARGIN_PX - behindPx;
+  return { widthPx, barX, barEnd, scale: (barEnd - barX) / largest };
 }
 
 const nameText = (name: string, { barX }: Frame, y: number): Markup => text(fitted(name, barX - MARGIN_PX - 10, 12), [barX - 10, y], { anchor: 'end' });
@@ -103,7 +103,7 @@ function chart(title: string, description: string, widthPx: number, heightPx: nu
 const VARIANT_ROW_PX = 40;
 const TOP_PX = 80;
 
-const inDiameters = (ratio: number | undefined): string => (ratio === undefined ? NO_VALUE : `${shown(ratio, 2)} d`);
+const inDiameters = (ratio: number | undefined): string => (ratio === undefined ? NO_VALUE : `${shown(ratio)} d`);
 
 function variantBars(row: VariantRow, frame: Frame, top: number): Child[] {
   const end = (value: number): number => frame.barX + Math.max(0, value) * frame.scale + 5;

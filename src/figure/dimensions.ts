@@ -80,7 +80,7 @@ dimension('pilot at tip', ({ threadHalf: t, screw: s }) => {
   const z = s?.penetrationMax;
   return t && z !== undefined && z > t.relief && z < t.holeBottom ? face(t.pilotAt(z), z) : undefined;
 });
-dimension('pilot bottom', ({ threadHalf: t }) => t && face(t.pilotAt(t.holeBottom), t.holeBottom));
+dimension('pilot bottom', ({ threadHalf: t }) => t && (t.holeBottom <= t.back ? face(t.pilotAt(t.holeBottom), t.holeBottom) : undefined));
 dimension('boss wall root', ({ threadHalf: t }) => t && (t.holeBottom >= t.root ? thickness(mean(t.rootR, t.pilotAt(t.root)), t.root) : undefined));
 dimension('boss OD root', ({ threadHalf: t }) => t && face(t.rootR, t.root, -1));
 

@@ -1,6 +1,5 @@
 // The joint cut along its axis, to scale, as one SVG text: pure, the same text for the same values.
 import type { State } from '../core/check/check';
-import { fixedText } from '../core/decimal';
 import type { Screw } from '../core/screw/thread';
 import { dualText } from '../core/unit/unit-text';
 import type { Variant } from '../joint/evaluate';
@@ -12,7 +11,7 @@ import { drawScrew } from './screw';
 import { extentOf, Reading, type ScrewShape, type Shape, shapeOf } from './shape';
 import { centreLine, heading, pulls, scaleBar } from './sheet';
 import { hatches, style } from './style';
-import { type Child, el, px, text } from './svg';
+import { type Child, el, px, shown, text } from './svg';
 import type { View } from './view';
 
 export interface SectionOptions {
@@ -46,14 +45,13 @@ const TALLEST = 0.64;
 /** A … Z, AA, AB … */
 const letterOf = (i: number): string => (i < 26 ? '' : letterOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
 
-const minus = (content: string): string => content.replaceAll('-', '−');
-const decimals = (value: number): string => minus(fixedText(value, 2));
+const inBoth = (mm: number, places: number): string => dualText(mm, places, 3).replaceAll('-', '−');
 
 function numberText({ words, value, unit, place }: Dimension, dMm: number | undefined, lengthText: (mm: number) => string): string {
   if (value === undefined || place === undefined) return '';
-  if (unit === '°') return `${decimals(value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
+  if (unit === '°') return `${shown(value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
   const sign = place.side === 'left' && place.ends === 'arrow' ? 'Ø' : '';
-  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${decimals(value / dMm)} d` : '';
+  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${shown(value / dMm)} d` : '';
   return `${sign}${lengthText(value)}${inDiameters}`;
 }
 
@@ -83,12 +81,12 @@ function arranged(shape: Shape, labels: readonly Label[], askedWidthPx: number):
 }
 
 const titleOf = (screw: ScrewShape | undefined): string =>
-  screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}, ${screw.head.table.standard} head`;
+  screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {
     const value = dimensions.find(dimension => dimension.words === words)?.value;
-    return value === undefined ? '' : `${words} ${decimals(value)} mm`;
+    return value === undefined ? '' : `${words} ${shown(value)} mm`;
   };
   const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length'].map(named).filter(words => words !== '');
   const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(part => part !== undefined);
@@ -103,7 +101,7 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
   const dimensions = dimensionsOf(read, shape);
   const findings = variant.findings();
   for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
-  const lengthText = (mm: number): string => (inch ? minus(dualText(mm, 2, 3)).replace(' mm', '') : decimals(mm));
+  const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
   const legend = dimensions.map(({ words, value, unit }, i) => ({ letter: letterOf(i), name: words, value, unit }));
@@ -139,7 +137,7 @@ function drawn(sheet: Sheet, shape: Shape, labels: readonly Label[], list: reado
   const { view, bottom } = sheet;
   const extent = extentOf(shape);
   const [left, right] = [leftLabels(sheet, labels), rightLabels(sheet, labels, threadX)];
-  const barText = (mm: number): string => (inch ? minus(dualText(mm, 1, 3)) : `${mm} mm`);
+  const barText = (mm: number): string => (inch ? inBoth(mm, 1) : `${mm} mm`);
   return [
     ...drawPlastic(view, shape),
     ...(shape.screw === undefined ? [] : drawScrew(view, shape.screw)),

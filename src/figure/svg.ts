@@ -1,4 +1,5 @@
-// SVG as text: elements with escaped attributes and escaped text, paths, and how wide a text may come out.
+// SVG as text: elements with escaped attributes and escaped text, paths, numbers, and how wide a text may come out.
+import { fixedText } from '../core/decimal';
 
 /** Finished markup; a bare string among children is text and gets escaped. */
 export interface Markup {
@@ -32,6 +33,9 @@ export function el(name: string, attributes: Attributes, ...children: readonly C
   const content = written(children);
   return { markup: content === '' ? `<${name}${list.join('')}/>` : `<${name}${list.join('')}>${content}</${name}>` };
 }
+
+/** A number to be read: fixed decimals, a true minus. */
+export const shown = (value: number, places = 2): string => fixedText(value, places).replace('-', '−');
 
 export type Point = readonly [x: number, y: number];
 
