@@ -35,7 +35,7 @@ describe('written and read again', () => {
     expect(read.outside).toEqual([]);
     expect(read.sheets.map(({ name }) => name)).toEqual(plan.sheets.map(({ name }) => name));
     for (const [i, { cells }] of plan.sheets.entries()) {
-      const filled = cells.filter(({ value, formula }) => formula !== undefined || value !== '').map(({ at, value, formula }) => ({ at, value, ...(formula !== undefined && { formula }) }));
+      const filled = cells.filter(({ value = '', formula }) => formula !== undefined || value !== '').map(({ at, value, formula }) => ({ at, value, ...(formula !== undefined && { formula }) }));
       const byAt = (a: { at: string }, b: { at: string }): number => a.at.localeCompare(b.at);
       expect([...(read.sheets[i]?.cells ?? [])].sort(byAt)).toEqual(filled.sort(byAt));
     }
@@ -101,6 +101,23 @@ describe('the file', () => {
     const bytes = await written(sheet([{ at: 'A1', role: 'title', value: 'x' }], { print: { paper: 'Letter', repeatRows: 3 } }));
     expect(part(bytes, 'xl/workbook.xml')).toContain(`<definedName name="_xlnm.Print_Titles" localSheetId="0">'My sheet'!$1:$3</definedName>`);
     expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain('<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>');
+  });
+
+  it('prints a sheet on one page in width, unless nobody could read it', async () => {
+    const columns = (count: number): Promise<Uint8Array> => written(sheet([{ at: 'A1', role: 'title', value: 'x' }], { widths: Array.from({ length: count }, () => 20), frozenRows: 2 }));
+    expect(part(await columns(18), 'xl/worksheets/sheet1.xml')).toContain('fitToWidth="1"');
+    const wide = await columns(60);
+    expect(part(wide, 'xl/worksheets/sheet1.xml')).toContain('fitToWidth="3"');
+    expect(part(wide, 'xl/workbook.xml')).toContain(`>'My sheet'!$A:$A,'My sheet'!$1:$2<`);
+  });
+
+  it('leaves no few rows alone on a last page', async () => {
+    const rows = async (count: number): Promise<string | undefined> => {
+      const cells = Array.from({ length: count }, (_, i): PlanCell => ({ at: `A${i + 1}`, role: 'text', value: i }));
+      return /fitToHeight="(\d+)"/.exec(part(await written(sheet(cells)), 'xl/worksheets/sheet1.xml'))?.[1];
+    };
+    // A page of this set-up holds 29 rows of one line.
+    expect([await rows(28), await rows(31), await rows(40), await rows(62)]).toEqual(['0', '1', '0', '2']);
   });
 
   it('colours states, validates inputs, freezes and merges', async () => {

@@ -1,4 +1,4 @@
-// How a sheet is printed: its width on one page, page numbers, headings repeated.
+// How a sheet is printed: its width on one page where that can be read, page numbers, headings repeated.
 import type { WriteOptions, WriteSheet } from 'hucre/xlsx';
 import type { Print, SheetPlan } from '../../sheet/plan';
 import { PLAIN_ROW_PT, columnPx } from './layout';
@@ -10,22 +10,34 @@ const PT_PER_IN = 72;
 const PT_PER_PX = 0.75;
 const PAPERS_PT = { A4: [595, 842], Letter: [612, 792] } as const;
 
+/** What would be printed smaller than this goes on several pages side by side. */
+const LEAST_SCALE = 0.35;
 /** Rows that would stand alone on a last page are drawn up to the page before when they take less than this share of it. */
 const ORPHANS = 0.2;
 
-const setUpOf = ({ print = PLAIN, frozenRows = 0 }: SheetPlan): { paper: 'A4' | 'Letter'; landscape: boolean; repeatRows: number } =>
-  ({ paper: print.paper, landscape: print.landscape ?? false, repeatRows: print.repeatRows ?? frozenRows });
+interface SetUp extends Required<Print> {
+  /** Width and height of a page between the margins. */
+  readonly roomPt: readonly [width: number, height: number];
+}
+
+function setUpOf({ print = PLAIN, frozenRows = 0 }: SheetPlan): SetUp {
+  const { paper, landscape = false, repeatRows = frozenRows } = print;
+  const [short, long] = PAPERS_PT[paper];
+  const [width, height] = landscape ? [long, short] : [short, long];
+  return { paper, landscape, repeatRows, roomPt: [width - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN, height - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN] };
+}
+
+const widthPt = (plan: SheetPlan): number => plan.widths.reduce((sum, _, col) => sum + columnPx(plan, col) * PT_PER_PX, 0);
+
+const pagesWide = (plan: SheetPlan): number => Math.max(1, Math.ceil((widthPt(plan) * LEAST_SCALE) / setUpOf(plan).roomPt[0]));
 
 /** Pages to fit the height on; 0 lets it run. */
 function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
-  const { paper, landscape } = setUpOf(plan);
-  const [short, long] = PAPERS_PT[paper];
-  const roomWidthPt = (landscape ? long : short) - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN;
-  const roomHeightPt = (landscape ? short : long) - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
-  const widthPt = plan.widths.reduce((sum, _, col) => sum + columnPx(plan, col) * PT_PER_PX, 0);
+  const [roomWidthPt, roomHeightPt] = setUpOf(plan).roomPt;
   const rows = Math.max(0, ...heightsPt.keys()) + 1;
   const heightPt = Array.from({ length: rows }, (_, row) => heightsPt.get(row) ?? PLAIN_ROW_PT).reduce((sum, height) => sum + height, 0);
-  const pages = (heightPt * Math.min(1, roomWidthPt / widthPt)) / roomHeightPt;
+  const scale = Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan));
+  const pages = (heightPt * scale) / roomHeightPt;
   const whole = Math.floor(pages);
   return whole >= 1 && pages - whole <= ORPHANS ? whole : 0;
 }
@@ -37,7 +49,7 @@ export function printOf(plan: SheetPlan, workbookName: string, heightsPt: Readon
       paperSize: paper === 'A4' ? 'a4' : 'letter',
       orientation: landscape ? 'landscape' : 'portrait',
       fitToPage: true,
-      fitToWidth: 1,
+      fitToWidth: pagesWide(plan),
       fitToHeight: pagesTall(plan, heightsPt),
       margins: MARGINS_IN,
     },
@@ -46,8 +58,12 @@ export function printOf(plan: SheetPlan, workbookName: string, heightsPt: Readon
   };
 }
 
-/** The library writes the rows to repeat with a sheet name that is not quoted; as a name of its own they can be. */
-export function repeatedRows(plan: SheetPlan): NonNullable<WriteOptions['namedRanges']> {
+/**
+ * Rows at the top of every page, and the first column where pages stand side by side.
+ * The library would write them with a sheet name that is not quoted; as a name of its own it can be.
+ */
+export function repeated(plan: SheetPlan): NonNullable<WriteOptions['namedRanges']> {
   const { repeatRows } = setUpOf(plan);
-  return repeatRows > 0 ? [{ name: '_xlnm.Print_Titles', range: `'${plan.name}'!$1:$${repeatRows}`, scope: plan.name }] : [];
+  const parts = [...(pagesWide(plan) > 1 ? ['$A:$A'] : []), ...(repeatRows > 0 ? [`$1:$${repeatRows}`] : [])];
+  return parts.length === 0 ? [] : [{ name: '_xlnm.Print_Titles', range: parts.map(part => `'${plan.name}'!${part}`).join(','), scope: plan.name }];
 }

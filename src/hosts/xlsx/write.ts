@@ -6,7 +6,7 @@ import { callsOurs, inFile } from './formulas';
 import { fileWidth, heightsPt, placed, type PlacedCell } from './layout';
 import { looks, sheetFont, stateRules } from './looks';
 import { areaOf, holds, placesIn } from './places';
-import { printOf, repeatedRows } from './print';
+import { printOf, repeated } from './print';
 import { repaired } from './repairs';
 import { cellText, escaped, formulaText, promptText, sheetName, UnwritablePlan } from './text';
 
@@ -22,11 +22,12 @@ function valueOf(value: Cell | undefined, where: string): Cell | null {
 
 function styleOf({ cell, wraps }: PlacedCell, isState: boolean): CellStyle {
   const isText = typeof cell.value === 'string';
-  const horizontal = isState ? 'center' : cell.role === 'input' || (cell.role === 'result' && !isText) ? 'right' : isText ? 'left' : undefined;
+  const isNumber = typeof cell.value === 'number' || (cell.role === 'result' && !isText);
+  const horizontal = isState ? 'center' : cell.role === 'input' || isNumber ? 'right' : 'left';
   return {
     ...looks[cell.role],
     ...(cell.format !== undefined && { numFmt: cell.format }),
-    alignment: { vertical: 'center', ...(horizontal !== undefined && { horizontal }), ...((horizontal === 'left' || horizontal === 'right') && { indent: 1 }), ...(wraps && { wrapText: true }) },
+    alignment: { vertical: 'center', horizontal, ...(!isState && { indent: 1 }), ...(wraps && { wrapText: true }) },
   };
 }
 
@@ -97,7 +98,7 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
 export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
   const bytes = await writeXlsx({
     sheets: plan.sheets.map(sheet => sheetOf(sheet, plan.name)),
-    namedRanges: plan.sheets.flatMap(repeatedRows),
+    namedRanges: plan.sheets.flatMap(repeated),
     defaultFont: sheetFont,
     properties: { title: escaped(plan.name) },
   });
