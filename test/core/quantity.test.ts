@@ -34,7 +34,8 @@ const ORACLES: readonly Oracle[] = [
   },
   { quantity: Q.STRESS, core: 'MPa', spellings: { Pa: 'Pa', kPa: 'kPa', MPa: 'MPa', GPa: 'GPa', 'N/mm²': 'N/mm^2', 'N/mm2': 'N/mm^2', psi: 'psi', ksi: 'kpsi' }, within: { psi: 1e-6, ksi: 1e-6 } },
   { quantity: Q.SHARE, core: '1', spellings: { '%': '%' } },
-  { quantity: Q.TEMPERATURE, core: 'degC', spellings: { '°C': 'degC', C: 'degC', K: 'degK' } },
+  { quantity: Q.TEMPERATURE, core: 'degC', spellings: { '°C': 'degC', C: 'degC' } },
+  { quantity: Q.TEMPERATURE_CHANGE, core: 'degK', spellings: { K: 'degK', '°C': 'degC', C: 'degC' } },
   { quantity: Q.DENSITY, core: 'g/cm^3', spellings: { 'g/cm³': 'g/cm^3', 'g/cm3': 'g/cm^3' } },
   { quantity: Q.DIFFUSIVITY, core: 'mm^2/s', spellings: { 'mm²/s': 'mm^2/s', 'mm2/s': 'mm^2/s' } },
   { quantity: Q.EXPANSION, core: 'ppm/degK', spellings: { 'ppm/K': 'ppm/degK' } },
@@ -48,7 +49,7 @@ const typed = fc.tuple(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0,
 describe('an outside library agrees on every unit', () => {
   test('no spelling is left out', () => {
     const ours = ORACLES.flatMap(({ quantity }) => Object.keys(quantity.units));
-    expect(ours.length).toBe(58);
+    expect(ours.length).toBe(60);
     expect(ours.filter(unit => !WITHOUT_ORACLE.includes(unit))).toEqual(ORACLES.flatMap(({ spellings }) => Object.keys(spellings)));
   });
 
@@ -139,7 +140,7 @@ describe('every text of the contract', () => {
   });
 
   test('a unit of another quantity is named, with the units that fit', () => {
-    const all = ORACLES.filter(({ quantity }) => quantity !== Q.TEMPERATURE);
+    const all = ORACLES.filter(({ quantity }) => quantity !== Q.TEMPERATURE && quantity !== Q.TEMPERATURE_CHANGE);
     let pairs = 0;
     for (const { quantity } of all) {
       for (const other of all.filter(o => o.quantity !== quantity)) {

@@ -1,6 +1,6 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
 import { DEVIATION, numeric, param } from '../read/params';
-import { ANGLE, EXPANSION, LENGTH, RATIO, TEMPERATURE } from '../read/quantity';
+import { ANGLE, EXPANSION, LENGTH, RATIO, TEMPERATURE_CHANGE } from '../read/quantity';
 import { headDiameter, hole, ofMaterial, screwDiameter } from '../read/sources';
 import * as F from './board';
 
@@ -68,7 +68,7 @@ export const BOARD_CARDS: readonly Card[] = [
       param('length', length, { symbol: 'L', above: 0 }),
       param('expansion_a', ofMaterial(EXPANSION, 'expansion'), { symbol: 'α_a', above: 0 }),
       param('expansion_b', ofMaterial(EXPANSION, 'expansion'), { symbol: 'α_b', above: 0 }),
-      param('temperature_change', numeric(TEMPERATURE), { symbol: 'ΔT', blank: 'refused' }),
+      param('temperature_change', numeric(TEMPERATURE_CHANGE), { symbol: 'ΔT', blank: 'refused' }),
     ],
     F.thermalGapMm,
     {

@@ -30,7 +30,7 @@ const SHRINKAGE = [
 ];
 
 /** Not one quantity with a temperature difference: a kelvin reading would be off by 273. */
-const celsius = numeric({ ...TEMPERATURE, units: { '°C': 1, C: 1 } });
+const celsius = numeric(TEMPERATURE);
 const temperature = (place: Place, name: string): number => place.read.get(name) as number;
 const ejection = agreeing(celsius, (ejectC, place) => {
   const [meltC, mouldC] = [temperature(place, 'melt'), temperature(place, 'mould')];

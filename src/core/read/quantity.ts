@@ -52,12 +52,14 @@ export const STRESS: Quantity = {
 
 export const SHARE: Quantity = { noun: 'share', unit: '', example: '0.6 or "60 %"', units: { '%': 0.01 } };
 export const RATIO: Quantity = { noun: 'number', unit: '', example: '2', units: {} };
-export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example: '240', units: { '°C': 1, C: 1, K: 1 } };
+/** A temperature is not a number of kelvins; a difference is. */
+export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example: '240', units: { '°C': 1, C: 1 } };
+export const TEMPERATURE_CHANGE: Quantity = { noun: 'temperature change', unit: 'K', example: '40', units: { K: 1, '°C': 1, C: 1 } };
 export const DENSITY: Quantity = { noun: 'density', unit: 'g/cm³', example: '1.05', units: { 'g/cm³': 1, 'g/cm3': 1 } };
 export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', example: '0.085', units: { 'mm²/s': 1, 'mm2/s': 1 } };
 export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90', units: { '1e-6/K': 1, 'ppm/K': 1 } };
 
-const ALL = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
+const ALL = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE_CHANGE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
 const SPELLINGS = ALL.flatMap(q => Object.keys(q.units).map(spelling => ({ spelling, noun: q.noun }))).sort((a, b) => b.spelling.length - a.spelling.length);
 
 /** "mm, cm, m, µm, in, mil, thou": one spelling for each size. */
