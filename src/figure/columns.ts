@@ -33,7 +33,7 @@ const within = (value: number, low: number, high: number): number => Math.min(Ma
 
 /** Leaders that start at the same height are pulled apart as far as what they name allows. */
 const LEADER_PITCH = 6;
-const ROUNDS = 6;
+const ROUNDS = 12;
 
 /** Labels and leader starts of one column, in the order of the entries; entries come sorted by `best`. */
 export function placed(entries: readonly Entry[], pitch: number, top: number, bottom: number): Placed[] {
@@ -41,12 +41,14 @@ export function placed(entries: readonly Entry[], pitch: number, top: number, bo
   const spare = Math.max(top, bottom - (entries.length - 1) * pitch);
   const labels = free.map((label, i) => within(label - i * pitch, top, spare) + i * pitch);
   const anchors = entries.map(({ best }) => best);
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 1; round <= ROUNDS; round++) {
+    // little by little, so that two that stand together may both give way
+    const apart = (LEADER_PITCH * round) / ROUNDS;
     // from below: leaders that crowd at the mouth of the boss go down into the free height of the boss
     for (let i = entries.length - 1; i >= 0; i--) {
       const { best, low, high, slides } = entries[i] as Entry;
-      const from = Math.max(low, (anchors[i - 1] ?? -Infinity) + LEADER_PITCH);
-      const to = Math.min(high, (anchors[i + 1] ?? Infinity) - LEADER_PITCH);
+      const from = Math.max(low, (anchors[i - 1] ?? -Infinity) + apart);
+      const to = Math.min(high, (anchors[i + 1] ?? Infinity) - apart);
       if (from <= to) anchors[i] = within(slides ? (labels[i] as number) : best, from, to);
     }
   }

@@ -4,12 +4,13 @@ import { unitOf } from '../joint/evaluate';
 import type { Reading, Shape } from './shape';
 import type { Place } from './view';
 
-/** Left of the part: a leader to the measured end of a face, or to a wall thickness. */
+/** Left of the part: a leader straight to a face, or to a wall thickness. */
 interface FacePlace {
   readonly side: 'left';
-  readonly at: Place;
-  /** Whether the leader leaves above or below the point, clear of a line that runs into it. */
-  readonly leaves: -1 | 0 | 1;
+  /** The face runs from here to there; the size is that of its first end, or, for a draft or a straight face, of all of it. */
+  readonly from: Place;
+  readonly to: Place;
+  readonly meets: 'end' | 'middle';
   readonly ends: 'arrow' | 'dot';
 }
 
@@ -50,39 +51,39 @@ const dimension = (name: string, place: Entry['place'], words = name): void => {
   list.push({ words, name, unit: unitOf(name), value: read => read.mm(name), place });
 };
 
-const face = (r: number, z: number, leaves: FacePlace['leaves'] = 0): FacePlace => ({ side: 'left', at: [r, z], leaves, ends: 'arrow' });
-const thickness = (r: number, z: number): FacePlace => ({ side: 'left', at: [r, z], leaves: 1, ends: 'dot' });
+const end = (from: Place, to: Place, ends: FacePlace['ends'] = 'arrow'): FacePlace => ({ side: 'left', from, to, meets: 'end', ends });
+const face = (from: Place, to: Place): FacePlace => ({ side: 'left', from, to, meets: 'middle', ends: 'arrow' });
 const span = (from: Place, to: Place, beside: SpanPlace['beside'] = 'part', look: SpanLook = 'plain'): SpanPlace => ({ side: 'right', from, to, beside, look });
 const mean = (a: number, b: number): number => (a + b) / 2;
 
 // diameters, walls and drafts
-dimension('recess mouth', ({ headHalf: h }) => h && face(h.mouthR, h.outer, -1));
-dimension('recess draft', ({ headHalf: h }) => h && (h.floor > h.outer ? face(mean(h.mouthR, h.floorR), mean(h.outer, h.floor)) : undefined));
-dimension('head diameter', ({ screw: s }) => s && face(s.headR, s.cone === undefined ? s.bearing - 0.25 * s.headHeight : s.bearing));
-dimension('recess diameter', ({ headHalf: h }) => h && (h.floor > h.outer ? face(h.floorR, h.floor) : undefined));
-list.push({ words: 'cone angle', name: 'cone angle', unit: '°', value: read => (read.get('is countersunk') === true ? read.mm('cone angle') : undefined), place: ({ headHalf: h }) => h?.cone && face(mean(h.cone.sharpR, h.holeR), mean(h.floor, h.boreFrom)) });
+dimension('recess mouth', ({ headHalf: h }) => h && end([h.mouthR, h.outer], [h.floorR, h.floor]));
+dimension('recess draft', ({ headHalf: h }) => h && (h.floor > h.outer ? face([h.mouthR, h.outer], [h.floorR, h.floor]) : undefined));
+dimension('head diameter', ({ screw: s }) => s && (s.cone === undefined ? face([s.headR, s.bearing], [s.headR, s.bearing - 0.4 * s.headHeight]) : end([s.headR, s.bearing], [s.headR, s.bearing + Math.max(0, s.cone.sharpR - s.headR) / s.cone.slope])));
+dimension('recess diameter', ({ headHalf: h }) => h && (h.floor > h.outer ? end([h.floorR, h.floor], [h.mouthR, h.outer]) : undefined));
+list.push({ words: 'cone angle', name: 'cone angle', unit: '°', value: read => (read.get('is countersunk') === true ? read.mm('cone angle') : undefined), place: ({ headHalf: h }) => h?.cone && face([h.cone.sharpR, h.floor], [h.holeR, h.boreFrom]) });
 dimension('hole', ({ headHalf: h, board: b }, value) => {
-  if (h !== undefined) return h.boreFrom < h.end ? face(h.holeR, mean(h.boreFrom, Math.min(h.plane, h.end))) : undefined;
-  return b?.holeR === value / 2 ? face(b.holeR, mean(b.top, b.bottom)) : undefined;
+  if (h !== undefined) return h.boreFrom < h.end ? face([h.holeR, h.boreFrom], [h.holeR, Math.max(h.boreFrom, h.plane)]) : undefined;
+  return b?.holeR === value / 2 ? face([b.holeR, b.top], [b.holeR, b.bottom]) : undefined;
 });
-dimension('post OD', ({ headHalf: h }) => h && (h.inner < h.plane ? face(h.postR, h.plane, -1) : undefined));
-dimension('board hole', ({ board: b }) => (b?.holeR === undefined ? undefined : face(b.holeR, b.top + 0.35 * (b.bottom - b.top))));
-dimension('sleeve OD', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined : face(h.sleeveR, h.plane + 0.7 * (h.end - h.plane))));
-dimension('boss OD', ({ threadHalf: t }) => t && face(t.odR, 0, 1));
-dimension('relief diameter', ({ threadHalf: t }) => t && (t.relief > 0 ? face(t.reliefR, 0.6 * t.relief) : undefined));
-dimension('pilot mouth', ({ threadHalf: t }) => t && face(t.pilotAt(t.relief), t.relief, 1));
-dimension('outside draft', ({ threadHalf: t }) => t && face(mean(t.odR, t.rootR), t.root / 2));
+dimension('post OD', ({ headHalf: h }) => h && (h.inner < h.plane ? end([h.postR, h.plane], [h.postRootR, h.inner]) : undefined));
+dimension('board hole', ({ board: b }) => (b?.holeR === undefined ? undefined : face([b.holeR, b.top], [b.holeR, b.bottom])));
+dimension('sleeve OD', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined : face([h.sleeveR, mean(h.plane, h.end)], [h.sleeveR, h.end])));
+dimension('boss OD', ({ threadHalf: t }) => t && end([t.odR, 0], [t.rootR, t.root]));
+dimension('relief diameter', ({ threadHalf: t }) => t && (t.relief > 0 ? face([t.reliefR, 0], [t.reliefR, t.relief]) : undefined));
+dimension('pilot mouth', ({ threadHalf: t }) => t && end([t.pilotAt(t.relief), t.relief], [t.pilotAt(t.holeBottom), t.holeBottom]));
+dimension('outside draft', ({ threadHalf: t }) => t && face([t.odR, 0], [t.rootR, t.root]));
 dimension('hole draft', ({ threadHalf: t }) => {
-  const z = t === undefined ? 0 : 0.3 * t.relief + 0.7 * t.holeBottom;
-  return t && face(t.pilotAt(z), z);
+  const z = t === undefined ? 0 : mean(t.relief, t.holeBottom);
+  return t && face([t.pilotAt(z), z], [t.pilotAt(t.holeBottom), t.holeBottom]);
 });
 dimension('pilot at tip', ({ threadHalf: t, screw: s }) => {
   const z = s?.penetrationMax;
-  return t && z !== undefined && z > t.relief && z < t.holeBottom ? face(t.pilotAt(z), z) : undefined;
+  return t && z !== undefined && z > t.relief && z < t.holeBottom ? end([t.pilotAt(z), z], [t.pilotAt(z), z]) : undefined;
 });
-dimension('pilot bottom', ({ threadHalf: t }) => t && (t.holeBottom <= t.back ? face(t.pilotAt(t.holeBottom), t.holeBottom) : undefined));
-dimension('boss wall root', ({ threadHalf: t }) => t && (t.holeBottom >= t.root ? thickness(mean(t.rootR, t.pilotAt(t.root)), t.root) : undefined));
-dimension('boss OD root', ({ threadHalf: t }) => t && face(t.rootR, t.root, -1));
+dimension('pilot bottom', ({ threadHalf: t }) => t && (t.holeBottom <= t.back ? end([t.pilotAt(t.holeBottom), t.holeBottom], [t.pilotAt(t.relief), t.relief]) : undefined));
+dimension('boss wall root', ({ threadHalf: t }) => t && (t.holeBottom >= t.root ? end([mean(t.rootR, t.pilotAt(t.root)), t.root], [mean(t.odR, t.pilotAt(0)), 0], 'dot') : undefined));
+dimension('boss OD root', ({ threadHalf: t }) => t && end([t.rootR, t.root], [t.odR, 0]));
 
 // heights along the pull
 dimension('recess depth', ({ headHalf: h }) => h && span([EDGE, h.outer], [h.floorR, h.floor]));

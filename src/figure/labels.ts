@@ -1,5 +1,5 @@
 // The dimensions as drawn: leaders to the labels on the left, dimension lines with extension lines on the right, labels in two columns.
-import { placed } from './columns';
+import { type Placed, placed } from './columns';
 import { type Dimension, EDGE, type SpanLook } from './dimensions';
 import { type Child, el, line, type Markup, type Point, px, textWidthPx } from './svg';
 import { type Place, type View, xOf, yOf } from './view';
@@ -32,7 +32,9 @@ export const LABEL_PITCH = 16;
 export const COLUMN_PX = 13;
 /** Room for the slanted part of the leaders. */
 export const FAN_PX = 24;
-const LEAVE_PX = 9;
+/** A leader meets the end of a face so far inside it, clear of the line that ends there, and may slide on a little. */
+const MEET_PX = 5;
+const SLIDE_PX = 14;
 const ARROW_PX = 8;
 
 /** Dimension lines packed from the shortest outwards, so that long ones stand outside short ones. */
@@ -68,21 +70,22 @@ const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'e
 
 export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): Column {
   const faces = labels
-    .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place, y: yOf(view, label.dimension.place.at[1]) }] : []))
-    .map(face => ({ ...face, best: face.y + LEAVE_PX * face.place.leaves }))
+    .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place }] : []))
+    .map(({ label, place }) => {
+      const [fromY, toY] = [yOf(view, place.from[1]), yOf(view, place.to[1])];
+      const [height, way] = [Math.abs(toY - fromY), Math.sign(toY - fromY)];
+      const reach = place.meets === 'end' ? Math.min(SLIDE_PX, height) : height;
+      const best = place.meets === 'end' ? fromY + way * Math.min(MEET_PX, height / 2) : (fromY + toY) / 2;
+      const radiusAt = (y: number): number => (height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height);
+      return { label, place, radiusAt, best, low: Math.min(fromY, fromY + way * reach), high: Math.max(fromY, fromY + way * reach) };
+    })
     .sort((a, b) => a.best - b.best);
-  const spots = placed(faces.map(({ best }) => ({ best, low: best - LEAVE_PX, high: best + LEAVE_PX, slides: false })), LABEL_PITCH, top, bottom);
+  const spots = placed(faces.map(({ best, low, high }) => ({ best, low, high, slides: false })), LABEL_PITCH, top, bottom);
   const elbow = view.axisX - view.edgePx - 6;
-  const markup = faces.flatMap(({ label, place, y }, i) => {
-    const spot = spots[i] ?? { label: y, anchor: y };
-    const tip: Point = [xOf(view, -place.at[0]), y];
-    const bend: Point = [tip[0] - Math.max(ARROW_PX, Math.abs(spot.anchor - y)), spot.anchor];
-    const away = Math.hypot(bend[0] - tip[0], bend[1] - tip[1]);
-    return [
-      line('bw-thin bw-leader', tip, bend, [Math.min(elbow, bend[0]), spot.anchor], [leftX + 4, spot.label]),
-      place.ends === 'dot' ? dot(tip) : arrow(tip, [(bend[0] - tip[0]) / away, (bend[1] - tip[1]) / away]),
-      labelText(label, [leftX, spot.label], 'end'),
-    ];
+  const markup = faces.flatMap(({ label, place, radiusAt }, i) => {
+    const spot = spots[i] as Placed;
+    const tip: Point = [xOf(view, -radiusAt(spot.anchor)), spot.anchor];
+    return [line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]), place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]), labelText(label, [leftX, spot.label], 'end')];
   });
   return { markup, runs: spots.map(({ anchor }) => anchor) };
 }
@@ -117,7 +120,7 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
   const extensions = spans.flatMap(({ place, fromY, toY, x }) => [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])));
   const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
   const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
-    const spot = spots[i] ?? { label: 0, anchor: 0 };
+    const spot = spots[i] as Placed;
     const path: Point[] = [[x, spot.anchor], [Math.max(elbow, x), spot.anchor], [rightX - 4, spot.label]];
     return [line('bw-extension bw-leader', ...path), isShort(fromY, toY) ? undefined : dot([x, spot.anchor]), labelText(label, [rightX, spot.label], 'start')];
   });

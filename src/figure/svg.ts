@@ -17,7 +17,10 @@ function isForbidden(character: string): boolean {
   return (code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d) || (code >= 0xd800 && code <= 0xdfff) || code === 0xfffe || code === 0xffff;
 }
 
-const escaped = (text: string): string => Array.from(text, character => (isForbidden(character) ? '\ufffd' : (ESCAPES[character] ?? character))).join('');
+/** Nothing to escape; nearly all attributes are of this kind, and paths are long. */
+const PLAIN = /^[\w .,:;#()%+=/-]*$/;
+
+const escaped = (text: string): string => (PLAIN.test(text) ? text : Array.from(text, character => (isForbidden(character) ? '\ufffd' : (ESCAPES[character] ?? character))).join(''));
 
 /** A coordinate: hundredths of a pixel. */
 export const px = (value: number): string => String(Math.round(value * 100) / 100);
