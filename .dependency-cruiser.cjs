@@ -33,16 +33,16 @@ module.exports = {
       "A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet."),
     only("file-holds-plans", "^src/hosts/xlsx[/.]", ["^src/hosts/xlsx[/.]", "^src/sheet/", "^src/core/kinds[.]ts$", npm("hucre"), npm("fflate"), npm("@borgar/fx")],
       "A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet."),
-    only("pane-is-a-page", "^src/pane/", ["^src/(pane|sheet|demo|core)/", "^src/hosts/excel[/.]", npm("@microsoft/office-js-helpers")],
-      "The pane wires plans to Excel. It reaches the functions through the sheet, never by import: they are a script of their own."),
+    only("pane-is-a-page", "^src/pane/", ["^src/(pane|sheet|demo|figure|joint|core)/", "^src/registry[.]ts$", "^src/handover/(formula|source)[.]ts$", "^src/plain/print[.]ts$", "^src/hosts/excel[/.]", npm("preact"), npm("@microsoft/office-js-helpers")],
+      "The pane shows an answer and draws a joint before they are in a cell, so it may call the registry, read formulas and draw figures. The workbook it knows through the sheet port, the formulas of the core through their cards."),
     only("bench-is-a-page", "^src/bench/", ["^src/(bench|sheet|demo|core)/", "^src/hosts/bench[/.]", "^functions/"],
       "The bench wires plans and functions to its own sheet. Packages of the sheet stay in src/hosts/bench."),
     {
       name: "pages-know-core-types",
-      comment: "A page may name the types of the core; what it computes goes through the functions, as in a cell.",
+      comment: "A page may name the types of the core; what it computes goes through the functions, as in a cell. The pane also reads cards, states and refusals.",
       severity: "error",
       from: { path: "^src/(pane|bench)/" },
-      to: { path: "^src/core/", dependencyTypesNot: ["type-only"] },
+      to: { path: "^src/core/", pathNot: "^src/core/(card|refuse|check/check|read/[^/]+)[.]ts$", dependencyTypesNot: ["type-only"] },
     },
     {
       name: "nobody-imports-tests",
@@ -70,6 +70,6 @@ module.exports = {
     doNotFollow: { path: "node_modules" },
     // Types count as well: a core file that only names a type of a host depends on that host.
     tsPreCompilationDeps: true,
-    enhancedResolveOptions: { extensions: [".ts", ".js", ".json"], exportsFields: ["exports"], conditionNames: ["import", "types", "default"] },
+    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"], exportsFields: ["exports"], conditionNames: ["import", "types", "default"] },
   },
 };

@@ -48,11 +48,11 @@ export default (_env, { mode = "production" }) => ({
     bench: "./src/bench/bench.ts",
   },
   output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
-  resolve: { extensions: [".ts", ".js"] },
+  resolve: { extensions: [".tsx", ".ts", ".js"] },
   externals: native,
   module: {
     rules: [
-      { test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      { test: /\.tsx?$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },

@@ -1,4 +1,7 @@
-// The list of functions as the pane shows it: from functions.json to topics, signatures and a filter. No DOM.
+// The list of functions: functions.json joined with the cards, grouped by topic and searched by name and trade word. No DOM.
+import { TOPICS, type Card, type Topic } from "../core/card";
+import { CARDS } from "../registry";
+import { idsBySynonym } from "./synonyms";
 
 /** The namespace in manifest.xml. */
 export const NAMESPACE = "ENCL";
@@ -7,6 +10,7 @@ export interface Parameter {
   readonly name: string;
   readonly description: string;
   readonly optional?: boolean;
+  readonly dimensionality?: string;
 }
 
 /** An entry of functions.json, as far as the pane reads it. */
@@ -14,60 +18,55 @@ export interface ListedFunction {
   readonly id: string;
   readonly description: string;
   readonly parameters: readonly Parameter[];
+  readonly helpUrl?: string;
 }
 
-export interface Topic {
-  readonly heading: string;
+export interface Group {
+  readonly topic: Topic;
   readonly functions: readonly ListedFunction[];
 }
 
-export const OTHER = "Other";
-
-/** Headings in the order of the work; a prefix is one or more whole parts of an id, the longest that fits decides. */
-const PREFIXES: readonly (readonly [heading: string, ...prefixes: string[]])[] = [
-  ["The whole joint", "JOINT"],
-  ["Screws and standard data", "SCREW"],
-  ["Materials", "MATERIAL"],
-  ["Holes and core pins", "HOLE", "POSITION", "PIN"],
-  ["Draft", "DRAFT"],
-  ["Bosses and walls", "BOSS", "WALL"],
-  ["Head recess", "RECESS"],
-  ["Grip, engagement and screw length", "GRIP", "PENETRATION", "ENGAGEMENT", "SCREW.BOTTOM", "SCREW.LENGTH.TABLE", "SCREW.LENGTH.PICK", "SCREW.LENGTH.COMMON"],
-  ["Strength estimates", "PULLOUT", "TORQUE", "BEARING", "HOOP", "SCREW.COUNT"],
-  ["Board and supports", "BOARD", "THERMAL"],
-  ["Ribs, lip and rim", "RIB", "LIP", "RIM", "JUNCTION"],
-  ["Moulding", "COOLING", "CAVITY"],
-  ["Tolerances", "TOL", "STACK"],
-  ["Checks and variants", "CHECK", "VARIANT"],
-  ["Units", "LENGTH", "ANGLE", "DUAL", "LIMITS", "UNIT"],
-  ["How a result came about", "REASON", "ABOUT", "WORKING", "VERSION"],
-];
-
-const HEADING_OF = new Map(PREFIXES.flatMap(([heading, ...prefixes]) => prefixes.map((prefix) => [prefix, heading] as const)));
-
-export function headingOf(id: string): string {
-  for (let prefix = id; ; prefix = prefix.slice(0, prefix.lastIndexOf("."))) {
-    const heading = HEADING_OF.get(prefix);
-    if (heading !== undefined) return heading;
-    if (!prefix.includes(".")) return OTHER;
-  }
-}
-
-/** Topics in the order of the work, functions by name; a topic without functions is left out. */
-export function topics(functions: readonly ListedFunction[]): Topic[] {
-  const sorted = [...functions].sort((a, b) => (a.id < b.id ? -1 : 1));
-  return [...PREFIXES.map(([heading]) => heading), OTHER]
-    .map((heading) => ({ heading, functions: sorted.filter(({ id }) => headingOf(id) === heading) }))
-    .filter((topic) => topic.functions.length > 0);
-}
+export const cardOf = ({ id }: ListedFunction): Card => {
+  const card = CARDS.get(id);
+  if (card === undefined) throw new Error(`functions.json names ${id}, which has no card`);
+  return card;
+};
 
 /** `ENCL.BOSS.OD(hole, wall, [distance], [draft])` */
 export function signature({ id, parameters }: ListedFunction): string {
   return `${NAMESPACE}.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})`;
 }
 
-/** Every word of the filter occurs in the signature, the sentence, the heading or an argument. */
-export function matches(listed: ListedFunction, filter: string): boolean {
-  const text = [signature(listed), listed.description, headingOf(listed.id), ...listed.parameters.map(({ description }) => description)].join("\n").toLowerCase();
-  return filter.toLowerCase().split(/\s+/).every((word) => text.includes(word));
+const wordsOf = (text: string): string[] => text.toLowerCase().split(/\s+/).filter((word) => word !== "");
+
+/** How well a word fits: 0 not at all; in the name best, then a trade word, the sentence, an argument. */
+function fit(listed: ListedFunction, word: string, synonymous: ReadonlySet<string>): number {
+  const id = listed.id.toLowerCase();
+  if (id === word) return 7;
+  if (id.startsWith(word)) return 6;
+  if (id.includes(`.${word}`)) return 5;
+  if (synonymous.has(listed.id)) return 4;
+  if (`${NAMESPACE}.`.toLowerCase().includes(word) || id.includes(word)) return 3;
+  if (`${listed.description}\n${cardOf(listed).topic}`.toLowerCase().includes(word)) return 2;
+  return listed.parameters.some(({ name, description }) => `${name}\n${description}`.toLowerCase().includes(word)) ? 1 : 0;
+}
+
+/** Functions that fit every word, best first; the words together may be one trade word. */
+export function search(functions: readonly ListedFunction[], asked: string): ListedFunction[] {
+  const words = wordsOf(asked);
+  const whole = idsBySynonym(words.join(" "));
+  const synonyms = words.map(idsBySynonym);
+  const scored = functions.map((listed) => {
+    const fits = words.map((word, i) => fit(listed, word, synonyms[i] ?? new Set()));
+    const score = whole.has(listed.id) ? 4 * words.length : fits.includes(0) ? 0 : fits.reduce((sum, one) => sum + one, 0);
+    return { listed, score };
+  });
+  return scored.filter(({ score }) => score > 0 || words.length === 0).sort((a, b) => b.score - a.score).map(({ listed }) => listed);
+}
+
+/** By topic: in the order of the work, or best first where something was asked. */
+export function groups(functions: readonly ListedFunction[], asked: string): Group[] {
+  const found = search(functions, asked);
+  const topics = wordsOf(asked).length === 0 ? TOPICS : [...new Set(found.map((listed) => cardOf(listed).topic))];
+  return topics.map((topic) => ({ topic, functions: found.filter((listed) => cardOf(listed).topic === topic) })).filter(({ functions: some }) => some.length > 0);
 }

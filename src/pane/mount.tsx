@@ -1,0 +1,103 @@
+// The pane: five views over one workbook. It talks to the workbook through the sheet port alone.
+import { render, type ComponentType, type JSX } from "preact";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { Selection } from "../sheet/port";
+import { AboutView } from "./about-view";
+import { AskDialog, type Asking } from "./ask-dialog";
+import { FunctionsView } from "./functions-view";
+import type { PaneServices } from "./services";
+import { SharedContext, type Shared } from "./shared";
+import { SheetsView } from "./sheets-view";
+
+const VIEWS: readonly { readonly name: string; readonly View: ComponentType }[] = [
+  { name: "Functions", View: FunctionsView },
+  { name: "Sheets", View: SheetsView },
+  { name: "About", View: AboutView },
+];
+
+const STEPS: Readonly<Record<string, (from: number) => number>> = {
+  ArrowRight: (from) => from + 1,
+  ArrowLeft: (from) => from - 1,
+  Home: () => 0,
+  End: () => VIEWS.length - 1,
+};
+
+function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose: (view: number) => void }): JSX.Element {
+  const buttons = useRef<(HTMLButtonElement | null)[]>([]);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    const next = (step(active) + VIEWS.length) % VIEWS.length;
+    onChoose(next);
+    buttons.current[next]?.focus();
+  };
+  return (
+    <div class="bw-tabs" role="tablist" aria-label="Views" onKeyDown={onKeyDown}>
+      {VIEWS.map(({ name }, view) => (
+        <button
+          key={name} ref={(button) => { buttons.current[view] = button; }} type="button" role="tab" id={`bw-tab-${name}`} aria-controls={`bw-view-${name}`}
+          aria-selected={view === active} tabIndex={view === active ? 0 : -1} onClick={() => onChoose(view)}
+        >
+          {name}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function useSelection({ port }: PaneServices, say: (text: string) => void): Selection | null {
+  const [selection, setSelection] = useState<Selection | null>(null);
+  useEffect(() => {
+    if (port === undefined) return undefined;
+    let isOpen = true;
+    port.selection().then((now) => isOpen && setSelection((earlier) => earlier ?? now), (thrown: unknown) => say(String(thrown)));
+    const stop = port.onSelection((now) => setSelection({ ...now }));
+    return () => {
+      isOpen = false;
+      stop();
+    };
+  }, [port]);
+  return selection;
+}
+
+function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
+  const kept = VIEWS.findIndex(({ name }) => name === services.kept?.get("view"));
+  const [active, setActive] = useState(Math.max(0, kept));
+  const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
+  const [said, say] = useState("");
+  const [asking, setAsking] = useState<Asking | null>(null);
+  const selection = useSelection(services, say);
+
+  const choose = (view: number) => {
+    say("");
+    setActive(view);
+    setOpened((earlier) => new Set([...earlier, view]));
+    services.kept?.set("view", VIEWS[view]?.name ?? "");
+  };
+  const shared: Shared = useMemo(() => ({
+    ...services, selection, say,
+    ask: (question) => new Promise((answer) => setAsking({ question, answer })),
+  }), [services, selection]);
+
+  return (
+    <SharedContext.Provider value={shared}>
+      <Tabs active={active} onChoose={choose} />
+      {VIEWS.map(({ name, View }, view) => (
+        // A view that was opened stays, so that nothing typed is lost.
+        <section key={name} class="bw-view" role="tabpanel" id={`bw-view-${name}`} aria-labelledby={`bw-tab-${name}`} hidden={view !== active}>
+          {opened.has(view) && <View />}
+        </section>
+      ))}
+      <p class="bw-said" role="status">{said}</p>
+      {asking !== null && <AskDialog asking={asking} onDone={() => setAsking(null)} />}
+    </SharedContext.Provider>
+  );
+}
+
+/** Shows the pane in the element; answers how to take it away. */
+export function mountPane(element: HTMLElement, services: PaneServices): () => void {
+  element.classList.add("bw-pane");
+  render(<Pane services={services} />, element);
+  return () => render(null, element);
+}

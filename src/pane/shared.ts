@@ -1,0 +1,31 @@
+// What every view of the pane shares.
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import type { Selection } from "../sheet/port";
+import type { PaneServices } from "./services";
+
+export interface Question {
+  readonly words: string;
+  readonly yes: string;
+}
+
+export interface Shared extends PaneServices {
+  readonly selection: Selection | null;
+  /** Speaks to everyone: shown in the pane and read out. */
+  say(text: string): void;
+  /** Asks in a dialog; true where the answer is yes. */
+  ask(question: Question): Promise<boolean>;
+}
+
+export const SharedContext = createContext<Shared | null>(null);
+
+export function useShared(): Shared {
+  const shared = useContext(SharedContext);
+  if (shared === null) throw new Error("a view stands outside the pane");
+  return shared;
+}
+
+export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
+
+/** `Joint!B4`, as a person reads it. */
+export const placeName = ({ sheetName, at }: Selection): string => `${sheetName}!${at}`;

@@ -1,0 +1,75 @@
+// Ready sheets for the user's workbook, and the way to take them out again.
+import type { JSX } from "preact";
+import { useState } from "preact/hooks";
+import { demoWorkbook } from "../demo/demo";
+import type { SheetPlan } from "../sheet/plan";
+import { messageOf, useShared } from "./shared";
+
+/** Sheets of the demo that stand for themselves. */
+const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => name !== "Read me");
+
+const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.find(({ at }) => at === address)?.value ?? "");
+
+export function SheetsView(): JSX.Element {
+  const { port, say, ask, handOver, hostName } = useShared();
+  const [added, setAdded] = useState<readonly string[]>([]);
+  if (port === undefined) return <><h2>Sheets</h2><p>There is no workbook here. Open the pane in a workbook to insert sheets.</p></>;
+
+  const insert = async (plan: SheetPlan) => {
+    try {
+      const name = await port.add(plan);
+      setAdded((earlier) => [...earlier, name]);
+      say(name === plan.name ? `${name} is in the workbook` : `${name} is in the workbook: the name ${plan.name} was taken`);
+    } catch (thrown) {
+      say(`Not inserted: ${messageOf(thrown)}`);
+    }
+  };
+  const remove = async (name: string) => {
+    if (!(await ask({ words: `Remove the sheet ${name} with everything on it? Formulas elsewhere that read it will show #REF!.`, yes: "Remove the sheet" }))) return;
+    try {
+      if ((await port.sheetNames()).includes(name)) await port.remove(name);
+      setAdded((earlier) => earlier.filter((other) => other !== name));
+      say(`${name} is removed`);
+    } catch (thrown) {
+      say(`Not removed: ${messageOf(thrown)}`);
+    }
+  };
+
+  return (
+    <>
+      <h2>Sheets</h2>
+      <p class="bw-quiet">Each comes with the values of an example: type your own over the blue cells. Nothing in {hostName} is overwritten; a name that is taken gets a number.</p>
+      <ul class="bw-cards">
+        {READY.map((plan) => (
+          <li key={plan.name}>
+            <div>
+              <h3>{plan.name}</h3>
+              <p>{textAt(plan, "A1")}</p>
+            </div>
+            <button type="button" onClick={() => void insert(plan)} aria-label={`Insert ${plan.name}`}>Insert</button>
+          </li>
+        ))}
+      </ul>
+      {added.length > 0 && (
+        <>
+          <h3>Inserted from here</h3>
+          <ul class="bw-cards">
+            {added.map((name) => (
+              <li key={name}>
+                <button type="button" class="bw-link" onClick={() => void port.goTo(name, "A1").catch((thrown: unknown) => say(messageOf(thrown)))}>{name}</button>
+                <button type="button" onClick={() => void remove(name)} aria-label={`Remove ${name}`}>Remove</button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {handOver !== undefined && (
+        <>
+          <h3>Hand-over</h3>
+          <p>A copy of the workbook in plain formulas, for people without these functions.</p>
+          <button type="button" onClick={handOver}>Hand over …</button>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { CARDS } from "../../src/registry";
+import { groups, search, signature, type ListedFunction } from "../../src/pane/list";
+import { SYNONYM_ENTRIES } from "../../src/pane/synonyms";
+import { METADATA } from "../contract/metadata";
+
+const listedFunctions: readonly ListedFunction[] = METADATA.functions;
+const bossOd = listedFunctions.find(({ id }) => id === "BOSS.OD") as ListedFunction;
+const ids = (asked: string): string[] => search(listedFunctions, asked).map(({ id }) => id);
+
+describe("the list of functions in the pane", () => {
+  it("writes the optional arguments in brackets", () => {
+    expect(signature(bossOd)).toBe("ENCL.BOSS.OD(hole, wall, [distance], [draft])");
+    expect(signature({ id: "JOINT.INPUTS", description: "", parameters: [] })).toBe("ENCL.JOINT.INPUTS()");
+  });
+
+  it("loses no function, and shows none twice", () => {
+    const shown = groups(listedFunctions, "").flatMap(({ functions }) => functions.map(({ id }) => id));
+    expect(shown).toHaveLength(CARDS.size);
+    expect(new Set(shown)).toEqual(new Set(CARDS.keys()));
+  });
+
+  it("finds a function by its own name first", () => {
+    for (const id of CARDS.keys()) expect(ids(id)[0], id).toBe(id);
+  });
+
+  it.each([
+    ["counterbore", "RECESS.DEPTH"], ["Standoff", "BOSS.OD"], ["core pin", "PIN.RATIO"], ["screw pillar", "BOSS.WALL"], ["knife edge", "BOSS.FLAT"],
+    ["bottom out", "SCREW.BOTTOM"], ["through hole", "HOLE.CLEARANCE"], ["tap drill", "HOLE.PILOT"], ["pcb", "BOARD.GAP"], ["stack-up", "STACK.TABLE"],
+  ])("finds by the trade word %s, %s among others", (word, id) => {
+    expect(ids(word)).toContain(id);
+  });
+
+  it("needs every word, in any order, as a name, a sentence, a topic or an argument has it", () => {
+    expect(ids("outside boss")).toContain("BOSS.OD");
+    expect(ids("boss outside")).toEqual(ids("outside boss"));
+    expect(ids("outside boss elephant")).toEqual([]);
+  });
+
+  it("puts a name before a sentence", () => {
+    const found = ids("draft");
+    expect(found.slice(0, 5).every((id) => id.startsWith("DRAFT."))).toBe(true);
+    expect(found).toContain("RIB.TIP");
+  });
+
+  it("leads from every trade word to functions that exist, and from none to the same twice", () => {
+    for (const [word, leads] of SYNONYM_ENTRIES) {
+      expect(leads.filter((id) => !CARDS.has(id)), word).toEqual([]);
+      expect(new Set(leads).size, word).toBe(leads.length);
+      expect(ids(word), word).toEqual(expect.arrayContaining([...leads]));
+    }
+  });
+});
