@@ -32,9 +32,10 @@ export const LABEL_PITCH = 16;
 export const COLUMN_PX = 13;
 /** Room for the slanted part of the leaders. */
 export const FAN_PX = 24;
-/** A leader meets the end of a face so far inside it, clear of the line that ends there, and may slide on a little. */
-const MEET_PX = 5;
-const SLIDE_PX = 14;
+/** A leader meets the end of a face a little inside it, clear of the line that ends there, and may slide on somewhat. */
+const CLEAR_PX = 3;
+const MEET_PX = { arrow: 5, dot: 12 } as const;
+const SLIDE_PX = 18;
 const ARROW_PX = 8;
 
 /** Dimension lines packed from the shortest outwards, so that long ones stand outside short ones. */
@@ -74,10 +75,10 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
     .map(({ label, place }) => {
       const [fromY, toY] = [yOf(view, place.from[1]), yOf(view, place.to[1])];
       const [height, way] = [Math.abs(toY - fromY), Math.sign(toY - fromY)];
-      const reach = place.meets === 'end' ? Math.min(SLIDE_PX, height) : height;
-      const best = place.meets === 'end' ? fromY + way * Math.min(MEET_PX, height / 2) : (fromY + toY) / 2;
+      const along = (px: number): number => fromY + way * Math.min(px, height);
+      const [near, best, far] = place.meets === 'middle' ? [fromY, (fromY + toY) / 2, toY] : [along(Math.min(CLEAR_PX, height / 2)), along(Math.min(MEET_PX[place.ends], height / 2)), along(SLIDE_PX)];
       const radiusAt = (y: number): number => (height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height);
-      return { label, place, radiusAt, best, low: Math.min(fromY, fromY + way * reach), high: Math.max(fromY, fromY + way * reach) };
+      return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far) };
     })
     .sort((a, b) => a.best - b.best);
   const spots = placed(faces.map(({ best, low, high }) => ({ best, low, high, slides: false })), LABEL_PITCH, top, bottom);
