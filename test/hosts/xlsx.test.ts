@@ -92,6 +92,52 @@ describe('the file', () => {
     expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain('<f t="array" ref="A1">IF(_xldudf_encl_CHECK_MAX(B4,5)="ENCL.CHECK.MAX(",_xldudf_ENCL_BOSS_OD(\'My sheet\'!$B$4),LN(2))</f>');
   });
 
+  it('tells an error from a text that reads like one, and an empty text from nothing', async () => {
+    const bytes = await written(
+      sheet([
+        { at: 'A1', role: 'result', formula: '=NA()', value: '#N/A' },
+        { at: 'A2', role: 'text', value: '#N/A' },
+        { at: 'A3', role: 'result', formula: '=""', value: '' },
+        { at: 'A4', role: 'input', value: '' },
+      ]),
+    );
+    const xml = part(bytes, 'xl/worksheets/sheet1.xml');
+    expect(xml).toMatch(/<c r="A1"[^>]* t="e"><f>NA\(\)<\/f><v>#N\/A<\/v>/);
+    expect(xml).toMatch(/<c r="A2" t="inlineStr"[^>]*><is><r><t>#N\/A</);
+    expect(xml).toMatch(/<c r="A3"[^>]* t="str"><f>""<\/f><v\/>/);
+    expect(xml).toMatch(/<c r="A4" s="\d+"\/>/);
+  });
+
+  it('places words to the left, numbers to the right, states in the middle, and wraps what has no room', async () => {
+    const bytes = await written(
+      sheet(
+        [
+          { at: 'A1', role: 'text', value: 'words' },
+          { at: 'B1', role: 'text', value: 'last column' },
+          { at: 'A2', role: 'note', value: 'words with room' },
+          { at: 'A3', role: 'result', value: 2 },
+          { at: 'B3', role: 'result', value: 'words' },
+          { at: 'B4', role: 'result', value: 'pass' },
+          { at: 'A5', role: 'title', value: 'title' },
+          { at: 'B5', role: 'input', value: 'ST2.9' },
+        ],
+        { stateRanges: ['B4'] },
+      ),
+    );
+    const cells = (await readXlsx(bytes, { readStyles: true })).sheets[0]?.cells;
+    const placed = [...(cells ?? [])].map(([key, { style }]) => [key, style?.alignment?.horizontal, style?.alignment?.wrapText === true]);
+    expect(placed).toEqual([
+      ['0,0', 'left', true],
+      ['0,1', 'left', true],
+      ['1,0', 'left', false],
+      ['2,0', 'right', false],
+      ['2,1', 'left', true],
+      ['3,1', 'center', true],
+      ['4,0', 'left', false],
+      ['4,1', 'right', true],
+    ]);
+  });
+
   it('has plain formulas as plain formulas', async () => {
     const bytes = await written(sheet([{ at: 'A1', role: 'result', formula: '=MAX(B1,2*B2)', value: -999 }]));
     expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain('<f>MAX(B1,2*B2)</f><v>-999</v>');
@@ -301,6 +347,9 @@ describe('a hostile file is refused', () => {
     return changed;
   }
 
+  /** Another name of the same length wherever the zip has it. */
+  const renamed = (bytes: Uint8Array, from: string, to: string): Uint8Array => Uint8Array.from(Buffer.from(Buffer.from(bytes).toString('latin1').replaceAll(from, to), 'latin1'));
+
   const SHEET = 'xl/worksheets/sheet1.xml';
   const zeros = (megabytes: number): Uint8Array => new Uint8Array(megabytes * 1024 * 1024);
 
@@ -318,6 +367,7 @@ describe('a hostile file is refused', () => {
     ['3,000 parts', () => foreign('', Object.fromEntries(Array.from({ length: 3_000 }, (_, i) => [`xl/media/${i}.png`, 'x']))), /more than 2000 parts/],
     ['too large', () => new Uint8Array(21 * 1024 * 1024), /larger than 20 MB/],
     ['a path that leads out', () => foreign('', { '../evil.xml': 'x' }), /out of place/],
+    ['a part twice', () => renamed(foreign('', { 'xl/worksheets/sheet2.xml': '<worksheet/>' }), 'sheet2.xml', 'sheet1.xml'), /twice/],
     ['macros', () => foreign('', { 'xl/vbaProject.bin': new Uint8Array([1, 2, 3]) }), /run something/],
     ['macros under another name', () => foreign('', { 'xl/macrosheets/sheet1.xml': '<x/>' }), /run something/],
     ['a password', () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...new Uint8Array(600)]), /password/],

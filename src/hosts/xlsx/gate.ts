@@ -92,8 +92,6 @@ export function opened(bytes: Uint8Array): Package {
   } catch (fault) {
     throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
   }
-  const missing = ['[Content_Types].xml', '_rels/.rels', 'xl/workbook.xml'].find(name => !parts.has(name));
-  if (missing !== undefined) throw new UnreadableFile(NO_WORKBOOK);
   for (const [name, part] of parts) {
     if (strFromU8(part).includes('<!DOCTYPE')) throw new UnreadableFile(`the part "${name}" declares a document type, which no workbook needs`);
   }

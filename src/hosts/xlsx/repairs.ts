@@ -6,8 +6,9 @@ import { columnPx, DIGIT_PX, heightsPt, linesOf, PLAIN_ROW_PT, placed } from './
 const NOTE_WIDTH_PX = 300;
 const NOTE_LINE_PX = 15;
 const NOTE_PADDING_PX = 14;
-/** Distance of a note from its cell. */
+/** Distance of a note from its cell, to the right and down. */
 const NOTE_GAP_PX = 12;
+const NOTE_DROP_PX = 2;
 
 /** The same plan gives the same bytes: no clock in the file. Local time, as zip has it. */
 const ZIP_EPOCH = new Date(1980, 0, 1);
@@ -34,22 +35,20 @@ function reach(start: number, distancePx: number, sizePx: (index: number) => num
 }
 
 /** A note is as tall as its text, where the library gives every one four rows. */
-function noteSizes(plan: SheetPlan): Repair {
+const noteSizes = (plan: SheetPlan): Repair => xml => {
   const cells = placed(plan);
   const heights = heightsPt(cells);
   const notes = new Map(cells.map(({ cell, place }) => [`${place.row},${place.col}`, cell.note ?? '']));
   const colPx = (col: number): number => columnPx(plan, col);
   const rowPx = (row: number): number => ((heights.get(row) ?? PLAIN_ROW_PT) * 4) / 3;
-  return xml =>
-    xml.replace(/<x:Anchor>[^<]*(<\/x:Anchor>.*?<x:Row>(\d+)<\/x:Row><x:Column>(\d+)<\/x:Column>)/g, (_, rest: string, rowText: string, colText: string) => {
-      const row = Number(rowText);
-      const col = Number(colText) + 1;
-      const heightPx = linesOf(notes.get(`${rowText},${colText}`) ?? '', NOTE_WIDTH_PX / DIGIT_PX, false) * NOTE_LINE_PX + NOTE_PADDING_PX;
-      const from = `${reach(col, NOTE_GAP_PX, colPx)},${reach(row, 2, rowPx)}`;
-      const to = `${reach(col, NOTE_GAP_PX + NOTE_WIDTH_PX, colPx)},${reach(row, 2 + heightPx, rowPx)}`;
-      return `<x:Anchor>${from},${to}${rest}`;
-    });
-}
+  return xml.replace(/<x:Anchor>[^<]*(<\/x:Anchor>.*?<x:Row>(\d+)<\/x:Row><x:Column>(\d+)<\/x:Column>)/g, (_, rest: string, row: string, col: string) => {
+    const heightPx = linesOf(notes.get(`${row},${col}`) ?? '', NOTE_WIDTH_PX / DIGIT_PX, false) * NOTE_LINE_PX + NOTE_PADDING_PX;
+    const next = Number(col) + 1;
+    const from = `${reach(next, NOTE_GAP_PX, colPx)},${reach(Number(row), NOTE_DROP_PX, rowPx)}`;
+    const to = `${reach(next, NOTE_GAP_PX + NOTE_WIDTH_PX, colPx)},${reach(Number(row), NOTE_DROP_PX + heightPx, rowPx)}`;
+    return `<x:Anchor>${from},${to}${rest}`;
+  });
+};
 
 export function repaired(bytes: Uint8Array, sheets: readonly SheetPlan[]): Uint8Array {
   const repairs = new Map<string, Repair>([['docProps/core.xml', noClock], ['docProps/app.xml', ownName]]);
