@@ -78,3 +78,12 @@ export function locatorMm(sleeveMm: number, sleeveOdMm: number, screw: Screw): n
 export function whereThereIsMm(_presentMm: number, valueMm: number): number {
   return valueMm;
 }
+
+export function headAboveSeatMm(headHeightMm: number, headInSeatMm: number): number {
+  return headHeightMm - headInSeatMm;
+}
+
+/** Negative: the head stands proud. */
+export function headBelowFaceMm(recessDepthMm: number, aboveSeatMm: number): number {
+  return recessDepthMm - aboveSeatMm;
+}

@@ -8,7 +8,7 @@ import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
 import * as Recess from '../core/recess/recess';
 import { type End, lengthDeviation, pointMm, standardLengthsMm } from '../core/screw/length';
-import { headDiameterMm, isCountersunk, type Head } from '../core/screw/head';
+import { headDiameterMm, isCountersunk, raisedPartMm, type Head } from '../core/screw/head';
 import type { Screw } from '../core/screw/thread';
 import type { Deviation } from '../core/read/deviation';
 import * as J from './formulas';
@@ -47,6 +47,11 @@ const flatHeadMm = (head: Head, headDiameterMm: number): number => {
   if (isCountersunk(head)) throw new NotApplicable('a countersunk head bears on a cone');
   return headDiameterMm;
 };
+/** A countersunk head lies flush with the recess floor; a raised one stands out by its raised part. */
+const headInSeatMm = (screw: Screw, head: Head, headHeightMm: number): number => {
+  if (!isCountersunk(head)) return 0;
+  return head.style === 'raised countersunk' ? headHeightMm - raisedPartMm(screw.size, head) : headHeightMm;
+};
 const seatShearOrNone = (seatMm: number, head: Head, headDiameterMm: number, yieldStressMpa: number, safety: number): number | undefined =>
   seatMm === 0 || isCountersunk(head) ? undefined : Strength.seatShearN(headDiameterMm, seatMm, yieldStressMpa, safety);
 const weakest = (pullOutN: number, bossTearN: number, seatShearN: number | undefined): string => {
@@ -66,7 +71,7 @@ node('seat under the head', 'mm', 'seat of a recessed head', seatOfRecessMm, 'se
 node('recess depth', 'mm', 'outer face to head seat', Recess.recessDepthMm, 'plane of the recess', 'seat under the head');
 node('recess diameter', 'mm', 'at the recess floor, where it is held', Recess.recessDiaMm, 'recessed head', 'allowance', ZERO, ZERO);
 node('recess mouth', 'mm', 'recess at the outer face, after draft', Recess.recessDiaMm, 'recessed head', 'allowance', 'recess depth', 'recess draft');
-node('subflush', 'mm', 'head below the outer face (negative: proud)', Recess.subflushMm, 'recess depth', 'head height');
+node('subflush', 'mm', 'head below the outer face (negative: proud)', J.headBelowFaceMm, 'recess depth', 'head above the seat');
 node('post OD', 'mm', 'post around the recess at the board plane, the wall held at the recess floor', Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', ZERO, ZERO);
 node('sleeve OD', 'mm', 'sleeve outside diameter at its free end', Boss.bossOutsideDiaMm, 'sleeve hole', 'feature wall', ZERO, ZERO);
 
@@ -116,6 +121,8 @@ node('weakest', '', 'which of the three gives way first', weakest, 'pull-out', '
 node('boss mass', 'g', 'estimate: mass of the boss', Boss.bossMassG, 'boss OD', 'pilot mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth');
 
 // quantities that only rules and other nodes read
+node('head in the seat', 'mm', 'part of the head that lies in the seat: the cone of a countersunk head', headInSeatMm, 'screw', 'head', 'head height');
+node('head above the seat', 'mm', 'part of the head that stands on the seat', J.headAboveSeatMm, 'head height', 'head in the seat');
 node('plane of the recess', 'mm', 'board plane of a recessed head', J.whereThereIsMm, 'seat under the head', 'board plane');
 node('recessed head', 'mm', 'head diameter of a recessed head', J.whereThereIsMm, 'seat under the head', 'head diameter');
 node('sleeve hole', 'mm', 'hole through the sleeve', J.whereThereIsMm, 'sleeve height', 'hole');

@@ -74,6 +74,8 @@ describe('geometry of the parts', () => {
     const cone = { ...LOGGER, head: 'countersunk', seat: 2.5 };
     // ISO 7050 sharp 6.3, hole 3.4, 90°: cone 1.45, left 1.05
     expect(values(cone, 'state')).toEqual(['look']);
+    // flush with the recess floor, 3 mm below the outer face
+    expectPrinted(values(cone, 'subflush'), [3]);
     expect(values({ ...cone, seat: 2.4 }, 'reason')).toEqual(['seat under the cone: seat under the cone 0.95 mm is below 1 mm']);
   });
 });

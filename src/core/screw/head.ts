@@ -103,10 +103,15 @@ export function headDiameterMm(size: Size, head: Head, limit: HeadLimit): number
 /** Head height; of a raised countersunk head the whole of it, with the raised part where the standard gives that apart. */
 export function headHeightMm(size: Size, head: Head, limit: HeadLimit): number {
   const height = limited(head, size, HEIGHT_KEYS, limit, 'head height');
-  if (head.style !== 'raised countersunk' || head.heightIsTotal === true) return height;
-  const raisedMm = valueOrNone(head.table, size.gauge, 'fApprox');
+  return head.style !== 'raised countersunk' || head.heightIsTotal === true ? height : height + raisedPartMm(size, head);
+}
+
+/** What a raised countersunk head has above its edge. */
+export function raisedPartMm(size: Size, head: Head): number {
+  const coneMm = valueOrNone(head.table, size.gauge, 'coneMax');
+  const raisedMm = coneMm === undefined ? valueOrNone(head.table, size.gauge, 'fApprox') : valueOf(head.table, size.gauge, 'kMax') - coneMm;
   if (raisedMm === undefined) throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
-  return height + raisedMm;
+  return raisedMm;
 }
 
 export const isCountersunk = (head: Head): boolean => head.style !== 'flat-seated';
