@@ -1,13 +1,17 @@
-// The bench page: wires the spreadsheet, the side panel and the keeping of the workbook.
+// The bench page: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
 import { demoWorkbook } from "../demo/demo";
-import { startBenchWorkbook } from "../hosts/bench/bench-workbook";
+import { startBenchWorkbook, type BenchWorkbook } from "../hosts/bench/bench-workbook";
 import { readFunctions } from "../hosts/bench/metadata";
 import type { SheetPort } from "../sheet/port";
+import { ask } from "./ask";
 import "./bench.css";
+import { cellView } from "./cell";
 import { byId } from "./dom";
+import type { FigureView } from "./figure";
+import { fileCommands } from "./file-commands";
 import { keeping } from "./keeping";
-import { panel } from "./panel";
 import { parts } from "./parts";
+import { tabs } from "./tabs";
 
 declare global {
   interface Window {
@@ -16,35 +20,52 @@ declare global {
   }
 }
 
+/** The demo's point at once: its first choice fails, and the figure says why. */
+const demoStart = { sheetName: "Variants", at: "E6" };
+
 function say(text: string): void {
   byId("kept").textContent = text;
 }
 
-function confirmBack(then: () => void): void {
-  const dialog = byId<HTMLDialogElement>("confirm");
-  byId("back").addEventListener("click", () => {
-    dialog.returnValue = "";
-    dialog.showModal();
-  });
-  dialog.addEventListener("close", () => {
-    if (dialog.returnValue === "discard") then();
-  });
+async function backToDemo(then: () => void): Promise<void> {
+  const agreed = await ask({ title: "Back to the demo", lines: ["Your changes in this browser are discarded."], yes: "Discard and load the demo", no: "Keep my workbook" });
+  if (agreed) then();
 }
 
 function detailsButton(): void {
   const button = byId("details");
-  button.addEventListener("click", () => button.setAttribute("aria-expanded", String(byId("panel").classList.toggle("open"))));
+  button.addEventListener("click", () => {
+    button.ariaExpanded = String(byId("panel").classList.toggle("open"));
+  });
+}
+
+/** The code of the figure is fetched with its tab. */
+function figureTab(workbook: BenchWorkbook): (isShown: boolean) => void {
+  let view: Promise<FigureView> | undefined;
+  let wanted = false;
+  return (isShown) => {
+    wanted = isShown;
+    byId("panel").classList.toggle("wide", isShown);
+    if (isShown) view ??= import(/* webpackChunkName: "figure" */ "./figure").then(({ figureView }) => figureView(workbook));
+    void view?.then(({ show, hide }) => (wanted ? show() : hide()));
+  };
 }
 
 async function start(): Promise<void> {
   const functions = await readFunctions();
   byId("starting").remove();
   const workbook = startBenchWorkbook(byId("sheet"), functions);
-  const kept = keeping(workbook, demoWorkbook, say);
+  const showFigure = figureTab(workbook);
+  const panel = tabs("tabs", (panelId) => showFigure(panelId === "figure-panel"));
+  const kept = keeping(workbook, demoWorkbook, () => {
+    void workbook.port.goTo(demoStart.sheetName, demoStart.at);
+    panel.select("figure-tab");
+  }, say);
   kept.start();
-  panel(workbook, functions);
-  parts();
-  confirmBack(kept.backToDemo);
+  cellView(workbook, functions);
+  parts(panel.current);
+  fileCommands(workbook, kept.openFile);
+  byId("back").addEventListener("click", () => void backToDemo(kept.backToDemo));
   detailsButton();
   window.bosswright = { port: workbook.port };
 }

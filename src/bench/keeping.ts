@@ -5,13 +5,22 @@ import { forget, keep, markOf, readKept, setAside } from "./kept-workbook";
 
 const pauseMs = 500;
 
-export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text: string) => void): { start(): void; backToDemo(): void } {
+/** Stands where the mark of the demo would, for a workbook that did not start from it. */
+const fromFile = "";
+
+interface Keeping {
+  start(): void;
+  openFile(plan: WorkbookPlan): void;
+  backToDemo(): void;
+}
+
+export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, demoOpened: () => void, say: (text: string) => void): Keeping {
   const demoMark = markOf(JSON.stringify(demo));
   let startedFrom = demoMark;
   let unsaved = false;
   let timer = 0;
 
-  const sayKept = (text: string) => say(`${text}${startedFrom === demoMark ? "" : " · the demo has changed since"}`);
+  const sayKept = (text: string) => say(`${text}${[demoMark, fromFile].includes(startedFrom) ? "" : " · the demo has changed since"}`);
 
   function save(): void {
     clearTimeout(timer);
@@ -37,6 +46,7 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text:
     unsaved = false;
     startedFrom = demoMark;
     workbook.openPlan(demo);
+    demoOpened();
     say(text);
   }
 
@@ -57,6 +67,12 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, say: (text:
         console.warn(thrown);
         openDemo(setAside() ? "The saved workbook could not be opened and was put aside. This is the demo." : "This browser keeps nothing for this page. This is the demo.");
       }
+    },
+    openFile(plan) {
+      workbook.openPlan(plan);
+      startedFrom = fromFile;
+      unsaved = true;
+      save();
     },
     backToDemo() {
       try {

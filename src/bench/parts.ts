@@ -1,7 +1,8 @@
 // F6 goes from part to part of the page: the grid keeps the Tab key for itself.
 import { byId } from "./dom";
 
-export function parts(): void {
+/** @param tab the tab that is shown. */
+export function parts(tab: () => HTMLElement): void {
   const sheet = byId("sheet");
   let inSheet: HTMLElement | null = null;
   sheet.addEventListener("focusin", ({ target }) => {
@@ -9,8 +10,8 @@ export function parts(): void {
   });
   const stops = [
     { part: sheet, focus: () => inSheet?.focus() },
-    { part: byId("panel"), focus: () => byId("copy").focus() },
-    { part: document.querySelector("header"), focus: () => byId("back").focus() },
+    { part: byId("panel"), focus: () => tab().focus() },
+    { part: document.querySelector("header"), focus: () => byId("open").focus() },
   ];
   document.addEventListener("keydown", (event) => {
     if (event.key !== "F6") return;

@@ -22,6 +22,8 @@ export interface BenchPage {
   readonly faults: string[];
   open(): Promise<void>;
   goTo(sheetName: string, at: string): Promise<void>;
+  /** Shows a tab beside the sheet. */
+  tab(name: string): Promise<void>;
   /** Moves the mouse over the sheet. */
   hover(place: Place): Promise<void>;
   /** Colours on the whole grid, or at one place: `#b23a1e`. */
@@ -89,6 +91,9 @@ export async function benchPage(): Promise<BenchPage> {
       await page.keyboard.type(at);
       await page.keyboard.press("Enter");
       await expect.poll(() => page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName, at });
+    },
+    async tab(name) {
+      await page.locator("#tabs").getByRole("tab", { name }).click();
     },
     async hover(place) {
       const canvas = await page.locator(grid).boundingBox();

@@ -180,6 +180,7 @@ test("values are copied with the cells of a table, unrounded", async () => {
   await bench.page.keyboard.press("Shift+ArrowRight");
   await bench.page.keyboard.press("Shift+ArrowRight");
   await panelShows("copy").toBe("Copy values of B4:D4");
+  await bench.tab("Cell");
   await bench.page.locator("#copy").click();
   await panelShows("copied").toBe("Copied");
   const numbers = (await bench.page.evaluate(() => navigator.clipboard.readText())).split("\t").map(Number);
@@ -300,7 +301,7 @@ test("a browser that keeps nothing shows the demo", async () => {
 test("on a narrow page the panel opens by its button", async () => {
   await bench.page.setViewportSize({ width: 700, height: 900 });
   expect(await bench.page.locator("#panel").isVisible()).toBe(false);
-  await bench.page.getByRole("button", { name: "Cell details" }).press("Enter");
+  await bench.page.getByRole("button", { name: "Cell and figure" }).press("Enter");
   expect(await bench.page.locator("#panel").isVisible()).toBe(true);
   await bench.picture("narrow");
 });

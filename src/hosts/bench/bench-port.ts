@@ -1,8 +1,10 @@
 // The bench's spreadsheet as a task sees it.
 import { AddConditionalRuleMutation } from "@univerjs/preset-sheets-conditional-formatting";
-import type { SheetPort } from "../../sheet/port";
+import { IRenderManagerService, ScrollToCellCommand } from "@univerjs/preset-sheets-core";
+import type { Selection, SheetPort } from "../../sheet/port";
 import { nameOf } from "./addresses";
 import { sheetReader } from "./cells";
+import { onChange } from "./changes";
 import { workbookId, type Sheets } from "./sheets";
 import { stateRules, worksheetData } from "./workbook-data";
 
@@ -14,11 +16,23 @@ export function benchPort(sheets: Sheets): SheetPort {
   }
   const names = () => workbook().getSheets().map((sheet) => sheet.getSheetName());
 
+  function sheetNamed(name: string) {
+    const sheet = workbook().getSheetByName(name);
+    if (sheet === null) throw new Error(`there is no sheet "${name}"`);
+    return sheet;
+  }
+
   function freeName(name: string): string {
     const taken = new Set(names().map((each) => each.toLowerCase()));
     let free = name;
     for (let number = 2; taken.has(free.toLowerCase()); number++) free = `${name} ${number}`;
     return free;
+  }
+
+  function selection(): Selection | null {
+    const sheet = sheets.api.getWorkbook(workbookId)?.getActiveSheet();
+    const at = sheet?.getSelection()?.getCurrentCell();
+    return sheet && at ? { sheetName: sheet.getSheetName(), at: nameOf({ startRow: at.actualRow, startColumn: at.actualColumn }) } : null;
   }
 
   return {
@@ -33,16 +47,38 @@ export function benchPort(sheets: Sheets): SheetPort {
       return name;
     },
     async read(sheetName) {
-      const sheet = workbook().getSheetByName(sheetName);
-      if (sheet === null) throw new Error(`there is no sheet "${sheetName}"`);
-      const reader = sheetReader(sheets, sheet.getSheetId());
+      const reader = sheetReader(sheets, sheetNamed(sheetName).getSheetId());
       const used = reader.used();
       return used === null ? [] : reader.rectangle(used);
     },
     async selection() {
-      const sheet = workbook().getActiveSheet();
-      const at = sheet.getSelection()?.getCurrentCell();
-      return at ? { sheetName: sheet.getSheetName(), at: nameOf({ startRow: at.actualRow, startColumn: at.actualColumn }) } : null;
+      return selection();
+    },
+    onSelection(listener) {
+      return onChange(sheets, () => {
+        const now = selection();
+        if (now !== null) listener(now);
+      });
+    },
+    async write(sheetName, at, content) {
+      const isFormula = typeof content === "string" && content.startsWith("=");
+      // What the cell held before, a formula or rich text, would outlive a value alone.
+      const nothingElse = { f: null, si: null, p: null, t: null };
+      sheetNamed(sheetName).getRange(at).setValue({ ...nothingElse, v: isFormula || content === "" ? null : content, ...(isFormula && { f: content }) });
+      await sheets.api.getFormula().onCalculationResultApplied();
+    },
+    async goTo(sheetName, at) {
+      const sheet = sheetNamed(sheetName);
+      const range = sheet.getRange(at);
+      workbook().setActiveSheet(sheet);
+      range.activate();
+      const isDrawn = sheets.injector.get(IRenderManagerService).has(workbookId);
+      if (isDrawn) await sheets.commands.executeCommand(ScrollToCellCommand.id, { range: range.getRange() });
+    },
+    async remove(sheetName) {
+      const sheet = sheetNamed(sheetName);
+      if (names().length === 1) throw new Error("a workbook keeps at least one sheet");
+      workbook().deleteSheet(sheet);
     },
   };
 }

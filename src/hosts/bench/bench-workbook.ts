@@ -6,11 +6,13 @@ import type { WorkbookPlan } from "../../sheet/plan";
 import { nameOf } from "./addresses";
 import { benchPort } from "./bench-port";
 import { sheetReader, type BenchCell } from "./cells";
+import { onChange, type Change } from "./changes";
 import type { SheetFunction } from "./metadata";
 import { workbookId } from "./sheets";
 import { startUniver } from "./univer";
 import { keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
 import { workbookData } from "./workbook-data";
+import { workbookPlan } from "./workbook-plan";
 
 /** A workbook as data that can be stored and opened again. */
 export type Snapshot = IWorkbookData;
@@ -23,16 +25,25 @@ export interface Selected {
   readonly range: string;
 }
 
+export interface SheetContents {
+  readonly name: string;
+  readonly rows: readonly (readonly BenchCell[])[];
+}
+
 export interface BenchWorkbook {
   readonly port: SheetPort;
   openPlan(plan: WorkbookPlan): void;
+  /** What is open, as a plan. */
+  plan(): WorkbookPlan;
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
   /** Told of each change by the user, not of answers of formulas. */
   onEdit(listener: () => void): void;
-  /** Told of everything that may change what the selected cell shows. */
-  onChange(listener: () => void): void;
+  /** Told of everything that may change what the selected cell shows, once a frame. */
+  onChange(listener: (change: Change) => void): void;
   selected(): Selected | null;
+  /** Every sheet from A1, spilled cells included. */
+  contents(): readonly SheetContents[];
   /** Values of the selection, spilled ones included; whole rows and columns end where the sheet is empty. */
   selectedValues(): readonly (readonly (Cell | null)[])[];
 }
@@ -69,6 +80,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   return {
     port: benchPort(sheets),
     openPlan: (plan) => open(workbookData(plan)),
+    plan: () => workbookPlan(sheets),
     open,
     snapshot() {
       const workbook = sheets.api.getWorkbook(workbookId);
@@ -80,11 +92,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
         if (!opening && isEdit(id, type, options)) listener();
       });
     },
-    onChange(listener) {
-      sheets.commands.onCommandExecuted(({ id }) => {
-        if (id.startsWith("sheet.") || id.startsWith("formula.mutation.")) listener();
-      });
-    },
+    onChange: (listener) => void onChange(sheets, listener),
     selected() {
       const now = selection();
       if (now === null) return null;
@@ -95,6 +103,13 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
         cell: sheetReader(sheets, sheet.getSheetId()).at(actualRow, actualColumn),
         range: nameOf(range),
       };
+    },
+    contents() {
+      return (sheets.api.getWorkbook(workbookId)?.getSheets() ?? []).map((sheet) => {
+        const reader = sheetReader(sheets, sheet.getSheetId());
+        const used = reader.used();
+        return { name: sheet.getSheetName(), rows: used === null ? [] : reader.rectangle(used) };
+      });
     },
     selectedValues() {
       const now = selection();

@@ -25,6 +25,9 @@ const columnPx = ({ widths }: SheetPlan, column: number): number => {
   return characters === undefined ? plainColumnPx : Math.round(characters * digitPx + sidesPx);
 };
 
+/** The width of a column in a plan. */
+export const charactersOf = (px: number): number => Math.round(((px - sidesPx) / digitPx) * 10) / 10;
+
 const widthPx = (plan: SheetPlan, { startColumn, endColumn }: Rectangle): number =>
   Array.from({ length: endColumn - startColumn + 1 }, (_, index) => columnPx(plan, startColumn + index)).reduce((sum, px) => sum + px, 0);
 

@@ -1,12 +1,9 @@
-// The side panel: the selected cell in full, and the functions that its formula calls.
+// Beside the sheet: the selected cell in full, and the functions that its formula calls.
 import type { BenchWorkbook, Selected } from "../hosts/bench/bench-workbook";
 import { samples } from "../hosts/bench/looks";
 import { detail, signature, type SheetFunction } from "../hosts/bench/metadata";
 import { byId, element } from "./dom";
 import { shown, tsv } from "./tsv";
-
-/** Answers are drawn before the panel reads them. */
-const settleMs = 60;
 
 /** A text of more characters is set smaller. */
 const longFrom = 16;
@@ -84,7 +81,7 @@ function showSelected({ sheetName, at, cell, range }: Selected, functions: reado
   show("spoken", [where, value, message, formula, origin, cell.note ?? ""].filter((part) => part !== "").join(". "));
 }
 
-export function panel(workbook: BenchWorkbook, functions: readonly SheetFunction[]): void {
+export function cellView(workbook: BenchWorkbook, functions: readonly SheetFunction[]): void {
   const refresh = () => {
     const selected = workbook.selected();
     if (selected !== null) showSelected(selected, functions);
@@ -101,10 +98,6 @@ export function panel(workbook: BenchWorkbook, functions: readonly SheetFunction
 
   legend();
   byId("copy").addEventListener("click", () => void copy());
-  let timer = 0;
-  workbook.onChange(() => {
-    clearTimeout(timer);
-    timer = window.setTimeout(refresh, settleMs);
-  });
+  workbook.onChange(refresh);
   refresh();
 }

@@ -1,0 +1,19 @@
+// A job that takes longer than half a second shows that it runs, and can be stopped.
+import { byId } from "./dom";
+import type { Running } from "./files";
+
+const patienceMs = 500;
+
+export async function busy<T>(words: string, { done, stop }: Running<T>): Promise<T | undefined> {
+  const dialog = byId<HTMLDialogElement>("busy");
+  byId("busy-words").textContent = words;
+  const timer = setTimeout(() => dialog.showModal(), patienceMs);
+  dialog.addEventListener("close", stop, { once: true });
+  try {
+    return await done;
+  } finally {
+    clearTimeout(timer);
+    dialog.removeEventListener("close", stop);
+    dialog.close();
+  }
+}
