@@ -1,18 +1,22 @@
-// The README's list of functions is generated. To write it anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
+// The README's list of functions and its table of evidence are generated. To write them anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { evidenceTable } from '../../src/help/evidence';
 import { functionTable } from '../../src/help/function-table';
 import { CARDS } from '../../src/registry';
+import { EVIDENCE } from '../evidence/evidence';
 
 const FILE = new URL('../../README.md', import.meta.url);
-const BEGIN = '<!-- functions: generated -->';
-const END = '<!-- end of functions -->';
 
-test('the list of functions in the README is the one in the code', () => {
+test.each([
+  ['list of functions', '<!-- functions: generated -->', '<!-- end of functions -->', functionTable(CARDS.values())],
+  ['table of evidence', '<!-- evidence: generated -->', '<!-- end of evidence -->', evidenceTable(CARDS.values(), EVIDENCE)],
+])('the %s in the README is the one in the code', (_, begin, end, generated) => {
   const text = readFileSync(FILE, 'utf8');
-  const [before = '', rest = ''] = text.split(BEGIN);
-  const [held = '', after = ''] = rest.split(END);
-  const current = `${functionTable(CARDS.values())}\n\n`;
-  if (process.env['UPDATE_README'] === '1') writeFileSync(FILE, `${before}${BEGIN}${current}${END}${after}`);
+  const [before = '', rest = ''] = text.split(begin);
+  const [held = '', after = ''] = rest.split(end);
+  expect(after, `${begin} … ${end}`).not.toBe('');
+  const current = `${generated}\n\n`;
+  if (process.env['UPDATE_README'] === '1') writeFileSync(FILE, `${before}${begin}${current}${end}${after}`);
   else expect(held).toBe(current);
 });

@@ -1,0 +1,46 @@
+// What each function rests on, as the README shows it: from the cards and the list that a test holds to the tests.
+import type { Card } from '../core/card';
+
+/** From outside the project first. */
+export const EVIDENCE_KINDS = ['published example', "standard's table", 'reference library', 'identity', 'hand-worked'] as const;
+export type EvidenceKind = (typeof EVIDENCE_KINDS)[number];
+
+const OUTSIDE: readonly EvidenceKind[] = EVIDENCE_KINDS.slice(0, 3);
+export const isOutside = ({ kind }: Evidence): boolean => OUTSIDE.includes(kind);
+
+export interface Evidence {
+  readonly id: string;
+  readonly kind: EvidenceKind;
+  /** Whose number it is and how that is held; what an identity says; empty where the test says it. */
+  readonly source: string;
+  readonly test: string;
+  /** Words of the test's title. */
+  readonly title: string;
+}
+
+/** Every card has an example; without anything else, that is what there is. */
+const EXAMPLE = { kind: 'hand-worked', source: 'its example', test: 'test/core/examples.test.ts', title: '%s' } as const;
+
+const escaped = (text: string): string => text.replace(/\|/g, '\\|');
+const fileName = (path: string): string => path.split('/').pop() ?? path;
+
+function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
+  const mine = evidence.filter(one => one.id === id);
+  const shown = mine.length === 0 ? [{ id, ...EXAMPLE }] : mine;
+  const known = mine.some(isOutside);
+  return shown.map(({ kind, source, test }, i) => `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'no published check known; ' : ''}${kind} | ${escaped(source)} | [${fileName(test)}](${test}) |`);
+}
+
+export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence[]): string {
+  const all = [...cards];
+  const withCheck = new Set(evidence.filter(isOutside).map(({ id }) => id));
+  const counts = EVIDENCE_KINDS.map(kind => `${kind} ${new Set(evidence.filter(one => one.kind === kind).map(({ id }) => id)).size}`);
+  return [
+    '',
+    `${withCheck.size} of ${all.length} functions are checked against numbers from outside the project. Functions by kind of evidence: ${counts.join(', ')}. Where no published check is known, the row says so: there the values are worked by hand or follow from an identity.`,
+    '',
+    '| function | evidence | source | test |',
+    '|---|---|---|---|',
+    ...all.flatMap(card => rowsOf(card, evidence)),
+  ].join('\n');
+}

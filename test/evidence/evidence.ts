@@ -1,0 +1,154 @@
+// What each function rests on. evidence.test.ts opens every test that is named here.
+import type { Evidence, EvidenceKind } from '../../src/help/evidence';
+
+const from = (kind: EvidenceKind, test: string, title: string, source: string, ...ids: string[]): Evidence[] => ids.map(id => ({ id, kind, source, test: `test/${test}`, title }));
+
+const published = from.bind(undefined, 'published example');
+const standard = from.bind(undefined, "standard's table");
+const library = from.bind(undefined, 'reference library');
+const identity = from.bind(undefined, 'identity');
+const byHand = from.bind(undefined, 'hand-worked');
+
+const PRINTED = 'evidence/published.test.ts';
+const STANDARDS = 'evidence/standards.test.ts';
+const INVERSE = 'evidence/inverse.test.ts';
+const CHART = 'draft chart for 1 inch of depth, read in 1 secondary copy';
+const THE_TERM = `${CHART}: the term with draft`;
+const SHIGLEY_STACK = 'Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20, read in 1 secondary copy';
+const CRAWFORD = 'Crawford, Plastics Engineering, Ex. 2.7, p. 64–65, read in 1 secondary copy';
+const ISO_1478 = 'ISO 1478:1999, read in secondary copies';
+const METRIC = 'ISO 965-2 6g, read in secondary copies';
+const INCH = 'ASME B18.6.3 and B1.1, read in secondary copies';
+const ISO_HEADS = 'ISO 7045 and ISO 7049, read in secondary copies';
+
+export const EVIDENCE: readonly Evidence[] = [
+  ...library('evidence/reference-library.test.ts', 'LENGTH.MM: one unit', 'js-quantities 1.8.0', 'LENGTH.MM'),
+  ...library('evidence/reference-library.test.ts', 'ANGLE.DEG: degrees', 'js-quantities 1.8.0', 'ANGLE.DEG'),
+  ...library('evidence/reference-library.test.ts', 'DUAL: both numbers', 'js-quantities 1.8.0', 'DUAL'),
+  ...library('evidence/reference-library.test.ts', 'LIMITS: size in one unit', 'js-quantities 1.8.0', 'LIMITS'),
+  ...published(PRINTED, 'LIMITS', 'thickness of boards, fabricators, read in 2 pages', 'LIMITS'),
+  ...byHand('core/unit.test.ts', 'both ends of each band are ok', 'bands, common practice', 'UNIT.CHECK'),
+
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', ISO_1478, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH', 'SCREW.POINT'),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of', METRIC, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH', 'ENGAGEMENT.RATIO', 'BOSS.OD.RULE'),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR and SCREW.ROOT of %s', INCH, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH'),
+  ...standard(STANDARDS, 'SCREW.POINT, longest point taper', INCH, 'SCREW.POINT'),
+  ...standard(STANDARDS, 'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan', ISO_HEADS, 'SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'),
+  ...standard(STANDARDS, 'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s: %d', 'ISO 1580, 1207, 4762, 7380-1, 7046-2, 7050 and DIN 7981, read in secondary copies or under a sister standard', 'SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'),
+  ...standard(STANDARDS, 'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan, ASME', 'ASME B18.6.3, read in 1 secondary copy', 'SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'),
+  ...standard(STANDARDS, 'SCREW.LENGTHS: ISO 7049', 'ISO 7049 and product standards of machine screws, read in secondary copies', 'SCREW.LENGTHS'),
+  ...standard(STANDARDS, 'SCREW.LENGTH.TABLE and SCREW.LENGTH.COMMON try', 'the lengths: ISO 7049, read in secondary copies', 'SCREW.LENGTH.TABLE', 'SCREW.LENGTH.COMMON'),
+  ...standard(STANDARDS, 'SCREW.LENGTH.TOL of M3', 'ISO 4759-1 grade A, read in secondary copies', 'SCREW.LENGTH.TOL'),
+  ...standard(STANDARDS, 'SCREW.LENGTH.TOL of ST2.9', 'ISO 7049, read in 1 secondary copy to 13 mm', 'SCREW.LENGTH.TOL'),
+  ...standard(STANDARDS, 'SCREW.CARD of ST2.9 pan', 'ISO 1478 and ISO 7049, read in secondary copies', 'SCREW.CARD'),
+  ...standard(STANDARDS, 'HOLE.CLEARANCE of %s, ISO 273', 'ISO 273:1979, read in secondary copies', 'HOLE.CLEARANCE'),
+  ...standard(STANDARDS, 'BOARD.SLEEVE and HOLE.AT read the medium one', 'the hole that is read: ISO 273:1979, read in secondary copies', 'BOARD.SLEEVE'),
+  ...standard(STANDARDS, 'loose by ASME B18.2.8', 'ASME B18.2.8-1999, read in 1 secondary copy', 'HOLE.CLEARANCE'),
+  ...standard(STANDARDS, 'DIN 74-1 form C', 'DIN 74-1 form C, withdrawn, read in 1 secondary copy', 'HOLE.CLEARANCE'),
+  ...published(PRINTED, 'MATERIAL: density of', 'Crawford, Plastics Engineering, table 1.8, p. 31, read in 1 secondary copy', 'MATERIAL'),
+  ...published(PRINTED, 'MATERIAL.TABLE: strength', 'Crawford, Plastics Engineering, table 1.5, p. 22, read in 1 secondary copy', 'MATERIAL.TABLE'),
+
+  ...standard(STANDARDS, 'HOLE.PILOT and HOLE.THREAD.SHARE of %s', `the diameters: ${ISO_1478}`, 'HOLE.PILOT', 'HOLE.THREAD.SHARE'),
+  ...identity(INVERSE, 'HOLE.PILOT and HOLE.THREAD.SHARE', 'one undoes the other', 'HOLE.PILOT', 'HOLE.THREAD.SHARE'),
+  ...published(PRINTED, 'the term with draft of %s', THE_TERM, 'HOLE.AT', 'HOLE.MOUTH'),
+  ...identity(INVERSE, 'HOLE.AT and HOLE.MOUTH', 'one undoes the other', 'HOLE.AT', 'HOLE.MOUTH'),
+  ...standard(STANDARDS, 'what is told by d1 max and d2 max', `the diameters: ${ISO_1478}`, 'HOLE.TIGHT', 'HOLE.RELIEF', 'ENGAGEMENT.RATIO', 'BOSS.OD.RULE'),
+  ...identity(INVERSE, 'HOLE.DEPTH leaves the gap', 'the room that is asked for is found again', 'HOLE.DEPTH', 'SCREW.BOTTOM'),
+  ...published('core/hole-position.test.ts', 'ASME Y14.5 appendix B', 'ASME Y14.5, appendix B, read in secondary copies', 'HOLE.FLOATING', 'HOLE.FIXED'),
+  ...published('core/hole-position.test.ts', 'ø 2√2·t', 'position beside DIN 16742 TG6, read in 1 secondary copy', 'POSITION.ZONE'),
+  ...byHand('core/hole-position.test.ts', '12 long, 2.4 thick', '', 'PIN.RATIO'),
+  ...identity('core/hole-position.test.ts', 'q·L⁴/(8·E·I)', 'cantilever under an even load', 'PIN.DEFLECTION'),
+
+  ...published(PRINTED, 'DRAFT.OFFSET, %s', CHART, 'DRAFT.OFFSET'),
+  ...published(PRINTED, 'DRAFT.ANGLE and DRAFT.HEIGHT, backwards', CHART, 'DRAFT.ANGLE', 'DRAFT.HEIGHT'),
+  ...published(PRINTED, 'the term with draft of %s', CHART, 'DRAFT.SIZE'),
+  ...identity(INVERSE, 'DRAFT.OFFSET, DRAFT.ANGLE and DRAFT.HEIGHT', 'each from the two others', 'DRAFT.OFFSET', 'DRAFT.ANGLE', 'DRAFT.HEIGHT'),
+  ...published('core/boss-mould.test.ts', 'guide for draft', 'guide for draft, read in 1 secondary copy', 'DRAFT.TEXTURE'),
+
+  ...published(PRINTED, 'the term with draft of %s', THE_TERM, 'BOSS.OD', 'BOSS.WALL', 'BOSS.STEEL'),
+  ...published(PRINTED, 'BOSS.ENDS, the root', THE_TERM, 'BOSS.ENDS'),
+  ...identity(INVERSE, 'BOSS.OD and BOSS.WALL', 'the wall that is asked for is there', 'BOSS.OD', 'BOSS.WALL'),
+  ...byHand('core/boss-mould.test.ts', 'the flat between fillets', '', 'BOSS.FLAT'),
+  ...byHand('evidence/wrong-forms.test.ts', 'BOSS.SINK compares walls', '', 'BOSS.SINK'),
+  ...byHand('core/boss-mould.test.ts', 'with a hole of 0.8·d on a 2 mm wall', '', 'BOSS.CONFLICT'),
+  ...identity(INVERSE, 'BOSS.CONFLICT: the wall', 'on the wall that satisfies both, both are satisfied', 'BOSS.CONFLICT'),
+  ...byHand('core/boss-mould.test.ts', 'inside the ranges from memory', 'ranges, common practice', 'BOSS.GUSSET'),
+  ...published(PRINTED, 'BOSS.MASS: a page', 'a page of solved problems, read in 1 copy', 'BOSS.MASS'),
+  ...published(PRINTED, 'BOSS.TORSION: a course', 'a course on mechanics of materials, read in 1 copy', 'BOSS.TORSION'),
+
+  ...published(PRINTED, 'the term with draft of %s', THE_TERM, 'RECESS.DIAMETER'),
+  ...standard(STANDARDS, 'RECESS.DIAMETER, RECESS.DEPTH.MIN and RECESS.FLUSH clear', `the head: ${ISO_HEADS}`, 'RECESS.DIAMETER', 'RECESS.DEPTH.MIN', 'RECESS.FLUSH'),
+  ...identity(INVERSE, 'RECESS.DEPTH and RECESS.SEAT', 'one undoes the other', 'RECESS.DEPTH', 'RECESS.SEAT'),
+  ...standard('core/boss-mould.test.ts', 'from text: largest head (ISO 7045', 'head, hole and screw: ISO 7045, ISO 273 and ISO 965-2, read in secondary copies', 'RECESS.FLOAT'),
+  ...standard('core/boss-mould.test.ts', 'DIN 74-1 form C', 'DIN 74-1 form C, withdrawn, read in 1 secondary copy', 'RECESS.CONE'),
+  ...byHand('core/boss-mould.test.ts', 'a hexagon of 6.35', 'across corners of a hexagon', 'RECESS.TOOL'),
+
+  ...published(PRINTED, 'GRIP and GRIP.LIMITS', SHIGLEY_STACK, 'GRIP', 'GRIP.LIMITS'),
+  ...published(PRINTED, 'PENETRATION and ENGAGEMENT', SHIGLEY_STACK, 'PENETRATION', 'ENGAGEMENT'),
+  ...published(PRINTED, 'ENGAGEMENT.LIMITS: worst min', SHIGLEY_STACK, 'ENGAGEMENT.LIMITS'),
+  ...published(PRINTED, 'SCREW.BOTTOM: the room', SHIGLEY_STACK, 'SCREW.BOTTOM'),
+  ...byHand('evidence/wrong-forms.test.ts', 'ENGAGEMENT.LIMITS is 4.34 at worst', 'the joint of the demo', 'ENGAGEMENT.LIMITS', 'ENGAGEMENT.RATIO'),
+  ...byHand('evidence/wrong-forms.test.ts', 'SCREW.LENGTH.PICK takes 16', 'the joint of the demo', 'SCREW.LENGTH.PICK'),
+
+  ...byHand('core/strength.test.ts', 'by hand: ST2.9, 6 mm, 40 MPa', 'no published example could be found', 'PULLOUT'),
+  ...published(PRINTED, 'PULLOUT.BOSS: Singer', 'Singer, Strength of Materials, problem 104, read in 3 secondary copies', 'PULLOUT.BOSS'),
+  ...published(PRINTED, 'PULLOUT.SEAT: Singer', 'the sheared cylinder: Singer, Strength of Materials, problem 115, read in 1 secondary copy', 'PULLOUT.SEAT'),
+  ...byHand('core/strength.test.ts', 'safety %f: %i', '', 'SCREW.COUNT'),
+  ...published(PRINTED, 'TORQUE.STRIP: solutions to Shigley', 'solutions to Shigley, Mechanical Engineering Design, problem 8-4, read in 1 secondary copy', 'TORQUE.STRIP'),
+  ...published(PRINTED, 'TORQUE.STRIP: a book of statics', 'a book of statics, read in 1 copy', 'TORQUE.STRIP'),
+  ...identity('core/strength.test.ts', 'friction nearly 0', 'the work of one turn', 'TORQUE.STRIP'),
+  ...byHand('core/strength.test.ts', 'from 0.15 half way', '', 'TORQUE.SET'),
+  ...published(PRINTED, 'TORQUE.WINDOW: drive', 'drive : tighten : strip = 1 : 2 : 3, common practice, read in 1 secondary copy', 'TORQUE.WINDOW'),
+  ...published(PRINTED, 'TORQUE.CLAMP: solutions to Shigley', 'solutions to Shigley, Mechanical Engineering Design, problem 8-6, read in 1 secondary copy', 'TORQUE.CLAMP'),
+  ...published(PRINTED, 'BEARING: a page', 'a page of solved problems, read in 1 copy', 'BEARING'),
+  ...published('core/strength.test.ts', ': hoop stress 18 MPa', CRAWFORD, 'HOOP.STRESS'),
+  ...published(PRINTED, 'HOOP.LIMIT: Crawford', CRAWFORD, 'HOOP.LIMIT'),
+  ...published('core/strength.test.ts', ': interference 0.32 mm on the radius', CRAWFORD, 'HOOP.PUSH'),
+  ...identity('core/strength.test.ts', 'the limit of a stress gives that stress', 'one undoes the other', 'HOOP.STRESS', 'HOOP.LIMIT'),
+
+  ...published(PRINTED, 'the term with draft of %s', THE_TERM, 'BOARD.GAP'),
+  ...byHand('core/board.test.ts', '((61 − 0.3) − (60 + 0.2))/2', '', 'BOARD.GAP'),
+  ...published(PRINTED, 'BOARD.CLAMP: what is left', 'thickness of boards, fabricators, read in 2 pages', 'BOARD.CLAMP'),
+  ...published(PRINTED, 'BOARD.CLAMP: space a', SHIGLEY_STACK, 'BOARD.CLAMP'),
+  ...standard('core/board.test.ts', 'from text: largest head (ISO 7045', 'head, hole and screw: ISO 7045, ISO 273 and ISO 965-2, read in secondary copies', 'BOARD.REACH'),
+  ...byHand('core/board.test.ts', 'copper at 5, reach 3.27', '', 'BOARD.MARGIN'),
+  ...published('core/board.test.ts', 'quoted as practice under IPC-2221', 'practice under IPC-2221 as quoted in 2018, read in 1 secondary copy', 'BOARD.KEEPOUT'),
+  ...byHand('core/board.test.ts', '(6 − 5.6)/2 = 0.2', '', 'BOARD.SLEEVE'),
+  ...byHand('core/board.test.ts', '(8 − 6)/2 − (6 − 5.6)/2', '', 'BOARD.HOLD'),
+  ...published('core/board.test.ts', 'Crawford, Plastics Engineering, p. 63', 'Crawford, Plastics Engineering, p. 63, read in 1 secondary copy', 'THERMAL.GAP'),
+
+  ...published(PRINTED, 'the term with draft of %s', THE_TERM, 'RIB.TIP', 'RIB.BASE'),
+  ...identity(INVERSE, 'RIB.BASE and RIB.TIP', 'one undoes the other', 'RIB.TIP', 'RIB.BASE'),
+  ...published(PRINTED, 'RIB.SECTION: a page', 'a page of solved problems, read in 1 copy', 'RIB.SECTION'),
+  ...published(PRINTED, 'RIB.SECTION: Hibbeler', 'Hibbeler, Mechanics of Materials, examples A.1 and A.2, from memory, recomputed', 'RIB.SECTION'),
+  ...byHand('core/mould.test.ts', 'skin of 2.5', '', 'LIP.SKIN'),
+  ...byHand('core/mould.test.ts', 'lip gap %s', '', 'LIP.FIT'),
+  ...published(PRINTED, 'RIM.GAP and RIM.GAP.LIMITS', SHIGLEY_STACK, 'RIM.GAP', 'RIM.GAP.LIMITS'),
+  ...identity('core/mould.test.ts', 'the circle touches', 'tangent to outer face and fillets', 'JUNCTION.CIRCLE'),
+  ...byHand('core/mould.test.ts', 'rib %s, fillet %s', '', 'JUNCTION.RATIO'),
+  ...published('core/mould.test.ts', 'it goes with the square of the thickness', '2 → 3 mm takes 2.25 times as long, read in several secondary copies', 'COOLING.TIME'),
+  ...identity('core/mould.test.ts', 'the whole series gives the ejection temperature', 'the whole series of the heat equation', 'COOLING.TIME'),
+  ...published('core/mould.test.ts', 'a web page on casting shrinkage', 'a page on casting shrinkage, read in 1 copy', 'CAVITY.SIZE'),
+
+  ...standard('core/tolerance.test.ts', '%s mm, %s: %s mm', 'ISO 286-1, read in 1 secondary copy; IT15, IT16 and above 315 mm from memory', 'TOL.IT'),
+  ...standard('core/tolerance.test.ts', '%s mm, class %s', 'ISO 2768-1:1989, read in 3 secondary copies', 'TOL.GENERAL'),
+  ...standard('core/tolerance.test.ts', '%s mm, %s, %s', 'DIN 16742:2013 TG6 and DIN 16901:1982 group 130, read in secondary copies', 'TOL.MOULDED'),
+  ...published('core/stack.test.ts', 'Ex. 1–3, p. 20', SHIGLEY_STACK, 'STACK.NOMINAL', 'STACK.WORST'),
+  ...published(PRINTED, 'STACK.RSS: .005', 'a page on stacks, read in 1 copy', 'STACK.RSS'),
+  ...published(PRINTED, 'STACK.TABLE: the row of the worst case', SHIGLEY_STACK, 'STACK.TABLE'),
+  ...published(PRINTED, 'STACK.TABLE: 4.020', 'a page on stacks, read in 1 copy', 'STACK.TABLE'),
+  ...identity('core/stack.test.ts', 'n equal links', 'n equal links', 'STACK.MODIFIED'),
+  ...byHand('core/stack.test.ts', 'the blocks: root sum square', 'on the blocks of Shigley', 'STACK.MODIFIED'),
+  ...byHand('core/stack.test.ts', 'shares 9 : 16', '', 'STACK.SHARE'),
+  ...identity('core/stack.test.ts', 'mean and deviation within 5 standard errors', 'converges on the root sum square; its generator gives the published numbers', 'STACK.SIMULATE'),
+  ...published('core/stack.test.ts', 'ppm, two-sided', 'a table of a software maker, read in 1 copy', 'STACK.PPM'),
+  ...published('core/stack.test.ts', '3.4 ppm', 'the six-sigma literature, read in 1 copy', 'STACK.PPM', 'STACK.CPK'),
+
+  ...byHand('evidence/wrong-forms.test.ts', 'ENGAGEMENT.LIMITS is 4.34 at worst', 'the joint of the demo', 'CHECK.MIN'),
+  ...byHand('joint/variant.test.ts', 'the last list changes fastest', '', 'VARIANT.GRID'),
+  ...byHand('joint/variant.test.ts', 'weights decide', '', 'VARIANT.RANK'),
+  ...byHand('joint/variant.test.ts', 'better somewhere and nowhere worse', '', 'VARIANT.FRONT'),
+  ...byHand('joint/d1.test.ts', 'ST2.9 × %s cone', 'the joint of the demo', 'JOINT.TABLE'),
+  ...byHand('joint/joint.test.ts', 'one value for a table row', 'the joint of the demo', 'JOINT.VALUE'),
+  ...byHand('joint/joint.test.ts', 'where no single change helps', '', 'CHECK.JOINT'),
+];
