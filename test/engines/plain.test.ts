@@ -1,7 +1,9 @@
 // The harness works a file out anew, and the functions that a hand-over may use give in both programs what JavaScript gives.
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, symlink } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import erfc from '@stdlib/math-base-special-erfc';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, WorkbookPlan } from '../../src/sheet/plan';
 import { pageColours, recalculate, type Recalculated } from './harness';
@@ -125,6 +127,17 @@ it('tries every function that a hand-over may use', async () => {
   const [, listed = ''] = /'([A-Z0-9 ]+)'\.split/.exec(await readFile(new URL('../../src/handover/allowed.ts', import.meta.url), 'utf8')) ?? [];
   const tried = FORMULAS.flatMap(([formula]) => [...formula.matchAll(/([A-Z][A-Z0-9]*)\(/g)].map(([, name]) => name));
   expect(new Set(tried)).toEqual(new Set(listed.split(' ')));
+});
+
+it('fails where a program is missing', async () => {
+  const bytes = await writeWorkbook(plan);
+  const bare = await mkdtemp(join(tmpdir(), 'bare-'));
+  await symlink('/usr/bin/timeout', join(bare, 'timeout'));
+  vi.stubEnv('PATH', bare);
+  const fault = await recalculate(bytes).catch((error: unknown) => String(error));
+  vi.unstubAllEnvs();
+  await rm(bare, { recursive: true });
+  expect(fault).toMatch(/(soffice|ssconvert) failed: it is not installed/);
 });
 
 it('reads errors as their codes', async () => {
