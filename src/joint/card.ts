@@ -27,7 +27,7 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
   const made = input?.fallback ?? node;
   if (made === undefined || 'raw' in made) return { working: '–', source: 'default' };
   const card = cardOf(made.formula);
-  const source = card === undefined ? (input === undefined ? 'plane geometry' : `default: ${input.defaultWords}`) : `${card.kind}: ${card.sources.map(({ title }) => title).join('; ')}`;
+  const source = card === undefined ? (input === undefined ? 'plane geometry' : `default: ${input.defaultWords}`) : [card.kind, ...card.sources.map(({ title }) => title).filter(title => title !== card.kind)].join(': ');
   return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
 }
 

@@ -1,4 +1,5 @@
 // What a function is, in a cell: put together from its sentence, its card and its plain form.
+import { withUnit } from '../core/call';
 import type { Blank, Card, Param, Result } from '../core/card';
 import { limitWords } from '../core/read/params';
 import { formOfCard, whatOf } from '../plain/forms';
@@ -24,9 +25,16 @@ function asSymbol(param: Param): Piece {
 
 function formula(card: Card): string {
   const form = formOfCard(card.id);
-  if (form === undefined) return card.kind === 'standard table' ? 'look-up in the table of the standard' : (card.notLive ?? 'see the help page');
+  if (form === undefined) return withoutForm(card);
   const { text, items } = print(form, card.params.map(asSymbol));
   return items === undefined ? `${resultSymbol(card.result)} = ${text}` : items.map((item, i) => `${columnName(card.result, i)} = ${item.text}`).join('; ');
+}
+
+/** A look-up, a table by its columns, or why there is no formula. */
+function withoutForm({ kind, result, notLive }: Card): string {
+  if (kind === 'standard table' && result.shape === 'number') return `look-up: ${result.name} of the table of the standard`;
+  if ('columns' in result && result.columns.length > 0) return `a table of ${result.columns.map(({ name, unit }) => withUnit(name, unit)).join('; ')}`;
+  return notLive ?? 'words';
 }
 
 const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');
@@ -59,7 +67,7 @@ const PARTS: Readonly<Record<Item, (card: Card) => string>> = {
   formula,
   symbols,
   limits,
-  source: card => `${card.kind}: ${card.sources.map(({ title }) => title).join('; ')}`,
+  source: ({ kind, sources }) => [kind, sources.map(({ title }) => title).filter(title => title !== kind).join('; ')].filter(text => text !== '').join(': '),
   held: card => card.sources.map(({ held }) => held).join('; '),
   caution: card => card.caution ?? '–',
   example,
