@@ -1,0 +1,196 @@
+// The figure beside the sheet: it shows the selected variant, and says what the cells say.
+import { afterAll, beforeAll, expect, test } from "vitest";
+import type { SheetPlan } from "../../src/sheet/plan";
+import { benchPage, type BenchPage } from "./bench-page";
+
+let bench: BenchPage;
+const halfOfLastDigit = 0.005 + 1e-9;
+
+beforeAll(async () => {
+  bench = await benchPage();
+  await bench.open();
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+const figureOf = () => expect.poll(() => bench.text("figure-of"), { timeout: 5_000 });
+
+/** Words of each dimension with its number. */
+async function dimensions(): Promise<Map<string, number>> {
+  const labels = await bench.page.locator("#figure text.bw-label").evaluateAll((texts) =>
+    texts.map((text): [string, string] => [text.children[0]?.textContent ?? "", text.children[1]?.textContent ?? ""]));
+  return new Map(labels.map(([words, number]) => [words, Number(/\d+\.\d+/.exec(number)?.[0])]));
+}
+
+/** A card of each variant that is compared, on a sheet of its own. */
+const cards = "Cards";
+const cardColumns = new Map([["A  first choice", 0], ["D  longer", 7], ["F  thicker wall, slimmer boss", 14]]);
+const cardPlan: SheetPlan = {
+  name: cards, widths: [], cells: [
+    { at: "A1", role: "result", formula: "=ENCL.JOINT.CARD(Variants!B5:S17, 1)" },
+    { at: "H1", role: "result", formula: "=ENCL.JOINT.CARD(Variants!B5:S17, 4)" },
+    { at: "O1", role: "result", formula: "=ENCL.JOINT.CARD(Variants!B5:S17, 6)" },
+  ],
+};
+
+/** Words in the figure by the name of an output; the others are drawn under the name that the card has. */
+const drawnAs: Readonly<Record<string, string>> = { "engagement min": "full thread, worst", engagement: "nominal", "pilot hole": "pilot" };
+
+async function expectFigureToSayWhatTheCellsSay(label: string): Promise<void> {
+  const drawn = await dimensions();
+  const column = cardColumns.get(label) ?? 0;
+  const card = (await bench.read(cards)).map((row) => [String(row[column]?.value), row[column + 1]?.value] as const);
+  const compared = card.flatMap(([output, value]) => {
+    const number = drawn.get(drawnAs[output] ?? output);
+    return typeof value === "number" && number !== undefined ? [{ output, number, value }] : [];
+  });
+  expect(compared.filter(({ number, value }) => Math.abs(number - value) > halfOfLastDigit)).toEqual([]);
+  expect(compared.length).toBeGreaterThanOrEqual(16);
+}
+
+test("the demo opens on its first choice, and the figure says why it fails", async () => {
+  await figureOf().toBe("A  first choice");
+  expect(await bench.page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName: "Variants", at: "E6" });
+  await bench.page.locator("#figure svg text").getByText("engagement ratio 1.497 is below 2").waitFor();
+  await bench.picture("figure");
+});
+
+test("the dimensions are the values of the cells", async () => {
+  await bench.add(cardPlan);
+  await bench.goTo("Variants", "E6");
+  await figureOf().toBe("A  first choice");
+  await expectFigureToSayWhatTheCellsSay("A  first choice");
+});
+
+test("a longer screw is drawn, with the numbers of the cells", async () => {
+  expect((await dimensions()).get("full thread, worst")).toBe(4.34);
+  await bench.goTo("Variants", "E6");
+  await bench.type("16");
+  await bench.page.keyboard.press("ArrowUp");
+  await expect.poll(async () => (await dimensions()).get("full thread, worst"), { timeout: 5_000 }).toBe(7.34);
+  expect((await dimensions()).get("screw length")).toBe(16);
+  await expectFigureToSayWhatTheCellsSay("A  first choice");
+  await bench.page.keyboard.press("Control+z");
+  await expect.poll(async () => (await dimensions()).get("full thread, worst"), { timeout: 5_000 }).toBe(4.34);
+});
+
+test("the figure follows the selection within two frames", async () => {
+  for (const [at, name] of [["B9", "D  longer"], ["A11", "F  thicker wall, slimmer boss"], ["E6", "A  first choice"]] as const) {
+    const frames = await bench.page.evaluate(({ at, name }) => new Promise<number>((resolve, reject) => {
+      let count = 0;
+      const tick = () => {
+        if (document.getElementById("figure-of")?.textContent === name) resolve(count);
+        else if (++count > 60) reject(new Error(`the figure does not come to ${name}`));
+        else requestAnimationFrame(tick);
+      };
+      void window.bosswright?.port.goTo("Variants", at).then(tick);
+    }), { at, name });
+    console.log(`figure of ${name} after ${frames} frames`);
+    expect(frames).toBeLessThanOrEqual(2);
+    await expectFigureToSayWhatTheCellsSay(name);
+  }
+});
+
+test("keys alone move the figure from row to row", async () => {
+  await bench.goTo("Variants", "E6");
+  await bench.page.keyboard.press("ArrowDown");
+  await figureOf().toBe("B  shorter");
+  await bench.page.keyboard.press("ArrowDown");
+  await figureOf().toBe("C  flat end, thin seat, low relief");
+});
+
+test("a cell of the results shows its variant", async () => {
+  const rows = await bench.read("Variants");
+  const row = rows.findLastIndex(([first]) => first?.value === "G  thicker screw") + 1;
+  await bench.goTo("Variants", `C${row}`);
+  await figureOf().toBe("G  thicker screw");
+});
+
+test("tables of one joint show that joint", async () => {
+  const name = await bench.add({
+    name: "Calls", widths: [], cells: [
+      { at: "A1", role: "result", formula: "=ENCL.CHECK.JOINT(Variants!B5:S6)" },
+      { at: "J1", role: "result", formula: "=ENCL.JOINT.CARD(Variants!B5:S17, P1)" },
+      { at: "P1", role: "input", value: 4 },
+    ],
+  });
+  await bench.goTo(name, "B3");
+  await figureOf().toBe("A  first choice");
+  await bench.goTo(name, "K20");
+  await figureOf().toBe("D  longer");
+});
+
+test("a list of inputs is a joint, selected anywhere on its sheet", async () => {
+  await bench.goTo("Joint", "A40");
+  await figureOf().toBe("Joint");
+  expect(await bench.text("figure-hint")).toBe("");
+  await bench.page.locator("#figure svg text").getByText("ST2.9 × 16").waitFor();
+});
+
+test("elsewhere the last figure stays, with a line that says what to select", async () => {
+  await bench.goTo("Read me", "A4");
+  await expect.poll(() => bench.text("figure-hint")).toContain("Select a cell in the row of a variant");
+  expect(await bench.text("figure-of")).toBe("Joint");
+  expect(await bench.page.locator("#figure svg").count()).toBe(1);
+  await bench.picture("figure-elsewhere");
+});
+
+test("inches are switched on by keyboard", async () => {
+  await bench.goTo("Variants", "E6");
+  await figureOf().toBe("A  first choice");
+  await bench.page.keyboard.press("F6");
+  await bench.page.keyboard.press("Tab");
+  await bench.page.keyboard.press("Tab");
+  await bench.page.keyboard.press("Space");
+  await bench.page.locator("#figure svg text").getByText("4.34 (0.171").waitFor();
+  await bench.picture("figure-inches");
+  await bench.page.keyboard.press("Space");
+  await expect.poll(() => bench.page.locator("#figure svg").textContent()).not.toContain("(0.171)");
+});
+
+test("tabs are worked by keyboard", async () => {
+  const shown = () => bench.page.locator('#panel > [role="tabpanel"]:visible').getAttribute("id");
+  await bench.goTo("Variants", "E6");
+  await bench.page.keyboard.press("F6");
+  expect(await bench.page.evaluate(() => document.activeElement?.id)).toBe("figure-tab");
+  await bench.page.keyboard.press("ArrowLeft");
+  expect(await shown()).toBe("cell-panel");
+  expect(await bench.page.evaluate(() => document.activeElement?.id)).toBe("cell-tab");
+  await bench.page.keyboard.press("ArrowLeft");
+  expect(await shown()).not.toBe("cell-panel");
+  await bench.page.keyboard.press("Home");
+  expect(await shown()).toBe("cell-panel");
+  await bench.page.keyboard.press("Tab");
+  expect(await bench.page.evaluate(() => document.activeElement?.id)).toBe("cell-panel");
+});
+
+test("hostile text of a cell stays text", async () => {
+  const hostile = '<img src="x" onerror="document.title=1"><script>document.title=2</script>';
+  await bench.goTo("Variants", "A6");
+  await bench.type(hostile);
+  await bench.page.keyboard.press("ArrowUp");
+  await expect.poll(() => bench.text("value")).toBe(hostile);
+  await bench.tab("Figure");
+  await figureOf().toBe(hostile);
+  await bench.goTo("Variants", "B6");
+  await bench.type(hostile);
+  await bench.page.keyboard.press("ArrowUp");
+  await expect.poll(() => bench.page.locator("#figure svg").textContent()).toContain("<img");
+  expect(await bench.page.locator("#panel :is(img, script)").count()).toBe(0);
+  expect(await bench.page.title()).toBe("Bosswright bench");
+  await bench.picture("figure-hostile");
+});
+
+test("a table with a wrong name says so in place of the figure", async () => {
+  await bench.goTo("Variants", "F5");
+  await bench.type("wal");
+  await bench.page.keyboard.press("ArrowUp");
+  await expect.poll(() => bench.text("figure-hint")).toContain('"wal" is not a name');
+});
+
+test("nothing was asked of another origin, and nothing went wrong on the page", () => {
+  expect(bench.foreign).toEqual([]);
+  expect(bench.faults).toEqual([]);
+});
