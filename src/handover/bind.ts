@@ -1,15 +1,18 @@
-// What the arguments of a call become on the hand-over: cells of the user's sheets where they can, else values with their origin.
-import type { Param } from '../core/card';
+// What the arguments of a call become on the hand-over: cells of the user's sheets where they can, else values that hold
+// while the cells they came from are as they were sent.
+import type { Limits, Param } from '../core/card';
 import type { Deviation, Deviations } from '../core/read/deviation';
 import { isBlank, limitWords } from '../core/read/params';
+import { leadingSize } from '../core/screw/size';
 import { type Screw, threadRow, threadTable } from '../core/screw/thread';
-
-import { atom, type Ref, text } from '../plain/spreadsheet';
+import { atom, number, type Ref, text } from '../plain/spreadsheet';
 import type { Validation } from '../sheet/plan';
 import type { DataSheet } from './data-sheet';
-import { address, areaOf, fixedCell, isOneCell, qualified, rewritten, type FormulaNode, type Replacement, walk } from './formula';
+import { address, type Area, areaOf, fixedCell, isOneCell, qualified, rewritten, type FormulaNode, type Replacement, walk } from './formula';
+import { choiceFormula, choicesOf, isQuantity, listLimits, quoted, sameAs } from './inputs';
+import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
-import type { Source } from './source';
+import type { Known, Source } from './source';
 import type { StepsSheet } from './steps-sheet';
 
 /** A cell that held text with units and becomes a number. */
@@ -33,7 +36,7 @@ export interface Desk {
 
 export interface Bound {
   readonly ref: Ref;
-  /** Conditions that hold while the inputs are within limits. */
+  /** Conditions that hold while the inputs are within limits, and while what is not followed is as it was sent. */
   readonly conditions: readonly string[];
   /** False where the supplier cannot change this input on a sheet. */
   readonly live: boolean;
@@ -43,22 +46,64 @@ export interface Argument {
   readonly node: FormulaNode | null;
   readonly formula: string;
   readonly sheet: string;
+  /** The arguments before it, by name. */
+  readonly earlier: ReadonlyMap<string, Ref>;
 }
 
-const STARTS_LIKE_A_NUMBER = /^[\s+\-−±.]*\d/;
+/** Cells whose change would not be followed can be watched up to this number. */
+const MOST_WATCHED = 60;
 
-const limitConditions = (cell: string, { limits }: Param): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)];
+const labelOf = ({ name }: Param): string => name.replace(/_/g, ' ');
+const scalarText = (ref: Ref | undefined): string | undefined => (ref !== undefined && 'text' in ref ? ref.text : undefined);
+const isLiteral = (node: FormulaNode | null): boolean => node === null || node.type === 'Literal';
+const isSignedLiteral = (node: FormulaNode | null): boolean => isLiteral(node) || (node?.type === 'UnaryExpression' && isLiteral(node.arguments?.[0] ?? null));
+const cellOf = (area: Area): string => fixedCell(area.sheet, area.top, area.left);
+const addressOf = (area: Area): string => address(area.top, area.left);
 
-/** An input cell of the user, made a number where it holds text with units. */
-function inputCell(desk: Desk, sheet: string, at: string, unit: string, value: number): string | undefined {
-  const raw = desk.source.value(sheet, at);
-  if (typeof raw === 'number') return 'number';
-  if (typeof raw !== 'string' || !STARTS_LIKE_A_NUMBER.test(raw) || desk.source.cell(sheet, at)?.formula !== undefined) return undefined;
-  const key = `${sheet}!${at}`;
+/** The one cell that an argument is. */
+function oneCell({ node, sheet }: Argument): Area | undefined {
+  const area = node === null ? undefined : areaOf(node, sheet);
+  return area !== undefined && isOneCell(area) ? area : undefined;
+}
+
+/** What a cell holds on the hand-over. */
+export const sentAs = ({ source, converted }: Pick<Desk, 'source' | 'converted'>, sheet: string, at: string): Known => converted.get(`${sheet}!${at}`)?.value ?? source.value(sheet, at);
+
+/** Conditions that hold while the cells of an argument are as they were sent. Nothing where they cannot be watched. */
+export function asSent(desk: Desk, { node, sheet }: Argument, except?: FormulaNode | null): readonly string[] | undefined {
+  const conditions = new Set<string>();
+  for (const part of walk(node)) {
+    if (part === except || part.type !== 'ReferenceIdentifier') continue;
+    const area = areaOf(part, sheet);
+    if (area === undefined || (area.bottom - area.top + 1) * (area.right - area.left + 1) > MOST_WATCHED) return undefined;
+    for (let r = area.top; r <= area.bottom; r++) {
+      for (let c = area.left; c <= area.right; c++) {
+        const same = sameAs(fixedCell(area.sheet, r, c), sentAs(desk, area.sheet, address(r, c)));
+        if (same === undefined) return undefined;
+        same.forEach(condition => conditions.add(condition));
+      }
+    }
+  }
+  return conditions.size > MOST_WATCHED ? undefined : [...conditions];
+}
+
+/** A value that no formula follows. */
+function fixed(desk: Desk, argument: Argument, ref: Ref): Bound | undefined {
+  const conditions = asSent(desk, argument);
+  return conditions === undefined ? undefined : { ref, conditions, live: isLiteral(argument.node) };
+}
+
+/** Whether a cell of the user is a number here: as it was, or made one from a text with its unit. */
+function isNumberCell(desk: Desk, area: Area, unit: string, value: number): boolean {
+  const at = addressOf(area);
+  const raw = desk.source.value(area.sheet, at);
+  if (typeof raw === 'number') return raw === value;
+  if (typeof raw !== 'string' || !isQuantity(raw) || desk.source.cell(area.sheet, at)?.formula !== undefined) return false;
+  const key = `${area.sheet}!${at}`;
   const known = desk.converted.get(key);
-  if (known !== undefined && known.value !== value) return undefined;
+  if (known !== undefined && (known.value !== value || known.unit !== unit)) return false;
   desk.converted.set(key, { value, unit, typed: raw });
-  return 'converted';
+  return true;
 }
 
 /** The argument as an expression on the user's cells, nested calls replaced by their results. */
@@ -72,89 +117,168 @@ function expression(desk: Desk, { node, formula, sheet }: Argument): string {
   return rewritten(formula, node.loc, [...nested, ...qualified(node, sheet).filter(outside)]);
 }
 
-const isLiteral = (node: FormulaNode | null): boolean => node === null || node.type === 'Literal';
+const rowWords = (what: string, limits: string): string => (limits === '' ? what : `${what}, ${limits}`);
 
-function boundNumber(desk: Desk, param: Param, argument: Argument, value: number, label: string): Bound {
+function boundNumber(desk: Desk, param: Param, argument: Argument, value: number, label: string): Bound | undefined {
   const { node, sheet } = argument;
-  const unit = param.kind.unit;
-  const fallback = typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'number' ? param.blank.default : undefined;
-  const area = node === null ? undefined : areaOf(node, sheet);
-  const limits = limitWords(param.limits, unit);
-  const row = (formula: string | undefined, words: string): string => desk.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit, words });
-  if (isLiteral(node)) {
-    const typed = node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula';
-    return { ref: atom(row(undefined, typed), value), conditions: [], live: false };
-  }
-  if (area !== undefined && isOneCell(area)) {
-    const at = address(area.top, area.left);
-    const blank = isBlank(desk.source.value(area.sheet, at));
-    if (blank || inputCell(desk, area.sheet, at, unit, value) !== undefined) {
-      const cell = fixedCell(area.sheet, area.top, area.left);
-      if (desk.source.cell(area.sheet, at)?.formula === undefined) desk.validations.set(`${area.sheet}!${at}`, { range: at, words: [param.name.replace(/_/g, ' '), unit, limits].filter(word => word !== '').join(', '), ...param.limits });
-      const formula = fallback === undefined || fallback === 0 ? cell : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),${fallback})`;
-      const input = row(formula, limits === '' ? 'input' : `input, ${limits}`);
-      return { ref: atom(input, value), conditions: limitConditions(input, param), live: true };
+  const { kind, limits, blank } = param;
+  const words = limitWords(limits, kind.unit);
+  const row = (formula: string | undefined, what: string): string => desk.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
+  const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
+  const sameArgument = typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined ? scalarText(argument.earlier.get(blank.sameAs)) : undefined;
+  if (node === null && sameArgument !== undefined) return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
+  if (isSignedLiteral(node)) return { ref: atom(row(undefined, node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula'), value), conditions: [], live: true };
+  const area = oneCell(argument);
+  if (area === undefined) {
+    const worth = desk.source.evaluate(node, sheet);
+    if (typeof worth !== 'string' && !Array.isArray(worth)) {
+      const input = row(expression(desk, argument), rowWords('from other cells', words));
+      return { ref: atom(input, value), conditions: inLimits(input), live: true };
     }
-    const raw = String(desk.source.value(area.sheet, at));
-    return { ref: atom(row(undefined, `value, not live: from "${raw}"`), value), conditions: [], live: false };
+    return (typeof worth === 'string' ? lookedUp(desk, param, argument, worth, row, value) : undefined) ?? fixed(desk, argument, atom(row(undefined, 'value, not live'), value));
   }
-  const worth = node === null ? undefined : desk.source.evaluate(node, sheet);
-  if (typeof worth === 'string') {
-    const looked = lookedUp(desk, param, argument, worth);
-    return { ref: atom(row(looked, looked === undefined ? `value, not live: from "${worth}"` : `from the table on Data, for "${worth}"`), value), conditions: [], live: looked !== undefined };
+  const cell = cellOf(area);
+  const raw = desk.source.value(area.sheet, addressOf(area));
+  if (isBlank(raw) || isNumberCell(desk, area, kind.unit, value)) {
+    validate(desk, area, param);
+    const fallback = typeof blank !== 'object' ? undefined : 'default' in blank ? (typeof blank.default === 'number' ? number(blank.default).text : undefined) : sameArgument;
+    // a blank that takes what another argument brings along has no formula
+    if (isBlank(raw) && fallback === undefined && value !== 0) return fixed(desk, argument, atom(row(undefined, 'blank: value, not live'), value));
+    const formula = fallback === undefined || fallback === '0' ? cell : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
+    const input = row(formula, rowWords('input', words));
+    return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
-  const input = row(expression(desk, argument), limits === '' ? 'from other cells' : `from other cells, ${limits}`);
-  return { ref: atom(input, value), conditions: limitConditions(input, param), live: true };
+  const looked = typeof raw === 'string' ? kind.tableValue?.(raw) : undefined;
+  return fixed(desk, argument, atom(row(looked === undefined || typeof raw !== 'string' ? undefined : desk.data.lookup(looked.table, looked.key, quoted(looked.row)), `from the text "${String(raw)}"`), value));
+}
+
+/** A cell that several calls read must be within the limits of all. */
+function validate(desk: Desk, area: Area, param: Param): void {
+  const at = addressOf(area);
+  if (param.kind.takesEverything === true || desk.source.cell(area.sheet, at)?.formula !== undefined) return;
+  const key = `${area.sheet}!${at}`;
+  const known = desk.validations.get(key);
+  if (known?.list !== undefined) return;
+  const limits = tightest(known ?? {}, param.limits ?? {});
+  const name = known?.words.split(',')[0] ?? labelOf(param);
+  const words = [name, param.kind.unit, limitWords(limits, param.kind.unit)].filter(word => word !== '').join(', ');
+  desk.validations.set(key, { range: at, words, ...limits });
+}
+
+function tightest(a: Limits, b: Limits): Limits {
+  const both = (x: number | undefined, y: number | undefined, of: (...values: number[]) => number): number | undefined => (x === undefined || y === undefined ? (x ?? y) : of(x, y));
+  const [above, atLeast] = [both(a.above, b.above, Math.max), both(a.atLeast, b.atLeast, Math.max)];
+  const [below, atMost] = [both(a.below, b.below, Math.min), both(a.atMost, b.atMost, Math.min)];
+  // of two lower limits the tighter one says it all
+  const isAbove = above !== undefined && (atLeast === undefined || above >= atLeast);
+  const isBelow = below !== undefined && (atMost === undefined || below <= atMost);
+  return { ...(isAbove ? { above } : atLeast === undefined ? {} : { atLeast }), ...(isBelow ? { below } : atMost === undefined ? {} : { atMost }) };
 }
 
 /** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */
-function lookedUp(desk: Desk, { kind }: Param, { node, sheet }: Argument, worth: string): string | undefined {
-  let first = node;
-  while (first?.type === 'BinaryExpression' && first.operator === '&') first = first.arguments?.[0] ?? null;
-  const area = first === null ? undefined : areaOf(first, sheet);
+function lookedUp(desk: Desk, { kind }: Param, argument: Argument, worth: string, row: (formula: string, what: string) => string, value: number): Bound | undefined {
+  const first = firstCell(argument);
   const found = kind.tableValue?.(worth);
-  if (area === undefined || !isOneCell(area) || found === undefined || desk.source.value(area.sheet, address(area.top, area.left)) !== found.row) return undefined;
-  return desk.data.lookup(found.table, found.key, fixedCell(area.sheet, area.top, area.left));
+  const conditions = first === undefined ? undefined : asSent(desk, argument, first.node);
+  if (first === undefined || found === undefined || conditions === undefined || desk.source.value(first.area.sheet, addressOf(first.area)) !== found.row) return undefined;
+  return { ref: atom(row(desk.data.lookup(found.table, found.key, cellOf(first.area)), `from the table on ${desk.data.name}, for "${worth}"`), value), conditions, live: true };
 }
 
+/** The half width of a tolerance that is the same both ways. */
+const halfOf = ({ upperMm, lowerMm }: Deviation): number | undefined => (upperMm + lowerMm === 0 ? upperMm : undefined);
+
 /** A tolerance as its two deviations; a half width counts both ways. */
-function boundDeviation(desk: Desk, param: Param, argument: Argument, value: Deviation, label: string): Bound {
-  if (value.upperMm === -value.lowerMm || (value.upperMm === 0 && value.lowerMm === 0)) {
-    const half = boundNumber(desk, param, argument, value.upperMm, label);
-    const { text: cell } = half.ref as { text: string };
-    return { ...half, ref: { parts: { upperMm: atom(cell, value.upperMm), lowerMm: { text: `-${cell}`, level: 5, value: value.lowerMm } } }, conditions: half.live ? [`ISNUMBER(${cell})`, `${cell}>=0`] : [] };
+function boundDeviation(desk: Desk, param: Param, argument: Argument, value: Deviation, label: string): Bound | undefined {
+  const looked = screwTolerance(desk, argument, value, label);
+  if (looked !== undefined) return looked;
+  const half = halfOf(value);
+  const bound = half === undefined ? undefined : boundNumber(desk, param, argument, half, label);
+  if (half !== undefined && bound !== undefined && 'text' in bound.ref) {
+    const { text: cell } = bound.ref;
+    const conditions = bound.conditions.length === 0 ? [] : [...bound.conditions, `${cell}>=0`];
+    return { ...bound, ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: value.lowerMm } } }, conditions };
   }
-  const parts = { upperMm: value.upperMm, lowerMm: value.lowerMm };
-  const cells = Object.entries(parts).map(([key, deviation]) => [key, atom(desk.steps.row({ label: `${label}, ${key === 'upperMm' ? 'upper' : 'lower'}`, value: deviation, unit: 'mm', words: 'value, not live: one cell held both deviations' }), deviation)]);
-  return { ref: { parts: Object.fromEntries(cells) }, conditions: [], live: false };
+  const side = (which: string, worth: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, value: worth, unit: 'mm', words: isLiteral(argument.node) ? 'typed in the formula' : 'value, not live: one cell holds both deviations' }), worth);
+  return fixed(desk, argument, { parts: { upperMm: side('upper', value.upperMm), lowerMm: side('lower', value.lowerMm) } });
+}
+
+/** The cell with which a joined text begins: `B5` of `B5&" "&B6`. */
+function firstCell({ node, sheet }: Argument): { readonly node: FormulaNode; readonly area: Area } | undefined {
+  let first = node;
+  while (first?.type === 'BinaryExpression' && first.operator === '&') first = first.arguments?.[0] ?? null;
+  const area = first === null || first === node ? undefined : areaOf(first, sheet);
+  return first !== null && area !== undefined && isOneCell(area) ? { node: first, area } : undefined;
+}
+
+/** "ST2.9 cone": the tolerance of the screw's length, by the length that was given before. Within a family all sizes share it. */
+function screwTolerance(desk: Desk, argument: Argument, value: Deviation, label: string): Bound | undefined {
+  const worth = argument.node === null ? undefined : desk.source.evaluate(argument.node, argument.sheet);
+  const screw = typeof worth === 'string' ? leadingSize(worth) : undefined;
+  const lengthRef = argument.earlier.get('length');
+  const length = scalarText(lengthRef);
+  if (screw === undefined || length === undefined || lengthRef === undefined || !('value' in lengthRef) || typeof lengthRef.value !== 'number') return undefined;
+  const { family, text: size } = screw.size;
+  const formulas = lengthToleranceFormulas(desk.data, screw.size, length, /^(f|type f|blunt)/i.test(screw.rest) ? '"flat"' : '"cone"');
+  const first = firstCell(argument);
+  const isFollowed = formulas !== undefined && first !== undefined && desk.source.value(first.area.sheet, addressOf(first.area)) === size;
+  const conditions = asSent(desk, argument, isFollowed ? first.node : undefined);
+  if (conditions === undefined) return undefined;
+  const side = (which: string, formula: string | undefined, worthMm: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, ...(formula === undefined ? {} : { formula }), value: worthMm, unit: 'mm', words: formula === undefined ? 'value, not live' : `from the table on ${desk.data.name}, for "${String(worth)}"` }), worthMm);
+  return {
+    ref: { parts: { upperMm: side('upper', formulas?.upper, value.upperMm), lowerMm: side('lower', formulas?.lower, value.lowerMm) } },
+    conditions: [...conditions, ...(isFollowed ? [`LEFT(${cellOf(first.area)},${family.length})="${family}"`] : []), ...(formulas === undefined ? [`${length}=${number(lengthRef.value).text}`] : [])],
+    live: formulas !== undefined,
+  };
+}
+
+interface ListBound extends Bound {
+  readonly cells: readonly string[];
 }
 
 /** Rows of a list: the user's cells one by one, so that each can be signed and checked. */
-function boundList(desk: Desk, param: Param, argument: Argument, values: readonly number[], label: string): Bound & { readonly cells: readonly string[] } {
+function boundList(desk: Desk, param: Param, argument: Argument, values: readonly number[], label: string): ListBound | undefined {
   const { node, sheet } = argument;
   const area = node === null ? undefined : areaOf(node, sheet);
-  const positions = area === undefined ? [] : Array.from({ length: (area.bottom - area.top + 1) * (area.right - area.left + 1) }, (_, i) => (area.bottom > area.top ? [area.top + i, area.left] : [area.top, area.left + i]));
-  const cells = values.map((value, i) => {
-    const [r, c] = positions.length === 1 ? (positions[0] ?? []) : (positions[i] ?? []);
-    if (area === undefined || r === undefined || c === undefined || inputCell(desk, area.sheet, address(r, c), param.kind.unit, value) === undefined) return undefined;
-    return fixedCell(area.sheet, r, c);
-  });
-  const live = cells.every(cell => cell !== undefined);
-  const one = !live && values.every(value => value === values[0]) ? boundNumber(desk, param, argument, values[0] ?? 0, label) : undefined;
-  const shown = values.map((value, i) => (live ? (cells[i] as string) : one !== undefined ? (one.ref as { text: string }).text : desk.steps.row({ label: `${label} ${i + 1}`, value, unit: param.kind.unit, words: 'value, not live' })));
-  const conditions = live ? [...new Set(shown)].flatMap(cell => limitConditions(cell, param)) : (one?.conditions ?? []);
-  return { ref: { items: shown.map((cell, i) => atom(cell, values[i])) }, conditions, live: live || one?.live === true, cells: shown };
+  const unit = param.kind.unit;
+  const limits = listLimits(param);
+  if (area === undefined || isOneCell(area)) {
+    const [value = 0] = values;
+    if (values.every(item => item === value)) {
+      const one = boundNumber(desk, { ...param, ...(limits === undefined ? {} : { limits }) }, argument, value, label);
+      const cell = one === undefined ? undefined : scalarText(one.ref);
+      if (one === undefined || cell === undefined) return undefined;
+      return { ...one, ref: { items: values.map(item => atom(cell, item)) }, cells: values.map(() => cell) };
+    }
+  } else {
+    const isColumn = area.bottom > area.top;
+    const areas = Array.from({ length: isColumn ? area.bottom - area.top + 1 : area.right - area.left + 1 }, (_, i): Area => {
+      const [top, left] = isColumn ? [area.top + i, area.left] : [area.top, area.left + i];
+      return { sheet: area.sheet, top, left, bottom: top, right: left };
+    });
+    if (values.every((value, i) => areas[i] !== undefined && isNumberCell(desk, areas[i], unit, value))) {
+      const cells = values.map((_, i) => cellOf(areas[i] as Area));
+      // rows below the last one are left out while they are blank
+      const spare = areas.slice(values.length).map(one => `OR(${cellOf(one)}="",${cellOf(one)}=0)`);
+      if (spare.length > MOST_WATCHED) return undefined;
+      return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions: [...new Set(cells)].flatMap(cell => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)]).concat(spare), live: true, cells };
+    }
+  }
+  const conditions = asSent(desk, argument);
+  if (conditions === undefined) return undefined;
+  const cells = values.map((value, i) => desk.steps.row({ label: `${label} ${i + 1}`, value, unit, words: isLiteral(node) || node?.type === 'ArrayExpression' ? 'typed in the formula' : 'value, not live' }));
+  return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions, live: isLiteral(node), cells };
 }
 
-function boundDeviations(desk: Desk, param: Param, argument: Argument, value: Deviations, label: string): Bound {
-  const symmetric = value.upperMm.every((upper, i) => upper === -(value.lowerMm[i] ?? 0));
+function boundDeviations(desk: Desk, param: Param, argument: Argument, value: Deviations, label: string): Bound | undefined {
+  const symmetric = value.upperMm.every((upper, i) => upper + (value.lowerMm[i] ?? 0) === 0);
   if (symmetric) {
     const list = boundList(desk, param, argument, value.upperMm, label);
+    if (list === undefined) return undefined;
     const lower: Ref = { items: list.cells.map((cell, i) => ({ text: `-${cell}`, level: 5, value: -(value.upperMm[i] ?? 0) })) };
-    return { ref: { parts: { upperMm: list.ref, lowerMm: lower } }, conditions: list.live ? list.cells.flatMap(cell => [`ISNUMBER(${cell})`, `${cell}>=0`]) : [], live: list.live };
+    return { ref: { parts: { upperMm: list.ref, lowerMm: lower } }, conditions: [...list.conditions, ...[...new Set(list.cells)].map(cell => `${cell}>=0`)], live: list.live };
   }
-  const literal = (list: readonly number[], side: string): Ref => ({ items: list.map((deviation, i) => atom(desk.steps.row({ label: `${label} ${i + 1}, ${side}`, value: deviation, unit: 'mm', words: 'value, not live' }), deviation)) });
-  return { ref: { parts: { upperMm: literal(value.upperMm, 'upper'), lowerMm: literal(value.lowerMm, 'lower') } }, conditions: [], live: false };
+  const side = (list: readonly number[], which: string): Ref => ({ items: list.map((deviation, i) => atom(desk.steps.row({ label: `${label} ${i + 1}, ${which}`, value: deviation, unit: 'mm', words: 'value, not live' }), deviation)) });
+  return fixed(desk, argument, { parts: { upperMm: side(value.upperMm, 'upper'), lowerMm: side(value.lowerMm, 'lower') } });
 }
 
 const SCREW_PARTS = [
@@ -173,51 +297,72 @@ function screwColumn(screw: Screw, key: string): { readonly key: string; readonl
   return { key: columns[key] ?? key };
 }
 
-/** The cell or quoted text with which a table of this screw's family is entered. */
-export function sizeKey(desk: Desk, argument: Argument, screwText: string): { readonly key: string; readonly live: boolean } {
-  const area = argument.node === null ? undefined : areaOf(argument.node, argument.sheet);
-  const at = area !== undefined && isOneCell(area) ? address(area.top, area.left) : undefined;
-  // a size that is spelled otherwise than in the table cannot be looked up by its cell
-  if (area !== undefined && at !== undefined && desk.source.value(area.sheet, at) === screwText) return { key: fixedCell(area.sheet, area.top, area.left), live: true };
-  return { key: `"${screwText}"`, live: false };
+export interface SizeKey {
+  /** Cell, or the name of the row in quotes. */
+  readonly key: string;
+  readonly conditions: readonly string[];
+  readonly live: boolean;
+}
+
+/** The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table is not followed. */
+export function sizeKey(desk: Desk, argument: Argument, row: string): SizeKey | undefined {
+  const area = oneCell(argument);
+  const raw = area === undefined ? undefined : desk.source.value(area.sheet, addressOf(area));
+  if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase()) return { key: cellOf(area), conditions: [], live: true };
+  const conditions = asSent(desk, argument);
+  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) };
 }
 
 /** Only the parts that the formula reads get a row. */
-function boundScrew(desk: Desk, argument: Argument, screw: Screw, needed: ReadonlySet<string>): Bound {
+function boundScrew(desk: Desk, argument: Argument, screw: Screw, needed: ReadonlySet<string>): Bound | undefined {
   const table = threadTable(screw.size);
-  const { key, live } = sizeKey(desk, argument, threadRow(screw.size));
+  const found = sizeKey(desk, argument, threadRow(screw.size));
+  if (found === undefined) return undefined;
   const parts = SCREW_PARTS.filter(([part]) => needed.has(part)).map(([part, label]) => {
     const column = screwColumn(screw, part);
-    const found = desk.data.lookup(table, column.key, key);
+    const looked = desk.data.lookup(table, column.key, found.key);
     const value = screw[part];
-    return [part, atom(desk.steps.row({ label: `${screw.size.text}: ${label}`, formula: column.inverse === true ? `25.4/${found}` : found, value, unit: 'mm', words: 'from the table on Data', source: `${table.standard}:${table.edition}` }), value)] as const;
+    return [part, atom(desk.steps.row({ label: `screw: ${label}`, formula: column.inverse === true ? `25.4/${looked}` : looked, value, unit: 'mm', words: `from the table on ${desk.data.name}`, source: `${table.standard}:${table.edition}` }), value)] as const;
   });
-  return { ref: { parts: Object.fromEntries(parts) }, conditions: [], live };
+  return { ref: { parts: Object.fromEntries(parts) }, conditions: found.conditions, live: found.live };
 }
 
-function literalParts(desk: Desk, value: object, label: string): Bound {
-  const parts = Object.entries(value).flatMap(([key, part]) => (typeof part === 'number' ? [[key, atom(desk.steps.row({ label: `${label} ${key.replace(/(Mm|Deg)$/, '')}`, value: part, words: 'value, not live' }), part)] as const] : []));
-  return { ref: { parts: Object.fromEntries(parts) }, conditions: [], live: false };
+/** A record of the core: one number that stands in a cell is followed, the rest is not. */
+function boundRecord(desk: Desk, param: Param, argument: Argument, value: object, label: string): Bound | undefined {
+  const numbers = Object.entries(value).filter((entry): entry is [string, number] => typeof entry[1] === 'number');
+  const [first] = numbers;
+  if (first !== undefined && numbers.length === 1) {
+    const bound = boundNumber(desk, param, argument, first[1], label);
+    return bound && { ...bound, ref: { parts: { [first[0]]: bound.ref } } };
+  }
+  const parts = numbers.map(([key, part]) => [key, atom(desk.steps.row({ label: `${label} ${key.replace(/(Mm|Deg)$/, '')}`, value: part, words: 'value, not live' }), part)] as const);
+  return fixed(desk, argument, { parts: Object.fromEntries(parts) });
 }
 
-function boundWord(desk: Desk, argument: Argument, value: string): Bound {
-  const area = argument.node === null ? undefined : areaOf(argument.node, argument.sheet);
-  const isSame = area !== undefined && isOneCell(area) && desk.source.value(area.sheet, address(area.top, area.left)) === value;
-  return isSame && area !== undefined ? { ref: atom(fixedCell(area.sheet, area.top, area.left), value), conditions: [], live: true } : { ref: text(value), conditions: [], live: false };
+function boundWord(desk: Desk, param: Param, argument: Argument, value: string): Bound | undefined {
+  if (isLiteral(argument.node)) return { ref: text(value), conditions: [], live: true };
+  const area = oneCell(argument);
+  if (area === undefined) return fixed(desk, argument, text(value));
+  const words = choicesOf(param);
+  const at = addressOf(area);
+  const raw = desk.source.value(area.sheet, at);
+  const fallback = typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'string' ? quoted(param.blank.default) : undefined;
+  if (words.length > 0 && desk.source.cell(area.sheet, at)?.formula === undefined) desk.validations.set(`${area.sheet}!${at}`, { range: at, words: `${labelOf(param)}: ${words.join(', ')}`, list: desk.data.choices(labelOf(param), words) });
+  const row = desk.steps.row({ label: labelOf(param), formula: choiceFormula(cellOf(area), words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }), value, words: words.length === 0 ? 'as sent' : words.join(', ') });
+  return { ref: atom(row, value), conditions: [], live: words.length > 1 };
 }
 
-/** One argument, by the kind of value that the core read from it. */
-export function bind(desk: Desk, param: Param, argument: Argument, value: unknown, needed: ReadonlySet<string>): Bound {
-  const label = param.name.replace(/_/g, ' ');
+/** One argument, by the kind of value that the core read from it. Nothing where its cells cannot be followed or watched. */
+export function bind(desk: Desk, param: Param, argument: Argument, value: unknown, needed: ReadonlySet<string>): Bound | undefined {
+  const label = labelOf(param);
   if (typeof value === 'number') return boundNumber(desk, param, argument, value, label);
-  if (typeof value === 'string') return boundWord(desk, argument, value);
-  if (Array.isArray(value) && value.every(item => typeof item === 'number')) return boundList(desk, param, argument, value as number[], label);
+  if (typeof value === 'string') return boundWord(desk, param, argument, value);
+  if (Array.isArray(value) && value.every(item => typeof item === 'number')) return boundList(desk, param, argument, value, label);
   if (typeof value === 'object' && value !== null) {
     if ('majorMaxMm' in value) return boundScrew(desk, argument, value as Screw, needed);
-    if ('upperMm' in value && typeof value.upperMm === 'number') return boundDeviation(desk, param, argument, value as Deviation, label);
+    if ('upperMm' in value && typeof value.upperMm === 'number' && !('nominalMm' in value)) return boundDeviation(desk, param, argument, value as Deviation, label);
     if ('upperMm' in value && Array.isArray(value.upperMm)) return boundDeviations(desk, param, argument, value as Deviations, label);
-    return literalParts(desk, value, label);
+    return boundRecord(desk, param, argument, value, label);
   }
-  return { ref: atom('""', ''), conditions: [], live: false };
+  return fixed(desk, argument, atom('""', ''));
 }
-

@@ -1,25 +1,29 @@
 // One call as a block on the Steps sheet: its inputs, its named steps, whether the inputs are in limits, its result.
-import type { Card } from '../core/card';
-import { applied, readArguments } from '../core/call';
+import type { Card, Param } from '../core/card';
+import { readArguments } from '../core/call';
+import type { Cell } from '../core/kinds';
+import { ANYTHING, param as anyParam } from '../core/read/params';
 import { Refused } from '../core/refuse';
 import type { Size } from '../core/screw/size';
 import { formNamed, formOfCard, type Form } from '../plain/forms';
-import { digits, known, printSteps } from '../plain/print';
+import { print, symbol } from '../plain/print';
 import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
-import { type Argument, bind, type Bound, type Desk, sizeKey } from './bind';
+import { call } from '../registry';
+import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
 import { checkFormula, worstFormula } from './checks';
 import { areaOf, fixedArea, type FormulaNode } from './formula';
 import { LOOK_UPS } from './lookups';
-import type { Known } from './source';
+import { partsRelated, relations } from './relations';
+import { isFault, isRows, type Known } from './source';
 
 export interface Block {
-  /** The cell with the result; for a row of results, the cells one by one. */
+  /** The cells with the results, row by row; a word that never changes stands in quotes. */
   readonly cells: readonly string[];
   readonly live: boolean;
 }
 
 /** Which parts of records the form reads, itself or through the forms it calls. */
-function partsRead(form: Form, found: Set<string> = new Set()): Set<string> {
+function partsRead(form: Form, found: Set<string>): Set<string> {
   const visit = (tree: unknown): void => {
     if (Array.isArray(tree)) {
       if (tree[0] === 'of') found.add(String(tree[2]));
@@ -37,8 +41,6 @@ const inWords = (name: string): string => name.replace(/(Mpa|Mm3|Mm2|Mm|Deg|Nmm|
 
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
-const all = (conditions: readonly string[]): string => `AND(${conditions.join(',')})`;
-
 export interface Call {
   readonly card: Card;
   readonly node: FormulaNode;
@@ -47,35 +49,46 @@ export interface Call {
   readonly at: string;
 }
 
-/** Writes the block. Nothing where the call has no plain form, or its arguments cannot be read here. */
+/** Writes the block. Nothing where the call has no plain form, or its arguments cannot be followed here. */
 export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Block | undefined {
-  const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet }));
-  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN' || card.id === 'CHECK.WORST') return checkBlock(desk, card, args, { sheet, at });
-  const form = formOfCard(card.id);
-  const lookUp = LOOK_UPS[card.id];
-  if ((form === undefined && lookUp === undefined) || (card.result.shape !== 'number' && card.result.shape !== 'row')) return undefined;
+  const earlier = new Map<string, Ref>();
+  const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, earlier }));
   const raws = args.map(arg => desk.source.evaluate(arg.node, sheet));
   if (raws.includes(undefined)) return undefined;
-  const values = valuesOf(card, raws);
-  if (values === undefined) return undefined;
+  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN') return limitCheck(desk, card, args, raws, `${sheet} ${at}`);
+  if (card.id === 'CHECK.WORST') return worstCheck(desk, card, args, raws, `${sheet} ${at}`);
+  const form = formOfCard(card.id);
+  const lookUp = LOOK_UPS[card.id];
+  if ((form === undefined && lookUp === undefined) || card.result.shape === 'text') return undefined;
+  const answer = call(card.id, raws);
+  const values = answer.ok ? valuesOf(card, raws) : undefined;
+  if (!answer.ok || values === undefined) return undefined;
+  const mark = desk.steps.mark();
   desk.steps.heading(`${sheet} ${at}: ${card.id}`);
-  const needed = form === undefined ? new Set<string>() : partsRead(form);
-  const bound: Bound[] = card.params.map((param, i) => (lookUp !== undefined && typeof values[i] !== 'number' ? { ref: atom(''), conditions: [], live: true } : bind(desk, param, args[i] as Argument, values[i], needed)));
-  const conditions = bound.flatMap(b => b.conditions);
-  const ok = conditions.length === 0 ? undefined : desk.steps.row({ label: 'inputs in limits', formula: all(conditions), value: true });
-  const results = lookUp === undefined ? formulas(desk, form as Form, bound, values) : [lookedUp(desk, lookUp, args, bound, values)];
-  if (results[0] === undefined) return undefined;
-  const worth = applied(card, values);
-  const numbers = Array.isArray(worth) ? (worth as (number | string)[]) : [worth as number | string];
-  const words = form === undefined ? ['from the table on Data'] : printed(form, values);
-  const cells = (results as CellFormula[]).map((result, i) =>
-    desk.steps.row(
-      { label: resultName(card, i), formula: ok === undefined ? result.formula : `IF(${ok},${result.formula},NA())`, value: numbers[i] ?? 0, unit: resultUnit(card, i), words: words[i] ?? '', source: source(card) },
-      'result',
-    ),
-  );
+  const written = lookUp === undefined ? boundForm(desk, card, form as Form, args, values) : boundLookUp(desk, card, args, values);
+  if (written === undefined) {
+    desk.steps.backTo(mark);
+    return undefined;
+  }
+  const body = isRows(answer.value) ? (card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0 ? answer.value.slice(1) : answer.value) : [[answer.value]];
+  const conditions = [...new Set(written.bound.flatMap(b => b.conditions).concat(written.related))];
+  const ok = conditions.length === 0 ? undefined : desk.steps.row({ label: 'inputs in limits', formula: all(conditions), value: true, words: 'limits of the function; blank or text is not in limits' });
+  const width = body[0]?.length ?? 1;
+  const cells = body.flat().map((value, i) => {
+    const result = written.results[i];
+    if (result === undefined) return '""';
+    if (result.formula.startsWith('"')) return result.formula;
+    const state = typeof value === 'string' ? '"not checked"' : 'NA()';
+    return desk.steps.row({ label: resultName(card, i, body, width), formula: ok === undefined ? result.formula : `IF(${ok},${result.formula},${state})`, value: value as Cell, unit: resultUnit(card, i % width), words: written.words[i] ?? '', source: source(card) }, 'result');
+  });
   desk.steps.gap();
-  return { cells, live: bound.some(b => b.live) };
+  return { cells, live: written.bound.some(b => b.live) };
+}
+
+/** Conditions side by side; programs take 255 arguments and fewer in old ones. */
+function all(conditions: readonly string[]): string {
+  const groups = Array.from({ length: Math.ceil(conditions.length / 25) }, (_, i) => `AND(${conditions.slice(25 * i, 25 * i + 25).join(',')})`);
+  return groups.length === 1 ? (groups[0] as string) : `AND(${groups.join(',')})`;
 }
 
 function valuesOf(card: Card, raws: readonly Known[]): unknown[] | undefined {
@@ -87,61 +100,129 @@ function valuesOf(card: Card, raws: readonly Known[]): unknown[] | undefined {
   }
 }
 
-function formulas(desk: Desk, form: Form, bound: readonly Bound[], values: readonly unknown[]): readonly (CellFormula | undefined)[] {
-  const worded = new Map(printSteps(form, values.map(known)).steps.map(({ name, piece }) => [name, piece.text]));
-  const step: Step = (name, formula, value) => desk.steps.row({ label: inWords(name), formula, ...(value === undefined ? {} : { value }), words: worded.get(name) ?? '' });
-  const result = spreadsheetFormulas(form, bound.map(({ ref }): Ref => ref), step);
-  return Array.isArray(result) ? (result as CellFormula[]) : [result as CellFormula];
+interface Written {
+  readonly bound: readonly Bound[];
+  readonly related: readonly string[];
+  readonly results: readonly (CellFormula | undefined)[];
+  readonly words: readonly string[];
 }
 
-function lookedUp(desk: Desk, lookUp: (typeof LOOK_UPS)[string], args: readonly Argument[], bound: readonly Bound[], values: readonly unknown[]): CellFormula | undefined {
+function boundArguments(desk: Desk, card: Card, args: readonly Argument[], values: readonly unknown[], needed: ReadonlySet<string>, of: (param: Param, i: number) => Bound | undefined = (param, i) => bind(desk, param, args[i] as Argument, values[i], needed)): Bound[] | undefined {
+  const bound: Bound[] = [];
+  for (const [i, param] of card.params.entries()) {
+    const one = of(param, i);
+    if (one === undefined) return undefined;
+    bound.push(one);
+    (args[i]?.earlier as Map<string, Ref>).set(param.name, one.ref);
+  }
+  return bound;
+}
+
+function boundForm(desk: Desk, card: Card, form: Form, args: readonly Argument[], values: readonly unknown[]): Written | undefined {
+  const bound = boundArguments(desk, card, args, values, partsRead(form, new Set(partsRelated(card))));
+  if (bound === undefined) return undefined;
+  const worded = symbolic(form, card.params.map(({ name }) => name.replace(/_/g, ' ')));
+  const step: Step = (name, text, value) => desk.steps.row({ label: inWords(name), formula: text, ...(value === undefined ? {} : { value }), words: worded.steps.get(name) ?? '' });
+  const formulas = spreadsheetFormulas(form, bound.map(({ ref }) => ref), step);
+  return { bound, related: relations(card, name => named(card, bound, name)), results: [formulas].flat(2) as CellFormula[], words: worded.results };
+}
+
+/** A reference by name: `od`, `size.majorMaxMm`. */
+function named({ params }: Card, bound: readonly Bound[], path: string): string {
+  const [name, part] = path.split('.');
+  const ref = bound[params.findIndex(param => param.name === name)]?.ref;
+  const found = part === undefined ? ref : ref !== undefined && 'parts' in ref ? ref.parts[part] : undefined;
+  if (found === undefined || !('text' in found)) throw new TypeError(`no cell for ${path}`);
+  return found.level < 6 ? `(${found.text})` : found.text;
+}
+
+/** The steps and results with names in place of numbers: what they say stays true when a number changes. */
+function symbolic(form: Form, names: readonly string[]): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
+  const steps = form.steps ?? [];
+  const env = [...names, ...steps.map(([name]) => inWords(name))].map(symbol);
+  const params = [...form.params, ...steps.map(([name]) => name)];
+  const printed = (tree: Form['result']): ReturnType<typeof print> => print({ params, result: tree }, env);
+  const result = printed(form.result);
+  const flat = (result.items ?? [result]).flatMap(item => item.items ?? [item]);
+  return { steps: new Map(steps.map(([name, tree]) => [name, printed(tree).text])), results: flat.map(({ text }) => text) };
+}
+
+function boundLookUp(desk: Desk, card: Card, args: readonly Argument[], values: readonly unknown[]): Written | undefined {
+  const followed: string[] = [];
+  let isFollowed = false;
+  const bound = boundArguments(desk, card, args, values, new Set(), (param, i) => {
+    if (typeof values[i] === 'number') return bind(desk, param, args[i] as Argument, values[i], new Set());
+    // the size is followed by its cell where the table is entered with it
+    const conditions = i === 0 ? [] : asSent(desk, args[i] as Argument);
+    return conditions && { ref: atom(''), conditions, live: false };
+  });
+  if (bound === undefined) return undefined;
   const size = values[0] as Size;
-  const formula = lookUp?.(
+  let isLost = false;
+  const formula = LOOK_UPS[card.id]?.(
     {
-      size: row => sizeKey(desk, args[0] as Argument, row === size.gauge && size.text !== row ? row : size.text).key,
+      size: row => {
+        const found = sizeKey(desk, args[0] as Argument, row === size.gauge && size.text !== row ? row : size.text);
+        if (found === undefined) isLost = true;
+        else followed.push(...found.conditions);
+        isFollowed ||= found?.live === true;
+        return found?.key ?? '""';
+      },
       cell: index => (bound[index]?.ref as { text: string }).text,
       lookup: (table, key, row) => desk.data.lookup(table, key, row),
       band: (table, key, cell) => desk.data.band(table, key, cell),
     },
     values,
   );
-  return formula === undefined ? undefined : { formula };
+  if (formula === undefined || isLost) return undefined;
+  const size0 = bound[0];
+  return { bound: size0 === undefined ? bound : [{ ...size0, live: size0.live || isFollowed }, ...bound.slice(1)], related: followed, results: [{ formula }], words: [`from the table on ${desk.data.name}`] };
 }
 
-function printed(form: Form, values: readonly unknown[]): string[] {
-  const { result } = printSteps(form, values.map(known));
-  return (result.items ?? [result]).map(({ text, value }) => (typeof value === 'number' && text !== digits(value) ? `${text} = ${digits(value)}` : text));
+function resultName({ id, result }: Card, i: number, body: readonly (readonly unknown[])[], width: number): string {
+  if (result.shape === 'number' || result.shape === 'text' || result.shape === 'column') return result.name;
+  const first = body[Math.floor(i / width)]?.[0];
+  const column = result.columns[i % width]?.name ?? id;
+  return body.length > 1 && typeof first === 'string' && i % width > 0 ? first : column;
 }
 
-const resultName = ({ id, result }: Card, i: number): string => (result.shape === 'number' ? result.name : 'columns' in result ? (result.columns[i]?.name ?? id) : id);
-const resultUnit = ({ result }: Card, i: number): string => (result.shape === 'number' ? result.unit : 'columns' in result ? (result.columns[i]?.unit ?? '') : '');
+const resultUnit = ({ result }: Card, column: number): string => (result.shape === 'number' ? result.unit : 'columns' in result ? (result.columns[column]?.unit ?? '') : '');
 
-function checkBlock(desk: Desk, card: Card, args: readonly Argument[], { sheet, at }: { readonly sheet: string; readonly at: string }): Block | undefined {
-  const [first] = args;
-  if (first?.node === undefined || first.node === null) return undefined;
-  const area = areaOf(first.node, sheet);
-  if (card.id === 'CHECK.WORST') {
-    if (area === undefined) return undefined;
-    desk.steps.heading(`${sheet} ${at}: ${card.id}`);
-    const cells = (area.bottom - area.top + 1) * (area.right - area.left + 1);
-    return { cells: [desk.steps.row({ label: 'worst state', formula: worstFormula(fixedArea(area), cells), words: 'fail, then not checked, then look, then pass' }, 'result')], live: true };
-  }
-  const raws = args.map(({ node }) => (node === null ? null : desk.source.evaluate(node, sheet)));
-  if (raws.includes(undefined) || raws.some(raw => typeof raw === 'string')) return undefined;
-  desk.steps.heading(`${sheet} ${at}: ${card.id}`);
-  const number = { name: '', kind: { noun: '', unit: '', accepts: '', shape: 'one' as const, read: (raw: unknown) => raw }, blank: 'zero' as const, optional: false };
-  const cell = (i: number, name: string): string | undefined => {
+const VALUE = (name: string): Param => ({ ...anyParam(name, ANYTHING), blank: 'zero' });
+
+/** A value beside a limit; an error among them goes along as it is. */
+function limitCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], where: string): Block | undefined {
+  const answer = call(card.id, raws);
+  if (!answer.ok || raws.some(raw => typeof raw === 'string' || typeof raw === 'boolean' || isRows(raw))) return undefined;
+  const mark = desk.steps.mark();
+  desk.steps.heading(`${where}: ${card.id}`);
+  const cells = ['value', 'limit', 'look'].map((name, i): string | undefined => {
     const raw = raws[i];
-    if (raw === null || raw === undefined || (i === 2 && raw === 0)) return undefined;
-    const { ref } = bind(desk, { ...number, name }, args[i] as Argument, typeof raw === 'number' ? raw : 0, new Set());
-    return (ref as { text: string }).text;
-  };
-  const value = cell(0, 'value');
-  const limit = cell(1, 'limit');
-  if (value === undefined || limit === undefined) return undefined;
-  const look = cell(2, 'look');
-  const state = card.formula(...(raws as never[])) as string;
-  const result = desk.steps.row({ label: 'state', formula: checkFormula(card.id === 'CHECK.MAX' ? 'max' : 'min', value, limit, look), value: state, words: card.id === 'CHECK.MAX' ? 'pass up to look, look up to the limit, fail above' : 'pass down to look, look down to the limit, fail below' }, 'result');
+    if (args[i]?.node === null && i === 2) return undefined;
+    const bound = bind(desk, VALUE(name), args[i] as Argument, typeof raw === 'number' ? raw : 0, new Set());
+    return bound !== undefined && 'text' in bound.ref ? bound.ref.text : undefined;
+  });
+  const [value, limit, look] = cells;
+  if (value === undefined || limit === undefined || raws.some(isFault)) {
+    desk.steps.backTo(mark);
+    return undefined;
+  }
+  const side = card.id === 'CHECK.MAX' ? 'max' : 'min';
+  const words = side === 'max' ? 'pass up to look, look up to the limit, fail above' : 'pass down to look, look down to the limit, fail below';
+  const result = desk.steps.row({ label: 'state', formula: checkFormula(side, value, limit, look), value: answer.value as Cell, words }, 'result');
   desk.steps.gap();
   return { cells: [result], live: true };
+}
+
+function worstCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], where: string): Block | undefined {
+  const [first] = args;
+  const area = first === undefined || first.node === null ? undefined : areaOf(first.node, first.sheet);
+  const answer = call(card.id, raws);
+  const states = isRows(raws[0]) ? raws[0].flat() : [raws[0]];
+  // a comparison with an error is an error, and spaces around a word are not seen by a formula
+  if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim()))) return undefined;
+  desk.steps.heading(`${where}: ${card.id}`);
+  const cell = desk.steps.row({ label: 'worst state', formula: worstFormula(fixedArea(area), (area.bottom - area.top + 1) * (area.right - area.left + 1)), value: answer.value as Cell, words: 'fail, then not checked, then look, then pass' }, 'result');
+  desk.steps.gap();
+  return { cells: [cell], live: true };
 }

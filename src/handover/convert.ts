@@ -1,112 +1,231 @@
 // The hand-over copy: every call of ours becomes plain formulas on the same cells, or a value that says so.
-import { cellText } from './text';
-import { CARDS } from '../registry';
+import { call, CARDS } from '../registry';
 import type { Cell } from '../core/kinds';
 import type { PlanCell, Role, SheetPlan, Validation } from '../sheet/plan';
-import { block, type Block } from './block';
-import type { Converted, Desk } from './bind';
-import { DataSheet } from './data-sheet';
-import { address, cellPosition, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
 import { isPlain } from './allowed';
+import type { Converted, Desk } from './bind';
+import { block, type Block } from './block';
+import { DataSheet } from './data-sheet';
+import type { Finding } from './finding';
+import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
+import { frozen } from './frozen';
 import { JointSheets } from './joint-sheet';
-import { Source, type SourceWorkbook } from './source';
+import { SheetNames } from './names';
+import { prepared } from './prepared';
+import { joinedValidations, withStates } from './ranges';
+import { isFault, isRows, type Known, Source, type SourceWorkbook } from './source';
 import { StepsSheet } from './steps-sheet';
+import { cellText } from './text';
 
-/** What happened to one cell with a call of ours, or a formula that not every program reads. */
-export interface Finding {
+export type { Finding } from './finding';
+
+/** A value of ours on a converted sheet that follows its inputs. */
+export interface LiveResult {
   readonly sheet: string;
   readonly at: string;
-  readonly what: 'live' | 'value, not live' | 'not in every program' | 'error';
-  readonly words: string;
+  readonly value: Cell;
+  readonly unit: string;
+  readonly format?: string;
+  /** Limits that a rule sets, as formulas. */
+  readonly lower?: string;
+  readonly upper?: string;
 }
 
 export interface HandoverCopy {
+  /** The converted sheets, then the variants, then the steps. */
   readonly sheets: readonly SheetPlan[];
+  /** Sheet of the tables and choices; its plan is made last. */
+  readonly data: DataSheet;
   readonly findings: readonly Finding[];
+  readonly results: readonly LiveResult[];
+  /** Ids of the functions that the workbook calls. */
+  readonly used: ReadonlySet<string>;
+  /** The values as the converted sheets have them. */
+  readonly source: Source;
+  /** Sheets that we wrote ourselves. */
+  readonly own: ReadonlySet<string>;
+  readonly names: SheetNames;
 }
 
 /** How a sheet looked at home: roles, formats, widths. What is not said is plain text. */
 export type Looks = (sheet: string) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & { readonly role?: (at: string) => Role | undefined; readonly format?: (at: string) => string | undefined };
 
-export function convert(workbook: SourceWorkbook, looks: Looks = () => ({})): HandoverCopy {
-  const source = new Source(workbook);
-  const steps = new StepsSheet();
-  const data = new DataSheet();
-  const joints = new JointSheets(source, data, workbook.sheets.map(({ name }) => name));
-  const converted = new Map<string, Converted>();
-  const validations = new Map<string, Validation>();
-  const findings: Finding[] = [];
-  spillAll(source, workbook);
-  const bodies = workbook.sheets.map(sheet => ({ sheet, cells: [...sheet.cells].flatMap(([at]) => convertedCell({ source, steps, data, converted, validations, joints, findings }, sheet.name, at)) }));
-  const sheets = bodies.map(({ sheet, cells }): SheetPlan => {
-    const { role, format, ...rest } = looks(sheet.name);
-    return {
-      name: sheet.name,
-      widths: rest.widths ?? [],
-      ...rest,
-      cells: cells.map(cell => withLooks(cell, role?.(cell.at), format?.(cell.at), converted.get(`${sheet.name}!${cell.at}`))),
-      validations: [...validations].filter(([key]) => key.startsWith(`${sheet.name}!`)).map(([, validation]) => validation),
-      print: { paper: 'A4', landscape: true },
-    };
-  });
-  return { sheets: [...sheets, ...joints.plans(), steps.plan(), ...(data.isEmpty ? [] : [data.plan()])], findings };
-}
-
-/** Tables spill first: other cells may point at their neighbours. */
-function spillAll(source: Source, workbook: SourceWorkbook): void {
-  for (const sheet of workbook.sheets) {
-    for (const [at, cell] of sheet.cells) {
-      if (cell.formula?.toUpperCase().includes('ENCL.') !== true) continue;
-      const result = source.result(sheet.name, at);
-      const { row, column } = cellPosition(at);
-      if (Array.isArray(result)) source.spill(sheet.name, row, column, result as Cell[][]);
-    }
-  }
-}
+const LONGEST_FORMULA = 8192;
+/** Digits of a result on a sheet that has no format for it. */
+const PLAIN_FORMAT = '0.000';
 
 interface Work extends Omit<Desk, 'inner'> {
   readonly joints: JointSheets;
   readonly findings: Finding[];
+  readonly results: LiveResult[];
+  readonly refused: ReadonlyMap<string, string>;
+  readonly used: Set<string>;
+}
+
+export function convert(home: SourceWorkbook, looks: Looks = () => ({})): HandoverCopy {
+  const converted = new Map<string, Converted>();
+  const copy = copied(home, looks, converted);
+  // texts that became numbers on the way are numbers from the start the second time
+  return converted.size === 0 ? copy : copied(home, looks, converted);
+}
+
+function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Converted>): HandoverCopy {
+  const names = new SheetNames();
+  const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
+  const source = new Source(workbook);
+  const data = new DataSheet(names.free('Data'));
+  const steps = new StepsSheet(names.free('Steps'));
+  const desk = { source, data, converted, validations: new Map<string, Validation>() };
+  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names), findings: [...changes], results: [], refused: new Map([...refused, ...spillAll(source, workbook)]), used: new Set() };
+  const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at))) }));
+  const sheets = bodies.map(({ name, cells }): SheetPlan => {
+    const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
+    const isInput = (at: string): Role | undefined => (desk.validations.has(`${name}!${at}`) ? 'input' : undefined);
+    return withStates({
+      name,
+      widths: [],
+      ...rest,
+      cells: cells.map(cell => withLooks(cell, role?.(cell.at) ?? isInput(cell.at), format?.(cell.at), desk.converted.get(`${name}!${cell.at}`))),
+      validations: joinedValidations([...desk.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : []))),
+      print: { paper: 'A4', landscape: true },
+    });
+  });
+  for (const [key, { typed, value, unit }] of desk.converted) {
+    const [sheet = '', at = ''] = key.split('!');
+    work.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
+  }
+  const variants = work.joints.plans();
+  return { sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())], data, findings: work.findings, results: work.results, used: work.used, source, names, own: new Set([...variants.map(({ name }) => name), steps.name, data.name]) };
+}
+
+/** A table spills over blank cells: what it puts there wins. */
+function onceEach(cells: readonly PlanCell[]): PlanCell[] {
+  const byAddress = new Map<string, PlanCell>();
+  for (const cell of cells) if (cell.value !== '' || cell.formula !== undefined || !byAddress.has(cell.at)) byAddress.set(cell.at, cell);
+  return [...byAddress.values()];
+}
+
+/** Tables spill first: other cells may point at their neighbours. One that meets a filled cell has no room. */
+function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string> {
+  const crowded = new Map<string, string>();
+  for (const { name, cells } of workbook.sheets) {
+    const filled = new Set([...cells].flatMap(([at, { value, formula }]) => (formula !== undefined || (value !== null && value !== '') ? [at] : [])));
+    for (const [at, { formula }] of cells) {
+      if (formula?.toUpperCase().includes('ENCL.') !== true) continue;
+      const result = source.result(name, at);
+      if (!isRows(result)) continue;
+      const { row, column } = cellPosition(at);
+      const places = result.flatMap((line, r) => line.map((_, c) => address(row + r, column + c))).slice(1);
+      const taken = places.find(place => filled.has(place));
+      if (taken !== undefined) crowded.set(`${name}!${at}`, `its table has no room: ${taken} is filled`);
+      else {
+        places.forEach(place => filled.add(place));
+        source.spill(name, row, column, result);
+      }
+    }
+  }
+  return crowded;
 }
 
 function withLooks(cell: PlanCell, role: Role | undefined, format: string | undefined, number: Converted | undefined): PlanCell {
   const looked = { ...cell, role: role ?? cell.role, ...(format === undefined ? {} : { format }) };
-  return number === undefined ? looked : { ...looked, value: number.value, note: `typed as "${number.typed}"; now a number in ${number.unit}` };
+  return number === undefined ? looked : { ...looked, value: number.value, note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}` };
 }
+
+const cellOf = (known: Known): Cell | undefined => {
+  const value = isRows(known) ? known[0]?.[0] : known;
+  return value === undefined || value === null ? undefined : isFault(value) ? value.cellError : typeof value === 'string' ? cellText(value) : value;
+};
+
+const valued = (value: Cell | undefined): { readonly value?: Cell } => (value === undefined ? {} : { value });
 
 function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
   const cell = work.source.cell(sheet, at);
   if (cell === undefined) return [];
-  if (cell.formula === undefined) return cell.value === null || cell.value === '' ? [{ at, role: 'text', value: '' }] : [{ at, role: 'text', value: typeof cell.value === 'string' ? cellText(cell.value) : cell.value }];
-  const tree = parseFormula(cell.formula);
-  const worth = work.source.value(sheet, at);
-  const value = typeof worth === 'object' || worth === undefined ? undefined : worth;
-  const valued = value === undefined ? {} : { value };
-  if (tree === undefined) {
-    work.findings.push({ sheet, at, what: 'error', words: `this formula cannot be read: ${cell.formula.slice(0, 80)}` });
-    return [{ at, role: 'text', ...valued }];
+  if (cell.formula === undefined) return [{ at, role: 'text', value: plainValue(work, sheet, at, cell.value) }];
+  const { formula } = cell;
+  const value = cellOf(work.source.value(sheet, at));
+  const tree = parseFormula(formula);
+  const refusal = work.refused.get(`${sheet}!${at}`) ?? (work.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
+  const calls = tree === undefined ? [] : outermostCalls(tree);
+  for (const call of calls) for (const part of walk(call)) noteUse(work, part);
+  if (tree === undefined || refusal !== undefined) {
+    work.findings.push({ sheet, at, what: 'value, not live', words: refusal ?? 'the formula cannot be read', values: 1 });
+    return [{ at, role: calls.length > 0 ? 'result' : 'text', value: value ?? '', note: `value, not live: was ${cellText(formula)}` }];
   }
-  const calls = outermostCalls(tree);
-  const foreign = [...walk(tree)].flatMap(node => (node.type === 'CallExpression' && ownFunction(node) === undefined && !isPlain(node.callee?.name ?? '') ? [node.callee?.name ?? ''] : []));
-  for (const name of new Set(foreign)) work.findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
-  if (calls.length === 0) return [{ at, role: 'text', formula: cell.formula, ...valued }];
-  if (calls[0] === tree && calls.length === 1) return wholeCell(work, sheet, at, cell.formula, tree);
-  return [partOfCell(work, sheet, at, cell.formula, tree, calls, valued)];
+  if (calls[0] === tree) return wholeCell(work, sheet, at, formula, tree);
+  return [calls.length === 0 && !/ENCL\./i.test(formula) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
+}
+
+function plainValue({ findings }: Work, sheet: string, at: string, value: Cell | null): Cell {
+  if (typeof value !== 'string') return value ?? '';
+  const clean = cellText(value);
+  if (clean !== value && clean !== value.replace(/\r\n?/g, '\n')) findings.push({ sheet, at, what: 'changed', words: clean.endsWith('[cut]') ? `the text has ${value.length} characters and was cut` : 'characters that deceive or control were taken out of the text' });
+  return clean;
+}
+
+function noteUse({ used }: Work, node: FormulaNode): void {
+  const id = ownFunction(node);
+  if (id !== undefined && CARDS.has(id)) used.add(id);
 }
 
 /** Calls of ours that do not stand inside another one. */
 function outermostCalls(tree: FormulaNode): FormulaNode[] {
   if (ownFunction(tree) !== undefined) return [tree];
-  return (tree.arguments ?? []).flatMap(part => (part === null ? [] : outermostCalls(part)));
+  return [...(tree.arguments ?? []), ...(tree.elements ?? []).flat()].flatMap(part => (part === null ? [] : outermostCalls(part)));
+}
+
+/** Names of functions and signs that not every program has. */
+function foreign(tree: FormulaNode): string[] {
+  return [...walk(tree)].flatMap(node => {
+    if (node.type === 'UnaryExpression' && node.operator === '#') return ['#'];
+    if (node.type === 'LetExpression') return ['LET'];
+    if (node.type === 'LambdaExpression') return ['LAMBDA'];
+    return node.type === 'CallExpression' && node.callee?.name !== undefined && ownFunction(node) === undefined && !isPlain(node.callee.name) ? [node.callee.name] : [];
+  });
+}
+
+function noteForeign({ findings }: Work, sheet: string, at: string, tree: FormulaNode): void {
+  for (const name of new Set(foreign(tree))) findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
+}
+
+function nativeCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, value: Cell | undefined): PlanCell {
+  const spilled = spillReplacements(work, sheet, tree);
+  if (spilled === undefined) return asValue(work, sheet, at, formula, value, 'it points at a table that other programs do not spill');
+  noteForeign(work, sheet, at, tree);
+  return { at, role: 'text', formula: rewritten(formula, [0, formula.length], spilled), ...valued(value) };
+}
+
+function asValue({ findings }: Work, sheet: string, at: string, formula: string, value: Cell | undefined, why: string): PlanCell {
+  findings.push({ sheet, at, what: 'value, not live', words: why, values: 1 });
+  return { at, role: 'result', value: value ?? '', note: `value, not live: was ${cellText(formula)}` };
+}
+
+/** `B4#`, all that spilled from B4, becomes its range. Nothing where that is not known here. */
+function spillReplacements({ source }: Work, sheet: string, tree: FormulaNode): Replacement[] | undefined {
+  const replacements: Replacement[] = [];
+  for (const node of walk(tree)) {
+    const [argument] = node.arguments ?? [];
+    if (node.operator !== '#' || argument === null || argument === undefined) continue;
+    const area = areaOf(argument, sheet);
+    const rows = area === undefined ? undefined : source.result(area.sheet, address(area.top, area.left));
+    const isOurs = area !== undefined && source.cell(area.sheet, address(area.top, area.left))?.formula?.toUpperCase().startsWith('=ENCL.') === true;
+    if (area === undefined || !isRows(rows) || !isOurs) return undefined;
+    const name = String(argument.value);
+    const prefix = name.slice(0, name.lastIndexOf('!') + 1);
+    replacements.push({ loc: node.loc, text: `${prefix}${address(area.top, area.left)}:${address(area.top + rows.length - 1, area.left + (rows[0]?.length ?? 1) - 1)}` });
+  }
+  return replacements;
 }
 
 /** Works out the calls inside the arguments first, so that the outer one can point at their results. */
 function worked(work: Work, sheet: string, at: string, formula: string, node: FormulaNode): Block | undefined {
   const inner = new Map<FormulaNode, string>();
   for (const argument of node.arguments ?? []) {
-    for (const call of argument === null ? [] : outermostCalls(argument)) {
-      const result = worked(work, sheet, at, formula, call);
-      if (result !== undefined) inner.set(call, asReference(result));
+    for (const nested of argument === null ? [] : outermostCalls(argument)) {
+      const result = worked(work, sheet, at, formula, nested);
+      if (result === undefined) return undefined;
+      inner.set(nested, asReference(result));
     }
   }
   const card = CARDS.get(ownFunction(node) ?? '');
@@ -119,45 +238,114 @@ const asReference = ({ cells }: Block): string => (cells.length === 1 ? (cells[0
 function wholeCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
   const id = ownFunction(tree) ?? '';
   const result = work.source.result(sheet, at);
-  const rows = Array.isArray(result) ? (result as Cell[][]) : [[typeof result === 'object' || result === undefined ? '' : (result as Cell)]];
   const { row, column } = cellPosition(at);
   const place = (r: number, c: number): string => address(row + r, column + c);
-  if (id === 'JOINT.TABLE') {
-    const table = work.joints.table({ sheet, at, node: tree, formula });
-    if (table !== undefined) {
-      work.findings.push({ sheet, at, what: 'live', words: `${id}: see sheet ${table.sheet}` });
-      return rows.flatMap((line, r) => line.map((value, c): PlanCell => (r === 0 ? { at: place(r, c), role: 'header', value } : { at: place(r, c), role: 'result', formula: `=${table.cell(r, c)}`, value })));
-    }
+  const rows = isRows(result) ? result : undefined;
+  if (rows !== undefined && id === 'JOINT.TABLE') {
+    const table = jointCells(work, sheet, at, tree, rows.length, rows[0]?.length ?? 0, place);
+    if (table !== undefined) return table;
   }
-  const made = worked(work, sheet, at, formula, tree);
-  if (made !== undefined && made.cells.length === rows.length * (rows[0]?.length ?? 0)) {
-    work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: id });
-    return made.cells.map((cell, c): PlanCell => ({ at: place(0, c), role: 'result', formula: `=${cell}`, value: rows[0]?.[c] ?? '' }));
+  const value = result === undefined ? cellOf(work.source.value(sheet, at)) : undefined;
+  const made = result === undefined || isFault(result) ? undefined : worked(work, sheet, at, formula, tree);
+  const flat = rows === undefined ? [result] : rows.flat();
+  if (made !== undefined && made.cells.length === flat.length) {
+    work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: made.live ? id : `${id}: its inputs are texts that no formula follows`, values: flat.length });
+    return made.cells.map((cell, c): PlanCell => {
+      const worth = cellOf(flat[c]) ?? '';
+      const unit = unitOf(id, c);
+      if (made.live) work.results.push({ sheet, at: place(0, c), value: worth, unit });
+      return { at: place(0, c), role: 'result', formula: `=${cell}`, value: worth, ...formatOf(worth) };
+    });
   }
-  const fault = typeof result === 'object' && result !== null && 'cellError' in result ? result.cellError : undefined;
-  work.findings.push({ sheet, at, what: fault === undefined ? 'value, not live' : 'error', words: fault === undefined ? `${id}: ${CARDS.get(id)?.notLive ?? 'its inputs cannot be followed'}` : `${id} gave ${fault}` });
-  return rows.flatMap((line, r) => line.map((value, c): PlanCell => ({ at: place(r, c), role: r === 0 && rows.length > 1 ? 'header' : 'result', value: fault ?? (typeof value === 'string' ? cellText(value) : value), ...(r === 0 && c === 0 ? { note: `value, not live: was ${cellText(formula)}` } : {}) })));
+  const fault = isFault(result) ? result.cellError : undefined;
+  if (fault !== undefined || result === undefined) {
+    const answer = fault === undefined ? undefined : call(id, (tree.arguments ?? []).map(part => work.source.evaluate(part, sheet)));
+    work.findings.push({ sheet, at, what: 'error', words: fault === undefined ? `${id}: its inputs are not known here` : `${id} gave ${fault}${answer?.ok === false ? `: ${answer.message}` : ''}`, values: 1 });
+    return [{ at, role: 'result', value: fault ?? value ?? '', note: `value, not live: was ${cellText(formula)}` }];
+  }
+  const card = CARDS.get(id);
+  work.findings.push({ sheet, at, what: 'value, not live', words: `${id}: ${card?.notLive ?? 'its inputs cannot be followed'}`, values: flat.length });
+  const shown = frozen(work, card, tree, sheet, at);
+  return (rows ?? [[result]]).flatMap((line, r) =>
+    line.map((item, c): PlanCell => {
+      const worth = cellOf(item) ?? '';
+      const isHeader = r === 0 && (rows?.length ?? 1) > 1 && card?.result.shape === 'table';
+      const frozenFormula = isHeader ? undefined : shown(worth);
+      return { at: place(r, c), role: isHeader ? 'header' : 'result', value: worth, ...(isHeader ? {} : formatOf(worth)), ...(frozenFormula === undefined ? {} : { formula: `=${frozenFormula}` }), ...(r === 0 && c === 0 ? { note: `value, not live: was ${cellText(formula)}` } : {}) };
+    }),
+  );
 }
 
-function partOfCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, calls: readonly FormulaNode[], valued: { readonly value?: Cell }): PlanCell {
-  const replacements: Replacement[] = [];
+const formatOf = (value: Cell): { readonly format?: string } => (typeof value === 'number' && !Number.isInteger(value) ? { format: PLAIN_FORMAT } : {});
+
+function unitOf(id: string, column: number): string {
+  const result = CARDS.get(id)?.result;
+  if (result === undefined || result.shape === 'text') return '';
+  return 'columns' in result ? (result.columns[column]?.unit ?? '') : result.unit;
+}
+
+function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, height: number, width: number, place: (r: number, c: number) => string): PlanCell[] | undefined {
+  const table = work.joints.table({ sheet, at, node: tree });
+  if (table === undefined) return undefined;
+  let live = 0;
+  const cells = Array.from({ length: height }, (_, r) =>
+    Array.from({ length: width }, (__, c): PlanCell => {
+      const { formula, value, unit, lower, upper } = table.cell(r, c);
+      if (r === 0) return { at: place(r, c), role: 'header', value };
+      if (formula === undefined) return { at: place(r, c), role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+      live += 1;
+      work.results.push({ sheet, at: place(r, c), value, unit, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) });
+      return { at: place(r, c), role: 'result', formula: `=${formula}`, value, ...formatOf(value) };
+    }),
+  ).flat();
+  const fixed = (height - 1) * width - live;
+  work.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
+  if (fixed > 0) work.findings.push({ sheet, at, what: 'value, not live', words: 'JOINT.TABLE: outputs without a value for these inputs', values: fixed });
+  return cells;
+}
+
+function partOfCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, calls: readonly FormulaNode[], value: Cell | undefined): PlanCell {
+  const names = calls.map(ownFunction).join(', ');
+  const fixed = (why: string): PlanCell => {
+    const cell = asValue(work, sheet, at, formula, value, why);
+    const shown = value === undefined ? undefined : frozen(work, undefined, tree, sheet, at)(value);
+    return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : formatOf(value)) };
+  };
+  const replacements = spillReplacements(work, sheet, tree);
+  if (replacements === undefined || calls.length === 0) return fixed('a formula around a call of ours that cannot be taken apart');
+  let isLive = false;
   for (const call of calls) {
-    const result = worked(work, sheet, at, formula, call);
-    if (result === undefined) {
-      work.findings.push({ sheet, at, what: 'value, not live', words: `${ownFunction(call)} inside another formula` });
-      return { at, role: 'result', ...valued, note: `value, not live: was ${cellText(formula)}` };
-    }
+    const result = isRows(work.source.evaluate(call, sheet)) && !isIndexed(tree, call) ? undefined : worked(work, sheet, at, formula, call);
+    if (result === undefined) return fixed(`${names} inside another formula`);
     replacements.push(replacement(tree, call, result));
+    isLive ||= result.live;
   }
-  work.findings.push({ sheet, at, what: 'live', words: calls.map(ownFunction).join(', ') });
-  return { at, role: 'result', formula: rewritten(formula, [0, formula.length], replacements), ...valued };
+  const plain = rewritten(formula, [0, formula.length], replacements);
+  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(plain)) return fixed(`${names} inside a formula that grows too long`);
+  noteForeign(work, sheet, at, tree);
+  work.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
+  if (isLive && value !== undefined) work.results.push({ sheet, at, value, unit: '' });
+  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : formatOf(value)) };
+}
+
+const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined => [...walk(tree)].find(node => node.arguments?.includes(call));
+
+/** Functions that read a row of results whichever way it lies. */
+const ANY_WAY = /^(MAX|MIN|SUM|SUMSQ|COUNT|AVERAGE)$/;
+
+/** A table inside another formula stays whole where one value of it is asked for, or its order does not matter. */
+function isIndexed(tree: FormulaNode, call: FormulaNode): boolean {
+  const parent = parentOf(tree, call);
+  const name = parent?.callee?.name?.toUpperCase() ?? '';
+  const [rows, first, second] = parent?.arguments ?? [];
+  return (name === 'INDEX' && rows === call && typeof (second ?? first)?.value === 'number') || ANY_WAY.test(name);
 }
 
 /** A row of results stands in a column on Steps: INDEX(row, 1, n) around the call becomes the cell itself. */
 function replacement(tree: FormulaNode, call: FormulaNode, result: Block): Replacement {
-  const parent = [...walk(tree)].find(node => node.arguments?.includes(call));
+  const parent = parentOf(tree, call);
   const [, row, column] = parent?.arguments ?? [];
   const wanted = (column ?? row)?.value;
-  const cell = parent?.callee?.name.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number' ? result.cells[wanted - 1] : undefined;
+  const cell = parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number' ? result.cells[wanted - 1] : undefined;
   return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
 }

@@ -4,8 +4,6 @@ import { columnOf } from '../core/table';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { address, fixedArea } from './formula';
 
-export const DATA = 'Data';
-
 const TO_MM: Readonly<Record<string, number>> = { in: 25.4, 'µm': 0.001 };
 
 interface Placed {
@@ -17,23 +15,43 @@ interface Placed {
 export class DataSheet {
   private readonly cells: PlanCell[] = [{ at: 'A1', role: 'title', value: 'Data: tables of standards used on the other sheets' }];
   private readonly placed = new Map<string, Placed>();
+  private readonly lists = new Map<string, string>();
   private next = 2;
 
+  constructor(readonly name = 'Data') {}
+
   get isEmpty(): boolean {
-    return this.placed.size === 0;
+    return this.cells.length === 1;
+  }
+
+  /** The tables that were asked for. */
+  get tables(): readonly Table[] {
+    return [...this.placed.values()].map(({ table }) => table);
+  }
+
+  /** Range of words to choose from. */
+  choices(title: string, words: readonly string[]): string {
+    const known = this.lists.get(words.join('|'));
+    if (known !== undefined) return known;
+    const top = this.next + 1;
+    this.cells.push({ at: address(this.next, 0), role: 'heading', value: `choices: ${title}` }, ...words.map((word, i): PlanCell => ({ at: address(top + i, 0), role: 'label', value: word })));
+    this.next = top + words.length + 1;
+    const range = fixedArea({ sheet: this.name, top, left: 0, bottom: top + words.length - 1, right: 0 });
+    this.lists.set(words.join('|'), range);
+    return range;
   }
 
   /** Range of the row names of a table: `Data!$A$5:$A$14`. */
   names(table: Table): string {
     const { top } = this.place(table);
-    return fixedArea({ sheet: DATA, top, left: 0, bottom: top + table.rows.length - 1, right: 0 });
+    return fixedArea({ sheet: this.name, top, left: 0, bottom: top + table.rows.length - 1, right: 0 });
   }
 
   /** Range of one column, in mm where it is a length. */
   column(table: Table, key: string): string {
     const { top } = this.place(table);
     const left = 1 + table.columns.findIndex(column => column.key === key);
-    return fixedArea({ sheet: DATA, top, left, bottom: top + table.rows.length - 1, right: left });
+    return fixedArea({ sheet: this.name, top, left, bottom: top + table.rows.length - 1, right: left });
   }
 
   /** `INDEX(column,MATCH(row name,names,0))`. */
@@ -73,6 +91,6 @@ export class DataSheet {
   }
 
   plan(): SheetPlan {
-    return { name: DATA, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+    return { name: this.name, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
   }
 }

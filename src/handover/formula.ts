@@ -5,10 +5,16 @@ export interface FormulaNode {
   readonly type: string;
   readonly loc: readonly [from: number, to: number];
   readonly value?: unknown;
+  /** Of a reference: `range`, whole rows or columns (`beam`), `name` or `table`. */
+  readonly kind?: string;
   readonly operator?: string;
-  readonly callee?: { readonly name: string };
+  /** A name, or a function written in place. */
+  readonly callee?: Partial<FormulaNode> & { readonly name?: string };
   readonly arguments?: readonly (FormulaNode | null)[];
   readonly elements?: readonly (readonly FormulaNode[])[];
+  readonly declarations?: readonly { readonly id: { readonly name: string }; readonly init: FormulaNode }[];
+  readonly params?: readonly { readonly name: string }[];
+  readonly body?: FormulaNode;
 }
 
 /** A rectangle of cells; rows and columns count from 0. */
@@ -44,26 +50,50 @@ export function cellPosition(at: string): { readonly row: number; readonly colum
 /** The cells a reference names, or nothing where it is a name, a table or another workbook. */
 export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return undefined;
-  const ref = parseA1Ref(node.value) as { context?: readonly string[]; range?: { top?: number | null; left?: number | null; bottom?: number | null; right?: number | null } } | undefined;
-  const range = ref?.range;
-  if (range === undefined || (ref?.context?.length ?? 0) > 1) return undefined;
+  const { context = [], range } = partsOf(node.value);
+  const [sheet = homeSheet] = context;
+  if (range === undefined || context.length > 1 || sheet.includes(':')) return undefined;
   const { top, left, bottom, right } = range;
   if (typeof top !== 'number' || typeof left !== 'number' || typeof bottom !== 'number' || typeof right !== 'number') return undefined;
-  return { sheet: ref?.context?.[0] ?? homeSheet, top, left, bottom, right };
+  return { sheet, top, left, bottom, right };
 }
+
+interface RefParts {
+  /** Sheet, or workbook and sheet, or two sheets with all between them as `first:last`. */
+  readonly context?: readonly string[];
+  readonly range?: { readonly top?: number | null; readonly left?: number | null; readonly bottom?: number | null; readonly right?: number | null };
+}
+
+export const partsOf = (reference: string): RefParts => (parseA1Ref(reference) as RefParts | undefined) ?? {};
 
 export const isOneCell = ({ top, left, bottom, right }: Area): boolean => top === bottom && left === right;
 
 /** Function id of an ENCL call: `BOSS.OD`. */
 export function ownFunction(node: FormulaNode): string | undefined {
-  const name = node.type === 'CallExpression' ? node.callee?.name.toUpperCase() : undefined;
+  const name = node.type === 'CallExpression' ? node.callee?.name?.toUpperCase() : undefined;
   return name?.startsWith('ENCL.') === true ? name.slice(5) : undefined;
 }
 
+/** The parts of a node, in the order of the formula. */
+function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
+  return [...(callee?.body === undefined ? [] : [callee as FormulaNode]), ...declarations.map(({ init }) => init), ...args, ...elements.flat(), ...(body === undefined ? [] : [body])];
+}
+
+/** The node and everything in it; formulas of strangers nest deeper than calls can. */
 export function* walk(node: FormulaNode | null): Generator<FormulaNode> {
-  if (node === null) return;
-  yield node;
-  for (const part of node.arguments ?? []) yield* walk(part);
+  const open = [node];
+  while (open.length > 0) {
+    const part = open.pop() ?? null;
+    if (part === null) continue;
+    yield part;
+    open.push(...partsIn(part).reverse());
+  }
+}
+
+export function depthOf(tree: FormulaNode): number {
+  let depth = 0;
+  for (let level: (FormulaNode | null)[] = [tree]; level.length > 0; level = level.flatMap(part => (part === null ? [] : partsIn(part)))) depth += 1;
+  return depth;
 }
 
 export interface Replacement {

@@ -1,11 +1,10 @@
 // One variant as formulas: every input and node of the joint in its column, each written from its plain form.
-import { ISO_4759_1_LENGTH_LIMITS } from '../standards/iso4759-1-length-limits';
-import { ISO_7049_LENGTH_TOLERANCES } from '../standards/iso7049-length-tolerances';
+import { ASME_B18_2_8_CLEARANCE_HOLES } from '../standards/asme-b18-2-8-clearance-holes';
+import { ISO_273_CLEARANCE_HOLES } from '../standards/iso273-clearance-holes';
 import { withUnit } from '../core/call';
+import type { Param } from '../core/card';
 import type { Cell } from '../core/kinds';
-import type { Limits } from '../core/card';
 import { isBlank } from '../core/read/params';
-import { limitFormulas } from './limits';
 import type { Deviation } from '../core/read/deviation';
 import { Refused } from '../core/refuse';
 import { DIAMETER_KEYS, type Head, HEIGHT_KEYS } from '../core/screw/head';
@@ -20,20 +19,31 @@ import { formOfDefault, formOfNode, type Form } from '../plain/forms';
 import { known, print } from '../plain/print';
 import { atom, number, type Ref, spreadsheetRef, text } from '../plain/spreadsheet';
 import type { DataSheet } from './data-sheet';
+import { choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
+import { lengthToleranceFormulas } from './length-tolerance';
 import type { Known } from './source';
 
 export interface RowInput {
   readonly cell: string;
+  /** As the cell has it on the hand-over: a text with units is a number there. */
   readonly typed: Known;
 }
 
 /** Puts a formula or value under a title and answers its cell. */
 export type Put = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
 
-const isText = (raw: Known): raw is string => typeof raw === 'string';
+/** Values that change with one input only, which no formula follows: they are fixed with it. */
+const FIXED_WITH: Readonly<Record<string, string>> = {
+  density: 'material', 'thread share': 'material', 'od ratio': 'material', 'yield stress': 'material',
+  'cone angle': 'head', 'is countersunk': 'head',
+  'has board hole': 'board hole', 'has sleeve and board hole': 'board hole',
+};
 
 export class JointRow {
   private readonly done = new Map<string, Ref | Refused>();
+  /** What the formulas of this row do not follow: they hold while these conditions do. */
+  private readonly fixed = new Set<string>();
+  private sent: string | undefined;
 
   constructor(
     readonly variant: Variant,
@@ -55,6 +65,24 @@ export class JointRow {
 
   putState(title: string, words: string, formula: string, value: Cell): string {
     return this.put(title, words, formula, value);
+  }
+
+  /** The row holds only while this condition does. */
+  fix(condition: string): void {
+    this.fixed.add(condition);
+  }
+
+  /** Cell that says whether everything that the row does not follow is as it was sent. Nothing where it follows all. */
+  holds(): string | undefined {
+    if (this.fixed.size === 0) return undefined;
+    return this.put('fixed inputs as sent', 'the formulas of this row hold for these texts', `AND(${[...this.fixed].join(',')})`, true);
+  }
+
+  /** Cell that says whether every input is as it was sent: what has no formula holds only then. */
+  asSent(): string {
+    const conditions = [...this.given.values()].flatMap(({ cell, typed }) => sameAs(cell, typed) ?? []);
+    this.sent ??= conditions.length === 0 ? 'TRUE' : this.put('all inputs as sent', 'values without a formula hold for these inputs', `AND(${conditions.join(',')})`, true);
+    return this.sent;
   }
 
   private ref(name: string): Ref {
@@ -84,10 +112,14 @@ export class JointRow {
     return atom(this.put(withUnit(name, unitOf(name)), words, isFixed ? undefined : ref.text, value), value);
   }
 
+  /** A value without a formula. What comes from a text alone is fixed with that text; anything else by all inputs. */
   private value(name: string, words: string): Ref {
     const value = this.variant.value(name);
     if (typeof value === 'object' && value !== null) return literal(value);
-    return atom(this.put(withUnit(name, unitOf(name)), words, undefined, value as Cell), value as Cell);
+    const source = FIXED_WITH[name];
+    if (source !== undefined) this.ref(source);
+    const formula = source !== undefined ? undefined : `IF(${this.asSent()},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
+    return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
   private made(name: string, form: Form, { args }: Made): Ref {
@@ -102,18 +134,27 @@ export class JointRow {
     const own = this.lookUp(name);
     if (own !== undefined) return this.placed(name, own, node.meaning);
     const form = formOfNode(name);
-    return form === undefined ? this.value(name, `${node.meaning}; value, not live`) : this.made(name, form, node);
+    return form === undefined ? this.value(name, node.meaning) : this.made(name, form, node);
   }
 
   /** Nodes that read a table or ask a question, as formulas. */
   private lookUp(name: string): Ref | undefined {
     const cell = (of: string): string => this.cellOf(of) ?? '0';
     const part = (key: string): Ref => (this.ref('screw') as { parts: Record<string, Ref> }).parts[key] as Ref;
+    const where = (present: string, value: string): Ref => atom(`IF(${cell(present)}>0,${cell(value)},NA())`);
     switch (name) {
       case 'seat under the head':
-        return atom(`IF(${cell('seat')}>0,${cell('seat')},NA())`);
+        return where('seat', 'seat');
       case 'sleeve height':
-        return atom(`IF(${cell('sleeve')}>0,${cell('sleeve')},NA())`);
+        return where('sleeve', 'sleeve');
+      case 'plane of the recess':
+        return where('seat under the head', 'board plane');
+      case 'recessed head':
+        return where('seat under the head', 'head diameter');
+      case 'recessed flat head':
+        return this.ref('recessed head');
+      case 'sleeve hole':
+        return where('sleeve height', 'hole');
       case 'board hole given':
         return this.ref('board hole');
       case 'major max':
@@ -126,10 +167,20 @@ export class JointRow {
         return this.ref('screw');
       case 'has recess':
         return atom(`${cell('seat')}>0`);
+      case 'has board hole':
+        return this.variant.value('board hole') === undefined ? undefined : atom(`ISNUMBER(${cell('board hole')})`);
+      case 'has sleeve and board hole':
+        return this.variant.value('board hole') === undefined ? undefined : atom(`AND(${cell('sleeve')}>0,ISNUMBER(${cell('board hole')}))`);
       case 'is hidden':
         return atom(`${cell('face')}<>"show"`);
       case 'standard length':
         return atom(`IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0)`);
+      case 'cone sharp':
+        return this.headColumn(DIAMETER_KEYS.sharp);
+      case 'head in the seat':
+        return this.headInSeat();
+      case 'weakest':
+        return this.weakest();
       case 'point':
         return this.point();
       case 'length tolerance':
@@ -139,35 +190,59 @@ export class JointRow {
     }
   }
 
+  private headInSeat(): Ref | undefined {
+    this.ref('head');
+    const { style, table } = this.variant.value('head') as Head;
+    if (style === 'flat-seated') return number(0);
+    if (style === 'countersunk') return this.ref('head height');
+    const { size } = this.variant.value('screw') as Screw;
+    const column = (key: string): string | undefined => (table.columns.some(one => one.key === key) ? this.data.lookup(table, key, this.sizeKey(size.gauge)) : undefined);
+    const [cone, raised, height] = [column('coneMax'), column('fApprox'), column('kMax')];
+    if (cone !== undefined) return { text: `${this.cellOf('head height')}-(${height}-${cone})`, level: 2 };
+    return raised === undefined ? undefined : { text: `${this.cellOf('head height')}-${raised}`, level: 2 };
+  }
+
+  private weakest(): Ref {
+    const [pull, tear, shear] = ['pull-out', 'boss tear', 'seat shear'].map(name => this.cellOf(name));
+    const against = (force: string | undefined, word: string): string => (shear === undefined ? `"${word}"` : `IF(${force}<=${shear},"${word}","seat shear")`);
+    return atom(`IF(${pull}<=${tear},${against(pull, 'pull-out')},${against(tear, 'boss tear')})`);
+  }
+
   private point(): Ref | undefined {
     const { size } = this.variant.value('screw') as Screw;
-    if (size.family !== 'ST') return undefined;
     const key = this.sizeKey(threadRow(size));
     const table = threadTable(size);
-    return atom(`IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`);
+    if (size.family === 'ST') return atom(`IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`);
+    if (size.family === 'B') return atom(this.data.lookup(table, 'pointTaperMax', key));
+    return { text: `2*${((this.ref('screw') as { parts: Record<string, { text: string }> }).parts['pitchMm'] as { text: string }).text}`, level: 3 };
   }
 
-  private lengthTolerance(): Ref | undefined {
+  private lengthTolerance(): Ref {
     const { size } = this.variant.value('screw') as Screw;
-    const length = this.cellOf('length') ?? '0';
     const value = this.variant.value('length tolerance') as Deviation;
-    const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, 'from the table on Data', formula, worth), worth);
-    if (size.family === 'ST') {
-      const table = ISO_7049_LENGTH_TOLERANCES;
-      const band = (end: string, which: string): string => `INDEX(${this.data.column(table, `${end}${which}`)},SUMPRODUCT(0+(${this.data.column(table, 'upTo')}<${length}))+1)`;
-      const both = (which: string): string => `IF(${this.cellOf('end')}="flat",${band('flat', which)},${band('cone', which)})`;
-      return { parts: { upperMm: side('length tolerance, upper', both('Upper'), value.upperMm), lowerMm: side('length tolerance, lower', both('Lower'), value.lowerMm) } };
-    }
-    if (size.family === 'M') {
-      const table = ISO_4759_1_LENGTH_LIMITS;
-      return { parts: { upperMm: side('length tolerance, upper', this.data.lookup(table, 'upper', length), value.upperMm), lowerMm: side('length tolerance, lower', this.data.lookup(table, 'lower', length), value.lowerMm) } };
-    }
-    return undefined;
+    const formulas = lengthToleranceFormulas(this.data, size, this.cellOf('length') ?? '0', this.cellOf('end') ?? '""');
+    if (formulas === undefined) return this.asSentParts('length tolerance', value);
+    const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, formula, worth), worth);
+    return { parts: { upperMm: side('length tolerance, upper', formulas.upper, value.upperMm), lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm) } };
   }
 
+  /** A record without a formula: its numbers hold while all inputs are as sent. */
+  private asSentParts(name: string, { upperMm, lowerMm }: Deviation): Ref {
+    const side = (which: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, 'value, not live', `IF(${this.asSent()},${number(worth).text},NA())`, worth), worth);
+    return { parts: { upperMm: side('upper', upperMm), lowerMm: side('lower', lowerMm) } };
+  }
+
+  /** The cell with the screw where the table is entered with its text; else the row's name, and the screw is fixed. */
   private sizeKey(row: string): string {
     const screw = this.given.get('screw');
-    return screw?.typed === row ? (this.cellOf('screw text') ?? `"${row}"`) : `"${row}"`;
+    if (screw === undefined) return `"${row}"`;
+    if (typeof screw.typed === 'string' && screw.typed.toLowerCase() === row.toLowerCase()) return this.cellOf('screw text') ?? `"${row}"`;
+    this.fixTo(screw);
+    return `"${row}"`;
+  }
+
+  private fixTo({ cell, typed }: RowInput): void {
+    for (const condition of sameAs(cell, typed) ?? []) this.fixed.add(condition);
   }
 
   private input(name: string): Ref {
@@ -177,12 +252,23 @@ export class JointRow {
     const here = this.given.get(name);
     if (name === 'screw') return this.screw(value as Screw, here);
     if (name === 'screw text') throw new TypeError(name);
-    if (value === undefined) return atom('""', '');
-    if (typeof value === 'object') return this.record(name, value as object, here, input.fallback);
-    const usable = here !== undefined && (typeof here.typed === 'number' || isBlank(here.typed) || isQuantity(here.typed) || (isText(here.typed) && (typeof value === 'string' || here.typed.trim().toLowerCase() === 'default')));
+    if (value === undefined || (typeof value === 'object' && !('upperMm' in (value as object)))) {
+      if (here !== undefined) this.fixTo(here);
+      return value === undefined ? atom('""', '') : literal(value);
+    }
     const fallback = this.fallback(name, input.fallback);
-    if (!usable) return fallback === undefined || here !== undefined ? this.value(name, here === undefined ? input.meaning : `${input.meaning}; value, not live`) : this.placed(name, fallback, `${input.meaning}; default`);
-    return this.placed(name, atom(inputFormula(here.cell, fallback, input.param.blank === 'explicit', typeof value === 'string', input.param.limits)), input.meaning);
+    if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
+    if (here === undefined) return fallback === undefined ? this.value(name, input.meaning) : this.placed(name, fallback, `${input.meaning}; default`);
+    return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string)), input.meaning);
+  }
+
+  private inputFormula(param: Param, { cell, typed }: RowInput, fallback: Ref | undefined, value: number | string): string {
+    const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
+    const isDefault = isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');
+    // a default without a formula holds for the inputs as sent
+    const made = isDefault && otherwise === undefined ? `IF(${this.asSent()},${typeof value === 'string' ? quoted(value) : number(value).text},NA())` : otherwise;
+    if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
+    return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);
   }
 
   /** The default as a formula, if it has one. */
@@ -192,63 +278,57 @@ export class JointRow {
     const form = formOfDefault(name);
     try {
       if (form !== undefined) return spreadsheetRef(form, made.args.map(arg => this.arg(arg)));
-      if (name === 'head diameter' || name === 'head height') return this.headLookUp(name);
+      if (name === 'head diameter') return this.headColumn(DIAMETER_KEYS.max);
+      if (name === 'head height') return this.headColumn(HEIGHT_KEYS.max);
+      if (name === 'hole') return this.mediumHole();
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
     }
     return undefined;
   }
 
-  private headLookUp(name: 'head diameter' | 'head height'): Ref | undefined {
+  /** A column of the head's own table; the head stays the one that was sent. */
+  private headColumn(key: string): Ref | undefined {
+    this.ref('head');
     const head = this.variant.value('head') as Head;
     const { size } = this.variant.value('screw') as Screw;
-    if (name === 'head height' && head.style === 'raised countersunk') return undefined;
-    return atom(this.data.lookup(head.table, (name === 'head diameter' ? DIAMETER_KEYS : HEIGHT_KEYS).max, this.sizeKey(size.gauge)));
+    if (head.table.columns.every(column => column.key !== key) || (key === HEIGHT_KEYS.max && head.style === 'raised countersunk')) return undefined;
+    return atom(this.data.lookup(head.table, key, this.sizeKey(size.gauge)));
+  }
+
+  private mediumHole(): Ref | undefined {
+    const { size } = this.variant.value('screw') as Screw;
+    if (size.family === 'ST') return undefined;
+    return atom(size.family === 'M' ? this.data.lookup(ISO_273_CLEARANCE_HOLES, 'medium', this.sizeKey(size.gauge)) : this.data.lookup(ASME_B18_2_8_CLEARANCE_HOLES, 'normal', this.sizeKey(size.gauge)));
   }
 
   private screw(screw: Screw, here: RowInput | undefined): Ref {
-    this.done.set('screw text', here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, screw.size.text), screw.size.text));
+    this.done.set('screw text', here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell));
     const table = threadTable(screw.size);
     const key = this.sizeKey(threadRow(screw.size));
-    const column = (title: string, of: string, value: number): Ref => atom(this.put(`${title} (mm)`, 'from the table on Data', this.data.lookup(table, of, key), value), value);
+    const column = (title: string, of: string, value: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, this.data.lookup(table, of, key), value), value);
+    const isMetric = screw.size.family === 'M' || screw.size.family === 'ST';
     return {
       parts: {
         nominalMm: column('screw nominal', screw.isTapping ? 'majorMax' : 'nominal', screw.nominalMm),
         majorMaxMm: column('screw major, max', 'majorMax', screw.majorMaxMm),
         majorMinMm: column('screw major, min', 'majorMin', screw.majorMinMm),
         rootMaxMm: column('screw root, max', 'rootMax', screw.rootMaxMm),
-        pitchMm: number(screw.pitchMm),
+        pitchMm: isMetric ? column('pitch', 'pitch', screw.pitchMm) : atom(this.put('pitch (mm)', `from the table on ${this.data.name}`, `25.4/${this.data.lookup(table, 'tpi', key)}`, screw.pitchMm), screw.pitchMm),
       },
     };
   }
 
-  private record(name: string, value: object, here: RowInput | undefined, made: Input['fallback']): Ref {
-    if (!('upperMm' in value)) return literal(value);
-    const { upperMm, lowerMm } = value as Deviation;
-    if (here !== undefined && typeof here.typed === 'number' && here.typed > 0) {
-      const cell = this.put(withUnit(name, 'mm'), `± ${INPUTS.get(name)?.meaning ?? ''}`, here.cell, upperMm);
-      return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
-    }
-    const fallback = here === undefined ? this.fallback(name, made) : undefined;
-    if (fallback !== undefined && 'parts' in fallback) return fallback;
-    if (upperMm === -lowerMm || upperMm === 0) {
-      const cell = this.put(withUnit(name, 'mm'), `± ${INPUTS.get(name)?.meaning ?? ''}`, undefined, upperMm);
-      return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
-    }
-    return literal(value);
+  private deviation(name: string, { param, meaning }: Input, { upperMm, lowerMm }: Deviation, here: RowInput | undefined, fallback: Ref | undefined): Ref {
+    if (here === undefined && fallback !== undefined && 'parts' in fallback) return fallback;
+    if (here !== undefined && typeof here.typed !== 'number') this.fixTo(here);
+    if (upperMm + lowerMm !== 0) return literal({ upperMm, lowerMm });
+    const isFollowed = here !== undefined && typeof here.typed === 'number' && (here.typed > 0 || upperMm === 0);
+    const least = param.blank === 'explicit' ? '>' : '>=';
+    const formula = isFollowed ? `IF(ISNUMBER(${here.cell}),IF(${here.cell}${least}0,${here.cell},NA()),NA())` : undefined;
+    const cell = this.put(withUnit(name, 'mm'), `± ${meaning}`, formula, upperMm);
+    return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
   }
-}
-
-const isQuantity = (raw: Known): boolean => isText(raw) && /^[\s+\-−±.]*\d/.test(raw);
-
-/** An input cell with its default: a blank or a bare 0 takes it, unless a zero there is refused. Outside its limits it has no value. */
-function inputFormula(cell: string, fallback: Ref | undefined, zeroIsRefused: boolean, isWord: boolean, limits: Limits | undefined): string {
-  const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : 'NA()';
-  if (isWord) return otherwise === 'NA()' ? cell : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${cell})`;
-  const conditions = limitFormulas(cell, limits);
-  const kept = conditions.length === 0 ? cell : `IF(AND(${conditions.join(',')}),${cell},NA())`;
-  if (zeroIsRefused) return `IF(ISNUMBER(${cell}),${kept},IF(${cell}="default",${otherwise},NA()))`;
-  return `IF(ISNUMBER(${cell}),IF(${cell}=0,${otherwise},${kept}),${otherwise})`;
 }
 
 function literal(value: unknown): Ref {

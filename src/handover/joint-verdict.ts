@@ -1,5 +1,5 @@
 // The rules of one variant as formulas, and the verdict over them.
-import { WORST_FIRST } from '../core/check/check';
+import { type State, WORST_FIRST } from '../core/check/check';
 import type { Variant } from '../joint/evaluate';
 import type { Bound, Rule } from '../joint/graph';
 import type { JointRow } from './joint-row';
@@ -8,6 +8,7 @@ export interface RuleState {
   readonly rule: Rule;
   /** Cell with the state, or nothing where the rule is left out. */
   readonly state: string | undefined;
+  /** Formulas. */
   readonly value: string | undefined;
   readonly limit: string | undefined;
 }
@@ -21,37 +22,54 @@ const BROKEN: Readonly<Record<Bound['side'], (value: string, limit: string) => s
 
 export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<RuleState, 'rule'> {
   const finding = variant.finding(rule);
-  if (finding === undefined) return { state: undefined, value: undefined, limit: undefined };
+  const when = rule.when === undefined ? undefined : row.cellOf(rule.when);
+  if (finding === undefined) {
+    // a rule that was left out has no formula: it must stay left out
+    if (when !== undefined) row.fix(`NOT(${when})`);
+    return { state: undefined, value: undefined, limit: undefined };
+  }
+  const title = `rule: ${rule.name}`;
   const value = row.cellOf(rule.value);
   const limitOf = (bound: Bound | undefined): string | undefined => (bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : row.cellOf(bound.limit));
-  const limits = [limitOf(rule.fail), limitOf(rule.look)];
-  const title = `rule: ${rule.name}`;
-  const words = rule.basis;
-  const shown = limits[0] ?? limits[1];
-  if (value === undefined || shown === undefined) return { state: row.putState(title, words, `"${finding.state}"`, finding.state), value: undefined, limit: undefined };
+  const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
+  const shown = fail ?? look;
+  if (value === undefined || shown === undefined) {
+    const formula = finding.state === 'not checked' ? '"not checked"' : `IF(${row.asSent()},"${finding.state}","not checked")`;
+    return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
+  }
+  const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
   const failing = rule.softWhen === undefined ? '"fail"' : `IF(${row.cellOf(rule.softWhen) ?? 'FALSE'},"look","fail")`;
-  const looking = rule.look === undefined || limits[1] === undefined ? '"pass"' : `IF(${BROKEN[rule.look.side](value, limits[1])},"look","pass")`;
-  const judged = rule.fail === undefined || limits[0] === undefined ? looking : `IF(${BROKEN[rule.fail.side](value, limits[0])},${failing},${looking})`;
-  return { state: row.putState(title, words, `IF(ISNUMBER(${value}),${judged},"not checked")`, finding.state), value, limit: shown };
+  const looking = rule.look === undefined || look === undefined ? '"pass"' : `IF(${BROKEN[rule.look.side](value, look)},"look","pass")`;
+  const judged = isFailed === undefined ? looking : `IF(${isFailed},${failing},${looking})`;
+  const checked = `IF(ISNUMBER(${value}),${judged},"not checked")`;
+  return {
+    state: row.putState(title, rule.basis, when === undefined ? checked : `IF(${when},${checked},"left out")`, finding.state),
+    value,
+    limit: isFailed === undefined || look === undefined ? shown : `IF(${isFailed},${fail},${look})`,
+  };
 }
 
-interface Verdict {
+export interface Verdict {
   readonly state: string;
+  /** Of the cell with the state. */
   rule(state: string): string;
   value(state: string): string;
   limit(state: string): string;
 }
 
-/** The worst state, and the first rule that has it. */
-export function verdictFormulas(states: readonly RuleState[]): Verdict {
+/** The worst state, and the first rule that has it. `holds` is the cell that says whether the row is about the inputs at all. */
+export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): Verdict {
   const judged = states.filter(({ state }) => state !== undefined);
-  const any = (word: string): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
+  const any = (word: State): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
   const worst = WORST_FIRST.slice(0, -1).reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
-  const first = (state: string, of: (entry: RuleState) => string): string => `IF(${state}="pass","–",${judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"')})`;
+  const first = (state: string, of: (entry: RuleState) => string, changed: string): string => {
+    const found = `IF(${state}="pass","–",${judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"')})`;
+    return holds === undefined ? found : `IF(${holds},${found},${changed})`;
+  };
   return {
-    state: worst,
-    rule: state => first(state, ({ rule }) => `"${rule.name}"`),
-    value: state => first(state, ({ value }) => value ?? '"–"'),
-    limit: state => first(state, ({ limit }) => limit ?? '"–"'),
+    state: holds === undefined ? worst : `IF(${holds},${worst},"not checked")`,
+    rule: state => first(state, ({ rule }) => `"${rule.name}"`, '"another screw, head, material or blank: ask for a new copy"'),
+    value: state => first(state, ({ value }) => value ?? '"–"', '"–"'),
+    limit: state => first(state, ({ limit }) => limit ?? '"–"', '"–"'),
   };
 }

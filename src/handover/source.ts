@@ -11,6 +11,7 @@ export interface SourceCell {
 
 export interface SourceSheet {
   readonly name: string;
+  readonly isHidden?: boolean;
   /** By address, `B4`. */
   readonly cells: ReadonlyMap<string, SourceCell>;
 }
@@ -18,31 +19,36 @@ export interface SourceSheet {
 export interface SourceWorkbook {
   readonly name: string;
   readonly sheets: readonly SourceSheet[];
+  /** What defined names stand for, by name in small letters: `Joint!$B$4`. */
+  readonly names?: ReadonlyMap<string, string>;
 }
 
-/** A value, a rectangle of values, or nothing where a native function is not known here. */
-export type Known = Cell | null | CellError | readonly (readonly (Cell | null | CellError)[])[] | undefined;
+/** A value, a rectangle of values, or nothing where it is not known here. */
+export type Known = One | Rows;
+type One = Cell | null | CellError | undefined;
+type Rows = readonly (readonly (Cell | null | CellError)[])[];
 
-const OPERATORS: Readonly<Record<string, (a: number, b: number) => Cell>> = {
-  '+': (a, b) => a + b,
-  '-': (a, b) => a - b,
-  '*': (a, b) => a * b,
-  '/': (a, b) => a / b,
-  '^': (a, b) => a ** b,
-  '<': (a, b) => a < b,
-  '<=': (a, b) => a <= b,
-  '>': (a, b) => a > b,
-  '>=': (a, b) => a >= b,
+/** Cells of a range that is worked with here. */
+const MOST_CELLS = 1_000_000;
+/** How deep values are followed, through formulas and from cell to cell. */
+const DEEPEST = 600;
+const ERROR_CODE = /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
+
+export const isRows = (value: Known): value is Rows => Array.isArray(value);
+export const isFault = (value: Known): value is CellError => typeof value === 'object' && value !== null && 'cellError' in value;
+const one = (value: Known): Known => (isRows(value) && value.length === 1 && value[0]?.length === 1 ? value[0][0] : value);
+const scalar = (value: Known): One => {
+  const single = one(value);
+  return isRows(single) ? undefined : single;
 };
-
-const isMatrix = (value: Known): value is readonly (readonly (Cell | null | CellError)[])[] => Array.isArray(value);
-const one = (value: Known): Known => (isMatrix(value) && value.length === 1 && value[0]?.length === 1 ? value[0][0] : value);
 
 export class Source {
   private readonly sheets: ReadonlyMap<string, SourceSheet>;
   private readonly spilled = new Map<string, Cell>();
   private readonly known = new Map<string, Known>();
   private readonly open = new Set<string>();
+  private readonly circular = new Set<string>();
+  private depth = 0;
 
   constructor(readonly workbook: SourceWorkbook) {
     this.sheets = new Map(workbook.sheets.map(sheet => [sheet.name, sheet]));
@@ -52,44 +58,65 @@ export class Source {
     return this.sheets.get(sheet)?.cells.get(at);
   }
 
-  /** The value of a cell: as read, or worked out from its formula. */
-  value(sheet: string, at: string): Known {
+  /** The value of a cell: worked out from its formula, or as it was read. */
+  value(sheet: string, at: string): One {
     const cell = this.cell(sheet, at);
-    if (cell?.formula === undefined || cell.value !== null) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? null;
+    if (cell?.formula === undefined) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? null;
     const worked = one(this.result(sheet, at));
-    return isMatrix(worked) ? worked[0]?.[0] : worked;
+    const first = isRows(worked) ? worked[0]?.[0] : worked;
+    if (first !== undefined) return first;
+    if (cell.value === null) return undefined;
+    return typeof cell.value === 'string' && ERROR_CODE.test(cell.value) ? { cellError: cell.value } : cell.value;
   }
 
   /** What the formula of a cell gives; a table spills over its neighbours. */
   result(sheet: string, at: string): Known {
     const key = `${sheet}!${at}`;
     if (this.known.has(key)) return this.known.get(key);
-    if (this.open.has(key)) return { cellError: '#REF!' };
+    if (this.open.has(key)) {
+      for (const link of [...this.open].slice([...this.open].indexOf(key))) this.circular.add(link);
+      return undefined;
+    }
     this.open.add(key);
-    const tree = parseFormula(this.cell(sheet, at)?.formula ?? '');
-    const result = tree === undefined ? undefined : this.evaluate(tree, sheet);
+    const result = this.evaluate(parseFormula(this.cell(sheet, at)?.formula ?? ''), sheet);
     this.open.delete(key);
     this.known.set(key, result);
     return result;
   }
 
-  /** Lets every table of a sheet spill, so that cells that point at spilled ones find them. */
-  spill(sheet: string, row: number, column: number, rows: readonly (readonly Cell[])[]): void {
-    rows.forEach((line, r) => line.forEach((value, c) => this.spilled.set(`${sheet}!${address(row + r, column + c)}`, value)));
+  /** Whether its formula leads back to the cell itself, as far as it was followed. */
+  isCircular(sheet: string, at: string): boolean {
+    return this.circular.has(`${sheet}!${at}`);
   }
 
-  area({ sheet, top, left, bottom, right }: Area): (Cell | null | CellError)[][] {
-    return Array.from({ length: bottom - top + 1 }, (_, r) =>
-      Array.from({ length: right - left + 1 }, (__, c) => {
-        const value = this.value(sheet, address(top + r, left + c));
-        return isMatrix(value) || value === undefined ? null : value;
+  /** Lets a table spill, so that cells that point at spilled ones find them. */
+  spill(sheet: string, row: number, column: number, rows: Rows): void {
+    rows.forEach((line, r) =>
+      line.forEach((value, c) => {
+        if (value !== null && !isFault(value)) this.spilled.set(`${sheet}!${address(row + r, column + c)}`, value);
       }),
     );
   }
 
-  evaluate(node: FormulaNode | null, sheet: string): Known {
+  /** The values of a range; nothing where one of them is not known, or there are too many. */
+  area({ sheet, top, left, bottom, right }: Area): Rows | undefined {
+    const [height, width] = [bottom - top + 1, right - left + 1];
+    if (height * width > MOST_CELLS) return undefined;
+    const rows = Array.from({ length: height }, (_, r) => Array.from({ length: width }, (__, c) => this.value(sheet, address(top + r, left + c))));
+    return rows.some(row => row.includes(undefined)) ? undefined : (rows as Rows);
+  }
+
+  evaluate(node: FormulaNode | null | undefined, sheet: string): Known {
     if (node === null) return null;
-    const args = node.arguments ?? [];
+    if (node === undefined || this.depth > DEEPEST) return undefined;
+    this.depth += 1;
+    const value = this.worked(node, sheet);
+    this.depth -= 1;
+    return value;
+  }
+
+  private worked(node: FormulaNode, sheet: string): Known {
+    const [left = null, right = null] = node.arguments ?? [];
     switch (node.type) {
       case 'Literal':
         return node.value as Cell;
@@ -100,11 +127,11 @@ export class Source {
         return area === undefined ? undefined : one(this.area(area));
       }
       case 'ArrayExpression':
-        return node.elements?.map(row => row.map(part => this.evaluate(part, sheet) as Cell));
+        return this.rows(node, sheet);
       case 'UnaryExpression':
-        return unary(node.operator ?? '', this.evaluate(args[0] ?? null, sheet));
+        return node.operator === '#' ? this.spilledAt(left, sheet) : unary(node.operator ?? '', scalar(this.evaluate(left, sheet)));
       case 'BinaryExpression':
-        return binary(node.operator ?? '', this.evaluate(args[0] ?? null, sheet), this.evaluate(args[1] ?? null, sheet));
+        return binary(node.operator ?? '', scalar(this.evaluate(left, sheet)), scalar(this.evaluate(right, sheet)));
       case 'CallExpression':
         return this.called(node, sheet);
       default:
@@ -112,52 +139,118 @@ export class Source {
     }
   }
 
+  private rows({ elements = [] }: FormulaNode, sheet: string): Known {
+    const rows = elements.map(row => row.map(part => scalar(this.evaluate(part, sheet))));
+    return rows.some(row => row.includes(undefined)) ? undefined : (rows as Rows);
+  }
+
+  private spilledAt(node: FormulaNode | null, sheet: string): Known {
+    const area = node === null ? undefined : areaOf(node, sheet);
+    return area === undefined || this.cell(area.sheet, address(area.top, area.left))?.formula === undefined ? undefined : this.result(area.sheet, address(area.top, area.left));
+  }
+
   private called(node: FormulaNode, sheet: string): Known {
     const args = (node.arguments ?? []).map(arg => this.evaluate(arg, sheet));
     const own = ownFunction(node);
-    if (own !== undefined) {
-      if (args.includes(undefined)) return undefined;
-      const answer = call(own, args);
-      return answer.ok ? answer.value : { cellError: answer.code };
-    }
-    return native(node.callee?.name.toUpperCase() ?? '', args);
+    if (own === undefined) return NATIVE[node.callee?.name?.toUpperCase() ?? '']?.(args);
+    if (args.includes(undefined)) return undefined;
+    const answer = call(own, args);
+    return answer.ok ? answer.value : { cellError: answer.code };
   }
 }
 
-function unary(operator: string, value: Known): Known {
-  const x = one(value);
-  if (typeof x !== 'number') return x === undefined ? undefined : operator === '+' ? x : { cellError: '#VALUE!' };
-  return operator === '-' ? -x : operator === '%' ? x / 100 : x;
+function unary(operator: string, value: One): One {
+  if (operator === '+' || operator === '@' || isFault(value)) return value;
+  const x = value ?? (value === null ? 0 : undefined);
+  if (typeof x !== 'number') return undefined;
+  return operator === '-' ? -x : operator === '%' ? x / 100 : undefined;
 }
 
-function binary(operator: string, left: Known, right: Known): Known {
-  const [a, b] = [one(left), one(right)];
-  if (a === undefined || b === undefined || isMatrix(a) || isMatrix(b)) return undefined;
-  if (a !== null && typeof a === 'object') return a;
-  if (b !== null && typeof b === 'object') return b;
-  if (operator === '&') return `${a ?? ''}${b ?? ''}`;
-  if (operator === '=' || operator === '<>') return (String(a ?? '').toLowerCase() === String(b ?? '').toLowerCase()) === (operator === '=');
-  const work = OPERATORS[operator];
-  if (work === undefined || typeof (a ?? 0) !== 'number' || typeof (b ?? 0) !== 'number') return { cellError: '#VALUE!' };
-  const result = work((a ?? 0) as number, (b ?? 0) as number);
-  return typeof result === 'number' && !Number.isFinite(result) ? { cellError: '#DIV/0!' } : result;
+const sign = (a: number, b: number): number => (Math.abs(a - b) <= 1e-15 * Math.max(Math.abs(a), Math.abs(b)) ? 0 : a - b);
+
+const ARITHMETIC: Readonly<Record<string, (a: number, b: number) => number>> = { '+': (a, b) => a + b, '-': (a, b) => a - b, '*': (a, b) => a * b, '/': (a, b) => a / b, '^': (a, b) => a ** b };
+const COMPARISONS: Readonly<Record<string, (a: number, b: number) => boolean>> = {
+  '=': (a, b) => sign(a, b) === 0,
+  '<>': (a, b) => sign(a, b) !== 0,
+  '<': (a, b) => sign(a, b) < 0,
+  '<=': (a, b) => sign(a, b) <= 0,
+  '>': (a, b) => sign(a, b) > 0,
+  '>=': (a, b) => sign(a, b) >= 0,
+};
+
+function binary(operator: string, a: One, b: One): One {
+  if (a === undefined || b === undefined) return undefined;
+  if (isFault(a)) return a;
+  if (isFault(b)) return b;
+  if (operator === '&') return joined(a, b);
+  const compare = COMPARISONS[operator];
+  if (typeof a === 'string' || typeof b === 'string') return compare === undefined ? undefined : sameText(operator, a, b);
+  if (typeof a === 'boolean' || typeof b === 'boolean') return undefined;
+  if (compare !== undefined) return compare(a ?? 0, b ?? 0);
+  if (operator === '/' && (b ?? 0) === 0) return { cellError: '#DIV/0!' };
+  const result = ARITHMETIC[operator]?.(a ?? 0, b ?? 0);
+  return result !== undefined && Number.isFinite(result) ? result : undefined;
 }
+
+/** How other numbers print depends on the program. */
+const printed = (value: Cell | null): string | undefined => (typeof value === 'string' ? value : value === null ? '' : typeof value === 'number' && Number.isInteger(value) ? String(value) : undefined);
+
+function joined(a: Cell | null, b: Cell | null): One {
+  const [left, right] = [printed(a), printed(b)];
+  return left === undefined || right === undefined ? undefined : left + right;
+}
+
+/** A blank is as an empty text; a number is never a text. */
+function sameText(operator: string, a: Cell | null, b: Cell | null): One {
+  if (operator !== '=' && operator !== '<>') return undefined;
+  const isSame = typeof (a ?? '') === 'string' && typeof (b ?? '') === 'string' && String(a ?? '').toLowerCase() === String(b ?? '').toLowerCase();
+  return isSame === (operator === '=');
+}
+
+/** The numbers of all arguments: of a range its numbers only, alone a number or a blank. */
+function numbersOf(args: readonly Known[]): readonly number[] | CellError | undefined {
+  const numbers: number[] = [];
+  for (const arg of args) {
+    for (const value of isRows(arg) ? arg.flat() : [arg]) {
+      if (isFault(value)) return value;
+      if (typeof value === 'number') numbers.push(value);
+      else if (!isRows(arg) && value !== null) return undefined;
+    }
+  }
+  return numbers;
+}
+
+const over = (of: (numbers: readonly number[]) => number) => (args: readonly Known[]): Known => {
+  const numbers = numbersOf(args);
+  return numbers === undefined || 'cellError' in numbers ? numbers : of(numbers);
+};
+
+const truths = (of: (values: readonly boolean[]) => boolean) => (args: readonly Known[]): Known => (args.every((arg): arg is boolean => typeof arg === 'boolean') ? of(args) : undefined);
 
 /** The few native functions that stand around ours in ordinary sheets. */
-function native(name: string, args: readonly Known[]): Known {
-  const [first, second, third] = args;
-  if (name === 'IF') return first === true ? second : first === false ? (third ?? false) : undefined;
-  if (name === 'INDEX' && isMatrix(first) && typeof second === 'number') {
-    const [row, column] = first.length === 1 && third === undefined ? [1, second] : [second, typeof third === 'number' ? third : 1];
-    return first[row - 1]?.[column - 1] ?? { cellError: '#REF!' };
-  }
-  if (name === 'ROUND' && typeof first === 'number' && typeof second === 'number') {
-    const scale = 10 ** second;
-    return (Math.sign(first) * Math.round(Number((Math.abs(first) * scale).toPrecision(15)))) / scale;
-  }
-  if ((name === 'MAX' || name === 'MIN' || name === 'SUM') && args.every(arg => typeof arg === 'number')) {
-    const numbers = args as number[];
-    return name === 'SUM' ? numbers.reduce((a, b) => a + b, 0) : name === 'MAX' ? Math.max(...numbers) : Math.min(...numbers);
-  }
-  return undefined;
-}
+const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>> = {
+  IF: args => {
+    const [test, then, otherwise] = args;
+    const isTrue = typeof test === 'number' ? test !== 0 : test;
+    return isFault(test) ? test : isTrue === true ? (then ?? (then === null ? 0 : undefined)) : isTrue === false ? (args.length < 3 ? false : (otherwise ?? (otherwise === null ? 0 : undefined))) : undefined;
+  },
+  IFERROR: ([value, otherwise]) => (isFault(value) ? otherwise : value),
+  ISNUMBER: ([value]) => (value === undefined || isRows(value) ? undefined : typeof value === 'number'),
+  AND: truths(values => values.every(value => value)),
+  OR: truths(values => values.some(value => value)),
+  NOT: ([value]) => (typeof value === 'boolean' ? !value : undefined),
+  ABS: ([value]) => (typeof value === 'number' ? Math.abs(value) : undefined),
+  SUM: over(numbers => numbers.reduce((a, b) => a + b, 0)),
+  MAX: over(numbers => numbers.reduce((a, b) => Math.max(a, b), numbers[0] ?? 0)),
+  MIN: over(numbers => numbers.reduce((a, b) => Math.min(a, b), numbers[0] ?? 0)),
+  ROUND: ([value, places]) => {
+    if (typeof value !== 'number' || typeof places !== 'number') return undefined;
+    const scale = 10 ** places;
+    return (Math.sign(value) * Math.round(Number((Math.abs(value) * scale).toPrecision(15)))) / scale;
+  },
+  INDEX: ([rows, first, second]) => {
+    if (!isRows(rows) || typeof first !== 'number' || first < 1 || (second !== undefined && typeof second !== 'number')) return undefined;
+    const [row, column] = rows.length === 1 && second === undefined ? [1, first] : [first, second ?? 1];
+    return column < 1 ? undefined : (rows[row - 1]?.[column - 1] ?? { cellError: '#REF!' });
+  },
+};

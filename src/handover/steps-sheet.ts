@@ -3,8 +3,6 @@ import type { Cell } from '../core/kinds';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { address, fixedCell } from './formula';
 
-export const STEPS = 'Steps';
-
 export interface StepRow {
   readonly label: string;
   readonly formula?: string;
@@ -22,6 +20,8 @@ export class StepsSheet {
   ];
   private next = 3;
 
+  constructor(readonly name = 'Steps') {}
+
   heading(text: string): void {
     ['', 'value', 'unit', 'in words', 'source'].forEach((title, c) => this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? text : title }));
     this.next += 1;
@@ -37,7 +37,17 @@ export class StepsSheet {
     if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
     if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });
     this.next += 1;
-    return fixedCell(STEPS, r, 1);
+    return fixedCell(this.name, r, 1);
+  }
+
+  /** Where the sheet stands; `backTo` takes back what was written since. */
+  mark(): readonly [next: number, cells: number] {
+    return [this.next, this.cells.length];
+  }
+
+  backTo([next, cells]: readonly [number, number]): void {
+    this.next = next;
+    this.cells.length = cells;
   }
 
   gap(): void {
@@ -45,6 +55,6 @@ export class StepsSheet {
   }
 
   plan(): SheetPlan {
-    return { name: STEPS, widths: [36, 16, 9, 70, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+    return { name: this.name, widths: [36, 16, 9, 70, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
   }
 }

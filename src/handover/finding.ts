@@ -1,0 +1,10 @@
+/** What happened to one cell: a call of ours, a formula that not every program reads, or something that had to change. */
+export interface Finding {
+  readonly sheet: string;
+  /** Nothing where it is about the whole sheet. */
+  readonly at: string;
+  readonly what: 'live' | 'value, not live' | 'not in every program' | 'error' | 'changed';
+  readonly words: string;
+  /** How many values of ours: a table has many. */
+  readonly values?: number;
+}

@@ -1,0 +1,57 @@
+// What has no plain formula goes along as a value. It shows only while the cells it was worked out from are as they were sent.
+import type { Card } from '../core/card';
+import type { Cell } from '../core/kinds';
+import { number } from '../plain/spreadsheet';
+import { type Desk, sentAs } from './bind';
+import { address, areaOf, fixedCell, type FormulaNode, walk } from './formula';
+import { quoted, sameAs } from './inputs';
+import { isFault, isRows } from './source';
+
+/** More cells than this are not watched. */
+const MOST_WATCHED = 60;
+const LONGEST = 200;
+const CHANGED = quoted('inputs changed');
+const STATES: readonly unknown[] = ['pass', 'look', 'fail'];
+
+interface Watched {
+  readonly name: string;
+  readonly cell: string;
+  readonly value: Cell;
+  readonly conditions: (cell: string) => readonly string[];
+}
+
+/** The cells that a formula reads; nothing where one of them cannot be watched. */
+function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sheet: string): readonly Watched[] | undefined {
+  const found = new Map<string, Watched>();
+  for (const node of walk(tree)) {
+    if (node.type !== 'ReferenceIdentifier') continue;
+    const area = areaOf(node, sheet);
+    if (area === undefined || (area.bottom - area.top + 1) * (area.right - area.left + 1) > MOST_WATCHED) return undefined;
+    for (let r = area.top; r <= area.bottom; r++) {
+      for (let c = area.left; c <= area.right; c++) {
+        const value = sentAs(desk, area.sheet, address(r, c));
+        if (value === undefined || isRows(value) || isFault(value) || typeof value === 'boolean') return undefined;
+        const name = `${area.sheet} ${address(r, c)}`;
+        found.set(name, { name, cell: fixedCell(area.sheet, r, c), value: value ?? '', conditions: cell => sameAs(cell, value) ?? [] });
+      }
+    }
+  }
+  return found.size > MOST_WATCHED ? undefined : [...found.values()];
+}
+
+/** Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or nothing where it stays a bare value. */
+export function frozen({ steps, ...desk }: Pick<Desk, 'source' | 'converted' | 'steps'>, card: Card | undefined, tree: FormulaNode, sheet: string, at: string): (value: Cell) => string | undefined {
+  const cells = watched(desk, tree, sheet);
+  if (cells === undefined || cells.length === 0) return () => undefined;
+  steps.heading(`${sheet} ${at}: ${card?.id ?? 'formula'}, value, not live`);
+  const conditions = cells.flatMap(({ name, cell, value, conditions: of }) => {
+    const row = steps.row({ label: `input ${name}`, formula: `IF(${cell}="","",${cell})`, value, words: `as sent: ${value === '' ? 'blank' : String(value)}` });
+    return of(row);
+  });
+  const holds = steps.row({ label: 'inputs as sent', formula: `AND(${conditions.join(',')})`, value: true, words: card?.notLive ?? 'no plain formula', ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }) });
+  steps.gap();
+  return value => {
+    if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;
+    return `IF(${holds},${typeof value === 'number' ? number(value).text : quoted(value)},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
+  };
+}

@@ -1,0 +1,71 @@
+// An input cell as a formula: what is within limits, what takes the default, what has no value.
+import type { Limits, Param } from '../core/card';
+import { isEmpty } from '../core/read/params';
+import { readAnyQuantity } from '../core/read/quantity';
+import { Refused } from '../core/refuse';
+import { number, text } from '../plain/spreadsheet';
+import { limitFormulas } from './limits';
+import { isRows, type Known } from './source';
+
+/** A longer text is not allowed inside a formula. */
+const LONGEST_LITERAL = 200;
+
+export const quoted = (word: string): string => (text(word) as { text: string }).text;
+
+/** Conditions that hold while the cell has what it had. Nothing where that cannot be told. */
+export function sameAs(cell: string, was: Known): readonly string[] | undefined {
+  if (was === undefined || isRows(was)) return undefined;
+  if (isEmpty(was) || was === 0) return [`OR(${cell}="",${cell}=0)`];
+  if (typeof was === 'number') return [`${cell}=${number(was).text}`];
+  if (typeof was !== 'string') return undefined;
+  return was.length <= LONGEST_LITERAL ? [`${cell}=${quoted(was)}`] : [`LEN(${cell})=${was.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(was.slice(0, LONGEST_LITERAL))}`];
+}
+
+/** A number with its unit, or a half width; no size of a table. */
+export const isQuantity = (typed: string): boolean => readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
+
+/** What a text in the cell stood for. */
+export interface Meaning<T> {
+  readonly typed: Known;
+  readonly means: T;
+}
+
+const NONE = 'NA()';
+
+/** A number within its limits; blank, a bare 0 and the word default take the default, except that a 0 may be a true one. */
+export function numberFormula(cell: string, { blank, limits }: Param, otherwise: string | undefined, meaning: Meaning<number> | undefined): string {
+  const made = otherwise ?? NONE;
+  const conditions = limitFormulas(cell, limits);
+  const kept = conditions.length === 0 ? cell : `IF(AND(${conditions.join(',')}),${cell},${NONE})`;
+  const asNumber = blank === 'explicit' ? kept : `IF(${cell}=0,${made},${kept})`;
+  const asDefault = made === NONE ? NONE : blank === 'explicit' ? `IF(${cell}="default",${made},${NONE})` : `IF(OR(${cell}="",${cell}="default"),${made},${NONE})`;
+  const same = meaning === undefined ? undefined : sameAs(cell, meaning.typed);
+  const asText = meaning === undefined || same === undefined ? asDefault : `IF(AND(${same.join(',')}),${number(meaning.means).text},${asDefault})`;
+  return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
+}
+
+/** One of a few words; what was typed may be another spelling of one. */
+export function choiceFormula(cell: string, words: readonly string[], otherwise: string | undefined, meaning: Meaning<string> | undefined): string {
+  const asDefault = otherwise === undefined ? NONE : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${NONE})`;
+  const known = words.map((word): readonly [string, string] => [word, word]);
+  const typed = meaning?.typed;
+  const spelled: readonly (readonly [string, string])[] = meaning !== undefined && typeof typed === 'string' && !words.includes(typed.toLowerCase()) ? [[typed, meaning.means], ...known] : known;
+  return spelled.reduceRight((rest, [word, means]) => `IF(${cell}=${quoted(word)},${quoted(means)},${rest})`, asDefault);
+}
+
+/** The words of an argument that takes nothing else. */
+export function choicesOf({ kind }: Param): readonly string[] {
+  const words = [...kind.accepts.matchAll(/"([^"]+)"/g)].map(([, word]) => word ?? '');
+  return kind.accepts === words.map(word => `"${word}"`).join(', ') ? words : [];
+}
+
+/** A list keeps its limits to itself; it is asked whether it takes a negative entry. */
+export function listLimits({ kind, limits }: Param): Limits | undefined {
+  try {
+    kind.read([[-1], [-1]], { argument: '', read: new Map() });
+    return limits;
+  } catch (fault) {
+    if (fault instanceof Refused) return { above: 0, ...limits };
+    throw fault;
+  }
+}
