@@ -51,7 +51,7 @@ export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookP
   });
 
   async function save(): Promise<void> {
-    const plan = workbook.plan();
+    const plan = await workbook.plan();
     const bytes = await busy("Writing the file …", write(plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }

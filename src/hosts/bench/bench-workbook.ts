@@ -33,8 +33,8 @@ export interface SheetContents {
 export interface BenchWorkbook {
   readonly port: SheetPort;
   openPlan(plan: WorkbookPlan): void;
-  /** What is open, as a plan. */
-  plan(): WorkbookPlan;
+  /** What is open, calculated, as a plan. */
+  plan(): Promise<WorkbookPlan>;
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
   /** Told of each change by the user, not of answers of formulas. */
@@ -80,7 +80,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   return {
     port: benchPort(sheets),
     openPlan: (plan) => open(workbookData(plan)),
-    plan: () => workbookPlan(sheets),
+    async plan() {
+      await sheets.api.getFormula().onCalculationResultApplied();
+      return workbookPlan(sheets);
+    },
     open,
     snapshot() {
       const workbook = sheets.api.getWorkbook(workbookId);
