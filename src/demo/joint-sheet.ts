@@ -1,11 +1,8 @@
-import type { Cell } from '../core/kinds';
-import type { PlanCell, Role, SheetPlan } from '../sheet/plan';
-import { cell, row } from './build';
-
-const FIRST_INPUT = 5;
+import type { SheetPlan } from '../sheet/plan';
+import { type Block, type Input, row, stepSheet, table } from './build';
 
 /** Names as JOINT.TABLE knows them, so that the block feeds it too. Seat and board stand together: the layers of the grip. */
-const INPUTS: readonly (readonly [name: string, value: Cell, unit: string, note: string])[] = [
+const INPUTS: readonly Input[] = [
   ['screw', 'ST2.9', '', 'tapping screw ISO 1478'],
   ['head', 'ISO 7049', '', 'pan head'],
   ['end', 'cone', '', 'cone or flat'],
@@ -31,19 +28,12 @@ const INPUTS: readonly (readonly [name: string, value: Cell, unit: string, note:
   ['bottom gap', 1, 'mm', 'room asked under the tip'],
 ];
 
-const place = new Map(INPUTS.map(([name], i) => [name, `B${FIRST_INPUT + i}`]));
-
-/** Input names in brackets become cell references: `[wall]`. */
-const refer = (formula: string): string => formula.replace(/\[([a-z ]+)\]/gi, (_, name: string) => place.get(name) ?? `?${name}`);
-
-const LAYERS = `${place.get('seat')}:${place.get('board')}`;
-const TOLERANCES = `${place.get('seat tolerance')}:${place.get('board tolerance')}`;
+const LAYERS = '[seat]:[board]';
+const TOLERANCES = '[seat tolerance]:[board tolerance]';
 const WITH_HEAD = '[screw]&" "&[head]';
 const WITH_END = '[screw]&" "&[end]';
 
-type Step = readonly [label: string, formula: string, unit: string, note: string];
-
-const STEPS: readonly (readonly [heading: string, steps: readonly Step[]])[] = [
+const BLOCKS: readonly Block[] = [
   [
     'Head recess',
     [
@@ -101,34 +91,13 @@ const STEPS: readonly (readonly [heading: string, steps: readonly Step[]])[] = [
   ],
 ];
 
-const INPUT_ROLES: readonly Role[] = ['label', 'input', 'unit', 'text', 'text', 'note'];
-const STEP_ROLES: readonly Role[] = ['label', 'result', 'unit', 'text', 'text', 'note'];
+const { list, states, refer, next } = stepSheet('One joint, step by step', 'Change an input; every line below follows. Each result is one function call: select it to read what it does.', INPUTS, BLOCKS);
+const LENGTHS = refer(`=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`);
 
-function cells(): { list: PlanCell[]; states: string[] } {
-  const list: PlanCell[] = [
-    cell('A1', 'title', 'One joint, step by step'),
-    cell('A2', 'note', 'Change an input; every line below follows. Each result is one function call: select it to read what it does.'),
-    ...row(FIRST_INPUT - 1, ['header', 'header', 'header', 'header', 'header', 'header'], ['Inputs', 'value', 'unit', '', '', 'note']),
-    ...INPUTS.flatMap(([name, value, unit, note], i) => row(FIRST_INPUT + i, INPUT_ROLES, [name, value, unit === '' ? undefined : unit, undefined, undefined, note])),
-  ];
-  const states: string[] = [];
-  let r = FIRST_INPUT + INPUTS.length + 1;
-  for (const [heading, steps] of STEPS) {
-    list.push(...row(r++, ['header', 'header', 'header', 'header', 'header', 'header'], [heading, 'value', 'unit', '', '', 'note']));
-    for (const [label, formula, unit, note] of steps) {
-      list.push(...row(r, STEP_ROLES, [label, refer(formula), unit === '' ? undefined : unit, undefined, undefined, note === '' ? undefined : note], '0.00'));
-      if (formula.includes('CHECK.')) states.push(`B${r}`);
-      r++;
-    }
-    r++;
-  }
-  list.push(...row(r, ['heading'], ['Every standard length against this joint']));
-  list.push(cell(`A${r + 1}`, 'result', refer(`=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`), '0.00'));
-  for (const column of ['B', 'C', 'D', 'E', 'F']) list.push({ at: `${column}${r + 1}`, role: 'header' });
-  states.push(`E${r + 2}:E${r + 14}`);
-  return { list, states };
-}
-
-const { list, states } = cells();
-
-export const jointSheet: SheetPlan = { name: 'Joint', widths: [34, 15, 13, 13, 12, 64], frozenRows: 1, cells: list, stateRanges: states };
+export const jointSheet: SheetPlan = {
+  name: 'Joint',
+  widths: [34, 15, 13, 13, 12, 64],
+  frozenRows: 1,
+  cells: [...list, ...row(next, ['heading'], ['Every standard length against this joint']), ...table(0, next + 1, 6, LENGTHS, '0.00')],
+  stateRanges: [...states, `E${next + 2}:E${next + 14}`],
+};

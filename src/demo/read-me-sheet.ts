@@ -6,6 +6,9 @@ const WHAT = [
   'The lid (head half) carries the recess for the screw head; its seat presses on the board. The boss of the lower half (thread half) carries the thread.',
   'Joint: the inputs of one joint, then every step with one function a line, in the order in which it is drawn.',
   'Variants: several screws side by side through one JOINT.TABLE. Change a screw, a length or a wall and read state and reason.',
+  'Strength: what thread, boss and seat hold, strip and set torque, clamp force, a pressed pin. Estimates, each called so.',
+  'Tolerance: one stack at worst case, as a root sum square and drawn 100,000 times, with tolerances looked up.',
+  'Checks: every rule of one joint with value, limit and a remedy that was tried; what a function says about a call.',
   'Screw: everything that is held about one screw and its head, each value with its standard and how it is held.',
   'Type =ENCL. in any cell to see all functions. A length may be typed with its unit: "0.167 in + 0.25 mm".',
 ];

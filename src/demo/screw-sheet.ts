@@ -1,5 +1,5 @@
 import type { SheetPlan } from '../sheet/plan';
-import { cell } from './build';
+import { cell, table } from './build';
 
 export const screwSheet: SheetPlan = {
   name: 'Screw',
@@ -12,8 +12,7 @@ export const screwSheet: SheetPlan = {
     cell('B4', 'input', 'ST2.9'),
     cell('A5', 'label', 'head'),
     cell('B5', 'input', 'ISO 7049'),
-    cell('A7', 'result', '=ENCL.SCREW.CARD(B4,B5)'),
-    ...['B', 'C', 'D', 'E', 'F'].map(column => ({ at: `${column}7`, role: 'header' as const })),
+    ...table(0, 7, 6, '=ENCL.SCREW.CARD(B4,B5)'),
     cell('H4', 'label', 'standard lengths (mm)'),
     cell('H5', 'result', '=ENCL.SCREW.LENGTHS(B4)'),
   ],

@@ -1,6 +1,6 @@
 import type { Cell } from '../core/kinds';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { at, cell } from './build';
+import { at, cell, table } from './build';
 
 const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'pilot', 'hole', 'seat', 'relief', 'material', 'board plane', 'board', 'allowance', 'pilot held at', 'boss height', 'hole depth', 'bottom gap'] as const;
 
@@ -48,8 +48,7 @@ function cells(): PlanCell[] {
   OUTPUTS.forEach((name, i) => list.push(cell(at(i + 1, ASKED), 'input', name)));
   const inputs = `${at(1, HEADER)}:${at(NAMES.length, LAST)}`;
   const outputs = `${at(1, ASKED)}:${at(OUTPUTS.length, ASKED)}`;
-  OUTPUTS.forEach((_, i) => i > 0 && list.push({ at: at(i + 1, RESULT), role: 'header' }));
-  list.push(cell(at(1, RESULT), 'result', `=ENCL.JOINT.TABLE(${inputs},${outputs})`, '0.00'));
+  list.push(...table(1, RESULT, OUTPUTS.length, `=ENCL.JOINT.TABLE(${inputs},${outputs})`, '0.00'));
   for (let v = 0; v < VARIANTS.length + SPARE; v++) {
     const source = at(0, HEADER + 1 + v);
     list.push(cell(at(0, RESULT + 1 + v), 'label', `=IF(${source}="","",${source})`));
