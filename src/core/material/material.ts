@@ -1,8 +1,9 @@
 // Materials: the built-in ranges by ISO 1043 symbol, or the user's own card.
 import { MATERIAL_RANGES, type MaterialRange } from '../../standards/material-ranges';
-import { notInTable, wrongInput } from '../refuse';
+import { isBlank, isCellError, numeric, shown } from '../read/params';
 import * as Q from '../read/quantity';
-import { readQuantity, type Quantity } from '../read/quantity';
+import type { Quantity } from '../read/quantity';
+import { notInTable, Refused, wrongInput } from '../refuse';
 
 /** What a card of a material can hold, with the word a user types. */
 export const MATERIAL_QUANTITIES: Readonly<Record<string, Quantity>> = {
@@ -57,13 +58,15 @@ const quantityWord = (text: string): string | undefined => Object.keys(MATERIAL_
 /** The user's own card: rows of quantity and value. */
 export function ownCard(rows: readonly (readonly unknown[])[]): Material {
   const values = new Map<string, number>();
-  for (const [name, value] of rows) {
-    const word = String(name ?? '').trim().toLowerCase();
-    if (word === '' || value === null || value === undefined || value === '' || value === 0) continue;
-    const quantity = MATERIAL_QUANTITIES[word];
-    if (quantity === undefined) throw wrongInput(`"${word}" is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
-    values.set(word, typeof value === 'number' ? value : readQuantity(String(value), quantity));
-  }
+  rows.forEach(([name, value], i) => {
+    const error = [name, value].find(isCellError);
+    if (error !== undefined) throw new Refused(error.cellError, `row ${i + 1} is ${error.cellError}`);
+    if (isBlank(name) || isBlank(value)) return;
+    const word = String(name).trim().toLowerCase();
+    const quantity = Object.keys(MATERIAL_QUANTITIES).includes(word) ? MATERIAL_QUANTITIES[word] : undefined;
+    if (quantity === undefined) throw wrongInput(`${shown(name)} is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+    values.set(word, numeric(quantity).read(value, { argument: word, read: new Map() }));
+  });
   return { name: 'own card', values };
 }
 

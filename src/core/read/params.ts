@@ -23,9 +23,13 @@ export function shown(raw: unknown): string {
   return isEmpty(raw) ? 'blank' : String(raw);
 }
 
-/** A 1 × 1 range is its cell. */
-function single(raw: unknown): unknown {
-  return Array.isArray(raw) && raw.length === 1 && Array.isArray(raw[0]) && raw[0].length === 1 ? raw[0][0] : raw;
+const rowsOf = (range: readonly unknown[]): unknown[][] => range.map(row => (Array.isArray(row) ? (row as unknown[]) : [row]));
+
+/** A range as rows of cells; a 1 × 1 range is its cell. */
+function cellOrRows(raw: unknown): unknown {
+  if (!Array.isArray(raw)) return raw;
+  const rows = rowsOf(raw);
+  return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
 }
 
 // ---- kinds of one value ------------------------------------------------------------------------------------------
@@ -113,7 +117,7 @@ export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
   unit: '',
   accepts: 'a range',
   shape: 'block',
-  read: raw => (Array.isArray(raw) ? raw.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row])) : [[raw]]),
+  read: raw => (Array.isArray(raw) ? rowsOf(raw) : [[raw]]),
 };
 
 // ---- ranges ------------------------------------------------------------------------------------------------------
@@ -128,14 +132,14 @@ export interface ListKind<T> extends Kind<T> {
 /** One row or column as a list; a single value is a list of one. */
 export function asList(raw: unknown): readonly unknown[] {
   if (!Array.isArray(raw)) return [raw];
-  const rows = raw as unknown[][];
-  if (rows.length > 1 && (rows[0]?.length ?? 0) > 1) throw wrongInput('give one row or one column');
+  const rows = rowsOf(raw);
+  if (rows.length > 1 && rows.some(row => row.length > 1)) throw wrongInput('give one row or one column');
   return rows.length > 1 ? rows.map(row => row[0]) : (rows[0] ?? []);
 }
 
 function entries<E>(kind: Kind<E>, raw: unknown, place: Place, limits: Limits | undefined): E[] {
-  return asList(raw).map((entry, i) => {
-    const where = asList(raw).length > 1 ? `row ${i + 1} ` : '';
+  return asList(raw).map((entry, i, { length }) => {
+    const where = length > 1 ? `row ${i + 1} ` : '';
     if (isCellError(entry)) throw new Refused(entry.cellError, `${where}is ${entry.cellError}`);
     if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
     try {
@@ -237,7 +241,7 @@ const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typ
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
 export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap<string, unknown>): T | undefined {
-  const value = param.kind.shape === 'list' ? raw : single(raw);
+  const value = param.kind.shape === 'list' ? raw : cellOrRows(raw);
   const { name, kind, blank } = param;
   try {
     if (isCellError(value) && kind.takesEverything !== true) throw new Refused(value.cellError, `is ${value.cellError}`);
