@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/engines/**'] },
+  test: { include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/engines/**', 'test/runtime/**'] },
 });

@@ -1,0 +1,78 @@
+// A text twice as long takes about twice the time to read or to refuse, at whatever length: no text stalls a sheet.
+import { describe, expect, test } from 'vitest';
+import { call } from '../../src/registry';
+import { bestOfThreeMs } from '../kit/best-of';
+
+/** A cell holds no more. */
+const LONGEST = 32_768;
+const AT_ONCE_MS = 0.1;
+const MOST = 2.5;
+
+/** How much longer the longest text takes than half of it; nothing where it is read at once. */
+function growth(read: (text: string) => void, bomb: (length: number) => string): number | undefined {
+  const [half, whole] = [bomb(LONGEST / 2), bomb(LONGEST)];
+  const once = bestOfThreeMs(() => read(whole));
+  if (once < AT_ONCE_MS) return undefined;
+  const times = Math.ceil(1 / once);
+  const timeMs = (text: string): number =>
+    bestOfThreeMs(() => {
+      for (let i = 0; i < times; i++) read(text);
+    });
+  // the machine may be busy in one of two measurements: the lower of three counts
+  return Math.min(...[1, 2, 3].map(() => timeMs(whole) / timeMs(half)));
+}
+
+const repeated = (piece: string) => (length: number): string => piece.repeat(Math.ceil(length / piece.length));
+const BOMBS: Readonly<Record<string, (length: number) => string>> = {
+  'sums': repeated('1 mm + '),
+  'digits': repeated('9'),
+  'fractions': repeated('1/'),
+  'mixed fractions': repeated('1 1/4 in '),
+  'spaces': length => `3${' '.repeat(length)}mm`,
+  'signs': repeated('+-'),
+  'points': repeated('.'),
+  'letters': repeated('m'),
+  'units': repeated('1in1mm'),
+  'tolerances': repeated('+1/-1'),
+  'ranges': repeated('1..'),
+  'exponents': repeated('1e1'),
+  'size and spaces': length => `M3${' '.repeat(length)}pan`,
+  'size and words': length => `M3 ${repeated('pan ')(length)}`,
+  'sizes': repeated('#4-40 '),
+  'card': repeated('strength 40 MPa; '),
+  'marks': repeated('"'),
+  'full-width digits': repeated('１'),
+};
+
+/** A reader each: units, angles, limits, heads, screws, holes, tolerances, materials, groups, states, lists, names. */
+const READERS: Readonly<Record<string, (text: string) => void>> = Object.fromEntries(
+  (
+    [
+      ['LENGTH.MM', 0], ['ANGLE.DEG', 0], ['LIMITS', 0], ['RECESS.DIAMETER', 0, 'x', 0.6], ['RECESS.FLOAT', 0, 'x', 3.4, 'M3', 0.2], ['SCREW.MAJOR', 0], ['HOLE.THREAD.SHARE', 1, 'M3', 'x'], 
+      ['SCREW.LENGTH.TOL', 2, 'ST2.9', 16, 'x'], ['ENGAGEMENT.LIMITS', 1, 16, 'x', [[1]], [[0.1]]], ['MATERIAL', 0, 'x', 'strength'], ['MATERIAL', 1, 'ABS', 'x'], ['TOL.MOULDED', 1, 10, 'x'],
+      ['UNIT.CHECK', 0, 'x', 'wall'], ['CHECK.MAX', 0, 'x', 1], ['CHECK.WORST', 0], ['STACK.WORST', 0], ['JOINT.VALUE', 2, [['wall']], [[2]], 'x'], ['REASON', 0], ['ABOUT', 1, 'BOSS.OD', 'x'],
+    ] as const
+  ).map(([id, place, ...args]) => [`${id} ${place + 1}`, (text: string) => void call(id, Object.assign([...args], { [place]: text }))]),
+);
+
+describe.each(Object.entries(READERS))('%s', (_, read) => {
+  test.each(Object.entries(BOMBS))('%s', (__, bomb) => {
+    const ratio = growth(read, bomb);
+    if (ratio !== undefined) expect(ratio).toBeLessThan(MOST);
+  });
+});
+
+test('a reader that looks back at every character is found out', () => {
+  const quadratic = (text: string): void => {
+    let seen = 0;
+    for (let i = 0; i < text.length; i += 8) for (let j = 0; j < i; j++) if (text[i] === text[j]) seen++;
+    if (seen < 0) throw new Error('never');
+  };
+  expect(growth(quadratic, repeated('9'))).toBeGreaterThan(MOST);
+});
+
+test('the sum of a full cell is measured', () => {
+  const ratio = growth(READERS['LENGTH.MM 1'] as (text: string) => void, repeated('1 mm + '));
+  console.log(`unit reader: ${LONGEST} characters take ${ratio?.toFixed(2)} times as long as half of them`);
+  expect(ratio).toBeGreaterThan(1);
+});
