@@ -1,0 +1,115 @@
+// Accessibility of the pages' own parts, by axe. The sheet engine's subtree is left out; its faults are printed.
+import { readFile } from "node:fs/promises";
+import type { AxeResults } from "axe-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { benchPage, type BenchPage } from "./bench-page";
+
+declare global {
+  interface Window {
+    /** As far as it is used here: the whole type is too deep for the compiler. */
+    axe: { run(context: Places, options: { readonly resultTypes: readonly string[] }): Promise<AxeResults> };
+  }
+}
+
+interface Places {
+  readonly include: readonly string[];
+  readonly exclude: readonly string[];
+}
+
+let bench: BenchPage;
+let source: string;
+
+/** What the sheet engine draws: its grid, and the boxes that it hangs into the page. */
+const engine = ["#sheet", "[data-u-comp]", '[class^="univer-"]'];
+
+/** Rules that the sheet engine 0.25.1 breaks: buttons and fields without a name, and a canvas before everything else in the order of Tab. */
+const engineFaults = ["aria-allowed-attr", "aria-command-name", "aria-roles", "button-name", "label", "landmark-unique", "tabindex"];
+
+beforeAll(async () => {
+  source = await readFile("node_modules/axe-core/axe.min.js", "utf8");
+  bench = await benchPage();
+  await bench.open();
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+/** What axe finds, a line each: rule, place, what it asks for. */
+async function faults(page: Page, places: Places): Promise<string[]> {
+  await page.evaluate(`${source};0`);
+  return page.evaluate(async (given) => {
+    const { violations } = await window.axe.run(given, { resultTypes: ["violations"] });
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} ${target.join(" ")}: ${failureSummary?.replaceAll(/\s+/g, " ")}`));
+  }, places);
+}
+
+const own = () => faults(bench.page, { include: ["html"], exclude: engine });
+
+describe("the bench", () => {
+  test("a fault would be found", async () => {
+    await bench.page.evaluate(() => document.querySelector("#panel")?.insertAdjacentHTML("beforeend", '<img id="planted" src="icons/icon-16.png">'));
+    expect((await own()).join()).toContain("image-alt #planted");
+    await bench.page.evaluate(() => document.querySelector("#planted")?.remove());
+  });
+
+  test("as it opens, with the figure", async () => {
+    await bench.page.locator("#panel svg").first().waitFor();
+    expect(await own()).toEqual([]);
+  });
+
+  test("with a refused call in the panel", async () => {
+    await bench.goTo("Variants", "B40");
+    await bench.type('=ENCL.BOSS.OD("three", 1.2)');
+    await bench.page.keyboard.press("ArrowUp");
+    await bench.tab("Cell");
+    await expect.poll(() => bench.text("message")).toContain("hole");
+    expect(await own()).toEqual([]);
+  });
+
+  test("while it asks", async () => {
+    await bench.page.locator("#back").press("Enter");
+    expect(await own()).toEqual([]);
+    await bench.page.keyboard.press("Escape");
+  });
+
+  test("on a narrow page", async () => {
+    await bench.page.setViewportSize({ width: 400, height: 800 });
+    await bench.page.locator("#details").press("Enter");
+    expect(await own()).toEqual([]);
+    await bench.page.setViewportSize({ width: 1440, height: 900 });
+  });
+
+  test("the engine's own faults are known", async () => {
+    const rules = (await faults(bench.page, { include: ["#sheet"], exclude: [] })).map((line) => line.split(" ", 1)[0] ?? "");
+    console.log(`the sheet engine breaks ${engineFaults.map((rule) => `${rule} ${rules.filter((each) => each === rule).length} times`).join(", ")}`);
+    expect([...new Set(rules)].sort()).toEqual(engineFaults);
+  });
+});
+
+describe.each(["light", "dark"] as const)("the pane on a page of its own, %s", (colorScheme) => {
+  let page: Page;
+
+  beforeAll(async () => {
+    page = await bench.page.context().newPage();
+    await page.route(/^https:/, (route) => route.abort());
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width: 350, height: 800 });
+    await page.goto(`${bench.origin}/pane.html`);
+    await page.getByRole("tab").first().waitFor();
+  });
+
+  afterAll(async () => {
+    await page.close();
+  });
+
+  test("in every view", async () => {
+    const tabs = page.getByRole("tab");
+    expect(await tabs.count()).toBeGreaterThanOrEqual(3);
+    for (const tab of await tabs.all()) {
+      await tab.press("Enter");
+      expect(await faults(page, { include: ["html"], exclude: [] }), (await tab.textContent()) ?? "").toEqual([]);
+    }
+  });
+});
