@@ -48,7 +48,7 @@ export interface StepSheet {
 }
 
 /** Inputs, then blocks of results with one formula a line. */
-export function stepSheet(title: string, note: string, inputs: readonly Input[], blocks: readonly Block[], format = '0.00'): StepSheet {
+export function stepSheet(title: string, note: string, inputs: readonly Input[], blocks: readonly Block[], format: (unit: string) => string = () => '0.00'): StepSheet {
   const places = new Map<string, string>(inputs.map(([name], i) => [name, `B${FIRST_INPUT + i}`]));
   let next = FIRST_INPUT + inputs.length + 1;
   for (const [, steps] of blocks) {
@@ -73,7 +73,7 @@ export function stepSheet(title: string, note: string, inputs: readonly Input[],
   for (const [heading, steps] of blocks) {
     list.push(...row(r++, HEADER, [heading, 'value', 'unit', '', '', 'note']));
     for (const [label, formula, unit, words] of steps) {
-      list.push(...row(r, STEP, [label, refer(formula), filled(unit), undefined, undefined, filled(words)], format));
+      list.push(...row(r, STEP, [label, refer(formula), filled(unit), undefined, undefined, filled(words)], format(unit)));
       if (formula.includes('CHECK.')) states.push(`B${r}`);
       r++;
     }

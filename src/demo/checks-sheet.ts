@@ -78,7 +78,7 @@ function cells(): PlanCell[] {
 
 export const checksSheet: SheetPlan = {
   name: 'Checks',
-  widths: [38, 14, 12, 82, 13, 38, 50],
+  widths: [33, 12, 11, 66, 12, 34, 44],
   frozenRows: 1,
   cells: cells(),
   merged: WORDS.map((_, i) => `B${FIRST_WORD + i}:G${FIRST_WORD + i}`),

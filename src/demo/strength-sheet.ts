@@ -60,11 +60,13 @@ const BLOCKS: readonly Block[] = [
   ],
 ];
 
-const { list, refer, next } = stepSheet('Strength and torque: estimates', 'Every result here is an estimate from values of the resin family: it compares designs. Build and test each joint.', INPUTS, BLOCKS, '0.000');
+const FORMATS: Readonly<Record<string, string>> = { N: '0', 'N·m': '0.000', MPa: '0.0', mm: '0.000', '': '0' };
+
+const { list, refer, next } = stepSheet('Strength and torque: estimates', 'Every result here is an estimate from values of the resin family: it compares designs. Build and test each joint.', INPUTS, BLOCKS, unit => FORMATS[unit] ?? '0.00');
 
 export const strengthSheet: SheetPlan = {
   name: 'Strength',
-  widths: [34, 16, 20, 20, 12, 66],
+  widths: [34, 12, 15, 15, 8, 66],
   frozenRows: 1,
   cells: [
     ...list,

@@ -48,7 +48,7 @@ function cells(): PlanCell[] {
     ...row(TABLE - 1, ['heading'], ['The whole stack in one call']),
     ...table(0, TABLE, 8, `=ENCL.STACK.TABLE(${LABELS},${VALUES},${TOLERANCES},${SIGNS})`, '0.000'),
     ...row(SIMULATION - 1, ['heading', 'text', 'text', 'text', 'heading'], ['Drawn 100,000 times, beside the worst case', undefined, undefined, undefined, 'Worst case']),
-    ...table(0, SIMULATION, 3, `=ENCL.STACK.SIMULATE(${VALUES},${TOLERANCES},${SIGNS},${LOWER},${UPPER})`, '0.000'),
+    ...table(0, SIMULATION, 3, `=ENCL.STACK.SIMULATE(${VALUES},${TOLERANCES},${SIGNS},${LOWER},${UPPER})`, '0.0000'),
     ...row(SIMULATION, ['text', 'text', 'text', 'text', 'header', 'header'], [undefined, undefined, undefined, undefined, 'gap (mm)', 'note']),
     ...row(SIMULATION + 1, ['text', 'text', 'text', 'text', 'result', 'note'], [undefined, undefined, undefined, undefined, `=B${half + 1}`, 'smallest at worst case, below every draw that is likely'], '0.000'),
     ...row(SIMULATION + 2, ['text', 'text', 'text', 'text', 'result', 'note'], [undefined, undefined, undefined, undefined, `=B${half + 2}`, 'largest at worst case'], '0.000'),
