@@ -44,7 +44,11 @@ export function levels(workbook: SourceWorkbook, blank: Blank): readonly (readon
     for (const node of walk(tree)) {
       const id = ownFunction(node);
       if (id === undefined) continue;
-      const args = (node.arguments ?? []).map(arg => (arg === null ? null : asSent(source.evaluate(arg, sheet), blank)));
+      const args = (node.arguments ?? []).map(arg => {
+        const value = source.evaluate(arg, sheet);
+        if (value === undefined) throw new Error(`${sheet}!${at}: an argument of ${id} cannot be worked out here`);
+        return arg === null ? null : asSent(value, blank);
+      });
       (byLevel[level(node, sheet) - 1] ??= []).push({ where: `${sheet}!${at}`, id, args });
     }
   }
