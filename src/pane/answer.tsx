@@ -2,17 +2,12 @@
 import type { JSX } from "preact";
 import type { Card } from "../core/card";
 import type { Cell } from "../core/kinds";
-import { digits } from "../plain/print";
 import { inWords } from "./argument-words";
+import { shownCell } from "./numbers";
 import type { Preview } from "./preview";
 
 /** Rows of a table that are shown before it is in the sheet. */
 const MOST_ROWS = 12;
-
-export const shownCell = (value: Cell | null): string => {
-  if (value === null) return "";
-  return typeof value === "number" ? digits(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
-};
 
 const unitOf = ({ result }: Card): string => ("unit" in result ? result.unit : "");
 
@@ -52,7 +47,7 @@ export function Answer({ answer, card }: { readonly answer: Preview | null; read
           {card.caution !== undefined && <p class="bw-caution">{card.caution}</p>}
         </>
       )}
-      {answer?.is === "refused" && <p class="bw-fault"><b>No result.</b> {answer.message}</p>}
+      {answer?.is === "refused" && <p class="bw-fault"><b>No result.</b> {answer.argument === undefined ? answer.message : `See ${inWords(answer.argument)} above.`}</p>}
       {answer?.is === "unknown" && <p class="bw-quiet">{inWords(answer.argument)} is worked out by the sheet: the result shows once the formula is inserted.</p>}
     </div>
   );

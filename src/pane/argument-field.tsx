@@ -4,6 +4,9 @@ import type { Param } from "../core/card";
 import { blankWords, choicesOf, inWords, labelOf } from "./argument-words";
 import type { Parameter } from "./list";
 
+/** Of an argument that takes several cells. */
+const RANGE_WORDS = ". For a range take its first and then its last cell, or type values with ; between them";
+
 interface Props {
   readonly param: Param;
   readonly parameter: Parameter | undefined;
@@ -30,7 +33,7 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
         {onPick !== undefined && <button type="button" onClick={onPick} aria-label={`${inWords(param.name)}: take the selected cell`}>Take cell</button>}
       </div>
       {choices.length > 0 && <datalist id={`${id}-choices`}>{choices.map((choice) => <option key={choice} value={choice} />)}</datalist>}
-      <p id={`${id}-help`} class={refusal === undefined ? "bw-quiet" : "bw-fault"}>{refusal ?? parameter?.description}</p>
+      <p id={`${id}-help`} class={refusal === undefined ? "bw-quiet" : "bw-fault"}>{refusal ?? `${parameter?.description ?? ""}${param.kind.shape === "one" ? "" : RANGE_WORDS}`}</p>
     </div>
   );
 }

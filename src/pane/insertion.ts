@@ -1,8 +1,8 @@
 // What stands where a formula and its table would go.
 import type { Cell } from "../core/kinds";
 import { address, cellPosition } from "../handover/formula";
+import { shownCell } from "./numbers";
 import type { Grid } from "./workbook";
-import { shownCell } from "./answer";
 
 /** A sentence about the cells in the way, or nothing. A formula's own spill is not told from other cells. */
 export function occupied(grid: Grid, at: string, answer: Cell | Cell[][] | undefined): string | undefined {

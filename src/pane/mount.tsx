@@ -4,16 +4,25 @@ import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Selection } from "../sheet/port";
 import { AboutView } from "./about-view";
 import { AskDialog, type Asking } from "./ask-dialog";
+import { CheckView } from "./check-view";
+import { FigureView } from "./figure-view";
 import { FunctionsView } from "./functions-view";
 import type { PaneServices } from "./services";
 import { SharedContext, type Shared } from "./shared";
 import { SheetsView } from "./sheets-view";
+import { useJoint } from "./use-joint";
 
-const VIEWS: readonly { readonly name: string; readonly View: ComponentType }[] = [
+const VIEWS: readonly { readonly name: string; readonly View: ComponentType; readonly showsJoint?: true }[] = [
+  { name: "Figure", View: FigureView, showsJoint: true },
   { name: "Functions", View: FunctionsView },
   { name: "Sheets", View: SheetsView },
+  { name: "Check", View: CheckView, showsJoint: true },
   { name: "About", View: AboutView },
 ];
+
+const ABOUT = VIEWS.length - 1;
+/** Where there is no workbook, the functions say most. */
+const WITHOUT_WORKBOOK = 1;
 
 const STEPS: Readonly<Record<string, (from: number) => number>> = {
   ArrowRight: (from) => from + 1,
@@ -63,11 +72,12 @@ function useSelection({ port }: PaneServices, say: (text: string) => void): Sele
 
 function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   const kept = VIEWS.findIndex(({ name }) => name === services.kept?.get("view"));
-  const [active, setActive] = useState(Math.max(0, kept));
+  const [active, setActive] = useState(kept >= 0 ? kept : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
   const [said, say] = useState("");
   const [asking, setAsking] = useState<Asking | null>(null);
   const selection = useSelection(services, say);
+  const found = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
 
   const choose = (view: number) => {
     say("");
@@ -76,9 +86,9 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
     services.kept?.set("view", VIEWS[view]?.name ?? "");
   };
   const shared: Shared = useMemo(() => ({
-    ...services, selection, say,
+    ...services, selection, found, say,
     ask: (question) => new Promise((answer) => setAsking({ question, answer })),
-  }), [services, selection]);
+  }), [services, selection, found]);
 
   return (
     <SharedContext.Provider value={shared}>
@@ -89,6 +99,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
           {opened.has(view) && <View />}
         </section>
       ))}
+      {active !== ABOUT && <p class="bw-foot">An aid to sizing, for trained people: make and test a prototype. <button type="button" class="bw-link" onClick={() => choose(ABOUT)}>All cautions</button></p>}
       <p class="bw-said" role="status">{said}</p>
       {asking !== null && <AskDialog asking={asking} onDone={() => setAsking(null)} />}
     </SharedContext.Provider>
@@ -97,6 +108,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
 
 /** Shows the pane in the element; answers how to take it away. */
 export function mountPane(element: HTMLElement, services: PaneServices): () => void {
+  element.replaceChildren();
   element.classList.add("bw-pane");
   render(<Pane services={services} />, element);
   return () => render(null, element);

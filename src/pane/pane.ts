@@ -27,7 +27,6 @@ async function start(): Promise<void> {
   const kept = keptView();
   const functions = await readFunctions();
   const place = document.getElementById("pane") as HTMLElement;
-  place.replaceChildren();
   mountPane(place, { hostName: "this page", functions, ...(kept !== undefined && { kept }) });
 }
 

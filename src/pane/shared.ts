@@ -3,6 +3,7 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { Selection } from "../sheet/port";
 import type { PaneServices } from "./services";
+import type { JointHere } from "./use-joint";
 
 export interface Question {
   readonly words: string;
@@ -11,6 +12,8 @@ export interface Question {
 
 export interface Shared extends PaneServices {
   readonly selection: Selection | null;
+  /** The joint of the selected row, while a view shows it. */
+  readonly found: JointHere;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
   /** Asks in a dialog; true where the answer is yes. */
@@ -23,6 +26,12 @@ export function useShared(): Shared {
   const shared = useContext(SharedContext);
   if (shared === null) throw new Error("a view stands outside the pane");
   return shared;
+}
+
+/** Goes to a cell; says so where the workbook refuses. */
+export function useGoTo(): (place: Selection) => void {
+  const { port, say } = useShared();
+  return ({ sheetName, at }) => void port?.goTo(sheetName, at).catch((thrown: unknown) => say(messageOf(thrown)));
 }
 
 export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));

@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { demoWorkbook } from "../demo/demo";
 import type { SheetPlan } from "../sheet/plan";
-import { messageOf, useShared } from "./shared";
+import { messageOf, useGoTo, useShared } from "./shared";
 
 /** Sheets of the demo that stand for themselves. */
 const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => name !== "Read me");
@@ -12,6 +12,7 @@ const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.f
 
 export function SheetsView(): JSX.Element {
   const { port, say, ask, handOver, hostName } = useShared();
+  const goTo = useGoTo();
   const [added, setAdded] = useState<readonly string[]>([]);
   if (port === undefined) return <><h2>Sheets</h2><p>There is no workbook here. Open the pane in a workbook to insert sheets.</p></>;
 
@@ -56,7 +57,7 @@ export function SheetsView(): JSX.Element {
           <ul class="bw-cards">
             {added.map((name) => (
               <li key={name}>
-                <button type="button" class="bw-link" onClick={() => void port.goTo(name, "A1").catch((thrown: unknown) => say(messageOf(thrown)))}>{name}</button>
+                <button type="button" class="bw-link" onClick={() => goTo({ sheetName: name, at: "A1" })}>{name}</button>
                 <button type="button" onClick={() => void remove(name)} aria-label={`Remove ${name}`}>Remove</button>
               </li>
             ))}

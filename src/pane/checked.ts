@@ -1,0 +1,31 @@
+// A workbook gone through: its joints by state, and the problems in its formulas.
+import { WORST_FIRST, type State } from "../core/check/check";
+import type { SheetPort } from "../sheet/port";
+import { Joints, type Joint } from "./find-joint";
+import { problemsOf, type Problem } from "./problems";
+import type { Grid } from "./workbook";
+
+export interface Checked {
+  /** Worst first. */
+  readonly joints: readonly { readonly joint: Joint; readonly state: State; readonly reason: string }[];
+  readonly problems: readonly Problem[];
+  /** It was stopped before all sheets were read. */
+  readonly isPartial: boolean;
+}
+
+/** @param step told after each sheet; false stops. */
+export async function checkedWorkbook(port: SheetPort, step: (done: number, of: number) => boolean): Promise<Checked> {
+  const names = await port.sheetNames();
+  const grids = new Map<string, Grid>();
+  for (const name of names) {
+    if (!step(grids.size, names.length)) break;
+    grids.set(name, await port.read(name));
+  }
+  const found = new Joints(grids).all();
+  const joints = found.flatMap((one) => (one.is === "joint" ? [{ joint: one.joint, state: one.joint.variant.verdict("state") as State, reason: String(one.joint.variant.verdict("reason")) }] : []));
+  return {
+    joints: joints.sort((a, b) => WORST_FIRST.indexOf(a.state) - WORST_FIRST.indexOf(b.state)),
+    problems: problemsOf(grids),
+    isPartial: grids.size < names.length,
+  };
+}

@@ -1,0 +1,56 @@
+// The rules of a joint, the worst first, each with what would mend it.
+import type { JSX } from "preact";
+import { useMemo } from "preact/hooks";
+import type { State } from "../core/check/check";
+import { rounded, sentence, unitOf } from "../joint/evaluate";
+import type { Finding } from "../joint/graph";
+import { call } from "../registry";
+import type { Joint } from "./find-joint";
+import { useGoTo } from "./shared";
+import { StateWord } from "./state-word";
+
+const REMEDY_COLUMN = 6;
+
+/** What CHECK.JOINT says would mend each rule, by the name of the rule. */
+function remediesOf({ rows }: Joint): ReadonlyMap<string, string> {
+  const table = call("CHECK.JOINT", [rows]);
+  return new Map(table.ok && Array.isArray(table.value) ? table.value.map((row) => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
+}
+
+/** The input that a remedy or a refusal begins with. */
+const inputIn = (words: string, { cells }: Joint): string | undefined =>
+  [...cells.keys()].sort((a, b) => b.length - a.length).find((name) => words.startsWith(`${name} `));
+
+/** A rule that is met, with the side on which it would not be. */
+function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
+  const unit = unitOf(rule.value) === "" ? "" : ` ${unitOf(rule.value)}`;
+  return rule.words === undefined ? `${rule.name}: ${rule.value} ${rounded(value)}${unit}, not ${bound?.side} ${rounded(limit)}${unit}` : rule.name;
+}
+
+function Rule({ joint, finding, remedy }: { readonly joint: Joint; readonly finding: Finding; readonly remedy: string | undefined }): JSX.Element {
+  const goTo = useGoTo();
+  const input = inputIn(finding.refusal?.message ?? "", joint) ?? inputIn(remedy ?? "", joint);
+  const cell = input === undefined ? undefined : joint.cells.get(input);
+  const hasRemedy = remedy !== undefined && remedy !== "–";
+  return (
+    <li>
+      <StateWord state={finding.state} />
+      <span>{finding.state === "pass" ? metWords(finding) : sentence(finding)}</span>
+      {(hasRemedy || cell !== undefined) && (
+        <span class="bw-remedy">
+          {hasRemedy && (inputIn(remedy, joint) === undefined ? remedy : `passes with ${remedy}`)}{" "}
+          {cell !== undefined && <button type="button" class="bw-link" onClick={() => goTo(cell)}>{input} in {cell.at}</button>}
+        </span>
+      )}
+    </li>
+  );
+}
+
+/** @param states those shown, in this order. */
+export function Findings({ joint, states }: { readonly joint: Joint; readonly states: readonly State[] }): JSX.Element | null {
+  const remedies = useMemo(() => remediesOf(joint), [joint]);
+  const findings = joint.variant.findings();
+  const listed = states.flatMap((state) => findings.filter((finding) => finding.state === state));
+  if (listed.length === 0) return null;
+  return <ul class="bw-findings">{listed.map((finding) => <Rule key={finding.rule.name} joint={joint} finding={finding} remedy={remedies.get(finding.rule.name)} />)}</ul>;
+}
