@@ -1,19 +1,13 @@
 // What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
 // Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
-import type { CardKind, Source, Table } from './kinds';
+import type { CardKind, Reading, Source, TableValue } from './kinds';
+import { worthOf } from './table';
 
 /** What a reader may look at beside the raw value. */
 export interface Place {
   readonly argument: string;
   /** The arguments already read, by name. */
   readonly read: ReadonlyMap<string, unknown>;
-}
-
-/** One value of a published table. */
-export interface TableValue {
-  readonly table: Table;
-  readonly key: string;
-  readonly row: string;
 }
 
 export interface Kind<T> {
@@ -83,6 +77,8 @@ export interface Card {
   readonly sources: readonly Source[];
   /** The result of a large table may be one of its rows, counted from 0. */
   readonly example: { readonly args: readonly unknown[]; readonly result: unknown } | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
+  /** What a look-up reads; its formula is the worth of this. */
+  readonly reads?: (...args: never[]) => readonly Reading[];
   /** Why the hand-over has no live plain formula, where it has none. */
   readonly notLive?: string;
   /** A word of caution that belongs to every use: an estimate, a start value. */
@@ -118,6 +114,11 @@ export function card<A extends readonly unknown[]>(
   rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula'>,
 ): Card {
   return { id, topic, params, formula: formula as Card['formula'], ...rest };
+}
+
+/** The card of a look-up: what it reads is said once. */
+export function lookUp<A extends readonly unknown[]>(id: string, topic: Topic, params: Params<A>, reads: (...args: [...A]) => readonly Reading[], rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula' | 'reads'>): Card {
+  return { id, topic, params, formula: (...args: [...A]) => worthOf(reads(...args)), reads: reads as unknown as NonNullable<Card['reads']>, ...rest } as Card;
 }
 
 export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];

@@ -48,6 +48,21 @@ export interface Column {
   readonly note?: string;
 }
 
+/** One value of a published table. */
+export interface TableValue {
+  readonly table: Table;
+  readonly row: string;
+  readonly key: string;
+}
+
+/** A value read from a table, as it stands, times a factor, or a number over it. A sum of them is a result. */
+export interface Reading extends TableValue {
+  readonly times?: number;
+  readonly over?: number;
+  /** The row is the band "over … up to" for this argument, counted from 0. */
+  readonly bandOf?: number;
+}
+
 /** One published table: rows in the order of the source, digits as printed, a gap is null. */
 export interface Table {
   readonly standard: string;

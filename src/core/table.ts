@@ -1,5 +1,5 @@
 // Reading one value of a published table, in core units. Nothing is interpolated or extrapolated.
-import type { Column, Table } from './kinds';
+import type { Column, Reading, Table } from './kinds';
 import { notInTable } from './refuse';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, 'µm': 0.001 };
@@ -34,4 +34,12 @@ export function valueOf(table: Table, row: string, key: string): number {
 /** How one value is held: its own exception, or its column's word. */
 export function heldOf(table: Table, row: string, key: string): string {
   return table.exceptions?.find(e => e.row === row && e.key === key)?.held ?? columnOf(table, key)?.held ?? '';
+}
+
+/** The sum of what was read. */
+export function worthOf(readings: readonly Reading[]): number {
+  return readings.reduce((sum, { table, row, key, times = 1, over }) => {
+    const value = valueOf(table, row, key);
+    return sum + (over === undefined ? times * value : over / value);
+  }, 0);
 }

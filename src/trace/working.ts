@@ -2,20 +2,33 @@
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
 import { Refused } from '../core/refuse';
-import { columnOf } from '../core/table';
+import type { Reading, TableValue } from '../core/kinds';
+import { columnOf, valueOf } from '../core/table';
 import { formOfCard, type Form } from '../plain/forms';
 import { digits, known, printSteps } from '../plain/print';
 
 /** A step name of the formula in words: `shearStressMpa` -> `shear stress`. */
 const inWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
+/** `ISO 7049 head diameter dk, max`. */
+function columnWords({ table, key }: TableValue): string {
+  const column = columnOf(table, key);
+  return `${table.standard} ${column?.title ?? key}${column?.limit === undefined ? '' : `, ${column.limit}`}`;
+}
+
+/** What a look-up read, each value with its column, and how they are put together. */
+function read(readings: readonly Reading[]): string[] {
+  const values = readings.map(({ table, row, key }) => digits(valueOf(table, row, key)));
+  const terms = readings.map(({ times, over }, i) => (over !== undefined ? `${digits(over)}/${values[i]}` : times !== undefined ? `${times}·${values[i]}` : values[i]));
+  return [...readings.map((reading, i) => `${columnWords(reading)} of ${reading.row} = ${values[i]}`), terms.join(' + ')];
+}
+
 /** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. */
 function taken(param: Param, raw: unknown, value: unknown): string[] {
   const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
   const from = param.kind.tableValue?.(text);
-  const column = from === undefined ? undefined : columnOf(from.table, from.key);
-  const origin = column === undefined ? '' : ` (${from?.table.standard} ${column.title}${column.limit === undefined ? '' : `, ${column.limit}`})`;
+  const origin = from === undefined ? '' : ` (${columnWords(from)})`;
   return [`${param.name} "${text}" = ${inUnit(value, param.kind.unit)}${origin}`];
 }
 
@@ -41,7 +54,7 @@ export function working(card: Card, args: readonly unknown[]): string {
   }
   const [name, unit] = result.shape === 'number' ? [result.name, result.unit] : [card.id, ''];
   const shown = typeof outcome.value === 'number' ? digits(outcome.value) : String(outcome.value);
-  const lines = form === undefined ? [] : steps(form, values);
+  const lines = form !== undefined ? steps(form, values) : card.reads === undefined ? [] : read(card.reads(...(values as never[])));
   const last = lines.pop();
   return [...from, ...lines, `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`].join('\n');
 }

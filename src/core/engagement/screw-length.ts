@@ -2,8 +2,8 @@
 import { atLeast, atMost } from '../maths';
 import { type Deviation, type Deviations, plusMinus } from '../read/deviation';
 import { Refused } from '../refuse';
-import { type End, lengthDeviation, pointMm, standardLengthsMm } from '../screw/length';
-import type { Screw } from '../screw/thread';
+import { lengthDeviation, standardLengthsMm } from '../screw/length';
+import { type End, pointMm, type Screw } from '../screw/thread';
 import { engagementMinMm, engagementRatio, penetrationMaxMm } from './engagement';
 
 interface Demand {

@@ -1,6 +1,6 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import type { Blank, Kind, Limits, Param, Place, TableValue } from '../card';
-import type { CellError } from '../kinds';
+import type { Blank, Kind, Limits, Param, Place } from '../card';
+import type { CellError, TableValue } from '../kinds';
 import { Refused, wrongInput } from '../refuse';
 import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
 import * as Q from './quantity';

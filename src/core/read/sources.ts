@@ -1,12 +1,13 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
 import type { Kind, Place } from '../card';
+import type { Reading, TableValue } from '../kinds';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import { DIAMETER_KEYS, headDiameterMm, headHeightMm, HEIGHT_KEYS, parseHead, type Head, type HeadLimit } from '../screw/head';
-import { lengthDeviation, pointMm, type End } from '../screw/length';
+import { headDiameterMm, headDiameterReadings, headHeightMm, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
+import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { nominalDiaMm, screwOf, threadTable, type Screw } from '../screw/thread';
+import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { type Deviation, readDeviation } from './deviation';
@@ -38,6 +39,9 @@ function twoColumns(rows: readonly (readonly unknown[])[]): Material {
   return ownCard(rows);
 }
 
+/** What was read, where it is one value as it stands in its table. */
+const asItStands = ([first, ...more]: readonly Reading[]): TableValue | undefined => (more.length > 0 || first?.times !== undefined || first?.over !== undefined ? undefined : first);
+
 const headed = (text: string, what: string): { size: Size; head: Head } | undefined => {
   const found = leadingSize(text);
   if (found === undefined) return undefined;
@@ -54,7 +58,7 @@ export const headDiameter = (limit: HeadLimit): Kind<number> =>
     },
     tableValue: text => {
       const found = headed(text, 'head diameter');
-      return found && { table: found.head.table, key: DIAMETER_KEYS[limit], row: found.size.gauge };
+      return found && asItStands(headDiameterReadings(found.size, found.head, limit));
     },
   });
 
@@ -67,7 +71,7 @@ export const headHeight = (limit: HeadLimit): Kind<number> =>
     },
     tableValue: text => {
       const found = headed(text, 'head height');
-      return found === undefined || found.head.style === 'raised countersunk' ? undefined : { table: found.head.table, key: HEIGHT_KEYS[limit], row: found.size.gauge };
+      return found && asItStands(headHeightReadings(found.size, found.head, limit));
     },
   });
 
@@ -108,7 +112,7 @@ export const point: Kind<number> = numeric(Q.LENGTH, {
   },
   tableValue: text => {
     const found = leadingSize(text);
-    return found?.size.family === 'ST' ? { table: threadTable(found.size), key: END.read(found.rest === '' ? 'cone' : found.rest, NOWHERE) === 'cone' ? 'pointCone' : 'pointFlat', row: found.size.text } : undefined;
+    return found && asItStands(pointReadings(found.size, END.read(found.rest === '' ? 'cone' : found.rest, NOWHERE)));
   },
 });
 

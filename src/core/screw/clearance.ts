@@ -2,8 +2,9 @@
 import { ASME_B18_2_8_CLEARANCE_HOLES } from '../../standards/asme-b18-2-8-clearance-holes';
 import { DIN_74_1_FORM_C_HOLES } from '../../standards/din74-1-form-c-holes';
 import { ISO_273_CLEARANCE_HOLES } from '../../standards/iso273-clearance-holes';
+import type { Reading } from '../kinds';
 import { notInTable } from '../refuse';
-import { valueOf } from '../table';
+import { worthOf } from '../table';
 import type { Size } from './size';
 
 export const FITS = {
@@ -19,12 +20,15 @@ export type HoleLimit = keyof typeof HOLE_LIMITS;
 
 const INCH: Readonly<Record<Exclude<Fit, 'din 74-1'>, string>> = { fine: 'close', medium: 'normal', coarse: 'loose' };
 
-export function clearanceHoleMm(size: Size, fit: Fit, limit: HoleLimit): number {
+export function clearanceReadings(size: Size, fit: Fit, limit: HoleLimit): Reading[] {
+  const row = size.gauge;
   if (fit === 'din 74-1') {
     if (limit !== 'nominal') throw notInTable(`${DIN_74_1_FORM_C_HOLES.standard} has nominal holes only here`);
-    return valueOf(DIN_74_1_FORM_C_HOLES, size.gauge, 'hole');
+    return [{ table: DIN_74_1_FORM_C_HOLES, row, key: 'hole' }];
   }
   if (size.family === 'ST') throw notInTable(`no standard clearance hole is held for ${size.text}; say fit "DIN 74-1" for its form C through hole, or give the hole in mm`);
-  if (size.family === 'M') return valueOf(ISO_273_CLEARANCE_HOLES, size.gauge, limit === 'max' ? `${fit}Max` : fit);
-  return valueOf(ASME_B18_2_8_CLEARANCE_HOLES, size.gauge, INCH[fit] + (limit === 'max' ? 'Max' : limit === 'min' ? 'Min' : ''));
+  if (size.family === 'M') return [{ table: ISO_273_CLEARANCE_HOLES, row, key: limit === 'max' ? `${fit}Max` : fit }];
+  return [{ table: ASME_B18_2_8_CLEARANCE_HOLES, row, key: INCH[fit] + (limit === 'max' ? 'Max' : limit === 'min' ? 'Min' : '') }];
 }
+
+export const clearanceHoleMm = (size: Size, fit: Fit, limit: HoleLimit): number => worthOf(clearanceReadings(size, fit, limit));

@@ -22,9 +22,9 @@ import { ISO_7049_PAN_HEADS } from '../../standards/iso7049-pan-heads';
 import { ISO_7050_COUNTERSUNK_HEADS } from '../../standards/iso7050-countersunk-heads';
 import { ISO_7051_RAISED_COUNTERSUNK_HEADS } from '../../standards/iso7051-raised-countersunk-heads';
 import { ISO_7380_1_BUTTON_HEADS } from '../../standards/iso7380-1-button-heads';
-import type { Table } from '../kinds';
+import type { Reading, Table } from '../kinds';
 import { notInTable, wrongInput } from '../refuse';
-import { columnOf, valueOf, valueOrNone } from '../table';
+import { columnOf, valueOf, valueOrNone, worthOf } from '../table';
 import type { Size } from './size';
 
 type SizeFamily = 'M' | 'ST' | '#';
@@ -88,23 +88,28 @@ export type HeadLimit = (typeof HEAD_LIMITS)[number];
 export const DIAMETER_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'dkMax', min: 'dkMin', nominal: 'dkNominal', sharp: 'dkSharp' };
 export const HEIGHT_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'kMax', min: 'kMin', nominal: 'kNominal', sharp: 'kSharp' };
 
-function limited(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string>>, limit: HeadLimit, what: string): number {
+function reading(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string>>, limit: HeadLimit, what: string): Reading {
   if (columnOf(head.table, keys[limit]) === undefined) {
     const held = HEAD_LIMITS.filter(other => columnOf(head.table, keys[other]) !== undefined);
     throw notInTable(`${head.table.standard} has no ${limit} ${what} here; held are ${held.join(', ')}`);
   }
-  return valueOf(head.table, size.gauge, keys[limit]);
+  return { table: head.table, row: size.gauge, key: keys[limit] };
 }
 
-export function headDiameterMm(size: Size, head: Head, limit: HeadLimit): number {
-  return limited(head, size, DIAMETER_KEYS, limit, 'head diameter');
+export function headDiameterReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
+  return [reading(head, size, DIAMETER_KEYS, limit, 'head diameter')];
 }
 
 /** Head height; of a raised countersunk head the whole of it, with the raised part where the standard gives that apart. */
-export function headHeightMm(size: Size, head: Head, limit: HeadLimit): number {
-  const height = limited(head, size, HEIGHT_KEYS, limit, 'head height');
-  return head.style !== 'raised countersunk' || head.heightIsTotal === true ? height : height + raisedPartMm(size, head);
+export function headHeightReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
+  const height = reading(head, size, HEIGHT_KEYS, limit, 'head height');
+  if (head.style !== 'raised countersunk' || head.heightIsTotal === true) return [height];
+  raisedPartMm(size, head);
+  return [height, { ...height, key: 'fApprox' }];
 }
+
+export const headDiameterMm = (size: Size, head: Head, limit: HeadLimit): number => worthOf(headDiameterReadings(size, head, limit));
+export const headHeightMm = (size: Size, head: Head, limit: HeadLimit): number => worthOf(headHeightReadings(size, head, limit));
 
 /** What a raised countersunk head has above its edge. */
 export function raisedPartMm(size: Size, head: Head): number {

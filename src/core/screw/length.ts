@@ -11,9 +11,7 @@ import { notInTable } from '../refuse';
 import { valueOf, valueOrNone } from '../table';
 import type { Deviation } from '../read/deviation';
 import type { Size } from './size';
-import { pitchMm, threadTable, threadValueMm } from './thread';
-
-export type End = 'cone' | 'flat';
+import { type End, threadTable } from './thread';
 
 export const lengthTable = (size: Size): Table => (size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS);
 
@@ -49,12 +47,4 @@ export function lengthDeviation(size: Size, lengthMm: number, end: End): Deviati
   const row = bandUpTo(table, lengthMm);
   const large = size.family === 'UN' && size.gauge === '1/4' ? 'Large' : '';
   return { upperMm: valueOf(table, row, `upper${large}`), lowerMm: valueOf(table, row, `lower${large}`) };
-}
-
-/** Length at the point without full thread. Machine screws: two pitches. */
-export function pointMm(size: Size, end: End): number {
-  if (size.family === 'ST') return threadValueMm(size, end === 'cone' ? 'pointCone' : 'pointFlat');
-  if (size.family === 'B') return threadValueMm(size, 'pointTaperMax');
-  if (size.family === 'AB') throw notInTable(`no point length is held for type AB (${threadTable(size).standard}); give the length in mm`);
-  return 2 * pitchMm(size);
 }

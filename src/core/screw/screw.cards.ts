@@ -1,9 +1,10 @@
-import { card, type Card } from '../card';
+import { card, lookUp, type Card } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { END, FIT, HEAD, MATERIAL, SIZE } from '../read/sources';
-import { HEAD_LIMITS, type HeadLimit } from './head';
-import { HOLE_LIMITS, type HoleLimit } from './clearance';
+import { headDiameterReadings, headHeightReadings, HEAD_LIMITS, type HeadLimit } from './head';
+import { clearanceReadings, HOLE_LIMITS, type HoleLimit } from './clearance';
+import { type MajorLimit, majorReadings, pitchReadings, pointReadings, rootReadings } from './thread';
 import { materialTable, materialWord, QUANTITY } from '../material/material-table';
 import * as F from './screw';
 
@@ -11,7 +12,7 @@ const T = 'Screws and standard data';
 const size = param('size', SIZE);
 const head = param('head', HEAD);
 const end = param('end', END, { default: 'cone' });
-const limit = choice<F.Limit>('limit', { max: [], min: [], nominal: [] });
+const limit = choice<MajorLimit>('limit', { max: [], min: [], nominal: [] });
 const headLimit = param('limit', choice<HeadLimit>('limit', Object.fromEntries(HEAD_LIMITS.map(word => [word, []])) as unknown as Record<HeadLimit, string[]>), { default: 'max' });
 const held = 'read in secondary copies; each value says how in SCREW.CARD';
 const THREADS = [{ title: 'ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B)', held }];
@@ -21,22 +22,22 @@ const LOOKUP = { kind: 'standard table' } as const;
 const mm = (name: string, symbol?: string): { shape: 'number'; name: string; symbol?: string; unit: string } => ({ shape: 'number', name, ...(symbol === undefined ? {} : { symbol }), unit: 'mm' });
 
 export const SCREW_CARDS: readonly Card[] = [
-  card('SCREW.MAJOR', T, [size, param('limit', limit, { default: 'max' })], F.majorDiaMm, { result: mm('major diameter', 'd1'), ...LOOKUP, sources: THREADS, example: { args: ['ST2.9'], result: 2.9 } }),
-  card('SCREW.ROOT', T, [size, param('limit', choice<'max' | 'min'>('limit', { max: [], min: [] }), { default: 'max' })], F.rootDiaMm, {
+  lookUp('SCREW.MAJOR', T, [size, param('limit', limit, { default: 'max' })], majorReadings, { result: mm('major diameter', 'd1'), ...LOOKUP, sources: THREADS, example: { args: ['ST2.9'], result: 2.9 } }),
+  lookUp('SCREW.ROOT', T, [size, param('limit', choice<'max' | 'min'>('limit', { max: [], min: [] }), { default: 'max' })], rootReadings, {
     result: mm('root diameter', 'd2'),
     ...LOOKUP,
     sources: THREADS,
     example: { args: ['ST2.9'], result: 2.18 },
   }),
-  card('SCREW.PITCH', T, [size], F.pitchMm, { result: mm('pitch', 'P'), ...LOOKUP, sources: THREADS, example: { args: ['M3'], result: 0.5 } }),
-  card('SCREW.POINT', T, [size, end], F.pointMm, {
+  lookUp('SCREW.PITCH', T, [size], pitchReadings, { result: mm('pitch', 'P'), ...LOOKUP, sources: THREADS, example: { args: ['M3'], result: 0.5 } }),
+  lookUp('SCREW.POINT', T, [size, end], pointReadings, {
     result: mm('length without full thread', 'y'),
     ...LOOKUP,
     sources: [{ title: 'ISO 1478 y; ASME B18.6.3 type B point taper; ISO 4753 two pitches for machine screws', held: 'read in secondary copies; ISO 4753 from memory' }],
     example: { args: ['ST2.9', 'flat'], result: 2.1 },
   }),
-  card('SCREW.HEAD.DIAMETER', T, [size, head, headLimit], F.headDiameterMm, { result: mm('head diameter', 'd_k'), ...LOOKUP, sources: HEADS, example: { args: ['M3', 'pan'], result: 5.6 } }),
-  card('SCREW.HEAD.HEIGHT', T, [size, head, headLimit], F.headHeightMm, { result: mm('head height', 'k'), ...LOOKUP, sources: HEADS, example: { args: ['M3', 'pan'], result: 2.4 } }),
+  lookUp('SCREW.HEAD.DIAMETER', T, [size, head, headLimit], headDiameterReadings, { result: mm('head diameter', 'd_k'), ...LOOKUP, sources: HEADS, example: { args: ['M3', 'pan'], result: 5.6 } }),
+  lookUp('SCREW.HEAD.HEIGHT', T, [size, head, headLimit], headHeightReadings, { result: mm('head height', 'k'), ...LOOKUP, sources: HEADS, example: { args: ['M3', 'pan'], result: 2.4 } }),
   card('SCREW.LENGTHS', T, [size], F.standardLengths, {
     result: { shape: 'column', name: 'standard lengths', unit: 'mm' },
     ...LOOKUP,
@@ -56,7 +57,7 @@ export const SCREW_CARDS: readonly Card[] = [
     example: { args: ['ST2.9', 'pan'], row: 3, values: ['pitch P', 1.1, 'mm', 'approx', 'ISO 1478:1999', 'read in 3 secondary copies'] },
     notLive: 'text and values of standards',
   }),
-  card('HOLE.CLEARANCE', T, [size, param('fit', FIT, { default: 'medium' }), param('limit', choice<HoleLimit>('limit', HOLE_LIMITS), { default: 'nominal' })], F.clearanceHoleMm, {
+  lookUp('HOLE.CLEARANCE', T, [size, param('fit', FIT, { default: 'medium' }), param('limit', choice<HoleLimit>('limit', HOLE_LIMITS), { default: 'nominal' })], clearanceReadings, {
     result: mm('clearance hole', 'd_h'),
     ...LOOKUP,
     sources: [{ title: 'ISO 273:1979; ASME B18.2.8-1999; DIN 74-1 form C (withdrawn)', held }],

@@ -1,25 +1,11 @@
-// Standard data in cells: each function is one look-up.
+// Standard data in cells that is more than one look-up.
 import type { Deviation } from '../read/deviation';
-import { clearanceHoleMm, type Fit, type HoleLimit } from './clearance';
-import { headDiameterMm, headHeightMm, isCountersunk, type Head, type HeadLimit } from './head';
-import { lengthDeviation, pointMm, standardLengthsMm, type End } from './length';
+import { isCountersunk, type Head } from './head';
+import { lengthDeviation, standardLengthsMm } from './length';
 import type { Size } from './size';
 import { heldOf, columnOf, valueOrNone } from '../table';
 import type { Table } from '../kinds';
-import { nominalDiaMm, pitchMm, threadRow, threadTable, threadValueMm } from './thread';
-
-export type Limit = 'max' | 'min' | 'nominal';
-
-export function majorDiaMm(size: Size, limit: Limit): number {
-  return limit === 'nominal' ? nominalDiaMm(size) : threadValueMm(size, limit === 'max' ? 'majorMax' : 'majorMin');
-}
-
-export function rootDiaMm(size: Size, limit: Exclude<Limit, 'nominal'>): number {
-  return threadValueMm(size, limit === 'max' ? 'rootMax' : 'rootMin');
-}
-
-export { clearanceHoleMm, headDiameterMm, headHeightMm, pitchMm, pointMm };
-export type { End, Fit, Head, HeadLimit, HoleLimit };
+import { type End, threadRow, threadTable } from './thread';
 
 export function standardLengths(size: Size): number[][] {
   return standardLengthsMm(size).map(lengthMm => [lengthMm]);

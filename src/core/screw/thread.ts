@@ -4,9 +4,9 @@ import { ASME_B18_6_3_TYPE_AB_THREADS } from '../../standards/asme-b18-6-3-type-
 import { ASME_B18_6_3_TYPE_B_THREADS } from '../../standards/asme-b18-6-3-type-b-threads';
 import { ISO_1478_TAPPING_SCREW_THREADS } from '../../standards/iso1478-tapping-screw-threads';
 import { ISO_965_2_METRIC_THREADS_6G } from '../../standards/iso965-2-metric-threads-6g';
-import type { Table } from '../kinds';
+import type { Reading, Table } from '../kinds';
 import { notInTable, wrongInput } from '../refuse';
-import { hasRow, tableRange, valueOf } from '../table';
+import { hasRow, tableRange, worthOf } from '../table';
 import type { Family, Size } from './size';
 
 const TABLES: Readonly<Record<Exclude<Family, '#'>, Table>> = {
@@ -16,6 +16,8 @@ const TABLES: Readonly<Record<Exclude<Family, '#'>, Table>> = {
   AB: ASME_B18_6_3_TYPE_AB_THREADS,
   B: ASME_B18_6_3_TYPE_B_THREADS,
 };
+
+export type End = 'cone' | 'flat';
 
 const TAPPING: readonly Family[] = ['ST', 'AB', 'B'];
 
@@ -41,17 +43,33 @@ export function threadTable(size: Size): Table {
 /** The row of the thread table: `#4` for `#4 AB`. */
 export const threadRow = (size: Size): string => (size.family === 'AB' || size.family === 'B' ? size.gauge : size.text);
 
-export function threadValueMm(size: Size, key: string): number {
-  return valueOf(threadTable(size), threadRow(size), key);
+const reading = (size: Size, key: string): Reading => ({ table: threadTable(size), row: threadRow(size), key });
+
+export type MajorLimit = 'max' | 'min' | 'nominal';
+
+/** d of every ratio is the nominal: basic major for machine screws, major max for tapping screws. */
+export function majorReadings(size: Size, limit: MajorLimit): Reading[] {
+  return [reading(size, limit === 'min' ? 'majorMin' : limit === 'max' || isTapping(size) ? 'majorMax' : 'nominal')];
 }
 
-export function pitchMm(size: Size): number {
-  return size.family === 'M' || size.family === 'ST' ? threadValueMm(size, 'pitch') : 25.4 / threadValueMm(size, 'tpi');
+export function rootReadings(size: Size, limit: 'max' | 'min'): Reading[] {
+  return [reading(size, limit === 'max' ? 'rootMax' : 'rootMin')];
 }
 
-export function nominalDiaMm(size: Size): number {
-  return isTapping(size) ? threadValueMm(size, 'majorMax') : threadValueMm(size, 'nominal');
+export function pitchReadings(size: Size): Reading[] {
+  return size.family === 'M' || size.family === 'ST' ? [reading(size, 'pitch')] : [{ ...reading(size, 'tpi'), over: 25.4 }];
 }
+
+/** Length at the point without full thread. Machine screws: two pitches. */
+export function pointReadings(size: Size, end: End): Reading[] {
+  if (size.family === 'ST') return [reading(size, end === 'cone' ? 'pointCone' : 'pointFlat')];
+  if (size.family === 'B') return [reading(size, 'pointTaperMax')];
+  if (size.family === 'AB') throw notInTable(`no point length is held for type AB (${threadTable(size).standard}); give the length in mm`);
+  return pitchReadings(size).map(pitch => (pitch.over === undefined ? { ...pitch, times: 2 } : { ...pitch, over: 2 * pitch.over }));
+}
+
+export const nominalDiaMm = (size: Size): number => worthOf(majorReadings(size, 'nominal'));
+export const pointMm = (size: Size, end: End): number => worthOf(pointReadings(size, end));
 
 export const isTapping = (size: Size): boolean => TAPPING.includes(size.family);
 
@@ -65,10 +83,10 @@ export function screwOf(size: Size): Screw {
   const screw: Screw = {
     size,
     nominalMm: nominalDiaMm(size),
-    majorMaxMm: threadValueMm(size, 'majorMax'),
-    majorMinMm: threadValueMm(size, 'majorMin'),
-    rootMaxMm: threadValueMm(size, 'rootMax'),
-    pitchMm: pitchMm(size),
+    majorMaxMm: worthOf(majorReadings(size, 'max')),
+    majorMinMm: worthOf(majorReadings(size, 'min')),
+    rootMaxMm: worthOf(rootReadings(size, 'max')),
+    pitchMm: worthOf(pitchReadings(size)),
     isTapping: isTapping(size),
   };
   known.set(size.text, screw);

@@ -1,4 +1,4 @@
-import { card, type Card } from '../card';
+import { lookUp, type Card } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import * as F from './tolerance';
@@ -10,20 +10,20 @@ const TABLE = { kind: 'standard table' } as const;
 
 export const TOLERANCE_CARDS: readonly Card[] = [
   // a blank grade is no grade of the table, as grade 0 is none
-  card('TOL.IT', T, [size, param('grade', GRADE, { blank: 'zero' })], F.gradeWidthMm, {
+  lookUp('TOL.IT', T, [size, param('grade', GRADE, { blank: 'zero' })], F.gradeReadings, {
     result: { shape: 'number', name: 'full width of the tolerance', symbol: 'IT', unit: 'mm' },
     ...TABLE,
     sources: [{ title: 'ISO 286-1, IT5 to IT16 up to 500 mm', held: 'read in 1 secondary copy; IT15, IT16 and sizes above 315 mm from memory, cross-checked' }],
     example: { args: [25, 'IT11'], result: 0.13 },
   }),
-  card('TOL.GENERAL', T, [size, param('tolerance_class', choice<F.GeneralClass>('class', { f: ['fine'], m: ['medium'], c: ['coarse'], v: ['very coarse'] }))], F.generalToleranceMm, {
+  lookUp('TOL.GENERAL', T, [size, param('tolerance_class', choice<F.GeneralClass>('class', { f: ['fine'], m: ['medium'], c: ['coarse'], v: ['very coarse'] }))], F.generalReadings, {
     result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' },
     ...TABLE,
     sources: [{ title: 'ISO 2768-1:1989, linear sizes', held: 'read in 3 secondary copies' }],
     example: { args: [30, 'm'], result: 0.2 },
     caution: 'Not written for mouldings.',
   }),
-  card('TOL.MOULDED', T, [size, param('group', MOULDED_GROUP), param('tooling', choice<F.Tooling>('tooling', { same: ['w'], across: ['nw'] }), { default: 'across' })], F.mouldedToleranceMm, {
+  lookUp('TOL.MOULDED', T, [size, param('group', MOULDED_GROUP), param('tooling', choice<F.Tooling>('tooling', { same: ['w'], across: ['nw'] }), { default: 'across' })], F.mouldedReadings, {
     result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' },
     ...TABLE,
     sources: [

@@ -3,8 +3,8 @@ import { DIN_16742_TG6 } from '../../standards/din16742-tg6';
 import { DIN_16901_130 } from '../../standards/din16901-130';
 import { ISO_2768_1_LINEAR } from '../../standards/iso2768-1-linear';
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
-import type { Table } from '../kinds';
-import { bandValueMm } from './bands';
+import type { Reading, Table } from '../kinds';
+import { bandReading } from './bands';
 
 export type GeneralClass = 'f' | 'm' | 'c' | 'v';
 /** `same`: one mould half holds both ends of the size; `across`: it runs over the parting line or a slide. */
@@ -12,14 +12,14 @@ export type Tooling = 'same' | 'across';
 
 export const MOULDED_GROUPS: Readonly<Record<string, Table>> = { 'DIN 16901-130': DIN_16901_130, 'DIN 16742-TG6': DIN_16742_TG6 };
 
-export function gradeWidthMm(sizeMm: number, grade: string): number {
-  return bandValueMm(ISO_286_1_IT_GRADES, sizeMm, grade);
+export function gradeReadings(sizeMm: number, grade: string): Reading[] {
+  return [bandReading(ISO_286_1_IT_GRADES, sizeMm, grade)];
 }
 
-export function generalToleranceMm(sizeMm: number, toleranceClass: GeneralClass): number {
-  return bandValueMm(ISO_2768_1_LINEAR, sizeMm, toleranceClass);
+export function generalReadings(sizeMm: number, toleranceClass: GeneralClass): Reading[] {
+  return [bandReading(ISO_2768_1_LINEAR, sizeMm, toleranceClass)];
 }
 
-export function mouldedToleranceMm(sizeMm: number, group: Table, tooling: Tooling): number {
-  return bandValueMm(group, sizeMm, tooling);
+export function mouldedReadings(sizeMm: number, group: Table, tooling: Tooling): Reading[] {
+  return [bandReading(group, sizeMm, tooling)];
 }
