@@ -98,7 +98,7 @@ function hasProperty(object, name, isSought, constants) {
 const constantsOf = source =>
   new Map(source.statements.filter(ts.isVariableStatement).flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [name.text, initializer])));
 
-/** `card('ID', topic, [params], formula, …)`, `node('name', unit, meaning, formula, …)`, `input('name', …, made(formula, …))`. */
+/** `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `node('name', unit, meaning, formula, …)`, `input('name', …, made(formula, …))`. */
 function callSites(source, found) {
   const constants = constantsOf(source);
   const visit = (node, inputName) => {
@@ -113,6 +113,7 @@ function callSites(source, found) {
         found.files[text] = source.fileName;
         if (hasProperty(rest, 'notLive', () => true, constants) || hasProperty(rest, 'kind', value => value.text === 'standard table', constants)) found.declared.add(text);
       }
+      if (node.expression.text === 'lookUp' && text !== undefined) found.lookUps.push(text);
       if (node.expression.text === 'node' && text !== undefined && formula !== undefined) found.nodes[text] = formula;
       if (node.expression.text === 'input') name = text;
       if (node.expression.text === 'made' && name !== undefined) found.defaults[name] = nameOf(first);
@@ -145,7 +146,7 @@ function sentences(folder) {
 
 export function readForms(root = join(here, '..')) {
   const formulas = Object.create(null);
-  const found = { cards: {}, nodes: {}, defaults: {}, files: {}, declared: new Set() };
+  const found = { cards: {}, lookUps: [], nodes: {}, defaults: {}, files: {}, declared: new Set() };
   const place = file => relative(root, file).split(sep).join('/');
   const maths = new Set();
   /** Where each formula stands, and why it is outside the subset. */
@@ -187,9 +188,11 @@ export function readForms(root = join(here, '..')) {
     called([formulas[name].steps ?? [], formulas[name].result]).forEach(use);
   };
   [found.cards, found.nodes, found.defaults].forEach(names => Object.values(names).forEach(use));
-  const without = Object.fromEntries(Object.entries(found.cards).flatMap(([id, name]) => (used.has(name) ? [] : [[id, `${home.get(name) ?? place(found.files[id])}: ${name}: ${outside.get(name) ?? 'not an exported function'}`]])));
-  const undeclared = Object.entries(without).filter(([id]) => !found.declared.has(id) && ELSEWHERE[id] === undefined);
-  if (undeclared.length > 0) throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, why]) => `${id}: ${why}`).join('\n')}`);
+  const why = (id, name) => `${home.get(name) ?? place(found.files[id])}: ${name}: ${outside.get(name) ?? 'not an exported function'}`;
+  const formless = Object.entries(found.cards).filter(([, name]) => !used.has(name)).map(([id, name]) => [id, why(id, name)]);
+  const undeclared = formless.filter(([id]) => !found.declared.has(id) && ELSEWHERE[id] === undefined);
+  if (undeclared.length > 0) throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, reason]) => `${id}: ${reason}`).join('\n')}`);
+  const without = Object.fromEntries([...formless, ...found.lookUps.map(id => [id, 'a look-up'])]);
   const keep = names => Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
   return { without, formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults), what: sentences(join(root, '..', 'functions')) };
 }

@@ -32,7 +32,7 @@ describe('functions without a plain form', () => {
   test.each([
     ['DUAL', 'core/unit/unit-text.ts: dualText: TemplateExpression in line '],
     ['STACK.SHARE', 'core/tolerance/stack-tables.ts: stackShares: IfStatement in line '],
-    ['TOL.IT', 'core/tolerance/tolerance.ts: gradeWidthMm: calls bandValueMm, core/tolerance/bands.ts: CallExpression in line '],
+    ['CHECK.MAX', 'core/check/check.ts: checkMax: calls checked, not an exported function'],
     ['ABOUT', 'trace/about.ts: about: IfStatement in line '],
   ])('%s: file, formula, what is outside the subset and where', (id, words) => {
     expect(without[id]).toContain(words);
@@ -73,6 +73,11 @@ describe('a formula outside the subset', () => {
   test('stops it too where only what it calls is outside', () => {
     const calling = `${LOOP}export function fourTimesMm(lengthMm: number): number {\n  return 2 * twiceMm(lengthMm);\n}\n`;
     expect(() => read(calling, cardWith('...REST').replaceAll('twiceMm', 'fourTimesMm'))).toThrow('TWICE: core/twice.ts: fourTimesMm: calls twiceMm, core/twice.ts: VariableStatement in line 2');
+  });
+
+  test('a look-up needs none', () => {
+    const cards = cardWith('...REST').replace('card(', 'lookUp(');
+    expect(read(LOOP, cards)).toMatchObject({ without: { TWICE: 'a look-up' } });
   });
 
   test.each(["notLive: 'a loop'", '...SILENT', "...REST, kind: 'standard table'"])('does not with %s', rest => {
