@@ -27,6 +27,9 @@ export interface Joint {
 
 export type Found = { readonly is: "joint"; readonly joint: Joint } | { readonly is: "refused"; readonly message: string; readonly place: Selection };
 
+/** `undefined` while nothing has been read, null where the workbook has no joint. */
+export type JointHere = Found | null | undefined;
+
 /** Inputs of one or several joints: a row of names with a variant in each further row, names beside values, or names and values apart. */
 interface Block {
   readonly names: readonly Input[];

@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { placeName, useGoTo, useShared } from "./shared";
-import type { JointHere } from "./use-joint";
+import type { JointHere } from "./find-joint";
 
 /** What stands where a joint would be. */
 export function NoJoint({ found, what }: { readonly found: JointHere; readonly what: string }): JSX.Element {

@@ -108,11 +108,13 @@ function constants(place: Place): Problem | undefined {
   return found.length === 0 ? undefined : problem("constant", place, [...new Set(found)].join(", "));
 }
 
+const countsAsZero = ({ blank }: Param): boolean => blank === "zero" || (typeof blank === "object" && "default" in blank && blank.default === 0);
+
 function blanks(place: Place, source: Source): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) => (node.arguments ?? []).flatMap((arg, i) => {
     const param = CARDS.get(id)?.params[i];
     const area = arg === null ? undefined : areaOf(arg, place.sheetName);
-    if (param?.blank !== "zero" || area === undefined || !isOneCell(area)) return [];
+    if (param === undefined || !countsAsZero(param) || area === undefined || !isOneCell(area)) return [];
     const at = address(area.top, area.left);
     return source.value(area.sheet, at) === null ? [`${area.sheet === place.sheetName ? "" : `${area.sheet}!`}${at} is blank and counts as 0 for ${inWords(param.name)}`] : [];
   }));

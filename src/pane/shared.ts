@@ -2,8 +2,8 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { Selection } from "../sheet/port";
+import type { JointHere } from "./find-joint";
 import type { PaneServices } from "./services";
-import type { JointHere } from "./use-joint";
 
 export interface Question {
   readonly words: string;

@@ -1,12 +1,9 @@
 // The joint of the selected cell, read anew with every selection.
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Selection, SheetPort } from "../sheet/port";
-import { Joints, type Found } from "./find-joint";
+import { Joints, type JointHere } from "./find-joint";
 import { messageOf } from "./shared";
 import { readSheets, type Grid } from "./workbook";
-
-/** `undefined` while nothing has been read, null where the workbook has no joint. */
-export type JointHere = Found | null | undefined;
 
 /** A cell that is about no joint leaves the last one in sight. Other sheets are read when the sheet is left. */
 export function useJoint(port: SheetPort | undefined, selection: Selection | null, isWatched: boolean, say: (text: string) => void): JointHere {
