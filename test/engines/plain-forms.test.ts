@@ -43,7 +43,7 @@ function one(param: Param): fc.Arbitrary<unknown> {
   if (noun === 'size with its limits') return fc.constantFrom(...SIZE_TEXTS);
   if (isWhole(param)) return fc.integer({ min: 1, max: 9 }).filter(whole => whole <= (param.limits?.atMost ?? 9));
   const words = offered(param);
-  if (!isNumber(param)) return fc.constantFrom(...words);
+  if (!isNumber(param) && words.length > 0) return fc.constantFrom(...words);
   const number = typed(noun, param.limits);
   return words.length === 0 ? number : fc.oneof({ weight: 5, arbitrary: number }, { weight: 1, arbitrary: fc.constantFrom(...words) });
 }
