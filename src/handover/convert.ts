@@ -1,6 +1,8 @@
 // The hand-over copy: every call of ours becomes plain formulas on the same cells, or a value that says so.
 import { call, CARDS } from '../registry';
+import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
+import { formOfCard } from '../plain/forms';
 import type { PlanCell, Role, SheetPlan, Validation } from '../sheet/plan';
 import { isPlain } from './allowed';
 import type { Converted, Desk } from './bind';
@@ -9,7 +11,8 @@ import { DataSheet } from './data-sheet';
 import type { Finding } from './finding';
 import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
 import { frozen } from './frozen';
-import { JointSheets } from './joint-sheet';
+import { LOOK_UPS } from './lookups';
+import { JointSheets, type Limit } from './joint-sheet';
 import { SheetNames } from './names';
 import { prepared } from './prepared';
 import { joinedValidations, withStates } from './ranges';
@@ -25,10 +28,11 @@ export interface LiveResult {
   readonly at: string;
   readonly value: Cell;
   readonly unit: string;
-  readonly format?: string;
-  /** Limits that a rule sets, as formulas. */
-  readonly lower?: string;
-  readonly upper?: string;
+  /** Which of several values of a call. */
+  readonly name?: string;
+  /** What a rule asks. */
+  readonly lower?: Limit;
+  readonly upper?: Limit;
 }
 
 export interface HandoverCopy {
@@ -235,70 +239,102 @@ function worked(work: Work, sheet: string, at: string, formula: string, node: Fo
 /** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */
 const asReference = ({ cells }: Block): string => (cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`);
 
+/** The values that a call spills: which of them stand under its header, and where each goes. */
+interface Spill {
+  readonly header: readonly PlanCell[];
+  readonly values: readonly Known[];
+  readonly width: number;
+  at(i: number): string;
+}
+
+function spillOf(id: string, result: Known, at: string): Spill {
+  const { row, column } = cellPosition(at);
+  const rows = isRows(result) ? result : [[result]];
+  const hasHeader = rows.length > 1 && CARDS.get(id)?.result.shape === 'table';
+  const body = (hasHeader ? rows.slice(1) : rows) as readonly (readonly Known[])[];
+  const width = body[0]?.length ?? 1;
+  return {
+    header: hasHeader ? (rows[0] ?? []).map((value, c): PlanCell => ({ at: address(row, column + c), role: 'header', value: cellOf(value) ?? '' })) : [],
+    values: body.flat(),
+    width,
+    at: i => address(row + Math.floor(i / width) + (hasHeader ? 1 : 0), column + (i % width)),
+  };
+}
+
 function wholeCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
   const id = ownFunction(tree) ?? '';
   const result = work.source.result(sheet, at);
-  const { row, column } = cellPosition(at);
-  const place = (r: number, c: number): string => address(row + r, column + c);
-  const rows = isRows(result) ? result : undefined;
-  if (rows !== undefined && id === 'JOINT.TABLE') {
-    const table = jointCells(work, sheet, at, tree, rows.length, rows[0]?.length ?? 0, place);
-    if (table !== undefined) return table;
-  }
-  const value = result === undefined ? cellOf(work.source.value(sheet, at)) : undefined;
-  const made = result === undefined || isFault(result) ? undefined : worked(work, sheet, at, formula, tree);
-  const flat = rows === undefined ? [result] : rows.flat();
-  if (made !== undefined && made.cells.length === flat.length) {
-    work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: made.live ? id : `${id}: its inputs are texts that no formula follows`, values: flat.length });
-    return made.cells.map((cell, c): PlanCell => {
-      const worth = cellOf(flat[c]) ?? '';
-      const unit = unitOf(id, c);
-      if (made.live) work.results.push({ sheet, at: place(0, c), value: worth, unit });
-      return { at: place(0, c), role: 'result', formula: `=${cell}`, value: worth, ...formatOf(worth) };
-    });
-  }
-  const fault = isFault(result) ? result.cellError : undefined;
-  if (fault !== undefined || result === undefined) {
-    const answer = fault === undefined ? undefined : call(id, (tree.arguments ?? []).map(part => work.source.evaluate(part, sheet)));
-    work.findings.push({ sheet, at, what: 'error', words: fault === undefined ? `${id}: its inputs are not known here` : `${id} gave ${fault}${answer?.ok === false ? `: ${answer.message}` : ''}`, values: 1 });
-    return [{ at, role: 'result', value: fault ?? value ?? '', note: `value, not live: was ${cellText(formula)}` }];
-  }
-  const card = CARDS.get(id);
-  work.findings.push({ sheet, at, what: 'value, not live', words: `${id}: ${card?.notLive ?? 'its inputs cannot be followed'}`, values: flat.length });
-  const shown = frozen(work, card, tree, sheet, at);
-  return (rows ?? [[result]]).flatMap((line, r) =>
-    line.map((item, c): PlanCell => {
-      const worth = cellOf(item) ?? '';
-      const isHeader = r === 0 && (rows?.length ?? 1) > 1 && card?.result.shape === 'table';
-      const frozenFormula = isHeader ? undefined : shown(worth);
-      return { at: place(r, c), role: isHeader ? 'header' : 'result', value: worth, ...(isHeader ? {} : formatOf(worth)), ...(frozenFormula === undefined ? {} : { formula: `=${frozenFormula}` }), ...(r === 0 && c === 0 ? { note: `value, not live: was ${cellText(formula)}` } : {}) };
-    }),
-  );
+  if (result === undefined || isFault(result)) return [faultyCell(work, sheet, at, formula, tree)];
+  const table = isRows(result) && id === 'JOINT.TABLE' ? jointCells(work, sheet, at, tree, result) : undefined;
+  return table ?? liveCells(work, sheet, at, formula, tree, spillOf(id, result, at)) ?? fixedCells(work, sheet, at, formula, tree, spillOf(id, result, at));
+}
+
+function faultyCell({ source, findings }: Work, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell {
+  const id = ownFunction(tree) ?? '';
+  const worth = source.value(sheet, at);
+  const answer = call(id, (tree.arguments ?? []).map(part => source.evaluate(part, sheet)));
+  const words = isFault(worth) ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}` : `${id}: its inputs are not known here`;
+  findings.push({ sheet, at, what: 'error', words, values: 1 });
+  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${cellText(formula)}` };
+}
+
+function liveCells(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, spill: Spill): PlanCell[] | undefined {
+  const id = ownFunction(tree) ?? '';
+  const made = worked(work, sheet, at, formula, tree);
+  if (made === undefined || made.cells.length !== spill.values.length) return undefined;
+  work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: made.live ? id : `${id}: its inputs are texts that no formula follows`, values: spill.values.length });
+  const cells = made.cells.map((cell, i): PlanCell => {
+    const value = cellOf(spill.values[i]) ?? '';
+    if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
+    const { unit, name } = columnOf(id, i % spill.width);
+    if (made.live) work.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
+    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...formatOf(value) };
+  });
+  return [...spill.header, ...cells];
+}
+
+const whyFixed = (card: Card | undefined): string => card?.notLive ?? (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
+
+function fixedCells(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, spill: Spill): PlanCell[] {
+  const card = CARDS.get(ownFunction(tree) ?? '');
+  work.findings.push({ sheet, at, what: 'value, not live', words: `${card?.id ?? ''}: ${whyFixed(card)}`, values: spill.values.length });
+  const formulaOf = frozen(work, card, tree, sheet, at);
+  const cells = spill.values.map((item, i): PlanCell => {
+    const value = cellOf(item) ?? '';
+    const shown = formulaOf(value);
+    return { at: spill.at(i), role: 'result', value, ...formatOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
+  });
+  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${cellText(formula)}` } : cell));
 }
 
 const formatOf = (value: Cell): { readonly format?: string } => (typeof value === 'number' && !Number.isInteger(value) ? { format: PLAIN_FORMAT } : {});
 
-function unitOf(id: string, column: number): string {
+function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
   const result = CARDS.get(id)?.result;
-  if (result === undefined || result.shape === 'text') return '';
-  return 'columns' in result ? (result.columns[column]?.unit ?? '') : result.unit;
+  if (result === undefined || result.shape === 'text') return { name: '', unit: '' };
+  return 'columns' in result ? (result.columns[column] ?? { name: '', unit: '' }) : result;
 }
 
-function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, height: number, width: number, place: (r: number, c: number) => string): PlanCell[] | undefined {
+function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, rows: readonly (readonly unknown[])[]): PlanCell[] | undefined {
   const table = work.joints.table({ sheet, at, node: tree });
   if (table === undefined) return undefined;
+  const { row, column } = cellPosition(at);
   let live = 0;
-  const cells = Array.from({ length: height }, (_, r) =>
-    Array.from({ length: width }, (__, c): PlanCell => {
-      const { formula, value, unit, lower, upper } = table.cell(r, c);
-      if (r === 0) return { at: place(r, c), role: 'header', value };
-      if (formula === undefined) return { at: place(r, c), role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+  let fixed = 0;
+  const cells = rows.flatMap((line, r) =>
+    line.map((_, c): PlanCell => {
+      const place = address(row + r, column + c);
+      const { name, formula, value, unit, lower, upper } = table.cell(r, c);
+      if (r === 0) return { at: place, role: 'header', value };
+      if (formula === undefined) {
+        fixed += 1;
+        return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+      }
       live += 1;
-      work.results.push({ sheet, at: place(r, c), value, unit, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) });
-      return { at: place(r, c), role: 'result', formula: `=${formula}`, value, ...formatOf(value) };
+      work.results.push({ sheet, at: place, value, unit, name, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) });
+      return { at: place, role: 'result', formula: `=${formula}`, value, ...formatOf(value) };
     }),
-  ).flat();
-  const fixed = (height - 1) * width - live;
+  );
   work.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
   if (fixed > 0) work.findings.push({ sheet, at, what: 'value, not live', words: 'JOINT.TABLE: outputs without a value for these inputs', values: fixed });
   return cells;

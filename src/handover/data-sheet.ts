@@ -74,9 +74,10 @@ export class DataSheet {
       { at: address(head + 2, 0), role: 'header', value: 'row' },
     );
     table.columns.forEach((column, c) => {
-      this.cells.push({ at: address(head + 2, c + 1), role: 'header', value: `${column.title}${column.limit === undefined ? '' : `, ${column.limit}`}`, note: `${column.held}${column.note === undefined ? '' : `. ${column.note}`}` });
+      this.cells.push({ at: address(head + 2, c + 1), role: 'header', value: `${column.title}${column.limit === undefined ? '' : `, ${column.limit}`}` }, { at: address(head + 3, c + 1), role: 'note', value: `${column.held}${column.note === undefined ? '' : `. ${column.note}`}` });
     });
-    const top = head + 3;
+    this.cells.push({ at: address(head + 3, 0), role: 'note', value: 'how held' });
+    const top = head + 4;
     table.rows.forEach(([name, ...values], r) => {
       this.cells.push({ at: address(top + r, 0), role: 'label', value: name });
       values.forEach((value, c) => {

@@ -117,3 +117,12 @@ export function qualified(node: FormulaNode, homeSheet: string): Replacement[] {
     return [{ loc: part.loc, text: isOneCell(area) ? fixedCell(area.sheet, area.top, area.left) : fixedArea(area) }];
   });
 }
+
+/** A formula without what programs write in different ways: blanks, capitals of names and functions. */
+export function plainText(formula: string): string {
+  try {
+    return tokenize(formula).map(({ type, value }) => (type === 'whitespace' || type === 'newline' ? '' : type === 'string' ? value : value.toUpperCase())).join('');
+  } catch {
+    return formula;
+  }
+}

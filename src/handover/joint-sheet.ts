@@ -19,15 +19,23 @@ import type { SheetNames } from './names';
 const HEAD = 3;
 const FIRST = 5;
 
+/** A formula without the equals sign, and what it is worth. */
+export interface Limit {
+  readonly formula: string;
+  readonly value: Cell;
+}
+
 /** One cell of the spilled table: what stands there on the hand-over. */
 export interface TableCell {
+  /** The output. */
+  readonly name: string;
   /** Without the equals sign; nothing where the value does not follow. */
   readonly formula?: string;
   readonly value: Cell;
   readonly unit: string;
-  /** Limits that a rule sets to this output, as formulas. */
-  readonly lower?: string;
-  readonly upper?: string;
+  /** What a rule asks of this output. */
+  readonly lower?: Limit;
+  readonly upper?: Limit;
 }
 
 export interface JointTable {
@@ -164,25 +172,26 @@ export class JointSheets {
   private tableCell(variants: readonly Variant[], outputs: readonly string[], r: number, c: number, sheet: string, heads: ReadonlyMap<string, number>, values: ReadonlyMap<string, Cell>, holding: readonly boolean[]): TableCell {
     const output = outputs[c] ?? '';
     const unit = unitOf(output);
-    if (r === 0) return { value: withUnit(output, unit), unit: '' };
+    if (r === 0) return { name: output, value: withUnit(output, unit), unit: '' };
     const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + r}`;
-    if (output === 'state') return { formula: cellOf('state'), value: values.get(`${r - 1} state`) ?? '', unit };
-    if (output === 'reason') return { formula: cellOf('rule'), value: values.get(`${r - 1} rule`) ?? '', unit };
+    if (output === 'state') return { name: output, formula: cellOf('state'), value: values.get(`${r - 1} state`) ?? '', unit };
+    if (output === 'reason') return { name: output, formula: cellOf('rule'), value: values.get(`${r - 1} rule`) ?? '', unit };
     const value = outputCell(variants[r - 1] as Variant, output);
     const title = withUnit(output, unit);
-    if (!values.has(`${r - 1} ${title}`)) return { value, unit };
+    if (!values.has(`${r - 1} ${title}`)) return { name: output, value, unit };
     const isThere = typeof value === 'number' ? `ISNUMBER(${cellOf(title)})` : undefined;
     const conditions = [...(holding[r - 1] === true ? [cellOf('fixed inputs as sent')] : []), ...(isThere === undefined ? [] : [isThere])];
     const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${quoted('no value')})`;
-    return { formula, value, unit, ...limitsOf(output, title => (values.has(`${r - 1} ${title}`) ? cellOf(title) : undefined)) };
+    return { name: output, formula, value, unit, ...limitsOf(output, title => limitAt(cellOf(title), values.get(`${r - 1} ${title}`))) };
   }
 }
 
-/** What a rule asks of an output. */
-function limitsOf(output: string, cellOf: (title: string) => string | undefined): { readonly lower?: string; readonly upper?: string } {
-  const bounds = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(({ fail, look }) => fail ?? look ?? []);
-  const [bound] = bounds;
-  const limit = bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
+const limitAt = (formula: string, value: Cell | undefined): Limit | undefined => (value === undefined ? undefined : { formula, value });
+
+/** What the first rule that judges this output asks of it. */
+function limitsOf(output: string, cellOf: (title: string) => Limit | undefined): { readonly lower?: Limit; readonly upper?: Limit } {
+  const [bound] = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(({ fail, look }) => fail ?? look ?? []);
+  const limit = bound === undefined ? undefined : typeof bound.limit === 'number' ? { formula: String(bound.limit), value: bound.limit } : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
   if (bound === undefined || limit === undefined) return {};
   return bound.side === 'below' || bound.side === 'at most' ? { lower: limit } : { upper: limit };
 }

@@ -31,7 +31,8 @@ const SOUND: Readonly<Record<string, string>> = {
   "src/pane/pane.ts": 'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) => [Storage, kind, demo, excel, view];',
   "src/pane/globals.d.ts": "declare const A: string;",
   "src/hosts/xlsx/read.ts": 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
-  "src/handover/handover.ts": 'import { cards } from "../registry"; export const handover = cards;',
+  "src/handover/handover.ts": 'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+  "src/handover/cli.ts": 'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover];',
   "src/pane/mount.ts": 'import { pane } from "./pane"; export const mount = pane;',
   "src/bench/bench.ts": 'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { section } from "../figure/section"; import { joint } from "../joint/joint"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, section, joint, mount];',
   "src/registry.ts": 'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./trace/about"; export const cards = [call, joint, about];',
@@ -77,6 +78,9 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ["figure-is-pure", "src/figure/b.ts", "../bench/bench", "src/bench/bench.ts"],
   ["figure-is-pure", "src/figure/b.ts", "node:fs", "fs"],
   ["sheet-is-a-plan", "src/sheet/draw.ts", "../core/call", "src/core/call.ts"],
+  ["handover-makes-plans", "src/handover/b.ts", "../hosts/xlsx/read", "src/hosts/xlsx/read.ts"],
+  ["handover-makes-plans", "src/handover/b.ts", "../demo/demo", "src/demo/demo.ts"],
+  ["handover-makes-plans", "src/handover/b.ts", "node:fs", "fs"],
   ["demo-on-sheet", "src/demo/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
   ["wrappers-only-wrap", "functions/rib.ts", "./boss", "functions/boss.ts"],
   ["wrappers-only-wrap", "functions/rib.ts", "../src/core/kinds", "src/core/kinds.ts"],
@@ -116,6 +120,7 @@ it("counts an import of a type alone", async () => {
 it.each<[rule: string, file: string, imported: string, to: string]>([
   ["cell-calls-by-id", "functions/cell.ts", "../src/core/call", "src/core/call.ts"],
   ["cell-calls-by-id", "functions/cell.ts", "../src/joint/joint", "src/joint/joint.ts"],
+  ["handover-command", "src/handover/cli.ts", "../registry", "src/registry.ts"],
   ["registry-lists", "src/registry.ts", "./standards/a", "src/standards/a.ts"],
 ])("%s refuses %s as it is with %s added", async (rule, file, imported, to) => {
   const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };

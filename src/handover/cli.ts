@@ -1,0 +1,104 @@
+// npm run handover: a workbook file in, the hand-over copy out; or what came back beside what was sent.
+import { readFile, stat, writeFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { parseArgs } from 'node:util';
+import { demoWorkbook } from '../demo/demo';
+import { readWorkbook } from '../hosts/xlsx/read';
+import { writeWorkbook } from '../hosts/xlsx/write';
+import { compare, type Change } from './compare';
+import { plainLooks, sourceOfFile } from './from-file';
+import { looksOf, sourceOf } from './from-plan';
+import { handover, type Handover } from './handover';
+import type { SourceWorkbook } from './source';
+import { STATUSES, type Status, type TitleBlock } from './title-block';
+
+const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]
+npm run handover -- --demo out.xlsx
+npm run handover -- --compare sent.xlsx returned.xlsx`;
+
+/** Something the user can put right: its message is all he needs. */
+export class UserFault extends Error {
+  override readonly name = 'UserFault';
+}
+
+const TITLE = { part: { type: 'string' }, number: { type: 'string' }, revision: { type: 'string' }, date: { type: 'string' }, status: { type: 'string' }, 'made-by': { type: 'string' }, 'checked-by': { type: 'string' } } as const;
+
+type Print = (line: string) => void;
+
+function parsed(args: readonly string[]) {
+  try {
+    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, demo: { type: 'boolean' }, compare: { type: 'boolean' } } });
+  } catch (fault) {
+    throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
+  }
+}
+
+export async function main(args: readonly string[], print: Print): Promise<void> {
+  const { values, positionals } = parsed(args);
+  const [first, second] = positionals;
+  if (first === undefined || (second === undefined) !== (values.demo === true) || positionals.length > 2) throw new UserFault(USAGE);
+  if (values.compare === true && second !== undefined) return comparison(first, second, print);
+  const title: TitleBlock = {
+    part: values.part ?? (values.demo === true ? demoWorkbook.name : basename(first).replace(/\.xlsx$/i, '')),
+    number: values.number ?? '',
+    revision: values.revision ?? '',
+    date: values.date ?? '',
+    status: statusOf(values.status ?? 'for quotation'),
+    madeBy: values['made-by'] ?? '',
+    checkedBy: values['checked-by'] ?? '',
+  };
+  if (second === undefined) return written(handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), title), first, print);
+  if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
+  const workbook = await opened(first);
+  return written(handover(workbook, plainLooks(workbook), title), second, print);
+}
+
+function statusOf(text: string): Status {
+  const status = STATUSES.find(one => one === text);
+  if (status === undefined) throw new UserFault(`status is one of ${STATUSES.join(', ')}`);
+  return status;
+}
+
+/** Under whatever name. */
+async function isSameFile(a: string, b: string): Promise<boolean> {
+  const [one, other] = await Promise.all([a, b].map(path => stat(path, { bigint: true }).catch(() => undefined)));
+  return one !== undefined && other !== undefined && one.dev === other.dev && one.ino === other.ino;
+}
+
+async function opened(path: string): Promise<SourceWorkbook> {
+  const bytes = await readFile(path).catch(() => {
+    throw new UserFault(`${path} cannot be read`);
+  });
+  const { sheets } = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
+    throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
+  });
+  return sourceOfFile(basename(path), sheets);
+}
+
+async function written({ plan, findings, live, asValues }: Handover, path: string, print: Print): Promise<void> {
+  await writeFile(path, await writeWorkbook(plan));
+  for (const { sheet, at, what, words } of findings) if (what !== 'live') print(`${sheet}${at === '' ? '' : ` ${at}`}: ${what}: ${words}`);
+  print(`${live} values live, ${asValues} as values: ${path}`);
+}
+
+async function comparison(sentPath: string, returnedPath: string, print: Print): Promise<void> {
+  const bytes = await readFile(returnedPath).catch(() => {
+    throw new UserFault(`${returnedPath} cannot be read`);
+  });
+  const returned = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
+    throw new UserFault(`${returnedPath}: ${fault instanceof Error ? fault.message : String(fault)}`);
+  });
+  if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
+  const { changedInputs, changedFormulas, answers, results, missing, added } = compare(await opened(sentPath), sourceOfFile(basename(returnedPath), returned.sheets));
+  const list = (title: string, lines: readonly string[]): void => {
+    print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);
+    for (const line of lines) print(`  ${line}`);
+  };
+  const place = ({ sheet, at, label }: Omit<Change, 'sent' | 'returned'>): string => `${sheet}${at === '' ? '' : ` ${at}`}${label === '' ? '' : ` (${label})`}`;
+  list('changed inputs', changedInputs.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`));
+  list('changed formulas', changedFormulas.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`));
+  list('answers', answers.map(change => `${place(change)}: ${change.returned}`));
+  list('results', results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => `${characteristic}: ${result} for ${requirement}${lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`}, ${judged}${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`));
+  list('missing', missing.map(change => `${place(change)}${change.sent === '' ? '' : `: ${change.sent}`}`));
+  list('added sheets', added);
+}

@@ -1,0 +1,50 @@
+// The cells of a workbook file as a source, and looks for sheets that come without any.
+import type { Cell } from '../core/kinds';
+import type { Looks } from './convert';
+import { cellPosition } from './formula';
+import type { SourceCell, SourceWorkbook } from './source';
+
+export interface FileCell {
+  readonly at: string;
+  readonly value: Cell | null;
+  readonly formula?: string;
+  /** The cell whose formula spilled into this one. */
+  readonly spilledFrom?: string;
+}
+
+export interface FileSheet {
+  readonly name: string;
+  readonly hidden: boolean;
+  readonly cells: readonly FileCell[];
+}
+
+/** Cells that a table of ours filled are left out: they are filled anew. */
+export function sourceOfFile(name: string, sheets: readonly FileSheet[]): SourceWorkbook {
+  return {
+    name,
+    sheets: sheets.map(sheet => {
+      const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
+      const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
+      return { name: sheet.name, isHidden: sheet.hidden, cells: new Map(kept.map(({ at, value, formula }): [string, SourceCell] => [at, formula === undefined ? { value } : { value, formula }])) };
+    }),
+  };
+}
+
+const NARROWEST = 10;
+const WIDEST = 40;
+
+/** Columns as wide as what stands in them. */
+export function plainLooks({ sheets }: SourceWorkbook): Looks {
+  const widths = new Map(sheets.map(({ name, cells }) => [name, widthsOf(cells)]));
+  return name => ({ widths: widths.get(name) ?? [] });
+}
+
+function widthsOf(cells: ReadonlyMap<string, SourceCell>): number[] {
+  const widths: number[] = [];
+  for (const [at, { value, formula }] of cells) {
+    const { column } = cellPosition(at);
+    const needed = typeof value === 'string' && formula === undefined ? Math.max(...value.slice(0, 2000).split('\n').map(line => line.length)) + 2 : NARROWEST;
+    widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(WIDEST, needed));
+  }
+  return Array.from(widths, width => width ?? NARROWEST);
+}

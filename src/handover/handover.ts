@@ -1,0 +1,69 @@
+// A workbook of the user as the copy that goes to a supplier: plain formulas only, with cover, characteristics, steps, data and sources.
+import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
+import { isPlain } from './allowed';
+import { characteristics } from './characteristics';
+import { convert, type Looks } from './convert';
+import { coverSheet, type Figure, materialsIn } from './cover-sheet';
+import type { Finding } from './finding';
+import { parseFormula, walk } from './formula';
+import { bytesOf, fnv1a64 } from './hash';
+import type { SourceWorkbook } from './source';
+import { sourcesSheet } from './sources-sheet';
+import { cellText } from './text';
+import type { TitleBlock } from './title-block';
+
+export interface Handover {
+  readonly plan: WorkbookPlan;
+  readonly findings: readonly Finding[];
+  /** Values of ours that follow their inputs, and that do not. */
+  readonly live: number;
+  readonly asValues: number;
+}
+
+export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, figure?: Figure): Handover {
+  const copy = convert(workbook, looks);
+  const { sheets, data, findings, names, source } = copy;
+  const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
+  const live = count(({ what }) => what === 'live');
+  const asValues = count(({ what }) => what !== 'live');
+  const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
+  const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`].filter(text => text !== '').map(cellText).join(', ');
+  const measured = characteristics(measuredName, line, source, copy.results, data);
+  const materials = materialsIn(source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))));
+  const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left } }, data, figure);
+  const sources = sourcesSheet(sourcesName, copy.used, data.tables);
+  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: [cover, measured.plan, ...sheets, data.plan(), sources] };
+  assertPlain(plan, new Set([...copy.own, coverName, measuredName, sourcesName]));
+  return { plan, findings, live, asValues };
+}
+
+/** All that decides the content: sheets, cells, values, formulas, versions. */
+function hashOf({ sheets }: SourceWorkbook): string {
+  const lines = sheets.flatMap(({ name, cells }) => [...cells].map(([at, { value, formula }]) => JSON.stringify([name, at, formula ?? value])));
+  return fnv1a64(bytesOf([FUNCTIONS_VERSION, DATA_VERSION, ...lines].join('\n')));
+}
+
+const LONGEST_FORMULA = 8192;
+const TEXTS = /"(?:[^"]|"")*"/g;
+
+/** Nothing leaves that a supplier without the add-in could not work out. */
+export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>): void {
+  for (const sheet of sheets) for (const { at, formula } of sheet.cells) if (formula !== undefined) assertFormula(sheet, at, formula, own.has(sheet.name));
+}
+
+function assertFormula({ name }: SheetPlan, at: string, formula: string, isOwn: boolean): void {
+  const refuse = (why: string): never => {
+    throw new Error(`${name}!${at}: ${why}: ${formula.slice(0, 120)}`);
+  };
+  if (formula.length > LONGEST_FORMULA) refuse(`a formula of ${formula.length} characters`);
+  if (/ENCL\.|_xldudf|_xll/i.test(formula)) refuse('a call of the add-in');
+  if (formula.replace(TEXTS, '').includes('[')) refuse('a link to another workbook');
+  if (!isOwn) return;
+  const tree = parseFormula(formula);
+  if (tree === undefined) return refuse('a formula that cannot be read');
+  for (const node of walk(tree)) {
+    if (node.type === 'CallExpression' && !isPlain(node.callee?.name ?? '')) refuse(`${node.callee?.name ?? 'a function'} is not in every program`);
+    if (node.type === 'LetExpression' || node.type === 'LambdaExpression' || node.operator === '#') refuse('not in every program');
+  }
+}
