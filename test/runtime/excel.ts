@@ -7,8 +7,8 @@ import { chromium } from 'playwright-core';
 
 export const BUILT = process.env['BUILT'] ?? 'dist';
 const OFFICE = path.dirname(createRequire(import.meta.url).resolve('@microsoft/office-js/dist/custom-functions-runtime.js'));
-const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
-const QUIET = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+export const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+export const QUIET = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 const ORIGIN = 'https://functions.test';
 
 /** How a call is marked: errors reach the function; values may be data types, wrapped as text. */
