@@ -1,8 +1,11 @@
 // The pane in Excel; opened as a plain page it shows the functions without a workbook.
 import { Storage, StorageType } from "@microsoft/office-js-helpers";
+import { excelPort } from "../hosts/excel/excel-port";
+import type { SheetPort } from "../sheet/port";
 import type { ListedFunction } from "./list";
 import { mountPane } from "./mount";
 import type { KeptView } from "./services";
+import { messageOf } from "./shared";
 
 // Opened as a plain page without a network there is no Office.js; functions.js, loaded next, then registers with nobody.
 globalThis.CustomFunctions ??= { associate() {} } as unknown as typeof CustomFunctions;
@@ -23,13 +26,27 @@ async function readFunctions(): Promise<readonly ListedFunction[]> {
   return ((await response.json()) as { readonly functions: readonly ListedFunction[] }).functions;
 }
 
-async function start(): Promise<void> {
-  const kept = keptView();
-  const functions = await readFunctions();
-  const place = document.getElementById("pane") as HTMLElement;
-  mountPane(place, { hostName: "this page", functions, ...(kept !== undefined && { kept }) });
+async function portOfExcel(): Promise<SheetPort | undefined> {
+  if (typeof Office === "undefined") return undefined;
+  const { host } = await Office.onReady();
+  return host === Office.HostType.Excel ? excelPort() : undefined;
 }
 
-start().catch((thrown: unknown) => {
-  (document.getElementById("pane") as HTMLElement).textContent = `The pane could not start: ${String(thrown)}`;
-});
+function show(text: string): void {
+  const notice = document.createElement("p");
+  notice.className = "bw-notice";
+  notice.role = "alert";
+  notice.textContent = text;
+  place.before(notice);
+}
+
+const place = document.getElementById("pane") as HTMLElement;
+
+async function start(): Promise<void> {
+  const functions = await readFunctions();
+  const port = await portOfExcel().catch((thrown: unknown) => show(messageOf(thrown)) ?? undefined);
+  const kept = keptView();
+  mountPane(place, { hostName: port === undefined ? "this page" : "your workbook", functions, ...(port !== undefined && { port }), ...(kept !== undefined && { kept }) });
+}
+
+start().catch((thrown: unknown) => show(`The pane could not start: ${messageOf(thrown)}`));
