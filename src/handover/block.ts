@@ -12,6 +12,8 @@ import { call } from '../registry';
 import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
 import { checkFormula, worstFormula } from './checks';
 import { areaOf, fixedArea, type FormulaNode } from './formula';
+import { allOf } from './inputs';
+import { blockTitle } from './labels';
 import { LOOK_UPS } from './lookups';
 import { partsRelated, relations } from './relations';
 import { isFault, isRows, type Known } from './source';
@@ -55,8 +57,8 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, earlier }));
   const raws = args.map(arg => desk.source.evaluate(arg.node, sheet));
   if (raws.includes(undefined)) return undefined;
-  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN') return limitCheck(desk, card, args, raws, `${sheet} ${at}`);
-  if (card.id === 'CHECK.WORST') return worstCheck(desk, card, args, raws, `${sheet} ${at}`);
+  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN') return limitCheck(desk, card, args, raws, blockTitle(desk.source, sheet, at, card.id));
+  if (card.id === 'CHECK.WORST') return worstCheck(desk, card, args, raws, blockTitle(desk.source, sheet, at, card.id));
   const form = formOfCard(card.id);
   const lookUp = LOOK_UPS[card.id];
   if ((form === undefined && lookUp === undefined) || card.result.shape === 'text') return undefined;
@@ -64,7 +66,7 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
   const values = answer.ok ? valuesOf(card, raws) : undefined;
   if (!answer.ok || values === undefined) return undefined;
   const mark = desk.steps.mark();
-  desk.steps.heading(`${sheet} ${at}: ${card.id}`);
+  desk.steps.heading(blockTitle(desk.source, sheet, at, card.id));
   const written = lookUp === undefined ? boundForm(desk, card, form as Form, args, values) : boundLookUp(desk, card, args, values);
   if (written === undefined) {
     desk.steps.backTo(mark);
@@ -72,7 +74,7 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
   }
   const body = isRows(answer.value) ? (card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0 ? answer.value.slice(1) : answer.value) : [[answer.value]];
   const conditions = [...new Set(written.bound.flatMap(b => b.conditions).concat(written.related))];
-  const ok = conditions.length === 0 ? undefined : desk.steps.row({ label: 'inputs in limits', formula: all(conditions), value: true, words: 'limits of the function; blank or text is not in limits' });
+  const ok = conditions.length === 0 ? undefined : desk.steps.row({ label: 'inputs in limits', formula: allOf(conditions), value: true, words: 'limits of the function; blank or text is not in limits' });
   const width = body[0]?.length ?? 1;
   const cells = body.flat().map((value, i) => {
     const result = written.results[i];
@@ -83,12 +85,6 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
   });
   desk.steps.gap();
   return { cells, live: written.bound.some(b => b.live) };
-}
-
-/** Conditions side by side; programs take 255 arguments and fewer in old ones. */
-function all(conditions: readonly string[]): string {
-  const groups = Array.from({ length: Math.ceil(conditions.length / 25) }, (_, i) => `AND(${conditions.slice(25 * i, 25 * i + 25).join(',')})`);
-  return groups.length === 1 ? (groups[0] as string) : `AND(${groups.join(',')})`;
 }
 
 function valuesOf(card: Card, raws: readonly Known[]): unknown[] | undefined {
@@ -144,7 +140,9 @@ function symbolic(form: Form, names: readonly string[]): { readonly steps: Reado
   const printed = (tree: Form['result']): ReturnType<typeof print> => print({ params, result: tree }, env);
   const result = printed(form.result);
   const flat = (result.items ?? [result]).flatMap(item => item.items ?? [item]);
-  return { steps: new Map(steps.map(([name, tree]) => [name, printed(tree).text])), results: flat.map(({ text }) => text) };
+  // parts of records: `size majorMax`
+  const plain = (text: string): string => text.replace(/([a-z])([A-Z])/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`);
+  return { steps: new Map(steps.map(([name, tree]) => [name, plain(printed(tree).text)])), results: flat.map(({ text }) => plain(text)) };
 }
 
 function boundLookUp(desk: Desk, card: Card, args: readonly Argument[], values: readonly unknown[]): Written | undefined {
@@ -191,11 +189,11 @@ const resultUnit = ({ result }: Card, column: number): string => (result.shape =
 const VALUE = (name: string): Param => ({ ...anyParam(name, ANYTHING), blank: 'zero' });
 
 /** A value beside a limit; an error among them goes along as it is. */
-function limitCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], where: string): Block | undefined {
+function limitCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], title: string): Block | undefined {
   const answer = call(card.id, raws);
   if (!answer.ok || raws.some(raw => typeof raw === 'string' || typeof raw === 'boolean' || isRows(raw))) return undefined;
   const mark = desk.steps.mark();
-  desk.steps.heading(`${where}: ${card.id}`);
+  desk.steps.heading(title);
   const cells = ['value', 'limit', 'look'].map((name, i): string | undefined => {
     const raw = raws[i];
     if (args[i]?.node === null && i === 2) return undefined;
@@ -214,14 +212,14 @@ function limitCheck(desk: Desk, card: Card, args: readonly Argument[], raws: rea
   return { cells: [result], live: true };
 }
 
-function worstCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], where: string): Block | undefined {
+function worstCheck(desk: Desk, card: Card, args: readonly Argument[], raws: readonly Known[], title: string): Block | undefined {
   const [first] = args;
   const area = first === undefined || first.node === null ? undefined : areaOf(first.node, first.sheet);
   const answer = call(card.id, raws);
   const states = isRows(raws[0]) ? raws[0].flat() : [raws[0]];
   // a comparison with an error is an error, and spaces around a word are not seen by a formula
   if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim()))) return undefined;
-  desk.steps.heading(`${where}: ${card.id}`);
+  desk.steps.heading(title);
   const cell = desk.steps.row({ label: 'worst state', formula: worstFormula(fixedArea(area), (area.bottom - area.top + 1) * (area.right - area.left + 1)), value: answer.value as Cell, words: 'fail, then not checked, then look, then pass' }, 'result');
   desk.steps.gap();
   return { cells: [cell], live: true };

@@ -5,9 +5,10 @@ import type { LiveResult } from './convert';
 import type { DataSheet } from './data-sheet';
 import { address, cellPosition, fixedCell } from './formula';
 import type { Limit } from './joint-sheet';
+import { labelBeside } from './labels';
+import { digitsOf } from './digits';
 import { withStates } from './ranges';
 import type { Source } from './source';
-import { cellText } from './text';
 
 export const CHARACTERISTICS_TITLE = 'Characteristics';
 
@@ -32,14 +33,15 @@ export function characteristics(name: string, title: string, source: Source, res
   // a value of a call of its own comes before the values of a table
   const numbers = results.filter(({ value }) => typeof value === 'number');
   const shown = [...[...numbers.filter(one => one.name === undefined), ...numbers.filter(one => one.name !== undefined)].slice(0, MOST_NUMBERS), ...states.slice(0, MOST_STATES)];
-  const labels = new Labels(source, results);
+  const taken = new Set(results.map(({ sheet, at }) => `${sheet}!${at}`));
+  const labelOf = ({ sheet, at, name }: LiveResult): string => [labelBeside(source, sheet, at, place => !taken.has(`${sheet}!${place}`)) ?? `${sheet} ${at}`, name ?? ''].filter(text => text !== '').join(': ');
   const cells: PlanCell[] = [
     { at: 'A1', role: 'title', value: CHARACTERISTICS_TITLE },
     { at: 'A2', role: 'note', value: `${title}. Requirements follow the sheets. Fill in limits where none are given, the method, and what was measured.` },
     ...HEADERS.map((header, c): PlanCell => ({ at: address(HEAD_ROW - 1, c), role: 'header', value: header })),
   ];
   const rows = shown.map((result, i) => ({ result, r: HEAD_ROW + i }));
-  for (const { result, r } of rows) cells.push(...row(result, r, r - HEAD_ROW + 1, labels.of(result)));
+  for (const { result, r } of rows) cells.push(...row(result, r, r - HEAD_ROW + 1, labelOf(result)));
   const measured = rows.filter(({ result }) => typeof result.value === 'number').map(({ r }) => r);
   const methods = data.choices('method', METHODS);
   const plan: SheetPlan = {
@@ -59,13 +61,13 @@ function row(result: LiveResult, r: number, no: number, label: string): PlanCell
   const isNumber = typeof result.value === 'number';
   const common: PlanCell[] = [
     { at: at(0), role: 'label', value: no },
-    { at: at(COLUMN.name), role: 'label', value: isNumber ? label : `state: ${label}` },
+    { at: at(COLUMN.name), role: 'label', value: isNumber || /state$/.test(label) ? label : `${label}: state` },
     { at: at(2), role: 'note', value: `${result.sheet} ${result.at}` },
-    { at: at(COLUMN.requirement), role: 'result', formula: `=${fixedCell(result.sheet, homeRow, homeColumn)}`, value: result.value, ...(isNumber ? { format: '0.00' } : {}) },
+    { at: at(COLUMN.requirement), role: 'result', formula: `=${fixedCell(result.sheet, homeRow, homeColumn)}`, value: result.value, ...digitsOf(result.value) },
     { at: at(COLUMN.remark), role: 'input', value: '' },
   ];
   if (!isNumber) return common;
-  const limit = (c: number, given: Limit | undefined): PlanCell => (given === undefined ? { at: at(c), role: 'input', value: '' } : { at: at(c), role: 'result', formula: `=${given.formula}`, format: '0.00', value: given.value });
+  const limit = (c: number, given: Limit | undefined): PlanCell => (given === undefined ? { at: at(c), role: 'input', value: '' } : { at: at(c), role: 'result', formula: `=${given.formula}`, ...digitsOf(given.value), value: given.value });
   return [
     ...common,
     limit(COLUMN.lower, result.lower),
@@ -80,25 +82,3 @@ function row(result: LiveResult, r: number, no: number, label: string): PlanCell
 /** A limit that is blank asks nothing; without any there is nothing to judge by. */
 const judged = (result: string, lower: string, upper: string): string =>
   `=IF(${result}="","",IF(ISNUMBER(${result}),IF(AND(${lower}="",${upper}=""),"no limits",IF(AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9)),"OK","not OK")),"not a number"))`;
-
-/** What a value is called: the text to its left, and which of several values it is. */
-class Labels {
-  private readonly taken: ReadonlySet<string>;
-
-  constructor(
-    private readonly source: Source,
-    results: readonly LiveResult[],
-  ) {
-    this.taken = new Set(results.map(({ sheet, at }) => `${sheet}!${at}`));
-  }
-
-  of({ sheet, at, name }: LiveResult): string {
-    const { row: r, column } = cellPosition(at);
-    for (let c = column - 1; c >= 0; c--) {
-      const value = this.source.value(sheet, address(r, c));
-      if (typeof value !== 'string' || value.trim() === '' || this.taken.has(`${sheet}!${address(r, c)}`)) continue;
-      return name === undefined || name === '' ? cellText(value) : `${cellText(value)}: ${name}`;
-    }
-    return name ?? `${sheet} ${at}`;
-  }
-}

@@ -8,6 +8,7 @@ import { isPlain } from './allowed';
 import type { Converted, Desk } from './bind';
 import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
+import { digitsOf } from './digits';
 import type { Finding } from './finding';
 import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
 import { frozen } from './frozen';
@@ -55,8 +56,7 @@ export interface HandoverCopy {
 export type Looks = (sheet: string) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & { readonly role?: (at: string) => Role | undefined; readonly format?: (at: string) => string | undefined };
 
 const LONGEST_FORMULA = 8192;
-/** Digits of a result on a sheet that has no format for it. */
-const PLAIN_FORMAT = '0.000';
+
 
 interface Work extends Omit<Desk, 'inner'> {
   readonly joints: JointSheets;
@@ -81,7 +81,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
   const steps = new StepsSheet(names.free('Steps'));
   const desk = { source, data, converted, validations: new Map<string, Validation>() };
   const work: Work = { ...desk, steps, joints: new JointSheets(desk, names), findings: [...changes], results: [], refused: new Map([...refused, ...spillAll(source, workbook)]), used: new Set() };
-  const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at))) }));
+  const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at).map(cell => ({ ...cell, origin: at })))) }));
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
     const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
     const isInput = (at: string): Role | undefined => (desk.validations.has(`${name}!${at}`) ? 'input' : undefined);
@@ -89,7 +89,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
       name,
       widths: [],
       ...rest,
-      cells: cells.map(cell => withLooks(cell, role?.(cell.at) ?? isInput(cell.at), format?.(cell.at), desk.converted.get(`${name}!${cell.at}`))),
+      cells: cells.map(({ origin, ...cell }) => withLooks(cell, role?.(cell.at) ?? isInput(cell.at), format?.(cell.at) ?? (typeof cell.value === 'number' ? format?.(origin) : undefined), desk.converted.get(`${name}!${cell.at}`))),
       validations: joinedValidations([...desk.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : []))),
       print: { paper: 'A4', landscape: true },
     });
@@ -103,8 +103,8 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
 }
 
 /** A table spills over blank cells: what it puts there wins. */
-function onceEach(cells: readonly PlanCell[]): PlanCell[] {
-  const byAddress = new Map<string, PlanCell>();
+function onceEach<C extends PlanCell>(cells: readonly C[]): C[] {
+  const byAddress = new Map<string, C>();
   for (const cell of cells) if (cell.value !== '' || cell.formula !== undefined || !byAddress.has(cell.at)) byAddress.set(cell.at, cell);
   return [...byAddress.values()];
 }
@@ -132,7 +132,7 @@ function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string>
 }
 
 function withLooks(cell: PlanCell, role: Role | undefined, format: string | undefined, number: Converted | undefined): PlanCell {
-  const looked = { ...cell, role: role ?? cell.role, ...(format === undefined ? {} : { format }) };
+  const looked = { ...cell, role: cell.role === 'header' ? cell.role : (role ?? cell.role), ...(format === undefined ? {} : { format }) };
   return number === undefined ? looked : { ...looked, value: number.value, note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}` };
 }
 
@@ -140,6 +140,9 @@ const cellOf = (known: Known): Cell | undefined => {
   const value = isRows(known) ? known[0]?.[0] : known;
   return value === undefined || value === null ? undefined : isFault(value) ? value.cellError : typeof value === 'string' ? cellText(value) : value;
 };
+
+/** A formula as it was typed, without the name of the add-in: nothing in the file should look as if it were needed. */
+const typed = (formula: string): string => cellText(formula.replace(/ENCL\./gi, ''));
 
 const valued = (value: Cell | undefined): { readonly value?: Cell } => (value === undefined ? {} : { value });
 
@@ -155,7 +158,7 @@ function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
   for (const call of calls) for (const part of walk(call)) noteUse(work, part);
   if (tree === undefined || refusal !== undefined) {
     work.findings.push({ sheet, at, what: 'value, not live', words: refusal ?? 'the formula cannot be read', values: 1 });
-    return [{ at, role: calls.length > 0 ? 'result' : 'text', value: value ?? '', note: `value, not live: was ${cellText(formula)}` }];
+    return [{ at, role: calls.length > 0 ? 'result' : 'text', value: value ?? '', note: `value, not live: was ${typed(formula)}` }];
   }
   if (calls[0] === tree) return wholeCell(work, sheet, at, formula, tree);
   return [calls.length === 0 && !/ENCL\./i.test(formula) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
@@ -202,7 +205,7 @@ function nativeCell(work: Work, sheet: string, at: string, formula: string, tree
 
 function asValue({ findings }: Work, sheet: string, at: string, formula: string, value: Cell | undefined, why: string): PlanCell {
   findings.push({ sheet, at, what: 'value, not live', words: why, values: 1 });
-  return { at, role: 'result', value: value ?? '', note: `value, not live: was ${cellText(formula)}` };
+  return { at, role: 'result', value: value ?? '', note: `value, not live: was ${typed(formula)}` };
 }
 
 /** `B4#`, all that spilled from B4, becomes its range. Nothing where that is not known here. */
@@ -275,7 +278,7 @@ function faultyCell({ source, findings }: Work, sheet: string, at: string, formu
   const answer = call(id, (tree.arguments ?? []).map(part => source.evaluate(part, sheet)));
   const words = isFault(worth) ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}` : `${id}: its inputs are not known here`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
-  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${cellText(formula)}` };
+  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` };
 }
 
 function liveCells(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, spill: Spill): PlanCell[] | undefined {
@@ -288,7 +291,7 @@ function liveCells(work: Work, sheet: string, at: string, formula: string, tree:
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
     const { unit, name } = columnOf(id, i % spill.width);
     if (made.live) work.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
-    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...formatOf(value) };
+    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...digitsOf(value) };
   });
   return [...spill.header, ...cells];
 }
@@ -302,12 +305,10 @@ function fixedCells(work: Work, sheet: string, at: string, formula: string, tree
   const cells = spill.values.map((item, i): PlanCell => {
     const value = cellOf(item) ?? '';
     const shown = formulaOf(value);
-    return { at: spill.at(i), role: 'result', value, ...formatOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
+    return { at: spill.at(i), role: 'result', value, ...digitsOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
   });
-  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${cellText(formula)}` } : cell));
+  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${typed(formula)}` } : cell));
 }
-
-const formatOf = (value: Cell): { readonly format?: string } => (typeof value === 'number' && !Number.isInteger(value) ? { format: PLAIN_FORMAT } : {});
 
 function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
   const result = CARDS.get(id)?.result;
@@ -332,7 +333,7 @@ function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, ro
       }
       live += 1;
       work.results.push({ sheet, at: place, value, unit, name, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) });
-      return { at: place, role: 'result', formula: `=${formula}`, value, ...formatOf(value) };
+      return { at: place, role: 'result', formula: `=${formula}`, value, ...digitsOf(value) };
     }),
   );
   work.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
@@ -345,7 +346,7 @@ function partOfCell(work: Work, sheet: string, at: string, formula: string, tree
   const fixed = (why: string): PlanCell => {
     const cell = asValue(work, sheet, at, formula, value, why);
     const shown = value === undefined ? undefined : frozen(work, undefined, tree, sheet, at)(value);
-    return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : formatOf(value)) };
+    return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : digitsOf(value)) };
   };
   const replacements = spillReplacements(work, sheet, tree);
   if (replacements === undefined || calls.length === 0) return fixed('a formula around a call of ours that cannot be taken apart');
@@ -361,7 +362,7 @@ function partOfCell(work: Work, sheet: string, at: string, formula: string, tree
   noteForeign(work, sheet, at, tree);
   work.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
   if (isLive && value !== undefined) work.results.push({ sheet, at, value, unit: '' });
-  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : formatOf(value)) };
+  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };
 }
 
 const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined => [...walk(tree)].find(node => node.arguments?.includes(call));

@@ -16,7 +16,7 @@ const WIDTHS = [6, 18, 17, 16, 17, 16, 16, 16];
 /** Heights of rows in pixels, for the room of a picture. */
 const ROW_PX = 20;
 const MOST_FINDINGS = 150;
-const FREE_QUESTIONS = 4;
+const FREE_QUESTIONS = 3;
 const FREE_CHANGES = 4;
 
 const RULES = [

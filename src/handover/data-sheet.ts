@@ -59,30 +59,32 @@ export class DataSheet {
     return `INDEX(${this.column(table, key)},MATCH(${row},${this.names(table)},0))`;
   }
 
-  /** The row of an "over … up to" table for a size. */
+  /** The row of an "over … up to" table for a size; an error outside the table. The first band also holds its own lower limit. */
   band(table: Table, key: string, size: string): string {
-    return `INDEX(${this.column(table, key)},SUMPRODUCT(0+(${this.column(table, 'over')}<${size})))`;
+    return `INDEX(${this.column(table, key)},IF(${size}<MIN(${this.column(table, 'over')})-1E-9,NA(),1+SUMPRODUCT(0+(${this.column(table, 'upTo')}+1E-9<${size}))))`;
   }
 
   private place(table: Table): Placed {
     const known = this.placed.get(table.standard + table.subject);
     if (known !== undefined) return known;
-    const head = this.next;
-    this.cells.push(
-      { at: address(head, 0), role: 'heading', value: `${table.standard}, ${table.subject}` },
-      { at: address(head + 1, 0), role: 'note', value: `${table.table}; edition ${table.edition}; lengths in mm` },
-      { at: address(head + 2, 0), role: 'header', value: 'row' },
-    );
-    table.columns.forEach((column, c) => {
-      this.cells.push({ at: address(head + 2, c + 1), role: 'header', value: `${column.title}${column.limit === undefined ? '' : `, ${column.limit}`}` }, { at: address(head + 3, c + 1), role: 'note', value: `${column.held}${column.note === undefined ? '' : `. ${column.note}`}` });
-    });
-    this.cells.push({ at: address(head + 3, 0), role: 'note', value: 'how held' });
-    const top = head + 4;
+    const at = (column: number): string => address(this.next, column);
+    this.cells.push({ at: at(0), role: 'heading', value: `${table.standard}, ${table.subject}` });
+    const notes = table.columns.flatMap(({ title, note }) => (note === undefined ? [] : [`${title}: ${note}`]));
+    for (const line of [`${table.table}; edition ${table.edition}; lengths in mm`, ...new Set(notes)]) {
+      this.next += 1;
+      this.cells.push({ at: at(0), role: 'note', value: line });
+    }
+    this.next += 1;
+    ['row', ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) => this.cells.push({ at: at(c), role: 'header', value }));
+    this.next += 1;
+    ['how held', ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
+    const top = this.next + 1;
     table.rows.forEach(([name, ...values], r) => {
       this.cells.push({ at: address(top + r, 0), role: 'label', value: name });
       values.forEach((value, c) => {
         const factor = TO_MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
-        if (value !== null) this.cells.push({ at: address(top + r, c + 1), role: 'text', value: value * factor });
+        // a gap that were an empty cell would be read as 0
+        this.cells.push({ at: address(top + r, c + 1), role: 'text', value: value === null ? '–' : value * factor });
       });
     });
     const placed = { table, top };

@@ -4,20 +4,21 @@ import type { Cell } from '../core/kinds';
 import { number } from '../plain/spreadsheet';
 import { type Desk, sentAs } from './bind';
 import { address, areaOf, fixedCell, type FormulaNode, walk } from './formula';
-import { quoted, sameAs } from './inputs';
+import { allOf, quoted, sameAs } from './inputs';
+import { blockTitle } from './labels';
 import { isFault, isRows } from './source';
 
 /** More cells than this are not watched. */
 const MOST_WATCHED = 60;
 const LONGEST = 200;
+const MOST_WORDS = 400;
 const CHANGED = quoted('inputs changed');
 const STATES: readonly unknown[] = ['pass', 'look', 'fail'];
 
 interface Watched {
   readonly name: string;
-  readonly cell: string;
   readonly value: Cell;
-  readonly conditions: (cell: string) => readonly string[];
+  readonly conditions: readonly string[];
 }
 
 /** The cells that a formula reads; nothing where one of them cannot be watched. */
@@ -30,9 +31,10 @@ function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sh
     for (let r = area.top; r <= area.bottom; r++) {
       for (let c = area.left; c <= area.right; c++) {
         const value = sentAs(desk, area.sheet, address(r, c));
-        if (value === undefined || isRows(value) || isFault(value) || typeof value === 'boolean') return undefined;
-        const name = `${area.sheet} ${address(r, c)}`;
-        found.set(name, { name, cell: fixedCell(area.sheet, r, c), value: value ?? '', conditions: cell => sameAs(cell, value) ?? [] });
+        const conditions = sameAs(fixedCell(area.sheet, r, c), value);
+        if (conditions === undefined || value === undefined || isRows(value) || isFault(value)) return undefined;
+        const name = `${area.sheet === sheet ? '' : `${area.sheet} `}${address(r, c)}`;
+        found.set(name, { name, value: value ?? '', conditions });
       }
     }
   }
@@ -43,12 +45,15 @@ function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sh
 export function frozen({ steps, ...desk }: Pick<Desk, 'source' | 'converted' | 'steps'>, card: Card | undefined, tree: FormulaNode, sheet: string, at: string): (value: Cell) => string | undefined {
   const cells = watched(desk, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
-  steps.heading(`${sheet} ${at}: ${card?.id ?? 'formula'}, value, not live`);
-  const conditions = cells.flatMap(({ name, cell, value, conditions: of }) => {
-    const row = steps.row({ label: `input ${name}`, formula: `IF(${cell}="","",${cell})`, value, words: `as sent: ${value === '' ? 'blank' : String(value)}` });
-    return of(row);
+  steps.heading(blockTitle(desk.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
+  const sent = cells.filter(({ value }) => value !== '').map(({ name, value }) => `${name} ${String(value)}`).join('; ');
+  const holds = steps.row({
+    label: 'inputs as sent',
+    formula: allOf(cells.flatMap(({ conditions }) => conditions)),
+    value: true,
+    words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
+    ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
   });
-  const holds = steps.row({ label: 'inputs as sent', formula: `AND(${conditions.join(',')})`, value: true, words: card?.notLive ?? 'no plain formula', ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }) });
   steps.gap();
   return value => {
     if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;

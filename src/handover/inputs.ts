@@ -53,6 +53,12 @@ export function choiceFormula(cell: string, words: readonly string[], otherwise:
   return spelled.reduceRight((rest, [word, means]) => `IF(${cell}=${quoted(word)},${quoted(means)},${rest})`, asDefault);
 }
 
+/** All conditions side by side; old programs take 30 arguments. */
+export function allOf(conditions: readonly string[]): string {
+  const groups = Array.from({ length: Math.ceil(conditions.length / 25) }, (_, i) => `AND(${conditions.slice(25 * i, 25 * i + 25).join(',')})`);
+  return groups.length === 1 ? (groups[0] as string) : `AND(${groups.join(',')})`;
+}
+
 /** The words of an argument that takes nothing else. */
 export function choicesOf({ kind }: Param): readonly string[] {
   const words = [...kind.accepts.matchAll(/"([^"]+)"/g)].map(([, word]) => word ?? '');

@@ -118,6 +118,7 @@ export class JointRow {
     if (typeof value === 'object' && value !== null) return literal(value);
     const source = FIXED_WITH[name];
     if (source !== undefined) this.ref(source);
+    if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
     const formula = source !== undefined ? undefined : `IF(${this.asSent()},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }

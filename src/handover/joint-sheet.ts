@@ -10,9 +10,11 @@ import { RULES } from '../joint/rules';
 import { askedOutputs, outputCell, variantBlock } from '../joint/table';
 import type { PlanCell, SheetPlan, Validation } from '../sheet/plan';
 import type { Desk } from './bind';
+import { stepDigits } from './digits';
 import { address, areaOf, columnName, fixedCell, type FormulaNode, sheetPrefix } from './formula';
 import { choicesOf, isQuantity, quoted } from './inputs';
 import { JointRow, type RowInput } from './joint-row';
+import { labelBeside } from './labels';
 import { ruleState, verdictFormulas } from './joint-verdict';
 import type { SheetNames } from './names';
 
@@ -82,7 +84,8 @@ export class JointSheets {
       const { names, variants } = variantBlock(rows);
       const outputs = askedOutputs(asked === null ? undefined : Array.isArray(asked) ? asked : [[asked]]);
       const block: InputBlock = { sheet: inputs.sheet, top: inputs.top + 1, left: inputs.left, names };
-      return this.write(`${sheet} ${at}`, variants, outputs, (variant, row) => this.given(block, variant, row));
+      const label = (row: number): Cell => labelBeside(source, inputs.sheet, address(inputs.top + 1 + row, inputs.left)) ?? row + 1;
+      return this.write(`${sheet} ${at}`, variants, outputs, label, (variant, row) => this.given(block, variant, row));
     } catch (fault) {
       if (fault instanceof Refused) return undefined;
       throw fault;
@@ -126,13 +129,15 @@ export class JointSheets {
     return worth;
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: (variant: Variant, row: number) => ReadonlyMap<string, RowInput>): JointTable {
+  private write(from: string, variants: readonly Variant[], outputs: readonly string[], labels: (row: number) => Cell, given: (variant: Variant, row: number) => ReadonlyMap<string, RowInput>): JointTable {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
-      { at: 'A1', role: 'title', value: `Variants of ${from}, step by step` },
-      { at: 'A2', role: 'note', value: 'One row a variant, one column a step; the inputs are the cells of that sheet. Change them there.' },
+      { at: 'A1', role: 'title', value: 'Variants, step by step' },
+      { at: 'A2', role: 'note', value: `of ${from}` },
+      { at: 'B2', role: 'note', value: 'One row a variant, one column a step; the inputs are the cells of that sheet. Change them there.' },
       { at: address(HEAD, 0), role: 'header', value: 'variant' },
+      { at: address(HEAD + 1, 0), role: 'note', value: 'how it is worked out' },
     ];
     const column = (title: string, words: string): number => {
       const known = heads.get(title);
@@ -145,10 +150,10 @@ export class JointSheets {
     const values = new Map<string, Cell>();
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
-      cells.push({ at: address(r, 0), role: 'label', value: v + 1 });
+      cells.push({ at: address(r, 0), role: 'label', value: labels(v) });
       const put = (title: string, words: string, formula: string | undefined, value: Cell | undefined, role: PlanCell['role'] = 'text'): string => {
         const c = column(title, words);
-        cells.push({ at: address(r, c), role, format: 'General', ...(formula === undefined ? {} : { formula: `=${formula}` }), ...(value === undefined ? {} : { value }) });
+        cells.push({ at: address(r, c), role, ...stepDigits(value), ...(formula === undefined ? {} : { formula: `=${formula}` }), ...(value === undefined ? {} : { value }) });
         if (value !== undefined) values.set(`${v} ${title}`, value);
         return `$${columnName(c)}${r + 1}`;
       };
@@ -165,7 +170,7 @@ export class JointSheets {
       put('its limit', 'what that rule asks', verdict.limit(stateCell), first?.limit ?? '–', 'result');
       return holds !== undefined;
     });
-    this.made.push({ name, widths: [9, ...[...heads.keys()].map(title => Math.max(13, Math.min(24, title.length + 2)))], frozenRows: FIRST, cells, print: { paper: 'A4', landscape: true, repeatRows: FIRST } });
+    this.made.push({ name, widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))], frozenRows: FIRST, cells, print: { paper: 'A4', landscape: true, repeatRows: FIRST } });
     return { sheet: name, cell: (r, c) => this.tableCell(variants, outputs, r, c, name, heads, values, holding) };
   }
 

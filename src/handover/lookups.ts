@@ -14,8 +14,12 @@ export interface Reader {
 
 type LookUp = (reader: Reader, values: readonly unknown[]) => string | undefined;
 
-function term(reader: Reader, { table, key, row, times, over, bandOf }: Reading): string {
-  const value = bandOf === undefined ? reader.lookup(table, key, reader.size(row)) : reader.band(table, key, reader.cell(bandOf));
+function term(reader: Reader, { table, key, row, times, over, bandOf, above }: Reading): string {
+  if (bandOf !== undefined) {
+    const band = reader.band(table, key, reader.cell(bandOf));
+    return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
+  }
+  const value = reader.lookup(table, key, reader.size(row));
   return over !== undefined ? `${over}/${value}` : times !== undefined ? `${times}*${value}` : value;
 }
 

@@ -1,6 +1,7 @@
 // Every call in full, for reading and recalculating: inputs, named steps, whether the inputs are within limits, the result.
 import type { Cell } from '../core/kinds';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
+import { stepDigits } from './digits';
 import { address, fixedCell } from './formula';
 
 export interface StepRow {
@@ -31,7 +32,7 @@ export class StepsSheet {
   row({ label, formula, value, unit, words, source }: StepRow, role: 'text' | 'result' = 'text'): string {
     const r = this.next;
     this.cells.push({ at: address(r, 0), role: 'label', value: label });
-    if (formula !== undefined) this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, format: 'General', ...(value === undefined ? {} : { value }) });
+    if (formula !== undefined) this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
     else if (value !== undefined) this.cells.push({ at: address(r, 1), role, value });
     if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
     if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
@@ -55,6 +56,6 @@ export class StepsSheet {
   }
 
   plan(): SheetPlan {
-    return { name: this.name, widths: [36, 16, 9, 70, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+    return { name: this.name, widths: [46, 16, 9, 66, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
   }
 }
