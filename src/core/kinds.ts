@@ -61,6 +61,8 @@ export interface Reading extends TableValue {
   readonly over?: number;
   /** The row is the band "over … up to" for this argument, counted from 0. */
   readonly bandOf?: number;
+  /** The table gives nothing up to this size. */
+  readonly above?: number;
 }
 
 /** One published table: rows in the order of the source, digits as printed, a gap is null. */

@@ -33,6 +33,7 @@ export const JOINT_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'the output', unit: '' },
     ...GENERAL,
     example: { args: [[D1[0]], [D1[1]], 'engagement min'], result: 7.34 },
+    notLive: 'one cell of a joint; a JOINT.TABLE is handed over live',
   }),
   card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 })], jointCard, {
     result: { shape: 'table', columns: ['name', 'value', 'unit', 'formula', 'state', 'source'].map(name => ({ name, unit: '' })) },

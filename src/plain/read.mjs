@@ -30,9 +30,6 @@ const ELSEWHERE = {
   'CHECK.MIN': 'handover/checks.ts',
   'CHECK.WORST': 'handover/checks.ts',
   'JOINT.TABLE': 'handover/joint-sheet.ts',
-  'JOINT.VALUE': 'one cell of JOINT.TABLE',
-  MATERIAL: 'a look-up of start values',
-  'BOSS.ENDS': 'both ends by BOSS.WALL, HOLE.AT and DRAFT.SIZE',
 };
 
 /** The first name of a kind; later ones are marks such as FirstStatement. */

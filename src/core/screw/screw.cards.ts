@@ -68,6 +68,7 @@ export const SCREW_CARDS: readonly Card[] = [
     kind: 'common practice',
     sources: [{ title: 'collected ranges by ISO 1043 symbol', held: 'read in secondary copies or from memory; see MATERIAL.TABLE' }],
     example: { args: ['ABS', 'strength'], result: 45 },
+    notLive: 'a start value, as it was',
     caution: 'A typical value inside a range: the data sheet of the grade governs.',
   }),
   card('MATERIAL.TABLE', T, [param('material', { ...MATERIAL, shape: 'block' }, { blank: 'absent' })], materialTable, {

@@ -7,10 +7,9 @@ import { BLOCK, isBlank, isCellError, numeric, shown } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { notInTable, Refused, wrongInput } from '../refuse';
 import { columnOf, tableRange } from '../table';
-import { MOULDED_GROUPS } from './tolerance';
+import { isWideGrade, MOULDED_GROUPS, WIDE_GRADE, WIDE_GRADE_ABOVE_MM } from './tolerance';
 
 const GRADES = 'IT5 to IT16';
-const IT14 = 14;
 
 /** A blank is no grade either: there is no IT0 in the table. */
 const heldGrade: Kind<string> = {
@@ -27,7 +26,7 @@ const heldGrade: Kind<string> = {
 
 export const GRADE = agreeing(heldGrade, (grade, place) => {
   const sizeMm = place.read.get('size') as number;
-  if (Number(grade.slice(2)) >= IT14 && sizeMm <= 1) throw notInTable(`IT${IT14} and wider are not given for sizes up to 1 mm (${ISO_286_1_IT_GRADES.standard}, from memory)`);
+  if (isWideGrade(grade) && sizeMm <= WIDE_GRADE_ABOVE_MM) throw notInTable(`IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`);
 });
 
 const spelling = (name: string): string => name.toUpperCase().replace(/[\s-]+/g, '');

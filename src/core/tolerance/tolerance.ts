@@ -12,8 +12,14 @@ export type Tooling = 'same' | 'across';
 
 export const MOULDED_GROUPS: Readonly<Record<string, Table>> = { 'DIN 16901-130': DIN_16901_130, 'DIN 16742-TG6': DIN_16742_TG6 };
 
+/** Wide grades are not given for the smallest sizes. */
+export const WIDE_GRADE = 14;
+export const WIDE_GRADE_ABOVE_MM = 1;
+export const isWideGrade = (grade: string): boolean => Number(grade.slice(2)) >= WIDE_GRADE;
+
 export function gradeReadings(sizeMm: number, grade: string): Reading[] {
-  return [bandReading(ISO_286_1_IT_GRADES, sizeMm, grade)];
+  const band = bandReading(ISO_286_1_IT_GRADES, sizeMm, grade);
+  return [isWideGrade(grade) ? { ...band, above: WIDE_GRADE_ABOVE_MM } : band];
 }
 
 export function generalReadings(sizeMm: number, toleranceClass: GeneralClass): Reading[] {
