@@ -1,17 +1,17 @@
 // The bench page: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
 import { demoWorkbook } from "../demo/demo";
-import { startBenchWorkbook, type BenchWorkbook } from "../hosts/bench/bench-workbook";
+import { startBenchWorkbook } from "../hosts/bench/bench-workbook";
 import { readFunctions } from "../hosts/bench/metadata";
 import type { SheetPort } from "../sheet/port";
 import { ask } from "./ask";
 import "./bench.css";
+import { besideTheSheet } from "./beside";
 import { cellView } from "./cell";
 import { byId } from "./dom";
-import type { FigureView } from "./figure";
 import { fileCommands } from "./file-commands";
 import { keeping } from "./keeping";
 import { parts } from "./parts";
-import { tabs } from "./tabs";
+import { splitter } from "./splitter";
 
 declare global {
   interface Window {
@@ -21,7 +21,7 @@ declare global {
 }
 
 /** The demo's point at once: its first choice fails, and the figure says why. */
-const demoStart = { sheetName: "Variants", at: "E6" };
+const demoStart = { sheetName: "Variants", at: "B6" };
 
 function say(text: string): void {
   byId("kept").textContent = text;
@@ -39,34 +39,22 @@ function detailsButton(): void {
   });
 }
 
-/** The code of the figure is fetched with its tab. */
-function figureTab(workbook: BenchWorkbook): (isShown: boolean) => void {
-  let view: Promise<FigureView> | undefined;
-  let wanted = false;
-  return (isShown) => {
-    wanted = isShown;
-    byId("panel").classList.toggle("wide", isShown);
-    if (isShown) view ??= import(/* webpackChunkName: "figure" */ "./figure").then(({ figureView }) => figureView(workbook));
-    void view?.then(({ show, hide }) => (wanted ? show() : hide()));
-  };
-}
-
 async function start(): Promise<void> {
   const functions = await readFunctions();
   byId("starting").remove();
   const workbook = startBenchWorkbook(byId("sheet"), functions);
-  const showFigure = figureTab(workbook);
-  const panel = tabs("tabs", (panelId) => showFigure(panelId === "figure-panel"));
+  const files = fileCommands(workbook, (plan) => kept.openFile(plan), say);
+  const beside = besideTheSheet(workbook, functions, files.handOver);
   const kept = keeping(workbook, demoWorkbook, () => {
     void workbook.port.goTo(demoStart.sheetName, demoStart.at);
-    panel.select("figure-tab");
+    beside.choose("tab-Figure");
   }, say);
   kept.start();
   cellView(workbook, functions);
-  parts(panel.current);
-  fileCommands(workbook, kept.openFile);
+  parts(beside.current);
   byId("back").addEventListener("click", () => void backToDemo(kept.backToDemo));
   detailsButton();
+  splitter();
   window.bosswright = { port: workbook.port };
 }
 

@@ -1,4 +1,4 @@
-// Two short hands for the page.
+// Short hands for the page.
 
 export function byId<E extends HTMLElement = HTMLElement>(id: string): E {
   const found = document.getElementById(id);
@@ -11,3 +11,6 @@ export function element<K extends keyof HTMLElementTagNameMap>(name: K, ...child
   made.append(...children);
   return made;
 }
+
+/** `1 sheet`, `2 sheets` */
+export const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;

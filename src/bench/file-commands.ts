@@ -1,28 +1,18 @@
-// Open… and Save as .xlsx.
+// The commands on files: open, save, hand over.
 import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
 import type { WorkbookPlan } from "../sheet/plan";
 import { ask, tell } from "./ask";
 import { busy } from "./busy";
-import { byId, element } from "./dom";
-import { read, write } from "./files";
+import { byId, count } from "./dom";
+import { download } from "./download";
+import { work } from "./files";
+import { handOver } from "./hand-over";
 import { openedPlan } from "./opened";
 
-const fileType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
 const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
-export function download(bytes: Uint8Array, name: string): void {
-  const url = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
-  const link = element("a");
-  link.href = url;
-  link.download = `${name.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, "_").trim() || "workbook"}.xlsx`;
-  link.click();
-  URL.revokeObjectURL(url);
-}
-
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
-  const found = await busy(`Reading ${file.name} …`, read(new Uint8Array(await file.arrayBuffer())));
+  const found = await busy(`Reading ${file.name} …`, work("read", new Uint8Array(await file.arrayBuffer())));
   if (found === undefined) return;
   const formulas = found.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
   const hidden = found.sheets.filter((sheet) => sheet.hidden).length;
@@ -40,22 +30,27 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
   if (agreed) openPlan(openedPlan(file.name.replace(/\.xlsx$/i, ""), found));
 }
 
-export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void): void {
+/** @returns the command that hands over, for those who offer it elsewhere. */
+export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void, say: (text: string) => void): { readonly handOver: () => void } {
+  const tried = (title: string, done: Promise<void>) => void done.catch((thrown: unknown) => tell({ title, lines: [messageOf(thrown)] }));
+
   const chooser = byId<HTMLInputElement>("chooser");
   byId("open").addEventListener("click", () => chooser.click());
   chooser.addEventListener("change", () => {
     const [file] = chooser.files ?? [];
     chooser.value = "";
-    if (file === undefined) return;
-    openFile(file, openPlan).catch((thrown: unknown) => tell({ title: `${file.name} is not opened`, lines: [messageOf(thrown)] }));
+    if (file !== undefined) tried(`${file.name} is not opened`, openFile(file, openPlan));
   });
 
   async function save(): Promise<void> {
-    const plan = await workbook.plan();
-    const bytes = await busy("Writing the file …", write(plan));
+    const { plan } = await workbook.contents();
+    const bytes = await busy("Writing the file …", work("write", plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }
-  byId("save").addEventListener("click", () => {
-    save().catch((thrown: unknown) => tell({ title: "The file is not written", lines: [messageOf(thrown)] }));
-  });
+  byId("save").addEventListener("click", () => tried("The file is not written", save()));
+
+  const handOverCopy = handOver(workbook, say);
+  const hand = () => tried("The copy is not written", handOverCopy());
+  byId("hand-over").addEventListener("click", hand);
+  return { handOver: hand };
 }

@@ -1,11 +1,29 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
+import { looksOf, sourceOf } from "../handover/from-plan";
+import { handover } from "../handover/handover";
+import type { TitleBlock } from "../handover/title-block";
+import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
 import { readWorkbook } from "../hosts/xlsx/read";
 import { writeWorkbook } from "../hosts/xlsx/write";
-import type { Answer, Job } from "./files";
+import type { Answer, CopySummary, Job, Work } from "./files";
 
-async function done(job: Job): Promise<unknown> {
-  if (job.kind === "read") return readWorkbook(job.bytes);
-  return writeWorkbook(job.plan);
+/** The counts do not depend on what stands in the title block. */
+const untitled: TitleBlock = { part: "", number: "", revision: "", date: "", status: "for information", madeBy: "", checkedBy: "" };
+
+const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock) => handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title);
+
+function summary(open: OpenWorkbook): CopySummary {
+  const { live, asValues, findings } = copyOf(open, untitled);
+  return { live, asValues, findings };
+}
+
+async function done(job: Job): Promise<Work[keyof Work]["answer"]> {
+  switch (job.kind) {
+    case "read": return readWorkbook(job.given);
+    case "write": return writeWorkbook(job.given);
+    case "summary": return summary(job.given);
+    case "handOver": return writeWorkbook(copyOf(job.given, job.given.title).plan);
+  }
 }
 
 addEventListener("message", ({ data }: MessageEvent<Job>) => {

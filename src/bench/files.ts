@@ -1,10 +1,28 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
+import type { Finding } from "../handover/finding";
+import type { TitleBlock } from "../handover/title-block";
+import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
 import type { ReadWorkbook } from "../hosts/xlsx/read";
 import type { WorkbookPlan } from "../sheet/plan";
 
-export type Job = { readonly kind: "read"; readonly bytes: Uint8Array } | { readonly kind: "write"; readonly plan: WorkbookPlan };
+/** What a hand-over copy will be: values of the functions that stay live, and those that go along as values. */
+export interface CopySummary {
+  readonly live: number;
+  readonly asValues: number;
+  readonly findings: readonly Finding[];
+}
 
-export type Answer = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly message: string };
+/** The work by name: what it is given, and what it answers. */
+export interface Work {
+  readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
+  readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
+  readonly summary: { readonly given: OpenWorkbook; readonly answer: CopySummary };
+  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock }; readonly answer: Uint8Array };
+}
+
+export type Job = { [Kind in keyof Work]: { readonly kind: Kind; readonly given: Work[Kind]["given"] } }[keyof Work];
+
+export type Answer = { readonly ok: true; readonly value: Work[keyof Work]["answer"] } | { readonly ok: false; readonly message: string };
 
 export interface Running<T> {
   /** Nothing if it was stopped. */
@@ -12,17 +30,14 @@ export interface Running<T> {
   stop(): void;
 }
 
-function start<T>(job: Job): Running<T> {
+export function work<Kind extends keyof Work>(kind: Kind, given: Work[Kind]["given"]): Running<Work[Kind]["answer"]> {
   const worker = new Worker(new URL("./file-work.ts", import.meta.url));
-  let stopped: () => void;
-  const done = new Promise<T | undefined>((resolve, reject) => {
-    stopped = () => resolve(undefined);
-    worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => (data.ok ? resolve(data.value as T) : reject(new Error(data.message))));
+  let stop = () => {};
+  const done = new Promise<Work[Kind]["answer"] | undefined>((resolve, reject) => {
+    stop = () => resolve(undefined);
+    worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => (data.ok ? resolve(data.value) : reject(new Error(data.message))));
     worker.addEventListener("error", () => reject(new Error("the part of the page that works on files could not be loaded")));
-    worker.postMessage(job);
+    worker.postMessage({ kind, given } as Job);
   }).finally(() => worker.terminate());
-  return { done, stop: () => stopped() };
+  return { done, stop: () => stop() };
 }
-
-export const read = (bytes: Uint8Array): Running<ReadWorkbook> => start({ kind: "read", bytes });
-export const write = (plan: WorkbookPlan): Running<Uint8Array> => start({ kind: "write", plan });

@@ -1,28 +1,33 @@
-// Tabs by the pattern that keyboards and screen readers know: arrows move and show, Tab leaves into what is shown.
+// A row of tabs by the pattern that keyboards and screen readers know: arrows move and show, Tab leaves into what is shown.
 import { byId } from "./dom";
 
 export interface Tabs {
+  /** The tab that is shown. */
   current(): HTMLElement;
-  select(tabId: string): void;
+  /** Shows a tab as if it were clicked. */
+  choose(tabId: string): void;
+  /** Marks a tab whose content is shown already. */
+  mark(tabId: string): void;
 }
 
-/** @param shown is told the id of each panel that comes up. */
-export function tabs(listId: string, shown: (panelId: string) => void): Tabs {
+export function tabs(listId: string, chosen: (tab: HTMLElement) => void): Tabs {
   const list = byId(listId);
   const all = [...list.querySelectorAll<HTMLElement>('[role="tab"]')];
-  const panelOf = (tab: HTMLElement): string => tab.getAttribute("aria-controls") ?? "";
   const current = (): HTMLElement => all.find((tab) => tab.ariaSelected === "true") ?? list;
 
-  function select(chosen: HTMLElement): void {
+  function mark(marked: HTMLElement): void {
     for (const tab of all) {
-      tab.ariaSelected = String(tab === chosen);
-      tab.tabIndex = tab === chosen ? 0 : -1;
-      byId(panelOf(tab)).hidden = tab !== chosen;
+      tab.ariaSelected = String(tab === marked);
+      tab.tabIndex = tab === marked ? 0 : -1;
     }
-    shown(panelOf(chosen));
   }
 
-  for (const tab of all) tab.addEventListener("click", () => select(tab));
+  function choose(tab: HTMLElement): void {
+    mark(tab);
+    chosen(tab);
+  }
+
+  for (const tab of all) tab.addEventListener("click", () => choose(tab));
   list.addEventListener("keydown", (event) => {
     const here = all.indexOf(current());
     const next = { ArrowRight: here + 1, ArrowLeft: here - 1, Home: 0, End: -1 }[event.key];
@@ -30,7 +35,7 @@ export function tabs(listId: string, shown: (panelId: string) => void): Tabs {
     if (tab === undefined) return;
     event.preventDefault();
     tab.focus();
-    select(tab);
+    choose(tab);
   });
-  return { current, select: (tabId) => select(byId(tabId)) };
+  return { current, choose: (tabId) => choose(byId(tabId)), mark: (tabId) => mark(byId(tabId)) };
 }

@@ -301,7 +301,7 @@ test("a browser that keeps nothing shows the demo", async () => {
 test("on a narrow page the panel opens by its button", async () => {
   await bench.page.setViewportSize({ width: 700, height: 900 });
   expect(await bench.page.locator("#panel").isVisible()).toBe(false);
-  await bench.page.getByRole("button", { name: "Cell and figure" }).press("Enter");
+  await bench.page.getByRole("button", { name: "Beside the sheet" }).press("Enter");
   expect(await bench.page.locator("#panel").isVisible()).toBe(true);
   await bench.picture("narrow");
 });

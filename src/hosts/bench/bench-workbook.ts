@@ -6,7 +6,7 @@ import type { WorkbookPlan } from "../../sheet/plan";
 import { nameOf } from "./addresses";
 import { benchPort } from "./bench-port";
 import { sheetReader, type BenchCell } from "./cells";
-import { onChange, type Change } from "./changes";
+import { onChange } from "./changes";
 import type { SheetFunction } from "./metadata";
 import { workbookId } from "./sheets";
 import { startUniver } from "./univer";
@@ -25,25 +25,24 @@ export interface Selected {
   readonly range: string;
 }
 
-export interface SheetContents {
-  readonly name: string;
-  readonly rows: readonly (readonly BenchCell[])[];
+export interface OpenWorkbook {
+  readonly plan: WorkbookPlan;
+  /** Defined names in small letters, and what they stand for. */
+  readonly names: readonly (readonly [name: string, reference: string])[];
 }
 
 export interface BenchWorkbook {
   readonly port: SheetPort;
   openPlan(plan: WorkbookPlan): void;
-  /** What is open, calculated, as a plan. */
-  plan(): Promise<WorkbookPlan>;
+  /** What is open, calculated. */
+  contents(): Promise<OpenWorkbook>;
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
   /** Told of each change by the user, not of answers of formulas. */
   onEdit(listener: () => void): void;
-  /** Told of everything that may change what the selected cell shows, once a frame. */
-  onChange(listener: (change: Change) => void): void;
+  /** Told of everything that may change what the selected cell shows. */
+  onChange(listener: () => void): void;
   selected(): Selected | null;
-  /** Every sheet from A1, spilled cells included. */
-  contents(): readonly SheetContents[];
   /** Values of the selection, spilled ones included; whole rows and columns end where the sheet is empty. */
   selectedValues(): readonly (readonly (Cell | null)[])[];
 }
@@ -80,9 +79,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   return {
     port: benchPort(sheets),
     openPlan: (plan) => open(workbookData(plan)),
-    async plan() {
+    async contents() {
       await sheets.api.getFormula().onCalculationResultApplied();
-      return workbookPlan(sheets);
+      const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
+      return { plan: workbookPlan(sheets), names: names.map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
     },
     open,
     snapshot() {
@@ -106,13 +106,6 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
         cell: sheetReader(sheets, sheet.getSheetId()).at(actualRow, actualColumn),
         range: nameOf(range),
       };
-    },
-    contents() {
-      return (sheets.api.getWorkbook(workbookId)?.getSheets() ?? []).map((sheet) => {
-        const reader = sheetReader(sheets, sheet.getSheetId());
-        const used = reader.used();
-        return { name: sheet.getSheetName(), rows: used === null ? [] : reader.rectangle(used) };
-      });
     },
     selectedValues() {
       const now = selection();

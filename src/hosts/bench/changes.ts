@@ -1,32 +1,24 @@
-// What happens in the sheets, told at most once a frame.
+// What happens in the sheets, told once for all that one action does.
 import type { Sheets } from "./sheets";
 
 /** The selection moved, or something on a sheet is another than before. */
-export type Change = "selection" | "content";
-
-function changeOf(id: string): Change | undefined {
-  if (id.startsWith("sheet.mutation.") || id.startsWith("formula.mutation.")) return "content";
-  return id === "sheet.operation.set-selections" || id === "sheet.operation.set-worksheet-active" ? "selection" : undefined;
-}
+const isChange = (id: string): boolean =>
+  id.startsWith("sheet.mutation.") || id.startsWith("formula.mutation.") || id === "sheet.operation.set-selections" || id === "sheet.operation.set-worksheet-active";
 
 /** Answers how to stop. */
-export function onChange({ commands }: Sheets, listener: (change: Change) => void): () => void {
-  let frame = 0;
-  let waiting: Change = "selection";
+export function onChange({ commands }: Sheets, listener: () => void): () => void {
+  let isWaiting = false;
+  let isWatching = true;
   const watching = commands.onCommandExecuted(({ id }) => {
-    const change = changeOf(id);
-    if (change === undefined) return;
-    if (change === "content") waiting = change;
-    if (frame !== 0) return;
-    frame = requestAnimationFrame(() => {
-      const change = waiting;
-      frame = 0;
-      waiting = "selection";
-      listener(change);
+    if (isWaiting || !isChange(id)) return;
+    isWaiting = true;
+    queueMicrotask(() => {
+      isWaiting = false;
+      if (isWatching) listener();
     });
   });
   return () => {
-    cancelAnimationFrame(frame);
+    isWatching = false;
     watching.dispose();
   };
 }

@@ -1,0 +1,76 @@
+// Hand over…: shows what stays live, asks for the title block, saves the copy.
+import type { Finding } from "../handover/finding";
+import { STATUSES, type TitleBlock } from "../handover/title-block";
+import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
+import { busy } from "./busy";
+import { byId, count, element } from "./dom";
+import { download } from "./download";
+import { work, type CopySummary } from "./files";
+
+const kinds: readonly { readonly what: Finding["what"]; readonly words: string }[] = [
+  { what: "value, not live", words: "Goes along as a value" },
+  { what: "error", words: "Cannot go along" },
+  { what: "not in every program", words: "Formulas of yours that not every program knows" },
+  { what: "changed", words: "Changed for the copy" },
+];
+
+/** More lines than anyone reads. */
+const mostLines = 200;
+
+function found(findings: readonly Finding[]): HTMLElement[] {
+  return kinds.flatMap(({ what, words }) => {
+    const lines = findings.filter((finding) => finding.what === what);
+    if (lines.length === 0) return [];
+    const items = lines.slice(0, mostLines).map((line) => element("li", `${line.sheet} ${line.at}: ${line.words}`));
+    if (lines.length > mostLines) items.push(element("li", `and ${lines.length - mostLines} more`));
+    return [element("details", element("summary", `${words}: ${lines.length}`), element("ul", ...items))];
+  });
+}
+
+function fill(form: HTMLFormElement, part: string, { live, asValues, findings }: CopySummary): void {
+  const calls = (what: Finding["what"]) => findings.filter((finding) => finding.what === what).length;
+  byId("hand-over-live").replaceChildren(element("strong", count(calls("live"), "call")), ` live: ${count(live, "value")} that follow their inputs in any spreadsheet program.`);
+  byId("hand-over-values").replaceChildren(element("strong", count(calls("value, not live"), "call")), ` as values: ${count(asValues, "value")} that stay as they are now.`);
+  byId("hand-over-findings").replaceChildren(...found(findings));
+  const field = (name: string) => form.elements.namedItem(name) as HTMLInputElement;
+  field("part").value ||= part;
+  const now = new Date();
+  field("date").value ||= [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((number) => String(number).padStart(2, "0")).join("-");
+}
+
+function titleIn(form: HTMLFormElement): TitleBlock {
+  const data = new FormData(form);
+  const text = (name: string) => String(data.get(name) ?? "").trim();
+  return {
+    part: text("part"), number: text("number"), revision: text("revision"), date: text("date"),
+    status: STATUSES.find((status) => status === text("status")) ?? STATUSES[0],
+    madeBy: text("madeBy"), checkedBy: text("checkedBy"),
+  };
+}
+
+export function handOver(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
+  const dialog = byId<HTMLDialogElement>("hand-over-dialog");
+  const form = byId<HTMLFormElement>("hand-over-form");
+  (form.elements.namedItem("status") as HTMLSelectElement).append(...STATUSES.map((status) => element("option", status)));
+
+  byId("hand-over-no").addEventListener("click", () => dialog.close());
+
+  function asked(): Promise<boolean> {
+    dialog.returnValue = "";
+    dialog.showModal();
+    return new Promise((resolve) => dialog.addEventListener("close", () => resolve(dialog.returnValue === "save"), { once: true }));
+  }
+
+  return async () => {
+    const open = await workbook.contents();
+    const summary = await busy("Working out what stays live …", work("summary", open));
+    if (summary === undefined) return;
+    fill(form, open.plan.name, summary);
+    if (!(await asked())) return;
+    const title = titleIn(form);
+    const bytes = await busy("Writing the copy …", work("handOver", { ...open, title }));
+    if (bytes === undefined) return;
+    const name = download(bytes, `${title.part}-${title.revision}`);
+    say(`${name} is saved: ${count(summary.live, "value")} live, ${summary.asValues} as values`);
+  };
+}

@@ -1,0 +1,98 @@
+// What stands beside the sheet: one row of tabs over the selected cell and the views of the pane.
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { benchPage, type BenchPage } from "./bench-page";
+
+let bench: BenchPage;
+const views = ["Figure", "Functions", "Sheets", "Check", "About"];
+
+beforeAll(async () => {
+  bench = await benchPage();
+  await bench.open();
+  await bench.page.locator("#pane svg").first().waitFor();
+});
+
+afterAll(async () => {
+  await bench.close();
+});
+
+const selected = () => bench.page.locator('#tabs [aria-selected="true"]').textContent();
+const focused = () => bench.page.evaluate(() => document.activeElement?.id);
+const press = (key: string) => bench.page.keyboard.press(key);
+
+test("the row has every view of the pane, and the pane's own row is out of sight", async () => {
+  const own = bench.page.locator('.bw-tabs [role="tab"]');
+  expect(await own.allTextContents()).toEqual(views);
+  expect(await own.first().isVisible()).toBe(false);
+  expect(await bench.page.locator('#tabs [role="tab"]').allTextContents()).toEqual(["Cell", ...views]);
+});
+
+test("arrows, Home and End move and show", async () => {
+  await bench.goTo("Variants", "E6");
+  await press("F6");
+  expect(await focused()).toBe("tab-Figure");
+  for (const name of ["Functions", "Sheets", "Check", "About", "Cell", "Figure"]) {
+    await press("ArrowRight");
+    expect(await focused()).toBe(`tab-${name}`);
+    expect(await selected()).toBe(name);
+    const panel = await bench.page.locator(`#tab-${name}`).getAttribute("aria-controls");
+    await bench.page.locator(`#${panel}`).waitFor();
+    expect(await bench.page.locator('#panel [role="tabpanel"]:visible').count()).toBe(1);
+    await bench.picture(`beside-${name}`);
+  }
+  await press("Home");
+  expect(await selected()).toBe("Cell");
+  await press("End");
+  expect(await selected()).toBe("About");
+  await press("ArrowLeft");
+  expect(await selected()).toBe("Check");
+});
+
+test("Tab leaves the row into what is shown", async () => {
+  await press("Home");
+  await press("Tab");
+  expect(await focused()).toBe("cell-panel");
+});
+
+test("a link inside the pane marks the tab that it leads to", async () => {
+  await bench.tab("Figure");
+  await bench.page.getByRole("button", { name: "All cautions" }).press("Enter");
+  expect(await selected()).toBe("About");
+  await bench.tab("Cell");
+  await bench.tab("Figure");
+  await bench.page.locator("#bw-view-Figure").waitFor();
+});
+
+test("the line between sheet and panel is moved by keys and mouse", async () => {
+  const width = () => bench.page.locator("#panel").evaluate(({ clientWidth }) => clientWidth);
+  const before = await width();
+  await bench.page.locator("#splitter").press("ArrowLeft");
+  expect(await width()).toBe(before + 24);
+  await bench.page.locator("#splitter").press("ArrowRight");
+  expect(await width()).toBe(before);
+  const line = await bench.page.locator("#splitter").boundingBox();
+  if (line === null) throw new Error("there is no line");
+  await bench.page.mouse.move(line.x + 2, line.y + 300);
+  await bench.page.mouse.down();
+  await bench.page.mouse.move(line.x + 152, line.y + 300, { steps: 3 });
+  await bench.page.mouse.up();
+  expect(await width()).toBeLessThan(before - 140);
+  await bench.page.locator("#splitter").press("ArrowLeft");
+});
+
+test("a ready sheet is inserted twice, and found under two names", async () => {
+  const names = () => bench.page.evaluate(() => window.bosswright?.port.sheetNames());
+  await bench.tab("Sheets");
+  await bench.page.getByRole("button", { name: "Insert Joint" }).press("Enter");
+  await expect.poll(names).toContain("Joint 2");
+  await bench.page.getByRole("button", { name: "Insert Joint" }).press("Enter");
+  await expect.poll(names).toContain("Joint 3");
+  await bench.page.getByRole("button", { name: "Remove Joint 3" }).press("Enter");
+  await bench.page.getByRole("button", { name: "Remove the sheet" }).press("Enter");
+  await expect.poll(names).not.toContain("Joint 3");
+  expect(await names()).toContain("Joint 2");
+});
+
+test("nothing was asked of another origin, and nothing went wrong on the page", () => {
+  expect(bench.foreign).toEqual([]);
+  expect(bench.faults).toEqual([]);
+});
