@@ -1,5 +1,5 @@
 // The one path of a call: read, limits, formula, finite check, answer.
-import type { Card, Param, Result } from './card';
+import type { Card, Earlier, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
 import { type ListKind, asList, isBlank, readArgument, usedLength } from './read/params';
 import { Refused, asRefusal, wrongInput } from './refuse';
@@ -25,18 +25,27 @@ export function applied(card: Card, values: readonly unknown[]): unknown {
   return card.formula(...(values as never[]));
 }
 
+const NO_LISTS: ReadonlyMap<string, unknown> = new Map();
+
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
-export function readArguments(card: Card, args: readonly unknown[]): unknown[] {
-  const lists = equalLists(card.params, args);
-  const read = new Map<string, unknown>();
-  return card.params.map((param, i) => {
-    const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : args[i], read);
-    const rows = lists.size > 0 && param.kind.shape === 'list' ? longest(card.params, lists, param.group) : 0;
-    const list = param.kind as ListKind<unknown>;
-    const filled = rows > 1 && value !== undefined && list.count(value) === 1 ? list.repeat(value, rows) : value;
-    read.set(param.name, filled);
-    return filled;
-  });
+export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
+  const lists = args.some(Array.isArray) ? equalLists(params, args) : NO_LISTS;
+  const values: unknown[] = [];
+  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
+  for (const param of params) {
+    const raw = args[values.length];
+    values.push(lists.size === 0 ? readArgument(param, raw, earlier) : readBesideLists(param, raw, earlier, lists, params));
+  }
+  return values;
+}
+
+/** One value beside lists of its group stands for every row. */
+function readBesideLists(param: Param, raw: unknown, earlier: Earlier, lists: ReadonlyMap<string, unknown>, params: readonly Param[]): unknown {
+  const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, earlier);
+  if (param.kind.shape !== 'list' || value === undefined) return value;
+  const rows = longest(params, lists, param.group);
+  const list = param.kind as ListKind<unknown>;
+  return rows > 1 && list.count(value) === 1 ? list.repeat(value, rows) : value;
 }
 
 /** Trims rows that are empty in every list of a group, and refuses lists of unequal length. */

@@ -3,11 +3,15 @@
 import type { CardKind, Reading, Source, TableValue } from './kinds';
 import { worthOf } from './table';
 
+/** The arguments already read, by name. */
+export interface Earlier {
+  get(name: string): unknown;
+}
+
 /** What a reader may look at beside the raw value. */
 export interface Place {
   readonly argument: string;
-  /** The arguments already read, by name. */
-  readonly read: ReadonlyMap<string, unknown>;
+  readonly read: Earlier;
 }
 
 export interface Kind<T> {

@@ -1,5 +1,5 @@
 // One variant of the joint: inputs as they were typed, every value on demand and once, the rules' findings.
-import type { Card } from '../core/card';
+import type { Card, Earlier } from '../core/card';
 import { CORE_CARDS } from '../core/cards';
 import { WORST_FIRST } from '../core/check/check';
 import { NoLengthPasses } from '../core/engagement/screw-length';
@@ -39,7 +39,7 @@ type Memo = { readonly value: unknown } | { readonly fault: Refused };
 
 export class Variant {
   private readonly memo = new Map<string, Memo>();
-  private readonly place = { get: (name: string): unknown => this.value(name) } as unknown as ReadonlyMap<string, unknown>;
+  private readonly read: Earlier = { get: name => this.value(name) };
 
   /** @param given what was typed under each input name; names left out take their defaults. */
   constructor(private readonly given: ReadonlyMap<string, unknown>) {}
@@ -81,12 +81,12 @@ export class Variant {
     const { param, fallback } = input;
     const raw = this.given.get(name);
     const asksForDefault = !this.given.has(name) || isDefaultWord(raw);
-    if (!asksForDefault && !isBlank(raw)) return readArgument(param, raw, this.place);
+    if (!asksForDefault && !isBlank(raw)) return readArgument(param, raw, this.read);
     if (!asksForDefault && param.blank === 'explicit') throw wrongInput(`${name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, name);
     // a blank board plane is no slip where the head lies on the board
     if (name === 'board plane' && this.value('seat') === 0) throw new NotApplicable('the board plane is blank and the head lies on the board');
-    if (fallback === undefined) return readArgument(param, undefined, this.place);
-    return 'raw' in fallback ? param.kind.read(fallback.raw, { argument: name, read: this.place }) : this.made(fallback);
+    if (fallback === undefined) return readArgument(param, undefined, this.read);
+    return 'raw' in fallback ? param.kind.read(fallback.raw, { argument: name, read: this.read }) : this.made(fallback);
   }
 
   private made({ formula, args }: Made): unknown {

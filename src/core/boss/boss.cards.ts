@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Earlier } from '../card';
 import { holeAtDepthMm } from '../hole/hole';
 import { below, fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
@@ -14,7 +14,7 @@ const distance = param('distance', length, { symbol: 'z', atLeast: 0, default: 0
 const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
 // negative: a pin from the other side, the hole widens away from the free end
 const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
-const isInsideAt = (depthMm: number, read: ReadonlyMap<string, unknown>): boolean => {
+const isInsideAt = (depthMm: number, read: Earlier): boolean => {
   const [od, holeMm, outsideDeg, holeDeg] = ['od', 'hole', 'outside_draft', 'hole_draft'].map(name => read.get(name)) as [number, number, number, number];
   const holeEndMm = holeAtDepthMm(holeMm, depthMm, holeDeg);
   return holeEndMm >= 0 && holeEndMm < F.outsideAtMm(od, depthMm, outsideDeg);

@@ -1,11 +1,9 @@
 // A value that must also fit those that stand before it: a hole inside its boss, a pin inside its hub.
-import type { Kind } from '../card';
+import type { Earlier, Kind } from '../card';
 import { wrongInput } from '../refuse';
 
-type Read = ReadonlyMap<string, unknown>;
-
 /** `words` finish the sentence "must be …". */
-export function fitting<T>(kind: Kind<T>, words: string, fits: (value: T, read: Read) => boolean): Kind<T> {
+export function fitting<T>(kind: Kind<T>, words: string, fits: (value: T, read: Earlier) => boolean): Kind<T> {
   return {
     ...kind,
     accepts: `${kind.accepts}; ${words}`,

@@ -1,5 +1,5 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import type { Blank, Kind, Limits, Param, Place } from '../card';
+import type { Blank, Earlier, Kind, Limits, Param, Place } from '../card';
 import type { CellError, TableValue } from '../kinds';
 import { Refused, wrongInput } from '../refuse';
 import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
@@ -236,38 +236,51 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
   };
 }
 
+/** Text that names something: there a bare 0 is a wrong name. */
+const isName = (kind: Kind<unknown>): boolean => kind.shape === 'one' && !isNumberKind(kind);
 const isNumberKind = (kind: Kind<unknown>): boolean => NUMBER_NOUNS.has(kind.noun);
 const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typeof q === 'object' ? [(q as Quantity).noun] : []))]);
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
-export function readArgument<T>(param: Param<T>, raw: unknown, read: ReadonlyMap<string, unknown>): T | undefined {
-  const value = param.kind.shape === 'list' ? raw : cellOrRows(raw);
-  const { name, kind, blank } = param;
+export function readArgument<T>(param: Param<T>, raw: unknown, read: Earlier): T | undefined {
   try {
-    if (isCellError(value) && kind.takesEverything !== true) throw new Refused(value.cellError, `is ${value.cellError}`);
-    const isText = kind.shape === 'one' && !isNumberKind(kind) && kind.takesEverything !== true;
-    const isLeft = isText ? isEmpty(value) || (value === 0 && param.optional) : isBlank(value) && kind.takesEverything !== true;
-    if (isLeft && blank !== 'zero') {
-      if (blank === 'absent') return undefined;
-      if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
-      if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
-      if ('sameAs' in blank) {
-        const earlier = read.get(blank.sameAs);
-        return blank.take === undefined ? kind.read(earlier, { argument: name, read }) : (blank.take(earlier as never) as T);
-      }
-      return kind.read(blank.default, { argument: name, read });
+    // neither a blank nor an error, and far the most frequent
+    if (typeof raw === 'number' && raw !== 0) return within(param, raw, read);
+    const { kind, optional } = param;
+    const value = kind.shape === 'list' ? raw : cellOrRows(raw);
+    if (kind.takesEverything !== true) {
+      if (isCellError(value)) throw new Refused(value.cellError, `is ${value.cellError}`);
+      if (isBlank(value) && !(value === 0 && !optional && isName(kind))) return ofBlank(param, value, read);
     }
-    try {
-      const result = kind.read(isLeft ? 0 : value, { argument: name, read });
-      if (typeof result === 'number') checkLimits(result, param.limits, kind.unit);
-      return result;
-    } catch (fault) {
-      if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
-      throw new Refused(fault.code, `is ${shown(value)}: ${fault.message}`);
-    }
+    return within(param, value, read);
   } catch (fault) {
-    throw fault instanceof Refused ? new Refused(fault.code, `${name} ${fault.message}`, name) : fault;
+    throw fault instanceof Refused ? new Refused(fault.code, `${param.name} ${fault.message}`, param.name) : fault;
   }
+}
+
+/** A message shows what was given. */
+function within<T>(param: Param<T>, value: unknown, read: Earlier, given = value): T {
+  const { kind, limits } = param;
+  try {
+    const result = kind.read(value, { argument: param.name, read });
+    if (typeof result === 'number') checkLimits(result, limits, kind.unit);
+    return result;
+  } catch (fault) {
+    if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
+    throw new Refused(fault.code, `is ${shown(given)}: ${fault.message}`);
+  }
+}
+
+/** What a blank stands for. */
+function ofBlank<T>(param: Param<T>, value: unknown, read: Earlier): T | undefined {
+  const { name, kind, blank } = param;
+  if (blank === 'zero') return within(param, 0, read, value);
+  if (blank === 'absent') return undefined;
+  if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
+  if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
+  if ('default' in blank) return kind.read(blank.default, { argument: name, read });
+  const earlier = read.get(blank.sameAs);
+  return blank.take === undefined ? kind.read(earlier, { argument: name, read }) : (blank.take(earlier as never) as T);
 }
 
 function required(param: Param): string {
