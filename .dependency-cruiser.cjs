@@ -31,7 +31,7 @@ module.exports = {
       "One door between the cells and the core. A function that needs more is a core function: give it a card."),
     only("registry-lists", "^src/registry[.]ts$", ["^src/(core|joint|trace)/"],
       "It puts all cards in one list and calls them. Anything more belongs to where the cards come from."),
-    only("excel-draws-plans", "^src/hosts/excel[/.]", ["^src/hosts/excel[/.]", "^src/sheet/", "^src/core/kinds[.]ts$", npm("@microsoft/office-js-helpers")],
+    only("excel-draws-plans", "^src/hosts/excel[/.]", ["^src/hosts/excel[/.]", "^src/sheet/", "^src/core/kinds[.]ts$"],
       "A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet."),
     only("bench-draws-plans", "^src/hosts/bench[/.]", ["^src/hosts/bench[/.]", "^src/sheet/", "^src/core/kinds[.]ts$", npm("@univerjs")],
       "A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet."),

@@ -21,7 +21,7 @@ const CAUTIONS: readonly (readonly [head: string, text: string])[] = [
 ];
 
 export function AboutView(): JSX.Element {
-  const { kept, port } = useShared();
+  const { kept, port, benchUrl } = useShared();
   const isOpen = kept?.get("cautions") !== "closed";
   return (
     <>
@@ -34,7 +34,7 @@ export function AboutView(): JSX.Element {
         <ul>{CAUTIONS.map(([head, text]) => <li key={head}>{head !== "" && <b>{head} </b>}{text}</li>)}</ul>
       </details>
       {/* A new window: leaving this page would stop the functions, which run in it. */}
-      <p><a href="index.html" target="_blank" rel="noopener">Try the functions on the bench, outside a spreadsheet program (new window)</a></p>
+      {benchUrl !== undefined && <p><a href={benchUrl} target="_blank" rel="noopener">Try the functions on the bench, outside a spreadsheet program (new window)</a></p>}
     </>
   );
 }

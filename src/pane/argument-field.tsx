@@ -30,7 +30,7 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
           list={choices.length === 0 ? undefined : `${id}-choices`} aria-invalid={refusal !== undefined} aria-describedby={`${id}-help`}
           onInput={(event) => onText(event.currentTarget.value)}
         />
-        {onPick !== undefined && <button type="button" onClick={onPick} aria-label={`${inWords(param.name)}: take the selected cell`}>Take cell</button>}
+        {onPick !== undefined && <button type="button" onClick={onPick} aria-label={`Take cell for ${inWords(param.name)}`}>Take cell</button>}
       </div>
       {choices.length > 0 && <datalist id={`${id}-choices`}>{choices.map((choice) => <option key={choice} value={choice} />)}</datalist>}
       <p id={`${id}-help`} class={refusal === undefined ? "bw-quiet" : "bw-fault"}>{refusal ?? `${parameter?.description ?? ""}${param.kind.shape === "one" ? "" : RANGE_WORDS}`}</p>

@@ -1,8 +1,8 @@
 // The selected joint in full, and what is to be mended in the workbook.
 import type { JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { digits } from "../plain/print";
-import type { Selection } from "../sheet/port";
+import type { Selection, SheetPort } from "../sheet/port";
 import { checkedWorkbook, type Checked } from "./checked";
 import { Findings } from "./findings";
 import type { Joint } from "./find-joint";
@@ -10,9 +10,8 @@ import { JointHeading, jointName } from "./joint-heading";
 import { levers } from "./levers";
 import { NoJoint } from "./no-joint";
 import type { Kind, Problem } from "./problems";
-import { messageOf, placeName, useGoTo, useShared } from "./shared";
+import { placeName, useGoTo, useShared, type Step } from "./shared";
 import { StateWord } from "./state-word";
-import { Working, type Progress } from "./working";
 
 /** Levers that are shown. */
 const STRONGEST = 6;
@@ -56,6 +55,9 @@ function SelectedJoint(): JSX.Element {
     </>
   );
 }
+
+/** A problem that a new entry may mend. */
+type Mendable = Required<Pick<Problem, "place" | "repair">>;
 
 const HEADINGS: readonly (readonly [kind: Kind, heading: string, words: string])[] = [
   ["broken", "Cells that do not work", "Entered again they mostly do: a workbook opened before the functions were there keeps such cells."],
@@ -112,59 +114,40 @@ function JointStates({ joints }: { readonly joints: Checked["joints"] }): JSX.El
   );
 }
 
-function WholeWorkbook(): JSX.Element {
-  const { port, say, ask } = useShared();
+function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
+  const { say, ask, work, isBusy } = useShared();
   const [checked, setChecked] = useState<Checked | null>(null);
-  const [progress, setProgress] = useState<Progress | null>(null);
-  const isStopped = useRef(false);
-
-  const run = async (what: string, work: (step: (done: number, of: number) => boolean) => Promise<void>) => {
-    isStopped.current = false;
-    setProgress({ what, done: 0, of: 1 });
-    try {
-      await work((done, of) => {
-        setProgress({ what, done, of });
-        return !isStopped.current;
-      });
-    } catch (thrown) {
-      say(messageOf(thrown));
-    } finally {
-      setProgress(null);
-    }
-  };
-  const check = () => run("Reading the sheets", async (step) => {
-    if (port !== undefined) setChecked(await checkedWorkbook(port, step));
-  });
-  const repair = (mendable: readonly Problem[]) => run("Entering formulas again", async (step) => {
-    let done = 0;
-    for (const { place, repair: formula } of mendable) {
-      if (port === undefined || formula === undefined || !step(done, mendable.length)) break;
-      await port.write(place.sheetName, place.at, formula);
-      done++;
-    }
-    say(done === mendable.length ? `${done} cells were entered again` : `Stopped after ${done} of ${mendable.length} cells`);
-    await check();
-  });
-  const askRepair = async (mendable: readonly Problem[]) => {
-    if (await ask({ words: `Enter ${mendable.length} formulas again? Only their cells are written, with the same formula.`, yes: "Repair" })) await repair(mendable);
+  const read = async (step: Step) => setChecked(await checkedWorkbook(port, step));
+  const check = () => work("Reading the sheets", read);
+  const repair = async (mendable: readonly Mendable[]) => {
+    if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: "Repair" }))) return;
+    await work("Entering formulas again", async (step) => {
+      let done = 0;
+      while (done < mendable.length && step(done, mendable.length)) {
+        const { place, repair: formula } = mendable[done] as Mendable;
+        await port.write(place.sheetName, place.at, formula);
+        done++;
+      }
+      await read(step);
+      say(done === mendable.length ? `${done} cells were entered again` : `Stopped after ${done} of ${mendable.length} cells`);
+    });
   };
   useEffect(() => void check(), [port]);
 
   const problems = checked?.problems ?? [];
-  const mendable = problems.filter(({ repair: formula }) => formula !== undefined);
+  const mendable = problems.flatMap(({ place, repair: formula }) => (formula === undefined ? [] : [{ place, repair: formula }]));
   return (
     <section class="bw-workbook" aria-labelledby="bw-workbook">
       <h2 id="bw-workbook">The workbook</h2>
       <div class="bw-actions">
-        {mendable.length > 0 && <button type="button" class="bw-strong" disabled={progress !== null} onClick={() => void askRepair(mendable)}>Repair {mendable.length} {mendable.length === 1 ? "cell" : "cells"}</button>}
-        <button type="button" disabled={progress !== null} onClick={() => void check()}>Check again</button>
+        {mendable.length > 0 && <button type="button" class="bw-strong" disabled={isBusy} onClick={() => void repair(mendable)}>Repair {mendable.length} {mendable.length === 1 ? "cell" : "cells"}</button>}
+        <button type="button" disabled={isBusy} onClick={() => void check()}>Check again</button>
       </div>
-      {progress !== null && <Working progress={progress} onCancel={() => { isStopped.current = true; }} />}
       {checked !== null && (
         <>
           <JointStates joints={checked.joints} />
           <Problems problems={problems} />
-          {problems.length === 0 && <p>No cell calls for attention: nothing is broken, refused or typed into a formula.</p>}
+          {problems.length === 0 && <p>No formula calls for attention.</p>}
           {checked.isPartial && <p class="bw-quiet">Stopped: not all sheets were read.</p>}
         </>
       )}
@@ -174,5 +157,5 @@ function WholeWorkbook(): JSX.Element {
 
 export function CheckView(): JSX.Element {
   const { port } = useShared();
-  return <><SelectedJoint />{port !== undefined && <WholeWorkbook />}</>;
+  return <><SelectedJoint />{port !== undefined && <WholeWorkbook port={port} />}</>;
 }

@@ -1,6 +1,7 @@
 // The joint of the selected row in section, to scale, with what is wrong with it.
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { variantChartSvg, variantRow } from "../figure/charts";
 import { section, type LegendEntry } from "../figure/section";
 import { digits } from "../plain/print";
 import type { Joint } from "./find-joint";
@@ -9,7 +10,7 @@ import { JointHeading, jointName } from "./joint-heading";
 import { NoJoint } from "./no-joint";
 import { lengthText } from "./numbers";
 import { pictureOf } from "./picture";
-import { messageOf, useShared } from "./shared";
+import { useShared } from "./shared";
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -45,7 +46,7 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
 }
 
 function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
-  const { port, kept, say, selection } = useShared();
+  const { port, kept, say, work, selection } = useShared();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get("inch") === "on");
   const [hasNames, setHasNames] = useState(kept?.get("names") === "on");
@@ -57,13 +58,12 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
   };
   const putIntoSheet = async () => {
     if (port?.placePicture === undefined || selection === null) return;
-    try {
+    const { placePicture } = port;
+    await work("Put into the sheet", async () => {
       const { svg: named } = section(joint.variant, { inch, widthPx: PICTURE_PX });
-      await port.placePicture(selection.sheetName, await pictureOf(named, selection.at, `Section through ${jointName(joint)}`));
+      await placePicture(selection.sheetName, await pictureOf(named, selection.at, `Section through ${jointName(joint)}`));
       say(`The figure is on ${selection.sheetName} at ${selection.at}`);
-    } catch (thrown) {
-      say(`Not put into the sheet: ${messageOf(thrown)}`);
-    }
+    });
   };
   return (
     <>
@@ -79,8 +79,25 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
   );
 }
 
+/** Every variant that stands with this one, by its engagement. */
+function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
+  const [place, width] = useWidth();
+  const svg = useMemo(() => variantChartSvg(joint.together().map((one) => variantRow(jointName(one), one.variant)), { widthPx: width }), [joint, width]);
+  return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
+}
+
+function Variants({ joint }: { readonly joint: Joint }): JSX.Element {
+  const [isOpen, setIsOpen] = useState(false);
+  return (
+    <details class="bw-part" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary>All {joint.of} variants</summary>
+      {isOpen && <Chart joint={joint} />}
+    </details>
+  );
+}
+
 export function FigureView(): JSX.Element {
   const { found } = useShared();
   if (found?.is !== "joint") return <NoJoint found={found} what="its joint in section" />;
-  return <><JointHeading joint={found.joint} /><Figure joint={found.joint} /></>;
+  return <><JointHeading joint={found.joint} /><Figure joint={found.joint} />{found.joint.of > 1 && <Variants joint={found.joint} />}</>;
 }

@@ -23,6 +23,8 @@ export interface Joint {
   /** From 1, of so many that stand together. */
   readonly number: number;
   readonly of: number;
+  /** All of those, this one among them. */
+  readonly together: () => readonly Joint[];
 }
 
 export type Found = { readonly is: "joint"; readonly joint: Joint } | { readonly is: "refused"; readonly message: string; readonly place: Selection };
@@ -120,9 +122,14 @@ export class Joints {
     });
   }
 
-  private found({ names, variants, form }: Block, wanted: number): Found {
+  private found(block: Block, wanted: number): Found {
+    const { names, variants, form } = block;
     const index = Math.min(Math.max(wanted, 0), variants.length - 1);
     const inputs = variants[index] ?? [];
+    const together = () => variants.flatMap((_, i) => {
+      const other = this.found(block, i);
+      return other.is === "joint" ? [other.joint] : [];
+    });
     const place = inputs[0]?.place;
     const rows: [Row, Row] = [names.map(({ value }) => value), inputs.map(({ value }) => value)];
     try {
@@ -132,7 +139,7 @@ export class Joints {
         const cell = inputs[i]?.place;
         return cell === undefined ? [] : [[String(value).trim().toLowerCase(), cell]];
       }));
-      return { is: "joint", joint: { variant, rows, cells, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length } };
+      return { is: "joint", joint: { variant, rows, cells, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length, together } };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
       return { is: "refused", message: fault.message, place: place ?? names[0]?.place ?? { sheetName: "", at: "" } };

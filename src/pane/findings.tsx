@@ -27,30 +27,54 @@ function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
   return rule.words === undefined ? `${rule.name}: ${rule.value} ${rounded(value)}${unit}, not ${bound?.side} ${rounded(limit)}${unit}` : rule.name;
 }
 
-function Rule({ joint, finding, remedy }: { readonly joint: Joint; readonly finding: Finding; readonly remedy: string | undefined }): JSX.Element {
+function InputLink({ joint, input }: { readonly joint: Joint; readonly input: string | undefined }): JSX.Element | null {
   const goTo = useGoTo();
-  const input = inputIn(finding.refusal?.message ?? "", joint) ?? inputIn(remedy ?? "", joint);
   const cell = input === undefined ? undefined : joint.cells.get(input);
-  const hasRemedy = remedy !== undefined && remedy !== "–";
+  return cell === undefined ? null : <button type="button" class="bw-link" onClick={() => goTo(cell)}>{input} in {cell.at}</button>;
+}
+
+function Rule({ joint, finding, remedy = "–" }: { readonly joint: Joint; readonly finding: Finding; readonly remedy: string | undefined }): JSX.Element {
+  const input = inputIn(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
       <span>{finding.state === "pass" ? metWords(finding) : sentence(finding)}</span>
-      {(hasRemedy || cell !== undefined) && (
-        <span class="bw-remedy">
-          {hasRemedy && (inputIn(remedy, joint) === undefined ? remedy : `passes with ${remedy}`)}{" "}
-          {cell !== undefined && <button type="button" class="bw-link" onClick={() => goTo(cell)}>{input} in {cell.at}</button>}
-        </span>
-      )}
+      {remedy !== "–" && <span class="bw-remedy">{input === undefined ? remedy : `passes with ${remedy}`} <InputLink joint={joint} input={input} /></span>}
     </li>
   );
+}
+
+/** Rules that one input keeps from being checked. */
+function Unchecked({ joint, findings }: { readonly joint: Joint; readonly findings: readonly Finding[] }): JSX.Element {
+  const message = findings[0]?.refusal?.message ?? "";
+  return (
+    <li>
+      <StateWord state="not checked" />
+      <span>{findings.map(({ rule }) => rule.name).join(", ")}</span>
+      <span class="bw-fault">{message}</span>
+      <InputLink joint={joint} input={inputIn(message, joint)} />
+    </li>
+  );
+}
+
+function byMessage(findings: readonly Finding[]): Finding[][] {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) groups.set(finding.refusal?.message ?? "", [...(groups.get(finding.refusal?.message ?? "") ?? []), finding]);
+  return [...groups.values()];
 }
 
 /** @param states those shown, in this order. */
 export function Findings({ joint, states }: { readonly joint: Joint; readonly states: readonly State[] }): JSX.Element | null {
   const remedies = useMemo(() => remediesOf(joint), [joint]);
   const findings = joint.variant.findings();
-  const listed = states.flatMap((state) => findings.filter((finding) => finding.state === state));
-  if (listed.length === 0) return null;
-  return <ul class="bw-findings">{listed.map((finding) => <Rule key={finding.rule.name} joint={joint} finding={finding} remedy={remedies.get(finding.rule.name)} />)}</ul>;
+  if (!findings.some(({ state }) => states.includes(state))) return null;
+  return (
+    <ul class="bw-findings">
+      {states.flatMap((state) => {
+        const own = findings.filter((finding) => finding.state === state);
+        if (state === "not checked") return byMessage(own).map((some) => <Unchecked key={some[0]?.rule.name} joint={joint} findings={some} />);
+        return own.map((finding) => <Rule key={finding.rule.name} joint={joint} finding={finding} remedy={remedies.get(finding.rule.name)} />);
+      })}
+    </ul>
+  );
 }

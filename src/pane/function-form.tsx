@@ -62,7 +62,7 @@ const refusalAt = (answer: Preview | null, { name }: Param): string | undefined 
   answer?.is === "refused" && answer.argument === name ? answer.message : undefined;
 
 export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
-  const { port, selection, say, ask } = useShared();
+  const { port, selection, say, ask, work } = useShared();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(selection);
@@ -87,16 +87,14 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
   const insert = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || target === null) return;
-    try {
+    await work("Insert", async () => {
       const grid = (await readSheets(port, [target.sheetName])).get(target.sheetName) ?? [];
       const problem = occupied(grid, target.at, answer?.is === "answer" ? answer.value : undefined);
       if (problem !== undefined && !(await ask({ words: problem, yes: "Insert all the same" }))) return;
       await port.write(target.sheetName, target.at, formula);
       await port.goTo(target.sheetName, target.at);
       say(`Inserted in ${placeName(target)}`);
-    } catch (thrown) {
-      say(`Not inserted: ${messageOf(thrown)}`);
-    }
+    });
   };
 
   return (

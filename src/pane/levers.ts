@@ -56,25 +56,26 @@ function lengthSteps(variant: Variant, lengthMm: number): number[] {
   return [...longer, ...shorter].map((length) => length - lengthMm);
 }
 
-function perUnit(variant: Variant, output: string, input: string, value: number | Deviation, size: number): number | undefined {
-  const now = numberOf(variant, output);
+function perUnit(variant: Variant, output: string, now: number, input: string, value: number | Deviation, size: number): number | undefined {
   const step = Math.max(STEP * Math.abs(size), STEP / 10);
   const steps = [step, -step, ...(input === "length" ? lengthSteps(variant, size) : [])];
   for (const more of steps) {
     const then = numberOf(variant.with(input, typed(value, more)), output);
-    if (now !== undefined && then !== undefined) return (then - now) / more;
+    if (then !== undefined) return (then - now) / more;
   }
   return undefined;
 }
 
 /** Inputs that move the result, the strongest first; one of size 0 has nothing to grow by. */
 export function levers(variant: Variant, output: string): Lever[] {
+  const now = numberOf(variant, output);
+  if (now === undefined) return [];
   return [...INPUTS.values()].flatMap(({ param: { name }, unit }) => {
     const value = valueOf(variant, name);
     if (value === undefined) return [];
     const size = typeof value === "number" ? value : (value.upperMm - value.lowerMm) / 2;
     if (size === 0) return [];
-    const slope = perUnit(variant, output, name, value, size);
+    const slope = perUnit(variant, output, now, name, value, size);
     return slope === undefined || Math.abs(slope) < NOTHING ? [] : [{ input: name, unit, value: size, perUnit: slope, perTenth: slope * size * 0.1 }];
   }).sort((a, b) => Math.abs(b.perTenth) - Math.abs(a.perTenth));
 }

@@ -1,6 +1,6 @@
 // The pane: five views over one workbook. It talks to the workbook through the sheet port alone.
 import { render, type ComponentType, type JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useErrorBoundary, useMemo, useRef, useState } from "preact/hooks";
 import type { Selection } from "../sheet/port";
 import { AboutView } from "./about-view";
 import { AskDialog, type Asking } from "./ask-dialog";
@@ -8,9 +8,11 @@ import { CheckView } from "./check-view";
 import { FigureView } from "./figure-view";
 import { FunctionsView } from "./functions-view";
 import type { PaneServices } from "./services";
-import { SharedContext, type Shared } from "./shared";
+import { messageOf, SharedContext, type Shared } from "./shared";
 import { SheetsView } from "./sheets-view";
 import { useJoint } from "./use-joint";
+import { useWork } from "./use-work";
+import { Working } from "./working";
 
 const VIEWS: readonly { readonly name: string; readonly View: ComponentType; readonly showsJoint?: true }[] = [
   { name: "Figure", View: FigureView, showsJoint: true },
@@ -55,12 +57,19 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
   );
 }
 
+/** A view that breaks says so and leaves the others alone. */
+function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
+  const [fault, retry] = useErrorBoundary();
+  if (fault === undefined) return <View />;
+  return <><p class="bw-fault">This view failed: {messageOf(fault)}</p><p><button type="button" onClick={retry}>Try again</button></p></>;
+}
+
 function useSelection({ port }: PaneServices, say: (text: string) => void): Selection | null {
   const [selection, setSelection] = useState<Selection | null>(null);
   useEffect(() => {
     if (port === undefined) return undefined;
     let isOpen = true;
-    port.selection().then((now) => isOpen && setSelection((earlier) => earlier ?? now), (thrown: unknown) => say(String(thrown)));
+    port.selection().then((now) => isOpen && setSelection((earlier) => earlier ?? now), (thrown: unknown) => say(messageOf(thrown)));
     const stop = port.onSelection((now) => setSelection({ ...now }));
     return () => {
       isOpen = false;
@@ -75,6 +84,8 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   const [active, setActive] = useState(kept >= 0 ? kept : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
   const [said, say] = useState("");
+  const { progress, work, stop } = useWork(say);
+  const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
   const selection = useSelection(services, say);
   const found = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
@@ -86,9 +97,9 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
     services.kept?.set("view", VIEWS[view]?.name ?? "");
   };
   const shared: Shared = useMemo(() => ({
-    ...services, selection, found, say,
+    ...services, selection, found, isBusy, say, work,
     ask: (question) => new Promise((answer) => setAsking({ question, answer })),
-  }), [services, selection, found]);
+  }), [services, selection, found, isBusy]);
 
   return (
     <SharedContext.Provider value={shared}>
@@ -96,10 +107,11 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
       {VIEWS.map(({ name, View }, view) => (
         // A view that was opened stays, so that nothing typed is lost.
         <section key={name} class="bw-view" role="tabpanel" id={`bw-view-${name}`} aria-labelledby={`bw-tab-${name}`} hidden={view !== active}>
-          {opened.has(view) && <View />}
+          {opened.has(view) && <Guarded View={View} />}
         </section>
       ))}
       {active !== ABOUT && <p class="bw-foot">An aid to sizing, for trained people: make and test a prototype. <button type="button" class="bw-link" onClick={() => choose(ABOUT)}>All cautions</button></p>}
+      {progress !== null && <Working progress={progress} onStop={stop} />}
       <p class="bw-said" role="status">{said}</p>
       {asking !== null && <AskDialog asking={asking} onDone={() => setAsking(null)} />}
     </SharedContext.Provider>

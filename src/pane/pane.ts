@@ -44,9 +44,12 @@ const place = document.getElementById("pane") as HTMLElement;
 
 async function start(): Promise<void> {
   const functions = await readFunctions();
-  const port = await portOfExcel().catch((thrown: unknown) => show(messageOf(thrown)) ?? undefined);
+  const port = await portOfExcel().catch((thrown: unknown) => {
+    show(messageOf(thrown));
+    return undefined;
+  });
   const kept = keptView();
-  mountPane(place, { hostName: port === undefined ? "this page" : "your workbook", functions, ...(port !== undefined && { port }), ...(kept !== undefined && { kept }) });
+  mountPane(place, { hostName: port === undefined ? "this page" : "your workbook", functions, benchUrl: "index.html", ...(port !== undefined && { port }), ...(kept !== undefined && { kept }) });
 }
 
 start().catch((thrown: unknown) => show(`The pane could not start: ${messageOf(thrown)}`));

@@ -17,4 +17,6 @@ export interface PaneServices {
   readonly functions: readonly ListedFunction[];
   readonly handOver?: () => void;
   readonly kept?: KeptView;
+  /** The page with a workbook of its own, from a page that has none or another. */
+  readonly benchUrl?: string;
 }

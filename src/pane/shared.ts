@@ -10,12 +10,19 @@ export interface Question {
   readonly yes: string;
 }
 
+/** Told how far the work is; false where the user stopped it. */
+export type Step = (done: number, of: number) => boolean;
+
 export interface Shared extends PaneServices {
   readonly selection: Selection | null;
   /** The joint of the selected row, while a view shows it. */
   readonly found: JointHere;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
+  /** Work on the workbook is under way. */
+  readonly isBusy: boolean;
+  /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */
+  work(what: string, task: (step: Step) => Promise<void>): Promise<void>;
   /** Asks in a dialog; true where the answer is yes. */
   ask(question: Question): Promise<boolean>;
 }

@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { demoWorkbook } from "../demo/demo";
 import type { SheetPlan } from "../sheet/plan";
-import { messageOf, useGoTo, useShared } from "./shared";
+import { useGoTo, useShared } from "./shared";
 
 /** Sheets of the demo that stand for themselves. */
 const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => name !== "Read me");
@@ -11,29 +11,23 @@ const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => nam
 const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.find(({ at }) => at === address)?.value ?? "");
 
 export function SheetsView(): JSX.Element {
-  const { port, say, ask, handOver, hostName } = useShared();
+  const { port, say, ask, work, isBusy, handOver, hostName } = useShared();
   const goTo = useGoTo();
   const [added, setAdded] = useState<readonly string[]>([]);
   if (port === undefined) return <><h2>Sheets</h2><p>There is no workbook here. Open the pane in a workbook to insert sheets.</p></>;
 
-  const insert = async (plan: SheetPlan) => {
-    try {
-      const name = await port.add(plan);
-      setAdded((earlier) => [...earlier, name]);
-      say(name === plan.name ? `${name} is in the workbook` : `${name} is in the workbook: the name ${plan.name} was taken`);
-    } catch (thrown) {
-      say(`Not inserted: ${messageOf(thrown)}`);
-    }
-  };
+  const insert = (plan: SheetPlan) => work(`Insert ${plan.name}`, async () => {
+    const name = await port.add(plan);
+    setAdded((earlier) => [...earlier, name]);
+    say(name === plan.name ? `${name} is in the workbook` : `${name} is in the workbook: the name ${plan.name} was taken`);
+  });
   const remove = async (name: string) => {
     if (!(await ask({ words: `Remove the sheet ${name} with everything on it? Formulas elsewhere that read it will show #REF!.`, yes: "Remove the sheet" }))) return;
-    try {
+    await work(`Remove ${name}`, async () => {
       if ((await port.sheetNames()).includes(name)) await port.remove(name);
       setAdded((earlier) => earlier.filter((other) => other !== name));
       say(`${name} is removed`);
-    } catch (thrown) {
-      say(`Not removed: ${messageOf(thrown)}`);
-    }
+    });
   };
 
   return (
@@ -47,7 +41,7 @@ export function SheetsView(): JSX.Element {
               <h3>{plan.name}</h3>
               <p>{textAt(plan, "A1")}</p>
             </div>
-            <button type="button" onClick={() => void insert(plan)} aria-label={`Insert ${plan.name}`}>Insert</button>
+            <button type="button" disabled={isBusy} onClick={() => void insert(plan)} aria-label={`Insert ${plan.name}`}>Insert</button>
           </li>
         ))}
       </ul>
@@ -58,7 +52,7 @@ export function SheetsView(): JSX.Element {
             {added.map((name) => (
               <li key={name}>
                 <button type="button" class="bw-link" onClick={() => goTo({ sheetName: name, at: "A1" })}>{name}</button>
-                <button type="button" onClick={() => void remove(name)} aria-label={`Remove ${name}`}>Remove</button>
+                <button type="button" disabled={isBusy} onClick={() => void remove(name)} aria-label={`Remove ${name}`}>Remove</button>
               </li>
             ))}
           </ul>

@@ -1,16 +1,12 @@
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
-
-export interface Progress {
-  readonly what: string;
-  readonly done: number;
-  readonly of: number;
-}
+import type { Progress } from "./use-work";
 
 /** Work that is over sooner needs no bar. */
 const PATIENCE_MS = 500;
 
-export function Working({ progress: { what, done, of }, onCancel }: { readonly progress: Progress; readonly onCancel: () => void }): JSX.Element | null {
+/** How far a piece of work is; one that counts its steps can be stopped. */
+export function Working({ progress: { what, done, of }, onStop }: { readonly progress: Progress; readonly onStop: () => void }): JSX.Element | null {
   const [isLong, setIsLong] = useState(false);
   useEffect(() => {
     const timer = setTimeout(() => setIsLong(true), PATIENCE_MS);
@@ -18,9 +14,9 @@ export function Working({ progress: { what, done, of }, onCancel }: { readonly p
   }, []);
   if (!isLong) return null;
   return (
-    <p class="bw-progress">
+    <div class="bw-progress">
       <label>{what} <progress value={done} max={of} /></label>
-      <button type="button" onClick={onCancel}>Stop</button>
-    </p>
+      {of !== undefined && <button type="button" onClick={onStop}>Stop</button>}
+    </div>
   );
 }

@@ -15,7 +15,7 @@ export interface FakePort extends SheetPort {
   readonly went: Selection[];
 }
 
-const cellsOf = ({ cells }: SheetPlan): Cells => new Map(cells.filter(({ value, formula }) => formula !== undefined || value !== "").map(({ at, value = null, formula }) => [at, { value, ...(formula !== undefined && { formula }) }]));
+const cellsOf = ({ cells }: SheetPlan): Cells => new Map(cells.filter(({ value = "", formula }) => formula !== undefined || value !== "").map(({ at, value = null, formula }) => [at, { value, ...(formula !== undefined && { formula }) }]));
 
 const content = (typed: Cell): SourceCell => (typeof typed === "string" && typed.startsWith("=") ? { value: null, formula: typed } : { value: typed });
 

@@ -108,6 +108,11 @@ describe("what moves the worst engagement", async () => {
     for (const input of ["wall", "boss OD", "pilot", "hole", "outside draft"]) expect(slope(input), input).toBeUndefined();
   });
 
+  it("is nothing where the engagement has no value", () => {
+    if (first?.is !== "joint") throw new Error("no joint");
+    expect(levers(first.joint.variant.with("screw", "M99x"), "engagement min")).toEqual([]);
+  });
+
   it("is the length of a machine screw too, by the next standard length", () => {
     if (first?.is !== "joint") throw new Error("no joint");
     const machine = first.joint.variant.with("screw", "M3").with("head", "ISO 7045").with("length", 12);

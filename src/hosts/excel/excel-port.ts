@@ -107,6 +107,8 @@ function onSelection(listener: (selection: Selection) => void): () => void {
     await context.sync();
     return { context, handlers };
   });
+  // Without the events the pane still works, on what was selected when it opened.
+  added.catch((thrown: unknown) => console.warn(thrown));
   const remove = async () => {
     const { context, handlers } = await added;
     await Excel.run(context, async (same) => {
@@ -116,7 +118,7 @@ function onSelection(listener: (selection: Selection) => void): () => void {
   };
   return () => {
     isStopped = true;
-    void remove();
+    remove().catch((thrown: unknown) => console.warn(thrown));
   };
 }
 
