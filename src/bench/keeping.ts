@@ -30,7 +30,7 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, demoOpened:
       keep(workbook.snapshot(), startedFrom);
       sayKept(`Saved in this browser ${new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" })}`);
     } catch (thrown) {
-      say(`Not saved: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+      say(`Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx`);
     }
   }
 

@@ -232,6 +232,17 @@ test("a reload brings the workbook back, calculated", async () => {
   await eventually("B21").toBe(9);
 });
 
+test("twenty thousand cells of a plan are kept", async () => {
+  const letters = [..."ABCDEFGHIJ"];
+  const cells = Array.from({ length: 2_000 }, (_row, row) => letters.map((letter) => ({ at: `${letter}${row + 1}`, value: "ISO 7049", role: "input" as const }))).flat();
+  const name = await bench.add({ name: "Large", widths: [], cells });
+  await panelShows("kept").toMatch(/^Saved in this browser/);
+  await bench.open();
+  expect((await bench.cell(name, "J2000"))?.value).toBe("ISO 7049");
+  await bench.goTo(name, "A1");
+  await expect.poll(() => bench.colours()).toContain("#e9f0fc");
+});
+
 test("ten thousand cells are recalculated", async () => {
   const count = 10_000;
   const cells = Array.from({ length: count / 10 }, (_row, row) => [..."BCDEFGHIJK"].map((letter) => ({ at: `${letter}${row + 1}`, formula: "=ENCL.BOSS.OD($A$1, 1.2)", role: "text" as const }))).flat();
@@ -256,7 +267,7 @@ test("a change that the browser does not keep is told", async () => {
   });
   await bench.goTo(sheetName, "B22");
   await bench.type("10");
-  await panelShows("kept").toBe("Not saved: the storage is full");
+  await panelShows("kept").toBe("Not kept in this browser (QuotaExceededError): use Save as .xlsx");
   await bench.open();
 });
 
@@ -301,7 +312,7 @@ test("a browser that keeps nothing shows the demo", async () => {
 test("on a narrow page the panel opens by its button", async () => {
   await bench.page.setViewportSize({ width: 700, height: 900 });
   expect(await bench.page.locator("#panel").isVisible()).toBe(false);
-  await bench.page.getByRole("button", { name: "Beside the sheet" }).press("Enter");
+  await bench.page.getByRole("button", { name: "Figure and details" }).press("Enter");
   expect(await bench.page.locator("#panel").isVisible()).toBe(true);
   await bench.picture("narrow");
 });

@@ -6,7 +6,7 @@ import { nameOf } from "./addresses";
 import { sheetReader } from "./cells";
 import { onChange } from "./changes";
 import { workbookId, type Sheets } from "./sheets";
-import { stateRules, worksheetData } from "./workbook-data";
+import { stateRules, worksheetData, type Styles } from "./workbook-data";
 
 export function benchPort(sheets: Sheets): SheetPort {
   function workbook() {
@@ -41,7 +41,10 @@ export function benchPort(sheets: Sheets): SheetPort {
     },
     async add(plan) {
       const name = freeName(plan.name);
-      const subUnitId = workbook().insertSheet(name, { sheet: worksheetData(plan) }).getSheetId();
+      const styles: Styles = {};
+      const sheet = worksheetData(plan, styles);
+      workbook().addStyles(styles);
+      const subUnitId = workbook().insertSheet(name, { sheet }).getSheetId();
       for (const rule of stateRules(plan)) sheets.commands.syncExecuteCommand(AddConditionalRuleMutation.id, { unitId: workbookId, subUnitId, rule });
       await sheets.api.getFormula().onCalculationResultApplied();
       return name;

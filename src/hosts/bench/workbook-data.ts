@@ -31,16 +31,31 @@ export const charactersOf = (px: number): number => Math.round(((px - sidesPx) /
 const widthPx = (plan: SheetPlan, { startColumn, endColumn }: Rectangle): number =>
   Array.from({ length: endColumn - startColumn + 1 }, (_, index) => columnPx(plan, startColumn + index)).reduce((sum, px) => sum + px, 0);
 
-function styleOf({ role, format }: PlanCell, merged: boolean, state: boolean): IStyleData {
+/** Of the look of a cell that a state will stand in. */
+const stateName = "state";
+
+/** Looks by name. A cell keeps the name: with the look in every cell a large sheet would be more than a browser keeps. */
+export type Styles = Record<string, IStyleData>;
+
+interface Look {
+  readonly name: string;
+  readonly style: IStyleData;
+}
+
+function lookOf({ role, format }: PlanCell, merged: boolean, state: boolean): Look {
+  const isWrapped = merged && wrappedWhenMerged.includes(role);
   return {
-    ...looks[role],
-    ...(merged && wrappedWhenMerged.includes(role) && { tb: WrapStrategy.WRAP }),
-    ...(state && stateCell),
-    ...(format !== undefined && { n: { pattern: format } }),
+    name: [role, ...(isWrapped ? ["wrapped"] : []), ...(state ? [stateName] : []), ...(format === undefined ? [] : [format])].join(" "),
+    style: {
+      ...looks[role],
+      ...(isWrapped && { tb: WrapStrategy.WRAP }),
+      ...(state && stateCell),
+      ...(format !== undefined && { n: { pattern: format } }),
+    },
   };
 }
 
-function cellData({ value, formula, note }: PlanCell, style: IStyleData): ICellData {
+function cellData({ value, formula, note }: PlanCell, style: string): ICellData {
   const types = { number: CellValueType.NUMBER, string: CellValueType.STRING, boolean: CellValueType.BOOLEAN };
   return {
     s: style,
@@ -57,7 +72,8 @@ function heightPx({ role, value }: PlanCell, style: IStyleData, width: number): 
   return Math.max(plainRowPx, lines * linePx + 7);
 }
 
-export function worksheetData(plan: SheetPlan): Partial<IWorksheetData> {
+/** @param styles is given the looks that the sheet uses. */
+export function worksheetData(plan: SheetPlan, styles: Styles): Partial<IWorksheetData> {
   const mergeData = (plan.merged ?? []).map(rangeOf);
   const states = (plan.stateRanges ?? []).map(rangeOf);
   const cells: Record<number, Record<number, ICellData>> = {};
@@ -66,13 +82,15 @@ export function worksheetData(plan: SheetPlan): Partial<IWorksheetData> {
     const own = rangeOf(cell.at);
     const inside = (range: Rectangle) => holds(range, own.startRow, own.startColumn);
     const merged = mergeData.find(inside);
-    const style = styleOf(cell, merged !== undefined, states.some(inside));
-    (cells[own.startRow] ??= {})[own.startColumn] = cellData(cell, style);
+    const { name, style } = lookOf(cell, merged !== undefined, states.some(inside));
+    styles[name] = style;
+    (cells[own.startRow] ??= {})[own.startColumn] = cellData(cell, name);
     rowData[own.startRow] = { h: Math.max(rowData[own.startRow]?.h ?? 0, heightPx(cell, style, widthPx(plan, merged ?? own))) };
   }
+  if (states.length > 0) styles[stateName] = stateCell;
   for (const { startRow, startColumn, endRow, endColumn } of states) {
     for (let row = startRow; row <= endRow; row++) {
-      for (let column = startColumn; column <= endColumn; column++) (cells[row] ??= {})[column] ??= { s: stateCell };
+      for (let column = startColumn; column <= endColumn; column++) (cells[row] ??= {})[column] ??= { s: stateName };
     }
   }
   const lastRow = Math.max(0, ...Object.keys(cells).map(Number));
@@ -107,15 +125,16 @@ export function stateRules(plan: SheetPlan): IConditionFormattingRule[] {
 }
 
 export function workbookData(plan: WorkbookPlan): IWorkbookData {
-  const sheets = plan.sheets.map((sheet, index) => ({ id: `sheet${index + 1}`, sheet }));
+  const styles: Styles = {};
+  const sheets = plan.sheets.map((sheet, index) => ({ id: `sheet${index + 1}`, sheet, data: worksheetData(sheet, styles) }));
   return {
     id: workbookId,
     name: plan.name,
     appVersion: "",
     locale: LocaleType.EN_US,
-    styles: {},
+    styles,
     sheetOrder: sheets.map(({ id }) => id),
-    sheets: Object.fromEntries(sheets.map(({ id, sheet }) => [id, { ...worksheetData(sheet), id }])),
+    sheets: Object.fromEntries(sheets.map(({ id, data }) => [id, { ...data, id }])),
     resources: [{
       name: SHEET_CONDITIONAL_FORMATTING_PLUGIN,
       data: JSON.stringify(Object.fromEntries(sheets.map(({ id, sheet }) => [id, stateRules(sheet)]))),
