@@ -6,11 +6,13 @@ import { bestOfThreeMs } from '../kit/best-of';
 /** A cell holds no more. */
 const LONGEST = 32_768;
 const AT_ONCE_MS = 0.1;
-const MOST = 2.5;
+/** An eighth of the text is compared with all of it: 8 times as long is linear, 64 times is a reader that looks back. */
+const PARTS = 8;
+const MOST = 3 * PARTS;
 
-/** How much longer the longest text takes than half of it; nothing where it is read at once. */
+/** How much longer the longest text takes than a part of it; nothing where it is read at once. */
 function growth(read: (text: string) => void, bomb: (length: number) => string): number | undefined {
-  const [half, whole] = [bomb(LONGEST / 2), bomb(LONGEST)];
+  const [part, whole] = [bomb(LONGEST / PARTS), bomb(LONGEST)];
   const once = bestOfThreeMs(() => read(whole));
   if (once < AT_ONCE_MS) return undefined;
   const times = Math.ceil(1 / once);
@@ -19,7 +21,7 @@ function growth(read: (text: string) => void, bomb: (length: number) => string):
       for (let i = 0; i < times; i++) read(text);
     });
   // the machine may be busy in one of two measurements: the lower of three counts
-  return Math.min(...[1, 2, 3].map(() => timeMs(whole) / timeMs(half)));
+  return Math.min(...[1, 2, 3].map(() => timeMs(whole) / timeMs(part)));
 }
 
 const repeated = (piece: string) => (length: number): string => piece.repeat(Math.ceil(length / piece.length));
@@ -65,7 +67,7 @@ describe.each(Object.entries(READERS))('%s', (_, read) => {
 test('a reader that looks back at every character is found out', () => {
   const quadratic = (text: string): void => {
     let seen = 0;
-    for (let i = 0; i < text.length; i += 8) for (let j = 0; j < i; j++) if (text[i] === text[j]) seen++;
+    for (let i = 0; i < text.length; i += 64) for (let j = 0; j < i; j++) if (text[i] === text[j]) seen++;
     if (seen < 0) throw new Error('never');
   };
   expect(growth(quadratic, repeated('9'))).toBeGreaterThan(MOST);
@@ -73,6 +75,6 @@ test('a reader that looks back at every character is found out', () => {
 
 test('the sum of a full cell is measured', () => {
   const ratio = growth(READERS['LENGTH.MM 1'] as (text: string) => void, repeated('1 mm + '));
-  console.log(`unit reader: ${LONGEST} characters take ${ratio?.toFixed(2)} times as long as half of them`);
+  console.log(`unit reader: ${LONGEST} characters take ${ratio?.toFixed(2)} times as long as an eighth of them`);
   expect(ratio).toBeGreaterThan(1);
 });
