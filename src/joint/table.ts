@@ -50,15 +50,20 @@ function headerNames(header: readonly unknown[], argument = 'inputs'): string[] 
   return names;
 }
 
-/** A header row of input names, a variant in every further row. */
-export function variantBlock(rows: Rows): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
+/** A header row of input names, the values of a variant in every further row. */
+function headedBlock(rows: Rows): { readonly names: readonly string[]; readonly body: Rows } {
   const names = headerNames(rows[0] ?? []);
   const height = used(rows, row => names.every((_, i) => isBlank((row as readonly unknown[])[i])));
   if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
-  return { names, variants: rows.slice(1, height).map(row => new Variant(new Map(names.map((name, i) => [name, row[i]])))) };
+  return { names, body: rows.slice(1, height) };
 }
 
-const variantsBelow = (rows: Rows): readonly Variant[] => variantBlock(rows).variants;
+const variantOf = (names: readonly string[], values: readonly unknown[]): Variant => new Variant(new Map(names.map((name, i) => [name, values[i]])));
+
+export function variantBlock(rows: Rows): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
+  const { names, body } = headedBlock(rows);
+  return { names, variants: body.map(row => variantOf(names, row)) };
+}
 
 /** Two columns: a name and its value in each row. */
 function variantBeside(rows: Rows): Variant {
@@ -72,7 +77,7 @@ function variantBeside(rows: Rows): Variant {
 /** Either form: two columns name and value, or a header row with a variant in each further row. */
 export function variantsOf(rows: Rows): readonly Variant[] {
   const isBeside = rows[0]?.length === 2 && rows.length > 1 && !(isInputName(rows[0][0]) && isInputName(rows[0][1]));
-  return isBeside ? [variantBeside(rows)] : variantsBelow(rows);
+  return isBeside ? [variantBeside(rows)] : variantBlock(rows).variants;
 }
 
 const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUTS.has([...INPUTS.keys()].find(name => name.toLowerCase() === spelled(raw)) ?? '');
@@ -99,15 +104,21 @@ export function askedOutputs(outputs: Rows | undefined): readonly string[] {
 }
 
 export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
-  const names = askedOutputs(outputs);
-  return [names.map(name => withUnit(name, unitOf(name))), ...variantsBelow(inputs).map(variant => names.map(name => outputCell(variant, name)))];
+  const asked = askedOutputs(outputs);
+  const { names, body } = headedBlock(inputs);
+  const results = body.map(row => {
+    // made here and dropped here: a long table never holds the steps of more than one
+    const variant = variantOf(names, row);
+    return asked.map(name => outputCell(variant, name));
+  });
+  return [asked.map(name => withUnit(name, unitOf(name))), ...results];
 }
 
 export function jointValue(names: Rows, values: Rows, output: unknown): Cell {
   const header = listOf(names, 'names');
   const cells = listOf(values, 'values');
   if (header.length !== cells.length) throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
-  const variant = new Variant(new Map(headerNames(header, 'names').map((name, i) => [name, cells[i]])));
+  const variant = variantOf(headerNames(header, 'names'), cells);
   const name = outputName(output, 'output');
   return isVerdict(name) ? variant.verdict(name) : (variant.value(name) as Cell);
 }

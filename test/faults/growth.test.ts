@@ -78,3 +78,21 @@ test('the sum of a full cell is measured', () => {
   console.log(`unit reader: ${LONGEST} characters take ${ratio?.toFixed(2)} times as long as an eighth of them`);
   expect(ratio).toBeGreaterThan(1);
 });
+
+test('a variant of a long table takes no longer than one of a short table', () => {
+  const names = ['screw', 'head', 'length', 'material', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'boss OD', 'boss height', 'hole depth'];
+  const row = (i: number): unknown[] => ['ST2.9', 'ISO 7049', [9.5, 13, 16, 19][i % 4], 'ABS', 2.5 + (i % 7) / 10, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 6.4, 14, 14.75];
+  const usEach = (variants: number): number => {
+    const args = [[names, ...Array.from({ length: variants }, (_, i) => row(i))], [['engagement min']]];
+    const times = 10_000 / variants;
+    const ms = bestOfThreeMs(() => {
+      for (let i = 0; i < times; i++) call('JOINT.TABLE', args);
+    });
+    return ms / 10;
+  };
+  expect(call('JOINT.TABLE', [[names, row(0)], [['engagement min']]])).toMatchObject({ ok: true });
+  usEach(100);
+  const ratio = Math.min(...[1, 2, 3].map(() => usEach(10_000) / usEach(100)));
+  console.log(`JOINT.TABLE: a variant of 10,000 takes ${ratio.toFixed(2)} times as long as one of 100`);
+  expect(ratio).toBeLessThan(1.5);
+});
