@@ -105,7 +105,7 @@ function JointStates({ joints }: { readonly joints: Checked["joints"] }): JSX.El
         {open.map(({ joint, state, reason }, i) => (
           <li key={i}>
             <StateWord state={state} />
-            {joint.place === undefined ? <b>{jointName(joint)}</b> : <Place name={jointName(joint)} place={joint.place} />}
+            {joint.place === undefined ? <b>{jointName(joint)}</b> : <><Place name={jointName(joint)} place={joint.place} /> <small>{placeName(joint.place)}</small></>}
             <span>{reason}</span>
           </li>
         ))}

@@ -68,8 +68,9 @@ const CHECK_COLUMNS = 7;
 /** Fewer names may be about anything. */
 const LEAST_NAMES = 4;
 
-const INPUT_NAMES: ReadonlySet<string> = new Set(JOINT_INPUT_NAMES);
-const isInputName = (value: unknown): value is string => typeof value === "string" && INPUT_NAMES.has(value.trim().toLowerCase());
+const INPUT_NAMES: ReadonlyMap<string, string> = new Map(JOINT_INPUT_NAMES.map((name) => [name.toLowerCase(), name]));
+const inputNamed = (value: unknown): string | undefined => (typeof value === "string" ? INPUT_NAMES.get(value.trim().toLowerCase()) : undefined);
+const isInputName = (value: unknown): boolean => inputNamed(value) !== undefined;
 
 const holds = (area: Rectangle | undefined, { sheetName, at }: Selection): boolean => {
   const { row, column } = cellPosition(at);
@@ -136,13 +137,13 @@ export class Joints {
       const [variant] = variants.length === 0 ? [] : variantsOf(rows);
       if (variant === undefined) throw new Refused("#VALUE!", "there is no variant below the names");
       const cells = new Map(names.flatMap(({ value }, i): [string, Selection][] => {
-        const cell = inputs[i]?.place;
-        return cell === undefined ? [] : [[String(value).trim().toLowerCase(), cell]];
+        const [name, cell] = [inputNamed(value), inputs[i]?.place];
+        return name === undefined || cell === undefined ? [] : [[name, cell]];
       }));
       return { is: "joint", joint: { variant, rows, cells, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length, together } };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
-      return { is: "refused", message: fault.message, place: place ?? names[0]?.place ?? { sheetName: "", at: "" } };
+      return { is: "refused", message: fault.message, place: names[0]?.place ?? place ?? { sheetName: "", at: "" } };
     }
   }
 
@@ -220,7 +221,7 @@ export class Joints {
       })));
       lists.push(blockOf(rows, area));
     };
-    const isScrew = (row: number, column: number) => String(valueAt(row, column)).trim().toLowerCase() === "screw" && isNew(row, column);
+    const isScrew = (row: number, column: number) => inputNamed(valueAt(row, column)) === "screw" && isNew(row, column);
     for (let top = 0; top < grid.length; top++) {
       for (let left = 0; left < width; left++) {
         if (!isScrew(top, left)) continue;

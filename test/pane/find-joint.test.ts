@@ -55,6 +55,8 @@ describe("the joint of a cell in the demo", async () => {
     expect(joint.place).toEqual({ sheetName: "Joint", at: "B5" });
     expect(joint.variant.value("length")).toBe(16);
     expect(joint.cells.get("length")).toEqual({ sheetName: "Joint", at: "B8" });
+    expect([...joint.cells.keys()]).toEqual(expect.arrayContaining(["screw", "boss OD", "bottom gap"]));
+    expect(joint.variant.verdict("state")).toBe("look");
   });
 });
 
@@ -89,7 +91,7 @@ describe("the joint of a cell on sheets of other forms", () => {
 
   it("is refused with its reason and its place", async () => {
     const joints = await jointsOf({ name: "", sheets: [sheet("S", [["screw", "wal", "hole"], ["M3", 2, 3.4], ["=ENCL.JOINT.TABLE(A1:C2)"]])] });
-    expect(joints.at({ sheetName: "S", at: "A2" })).toMatchObject({ is: "refused", message: expect.stringContaining("wal") as string, place: { sheetName: "S", at: "A2" } });
+    expect(joints.at({ sheetName: "S", at: "A2" })).toMatchObject({ is: "refused", message: expect.stringContaining("wal") as string, place: { sheetName: "S", at: "A1" } });
   });
 
   it("is not seen in three names, nor in names without a screw", async () => {
