@@ -144,7 +144,9 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
     const fallback = typeof blank !== 'object' ? undefined : 'default' in blank ? (typeof blank.default === 'number' ? number(blank.default).text : undefined) : sameArgument;
     // a blank that takes what another argument brings along has no formula
     if (isBlank(raw) && fallback === undefined && value !== 0) return fixed(desk, argument, atom(row(undefined, 'blank: value, not live'), value));
-    const formula = fallback === undefined || fallback === '0' ? cell : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
+    // not every program takes a blank for a number
+    const zero = blank === 'zero' || fallback === '0' ? `IF(${cell}="",0,${cell})` : cell;
+    const formula = fallback === undefined || fallback === '0' ? zero : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
     const input = row(formula, rowWords('input', words));
     return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
@@ -231,6 +233,19 @@ function screwTolerance(desk: Desk, argument: Argument, value: Deviation, label:
   };
 }
 
+/** The cells of a row or column. */
+function rowsOf(area: Area | undefined): readonly Area[] | undefined {
+  if (area === undefined) return undefined;
+  const isColumn = area.bottom > area.top;
+  return Array.from({ length: isColumn ? area.bottom - area.top + 1 : area.right - area.left + 1 }, (_, i): Area => {
+    const [top, left] = isColumn ? [area.top + i, area.left] : [area.top, area.left + i];
+    return { sheet: area.sheet, top, left, bottom: top, right: left };
+  });
+}
+
+/** Rows behind the last one are left out while they are blank. */
+const spareRows = (areas: readonly Area[]): string[] => areas.map(area => `OR(${cellOf(area)}="",${cellOf(area)}=0)`);
+
 interface ListBound extends Bound {
   readonly cells: readonly string[];
 }
@@ -250,17 +265,11 @@ function boundList(desk: Desk, param: Param, argument: Argument, values: readonl
       return { ...one, ref: { items: values.map(item => atom(cell, item)) }, cells: values.map(() => cell) };
     }
   } else {
-    const isColumn = area.bottom > area.top;
-    const areas = Array.from({ length: isColumn ? area.bottom - area.top + 1 : area.right - area.left + 1 }, (_, i): Area => {
-      const [top, left] = isColumn ? [area.top + i, area.left] : [area.top, area.left + i];
-      return { sheet: area.sheet, top, left, bottom: top, right: left };
-    });
+    const areas = rowsOf(area) ?? [];
     if (values.every((value, i) => areas[i] !== undefined && isNumberCell(desk, areas[i], unit, value))) {
       const cells = values.map((_, i) => cellOf(areas[i] as Area));
-      // rows below the last one are left out while they are blank
-      const spare = areas.slice(values.length).map(one => `OR(${cellOf(one)}="",${cellOf(one)}=0)`);
-      if (spare.length > MOST_WATCHED) return undefined;
-      return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions: [...new Set(cells)].flatMap(cell => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)]).concat(spare), live: true, cells };
+      if (areas.length - values.length > MOST_WATCHED) return undefined;
+      return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions: [...new Set(cells)].flatMap(cell => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)]).concat(spareRows(areas.slice(values.length))), live: true, cells };
     }
   }
   const conditions = asSent(desk, argument);
@@ -269,9 +278,24 @@ function boundList(desk: Desk, param: Param, argument: Argument, values: readonl
   return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions, live: isLiteral(node), cells };
 }
 
-function boundDeviations(desk: Desk, param: Param, argument: Argument, value: Deviations, label: string): Bound | undefined {
-  const symmetric = value.upperMm.every((upper, i) => upper + (value.lowerMm[i] ?? 0) === 0);
-  if (symmetric) {
+/** Each row on its own: half widths are followed, other deviations stay. */
+function boundDeviations(desk: Desk, param: Param, argument: Argument, { upperMm, lowerMm }: Deviations, label: string): Bound | undefined {
+  const halves = upperMm.map((upper, i) => halfOf({ upperMm: upper, lowerMm: lowerMm[i] ?? 0 }));
+  const cells = argument.node === null ? undefined : rowsOf(areaOf(argument.node, argument.sheet));
+  if (halves.every(half => half !== undefined) || cells === undefined || cells.length < upperMm.length) return sameBothWays(desk, param, argument, { upperMm, lowerMm }, label);
+  const rows = upperMm.map((upper, i): Bound => {
+    const [area, half, lower] = [cells[i] as Area, halves[i], lowerMm[i] ?? 0];
+    const cell = cellOf(area);
+    if (half !== undefined && isNumberCell(desk, area, param.kind.unit, half)) return { ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: -half } } }, conditions: [`ISNUMBER(${cell})`, `${cell}>=0`], live: true };
+    const side = (which: string, value: number): Ref => atom(desk.steps.row({ label: `${label} ${i + 1}, ${which}`, value, unit: 'mm', words: 'value, not live: one cell holds both deviations' }), value);
+    return { ref: { parts: { upperMm: side('upper', upper), lowerMm: side('lower', lower) } }, conditions: sameAs(cell, sentAs(desk, area.sheet, addressOf(area))) ?? [], live: false };
+  });
+  const items = (key: string): Ref => ({ items: rows.map(({ ref }) => (ref as { parts: Record<string, Ref> }).parts[key] as Ref) });
+  return { ref: { parts: { upperMm: items('upperMm'), lowerMm: items('lowerMm') } }, conditions: rows.flatMap(({ conditions }) => conditions).concat(spareRows(cells.slice(upperMm.length))), live: rows.some(({ live }) => live) };
+}
+
+function sameBothWays(desk: Desk, param: Param, argument: Argument, value: Deviations, label: string): Bound | undefined {
+  if (value.upperMm.every((upper, i) => upper + (value.lowerMm[i] ?? 0) === 0)) {
     const list = boundList(desk, param, argument, value.upperMm, label);
     if (list === undefined) return undefined;
     const lower: Ref = { items: list.cells.map((cell, i) => ({ text: `-${cell}`, level: 5, value: -(value.upperMm[i] ?? 0) })) };
