@@ -128,6 +128,7 @@ test("a list of inputs is a joint, selected anywhere on its sheet", async () => 
   await bench.goTo("Joint", "A40");
   await figureOf().toBe("Joint on Joint");
   await drawn("ST2.9 × 16").waitFor();
+  expect((await dimensions()).get("boss height")).toBe(14);
 });
 
 test("elsewhere the last figure stays", async () => {
