@@ -1,0 +1,84 @@
+// What is proven about the add-in without Excel, by what stand-in, what that leaves open, and the list for someone who has Excel.
+import type { Cell } from '../core/kinds';
+
+export interface Claim {
+  readonly claim: string;
+  readonly standIn: string;
+  readonly test: string;
+  /** As it stands in the test. */
+  readonly title: string;
+  /** What only Excel can show. */
+  readonly open: string;
+}
+
+const RUNTIME = 'Microsoft’s own runtime of custom functions (package @microsoft/office-js 1.1.110) in headless Chromium, with the built functions.js; the host around it is made up, after the messages that the runtime sends';
+const functions = { standIn: RUNTIME, test: 'test/runtime/functions.test.ts' } as const;
+const demo = { standIn: 'the same runtime; a call is sent when those that it waits for have been handed over', test: 'test/runtime/demo.test.ts' } as const;
+
+export const CLAIMS: readonly Claim[] = [
+  { claim: 'Every function of functions.json registers under its id, none twice, none besides', ...functions, title: 'every id of functions.json, none twice, none besides', open: 'how Excel itself reads functions.json, and its cache of up to 24 hours' },
+  {
+    claim: 'Every function answers or refuses as the core does: its example, blanks as 0, null and "", wrong kinds, errors, formatted numbers and other data types, too few arguments; results are finite, tables full rectangles',
+    ...functions, title: 'answers and refusals are those of the core', open: 'what each platform really sends: the first six checks below',
+  },
+  { claim: 'An error handed in comes back as that error; #REF! and #NAME? come back as #VALUE! with the same message, because the runtime has no number for them', ...functions, title: 'an error handed in comes back as that error where the runtime has a number for it, and is named in the message', open: 'whether the message is shown; hosts often hide it' },
+  { claim: 'The demo workbook settles in two hand-overs, and every call in it answers as the core does, with blank cells as on the desktop and as on the web', ...demo, title: 'every call answers as the core does', open: 'the time in Excel, where the pane may be closed and the machine busy' },
+  { claim: 'A whole table is one hand-over; a chain of single cells is one for every link', ...demo, title: 'a chain of single functions', open: 'the same' },
+  { claim: 'The bench shows in every cell of the demo what the core answers', standIn: 'the built bench in Chromium', test: 'test/runtime/bench.test.ts', title: 'every demo cell with a call of ours', open: 'nothing: the bench is what it is' },
+  { claim: 'functions.json fits the published schema; no name is a cell, none repeats, no text is too long, it is smaller than a megabyte', standIn: 'the definition of custom functions in @microsoft/app-manifest 1.1.2', test: 'test/manifest/schema.test.ts', title: 'functions.json has no fault', open: 'which of these limits Excel enforces for an XML manifest' },
+  { claim: 'manifest.xml is whole: icons, links between its parts, https, lengths; its XML fits the schema (in the gate)', standIn: 'a lint, and the published XSD', test: 'test/manifest/manifest.test.ts', title: 'has none of the faults that the schema lets through', open: 'installing it' },
+  { claim: 'Workbooks of earlier versions go on calculating: ids and places of arguments only grow', standIn: 'a stored list of what was released', test: 'test/contract/signatures.test.ts', title: 'still hold', open: 'nothing' },
+  { claim: 'Whatever is sent, nothing but a refusal with its reason comes back, within 50 ms (simulations apart)', standIn: 'seeded wild calls, 200,000 in npm run test:fuzz', test: 'test/faults/fuzz.test.ts', title: 'enough of them, and both sides of the limits', open: 'nothing' },
+  { claim: 'No text stalls a sheet: reading time grows with its length', standIn: 'texts of a full cell, made to be hard', test: 'test/faults/growth.test.ts', title: 'a reader that looks back at every character is found out', open: 'nothing' },
+  { claim: 'The functions ask the network for nothing', ...functions, title: 'our functions ask the network for nothing, and nothing goes wrong on the page', open: 'the runtime itself asks for a telemetry page of its maker' },
+  { claim: 'The pane asks for its own files and for Office.js', standIn: 'the built pane with Office.js of the package, outside Excel', test: 'test/runtime/pane.test.ts', title: 'its own files and Office.js, whatever is opened in it', open: 'what Office.js asks for inside Excel' },
+  { claim: 'The bench asks for its own files only', standIn: 'the built bench in Chromium', test: 'test/browser/bench.test.ts', title: 'nothing was asked of another origin, and nothing went wrong on the page', open: 'nothing' },
+  { claim: 'The pane writes and reads sheets through Office.js as Excel asks for it', standIn: 'the published type definitions, and a stand-in that enforces load and sync', test: 'test/hosts/excel-port.test.ts', title: 'draws every sheet of the demo: numbers as numbers, texts as texts, formulas as formulas', open: 'everything that the stand-in does not know of Excel' },
+  { claim: 'A hand-over workbook works out without us', standIn: 'LibreOffice and Gnumeric, in English and German, after changes of inputs too', test: 'test/engines/handover.test.ts', title: 'every formula is worth what the core gives, in %s', open: 'opening it in Excel' },
+];
+
+/** One thing to type in real Excel, and what must be seen. */
+export interface ExcelCheck {
+  readonly about: string;
+  readonly formula?: string;
+  /** A value; or an error with the beginning of its message. */
+  readonly shows: Cell | { readonly code: string; readonly message: string };
+  /** What to do, where there is no formula; what else may be seen and what it would mean. */
+  readonly note?: string;
+}
+
+export const EXCEL_CHECKS: readonly ExcelCheck[] = [
+  { about: 'a single value to a range argument', formula: '=ENCL.GRIP(2.5)', shows: 2.5 },
+  { about: 'a blank in a range of one cell', formula: '=ENCL.GRIP(Z99)', shows: { code: '#VALUE!', message: 'layers is blank' } },
+  { about: 'a range to a scalar argument, A1 = 3, A2 = 4', formula: '=ENCL.BOSS.OD(A1:A2,1.2)', shows: { code: '#VALUE!', message: 'hole is a range of 2 × 1 cells' }, note: 'two results spilled downwards mean that Excel called once for each cell: right, and to be written down here' },
+  { about: 'something without a value inside a table: a text, never an error value', formula: '=INDEX(ENCL.JOINT.TABLE({"screw","head","wall";"ST2.9","pan",2.5;"ST2.9","pan","x"},{"feature wall","state"}),3,1)', shows: 'no value: wall is "x": not a length; give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil', note: 'the table by itself, without INDEX, must spill over 3 × 2 cells' },
+  { about: 'a range argument left out', formula: '=ENCL.STACK.WORST({0.1;0.2})', shows: 0.3 },
+  { about: 'a result of one cell, typed in a column of an Excel Table', formula: '=ENCL.STACK.SHARE(0.1)', shows: 1, note: '#SPILL! means that a Table needs INDEX(…,1,1) around it' },
+  { about: 'blank cells for optional arguments', formula: '=ENCL.BOSS.OD(3,1.2,Z99,Z98)', shows: 5.4 },
+  { about: 'an error handed in', formula: '=ENCL.BOSS.OD(1/0,1.2)', shows: { code: '#DIV/0!', message: 'hole is #DIV/0!' } },
+  { about: 'the message of a refusal: at the cell, or not shown', formula: '=ENCL.BOSS.OD("three",1.2)', shows: { code: '#VALUE!', message: 'hole is "three": not a length' } },
+  { about: 'the same message as text', formula: '=ENCL.REASON("BOSS.OD","three",1.2)', shows: 'hole is "three": not a length; give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil' },
+  { about: 'the demo: add it from the pane, change the length on the sheet Joint', shows: 'settled in about a second, no #BUSY! left' },
+  { about: 'save, close, open', shows: 'the same values; formulas begin with =ENCL.' },
+];
+
+const asText = (shows: ExcelCheck['shows']): string => (typeof shows !== 'object' ? `\`${String(shows)}\`` : `\`${shows.code}\`, message \`${shows.message} …\``);
+const inTable = (text: string): string => text.replace(/\|/g, '\\|');
+
+/** As Markdown. */
+export function proofPage(): string {
+  return [
+    '',
+    'Real Excel was not at hand. For each claim: what stands in for it, the test that fails when it is not so, and what only Excel can show.',
+    '',
+    '| claim | stand-in | test | left to Excel |',
+    '|---|---|---|---|',
+    ...CLAIMS.map(({ claim, standIn, test, open }) => `| ${[claim, standIn, `[${test.split('/').pop()}](${test})`, open].map(inTable).join(' | ')} |`),
+    '',
+    'Ten minutes with real Excel, on the desktop, on the web and on a Mac: install `manifest.xml`, type each formula into an empty sheet, compare.',
+    '',
+    '| about | type | must show |',
+    '|---|---|---|',
+    ...EXCEL_CHECKS.map(({ about, formula, shows, note }) => `| ${[about, formula === undefined ? '–' : `\`${formula}\``, `${formula === undefined ? String(shows) : asText(shows)}${note === undefined ? '' : `; ${note}`}`].map(inTable).join(' | ')} |`),
+  ].join('\n');
+}

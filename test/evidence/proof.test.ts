@@ -1,0 +1,48 @@
+// The proof page tells the truth: its tests are there, and Excel is asked to show what the core answers.
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { type FormulaNode, ownFunction, parseFormula, walk } from '../../src/handover/formula';
+import { Source } from '../../src/handover/source';
+import { CLAIMS, EXCEL_CHECKS, proofPage } from '../../src/help/proof';
+import { call } from '../../src/registry';
+
+/** A test or a group of tests of this title that is run. */
+function isThere(file: string, title: string): boolean {
+  const text = readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
+  const quoted = title.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return new RegExp(`\\b(test|it|describe)(\\.each\\b[^]*?)?\\((['"\`])${quoted}\\3`).test(text);
+}
+
+describe('every claim names a test that is there', () => {
+  test.each(CLAIMS.map(one => [one.claim, one] as const))('%s', (_, { test: file, title }) => expect(isThere(file, title), `${file}: ${title}`).toBe(true));
+
+  test('and one that is not is found out', () => {
+    expect(isThere('test/evidence/proof.test.ts', 'and one that is not is found out')).toBe(true);
+    expect(isThere('test/evidence/proof.test.ts', 'and one that is never written')).toBe(false);
+  });
+});
+
+describe('what Excel must show is what the core answers', () => {
+  const source = new Source({ name: 'Checks', sheets: [{ name: 'S', cells: new Map([['A1', { value: 3 }], ['A2', { value: 4 }]]) }] });
+  const typed = EXCEL_CHECKS.filter(({ formula }) => formula !== undefined);
+
+  test('count', () => expect(typed.length).toBe(10));
+
+  test.each(typed.map(({ formula = '', shows }) => [formula, shows] as const))('%s', (formula, shows) => {
+    const tree = parseFormula(formula) as FormulaNode;
+    if (typeof shows === 'object') {
+      const [own] = [...walk(tree)].filter(node => ownFunction(node) !== undefined) as [FormulaNode];
+      const answer = call(ownFunction(own) ?? '', (own.arguments ?? []).map(arg => source.evaluate(arg, 'S')));
+      expect(answer).toMatchObject({ ok: false, code: shows.code, message: expect.stringContaining(shows.message) as unknown });
+      return;
+    }
+    const result = source.evaluate(tree, 'S');
+    const [value] = (Array.isArray(result) ? result[0] : [result]) as unknown[];
+    if (typeof shows === 'number') expect(value).toBeCloseTo(shows, 9);
+    else expect(value).toBe(shows);
+  });
+});
+
+test('the page has a row for each', () => {
+  expect(proofPage().split('\n').filter(line => line.startsWith('| ')).length).toBe(CLAIMS.length + EXCEL_CHECKS.length + 2);
+});
