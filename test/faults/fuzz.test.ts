@@ -1,5 +1,5 @@
 // Calls with wild values over all functions: each gives a whole answer or a refusal that says why, and soon.
-// In npm test as many as fit in a few seconds; npm run test:fuzz makes 200,000 of them, FUZZ_CALLS=2000000 as many as it says, FUZZ_SEED=1 others.
+// In npm test a few for each; npm run test:fuzz makes 200,000 of them, FUZZ_CALLS=2000000 as many as it says, FUZZ_SEED=1 others.
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { CARDS } from '../../src/registry';
@@ -12,8 +12,7 @@ const isWhole = script === 'test:fuzz' || FUZZ_CALLS !== undefined;
 const calls = Number(FUZZ_CALLS ?? 200_000);
 const seed = Number(FUZZ_SEED ?? SEED);
 const cards = [...CARDS.values()].map(card => [card.id, card] as const);
-const each = Math.ceil(calls / cards.length);
-const boxMs = 4_000 / cards.length;
+const each = isWhole ? Math.ceil(calls / cards.length) : 40;
 
 let made = 0;
 let answered = 0;
@@ -26,14 +25,13 @@ describe(`wild calls (seed ${seed})`, () => {
         made++;
         if (check(card, args)) answered++;
       }),
-      { seed, numRuns: each, ...(isWhole ? {} : { interruptAfterTimeLimit: boxMs }) },
+      { seed, numRuns: each },
     );
-    expect(made - before).toBeGreaterThan(0);
-    if (isWhole) expect(made - before).toBe(each);
+    expect(made - before).toBe(each);
   }, 600_000);
 
   test('enough of them, and both sides of the limits', () => {
-    expect(made).toBeGreaterThanOrEqual(isWhole ? calls : cards.length * 10);
+    expect(made).toBeGreaterThanOrEqual(cards.length * each);
     expect(answered / made).toBeGreaterThan(0.05);
     expect(answered / made).toBeLessThan(0.95);
   });
