@@ -7,7 +7,7 @@ import { ask } from "./ask";
 import "./bench.css";
 import { besideTheSheet } from "./beside";
 import { cellView } from "./cell";
-import { byId } from "./dom";
+import { byId, messageOf } from "./dom";
 import { fileCommands } from "./file-commands";
 import { keeping } from "./keeping";
 import { parts } from "./parts";
@@ -58,4 +58,4 @@ async function start(): Promise<void> {
   window.bosswright = { port: workbook.port };
 }
 
-start().catch((thrown: unknown) => say(`The bench could not start: ${thrown instanceof Error ? thrown.message : String(thrown)}`));
+start().catch((thrown: unknown) => say(`The bench could not start: ${messageOf(thrown)}`));

@@ -14,3 +14,5 @@ export function element<K extends keyof HTMLElementTagNameMap>(name: K, ...child
 
 /** `1 sheet`, `2 sheets` */
 export const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
+
+export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));

@@ -3,13 +3,11 @@ import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
 import type { WorkbookPlan } from "../sheet/plan";
 import { ask, tell } from "./ask";
 import { busy } from "./busy";
-import { byId, count } from "./dom";
+import { byId, count, messageOf } from "./dom";
 import { download } from "./download";
 import { work } from "./files";
 import { handOver } from "./hand-over";
 import { openedPlan } from "./opened";
-
-const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
   const found = await busy(`Reading ${file.name} …`, work("read", new Uint8Array(await file.arrayBuffer())));

@@ -5,7 +5,7 @@ import type { TitleBlock } from "../handover/title-block";
 import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
 import { readWorkbook } from "../hosts/xlsx/read";
 import { writeWorkbook } from "../hosts/xlsx/write";
-import type { Answer, CopySummary, Job, Work } from "./files";
+import type { Answer, Copy, CopySummary, Job, Work } from "./files";
 
 /** The counts do not depend on what stands in the title block. */
 const untitled: TitleBlock = { part: "", number: "", revision: "", date: "", status: "for information", madeBy: "", checkedBy: "" };
@@ -17,12 +17,17 @@ function summary(open: OpenWorkbook): CopySummary {
   return { live, asValues, findings };
 }
 
+async function copy({ title, ...open }: Work["handOver"]["given"]): Promise<Copy> {
+  const { plan, live, asValues } = copyOf(open, title);
+  return { bytes: await writeWorkbook(plan), live, asValues };
+}
+
 async function done(job: Job): Promise<Work[keyof Work]["answer"]> {
   switch (job.kind) {
     case "read": return readWorkbook(job.given);
     case "write": return writeWorkbook(job.given);
     case "summary": return summary(job.given);
-    case "handOver": return writeWorkbook(copyOf(job.given, job.given.title).plan);
+    case "handOver": return copy(job.given);
   }
 }
 

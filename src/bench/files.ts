@@ -12,12 +12,19 @@ export interface CopySummary {
   readonly findings: readonly Finding[];
 }
 
+/** The copy itself. */
+export interface Copy {
+  readonly bytes: Uint8Array;
+  readonly live: number;
+  readonly asValues: number;
+}
+
 /** The work by name: what it is given, and what it answers. */
 export interface Work {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
   readonly summary: { readonly given: OpenWorkbook; readonly answer: CopySummary };
-  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock }; readonly answer: Uint8Array };
+  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock }; readonly answer: Copy };
 }
 
 export type Job = { [Kind in keyof Work]: { readonly kind: Kind; readonly given: Work[Kind]["given"] } }[keyof Work];

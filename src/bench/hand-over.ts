@@ -1,11 +1,11 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
 import type { Finding } from "../handover/finding";
 import { STATUSES, type TitleBlock } from "../handover/title-block";
-import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
+import type { BenchWorkbook, OpenWorkbook } from "../hosts/bench/bench-workbook";
 import { busy } from "./busy";
-import { byId, count, element } from "./dom";
+import { byId, count, element, messageOf } from "./dom";
 import { download } from "./download";
-import { work, type CopySummary } from "./files";
+import { work, type CopySummary, type Running } from "./files";
 
 const kinds: readonly { readonly what: Finding["what"]; readonly words: string }[] = [
   { what: "value, not live", words: "Goes along as a value" },
@@ -23,15 +23,47 @@ function found(findings: readonly Finding[]): HTMLElement[] {
     if (lines.length === 0) return [];
     const items = lines.slice(0, mostLines).map((line) => element("li", `${line.sheet} ${line.at}: ${line.words}`));
     if (lines.length > mostLines) items.push(element("li", `and ${lines.length - mostLines} more`));
-    return [element("details", element("summary", `${words}: ${lines.length}`), element("ul", ...items))];
+    const list = element("ul", ...items);
+    list.tabIndex = 0;
+    return [element("details", element("summary", `${words}: ${lines.length}`), list)];
   });
 }
 
-function fill(form: HTMLFormElement, part: string, { live, asValues, findings }: CopySummary): void {
+function show({ live, asValues, findings }: CopySummary): void {
   const calls = (what: Finding["what"]) => findings.filter((finding) => finding.what === what).length;
   byId("hand-over-live").replaceChildren(element("strong", count(calls("live"), "call")), ` live: ${count(live, "value")} that follow their inputs in any spreadsheet program.`);
   byId("hand-over-values").replaceChildren(element("strong", count(calls("value, not live"), "call")), ` as values: ${count(asValues, "value")} that stay as they are now.`);
   byId("hand-over-findings").replaceChildren(...found(findings));
+}
+
+/** Shows what is known of the copy while the title block is filled in. Answers how to stop. */
+function summarise(contents: Promise<OpenWorkbook>): () => void {
+  const working = byId("hand-over-working");
+  let isWanted = true;
+  let running: Running<CopySummary> | undefined;
+
+  async function run(): Promise<void> {
+    const open = await contents;
+    if (!isWanted) return;
+    running = work("summary", open);
+    const summary = await running.done;
+    if (summary !== undefined) show(summary);
+  }
+
+  for (const id of ["hand-over-live", "hand-over-values", "hand-over-findings"]) byId(id).replaceChildren();
+  working.hidden = false;
+  run()
+    .catch((thrown: unknown) => byId("hand-over-live").append(messageOf(thrown)))
+    .finally(() => {
+      working.hidden = true;
+    });
+  return () => {
+    isWanted = false;
+    running?.stop();
+  };
+}
+
+function prefill(form: HTMLFormElement, part: string): void {
   const field = (name: string) => form.elements.namedItem(name) as HTMLInputElement;
   field("part").value ||= part;
   const now = new Date();
@@ -62,15 +94,16 @@ export function handOver(workbook: BenchWorkbook, say: (text: string) => void): 
   }
 
   return async () => {
-    const open = await workbook.contents();
-    const summary = await busy("Working out what stays live …", work("summary", open));
-    if (summary === undefined) return;
-    fill(form, open.plan.name, summary);
-    if (!(await asked())) return;
+    const contents = workbook.contents();
+    const stopSummary = summarise(contents);
+    prefill(form, workbook.name());
+    const isWanted = await asked();
+    stopSummary();
+    if (!isWanted) return;
     const title = titleIn(form);
-    const bytes = await busy("Writing the copy …", work("handOver", { ...open, title }));
-    if (bytes === undefined) return;
-    const name = download(bytes, `${title.part}-${title.revision}`);
-    say(`${name} is saved: ${count(summary.live, "value")} live, ${summary.asValues} as values`);
+    const copy = await busy("Writing the copy …", work("handOver", { ...(await contents), title }));
+    if (copy === undefined) return;
+    const name = download(copy.bytes, `${title.part}-${title.revision}`);
+    say(`${name} is saved: ${count(copy.live, "value")} live, ${copy.asValues} as values`);
   };
 }

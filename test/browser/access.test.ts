@@ -74,6 +74,20 @@ describe("the bench", () => {
     await bench.page.keyboard.press("Escape");
   });
 
+  test("while a copy is prepared", async () => {
+    await bench.page.locator("#hand-over").press("Enter");
+    await expect.poll(() => bench.text("hand-over-live")).toContain("live");
+    await bench.page.locator("#hand-over-dialog summary").first().press("Enter");
+    expect(await own()).toEqual([]);
+    await bench.page.keyboard.press("Escape");
+  });
+
+  test.each(["Functions", "Sheets", "Check", "About"])("with %s beside the sheet", async (view) => {
+    await bench.tab(view);
+    await bench.page.locator(`#bw-view-${view} h2`).first().waitFor();
+    expect(await own()).toEqual([]);
+  });
+
   test("on a narrow page", async () => {
     await bench.page.setViewportSize({ width: 400, height: 800 });
     await bench.page.locator("#details").press("Enter");

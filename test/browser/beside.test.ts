@@ -94,6 +94,42 @@ test("a ready sheet is inserted twice, and found under two names", async () => {
   expect(await names()).toContain("Joint 2");
 });
 
+test("a function is found, filled in and inserted by keys alone", async () => {
+  await bench.goTo("Joint 2", "H3");
+  await press("F6");
+  await press("Home");
+  for (const _ of ["Figure", "Functions"]) await press("ArrowRight");
+  await press("Tab");
+  await bench.page.keyboard.type("standoff");
+  const option = () => bench.page.evaluate(() => document.activeElement?.textContent ?? "");
+  await expect.poll(async () => {
+    await press("ArrowDown");
+    return option();
+  }).toMatch(/^BOSS\.OD /);
+  await press("Enter");
+  await bench.page.locator("#bw-view-Functions").getByRole("heading", { name: "BOSS.OD" }).waitFor();
+  await press("Tab");
+  await bench.page.keyboard.type("0.167 in");
+  await bench.page.getByLabel("wall (mm)", { exact: true }).focus();
+  await bench.page.keyboard.type("1.2");
+  await press("Enter");
+  await expect.poll(async () => (await bench.cell("Joint 2", "H3"))?.formula).toBe('=ENCL.BOSS.OD("0.167 in",1.2)');
+  await expect.poll(async () => (await bench.cell("Joint 2", "H3"))?.value).toBeCloseTo(6.6418, 9);
+  await bench.picture("inserted");
+});
+
+test("calls that came out of a file unread are found and repaired", async () => {
+  await bench.goTo("Joint 2", "H4");
+  await bench.type("=_xldudf_ENCL_BOSS_OD(3, 1.2)");
+  await expect.poll(async () => (await bench.cell("Joint 2", "H4"))?.value).toBe("#NAME?");
+  await bench.tab("Check");
+  await bench.page.locator("#bw-view-Check").getByRole("button", { name: /^Check/ }).press("Enter");
+  await bench.page.getByRole("button", { name: "Repair 1 cell" }).press("Enter");
+  await bench.page.getByRole("dialog").getByRole("button", { name: "Repair" }).press("Enter");
+  await expect.poll(async () => (await bench.cell("Joint 2", "H4"))?.value).toBeCloseTo(5.4, 9);
+  expect((await bench.cell("Joint 2", "H4"))?.formula).toBe("=ENCL.BOSS.OD(3, 1.2)");
+});
+
 test("nothing was asked of another origin, and nothing went wrong on the page", () => {
   expect(bench.foreign).toEqual([]);
   expect(bench.faults).toEqual([]);

@@ -6,7 +6,7 @@ import { benchPage } from "./bench-page";
 const place = "src/bench/bench.png";
 const mostBytes = 400_000;
 
-test.runIf(process.env.UPDATE_PICTURE)("the picture shows the first choice and why it fails", async () => {
+if (process.env.UPDATE_PICTURE) test("the picture shows the first choice and why it fails", async () => {
   const bench = await benchPage();
   await bench.open();
   await bench.page.locator("#bw-view-Figure .bw-figure text").getByText("engagement ratio 1.497 is below 2").waitFor();

@@ -34,6 +34,7 @@ export interface OpenWorkbook {
 export interface BenchWorkbook {
   readonly port: SheetPort;
   openPlan(plan: WorkbookPlan): void;
+  name(): string;
   /** What is open, calculated. */
   contents(): Promise<OpenWorkbook>;
   open(snapshot: Snapshot): void;
@@ -79,6 +80,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   return {
     port: benchPort(sheets),
     openPlan: (plan) => open(workbookData(plan)),
+    name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? "",
     async contents() {
       await sheets.api.getFormula().onCalculationResultApplied();
       const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
