@@ -5,6 +5,7 @@ import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { bossOutsideDiaMm } from '../../src/core/boss/boss';
 import { draws } from '../../src/core/tolerance/draws';
+import { OUTPUTS } from '../../src/joint/evaluate';
 import { CARDS, call } from '../../src/registry';
 
 const BUILT = process.env['BUILT'] ?? 'dist';
@@ -53,6 +54,9 @@ function variants(): void {
     return ns(Math.max(1, 1000 / count), () => call('JOINT.TABLE', [inputs, [asked]]), 8) / count / 1000;
   }));
   table(['JOINT.TABLE, µs a variant', ...counts.map(count => `${count} variants`), '10,000 to 100'], outputs.map((asked, i) => [asked.join(', '), ...(times[i] ?? []).map(digits), digits((times[i]?.[3] ?? 0) / (times[i]?.[1] ?? 1))]));
+  const inputs = [names, ...Array.from({ length: 500 }, (_, i) => row(i))];
+  const twenty = [...OUTPUTS.slice(0, 18), 'state', 'reason'];
+  table(['JOINT.TABLE, ms a call', '500 variants'], [['20 outputs, state and reason among them', digits(ns(2, () => call('JOINT.TABLE', [inputs, [twenty]]), 8) / 1e6)]]);
 }
 
 function simulation(): void {
