@@ -39,8 +39,8 @@ module.exports = {
       "A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet."),
     only("pane-is-a-page", "^src/pane/", ["^src/(pane|sheet|demo|figure|joint|core)/", "^src/registry[.]ts$", "^src/handover/(formula|source)[.]ts$", "^src/plain/print[.]ts$", "^src/hosts/excel[/.]", npm("preact"), npm("@microsoft/office-js-helpers")],
       "The pane shows an answer and draws a joint before they are in a cell, so it may call the registry, read formulas and draw figures. The workbook it knows through the sheet port, the formulas of the core through their cards."),
-    only("bench-is-a-page", "^src/bench/", ["^src/(bench|sheet|demo|core|joint|figure|handover)/", "^src/hosts/(bench|xlsx)[/.]", "^src/pane/mount[.]", "^functions/"],
-      "The bench wires plans, functions, figures and files to its own sheet, and shows the pane as a whole. Packages of the sheet stay in src/hosts/bench, those of files in src/hosts/xlsx."),
+    only("bench-is-a-page", "^src/bench/", ["^src/(bench|sheet|demo|core|handover)/", "^src/hosts/(bench|xlsx)[/.]", "^src/pane/mount[.]", "^functions/"],
+      "The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/bench, those of files in src/hosts/xlsx."),
     {
       name: "pages-know-core-types",
       comment: "A page may name the types of the core; what it computes goes through the functions, as in a cell. The pane also reads cards, states and refusals.",
