@@ -19,7 +19,7 @@ import { formOfDefault, formOfNode, type Form } from '../plain/forms';
 import { known, print } from '../plain/print';
 import { atom, number, type Ref, spreadsheetRef, text } from '../plain/spreadsheet';
 import type { DataSheet } from './data-sheet';
-import { choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
+import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import type { Known } from './source';
 
@@ -75,13 +75,13 @@ export class JointRow {
   /** Cell that says whether everything that the row does not follow is as it was sent. Nothing where it follows all. */
   holds(): string | undefined {
     if (this.fixed.size === 0) return undefined;
-    return this.put('fixed inputs as sent', 'the formulas of this row hold for these texts', `AND(${[...this.fixed].join(',')})`, true);
+    return this.put('fixed inputs as sent', 'the formulas of this row hold for these texts', `IFERROR(${allOf([...this.fixed])},FALSE)`, true);
   }
 
   /** Cell that says whether every input is as it was sent: what has no formula holds only then. */
   asSent(): string {
     const conditions = [...this.given.values()].flatMap(({ cell, typed }) => sameAs(cell, typed) ?? []);
-    this.sent ??= conditions.length === 0 ? 'TRUE' : this.put('all inputs as sent', 'values without a formula hold for these inputs', `AND(${conditions.join(',')})`, true);
+    this.sent ??= conditions.length === 0 ? 'TRUE' : this.put('all inputs as sent', 'values without a formula hold for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
     return this.sent;
   }
 
@@ -125,7 +125,9 @@ export class JointRow {
 
   private made(name: string, form: Form, { args }: Made): Ref {
     const words = print(form, args.map(arg => (typeof arg === 'string' ? { text: arg, level: 6 } : known(arg.is)))).text;
-    return this.placed(name, spreadsheetRef(form, args.map(arg => this.arg(arg))), words);
+    const refs = args.map(arg => this.arg(arg));
+    const ref = spreadsheetRef(form, refs);
+    return this.placed(name, hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref, words);
   }
 
   private node(name: string): Ref {
@@ -175,7 +177,7 @@ export class JointRow {
       case 'is hidden':
         return atom(`${cell('face')}<>"show"`);
       case 'standard length':
-        return atom(`IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0)`);
+        return atom(`IF(ISNUMBER(${(part('nominalMm') as { text: string }).text}),IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0),NA())`);
       case 'cone sharp':
         return this.headColumn(DIAMETER_KEYS.sharp);
       case 'head in the seat':
@@ -236,6 +238,7 @@ export class JointRow {
   /** The cell with the screw where the table is entered with its text; else the row's name, and the screw is fixed. */
   private sizeKey(row: string): string {
     const screw = this.given.get('screw');
+    if (!this.done.has('screw text')) this.ref('screw');
     if (screw === undefined) return `"${row}"`;
     if (typeof screw.typed === 'string' && screw.typed.toLowerCase() === row.toLowerCase()) return this.cellOf('screw text') ?? `"${row}"`;
     this.fixTo(screw);
@@ -330,6 +333,29 @@ export class JointRow {
     const cell = this.put(withUnit(name, 'mm'), `± ${meaning}`, formula, upperMm);
     return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
   }
+}
+
+/** Whether the form looks at some of its arguments only in some cases. */
+function hasChoice(form: Form): boolean {
+  const visit = (tree: unknown): boolean => Array.isArray(tree) && (tree[0] === 'if' || tree.some(visit));
+  return visit([form.steps ?? [], form.result]);
+}
+
+const IN_ROW = /^\$[A-Z]+\d+$/;
+
+/** The cells with numbers that a reference is made of. */
+function numberCells(ref: Ref): string[] {
+  if ('text' in ref) return typeof ref.value === 'number' && IN_ROW.test(ref.text) ? [ref.text] : [];
+  if ('items' in ref) return ref.items.flatMap(numberCells);
+  return 'parts' in ref ? Object.values(ref.parts).flatMap(numberCells) : [];
+}
+
+/** No value where one of its arguments has none, looked at or not. */
+function onlyWith(cells: readonly string[], ref: Ref): Ref {
+  if ('items' in ref) return { items: ref.items.map(item => onlyWith(cells, item)) };
+  if ('parts' in ref) return { parts: Object.fromEntries(Object.entries(ref.parts).map(([key, part]) => [key, onlyWith(cells, part)])) };
+  if (!('text' in ref) || cells.length === 0) return ref;
+  return atom(`IF(${allOf([...new Set(cells)].map(cell => `ISNUMBER(${cell})`))},${ref.text},NA())`, ref.value);
 }
 
 function literal(value: unknown): Ref {

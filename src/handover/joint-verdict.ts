@@ -43,7 +43,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const judged = isFailed === undefined ? looking : `IF(${isFailed},${failing},${looking})`;
   const checked = `IF(ISNUMBER(${value}),${judged},"not checked")`;
   return {
-    state: row.putState(title, rule.basis, when === undefined ? checked : `IF(${when},${checked},"left out")`, finding.state),
+    state: row.putState(title, rule.basis, `IFERROR(${when === undefined ? checked : `IF(${when},${checked},"left out")`},"not checked")`, finding.state),
     value,
     limit: isFailed === undefined || look === undefined ? shown : `IF(${isFailed},${fail},${look})`,
   };

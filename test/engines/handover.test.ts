@@ -119,45 +119,69 @@ const BASES: Readonly<Record<string, Changes>> = {
   'a countersunk head': { screw: 'M3', head: 'countersunk', material: 'ABS', wall: 2.5, 'board plane': 5.5, 'boss height': 14, seat: '3 mm', length: 12 },
   'no seat': { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', wall: 2.5, seat: '0 mm', board: 1.6, hole: 3.4, 'boss height': 14, length: '1/2 in' },
 };
-const TYPED: readonly (Cell | null)[] = [null, 0, 0.01, 0.3, 0.6, 1, 2, 2.5, 3.3, 7, 13, 16, 80, -1, 'default', 'no such thing', 'flat', 'mouth', 'mid', 'show', 'hidden', 'ST3.5', 'ST2.2', 'M3', 'M4', 'pan', 'countersunk', 'ISO 7049', 'DIN 7981', 'ABS', 'PP', '0.1 in'];
-const OUTPUTS = ['state', 'reason', 'all computed', 'recess mouth', 'recess diameter', 'subflush', 'post OD', 'engagement', 'engagement min', 'engagement ratio', 'hole depth needed', 'bottom clearance', 'pilot hole', 'pilot at tip', 'boss OD root', 'boss wall root', 'sink ratio', 'slenderness', 'landing ring', 'board play', 'board hold', 'boss stack', 'pull-out', 'boss tear', 'seat shear', 'weakest', 'boss mass'].filter(name => name !== 'all computed');
+const NUMBERS: readonly (Cell | null)[] = [null, 0, 0.3, 1, 2.5, 13, -1, 'default', 'no such thing', '0.1 in'];
+const WORDS: readonly (Cell | null)[] = [null, 0, 'default', 'no such thing'];
+const OF_NAME: Readonly<Record<string, readonly Cell[]>> = { screw: ['ST3.5', 'ST2.2', 'M4', 'M3'], head: ['pan', 'countersunk', 'DIN 7981'], material: ['PP', 'ABS'], end: ['flat', 'CONE', 'f'], 'pilot held at': ['mid', 'mouth'], face: ['show', 'hidden'] };
+const typedInto = (name: string): readonly (Cell | null)[] => (OF_NAME[name] === undefined ? NUMBERS : [...WORDS, ...OF_NAME[name]]);
+const OUTPUTS = ['state', 'reason', 'recess mouth', 'recess diameter', 'subflush', 'post OD', 'engagement', 'engagement min', 'engagement ratio', 'hole depth needed', 'bottom clearance', 'pilot hole', 'pilot at tip', 'boss OD root', 'boss wall root', 'sink ratio', 'slenderness', 'landing ring', 'board play', 'board hold', 'boss stack', 'pull-out', 'boss tear', 'seat shear', 'weakest', 'boss mass'];
+const FORCES = ['pull-out', 'boss tear', 'seat shear'];
+
+/** Rows in one call: it gives at most 20,000 cells. */
+const ROWS = 500;
+const RESULTS_FROM = 100;
 
 /** All rows alike, so that each change meets the same formulas. */
-function jointSheet(base: Changes, rows: number, change: (row: number) => Changes): WorkbookPlan {
+function jointSheet(name: string, base: Changes, edits: readonly Changes[]): SheetPlan {
   const cells: PlanCell[] = [
-    ...NAMES.map((name, c): PlanCell => ({ at: address(0, c), role: 'header', value: name })),
-    ...Array.from({ length: rows }, (_, r) => NAMES.map((name, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: { ...base, ...change(r) }[name] ?? '' }))).flat(),
-    ...OUTPUTS.map((name, c): PlanCell => ({ at: address(0, 60 + c), role: 'input', value: name })),
-    { at: address(0, 100), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows, NAMES.length - 1)},${address(0, 60)}:${address(0, 60 + OUTPUTS.length - 1)})` },
+    ...NAMES.map((title, c): PlanCell => ({ at: address(0, c), role: 'header', value: title })),
+    ...edits.flatMap((edit, r) => NAMES.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: { ...base, ...edit }[title] ?? '' }))),
+    ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, 60 + c), role: 'input', value: title })),
+    { at: address(0, RESULTS_FROM), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(edits.length, NAMES.length - 1)},${address(0, 60)}:${address(0, 60 + OUTPUTS.length - 1)})` },
   ];
-  return { name: 'Joints', sheets: [{ name: 'Joints', widths: [], cells }] };
+  return { name, widths: [], cells };
 }
+
+const EDITS: readonly Changes[] = NAMES.flatMap(name => typedInto(name).map((value): Changes => ({ [name]: value })));
+/** In a cell of the copy a zero is a zero; at home it has its unit, where a blank would be dangerous. */
+const atHome = (edit: Changes): Changes => Object.fromEntries(Object.entries(edit).map(([name, value]) => [name, value === 0 && INPUTS.get(name)?.param.blank === 'explicit' ? `0 ${INPUTS.get(name)?.unit ?? ''}` : value]));
+const CHUNKS = Array.from({ length: Math.ceil(EDITS.length / ROWS) }, (_, i) => ({ name: `Joints ${i + 1}`, edits: EDITS.slice(ROWS * i, ROWS * (i + 1)) }));
 
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   test('follows each input, or says that it does not', async () => {
-    const edits = NAMES.flatMap(name => TYPED.map((value): Changes => ({ [name]: value })));
-    const sent = handed(jointSheet(base, edits.length, () => ({})));
-    const wanted = handed(jointSheet(base, edits.length, row => edits[row] ?? {}));
-    const typed = new Map(edits.flatMap((edit, r) => Object.entries(edit).map(([name, value]) => [address(r + 1, NAMES.indexOf(name)), value] as const)));
-    const sheets = sent.plan.sheets.filter(({ name }) => /^(Joints|Variants_1|Data)$/.test(name)).map(({ name, cells }): SheetPlan => ({
-      name, widths: [], cells: cells.map(({ at, role, formula, value }): PlanCell => ({ at, role, ...(formula === undefined ? { value: (name === 'Joints' && typed.has(at) ? typed.get(at) : value) ?? '' } : { formula, value: POISON }) })),
+    const sent = handed({ name: 'Joints', sheets: CHUNKS.map(({ name, edits }) => jointSheet(name, base, edits.map(() => ({})))) });
+    const wanted = handed({ name: 'Joints', sheets: CHUNKS.map(({ name, edits }) => jointSheet(name, base, edits.map(atHome))) });
+    const typed = new Map<string, Cell | null>(CHUNKS.flatMap(({ name, edits }) => edits.flatMap((edit, r) => Object.entries(edit).map(([title, value]) => [`${name}!${address(r + 1, NAMES.indexOf(title))}`, value] as const))));
+    const sheets = sent.plan.sheets.filter(({ name }) => /^(Joints|Variants|Data)/.test(name)).map((sheet): SheetPlan => ({
+      name: sheet.name,
+      widths: [],
+      cells: sheet.cells.map(cell => ({ at: cell.at, role: cell.role, ...(cell.formula !== undefined ? { formula: cell.formula, value: POISON } : { value: (typed.has(key(sheet, cell)) ? typed.get(key(sheet, cell)) : cell.value) ?? '' }) })),
     }));
     const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets }));
-    const first = wanted.plan.sheets.find(({ name }) => name === 'Joints')?.cells ?? [];
-    const wantedAt = new Map(first.map(cell => [cell.at, cell.value]));
-    let followed = 0;
+    const wantedAt = new Map(wanted.plan.sheets.flatMap(sheet => sheet.cells.map(cell => [key(sheet, cell), cell.value] as const)));
     for (const values of [found.libreoffice, found.gnumeric]) {
+      let followed = 0;
       const wrong: string[] = [];
-      edits.forEach((edit, r) => OUTPUTS.forEach((output, c) => {
-        const at = address(r + 1, 100 + c);
-        const [actual, expected] = [values.get(`Joints!${at}`), wantedAt.get(at)];
-        if (near(actual, expected)) return void (followed += 1);
-        const saysSo = output === 'state' ? actual === 'not checked' : output === 'reason' ? typeof actual === 'string' : typeof actual === 'string' && !['pull-out', 'boss tear', 'seat shear'].includes(actual);
-        const isReason = output === 'reason' && values.get(`Joints!${address(r + 1, 100)}`) === wantedAt.get(address(r + 1, 100)) && values.get(`Joints!${address(r + 1, 100)}`) !== 'not checked';
-        if (!saysSo || isReason) wrong.push(`${JSON.stringify(edit)} ${output}: ${String(actual)}, not ${String(expected)}`);
-      }));
+      for (const { name, edits } of CHUNKS) {
+        edits.forEach((edit, r) => {
+          const place = (c: number): string => `${name}!${address(r + 1, RESULTS_FROM + c)}`;
+          // a text with its unit is no number in the copy
+          const isJudged = !Object.values(edit).includes('0.1 in') && near(values.get(place(0)), wantedAt.get(place(0))) && values.get(place(0)) !== 'not checked';
+          OUTPUTS.forEach((output, c) => {
+            const [actual, expected] = [values.get(place(c)), wantedAt.get(place(c))];
+            if (expected !== undefined && near(actual, expected)) followed += 1;
+            else if (!saysSo(output, actual, isJudged)) wrong.push(`${JSON.stringify(edit)} ${output}: ${String(actual)}, not ${String(expected)}`);
+          });
+        });
+      }
       expect(wrong).toEqual([]);
+      expect(followed).toBeGreaterThan(0.5 * EDITS.length * OUTPUTS.length);
     }
-    expect(followed).toBeGreaterThan(edits.length * OUTPUTS.length);
   });
 });
+
+/** A value that is not followed is none: it must not look like one. */
+function saysSo(output: string, actual: unknown, isJudged: boolean): boolean {
+  if (output === 'state') return actual === 'not checked';
+  if (output === 'reason') return typeof actual === 'string' && !isJudged;
+  return typeof actual === 'string' && !FORCES.includes(actual);
+}
