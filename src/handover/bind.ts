@@ -127,7 +127,11 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
   const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
   const sameArgument = typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined ? scalarText(argument.earlier.get(blank.sameAs)) : undefined;
   if (node === null && sameArgument !== undefined) return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
-  if (isSignedLiteral(node)) return { ref: atom(row(undefined, node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula'), value), conditions: [], live: true };
+  if (isSignedLiteral(node)) {
+    const what = node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula';
+    const input = desk.steps.row({ label, value, unit: kind.unit, words: rowWords(what, words), isInput: true });
+    return { ref: atom(input, value), conditions: inLimits(input), live: true };
+  }
   const area = oneCell(argument);
   if (area === undefined) {
     const worth = desk.source.evaluate(node, sheet);

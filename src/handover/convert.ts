@@ -10,7 +10,7 @@ import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
 import { digitsOf } from './digits';
 import type { Finding } from './finding';
-import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
+import { address, areaOf, cellPosition, type FormulaNode, outermostCalls, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
 import { frozen } from './frozen';
 import { LOOK_UPS } from './lookups';
 import { JointSheets, type Limit } from './joint-sheet';
@@ -62,7 +62,10 @@ interface Work extends Omit<Desk, 'inner'> {
   readonly joints: JointSheets;
   readonly findings: Finding[];
   readonly results: LiveResult[];
+  /** Why a formula stays behind, by `Sheet!B4`. */
   readonly refused: ReadonlyMap<string, string>;
+  /** Tables without room. */
+  readonly crowded: ReadonlyMap<string, string>;
   readonly used: Set<string>;
 }
 
@@ -80,7 +83,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
   const desk = { source, data, converted, validations: new Map<string, Validation>() };
-  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names), findings: [...changes], results: [], refused: new Map([...refused, ...spillAll(source, workbook)]), used: new Set() };
+  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names), findings: [...changes], results: [], refused, crowded: spillAll(source, workbook), used: new Set() };
   const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at).map(cell => ({ ...cell, origin: at })))) }));
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
     const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
@@ -151,14 +154,14 @@ function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
   if (cell === undefined) return [];
   if (cell.formula === undefined) return [{ at, role: 'text', value: plainValue(work, sheet, at, cell.value) }];
   const { formula } = cell;
-  const value = cellOf(work.source.value(sheet, at));
+  const value = work.crowded.has(`${sheet}!${at}`) ? '#SPILL!' : cellOf(work.source.value(sheet, at));
   const tree = parseFormula(formula);
-  const refusal = work.refused.get(`${sheet}!${at}`) ?? (work.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
+  const refusal = work.refused.get(`${sheet}!${at}`) ?? work.crowded.get(`${sheet}!${at}`) ?? (work.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
   const calls = tree === undefined ? [] : outermostCalls(tree);
   for (const call of calls) for (const part of walk(call)) noteUse(work, part);
   if (tree === undefined || refusal !== undefined) {
-    work.findings.push({ sheet, at, what: 'value, not live', words: refusal ?? 'the formula cannot be read', values: 1 });
-    return [{ at, role: calls.length > 0 ? 'result' : 'text', value: value ?? '', note: `value, not live: was ${typed(formula)}` }];
+    const cell = asValue(work, sheet, at, formula, value, refusal ?? 'the formula cannot be read');
+    return [calls.length > 0 ? cell : { ...cell, role: 'text' }];
   }
   if (calls[0] === tree) return wholeCell(work, sheet, at, formula, tree);
   return [calls.length === 0 && !/ENCL\./i.test(formula) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
@@ -176,12 +179,6 @@ function noteUse({ used }: Work, node: FormulaNode): void {
   if (id !== undefined && CARDS.has(id)) used.add(id);
 }
 
-/** Calls of ours that do not stand inside another one. */
-function outermostCalls(tree: FormulaNode): FormulaNode[] {
-  if (ownFunction(tree) !== undefined) return [tree];
-  return [...(tree.arguments ?? []), ...(tree.elements ?? []).flat()].flatMap(part => (part === null ? [] : outermostCalls(part)));
-}
-
 /** Names of functions and signs that not every program has. */
 function foreign(tree: FormulaNode): string[] {
   return [...walk(tree)].flatMap(node => {
@@ -192,19 +189,21 @@ function foreign(tree: FormulaNode): string[] {
   });
 }
 
-function noteForeign({ findings }: Work, sheet: string, at: string, tree: FormulaNode): void {
-  for (const name of new Set(foreign(tree))) findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
+function noteForeign({ findings }: Work, sheet: string, at: string, formula: string): void {
+  const tree = parseFormula(formula);
+  for (const name of new Set(tree === undefined ? [] : foreign(tree))) findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
 }
 
 function nativeCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, value: Cell | undefined): PlanCell {
   const spilled = spillReplacements(work, sheet, tree);
   if (spilled === undefined) return asValue(work, sheet, at, formula, value, 'it points at a table that other programs do not spill');
-  noteForeign(work, sheet, at, tree);
-  return { at, role: 'text', formula: rewritten(formula, [0, formula.length], spilled), ...valued(value) };
+  const plain = rewritten(formula, [0, formula.length], spilled);
+  noteForeign(work, sheet, at, plain);
+  return { at, role: 'text', formula: plain, ...valued(value) };
 }
 
 function asValue({ findings }: Work, sheet: string, at: string, formula: string, value: Cell | undefined, why: string): PlanCell {
-  findings.push({ sheet, at, what: 'value, not live', words: why, values: 1 });
+  findings.push(value === undefined ? { sheet, at, what: 'error', words: `${why}; its value is not known here`, values: 1 } : { sheet, at, what: 'value, not live', words: why, values: 1 });
   return { at, role: 'result', value: value ?? '', note: `value, not live: was ${typed(formula)}` };
 }
 
@@ -220,7 +219,7 @@ function spillReplacements({ source }: Work, sheet: string, tree: FormulaNode): 
     if (area === undefined || !isRows(rows) || !isOurs) return undefined;
     const name = String(argument.value);
     const prefix = name.slice(0, name.lastIndexOf('!') + 1);
-    replacements.push({ loc: node.loc, text: `${prefix}${address(area.top, area.left)}:${address(area.top + rows.length - 1, area.left + (rows[0]?.length ?? 1) - 1)}` });
+    replacements.push({ loc: [argument.loc[0], node.loc[1]], text: `${prefix}${address(area.top, area.left)}:${address(area.top + rows.length - 1, area.left + (rows[0]?.length ?? 1) - 1)}` });
   }
   return replacements;
 }
@@ -229,7 +228,7 @@ function spillReplacements({ source }: Work, sheet: string, tree: FormulaNode): 
 function worked(work: Work, sheet: string, at: string, formula: string, node: FormulaNode): Block | undefined {
   const inner = new Map<FormulaNode, string>();
   for (const argument of node.arguments ?? []) {
-    for (const nested of argument === null ? [] : outermostCalls(argument)) {
+    for (const nested of outermostCalls(argument)) {
       const result = worked(work, sheet, at, formula, nested);
       if (result === undefined) return undefined;
       inner.set(nested, asReference(result));
@@ -359,7 +358,7 @@ function partOfCell(work: Work, sheet: string, at: string, formula: string, tree
   }
   const plain = rewritten(formula, [0, formula.length], replacements);
   if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(plain)) return fixed(`${names} inside a formula that grows too long`);
-  noteForeign(work, sheet, at, tree);
+  noteForeign(work, sheet, at, plain);
   work.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
   if (isLive && value !== undefined) work.results.push({ sheet, at, value, unit: '' });
   return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };

@@ -90,6 +90,19 @@ export function* walk(node: FormulaNode | null): Generator<FormulaNode> {
   }
 }
 
+/** Calls of ours that do not stand inside another one. */
+export function outermostCalls(tree: FormulaNode | null): FormulaNode[] {
+  const found: FormulaNode[] = [];
+  const open = [tree];
+  while (open.length > 0) {
+    const part = open.pop() ?? null;
+    if (part === null) continue;
+    if (ownFunction(part) !== undefined) found.push(part);
+    else open.push(...partsIn(part).reverse());
+  }
+  return found;
+}
+
 export function depthOf(tree: FormulaNode): number {
   let depth = 0;
   for (let level: (FormulaNode | null)[] = [tree]; level.length > 0; level = level.flatMap(part => (part === null ? [] : partsIn(part)))) depth += 1;

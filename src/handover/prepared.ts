@@ -20,6 +20,9 @@ const DEEPEST = 500;
 /** Functions that fetch something or run something. */
 const REACHES_OUT = /^(WEBSERVICE|RTD|CALL|EXEC|EVALUATE|REGISTER(\.ID)?|IMAGE|IMPORT\w+|CUBE\w+|DDE|SQL\.REQUEST|STOCKHISTORY|PY)$/;
 
+/** How a file stores a call of ours. */
+const STORED = /^_xldudf_ENCL_/i;
+
 export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
   const findings: Finding[] = [];
   const refused = new Map<string, string>();
@@ -54,6 +57,8 @@ function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<strin
   const replacements = [...walk(tree)].flatMap((node): Replacement[] => {
     const [argument] = node.arguments ?? [];
     if (node.type === 'UnaryExpression' && node.operator === '@' && argument !== null && argument !== undefined) return [{ loc: [node.loc[0], argument.loc[0]], text: '' }];
+    const called = node.callee?.name ?? '';
+    if (STORED.test(called)) return [{ loc: [node.loc[0], node.loc[0] + called.length], text: called.slice('_xldudf_'.length).replace(/_/g, '.') }];
     if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return [];
     const meant = node.kind === 'name' ? defined?.get(node.value.toLowerCase()) : node.value;
     const sheet = meant === undefined ? undefined : partsOf(meant).context?.[0];

@@ -49,6 +49,8 @@ export class Source {
   private readonly open = new Set<string>();
   private readonly circular = new Set<string>();
   private depth = 0;
+  /** The chain that is being followed is too long: all of it stays unknown for now. */
+  private isTooDeep = false;
 
   constructor(readonly workbook: SourceWorkbook) {
     this.sheets = new Map(workbook.sheets.map(sheet => [sheet.name, sheet]));
@@ -60,6 +62,7 @@ export class Source {
 
   /** The value of a cell: worked out from its formula, or as it was read. */
   value(sheet: string, at: string): One {
+    if (!this.sheets.has(sheet)) return undefined;
     const cell = this.cell(sheet, at);
     if (cell?.formula === undefined) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? null;
     const worked = one(this.result(sheet, at));
@@ -80,6 +83,11 @@ export class Source {
     this.open.add(key);
     const result = this.evaluate(parseFormula(this.cell(sheet, at)?.formula ?? ''), sheet);
     this.open.delete(key);
+    if (this.circular.has(key)) return this.remember(key, undefined);
+    return this.isTooDeep ? undefined : this.remember(key, result);
+  }
+
+  private remember(key: string, result: Known): Known {
     this.known.set(key, result);
     return result;
   }
@@ -108,7 +116,9 @@ export class Source {
 
   evaluate(node: FormulaNode | null | undefined, sheet: string): Known {
     if (node === null) return null;
-    if (node === undefined || this.depth > DEEPEST) return undefined;
+    if (this.depth === 0) this.isTooDeep = false;
+    if (this.depth > DEEPEST) this.isTooDeep = true;
+    if (node === undefined || this.isTooDeep) return undefined;
     this.depth += 1;
     const value = this.worked(node, sheet);
     this.depth -= 1;

@@ -12,6 +12,8 @@ export interface StepRow {
   /** The formula in words, or where a value comes from. */
   readonly words?: string;
   readonly source?: string;
+  /** A constant of the formula at home; here it can be changed. */
+  readonly isInput?: boolean;
 }
 
 export class StepsSheet {
@@ -29,11 +31,11 @@ export class StepsSheet {
   }
 
   /** Writes one row and answers the cell of its value. */
-  row({ label, formula, value, unit, words, source }: StepRow, role: 'text' | 'result' = 'text'): string {
+  row({ label, formula, value, unit, words, source, isInput }: StepRow, role: 'text' | 'result' = 'text'): string {
     const r = this.next;
     this.cells.push({ at: address(r, 0), role: 'label', value: label });
     if (formula !== undefined) this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
-    else if (value !== undefined) this.cells.push({ at: address(r, 1), role, value });
+    else if (value !== undefined) this.cells.push({ at: address(r, 1), role: isInput === true ? 'input' : role, value });
     if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
     if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
     if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });

@@ -1,0 +1,258 @@
+// Calls in cells become plain formulas on the same cells, or values that say why not. Nothing throws, and the source stays as it is.
+import { describe, expect, it } from 'vitest';
+import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
+
+describe('a call in a cell', () => {
+  const copy = handed(workbookOf({ A1: 2.4, A2: 1.2, B1: '=ENCL.BOSS.OD(A1,A2)', C1: '=encl.boss.od(A1, A2)', D1: '=_xldudf_ENCL_BOSS_OD(A1,A2)' }));
+
+  it('points at the result on the steps', () => {
+    // 2.4 + 2 × 1.2
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ role: 'result', value: 4.8, formula: '=Steps!$B$10' });
+  });
+
+  it('has its inputs, whether they are in limits, and its formula in cells of their own', () => {
+    const rows = Object.fromEntries(sheetNamed(copy, 'Steps').cells.filter(({ at }) => /^[AB](4|5|6|7|8|9|10)$/.test(at)).map(({ at, value, formula }) => [at, formula ?? value]));
+    expect(rows).toEqual({
+      A4: 'S B1: BOSS.OD', B4: 'value',
+      A5: 'hole', B5: '=S!$A$1',
+      A6: 'wall', B6: '=S!$A$2',
+      A7: 'distance', B7: 0,
+      A8: 'draft', B8: 0,
+      A9: 'inputs in limits', B9: '=AND(ISNUMBER(S!$A$1),Steps!$B$5>0,ISNUMBER(S!$A$2),Steps!$B$6>0,ISNUMBER(Steps!$B$7),Steps!$B$7>=0,ISNUMBER(Steps!$B$8),Steps!$B$8>=0,Steps!$B$8<90)',
+      A10: 'outside diameter', B10: '=IF(Steps!$B$9,Steps!$B$5+2*Steps!$B$6+2*Steps!$B$7*TAN(RADIANS(Steps!$B$8)),NA())',
+    });
+  });
+
+  it('says in words what is done, with names that stay true', () => {
+    expect(cellAt(copy, 'Steps', 'D10').value).toBe('hole + 2·wall + 2·distance·tan(draft)');
+  });
+
+  it('is read in small letters and in the form of a file', () => {
+    expect(cellAt(copy, 'S', 'C1').value).toBe(4.8);
+    expect(cellAt(copy, 'S', 'D1').value).toBe(4.8);
+    expect(copy).toMatchObject({ live: 3, asValues: 0 });
+  });
+
+  it('gives its input cells their limits', () => {
+    expect(sheetNamed(copy, 'S').validations).toEqual([
+      { range: 'A1', words: 'hole, mm, above 0 mm', above: 0 },
+      { range: 'A2', words: 'wall, mm, above 0 mm', above: 0 },
+    ]);
+  });
+});
+
+describe('a call inside another formula', () => {
+  const copy = handed(workbookOf({
+    A1: 2.4, A2: 1.2, A3: 5, A4: 16, A5: 0.8, A6: 2.5, A7: 0.1,
+    B1: '=ROUND(ENCL.BOSS.OD(A1,A2)*2,2)',
+    B2: '=IF(ENCL.CHECK.MAX(A1,A3)="pass","fits","no")',
+    B3: '=INDEX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7),1,2)',
+    B4: '=MAX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7))',
+    B5: '=ENCL.BOSS.OD(A1,ENCL.WALL.FEATURE(A6))',
+    B6: ['=SUMPRODUCT(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7)*2)', 81.3],
+  }));
+
+  it('stays inside it', () => {
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 9.6, formula: expect.stringMatching(/^=ROUND\(Steps!\$B\$\d+\*2,2\)$/) });
+    expect(cellAt(copy, 'S', 'B2')).toMatchObject({ value: 'fits', formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+="pass","fits","no"\)$/) });
+  });
+
+  it('is one of its values where INDEX asks for one', () => {
+    // 16 − 2.5
+    expect(cellAt(copy, 'S', 'B3')).toMatchObject({ value: 13.5, formula: expect.stringMatching(/^=Steps!\$B\$\d+$/) });
+  });
+
+  it('is all of its values where their order does not matter', () => {
+    // 13.5 + 0.8 + 0.1
+    expect(cellAt(copy, 'S', 'B4').formula).toMatch(/^=MAX\(Steps!\$B\$\d+:\$B\$\d+\)$/);
+    expect(cellAt(copy, 'S', 'B4').value).toBeCloseTo(14.4, 12);
+  });
+
+  it('may be the argument of another one', () => {
+    // 2.4 + 2 × 0.6 × 2.5
+    expect(cellAt(copy, 'S', 'B5').value).toBeCloseTo(5.4, 12);
+    expect(followed(copy, 'S', 'B5')).toContain('0.6*(S!$A$6)'.replace('0.6*', ''));
+  });
+
+  it('is a value where it cannot be taken apart', () => {
+    expect(cellAt(copy, 'S', 'B6')).toMatchObject({ value: 81.3, note: 'value, not live: was =SUMPRODUCT(ENGAGEMENT.LIMITS(A4,A5,A6,A7)*2)' });
+    expect(told(copy.findings)).toContain('value, not live S!B6: ENGAGEMENT.LIMITS inside another formula');
+  });
+});
+
+describe('texts', () => {
+  const copy = handed(workbookOf({ A1: '0.167 in', A2: '1.2 mm', B1: '=ENCL.BOSS.OD(A1,A2)', C1: 'ST2.9', C2: 'ISO 7049', C3: 'ABS', D1: '=ENCL.RECESS.DIAMETER(C1&" "&C2,0.6)', D2: '=ENCL.BOSS.OD.RULE(C1,C3)', D3: '=ENCL.DRAFT.SIZE(A2,14,0.5,C4)', C4: 'shrinks' }));
+
+  it('with units become numbers, and say what was typed', () => {
+    // 0.167 × 25.4
+    expect(cellAt(copy, 'S', 'A1')).toMatchObject({ value: 4.2418, role: 'input', note: 'typed as "0.167 in"; now a number in mm' });
+    expect(cellAt(copy, 'S', 'B1').value).toBeCloseTo(4.2418 + 2.4, 12);
+    expect(told(copy.findings)).toContain('changed S!A1: "0.167 in" became 4.2418 mm');
+  });
+
+  it('that name a row of a table are followed, the table itself is not', () => {
+    // 5.6 + 0.6
+    expect(cellAt(copy, 'S', 'D1').value).toBeCloseTo(6.2, 12);
+    const formula = followed(copy, 'S', 'D1');
+    expect(formula).toMatch(/MATCH\(S!\$C\$1,Data!\$A\$\d+:\$A\$\d+,0\)/);
+    expect(formula).toContain('S!$C$2="ISO 7049"');
+  });
+
+  it('that stand for a value of a material hold while they are as sent', () => {
+    expect(followed(copy, 'S', 'D2')).toContain('S!$C$3="ABS"');
+  });
+
+  it('that are a choice are chosen from a list', () => {
+    const list = sheetNamed(copy, 'S').validations?.find(({ range }) => range === 'C4');
+    expect(list).toEqual({ range: 'C4', words: 'direction: grows, shrinks', list: expect.stringMatching(/^Data!\$A\$\d+:\$A\$\d+$/) });
+    const [, from = '0'] = /\$A\$(\d+):/.exec(list?.list ?? '') ?? [];
+    expect([0, 1].map(i => cellAt(copy, 'Data', `A${Number(from) + i}`).value)).toEqual(['grows', 'shrinks']);
+  });
+});
+
+describe('values without a plain formula', () => {
+  const copy = handed(workbookOf({ A1: 'ST2.9', B1: '=ENCL.SCREW.LENGTHS(A1)', D1: '=ENCL.VERSION()', E1: '=ENCL.BOSS.GUSSET(12,2.5)', J1: '=SUM(E1#)' }));
+
+  it('show only while their inputs are as they were sent', () => {
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 4.5, formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+,4\.5,"inputs changed"\)$/), note: 'value, not live: was =SCREW.LENGTHS(A1)' });
+    expect(followed(copy, 'S', 'B1')).toBe('=IF((AND(S!$A$1="ST2.9")),4.5,"inputs changed")');
+  });
+
+  it('are bare where they have no inputs', () => {
+    expect(cellAt(copy, 'S', 'D1').formula).toBeUndefined();
+  });
+
+  it('do not hide that a table of closed form is live', () => {
+    expect(cellAt(copy, 'S', 'E1')).toMatchObject({ role: 'header', value: 'thickness (mm)' });
+    // 0.5 × 2.5; 0.8 × 12; 0.5 × 12
+    expect(['E2', 'F2', 'G2', 'H2'].map(at => cellAt(copy, 'S', at).value)).toEqual([1.25, expect.closeTo(9.6, 12), 6, 4]);
+    expect(cellAt(copy, 'S', 'E2').formula).toMatch(/^=Steps!/);
+    expect(cellAt(copy, 'S', 'J1').formula).toBe('=SUM(E1:H2)');
+  });
+
+  it('are counted apart', () => {
+    // 12 lengths and the version; the table has four values
+    expect(copy).toMatchObject({ live: 4, asValues: 13 });
+  });
+});
+
+describe('what cannot go along', () => {
+  const copy = handed(workbookOf({
+    A1: ['=[Book2.xlsx]S!A1', 5], A2: ["='C:\\x\\[B.xlsx]S'!A1", 6], A3: ['=Table1[a]', 7], A4: ['=Nowhere!A1', 8], A5: ['=WEBSERVICE("http://x.invalid")', 'x'], A6: ['=unknown*2', 9], A7: ['=SUM(', 1],
+    B1: ['=XLOOKUP(1,C1:C2,C1:C2)', 1], B2: ['=FROB(1)', 2], B3: ['="see ENCL.BOSS.OD"', 'see ENCL.BOSS.OD'],
+    C1: ['=C2+1', 3], C2: ['=C1+1', 4], C3: '=ENCL.BOSS.OD(C1,1)',
+    D1: ['=1/0', '#DIV/0!'], D2: '=ENCL.BOSS.OD(D1,1)', D3: '=ENCL.BOSS.OD(-1,1)', D4: '=ENCL.NOPE(1)', D5: '=ENCL.BOSS.OD(D9,1)', D6: '=ENCL.GRIP(A:A)',
+    E1: '=ENCL.BOSS.GUSSET(12,2.5)', F2: 'in the way',
+  }));
+
+  it.each([
+    ['A1', 5, 'it points at another workbook: [Book2.xlsx]S!A1'],
+    ['A2', 6, 'the formula cannot be read'],
+    ['A3', 7, 'it points at a table by name: Table1[a]'],
+    ['A4', 8, 'it points at a sheet that is not here: Nowhere'],
+    ['A5', 'x', 'WEBSERVICE fetches or runs something'],
+    ['A6', 9, 'it uses the name unknown, which stands for no cells here'],
+    ['A7', 1, 'the formula cannot be read'],
+    ['B3', 'see ENCL.BOSS.OD', 'a formula around a call of ours that cannot be taken apart'],
+    ['C1', 3, 'it leads back to itself'],
+    ['E1', '#SPILL!', 'its table has no room: F2 is filled'],
+  ])('is a value and said: %s', (at, value, why) => {
+    expect(cellAt(copy, 'S', at).formula).toBeUndefined();
+    expect(cellAt(copy, 'S', at).value).toBe(value);
+    expect(told(copy.findings)).toContain(`value, not live S!${at}: ${why}`);
+  });
+
+  it.each([
+    ['D2', '#DIV/0!', 'BOSS.OD gave #DIV/0!: hole is #DIV/0!'],
+    ['D3', '#VALUE!', 'BOSS.OD gave #VALUE!: hole is -1: must be above 0 mm'],
+    ['D4', '#VALUE!', 'NOPE gave #VALUE!: there is no function NOPE'],
+  ])('is an error with its reason: %s', (at, value, why) => {
+    expect(cellAt(copy, 'S', at)).toMatchObject({ value });
+    expect(told(copy.findings)).toContain(`error S!${at}: ${why}`);
+  });
+
+  it('is told of a blank argument and of a range that cannot be followed', () => {
+    expect(told(copy.findings).filter(line => /D5|D6/.test(line))).toEqual([expect.stringMatching(/^error S!D5: BOSS\.OD gave #VALUE!: hole is blank;/), 'error S!D6: GRIP: its inputs are not known here']);
+  });
+
+  it('leaves native functions as they are and names those that not every program has', () => {
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ formula: '=XLOOKUP(1,C1:C2,C1:C2)', value: 1 });
+    expect(told(copy.findings)).toEqual(expect.arrayContaining(['not in every program S!B1: XLOOKUP stays as typed', 'not in every program S!B2: FROB stays as typed']));
+  });
+});
+
+describe('names', () => {
+  it('of cells are put in', () => {
+    const copy = handed(workbookOf({ A1: 2.4, B1: '=ENCL.BOSS.OD(pilot,1.2)', B2: '=Pilot*2' }, { names: new Map([['pilot', 'S!$A$1']]) }));
+    expect(cellAt(copy, 'S', 'B1').value).toBe(4.8);
+    expect(cellAt(copy, 'S', 'B2')).toMatchObject({ formula: '=S!$A$1*2', value: 4.8 });
+  });
+
+  it('of sheets are made plain, and ours step aside', () => {
+    const copy = handed({ name: 'Mine', sheets: [
+      sheetOf("O'Brien's (2) Ü", { A1: 2.4, B1: "=ENCL.BOSS.OD('O''Brien''s (2) Ü'!A1,1.2)" }),
+      sheetOf('steps', { A1: "='O''Brien''s (2) Ü'!A1*2" }),
+      sheetOf('部品', { A1: 1 }),
+      sheetOf('Handover', { A1: 1 }),
+      sheetOf('Kept', { A1: 1 }, { isHidden: true }),
+    ] });
+    expect(copy.plan.sheets.map(({ name }) => name)).toEqual(['Handover_2', 'Characteristics', 'O_Brien_s _2_ U', 'steps', 'Sheet', 'Handover', 'Kept', 'Steps_2', 'Data', 'Sources']);
+    expect(cellAt(copy, 'steps', 'A1')).toMatchObject({ formula: "='O_Brien_s _2_ U'!A1*2", value: 4.8 });
+    expect(cellAt(copy, 'O_Brien_s _2_ U', 'B1').formula).toMatch(/^=Steps_2!\$B\$\d+$/);
+    expect(told(copy.findings)).toEqual(expect.arrayContaining([
+      'changed O_Brien_s _2_ U: the sheet was called "O\'Brien\'s (2) Ü"',
+      'changed Sheet: the sheet was called "部品"',
+      'changed Kept: the sheet was hidden; here it can be seen',
+    ]));
+  });
+});
+
+describe('hostile content', () => {
+  const LONG = `=1${'+1'.repeat(4500)}`;
+  const copy = handed(workbookOf({
+    A1: '+1', A2: '-1', A3: '@SUM(A1)', A4: 'a "quoted" one', A5: "'led", A6: 'bell\u0007 and nul\u0000', A7: '_x000D_', A8: '\u202ereversed', A9: '🔩', A10: 'half \ud800', A11: 'x'.repeat(40_000), A12: 'a\r\nb',
+    B1: [LONG, 4501], B2: [`=${'('.repeat(3000)}1${')'.repeat(3000)}`, 1], B3: [`=1${'+1'.repeat(600)}`, 601], B4: [`=ENCL.BOSS.OD(2.4,${'1+'.repeat(2000)}1)`, 5],
+    C1: '=ENCL.BOSS.OD("2.4""); DROP",1)',
+  }));
+
+  it.each<[string, string]>([
+    ['A1', '+1'], ['A2', '-1'], ['A3', '@SUM(A1)'], ['A4', 'a "quoted" one'], ['A5', "'led"], ['A6', 'bell and nul'], ['A7', '_x000D_'], ['A8', 'reversed'], ['A9', '🔩'], ['A10', 'half '], ['A11', `${'x'.repeat(32_000)} [cut]`], ['A12', 'a\nb'],
+  ])('stays text: %s', (at, text) => {
+    expect(cellAt(copy, 'S', at)).toEqual({ at, role: 'text', value: text });
+  });
+
+  it('is told where something was taken out', () => {
+    expect(told(copy.findings).filter(line => line.startsWith('changed'))).toEqual([
+      'changed S!A6: characters that deceive or control were taken out of the text',
+      'changed S!A8: characters that deceive or control were taken out of the text',
+      'changed S!A10: characters that deceive or control were taken out of the text',
+      'changed S!A11: the text has 40000 characters and was cut',
+    ]);
+  });
+
+  it('is a value where the formula is too long or too deep', () => {
+    expect(told(copy.findings).filter(line => / S!B/.test(line))).toEqual([
+      'value, not live S!B1: the formula has 9002 characters; 8192 is the most',
+      'value, not live S!B3: the formula is nested more than 500 times',
+      'value, not live S!B4: the formula is nested more than 500 times',
+    ]);
+    expect(cellAt(copy, 'S', 'B1').value).toBe(4501);
+  });
+
+  it('never becomes part of a formula', () => {
+    expect(cellAt(copy, 'S', 'C1')).toMatchObject({ value: '#VALUE!' });
+  });
+});
+
+it('follows long chains of cells in the order in which they stand', () => {
+  const cells = Object.fromEntries(Array.from({ length: 3000 }, (_, i) => [`A${i + 1}`, i === 0 ? 1 : `=A${i}+1`] as const));
+  const copy = handed(workbookOf({ ...cells, B1: '=ENCL.BOSS.OD(A3000,1)' }));
+  expect(cellAt(copy, 'S', 'A3000').value).toBe(3000);
+});
+
+it('leaves the workbook as it was', () => {
+  const workbook = workbookOf({ A1: '2.4 mm', A2: '\u202etext', B1: '=ENCL.BOSS.OD(A1,1.2)' });
+  const before = JSON.stringify([...(workbook.sheets[0]?.cells ?? [])]);
+  handed(workbook);
+  expect(JSON.stringify([...(workbook.sheets[0]?.cells ?? [])])).toBe(before);
+});
