@@ -1,6 +1,6 @@
 // The arguments of one function, its answer while they are typed, and the way into the sheet.
 import type { JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Param } from "../core/card";
 import { call } from "../registry";
 import type { Selection } from "../sheet/port";
@@ -71,7 +71,8 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
   const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
-  useEffect(() => heading.current?.focus(), []);
+  // before anything is drawn: the next key belongs to the form
+  useLayoutEffect(() => heading.current?.focus(), []);
   // The workbook may tell its selection only after the form is open.
   useEffect(() => setTarget((earlier) => earlier ?? selection), [selection]);
 

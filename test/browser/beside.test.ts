@@ -108,6 +108,7 @@ test("a function is found, filled in and inserted by keys alone", async () => {
   }).toMatch(/^BOSS\.OD /);
   await press("Enter");
   await bench.page.locator("#bw-view-Functions").getByRole("heading", { name: "BOSS.OD" }).waitFor();
+  await expect.poll(option).toMatch(/BOSS\.OD/);
   await press("Tab");
   await bench.page.keyboard.type("0.167 in");
   await bench.page.getByLabel("wall (mm)", { exact: true }).focus();
