@@ -134,7 +134,7 @@ test("a long one shows that it runs, and stops when asked", async () => {
   expect(await bench.page.locator("#busy").isVisible()).toBe(false);
   await bench.goTo("Variants", "E6");
   await bench.type("16");
-  await expect.poll(async () => (await bench.cell("Variants", "E6"))?.value).toBe(16);
+  await expect.poll(async () => (await bench.cell("Variants", "E6"))?.value, { timeout: 20_000 }).toBe(16);
   await bench.page.waitForTimeout(8_000);
   expect(downloads).toBe(0);
   bench.page.removeAllListeners("download");
