@@ -40,6 +40,9 @@ export interface Comparison {
   readonly added: readonly string[];
 }
 
+/** Units are shorter. */
+const SHORTEST_LABEL = 4;
+
 const NOTHING: SourceCell = { value: null };
 
 export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Comparison {
@@ -57,7 +60,7 @@ export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Compari
     const isMeasured = titleOf(ours) === CHARACTERISTICS_TITLE;
     const isForm = isMeasured || titleOf(ours).startsWith(`${COVER_TITLE}:`);
     if (isMeasured) results.push(...measured(ours.name, theirs));
-    for (const at of new Set([...ours.cells.keys(), ...theirs.cells.keys()])) {
+    for (const at of inOrder([...ours.cells.keys(), ...theirs.cells.keys()])) {
       const [was, is] = [ours.cells.get(at) ?? NOTHING, theirs.cells.get(at) ?? NOTHING];
       if (same(was, is)) continue;
       const change: Change = { sheet: ours.name, at, label: labelOf(ours, at), sent: shown(was), returned: shown(is) };
@@ -69,6 +72,12 @@ export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Compari
   }
   const added = returned.sheets.flatMap(({ name }) => (sent.sheets.some(one => one.name === name) ? [] : [cellText(name)]));
   return { changedInputs, changedFormulas, answers, results, missing, added };
+}
+
+/** Row by row. */
+function inOrder(addresses: readonly string[]): string[] {
+  const placed = [...new Set(addresses)].map(at => ({ at, ...cellPosition(at) }));
+  return placed.sort((a, b) => a.row - b.row || a.column - b.column).map(({ at }) => at);
 }
 
 const titleOf = ({ cells }: SourceSheet): string => String(cells.get('A1')?.value ?? '');
@@ -90,7 +99,7 @@ function labelOf({ cells }: SourceSheet, at: string): string {
   const { row, column } = cellPosition(at);
   const text = (r: number, c: number): string | undefined => {
     const cell = cells.get(address(r, c));
-    return typeof cell?.value === 'string' && cell.value.trim() !== '' && cell.formula === undefined ? cellText(cell.value) : undefined;
+    return typeof cell?.value === 'string' && cell.value.trim().length >= SHORTEST_LABEL && cell.formula === undefined ? cellText(cell.value) : undefined;
   };
   for (let c = column - 1; c >= 0; c--) {
     const found = text(row, c);

@@ -131,10 +131,18 @@ export function qualified(node: FormulaNode, homeSheet: string): Replacement[] {
   });
 }
 
-/** A formula without what programs write in different ways: blanks, capitals of names and functions. */
+const PLAIN_TOKEN: Readonly<Record<string, (value: string) => string>> = {
+  whitespace: () => '',
+  newline: () => '',
+  string: value => value,
+  // 1E-9 and 0.000000001; the last of 16 digits is not kept by all
+  number: value => String(Number(Number(value).toPrecision(14))),
+};
+
+/** A formula without what programs write in different ways: blanks, capitals of names and functions, digits of numbers. */
 export function plainText(formula: string): string {
   try {
-    return tokenize(formula).map(({ type, value }) => (type === 'whitespace' || type === 'newline' ? '' : type === 'string' ? value : value.toUpperCase())).join('');
+    return tokenize(formula).map(({ type, value }) => (PLAIN_TOKEN[type] ?? (text => text.toUpperCase()))(value)).join('').replace(/\b(TRUE|FALSE)\(\)/g, '$1');
   } catch {
     return formula;
   }

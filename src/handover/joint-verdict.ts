@@ -25,7 +25,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const when = rule.when === undefined ? undefined : row.cellOf(rule.when);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined) row.fix(`NOT(${when})`);
+    if (when !== undefined && when !== 'FALSE') row.fix(`NOT(${when})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;

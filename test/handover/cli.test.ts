@@ -1,0 +1,97 @@
+// The command: files in, files out, and nothing else touched.
+import { link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { strToU8, zipSync } from 'fflate';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { main, UserFault } from '../../src/handover/cli';
+import { readWorkbook } from '../../src/hosts/xlsx/read';
+import { writeWorkbook } from '../../src/hosts/xlsx/write';
+
+let folder: string;
+const path = (name: string): string => join(folder, name);
+const run = async (...args: readonly string[]): Promise<string[]> => {
+  const lines: string[] = [];
+  await main(args, line => lines.push(line));
+  return lines;
+};
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'handover-'));
+  await writeFile(path('in.xlsx'), await writeWorkbook({ name: 'In', sheets: [{ name: 'S', widths: [], cells: [
+    { at: 'A1', role: 'label', value: 'pilot' },
+    { at: 'B1', role: 'input', value: '2.4 mm' },
+    { at: 'A2', role: 'label', value: 'outside diameter' },
+    { at: 'B2', role: 'result', formula: '=ENCL.BOSS.OD(B1,1.2)', value: 4.8 },
+    { at: 'B3', role: 'result', formula: '=XLOOKUP(1,B1:B2,B1:B2)', value: 1 },
+  ] }] }));
+});
+
+afterAll(() => rm(folder, { recursive: true }));
+
+describe('a workbook', () => {
+  it('becomes a copy with plain formulas; the report names what is not live', async () => {
+    const before = await readFile(path('in.xlsx'));
+    const lines = await run(path('in.xlsx'), path('out.xlsx'), '--part', 'Lid', '--number', 'L-7', '--revision', 'C', '--date', '2026-11-25', '--status', 'for tooling', '--made-by', 'M', '--checked-by', 'N');
+    expect(lines).toEqual(['S B3: not in every program: XLOOKUP stays as typed', 'S B1: changed: "2.4 mm" became 2.4 mm', `1 values live, 0 as values: ${path('out.xlsx')}`]);
+    const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('out.xlsx'))));
+    expect(sheets.map(({ name }) => name)).toEqual(['Handover', 'Characteristics', 'S', 'Steps', 'Data', 'Sources']);
+    const cells = new Map(sheets.find(({ name }) => name === 'S')?.cells.map(cell => [cell.at, cell]));
+    expect(cells.get('B1')).toMatchObject({ value: 2.4 });
+    expect(cells.get('B2')).toMatchObject({ value: 4.8, formula: '=Steps!$B$10' });
+    expect(sheets[0]?.cells.map(({ value }) => value)).toEqual(expect.arrayContaining(['Hand-over: Lid', 'L-7 · revision C · 2026-11-25 · for tooling · uncontrolled when printed', 'M', 'N']));
+    expect(await readFile(path('in.xlsx'))).toEqual(before);
+  });
+
+  it('is handed over the same twice', async () => {
+    await run(path('in.xlsx'), path('again.xlsx'), '--date', 'd');
+    const first = await readFile(path('again.xlsx'));
+    await run(path('in.xlsx'), path('again.xlsx'), '--date', 'd');
+    expect(await readFile(path('again.xlsx'))).toEqual(first);
+  });
+
+  it('is never written over, under whatever name', async () => {
+    await symlink(path('in.xlsx'), path('soft.xlsx'));
+    await link(path('in.xlsx'), path('hard.xlsx'));
+    for (const name of ['in.xlsx', './in.xlsx', 'soft.xlsx', 'hard.xlsx']) await expect(run(path('in.xlsx'), path(name))).rejects.toThrow('give it another name');
+  });
+
+  it('may be the demo', async () => {
+    const lines = await run('--demo', path('demo.xlsx'));
+    expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
+  });
+});
+
+describe('refusals', () => {
+  it.each<[string, readonly string[], string]>([
+    ['nothing given', [], 'npm run handover'],
+    ['one file', ['in.xlsx'], 'npm run handover'],
+    ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
+    ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
+    ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
+    ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],
+  ])('%s', async (_, args, why) => {
+    const fault = await run(...args).catch((thrown: unknown) => thrown);
+    expect(fault).toBeInstanceOf(UserFault);
+    expect(String(fault)).toContain(why);
+  });
+
+  it('a file that is no workbook, and one that runs something', async () => {
+    await writeFile(path('text.xlsx'), 'text');
+    await expect(run(path('text.xlsx'), path('out.xlsx'))).rejects.toThrow('not a workbook file');
+    await writeFile(path('macro.xlsx'), zipSync({ 'xl/vbaProject.bin': strToU8('x') }));
+    await expect(run(path('macro.xlsx'), path('out.xlsx'))).rejects.toThrow('without macros');
+    await expect(run('--compare', path('in.xlsx'), path('macro.xlsx'))).rejects.toThrow('without macros');
+  });
+});
+
+describe('what came back', () => {
+  it('is listed beside what was sent', async () => {
+    await run(path('in.xlsx'), path('sent.xlsx'));
+    const lines = await run('--compare', path('sent.xlsx'), path('in.xlsx'));
+    expect(lines).toContain('  S B1 (pilot): 2.4 -> 2.4 mm');
+    expect(lines).toContain('  S B2 (outside diameter): =Steps!$B$10 -> =ENCL.BOSS.OD(B1,1.2)');
+    expect(lines).toContain('  Steps (the whole sheet)');
+    expect(await run('--compare', path('sent.xlsx'), path('sent.xlsx'))).toEqual(['changed inputs: none', 'changed formulas: none', 'answers: none', 'results: none', 'missing: none', 'added sheets: none']);
+  });
+});

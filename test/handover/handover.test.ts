@@ -1,0 +1,202 @@
+// The sheets that a hand-over adds, what it counts, and what never leaves.
+import { describe, expect, it } from 'vitest';
+import { demoWorkbook } from '../../src/demo/demo';
+import { CHARACTERISTICS_TITLE } from '../../src/handover/characteristics';
+import { looksOf, sourceOf } from '../../src/handover/from-plan';
+import { assertPlain, handover } from '../../src/handover/handover';
+import { bytesOf, fnv1a64 } from '../../src/handover/hash';
+import { RULES } from '../../src/joint/rules';
+import { CARDS } from '../../src/registry';
+import type { PlanCell, WorkbookPlan } from '../../src/sheet/plan';
+import { handed, sheetNamed, TITLE, told, workbookOf } from './kit';
+
+const demo = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE);
+const textsOf = (name: string): string[] => sheetNamed(demo, name).cells.map(({ value }) => String(value ?? ''));
+const rowWith = (name: string, text: string): readonly PlanCell[] => {
+  const { cells } = sheetNamed(demo, name);
+  const row = cells.find(({ value }) => value === text)?.at.replace(/\D/g, '');
+  return cells.filter(({ at }) => at.replace(/\D/g, '') === row);
+};
+
+describe('the demo', () => {
+  it('has its sheets between ours', () => {
+    expect(demo.plan.sheets.map(({ name }) => name)).toEqual(['Handover', 'Characteristics', ...demoWorkbook.sheets.map(({ name }) => name), 'Variants_1', 'Steps', 'Data', 'Sources']);
+  });
+
+  it('has no cell twice', () => {
+    for (const { name, cells } of demo.plan.sheets) expect([name, cells.length]).toEqual([name, new Set(cells.map(({ at }) => at)).size]);
+  });
+
+  it('has a value beside every formula', () => {
+    for (const { name, cells } of demo.plan.sheets) for (const { at, formula, value } of cells) if (formula !== undefined) expect([name, at, value]).not.toContain(undefined);
+  });
+
+  it('keeps the looks of its sheets', () => {
+    for (const home of demoWorkbook.sheets) expect(sheetNamed(demo, home.name).widths).toEqual(home.widths);
+  });
+
+  it('is live but for what has no plain formula', () => {
+    const dead = new Set(demo.findings.filter(({ what }) => what !== 'live').map(({ words }) => words.split(':')[0]));
+    expect([...dead].every(id => CARDS.get(id ?? '')?.result.shape !== 'number' || CARDS.get(id ?? '')?.notLive !== undefined)).toBe(true);
+    expect(demo.findings.filter(({ what }) => what === 'error' || what === 'not in every program')).toEqual([]);
+  });
+});
+
+it('nine of ten functions that give a number are live', () => {
+  const numeric = [...CARDS.values()].filter(({ result }) => result.shape === 'number');
+  const live = numeric.filter(({ id, example }) => {
+    const cells = Object.fromEntries(example.args.flatMap((arg, i) => (Array.isArray(arg) ? (arg as unknown[][]).flat().map((item, j) => [`${String.fromCharCode(67 + i)}${j + 2}`, item]) : [[`${String.fromCharCode(67 + i)}2`, arg]])));
+    const references = example.args.map((arg, i) => (Array.isArray(arg) ? `${String.fromCharCode(67 + i)}2:${String.fromCharCode(67 + i)}${(arg as unknown[][]).flat().length + 1}` : `${String.fromCharCode(67 + i)}2`));
+    return handed(workbookOf({ ...(cells as Record<string, number>), A1: `=ENCL.${id}(${references.join(',')})` })).live === 1;
+  });
+  expect(live.length / numeric.length).toBeGreaterThanOrEqual(0.9);
+  console.log(`${live.length} of ${numeric.length} functions that give a number are live; not: ${numeric.filter(one => !live.includes(one)).map(({ id }) => id).join(', ')}`);
+});
+
+describe('the cover', () => {
+  it('has the title block', () => {
+    expect(textsOf('Handover')[0]).toBe('Hand-over: Logger');
+    for (const [label, value] of [['part', 'Logger'], ['part number', 'L-1'], ['revision', 'A'], ['date', '2026-11-25'], ['status', 'for tooling'], ['made by', 'M'], ['checked by', 'C']]) {
+      const row = rowWith('Handover', label ?? '');
+      const at = row.findIndex(({ value: text }) => text === label);
+      expect(row[at + 1]).toMatchObject({ value, role: 'text' });
+    }
+  });
+
+  it('leaves what is not known to be filled in', () => {
+    const copy = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { ...TITLE, checkedBy: '', number: '' });
+    const cells = sheetNamed(copy, 'Handover').cells;
+    const index = cells.findIndex(({ value }) => value === 'checked by');
+    expect(cells[index + 1]).toMatchObject({ role: 'input', value: '' });
+  });
+
+  it('counts values live and not', () => {
+    expect(textsOf('Handover').some(text => text.startsWith(`${demo.live} values live, ${demo.asValues} as values.`))).toBe(true);
+    const values = (what: string): number => demo.findings.filter(finding => (what === 'live') === (finding.what === 'live')).reduce((sum, finding) => sum + (finding.values ?? 0), 0);
+    expect([demo.live, demo.asValues]).toEqual([values('live'), values('not')]);
+  });
+
+  it('lists every finding that is not live, with sheet, cell, what and why', () => {
+    for (const { sheet, at, what, words } of demo.findings.filter(finding => finding.what !== 'live')) {
+      const { cells } = sheetNamed(demo, 'Handover');
+      const rows = new Set(cells.filter(({ value }) => value === words).map(({ at: place }) => place.replace(/\D/g, '')));
+      expect([...rows].some(row => [sheet, at, what].every(text => cells.some(cell => cell.value === text && cell.at.replace(/\D/g, '') === row)))).toBe(true);
+    }
+  });
+
+  it('asks the supplier, takes his answers from lists, and names the material', () => {
+    const { validations = [] } = sheetNamed(demo, 'Handover');
+    expect(new Set(validations.map(({ words }) => words))).toEqual(new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']));
+    expect(rowWith('Handover', 'family on the sheets').some(({ value }) => value === 'ABS')).toBe(true);
+  });
+
+  it('has room for a figure', () => {
+    const figure = { png: new Uint8Array([1]), widthPx: 400, heightPx: 200, words: 'section' };
+    const copy = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE, figure);
+    const [picture] = sheetNamed(copy, 'Handover').pictures ?? [];
+    const row = Number(picture?.at.slice(1));
+    expect(picture).toMatchObject({ words: 'section', widthPx: 400 });
+    // 200 px are 10 rows of 20
+    const inTheWay = sheetNamed(copy, 'Handover').cells.filter(({ at }) => Number(at.replace(/\D/g, '')) >= row && Number(at.replace(/\D/g, '')) < row + 10);
+    expect(inTheWay).toEqual([]);
+  });
+
+  it('never speaks of a part as safe or compliant', () => {
+    for (const { name, cells } of demo.plan.sheets) for (const { value } of cells) expect([name, /\b(safe|compliant)\b/i.test(String(value))]).toEqual([name, String(value).includes('steel-safe')]);
+  });
+});
+
+describe('characteristics', () => {
+  it('have a number, a requirement that follows, limits, method, result and a judgement', () => {
+    const row = Object.fromEntries(rowWith('Characteristics', 'outside diameter at the root').map(cell => [cell.at[0], cell]));
+    expect(row).toMatchObject({
+      A: { value: 12 },
+      D: { formula: expect.stringMatching(/^=Joint!\$B\$\d+$/), value: expect.closeTo(6.6444, 4) },
+      E: { role: 'input', value: '' },
+      F: { role: 'input', value: '' },
+      G: { value: 'mm' },
+      H: { role: 'input' },
+      I: { role: 'input', value: '' },
+      J: { formula: expect.stringMatching(/^=IF\(I\d+="","",/), value: '' },
+    });
+    expect(textsOf('Characteristics')[0]).toBe(CHARACTERISTICS_TITLE);
+  });
+
+  it('take limits from the rules of the joint', () => {
+    const rows = handed(workbookOf({ A1: 'screw', B1: 'head', C1: 'wall', D1: 'board plane', E1: 'boss height', F1: 'hole', G1: 'material', A2: 'ST2.9', B2: 'pan', C2: 2.5, D2: 5.5, E2: 14, F2: 3.4, G2: 'ABS', I1: 'sink ratio', J1: 'engagement ratio', L1: '=ENCL.JOINT.TABLE(A1:G2,I1:J1)' }));
+    const { cells } = sheetNamed(rows, 'Characteristics');
+    const limits = (name: string): unknown[] => {
+      const row = cells.find(({ value }) => String(value).endsWith(`: ${name}`))?.at.slice(1);
+      return ['E', 'F'].map(column => cells.find(({ at }) => at === `${column}${row}`)?.value);
+    };
+    expect(limits('sink ratio')).toEqual(['', 0.6]);
+    expect(limits('engagement ratio')).toEqual([2, '']);
+  });
+
+  it('name every state with its place', () => {
+    const { cells } = sheetNamed(demo, 'Characteristics');
+    const places = demo.plan.sheets.flatMap(({ name, cells: list }) => (demoWorkbook.sheets.some(one => one.name === name) ? list.filter(({ formula = '', value }) => formula.startsWith('=Steps!') && ['pass', 'look', 'fail', 'not checked'].includes(String(value))).map(({ at }) => `${name} ${at}`) : []));
+    expect(places.length).toBeGreaterThan(4);
+    for (const place of places) expect(cells.map(({ value }) => value)).toContain(place);
+  });
+});
+
+describe('sources', () => {
+  it('name every function that is called, with source, how it is held and caution', () => {
+    const called = new Set(demoWorkbook.sheets.flatMap(({ cells }) => cells.flatMap(({ formula = '' }) => [...formula.matchAll(/ENCL\.([A-Z.]+)\(/g)].map(([, id]) => id ?? ''))));
+    for (const id of called) {
+      const card = CARDS.get(id);
+      const row = rowWith('Sources', id).map(({ value }) => value);
+      expect(row).toEqual(expect.arrayContaining([card?.kind, card?.sources[0]?.title, card?.sources[0]?.held]));
+      if (card?.caution !== undefined) expect(row).toContain(card.caution);
+    }
+  });
+
+  it('name the rules of the joint and every table with its edition', () => {
+    for (const { name, source } of RULES) expect(rowWith('Sources', name).map(({ value }) => value)).toContain(source);
+    const tables = sheetNamed(demo, 'Data').cells.filter(({ role, value }) => role === 'heading' && !String(value).startsWith('choices'));
+    expect(tables.length).toBeGreaterThan(3);
+    for (const { value } of tables) expect(textsOf('Sources')).toContain(String(value).split(', ')[0]);
+  });
+});
+
+describe('fingerprint', () => {
+  it('is FNV-1a: published values of the 64-bit hash', () => {
+    const ascii = (text: string): number[] => [...text].map(letter => letter.charCodeAt(0));
+    expect(fnv1a64([])).toBe('cbf29ce484222325');
+    expect(fnv1a64(ascii('a'))).toBe('af63dc4c8601ec8c');
+    expect(fnv1a64(ascii('foobar'))).toBe('85944171f73967e8');
+    expect([...bytesOf('aΩ')]).toEqual([0x61, 0, 0xa9, 0x03]);
+  });
+
+  it('changes with an input and with nothing else', () => {
+    const hash = (wall: number): string | undefined => sheetNamed(handed(workbookOf({ A1: 2.4, A2: wall, B1: '=ENCL.BOSS.OD(A1,A2)' })), 'Handover').cells.map(({ value }) => String(value)).find(text => text.includes('FNV-1a'));
+    expect(hash(1.2)).toBe(hash(1.2));
+    expect(hash(1.2)).not.toBe(hash(1.3));
+  });
+});
+
+describe('nothing leaves', () => {
+  const plan = (formula: string): WorkbookPlan => ({ name: 'P', sheets: [{ name: 'Steps', widths: [], cells: [{ at: 'B2', role: 'text', formula }] }] });
+  it.each([
+    ['=ENCL.BOSS.OD(1,2)', 'Steps!B2: a call of the add-in'],
+    ['=1+encl.boss.od(1,2)', 'a call of the add-in'],
+    ['=_xldudf_ENCL_BOSS_OD(1,2)', 'a call of the add-in'],
+    ['=[Book]S!A1', 'a link to another workbook'],
+    ['=XLOOKUP(1,A1:A2,A1:A2)', 'XLOOKUP is not in every program'],
+    ['=VALUE("1")', 'VALUE is not in every program'],
+    ['=LET(x,1,x)', 'not in every program'],
+    ['=SUM(', 'a formula that cannot be read'],
+    [`=1${'+1'.repeat(4100)}`, 'a formula of 8202 characters'],
+  ])('with %s', (formula, why) => {
+    expect(() => assertPlain(plan(formula), new Set(['Steps']))).toThrow(why);
+  });
+
+  it('but the formulas of the user may call what they like', () => {
+    expect(() => assertPlain(plan('=XLOOKUP(1,A1:A2,A1:A2)&"[mm]"'), new Set())).not.toThrow();
+  });
+});
+
+it('says of what it converted where that is', () => {
+  expect(told(handed(workbookOf({ A1: 2.4, B1: '=ENCL.BOSS.OD(A1,1.2)' })).findings)).toEqual(['live S!B1: BOSS.OD']);
+});
