@@ -1,5 +1,5 @@
 // One dialog that asks or tells.
-import { byId, element } from "./dom";
+import { byId, element, whenClosed } from "./dom";
 
 interface Words {
   readonly title: string;
@@ -13,7 +13,7 @@ function open({ title, lines }: Words, buttons: readonly HTMLButtonElement[]): P
   byId("ask-buttons").replaceChildren(...buttons);
   dialog.returnValue = "";
   dialog.showModal();
-  return new Promise((resolve) => dialog.addEventListener("close", () => resolve(dialog.returnValue), { once: true }));
+  return new Promise((resolve) => whenClosed(dialog, resolve));
 }
 
 function button(words: string, value: string): HTMLButtonElement {

@@ -45,10 +45,7 @@ async function start(): Promise<void> {
   const workbook = startBenchWorkbook(byId("sheet"), functions);
   const files = fileCommands(workbook, (plan) => kept.openFile(plan), say);
   const beside = besideTheSheet(workbook, functions, files.handOver);
-  const kept = keeping(workbook, demoWorkbook, () => {
-    void workbook.port.goTo(demoStart.sheetName, demoStart.at);
-    beside.choose("tab-Figure");
-  }, say);
+  const kept = keeping(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose("tab-Figure") }, say);
   kept.start();
   cellView(workbook, functions);
   parts(beside.current);

@@ -1,5 +1,5 @@
 // A job that takes longer than half a second shows that it runs, and can be stopped.
-import { byId } from "./dom";
+import { byId, whenClosed } from "./dom";
 import type { Running } from "./files";
 
 const patienceMs = 500;
@@ -8,12 +8,12 @@ export async function busy<T>(words: string, { done, stop }: Running<T>): Promis
   const dialog = byId<HTMLDialogElement>("busy");
   byId("busy-words").textContent = words;
   const timer = setTimeout(() => dialog.showModal(), patienceMs);
-  dialog.addEventListener("close", stop, { once: true });
+  const leave = whenClosed(dialog, stop);
   try {
     return await done;
   } finally {
     clearTimeout(timer);
-    dialog.removeEventListener("close", stop);
+    leave();
     dialog.close();
   }
 }

@@ -3,7 +3,7 @@ import type { Finding } from "../handover/finding";
 import { STATUSES, type TitleBlock } from "../handover/title-block";
 import type { BenchWorkbook, OpenWorkbook } from "../hosts/bench/bench-workbook";
 import { busy } from "./busy";
-import { byId, count, element, messageOf } from "./dom";
+import { byId, count, element, messageOf, whenClosed } from "./dom";
 import { download } from "./download";
 import { work, type CopySummary, type Running } from "./files";
 
@@ -90,7 +90,7 @@ export function handOver(workbook: BenchWorkbook, say: (text: string) => void): 
   function asked(): Promise<boolean> {
     dialog.returnValue = "";
     dialog.showModal();
-    return new Promise((resolve) => dialog.addEventListener("close", () => resolve(dialog.returnValue === "save"), { once: true }));
+    return new Promise((resolve) => whenClosed(dialog, (returnValue) => resolve(returnValue === "save")));
   }
 
   return async () => {

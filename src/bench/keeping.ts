@@ -1,6 +1,7 @@
 // Opens the kept workbook or the demo, and keeps what the user changes.
 import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
 import type { WorkbookPlan } from "../sheet/plan";
+import type { Selection } from "../sheet/port";
 import { forget, keep, markOf, readKept, setAside } from "./kept-workbook";
 
 const pauseMs = 500;
@@ -14,8 +15,15 @@ interface Keeping {
   backToDemo(): void;
 }
 
-export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, demoOpened: () => void, say: (text: string) => void): Keeping {
-  const demoMark = markOf(JSON.stringify(demo));
+export interface Demo {
+  readonly plan: WorkbookPlan;
+  readonly start: Selection;
+  /** Told when it is shown. */
+  opened(): void;
+}
+
+export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Keeping {
+  const demoMark = markOf(JSON.stringify(demo.plan));
   let startedFrom = demoMark;
   let unsaved = false;
   let timer = 0;
@@ -45,8 +53,8 @@ export function keeping(workbook: BenchWorkbook, demo: WorkbookPlan, demoOpened:
   function openDemo(text: string): void {
     unsaved = false;
     startedFrom = demoMark;
-    workbook.openPlan(demo);
-    demoOpened();
+    workbook.openPlan(demo.plan, demo.start);
+    demo.opened();
     say(text);
   }
 

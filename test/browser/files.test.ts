@@ -68,6 +68,17 @@ test("saving writes the sheets with formulas as typed, values and looks", async 
   for (const fill of ["E9F0FC", "DFEBE9", "B23A1E"]) expect(strFromU8(parts["xl/styles.xml"] ?? new Uint8Array())).toContain(fill);
 });
 
+test("an entry that is still being typed is saved too", async () => {
+  await bench.goTo("Variants", "E6");
+  await bench.page.keyboard.type("19");
+  const [download] = await Promise.all([bench.page.waitForEvent("download"), bench.page.locator("#save").click()]);
+  const { sheets } = await readWorkbook(new Uint8Array(await readFile(await download.path())));
+  expect(sheets.find(({ name }) => name === "Variants")?.cells.find(({ at }) => at === "E6")?.value).toBe(19);
+  await bench.goTo("Variants", "E6");
+  await bench.page.keyboard.press("Control+z");
+  await expect.poll(async () => (await bench.cell("Variants", "E6"))?.value).toBe(13);
+});
+
 test("opening asks first, and keeps the sheets on Escape", async () => {
   await bench.goTo("Variants", "E6");
   await bench.type("16");

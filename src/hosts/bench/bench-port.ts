@@ -1,6 +1,6 @@
 // The bench's spreadsheet as a task sees it.
 import { AddConditionalRuleMutation } from "@univerjs/preset-sheets-conditional-formatting";
-import { IRenderManagerService, ScrollToCellCommand } from "@univerjs/preset-sheets-core";
+import { ScrollToCellCommand } from "@univerjs/preset-sheets-core";
 import type { Selection, SheetPort } from "../../sheet/port";
 import { nameOf } from "./addresses";
 import { sheetReader } from "./cells";
@@ -75,8 +75,7 @@ export function benchPort(sheets: Sheets): SheetPort {
       const range = sheet.getRange(at);
       workbook().setActiveSheet(sheet);
       range.activate();
-      const isDrawn = sheets.injector.get(IRenderManagerService).has(workbookId);
-      if (isDrawn) await sheets.commands.executeCommand(ScrollToCellCommand.id, { range: range.getRange() });
+      await sheets.commands.executeCommand(ScrollToCellCommand.id, { range: range.getRange() });
     },
     async remove(sheetName) {
       const sheet = sheetNamed(sheetName);

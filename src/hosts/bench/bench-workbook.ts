@@ -1,7 +1,7 @@
 // The workbook of the bench as its page uses it: open, keep, look at the selection.
 import { CommandType, type IExecutionOptions, type IWorkbookData } from "@univerjs/core";
 import type { Cell } from "../../core/kinds";
-import type { SheetPort } from "../../sheet/port";
+import type { Selection, SheetPort } from "../../sheet/port";
 import type { WorkbookPlan } from "../../sheet/plan";
 import { nameOf } from "./addresses";
 import { benchPort } from "./bench-port";
@@ -33,9 +33,10 @@ export interface OpenWorkbook {
 
 export interface BenchWorkbook {
   readonly port: SheetPort;
-  openPlan(plan: WorkbookPlan): void;
+  /** @param start the cell that is selected; the first one if left out. */
+  openPlan(plan: WorkbookPlan, start?: Selection): void;
   name(): string;
-  /** What is open, calculated. */
+  /** What is open, calculated; an entry that is being typed is taken in. */
   contents(): Promise<OpenWorkbook>;
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
@@ -79,9 +80,17 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
 
   return {
     port: benchPort(sheets),
-    openPlan: (plan) => open(workbookData(plan)),
+    openPlan(plan, start) {
+      open(workbookData(plan));
+      const workbook = sheets.api.getWorkbook(workbookId);
+      const sheet = start && workbook?.getSheetByName(start.sheetName);
+      if (!sheet) return;
+      workbook?.setActiveSheet(sheet);
+      sheet.getRange(start.at).activate();
+    },
     name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? "",
     async contents() {
+      await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
       await sheets.api.getFormula().onCalculationResultApplied();
       const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
       return { plan: workbookPlan(sheets), names: names.map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
