@@ -1,6 +1,6 @@
 // A workbook of the user as the copy that goes to a supplier: plain formulas only, with cover, characteristics, steps, data and sources.
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
-import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
+import type { WorkbookPlan } from '../sheet/plan';
 import { isPlain } from './allowed';
 import { characteristics } from './characteristics';
 import { convert, type Looks } from './convert';
@@ -47,23 +47,34 @@ function hashOf({ sheets }: SourceWorkbook): string {
 const LONGEST_FORMULA = 8192;
 const TEXTS = /"(?:[^"]|"")*"/g;
 
+/** Formulas of a column differ in their row numbers only: one of them is looked at. `LOG10(` keeps its number. */
+const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0');
+
 /** Nothing leaves that a supplier without the add-in could not work out. */
 export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>): void {
-  for (const sheet of sheets) for (const { at, formula } of sheet.cells) if (formula !== undefined) assertFormula(sheet, at, formula, own.has(sheet.name));
+  for (const { name, cells } of sheets) {
+    const seen = new Set<string>();
+    for (const { at, formula } of cells) {
+      if (formula === undefined) continue;
+      if (formula.length > LONGEST_FORMULA) throw new Error(`${name}!${at}: a formula of ${formula.length} characters`);
+      const shape = shapeOf(formula);
+      if (seen.has(shape)) continue;
+      seen.add(shape);
+      const fault = faultOf(formula, own.has(name));
+      if (fault !== undefined) throw new Error(`${name}!${at}: ${fault}: ${formula.slice(0, 120)}`);
+    }
+  }
 }
 
-function assertFormula({ name }: SheetPlan, at: string, formula: string, isOwn: boolean): void {
-  const refuse = (why: string): never => {
-    throw new Error(`${name}!${at}: ${why}: ${formula.slice(0, 120)}`);
-  };
-  if (formula.length > LONGEST_FORMULA) refuse(`a formula of ${formula.length} characters`);
-  if (/ENCL\.|_xldudf|_xll/i.test(formula)) refuse('a call of the add-in');
-  if (formula.replace(TEXTS, '').includes('[')) refuse('a link to another workbook');
-  if (!isOwn) return;
+function faultOf(formula: string, isOwn: boolean): string | undefined {
+  if (/ENCL\.|_xldudf|_xll/i.test(formula)) return 'a call of the add-in';
+  if (formula.replace(TEXTS, '').includes('[')) return 'a link to another workbook';
+  if (!isOwn) return undefined;
   const tree = parseFormula(formula);
-  if (tree === undefined) return refuse('a formula that cannot be read');
+  if (tree === undefined) return 'a formula that cannot be read';
   for (const node of walk(tree)) {
-    if (node.type === 'CallExpression' && !isPlain(node.callee?.name ?? '')) refuse(`${node.callee?.name ?? 'a function'} is not in every program`);
-    if (node.type === 'LetExpression' || node.type === 'LambdaExpression' || node.operator === '#') refuse('not in every program');
+    if (node.type === 'CallExpression' && !isPlain(node.callee?.name ?? '')) return `${node.callee?.name ?? 'a function'} is not in every program`;
+    if (node.type === 'LetExpression' || node.type === 'LambdaExpression' || node.operator === '#') return 'not in every program';
   }
+  return undefined;
 }

@@ -21,8 +21,10 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
   return was.length <= LONGEST_LITERAL ? [`${cell}=${quoted(was)}`] : [`LEN(${cell})=${was.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(was.slice(0, LONGEST_LITERAL))}`];
 }
 
+const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;
+
 /** A number with its unit, or a half width; no size of a table. */
-export const isQuantity = (typed: string): boolean => readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
+export const isQuantity = (typed: string): boolean => BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
 
 /** What a text in the cell stood for. */
 export interface Meaning<T> {

@@ -1,0 +1,59 @@
+// A file that a supplier only opened and saved again comes back unchanged, whichever program he has.
+import { execFile } from 'node:child_process';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { demoWorkbook } from '../../src/demo/demo';
+import { compare } from '../../src/handover/compare';
+import { sourceOfFile } from '../../src/handover/from-file';
+import { looksOf, sourceOf } from '../../src/handover/from-plan';
+import { handover } from '../../src/handover/handover';
+import type { SourceWorkbook } from '../../src/handover/source';
+import { readWorkbook } from '../../src/hosts/xlsx/read';
+import { writeWorkbook } from '../../src/hosts/xlsx/write';
+
+const run = promisify(execFile);
+const { plan } = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' });
+
+/** The file as each program saves it. */
+const SAVED: Readonly<Record<string, (folder: string) => Promise<string>>> = {
+  LibreOffice: async folder => {
+    await run('timeout', ['100', 'soffice', `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`, '--headless', '--norestore', '--convert-to', 'xlsx', '--outdir', join(folder, 'out'), join(folder, 'in.xlsx')]);
+    return join(folder, 'out', 'in.xlsx');
+  },
+  Gnumeric: async folder => {
+    await run('timeout', ['100', 'ssconvert', join(folder, 'in.xlsx'), join(folder, 'out.xlsx')]);
+    return join(folder, 'out.xlsx');
+  },
+};
+
+const read = async (bytes: Uint8Array): Promise<SourceWorkbook> => sourceOfFile('file', (await readWorkbook(bytes)).sheets);
+
+describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
+  let sent: SourceWorkbook;
+  let returned: SourceWorkbook;
+
+  beforeAll(async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'returned-'));
+    try {
+      const bytes = await writeWorkbook(plan);
+      await writeFile(join(folder, 'in.xlsx'), bytes);
+      sent = await read(bytes);
+      returned = await read(new Uint8Array(await readFile(await save(folder))));
+    } finally {
+      await rm(folder, { recursive: true, force: true });
+    }
+  });
+
+  it('nothing was changed', () => {
+    expect(compare(sent, returned)).toEqual({ changedInputs: [], changedFormulas: [], answers: [], results: [], missing: [], added: [] });
+  });
+
+  it('one digit more is seen', () => {
+    const sheets = returned.sheets.map(sheet => (sheet.name === 'Joint' ? { ...sheet, cells: new Map([...sheet.cells].map(([at, cell]) => [at, at === 'B10' ? { value: 2.5001 } : cell])) } : sheet));
+    expect(compare(sent, { ...returned, sheets }).changedInputs).toEqual([{ sheet: 'Joint', at: 'B10', label: 'wall', sent: '2.5', returned: '2.5001' }]);
+  });
+});
