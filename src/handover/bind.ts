@@ -70,7 +70,7 @@ function oneCell({ node, sheet }: Argument): Area | undefined {
 export const sentAs = ({ source, converted }: Pick<Desk, 'source' | 'converted'>, sheet: string, at: string): Known => converted.get(`${sheet}!${at}`)?.value ?? source.value(sheet, at);
 
 /** Conditions that hold while the cells of an argument are as they were sent. Nothing where they cannot be watched. */
-export function asSent(desk: Desk, { node, sheet }: Argument, except?: FormulaNode | null): readonly string[] | undefined {
+export function asSent(desk: Pick<Desk, 'source' | 'converted'>, { node, sheet }: Pick<Argument, 'node' | 'sheet'>, except?: FormulaNode | null): readonly string[] | undefined {
   const conditions = new Set<string>();
   for (const part of walk(node)) {
     if (part === except || part.type !== 'ReferenceIdentifier') continue;

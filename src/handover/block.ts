@@ -21,6 +21,8 @@ import { isFault, isRows, type Known } from './source';
 export interface Block {
   /** The cells with the results, row by row; a word that never changes stands in quotes. */
   readonly cells: readonly string[];
+  /** What the cells hold, where that is not what the call gave at home. */
+  readonly values?: readonly Cell[];
   readonly live: boolean;
 }
 

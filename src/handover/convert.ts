@@ -235,6 +235,10 @@ function worked(work: Work, sheet: string, at: string, formula: string, node: Fo
     }
   }
   const card = CARDS.get(ownFunction(node) ?? '');
+  if (card?.id === 'JOINT.VALUE') {
+    const value = work.joints.value({ sheet, at, node });
+    return value?.formula === undefined ? undefined : { cells: [value.formula], values: [value.value], live: true };
+  }
   return card === undefined ? undefined : block({ ...work, inner }, { card, node, formula, sheet, at });
 }
 
@@ -286,7 +290,7 @@ function liveCells(work: Work, sheet: string, at: string, formula: string, tree:
   if (made === undefined || made.cells.length !== spill.values.length) return undefined;
   work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: made.live ? id : `${id}: its inputs are texts that no formula follows`, values: spill.values.length });
   const cells = made.cells.map((cell, i): PlanCell => {
-    const value = cellOf(spill.values[i]) ?? '';
+    const value = made.values?.[i] ?? cellOf(spill.values[i]) ?? '';
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
     const { unit, name } = columnOf(id, i % spill.width);
     if (made.live) work.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });

@@ -43,7 +43,7 @@ export class JointRow {
   private readonly done = new Map<string, Ref | Refused>();
   /** What the formulas of this row do not follow: they hold while these conditions do. */
   private readonly fixed = new Set<string>();
-  private sent: string | undefined;
+  private readonly sent = new Map<string, string>();
 
   constructor(
     readonly variant: Variant,
@@ -78,11 +78,26 @@ export class JointRow {
     return this.put('fixed inputs as sent', 'the formulas of this row hold for these texts', `IFERROR(${allOf([...this.fixed])},FALSE)`, true);
   }
 
-  /** Cell that says whether every input is as it was sent: what has no formula holds only then. */
-  asSent(): string {
-    const conditions = [...this.given.values()].flatMap(({ cell, typed }) => sameAs(cell, typed) ?? []);
-    this.sent ??= conditions.length === 0 ? 'TRUE' : this.put('all inputs as sent', 'values without a formula hold for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
-    return this.sent;
+  /** Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name, all inputs. */
+  asSent(name?: string): string {
+    const needed = name === undefined ? undefined : this.inputsOf(name);
+    const conditions = [...this.given].flatMap(([input, { cell, typed }]) => (needed === undefined || needed.has(input) ? (sameAs(cell, typed) ?? []) : []));
+    if (conditions.length === 0) return 'TRUE';
+    const title = name === undefined ? 'all inputs as sent' : `inputs of ${name} as sent`;
+    const cell = this.sent.get(title) ?? this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
+    this.sent.set(title, cell);
+    return cell;
+  }
+
+  /** The given inputs that a value is made of. */
+  private inputsOf(name: string, found: Set<string> = new Set()): ReadonlySet<string> {
+    if (found.has(name)) return found;
+    found.add(name);
+    const here = this.given.get(name);
+    const fallback = here === undefined || takesDefault(here.typed) ? INPUTS.get(name)?.fallback : undefined;
+    const made = NODES.get(name) ?? (fallback !== undefined && 'args' in fallback ? fallback : undefined);
+    for (const arg of made?.args ?? []) if (typeof arg === 'string') this.inputsOf(arg, found);
+    return found;
   }
 
   private ref(name: string): Ref {
@@ -119,7 +134,7 @@ export class JointRow {
     const source = FIXED_WITH[name];
     if (source !== undefined) this.ref(source);
     if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
-    const formula = source !== undefined ? undefined : `IF(${this.asSent()},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
+    const formula = source !== undefined ? undefined : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
@@ -231,7 +246,7 @@ export class JointRow {
 
   /** A record without a formula: its numbers hold while all inputs are as sent. */
   private asSentParts(name: string, { upperMm, lowerMm }: Deviation): Ref {
-    const side = (which: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, 'value, not live', `IF(${this.asSent()},${number(worth).text},NA())`, worth), worth);
+    const side = (which: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, 'value, not live', `IF(${this.asSent(name)},${number(worth).text},NA())`, worth), worth);
     return { parts: { upperMm: side('upper', upperMm), lowerMm: side('lower', lowerMm) } };
   }
 
@@ -268,9 +283,9 @@ export class JointRow {
 
   private inputFormula(param: Param, { cell, typed }: RowInput, fallback: Ref | undefined, value: number | string): string {
     const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
-    const isDefault = isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');
+    const isDefault = takesDefault(typed);
     // a default without a formula holds for the inputs as sent
-    const made = isDefault && otherwise === undefined ? `IF(${this.asSent()},${typeof value === 'string' ? quoted(value) : number(value).text},NA())` : otherwise;
+    const made = isDefault && otherwise === undefined ? `IF(${this.asSent(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())` : otherwise;
     if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
     return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);
   }
@@ -334,6 +349,8 @@ export class JointRow {
     return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
   }
 }
+
+const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');
 
 /** Whether the form looks at some of its arguments only in some cases. */
 function hasChoice(form: Form): boolean {

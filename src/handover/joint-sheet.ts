@@ -9,14 +9,15 @@ import { INPUTS } from '../joint/inputs';
 import { RULES } from '../joint/rules';
 import { askedOutputs, outputCell, variantBlock } from '../joint/table';
 import type { PlanCell, SheetPlan, Validation } from '../sheet/plan';
-import type { Desk } from './bind';
+import { asSent, type Desk } from './bind';
 import { stepDigits } from './digits';
 import { address, areaOf, columnName, fixedCell, type FormulaNode, sheetPrefix } from './formula';
-import { choicesOf, isQuantity, quoted } from './inputs';
+import { allOf, choicesOf, isQuantity, quoted } from './inputs';
 import { JointRow, type RowInput } from './joint-row';
 import { labelBeside } from './labels';
 import { ruleState, verdictFormulas } from './joint-verdict';
 import type { SheetNames } from './names';
+import { isRows } from './source';
 
 const HEAD = 3;
 const FIRST = 5;
@@ -52,13 +53,34 @@ interface Place {
   readonly node: FormulaNode;
 }
 
-/** A range of inputs: its place, the input names of its columns. */
-interface InputBlock {
-  readonly sheet: string;
-  readonly top: number;
-  readonly left: number;
+/** One variant in its cells: names, and where the value of each stands. */
+interface Given {
   readonly names: readonly string[];
+  readonly label: Cell;
+  at(i: number): Spot;
 }
+
+interface Spot {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What was asked of which variants, and where they were written down. */
+interface Written {
+  readonly sheet: string;
+  readonly variants: readonly Variant[];
+  readonly outputs: readonly string[];
+  readonly heads: ReadonlyMap<string, number>;
+  /** By row and title. */
+  readonly values: ReadonlyMap<string, Cell>;
+  /** Rows with inputs that are not followed. */
+  readonly holding: readonly boolean[];
+}
+
+/** What stands where a number is none any more. */
+const NO_VALUE = quoted('no value');
+const NONE = 'NA()';
 
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
@@ -80,27 +102,46 @@ export class JointSheets {
     const rows = inputs === undefined ? undefined : source.area(inputs);
     const asked = outputsNode === null || outputsNode === undefined ? null : source.evaluate(outputsNode, sheet);
     if (inputs === undefined || rows === undefined || asked === undefined) return undefined;
-    try {
+    const written = orNothing(() => {
       const { names, variants } = variantBlock(rows);
-      const outputs = askedOutputs(asked === null ? undefined : Array.isArray(asked) ? asked : [[asked]]);
-      const block: InputBlock = { sheet: inputs.sheet, top: inputs.top + 1, left: inputs.left, names };
-      const label = (row: number): Cell => labelBeside(source, inputs.sheet, address(inputs.top + 1 + row, inputs.left)) ?? row + 1;
-      return this.write(`${sheet} ${at}`, variants, outputs, label, (variant, row) => this.given(block, variant, row));
-    } catch (fault) {
-      if (fault instanceof Refused) return undefined;
-      throw fault;
-    }
+      const outputs = askedOutputs(asked === null ? undefined : isRows(asked) ? asked : [[asked]]);
+      const given = variants.map((_, v): Given => {
+        const row = inputs.top + 1 + v;
+        return { names, label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1, at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }) };
+      });
+      return this.write(`${sheet} ${at}`, variants, outputs, given);
+    });
+    return written === undefined ? undefined : { sheet: written.sheet, cell: (r, c) => tableCell(written, r, c, NO_VALUE) };
+  }
+
+  /** One output of a variant whose names and values stand in two lists. */
+  value({ sheet, at, node }: Place): TableCell | undefined {
+    const { source } = this.desk;
+    const [namesNode = null, valuesNode = null, outputNode = null] = node.arguments ?? [];
+    const [names, values] = [namesNode, valuesNode].map(one => (one === null ? undefined : areaOf(one, sheet)));
+    const [titles, cells] = [names, values].map(area => (area === undefined ? undefined : source.area(area)?.flat()));
+    const asked = source.evaluate(outputNode, sheet);
+    if (values === undefined || titles === undefined || cells === undefined || asked === undefined) return undefined;
+    const written = orNothing(() => {
+      const block = variantBlock([titles, cells]);
+      const isColumn = values.bottom > values.top;
+      const given: Given = { names: block.names, label: labelBeside(source, sheet, at) ?? 1, at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }) };
+      return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
+    });
+    const isAsked = asSent(this.desk, { node: outputNode, sheet });
+    const cell = written === undefined || isAsked === undefined ? undefined : tableCell(written, 1, 0, NONE);
+    return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0 ? cell : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
   /** The inputs of one variant as cells. A text with a unit becomes a number there. */
-  private given({ sheet, top, left, names }: InputBlock, variant: Variant, row: number): ReadonlyMap<string, RowInput> {
+  private given({ names, at: spotOf }: Given, variant: Variant): ReadonlyMap<string, RowInput> {
     return new Map(
       names.map((name, i): [string, RowInput] => {
-        const at = address(top + row, left + i);
-        const cell = fixedCell(sheet, top + row, left + i);
+        const { sheet, row, column } = spotOf(i);
+        const at = address(row, column);
         const typed = this.desk.source.value(sheet, at);
         this.validate(sheet, at, name);
-        return [name, { cell, typed: this.asNumber(sheet, at, name, typed, variant) ?? typed }];
+        return [name, { cell: fixedCell(sheet, row, column), typed: this.asNumber(sheet, at, name, typed, variant) ?? typed }];
       }),
     );
   }
@@ -118,7 +159,7 @@ export class JointSheets {
 
   private asNumber(sheet: string, at: string, name: string, typed: unknown, variant: Variant): number | undefined {
     if (typeof typed !== 'string' || !isQuantity(typed) || this.desk.source.cell(sheet, at)?.formula !== undefined) return undefined;
-    const value = valueOrNothing(variant, name);
+    const value = orNothing(() => variant.value(name));
     const { upperMm, lowerMm } = typeof value === 'object' && value !== null ? (value as Partial<Deviation>) : {};
     const worth = upperMm !== undefined && lowerMm !== undefined && upperMm + lowerMm === 0 ? upperMm : value;
     if (typeof worth !== 'number') return undefined;
@@ -129,7 +170,7 @@ export class JointSheets {
     return worth;
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly string[], labels: (row: number) => Cell, given: (variant: Variant, row: number) => ReadonlyMap<string, RowInput>): JointTable {
+  private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: readonly Given[]): Written {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
@@ -150,17 +191,19 @@ export class JointSheets {
     const values = new Map<string, Cell>();
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
-      cells.push({ at: address(r, 0), role: 'label', value: labels(v) });
+      const mine = given[v] as Given;
+      cells.push({ at: address(r, 0), role: 'label', value: mine.label });
       const put = (title: string, words: string, formula: string | undefined, value: Cell | undefined, role: PlanCell['role'] = 'text'): string => {
         const c = column(title, words);
         cells.push({ at: address(r, c), role, ...stepDigits(value), ...(formula === undefined ? {} : { formula: `=${formula}` }), ...(value === undefined ? {} : { value }) });
         if (value !== undefined) values.set(`${v} ${title}`, value);
         return `$${columnName(c)}${r + 1}`;
       };
-      const row = new JointRow(variant, given(variant, v), this.desk.data, put);
+      const row = new JointRow(variant, this.given(mine, variant), this.desk.data, put);
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const holds = row.holds();
+      if (outputs.includes(ALL_COMPUTED)) put(ALL_COMPUTED, 'value, not live', `IF(${row.asSent()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`, variant.verdict(ALL_COMPUTED));
       const verdict = verdictFormulas(states, holds);
       const state = variant.verdict('state');
       const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
@@ -171,23 +214,38 @@ export class JointSheets {
       return holds !== undefined;
     });
     this.made.push({ name, widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))], frozenRows: FIRST, cells, print: { paper: 'A4', landscape: true, repeatRows: FIRST } });
-    return { sheet: name, cell: (r, c) => this.tableCell(variants, outputs, r, c, name, heads, values, holding) };
+    return { sheet: name, variants, outputs, heads, values, holding };
   }
+}
 
-  private tableCell(variants: readonly Variant[], outputs: readonly string[], r: number, c: number, sheet: string, heads: ReadonlyMap<string, number>, values: ReadonlyMap<string, Cell>, holding: readonly boolean[]): TableCell {
-    const output = outputs[c] ?? '';
-    const unit = unitOf(output);
-    if (r === 0) return { name: output, value: withUnit(output, unit), unit: '' };
-    const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + r}`;
-    if (output === 'state') return { name: output, formula: cellOf('state'), value: values.get(`${r - 1} state`) ?? '', unit };
-    if (output === 'reason') return { name: output, formula: cellOf('rule'), value: values.get(`${r - 1} rule`) ?? '', unit };
-    const value = outputCell(variants[r - 1] as Variant, output);
-    const title = withUnit(output, unit);
-    if (!values.has(`${r - 1} ${title}`)) return { name: output, value, unit };
-    const isThere = typeof value === 'number' ? `ISNUMBER(${cellOf(title)})` : undefined;
-    const conditions = [...(holding[r - 1] === true ? [cellOf('fixed inputs as sent')] : []), ...(isThere === undefined ? [] : [isThere])];
-    const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${quoted('no value')})`;
-    return { name: output, formula, value, unit, ...limitsOf(output, title => limitAt(cellOf(title), values.get(`${r - 1} ${title}`))) };
+const ALL_COMPUTED = 'all computed';
+
+/** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
+function tableCell({ sheet, variants, outputs, heads, values, holding }: Written, r: number, c: number, otherwise: string): TableCell {
+  const name = outputs[c] ?? '';
+  const unit = unitOf(name);
+  if (r === 0) return { name, value: withUnit(name, unit), unit: '' };
+  const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + r}`;
+  const valueOf = (title: string): Cell | undefined => values.get(`${r - 1} ${title}`);
+  if (name === 'state' || name === 'reason' || name === ALL_COMPUTED) {
+    const title = name === 'reason' ? 'rule' : name;
+    return { name, formula: cellOf(title), value: valueOf(title) ?? '', unit };
+  }
+  const value = outputCell(variants[r - 1] as Variant, name);
+  const title = withUnit(name, unit);
+  if (valueOf(title) === undefined) return { name, value, unit };
+  const isThere = typeof value === 'number' ? [`ISNUMBER(${cellOf(title)})`] : [];
+  const conditions = [...(holding[r - 1] === true ? [cellOf('fixed inputs as sent')] : []), ...isThere];
+  const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${otherwise})`;
+  return { name, formula, value, unit, ...limitsOf(name, of => limitAt(cellOf(of), valueOf(of))) };
+}
+
+function orNothing<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (fault) {
+    if (fault instanceof Refused) return undefined;
+    throw fault;
   }
 }
 
@@ -199,13 +257,4 @@ function limitsOf(output: string, cellOf: (title: string) => Limit | undefined):
   const limit = bound === undefined ? undefined : typeof bound.limit === 'number' ? { formula: String(bound.limit), value: bound.limit } : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
   if (bound === undefined || limit === undefined) return {};
   return bound.side === 'below' || bound.side === 'at most' ? { lower: limit } : { upper: limit };
-}
-
-function valueOrNothing(variant: Variant, name: string): unknown {
-  try {
-    return variant.value(name);
-  } catch (fault) {
-    if (fault instanceof Refused) return undefined;
-    throw fault;
-  }
 }

@@ -34,7 +34,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
   const shown = fail ?? look;
   if (value === undefined || shown === undefined) {
-    const formula = finding.state === 'not checked' ? '"not checked"' : `IF(${row.asSent()},"${finding.state}","not checked")`;
+    const formula = finding.state === 'not checked' ? '"not checked"' : `IF(${row.asSent(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
   const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);

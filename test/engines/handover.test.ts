@@ -109,6 +109,20 @@ it('moves what depends on the draft', async () => {
   for (const values of [found.libreoffice, found.gnumeric]) expect(values.get(valueBeside('Joint', 'outside diameter at the root'))).toBeCloseTo(root, 9);
 });
 
+it('follows the inputs of one value of the joint', async () => {
+  const inputs: readonly (readonly [string, Cell])[] = [['screw', 'ST2.9'], ['head', 'pan'], ['wall', 2.5], ['board plane', 5.5], ['boss height', 14], ['hole', 3.4], ['material', 'ABS'], ['outside draft', 0.5]];
+  const plan = (draftDeg: number): WorkbookPlan => ({ name: 'One', sheets: [{ name: 'S', widths: [], cells: [
+    ...inputs.flatMap(([name, value], r): PlanCell[] => [{ at: address(r, 0), role: 'label', value: name }, { at: address(r, 1), role: 'input', value: name === 'outside draft' ? draftDeg : value }]),
+    ...['sink ratio', 'state', 'reason', 'boss OD root'].map((name, c): PlanCell => ({ at: address(0, 3 + c), role: 'result', formula: `=ENCL.JOINT.VALUE(A1:A8,B1:B8,"${name}")` })),
+  ] }] });
+  const sent = handed(plan(0.5));
+  const wanted = handed(plan(2));
+  expect(sent.live).toBe(4);
+  const { libreoffice, gnumeric } = await recalculate(await writeWorkbook(poisoned(changed(sent.plan, { 'S!B8': 2 }))));
+  const cells = wanted.plan.sheets.find(({ name }) => name === 'S')?.cells.filter(({ formula }) => formula !== undefined) ?? [];
+  for (const values of [libreoffice, gnumeric]) expect(cells.filter(({ at, value }) => !near(values.get(`S!${at}`), value))).toEqual([]);
+});
+
 // ---- every input of the joint, one row a change -----------------------------------------------------------------------
 
 const NAMES = [...INPUTS.keys()];

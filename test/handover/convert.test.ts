@@ -110,6 +110,22 @@ describe('texts', () => {
   });
 });
 
+describe('one value of the joint', () => {
+  const NAMES = { A1: 'screw', A2: 'head', A3: 'wall', A4: 'board plane', A5: 'boss height', A6: 'hole', A7: 'material', B1: 'ST2.9', B2: 'pan', B3: 2.5, B4: 5.5, B5: 14, B6: 3.4, B7: 'ABS' };
+  const copy = handed(workbookOf({ ...NAMES, D1: 'sink ratio', E1: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,D1)', E2: '=ROUND(ENCL.JOINT.VALUE(A1:A7,B1:B7,"slenderness"),1)', E3: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,"reason")' }));
+
+  it('has a sheet of steps, and holds while the same output is asked for', () => {
+    expect(cellAt(copy, 'S', 'E1').formula).toMatch(/^=IF\(AND\(S!\$D\$1="sink ratio"\),IF\(AND\(Variants_1!\$[A-Z]+\$6,ISNUMBER\(Variants_1!\$[A-Z]+\$6\)\),Variants_1!\$[A-Z]+\$6,NA\(\)\),NA\(\)\)$/);
+    expect(cellAt(copy, 'S', 'E1').value).toBeCloseTo(0.877, 3);
+    // 14 ÷ (2.2 × 2.9)
+    expect(cellAt(copy, 'S', 'E2').value).toBe(2.2);
+  });
+
+  it('gives the rule in place of the sentence', () => {
+    expect(cellAt(copy, 'S', 'E3').value).toBe('sink');
+  });
+});
+
 describe('values without a plain formula', () => {
   const copy = handed(workbookOf({ A1: 'ST2.9', B1: '=ENCL.SCREW.LENGTHS(A1)', D1: '=ENCL.VERSION()', E1: '=ENCL.BOSS.GUSSET(12,2.5)', J1: '=SUM(E1#)' }));
 
