@@ -6,7 +6,7 @@ import { ANYTHING, param as anyParam } from '../core/read/params';
 import { Refused } from '../core/refuse';
 import type { Size } from '../core/screw/size';
 import { formNamed, formOfCard, type Form } from '../plain/forms';
-import { print, symbol } from '../plain/print';
+import { print, symbol, stepWords } from '../plain/print';
 import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
 import { call } from '../registry';
 import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
@@ -39,9 +39,6 @@ function partsRead(form: Form, found: Set<string>): Set<string> {
   visit([form.steps ?? [], form.result]);
   return found;
 }
-
-/** A step's name in words: `shearStressMpa` -> `shear stress`. */
-const inWords = (name: string): string => name.replace(/(Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
@@ -120,7 +117,7 @@ function boundForm(desk: Desk, card: Card, form: Form, args: readonly Argument[]
   const bound = boundArguments(desk, card, args, values, partsRead(form, new Set(partsRelated(card))));
   if (bound === undefined) return undefined;
   const worded = symbolic(form, card.params.map(({ name }) => name.replace(/_/g, ' ')));
-  const step: Step = (name, text, value) => desk.steps.row({ label: inWords(name), formula: text, ...(value === undefined ? {} : { value }), words: worded.steps.get(name) ?? '' });
+  const step: Step = (name, text, value) => desk.steps.row({ label: stepWords(name), formula: text, ...(value === undefined ? {} : { value }), words: worded.steps.get(name) ?? '' });
   const formulas = spreadsheetFormulas(form, bound.map(({ ref }) => ref), step);
   return { bound, related: relations(card, name => named(card, bound, name)), results: [formulas].flat(2) as CellFormula[], words: worded.results };
 }
@@ -137,7 +134,7 @@ function named({ params }: Card, bound: readonly Bound[], path: string): string 
 /** The steps and results with names in place of numbers: what they say stays true when a number changes. */
 function symbolic(form: Form, names: readonly string[]): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
   const steps = form.steps ?? [];
-  const env = [...names, ...steps.map(([name]) => inWords(name))].map(symbol);
+  const env = [...names, ...steps.map(([name]) => stepWords(name))].map(symbol);
   const params = [...form.params, ...steps.map(([name]) => name)];
   const printed = (tree: Form['result']): ReturnType<typeof print> => print({ params, result: tree }, env);
   const result = printed(form.result);

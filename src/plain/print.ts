@@ -173,3 +173,6 @@ function called(name: string, args: readonly Piece[]): Piece {
   if (form === undefined) throw new TypeError(`no printed form of ${name}`);
   return print(form, args);
 }
+
+/** A step's name in words: `shearStressMpa` is `shear stress`. */
+export const stepWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();

@@ -5,10 +5,7 @@ import { Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../core/kinds';
 import { columnOf, valueOf } from '../core/table';
 import { formOfCard, type Form } from '../plain/forms';
-import { digits, known, printSteps } from '../plain/print';
-
-/** A step name of the formula in words: `shearStressMpa` -> `shear stress`. */
-const inWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+import { digits, known, printSteps, stepWords } from '../plain/print';
 
 /** `ISO 7049 head diameter dk, max`. */
 function columnWords({ table, key }: TableValue): string {
@@ -36,7 +33,7 @@ const inUnit = (value: number, unit: string): string => `${digits(value)}${unit 
 
 function steps(form: Form, values: readonly unknown[]): string[] {
   const { steps: named, result } = printSteps(form, values.map(known));
-  return [...named.map(({ name, piece }) => `${inWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`), result.items?.map(({ text }) => text).join('; ') ?? result.text];
+  return [...named.map(({ name, piece }) => `${stepWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`), result.items?.map(({ text }) => text).join('; ') ?? result.text];
 }
 
 export function working(card: Card, args: readonly unknown[]): string {

@@ -5,6 +5,7 @@ import { ASME_B18_6_3_OVAL_HEADS } from '../../standards/asme-b18-6-3-oval-heads
 import { ASME_B18_6_3_PAN_HEADS } from '../../standards/asme-b18-6-3-pan-heads';
 import { ASME_B18_6_3_ROUND_HEADS } from '../../standards/asme-b18-6-3-round-heads';
 import { ASME_B18_6_3_SLOTTED_PAN_HEADS } from '../../standards/asme-b18-6-3-slotted-pan-heads';
+import { ASME_B18_6_3_HEAD_ANGLE, ISO_7721_1_HEAD_ANGLE } from '../../standards/head-angles';
 import { DIN_7981_PAN_HEADS } from '../../standards/din7981-pan-heads';
 import { DIN_7991_COUNTERSUNK_HEADS } from '../../standards/din7991-countersunk-heads';
 import { ISO_10642_COUNTERSUNK_HEADS } from '../../standards/iso10642-countersunk-heads';
@@ -39,6 +40,9 @@ export interface Head {
   readonly heightIsTotal?: boolean;
 }
 
+const ISO_DEG = valueOf(ISO_7721_1_HEAD_ANGLE, 'all', 'angle');
+const ASME_DEG = valueOf(ASME_B18_6_3_HEAD_ANGLE, 'all', 'angle');
+
 const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: readonly string[] })[] = [
   { family: 'M', table: ISO_7045_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
   { family: 'M', table: ISO_1580_SLOTTED_PAN_HEADS, style: 'flat-seated', words: ['slotted pan'] },
@@ -46,23 +50,23 @@ const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: re
   { family: 'M', table: ISO_1207_CHEESE_HEADS, style: 'flat-seated', words: ['cheese'] },
   { family: 'M', table: ISO_4762_SOCKET_HEADS, style: 'flat-seated', words: ['socket cap'] },
   { family: 'M', table: ISO_7380_1_BUTTON_HEADS, style: 'flat-seated', words: ['button'] },
-  { family: 'M', table: ISO_7046_1_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90, words: ['countersunk', 'flat'] },
-  { family: 'M', table: ISO_7046_2_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
-  { family: 'M', table: ISO_2009_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
-  { family: 'M', table: ISO_10642_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
-  { family: 'M', table: DIN_7991_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90 },
-  { family: 'M', table: ISO_7047_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: 90, words: ['raised countersunk', 'oval'] },
+  { family: 'M', table: ISO_7046_1_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG, words: ['countersunk', 'flat'] },
+  { family: 'M', table: ISO_7046_2_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
+  { family: 'M', table: ISO_2009_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
+  { family: 'M', table: ISO_10642_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
+  { family: 'M', table: DIN_7991_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
+  { family: 'M', table: ISO_7047_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: ISO_DEG, words: ['raised countersunk', 'oval'] },
   { family: 'ST', table: ISO_7049_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
   { family: 'ST', table: ISO_14585_PAN_HEADS, style: 'flat-seated', words: ['hexalobular pan'] },
   { family: 'ST', table: DIN_7981_PAN_HEADS, style: 'flat-seated' },
-  { family: 'ST', table: ISO_7050_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: 90, words: ['countersunk', 'flat'] },
-  { family: 'ST', table: ISO_7051_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: 90, words: ['raised countersunk', 'oval'] },
+  { family: 'ST', table: ISO_7050_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG, words: ['countersunk', 'flat'] },
+  { family: 'ST', table: ISO_7051_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: ISO_DEG, words: ['raised countersunk', 'oval'] },
   { family: '#', table: ASME_B18_6_3_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
   { family: '#', table: ASME_B18_6_3_SLOTTED_PAN_HEADS, style: 'flat-seated', words: ['slotted pan'] },
   { family: '#', table: ASME_B18_6_3_FILLISTER_HEADS, style: 'flat-seated', words: ['fillister'] },
   { family: '#', table: ASME_B18_6_3_ROUND_HEADS, style: 'flat-seated', words: ['round'] },
-  { family: '#', table: ASME_B18_6_3_FLAT_HEADS, style: 'countersunk', angleDeg: 82, words: ['countersunk', 'flat'] },
-  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: 82, heightIsTotal: true, words: ['raised countersunk', 'oval'] },
+  { family: '#', table: ASME_B18_6_3_FLAT_HEADS, style: 'countersunk', angleDeg: ASME_DEG, words: ['countersunk', 'flat'] },
+  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: ASME_DEG, heightIsTotal: true, words: ['raised countersunk', 'oval'] },
 ];
 
 const headFamily = (size: Size): SizeFamily => (size.family === 'M' || size.family === 'ST' ? size.family : '#');
