@@ -149,5 +149,3 @@ function drawn(sheet: Sheet, shape: Shape, labels: readonly Label[], list: reado
     ...scaleBar(view, [MARGIN_PX, bottom + FOOT_PX - 6], barText, inch ? 'pull; lengths in mm (inch)' : 'pull; lengths in mm'),
   ];
 }
-
-export const sectionSvg = (variant: Variant, options?: SectionOptions): string => section(variant, options).svg;

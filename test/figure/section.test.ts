@@ -1,13 +1,13 @@
 // The section figure read back from its text: to scale, drafts true, numbers on it, nothing over anything else.
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { section, sectionSvg } from '../../src/figure/section';
+import { section } from '../../src/figure/section';
 import { bestOfThreeMs } from '../kit/best-of';
 import { SEED } from '../kit/seed';
 import { type Inputs, JOINTS, LOGGER, variantOf } from './joints';
 import { allPoints, boxOf, elements, ofClass, overlap, type Point, pointsOf, viewBox } from './read-svg';
 
-const drawn = (inputs: Inputs): string => sectionSvg(variantOf(inputs));
+const drawn = (inputs: Inputs): string => section(variantOf(inputs)).svg;
 
 /** Outline of the thread half: x to the right of the axis, y below the boss face, px. */
 function bossOutline(svg: string): { readonly points: readonly Point[]; readonly axisX: number } {
@@ -88,7 +88,7 @@ describe('what stands on it', () => {
     ]));
   });
   test('inches in brackets where they are asked for', () => {
-    const svg = sectionSvg(variantOf(LOGGER), { inch: true });
+    const svg = section(variantOf(LOGGER), { inch: true }).svg;
     expect(labels(svg)).toEqual(expect.arrayContaining(['boss OD Ø6.40 (0.252 in)', 'wall 2.50 (0.098 in)']));
     expect(drawn(LOGGER)).not.toContain(' in)');
   });
@@ -187,10 +187,10 @@ test('the same joint gives the same text', () => {
 });
 
 test('a wider sheet has a larger part and type of the same size', () => {
-  const wide = sectionSvg(variantOf(LOGGER), { widthPx: 1000 });
+  const wide = section(variantOf(LOGGER), { widthPx: 1000 }).svg;
   expect(viewBox(wide).width).toBe(1000);
   expect(scaleOf(wide)).toBeGreaterThan(scaleOf(drawn(LOGGER)));
-  expect(sectionSvg(variantOf(LOGGER), { widthPx: 10 })).not.toMatch(/NaN|Infinity/);
+  expect(section(variantOf(LOGGER), { widthPx: 10 }).svg).not.toMatch(/NaN|Infinity/);
 });
 
 test('hostile text stays text', () => {
@@ -240,7 +240,7 @@ const JOINT = fc
 test('any joint: numbers, inside the sheet, labels apart, leaders apart', () => {
   fc.assert(
     fc.property(JOINT, fc.boolean(), fc.boolean(), fc.integer({ min: 300, max: 1200 }), (inputs, inch, letters, widthPx) => {
-      const svg = sectionSvg(variantOf(inputs), { inch, letters, widthPx });
+      const svg = section(variantOf(inputs), { inch, letters, widthPx }).svg;
       expect(svg).not.toMatch(/NaN|undefined|Infinity/);
       const { width, height } = viewBox(svg);
       const outside = allPoints(svg).filter(([x, y]) => !(x >= 0 && x <= width && y >= 0 && y <= height));
