@@ -12,6 +12,8 @@ import { serve } from "./serve";
 const dist = "dist";
 const browserPath = process.env.CHROMIUM ?? "/usr/bin/chromium";
 const grid = 'canvas[id^="univer-sheet-main-canvas"]';
+const nameBox = '[data-u-comp="defined-name"]';
+
 const quiet = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
 export interface BenchPage {
@@ -91,11 +93,13 @@ export async function benchPage(): Promise<BenchPage> {
     },
     async goTo(sheetName, at) {
       await page.locator('[data-u-comp="slide-tab-item"]', { hasText: sheetName }).first().click();
-      await page.locator('[data-u-comp="defined-name"] input').click();
+      await page.locator(`${nameBox} input`).click();
       await page.keyboard.press("Control+a");
       await page.keyboard.type(at);
       await page.keyboard.press("Enter");
       await expect.poll(() => page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName, at });
+      // What is typed before the name box has given up the keyboard would land there.
+      await page.waitForFunction((box) => document.activeElement?.closest(box) === null, nameBox);
     },
     async tab(name) {
       await page.locator("#tabs").getByRole("tab", { name }).click();

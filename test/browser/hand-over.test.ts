@@ -108,7 +108,7 @@ test("the pane offers it too", async () => {
 });
 
 test("a long one shows that it runs, and stops when asked", async () => {
-  const variants = 2_000;
+  const variants = 800;
   const row = ["ST2.9", "ISO 7049", 16, 2.5, 3.4, 2.5, "ABS", 5.5, 1.6, 14];
   const names = ["screw", "head", "length", "wall", "hole", "seat", "material", "board plane", "board", "boss height"];
   const at = (column: number, line: number) => `${String.fromCharCode(65 + column)}${line}`;
@@ -140,11 +140,11 @@ test("a long one shows that it runs, and stops when asked", async () => {
   bench.page.removeAllListeners("download");
 });
 
-test("two thousand variants are handed over", async () => {
+test("many variants are handed over", async () => {
   await ask();
   const start = performance.now();
   const [download] = await Promise.all([bench.page.waitForEvent("download", { timeout: 60_000 }), dialog().getByRole("button", { name: "Save the copy" }).press("Enter")]);
-  console.log(`2000 variants: saved after ${((performance.now() - start) / 1000).toFixed(1)} s`);
+  console.log(`800 variants: saved after ${((performance.now() - start) / 1000).toFixed(1)} s`);
   expect(download.suggestedFilename()).toBe("Logger lid-C.xlsx");
 }, 120_000);
 
