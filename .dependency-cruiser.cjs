@@ -5,8 +5,8 @@ const npm = (name) => `^(node_modules/)?${name}(/|$)`;
 
 module.exports = {
   forbidden: [
-    only("standards-are-data", "^src/standards/", ["^src/core/kinds[.]ts$"],
-      "A published table is compared with its source line by line, so it holds data and its types. Put what computes with it in src/core."),
+    only("standards-are-data", "^src/standards/", ["^src/core/kinds[.]ts$", "^src/standards/"],
+      "A published table is compared with its source line by line, so it holds data and its types, or refers to the table that it is held to equal. Put what computes with it in src/core."),
     only("core-is-pure", "^src/core/", ["^src/(core|standards)/", npm("@stdlib/math-base-special-(erfc|ln)"), npm("pure-rand")],
       "The core must give the same answer in Excel, in a browser and in a test. Pure mathematics may come from a package; no Node, no host."),
     only("joint-on-core", "^src/joint/", ["^src/(joint|core|standards|plain)/", npm("fastest-levenshtein")],
