@@ -16,7 +16,7 @@ afterAll(async () => {
 });
 
 const view = "#bw-view-Figure";
-const figureOf = () => expect.poll(() => bench.page.locator(`${view} h2`).textContent(), { timeout: 5_000 });
+const figureOf = () => expect.poll(() => bench.page.locator(`${view} h2`).textContent());
 const drawn = (text: string) => bench.page.locator(`${view} svg text`).getByText(text);
 
 /** Words of each dimension with its number. */
@@ -71,11 +71,11 @@ test("a longer screw is drawn, with the numbers of the cells", async () => {
   await bench.goTo("Variants", "E6");
   await bench.type("16");
   await bench.page.keyboard.press("ArrowUp");
-  await expect.poll(async () => (await dimensions()).get("full thread, worst"), { timeout: 5_000 }).toBe(7.34);
+  await expect.poll(async () => (await dimensions()).get("full thread, worst")).toBe(7.34);
   expect((await dimensions()).get("screw length")).toBe(16);
   await expectFigureToSayWhatTheCellsSay("A  first choice");
   await bench.page.keyboard.press("Control+z");
-  await expect.poll(async () => (await dimensions()).get("full thread, worst"), { timeout: 5_000 }).toBe(4.34);
+  await expect.poll(async () => (await dimensions()).get("full thread, worst")).toBe(4.34);
 });
 
 test("the figure follows the selection within two frames", async () => {

@@ -132,7 +132,7 @@ test('an error handed in comes back as that error where the runtime has a number
 test('our functions ask the network for nothing, and nothing goes wrong on the page', async () => {
   const alone = await excel('none');
   const foreign = ({ requests }: Excel): Set<string> => new Set(requests.filter(url => !url.startsWith('https://functions.test/')));
-  await expect.poll(() => foreign(alone).size, { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => foreign(alone).size).toBe(1);
   expect(foreign(host)).toEqual(foreign(alone));
   expect(host.faults).toEqual(alone.faults);
   await alone.close();

@@ -30,7 +30,7 @@ test('its own files and Office.js, whatever is opened in it', async () => {
   });
   await page.goto(`${ORIGIN}pane.html`);
   const tabs = page.getByRole('tab');
-  await expect.poll(() => tabs.count(), { timeout: 10_000 }).toBeGreaterThan(1);
+  await expect.poll(() => tabs.count()).toBeGreaterThan(1);
   for (const tab of await tabs.all()) await tab.click();
   // Office.js takes its time
   await page.waitForTimeout(3_000);
