@@ -15,7 +15,7 @@ export interface Recalculated {
   readonly gnumeric: Values;
 }
 
-const SECONDS = 100;
+const SECONDS = 400;
 
 const run = promisify(execFile);
 

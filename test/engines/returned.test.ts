@@ -21,11 +21,11 @@ const { plan } = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { part:
 /** The file as each program saves it. */
 const SAVED: Readonly<Record<string, (folder: string) => Promise<string>>> = {
   LibreOffice: async folder => {
-    await run('timeout', ['100', 'soffice', `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`, '--headless', '--norestore', '--convert-to', 'xlsx', '--outdir', join(folder, 'out'), join(folder, 'in.xlsx')]);
+    await run('timeout', ['400', 'soffice', `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`, '--headless', '--norestore', '--convert-to', 'xlsx', '--outdir', join(folder, 'out'), join(folder, 'in.xlsx')]);
     return join(folder, 'out', 'in.xlsx');
   },
   Gnumeric: async folder => {
-    await run('timeout', ['100', 'ssconvert', join(folder, 'in.xlsx'), join(folder, 'out.xlsx')]);
+    await run('timeout', ['400', 'ssconvert', join(folder, 'in.xlsx'), join(folder, 'out.xlsx')]);
     return join(folder, 'out.xlsx');
   },
 };

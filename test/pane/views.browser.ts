@@ -37,6 +37,7 @@ afterAll(async () => {
 beforeEach(async () => {
   await page?.close();
   page = await browser.newPage({ viewport: { width: 320, height: 900 } });
+  page.setDefaultTimeout(120_000);
   faults = [];
   page.on("console", (message) => message.type() === "error" && faults.push(message.text()));
   page.on("pageerror", (error) => faults.push(error.message));

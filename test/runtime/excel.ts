@@ -122,6 +122,7 @@ export async function excel(scripts: 'functions' | 'none' = 'functions'): Promis
   if (!existsSync(CHROMIUM)) throw new Error(`there is no Chromium at ${CHROMIUM}: install it, or name it in the variable CHROMIUM`);
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: QUIET });
   const page = await browser.newPage();
+  page.setDefaultTimeout(120_000);
   const requests: string[] = [];
   const faults: string[] = [];
   await page.route('**', route => {
