@@ -3,6 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import { LicenseWebpackPlugin } from "license-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import webpack from "webpack";
@@ -25,6 +26,14 @@ const errorsReachTheFunctions = {
     });
   },
 };
+
+/** What each package in the built files asks to go along: its name, version, licence, and the text of it. */
+const licences = (modules) =>
+  modules
+    .map(({ packageJson: { name, version }, licenseId, licenseText }) => ({ name, text: `== ${name} ${version} | ${licenseId ?? "none stated"}\n\n${licenseText?.trim() ?? ""}\n` }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1))
+    .map(({ text }) => text)
+    .join("\n");
 
 /** The mathematics library brings stand-ins for what every browser that can run the add-in has. */
 const native = {
@@ -61,6 +70,7 @@ export default (_env, { mode = "production" }) => ({
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
     errorsReachTheFunctions,
     new MiniCssExtractPlugin({ filename: "[name].css" }),
+    new LicenseWebpackPlugin({ perChunkOutput: false, outputFilename: "licences.txt", renderLicenses: licences }),
     new CopyPlugin({
       patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }],
     }),
