@@ -1,7 +1,7 @@
 // A text twice as long takes about twice the time to read or to refuse, at whatever length: no text stalls a sheet.
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/registry';
-import { bestOfThreeMs } from '../kit/best-of';
+import { bestOfThreeMs, quietOnceMs } from '../kit/best-of';
 
 /** A cell holds no more. */
 const LONGEST = 32_768;
@@ -95,4 +95,9 @@ test('a variant of a long table takes no longer than one of a short table', () =
   const ratio = Math.min(...[1, 2, 3].map(() => usEach(10_000) / usEach(100)));
   console.log(`JOINT.TABLE: a variant of 10,000 takes ${ratio.toFixed(2)} times as long as one of 100`);
   expect(ratio).toBeLessThan(1.5);
+});
+
+test('a million samples of ten links take about a second', { timeout: 300_000 }, () => {
+  const links = Array.from({ length: 10 }, () => [1]);
+  expect(quietOnceMs(() => expect(call('STACK.SIMULATE', [links, 0.1, 1, 9.7, 10.3, 1_000_000])).toMatchObject({ ok: true }))).toBeLessThan(3000);
 });
