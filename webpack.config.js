@@ -3,6 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import { LicenseWebpackPlugin } from "license-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import webpack from "webpack";
@@ -24,6 +25,22 @@ const errorsReachTheFunctions = {
       });
     });
   },
+};
+
+/** What each package in the built files asks to go along: name, version, licence, and the text of it. Parts of preact have a package.json of their own. */
+const licences = {
+  perChunkOutput: false,
+  outputFilename: "licences.txt",
+  excludedPackageTest: (name) => ["jsx-runtime", "preact-hooks"].includes(name),
+  // its package.json is silent, its licence file is not
+  licenseTypeOverrides: { "@univerjs/telemetry": "Apache-2.0" },
+  stats: { warnings: false, errors: true },
+  renderLicenses: (modules) =>
+    modules
+      .map(({ packageJson: { name, version, author }, licenseId, licenseText }) =>
+        `== ${name} ${version} | ${licenseId ?? "none stated"}\n\n${licenseText?.trim() ?? `The package brings no text of it. Author: ${author?.name ?? author}`}\n`)
+      .sort()
+      .join("\n"),
 };
 
 /** The mathematics library brings stand-ins for what every browser that can run the add-in has. */
@@ -61,6 +78,7 @@ export default (_env, { mode = "production" }) => ({
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
     errorsReachTheFunctions,
     new MiniCssExtractPlugin({ filename: "[name].css" }),
+    new LicenseWebpackPlugin(licences),
     new CopyPlugin({
       patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }],
     }),

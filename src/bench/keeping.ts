@@ -26,6 +26,7 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
   const demoMark = markOf(JSON.stringify(demo.plan));
   let startedFrom = demoMark;
   let unsaved = false;
+  let refused = false;
   let timer = 0;
 
   const sayKept = (text: string) => say(`${text}${[demoMark, fromFile].includes(startedFrom) ? "" : " · the demo has changed since"}`);
@@ -34,8 +35,10 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
     clearTimeout(timer);
     if (!unsaved) return;
     unsaved = false;
+    refused = true;
     try {
       keep(workbook.snapshot(), startedFrom);
+      refused = false;
       sayKept(`Saved in this browser ${new Date().toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" })}`);
     } catch (thrown) {
       say(`Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx`);
@@ -48,10 +51,15 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
     timer = window.setTimeout(save, pauseMs);
   });
   addEventListener("pagehide", save);
+  // The browser then asks before it leaves what would be lost.
+  addEventListener("beforeunload", (event) => {
+    save();
+    if (refused || workbook.isTyping()) event.preventDefault();
+  });
 
   // The demo is kept only once it is changed: a newer demo then reaches everyone who left it as it was.
   function openDemo(text: string): void {
-    unsaved = false;
+    unsaved = refused = false;
     startedFrom = demoMark;
     workbook.openPlan(demo.plan, demo.start);
     demo.opened();

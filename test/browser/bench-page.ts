@@ -9,7 +9,7 @@ import type { SheetCell } from "../../src/sheet/port";
 import { expect } from "vitest";
 import { serve } from "./serve";
 
-const dist = "dist";
+const dist = process.env.BUILT ?? "dist";
 const browserPath = process.env.CHROMIUM ?? "/usr/bin/chromium";
 const grid = 'canvas[id^="univer-sheet-main-canvas"]';
 const nameBox = '[data-u-comp="defined-name"]';

@@ -1,11 +1,11 @@
 // A text twice as long takes about twice the time to read or to refuse, at whatever length: no text stalls a sheet.
 import { describe, expect, test } from 'vitest';
 import { call } from '../../src/registry';
-import { bestOfThreeMs, slowness } from '../kit/best-of';
+import { bestOfThreeMs, quietOnceMs } from '../kit/best-of';
 
 /** A cell holds no more. */
 const LONGEST = 32_768;
-const AT_ONCE_MS = 0.1 * slowness();
+const AT_ONCE_MS = 0.1;
 /** An eighth of the text is compared with all of it: 8 times as long is linear, 64 times is a reader that looks back. */
 const PARTS = 8;
 const MOST = 3 * PARTS;
@@ -95,4 +95,9 @@ test('a variant of a long table takes no longer than one of a short table', () =
   const ratio = Math.min(...[1, 2, 3].map(() => usEach(10_000) / usEach(100)));
   console.log(`JOINT.TABLE: a variant of 10,000 takes ${ratio.toFixed(2)} times as long as one of 100`);
   expect(ratio).toBeLessThan(1.5);
+});
+
+test('a million samples of ten links take about a second', { timeout: 300_000 }, () => {
+  const links = Array.from({ length: 10 }, () => [1]);
+  expect(quietOnceMs(() => expect(call('STACK.SIMULATE', [links, 0.1, 1, 9.7, 10.3, 1_000_000])).toMatchObject({ ok: true }))).toBeLessThan(3000);
 });

@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 import type { Outcome } from '../../src/core/call';
 import type { Card } from '../../src/core/card';
 import { CARDS, call } from '../../src/registry';
-import { bestOfThreeMs, slowness } from './best-of';
+import { quietMs } from './best-of';
 
 const LONGEST_MS = 50;
 /** Time that grows with what is asked for. */
@@ -54,6 +54,6 @@ export function check(card: Card, args: readonly unknown[]): boolean {
   const answer = call(card.id, args);
   const tookMs = performance.now() - start;
   expectWhole(card, args, answer);
-  if (tookMs > LONGEST_MS && SLOW[card.id] === undefined) expect(bestOfThreeMs(() => void call(card.id, args))).toBeLessThan(LONGEST_MS * slowness());
+  if (tookMs > LONGEST_MS && SLOW[card.id] === undefined) expect(quietMs(() => void call(card.id, args))).toBeLessThan(LONGEST_MS);
   return answer.ok;
 }

@@ -36,6 +36,8 @@ export interface BenchWorkbook {
   /** @param start the cell that is selected; the first one if left out. */
   openPlan(plan: WorkbookPlan, start?: Selection): void;
   name(): string;
+  /** An entry is open that is not taken in yet. */
+  isTyping(): boolean;
   /** What is open, calculated; an entry that is being typed is taken in. */
   contents(): Promise<OpenWorkbook>;
   open(snapshot: Snapshot): void;
@@ -89,6 +91,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       sheet.getRange(start.at).activate();
     },
     name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? "",
+    isTyping: () => sheets.api.getWorkbook(workbookId)?.isCellEditing() ?? false,
     async contents() {
       await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
       await sheets.api.getFormula().onCalculationResultApplied();

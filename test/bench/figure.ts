@@ -1,0 +1,26 @@
+// What a measurement says, and how time is taken: processor time, so that another load on the machine counts less.
+export interface Figure {
+  readonly what: string;
+  readonly measured: string;
+  /** Nothing where only growth or size of the figure itself is of interest. */
+  readonly target?: string;
+  readonly how: string;
+}
+
+export function processorMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+/** Nanoseconds of processor time a turn, the fastest of many runs. */
+export function ns(turns: number, work: (turn: number) => unknown, runs = 30): number {
+  let best = Infinity;
+  for (let run = 0; run < runs; run++) {
+    const start = processorMs();
+    for (let turn = 0; turn < turns; turn++) work(turn);
+    best = Math.min(best, processorMs() - start);
+  }
+  return (best / turns) * 1e6;
+}
+
+export const digits = (value: number): string => (value < 100 ? value.toPrecision(3) : value.toFixed(0));
