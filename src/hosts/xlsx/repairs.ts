@@ -37,7 +37,7 @@ function reach(start: number, distancePx: number, sizePx: (index: number) => num
 /** A note is as tall as its text, where the library gives every one four rows. */
 const noteSizes = (plan: SheetPlan): Repair => xml => {
   const cells = placed(plan);
-  const heights = heightsPt(cells);
+  const heights = heightsPt(cells, plan.pictures);
   const notes = new Map(cells.map(({ cell, place }) => [`${place.row},${place.col}`, cell.note ?? '']));
   const colPx = (col: number): number => columnPx(plan, col);
   const rowPx = (row: number): number => ((heights.get(row) ?? PLAIN_ROW_PT) * 4) / 3;

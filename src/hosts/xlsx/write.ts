@@ -76,7 +76,7 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
     for (const { row, col } of placesIn(one.band)) written.set(`${row},${col}`, { style });
     written.set(`${one.place.row},${one.place.col}`, { ...cellOf(one, where(one.cell.at)), style });
   }
-  const heights = heightsPt(cells);
+  const heights = heightsPt(cells, plan.pictures);
   const frozenRows = plan.frozenRows ?? 0;
   return {
     name: sheetName(plan.name),
