@@ -23,6 +23,7 @@ const RULES = [
   'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
   'Sizes are those of the moulded part, not of the cavity. When and in which state they are measured is to be agreed.',
   'Cells with a light blue background are inputs. Everything else follows from them or stays as it was sent.',
+  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off are not. Any program takes the protection off.',
 ];
 
 const ASSUMPTIONS = [

@@ -1,6 +1,5 @@
 // The joints in section: a picture that carries letters only, and below it what the letters stand for, as live values.
 import type { PlanCell, Picture, SheetPlan } from '../sheet/plan';
-import { digitsOf } from './digits';
 import { address } from './formula';
 import type { Figures, JointFigure, TableCell } from './joint-sheet';
 import { withStates } from './ranges';
@@ -16,6 +15,8 @@ const WIDTHS = [7, 27, 11, 6, 2, 7, 27, 11, 6];
 const SECOND = 5;
 const ROW_PX = 20;
 const TITLE_ROWS = 2;
+/** All values of a drawing have the same places. */
+const FORMAT = '0.00';
 
 export function figureSheet(name: string, { shown, left }: Figures, date: string, pngOf: PngOf): SheetPlan {
   const day = date === '' ? 'at the hand-over' : `on ${cellText(date)}`;
@@ -47,7 +48,7 @@ const wordsOf = ({ label, state }: JointFigure, day: string): string =>
   cellText(`Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are explained in the table below.`);
 
 function live(row: number, column: number, { formula, value }: TableCell): PlanCell {
-  return { at: address(row, column), role: 'result', ...(formula === undefined ? {} : { formula: `=${formula}` }), value, ...digitsOf(value) };
+  return { at: address(row, column), role: 'result', ...(formula === undefined ? {} : { formula: `=${formula}` }), value, ...(typeof value === 'number' ? { format: FORMAT } : {}) };
 }
 
 function legendCells(top: number, { legend }: JointFigure): PlanCell[] {

@@ -42,8 +42,9 @@ export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlo
   const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left }, figures: figures?.name }, data);
   const sources = sourcesSheet(sourcesName, copy.used, data.tables);
   const all = [cover, measured.plan, ...(figures === undefined ? [] : [figures]), ...sheets, data.plan(), sources];
-  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, print: { ...sheet.print, paper } })) };
-  assertPlain(plan, new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]));
+  const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
+  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })) };
+  assertPlain(plan, own);
   return { plan, findings, live, asValues };
 }
 

@@ -65,6 +65,8 @@ export interface SheetPlan {
   /** Ranges in which a state word (pass, look, fail, not checked) gets its colour. */
   readonly stateRanges?: readonly string[];
   readonly validations?: readonly Validation[];
+  /** A guard against slips, without a password: formulas alone are locked, or all but the inputs. */
+  readonly locked?: 'formulas' | 'all but inputs';
   readonly print?: Print;
   readonly pictures?: readonly Picture[];
 }

@@ -16,7 +16,7 @@ export interface PlacedCell {
 }
 
 /** What the plan does not name, in characters of the sheet font and in points. */
-const PLAIN_WIDTH = 9;
+export const PLAIN_WIDTH = 9;
 export const PLAIN_ROW_PT = 15;
 
 export const PT_PER_PX = 0.75;
