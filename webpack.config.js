@@ -70,6 +70,7 @@ export default (_env, { mode = "production" }) => ({
   module: {
     rules: [
       { test: /\.tsx?$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      { test: /\.(wasm|ttf)$/, type: "asset/resource", generator: { filename: "assets/[name][ext]" } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },

@@ -1,8 +1,9 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
 import { looksOf, sourceOf } from "../handover/from-plan";
-import { handover } from "../handover/handover";
+import { handover, type Making } from "../handover/handover";
 import type { TitleBlock } from "../handover/title-block";
 import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
+import { pngRenderer } from "../hosts/png/browser";
 import { readWorkbook } from "../hosts/xlsx/read";
 import { writeWorkbook } from "../hosts/xlsx/write";
 import type { Answer, Copy, CopySummary, Job, Work } from "./files";
@@ -10,15 +11,15 @@ import type { Answer, Copy, CopySummary, Job, Work } from "./files";
 /** The counts do not depend on what stands in the title block. */
 const untitled: TitleBlock = { part: "", number: "", revision: "", date: "", status: "for information", madeBy: "", checkedBy: "" };
 
-const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock) => handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title);
+const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock, making?: Making) => handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title, making);
 
 function summary(open: OpenWorkbook): CopySummary {
   const { live, asValues, findings } = copyOf(open, untitled);
   return { live, asValues, findings };
 }
 
-async function copy({ title, ...open }: Work["handOver"]["given"]): Promise<Copy> {
-  const { plan, live, asValues } = copyOf(open, title);
+async function copy({ title, paper, ...open }: Work["handOver"]["given"]): Promise<Copy> {
+  const { plan, live, asValues } = copyOf(open, title, { paper, pngOf: await pngRenderer() });
   return { bytes: await writeWorkbook(plan), live, asValues };
 }
 

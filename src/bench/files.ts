@@ -1,6 +1,6 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { Finding } from "../handover/finding";
-import type { TitleBlock } from "../handover/title-block";
+import type { Paper, TitleBlock } from "../handover/title-block";
 import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
 import type { ReadWorkbook } from "../hosts/xlsx/read";
 import type { WorkbookPlan } from "../sheet/plan";
@@ -24,7 +24,7 @@ export interface Work {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
   readonly summary: { readonly given: OpenWorkbook; readonly answer: CopySummary };
-  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock }; readonly answer: Copy };
+  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock; readonly paper: Paper }; readonly answer: Copy };
 }
 
 export type Job = { [Kind in keyof Work]: { readonly kind: Kind; readonly given: Work[Kind]["given"] } }[keyof Work];

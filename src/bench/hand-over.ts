@@ -1,6 +1,6 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
 import type { Finding } from "../handover/finding";
-import { STATUSES, type TitleBlock } from "../handover/title-block";
+import { PAPERS, STATUSES, type Paper, type TitleBlock } from "../handover/title-block";
 import type { BenchWorkbook, OpenWorkbook } from "../hosts/bench/bench-workbook";
 import { busy } from "./busy";
 import { byId, count, element, messageOf, whenClosed } from "./dom";
@@ -80,10 +80,13 @@ function titleIn(form: HTMLFormElement): TitleBlock {
   };
 }
 
+const paperIn = (form: HTMLFormElement): Paper => PAPERS.find((paper) => paper === new FormData(form).get("paper")) ?? PAPERS[0];
+
 export function handOver(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
   const dialog = byId<HTMLDialogElement>("hand-over-dialog");
   const form = byId<HTMLFormElement>("hand-over-form");
-  (form.elements.namedItem("status") as HTMLSelectElement).append(...STATUSES.map((status) => element("option", status)));
+  const choices = { status: STATUSES, paper: PAPERS };
+  for (const [name, words] of Object.entries(choices)) (form.elements.namedItem(name) as HTMLSelectElement).append(...words.map((word) => element("option", word)));
 
   byId("hand-over-no").addEventListener("click", () => dialog.close());
 
@@ -101,7 +104,7 @@ export function handOver(workbook: BenchWorkbook, say: (text: string) => void): 
     stopSummary();
     if (!isWanted) return;
     const title = titleIn(form);
-    const copy = await busy("Writing the copy …", work("handOver", { ...(await contents), title }));
+    const copy = await busy("Writing the copy …", work("handOver", { ...(await contents), title, paper: paperIn(form) }));
     if (copy === undefined) return;
     const name = download(copy.bytes, `${title.part}-${title.revision}`);
     say(`${name} is saved: ${count(copy.live, "value")} live, ${copy.asValues} as values`);

@@ -1,5 +1,4 @@
 // What is dimensioned: words, value, and where on the part it belongs. One entry a dimension.
-import type { Screw } from '../core/screw/thread';
 import { unitOf } from '../joint/evaluate';
 import type { Reading, Shape } from './shape';
 import type { Place } from './view';
@@ -28,6 +27,10 @@ interface SpanPlace {
 
 export interface Dimension {
   readonly words: string;
+  /** What it is called where it stands alone. */
+  readonly title: string;
+  /** The name in the joint that has the value. */
+  readonly name: string;
   readonly value: number | undefined;
   readonly unit: string;
   /** Nothing where there is no value. */
@@ -36,7 +39,7 @@ export interface Dimension {
 
 interface Entry {
   readonly words: string;
-  /** The name in the joint that must have a value. */
+  readonly title?: string;
   readonly name: string;
   readonly unit: string;
   readonly value: (read: Reading) => number | undefined;
@@ -97,12 +100,12 @@ dimension('sleeve', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined :
 dimension('gap', ({ threadHalf: t }, value) => t && span([t.odR, -value], [t.odR, 0]));
 dimension('relief', ({ threadHalf: t }, value) => t && span([t.odR, 0], [t.reliefR, value], 'thread'));
 
-const fullThread = (words: string, name: string, look: SpanLook, value: Entry['value'] = read => read.mm(name)): void => {
-  list.push({ words, name, unit: 'mm', value, place: ({ threadHalf: t, screw: s }, mm) => t && s && span([s.screw.majorMaxMm / 2, t.relief], [s.screw.majorMaxMm / 2, t.relief + Math.max(0, mm)], 'thread', look) });
+const fullThread = (words: string, name: string, look: SpanLook, title = `full thread, ${words}`): void => {
+  list.push({ words, title, name, unit: 'mm', value: read => read.mm(name), place: ({ threadHalf: t, screw: s }, mm) => t && s && span([s.screw.majorMaxMm / 2, t.relief], [s.screw.majorMaxMm / 2, t.relief + Math.max(0, mm)], 'thread', look) });
 };
-fullThread('full thread, worst', 'engagement min', 'worst');
+fullThread('full thread, worst', 'engagement min', 'worst', 'full thread, worst');
 fullThread('nominal', 'engagement', 'nominal');
-fullThread('asked', 'ratio', 'asked', askedMm);
+fullThread('asked', 'engagement asked', 'asked');
 
 dimension('point', ({ screw: s, threadHalf: t }, value) => s && span([s.screw.majorMaxMm / 2, s.bearing + s.length - value], [0, s.bearing + s.length], t && 'thread'));
 dimension('screw length', ({ screw: s }, value) => s && span([s.headR, s.bearing], [0, s.bearing + value]));
@@ -113,23 +116,16 @@ dimension('floor under hole', ({ threadHalf: t }) => t && span([t.pilotAt(t.hole
 dimension('boss height', ({ threadHalf: t }) => t && span([t.odR, 0], [EDGE, t.root]));
 dimension('wall', ({ threadHalf: t }) => t && span([EDGE, t.root], [EDGE, t.back]));
 
-/** Full-thread engagement asked: ratio × d. */
-export function askedMm(read: Reading): number | undefined {
-  const ratio = read.mm('ratio');
-  const screw = read.get('screw') as Screw | undefined;
-  return ratio === undefined || screw === undefined ? undefined : ratio * screw.nominalMm;
-}
-
 /** Heights below this print as 0.00 and are left out. */
 const NOTHING_MM = 0.005;
 
 /** The dimensions of this joint in fixed order: those with a place, and those that should have a value and have none. */
 export function dimensionsOf(read: Reading, shape: Shape): Dimension[] {
-  return list.flatMap(({ words, name, unit, value, place }): Dimension[] => {
+  return list.flatMap(({ words, title = words, name, unit, value, place }): Dimension[] => {
     const held = value(read);
-    if (held === undefined) return read.lacks(name) ? [{ words, unit, value: undefined, place: undefined }] : [];
+    if (held === undefined) return read.lacks(name) ? [{ words, title, name, unit, value: undefined, place: undefined }] : [];
     const where = place(shape, held);
     if (where === undefined || (where.side === 'right' && Math.abs(held) < NOTHING_MM)) return [];
-    return [{ words, unit, value: held, place: where }];
+    return [{ words, title, name, unit, value: held, place: where }];
   });
 }

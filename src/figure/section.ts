@@ -20,11 +20,22 @@ export interface SectionOptions {
   readonly widthPx?: number;
   /** Letters on the drawing; what they stand for is in the legend. */
   readonly letters?: boolean;
+  /** For a sheet whose values go on changing: letters, and nothing that judges them; in fixed colours, for what draws without a page. */
+  readonly print?: boolean;
+}
+
+export interface Section {
+  readonly svg: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly legend: readonly LegendEntry[];
 }
 
 export interface LegendEntry {
   readonly letter: string;
   readonly name: string;
+  /** What it is in the joint: an input or node. */
+  readonly of: string;
   /** Nothing where the value is refused; then the letter is not on the drawing. */
   readonly value: number | undefined;
   readonly unit: string;
@@ -95,7 +106,7 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
   return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
 }
 
-export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, letters = false }: SectionOptions = {}): { svg: string; legend: readonly LegendEntry[] } {
+export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print }: SectionOptions = {}): Section {
   const read = new Reading(variant);
   const shape = shapeOf(read);
   const dimensions = dimensionsOf(read, shape);
@@ -104,10 +115,10 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
-  const legend = dimensions.map(({ words, value, unit }, i) => ({ letter: letterOf(i), name: words, value, unit }));
+  const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({ letter: letterOf(i), name: title, of: name, value, unit }));
   const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
   const state = variant.verdict('state') as State;
-  const list = numbered(findings);
+  const list = print ? [] : numbered(findings);
 
   const isEmpty = Object.keys(shape).length === 0;
   const sheet = isEmpty ? undefined : arranged(shape, labels, askedWidthPx);
@@ -122,15 +133,15 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
     { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${heightPx}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
     el('title', {}, title),
     el('desc', {}, describe(variant, shape, dimensions, state)),
-    style(),
+    style(print),
     hatches(),
     el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
-    heading(title, state, MARGIN_PX, widthPx),
+    heading(title, print ? undefined : state, MARGIN_PX, widthPx),
     drawing,
     found.markup,
     missing.markup,
   );
-  return { svg: svg.markup, legend };
+  return { svg: svg.markup, widthPx, heightPx, legend };
 }
 
 function drawn(sheet: Sheet, shape: Shape, labels: readonly Label[], list: readonly Numbered[], inch: boolean, threadX: number): Child[] {

@@ -50,7 +50,7 @@ export function characteristics(name: string, title: string, source: Source, res
     frozenRows: HEAD_ROW,
     cells,
     validations: measured.length === 0 ? [] : [{ range: `${address(measured[0] ?? 0, COLUMN.method)}:${address(measured[measured.length - 1] ?? 0, COLUMN.method)}`, words: 'method of measuring', list: methods }],
-    print: { paper: 'A4', landscape: true, repeatRows: HEAD_ROW },
+    print: { landscape: true, repeatRows: HEAD_ROW },
   };
   return { plan: withStates(plan), count: shown.length, left: numbers.length + states.length - shown.length };
 }

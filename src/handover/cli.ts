@@ -3,16 +3,17 @@ import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
+import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
 import { compare, type Change } from './compare';
 import { plainLooks, sourceOfFile } from './from-file';
 import { looksOf, sourceOf } from './from-plan';
-import { handover, type Handover } from './handover';
+import { handover, type Handover, type Making } from './handover';
 import type { SourceWorkbook } from './source';
-import { STATUSES, type Status, type TitleBlock } from './title-block';
+import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './title-block';
 
-const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]
+const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
 npm run handover -- --demo out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
 
@@ -27,7 +28,7 @@ type Print = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, demo: { type: 'boolean' }, compare: { type: 'boolean' } } });
+    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, compare: { type: 'boolean' } } });
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
   }
@@ -47,16 +48,23 @@ export async function main(args: readonly string[], print: Print): Promise<void>
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
-  if (second === undefined) return written(handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), title), first, print);
+  const making: Making = { paper: paperOf(values.paper ?? 'A4'), pngOf: await pngRenderer() };
+  if (second === undefined) return written(handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), title, making), first, print);
   if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
   const workbook = await opened(first);
-  return written(handover(workbook, plainLooks(workbook), title), second, print);
+  return written(handover(workbook, plainLooks(workbook), title, making), second, print);
 }
 
 function statusOf(text: string): Status {
   const status = STATUSES.find(one => one === text);
   if (status === undefined) throw new UserFault(`status is one of ${STATUSES.join(', ')}`);
   return status;
+}
+
+function paperOf(text: string): Paper {
+  const paper = PAPERS.find(one => one.toLowerCase() === text.toLowerCase());
+  if (paper === undefined) throw new UserFault(`paper is one of ${PAPERS.join(', ')}`);
+  return paper;
 }
 
 /** Under whatever name. */

@@ -13,7 +13,7 @@ import type { Finding } from './finding';
 import { address, areaOf, cellPosition, type FormulaNode, outermostCalls, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
 import { frozen } from './frozen';
 import { LOOK_UPS } from './lookups';
-import { JointSheets, type Limit } from './joint-sheet';
+import { type Figures, JointSheets, type Limit } from './joint-sheet';
 import { SheetNames } from './names';
 import { prepared } from './prepared';
 import { joinedValidations, withStates } from './ranges';
@@ -50,6 +50,7 @@ export interface HandoverCopy {
   /** Sheets that we wrote ourselves. */
   readonly own: ReadonlySet<string>;
   readonly names: SheetNames;
+  readonly figures: Figures;
 }
 
 /** How a sheet looked at home: roles, formats, widths. What is not said is plain text. */
@@ -69,21 +70,21 @@ interface Work extends Omit<Desk, 'inner'> {
   readonly used: Set<string>;
 }
 
-export function convert(home: SourceWorkbook, looks: Looks = () => ({})): HandoverCopy {
+export function convert(home: SourceWorkbook, looks: Looks = () => ({}), mostFigures = 0): HandoverCopy {
   const converted = new Map<string, Converted>();
-  const copy = copied(home, looks, converted);
+  const copy = copied(home, looks, converted, mostFigures);
   // texts that became numbers on the way are numbers from the start the second time
-  return converted.size === 0 ? copy : copied(home, looks, converted);
+  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures);
 }
 
-function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Converted>): HandoverCopy {
+function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Converted>, mostFigures: number): HandoverCopy {
   const names = new SheetNames();
   const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
   const source = new Source(workbook);
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
   const desk = { source, data, converted, validations: new Map<string, Validation>() };
-  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names), findings: [...changes], results: [], refused, crowded: spillAll(source, workbook), used: new Set() };
+  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names, mostFigures), findings: [...changes], results: [], refused, crowded: spillAll(source, workbook), used: new Set() };
   const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at).map(cell => ({ ...cell, origin: at })))) }));
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
     const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
@@ -94,7 +95,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
       ...rest,
       cells: cells.map(({ origin, ...cell }) => withLooks(cell, role?.(cell.at) ?? isInput(cell.at), format?.(cell.at) ?? (typeof cell.value === 'number' ? format?.(origin) : undefined), desk.converted.get(`${name}!${cell.at}`))),
       validations: joinedValidations([...desk.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : []))),
-      print: { paper: 'A4', landscape: true },
+      print: { landscape: true },
     });
   });
   for (const [key, { typed, value, unit }] of desk.converted) {
@@ -102,7 +103,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
     work.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
   }
   const variants = work.joints.plans();
-  return { sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())], data, findings: work.findings, results: work.results, used: work.used, source, names, own: new Set([...variants.map(({ name }) => name), steps.name, data.name]) };
+  return { sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())], data, findings: work.findings, results: work.results, used: work.used, source, names, figures: work.joints.figures(), own: new Set([...variants.map(({ name }) => name), steps.name, data.name]) };
 }
 
 /** A table spills over blank cells: what it puts there wins. */

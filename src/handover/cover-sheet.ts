@@ -1,7 +1,7 @@
 // The cover of a hand-over: what it is, by whom, under which rules; open questions, changes and the signature of the supplier.
 import { MATERIAL_SYMBOLS } from '../core/material/material';
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
-import type { Picture, SheetPlan } from '../sheet/plan';
+import type { SheetPlan } from '../sheet/plan';
 import type { DataSheet } from './data-sheet';
 import type { Finding } from './finding';
 import { Rows, type Span } from './rows';
@@ -13,8 +13,6 @@ export const COVER_TITLE = 'Hand-over';
 /** Columns of the sheet, counted from 0. */
 const LAST = 7;
 const WIDTHS = [6, 18, 17, 16, 17, 16, 16, 16];
-/** Heights of rows in pixels, for the room of a picture. */
-const ROW_PX = 20;
 const MOST_FINDINGS = 150;
 const FREE_QUESTIONS = 3;
 const FREE_CHANGES = 4;
@@ -25,6 +23,7 @@ const RULES = [
   'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
   'Sizes are those of the moulded part, not of the cavity. When and in which state they are measured is to be agreed.',
   'Cells with a light blue background are inputs. Everything else follows from them or stays as it was sent.',
+  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off are not. Any program takes the protection off.',
 ];
 
 const ASSUMPTIONS = [
@@ -63,12 +62,11 @@ export interface Summary {
   readonly materials: readonly string[];
   /** Sheet with the characteristics, how many it has and how many found no room there. */
   readonly measured: { readonly sheet: string; readonly count: number; readonly left: number };
+  /** Sheet with the figures, where there is one. */
+  readonly figures: string | undefined;
 }
 
-/** A section of the joint; it stands on the cover. */
-export type Figure = Omit<Picture, 'at'>;
-
-export function coverSheet(name: string, title: TitleBlock, summary: Summary, data: DataSheet, figure?: Figure): SheetPlan {
+export function coverSheet(name: string, title: TitleBlock, summary: Summary, data: DataSheet): SheetPlan {
   const clean = Object.fromEntries(Object.entries(title).map(([key, text]) => [key, cellText(String(text))])) as unknown as TitleBlock;
   const rows = new Rows();
   rows.add({ from: 0, to: LAST, role: 'title', value: `${COVER_TITLE}: ${clean.part}` });
@@ -76,10 +74,10 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   titleBlock(rows, clean, summary);
   section(rows, 'Units and rules', RULES);
   material(rows, summary.materials);
-  const picture = figure === undefined ? [] : [place(rows, figure)];
   rows.gap();
   heading(rows, 'Characteristics');
   line(rows, `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`);
+  if (summary.figures !== undefined) line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);
   rows.gap();
   heading(rows, 'Assumptions');
   ASSUMPTIONS.forEach((text, i) => rows.add({ from: 0, to: 0, role: 'label', value: i + 1 }, { from: 1, to: LAST, role: 'text', value: text }));
@@ -88,7 +86,7 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   signOff(rows, data);
   section(rows, 'Cautions', CAUTIONS, 'caution');
   findings(rows, summary.findings);
-  return { name, widths: WIDTHS, frozenRows: 2, cells: rows.cells, merged: rows.merged, validations: rows.validations, print: { paper: 'A4', repeatRows: 2 }, ...(picture.length === 0 ? {} : { pictures: picture }) };
+  return { name, widths: WIDTHS, frozenRows: 2, cells: rows.cells, merged: rows.merged, validations: rows.validations, print: { repeatRows: 2 } };
 }
 
 const heading = (rows: Rows, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
@@ -132,14 +130,6 @@ function material(rows: Rows, materials: readonly string[]): void {
   pair(rows, ['colour, additives', undefined], ['flame class', undefined]);
   pair(rows, ['shrinkage along the flow, %', undefined], ['shrinkage across the flow, %', undefined]);
   line(rows, 'Shrinkage is to be confirmed by the supplier for the grade and the wall thickness of this part.', 'note');
-}
-
-function place(rows: Rows, figure: Figure): Picture {
-  rows.gap();
-  heading(rows, 'Section');
-  const at = `A${rows.row}`;
-  rows.gap(Math.ceil(figure.heightPx / ROW_PX) + 1);
-  return { ...figure, at };
 }
 
 function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void {

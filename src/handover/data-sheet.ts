@@ -94,6 +94,6 @@ export class DataSheet {
   }
 
   plan(): SheetPlan {
-    return { name: this.name, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+    return { name: this.name, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { landscape: true } };
   }
 }

@@ -4,14 +4,15 @@ import type { WorkbookPlan } from '../sheet/plan';
 import { isPlain } from './allowed';
 import { characteristics } from './characteristics';
 import { convert, type Looks } from './convert';
-import { coverSheet, type Figure, materialsIn } from './cover-sheet';
+import { coverSheet, materialsIn } from './cover-sheet';
+import { figureSheet, MOST_FIGURES, type PngOf } from './figure-sheet';
 import type { Finding } from './finding';
 import { parseFormula, walk } from './formula';
 import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from './source';
 import { sourcesSheet } from './sources-sheet';
 import { cellText } from './text';
-import type { TitleBlock } from './title-block';
+import type { Paper, TitleBlock } from './title-block';
 
 export interface Handover {
   readonly plan: WorkbookPlan;
@@ -21,8 +22,14 @@ export interface Handover {
   readonly asValues: number;
 }
 
-export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, figure?: Figure): Handover {
-  const copy = convert(workbook, looks);
+export interface Making {
+  readonly paper?: Paper;
+  /** Without it there are no figures. */
+  readonly pngOf?: PngOf;
+}
+
+export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, { paper = 'A4', pngOf }: Making = {}): Handover {
+  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES);
   const { sheets, data, findings, names, source } = copy;
   const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   const live = count(({ what }) => what === 'live');
@@ -30,11 +37,14 @@ export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlo
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
   const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`].filter(text => text !== '').map(cellText).join(', ');
   const measured = characteristics(measuredName, line, source, copy.results, data);
+  const figures = pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
   const materials = materialsIn(source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))));
-  const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left } }, data, figure);
+  const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left }, figures: figures?.name }, data);
   const sources = sourcesSheet(sourcesName, copy.used, data.tables);
-  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: [cover, measured.plan, ...sheets, data.plan(), sources] };
-  assertPlain(plan, new Set([...copy.own, coverName, measuredName, sourcesName]));
+  const all = [cover, measured.plan, ...(figures === undefined ? [] : [figures]), ...sheets, data.plan(), sources];
+  const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
+  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })) };
+  assertPlain(plan, own);
   return { plan, findings, live, asValues };
 }
 

@@ -1,9 +1,11 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
+import { type State, WORST_FIRST } from '../core/check/check';
 import type { Cell } from '../core/kinds';
 import { withUnit } from '../core/call';
 import type { Deviation } from '../core/read/deviation';
 import { limitWords } from '../core/read/params';
 import { Refused } from '../core/refuse';
+import { type LegendEntry, section, type Section } from '../figure/section';
 import { isVerdict, unitOf, type Variant } from '../joint/evaluate';
 import { INPUTS } from '../joint/inputs';
 import { RULES } from '../joint/rules';
@@ -21,6 +23,8 @@ import { isRows } from './source';
 
 const HEAD = 3;
 const FIRST = 5;
+/** Width of a figure on its sheet. */
+const FIGURE_PX = 700;
 
 /** A formula without the equals sign, and what it is worth. */
 export interface Limit {
@@ -39,6 +43,24 @@ export interface TableCell {
   /** What a rule asks of this output. */
   readonly lower?: Limit;
   readonly upper?: Limit;
+}
+
+/** A variant as a section with letters, and what the letters stand for as values that stay live. */
+export interface JointFigure extends Omit<Section, 'legend'> {
+  /** What the variant is called beside its inputs. */
+  readonly label: string;
+  /** The cell with the call: `Variants B18`. */
+  readonly from: string;
+  readonly state: TableCell;
+  readonly reason: TableCell;
+  /** Without a cell where there is no value. */
+  readonly legend: readonly (LegendEntry & { readonly cell?: TableCell })[];
+}
+
+export interface Figures {
+  readonly shown: readonly JointFigure[];
+  /** Variants that found no room. */
+  readonly left: number;
 }
 
 export interface JointTable {
@@ -84,11 +106,19 @@ const NONE = 'NA()';
 
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
+  private readonly drawn = new Map<string, JointFigure>();
+  private left = 0;
 
+  /** @param mostFigures so many variants are drawn. */
   constructor(
     private readonly desk: Omit<Desk, 'inner' | 'steps'>,
     private readonly names: SheetNames,
+    private readonly mostFigures: number,
   ) {}
+
+  figures(): Figures {
+    return { shown: [...this.drawn.values()], left: this.left };
+  }
 
   plans(): readonly SheetPlan[] {
     return this.made;
@@ -189,6 +219,8 @@ export class JointSheets {
       return c;
     };
     const values = new Map<string, Cell>();
+    const drawn = this.toDraw(variants, given);
+    const drawings: (Section & { readonly v: number })[] = [];
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
       const mine = given[v] as Given;
@@ -202,6 +234,8 @@ export class JointSheets {
       const row = new JointRow(variant, this.given(mine, variant), this.desk.data, put);
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
+      const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
+      for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
       const holds = row.holds();
       if (outputs.includes(ALL_COMPUTED)) put(ALL_COMPUTED, 'value, not live', `IF(${row.asSent()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`, variant.verdict(ALL_COMPUTED));
       const verdict = verdictFormulas(states, holds);
@@ -211,31 +245,61 @@ export class JointSheets {
       put('rule', 'first rule of that state', verdict.rule(stateCell), first?.rule.name ?? '–', 'result');
       put('its value', 'what that rule judges', verdict.value(stateCell), first?.value ?? '–', 'result');
       put('its limit', 'what that rule asks', verdict.limit(stateCell), first?.limit ?? '–', 'result');
+      if (figure !== undefined) drawings.push({ v, ...figure });
       return holds !== undefined;
     });
-    this.made.push({ name, widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))], frozenRows: FIRST, cells, print: { paper: 'A4', landscape: true, repeatRows: FIRST } });
-    return { sheet: name, variants, outputs, heads, values, holding };
+    this.made.push({ name, widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))], frozenRows: FIRST, cells, print: { landscape: true, repeatRows: FIRST } });
+    const written: Written = { sheet: name, variants, outputs, heads, values, holding };
+    for (const { v, legend, ...drawing } of drawings) {
+      const { label } = given[v] as Given;
+      const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
+      this.drawn.set(keyOf(given[v] as Given), { ...drawing, label: typeof label === 'number' ? `variant ${label}` : String(label), from, state: at('state'), reason: at('reason'), legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })) });
+    }
+    return written;
+  }
+
+  /** Which variants get a figure: each once, however often it is asked for. */
+  private toDraw(variants: readonly Variant[], given: readonly Given[]): ReadonlySet<number> {
+    if (this.mostFigures === 0) return new Set();
+    const undrawn = variants.flatMap((variant, v) => (this.drawn.has(keyOf(given[v] as Given)) ? [] : [{ v, state: variant.verdict('state') as State }]));
+    const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
+    this.left += undrawn.length - chosen.length;
+    return new Set(chosen.map(({ v }) => v));
   }
 }
+
+/** The best of many, in the order of the sheet: what fails is not what will be tooled. */
+function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {
+  const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
+  const chosen = new Set(ranked.slice(0, Math.max(0, most)));
+  return variants.filter(variant => chosen.has(variant));
+}
+
+/** The cells of a variant. */
+const keyOf = ({ names, at }: Given): string => names.map((_, i) => Object.values(at(i)).join(' ')).join();
 
 const ALL_COMPUTED = 'all computed';
 
 /** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
-function tableCell({ sheet, variants, outputs, heads, values, holding }: Written, r: number, c: number, otherwise: string): TableCell {
-  const name = outputs[c] ?? '';
+function tableCell(written: Written, r: number, c: number, otherwise: string): TableCell {
+  const name = written.outputs[c] ?? '';
+  return r === 0 ? { name, value: withUnit(name, unitOf(name)), unit: '' } : named(written, r - 1, name, otherwise);
+}
+
+/** A value of variant v. */
+function named({ sheet, variants, heads, values, holding }: Written, v: number, name: string, otherwise: string): TableCell {
   const unit = unitOf(name);
-  if (r === 0) return { name, value: withUnit(name, unit), unit: '' };
-  const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + r}`;
-  const valueOf = (title: string): Cell | undefined => values.get(`${r - 1} ${title}`);
+  const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + v + 1}`;
+  const valueOf = (title: string): Cell | undefined => values.get(`${v} ${title}`);
   if (name === 'state' || name === 'reason' || name === ALL_COMPUTED) {
     const title = name === 'reason' ? 'rule' : name;
     return { name, formula: cellOf(title), value: valueOf(title) ?? '', unit };
   }
-  const value = outputCell(variants[r - 1] as Variant, name);
+  const value = outputCell(variants[v] as Variant, name);
   const title = withUnit(name, unit);
   if (valueOf(title) === undefined) return { name, value, unit };
   const isThere = typeof value === 'number' ? [`ISNUMBER(${cellOf(title)})`] : [];
-  const conditions = [...(holding[r - 1] === true ? [cellOf('fixed inputs as sent')] : []), ...isThere];
+  const conditions = [...(holding[v] === true ? [cellOf('fixed inputs as sent')] : []), ...isThere];
   const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${otherwise})`;
   return { name, formula, value, unit, ...limitsOf(name, of => limitAt(cellOf(of), valueOf(of))) };
 }

@@ -25,7 +25,7 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
   section('Functions', cards.flatMap(lines));
   if (cards.some(({ topic }) => topic === 'The joint as one table')) section('Rules of the joint', RULES.map(({ name: rule, basis, source }) => [rule, basis, 'rule', source]));
   section(`Tables on the sheet of data`, tables.map(({ standard, subject, edition, table, columns }) => [standard, subject, edition, table, [...new Set(columns.map(({ held }) => held))].join('; ')]));
-  return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { paper: 'A4', landscape: true, repeatRows: 3 } };
+  return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { landscape: true, repeatRows: 3 } };
 }
 
 function lines({ id, kind, sources, caution = '' }: Card): string[][] {

@@ -58,6 +58,6 @@ export class StepsSheet {
   }
 
   plan(): SheetPlan {
-    return { name: this.name, widths: [46, 16, 9, 66, 50], frozenRows: 1, cells: this.cells, print: { paper: 'A4', landscape: true } };
+    return { name: this.name, widths: [46, 16, 9, 66, 50], frozenRows: 1, cells: this.cells, print: { landscape: true } };
   }
 }

@@ -11,3 +11,7 @@ export interface TitleBlock {
 
 export const STATUSES = ['for quotation', 'for tooling', 'for information'] as const;
 export type Status = (typeof STATUSES)[number];
+
+/** What the copy is printed on. */
+export const PAPERS = ['A4', 'Letter'] as const;
+export type Paper = (typeof PAPERS)[number];

@@ -44,6 +44,11 @@ export function gripDeviations(seatTol: Deviation, betweenTol: Deviation, gapTol
   return { upperMm: [seatTol.upperMm, betweenTol.upperMm, gapTol.upperMm], lowerMm: [seatTol.lowerMm, betweenTol.lowerMm, gapTol.lowerMm] };
 }
 
+/** Full thread that the ratio asks for. */
+export function engagementAskedMm(ratio: number, screw: Screw): number {
+  return ratio * screw.nominalMm;
+}
+
 export type PilotHeldAt = 'mid' | 'mouth';
 
 /** Depth below the boss face at which the pilot is held: half way along the full thread, or the mouth. */

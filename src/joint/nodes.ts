@@ -129,6 +129,7 @@ node('sleeve hole', 'mm', 'hole through the sleeve', J.whereThereIsMm, 'sleeve h
 node('sleeve height', 'mm', 'sleeve where there is one', sleeveOnlyMm, 'sleeve');
 node('sleeve OD or none', 'mm', 'sleeve outside diameter whether or not there is a sleeve', Boss.bossOutsideDiaMm, 'hole', 'feature wall', ZERO, ZERO);
 node('board hole given', 'mm', 'board hole where one is given', boardHoleGivenMm, 'board hole');
+node('engagement asked', 'mm', 'full thread asked: ratio × d', J.engagementAskedMm, 'ratio', 'screw');
 node('standard length', '', '1 where the length is a standard one', isStandardLength, 'screw', 'length');
 node('major max', 'mm', 'screw major diameter, max', majorMaxMm, 'screw');
 node('major min', 'mm', 'screw major diameter, min', majorMinMm, 'screw');

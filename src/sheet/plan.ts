@@ -32,10 +32,13 @@ export interface Validation {
 }
 
 export interface Print {
-  readonly paper: 'A4' | 'Letter';
+  /** A4 if left out. */
+  readonly paper?: 'A4' | 'Letter';
   readonly landscape?: boolean;
   /** Rows repeated on every page, from the first. */
   readonly repeatRows?: number;
+  /** Rows, as people count, after which a page ends. */
+  readonly breakAfter?: readonly number[];
 }
 
 /** A picture over the cells. */
@@ -44,6 +47,8 @@ export interface Picture {
   readonly png: Uint8Array;
   readonly widthPx: number;
   readonly heightPx: number;
+  /** Rows from there on that share its height; without them it lies over whatever is there. */
+  readonly rows?: number;
   /** What it shows, for those who do not see it. */
   readonly words: string;
 }
@@ -60,6 +65,8 @@ export interface SheetPlan {
   /** Ranges in which a state word (pass, look, fail, not checked) gets its colour. */
   readonly stateRanges?: readonly string[];
   readonly validations?: readonly Validation[];
+  /** A guard against slips, without a password: formulas alone are locked, or all but the inputs. */
+  readonly locked?: 'formulas' | 'all but inputs';
   readonly print?: Print;
   readonly pictures?: readonly Picture[];
 }

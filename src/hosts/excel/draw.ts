@@ -120,7 +120,7 @@ function drawValidations(sheet: Excel.Worksheet, { validations = [], cells }: Sh
 function drawPrint(sheet: Excel.Worksheet, { print }: SheetPlan): void {
   if (print === undefined) return;
   const { pageLayout } = sheet;
-  pageLayout.paperSize = print.paper === "A4" ? Excel.PaperType.a4 : Excel.PaperType.letter;
+  pageLayout.paperSize = print.paper === "Letter" ? Excel.PaperType.letter : Excel.PaperType.a4;
   pageLayout.orientation = print.landscape === true ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
   pageLayout.zoom = { horizontalFitToPages: 1 };
   if (print.repeatRows !== undefined) pageLayout.setPrintTitleRows(`$1:$${print.repeatRows}`);

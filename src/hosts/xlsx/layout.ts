@@ -1,5 +1,5 @@
 // Where text wraps and how tall a row must be for it: a file carries heights, nobody measures them when it is opened.
-import type { PlanCell, Role, SheetPlan } from '../../sheet/plan';
+import type { Picture, PlanCell, Role, SheetPlan } from '../../sheet/plan';
 import { areaOf, holds, placeOf, type Area, type Place } from './places';
 
 /** A cell of the plan with its place. */
@@ -16,9 +16,10 @@ export interface PlacedCell {
 }
 
 /** What the plan does not name, in characters of the sheet font and in points. */
-const PLAIN_WIDTH = 9;
+export const PLAIN_WIDTH = 9;
 export const PLAIN_ROW_PT = 15;
 
+export const PT_PER_PX = 0.75;
 const LINE_PT = 12.75;
 const PADDING_PT = 4.5;
 const TALLEST_PT = 409;
@@ -118,9 +119,13 @@ export function placed(plan: SheetPlan): PlacedCell[] {
   });
 }
 
-/** Heights in points by row. A cell merged over several rows asks for its lines over all of them. */
-export function heightsPt(cells: readonly PlacedCell[]): Map<number, number> {
+/** Heights in points by row. A cell merged over several rows asks for its lines over all of them, a picture for its height. */
+export function heightsPt(cells: readonly PlacedCell[], pictures: readonly Picture[] = []): Map<number, number> {
   const heights = new Map<number, number>();
+  for (const { at, heightPx, rows = 0 } of pictures) {
+    const { row: first } = placeOf(at);
+    for (let row = first; row < first + rows; row++) heights.set(row, (heightPx * PT_PER_PX) / rows);
+  }
   for (const { cell, area, lines } of cells) {
     const rows = area.endRow - area.startRow + 1;
     const needed = Math.min(TALLEST_PT, Math.max(LEAST_PT[cell.role] ?? 0, (lines * LINE_PT) / rows + PADDING_PT));

@@ -1,13 +1,12 @@
 // How a sheet is printed: its width on one page where that can be read, page numbers, headings repeated.
 import type { WriteOptions, WriteSheet } from 'hucre/xlsx';
 import type { Print, SheetPlan } from '../../sheet/plan';
-import { PLAIN_ROW_PT, columnPx } from './layout';
+import { PLAIN_ROW_PT, PT_PER_PX, columnPx } from './layout';
 import { escaped } from './text';
 
-const PLAIN: Print = { paper: 'A4', landscape: true };
+const PLAIN: Print = { landscape: true };
 const MARGINS_IN = { top: 0.6, right: 0.5, bottom: 0.7, left: 0.5, header: 0.3, footer: 0.35 };
 const PT_PER_IN = 72;
-const PT_PER_PX = 0.75;
 const PAPERS_PT = { A4: [595, 842], Letter: [612, 792] } as const;
 
 /** What would be printed smaller than this goes on several pages side by side. */
@@ -21,38 +20,56 @@ interface SetUp extends Required<Print> {
 }
 
 function setUpOf({ print = PLAIN, frozenRows = 0 }: SheetPlan): SetUp {
-  const { paper, landscape = false, repeatRows = frozenRows } = print;
+  const { paper = 'A4', landscape = false, repeatRows = frozenRows, breakAfter = [] } = print;
   const [short, long] = PAPERS_PT[paper];
   const [width, height] = landscape ? [long, short] : [short, long];
-  return { paper, landscape, repeatRows, roomPt: [width - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN, height - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN] };
+  return { paper, landscape, repeatRows, breakAfter, roomPt: [width - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN, height - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN] };
 }
 
 const widthPt = (plan: SheetPlan): number => plan.widths.reduce((sum, _, col) => sum + columnPx(plan, col) * PT_PER_PX, 0);
 
 const pagesWide = (plan: SheetPlan): number => Math.max(1, Math.ceil((widthPt(plan) * LEAST_SCALE) / setUpOf(plan).roomPt[0]));
 
+const rowsOf = (heightsPt: ReadonlyMap<number, number>): number => Math.max(0, ...heightsPt.keys()) + 1;
+
+/** Of the rows from the first on, before the last. */
+const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: number): number =>
+  Array.from({ length: last - first }, (_, i) => heightsPt.get(first + i) ?? PLAIN_ROW_PT).reduce((sum, height) => sum + height, 0);
+
+/** Programs round widths and heights: a page is filled to this share only. */
+const FILL = 0.96;
+
+/** In percent, so that what stands between two breaks has room on a page. */
+function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
+  const { breakAfter, repeatRows, roomPt: [roomWidthPt, roomHeightPt] } = setUpOf(plan);
+  const ends = [...breakAfter, rowsOf(heightsPt)];
+  const tallestPt = Math.max(...ends.map((end, i) => (i === 0 ? 0 : heightOf(heightsPt, 0, repeatRows)) + heightOf(heightsPt, ends[i - 1] ?? 0, end)));
+  return Math.floor(100 * Math.min(1, (FILL * roomWidthPt) / widthPt(plan), (FILL * roomHeightPt) / tallestPt));
+}
+
 /** Pages to fit the height on; 0 lets it run. */
 function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
   const [roomWidthPt, roomHeightPt] = setUpOf(plan).roomPt;
-  const rows = Math.max(0, ...heightsPt.keys()) + 1;
-  const heightPt = Array.from({ length: rows }, (_, row) => heightsPt.get(row) ?? PLAIN_ROW_PT).reduce((sum, height) => sum + height, 0);
+  const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
   const scale = Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan));
   const pages = (heightPt * scale) / roomHeightPt;
   const whole = Math.floor(pages);
   return whole >= 1 && pages - whole <= ORPHANS ? whole : 0;
 }
 
-export function printOf(plan: SheetPlan, workbookName: string, heightsPt: ReadonlyMap<number, number>): Pick<WriteSheet, 'pageSetup' | 'headerFooter'> {
-  const { paper, landscape } = setUpOf(plan);
+export function printOf(plan: SheetPlan, workbookName: string, heightsPt: ReadonlyMap<number, number>): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
+  const { paper, landscape, breakAfter } = setUpOf(plan);
   return {
     pageSetup: {
       paperSize: paper === 'A4' ? 'a4' : 'letter',
       orientation: landscape ? 'landscape' : 'portrait',
-      fitToPage: true,
-      fitToWidth: pagesWide(plan),
-      fitToHeight: pagesTall(plan, heightsPt),
+      // a program that fits pages takes no notice of breaks
+      ...(breakAfter.length > 0
+        ? { scale: scaleOf(plan, heightsPt) }
+        : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
+    rowBreaks: breakAfter.map(row => row - 1),
     // A space ends the font size, so that a name may begin with a digit.
     headerFooter: { oddFooter: `&L&8 ${escaped(workbookName).replaceAll('&', '&&')} – &A&R&8 Page &P of &N` },
   };

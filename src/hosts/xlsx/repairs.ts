@@ -26,6 +26,12 @@ const noClock: Repair = xml => xml.replace(/<dcterms:modified\b.*?<\/dcterms:mod
 
 const ownName: Repair = xml => xml.replace('<Application>hucre</Application>', '<Application>Bosswright</Application>');
 
+/** Blank cells look and open as the last cell of the first row, where the library gives columns no looks. */
+const openColumns: Repair = xml => {
+  const [, style] = /<row r="1"[^>]*>(?:(?!<\/row>).)*<c r="[A-Z]+1" s="(\d+)"\/><\/row>/s.exec(xml) ?? [];
+  return style === undefined ? xml : xml.replace(/<col /g, `<col style="${style}" `);
+};
+
 /** Index of the column or row in which a distance ends, and what is left of the distance there. */
 function reach(start: number, distancePx: number, sizePx: (index: number) => number): string {
   let index = start;
@@ -37,7 +43,7 @@ function reach(start: number, distancePx: number, sizePx: (index: number) => num
 /** A note is as tall as its text, where the library gives every one four rows. */
 const noteSizes = (plan: SheetPlan): Repair => xml => {
   const cells = placed(plan);
-  const heights = heightsPt(cells);
+  const heights = heightsPt(cells, plan.pictures);
   const notes = new Map(cells.map(({ cell, place }) => [`${place.row},${place.col}`, cell.note ?? '']));
   const colPx = (col: number): number => columnPx(plan, col);
   const rowPx = (row: number): number => ((heights.get(row) ?? PLAIN_ROW_PT) * 4) / 3;
@@ -53,7 +59,7 @@ const noteSizes = (plan: SheetPlan): Repair => xml => {
 export function repaired(bytes: Uint8Array, sheets: readonly SheetPlan[]): Uint8Array {
   const repairs = new Map<string, Repair>([['docProps/core.xml', noClock], ['docProps/app.xml', ownName]]);
   sheets.forEach((plan, i) => {
-    repairs.set(`xl/worksheets/sheet${i + 1}.xml`, errorResults);
+    repairs.set(`xl/worksheets/sheet${i + 1}.xml`, plan.locked === 'formulas' ? xml => openColumns(errorResults(xml)) : errorResults);
     repairs.set(`xl/drawings/drawing${i + 1}.xml`, ownSize);
     repairs.set(`xl/drawings/vmlDrawing${i + 1}.vml`, noteSizes(plan));
   });

@@ -1,9 +1,9 @@
 // A plan as a workbook file.
 import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import type { Cell } from '../../core/kinds';
-import type { SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
+import type { PlanCell, SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, inFile } from './formulas';
-import { fileWidth, heightsPt, placed, type PlacedCell } from './layout';
+import { fileWidth, heightsPt, PLAIN_WIDTH, placed, type PlacedCell } from './layout';
 import { looks, sheetFont, stateRules } from './looks';
 import { areaOf, holds, placesIn } from './places';
 import { printOf, repeated } from './print';
@@ -20,13 +20,16 @@ function valueOf(value: Cell | undefined, where: string): Cell | null {
   return typeof value === 'string' ? cellText(value, where) : value;
 }
 
-function styleOf({ cell, wraps }: PlacedCell, isState: boolean): CellStyle {
+const isLocked = ({ role, formula }: PlanCell, locked: SheetPlan['locked']): boolean => (locked === 'formulas' ? formula !== undefined : role !== 'input');
+
+function styleOf({ cell, wraps }: PlacedCell, isState: boolean, locked: SheetPlan['locked']): CellStyle {
   const isText = typeof cell.value === 'string';
   const isNumber = typeof cell.value === 'number' || (cell.role === 'result' && !isText);
   const horizontal = isState ? 'center' : cell.role === 'input' || isNumber ? 'right' : 'left';
   return {
     ...looks[cell.role],
     ...(cell.format !== undefined && { numFmt: cell.format }),
+    ...(locked !== undefined && { protection: { locked: isLocked(cell, locked) } }),
     alignment: { vertical: 'center', horizontal, ...(!isState && { indent: 1 }), ...(wraps && { wrapText: true }) },
   };
 }
@@ -65,6 +68,16 @@ function validationOf({ range, words, above, atLeast, below, atMost, list }: Val
   };
 }
 
+/** Columns to the right of all that is filled, in which a locked sheet can be written on. */
+const SPARE_COLUMNS = 12;
+
+/** Where the formulas alone are locked, what is blank is open: see the repair of the columns. */
+function widthsOf(plan: SheetPlan, cells: readonly PlacedCell[]): readonly number[] {
+  if (plan.locked !== 'formulas') return plan.widths;
+  const count = Math.max(plan.widths.length, ...cells.map(({ area }) => area.endCol + 1)) + SPARE_COLUMNS;
+  return Array.from({ length: count }, (_, col) => plan.widths[col] ?? PLAIN_WIDTH);
+}
+
 function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
   const where = (at: string): string => `${plan.name}!${at}`;
   const states = (plan.stateRanges ?? []).map(areaOf);
@@ -72,15 +85,17 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
     const isState = one.cell.role !== 'header' && states.some(range => holds(range, one.place));
-    const style = styleOf(one, isState);
+    const style = styleOf(one, isState, plan.locked);
     for (const { row, col } of placesIn(one.band)) written.set(`${row},${col}`, { style });
     written.set(`${one.place.row},${one.place.col}`, { ...cellOf(one, where(one.cell.at)), style });
   }
-  const heights = heightsPt(cells);
+  const widths = widthsOf(plan, cells);
+  if (plan.locked === 'formulas') written.set(`0,${widths.length - 1}`, { style: { font: sheetFont, protection: { locked: false } } });
+  const heights = heightsPt(cells, plan.pictures);
   const frozenRows = plan.frozenRows ?? 0;
   return {
     name: sheetName(plan.name),
-    columns: plan.widths.map(width => ({ width: fileWidth(width) })),
+    columns: widths.map(width => ({ width: fileWidth(width) })),
     cells: written,
     rowDefs: new Map([...heights].map(([row, height]) => [row, { height }])),
     merges: (plan.merged ?? []).map(areaOf),
@@ -91,6 +106,7 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
       const { startRow: row, startCol: col } = areaOf(at);
       return { data: png, type: 'png', anchor: { from: { row, col } }, width: Math.round(widthPx), height: Math.round(heightPx), altText: words };
     }),
+    ...(plan.locked !== undefined && { protection: { formatCells: true, formatColumns: true, formatRows: true } }),
     ...printOf(plan, workbookName, heights),
   };
 }
