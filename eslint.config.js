@@ -18,7 +18,7 @@ const deterministic = {
 };
 
 export default defineConfig(
-  globalIgnores(["dist/", "coverage/", ".cache/"]),
+  globalIgnores(["dist/", "dist-*/", "coverage/", ".cache/"]),
   { linterOptions: { reportUnusedDisableDirectives: "error" } },
   tseslint.configs.recommended,
   {

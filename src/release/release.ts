@@ -1,0 +1,53 @@
+// What was built, as the files that are served: every address under one base, one version, checksums.
+import { createHash } from 'node:crypto';
+import { zipSync } from 'fflate';
+import { UserFault } from '../user-fault';
+import { DEVELOPMENT } from './base-url';
+import { type Files, SUMS, textOf } from './files';
+
+export interface Texts {
+  readonly licence: string;
+  readonly hosting: string;
+  /** DEVELOPERS.md, which holds the changes. */
+  readonly developers: string;
+}
+
+const encoder = new TextEncoder();
+
+export function releaseOf(built: Files, base: URL, version: string, texts: Texts): Files {
+  const files = new Map(built);
+  const rewrite = (path: string, change: (text: string) => string): void => {
+    if (!built.has(path)) throw new UserFault(`${path} is missing in what was built`);
+    files.set(path, encoder.encode(change(textOf(built, path))));
+  };
+  rewrite('manifest.xml', text => text.replaceAll(DEVELOPMENT, base.href).replace(/<Version>[^<]*/, `<Version>${version}.0`));
+  rewrite('functions.json', text => text.replaceAll(DEVELOPMENT, base.href));
+  files.set('LICENSE', encoder.encode(texts.licence));
+  files.set('HOSTING.md', encoder.encode(hostedAt(texts.hosting, base, version)));
+  files.set('CHANGES.md', encoder.encode(changesIn(texts.developers, version)));
+  const sorted = new Map([...files].sort(([a], [b]) => (a < b ? -1 : 1)));
+  return sorted.set(SUMS, encoder.encode(sumsOf(sorted)));
+}
+
+/** The page with the addresses of this release in the place of those of its example. */
+function hostedAt(page: string, base: URL, version: string): string {
+  return page
+    .replaceAll('https://example.org/bosswright/', base.href)
+    .replaceAll('example.org', base.hostname)
+    .replaceAll('/bosswright/', base.pathname)
+    .replaceAll('443', base.port || '443')
+    .replaceAll('bosswright-VERSION', `bosswright-${version}`);
+}
+
+export function changesIn(developers: string, version: string): string {
+  const [, changes = ''] = /^## Changes\n([^]*?)(?=^## |$(?![^]))/m.exec(developers) ?? [];
+  if (!/^### Values changed\n+\S/m.test(changes)) throw new UserFault('DEVELOPERS.md has no changes with a block "Values changed": those who hold a sheet must be told which numbers move');
+  return `# Changes in Bosswright ${version}\n${changes.trimEnd()}\n`;
+}
+
+export const sha256 = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex');
+
+const sumsOf = (files: Files): string => [...files].map(([path, content]) => `${sha256(content)}  ${path}\n`).join('');
+
+/** The same files give the same bytes, whenever and wherever they are packed. */
+export const zipOf = (files: Files): Uint8Array => zipSync(Object.fromEntries(files), { level: 9, mtime: new Date(2000, 0, 1) });
