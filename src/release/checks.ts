@@ -72,7 +72,7 @@ function register(script: string): ReadonlyMap<string, () => unknown> | string {
   try {
     runInNewContext(script, { CustomFunctions: { associate } }, { timeout: 10_000 });
   } catch (fault) {
-    return `functions.js does not load: ${fault instanceof Error ? fault.message : String(fault)}`;
+    return `functions.js does not load: ${String(fault)}`;
   }
   return twice.size === 0 ? found : `functions.js registers twice: ${[...twice].join(', ')}`;
 }

@@ -29,14 +29,16 @@ export function releaseOf(built: Files, base: URL, version: string, texts: Texts
   return sorted.set(SUMS, encoder.encode(sumsOf(sorted)));
 }
 
-/** The page with the addresses of this release in the place of those of its example. */
+/** The page with the names of this release in the place of those of its example. */
 function hostedAt(page: string, base: URL, version: string): string {
-  return page
-    .replaceAll('https://example.org/bosswright/', base.href)
-    .replaceAll('example.org', base.hostname)
-    .replaceAll('/bosswright/', base.pathname)
-    .replaceAll('443', base.port || '443')
-    .replaceAll('bosswright-VERSION', `bosswright-${version}`);
+  const names: Readonly<Record<string, string>> = {
+    'https://example.org/bosswright/': base.href,
+    'example.org': base.hostname,
+    '/bosswright/': base.pathname,
+    '443': base.port || '443',
+    'bosswright-VERSION': `bosswright-${version}`,
+  };
+  return page.replace(/https:\/\/example\.org\/bosswright\/|example\.org|\/bosswright\/|443|bosswright-VERSION/g, name => names[name] ?? name);
 }
 
 export function changesIn(developers: string, version: string): string {
