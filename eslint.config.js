@@ -18,7 +18,7 @@ const deterministic = {
 };
 
 export default defineConfig(
-  globalIgnores(["dist/", "coverage/", ".cache/", ".stryker/"]),
+  globalIgnores(["dist/", "dist-*/", "coverage/", ".cache/", ".stryker/"]),
   { linterOptions: { reportUnusedDisableDirectives: "error" } },
   tseslint.configs.recommended,
   {

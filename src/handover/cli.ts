@@ -6,6 +6,7 @@ import { demoWorkbook } from '../demo/demo';
 import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
+import { UserFault } from '../user-fault';
 import { compare, type Change } from './compare';
 import { plainLooks, sourceOfFile } from './from-file';
 import { looksOf, sourceOf } from './from-plan';
@@ -16,11 +17,6 @@ import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './ti
 const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
 npm run handover -- --demo out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
-
-/** Something the user can put right: its message is all he needs. */
-export class UserFault extends Error {
-  override readonly name = 'UserFault';
-}
 
 const TITLE = { part: { type: 'string' }, number: { type: 'string' }, revision: { type: 'string' }, date: { type: 'string' }, status: { type: 'string' }, 'made-by': { type: 'string' }, 'checked-by': { type: 'string' } } as const;
 

@@ -4,9 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { main, UserFault } from '../../src/handover/cli';
+import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
+import { UserFault } from '../../src/user-fault';
 
 let folder: string;
 const path = (name: string): string => join(folder, name);

@@ -1,0 +1,22 @@
+// What a program may use: every function by its id, the joint, and the formulas directly. Nothing of a page or a spreadsheet.
+export { CARDS, call } from '../registry';
+export type { Card, Param, Result } from '../core/card';
+export type { Outcome } from '../core/call';
+export type { Cell, Refusal, Source } from '../core/kinds';
+
+export { OUTPUTS } from '../joint/evaluate';
+export { JOINT_INPUT_NAMES } from '../joint/inputs';
+export { jointTable } from '../joint/table';
+
+export * from '../core/board/board';
+export * from '../core/boss/boss';
+export * from '../core/draft/draft';
+export * from '../core/engagement/engagement';
+export * from '../core/hole/hole';
+export * from '../core/hole/position';
+export * from '../core/mould/mould';
+export * from '../core/recess/recess';
+export * from '../core/strength/hoop';
+export * from '../core/strength/pull-out';
+export * from '../core/strength/torque';
+export * from '../core/tolerance/stack';
