@@ -20,6 +20,8 @@ export interface SectionOptions {
   readonly widthPx?: number;
   /** Letters on the drawing; what they stand for is in the legend. */
   readonly letters?: boolean;
+  /** These dimensions alone and no word of the rules: a joint that explains something. */
+  readonly only?: readonly string[];
 }
 
 export interface LegendEntry {
@@ -83,7 +85,7 @@ function arranged(shape: Shape, labels: readonly Label[], askedWidthPx: number):
 const titleOf = (screw: ScrewShape | undefined): string =>
   screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
 
-function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
+function describe(shape: Shape, dimensions: readonly Dimension[], verdict: string): string {
   const named = (words: string): string => {
     const value = dimensions.find(dimension => dimension.words === words)?.value;
     return value === undefined ? '' : `${words} ${shown(value)} mm`;
@@ -91,22 +93,26 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
   const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length'].map(named).filter(words => words !== '');
   const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(part => part !== undefined);
   const drawn = parts.length === 0 ? 'Nothing can be drawn yet.' : `Drawn to scale: ${parts.join(', ')}.`;
-  const reason = variant.verdict('reason');
-  return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
+  return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}${verdict}`.trim();
 }
 
-export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, letters = false }: SectionOptions = {}): { svg: string; legend: readonly LegendEntry[] } {
+function verdictOf(variant: Variant): string {
+  const reason = variant.verdict('reason');
+  return `State: ${variant.verdict('state')}${reason === '–' ? '' : ` – ${reason}`}.`;
+}
+
+export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, letters = false, only }: SectionOptions = {}): { svg: string; legend: readonly LegendEntry[] } {
   const read = new Reading(variant);
   const shape = shapeOf(read);
-  const dimensions = dimensionsOf(read, shape);
-  const findings = variant.findings();
+  const dimensions = dimensionsOf(read, shape).filter(({ words }) => only?.includes(words) !== false);
+  const findings = only === undefined ? variant.findings() : [];
   for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
   const legend = dimensions.map(({ words, value, unit }, i) => ({ letter: letterOf(i), name: words, value, unit }));
   const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
-  const state = variant.verdict('state') as State;
+  const state = only === undefined ? (variant.verdict('state') as State) : undefined;
   const list = numbered(findings);
 
   const isEmpty = Object.keys(shape).length === 0;
@@ -121,7 +127,7 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${heightPx}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
     el('title', {}, title),
-    el('desc', {}, describe(variant, shape, dimensions, state)),
+    el('desc', {}, describe(shape, dimensions, only === undefined ? verdictOf(variant) : '')),
     style(),
     hatches(),
     el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
