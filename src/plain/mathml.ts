@@ -99,7 +99,7 @@ class Setter {
     const line = (value: Tree, ...condition: readonly MathNode[]): void => void lines.push(element('mtr', element('mtd', this.piece(value, env).node), element('mtd', ...condition)));
     let rest = tree;
     while (Array.isArray(rest) && rest[0] === 'if') {
-      const [, condition, whenTrue, whenFalse] = rest as readonly [string, Tree, Tree, Tree];
+      const [, condition, whenTrue, whenFalse] = rest as unknown as readonly [string, Tree, Tree, Tree];
       line(whenTrue, words('if '), this.piece(condition, env).node);
       rest = whenFalse;
     }
