@@ -20,7 +20,7 @@ export interface SectionOptions {
   readonly widthPx?: number;
   /** Letters on the drawing; what they stand for is in the legend. */
   readonly letters?: boolean;
-  /** These dimensions alone and no word of the rules: a joint that explains something. */
+  /** These dimensions alone, without heading and findings: a joint that explains something. */
   readonly only?: readonly string[];
 }
 
@@ -85,7 +85,7 @@ function arranged(shape: Shape, labels: readonly Label[], askedWidthPx: number):
 const titleOf = (screw: ScrewShape | undefined): string =>
   screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
 
-function describe(shape: Shape, dimensions: readonly Dimension[], verdict: string): string {
+function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {
     const value = dimensions.find(dimension => dimension.words === words)?.value;
     return value === undefined ? '' : `${words} ${shown(value)} mm`;
@@ -93,45 +93,41 @@ function describe(shape: Shape, dimensions: readonly Dimension[], verdict: strin
   const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length'].map(named).filter(words => words !== '');
   const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(part => part !== undefined);
   const drawn = parts.length === 0 ? 'Nothing can be drawn yet.' : `Drawn to scale: ${parts.join(', ')}.`;
-  return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}${verdict}`.trim();
-}
-
-function verdictOf(variant: Variant): string {
   const reason = variant.verdict('reason');
-  return `State: ${variant.verdict('state')}${reason === '–' ? '' : ` – ${reason}`}.`;
+  return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
 }
 
 export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, letters = false, only }: SectionOptions = {}): { svg: string; legend: readonly LegendEntry[] } {
   const read = new Reading(variant);
   const shape = shapeOf(read);
-  const dimensions = dimensionsOf(read, shape).filter(({ words }) => only?.includes(words) !== false);
-  const findings = only === undefined ? variant.findings() : [];
+  const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
+  const findings = variant.findings();
   for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
   const legend = dimensions.map(({ words, value, unit }, i) => ({ letter: letterOf(i), name: words, value, unit }));
   const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
-  const state = only === undefined ? (variant.verdict('state') as State) : undefined;
-  const list = numbered(findings);
+  const state = variant.verdict('state') as State;
+  const list = only === undefined ? numbered(findings) : [];
 
   const isEmpty = Object.keys(shape).length === 0;
   const sheet = isEmpty ? undefined : arranged(shape, labels, askedWidthPx);
   const widthPx = sheet?.widthPx ?? askedWidthPx;
   const drawing = sheet === undefined ? [text('Too little is known to draw this joint.', [MARGIN_PX, HEADING_PX + 22])] : drawn(sheet, shape, labels, list, inch, sheet.threadX);
   const found = findingList(list, MARGIN_PX, (sheet?.bottom ?? HEADING_PX) + FOOT_PX + 14, widthPx - 2 * MARGIN_PX);
-  const missing = missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX);
+  const missing = only === undefined ? missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX) : found;
   const heightPx = Math.ceil(missing.bottom + MARGIN_PX);
   const title = titleOf(shape.screw);
   const svg = el(
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${heightPx}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
     el('title', {}, title),
-    el('desc', {}, describe(shape, dimensions, only === undefined ? verdictOf(variant) : '')),
+    el('desc', {}, describe(variant, shape, dimensions, state)),
     style(),
     hatches(),
     el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
-    heading(title, state, MARGIN_PX, widthPx),
+    only === undefined ? heading(title, state, MARGIN_PX, widthPx) : undefined,
     drawing,
     found.markup,
     missing.markup,

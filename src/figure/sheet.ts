@@ -5,9 +5,8 @@ import type { Shape } from './shape';
 import { el, fitted, line, type Markup, type Point, px, text, textWidthPx } from './svg';
 import { type View, yOf } from './view';
 
-/** What is drawn left, and the state with its shape right, where one is asked for. */
-export function heading(title: string, state: State | undefined, marginPx: number, widthPx: number): Markup[] {
-  if (state === undefined) return [text(fitted(title, widthPx - 2 * marginPx, 13), [marginPx, 22], { className: 'bw-strong' })];
+/** What is drawn left, and the state with its shape right. */
+export function heading(title: string, state: State, marginPx: number, widthPx: number): Markup[] {
   const wordX = widthPx - marginPx - textWidthPx(state, 13);
   return [text(fitted(title, wordX - 40 - marginPx, 13), [marginPx, 22], { className: 'bw-strong' }), ...mark(state, [wordX - 16, 18]), text(state, [wordX, 22], { className: 'bw-strong' })];
 }

@@ -18,7 +18,7 @@ function asPiece(param: Param): MathPiece {
   return { ...symbolPiece(nameOf(param)), ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbolPiece(text)])) }) };
 }
 
-const word = (text: string): MathNode => ({ tag: 'mtext', attributes: {}, children: [text] });
+const named = (text: string): MathNode => ({ tag: 'mi', attributes: { class: 'name' }, children: [text] });
 
 /** Each value of a result with what it is called; the words of a table and what it only repeats are left out. */
 function results({ result, params }: Card, piece: MathPiece): (readonly [MathNode, MathNode])[] {
@@ -29,7 +29,7 @@ function results({ result, params }: Card, piece: MathPiece): (readonly [MathNod
   return rows.flatMap((row, r) => {
     const first = row[0]?.node;
     const name = rows.length > 1 && typeof first === 'object' && first.tag === 'mtext' ? `${first.children.join('')}, ` : '';
-    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] => ((typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[word(`${name}${columnName(result, c)}`), node]]));
+    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] => ((typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[named(`${name}${columnName(result, c)}`), node]]));
   });
 }
 

@@ -4,6 +4,7 @@ import { callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { limitWords } from '../core/read/params';
+import { formOfCard } from '../plain/forms';
 import { digits } from '../plain/print';
 import { blankWords, exampleCall, nameOf } from '../trace/about';
 import { working } from '../trace/working';
@@ -25,13 +26,20 @@ export interface Described {
 const MOST_ROWS = 8;
 const MOST_COLUMNS = 7;
 
+/** What an argument takes beside the quantity that its text names. */
+function alsoTakes({ accepts }: Param['kind']): string {
+  const [, also] = accepts.split('; or ');
+  if (also !== undefined) return ` Also ${also}.`;
+  return accepts.startsWith('"') ? ` One of ${accepts}.` : '';
+}
+
 function Argument({ param, text }: { readonly param: Param; readonly text: string }): JSX.Element {
   const { kind, limits, blank, name } = param;
   const bounds = [limitWords(limits, kind.unit), blankWords(blank)].filter(words => words !== '').join('; ');
   return (
     <>
       <dt>{param.symbol !== undefined && <Symbol text={nameOf(param)} />} <code>{name}</code> {kind.unit !== '' && <small>{kind.unit}</small>}</dt>
-      <dd>{text}. <span class="quiet">{bounds[0]?.toUpperCase()}{bounds.slice(1)}. Takes {kind.accepts}.</span></dd>
+      <dd>{text}. <span class="quiet">{bounds[0]?.toUpperCase()}{bounds.slice(1)}.{alsoTakes(kind)}</span></dd>
     </>
   );
 }
@@ -46,7 +54,7 @@ const Arguments = ({ card, listed }: { readonly card: Card; readonly listed: Des
   </section>
 );
 
-const shownCell = (value: Cell): string => (typeof value === 'number' ? digits(value) : String(value));
+const shownCell = (value: Cell): string => (typeof value === 'number' ? digits(value) : typeof value === 'boolean' ? String(value).toUpperCase() : value);
 
 function ResultTable({ rows }: { readonly rows: readonly (readonly Cell[])[] }): JSX.Element {
   const shown = rows.slice(0, MOST_ROWS).map(row => row.slice(0, MOST_COLUMNS));
@@ -67,8 +75,8 @@ function Example({ card }: { readonly card: Card }): JSX.Element {
     <section id="example">
       <h2>Example</h2>
       <p><code class="call">{exampleCall(card)}</code></p>
-      {Array.isArray(value) ? <ResultTable rows={value} /> : <p>gives <output>{shownCell(value)}</output></p>}
-      {card.result.shape !== 'text' && <p class="working">{working(card, card.example.args)}</p>}
+      {Array.isArray(value) ? <ResultTable rows={value} /> : <p>gives <output>{shownCell(value)}</output>{card.result.shape === 'number' && ` ${card.result.unit}`}</p>}
+      {(Array.isArray(value) ? card.result.shape === 'row' && formOfCard(card.id) !== undefined : typeof value === 'number') && <p class="working">{working(card, card.example.args)}</p>}
       {[...new Set(tables)].map(({ standard, edition, table }) => <p class="quiet">Read in {standard}, {edition}, {table}.</p>)}
     </section>
   );
@@ -155,7 +163,7 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
             <Arguments card={card} listed={listed} />
             <Example card={card} />
           </div>
-          {figure !== undefined && <FigureWithLegend figure={figure} caption="The joint of the demo. In bold: what this function works out there." />}
+          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
         </div>
         <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes.slice(0, 5)} /><p><a href={topicFile(card.topic)}>More on {card.topic}</a></p></section>
         <Sources card={card} />

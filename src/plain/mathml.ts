@@ -28,14 +28,16 @@ const operator = (sign: string): MathNode => element('mo', sign);
 const words = (text: string): MathNode => element('mtext', text);
 const atom = (node: MathNode): MathPiece => ({ node, level: ATOM });
 const identifier = (text: string): MathNode => element('mi', text);
+/** A name of several words; as a text it would count as space between operators. */
+const name = (text: string): MathNode => ({ tag: 'mi', attributes: { class: 'name' }, children: [text] });
 
 const SIGNS: Readonly<Record<string, string>> = { '⁺': '+', '⁻': '−' };
 
 /** `d_h`, `t_i⁺`, `d1 min` and words. */
 export function symbolPiece(text: string): MathPiece {
   const [, base = text, below, sign = ''] = /^(\p{L}{1,2})_?(\p{L}{1,2}|\d(?: \p{L}+)?)?([⁺⁻])?$/u.exec(text) ?? [];
-  if (base === text && [...text].length > 2) return atom(words(text));
-  const index = below === undefined ? undefined : /^\d$/.test(below) ? element('mn', below) : /^\p{L}$/u.test(below) ? identifier(below) : words(below);
+  if (base === text && [...text].length > 2) return atom(name(text));
+  const index = below === undefined ? undefined : /^\d$/.test(below) ? element('mn', below) : /^\p{L}$/u.test(below) ? identifier(below) : name(below);
   const over = SIGNS[sign] === undefined ? undefined : operator(SIGNS[sign]);
   if (index !== undefined && over !== undefined) return atom(element('msubsup', identifier(base), index, over));
   if (index !== undefined) return atom(element('msub', identifier(base), index));
@@ -53,15 +55,15 @@ class Setter {
   readonly lines: MathLine[] = [];
 
   form(form: Form, args: readonly MathPiece[]): MathPiece {
-    const env = new Map(form.params.map((name, i) => [name, args[i] ?? symbolPiece(stepWords(name))]));
-    for (const [name, tree] of form.steps ?? []) env.set(name, this.named(stepWords(name), this.piece(tree, env)));
+    const env = new Map(form.params.map((param, i) => [param, args[i] ?? symbolPiece(stepWords(param))]));
+    for (const [step, tree] of form.steps ?? []) env.set(step, this.named(stepWords(step), this.piece(tree, env)));
     return this.piece(form.result, env);
   }
 
   /** Puts a piece on a line and answers its name; a name that stands for something else already leaves the piece where it is. */
-  private named(name: string, piece: MathPiece): MathPiece {
+  private named(text: string, piece: MathPiece): MathPiece {
     if (piece.items !== undefined || piece.parts !== undefined) return piece;
-    const left = words(name);
+    const left = name(text);
     const same = this.lines.find(line => JSON.stringify(line.left) === JSON.stringify(left));
     if (same === undefined) this.lines.push({ left, right: piece.node, isCondition: piece.level === COMPARE });
     else if (JSON.stringify(same.right) !== JSON.stringify(piece.node)) return piece;
@@ -84,13 +86,13 @@ class Setter {
     return binary(op, part(0), part(1));
   }
 
-  private called(name: string, args: readonly MathPiece[]): MathPiece {
-    const maths = MATHS[name];
+  private called(formula: string, args: readonly MathPiece[]): MathPiece {
+    const maths = MATHS[formula];
     if (maths !== undefined) return maths(...args);
-    const form = formNamed(name);
-    if (form === undefined) throw new TypeError(`no printed form of ${name}`);
+    const form = formNamed(formula);
+    if (form === undefined) throw new TypeError(`no printed form of ${formula}`);
     const piece = this.form(form, args);
-    return piece.level === CHOICE ? this.named(stepWords(name), piece) : piece;
+    return piece.level === CHOICE ? this.named(stepWords(formula), piece) : piece;
   }
 
   /** A choice in the last branch of a choice is one more case. */
@@ -104,7 +106,7 @@ class Setter {
       rest = whenFalse;
     }
     line(rest, words('otherwise'));
-    return { node: row(operator('{'), { tag: 'mtable', attributes: { class: 'cases' }, children: lines }), level: CHOICE };
+    return { node: row(operator('{'), { tag: 'mtable', attributes: { class: 'cases', displaystyle: 'true' }, children: lines }), level: CHOICE };
   }
 }
 
@@ -116,7 +118,7 @@ const bracketed = (...nodes: readonly MathNode[]): MathNode => row(operator('(')
 const inside = ({ node, level }: MathPiece, least: number): MathNode => (level < least ? bracketed(node) : node);
 
 function property(owner: MathPiece, key: string): MathPiece {
-  return owner.parts?.[key] ?? atom(element('msub', owner.node, words(stepWords(key))));
+  return owner.parts?.[key] ?? atom(element('msub', owner.node, name(stepWords(key))));
 }
 
 const COMPARISONS: Readonly<Record<string, string>> = { '<': '<', '<=': '≤', '>': '>', '>=': '≥', '=': '=', '<>': '≠', and: ' and ', or: ' or ' };
@@ -132,9 +134,10 @@ function binary(op: string, a: MathPiece, b: MathPiece): MathPiece {
   return { node: element('msup', inside(a, ATOM), b.node), level: POWER };
 }
 
-/** A name before brackets; a single symbol stands without them. */
-const applied = (name: string, a: MathPiece): MathPiece => ({ node: row(identifier(name), operator('\u2061'), a.level === ATOM ? a.node : bracketed(a.node)), level: PRODUCT });
-const ofAll = (name: string, args: readonly MathPiece[]): MathPiece => atom(row(identifier(name), operator('\u2061'), bracketed(...args.flatMap(({ node }, i) => (i === 0 ? [node] : [operator(','), node])))));
+const APPLICATION = '\u2061';
+/** A name before brackets; a single symbol stands a thin space behind it. */
+const applied = (sign: string, a: MathPiece): MathPiece => ({ node: a.level === ATOM ? row(identifier(sign), { tag: 'mo', attributes: { rspace: '0.17em' }, children: [APPLICATION] }, a.node) : row(identifier(sign), operator(APPLICATION), bracketed(a.node)), level: PRODUCT });
+const ofAll = (sign: string, args: readonly MathPiece[]): MathPiece => atom(row(identifier(sign), operator(APPLICATION), bracketed(...args.flatMap(({ node }, i) => (i === 0 ? [node] : [operator(','), node])))));
 
 /** A sum over rows: term by term where they are known, else with its sign. */
 function sumOver(lists: readonly MathPiece[], term: (...row: MathPiece[]) => MathPiece): MathPiece {
@@ -160,7 +163,7 @@ const MATHS: Readonly<Record<string, (...args: MathPiece[]) => MathPiece>> = {
   min: (...args) => ofAll('min', args),
   max: (...args) => ofAll('max', args),
   wholeUp: (a = two) => atom(row(operator('⌈'), a.node, operator('⌉'))),
-  normalTail: (a = two) => atom(row(identifier('Φ'), operator('\u2061'), bracketed(operator('−'), inside(a, POWER)))),
+  normalTail: (a = two) => atom(row(identifier('Φ'), operator(APPLICATION), bracketed(operator('−'), inside(a, POWER)))),
   sum: (...lists) => sumOver(lists, (x = two) => x),
   sumSquares: (...lists) => sumOver(lists, (x = two) => square(x)),
   sumSquaredDifferences: (...lists) => sumOver(lists, (x = two, y = two) => square(binary('-', x, y))),
