@@ -7,25 +7,13 @@ import { LicenseWebpackPlugin } from "license-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import webpack from "webpack";
+import { helpPages } from "./src/help/plugin.mjs";
 
 const here = import.meta.dirname;
 const { version } = JSON.parse(readFileSync(path.join(here, "package.json"), "utf8"));
 const wrappers = readdirSync(path.join(here, "functions"))
   .filter((name) => name.endsWith(".ts") && name !== "cell.ts")
   .map((name) => path.join(here, "functions", name));
-
-/** The generator has no option for it: without this mark Excel never calls a function that is given an error. */
-const errorsReachTheFunctions = {
-  apply(compiler) {
-    compiler.hooks.thisCompilation.tap("ErrorsReachTheFunctions", (compilation) => {
-      compilation.hooks.processAssets.tap("ErrorsReachTheFunctions", () => {
-        if (compilation.getAsset("functions.json") === undefined) return;
-        compilation.updateAsset("functions.json", (source) =>
-          new webpack.sources.RawSource(JSON.stringify({ allowErrorForDataTypeAny: true, ...JSON.parse(source.source()) })));
-      });
-    });
-  },
-};
 
 /** What each package in the built files asks to go along: name, version, licence, and the text of it. Parts of preact have a package.json of their own. */
 const licences = {
@@ -63,6 +51,7 @@ export default (_env, { mode = "production" }) => ({
     pane: "./src/pane/pane.ts",
     "custom-functions": "./src/hosts/bench/custom-functions.ts",
     bench: "./src/bench/bench.ts",
+    "help/find": "./src/help/find.ts",
   },
   output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
   resolve: { extensions: [".tsx", ".ts", ".js"] },
@@ -77,11 +66,11 @@ export default (_env, { mode = "production" }) => ({
   plugins: [
     new webpack.DefinePlugin({ BOSSWRIGHT_VERSION: JSON.stringify(version) }),
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
-    errorsReachTheFunctions,
+    helpPages,
     new MiniCssExtractPlugin({ filename: "[name].css" }),
     new LicenseWebpackPlugin(licences),
     new CopyPlugin({
-      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }],
+      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }, { from: "src/help/help.css", to: "help" }],
     }),
   ],
   cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },

@@ -22,6 +22,8 @@ export interface SectionOptions {
   readonly letters?: boolean;
   /** For a sheet whose values go on changing: letters, and nothing that judges them; in fixed colours, for what draws without a page. */
   readonly print?: boolean;
+  /** These dimensions alone, without heading and findings: a joint that explains something. */
+  readonly only?: readonly string[];
 }
 
 export interface Section {
@@ -106,10 +108,10 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
   return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
 }
 
-export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print }: SectionOptions = {}): Section {
+export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {}): Section {
   const read = new Reading(variant);
   const shape = shapeOf(read);
-  const dimensions = dimensionsOf(read, shape);
+  const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
   const findings = variant.findings();
   for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
@@ -118,14 +120,14 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
   const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({ letter: letterOf(i), name: title, of: name, value, unit }));
   const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
   const state = variant.verdict('state') as State;
-  const list = print ? [] : numbered(findings);
+  const list = print || only !== undefined ? [] : numbered(findings);
 
   const isEmpty = Object.keys(shape).length === 0;
   const sheet = isEmpty ? undefined : arranged(shape, labels, askedWidthPx);
   const widthPx = sheet?.widthPx ?? askedWidthPx;
   const drawing = sheet === undefined ? [text('Too little is known to draw this joint.', [MARGIN_PX, HEADING_PX + 22])] : drawn(sheet, shape, labels, list, inch, sheet.threadX);
   const found = findingList(list, MARGIN_PX, (sheet?.bottom ?? HEADING_PX) + FOOT_PX + 14, widthPx - 2 * MARGIN_PX);
-  const missing = missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX);
+  const missing = only === undefined ? missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX) : found;
   const heightPx = Math.ceil(missing.bottom + MARGIN_PX);
   const title = titleOf(shape.screw);
   const svg = el(
@@ -136,7 +138,7 @@ export function section(variant: Variant, { inch = false, widthPx: askedWidthPx 
     style(print),
     hatches(),
     el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
-    heading(title, print ? undefined : state, MARGIN_PX, widthPx),
+    only === undefined ? heading(title, print ? undefined : state, MARGIN_PX, widthPx) : undefined,
     drawing,
     found.markup,
     missing.markup,

@@ -24,10 +24,14 @@ const EXAMPLE = { kind: 'hand-worked', source: 'its example', test: 'test/core/e
 const escaped = (text: string): string => text.replace(/\|/g, '\\|');
 const fileName = (path: string): string => path.split('/').pop() ?? path;
 
-function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
+export function evidenceOf(id: string, evidence: readonly Evidence[]): readonly Evidence[] {
   const mine = evidence.filter(one => one.id === id);
-  const shown = mine.length === 0 ? [{ id, ...EXAMPLE }] : mine;
-  const known = mine.some(isOutside);
+  return mine.length === 0 ? [{ id, ...EXAMPLE }] : mine;
+}
+
+function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
+  const shown = evidenceOf(id, evidence);
+  const known = shown.some(isOutside);
   return shown.map(({ kind, source, test }, i) => `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'no published check known; ' : ''}${kind} | ${escaped(source)} | [${fileName(test)}](${test}) |`);
 }
 

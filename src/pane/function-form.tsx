@@ -53,7 +53,7 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
     <details class="bw-about">
       <summary>Formula, limits and sources</summary>
       <p class="bw-lines">{text}</p>
-      {listed.helpUrl !== undefined && <p><a href={listed.helpUrl} target="_blank" rel="noopener">Help page (new window)</a></p>}
+      <p><a href={`help/${listed.id}.html`} target="_blank" rel="noopener">Help page (new window)</a></p>
     </details>
   );
 }

@@ -24,3 +24,21 @@ export const formOfNode = (name: string): Form | undefined => formNamed(FORMS.no
 export const formOfDefault = (name: string): Form | undefined => formNamed(FORMS.defaults[name] ?? '');
 /** What a function gives, in one sentence. */
 export const whatOf = (id: string): string => FORMS.what[id] ?? '';
+
+/** Functions whose formula this one's calls, itself or through others. */
+export function calledBy(id: string): string[] {
+  const names = new Set<string>();
+  const visit = (tree: unknown): void => {
+    if (Array.isArray(tree)) {
+      if (tree[0] === 'call') follow(String(tree[1]));
+      tree.forEach(visit);
+    } else if (typeof tree === 'object' && tree !== null) Object.values(tree).forEach(visit);
+  };
+  const follow = (name: string): void => {
+    if (names.has(name)) return;
+    names.add(name);
+    visit([formNamed(name)?.steps ?? [], formNamed(name)?.result]);
+  };
+  visit([formOfCard(id)?.steps ?? [], formOfCard(id)?.result]);
+  return Object.keys(FORMS.cards).filter(other => names.has(FORMS.cards[other] ?? ''));
+}

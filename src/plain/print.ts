@@ -175,4 +175,4 @@ function called(name: string, args: readonly Piece[]): Piece {
 }
 
 /** A step's name in words: `shearStressMpa` is `shear stress`. */
-export const stepWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+export const stepWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm4|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();

@@ -13,14 +13,18 @@ const MOST_CHARACTERS = 1000;
 
 const SCREW_SYMBOLS = { nominalMm: 'd', majorMaxMm: 'd1', majorMinMm: 'd1 min', rootMaxMm: 'd2', pitchMm: 'P' };
 
-const nameOf = (param: Param): string => param.symbol ?? param.name.replace(/_/g, ' ');
+export const nameOf = (param: Param): string => param.symbol ?? param.name.replace(/_/g, ' ');
 
-/** A parameter as its symbol; records as the symbols of what formulas take from them. */
+/** The symbols of what formulas take from a parameter that is a record. */
+export function partSymbols(param: Param): Readonly<Record<string, string>> | undefined {
+  if (param.kind.noun === 'screw') return SCREW_SYMBOLS;
+  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances') return { upperMm: `${nameOf(param)}⁺`, lowerMm: `${nameOf(param)}⁻` };
+  return undefined;
+}
+
 function asSymbol(param: Param): Piece {
-  const name = nameOf(param);
-  if (param.kind.noun === 'screw') return { ...symbol(name), parts: Object.fromEntries(Object.entries(SCREW_SYMBOLS).map(([key, text]) => [key, symbol(text)])) };
-  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances') return { ...symbol(name), parts: { upperMm: symbol(`${name}⁺`), lowerMm: symbol(`${name}⁻`) } };
-  return symbol(name);
+  const parts = partSymbols(param);
+  return { ...symbol(nameOf(param)), ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbol(text)])) }) };
 }
 
 function formula(card: Card): string {
@@ -31,14 +35,14 @@ function formula(card: Card): string {
 }
 
 /** A look-up, a table by its columns, or why there is no formula. */
-function withoutForm({ kind, result, notLive }: Card): string {
+export function withoutForm({ kind, result, notLive }: Card): string {
   if (kind === 'standard table' && result.shape === 'number') return `look-up: ${result.name} of the table of the standard`;
   if ('columns' in result && result.columns.length > 0) return `a table of ${result.columns.map(({ name, unit }) => withUnit(name, unit)).join('; ')}`;
   return notLive ?? 'words';
 }
 
-const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');
-const columnName = (result: Result, i: number): string => ('columns' in result ? (result.columns[i]?.name ?? String(i + 1)) : String(i + 1));
+export const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');
+export const columnName = (result: Result, i: number): string => ('columns' in result ? (result.columns[i]?.name ?? String(i + 1)) : String(i + 1));
 
 function symbols(card: Card): string {
   const own = card.params.map(param => `${nameOf(param)}: ${param.name}${param.kind.unit === '' ? '' : `, ${param.kind.unit}`}`);
@@ -46,7 +50,7 @@ function symbols(card: Card): string {
   return [...own, ...screw].join('; ') || '–';
 }
 
-function blankWords(blank: Blank): string {
+export function blankWords(blank: Blank): string {
   if (typeof blank === 'object') return 'default' in blank ? `blank: ${blank.default}` : `blank: ${blank.take === undefined ? 'as' : 'from'} ${blank.sameAs}`;
   return { refused: 'must be given', zero: 'blank: 0', explicit: 'write zero with its unit', absent: 'may be left out' }[blank];
 }
@@ -55,10 +59,13 @@ function limits(card: Card): string {
   return card.params.map(param => [param.name, [limitWords(param.limits, param.kind.unit), blankWords(param.blank)].filter(text => text !== '').join(', ')].join(': ')).join('; ') || '–';
 }
 
-const shownArgument = (raw: unknown): string => (typeof raw === 'string' ? `"${raw}"` : Array.isArray(raw) ? `{${raw.map(row => (row as unknown[]).join(',')).join(';')}}` : String(raw));
+const shownArgument = (raw: unknown): string => (typeof raw === 'string' ? `"${raw}"` : Array.isArray(raw) ? `{${raw.map(row => (row as unknown[]).map(shownArgument).join(',')).join(';')}}` : raw === null ? '' : String(raw));
+
+/** The call of the example as it is typed. */
+export const exampleCall = ({ id, example: { args } }: Card): string => `=ENCL.${id}(${args.map(shownArgument).join(', ')})`;
 
 function example(card: Card): string {
-  const call = `=ENCL.${card.id}(${card.example.args.map(shownArgument).join(', ')})`;
+  const call = exampleCall(card);
   return 'result' in card.example && !Array.isArray(card.example.result) ? `${call} gives ${String(card.example.result)}` : call;
 }
 

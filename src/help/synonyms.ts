@@ -34,6 +34,8 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   "bottoming": ["SCREW.BOTTOM", "HOLE.DEPTH", "SCREW.LENGTH.PICK"],
   "bottom out": ["SCREW.BOTTOM", "HOLE.DEPTH", "SCREW.LENGTH.PICK"],
   "blind hole": ["HOLE.DEPTH", "HOLE.FLOOR", "SCREW.BOTTOM"],
+  "how long": ["SCREW.LENGTH.PICK", "SCREW.LENGTH.TABLE", "SCREW.LENGTHS"],
+  "screw length": ["SCREW.LENGTH.PICK", "SCREW.LENGTH.TABLE", "SCREW.LENGTHS"],
   "thread length": ["ENGAGEMENT", "ENGAGEMENT.LIMITS", "ENGAGEMENT.RATIO"],
   "bite": ["ENGAGEMENT", "HOLE.THREAD.SHARE", "ENGAGEMENT.RATIO"],
   "overlap": ["HOLE.THREAD.SHARE"],

@@ -1,0 +1,58 @@
+// Which dimensions of the demo's joint explain a topic or a function.
+import type { Card, Topic } from '../core/card';
+import { jointSheet } from '../demo/joint-sheet';
+import { type LegendEntry, section } from '../figure/section';
+import { Variant } from '../joint/evaluate';
+import { INPUTS } from '../joint/inputs';
+import { jointNames, jointNamesAround } from './related';
+
+/** The joint of the demo, as its sheet has it. */
+const JOINT = new Variant(new Map(jointSheet.cells.flatMap(({ at, value }) => {
+  const beside = jointSheet.cells.find(cell => cell.at === `B${at.slice(1)}`);
+  return at.startsWith('A') && INPUTS.has(String(value)) && beside?.role === 'input' ? [[String(value), beside.value] as const] : [];
+})));
+
+/** Topics that the section through a joint explains. */
+const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
+  'Screws and standard data': ['head diameter', 'head height', 'screw length', 'point', 'hole'],
+  'Holes and core pins': ['hole', 'relief diameter', 'pilot mouth', 'hole draft', 'pilot at tip', 'pilot bottom', 'hole depth', 'floor under hole', 'penetration max', 'bottom clearance'],
+  'Draft': ['recess mouth', 'recess draft', 'recess diameter', 'boss OD', 'outside draft', 'boss OD root', 'pilot mouth', 'hole draft', 'pilot bottom', 'boss height'],
+  'Boss and wall': ['boss OD', 'outside draft', 'boss OD root', 'pilot mouth', 'boss wall root', 'boss height', 'wall'],
+  'Head recess': ['recess mouth', 'recess draft', 'recess diameter', 'head diameter', 'head height', 'recess depth', 'subflush', 'seat'],
+  'Grip, engagement, screw length': ['seat', 'board', 'screw length', 'relief', 'full thread, worst', 'nominal', 'point', 'penetration max', 'bottom clearance', 'hole depth'],
+  'Strength (estimates)': ['head diameter', 'hole', 'seat', 'boss OD', 'full thread, worst'],
+  'Board and supports': ['board', 'hole', 'head diameter', 'boss OD', 'boss height'],
+  'The joint as one table': ['recess diameter', 'head diameter', 'hole', 'boss OD', 'pilot mouth', 'boss wall root', 'seat', 'board', 'full thread, worst', 'screw length', 'hole depth', 'boss height', 'wall'],
+};
+
+/** A dimension that is drawn under another name than its quantity has in the joint. */
+const DRAWN_AS: Readonly<Record<string, string>> = { 'engagement': 'nominal', 'engagement min': 'full thread, worst', 'pilot': 'pilot mouth', 'pilot hole': 'pilot mouth', 'boss wall': 'boss wall root' };
+const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
+
+/** Fewer dimensions say little by themselves. */
+const LEAST = 2;
+const WIDTH_PX = 330;
+
+export interface Figure {
+  readonly svg: string;
+  readonly legend: readonly (LegendEntry & { readonly isOwn: boolean })[];
+}
+
+const drawn = (only: readonly string[], own: ReadonlySet<string>): Figure => {
+  const { svg, legend } = section(JOINT, { letters: true, widthPx: WIDTH_PX, only });
+  return { svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
+};
+
+export function topicFigure(topic: Topic): Figure | undefined {
+  const names = DIMENSIONS[topic];
+  return names === undefined ? undefined : drawn(names, new Set());
+}
+
+/** What the function works out and reads; where the joint says too little, all of the topic. */
+export function functionFigure(card: Card): Figure | undefined {
+  const topic = DIMENSIONS[card.topic];
+  if (topic === undefined) return undefined;
+  const own = new Set(jointNames(card).map(drawnAs));
+  const around = drawn(jointNamesAround(card).map(drawnAs), own);
+  return around.legend.length >= LEAST && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(topic, own);
+}

@@ -1,0 +1,32 @@
+// The first help page: finds functions while a word or a question is typed. Without this script the page lists them all.
+import { type Findable, search } from './search';
+
+const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
+const [place, field, count, found, all] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('found'), byId('all')];
+const items = [...all.querySelectorAll<HTMLLIElement>('li[data-id]')];
+const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '' } }: HTMLLIElement): Findable => ({ id, topic, description, arguments: given });
+
+function show(): void {
+  const isAsked = field.value.trim() !== '';
+  const hits = isAsked ? search(items, field.value, findable) : [];
+  found.replaceChildren(...hits.map(item => item.cloneNode(true)));
+  all.hidden = isAsked;
+  count.textContent = isAsked ? (hits.length === 0 ? 'Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).' : `${hits.length} of ${items.length} functions`) : `${items.length} functions`;
+}
+
+/** The arrow keys walk from the field through what was found; Enter in the field opens the first. */
+function walk(event: KeyboardEvent): void {
+  const stops = [field, ...found.querySelectorAll('a')];
+  const here = stops.indexOf(event.target as HTMLAnchorElement);
+  const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+  const next = event.key === 'Enter' && here === 0 ? stops[1] : step === undefined ? undefined : stops[here + step];
+  if (next === undefined) return;
+  event.preventDefault();
+  if (event.key === 'Enter') next.click();
+  else next.focus();
+}
+
+place.hidden = false;
+field.addEventListener('input', show);
+place.addEventListener('keydown', walk);
+show();

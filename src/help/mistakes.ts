@@ -1,0 +1,157 @@
+// What goes wrong in practice, by topic and by function: common practice in our own words, short.
+import type { Topic } from '../core/card';
+
+export interface TopicWords {
+  /** What the topic is about, in one or two sentences. */
+  readonly about: string;
+  readonly mistakes: readonly string[];
+}
+
+export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
+  'Units': {
+    about: 'Every length and angle may be typed as text with its unit, and sums may mix units. What cannot be read is refused; nothing is guessed.',
+    mistakes: [
+      'A board drawing in inches read as millimetres: 3.15 is a plausible board edge in inches and a plausible wall in mm.',
+      'A radius entered where a diameter is asked, or a total where a value per side is asked.',
+      'Degrees typed into a native TAN without RADIANS: the functions here take degrees.',
+    ],
+  },
+  'Screws and standard data': {
+    about: 'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition and how it is held; and start values of plastics.',
+    mistakes: [
+      'The nominal diameter taken where the largest counts: a recess must clear the largest head, a hole the largest thread.',
+      'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and height; purchasing may change them.',
+      'Two standards for the same trade word. M3 pan heads of two standards differ by 0.4 mm in diameter: name the standard.',
+      'M3 without quotes is a cell of the sheet, not a screw.',
+    ],
+  },
+  'Holes and core pins': {
+    about: 'Pilot and clearance holes, what draft makes of them, how deep a blind hole must be, and what the core pin that forms them can stand.',
+    mistakes: [
+      'A clearance hole where a pilot is needed, so that the screw holds nothing, or the reverse.',
+      'A drafted pilot judged at its mouth alone: it is tightest at the deepest reach of the screw, and there the boss splits.',
+      'A blind hole as deep as the nominal screw: length and grip tolerances and a gap under the tip come on top.',
+      'A ratio of the hole mixed up with a ratio of the screw: 2 × hole and 2 × screw are different bosses.',
+    ],
+  },
+  'Draft': {
+    about: 'Draft is per side, acts from the end at which the size is held, and has a direction. Every drafted size has two ends: look at both.',
+    mistakes: [
+      'Draft added in the wrong direction: outsides grow towards the root, holes narrow away from their mouth, a pocket narrows towards its floor.',
+      'Draft per side taken for the whole angle, or its offset counted once where a diameter needs it twice.',
+      'A drawing that does not say which end is dimensioned, or whether draft lies inside the tolerance.',
+      'Texture without more draft: the wall scrapes when it leaves the mould.',
+    ],
+  },
+  'Boss and wall': {
+    about: 'The boss that takes the thread: outside diameter, wall at both ends, and what it does to the wall behind it and to the mould beside it.',
+    mistakes: [
+      'Two rules of thumb followed at once that contradict each other: a boss twice the screw and a boss wall of 60 % need a housing wall as thick as the screw.',
+      'The boss wall checked at the free end only: draft outside and in the hole both make it thickest at the root, where sink starts.',
+      'A boss merged with the side wall: a thick corner, sink and a void. Stand it off and join it with ribs.',
+      'A sliver of mould steel between boss and wall: fillets take from its flat, and a knife edge breaks.',
+    ],
+  },
+  'Head recess': {
+    about: 'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide it, and enough plastic left under it.',
+    mistakes: [
+      'The head height entered where the head diameter is asked. A recess narrower than the hole is the sign of it.',
+      'The nominal or smallest head taken: size the recess on the largest.',
+      'The recess held at the outer face: draft makes it narrower at the floor, where the head must go.',
+      'No room for the driver: the bit or its sleeve is wider than the recess.',
+      'A countersunk head in plastic: it wedges its seat open, and it rides on the cone when the sharp edge is not counted.',
+    ],
+  },
+  'Grip, engagement, screw length': {
+    about: 'What lies between head and boss is grip; what lies below is not all thread that holds. Relief, point and tolerances take their share before anything bites.',
+    mistakes: [
+      'Length minus grip taken for engagement. Relief and point carry no full thread; at worst case about half of it may be left.',
+      'The tolerance of the screw length left out: with tapping screws it is often the largest of the chain.',
+      'Board thickness taken as exact: ±10 % is usual.',
+      'A length chosen that nobody stocks, or the board height fixed before a rough look at the lengths.',
+      'A screw that bottoms jacks the halves apart and feels tight: the torque says nothing then.',
+    ],
+  },
+  'Strength (estimates)': {
+    about: 'Estimates for comparing variants and for planning tests. Every one of them needs a test with the moulded part.',
+    mistakes: [
+      'A short-term pull-out force taken as a design load: plastic creeps, ages and cracks around the screw.',
+      'Only the thread looked at: the boss may tear across or the head may go through its seat first.',
+      'Formulas of metal joints used in plastic: the torque for a clamp force is another one, and much of the clamp is lost in hours.',
+      'One torque for all: drive torque and stripping torque scatter with resin, pilot and speed of the driver.',
+    ],
+  },
+  'Board and supports': {
+    about: 'The circuit board: play around it, what clamps it, what the metal of the screw can reach, and what holds it when it shifts.',
+    mistakes: [
+      'A pocket drawn at its rim: its walls lean in, and the board sits near the floor.',
+      'A board clamped between two fixed heights: ±10 % of thickness makes it rattle or crush. Screw it to the bosses and leave the pillars a gap.',
+      'The head centred for the distance to copper: it moves by its play in the hole and by the position of the hole.',
+      'A distance to copper taken from a table of layout habits: what is required comes from the product’s own standard and a qualified review.',
+    ],
+  },
+  'Ribs, lip, mould': {
+    about: 'Ribs and junctions, the lip between the halves, which of rim and boss touches first, cooling and cavity size.',
+    mistakes: [
+      'A rib whose tip is too thin to fill, because draft was forgotten.',
+      'Wall, rib and fillet each within their rule and the junction thick all the same: look at the circle that fits in.',
+      'Lip and groove without a budget: wall, lip and gaps must add up, and the two parts never shrink alike.',
+      'The rim touches before the bosses: every screw then bends the lid and hangs its boss in tension. Cracks come weeks later.',
+      'Part size × (1 + S) for the cavity: it is part size ÷ (1 − S).',
+    ],
+  },
+  'Tolerances': {
+    about: 'Tolerances from tables and chains of them: worst case, root sum square, and what lies between.',
+    mistakes: [
+      'Every part within tolerance, and the assembly not: no chain was summed.',
+      'Root sum square with few links, or with dimensions of one mould: they are not independent.',
+      'One-sided tolerances summed about their nominal: shift the nominal to the middle first.',
+      'Tolerances of machined parts asked of a moulding.',
+    ],
+  },
+  'Checks, variants, trace': {
+    about: 'A value against its limit, variants side by side, and functions that explain other functions.',
+    mistakes: [
+      'A blank input that shows as passed: here it is “not checked”.',
+      'One green tick a rule: rules contradict each other, so keep the source beside each.',
+      'A limit typed into a formula: put it into a cell with its name and its source.',
+    ],
+  },
+  'The joint as one table': {
+    about: 'The whole joint in one call: one row a variant, inputs by name, every value worked out once, every rule judged with its reason.',
+    mistakes: [
+      'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
+      'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',
+      'A state read without its reason: “look” on a hidden face and “look” on a show face are different matters.',
+    ],
+  },
+};
+
+/** Beside those of the topic. */
+export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
+  'BOSS.OD': ['A clearance hole given for a boss that takes a thread, or a pilot for a post around a clearance hole.'],
+  'BOSS.OD.RULE': ['The ratio taken of the hole: it is a ratio of the screw diameter.'],
+  'BOSS.SINK': ['A limit of 0.6 asked on a hidden face as strictly as on a show face.'],
+  'HOLE.PILOT': ['A share of the screw diameter given, such as 0.8: asked is the share of the thread depth.', 'One pilot for all plastics: soft ones need more thread share, brittle ones less.'],
+  'HOLE.TIGHT': ['The hole taken at its nominal depth instead of the deepest reach of the screw.'],
+  'HOLE.CLEARANCE': ['A class of fit not stated: fine, medium and coarse differ by several tenths.'],
+  'HOLE.FIXED': ['The formula for two clearance holes used where the boss holds the screw: there the hole must be larger.'],
+  'ENGAGEMENT': ['The nominal value shown as if it were kept: ENGAGEMENT.LIMITS gives the worst case.'],
+  'ENGAGEMENT.LIMITS': ['The same ± for all layers: the board has its own.'],
+  'RECESS.DIAMETER': ['The allowance taken per side: it is on diameter.'],
+  'RECESS.CONE': ['The actual edge of the head taken instead of the theoretical sharp diameter.'],
+  'SCREW.HEAD.DIAMETER': ['The diameter at max used to check that a head still bears: there min counts.'],
+  'SCREW.LENGTH.PICK': ['The hole depth left open: without it nothing says which screw bottoms.'],
+  'PULLOUT': ['A machine thread in plastic: the sheared cylinder overstates it, so it is refused.', 'Nominal engagement put in: take the worst case.'],
+  'TORQUE.STRIP': ['π lost in the slope of the thread: the result is then about twice too high.'],
+  'HOOP.LIMIT': ['The contact pressure limited instead of the hoop stress: the interference is then far too large.'],
+  'BOARD.CLAMP': ['The nominal gap judged alone.'],
+  'BOARD.MARGIN': ['The required distance taken from here: it is never supplied, and has no default.'],
+  'CAVITY.SIZE': ['The shrinkage of one grade kept after the resin was changed.'],
+  'DRAFT.SIZE': ['“grows” and “shrinks” mixed up: they are seen from the end that holds the size.'],
+  'JUNCTION.RATIO': ['A larger fillet against stress that makes the junction thicker: both pull in opposite directions.'],
+  'STACK.RSS': ['No inflation although the links are few: 1.5 is a usual factor.'],
+  'STACK.CPK': ['A capability claimed from a handful of parts of one run.'],
+  'LIP.FIT': ['The clearance taken in total: it is per side.'],
+  'COOLING.TIME': ['Mean and centre criterion mixed when two times are compared.'],
+};

@@ -1,0 +1,17 @@
+// All help pages by file name: made at build, static, without a network.
+import { TOPICS } from '../core/card';
+import { CARDS } from '../registry';
+import type { Evidence } from './evidence';
+import { type Described, functionPage } from './function-page';
+import { indexPage, topicPage } from './overview';
+import { functionFile, topicFile } from './page';
+
+export function helpPages(functions: readonly Described[], evidence: readonly Evidence[]): ReadonlyMap<string, string> {
+  const described = new Map(functions.map(listed => [listed.id, listed]));
+  const cards = [...CARDS.values()].filter(({ id }) => described.has(id));
+  return new Map([
+    ['index.html', indexPage(cards, described)],
+    ...TOPICS.map(topic => [topicFile(topic), topicPage(topic, cards.filter(card => card.topic === topic))] as const),
+    ...cards.map(card => [functionFile(card.id), functionPage(card, described.get(card.id) as Described, evidence)] as const),
+  ]);
+}

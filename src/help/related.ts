@@ -1,0 +1,55 @@
+// What a function has to do with others: derived from the plain forms and from the graph of the joint.
+import type { Card } from '../core/card';
+import type { Arg, Made, Rule } from '../joint/graph';
+import { INPUTS } from '../joint/inputs';
+import { NODES } from '../joint/nodes';
+import { RULES } from '../joint/rules';
+import { calledBy } from '../plain/forms';
+import { CARDS } from '../registry';
+
+/** A quantity of the joint with what makes it. */
+interface Quantity extends Made {
+  readonly name: string;
+}
+
+const MADE: readonly Quantity[] = [
+  ...NODES.values(),
+  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] => (fallback !== undefined && 'formula' in fallback ? [{ name, ...fallback }] : [])),
+];
+
+const cardsOf = (made: Made): Card[] => [...CARDS.values()].filter(({ formula }) => formula === made.formula);
+const names = (args: readonly Arg[]): string[] => args.filter(arg => typeof arg === 'string');
+
+/** Names in the joint that a function works out. */
+export const jointNames = (card: Card): string[] => MADE.filter(({ formula }) => formula === card.formula).map(({ name }) => name);
+
+/** Names in the joint that a function works out or reads. */
+export const jointNamesAround = (card: Card): string[] => MADE.filter(({ formula }) => formula === card.formula).flatMap(({ name, args }) => [name, ...names(args)]);
+
+/** Rules that judge what a function works out. */
+export function rulesOf(card: Card): readonly Rule[] {
+  const mine = new Set(jointNames(card));
+  return RULES.filter(({ value, fail, look }) => [value, fail?.limit, look?.limit].some(name => mine.has(String(name))));
+}
+
+export interface Related {
+  readonly words: string;
+  readonly ids: readonly string[];
+}
+
+export function related(card: Card): readonly Related[] {
+  const mine = new Set(jointNames(card));
+  const read = new Set(jointNamesAround(card).filter(name => !mine.has(name)));
+  const takes = MADE.filter(({ name }) => read.has(name)).flatMap(cardsOf);
+  const gives = MADE.filter(({ args }) => names(args).some(name => mine.has(name))).flatMap(cardsOf);
+  const calls = calledBy(card.id);
+  const users = [...CARDS.keys()].filter(id => calledBy(id).includes(card.id));
+  const list = (words: string, ids: readonly string[]): Related => ({ words, ids: [...new Set(ids)].filter(id => id !== card.id) });
+  return [
+    list('Its formula uses', calls),
+    list('It is used in the formula of', users),
+    list('In the joint it takes from', takes.map(({ id }) => id)),
+    list('In the joint it gives to', gives.map(({ id }) => id)),
+    list('Of the same topic', [...CARDS.values()].filter(({ topic }) => topic === card.topic).map(({ id }) => id)),
+  ].filter(({ ids }) => ids.length > 0);
+}
