@@ -96,7 +96,7 @@ export class JointRow {
     const here = this.given.get(name);
     const fallback = here === undefined || takesDefault(here.typed) ? INPUTS.get(name)?.fallback : undefined;
     const made = NODES.get(name) ?? (fallback !== undefined && 'args' in fallback ? fallback : undefined);
-    for (const arg of made?.args ?? []) if (typeof arg === 'string') this.inputsOf(arg, found);
+    for (const arg of made?.args ?? []) if (typeof arg === 'string' || 'only' in arg) this.inputsOf(nameOf(arg), found);
     return found;
   }
 
@@ -116,6 +116,8 @@ export class JointRow {
 
   private arg(arg: Arg): Ref {
     if (typeof arg === 'string') return this.ref(arg);
+    // where the formula does not look at it, it may well have no value
+    if ('only' in arg) return atom(this.cellOf(arg.only) ?? 'NA()');
     return typeof arg.is === 'number' ? number(arg.is) : text(String(arg.is));
   }
 
@@ -139,7 +141,7 @@ export class JointRow {
   }
 
   private made(name: string, form: Form, { args }: Made): Ref {
-    const words = print(form, args.map(arg => (typeof arg === 'string' ? { text: arg, level: 6 } : known(arg.is)))).text;
+    const words = print(form, args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 }))).text;
     const refs = args.map(arg => this.arg(arg));
     const ref = spreadsheetRef(form, refs);
     return this.placed(name, hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref, words);
@@ -349,6 +351,9 @@ export class JointRow {
     return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
   }
 }
+
+/** The name that an argument reads. */
+const nameOf = (arg: Exclude<Arg, { readonly is: unknown }>): string => (typeof arg === 'string' ? arg : arg.only);
 
 const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');
 

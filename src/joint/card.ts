@@ -17,7 +17,7 @@ const INPUT_OF: Readonly<Record<string, string>> = { 'screw length': 'length', '
 
 function working(variant: Variant, form: Form | undefined, { args }: Made): string {
   if (form === undefined) return '–';
-  return print(form, args.map(arg => known(typeof arg === 'string' ? variant.value(arg) : arg.is))).text;
+  return print(form, args.map(arg => known(variant.arg(arg)))).text;
 }
 
 function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {

@@ -97,8 +97,11 @@ export class Variant {
     return result;
   }
 
-  private arg(arg: Arg): unknown {
-    return typeof arg === 'string' ? this.value(arg) : arg.is;
+  /** The value of an argument; nothing where the formula does not look at it. */
+  arg(arg: Arg): unknown {
+    if (typeof arg === 'string') return this.value(arg);
+    if ('is' in arg) return arg.is;
+    return this.value(arg.where) === true ? this.value(arg.only) : undefined;
   }
 
   finding(rule: Rule): Finding | undefined {

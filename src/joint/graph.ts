@@ -5,8 +5,8 @@ import { Refused } from '../core/refuse';
 
 type Formula = (...args: never[]) => unknown;
 
-/** A name in the graph, or a constant. */
-export type Arg = string | { readonly is: unknown };
+/** A name in the graph, a constant, or a name that is looked at only where another one is true. */
+export type Arg = string | { readonly is: unknown } | { readonly only: string; readonly where: string };
 
 export interface Made {
   readonly formula: Formula;

@@ -93,7 +93,7 @@ node('bottom clearance', 'mm', 'least room under the tip', Engagement.bottomRoom
 
 // pilot
 node('pilot hole', 'mm', 'pilot where it is held', J.same, 'pilot');
-node('pilot held depth', 'mm', 'depth at which the pilot is held', J.pilotHeldDepthMm, 'pilot held at', 'relief', 'engagement');
+node('pilot held depth', 'mm', 'depth at which the pilot is held', J.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' });
 node('pilot mouth', 'mm', 'pilot at the boss face', Hole.holeMouthMm, 'pilot', 'pilot held depth', 'hole draft');
 node('pilot at tip', 'mm', 'pilot at the deepest reach', Hole.holeAtDepthMm, 'pilot mouth', 'penetration max', 'hole draft');
 node('tightness', '', 'pilot at tip ÷ root', Hole.holeTightness, 'screw', 'pilot mouth', 'penetration max', 'hole draft');
@@ -138,6 +138,7 @@ node('has recess', '', 'the head sits in a recess', (seatMm: number) => seatMm >
 node('has board hole', '', 'a board hole is given', (boardHoleMm: number | undefined) => boardHoleMm !== undefined, 'board hole');
 node('has sleeve and board hole', '', 'a sleeve goes through a board hole', (sleeveMm: number, boardHoleMm: number | undefined) => sleeveMm > 0 && boardHoleMm !== undefined, 'sleeve', 'board hole');
 node('is countersunk', '', 'the head is countersunk', (head: Head) => isCountersunk(head), 'head');
+node('held at mid', '', 'the pilot is held half way along the full thread', (heldAt: J.PilotHeldAt) => heldAt === 'mid', 'pilot held at');
 node('is hidden', '', 'the face behind the boss is hidden', (face: string) => !isShow(face), 'face');
 node('tapping screw', '', 'screw that forms or cuts its thread', tappingScrew, 'screw');
 node('locator', 'mm', 'what holds the board sideways', J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw');

@@ -131,6 +131,7 @@ const BASES: Readonly<Record<string, Changes>> = {
   'defaults where there are any': { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 },
   'a sleeve through the board': { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', length: 19, wall: 2.5, hole: 3.4, sleeve: 3, 'board hole': 6.6, board: 1.6, 'board plane': 5.5, 'boss height': 16, 'hole tolerance': 0.05, 'seat tolerance': '+0.1/-0.2', 'boss OD': 8 },
   'a countersunk head': { screw: 'M3', head: 'countersunk', material: 'ABS', wall: 2.5, 'board plane': 5.5, 'boss height': 14, seat: '3 mm', length: 12 },
+  'no point length held': { screw: '#4 AB', head: 'pan', material: 'ABS', length: 15.875, wall: 2.5, seat: 2.5, 'board plane': 5.5, board: 1.6, hole: 3.4, pilot: 2.4, 'pilot held at': 'mouth', 'boss height': 14 },
   'no seat': { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', wall: 2.5, seat: '0 mm', board: 1.6, hole: 3.4, 'boss height': 14, length: '1/2 in' },
 };
 const NUMBERS: readonly (Cell | null)[] = [null, 0, 0.3, 1, 2.5, 13, -1, 'default', 'no such thing', '0.1 in'];

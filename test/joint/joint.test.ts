@@ -43,6 +43,24 @@ describe('bee-hive display: the screw goes through the board, the head lies on i
   });
 });
 
+describe('no point length is held for # AB screws', () => {
+  const AB: Inputs = { ...LOGGER, screw: '#4 AB', head: 'pan', length: 15.875 };
+  const PILOT = ['pilot mouth', 'pilot at tip', 'pilot bottom', 'boss wall root', 'sink ratio', 'boss mass'];
+  test('a pilot held at the mouth needs none', () => {
+    expect(values(AB, ...PILOT).filter(value => typeof value !== 'number')).toEqual([]);
+    expectPrinted(values(AB, 'pilot mouth', 'pilot bottom'), [2.4, 2.4 - 2 * 14.75 * Math.tan((0.25 * Math.PI) / 180)]);
+    expect(values(AB, 'engagement')[0]).toMatch(/^no value: /);
+  });
+  test('one held half way along the full thread does', () => {
+    expect(values({ ...AB, 'pilot held at': 'mid' }, ...PILOT).filter(value => typeof value === 'number')).toEqual([]);
+  });
+  test('the card shows it', () => {
+    const answer = call('JOINT.CARD', [[Object.keys(AB), Object.values(AB)]]);
+    if (!answer.ok) throw new Error(answer.message);
+    expect((answer.value as unknown[][]).find(([name]) => name === 'pilot mouth')?.[1]).toBe(2.4);
+  });
+});
+
 describe('geometry of the parts', () => {
   test('recess floor 6.2 and mouth 6.30 with 0.6 on diameter, 3 deep, 1°', () => {
     expectPrinted(values({ ...LOGGER, allowance: 0.6 }, 'recess diameter', 'recess depth', 'recess mouth', 'subflush'), [6.2, 3, 6.3047, 0.6]);
