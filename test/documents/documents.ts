@@ -7,7 +7,7 @@ export const textOf = (document: string): string => readFileSync(new URL(`../../
 
 const FENCE = /^```(\S*)\n([^]*?)^```$/gm;
 /** A span of code that starts as a command does. */
-const COMMAND = /^(?:[A-Z_]+=\S+ )*(?:npm|npx|node|git|unzip|curl|cd|\.ci\/run)\b/;
+const COMMAND = /^(?:[A-Z_]+=\S+ )*(?:npm|npx|node|git|unzip|curl|cd|\.ci\/run)(?=\s|$)/;
 
 /** Every command in a fence without a language, and every span of code that is one; `a && b` are two. */
 export function commandsIn(text: string): string[] {
