@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { testTimeout: 300_000, include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/engines/**', 'test/runtime/**'] },
+  test: { testTimeout: 300_000, include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/documents/**', 'test/engines/**', 'test/library/**', 'test/runtime/**'] },
 });

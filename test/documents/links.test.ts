@@ -1,0 +1,41 @@
+// Every relative link and anchor in the documents leads somewhere, every picture is there, every committed drawing is drawn anew.
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { anchorsIn, DOCUMENTS, linksIn, textOf } from './documents';
+
+const isElsewhere = (target: string): boolean => /^(https?|mailto):/.test(target);
+
+function astray(document: string, text: string): string[] {
+  return linksIn(text).filter(target => !isElsewhere(target)).filter(target => {
+    const [file = '', anchor] = target.split('#');
+    const place = file === '' ? document : path.join(path.dirname(document), file);
+    if (!existsSync(place)) return true;
+    return anchor !== undefined && !anchorsIn(file === '' ? text : textOf(place)).has(anchor);
+  });
+}
+
+describe.each(DOCUMENTS)('%s', document => {
+  it('leads nowhere astray', () => expect(astray(document, textOf(document))).toEqual([]));
+});
+
+it('the README has links and its picture', () => {
+  expect(linksIn(textOf('README.md'))).toContain('src/bench/bench.png');
+  expect(linksIn(textOf('README.md')).length).toBeGreaterThan(20);
+});
+
+it('a link astray is found', () => {
+  const text = '# One Two\n[a](nowhere.md) [b](#one-two) [c](#two) [d](DEVELOPERS.md#the-house) [e](DEVELOPERS.md#none) ![f](none.png) [g](https://example.org/) `[h](code.md)`\n```\n[i](fence.md)\n```\n';
+  expect(astray('README.md', text)).toEqual(['nowhere.md', '#two', 'DEVELOPERS.md#none', 'none.png']);
+});
+
+/** Committed drawings and what draws them; the icon is drawn by hand. */
+const DRAWN: Readonly<Record<string, () => string>> = {};
+const BY_HAND = ['src/pane/icons/icon.svg'];
+
+it('every committed drawing is the one that the code draws', () => {
+  const committed = execFileSync('git', ['ls-files', '*.svg'], { encoding: 'utf8' }).trim().split('\n');
+  expect(committed.sort()).toEqual([...BY_HAND, ...Object.keys(DRAWN)].sort());
+  for (const [file, draw] of Object.entries(DRAWN)) expect(textOf(file), file).toBe(draw());
+});
