@@ -63,7 +63,7 @@ export default (_env, { mode = "production" }) => ({
     errorsReachTheFunctions,
     new MiniCssExtractPlugin({ filename: "[name].css" }),
     new CopyPlugin({
-      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }],
+      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }, { from: "node_modules/dejavu-fonts-ttf/LICENSE", to: "assets/DejaVuSans-LICENSE.txt", toType: "file" }],
     }),
   ],
   cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },
