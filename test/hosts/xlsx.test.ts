@@ -167,9 +167,9 @@ describe('the file', () => {
   });
 
   it('gives a picture rows of its height', async () => {
-    const bytes = await written(sheet([], { pictures: [{ at: 'A3', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320, heightPx: 200, rows: 10, words: 'x' }] }));
+    const bytes = await written(sheet([{ at: 'A13', role: 'text', value: 'below' }], { pictures: [{ at: 'A3', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320, heightPx: 200, rows: 10, words: 'x' }] }));
     const heights = [...part(bytes, 'xl/worksheets/sheet1.xml').matchAll(/<row r="(\d+)" ht="([\d.]+)"/g)].map(([, row, height]) => [Number(row), Number(height)]);
-    expect(heights).toEqual(Array.from({ length: 10 }, (_, i) => [i + 3, 15]));
+    expect(heights.slice(0, 10)).toEqual(Array.from({ length: 10 }, (_, i) => [i + 3, 15]));
   });
 
   it('locks what it is told, without a password', async () => {
