@@ -70,7 +70,11 @@ export default (_env, { mode = "production" }) => ({
     new MiniCssExtractPlugin({ filename: "[name].css" }),
     new LicenseWebpackPlugin(licences),
     new CopyPlugin({
-      patterns: ["manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html", { from: "src/pane/icons", to: "icons" }, { from: "src/help/help.css", to: "help" }],
+      patterns: [
+        "manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html",
+        { from: "src/pane/icons", to: "icons" }, { from: "src/help/help.css", to: "help" },
+        { from: "node_modules/dejavu-fonts-ttf/LICENSE", to: "assets/DejaVuSans-LICENSE.txt", toType: "file" },
+      ],
     }),
   ],
   cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },

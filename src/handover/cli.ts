@@ -73,10 +73,10 @@ async function opened(path: string): Promise<SourceWorkbook> {
   const bytes = await readFile(path).catch(() => {
     throw new UserFault(`${path} cannot be read`);
   });
-  const { sheets } = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
+  const { sheets, names } = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
     throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
   });
-  return sourceOfFile(basename(path), sheets);
+  return sourceOfFile(basename(path), sheets, names);
 }
 
 async function written({ plan, findings, live, asValues }: Handover, path: string, print: Print): Promise<void> {

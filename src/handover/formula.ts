@@ -58,10 +58,12 @@ export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   return { sheet, top, left, bottom, right };
 }
 
+type Side = 'top' | 'left' | 'bottom' | 'right';
+
 interface RefParts {
   /** Sheet, or workbook and sheet, or two sheets with all between them as `first:last`. */
   readonly context?: readonly string[];
-  readonly range?: { readonly top?: number | null; readonly left?: number | null; readonly bottom?: number | null; readonly right?: number | null };
+  readonly range?: Readonly<Partial<Record<Side, number | null> & Record<`$${Side}`, boolean>>>;
 }
 
 export const partsOf = (reference: string): RefParts => (parseA1Ref(reference) as RefParts | undefined) ?? {};

@@ -2,7 +2,7 @@
 import type { Cell } from '../core/kinds';
 import type { Looks } from './convert';
 import { cellPosition } from './formula';
-import type { SourceCell, SourceWorkbook } from './source';
+import { nameKey, type SourceCell, type SourceWorkbook } from './source';
 
 export interface FileCell {
   readonly at: string;
@@ -18,10 +18,18 @@ export interface FileSheet {
   readonly cells: readonly FileCell[];
 }
 
+export interface FileName {
+  readonly name: string;
+  readonly meaning: string;
+  /** The sheet on which alone it holds. */
+  readonly sheet?: string;
+}
+
 /** Cells that a table of ours filled are left out: they are filled anew. */
-export function sourceOfFile(name: string, sheets: readonly FileSheet[]): SourceWorkbook {
+export function sourceOfFile(name: string, sheets: readonly FileSheet[], names: readonly FileName[] = []): SourceWorkbook {
   return {
     name,
+    names: new Map(names.map(({ name: defined, meaning, sheet }) => [nameKey(defined, sheet), meaning])),
     sheets: sheets.map(sheet => {
       const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));

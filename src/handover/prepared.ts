@@ -3,7 +3,10 @@
 import type { Finding } from './finding';
 import { depthOf, type FormulaNode, parseFormula, partsOf, type Replacement, rewritten, sheetPrefix, walk } from './formula';
 import { plainSheetName, type SheetNames } from './names';
-import type { SourceCell, SourceSheet, SourceWorkbook } from './source';
+import { nameKey, type SourceCell, type SourceSheet, type SourceWorkbook } from './source';
+
+/** What a defined name stands for where it is used. */
+type Meaning = (name: string) => string | undefined;
 
 export interface Prepared {
   readonly workbook: SourceWorkbook;
@@ -33,11 +36,12 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
     homeNames.set(free, name);
     newNames.set(name.toLowerCase(), free);
   }
-  const cellOf = (sheet: string, at: string, cell: SourceCell): SourceCell => {
+  const cellOf = (sheet: string, homeSheet: string, at: string, cell: SourceCell): SourceCell => {
     if (cell.formula === undefined) return cell;
+    const meaning: Meaning = name => home.names?.get(nameKey(name, homeSheet)) ?? home.names?.get(nameKey(name));
     const tree = cell.formula.length > LONGEST_FORMULA ? undefined : parseFormula(cell.formula);
-    const formula = tree === undefined ? cell.formula : settled(cell.formula, tree, newNames, home.names);
-    const why = tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, home.names);
+    const formula = tree === undefined ? cell.formula : settled(cell.formula, tree, newNames, meaning);
+    const why = tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, meaning);
     if (why !== undefined) refused.set(`${sheet}!${at}`, why);
     return { ...cell, formula };
   };
@@ -45,7 +49,7 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
     const name = newNames.get(sheet.name.toLowerCase()) ?? sheet.name;
     if (name !== sheet.name) findings.push({ sheet: name, at: '', what: 'changed', words: `the sheet was called "${sheet.name}"` });
     if (sheet.isHidden === true) findings.push({ sheet: name, at: '', what: 'changed', words: 'the sheet was hidden; here it can be seen' });
-    return { ...sheet, name, cells: new Map([...sheet.cells].map(([at, cell]) => [at, cellOf(name, at, cell)])) };
+    return { ...sheet, name, cells: new Map([...sheet.cells].map(([at, cell]) => [at, cellOf(name, sheet.name, at, cell)])) };
   });
   return { workbook: { ...home, sheets }, homeNames, refused, findings };
 }
@@ -53,14 +57,14 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
 const unreadable = (formula: string): string => (formula.length > LONGEST_FORMULA ? `the formula has ${formula.length} characters; ${LONGEST_FORMULA} is the most` : 'the formula cannot be read');
 
 /** Sheets by their new names, defined names as the cells they stand for. The sign @ is what every formula of a file means anyway. */
-function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<string, string>, defined: SourceWorkbook['names']): string {
+function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string {
   const replacements = [...walk(tree)].flatMap((node): Replacement[] => {
     const [argument] = node.arguments ?? [];
     if (node.type === 'UnaryExpression' && node.operator === '@' && argument !== null && argument !== undefined) return [{ loc: [node.loc[0], argument.loc[0]], text: '' }];
     const called = node.callee?.name ?? '';
     if (STORED.test(called)) return [{ loc: [node.loc[0], node.loc[0] + called.length], text: called.slice('_xldudf_'.length).replace(/_/g, '.') }];
     if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return [];
-    const meant = node.kind === 'name' ? defined?.get(node.value.toLowerCase()) : node.value;
+    const meant = node.kind === 'name' ? meaning(node.value) : node.value;
     const sheet = meant === undefined ? undefined : partsOf(meant).context?.[0];
     const name = sheet === undefined ? undefined : newNames.get(sheet.toLowerCase());
     if (meant === undefined || partsOf(meant).context?.length !== 1 || name === undefined) return [];
@@ -69,7 +73,7 @@ function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<strin
   return replacements.length === 0 ? formula : rewritten(formula, [0, formula.length], replacements);
 }
 
-function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, defined: SourceWorkbook['names']): string | undefined {
+function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string | undefined {
   if (depthOf(tree) > DEEPEST) return `the formula is nested more than ${DEEPEST} times`;
   const nodes = [...walk(tree)];
   const own = new Set(nodes.flatMap(({ declarations = [], params = [] }) => [...declarations.map(({ id }) => id.name), ...params.map(({ name }) => name)].map(name => name.toLowerCase())));
@@ -82,8 +86,9 @@ function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, define
     if (node.kind !== 'table' && node.value.includes('[')) return `it points at another workbook: ${node.value.slice(0, 60)}`;
     if (node.kind === 'table') return `it points at a table by name: ${node.value.slice(0, 60)}`;
     if (node.kind === 'name') {
-      if (own.has(node.value.toLowerCase()) || isArea(defined?.get(node.value.toLowerCase()))) continue;
-      return `it uses the name ${node.value.slice(0, 60)}, which stands for no cells here`;
+      const meant = meaning(node.value);
+      if (own.has(node.value.toLowerCase()) || (meant !== undefined && isFixedArea(meant))) continue;
+      return `it uses the name ${node.value.slice(0, 60)}, which stands for ${meant === undefined ? 'nothing' : 'no fixed cells'} here`;
     }
     if (sheet?.includes(':') === true) return `it points at the same cells of several sheets: ${node.value.slice(0, 60)}`;
     if (sheet !== undefined && !newNames.has(sheet.toLowerCase())) return `it points at a sheet that is not here: ${sheet.slice(0, 60)}`;
@@ -91,4 +96,9 @@ function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, define
   return undefined;
 }
 
-const isArea = (reference: string | undefined): boolean => reference !== undefined && partsOf(reference).range !== undefined && partsOf(reference).context?.length === 1;
+/** One cell or range of one sheet; without the signs $ it would be another one in every cell. */
+function isFixedArea(reference: string): boolean {
+  const { context, range } = partsOf(reference);
+  if (context?.length !== 1 || range === undefined) return false;
+  return (['top', 'left', 'bottom', 'right'] as const).every(side => typeof range[side] !== 'number' || range[`$${side}`] === true);
+}

@@ -19,9 +19,12 @@ export interface SourceSheet {
 export interface SourceWorkbook {
   readonly name: string;
   readonly sheets: readonly SourceSheet[];
-  /** What defined names stand for, by name in small letters: `Joint!$B$4`. */
+  /** What defined names stand for, by `nameKey`: `Joint!$B$4`. */
   readonly names?: ReadonlyMap<string, string>;
 }
+
+/** `hole`, or `joint!hole` where the name holds on one sheet alone. */
+export const nameKey = (name: string, sheet?: string): string => (sheet === undefined ? name : `${sheet}!${name}`).toLowerCase();
 
 /** A value, a rectangle of values, or nothing where it is not known here. */
 export type Known = One | Rows;

@@ -3,9 +3,11 @@ import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { strFromU8, unzipSync } from "fflate";
 import { readWorkbook } from "../../src/hosts/xlsx/read";
+import { pixelsOf } from "../kit/png";
 import { benchPage, type BenchPage } from "./bench-page";
 
 let bench: BenchPage;
+let bytes: Uint8Array;
 
 beforeAll(async () => {
   bench = await benchPage();
@@ -66,21 +68,37 @@ test("the copy has no call of ours, values that are live, and the title block", 
     if (text === "") for (let part = 0; part < 3; part++) await press("Tab");
     else await bench.page.keyboard.type(text);
   }
+  await dialog().getByLabel("Paper").selectOption("Letter");
+  await dialog().getByLabel("Made by").focus();
   await bench.picture("hand-over-filled");
   const [download] = await Promise.all([bench.page.waitForEvent("download"), press("Enter")]);
   expect(download.suggestedFilename()).toBe("Logger lid-C.xlsx");
-  const bytes = new Uint8Array(await readFile(await download.path()));
+  bytes = new Uint8Array(await readFile(await download.path()));
   const { sheets, outside } = await readWorkbook(bytes);
   expect(outside).toEqual([]);
   const formulas = sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
   expect(formulas.length).toBeGreaterThan(200);
   expect(formulas.filter((formula) => /ENCL|_xldudf/i.test(formula))).toEqual([]);
   for (const [path, part] of Object.entries(unzipSync(bytes))) {
+    // 1 is Letter
+    if (path.startsWith("xl/worksheets/sheet")) expect(strFromU8(part)).toContain('<pageSetup paperSize="1"');
     if (path.startsWith("xl/worksheets/")) expect(strFromU8(part)).not.toMatch(/<f[^>]*>[^<]*(ENCL\.|_xldudf)/);
   }
   const texts = sheets[0]?.cells.map(({ value }) => value) ?? [];
   expect(texts).toEqual(expect.arrayContaining(["Logger lid", "GH-7", "C", "for tooling"]));
   await expect.poll(() => bench.text("kept")).toMatch(/^Logger lid-C\.xlsx is saved: [1-9]\d* values live, \d+ as values$/);
+});
+
+test("each variant of the copy has its section as a picture, drawn in this page", async () => {
+  const pictures = Object.entries(unzipSync(bytes)).filter(([path]) => /^xl\/media\/.*\.png$/.test(path));
+  expect(pictures).toHaveLength(8);
+  for (const [, png] of pictures) {
+    const { widthPx, at } = pixelsOf(png);
+    expect(widthPx).toBe(2100);
+    // the black of its heading: a font was at hand
+    const heading = Array.from({ length: 36 * 600 }, (_, i) => at(30 + (i % 600), 36 + Math.floor(i / 600)));
+    expect(heading.filter((colour) => colour === "#14181d").length).toBeGreaterThan(500);
+  }
 });
 
 test("the figure's numbers are live in the copy of the sheet", async () => {

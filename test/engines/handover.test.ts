@@ -33,7 +33,7 @@ function changed(plan: WorkbookPlan, changes: Changes): WorkbookPlan {
 }
 
 const poisoned = (plan: WorkbookPlan): WorkbookPlan => ({ ...plan, sheets: plan.sheets.map(sheet => ({ ...sheet, cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })) })) });
-const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE);
+const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE, { pngOf: () => new Uint8Array() });
 const near = (a: unknown, b: unknown): boolean => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b)) : (a ?? '') === (b ?? ''));
 
 const copy = handed(demoWorkbook);
@@ -47,6 +47,8 @@ const givesUp = ({ formula = '' }: PlanCell, actual: unknown): boolean => (actua
 
 interface Compared {
   readonly formulas: number;
+  /** Of them on the sheet of figures. */
+  readonly letters: number;
   readonly givenUp: readonly string[];
   readonly otherwise: readonly string[];
 }
@@ -54,6 +56,7 @@ interface Compared {
 /** What the program gives against what a hand-over of the changed workbook would hold. */
 function compared(wanted: Handover, values: Values): Compared {
   let formulas = 0;
+  let letters = 0;
   const givenUp: string[] = [];
   const otherwise: string[] = [];
   const sent = new Map(copy.plan.sheets.flatMap(sheet => sheet.cells.map(cell => [key(sheet, cell), cell] as const)));
@@ -61,17 +64,18 @@ function compared(wanted: Handover, values: Values): Compared {
     const labels = new Map(sheet.cells.filter(({ at }) => at.startsWith('A')).map(({ at, value }) => [at.slice(1), value]));
     for (const cell of sheet.cells) {
       const place = key(sheet, cell);
-      // a block of steps moves where one before it is left out
-      const isMoved = sheet.name === 'Steps' && sent.get(place)?.formula !== cell.formula;
+      // a block of steps or a letter moves where one before it is left out
+      const isMoved = ['Steps', 'Figure'].includes(sheet.name) && sent.get(place)?.formula !== cell.formula;
       if (cell.formula === undefined || isMoved || labels.get(cell.at.slice(1)) === 'inputs as sent') continue;
       formulas++;
+      if (sheet.name === 'Figure') letters++;
       const actual = values.get(place);
       if (near(actual, cell.value)) continue;
       if (givesUp(sent.get(place) ?? cell, actual)) givenUp.push(place);
       else otherwise.push(`${place}: ${String(actual)}, not ${String(cell.value)}: ${cell.formula.slice(0, 120)}`);
     }
   }
-  return { formulas, givenUp, otherwise };
+  return { formulas, letters, givenUp, otherwise };
 }
 
 async function after(changes: Changes, language?: string): Promise<{ readonly wanted: Handover; readonly found: Recalculated }> {
@@ -93,9 +97,11 @@ describe.each(CHANGES)('after a change: %s', (what, changes) => {
   it.each(['en-US', 'de-DE'])('every formula is worth what the core gives, in %s', async language => {
     const { wanted, found } = await after(changes, language);
     for (const values of [found.libreoffice, found.gnumeric]) {
-      const { formulas, givenUp, otherwise } = compared(wanted, values);
+      const { formulas, letters, givenUp, otherwise } = compared(wanted, values);
       expect(otherwise).toEqual([]);
       expect(formulas).toBeGreaterThan(1200);
+      // eight variants of about thirty letters
+      expect(letters).toBeGreaterThan(what === 'nothing' ? 200 : 100);
       // what follows is counted on the cover; the rest may give up, and only after a change
       expect(givenUp.length).toBeLessThanOrEqual(what === 'nothing' ? 0 : copy.asValues);
     }
@@ -107,6 +113,13 @@ it('moves what depends on the draft', async () => {
   // 6.4 + 2·14·tan 2°
   const root = 6.4 + 28 * Math.tan((2 * Math.PI) / 180);
   for (const values of [found.libreoffice, found.gnumeric]) expect(values.get(valueBeside('Joint', 'outside diameter at the root'))).toBeCloseTo(root, 9);
+});
+
+it('the letters of the figure follow an input', async () => {
+  const { wanted, found } = await after({ 'Variants!F6': 3.4 });
+  const cells = wanted.plan.sheets.find(({ name }) => name === 'Figure')?.cells ?? [];
+  const row = cells.find(({ value }) => value === 'wall')?.at.slice(1);
+  for (const values of [found.libreoffice, found.gnumeric]) expect(values.get(`Figure!H${row}`)).toBe(3.4);
 });
 
 it('follows the inputs of one value of the joint', async () => {

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
+import { parseCellRef, readXlsx, type Workbook } from 'hucre/xlsx';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { compare } from '../../src/handover/compare';
@@ -12,11 +13,12 @@ import { sourceOfFile } from '../../src/handover/from-file';
 import { looksOf, sourceOf } from '../../src/handover/from-plan';
 import { handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/handover/source';
+import { pngRenderer } from '../../src/hosts/png/node';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 
 const run = promisify(execFile);
-const { plan } = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' });
+const { plan } = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' }, { pngOf: await pngRenderer() });
 
 /** The file as each program saves it. */
 const SAVED: Readonly<Record<string, (folder: string) => Promise<string>>> = {
@@ -35,6 +37,7 @@ const read = async (bytes: Uint8Array): Promise<SourceWorkbook> => sourceOfFile(
 describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
   let sent: SourceWorkbook;
   let returned: SourceWorkbook;
+  let file: Workbook;
 
   beforeAll(async () => {
     const folder = await mkdtemp(join(tmpdir(), 'returned-'));
@@ -42,7 +45,9 @@ describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
       const bytes = await writeWorkbook(plan);
       await writeFile(join(folder, 'in.xlsx'), bytes);
       sent = await read(bytes);
-      returned = await read(new Uint8Array(await readFile(await save(folder))));
+      const saved = new Uint8Array(await readFile(await save(folder)));
+      returned = await read(saved);
+      file = await readXlsx(saved, { readStyles: true });
     } finally {
       await rm(folder, { recursive: true, force: true });
     }
@@ -50,6 +55,20 @@ describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
 
   it('nothing was changed', () => {
     expect(compare(sent, returned)).toEqual({ changedInputs: [], changedFormulas: [], answers: [], results: [], missing: [], added: [] });
+  });
+
+  it('sheets are still protected, without a password: formulas closed, inputs, blanks and answers open', () => {
+    const isLocked = (sheet: string, at: string): boolean | undefined => {
+      const { row, col } = parseCellRef(at);
+      return file.sheets.find(({ name }) => name === sheet)?.cells?.get(`${row},${col}`)?.style?.protection?.locked;
+    };
+    for (const { name, protection } of file.sheets) expect([name, protection?.sheet, protection?.password]).toEqual([name, true, undefined]);
+    for (const { name, cells } of plan.sheets) {
+      for (const { at, formula, role } of cells) {
+        if (formula !== undefined) expect([name, at, isLocked(name, at) ?? true]).toEqual([name, at, true]);
+        else if (role === 'input') expect([name, at, isLocked(name, at)]).toEqual([name, at, false]);
+      }
+    }
   });
 
   it('one digit more is seen', () => {

@@ -2,7 +2,8 @@
 import { link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { strToU8, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { writeXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
@@ -57,6 +58,17 @@ describe('a workbook', () => {
     for (const name of ['in.xlsx', './in.xlsx', 'soft.xlsx', 'hard.xlsx']) await expect(run(path('in.xlsx'), path(name))).rejects.toThrow('give it another name');
   });
 
+  it('follows its defined names', async () => {
+    const cells = new Map(Object.entries({ '0,0': { value: 2.4 }, '0,1': { formula: '_xldudf_ENCL_BOSS_OD(pilot,1.2)', formulaResult: 4.8 } }));
+    await writeFile(path('names.xlsx'), await writeXlsx({ sheets: [{ name: 'S', cells }], namedRanges: [{ name: 'Pilot', range: 'S!$A$1' }, { name: '_xlnm.Print_Area', range: 'S!$A$1:$B$2', scope: 'S' }] }));
+    expect((await run(path('names.xlsx'), path('out.xlsx'))).at(-1)).toMatch(/^1 values live, 0 as values: /);
+  });
+
+  it('is on Letter paper where that is asked for', async () => {
+    await run(path('in.xlsx'), path('letter.xlsx'), '--paper', 'letter');
+    expect(strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet1.xml'] ?? new Uint8Array())).toContain('<pageSetup paperSize="1"');
+  });
+
   it('may be the demo', async () => {
     const lines = await run('--demo', path('demo.xlsx'));
     expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
@@ -68,6 +80,7 @@ describe('refusals', () => {
     ['nothing given', [], 'npm run handover'],
     ['one file', ['in.xlsx'], 'npm run handover'],
     ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
+    ['another paper', ['in.xlsx', 'out.xlsx', '--paper', 'foolscap'], 'paper is one of A4, Letter'],
     ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
     ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
     ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],

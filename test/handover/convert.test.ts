@@ -204,6 +204,27 @@ describe('names', () => {
     expect(cellAt(copy, 'S', 'B2')).toMatchObject({ formula: '=S!$A$1*2', value: 4.8 });
   });
 
+  it('that hold on one sheet alone come before those of the workbook', () => {
+    const names = new Map([['pilot', 'S!$A$1'], ['t!pilot', "'T'!$A$1"]]);
+    const copy = handed({ name: 'Mine', names, sheets: [sheetOf('S', { A1: 2.4, B1: '=ENCL.BOSS.OD(pilot,1.2)' }), sheetOf('T', { A1: 3, B1: '=ENCL.BOSS.OD(PILOT,1.2)', B2: '=ENCL.BOSS.OD(S!A1,1.2)' })] });
+    expect(['S', 'T'].map(sheet => cellAt(copy, sheet, 'B1').value)).toEqual([4.8, 5.4]);
+    expect([copy.live, copy.asValues]).toEqual([3, 0]);
+  });
+
+  it.each([
+    ['S!A1', 'stands for no fixed cells here'],
+    ['S!$A1', 'stands for no fixed cells here'],
+    ['OFFSET(S!$A$1,0,0)', 'stands for no fixed cells here'],
+    ['S!$A$1,S!$A$2', 'stands for no fixed cells here'],
+    ['2.4', 'stands for no fixed cells here'],
+    [undefined, 'stands for nothing here'],
+  ])('of %s leave the value and say why', (meaning, why) => {
+    const copy = handed(workbookOf({ A1: 2.4, B1: ['=ENCL.BOSS.OD(pilot,1.2)', 4.8] }, meaning === undefined ? {} : { names: new Map([['pilot', meaning]]) }));
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 4.8 });
+    expect(cellAt(copy, 'S', 'B1').formula ?? '').not.toContain('Steps!');
+    expect(told(copy.findings)).toContain(`value, not live S!B1: it uses the name pilot, which ${why}`);
+  });
+
   it('of sheets are made plain, and ours step aside', () => {
     const copy = handed({ name: 'Mine', sheets: [
       sheetOf("O'Brien's (2) Ü", { A1: 2.4, B1: "=ENCL.BOSS.OD('O''Brien''s (2) Ü'!A1,1.2)" }),

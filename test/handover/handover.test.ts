@@ -90,17 +90,6 @@ describe('the cover', () => {
     expect(rowWith('Handover', 'family on the sheets').some(({ value }) => value === 'ABS')).toBe(true);
   });
 
-  it('has room for a figure', () => {
-    const figure = { png: new Uint8Array([1]), widthPx: 400, heightPx: 200, words: 'section' };
-    const copy = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE, figure);
-    const [picture] = sheetNamed(copy, 'Handover').pictures ?? [];
-    const row = Number(picture?.at.slice(1));
-    expect(picture).toMatchObject({ words: 'section', widthPx: 400 });
-    // 200 px are 10 rows of 20
-    const inTheWay = sheetNamed(copy, 'Handover').cells.filter(({ at }) => Number(at.replace(/\D/g, '')) >= row && Number(at.replace(/\D/g, '')) < row + 10);
-    expect(inTheWay).toEqual([]);
-  });
-
   it('never speaks of a part as safe or compliant', () => {
     for (const { name, cells } of demo.plan.sheets) for (const { value } of cells) expect([name, /\b(safe|compliant)\b/i.test(String(value))]).toEqual([name, String(value).includes('steel-safe')]);
   });

@@ -157,6 +157,39 @@ describe('the file', () => {
     expect(part(wide, 'xl/workbook.xml')).toContain(`>'My sheet'!$A:$A,'My sheet'!$1:$2<`);
   });
 
+  it('ends pages where it is told, small enough for what stands between two ends', async () => {
+    const bytes = await written(sheet([{ at: 'A1', role: 'title', value: 'x' }, { at: 'A60', role: 'text', value: 'y' }], { widths: [20], print: { breakAfter: [50] } }));
+    const xml = part(bytes, 'xl/worksheets/sheet1.xml');
+    expect(xml).toContain('<rowBreaks count="1" manualBreakCount="1"><brk id="50"');
+    expect(xml).not.toContain('fitToPage');
+    // 50 rows of 15 points and a title of 32 on 748 points, of which 96 in 100 are used
+    expect(xml).toMatch(/<pageSetup paperSize="9" orientation="portrait" scale="93"/);
+  });
+
+  it('gives a picture rows of its height', async () => {
+    const bytes = await written(sheet([{ at: 'A13', role: 'text', value: 'below' }], { pictures: [{ at: 'A3', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320, heightPx: 200, rows: 10, words: 'x' }] }));
+    const heights = [...part(bytes, 'xl/worksheets/sheet1.xml').matchAll(/<row r="(\d+)" ht="([\d.]+)"/g)].map(([, row, height]) => [Number(row), Number(height)]);
+    expect(heights.slice(0, 10)).toEqual(Array.from({ length: 10 }, (_, i) => [i + 3, 15]));
+  });
+
+  it('locks what it is told, without a password', async () => {
+    const cells: PlanCell[] = [{ at: 'A1', role: 'text', value: 'x' }, { at: 'B1', role: 'input', value: 1 }, { at: 'C1', role: 'result', formula: '=B1', value: 1 }];
+    const locked = async (plan: Partial<SheetPlan>): Promise<readonly unknown[]> => {
+      const { sheets: [read] } = await readXlsx(await written(sheet(cells, plan)), { readStyles: true });
+      return [read?.protection?.sheet, read?.protection?.password, ...[0, 1, 2].map(col => read?.cells?.get(`0,${col}`)?.style?.protection?.locked)];
+    };
+    expect(await locked({ locked: 'formulas' })).toEqual([true, undefined, false, false, true]);
+    expect(await locked({ locked: 'all but inputs' })).toEqual([true, undefined, true, false, true]);
+    expect((await locked({})).slice(0, 2)).toEqual([undefined, undefined]);
+  });
+
+  it('leaves blank cells open where formulas alone are locked', async () => {
+    const xml = part(await written(sheet([{ at: 'A1', role: 'text', value: 'x' }], { widths: [20], locked: 'formulas' })), 'xl/worksheets/sheet1.xml');
+    const [, style] = /<c r="M1" s="(\d+)"\/>/.exec(xml) ?? [];
+    expect(style).toBeDefined();
+    expect([...xml.matchAll(/<col style="(\d+)"/g)].map(([, index]) => index)).toEqual(Array.from({ length: 13 }, () => style));
+  });
+
   it('leaves no few rows alone on a last page', async () => {
     const rows = async (count: number): Promise<string | undefined> => {
       const cells = Array.from({ length: count }, (_, i): PlanCell => ({ at: `A${i + 1}`, role: 'text', value: i }));

@@ -21,11 +21,23 @@ export interface ReadSheet {
   readonly cells: readonly ReadCell[];
 }
 
+/** A defined name, and what it stands for: `Sheet1!$B$4`. */
+export interface ReadName {
+  readonly name: string;
+  readonly meaning: string;
+  /** The sheet on which alone it holds. */
+  readonly sheet?: string;
+}
+
 export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
+  readonly names: readonly ReadName[];
   /** What the file would fetch from elsewhere or carries besides cells: targets of links, names of parts. Nothing of it was read. */
   readonly outside: readonly string[];
 }
+
+/** Names of the program: print areas, titles. */
+const BUILT_IN = /^_xlnm\./i;
 
 /** Rows times columns up to the last cell, of all sheets: the library fills the gaps. */
 const MOST_CELLS = 4_000_000;
@@ -126,6 +138,7 @@ export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
     const links = (workbook.externalLinks ?? []).map(({ target }) => target || 'a link to another program');
     return {
       sheets: workbook.sheets.map(sheet => ({ name: sheet.name, hidden: sheet.hidden === true || sheet.veryHidden === true, cells: cellsOf(sheet) })),
+      names: (workbook.namedRanges ?? []).flatMap(({ name, range, scope }) => (BUILT_IN.test(name) ? [] : [{ name, meaning: range, ...(scope !== undefined && { sheet: scope }) }])),
       outside: [...links, ...outside],
     };
   } catch (fault) {
