@@ -7,6 +7,7 @@ import { bossOutsideDiaMm } from '../../src/core/boss/boss';
 import { draws } from '../../src/core/tolerance/draws';
 import { OUTPUTS } from '../../src/joint/evaluate';
 import { CARDS, call } from '../../src/registry';
+import { figureTimes } from './figure';
 
 const BUILT = process.env['BUILT'] ?? 'dist';
 const RUNS = 30;
@@ -78,4 +79,5 @@ console.log(`${cpus()[0]?.model.trim()}, ${cpus().length} cores, ${platform()} $
 calls();
 variants();
 simulation();
+table(['figure', 'ms'], figureTimes().map(([what, ms]) => [what, digits(ms)]));
 sizes();
