@@ -1,5 +1,6 @@
 // One configuration for everything that is served: the add-in (functions, pane) and the bench.
-import { readFileSync, readdirSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync } from "node:fs";
+import { homedir } from "node:os";
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
@@ -40,20 +41,40 @@ const native = {
   "@stdlib/string-format": "var String",
 };
 
+const smallest = /^(functions|pane|chunks\/view-\w+)\.js$/;
+
+/** What Excel asks for is at https alone, at the address in manifest.xml; Excel on the web reads functions.json from a page of its own. */
+const forExcel = {
+  server: { type: "https", options: certificate() },
+  port: Number(/https:\/\/localhost:(\d+)/.exec(readFileSync(path.join(here, "manifest.xml"), "utf8"))[1]),
+  headers: { "Access-Control-Allow-Origin": "*" },
+  open: false,
+  onListening: ({ server }) => console.log(`For Excel: https://localhost:${server.address().port}/manifest.xml`),
+};
+
+/** The one that Office's own command makes and has trusted, where it was run; else the server signs one itself. */
+function certificate() {
+  const folder = path.join(homedir(), ".office-addin-dev-certs");
+  const [key, cert] = ["localhost.key", "localhost.crt"].map((name) => path.join(folder, name));
+  return existsSync(key) && existsSync(cert) ? { key, cert, ca: path.join(folder, "ca.crt") } : {};
+}
+
 // The dev server takes the first free port from here on.
 process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
 
-export default (_env, { mode = "production" }) => ({
+export default ({ excel = false } = {}, { mode = "production" } = {}) => ({
   mode,
   devtool: false,
+  // Both pages load functions.js, and take the core from it: it is sent and parsed once. It stands alone all the same.
   entry: {
     functions: wrappers,
-    pane: "./src/pane/pane.ts",
+    pane: { import: "./src/pane/pane.ts", dependOn: "functions" },
     "custom-functions": "./src/hosts/bench/custom-functions.ts",
-    bench: "./src/bench/bench.ts",
+    bench: { import: "./src/bench/bench.ts", dependOn: "functions" },
     "help/find": "./src/help/find.ts",
   },
-  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
+  // Chunks lie beside the page: the functions never ask the document where they came from.
+  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", publicPath: "", globalObject: "globalThis", clean: true },
   resolve: { extensions: [".tsx", ".ts", ".js"] },
   externals: native,
   module: {
@@ -79,7 +100,11 @@ export default (_env, { mode = "production" }) => ({
   ],
   cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },
   optimization: {
-    minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false })],
+    minimizer: [
+      // Smaller by a twentieth, and slow: for what Excel loads.
+      new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 }, format: { comments: /^!|@license/ } }, extractComments: false }),
+      new TerserPlugin({ exclude: smallest, minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false }),
+    ],
   },
   performance: false,
   stats: "errors-warnings",
@@ -92,5 +117,6 @@ export default (_env, { mode = "production" }) => ({
     client: false,
     open: process.platform !== "linux" || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY),
     onListening: ({ server }) => console.log(`Bench: http://localhost:${server.address().port}/`),
+    ...(excel && forExcel),
   },
 });

@@ -62,11 +62,11 @@ interface Frame {
   readonly scale: number;
 }
 
+const nameWidthPx = (names: readonly string[]): number => Math.max(40, ...names.map(name => textWidthPx(name, 12)));
+
 /** Names left, what stands behind the bars right, bars from 0 to the largest value between. */
-function frameOf(names: readonly string[], behindPx: number, largest: number, askedWidthPx: number): Frame {
-  const widthPx = Math.max(LEAST_WIDTH_PX, askedWidthPx);
-  const nameWidth = Math.min(NAME_SHARE * widthPx, Math.max(40, ...names.map(name => textWidthPx(name, 12))));
-  const barX = MARGIN_PX + nameWidth + 10;
+function frameOf(widthPx: number, namePx: number, behindPx: number, largest: number): Frame {
+  const barX = MARGIN_PX + namePx;
   const barEnd = widthPx - MARGIN_PX - behindPx;
   return { widthPx, barX, barEnd, scale: (barEnd - barX) / largest };
 }
@@ -134,7 +134,9 @@ function variantKey(top: number, x: number): Child[] {
 /** Engagement of every variant, worst and nominal, against the ratio asked; the state as shape and word. */
 export function variantChartSvg(rows: readonly VariantRow[], { widthPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
-  const frame = frameOf(rows.map(({ name }) => name), 66 + 18 + textWidthPx('not checked', 12, 'bold'), largest, widthPx);
+  const chartPx = Math.max(LEAST_WIDTH_PX, widthPx);
+  const namePx = Math.min(NAME_SHARE * chartPx, nameWidthPx(rows.map(({ name }) => name)));
+  const frame = frameOf(chartPx, namePx + 10, 66 + 18 + textWidthPx('not checked', 12, 'bold'), largest);
   const bottom = TOP_PX + rows.length * VARIANT_ROW_PX;
   const said = rows.map(row => `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`);
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, frame.widthPx, bottom + MARGIN_PX, [
@@ -145,19 +147,26 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx = DEFAULT
 }
 
 const SHARE_ROW_PX = 24;
+/** What a name takes above its bar. */
+const NAME_LINE_PX = 16;
 const SHARE_TOP_PX = 54;
 const percent = (share: number | undefined): string => (share === undefined ? NO_VALUE : `${shown(100 * share, 1)} %`);
 
-/** Share of each link of a stack, in the order given. */
+/** Share of each link of a stack, in the order given; names that have no room beside the bars stand above them. */
 export function stackChartSvg(shares: readonly StackShare[], { widthPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
-  const frame = frameOf(shares.map(({ name }) => name), 58, Math.max(1, ...shares.map(({ share }) => share ?? 0)), widthPx);
-  const bottom = SHARE_TOP_PX + shares.length * SHARE_ROW_PX;
+  const wanted = nameWidthPx(shares.map(({ name }) => name));
+  const isAbove = wanted > NAME_SHARE * widthPx;
+  const frame = frameOf(widthPx, isAbove ? 0 : wanted + 10, 58, Math.max(1, ...shares.map(({ share }) => share ?? 0)));
+  const rowPx = SHARE_ROW_PX + (isAbove ? NAME_LINE_PX : 0);
+  const bottom = SHARE_TOP_PX + shares.length * rowPx;
   const said = shares.map(({ name, share }) => `${name} ${percent(share)}`);
   return chart('Share of each link in the spread', shares.length === 0 ? 'No link.' : `${said.join('; ')}.`, frame.widthPx, bottom + MARGIN_PX, [
     ...axis(frame, SHARE_TOP_PX - 2, bottom, value => `${shown(100 * value, 0)} %`, 0.01),
     ...shares.map(({ name, share }, i) => {
-      const y = SHARE_TOP_PX + i * SHARE_ROW_PX + 5;
-      return [nameText(name, frame, y + 10), bar('bw-nominal-bar', frame, y, share ?? 0), text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' })];
+      const top = SHARE_TOP_PX + i * rowPx + 5;
+      const y = isAbove ? top + NAME_LINE_PX : top;
+      const named = isAbove ? text(fitted(name, widthPx - 2 * MARGIN_PX, 12), [MARGIN_PX, top + 10], { className: 'bw-halo' }) : nameText(name, frame, y + 10);
+      return [named, bar('bw-nominal-bar', frame, y, share ?? 0), text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' })];
     }),
   ]);
 }

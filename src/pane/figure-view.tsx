@@ -1,16 +1,18 @@
-// The joint of the selected row in section, to scale, with what is wrong with it.
+// The joint of the selected row in section, to scale, with what is wrong with it; or the links of the selected stack.
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { variantChartSvg, variantRow } from "../figure/charts";
+import { stackChartSvg, variantChartSvg, variantRow } from "../figure/charts";
 import { section, type LegendEntry } from "../figure/section";
 import { digits } from "../plain/print";
+import type { Selection } from "../sheet/port";
 import type { Joint } from "./find-joint";
 import { Findings } from "./findings";
+import type { Stack } from "./find-stack";
 import { JointHeading, jointName } from "./joint-heading";
 import { NoJoint } from "./no-joint";
 import { lengthText } from "./numbers";
 import { pictureOf } from "./picture";
-import { useShared } from "./shared";
+import { placeName, useShared } from "./shared";
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -45,8 +47,20 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
   );
 }
 
+/** What is drawn, as a picture over the cells from the selected one on. */
+function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly words: string }): JSX.Element | null {
+  const { port, say, work, selection } = useShared();
+  if (port?.placePicture === undefined) return null;
+  const { placePicture } = port;
+  const put = ({ sheetName, at }: Selection) => work("Put into the sheet", async () => {
+    await placePicture(sheetName, await pictureOf(svg(), at, words));
+    say(`The figure is on ${sheetName} at ${at}`);
+  });
+  return <button type="button" disabled={selection === null} onClick={() => selection !== null && void put(selection)}>Put into the sheet</button>;
+}
+
 function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
-  const { port, kept, say, work, selection } = useShared();
+  const { kept } = useShared();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get("inch") === "on");
   const [hasNames, setHasNames] = useState(kept?.get("names") === "on");
@@ -56,22 +70,13 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
     set(event.currentTarget.checked);
     kept?.set(name, event.currentTarget.checked ? "on" : "off");
   };
-  const putIntoSheet = async () => {
-    if (port?.placePicture === undefined || selection === null) return;
-    const { placePicture } = port;
-    await work("Put into the sheet", async () => {
-      const { svg: named } = section(joint.variant, { inch, widthPx: PICTURE_PX });
-      await placePicture(selection.sheetName, await pictureOf(named, selection.at, `Section through ${jointName(joint)}`));
-      say(`The figure is on ${selection.sheetName} at ${selection.at}`);
-    });
-  };
   return (
     <>
       <div ref={place} class={hasNames ? "bw-scroll bw-drawing" : "bw-drawing bw-fitted"} tabIndex={hasNames ? 0 : undefined} dangerouslySetInnerHTML={{ __html: svg }} />
       <div class="bw-switches">
         <label><input type="checkbox" checked={inch} onChange={choose("inch", setInch)} /> inches in brackets</label>
         {width < NAMES_FROM_PX && <label><input type="checkbox" checked={hasNames} onChange={choose("names", setHasNames)} /> names on the drawing</label>}
-        {port?.placePicture !== undefined && <button type="button" disabled={selection === null} onClick={() => void putIntoSheet()}>Put into the sheet</button>}
+        <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={`Section through ${jointName(joint)}`} />
       </div>
       <Findings joint={joint} states={["fail", "not checked", "look"]} />
       {letters && <Legend legend={legend} inch={inch} />}
@@ -96,8 +101,38 @@ function Variants({ joint }: { readonly joint: Joint }): JSX.Element {
   );
 }
 
+const STACK_TOTALS: readonly (readonly [name: string, total: keyof Stack["totals"], sign: string])[] = [
+  ["nominal", "nominalMm", ""],
+  ["worst case", "worstMm", "± "],
+  ["root sum square", "rootSumSquareMm", "± "],
+];
+
+function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
+  const { place: at, shares, totals, refusal } = stack;
+  const [place, width] = useWidth();
+  const svg = useMemo(() => stackChartSvg(shares, { widthPx: width }), [stack, width]);
+  return (
+    <>
+      <div class="bw-joint"><div><h2>Tolerance stack</h2><p class="bw-quiet">{placeName(at)}, {shares.length} links</p></div></div>
+      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : "" }} />
+      {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
+      <div class="bw-switches"><PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={`Share of each link in the stack in ${placeName(at)}`} /></div>
+      <table class="bw-legend">
+        <caption class="bw-unseen">Totals of the stack</caption>
+        <tbody>
+          {STACK_TOTALS.flatMap(([name, total, sign]) => (totals[total] === undefined ? [] : [
+            <tr key={name}><th scope="row">{name}</th><td class="bw-number">{sign}{lengthText(totals[total], false)}</td></tr>,
+          ]))}
+        </tbody>
+      </table>
+      <p class="bw-quiet">Shares are of the variance, the links taken as independent.</p>
+    </>
+  );
+}
+
 export function FigureView(): JSX.Element {
-  const { found } = useShared();
+  const { found, stack } = useShared();
+  if (stack !== undefined) return <StackFigure stack={stack} />;
   if (found?.is !== "joint") return <NoJoint found={found} what="its joint in section" />;
   return <><JointHeading joint={found.joint} /><Figure joint={found.joint} />{found.joint.of > 1 && <Variants joint={found.joint} />}</>;
 }

@@ -83,12 +83,10 @@ const inRows = (area: Rectangle | undefined, { sheetName, at }: Selection): bool
 };
 
 export class Joints {
-  private readonly source: Source;
   private readonly calls: readonly JointCall[];
   private readonly blocks: readonly Block[];
 
-  constructor(private readonly grids: ReadonlyMap<string, Grid>) {
-    this.source = sourceOf(grids);
+  constructor(private readonly grids: ReadonlyMap<string, Grid>, private readonly source: Source = sourceOf(grids)) {
     this.calls = [...grids].flatMap(([sheetName, grid]) => this.callsOn(sheetName, grid));
     this.blocks = [...this.calls.map(({ block }) => block), ...[...grids].flatMap(([sheetName, grid]) => this.listsOn(sheetName, grid))];
   }
@@ -104,6 +102,11 @@ export class Joints {
     }
     const list = this.blocks.find(({ form, area }) => form !== "below" && area?.sheetName === selection.sheetName);
     return list && this.found(list, 0);
+  }
+
+  /** Whether the cell itself is an input or a result of a joint. */
+  holds(selection: Selection): boolean {
+    return this.calls.some(({ filled }) => holds(filled, selection)) || this.blocks.some(({ area }) => holds(area, selection));
   }
 
   /** The joint to begin with. */

@@ -4,15 +4,18 @@ import { useEffect, useErrorBoundary, useMemo, useRef, useState } from "preact/h
 import type { Selection } from "../sheet/port";
 import { AboutView } from "./about-view";
 import { AskDialog, type Asking } from "./ask-dialog";
-import { CheckView } from "./check-view";
 import { FigureView } from "./figure-view";
-import { FunctionsView } from "./functions-view";
+import { later } from "./later";
 import type { PaneServices } from "./services";
 import { messageOf, SharedContext, type Shared } from "./shared";
-import { SheetsView } from "./sheets-view";
 import { useJoint } from "./use-joint";
 import { useWork } from "./use-work";
 import { Working } from "./working";
+
+/** Not needed for the first picture: fetched while nothing else is to be done. */
+const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ "./functions-view").then((module) => module.FunctionsView));
+const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ "./sheets-view").then((module) => module.SheetsView));
+const CheckView = later(() => import(/* webpackChunkName: "view-check" */ "./check-view").then((module) => module.CheckView));
 
 const VIEWS: readonly { readonly name: string; readonly View: ComponentType; readonly showsJoint?: true }[] = [
   { name: "Figure", View: FigureView, showsJoint: true },
@@ -22,6 +25,7 @@ const VIEWS: readonly { readonly name: string; readonly View: ComponentType; rea
   { name: "About", View: AboutView },
 ];
 
+const LATER = [FunctionsView, SheetsView, CheckView];
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */
 const WITHOUT_WORKBOOK = 1;
@@ -88,7 +92,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
   const selection = useSelection(services, say);
-  const found = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
+  const here = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
 
   const choose = (view: number) => {
     say("");
@@ -97,9 +101,9 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
     services.kept?.set("view", VIEWS[view]?.name ?? "");
   };
   const shared: Shared = useMemo(() => ({
-    ...services, selection, found, isBusy, say, work,
+    ...services, ...here, selection, isBusy, say, work,
     ask: (question) => new Promise((answer) => setAsking({ question, answer })),
-  }), [services, selection, found, isBusy]);
+  }), [services, selection, here, isBusy]);
 
   return (
     <SharedContext.Provider value={shared}>
@@ -123,5 +127,8 @@ export function mountPane(element: HTMLElement, services: PaneServices): () => v
   element.replaceChildren();
   element.classList.add("bw-pane");
   render(<Pane services={services} />, element);
+  performance.mark("bosswright pane");
+  // What is fetched now is there when the network is not.
+  setTimeout(() => LATER.forEach(({ ready }) => void ready().catch(() => {})));
   return () => render(null, element);
 }

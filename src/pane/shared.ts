@@ -3,6 +3,7 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { Selection } from "../sheet/port";
 import type { JointHere } from "./find-joint";
+import type { Stack } from "./find-stack";
 import type { PaneServices } from "./services";
 
 export interface Question {
@@ -17,6 +18,8 @@ export interface Shared extends PaneServices {
   readonly selection: Selection | null;
   /** The joint of the selected row, while a view shows it. */
   readonly found: JointHere;
+  /** The tolerance stack that was selected after any joint. */
+  readonly stack: Stack | undefined;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
   /** Work on the workbook is under way. */

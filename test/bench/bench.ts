@@ -2,13 +2,14 @@
 import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { core } from './core';
+import { drawing } from './drawing';
 import { engines } from './engines';
 import { handOver } from './hand-over';
 import { hosts } from './hosts';
 import type { Figure } from './figure';
 
 const figures: Figure[] = [];
-for (const part of [core, engines, hosts, handOver]) {
+for (const part of [core, drawing, engines, hosts, handOver]) {
   const found = await part();
   console.log(found.map(({ what, measured }) => `${what}: ${measured}`).join('\n'));
   figures.push(...found);

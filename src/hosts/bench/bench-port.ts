@@ -5,6 +5,7 @@ import type { Selection, SheetPort } from "../../sheet/port";
 import { nameOf } from "./addresses";
 import { sheetReader } from "./cells";
 import { onChange } from "./changes";
+import { placePicture } from "./pictures";
 import { workbookId, type Sheets } from "./sheets";
 import { stateRules, worksheetData, type Styles } from "./workbook-data";
 
@@ -46,6 +47,7 @@ export function benchPort(sheets: Sheets): SheetPort {
       workbook().addStyles(styles);
       const subUnitId = workbook().insertSheet(name, { sheet }).getSheetId();
       for (const rule of stateRules(plan)) sheets.commands.syncExecuteCommand(AddConditionalRuleMutation.id, { unitId: workbookId, subUnitId, rule });
+      for (const picture of plan.pictures ?? []) await placePicture(sheetNamed(name), picture);
       await sheets.api.getFormula().onCalculationResultApplied();
       return name;
     },
@@ -82,5 +84,6 @@ export function benchPort(sheets: Sheets): SheetPort {
       if (names().length === 1) throw new Error("a workbook keeps at least one sheet");
       workbook().deleteSheet(sheet);
     },
+    placePicture: (sheetName, picture) => placePicture(sheetNamed(sheetName), picture),
   };
 }

@@ -6,10 +6,13 @@ import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import conditionalWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { CalculationMode, FormulaDataModel, IDescriptionService, IFunctionService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { cellBoxes, markNotes } from "./cell-boxes";
 import { accents } from "./looks";
 import type { SheetFunction } from "./metadata";
@@ -36,7 +39,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents },
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalWords, drawingWords) },
     logLevel: LogLevel.WARN,
   });
   const presets = [
@@ -49,6 +52,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       sheets: { autoHeightForMergedCells: true, disableForceStringAlert: true, disableForceStringMark: true },
     }),
     UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsDrawingPreset(),
   ];
   for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
     const [ctor, config] = (Array.isArray(plugin) ? plugin : [plugin, undefined]) as [PluginCtor<Plugin>, object | undefined];

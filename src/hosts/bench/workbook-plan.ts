@@ -5,6 +5,7 @@ import type { PlanCell, Role, SheetPlan, WorkbookPlan } from "../../sheet/plan";
 import { nameOf } from "./addresses";
 import { sheetReader } from "./cells";
 import { looks, sheetStyle, stateLooks } from "./looks";
+import { picturesOn } from "./pictures";
 import { workbookId, type Sheets } from "./sheets";
 import { charactersOf } from "./workbook-data";
 
@@ -48,6 +49,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
   const frozenRows = worksheet.getFreeze().ySplit;
   const merged = worksheet.getMergeData().map((range) => nameOf(range));
   const states = stateRanges(sheets, sheetId);
+  const pictures = picturesOn(sheets, sheetId);
   return {
     name: sheet.getSheetName(),
     widths: Array.from({ length: columns }, (_, column) => charactersOf(worksheet.getColumnWidth(column))),
@@ -55,6 +57,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
     ...(frozenRows > 0 && { frozenRows }),
     ...(merged.length > 0 && { merged }),
     ...(states.length > 0 && { stateRanges: states }),
+    ...(pictures.length > 0 && { pictures }),
   };
 }
 

@@ -1,0 +1,38 @@
+// How much script the page of the pane sends before it can be used, and in all; functions.js has a limit of its own.
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { chromium, type Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { BUILT, CHROMIUM, QUIET } from './excel';
+
+const ORIGIN = 'https://pane.test/';
+const MOST_KB = { functions: 80, start: 150, everything: 175 };
+
+const kB = (names: readonly string[]): number => names.reduce((sum, name) => sum + gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length, 0) / 1000;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.launch({ executablePath: CHROMIUM, args: QUIET });
+});
+afterAll(() => browser.close());
+
+test('the scripts of the pane are small', async () => {
+  const page = await browser.newPage();
+  await page.route('**', route => {
+    const url = route.request().url();
+    return url.startsWith(ORIGIN) ? route.fulfill({ path: path.join(BUILT, url.slice(ORIGIN.length)) }) : route.abort();
+  });
+  await page.goto(`${ORIGIN}pane.html`);
+  const scripts = (): Promise<{ name: string; isStart: boolean }[]> => page.evaluate(origin => {
+    const [usable] = performance.getEntriesByName('bosswright pane');
+    return performance.getEntriesByType('resource').filter(({ name }) => name.startsWith(origin) && name.endsWith('.js')).map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
+  }, ORIGIN);
+  await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(3);
+  const all = await scripts();
+  const start = all.filter(({ isStart }) => isStart).map(({ name }) => name);
+  const sizes = { functions: kB(['functions.js']), start: kB(start), everything: kB(all.map(({ name }) => name)) };
+  console.log(`kB gzip: functions.js ${sizes.functions.toFixed(1)}; the pane with it, until it can be used, ${sizes.start.toFixed(1)} (${start.join(', ')}); in all ${sizes.everything.toFixed(1)}`);
+  expect(start).toEqual(expect.arrayContaining(['functions.js', 'pane.js']));
+  for (const [what, size] of Object.entries(sizes)) expect(size, what).toBeLessThan(MOST_KB[what as keyof typeof MOST_KB]);
+});
