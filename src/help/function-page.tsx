@@ -159,12 +159,12 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
         <p><code class="call">=ENCL.{card.id}({card.params.map(({ name }) => optional(name)).join(', ')})</code></p>
         {card.caution !== undefined && <p class="caution">{card.caution}</p>}
         <div class="beside">
+          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
           <div>
             <section id="formula"><h2>Formula</h2><Formula card={card} /></section>
             <Arguments card={card} listed={listed} />
             <Example card={card} />
           </div>
-          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
         </div>
         <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes.slice(0, 5)} /><p><a href={topicFile(card.topic)}>More on {card.topic}</a></p></section>
         <Sources card={card} />
