@@ -26,10 +26,11 @@ function results({ result, params }: Card, piece: MathPiece): (readonly [MathNod
   const isTable = piece.items.some(({ items }) => items !== undefined);
   const rows = isTable ? piece.items.map(({ items }) => items ?? []) : [piece.items];
   const given = new Set(params.map(param => JSON.stringify(asPiece(param).node)));
-  return rows.flatMap((row, r) => {
+  return rows.flatMap(row => {
     const first = row[0]?.node;
-    const name = rows.length > 1 && typeof first === 'object' && first.tag === 'mtext' ? `${first.children.join('')}, ` : '';
-    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] => ((typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[named(`${name}${columnName(result, c)}`), node]]));
+    const name = rows.length > 1 && typeof first === 'object' && first.tag === 'mtext' ? first.children.join('') : '';
+    const called = (c: number): string => [name, columnName(result, c)].filter(text => text !== '' && !(text === 'value' && name !== '')).join(', ');
+    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] => ((typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[named(called(c)), node]]));
   });
 }
 

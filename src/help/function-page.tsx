@@ -4,6 +4,7 @@ import { callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { limitWords } from '../core/read/params';
+import { heldOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
 import { digits } from '../plain/print';
 import { blankWords, exampleCall, nameOf } from '../trace/about';
@@ -70,14 +71,14 @@ function ResultTable({ rows }: { readonly rows: readonly (readonly Cell[])[] }):
 function Example({ card }: { readonly card: Card }): JSX.Element {
   const outcome = callCard(card, card.example.args);
   const value = outcome.ok ? outcome.value : outcome.message;
-  const tables = outcome.ok && card.reads !== undefined ? card.reads(...(readArguments(card, card.example.args) as never[])).map(({ table }) => table) : [];
+  const read = outcome.ok && card.reads !== undefined ? card.reads(...(readArguments(card, card.example.args) as never[])) : [];
   return (
     <section id="example">
       <h2>Example</h2>
       <p><code class="call">{exampleCall(card)}</code></p>
       {Array.isArray(value) ? <ResultTable rows={value} /> : <p>gives <output>{shownCell(value)}</output>{card.result.shape === 'number' && ` ${card.result.unit}`}</p>}
       {(Array.isArray(value) ? card.result.shape === 'row' && formOfCard(card.id) !== undefined : typeof value === 'number') && <p class="working">{working(card, card.example.args)}</p>}
-      {[...new Set(tables)].map(({ standard, edition, table }) => <p class="quiet">Read in {standard}, {edition}, {table}.</p>)}
+      {read.map(({ table, row, key }) => <p class="quiet">Read in {table.standard}, {table.edition}, {table.table}: {heldOf(table, row, key)}.</p>)}
     </section>
   );
 }
@@ -158,12 +159,12 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
         <p><code class="call">=ENCL.{card.id}({card.params.map(({ name }) => optional(name)).join(', ')})</code></p>
         {card.caution !== undefined && <p class="caution">{card.caution}</p>}
         <div class="beside">
+          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
           <div>
             <section id="formula"><h2>Formula</h2><Formula card={card} /></section>
             <Arguments card={card} listed={listed} />
             <Example card={card} />
           </div>
-          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
         </div>
         <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes.slice(0, 5)} /><p><a href={topicFile(card.topic)}>More on {card.topic}</a></p></section>
         <Sources card={card} />

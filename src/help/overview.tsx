@@ -17,8 +17,8 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
         <h1>{topic}</h1>
         <p class="lead">{about}</p>
         <div class="beside">
-          <section id="functions"><h2>Functions</h2><ul class="list">{cards.map(card => <FunctionItem card={card} root="../" />)}</ul></section>
           {figure !== undefined && <FigureWithLegend figure={figure} caption="The joint of the demo" />}
+          <section id="functions"><h2>Functions</h2><ul class="list">{cards.map(card => <FunctionItem card={card} root="../" />)}</ul></section>
         </div>
         <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes} /></section>
       </>

@@ -1,24 +1,10 @@
 // Accessibility of the pages' own parts, by axe. The sheet engine's subtree is left out; its faults are printed.
-import { readFile } from "node:fs/promises";
-import type { AxeResults } from "axe-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Page } from "playwright-core";
+import { faults } from "./axe";
 import { benchPage, type BenchPage } from "./bench-page";
 
-declare global {
-  interface Window {
-    /** As far as it is used here: the whole type is too deep for the compiler. */
-    axe: { run(context: Places, options: { readonly resultTypes: readonly string[] }): Promise<AxeResults> };
-  }
-}
-
-interface Places {
-  readonly include: readonly string[];
-  readonly exclude: readonly string[];
-}
-
 let bench: BenchPage;
-let source: string;
 
 /** What the sheet engine draws: its grid, and the boxes that it hangs into the page. */
 const engine = ["#sheet", "[data-u-comp]", '[class^="univer-"]'];
@@ -27,7 +13,6 @@ const engine = ["#sheet", "[data-u-comp]", '[class^="univer-"]'];
 const engineFaults = ["aria-allowed-attr", "aria-command-name", "aria-roles", "button-name", "label", "landmark-unique", "tabindex"];
 
 beforeAll(async () => {
-  source = await readFile("node_modules/axe-core/axe.min.js", "utf8");
   bench = await benchPage();
   await bench.open();
 });
@@ -35,15 +20,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await bench.close();
 });
-
-/** What axe finds, a line each: rule, place, what it asks for. */
-async function faults(page: Page, places: Places): Promise<string[]> {
-  await page.evaluate(`${source};0`);
-  return page.evaluate(async (given) => {
-    const { violations } = await window.axe.run(given, { resultTypes: ["violations"] });
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id} ${target.join(" ")}: ${failureSummary?.replaceAll(/\s+/g, " ")}`));
-  }, places);
-}
 
 const own = () => faults(bench.page, { include: ["html"], exclude: engine });
 

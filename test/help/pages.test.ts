@@ -1,0 +1,165 @@
+// The help pages as the build writes them: complete, linked, true to the core, well formed, small.
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { call, CARDS } from '../../src/registry';
+import { TOPICS, type Card } from '../../src/core/card';
+import { type Described, functionPage } from '../../src/help/function-page';
+import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
+import { helpPages } from '../../src/help/pages';
+import { formOfCard } from '../../src/plain/forms';
+import { METADATA } from '../contract/metadata';
+import { EVIDENCE } from '../evidence/evidence';
+
+const PAGES = helpPages(METADATA.functions, EVIDENCE);
+const page = (file: string): string => PAGES.get(file) ?? expect.fail(`there is no page ${file}`);
+const pageOf = (id: string): string => page(`${id}.html`);
+const cards = [...CARDS.values()];
+
+/** What else stands beside the pages. */
+const OTHER_FILES = ['help.css', 'find.js', '../icons/icon-32.png'];
+
+const resolved = (file: string, link: string): string => new URL(link, `http://help/a/${file}`).pathname.replace(/^\/a\//, '');
+const known = (path: string): boolean => PAGES.has(path) || OTHER_FILES.some(other => resolved('index.html', other) === path);
+const allOf = (text: string, pattern: RegExp): string[] => [...text.matchAll(pattern)].map(([, found = '']) => found);
+const section = (text: string, id: string): string => new RegExp(`<section id="${id}">(.*?)</section>`, 's').exec(text)?.[1] ?? expect.fail(`no section ${id}`);
+
+/** What does not lead anywhere. */
+function lost(pages: ReadonlyMap<string, string>): string[] {
+  return [...pages].flatMap(([file, text]) => allOf(text, /(?:href|src)="([^"]*)"/g).filter(link => {
+    const [path = '', anchor] = link.split('#');
+    const target = path === '' ? file : resolved(file, path);
+    return !known(target) || (anchor !== undefined && !page(target).includes(`id="${anchor}"`));
+  }).map(link => `${file}: ${link}`));
+}
+
+/** The first tag that is not closed in its place. */
+function unbalanced(markup: string): string | undefined {
+  const open: string[] = [];
+  for (const [, closing, name = '', empty] of markup.matchAll(/<(\/?)([a-zA-Z][\w-]*)(?:\s[^<>]*?)?(\/?)>/g)) {
+    if (closing !== '/') {
+      if (empty !== '/') open.push(name);
+    } else if (open.pop() !== name) return name;
+  }
+  return open[0];
+}
+
+test('every function, every topic and the first page are there, and nothing else', () => {
+  expect([...PAGES.keys()].filter(file => !file.startsWith('topics/')).sort()).toEqual(['index.html', ...[...CARDS.keys()].map(id => `${id}.html`)].sort());
+  expect([...PAGES.keys()].filter(file => file.startsWith('topics/')).length).toBe(TOPICS.length);
+});
+
+test('all of it is smaller than 3 MB', () => {
+  expect([...PAGES.values()].reduce((sum, text) => sum + new TextEncoder().encode(text).length, 0)).toBeLessThan(3_000_000);
+});
+
+describe('links', () => {
+  test('every link and every anchor leads somewhere', () => expect(lost(PAGES)).toEqual([]));
+
+  test('one that does not is found out', () => {
+    expect(lost(new Map([['index.html', '<a href="BOSS.XX.html">'], ['topics/a.html', '<a href="BOSS.OD.html">'], ['BOSS.OD.html', '<a href="index.html#caution">']]))).toHaveLength(3);
+  });
+
+  test('the bench leads here', () => {
+    const [link = ''] = allOf(readFileSync(new URL('../../src/bench/bench.html', import.meta.url), 'utf8'), /<a href="help\/([^"]*)"/g);
+    expect(PAGES.has(link)).toBe(true);
+  });
+
+  test('functions.json leads to the pages', () => {
+    for (const { id, helpUrl } of METADATA.functions as readonly { id: string; helpUrl: string }[]) {
+      expect(helpUrl).toBe(`https://localhost:3000/help/${id}.html`);
+      expect(PAGES.has(`${id}.html`), id).toBe(true);
+    }
+  });
+});
+
+describe('formulas', () => {
+  const withForm = cards.filter(({ id }) => formOfCard(id) !== undefined);
+
+  test.each(withForm.map(card => [card.id, card] as const))('%s is set with every symbol of its arguments', (id, card) => {
+    const formula = section(pageOf(id), 'formula');
+    const maths = allOf(formula, /(<math.*?<\/math>)/gs);
+    expect(maths.length).toBeGreaterThan(0);
+    for (const one of maths) expect(unbalanced(one), one).toBeUndefined();
+    for (const { name, symbol } of card.params) {
+      const base = /^\p{L}{1,2}/u.exec(symbol ?? '')?.[0];
+      if (base !== undefined) expect(formula, name).toContain(`<mi>${base}</mi>`);
+    }
+  });
+
+  test('a tag that is not closed is found out', () => {
+    expect(unbalanced('<math><mi>a</mi></math>')).toBeUndefined();
+    expect(unbalanced('<math><mi>a</math></mi>')).toBe('math');
+    expect(unbalanced('<math><mi>a</mi>')).toBe('math');
+  });
+
+  const inner = (id: string): string => section(pageOf(id), 'formula').replace(/<\/?math[^>]*>/g, '');
+  test('a fraction, a power, a root, a sum, a choice', () => {
+    expect(inner('BOSS.SINK')).toContain('<mfrac><mi>t</mi><mi>T</mi></mfrac>');
+    expect(inner('PIN.DEFLECTION')).toContain('<msup><mi>L</mi><mn>4</mn></msup>');
+    expect(inner('POSITION.ZONE')).toMatch(/<msqrt>.*<\/msqrt>/);
+    expect(inner('GRIP')).toContain('<munder><mo>∑</mo><mi>i</mi></munder>');
+    expect(inner('BOSS.WALL')).toMatch(/<mo>\{<\/mo><mtable class="cases" displaystyle="true">.*otherwise/);
+  });
+});
+
+describe('examples', () => {
+  const withNumber = cards.filter(({ example }) => 'result' in example && typeof example.result === 'number');
+
+  test.each(withNumber.map(card => [card.id, card] as const))('%s shows what the core gives', (id, card: Card) => {
+    const outcome = call(id, card.example.args);
+    if (!outcome.ok) expect.fail(outcome.message);
+    const [shown = ''] = allOf(section(pageOf(id), 'example'), /<output>(.*?)<\/output>/g);
+    const value = Number(shown.replace('−', '-'));
+    expect(Math.abs(value - Number(outcome.value))).toBeLessThanOrEqual(1e-5 * Math.abs(Number(outcome.value)));
+  });
+
+  test('the numbers are put in', () => {
+    expect(section(pageOf('BOSS.OD'), 'example')).toContain('outside diameter = 4.4918 + 2·1.2 = 6.8918 mm');
+    expect(section(pageOf('SCREW.HEAD.DIAMETER'), 'example')).toMatch(/Read in ISO 7045, .*: read in \d+ secondary cop/);
+  });
+});
+
+describe('what a supplier gets', () => {
+  test('plain formulas of the example', () => {
+    expect(section(pageOf('BOSS.OD'), 'plain')).toContain('Steps!$B$5+2*Steps!$B$6+2*Steps!$B$7*TAN(RADIANS(Steps!$B$8))');
+    expect(section(pageOf('STACK.SIMULATE'), 'plain')).toContain('a simulation');
+  });
+
+  test.each(cards.map(({ id }) => id))('%s without a call of ours', id => expect(section(pageOf(id), 'plain')).not.toContain('ENCL'));
+});
+
+test('the figure shows what the function works out', () => {
+  expect(pageOf('BOSS.WALL')).toMatch(/<tr class="own"><th scope="row">\w<\/th><td>boss wall root<\/td><td class="number">2\.183 mm/);
+  expect(page('topics/board-and-supports.html')).toContain('<svg');
+  expect(pageOf('STACK.PPM')).not.toContain('<svg');
+});
+
+test('related functions are those of the forms and of the joint', () => {
+  const related = section(pageOf('BOSS.WALL'), 'related');
+  expect(related).toContain('boss wall root');
+  expect(related).toMatch(/Its formula uses<\/dt><dd><a href="HOLE\.AT\.html">/);
+  expect(related).toMatch(/In the joint it gives to<\/dt><dd>.*BOSS\.SINK/);
+  expect(section(pageOf('BOSS.SINK'), 'related')).toContain('Rule “sink”');
+});
+
+test('evidence and the lack of it', () => {
+  expect(section(pageOf('BOSS.OD'), 'evidence')).toContain('draft chart for 1 inch of depth');
+  expect(section(pageOf('PULLOUT'), 'evidence')).toContain('No published check is known');
+});
+
+test('mistakes are of functions that exist', () => expect(Object.keys(FUNCTION_MISTAKES).filter(id => !CARDS.has(id))).toEqual([]));
+
+test('hostile texts are texts', () => {
+  const hostile = '<img src=x onerror="alert(1)">&\'</script><script>alert(2)</script>';
+  const listed: Described = { id: 'BOSS.OD', description: hostile, parameters: [{ name: hostile, description: hostile }] };
+  const text = functionPage(CARDS.get('BOSS.OD') as Card, listed, [{ id: 'BOSS.OD', kind: 'identity', source: hostile, test: hostile, title: hostile }]);
+  expect(text).not.toMatch(/<img|<script/);
+  expect(text.match(/&lt;img src=x/g)).toHaveLength(4);
+});
+
+test('no script stands in a page', () => {
+  for (const [file, text] of PAGES) {
+    expect(text.replace('<script defer src="find.js"></script>', ''), file).not.toMatch(/<script|\son\w+=/);
+    expect(text.includes('find.js'), file).toBe(file === 'index.html');
+  }
+});
