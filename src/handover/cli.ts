@@ -3,17 +3,20 @@ import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
+import { GUIDES } from '../demo/guides';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
 import { compare, type Change } from './compare';
 import { plainLooks, sourceOfFile } from './from-file';
 import { looksOf, sourceOf } from './from-plan';
 import { handover, type Handover } from './handover';
+import type { WorkbookPlan } from '../sheet/plan';
 import type { SourceWorkbook } from './source';
 import { STATUSES, type Status, type TitleBlock } from './title-block';
 
 const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]
 npm run handover -- --demo out.xlsx
+npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
 
 /** Something the user can put right: its message is all he needs. */
@@ -27,7 +30,7 @@ type Print = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, demo: { type: 'boolean' }, compare: { type: 'boolean' } } });
+    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, demo: { type: 'boolean' }, guide: { type: 'string' }, compare: { type: 'boolean' } } });
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
   }
@@ -36,10 +39,11 @@ function parsed(args: readonly string[]) {
 export async function main(args: readonly string[], print: Print): Promise<void> {
   const { values, positionals } = parsed(args);
   const [first, second] = positionals;
-  if (first === undefined || (second === undefined) !== (values.demo === true) || positionals.length > 2) throw new UserFault(USAGE);
+  const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
+  if (first === undefined || (second === undefined) !== (own !== undefined) || positionals.length > 2) throw new UserFault(USAGE);
   if (values.compare === true && second !== undefined) return comparison(first, second, print);
   const title: TitleBlock = {
-    part: values.part ?? (values.demo === true ? demoWorkbook.name : basename(first).replace(/\.xlsx$/i, '')),
+    part: values.part ?? own?.name ?? basename(first).replace(/\.xlsx$/i, ''),
     number: values.number ?? '',
     revision: values.revision ?? '',
     date: values.date ?? '',
@@ -47,10 +51,17 @@ export async function main(args: readonly string[], print: Print): Promise<void>
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
-  if (second === undefined) return written(handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), title), first, print);
+  if (own !== undefined) return written(handover(sourceOf(own), looksOf(own), title), first, print);
+  if (second === undefined) throw new UserFault(USAGE);
   if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
   const workbook = await opened(first);
   return written(handover(workbook, plainLooks(workbook), title), second, print);
+}
+
+function guideNamed(name: string): WorkbookPlan {
+  const guide = GUIDES.find(one => one.name === name);
+  if (guide === undefined) throw new UserFault(`guide is one of ${GUIDES.map(one => one.name).join(', ')}`);
+  return guide.workbook;
 }
 
 function statusOf(text: string): Status {

@@ -56,6 +56,13 @@ describe('a workbook', () => {
     for (const name of ['in.xlsx', './in.xlsx', 'soft.xlsx', 'hard.xlsx']) await expect(run(path('in.xlsx'), path(name))).rejects.toThrow('give it another name');
   });
 
+  it('may be a guide', async () => {
+    const lines = await run('--guide', 'timer', path('timer.xlsx'));
+    expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
+    const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('timer.xlsx'))));
+    expect(sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Handover', 'Guide', 'Copper', 'Variants']));
+  });
+
   it('may be the demo', async () => {
     const lines = await run('--demo', path('demo.xlsx'));
     expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
@@ -67,6 +74,7 @@ describe('refusals', () => {
     ['nothing given', [], 'npm run handover'],
     ['one file', ['in.xlsx'], 'npm run handover'],
     ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
+    ['a guide that is not there', ['--guide', 'other', 'a.xlsx'], 'guide is one of logger, hive, timer, gauge, monitor'],
     ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
     ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
     ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],
