@@ -21,7 +21,7 @@ module.exports = {
       "A sheet plan is plain data that every host can draw and a test can read. Compute the values before they go into the plan."),
     only("handover-makes-plans", "^src/handover/(?!(cli[.]ts|run[.]mjs)$)", ["^src/(handover|core|joint|plain|sheet|standards)/", "^src/registry[.]ts$", npm("@borgar/fx")],
       "A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files and hosts are handed in."),
-    only("handover-command", "^src/handover/(cli[.]ts|run[.]mjs)$", ["^src/(handover|demo)/", "^src/hosts/xlsx[/.]", "^src/sheet/", npm("esbuild"), "^(node:)?(fs|path|util)(/|$)"],
+    only("handover-command", "^src/handover/(cli[.]ts|run[.]mjs)$", ["^src/(handover|demo)/", "^src/hosts/xlsx[/.]", npm("esbuild"), "^(node:)?(fs|path|util)(/|$)"],
       "The command reads and writes workbook files and leaves the work to the hand-over."),
     only("demo-on-sheet", "^src/demo/", ["^src/(demo|core|joint|sheet)/"],
       "A demo is a sheet plan with formulas. Drawing it is the host's work."),

@@ -104,9 +104,9 @@ const guide = guideSheet({
     [
       '4   What is changed (variant D): ST2.2 × 9.5, boss 4.5 mm',
       [
-        ['full thread, variant D: min, nominal, max, ±rss', limits(END_2), '', 'mm; a shorter point leaves more of the same length'],
-        ['full thread at worst case ÷ d, variant D', '=ENCL.ENGAGEMENT.RATIO([full thread, variant D: min, nominal, max, ±rss],[screw of variant D])', '', 'more thread, thinner screw'],
-        ['holds, variant D', '=ENCL.CHECK.MIN([full thread, variant D: min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw of variant D]))', '', ''],
+        ['D: full thread, min, nominal, max, ±rss', limits(END_2), '', 'mm; a shorter point leaves more of the same length'],
+        ['full thread at worst case ÷ d, variant D', '=ENCL.ENGAGEMENT.RATIO([D: full thread, min, nominal, max, ±rss],[screw of variant D])', '', 'more thread, thinner screw'],
+        ['holds, variant D', '=ENCL.CHECK.MIN([D: full thread, min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw of variant D]))', '', ''],
         ['clears the bottom, variant D', `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${END_2},${TOLERANCE}),[bottom gap])`, '', ''],
         ['boss wall at the root, variant D', wallAtRoot('[boss OD of variant D]', '[pilot of variant D]'), 'mm', ''],
         ['boss wall ÷ wall, variant D', '=ENCL.BOSS.SINK([boss wall at the root, variant D],[wall])', '', 'just inside the limit'],
@@ -120,11 +120,11 @@ const guide = guideSheet({
       '5   Is it as strong?',
       [
         ['thread cylinder of one screw', '=PI()*ENCL.SCREW.MAJOR([screw])*[full thread: min, nominal, max, ±rss]', 'mm²', 'π · d · full thread at worst case: compares, says nothing of newtons'],
-        ['thread cylinder of one screw, variant D', '=PI()*ENCL.SCREW.MAJOR([screw of variant D])*[full thread, variant D: min, nominal, max, ±rss]', 'mm²', ''],
+        ['thread cylinder of one screw, variant D', '=PI()*ENCL.SCREW.MAJOR([screw of variant D])*[D: full thread, min, nominal, max, ±rss]', 'mm²', ''],
         ['all screws', '=[screws before]*[thread cylinder of one screw]', 'mm²', 'four'],
         ['all screws, variant D', '=[screws with variant D]*[thread cylinder of one screw, variant D]', 'mm²', 'six: more than before'],
         ['pull-out of one screw (estimate)', '=ENCL.PULLOUT([screw],[full thread: min, nominal, max, ±rss],"PP")', 'N', 'PP by its family value, short-term, without a safety'],
-        ['pull-out of one screw, variant D (estimate)', '=ENCL.PULLOUT([screw of variant D],[full thread, variant D: min, nominal, max, ±rss],"PP")', 'N', ''],
+        ['pull-out of one screw, variant D (estimate)', '=ENCL.PULLOUT([screw of variant D],[D: full thread, min, nominal, max, ±rss],"PP")', 'N', ''],
       ],
       ['One thin screw holds a little less than one thick one. Six of them hold more than four.'],
     ],

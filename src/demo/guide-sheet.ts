@@ -25,7 +25,7 @@ export function guideSheet({ title, sentence, scenario, inputs, blocks, judge, c
   const warned = paragraphs(cautionRow, [...cautions, AID, ESTIMATES, VALUES, BLANK], 'caution');
   return {
     name: 'Guide',
-    widths: [40, 13, 11, 11, 11, 62],
+    widths: [44, 13, 11, 11, 11, 84],
     frozenRows: 1,
     cells: [...list, cell(`A${next}`, 'heading', 'What is left to judge'), ...left.list, cell(`A${cautionRow - 1}`, 'heading', 'Cautions'), ...warned.list],
     merged: [...merged, ...left.merged, ...warned.merged],

@@ -1,7 +1,6 @@
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { cell } from './build';
 import { AID, BATTERIES, BLANK, ESTIMATES, LOADS, MAINS, VALUES } from './cautions';
-import { variants } from './variants-sheet';
 
 const WHAT = [
   'A small logger for a greenhouse: two alkaline cells, a board 68 × 44 × 1.6 mm, a housing in two halves of ABS. The scenario is invented.',
@@ -15,12 +14,12 @@ const WHAT = [
   'Type =ENCL. in any cell to see all functions. A length may be typed with its unit: "0.167 in + 0.25 mm".',
 ];
 
-/** What happens on the sheet Variants; the state comes from there. */
+/** What happens on the sheet Variants. */
 const STORY = [
-  [0, 'Variant A, the first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.'],
-  [3, 'Variant D, the next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.'],
-  [4, 'Variant E, one length more: the screw meets the bottom of its hole and would jack the lid open.'],
-  [5, 'Variant F: the longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
+  ['A', 'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.'],
+  ['D', 'The next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.'],
+  ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
+  ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
 ] as const;
 
 const LEGEND = [
@@ -51,8 +50,8 @@ function cells(): PlanCell[] {
   for (const [role, text] of LEGEND) list.push(cell(`A${row}`, role, role), cell(`B${row++}`, 'text', text));
   for (const [state, text] of STATES) list.push(cell(`A${row}`, 'text', state), cell(`B${row++}`, 'text', text));
   row += 1;
-  heading('The story: first choice to last');
-  for (const [variant, text] of STORY) list.push(cell(`A${row}`, 'result', `=Variants!${variants.output('state', variant)}`), cell(`B${row++}`, 'text', text));
+  heading('The story, on the sheet Variants');
+  for (const [variant, text] of STORY) list.push(cell(`A${row}`, 'label', `variant ${variant}`), cell(`B${row++}`, 'text', text));
   row += 1;
   heading('Cautions');
   for (const text of CAUTIONS) list.push(cell(`A${row++}`, 'caution', text));
@@ -64,7 +63,6 @@ function cells(): PlanCell[] {
 const list = cells();
 const rowOf = (address: string): number => Number(address.slice(1));
 const wide = list.filter(({ at, role }) => at.startsWith('A') && (role === 'text' || role === 'caution') && !STATES.some(([state]) => list.find(c => c.at === at)?.value === state));
-const storyRows = list.filter(({ formula }) => formula?.startsWith('=Variants!')).map(({ at }) => rowOf(at));
 const stateRows = list.filter(({ value }) => STATES.some(([state]) => state === value)).map(({ at }) => rowOf(at));
 
 export const readMeSheet: SheetPlan = {
@@ -72,5 +70,5 @@ export const readMeSheet: SheetPlan = {
   widths: [16, 110],
   cells: list,
   merged: wide.map(({ at }) => `${at}:B${rowOf(at)}`),
-  stateRanges: [stateRows, storyRows].map(rows => `A${Math.min(...rows)}:A${Math.max(...rows)}`),
+  stateRanges: [`A${Math.min(...stateRows)}:A${Math.max(...stateRows)}`],
 };

@@ -20,7 +20,7 @@ const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<(type
   ['H  thinner screw', { screw: 'ST2.2', 'boss OD': 4.4, pilot: 1.8, hole: 2.6 }],
 ];
 
-export const variants = variantTable({
+const variants = variantTable({
   title: 'Screws side by side',
   names: NAMES,
   common: COMMON,

@@ -10,7 +10,6 @@ import { compare, type Change } from './compare';
 import { plainLooks, sourceOfFile } from './from-file';
 import { looksOf, sourceOf } from './from-plan';
 import { handover, type Handover } from './handover';
-import type { WorkbookPlan } from '../sheet/plan';
 import type { SourceWorkbook } from './source';
 import { STATUSES, type Status, type TitleBlock } from './title-block';
 
@@ -58,7 +57,7 @@ export async function main(args: readonly string[], print: Print): Promise<void>
   return written(handover(workbook, plainLooks(workbook), title), second, print);
 }
 
-function guideNamed(name: string): WorkbookPlan {
+function guideNamed(name: string): typeof demoWorkbook {
   const guide = GUIDES.find(one => one.name === name);
   if (guide === undefined) throw new UserFault(`guide is one of ${GUIDES.map(one => one.name).join(', ')}`);
   return guide.workbook;

@@ -204,10 +204,3 @@ describe('classroom monitor', () => {
     expect(['A  first choice', 'B  longer', 'C  longer still'].map(label => under('Variants', label, 'state'))).toEqual(['fail', 'pass', 'fail']);
   });
 });
-
-test('the logger: the states on its first sheet', () => {
-  const value = valuesOf('logger');
-  const rows = Array.from({ length: 60 }, (_, r) => r);
-  const found = rows.filter(r => /^Variant [A-Z][,:]/.test(String(value('Read me', address(r, 1)) ?? ''))).map(r => value('Read me', address(r, 0)));
-  expect(found).toEqual(['fail', 'look', 'fail', 'pass']);
-});
