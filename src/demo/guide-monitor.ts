@@ -11,12 +11,12 @@ export const SENTENCE = 'A lip gap that looks neat rubs at worst case, and a boa
 // ---- lip and clamp -------------------------------------------------------------------------------------------------
 
 const LIP = 5;
-const LIP_HEADS = ['lip gap', 'gap per side (mm)', 'lip ± (mm)', 'groove ± (mm)', 'shrink scatter, part 1 (mm)', 'shrink scatter, part 2 (mm)', 'wall (mm)', 'lip (mm)', 'gap, least (mm)', 'gap, nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'skin left (mm)', 'state'];
+const LIP_HEADS = ['lip gap', 'gap per side (mm)', 'lip ± (mm)', 'groove ± (mm)', 'shrink, part 1 (mm)', 'shrink, part 2 (mm)', 'wall (mm)', 'lip (mm)', 'gap, least (mm)', 'nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'skin left (mm)', 'state'];
 const LIP_ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result', 'result', 'result', 'result'];
 const LIPS: readonly (readonly [label: string, gapMm: number])[] = [['A  first choice', 0.05], ['B  wider', 0.15], ['C  wider still', 0.25]];
 
 const CLAMP = LIP + LIPS.length + 5;
-const CLAMP_HEADS = ['board support', 'planned gap (mm)', 'height 1 ± (mm)', 'height 2 ± (mm)', 'parting line ± (mm)', 'board ± (mm)', 'most allowed (mm)', 'board (mm)', 'gap, least (mm)', 'gap, nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'gap, most by rss (mm)', 'state'];
+const CLAMP_HEADS = ['board support', 'planned gap (mm)', 'height 1 ± (mm)', 'height 2 ± (mm)', 'parting line ± (mm)', 'board ± (mm)', 'limit (mm)', 'board (mm)', 'gap, least (mm)', 'nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'gap, most by rss (mm)', 'state'];
 const CLAMP_ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result', 'result', 'result', 'result', 'result'];
 const CLAMPS: readonly (readonly [label: string, gapMm: number, mostMm: number])[] = [['A  clamped between halves', 0.1, 0.2], ['B  screwed to bosses', 0.5, 1]];
 
@@ -42,7 +42,7 @@ const fitsSheet: SheetPlan = {
       const contents: readonly (Cell | undefined)[] = [label, gapMm, 0.1, 0.1, 0.05, 0.16, mostMm, '=ENCL.LENGTH.MM("0.062 in")', `=ENCL.BOARD.CLAMP(H${r}+B${r},C${r}+D${r}+E${r},H${r},F${r})`, undefined, undefined, `=ENCL.STACK.RSS(C${r}:F${r})`, `=B${r}-L${r}`, `=B${r}+L${r}`, `=IF(ISNUMBER(I${r}),IF(OR(I${r}<0,K${r}>G${r}),"fail","pass"),"not checked")`];
       return row(r, CLAMP_ROLES, contents, '0.000');
     }),
-    cell(`A${CLAMP + CLAMPS.length + 1}`, 'note', 'Below 0 the board is crushed, above "most allowed" it rattles (A) or is not stopped when the part falls (B).'),
+    cell(`A${CLAMP + CLAMPS.length + 1}`, 'note', 'Below 0 the board is crushed, above the limit it rattles (A) or is not stopped when the part falls (B).'),
   ],
   stateRanges: [`O${LIP + 1}:O${LIP + LIPS.length}`, `O${CLAMP + 1}:O${CLAMP + CLAMPS.length}`],
 };

@@ -7,14 +7,14 @@ import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Stairwell light timer: a screw head beside copper';
-export const SENTENCE = 'The head of a board screw, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The distance asked is the user’s own, from his standard and reviewed.';
+export const SENTENCE = 'A screw head, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The distance is yours, from your standard, reviewed.';
 
 const NO_DISTANCE = 'The figure of 3 mm in this guide is made up to show the arithmetic. It is no electrical distance and no starting point for one: replace it with yours, or delete it and read not checked.';
 const REVIEW = 'Distances along and through air and insulation come from the standard that applies to your product, worked out and reviewed by a licensed person. Moisture, dirt, altitude and faults are outside this sheet.';
 const METAL = 'A metal screw that can be touched from outside and leads towards live parts is a question for that reviewer, whatever this sheet says.';
 
 /** The copper around the board screws; each row is one choice. */
-const HEADS = ['board screw', 'screw', 'head', 'hole, largest (mm)', 'shift of the board (mm)', 'copper to hole centre (mm)', 'space asked (mm)', 'reach of the metal (mm)', 'margin (mm)', 'state'];
+const HEADS = ['board screw', 'screw', 'head', 'hole, max (mm)', 'shift of the board (mm)', 'copper from centre (mm)', 'asked (mm)', 'reach of the metal (mm)', 'margin (mm)', 'state'];
 const ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result'];
 const ROWS: readonly (readonly [label: string, screw: string, holeMm: number, copperMm: number])[] = [
   ['A  first choice', 'M3', 3.5, 5.5],
@@ -26,11 +26,11 @@ const HEAD = 5;
 
 const copperSheet: SheetPlan = {
   name: 'Copper',
-  widths: [24, 11, 12, 13, 14, 15, 13, 14, 12, 13],
+  widths: [24, 11, 12, 13, 16, 17, 13, 16, 12, 13],
   frozenRows: 1,
   cells: [
     cell('A1', 'title', 'Board screws and the copper beside them'),
-    cell('A2', 'note', 'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − space asked.'),
+    cell('A2', 'note', 'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.'),
     cell('A3', 'caution', NO_DISTANCE),
     ...row(HEAD, HEADS.map((): Role => 'header'), HEADS),
     ...ROWS.flatMap(([label, screw, holeMm, copperMm], i) => {
@@ -76,7 +76,7 @@ const guide = guideSheet({
     'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Copper has all board screws, Variants the screws of the cover.',
   ],
   inputs: [
-    ['space asked', 3, 'mm', 'MADE UP for the arithmetic, no electrical distance: yours comes from your standard, reviewed'],
+    ['space asked', 3, 'mm', 'MADE UP, no electrical distance: yours comes from your standard, reviewed'],
     ['copper', 5.5, 'mm', 'hole centre to the nearest live copper'],
     ['copper, moved', 6.5, 'mm', 'the same, after the board was changed'],
     ['head', 'ISO 7045', '', 'pan head; its largest diameter is read from the table'],

@@ -14,7 +14,8 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
   const values = new Map<string, unknown>();
   for (const sheet of guide.workbook.sheets) {
     for (const { at, value, formula } of sheet.cells) {
-      const result: Known = formula === undefined ? (value ?? null) : source.result(sheet.name, at);
+      if (value === undefined && formula === undefined) continue;
+      const result: Known = formula === undefined ? value : source.result(sheet.name, at);
       if (!Array.isArray(result)) {
         values.set(`${sheet.name}!${at}`, result);
         continue;
@@ -30,7 +31,7 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
 interface Read {
   /** Value beside a label, `offset` columns further. */
   step(label: string, offset?: number): unknown;
-  /** Value of the row that begins with `label`, under a header of the last table that has both. */
+  /** Value of the row that begins with `label`, under the nearest header above it. */
   under(sheet: string, label: string, header: string): unknown;
 }
 
@@ -45,11 +46,11 @@ function read(name: string): Read {
       return value('Guide', address(r, 1 + offset));
     },
     under(sheet, label, header) {
-      const row = rows.findLast(r => value(sheet, address(r, 0)) === label && rows.some(h => h < r && columns.some(c => value(sheet, address(h, c)) === header)));
-      const head = row === undefined ? undefined : rows.findLast(h => h < row && columns.some(c => value(sheet, address(h, c)) === header));
-      const column = head === undefined ? undefined : columns.find(c => value(sheet, address(head, c)) === header);
-      if (row === undefined || column === undefined) throw new TypeError(`${sheet}: nothing for ${label} under ${header}`);
-      return value(sheet, address(row, column));
+      const heads = rows.flatMap(r => columns.filter(c => value(sheet, address(r, c)) === header).map(column => ({ r, column })));
+      const pairs = rows.filter(r => value(sheet, address(r, 0)) === label).flatMap(row => heads.filter(({ r }) => r < row).map(head => ({ row, head })));
+      const nearest = pairs.sort((one, other) => one.row - one.head.r - (other.row - other.head.r))[0];
+      if (nearest === undefined) throw new TypeError(`${sheet}: nothing for ${label} under ${header}`);
+      return value(sheet, address(nearest.row, nearest.head.column));
     },
   };
 }
