@@ -7,11 +7,12 @@ import { forget, keep, markOf, readKept, setAside } from "./kept-workbook";
 const pauseMs = 500;
 
 /** Stands where the mark of the demo would, for a workbook that did not start from it. */
-const fromFile = "";
+const elsewhere = "";
 
 interface Keeping {
   start(): void;
-  openFile(plan: WorkbookPlan): void;
+  /** Opens a file or a guide in the place of what is open. */
+  openPlan(plan: WorkbookPlan, at?: Selection): void;
   backToDemo(): void;
 }
 
@@ -29,7 +30,7 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
   let refused = false;
   let timer = 0;
 
-  const sayKept = (text: string) => say(`${text}${[demoMark, fromFile].includes(startedFrom) ? "" : " · the demo has changed since"}`);
+  const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? "" : " · the demo has changed since"}`);
 
   function save(): void {
     clearTimeout(timer);
@@ -84,9 +85,9 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
         openDemo(setAside() ? "The saved workbook could not be opened and was put aside. This is the demo." : "This browser keeps nothing for this page. This is the demo.");
       }
     },
-    openFile(plan) {
-      workbook.openPlan(plan);
-      startedFrom = fromFile;
+    openPlan(plan, at) {
+      workbook.openPlan(plan, at);
+      startedFrom = elsewhere;
       unsaved = true;
       save();
     },

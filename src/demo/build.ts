@@ -25,20 +25,24 @@ export function table(column: number, rowNumber: number, columns: number, formul
 }
 
 export type Input = readonly [name: string, value: Cell, unit: string, note: string];
-export type Step = readonly [label: string, formula: string, unit: string, note: string];
-export type Block = readonly [heading: string, steps: readonly Step[]];
+/** A line with its note, or a line whose answer is a sentence. */
+export type Step = readonly [label: string, formula: string, unit: string, note: string] | readonly [label: string, formula: string];
+/** The words stand above the lines. */
+export type Block = readonly [heading: string, steps: readonly Step[], words?: readonly string[]];
 
-const FIRST_INPUT = 5;
-const HEADER: readonly Role[] = ['header', 'header', 'header', 'header', 'header', 'header'];
+const COLUMN_HEADS: readonly Role[] = ['header', 'header', 'header', 'header', 'header', 'header'];
 const INPUT: readonly Role[] = ['label', 'input', 'unit', 'text', 'text', 'note'];
 const STEP: readonly Role[] = ['label', 'result', 'unit', 'text', 'text', 'note'];
 
 const filled = (text: string): string | undefined => (text === '' ? undefined : text);
+const isStateFormula = (formula: string): boolean => formula.includes('CHECK.') || /"(fail|look)"/.test(formula);
 
 export interface StepSheet {
   readonly list: PlanCell[];
   /** Cells with a state word. */
   readonly states: string[];
+  /** Words and sentences over several columns. */
+  readonly merged: string[];
   /** Cell of an input or of a step by its name. */
   place(name: string): string;
   /** Names in brackets become cells: `[wall]`. */
@@ -47,12 +51,21 @@ export interface StepSheet {
   readonly next: number;
 }
 
-/** Inputs, then blocks of results with one formula a line. */
-export function stepSheet(title: string, note: string, inputs: readonly Input[], blocks: readonly Block[], format: (unit: string) => string = () => '0.00'): StepSheet {
-  const places = new Map<string, string>(inputs.map(([name], i) => [name, `B${FIRST_INPUT + i}`]));
-  let next = FIRST_INPUT + inputs.length + 1;
-  for (const [, steps] of blocks) {
-    next++;
+/** Words over the whole width, one row each. */
+export function paragraphs(rowNumber: number, lines: readonly string[], role: Role = 'text'): { readonly list: PlanCell[]; readonly merged: string[] } {
+  return { list: lines.map((line, i) => cell(at(0, rowNumber + i), role, line)), merged: lines.map((_, i) => `A${rowNumber + i}:F${rowNumber + i}`) };
+}
+
+/** What the sheet is about, inputs, then blocks of results with one formula a line. */
+export function stepSheet(title: string, note: string, inputs: readonly Input[], blocks: readonly Block[], format: (unit: string) => string = () => '0.00', lead: readonly string[] = []): StepSheet {
+  const inputHeader = 4 + (lead.length === 0 ? 0 : lead.length + 1);
+  const firstInput = inputHeader + 1;
+  const afterInputs = firstInput + inputs.length + 1;
+  const headRows = (words: readonly string[] | undefined): number => (words === undefined ? 1 : words.length + 2);
+  const places = new Map<string, string>(inputs.map(([name], i) => [name, `B${firstInput + i}`]));
+  let next = afterInputs;
+  for (const [, steps, words] of blocks) {
+    next += headRows(words);
     for (const [label] of steps) places.set(label, `B${next++}`);
     next++;
   }
@@ -62,22 +75,32 @@ export function stepSheet(title: string, note: string, inputs: readonly Input[],
     return found;
   };
   const refer = (formula: string): string => formula.replace(/\[([^\]]+)\]/g, (_, name: string) => place(name));
+  const about = paragraphs(4, lead);
   const list = [
     cell('A1', 'title', title),
     cell('A2', 'note', note),
-    ...row(FIRST_INPUT - 1, HEADER, ['Inputs', 'value', 'unit', '', '', 'note']),
-    ...inputs.flatMap(([name, value, unit, words], i) => row(FIRST_INPUT + i, INPUT, [name, value, filled(unit), undefined, undefined, words])),
+    ...about.list,
+    ...row(inputHeader, COLUMN_HEADS, ['Inputs', 'value', 'unit', '', '', 'note']),
+    ...inputs.flatMap(([name, value, unit, words], i) => row(firstInput + i, INPUT, [name, value, filled(unit), undefined, undefined, words])),
   ];
   const states: string[] = [];
-  let r = FIRST_INPUT + inputs.length + 1;
-  for (const [heading, steps] of blocks) {
-    list.push(...row(r++, HEADER, [heading, 'value', 'unit', '', '', 'note']));
-    for (const [label, formula, unit, words] of steps) {
-      list.push(...row(r, STEP, [label, refer(formula), filled(unit), undefined, undefined, filled(words)], format(unit)));
-      if (formula.includes('CHECK.')) states.push(`B${r}`);
+  const merged = about.merged;
+  let r = afterInputs;
+  for (const [heading, steps, words] of blocks) {
+    if (words !== undefined) {
+      const told = paragraphs(r + 1, words);
+      list.push(cell(at(0, r), 'heading', heading), ...told.list);
+      merged.push(...told.merged);
+      r += words.length + 1;
+    }
+    list.push(...row(r++, COLUMN_HEADS, [words === undefined ? heading : 'step', 'value', 'unit', '', '', 'note']));
+    for (const [label, formula, unit, remark] of steps) {
+      list.push(...row(r, STEP, [label, refer(formula), filled(unit ?? ''), undefined, undefined, filled(remark ?? '')], format(unit ?? '')));
+      if (unit === undefined) merged.push(`B${r}:F${r}`);
+      if (isStateFormula(formula)) states.push(`B${r}`);
       r++;
     }
     r++;
   }
-  return { list, states, place, refer, next };
+  return { list, states, merged, place, refer, next };
 }

@@ -1,5 +1,6 @@
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { cell } from './build';
+import { AID, BATTERIES, BLANK, ESTIMATES, LOADS, MAINS, VALUES } from './cautions';
 
 const WHAT = [
   'A small logger for a greenhouse: two alkaline cells, a board 68 × 44 × 1.6 mm, a housing in two halves of ABS. The scenario is invented.',
@@ -13,6 +14,14 @@ const WHAT = [
   'Type =ENCL. in any cell to see all functions. A length may be typed with its unit: "0.167 in + 0.25 mm".',
 ];
 
+/** What happens on the sheet Variants. */
+const STORY = [
+  ['A', 'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.'],
+  ['D', 'The next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.'],
+  ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
+  ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
+] as const;
+
 const LEGEND = [
   ['input', 'Cells with this background are yours to change.'],
   ['result', 'Cells like this are computed.'],
@@ -25,15 +34,7 @@ const STATES = [
   ['not checked', 'an input is missing or refused; never read it as a pass'],
 ] as const;
 
-const CAUTIONS = [
-  'A sizing aid for trained people. It replaces neither a qualified engineer nor the review of the moulder; build and test every joint.',
-  'Strength, torque and mass are estimates from values of the resin family, not of your grade, age, weld line or climate.',
-  'Mains or other hazardous voltage: no electrical distance is supplied here. Take it from the standard that applies and have it reviewed by licensed people; follow local codes.',
-  'Batteries: swelling, heat and venting are not modelled. Check the deepest reach of the screw tip against the cells. Button cells: rules on child access may apply.',
-  'Loads, lifting, pressure, vehicles, life safety: not covered. Plastics creep and crack under screws over time.',
-  'Values of standards come from secondary copies or from memory, as said beside each; the standard itself and your own drawing govern.',
-  'A blank input means not checked. Results hold for the inputs, units and versions shown.',
-];
+const CAUTIONS = [AID, ESTIMATES, MAINS, BATTERIES, LOADS, VALUES, BLANK];
 
 function cells(): PlanCell[] {
   const list: PlanCell[] = [cell('A1', 'title', 'Greenhouse humidity logger: the screw joint')];
@@ -48,6 +49,9 @@ function cells(): PlanCell[] {
   heading('How to read it');
   for (const [role, text] of LEGEND) list.push(cell(`A${row}`, role, role), cell(`B${row++}`, 'text', text));
   for (const [state, text] of STATES) list.push(cell(`A${row}`, 'text', state), cell(`B${row++}`, 'text', text));
+  row += 1;
+  heading('The story, on the sheet Variants');
+  for (const [variant, text] of STORY) list.push(cell(`A${row}`, 'label', `variant ${variant}`), cell(`B${row++}`, 'text', text));
   row += 1;
   heading('Cautions');
   for (const text of CAUTIONS) list.push(cell(`A${row++}`, 'caution', text));

@@ -3,6 +3,7 @@ import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
+import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
@@ -16,6 +17,7 @@ import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './ti
 
 const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
 npm run handover -- --demo out.xlsx
+npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
 
 const TITLE = { part: { type: 'string' }, number: { type: 'string' }, revision: { type: 'string' }, date: { type: 'string' }, status: { type: 'string' }, 'made-by': { type: 'string' }, 'checked-by': { type: 'string' } } as const;
@@ -24,7 +26,7 @@ type Print = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, compare: { type: 'boolean' } } });
+    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, guide: { type: 'string' }, compare: { type: 'boolean' } } });
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
   }
@@ -33,10 +35,11 @@ function parsed(args: readonly string[]) {
 export async function main(args: readonly string[], print: Print): Promise<void> {
   const { values, positionals } = parsed(args);
   const [first, second] = positionals;
-  if (first === undefined || (second === undefined) !== (values.demo === true) || positionals.length > 2) throw new UserFault(USAGE);
+  const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
+  if (first === undefined || (second === undefined) !== (own !== undefined) || positionals.length > 2) throw new UserFault(USAGE);
   if (values.compare === true && second !== undefined) return comparison(first, second, print);
   const title: TitleBlock = {
-    part: values.part ?? (values.demo === true ? demoWorkbook.name : basename(first).replace(/\.xlsx$/i, '')),
+    part: values.part ?? own?.name ?? basename(first).replace(/\.xlsx$/i, ''),
     number: values.number ?? '',
     revision: values.revision ?? '',
     date: values.date ?? '',
@@ -45,10 +48,17 @@ export async function main(args: readonly string[], print: Print): Promise<void>
     checkedBy: values['checked-by'] ?? '',
   };
   const making: Making = { paper: paperOf(values.paper ?? 'A4'), pngOf: await pngRenderer() };
-  if (second === undefined) return written(handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), title, making), first, print);
+  if (own !== undefined) return written(handover(sourceOf(own), looksOf(own), title, making), first, print);
+  if (second === undefined) throw new UserFault(USAGE);
   if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
   const workbook = await opened(first);
   return written(handover(workbook, plainLooks(workbook), title, making), second, print);
+}
+
+function guideNamed(name: string): typeof demoWorkbook {
+  const guide = GUIDES.find(one => one.name === name);
+  if (guide === undefined) throw new UserFault(`guide is one of ${GUIDES.map(one => one.name).join(', ')}`);
+  return guide.workbook;
 }
 
 function statusOf(text: string): Status {

@@ -261,6 +261,7 @@ const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>> = {
     const scale = 10 ** places;
     return (Math.sign(value) * Math.round(Number((Math.abs(value) * scale).toPrecision(15)))) / scale;
   },
+  PI: () => Math.PI,
   INDEX: ([rows, first, second]) => {
     if (!isRows(rows) || typeof first !== 'number' || first < 1 || (second !== undefined && typeof second !== 'number')) return undefined;
     const [row, column] = rows.length === 1 && second === undefined ? [1, first] : [first, second ?? 1];

@@ -2,11 +2,15 @@
 import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { demoWorkbook } from "../demo/demo";
+import { GUIDES, type Guide } from "../demo/guides";
 import type { SheetPlan } from "../sheet/plan";
 import { useGoTo, useShared } from "./shared";
 
 /** Sheets of the demo that stand for themselves. */
 const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => name !== "Read me");
+
+/** The sheets of the first one are among those above. */
+const OTHERS = GUIDES.filter(({ workbook }) => workbook !== demoWorkbook);
 
 const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.find(({ at }) => at === address)?.value ?? "");
 
@@ -20,6 +24,13 @@ export function SheetsView(): JSX.Element {
     const name = await port.add(plan);
     setAdded((earlier) => [...earlier, name]);
     say(name === plan.name ? `${name} is in the workbook` : `${name} is in the workbook: the name ${plan.name} was taken`);
+  });
+  const insertGuide = ({ title, workbook }: Guide) => work(`Insert ${title}`, async () => {
+    for (const plan of workbook.sheets) {
+      const name = await port.add(plan);
+      setAdded((earlier) => [...earlier, name]);
+    }
+    say(`${title} is in the workbook`);
   });
   const remove = async (name: string) => {
     if (!(await ask({ words: `Remove the sheet ${name} with everything on it? Formulas elsewhere that read it will show #REF!.`, yes: "Remove the sheet" }))) return;
@@ -42,6 +53,19 @@ export function SheetsView(): JSX.Element {
               <p>{textAt(plan, "A1")}</p>
             </div>
             <button type="button" disabled={isBusy} onClick={() => void insert(plan)} aria-label={`Insert ${plan.name}`}>Insert</button>
+          </li>
+        ))}
+      </ul>
+      <h3>Guides</h3>
+      <p class="bw-quiet">Invented scenarios, worked through: the first choice fails, another passes, and why.</p>
+      <ul class="bw-cards">
+        {OTHERS.map((guide) => (
+          <li key={guide.name}>
+            <div>
+              <h4>{guide.title}</h4>
+              <p>{guide.sentence}</p>
+            </div>
+            <button type="button" disabled={isBusy} onClick={() => void insertGuide(guide)} aria-label={`Insert ${guide.title}`}>Insert</button>
           </li>
         ))}
       </ul>

@@ -69,6 +69,13 @@ describe('a workbook', () => {
     expect(strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet1.xml'] ?? new Uint8Array())).toContain('<pageSetup paperSize="1"');
   });
 
+  it('may be a guide', async () => {
+    const lines = await run('--guide', 'timer', path('timer.xlsx'));
+    expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
+    const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('timer.xlsx'))));
+    expect(sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Handover', 'Guide', 'Copper', 'Variants']));
+  });
+
   it('may be the demo', async () => {
     const lines = await run('--demo', path('demo.xlsx'));
     expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
@@ -81,6 +88,7 @@ describe('refusals', () => {
     ['one file', ['in.xlsx'], 'npm run handover'],
     ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
     ['another paper', ['in.xlsx', 'out.xlsx', '--paper', 'foolscap'], 'paper is one of A4, Letter'],
+    ['a guide that is not there', ['--guide', 'other', 'a.xlsx'], 'guide is one of logger, hive, timer, gauge, monitor'],
     ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
     ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
     ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],

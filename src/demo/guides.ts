@@ -1,0 +1,34 @@
+// The five guides: each a workbook whose first choice fails and another passes, and why.
+import type { WorkbookPlan } from '../sheet/plan';
+import type { Selection } from '../sheet/port';
+import { demoWorkbook } from './demo';
+import * as Gauge from './guide-gauge';
+import * as Hive from './guide-hive';
+import * as Monitor from './guide-monitor';
+import * as Timer from './guide-timer';
+
+export interface Guide {
+  /** A short name, for a command or an address. */
+  readonly name: string;
+  readonly title: string;
+  readonly sentence: string;
+  readonly workbook: WorkbookPlan;
+  /** Where a reader begins. */
+  readonly start: Selection;
+}
+
+const START: Selection = { sheetName: 'Guide', at: 'A1' };
+
+export const GUIDES: readonly Guide[] = [
+  {
+    name: 'logger',
+    title: 'Greenhouse humidity logger: the honest thread engagement',
+    sentence: 'A screw with 3 d below the board holds with half of that at worst case; the next length holds, the one after it bottoms, and draft, recess and sink follow.',
+    workbook: demoWorkbook,
+    start: { sheetName: 'Read me', at: 'A1' },
+  },
+  { name: 'hive', title: Hive.TITLE, sentence: Hive.SENTENCE, workbook: Hive.hiveGuide, start: START },
+  { name: 'timer', title: Timer.TITLE, sentence: Timer.SENTENCE, workbook: Timer.timerGuide, start: START },
+  { name: 'gauge', title: Gauge.TITLE, sentence: Gauge.SENTENCE, workbook: Gauge.gaugeGuide, start: START },
+  { name: 'monitor', title: Monitor.TITLE, sentence: Monitor.SENTENCE, workbook: Monitor.monitorGuide, start: START },
+];
