@@ -18,6 +18,6 @@ const page = [
   '',
   '| what | target | measured | how |',
   '|---|---|---|---|',
-  ...figures.map(({ what, target = '–', measured, how }) => `| ${[what, target, measured, how].join(' | ')} |`),
+  ...figures.map(({ what, target, measured, how }) => `| ${[what, target === undefined ? '–' : `${target.words}: ${target.isMet ? 'met' : `not met, ${target.otherwise}`}`, measured, how].join(' | ')} |`),
 ];
 writeFileSync('test/bench/results.md', `${page.join('\n')}\n`);

@@ -1,9 +1,15 @@
 // What a measurement says, and how time is taken: processor time, so that another load on the machine counts less.
+export interface Target {
+  readonly words: string;
+  readonly isMet: boolean;
+  /** What the limit is, where it is not met. */
+  readonly otherwise: string;
+}
+
 export interface Figure {
   readonly what: string;
   readonly measured: string;
-  /** Nothing where only growth or size of the figure itself is of interest. */
-  readonly target?: string;
+  readonly target?: Target;
   readonly how: string;
 }
 

@@ -1,4 +1,4 @@
-// The README's list of functions its page of proof and its table of evidence are generated. To write them anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
+// The README's list of functions, its page of proof, its table of evidence and its figures are generated. To write them anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { evidenceTable } from '../../src/help/evidence';
@@ -9,9 +9,12 @@ import { EVIDENCE } from '../evidence/evidence';
 
 const FILE = new URL('../../README.md', import.meta.url);
 
+const measured = ['bench', 'mutants'].map(folder => readFileSync(new URL(`../${folder}/results.md`, import.meta.url), 'utf8').trim()).join('\n\n');
+
 test.each([
   ['list of functions', '<!-- functions: generated -->', '<!-- end of functions -->', functionTable(CARDS.values())],
   ['page of proof', '<!-- proof: generated -->', '<!-- end of proof -->', `\n${proofPage()}`],
+  ['figures', '<!-- figures: generated -->', '<!-- end of figures -->', `\n${measured}`],
   ['table of evidence', '<!-- evidence: generated -->', '<!-- end of evidence -->', evidenceTable(CARDS.values(), EVIDENCE)],
 ])('the %s in the README is the one in the code', (_, begin, end, generated) => {
   const text = readFileSync(FILE, 'utf8');
