@@ -13,13 +13,30 @@ export interface Figure {
   readonly how: string;
 }
 
+/** Figures by part; `on` is date, machine and Node. */
+export type Results = Readonly<Record<string, { readonly on: string; readonly figures: readonly Figure[] }>>;
+
+/** As Markdown. */
+export function figuresPage(results: Results): string {
+  const parts = Object.values(results);
+  const days = [...new Set(parts.map(({ on }) => on))];
+  const judged = ({ words, isMet, otherwise }: Target): string => `${words}: ${isMet ? 'met' : `not met, ${otherwise}`}`;
+  return [
+    `Measured on ${days.join('; ')}. Times of the core and of the spreadsheet programs are processor time.`,
+    '',
+    '| what | target | measured | how |',
+    '|---|---|---|---|',
+    ...parts.flatMap(({ figures }) => figures).map(({ what, target, measured, how }) => `| ${[what, target === undefined ? '–' : judged(target), measured, how].join(' | ')} |`),
+  ].join('\n');
+}
+
 export function processorMs(): number {
   const { user, system } = process.cpuUsage();
   return (user + system) / 1000;
 }
 
 /** Nanoseconds of processor time a turn, the fastest of many runs. */
-export function ns(turns: number, work: (turn: number) => unknown, runs = 30): number {
+export function ns(turns: number, work: (turn: number) => unknown, runs = 10): number {
   let best = Infinity;
   for (let run = 0; run < runs; run++) {
     const start = processorMs();

@@ -5,11 +5,13 @@ import { evidenceTable } from '../../src/help/evidence';
 import { functionTable } from '../../src/help/function-table';
 import { proofPage } from '../../src/help/proof';
 import { CARDS } from '../../src/registry';
+import { figuresPage, type Results } from '../bench/figure';
 import { EVIDENCE } from '../evidence/evidence';
 
 const FILE = new URL('../../README.md', import.meta.url);
 
-const measured = ['bench', 'mutants'].map(folder => readFileSync(new URL(`../${folder}/results.md`, import.meta.url), 'utf8').trim()).join('\n\n');
+const quoted = (file: string): string => readFileSync(new URL(`../${file}`, import.meta.url), 'utf8').trim();
+const measured = [figuresPage(JSON.parse(quoted('bench/results.json')) as Results), quoted('mutants/results.md')].join('\n\n');
 
 test.each([
   ['list of functions', '<!-- functions: generated -->', '<!-- end of functions -->', functionTable(CARDS.values())],
