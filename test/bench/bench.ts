@@ -3,12 +3,12 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { core } from './core';
 import { engines } from './engines';
-import type { Results } from './figure';
+import type { Figure, Part, Results } from './figure';
 import { handOver } from './hand-over';
-import { hosts } from './hosts';
+import { hosts, sizes } from './hosts';
 
 const FILE = 'test/bench/results.json';
-const PARTS = { core, engines, hosts, handOver };
+const PARTS: Readonly<Record<Part, () => readonly Figure[] | Promise<readonly Figure[]>>> = { core, engines, hosts, sizes, handOver };
 
 const asked = process.argv.slice(2);
 for (const [name, measure] of Object.entries(PARTS)) {

@@ -84,7 +84,7 @@ async function bench(): Promise<Figure[]> {
   }
 }
 
-function sizes(): Figure[] {
+export function sizes(): Figure[] {
   const kilobytes = (name: string): number => gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length / 1000;
   const kb = (name: string): string => `${name} ${digits(kilobytes(name))} kB`;
   return [
@@ -93,4 +93,4 @@ function sizes(): Figure[] {
   ];
 }
 
-export const hosts = async (): Promise<Figure[]> => [...(await runtime()), ...(await bench()), ...sizes()];
+export const hosts = async (): Promise<Figure[]> => [...(await runtime()), ...(await bench())];
