@@ -14,6 +14,7 @@ export interface Claim {
 const RUNTIME = 'Microsoft’s own runtime of custom functions (package @microsoft/office-js 1.1.110) in headless Chromium, with the built functions.js; the host around it is made up, after the messages that the runtime sends';
 const functions = { standIn: RUNTIME, test: 'test/runtime/functions.test.ts' } as const;
 const demo = { standIn: 'the same runtime; a call is sent when those that it waits for have been handed over', test: 'test/runtime/demo.test.ts' } as const;
+const faults = { standIn: 'the built bench in Chromium', test: 'test/browser/faults.test.ts' } as const;
 
 export const CLAIMS: readonly Claim[] = [
   { claim: 'Every function of functions.json registers under its id, none twice, none besides', ...functions, title: 'every id of functions.json, none twice, none besides', open: 'how Excel itself reads functions.json, and its cache of up to 24 hours' },
@@ -30,6 +31,16 @@ export const CLAIMS: readonly Claim[] = [
   { claim: 'Workbooks of earlier versions go on calculating: ids and places of arguments only grow', standIn: 'a stored list of what was released', test: 'test/contract/signatures.test.ts', title: 'still hold', open: 'nothing' },
   { claim: 'Whatever is sent, nothing but a refusal with its reason comes back, within 50 ms (simulations apart)', standIn: 'seeded wild calls, 200,000 in npm run test:fuzz', test: 'test/faults/fuzz.test.ts', title: 'enough of them, and both sides of the limits', open: 'nothing' },
   { claim: 'No text stalls a sheet: reading time grows with its length', standIn: 'texts of a full cell, made to be hard', test: 'test/faults/growth.test.ts', title: 'a reader that looks back at every character is found out', open: 'nothing' },
+  { claim: 'A variant of 10,000 takes as long as one of 100: a table grows evenly', standIn: 'the core on plain Node, processor and machine as they are', test: 'test/faults/growth.test.ts', title: 'a variant of a long table takes no longer than one of a short table', open: 'how long Excel needs to take in the cells' },
+  { claim: 'It is fast: the figures below are of one run, with its date and machine, and each either meets its target or says so', standIn: 'npm run bench, which tests do not repeat', test: 'test/evidence/figures.test.ts', title: 'every figure with a target says whether it is met', open: 'the time of Excel itself' },
+  { claim: 'What is shipped is under permissive licences; their texts go along as licences.txt', standIn: 'the packages that the build found in the bundles', test: 'test/runtime/licences.test.ts', title: 'all are permissive, or bound to their files and listed with the reason', open: 'nothing' },
+  { claim: 'An installation is the same everywhere, and names no place to fetch from', standIn: 'the lock file', test: 'test/contract/lock.test.ts', title: 'every package of the lock file is held by its content', open: 'nothing' },
+  { claim: 'A bench that is left in the middle of an entry, or with changes that were not kept, asks first', ...faults, title: 'a reload in the middle of an entry asks first, and the entry is still there', open: 'a browser that is ended by force loses the entry being typed' },
+  { claim: 'A store that is full or refused is told, and is used again once it has room', ...faults, title: 'a full store is told, the page asks before it is left, and keeps again once there is room', open: 'nothing' },
+  { claim: 'A kept workbook that is damaged is put aside, not overwritten', standIn: 'the built bench in Chromium', test: 'test/browser/bench.test.ts', title: 'a kept workbook that cannot be read is put aside: %s', open: 'nothing' },
+  { claim: 'Five sheets of 2,000 rows are opened, worked out, kept and there again', ...faults, title: 'five sheets of 2,000 rows are opened, worked out, kept and there again', open: 'the pane in a workbook of that size' },
+  { claim: 'A hostile file is refused with its reason: bombs, lies about sizes, macros, entities, broken parts', standIn: 'files made to harm', test: 'test/hosts/xlsx.test.ts', title: 'a hostile file is refused', open: 'nothing: the add-in opens no files' },
+  { claim: 'The page says why it refuses a file, and what of a file it will not read before it opens it', ...faults, title: 'a file that leads elsewhere is opened only after it was told what is not read', open: 'nothing' },
   { claim: 'The functions ask the network for nothing', ...functions, title: 'our functions ask the network for nothing, and nothing goes wrong on the page', open: 'the runtime itself asks for a telemetry page of its maker' },
   { claim: 'The pane asks for its own files and for Office.js', standIn: 'the built pane with Office.js of the package, outside Excel', test: 'test/runtime/pane.test.ts', title: 'its own files and Office.js, whatever is opened in it', open: 'what Office.js asks for inside Excel' },
   { claim: 'The bench asks for its own files only', standIn: 'the built bench in Chromium', test: 'test/browser/bench.test.ts', title: 'nothing was asked of another origin, and nothing went wrong on the page', open: 'nothing' },
@@ -49,7 +60,7 @@ export interface ExcelCheck {
 
 export const EXCEL_CHECKS: readonly ExcelCheck[] = [
   { about: 'a single value to a range argument', formula: '=ENCL.GRIP(2.5)', shows: 2.5 },
-  { about: 'a blank in a range of one cell', formula: '=ENCL.GRIP(Z99)', shows: { code: '#VALUE!', message: 'layers is blank' } },
+  { about: 'a blank in a range of one cell, on the web above all', formula: '=ENCL.GRIP(Z99)', shows: { code: '#VALUE!', message: 'layers is blank' } },
   { about: 'a range to a scalar argument, A1 = 3, A2 = 4', formula: '=ENCL.BOSS.OD(A1:A2,1.2)', shows: { code: '#VALUE!', message: 'hole is a range of 2 × 1 cells' }, note: 'two results spilled downwards mean that Excel called once for each cell: right, and to be written down here' },
   { about: 'something without a value inside a table: a text, never an error value', formula: '=INDEX(ENCL.JOINT.TABLE({"screw","head","wall";"ST2.9","pan",2.5;"ST2.9","pan","x"},{"feature wall","state"}),3,1)', shows: 'no value: wall is "x": not a length; give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil', note: 'the table by itself, without INDEX, must spill over 3 × 2 cells' },
   { about: 'a range argument left out', formula: '=ENCL.STACK.WORST({0.1;0.2})', shows: 0.3 },

@@ -1,24 +1,22 @@
-// Everything in one run: npm run bench, after npm run build. It writes results.md, which the README quotes.
-import { writeFileSync } from 'node:fs';
+// Everything in one run: npm run bench, after npm run build; npm run bench -- core, one part anew. It writes results.json, which the README quotes.
+import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { core } from './core';
 import { drawing } from './drawing';
 import { engines } from './engines';
+import type { Figure, Part, Results } from './figure';
 import { handOver } from './hand-over';
-import { hosts } from './hosts';
-import type { Figure } from './figure';
+import { hosts, sizes } from './hosts';
 
-const figures: Figure[] = [];
-for (const part of [core, drawing, engines, hosts, handOver]) {
-  const found = await part();
-  console.log(found.map(({ what, measured }) => `${what}: ${measured}`).join('\n'));
-  figures.push(...found);
+const FILE = 'test/bench/results.json';
+const PARTS: Readonly<Record<Part, () => readonly Figure[] | Promise<readonly Figure[]>>> = { core, drawing, engines, hosts, sizes, handOver };
+
+const asked = process.argv.slice(2);
+for (const [name, measure] of Object.entries(PARTS)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  const figures = await measure();
+  console.log(figures.map(({ what, measured }) => `${what}: ${measured}`).join('\n'));
+  const results = JSON.parse(readFileSync(FILE, 'utf8')) as Results;
+  const on = `${new Date().toISOString().slice(0, 10)}, ${cpus()[0]?.model.trim()}, ${cpus().length} cores, Node ${process.version}`;
+  writeFileSync(FILE, `${JSON.stringify({ ...results, [name]: { on, figures } }, undefined, 2)}\n`);
 }
-const page = [
-  `Measured on ${new Date().toISOString().slice(0, 10)}: ${cpus()[0]?.model.trim()}, ${cpus().length} cores, Node ${process.version}. Times of the core and of the spreadsheet programs are processor time.`,
-  '',
-  '| what | target | measured | how |',
-  '|---|---|---|---|',
-  ...figures.map(({ what, target = '–', measured, how }) => `| ${[what, target, measured, how].join(' | ')} |`),
-];
-writeFileSync('test/bench/results.md', `${page.join('\n')}\n`);

@@ -64,10 +64,10 @@ function workbook(): Uint8Array {
   return zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])), { level: 1 });
 }
 
-/** Milliseconds of processor time of a program, the fastest of three runs. */
+/** Milliseconds of processor time of a program, the faster of two runs. */
 async function programMs(...command: readonly string[]): Promise<number> {
   const times: number[] = [];
-  for (let i = 0; i < 3; i++) {
+  for (let i = 0; i < 2; i++) {
     const { stderr } = await run('bash', ['-c', 'TIMEFORMAT="%U %S"; time "$@"', 'bash', ...command]);
     const [user = NaN, system = NaN] = (stderr.trim().split('\n').pop() ?? '').split(' ').map(Number);
     times.push((user + system) * 1000);
@@ -84,7 +84,7 @@ function expectSame(theirs: readonly unknown[]): void {
 export async function engines(): Promise<Figure[]> {
   const results = ROWS * ASKED.length;
   let best = Infinity;
-  for (let i = 0; i < 5; i++) {
+  for (let i = 0; i < 3; i++) {
     const start = processorMs();
     for (let row = 1; row <= ROWS; row++) ours(row);
     best = Math.min(best, processorMs() - start);
@@ -102,11 +102,11 @@ export async function engines(): Promise<Figure[]> {
     const fewer = (ms: number): string => `${digits(ms / best)} times ours`;
     return [
       {
-        what: '100,000 rows of five results, against LibreOffice', target: '≥ 3 times as fast',
+        what: '100,000 rows of five results, against LibreOffice', target: { words: '≥ 3 times as fast', isMet: office.processor * 1000 >= 3 * best, otherwise: 'each call reads and judges its arguments, which a plain formula does not' },
         measured: `${each(best)} a result against ${each(office.processor * 1000)}: ${fewer(office.processor * 1000)}`,
-        how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; fastest of five (by the clock ${digits(office.clock)} s)`,
+        how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; fastest of three (by the clock ${digits(office.clock)} s)`,
       },
-      { what: 'the same rows, against Gnumeric', measured: `${each(best)} a result against ${each(gnumericMs)}: ${fewer(gnumericMs)}`, how: 'ssconvert with --recalc less ssconvert without, fastest of three each' },
+      { what: 'the same rows, against Gnumeric', measured: `${each(best)} a result against ${each(gnumericMs)}: ${fewer(gnumericMs)}`, how: 'ssconvert with --recalc less ssconvert without, the faster of two each' },
     ];
   } finally {
     await rm(folder, { recursive: true, force: true });

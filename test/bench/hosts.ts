@@ -28,6 +28,7 @@ async function runtime(): Promise<Figure[]> {
     ]);
     return [{
       what: '100 variants as one JOINT.TABLE, against single cells',
+      target: { words: 'one hand-over', isMet: table.handOvers === 1, otherwise: 'the runtime asked for more' },
       measured: `20 outputs in ${seconds(table.ms)}; as 2,000 cells of JOINT.VALUE ${seconds(cells.ms)}; 5 results that each need the one before ${seconds(chain.ms)} in ${chain.handOvers} hand-overs: ${digits(chain.ms / table.ms)} times the table`,
       how: 'by the clock, in the platform’s own custom-functions runtime; it hands over at most twice a second, and that is the limit of a chain',
     }];
@@ -83,12 +84,13 @@ async function bench(): Promise<Figure[]> {
   }
 }
 
-function sizes(): Figure[] {
-  const kb = (name: string): string => `${name} ${digits(gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length / 1000)} kB`;
+export function sizes(): Figure[] {
+  const kilobytes = (name: string): number => gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length / 1000;
+  const kb = (name: string): string => `${name} ${digits(kilobytes(name))} kB`;
   return [
-    { what: 'what Excel loads for the functions', target: '≤ 80 kB', measured: kb('functions.js'), how: 'gzip, best compression' },
+    { what: 'what Excel loads for the functions', target: { words: '≤ 80 kB', isMet: kilobytes('functions.js') <= 80, otherwise: 'the tables of the standards are part of it' }, measured: kb('functions.js'), how: 'gzip, best compression' },
     { what: 'the pages', measured: ['pane.js', 'bench.js'].map(kb).join(', '), how: 'the same; the bench holds a whole spreadsheet, the pane no part of it' },
   ];
 }
 
-export const hosts = async (): Promise<Figure[]> => [...(await runtime()), ...(await bench()), ...sizes()];
+export const hosts = async (): Promise<Figure[]> => [...(await runtime()), ...(await bench())];

@@ -1,17 +1,21 @@
-// The README's list of functions its page of proof and its table of evidence are generated. To write them anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
+// The README's list of functions, its page of proof, its table of evidence and its figures are generated. To write them anew: UPDATE_README=1 npx vitest run test/contract/readme.test.ts
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { evidenceTable } from '../../src/help/evidence';
 import { functionTable } from '../../src/help/function-table';
 import { proofPage } from '../../src/help/proof';
 import { CARDS } from '../../src/registry';
+import { figuresPage, type Results } from '../bench/figure';
 import { EVIDENCE } from '../evidence/evidence';
 
 const FILE = new URL('../../README.md', import.meta.url);
 
+const measured = figuresPage(JSON.parse(readFileSync(new URL('../bench/results.json', import.meta.url), 'utf8')) as Results);
+
 test.each([
   ['list of functions', '<!-- functions: generated -->', '<!-- end of functions -->', functionTable(CARDS.values())],
   ['page of proof', '<!-- proof: generated -->', '<!-- end of proof -->', `\n${proofPage()}`],
+  ['figures', '<!-- figures: generated -->', '<!-- end of figures -->', `\n${measured}`],
   ['table of evidence', '<!-- evidence: generated -->', '<!-- end of evidence -->', evidenceTable(CARDS.values(), EVIDENCE)],
 ])('the %s in the README is the one in the code', (_, begin, end, generated) => {
   const text = readFileSync(FILE, 'utf8');
