@@ -32,7 +32,12 @@ const SOUND: Readonly<Record<string, string>> = {
   "src/pane/globals.d.ts": "declare const A: string;",
   "src/hosts/xlsx/read.ts": 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
   "src/handover/handover.ts": 'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
-  "src/handover/cli.ts": 'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover];',
+  "src/handover/cli.ts": 'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
+  "src/user-fault.ts": "export class UserFault extends Error {}",
+  "src/run.mjs": 'import { build } from "esbuild"; import path from "node:path"; build(path);',
+  "src/release/package.ts": 'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../user-fault"; export const main = [createHash, zipSync, UserFault];',
+  "src/library/index.ts": 'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
+  "src/library/batch.mjs": 'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from "hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
   "src/pane/mount.ts": 'import { pane } from "./pane"; export const mount = pane;',
   "src/bench/bench.ts": 'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
   "src/registry.ts": 'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./trace/about"; export const cards = [call, joint, about];',
@@ -81,6 +86,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ["handover-makes-plans", "src/handover/b.ts", "../hosts/xlsx/read", "src/hosts/xlsx/read.ts"],
   ["handover-makes-plans", "src/handover/b.ts", "../demo/demo", "src/demo/demo.ts"],
   ["handover-makes-plans", "src/handover/b.ts", "node:fs", "fs"],
+  ["release-packs-files", "src/release/b.ts", "../registry", "src/registry.ts"],
   ["demo-on-sheet", "src/demo/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
   ["wrappers-only-wrap", "functions/rib.ts", "./boss", "functions/boss.ts"],
   ["wrappers-only-wrap", "functions/rib.ts", "../src/core/kinds", "src/core/kinds.ts"],
@@ -126,6 +132,8 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ["cell-calls-by-id", "functions/cell.ts", "../src/joint/joint", "src/joint/joint.ts"],
   ["handover-command", "src/handover/cli.ts", "../registry", "src/registry.ts"],
   ["registry-lists", "src/registry.ts", "./standards/a", "src/standards/a.ts"],
+  ["library-names", "src/library/index.ts", "../standards/a", "src/standards/a.ts"],
+  ["batch-on-library", "src/library/batch.mjs", "../core/call", "src/core/call.ts"],
 ])("%s refuses %s as it is with %s added", async (rule, file, imported, to) => {
   const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };
   expect(await refused(tree)).toEqual([`${rule}: ${file} -> ${to}`]);

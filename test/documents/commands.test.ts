@@ -13,6 +13,7 @@ const RUN: readonly string[] = [
   'npm run handover -- --compare sent.xlsx returned.xlsx',
   'npm run handover -- in.xlsx out.xlsx',
   'node src/library/batch.mjs --to 100000 --csv study.csv --xlsx study.xlsx',
+  'node src/library/batch.mjs --from 25000 --to 50000 --csv part-2.csv',
 ];
 
 /** Started until they say what is expected, then stopped. */
@@ -42,7 +43,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'commands-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** The same command on files of the throw-away folder; the study on a slice of it. */
-const inFolder = (command: string): string => command.replace(/(?<=\s)(\w+\.(?:xlsx|csv))\b/g, name => path.join(folder, ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name)).replace('--to 100000', '--to 100');
+const inFolder = (command: string): string => command.replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name => path.join(folder, ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name)).replace('--to 100000', '--to 100').replace('--to 50000', '--to 25100');
 
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly scripts: Readonly<Record<string, string>> };
 const shown = DOCUMENTS.flatMap(document => commandsIn(textOf(document)).map(command => [document, command] as const));

@@ -1,4 +1,4 @@
-// Every relative link and anchor in the documents leads somewhere, every picture is there, every committed drawing is drawn anew.
+// Every relative link and anchor in the documents leads somewhere, every picture is there, no drawing can be out of date.
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
@@ -30,12 +30,7 @@ it('a link astray is found', () => {
   expect(astray('README.md', text)).toEqual(['nowhere.md', '#two', 'DEVELOPERS.md#none', 'none.png']);
 });
 
-/** Committed drawings and what draws them; the icon is drawn by hand. */
-const DRAWN: Readonly<Record<string, () => string>> = {};
-const BY_HAND = ['src/pane/icons/icon.svg'];
-
-it('every committed drawing is the one that the code draws', () => {
+it('no drawing is committed that the code could draw; the icon is drawn by hand', () => {
   const committed = execFileSync('git', ['ls-files', '*.svg'], { encoding: 'utf8' }).trim().split('\n');
-  expect(committed.sort()).toEqual([...BY_HAND, ...Object.keys(DRAWN)].sort());
-  for (const [file, draw] of Object.entries(DRAWN)) expect(textOf(file), file).toBe(draw());
+  expect(committed, 'a committed figure can be out of date: draw it in the build, or compare it with what the code draws').toEqual(['src/pane/icons/icon.svg']);
 });
