@@ -16,7 +16,10 @@ const PICTURES: readonly (readonly [what: string, draw: () => unknown])[] = [
 ];
 
 /** The joint is worked out anew for each. */
-export const drawing = (): Figure[] => [{
-  what: 'a drawing', target: '≤ 16 ms, a frame',
-  measured: PICTURES.map(([what, draw]) => `${what} ${digits(ns(TURNS, draw, RUNS) / 1e6)} ms`).join(', '), how: 'evaluated and drawn as SVG text',
-}];
+export function drawing(): Figure[] {
+  const times = PICTURES.map(([what, draw]) => ({ what, ms: ns(TURNS, draw, RUNS) / 1e6 }));
+  return [{
+    what: 'a drawing', target: { words: '≤ 16 ms, a frame', isMet: times.every(({ ms }) => ms <= 16), otherwise: 'the machine was slow' },
+    measured: times.map(({ what, ms }) => `${what} ${digits(ms)} ms`).join(', '), how: 'evaluated and drawn as SVG text',
+  }];
+}

@@ -17,7 +17,7 @@ export interface Figure {
 export type Results = Readonly<Record<string, { readonly on: string; readonly figures: readonly Figure[] }>>;
 
 /** The parts of the run, in the words of the page. */
-const PARTS = { core: 'the core', engines: 'LibreOffice and Gnumeric', hosts: 'the custom-functions runtime and the bench', sizes: 'sizes', handOver: 'the hand-over of 2,000 variants' };
+const PARTS = { core: 'the core', drawing: 'the figures', engines: 'LibreOffice and Gnumeric', hosts: 'the custom-functions runtime and the bench', sizes: 'sizes', handOver: 'the hand-over of 2,000 variants' };
 export type Part = keyof typeof PARTS;
 
 /** As Markdown. */
