@@ -22,6 +22,7 @@ export interface FunctionText {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  readonly helpUrl: string;
   readonly parameters: readonly ParameterText[];
   readonly result: { readonly dimensionality?: string };
 }

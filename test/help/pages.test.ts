@@ -65,7 +65,7 @@ describe('links', () => {
   });
 
   test('functions.json leads to the pages', () => {
-    for (const { id, helpUrl } of METADATA.functions as readonly { id: string; helpUrl: string }[]) {
+    for (const { id, helpUrl } of METADATA.functions) {
       expect(helpUrl).toBe(`https://localhost:3000/help/${id}.html`);
       expect(PAGES.has(`${id}.html`), id).toBe(true);
     }
