@@ -65,16 +65,14 @@ process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
 export default ({ excel = false } = {}, { mode = "production" } = {}) => ({
   mode,
   devtool: false,
-  // Both pages load functions.js, and take the core from it: it is sent and parsed once. It stands alone all the same.
   entry: {
     functions: wrappers,
-    pane: { import: "./src/pane/pane.ts", dependOn: "functions" },
+    pane: "./src/pane/pane.ts",
     "custom-functions": "./src/hosts/bench/custom-functions.ts",
-    bench: { import: "./src/bench/bench.ts", dependOn: "functions" },
+    bench: "./src/bench/bench.ts",
     "help/find": "./src/help/find.ts",
   },
-  // Chunks lie beside the page: the functions never ask the document where they came from.
-  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", publicPath: "", globalObject: "globalThis", clean: true },
+  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
   resolve: { extensions: [".tsx", ".ts", ".js"] },
   externals: native,
   module: {
@@ -102,7 +100,7 @@ export default ({ excel = false } = {}, { mode = "production" } = {}) => ({
   optimization: {
     minimizer: [
       // Smaller by a twentieth, and slow: for what Excel loads.
-      new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 }, format: { comments: /^!|@license/ } }, extractComments: false }),
+      new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 } } }),
       new TerserPlugin({ exclude: smallest, minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false }),
     ],
   },

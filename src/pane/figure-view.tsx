@@ -117,7 +117,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
       <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : "" }} />
       {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
       <div class="bw-switches"><PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={`Share of each link in the stack in ${placeName(at)}`} /></div>
-      <table class="bw-legend">
+      <table class="bw-legend bw-totals">
         <caption class="bw-unseen">Totals of the stack</caption>
         <tbody>
           {STACK_TOTALS.flatMap(([name, total, sign]) => (totals[total] === undefined ? [] : [

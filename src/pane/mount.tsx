@@ -4,7 +4,6 @@ import { useEffect, useErrorBoundary, useMemo, useRef, useState } from "preact/h
 import type { Selection } from "../sheet/port";
 import { AboutView } from "./about-view";
 import { AskDialog, type Asking } from "./ask-dialog";
-import { FigureView } from "./figure-view";
 import { later } from "./later";
 import type { PaneServices } from "./services";
 import { messageOf, SharedContext, type Shared } from "./shared";
@@ -12,7 +11,8 @@ import { useJoint } from "./use-joint";
 import { useWork } from "./use-work";
 import { Working } from "./working";
 
-/** Not needed for the first picture: fetched while nothing else is to be done. */
+/** Fetched when the pane stands, the one that is shown first. */
+const FigureView = later(() => import(/* webpackChunkName: "view-figure" */ "./figure-view").then((module) => module.FigureView));
 const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ "./functions-view").then((module) => module.FunctionsView));
 const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ "./sheets-view").then((module) => module.SheetsView));
 const CheckView = later(() => import(/* webpackChunkName: "view-check" */ "./check-view").then((module) => module.CheckView));
@@ -25,7 +25,7 @@ const VIEWS: readonly { readonly name: string; readonly View: ComponentType; rea
   { name: "About", View: AboutView },
 ];
 
-const LATER = [FunctionsView, SheetsView, CheckView];
+const LATER = [FigureView, FunctionsView, SheetsView, CheckView];
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */
 const WITHOUT_WORKBOOK = 1;

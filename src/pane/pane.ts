@@ -7,6 +7,9 @@ import { mountPane } from "./mount";
 import type { KeptView } from "./services";
 import { messageOf } from "./shared";
 
+// Opened as a plain page without a network there is no Office.js; functions.js, loaded next, then registers with nobody.
+globalThis.CustomFunctions ??= { associate() {} } as unknown as typeof CustomFunctions;
+
 /** Of the storage helper only get and set keep their word; a browser may refuse storage to a page in a frame, as Excel on the web is. */
 function keptView(): KeptView | undefined {
   try {

@@ -1,5 +1,5 @@
 // The part of the Office custom-functions runtime that the bundle functions.js asks for, so that the bench loads the very file that Excel loads.
-// It runs as a script of its own before functions.js, and stands aside where Office.js is there.
+// It runs as a script of its own before functions.js.
 
 export type Wrapper = (...args: unknown[]) => unknown;
 
@@ -11,19 +11,19 @@ class CustomFunctionsError extends Error {
   }
 }
 
-const standIn = {
-  registered,
-  associate: (id: string, wrapper: Wrapper) => registered.set(id, wrapper),
-  Error: CustomFunctionsError,
-  ErrorCode: {
-    divisionByZero: "#DIV/0!",
-    invalidName: "#NAME?",
-    invalidNumber: "#NUM!",
-    invalidReference: "#REF!",
-    invalidValue: "#VALUE!",
-    notAvailable: "#N/A",
-    nullReference: "#NULL!",
+Object.assign(globalThis, {
+  CustomFunctions: {
+    registered,
+    associate: (id: string, wrapper: Wrapper) => registered.set(id, wrapper),
+    Error: CustomFunctionsError,
+    ErrorCode: {
+      divisionByZero: "#DIV/0!",
+      invalidName: "#NAME?",
+      invalidNumber: "#NUM!",
+      invalidReference: "#REF!",
+      invalidValue: "#VALUE!",
+      notAvailable: "#N/A",
+      nullReference: "#NULL!",
+    },
   },
-};
-
-globalThis.CustomFunctions ??= standIn as unknown as typeof CustomFunctions;
+});
