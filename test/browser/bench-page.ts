@@ -68,6 +68,7 @@ export async function benchPage(): Promise<BenchPage> {
   const browser = await launch();
   const { origin, server } = await serve(dist);
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, permissions: ["clipboard-read", "clipboard-write"] });
+  context.setDefaultTimeout(120_000);
   const page = await context.newPage();
   const pictures = await mkdtemp(join(tmpdir(), "bench-"));
   const foreign: string[] = [];
