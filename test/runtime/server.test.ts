@@ -10,9 +10,8 @@ import { BUILT } from './excel';
 const load = createRequire(import.meta.url);
 const webpack = load('webpack') as (config: object) => object;
 const Server = load('webpack-dev-server') as new (options: object, compiler: object) => { start(): Promise<void>; stop(): Promise<void>; server: { address(): AddressInfo } };
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
-const { default: config } = (await import('../../webpack.config.js')) as { default: (env: object, args: object) => any };
-const { devServer } = config({ excel: true }, { mode: 'development' }) as { devServer: Record<string, unknown> };
+const { default: config } = (await import(new URL('../../webpack.config.js', import.meta.url).href)) as { default: (env: object, args: object) => { devServer: Record<string, unknown> } };
+const { devServer } = config({ excel: true }, { mode: 'development' });
 
 let server: InstanceType<typeof Server>;
 let origin: string;
