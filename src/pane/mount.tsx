@@ -2,9 +2,8 @@
 import { render, type ComponentType, type JSX } from "preact";
 import { useEffect, useErrorBoundary, useMemo, useRef, useState } from "preact/hooks";
 import type { Selection } from "../sheet/port";
-import { AboutView } from "./about-view";
 import { AskDialog, type Asking } from "./ask-dialog";
-import { later } from "./later";
+import { later, type Later } from "./later";
 import type { PaneServices } from "./services";
 import { messageOf, SharedContext, type Shared } from "./shared";
 import { useJoint } from "./use-joint";
@@ -16,8 +15,9 @@ const FigureView = later(() => import(/* webpackChunkName: "view-figure" */ "./f
 const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ "./functions-view").then((module) => module.FunctionsView));
 const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ "./sheets-view").then((module) => module.SheetsView));
 const CheckView = later(() => import(/* webpackChunkName: "view-check" */ "./check-view").then((module) => module.CheckView));
+const AboutView = later(() => import(/* webpackChunkName: "view-about" */ "./about-view").then((module) => module.AboutView));
 
-const VIEWS: readonly { readonly name: string; readonly View: ComponentType; readonly showsJoint?: true }[] = [
+const VIEWS: readonly { readonly name: string; readonly View: Later; readonly showsJoint?: true }[] = [
   { name: "Figure", View: FigureView, showsJoint: true },
   { name: "Functions", View: FunctionsView },
   { name: "Sheets", View: SheetsView },
@@ -25,7 +25,6 @@ const VIEWS: readonly { readonly name: string; readonly View: ComponentType; rea
   { name: "About", View: AboutView },
 ];
 
-const LATER = [FigureView, FunctionsView, SheetsView, CheckView];
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */
 const WITHOUT_WORKBOOK = 1;
@@ -129,6 +128,6 @@ export function mountPane(element: HTMLElement, services: PaneServices): () => v
   render(<Pane services={services} />, element);
   performance.mark("bosswright pane");
   // What is fetched now is there when the network is not.
-  setTimeout(() => LATER.forEach(({ ready }) => void ready().catch(() => {})));
+  setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
   return () => render(null, element);
 }

@@ -28,7 +28,7 @@ test('the scripts of the pane are small', async () => {
     const [usable] = performance.getEntriesByName('bosswright pane');
     return performance.getEntriesByType('resource').filter(({ name }) => name.startsWith(origin) && name.endsWith('.js')).map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
   }, ORIGIN);
-  await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(4);
+  await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(5);
   const all = await scripts();
   const start = all.filter(({ isStart }) => isStart).map(({ name }) => name);
   const own = (names: readonly string[]): string[] => names.filter(name => name !== 'functions.js');
