@@ -129,7 +129,7 @@ describe('what stands on it', () => {
   test('a refused value keeps its letter in the legend and is not on the drawing', () => {
     const { svg, legend } = section(variantOf(JOINTS['boss height missing'] as Inputs), { letters: true });
     const entry = legend.find(({ name }) => name === 'boss height');
-    expect(entry).toEqual({ letter: expect.any(String), name: 'boss height', value: undefined, unit: 'mm' });
+    expect(entry).toEqual({ letter: expect.any(String), name: 'boss height', of: 'boss height', value: undefined, unit: 'mm' });
     expect(labels(svg)).not.toContain(entry?.letter);
   });
 });

@@ -167,7 +167,7 @@ describe('what cannot go along', () => {
     ['A3', 7, 'it points at a table by name: Table1[a]'],
     ['A4', 8, 'it points at a sheet that is not here: Nowhere'],
     ['A5', 'x', 'WEBSERVICE fetches or runs something'],
-    ['A6', 9, 'it uses the name unknown, which stands for no cells here'],
+    ['A6', 9, 'it uses the name unknown, which stands for nothing here'],
     ['A7', 1, 'the formula cannot be read'],
     ['B3', 'see ENCL.BOSS.OD', 'a formula around a call of ours that cannot be taken apart'],
     ['C1', 3, 'it leads back to itself'],
