@@ -100,7 +100,7 @@ export default ({ excel = false } = {}, { mode = "production" } = {}) => ({
   optimization: {
     minimizer: [
       // Smaller by a twentieth, and slow: for what Excel loads.
-      new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 } } }),
+      new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 }, format: { ascii_only: true } } }),
       new TerserPlugin({ exclude: smallest, minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false }),
     ],
   },
