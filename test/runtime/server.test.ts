@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import { get } from 'node:https';
 import type { AddressInfo } from 'node:net';
 import { createRequire } from 'node:module';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { IncomingHttpHeaders } from 'node:http';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { BUILT } from './excel';
@@ -11,7 +13,7 @@ const load = createRequire(import.meta.url);
 const webpack = load('webpack') as (config: object) => object;
 const Server = load('webpack-dev-server') as new (options: object, compiler: object) => { start(): Promise<void>; stop(): Promise<void>; server: { address(): AddressInfo } };
 // eslint-disable-next-line @typescript-eslint/no-explicit-any
-const { default: config } = (await import('../../webpack.config.js')) as { default: (env: object, args: object) => any };
+const { default: config } = (await import(pathToFileURL(path.resolve('webpack.config.js')).href)) as { default: (env: object, args: object) => any };
 const { devServer } = config({ excel: true }, { mode: 'development' }) as { devServer: Record<string, unknown> };
 
 let server: InstanceType<typeof Server>;
