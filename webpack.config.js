@@ -21,8 +21,12 @@ const licences = {
   perChunkOutput: false,
   outputFilename: "licences.txt",
   excludedPackageTest: (name) => ["jsx-runtime", "preact-hooks"].includes(name),
-  // its package.json is silent, its licence file is not
-  licenseTypeOverrides: { "@univerjs/telemetry": "Apache-2.0" },
+  // a package.json is silent or points at the licence file
+  licenseTypeOverrides: { "@univerjs/telemetry": "Apache-2.0", "dejavu-fonts-ttf": "Bitstream-Vera" },
+  // the package brings no text
+  licenseTextOverrides: {
+    "@resvg/resvg-wasm": "This Source Code Form is subject to the terms of the Mozilla Public License, v. 2.0. If a copy of the MPL was not distributed with this file, You can obtain one at https://mozilla.org/MPL/2.0/. The file index_bg.wasm is unchanged; its source is in the repository that the npm package of this name and version points at.",
+  },
   stats: { warnings: false, errors: true },
   renderLicenses: (modules) =>
     modules

@@ -6,7 +6,10 @@ import { BUILT } from './excel';
 
 const PERMISSIVE = ['0BSD', 'Apache-2.0', 'BSD-2-Clause', 'BSD-3-Clause', 'ISC', 'MIT'];
 /** Bound to their own files, which go along unchanged: package, licence, reason. */
-const FILE_LEVEL: Readonly<Record<string, { readonly licence: string; readonly reason: string }>> = {};
+const FILE_LEVEL: Readonly<Record<string, { readonly licence: string; readonly reason: string }>> = {
+  '@resvg/resvg-wasm': { licence: 'MPL-2.0', reason: 'draws the figures of the hand-over; the file goes along as it came' },
+  'dejavu-fonts-ttf': { licence: 'Bitstream-Vera', reason: 'the letters in those figures; the font may not be sold by itself or changed under its name' },
+};
 
 interface Shipped {
   readonly name: string;
@@ -44,6 +47,6 @@ describe('the licences of what is bundled', () => {
 
   test('each brings the text of its licence, or says who the author is', () => {
     for (const { name, text } of shipped) expect(text, name).toMatch(/copyright|permission|licen[cs]e|Author: \w/i);
-    expect(shipped.filter(({ text }) => text.length < 500).map(({ name }) => name)).toEqual(['@univerjs/protocol', 'ot-json1', 'ot-text-unicode', 'react-remove-scroll-bar', 'unicount']);
+    expect(shipped.filter(({ text }) => text.length < 500).map(({ name }) => name)).toEqual(['@resvg/resvg-wasm', '@univerjs/protocol', 'ot-json1', 'ot-text-unicode', 'react-remove-scroll-bar', 'unicount']);
   });
 });
