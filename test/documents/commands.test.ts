@@ -10,6 +10,7 @@ import { commandsIn, DOCUMENTS, textOf } from './documents';
 const RUN: readonly string[] = [
   'npm run handover -- --demo handover.xlsx',
   'npm run handover -- --demo out.xlsx',
+  'npm run handover -- --guide NAME out.xlsx',
   'npm run handover -- --compare sent.xlsx returned.xlsx',
   'npm run handover -- in.xlsx out.xlsx',
   'node src/library/batch.mjs --to 100000 --csv study.csv --xlsx study.xlsx',
@@ -27,7 +28,12 @@ const IN_THE_GATE: readonly string[] = ['npm ci', 'npm test', 'npm run build', '
 /** Too long for every day, or they write into the sources, or need a server: what is behind them is tested where it says. */
 const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run test:fuzz': 'test/faults/fuzz.test.ts',
-  'npm run bench': 'test/bench/speed.ts',
+  'npm run bench': 'test/bench/bench.ts',
+  'npm run test:mutants': 'test/mutants/stryker.config.json',
+  'npm run excel': 'test/runtime/server.test.ts',
+  'npx office-addin-dev-certs@3.0.0 install': 'test/runtime/server.test.ts',
+  'npx office-addin-dev-certs@3.0.0 uninstall': 'test/runtime/server.test.ts',
+  'node src/library/batch.mjs --from 25000 --to 50000 --csv part-2.csv': 'test/library/batch.test.ts',
   'npm run package -- --base-url https://example.org/bosswright/': 'test/runtime/release.test.ts',
   'npm run verify -- /srv/addin': 'test/release/verify.test.ts',
   'npm install ../bosswright/dist-library': 'test/library/library.test.ts',
