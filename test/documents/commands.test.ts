@@ -10,9 +10,9 @@ import { commandsIn, DOCUMENTS, textOf } from './documents';
 const RUN: readonly string[] = [
   'npm run handover -- --demo handover.xlsx',
   'npm run handover -- --demo out.xlsx',
-  'npm run handover -- --guide NAME out.xlsx',
   'npm run handover -- --compare sent.xlsx returned.xlsx',
   'npm run handover -- in.xlsx out.xlsx',
+  'npm run handover -- --guide NAME out.xlsx',
   'node src/library/batch.mjs --to 100000 --csv study.csv --xlsx study.xlsx',
   'node src/library/batch.mjs --from 25000 --to 50000 --csv part-2.csv',
 ];
@@ -33,7 +33,6 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run excel': 'test/runtime/server.test.ts',
   'npx office-addin-dev-certs@3.0.0 install': 'test/runtime/server.test.ts',
   'npx office-addin-dev-certs@3.0.0 uninstall': 'test/runtime/server.test.ts',
-  'node src/library/batch.mjs --from 25000 --to 50000 --csv part-2.csv': 'test/library/batch.test.ts',
   'npm run package -- --base-url https://example.org/bosswright/': 'test/runtime/release.test.ts',
   'npm run verify -- /srv/addin': 'test/release/verify.test.ts',
   'npm install ../bosswright/dist-library': 'test/library/library.test.ts',
@@ -49,7 +48,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'commands-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** The same command on files of the throw-away folder; the study on a slice of it. */
-const inFolder = (command: string): string => command.replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name => path.join(folder, ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name)).replace('--to 100000', '--to 100').replace('--to 50000', '--to 25100');
+const inFolder = (command: string): string => command.replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name => path.join(folder, ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name)).replace('--to 100000', '--to 100').replace('--to 50000', '--to 25100').replace('NAME', 'hive');
 
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly scripts: Readonly<Record<string, string>> };
 const shown = DOCUMENTS.flatMap(document => commandsIn(textOf(document)).map(command => [document, command] as const));
