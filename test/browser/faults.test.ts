@@ -18,7 +18,7 @@ afterAll(async () => {
 
 const names = () => bench.page.evaluate(() => window.bosswright?.port.sheetNames());
 const valueAt = async (sheetName: string, at: string) => (await bench.cell(sheetName, at))?.value;
-const dialog = () => bench.page.locator("dialog[open]");
+const dialog = () => bench.page.locator("dialog[open]:not(#busy)");
 
 /** Reloads, answers the browser's question if it asks, and tells whether it did. */
 async function leftAfterAsking(answer: "leave" | "stay"): Promise<boolean> {
