@@ -17,7 +17,7 @@ afterAll(async () => {
   await bench.close();
 });
 
-const dialog = () => bench.page.locator("dialog[open]");
+const dialog = () => bench.page.locator("dialog[open]:not(#busy)");
 const names = () => bench.page.evaluate(() => window.bosswright?.port.sheetNames());
 
 async function save(): Promise<{ name: string; bytes: Uint8Array }> {
