@@ -30,11 +30,12 @@ const NO_LISTS: ReadonlyMap<string, unknown> = new Map();
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
 export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
   const lists = args.some(Array.isArray) ? equalLists(params, args) : NO_LISTS;
-  const values: unknown[] = [];
+  // as long as it will be: one that grows would be laid out anew on the way, and takes twice the time
+  const values = new Array<unknown>(params.length);
   const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
-  for (const param of params) {
-    const raw = args[values.length];
-    values.push(lists.size === 0 ? readArgument(param, raw, earlier) : readBesideLists(param, raw, earlier, lists, params));
+  for (let i = 0; i < params.length; i++) {
+    const param = params[i] as Param;
+    values[i] = lists.size === 0 ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
   }
   return values;
 }

@@ -1,6 +1,6 @@
 // What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
 // Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
-import type { CardKind, Reading, Source, TableValue } from './kinds';
+import type { CardKind, Limits, Reading, Source, TableValue } from './kinds';
 import { worthOf } from './table';
 
 /** The arguments already read, by name. */
@@ -8,11 +8,8 @@ export interface Earlier {
   get(name: string): unknown;
 }
 
-/** What a reader may look at beside the raw value. */
-export interface Place {
-  readonly argument: string;
-  readonly read: Earlier;
-}
+/** For a value that is read by itself. */
+export const NOTHING_READ: Earlier = new Map();
 
 export interface Kind<T> {
   /** `length`, `screw size`, … */
@@ -24,18 +21,11 @@ export interface Kind<T> {
   /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
   readonly shape: 'one' | 'list' | 'block';
   /** Which value of a table a text names, where it is one value as it stands there. */
-  tableValue?(text: string): TableValue | undefined;
+  readonly tableValue?: ((text: string) => TableValue | undefined) | undefined;
   /** Blanks, bare zeros and errors reach the reader too. */
   readonly takesEverything?: true;
   /** A value that is neither blank nor an error, unless the kind takes everything. Throws Refused. */
-  read(raw: unknown, place: Place): T;
-}
-
-export interface Limits {
-  readonly above?: number;
-  readonly atLeast?: number;
-  readonly below?: number;
-  readonly atMost?: number;
+  read(raw: unknown, earlier: Earlier): T;
 }
 
 /**
@@ -48,12 +38,12 @@ export type Blank = 'refused' | 'zero' | 'explicit' | 'absent' | { readonly defa
 export interface Param<T = unknown> {
   readonly name: string;
   readonly kind: Kind<T>;
-  readonly symbol?: string;
-  readonly limits?: Limits;
+  readonly symbol: string | undefined;
+  readonly limits: Limits | undefined;
   readonly blank: Blank;
   readonly optional: boolean;
   /** Lists of one group have a row each for the same things; their counts must agree. */
-  readonly group?: string;
+  readonly group: string | undefined;
 }
 
 interface Named {

@@ -35,6 +35,13 @@ export interface Source {
 
 export type CardKind = 'geometry' | 'standard table' | 'handbook formula' | 'common practice';
 
+export interface Limits {
+  readonly above?: number | undefined;
+  readonly atLeast?: number | undefined;
+  readonly below?: number | undefined;
+  readonly atMost?: number | undefined;
+}
+
 // ---- published tables -------------------------------------------------------------------------------------------
 
 export interface Column {

@@ -27,8 +27,10 @@ export interface ChartOptions {
 }
 
 const DEFAULT_WIDTH_PX = 700;
-/** Narrower than this the key of the chart has no room. */
-const LEAST_WIDTH_PX = 420;
+/** Narrower than this there is no room for bars. */
+const LEAST_WIDTH_PX = 280;
+/** Narrower than this the key of the chart takes two lines. */
+const KEY_PX = 420;
 const MARGIN_PX = 10;
 const NAME_SHARE = 0.3;
 const BAR_PX = 11;
@@ -100,55 +102,71 @@ function chart(title: string, description: string, widthPx: number, heightPx: nu
   ).markup;
 }
 
+/** What a name takes above its bars. */
+const NAME_LINE_PX = 16;
 const VARIANT_ROW_PX = 40;
 const TOP_PX = 80;
+const KEY_LINE_PX = 20;
+/** Room for a number behind its bar. */
+const VALUE_PX = 66;
+const STATE_PX = 18 + textWidthPx('not checked', 12, 'bold');
 
 const inDiameters = (ratio: number | undefined): string => (ratio === undefined ? NO_VALUE : `${shown(ratio)} d`);
 
-function variantBars(row: VariantRow, frame: Frame, top: number): Child[] {
-  const end = (value: number): number => frame.barX + Math.max(0, value) * frame.scale + 5;
-  const askedX = row.askedRatio === undefined ? undefined : frame.barX + row.askedRatio * frame.scale;
-  const value = (ratio: number | undefined, y: number): Markup => text(inDiameters(ratio), [end(ratio ?? 0), y], { className: 'bw-small bw-halo' });
-  const stateX = frame.barEnd + 66;
+/** From the left: name, bars, numbers, state; or name and state above the bars. */
+function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: number): Child[] {
+  const { barX, scale, widthPx } = frame;
+  const barTop = isAbove ? top + NAME_LINE_PX : top;
+  const askedX = row.askedRatio === undefined ? undefined : barX + row.askedRatio * scale;
+  const value = (ratio: number | undefined, y: number): Markup => {
+    const words = inDiameters(ratio);
+    const x = barX + Math.max(0, ratio ?? 0) * scale + 5;
+    const isCrossed = askedX !== undefined && x < askedX + 3 && askedX < x + textWidthPx(words, 11) + 3;
+    return text(words, [isCrossed ? askedX + 5 : x, y], { className: 'bw-small bw-halo' });
+  };
+  const stateX = widthPx - MARGIN_PX - STATE_PX + 6;
+  const stateY = isAbove ? top + 8 : top + 20;
   return [
-    nameText(row.name, frame, top + 20),
-    bar('bw-worst-bar', frame, top + 4, row.worstRatio ?? 0),
-    bar('bw-nominal-bar', frame, top + 4 + BAR_PX + 3, row.nominalRatio ?? 0),
-    askedX === undefined ? undefined : [line('bw-casing', [askedX, top], [askedX, top + VARIANT_ROW_PX - 6]), line('bw-asked', [askedX, top], [askedX, top + VARIANT_ROW_PX - 6])],
-    value(row.worstRatio, top + 13.5),
-    value(row.nominalRatio, top + 27.5),
-    mark(row.state, [stateX, top + 16]),
-    text(row.state, [stateX + 18, top + 20], { className: 'bw-strong' }),
+    isAbove ? text(fitted(row.name, stateX - 20 - MARGIN_PX, 12), [MARGIN_PX, top + 12], { className: 'bw-halo' }) : nameText(row.name, frame, top + 20),
+    bar('bw-worst-bar', frame, barTop + 4, row.worstRatio ?? 0),
+    bar('bw-nominal-bar', frame, barTop + 4 + BAR_PX + 3, row.nominalRatio ?? 0),
+    askedX === undefined ? undefined : ['bw-casing', 'bw-asked'].map(className => line(className, [askedX, barTop], [askedX, barTop + VARIANT_ROW_PX - 6])),
+    value(row.worstRatio, barTop + 13.5),
+    value(row.nominalRatio, barTop + 27.5),
+    mark(row.state, [stateX, stateY - 4]),
+    text(row.state, [stateX + 18, isAbove ? stateY + 4 : stateY], { className: 'bw-strong' }),
   ];
 }
 
-function variantKey(top: number, x: number): Child[] {
-  const entry = (at: number, words: string, sample: Child): Child[] => [sample, text(words, [at + 32, top + 9], { className: 'bw-small' })];
+function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
+  const entry = (words: string, at: number, y: number, sample: Child): Child[] => [sample, text(words, [at + 32, y + 9], { className: 'bw-small' })];
+  const [askedX, askedTop] = isNarrow ? [x, top + KEY_LINE_PX] : [x + 262, top];
   return [
-    ...entry(x, 'full thread, worst', el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
-    ...entry(x + 160, 'nominal', el('rect', { class: 'bw-nominal-bar', x: x + 160, y: top, width: 26, height: BAR_PX })),
-    ...entry(x + 262, 'asked, ratio ÷ d', line('bw-asked', [x + 275, top - 3], [x + 275, top + BAR_PX + 3])),
+    ...entry('full thread, worst', x, top, el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
+    ...entry('nominal', x + 160, top, el('rect', { class: 'bw-nominal-bar', x: x + 160, y: top, width: 26, height: BAR_PX })),
+    ...entry('asked, ratio ÷ d', askedX, askedTop, line('bw-asked', [askedX + 13, askedTop - 3], [askedX + 13, askedTop + BAR_PX + 3])),
   ];
 }
 
 /** Engagement of every variant, worst and nominal, against the ratio asked; the state as shape and word. */
-export function variantChartSvg(rows: readonly VariantRow[], { widthPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+  const widthPx = Math.max(LEAST_WIDTH_PX, askedPx);
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
-  const chartPx = Math.max(LEAST_WIDTH_PX, widthPx);
-  const namePx = Math.min(NAME_SHARE * chartPx, nameWidthPx(rows.map(({ name }) => name)));
-  const frame = frameOf(chartPx, namePx + 10, 66 + 18 + textWidthPx('not checked', 12, 'bold'), largest);
-  const bottom = TOP_PX + rows.length * VARIANT_ROW_PX;
+  const isNarrow = widthPx < KEY_PX;
+  const namePx = isNarrow ? 0 : Math.min(NAME_SHARE * widthPx, nameWidthPx(rows.map(({ name }) => name))) + 10;
+  const frame = frameOf(widthPx, namePx, VALUE_PX + (isNarrow ? 0 : STATE_PX), largest);
+  const top = TOP_PX + (isNarrow ? KEY_LINE_PX : 0);
+  const rowPx = VARIANT_ROW_PX + (isNarrow ? NAME_LINE_PX : 0);
+  const bottom = top + rows.length * rowPx;
   const said = rows.map(row => `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`);
-  return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, frame.widthPx, bottom + MARGIN_PX, [
-    ...variantKey(36, MARGIN_PX),
-    ...axis(frame, TOP_PX - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),
-    ...rows.map((row, i) => variantBars(row, frame, TOP_PX + i * VARIANT_ROW_PX)),
+  return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
+    ...variantKey(36, MARGIN_PX, isNarrow),
+    ...axis(frame, top - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),
+    ...rows.map((row, i) => variantBars(row, frame, isNarrow, top + i * rowPx)),
   ]);
 }
 
 const SHARE_ROW_PX = 24;
-/** What a name takes above its bar. */
-const NAME_LINE_PX = 16;
 const SHARE_TOP_PX = 54;
 const percent = (share: number | undefined): string => (share === undefined ? NO_VALUE : `${shown(100 * share, 1)} %`);
 

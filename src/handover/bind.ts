@@ -1,6 +1,7 @@
 // What the arguments of a call become on the hand-over: cells of the user's sheets where they can, else values that hold
 // while the cells they came from are as they were sent.
-import type { Limits, Param } from '../core/card';
+import type { Param } from '../core/card';
+import type { Limits } from '../core/kinds';
 import type { Deviation, Deviations } from '../core/read/deviation';
 import { isBlank, limitWords } from '../core/read/params';
 import { leadingSize } from '../core/screw/size';
@@ -178,7 +179,7 @@ function tightest(a: Limits, b: Limits): Limits {
   // of two lower limits the tighter one says it all
   const isAbove = above !== undefined && (atLeast === undefined || above >= atLeast);
   const isBelow = below !== undefined && (atMost === undefined || below <= atMost);
-  return { ...(isAbove ? { above } : atLeast === undefined ? {} : { atLeast }), ...(isBelow ? { below } : atMost === undefined ? {} : { atMost }) };
+  return { ...(isAbove ? { above } : { atLeast }), ...(isBelow ? { below } : { atMost }) };
 }
 
 /** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */

@@ -11,7 +11,7 @@ export type PngOf = (svg: string) => Uint8Array;
 /** A page each. */
 export const MOST_FIGURES = 12;
 /** Two tables of letter, name, value and unit side by side. */
-const WIDTHS = [7, 27, 11, 6, 2, 7, 27, 11, 6];
+const WIDTHS = [7, 24, 11, 6, 2, 7, 24, 11, 6];
 const SECOND = 5;
 const ROW_PX = 20;
 const TITLE_ROWS = 2;

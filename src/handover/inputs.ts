@@ -1,5 +1,6 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
-import type { Limits, Param } from '../core/card';
+import { NOTHING_READ, type Param } from '../core/card';
+import type { Limits } from '../core/kinds';
 import { isEmpty } from '../core/read/params';
 import { readAnyQuantity } from '../core/read/quantity';
 import { Refused } from '../core/refuse';
@@ -70,7 +71,7 @@ export function choicesOf({ kind }: Param): readonly string[] {
 /** A list keeps its limits to itself; it is asked whether it takes a negative entry. */
 export function listLimits({ kind, limits }: Param): Limits | undefined {
   try {
-    kind.read([[-1], [-1]], { argument: '', read: new Map() });
+    kind.read([[-1], [-1]], NOTHING_READ);
     return limits;
   } catch (fault) {
     if (fault instanceof Refused) return { above: 0, ...limits };

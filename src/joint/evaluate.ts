@@ -86,7 +86,7 @@ export class Variant {
     // a blank board plane is no slip where the head lies on the board
     if (name === 'board plane' && this.value('seat') === 0) throw new NotApplicable('the board plane is blank and the head lies on the board');
     if (fallback === undefined) return readArgument(param, undefined, this.read);
-    return 'raw' in fallback ? param.kind.read(fallback.raw, { argument: name, read: this.read }) : this.made(fallback);
+    return 'raw' in fallback ? param.kind.read(fallback.raw, this.read) : this.made(fallback);
   }
 
   private made({ formula, args }: Made): unknown {

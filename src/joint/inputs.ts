@@ -19,7 +19,7 @@ const degrees = numeric(ANGLE);
 const SIZE_LIMIT = { above: 0 };
 const DRAFT = { atLeast: 0, below: 90 };
 
-const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, place) => parseHead(text, (place.read.get('screw') as Screw).size));
+const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, earlier) => parseHead(text, (earlier.get('screw') as Screw).size));
 const FACE = choice('face', { hidden: ['hidden face'], show: ['show face'] });
 const HELD_AT = choice<J.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
 

@@ -88,7 +88,7 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
 function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
   const [place, width] = useWidth();
   const svg = useMemo(() => variantChartSvg(joint.together().map((one) => variantRow(jointName(one), one.variant)), { widthPx: width }), [joint, width]);
-  return <div ref={place} class="bw-scroll bw-drawing" tabIndex={0} dangerouslySetInnerHTML={{ __html: svg }} />;
+  return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
 function Variants({ joint }: { readonly joint: Joint }): JSX.Element {

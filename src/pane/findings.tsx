@@ -21,10 +21,13 @@ function remediesOf({ rows }: Joint): ReadonlyMap<string, string> {
 const inputIn = (words: string, { cells }: Joint): string | undefined =>
   [...cells.keys()].sort((a, b) => b.length - a.length).find((name) => words.startsWith(`${name} `));
 
-/** A rule that is met, with the side on which it would not be. */
+const MET_SIDE = { below: "at least", above: "at most", "at most": "above", "at least": "below" } as const;
+
+/** A rule that is met, with the side of the limit on which the value stands. */
 function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
+  if (rule.words !== undefined || bound === undefined) return rule.name;
   const unit = unitOf(rule.value) === "" ? "" : ` ${unitOf(rule.value)}`;
-  return rule.words === undefined ? `${rule.name}: ${rule.value} ${rounded(value)}${unit}, not ${bound?.side} ${rounded(limit)}${unit}` : rule.name;
+  return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
 }
 
 function InputLink({ joint, input }: { readonly joint: Joint; readonly input: string | undefined }): JSX.Element | null {

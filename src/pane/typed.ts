@@ -1,5 +1,5 @@
 // What is typed into the field of an argument, as a value for a preview and as a piece of a formula.
-import type { Param } from "../core/card";
+import { NOTHING_READ, type Param } from "../core/card";
 import type { Cell } from "../core/kinds";
 import { areaOf, parseFormula } from "../handover/formula";
 
@@ -23,7 +23,7 @@ function valueOf(text: string): Cell {
 function reads({ kind }: Param, text: string): boolean {
   if (kind.takesEverything === true || kind.shape === "list") return false;
   try {
-    kind.read(text, { argument: "", read: new Map() });
+    kind.read(text, NOTHING_READ);
     return kind.noun !== "range";
   } catch {
     return false;

@@ -1,5 +1,5 @@
 // What a task wants on a sheet, as plain data. Hosts only apply it.
-import type { Cell } from '../core/kinds';
+import type { Cell, Limits } from '../core/kinds';
 
 /** What a cell is for; a host turns the role into its looks. */
 export type Role = 'title' | 'heading' | 'text' | 'label' | 'input' | 'unit' | 'note' | 'result' | 'header' | 'caution';
@@ -19,14 +19,10 @@ export interface PlanCell {
 }
 
 /** What a cell accepts when someone types into it. */
-export interface Validation {
+export interface Validation extends Limits {
   readonly range: string;
   /** Shown when the cell is selected and when an entry is refused. */
   readonly words: string;
-  readonly above?: number;
-  readonly atLeast?: number;
-  readonly below?: number;
-  readonly atMost?: number;
   /** A range with the words to choose from, `Data!$A$2:$A$9`. */
   readonly list?: string;
 }

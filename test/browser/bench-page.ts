@@ -1,7 +1,5 @@
 // The bench in a real browser, worked with mouse and keyboard; cells are read through the port that the page leaves for tests.
 import { existsSync } from "node:fs";
-import { mkdtemp } from "node:fs/promises";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
 import type { SheetPlan } from "../../src/sheet/plan";
@@ -35,6 +33,7 @@ export interface BenchPage {
   cell(sheetName: string, at: string): Promise<SheetCell | undefined>;
   add(plan: SheetPlan): Promise<string>;
   text(id: string): Promise<string>;
+  /** To look at: into screenshots beside the built files. */
   picture(name: string): Promise<void>;
   close(): Promise<void>;
 }
@@ -70,7 +69,6 @@ export async function benchPage(): Promise<BenchPage> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, permissions: ["clipboard-read", "clipboard-write"] });
   context.setDefaultTimeout(120_000);
   const page = await context.newPage();
-  const pictures = await mkdtemp(join(tmpdir(), "bench-"));
   const foreign: string[] = [];
   const faults: string[] = [];
   context.on("request", (request) => {
@@ -136,8 +134,7 @@ export async function benchPage(): Promise<BenchPage> {
     },
     text: async (id) => (await page.locator(`#${id}`).textContent()) ?? "",
     async picture(name) {
-      await page.screenshot({ path: join(pictures, `${name}.png`) });
-      console.log(`picture: ${join(pictures, `${name}.png`)}`);
+      await page.screenshot({ path: join(dist, "screenshots", `${name}.png`) });
     },
     async close() {
       await browser.close();

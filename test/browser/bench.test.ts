@@ -187,6 +187,13 @@ test("values are copied with the cells of a table, unrounded", async () => {
   [1.6, 1.44, 1.76].forEach((wanted, index) => expect(numbers[index]).toBeCloseTo(wanted, 9));
   await bench.goTo(sheetName, "C4");
   await panelShows("origin").toContain("B4");
+  await bench.goTo(sheetName, "B24");
+  await bench.page.keyboard.press("Control+v");
+  await eventually("D24").toBeCloseTo(1.76, 9);
+  await eventually("B24").toBeCloseTo(1.6, 9);
+  expect((await bench.cell(sheetName, "B24"))?.formula).toBeUndefined();
+  await bench.page.keyboard.press("Delete");
+  await eventually("D24").toBeNull();
 });
 
 test("undo takes an entry back", async () => {

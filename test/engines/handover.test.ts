@@ -9,7 +9,7 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { INPUTS } from '../../src/joint/inputs';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { address } from '../../src/handover/formula';
-import { recalculate, type Recalculated, type Values } from './harness';
+import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 
 const POISON = -999;
 const RELATIVE = 1e-9;
@@ -120,6 +120,11 @@ it('the letters of the figure follow an input', async () => {
   const cells = wanted.plan.sheets.find(({ name }) => name === 'Figure')?.cells ?? [];
   const row = cells.find(({ value }) => value === 'wall')?.at.slice(1);
   for (const values of [found.libreoffice, found.gnumeric]) expect(values.get(`Figure!H${row}`)).toBe(3.4);
+});
+
+it('each figure is printed on one page, with both halves of its table', async () => {
+  const pages = (await printedPages(await writeWorkbook(copy.plan))).filter(page => /– Figure {2,}Page/.test(page));
+  expect(pages.map(page => page.match(/letter +name +value +unit/g)?.length)).toEqual(Array.from({ length: 8 }, () => 2));
 });
 
 it('follows the inputs of one value of the joint', async () => {

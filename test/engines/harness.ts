@@ -1,6 +1,6 @@
 // Two independent spreadsheet programs work a workbook file out anew. Without them the tests fail; they are never skipped.
 import { execFile } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -81,15 +81,15 @@ export async function recalculate(bytes: Uint8Array, language = 'en-US'): Promis
   });
 }
 
-/** The printed pages of LibreOffice as `page-1.png` … in a folder, to be looked at. */
-export async function renderPng(bytes: Uint8Array, pages: string): Promise<readonly string[]> {
+/** What stands on each page that LibreOffice prints. */
+export async function printedPages(bytes: Uint8Array): Promise<readonly string[]> {
   return inFolder(async folder => {
     await writeFile(join(folder, 'in.xlsx'), bytes);
     const pdf = await libreoffice(folder, 'pdf', 'en-US');
     await written(pdf, 'LibreOffice');
-    await mkdir(pages, { recursive: true });
-    await program('pdftoppm', ['-r', '90', '-png', pdf, join(pages, 'page')]);
-    return (await readdir(pages)).filter(name => /^page-\d+\.png$/.test(name)).sort().map(name => join(pages, name));
+    const text = join(folder, 'text');
+    await program('pdftotext', ['-layout', pdf, text]);
+    return (await readFile(text, 'utf8')).split('\f').slice(0, -1);
   });
 }
 

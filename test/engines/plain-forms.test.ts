@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { applied, callCard, readArguments } from '../../src/core/call';
-import type { Card, Limits, Param } from '../../src/core/card';
+import { type Card, NOTHING_READ, type Param } from '../../src/core/card';
+import type { Limits } from '../../src/core/kinds';
 import { Refused } from '../../src/core/refuse';
 import { DataSheet } from '../../src/handover/data-sheet';
 import { address } from '../../src/handover/formula';
@@ -159,7 +160,7 @@ function looked(card: Card, [first, ...words]: readonly unknown[]): readonly unk
   const values = given(() => readArguments(card, [first, ...words]));
   const other = LISTS[card.id]?.[0]?.find(size => callCard(card, [size, ...words]).ok);
   if (other === undefined) return undefined;
-  return values ?? [card.params[0]?.kind.read(first, { argument: '', read: new Map() }), ...readArguments(card, [other, ...words]).slice(1)];
+  return values ?? [card.params[0]?.kind.read(first, NOTHING_READ), ...readArguments(card, [other, ...words]).slice(1)];
 }
 
 /** The size in a cell in every other call, else quoted, as the hand-over writes both. What no table has must give no number either. */

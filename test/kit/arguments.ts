@@ -1,6 +1,7 @@
 // Arguments for any function, made from its card: what fits, what is at the edge, and what no designer should send.
 import fc from 'fast-check';
-import type { Card, Limits, Param } from '../../src/core/card';
+import type { Card, Param } from '../../src/core/card';
+import type { Limits } from '../../src/core/kinds';
 import { withinLimits } from '../../src/core/read/params';
 
 /** Where values of a quantity lie in the trade, in core units. */

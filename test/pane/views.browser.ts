@@ -284,7 +284,11 @@ describe("every view", () => {
       await page.waitForTimeout(150);
       await page.evaluate(() => document.querySelectorAll("details").forEach((details) => { details.open = true; }));
       expect(await violations(), name).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), name).toBeLessThanOrEqual(0);
+      for (const width of [480, 320]) {
+        await page.setViewportSize({ width, height: 900 });
+        expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), name).toBeLessThanOrEqual(0);
+        await page.screenshot({ path: `dist/screenshots/pane-${name}-${colorScheme}-${width}.png`, fullPage: true });
+      }
     }
     await view("Functions");
     for (const id of ["boss.od", "screw.card"]) {

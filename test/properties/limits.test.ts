@@ -1,6 +1,7 @@
 // At and beyond each limit of each argument the function refuses, names the argument and says the limit; inside it does not.
 import { describe, expect, test } from 'vitest';
-import type { Card, Limits, Param } from '../../src/core/card';
+import type { Card, Param } from '../../src/core/card';
+import type { Limits } from '../../src/core/kinds';
 import { CARDS, call } from '../../src/registry';
 import { exampleWith, isWhole, offered } from '../kit/arguments';
 

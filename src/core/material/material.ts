@@ -1,5 +1,6 @@
 // Materials: the built-in ranges by ISO 1043 symbol, or the user's own card.
 import { MATERIAL_RANGES, type MaterialRange } from '../../standards/material-ranges';
+import { NOTHING_READ } from '../card';
 import { isBlank, isCellError, numeric, shown } from '../read/params';
 import * as Q from '../read/quantity';
 import type { Quantity } from '../read/quantity';
@@ -65,7 +66,7 @@ export function ownCard(rows: readonly (readonly unknown[])[]): Material {
     const word = String(name).trim().toLowerCase();
     const quantity = Object.keys(MATERIAL_QUANTITIES).includes(word) ? MATERIAL_QUANTITIES[word] : undefined;
     if (quantity === undefined) throw wrongInput(`${shown(name)} is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
-    values.set(word, numeric(quantity).read(value, { argument: word, read: new Map() }));
+    values.set(word, numeric(quantity).read(value, NOTHING_READ));
   });
   return { name: 'own card', values };
 }

@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Place } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Earlier } from '../card';
 import { agreeing } from '../read/agreeing';
 import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
@@ -31,13 +31,13 @@ const SHRINKAGE = [
 
 /** Not one quantity with a temperature difference: a kelvin reading would be off by 273. */
 const celsius = numeric(TEMPERATURE);
-const temperature = (place: Place, name: string): number => place.read.get(name) as number;
-const ejection = agreeing(celsius, (ejectC, place) => {
-  const [meltC, mouldC] = [temperature(place, 'melt'), temperature(place, 'mould')];
+const temperature = (earlier: Earlier, name: string): number => earlier.get(name) as number;
+const ejection = agreeing(celsius, (ejectC, earlier) => {
+  const [meltC, mouldC] = [temperature(earlier, 'melt'), temperature(earlier, 'mould')];
   if (ejectC <= mouldC || ejectC >= meltC) throw wrongInput(`must lie between mould ${mouldC} °C and melt ${meltC} °C`);
 });
-const criterion = agreeing(choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), (word, place) => {
-  const [meltC, mouldC, ejectC] = [temperature(place, 'melt'), temperature(place, 'mould'), temperature(place, 'eject')];
+const criterion = agreeing(choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), (word, earlier) => {
+  const [meltC, mouldC, ejectC] = [temperature(earlier, 'melt'), temperature(earlier, 'mould'), temperature(earlier, 'eject')];
   if (F.coolingShape(word) * (meltC - mouldC) <= ejectC - mouldC) throw wrongInput(`eject ${ejectC} °C is so near melt ${meltC} °C that the formula gives no time; use "centre"`);
 });
 

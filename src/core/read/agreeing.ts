@@ -1,13 +1,13 @@
 // A value that must agree with arguments read before it.
-import type { Kind, Place } from '../card';
+import type { Earlier, Kind } from '../card';
 
 /** `check` throws Refused. */
-export function agreeing<T>(kind: Kind<T>, check: (value: T, place: Place) => void): Kind<T> {
+export function agreeing<T>(kind: Kind<T>, check: (value: T, earlier: Earlier) => void): Kind<T> {
   return {
     ...kind,
-    read(raw, place) {
-      const value = kind.read(raw, place);
-      check(value, place);
+    read(raw, earlier) {
+      const value = kind.read(raw, earlier);
+      check(value, earlier);
       return value;
     },
   };

@@ -7,9 +7,9 @@ export function fitting<T>(kind: Kind<T>, words: string, fits: (value: T, read: 
   return {
     ...kind,
     accepts: `${kind.accepts}; ${words}`,
-    read(raw, place) {
-      const value = kind.read(raw, place);
-      if (!fits(value, place.read)) throw wrongInput(`must be ${words}`);
+    read(raw, earlier) {
+      const value = kind.read(raw, earlier);
+      if (!fits(value, earlier)) throw wrongInput(`must be ${words}`);
       return value;
     },
   };

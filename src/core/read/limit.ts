@@ -12,11 +12,11 @@ const length = numeric(LENGTH);
 export const LOWER_LIMIT: Kind<LimitMm> = {
   ...length,
   accepts: `${length.accepts}; or "none"`,
-  read: (raw, place) => (typeof raw === 'string' && raw.trim().toLowerCase() === 'none' ? 'none' : length.read(raw, place)),
+  read: (raw, earlier) => (typeof raw === 'string' && raw.trim().toLowerCase() === 'none' ? 'none' : length.read(raw, earlier)),
 };
 
-export const UPPER_LIMIT: Kind<LimitMm> = agreeing(LOWER_LIMIT, (upper, place) => {
-  const lower = place.read.get('lower') as LimitMm;
+export const UPPER_LIMIT: Kind<LimitMm> = agreeing(LOWER_LIMIT, (upper, earlier) => {
+  const lower = earlier.get('lower') as LimitMm;
   if (lower === 'none' && upper === 'none') throw wrongInput('give at least one of lower and upper');
   if (lower !== 'none' && upper !== 'none' && upper <= lower) throw wrongInput(`must be above lower, ${lower} mm`);
 });

@@ -48,13 +48,13 @@ export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
     }),
 };
 
-/** One of a few words in every place. */
+/** One of a few words in every earlier. */
 export function words<W extends string>(noun: string, all: Readonly<Record<W, readonly string[]>>): ListKind<readonly W[]> {
   const one: Kind<W> = choice(noun, all);
   return {
     ...list<W>(),
     noun: `range of ${noun}s`,
     accepts: `a row or column of ${one.accepts}, or one for all`,
-    read: (raw, place) => entries(raw, entry => one.read(entry, place)),
+    read: (raw, earlier) => entries(raw, entry => one.read(entry, earlier)),
   };
 }

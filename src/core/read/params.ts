@@ -1,6 +1,6 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import type { Blank, Earlier, Kind, Limits, Param, Place } from '../card';
-import type { CellError, TableValue } from '../kinds';
+import { type Blank, type Earlier, type Kind, NOTHING_READ, type Param } from '../card';
+import type { CellError, Limits, TableValue } from '../kinds';
 import { Refused, wrongInput } from '../refuse';
 import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
 import * as Q from './quantity';
@@ -35,20 +35,20 @@ function cellOrRows(raw: unknown): unknown {
 // ---- kinds of one value ------------------------------------------------------------------------------------------
 
 /** Reads text that names a table or a material instead of a number; undefined where the text is not of that form. */
-export type FromText = (text: string, place: Place) => number | undefined;
+export type FromText = (text: string, earlier: Earlier) => number | undefined;
 
-export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly tableValue?: (text: string) => TableValue | undefined; readonly range?: (rows: readonly (readonly unknown[])[], place: Place) => number }): Kind<number> {
+export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly tableValue?: (text: string) => TableValue | undefined; readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number }): Kind<number> {
   return {
     noun: quantity.noun,
     unit: quantity.unit,
     accepts: `${quantity.example}${unitsOf(quantity) === '' ? '' : ` (units: ${unitsOf(quantity)})`}${from === undefined ? '' : `; or ${from.words}`}`,
     shape: from?.range === undefined ? 'one' : 'block',
-    ...(from?.tableValue === undefined ? {} : { tableValue: from.tableValue }),
-    read(raw, place) {
+    tableValue: from?.tableValue,
+    read(raw, earlier) {
       if (typeof raw === 'number') return finite(raw);
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
-      if (typeof raw === 'string') return from?.read(raw, place) ?? readQuantity(raw, quantity);
-      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], place);
+      if (typeof raw === 'string') return from?.read(raw, earlier) ?? readQuantity(raw, quantity);
+      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], earlier);
       throw wrongInput('one value is asked for, not a range');
     },
   };
@@ -59,6 +59,8 @@ function finite(value: number): number {
   return value;
 }
 
+const halfWidth = numeric(Q.LENGTH);
+
 export const DEVIATION: Kind<Deviation> = {
   noun: 'tolerance',
   unit: 'mm',
@@ -66,13 +68,11 @@ export const DEVIATION: Kind<Deviation> = {
   shape: 'one',
   read(raw) {
     if (typeof raw === 'string') return readDeviation(raw);
-    const half = numeric(Q.LENGTH).read(raw, NOWHERE);
+    const half = halfWidth.read(raw, NOTHING_READ);
     if (half < 0) throw wrongInput('a tolerance is a half width of 0 or more, or "+a/-b"');
     return plusMinus(half);
   },
 };
-
-const NOWHERE: Place = { argument: '', read: new Map() };
 
 /** One of a few words; other spellings stand behind their word. */
 export function choice<W extends string>(noun: string, words: Readonly<Record<W, readonly string[]>>): Kind<W> {
@@ -93,15 +93,15 @@ export function choice<W extends string>(noun: string, words: Readonly<Record<W,
 }
 
 /** Text that names something: sizes, heads, materials. An unquoted M3 is a cell, so a number here is most likely that slip. */
-export function named<T>(noun: string, example: string, read: (text: string, place: Place) => T): Kind<T> {
+export function named<T>(noun: string, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
   return {
     noun,
     unit: '',
     accepts: `text such as "${example}"`,
     shape: 'one',
-    read(raw, place) {
+    read(raw, earlier) {
       if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, "${example}"`);
-      return read(raw, place);
+      return read(raw, earlier);
     },
   };
 }
@@ -137,13 +137,13 @@ export function asList(raw: unknown): readonly unknown[] {
   return rows.length > 1 ? rows.map(row => row[0]) : (rows[0] ?? []);
 }
 
-function entries<E>(kind: Kind<E>, raw: unknown, place: Place, limits: Limits | undefined): E[] {
+function entries<E>(kind: Kind<E>, raw: unknown, earlier: Earlier, limits: Limits | undefined): E[] {
   return asList(raw).map((entry, i, { length }) => {
     const where = length > 1 ? `row ${i + 1} ` : '';
     if (isCellError(entry)) throw new Refused(entry.cellError, `${where}is ${entry.cellError}`);
     if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
     try {
-      const value = kind.read(entry, place);
+      const value = kind.read(entry, earlier);
       if (typeof value === 'number') checkLimits(value, limits, kind.unit);
       return value;
     } catch (fault) {
@@ -164,7 +164,7 @@ export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly 
     unit: quantity.unit,
     accepts: `a row or column of ${quantity.noun}s, or one value`,
     shape: 'list',
-    read: (raw, place) => entries(one, raw, place, limits),
+    read: (raw, earlier) => entries(one, raw, earlier, limits),
     repeat: (value, rows) => Array.from({ length: rows }, () => value[0] as number),
     count: value => value.length,
   };
@@ -175,8 +175,8 @@ export const DEVIATIONS: ListKind<Deviations> = {
   unit: 'mm',
   accepts: `a row or column of tolerances, or one for all; each ${DEVIATION_EXAMPLE}`,
   shape: 'list',
-  read(raw, place) {
-    const list = entries(DEVIATION, raw, place, undefined);
+  read(raw, earlier) {
+    const list = entries(DEVIATION, raw, earlier, undefined);
     return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
   },
   repeat: (value, rows) => ({
@@ -202,8 +202,8 @@ export function limitWords(limits: Limits | undefined, unit: string): string {
 
 export function withinLimits(value: number, limits: Limits | undefined): boolean {
   if (limits === undefined) return true;
-  const { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity } = limits;
-  return value > above && value >= atLeast && value < below && value <= atMost;
+  const { above, atLeast, below, atMost } = limits;
+  return (above === undefined || value > above) && (atLeast === undefined || value >= atLeast) && (below === undefined || value < below) && (atMost === undefined || value <= atMost);
 }
 
 function checkLimits(value: number, limits: Limits | undefined, unit: string): void {
@@ -228,9 +228,9 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
   return {
     name,
     kind,
-    ...(symbol === undefined ? {} : { symbol }),
-    ...(Object.keys(limits).length === 0 ? {} : { limits }),
-    ...(group === undefined ? {} : { group }),
+    symbol,
+    limits: Object.keys(limits).length === 0 ? undefined : { above: limits.above, atLeast: limits.atLeast, below: limits.below, atMost: limits.atMost },
+    group,
     blank: meant,
     optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
   };
@@ -242,27 +242,27 @@ const isNumberKind = (kind: Kind<unknown>): boolean => NUMBER_NOUNS.has(kind.nou
 const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typeof q === 'object' ? [(q as Quantity).noun] : []))]);
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
-export function readArgument<T>(param: Param<T>, raw: unknown, read: Earlier): T | undefined {
+export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier): T | undefined {
   try {
     // neither a blank nor an error, and far the most frequent
-    if (typeof raw === 'number' && raw !== 0) return within(param, raw, read);
+    if (typeof raw === 'number' && raw !== 0) return within(param, raw, earlier);
     const { kind, optional } = param;
     const value = kind.shape === 'list' ? raw : cellOrRows(raw);
     if (kind.takesEverything !== true) {
       if (isCellError(value)) throw new Refused(value.cellError, `is ${value.cellError}`);
-      if (isBlank(value) && !(value === 0 && !optional && isName(kind))) return ofBlank(param, value, read);
+      if (isBlank(value) && !(value === 0 && !optional && isName(kind))) return ofBlank(param, value, earlier);
     }
-    return within(param, value, read);
+    return within(param, value, earlier);
   } catch (fault) {
     throw fault instanceof Refused ? new Refused(fault.code, `${param.name} ${fault.message}`, param.name) : fault;
   }
 }
 
 /** A message shows what was given. */
-function within<T>(param: Param<T>, value: unknown, read: Earlier, given = value): T {
+function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = value): T {
   const { kind, limits } = param;
   try {
-    const result = kind.read(value, { argument: param.name, read });
+    const result = kind.read(value, earlier);
     if (typeof result === 'number') checkLimits(result, limits, kind.unit);
     return result;
   } catch (fault) {
@@ -272,15 +272,15 @@ function within<T>(param: Param<T>, value: unknown, read: Earlier, given = value
 }
 
 /** What a blank stands for. */
-function ofBlank<T>(param: Param<T>, value: unknown, read: Earlier): T | undefined {
-  const { name, kind, blank } = param;
-  if (blank === 'zero') return within(param, 0, read, value);
+function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | undefined {
+  const { kind, blank } = param;
+  if (blank === 'zero') return within(param, 0, earlier, value);
   if (blank === 'absent') return undefined;
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
   if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
-  if ('default' in blank) return kind.read(blank.default, { argument: name, read });
-  const earlier = read.get(blank.sameAs);
-  return blank.take === undefined ? kind.read(earlier, { argument: name, read }) : (blank.take(earlier as never) as T);
+  if ('default' in blank) return kind.read(blank.default, earlier);
+  const same = earlier.get(blank.sameAs);
+  return blank.take === undefined ? kind.read(same, earlier) : (blank.take(same as never) as T);
 }
 
 function required(param: Param): string {

@@ -60,7 +60,11 @@ export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', exam
 export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90', units: { '1e-6/K': 1, 'ppm/K': 1 } };
 
 const ALL = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE_CHANGE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
-const SPELLINGS = ALL.flatMap(q => Object.keys(q.units).map(spelling => ({ spelling, noun: q.noun }))).sort((a, b) => b.spelling.length - a.spelling.length);
+/** Every spelling of a unit by its first character, the longest first. */
+const SPELLINGS = new Map<string, string[]>();
+for (const spelling of ALL.flatMap(({ units }) => Object.keys(units)).sort((a, b) => b.length - a.length)) {
+  SPELLINGS.set(spelling.charAt(0), [...(SPELLINGS.get(spelling.charAt(0)) ?? []), spelling]);
+}
 
 /** "mm, cm, m, µm, in, mil, thou": one spelling for each size. */
 export function unitsOf(quantity: Quantity): string {
@@ -167,13 +171,13 @@ class Scanner {
 
   private unit(): string {
     if (this.i >= this.text.length) return '';
-    const c = this.text[this.i];
+    const c = this.text.charAt(this.i);
     if (c === '+' || isMinus(c)) return '';
-    const found = SPELLINGS.find(({ spelling }) => this.text.startsWith(spelling, this.i) && !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length])));
+    const found = SPELLINGS.get(c)?.find(spelling => this.text.startsWith(spelling, this.i) && !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length])));
     if (found === undefined) throw this.not();
-    this.i += found.spelling.length;
-    if (this.quantity.units[found.spelling] === undefined) throw this.not(`"${found.spelling}" is not a unit of ${this.quantity.noun}`);
-    return found.spelling;
+    this.i += found.length;
+    if (this.quantity.units[found] === undefined) throw this.not(`"${found}" is not a unit of ${this.quantity.noun}`);
+    return found;
   }
 
   private size(unit: string): number {

@@ -1,6 +1,6 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
-import type { Kind, Place } from '../card';
+import { type Kind, NOTHING_READ } from '../card';
 import type { Reading, TableValue } from '../kinds';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
@@ -17,11 +17,10 @@ import { readQuantity } from './quantity';
 
 export const SIZE: Kind<Size> = named('screw size', 'M3', parseSize);
 export const SCREW: Kind<Screw> = named('screw', 'M3', text => screwOf(parseSize(text)));
-export const HEAD: Kind<Head> = named('head', 'pan', (text, place) => parseHead(text, place.read.get('size') as Size));
+export const HEAD: Kind<Head> = named('head', 'pan', (text, earlier) => parseHead(text, earlier.get('size') as Size));
 export const END: Kind<End> = choice('screw end', { cone: ['c', 'type c', 'pointed'], flat: ['f', 'type f', 'blunt'] });
 export const FIT: Kind<Fit> = choice('fit', FITS);
 
-const NOWHERE: Place = { argument: '', read: new Map() };
 const MATERIAL_EXAMPLE = 'ABS';
 export const MATERIAL: Kind<Material> = {
   ...named('material', MATERIAL_EXAMPLE, parseMaterial),
@@ -93,26 +92,26 @@ export const screwDiameter = (column: ScrewColumn): Kind<number> =>
 export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>
   numeric(Q.LENGTH, {
     words: `a screw with a fit, "M3 medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
-    read: (text, place) => {
+    read: (text, earlier) => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;
       const { size, rest } = found;
       if (rest === '') throw wrongInput(`say the fit, "${size.text} medium", or the thread share, "${size.text} 75 %"`);
       if (isMaterial(rest)) return pilotHoleMm(screwOf(size), materialValue(parseMaterial(rest), 'thread share'));
       if (rest.endsWith('%')) return pilotHoleMm(screwOf(size), readQuantity(rest, Q.SHARE));
-      return clearanceHoleMm(size, FIT.read(rest, place), limit);
+      return clearanceHoleMm(size, FIT.read(rest, earlier), limit);
     },
   });
 
 export const point: Kind<number> = numeric(Q.LENGTH, {
   words: 'the screw with its end, "ST2.9 cone"',
-  read: (text, place) => {
+  read: (text, earlier) => {
     const found = leadingSize(text);
-    return found && pointMm(found.size, found.rest === '' ? 'cone' : END.read(found.rest, place));
+    return found && pointMm(found.size, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
   },
   tableValue: text => {
     const found = leadingSize(text);
-    return found && asItStands(pointReadings(found.size, END.read(found.rest === '' ? 'cone' : found.rest, NOWHERE)));
+    return found && asItStands(pointReadings(found.size, END.read(found.rest === '' ? 'cone' : found.rest, NOTHING_READ)));
   },
 });
 
@@ -120,10 +119,10 @@ export const point: Kind<number> = numeric(Q.LENGTH, {
 export const lengthTolerance: Kind<Deviation> = {
   ...DEVIATION,
   accepts: `${DEVIATION.accepts}; or the screw with its end, "ST2.9 cone"`,
-  read(raw, place) {
+  read(raw, earlier) {
     const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
-    if (found === undefined) return typeof raw === 'string' ? readDeviation(raw) : DEVIATION.read(raw, place);
-    return lengthDeviation(found.size, place.read.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, place));
+    if (found === undefined) return typeof raw === 'string' ? readDeviation(raw) : DEVIATION.read(raw, earlier);
+    return lengthDeviation(found.size, earlier.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
   },
 };
 

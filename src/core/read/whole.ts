@@ -9,8 +9,8 @@ const one = numeric(RATIO);
 export const WHOLE: Kind<number> = {
   ...one,
   accepts: 'a whole number',
-  read(raw, place) {
-    const value = one.read(raw, place);
+  read(raw, earlier) {
+    const value = one.read(raw, earlier);
     if (!Number.isInteger(value)) throw wrongInput('a whole number is asked for');
     return value;
   },

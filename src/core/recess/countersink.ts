@@ -28,9 +28,9 @@ function angleOf(text: string): number | undefined {
 
 const cone: Kind<Cone> = {
   ...sharpDiameter,
-  read(raw, place) {
+  read(raw, earlier) {
     const angleDeg = typeof raw === 'string' ? angleOf(raw) : undefined;
-    return { sharpMm: sharpDiameter.read(raw, place), angleDeg };
+    return { sharpMm: sharpDiameter.read(raw, earlier), angleDeg };
   },
 };
 

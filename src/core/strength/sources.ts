@@ -23,11 +23,11 @@ const leastDiameter = headDiameter('min');
 export const FLAT_HEAD_DIAMETER: Kind<number> = {
   ...leastDiameter,
   accepts: `${leastDiameter.accepts}; flat-seated heads only`,
-  read(raw, place) {
+  read(raw, earlier) {
     const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
     if (found !== undefined && found.rest !== '' && isCountersunk(parseHead(found.rest, found.size))) {
       throw wrongInput('a countersunk head wedges its seat open; this holds for flat-seated heads only');
     }
-    return leastDiameter.read(raw, place);
+    return leastDiameter.read(raw, earlier);
   },
 };

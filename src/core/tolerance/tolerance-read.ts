@@ -1,6 +1,6 @@
 // Grades and groups of tolerances as people name them, and the user's own table.
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
-import type { Kind } from '../card';
+import { type Kind, NOTHING_READ } from '../card';
 import type { Table } from '../kinds';
 import { agreeing } from '../read/agreeing';
 import { BLOCK, isBlank, isCellError, numeric, shown } from '../read/params';
@@ -24,8 +24,8 @@ const heldGrade: Kind<string> = {
   },
 };
 
-export const GRADE = agreeing(heldGrade, (grade, place) => {
-  const sizeMm = place.read.get('size') as number;
+export const GRADE = agreeing(heldGrade, (grade, earlier) => {
+  const sizeMm = earlier.get('size') as number;
   if (isWideGrade(grade) && sizeMm <= WIDE_GRADE_ABOVE_MM) throw notInTable(`IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`);
 });
 
@@ -37,8 +37,8 @@ export const MOULDED_GROUP: Kind<Table> = {
   unit: '',
   accepts: `${GROUPS}; or your own table of three columns: upper limit of size, ± same, ± across`,
   shape: 'block',
-  read(raw, place) {
-    if (Array.isArray(raw)) return ownTable(BLOCK.read(raw, place));
+  read(raw, earlier) {
+    if (Array.isArray(raw)) return ownTable(BLOCK.read(raw, earlier));
     if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, ${GROUPS}`);
     const found = Object.entries(MOULDED_GROUPS).find(([name]) => spelling(name) === spelling(raw));
     if (found === undefined) throw notInTable(`not a group held here; held are ${GROUPS}; or give your own table as a range`);
@@ -53,7 +53,7 @@ function ownCell(cell: unknown, row: number, what: string): number | null {
   if (isCellError(cell)) throw new Refused(cell.cellError, `row ${row} is ${cell.cellError}`);
   if (isBlank(cell)) return null;
   try {
-    const value = length.read(cell, { argument: '', read: new Map() });
+    const value = length.read(cell, NOTHING_READ);
     if (value <= 0) throw wrongInput('must be above 0 mm');
     return value;
   } catch (fault) {

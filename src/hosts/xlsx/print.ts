@@ -36,8 +36,8 @@ const rowsOf = (heightsPt: ReadonlyMap<number, number>): number => Math.max(0, .
 const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: number): number =>
   Array.from({ length: last - first }, (_, i) => heightsPt.get(first + i) ?? PLAIN_ROW_PT).reduce((sum, height) => sum + height, 0);
 
-/** Programs round widths and heights: a page is filled to this share only. */
-const FILL = 0.96;
+/** Programs round widths and heights, and replace fonts by wider ones: a page is filled to this share only. */
+const FILL = 0.9;
 
 /** In percent, so that what stands between two breaks has room on a page. */
 function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
