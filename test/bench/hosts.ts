@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { chromium, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { OUTPUTS } from '../../src/joint/evaluate';
 import { serve } from '../browser/serve';
 import { BUILT, CHROMIUM, excel, QUIET, type Call } from '../runtime/excel';
@@ -40,12 +40,27 @@ async function runtime(): Promise<Figure[]> {
 /** The demo is drawn when its first state word is there. */
 const started = (page: Page): Promise<unknown> => page.waitForFunction(async () => (await window.bosswright?.port.read('Variants'))?.flat().some(({ value }) => value === 'fail'), undefined, { timeout: 300_000 });
 
+/** Milliseconds from the address of the pane until its views can be used, by the page's own clock. */
+async function paneMs(browser: Browser, origin: string): Promise<number> {
+  const page = await browser.newPage({ viewport: { width: 350, height: 800 } });
+  try {
+    await page.route(/^https:/, route => route.abort());
+    await page.goto(`${origin}/pane.html`, { timeout: 300_000 });
+    await page.getByRole('tab').first().waitFor({ timeout: 300_000 });
+    return await page.evaluate(() => performance.getEntriesByName('bosswright pane')[0]?.startTime ?? NaN);
+  } finally {
+    await page.close();
+  }
+}
+
 async function bench(): Promise<Figure[]> {
   const { origin, server } = await serve(BUILT);
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: QUIET });
   try {
     const starts: number[] = [];
+    const panes: number[] = [];
     for (let i = 0; i < 3; i++) {
+      panes.push(await paneMs(browser, origin));
       const page = await browser.newPage();
       const start = performance.now();
       await page.goto(`${origin}/bench.html`, { timeout: 300_000 });
@@ -74,7 +89,9 @@ async function bench(): Promise<Figure[]> {
       }
       return times;
     });
+    const pane = Math.min(...panes);
     return [
+      { what: 'the pane until it can be used', target: { words: '≤ 1 s', isMet: pane <= 1000, otherwise: 'the machine was busy or slow' }, measured: seconds(pane), how: 'headless Chromium, without Office.js, by the page’s clock, fastest of three' },
       { what: 'start of the bench', measured: seconds(Math.min(...starts)), how: 'headless Chromium, from the address to the computed demo, by the clock, fastest of three' },
       { what: '10,000 cells of the bench recalculated', measured: seconds(Math.min(...takes)), how: 'BOSS.OD in 10,000 cells, one input changed, to the last value read, by the clock, fastest of three' },
     ];

@@ -30,6 +30,7 @@ test('the scripts of the pane are small', async () => {
   }, ORIGIN);
   await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(5);
   const all = await scripts();
+  console.log(`the pane can be used ${(await page.evaluate(() => performance.getEntriesByName('bosswright pane')[0]?.startTime ?? NaN)).toFixed(0)} ms after its address is asked for`);
   const start = all.filter(({ isStart }) => isStart).map(({ name }) => name);
   const own = (names: readonly string[]): string[] => names.filter(name => name !== 'functions.js');
   const sizes = { functions: kB(['functions.js']), pane: kB(own(start)) };

@@ -15,7 +15,7 @@ export const HOLE_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'pilot hole', symbol: 'd_h', unit: 'mm' },
     kind: 'common practice',
     sources: PERCENT_THREAD,
-    example: { args: ['ST2.9', '75 %'], result: 2.36 },
+    example: { args: ['ST2.9', 'ABS'], result: 2.324 },
     caution: 'A start value: confirm by drive and strip torque tests in the grade.',
   }),
   card('HOLE.THREAD.SHARE', T, [size, param('hole', hole(), { symbol: 'd_h', above: 0 })], F.threadShare, {

@@ -36,15 +36,16 @@ const rowsOf = (heightsPt: ReadonlyMap<number, number>): number => Math.max(0, .
 const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: number): number =>
   Array.from({ length: last - first }, (_, i) => heightsPt.get(first + i) ?? PLAIN_ROW_PT).reduce((sum, height) => sum + height, 0);
 
-/** Programs round widths and heights, and replace fonts by wider ones: a page is filled to this share only. */
-const FILL = 0.9;
+/** Programs round widths and heights, and columns grow where the font is replaced by a wider one: a page is filled to these shares only. */
+const FILL_WIDTH = 0.9;
+const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
 function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
   const { breakAfter, repeatRows, roomPt: [roomWidthPt, roomHeightPt] } = setUpOf(plan);
   const ends = [...breakAfter, rowsOf(heightsPt)];
   const tallestPt = Math.max(...ends.map((end, i) => (i === 0 ? 0 : heightOf(heightsPt, 0, repeatRows)) + heightOf(heightsPt, ends[i - 1] ?? 0, end)));
-  return Math.floor(100 * Math.min(1, (FILL * roomWidthPt) / widthPt(plan), (FILL * roomHeightPt) / tallestPt));
+  return Math.floor(100 * Math.min(1, (FILL_WIDTH * roomWidthPt) / widthPt(plan), (FILL_HEIGHT * roomHeightPt) / tallestPt));
 }
 
 /** Pages to fit the height on; 0 lets it run. */
