@@ -163,7 +163,13 @@ describe('countersink', () => {
     expect(refusal('RECESS.CONE', 6.3, 3.4, angle)).toBe('#VALUE! angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 80°');
   });
   test('DIN 7982 heads are 80°; their diameters are not held, which is said', () => {
-    expect(refusal('RECESS.CONE', 'ST2.9 DIN 7982', 3.1)).toMatch(/^#N\/A sharp_diameter .*give the sharp diameter in mm and the angle, 80$/);
+    for (const head of ['ST2.9 DIN 7982', 'ST2.9 DIN7982']) expect(refusal('RECESS.CONE', head, 3.1)).toMatch(/^#N\/A sharp_diameter .*give the sharp diameter in mm and the angle, 80$/);
+    for (const other of ['DIN 79821', 'x DIN 7982']) expect(refusal('RECESS.CONE', `ST2.9 ${other}`, 3.1)).toContain(`"${other}" is not a head for ST2.9`);
+  });
+  test('a screw without its head, and a text that is no screw, are refused as what they are', () => {
+    expect(refusal('RECESS.CONE', 'M3', 3.4)).toContain('say the head too');
+    expect(refusal('RECESS.CONE', 'abc', 3.4)).toContain('not a length');
+    expect(refusal('RECESS.CONE', '0 mm', 3.4)).toMatch(/sharp_diameter is "0 mm": must be above 0 mm/);
   });
   test('a flat-seated head has no cone, and a hole wider than the head no countersink', () => {
     expect(refusal('RECESS.CONE', 'M3 pan', 3.4)).toContain('not a countersunk head');

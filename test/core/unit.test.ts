@@ -135,6 +135,7 @@ describe('UNIT.CHECK against the bands (common practice)', () => {
     [2.5, 'wall', /^ok$/],
     [1.6, 'board thickness', /^ok$/],
   ])('%s as %s', (length, kind, text) => expect(value('UNIT.CHECK', length, kind)).toMatch(text));
+  test('only what is round can be a radius', () => expect(value('UNIT.CHECK', 8, 'board edge')).toMatch(/^looks like inches \(then 203\.20 mm\); /));
 
   test('both ends of each band are ok, what lies just outside is not', () => {
     for (const [kind, low, high] of UNIT_BANDS.rows) {
