@@ -125,7 +125,7 @@ function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: numbe
     return text(words, [isCrossed ? askedX + 5 : x, y], { className: 'bw-small bw-halo' });
   };
   const stateX = widthPx - MARGIN_PX - STATE_PX + 6;
-  const stateY = isAbove ? top + 8 : top + 20;
+  const stateY = top + (isAbove ? 12 : 20);
   return [
     isAbove ? text(fitted(row.name, stateX - 20 - MARGIN_PX, 12), [MARGIN_PX, top + 12], { className: 'bw-halo' }) : nameText(row.name, frame, top + 20),
     bar('bw-worst-bar', frame, barTop + 4, row.worstRatio ?? 0),
@@ -134,7 +134,7 @@ function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: numbe
     value(row.worstRatio, barTop + 13.5),
     value(row.nominalRatio, barTop + 27.5),
     mark(row.state, [stateX, stateY - 4]),
-    text(row.state, [stateX + 18, isAbove ? stateY + 4 : stateY], { className: 'bw-strong' }),
+    text(row.state, [stateX + 18, stateY], { className: 'bw-strong' }),
   ];
 }
 

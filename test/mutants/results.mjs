@@ -1,4 +1,4 @@
-// The last run of mutants by file, with each one that no test noticed; results.md, which the README quotes, is made from it.
+// The last run of mutants by file, with each one that no test noticed; results.md, which the page of proof names, is made from it.
 import { readFileSync, writeFileSync } from 'node:fs';
 
 const { files } = JSON.parse(readFileSync('.stryker/report.json', 'utf8'));

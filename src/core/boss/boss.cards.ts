@@ -149,7 +149,7 @@ export const BOSS_CARDS: readonly Card[] = [
         args: ['ST2.9', 2, 2.36],
         result: [['outside diameter asked by the screw (mm)', 'outside diameter allowed by the wall (mm)', 'wall that satisfies both (mm)', 'state'], [5.8, 4.76, 2.867, 'fail']],
       },
-      caution: 'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in earlier of wall, or sink on a hidden face.',
+      caution: 'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in place of wall, or sink on a hidden face.',
     },
   ),
   card('BOSS.GUSSET', T, [param('boss_height', length, { symbol: 'h', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })], F.gussetStartValues, {

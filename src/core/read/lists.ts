@@ -48,7 +48,7 @@ export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
     }),
 };
 
-/** One of a few words in every earlier. */
+/** One of a few words in every place. */
 export function words<W extends string>(noun: string, all: Readonly<Record<W, readonly string[]>>): ListKind<readonly W[]> {
   const one: Kind<W> = choice(noun, all);
   return {
