@@ -30,7 +30,7 @@ const NO_LISTS: ReadonlyMap<string, unknown> = new Map();
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
 export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
   const lists = args.some(Array.isArray) ? equalLists(params, args) : NO_LISTS;
-  // as long as it will be: one that grows would be laid out anew on the way, and takes twice the time
+  // as long as it will be: one that grows is laid out anew on the way
   const values = new Array<unknown>(params.length);
   const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
   for (let i = 0; i < params.length; i++) {
