@@ -91,6 +91,11 @@ describe('LIMITS by hand', () => {
     ['1/2 in +1/16 in/-1/32 in', [12.7, 11.90625, 14.2875]],
     ['1,6 ±0,16', [1.6, 1.44, 1.76]],
     ['-0.2 ±0.1', [-0.2, -0.3, -0.1]],
+    ['3.2 0 / -0.1', [3.2, 3.1, 3.2]],
+    ['-3.2 0/-0.1', [-3.2, -3.3, -3.2]],
+    ['3.4..3.4', [3.4, 3.4, 3.4]],
+    ['1.6 ±0%', [1.6, 1.6, 1.6]],
+    ['-2 ±10%', [-2, -2.2, -1.8]],
   ])('%s', (text, row) => expectPrinted(value('LIMITS', text), [row]));
 
   test.each([
@@ -105,6 +110,13 @@ describe('LIMITS by hand', () => {
     ['1.6 ±-0.1', /half width of 0 or more/],
     ['1.6 ±10 deg', /not a unit of length/],
     ['1.6 +10%/-5%', /per cent is read as ± only/],
+    [' ±0.1', /not a size with its limits/],
+    ['..3.6', /not a size with its limits/],
+    ['1.6 ±-10%', /not a size with its limits/],
+    ['3.2 +0.1/0.05', /not a size with its limits/],
+    ['+0.1/-0.2', /not a size with its limits/],
+    ['3.2 ±0.1/0.05', /a fraction has whole numbers/],
+    ['3.2 +1 in/-1 mm', /give every size its unit/],
     ['', /is blank/],
     [0, /#VALUE!/],
   ])('refused: %j', (text, message) => expect(refusal('LIMITS', text)).toMatch(message));

@@ -14,6 +14,7 @@ describe('every combination, by hand', () => {
   test('the last list changes fastest; rows and columns are read alike; lists of any length', () => {
     expect(rows('VARIANT.GRID', column('a', 'b'), [[1, 2, 3]])).toEqual([['a', 1], ['a', 2], ['a', 3], ['b', 1], ['b', 2], ['b', 3]]);
     expect(rows('VARIANT.GRID', 'a')).toEqual([['a']]);
+    expect(rows('VARIANT.GRID', column(true, 'b'))).toEqual([[true], ['b']]);
   });
 
   test('a list left out in between, and blanks at the end of a list', () => {
@@ -69,6 +70,8 @@ describe('every combination, refused', () => {
     expect(refusal('VARIANT.GRID', column('wall', 2), column('wall', 3))).toMatch(/^#VALUE! list2 is headed wall as a list before it/);
     expect(refusal('VARIANT.GRID', column('wall'), column('screw', 'M3'))).toMatch(/^#VALUE! list1 has the name wall and no values/);
     expect(refusal('VARIANT.GRID', column(1, { cellError: '#REF!' }))).toMatch(/^#REF! list1 row 2 is #REF!/);
+    expect(refusal('VARIANT.GRID', column(1, NaN))).toMatch(/^#VALUE! list1 row 2 is NaN: give a number or text/);
+    expect(refusal('VARIANT.GRID', column(1, { name: 'a picture' }))).toMatch(/^#VALUE! list1 row 2 is a value of another kind: give a number or text/);
     expect(refusal('VARIANT.GRID', null, column(1))).toMatch(/^#VALUE! list1 is blank/);
     expect(refusal('VARIANT.GRID', [[1, 2], [3, 4]])).toMatch(/^#VALUE! list1: give one row or one column/);
   });

@@ -20,8 +20,8 @@ function checked(value: unknown, limit: unknown, look: unknown, keeps: (value: n
   const asked = look !== undefined;
   const k = asked ? checkable(look) : undefined;
   if (v === undefined || l === undefined || (asked && k === undefined)) return 'not checked';
-  const nouns = [v, l, ...(k === undefined ? [] : [k])].map(({ noun }) => noun).filter(noun => noun !== '');
-  if (new Set(nouns).size > 1) throw wrongInput(`value and limit are not the same quantity: ${nouns.join(' and ')}`, 'limit');
+  const nouns = [...new Set([v.noun, l.noun, k?.noun ?? ''])].filter(noun => noun !== '');
+  if (nouns.length > 1) throw wrongInput(`value and limit are not the same quantity: ${nouns.join(' and ')}`, 'limit');
   if (k !== undefined && !keeps(k.value, l.value)) throw wrongInput(`look is ${k.value}; it must be ${side} the limit ${l.value}`, 'look');
   if (!keeps(v.value, l.value)) return 'fail';
   return k === undefined || keeps(v.value, k.value) ? 'pass' : 'look';

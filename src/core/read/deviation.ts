@@ -14,39 +14,39 @@ export interface Deviations {
   readonly lowerMm: readonly number[];
 }
 
-export const plusMinus = (halfWidthMm: number): Deviation => ({ upperMm: halfWidthMm, lowerMm: halfWidthMm === 0 ? 0 : -halfWidthMm });
-
-const SIGNS = ['+', '-', '−'];
-
-/** Position of the stroke between two deviations, or -1. A stroke inside a fraction has no sign behind it. */
-function strokeAt(text: string): number {
-  for (let i = 1; i < text.length; i++) {
-    if (text[i] !== '/') continue;
-    const rest = text.slice(i + 1).trimStart();
-    if (SIGNS.includes(rest[0] ?? '')) return i;
-  }
-  const last = text.lastIndexOf('/');
-  const rest = text.slice(last + 1).trim();
-  return last > 0 && SIGNS.includes(text[0] ?? '') && (rest === '0' || rest.startsWith('0 ')) ? last : -1;
+/** The half width on both sides. */
+export function plusMinus(halfWidthMm: number): Deviation {
+  if (halfWidthMm < 0) throw wrongInput('a tolerance is a half width of 0 or more, or "+a/-b"');
+  return { upperMm: halfWidthMm, lowerMm: halfWidthMm === 0 ? 0 : -halfWidthMm };
 }
 
-const hasUnit = (text: string): boolean => /[^\d.,+\-−/\s]/.test(text);
+export const PLUS_MINUS = ['±', '+-', '+−', '+/-', '+/−'];
 
-/** The unit at the end of the text, or nothing. */
-const unitOf = (text: string): string => text.replace(/^[\d.,+\-−/\s]*/, '');
+/** Position of the stroke between two deviations, or -1. A stroke inside a fraction has neither a sign nor 0 behind it. */
+export const strokeAt = (text: string): number => text.search(/\/\s*[+\-−]|\/\s*0(?![\d.,])[^/]*$/);
+
+/** Everything that is not part of a number. */
+export const unitsIn = (text: string): string[] => text.split(/[\d.,+\-−/\s]+/).filter(part => part !== '');
+
+/** The text with the unit of what follows it, where it has none. */
+export function withUnitOf(text: string, following: string): string {
+  const units = new Set(unitsIn(following));
+  if (unitsIn(text).length > 0 || units.size === 0) return text;
+  if (units.size > 1) throw wrongInput('give every size its unit');
+  return `${text} ${[...units][0]}`;
+}
 
 export function readDeviation(text: string): Deviation {
   const trimmed = text.trim();
+  const mark = PLUS_MINUS.find(sign => trimmed.startsWith(sign));
+  if (mark !== undefined) return plusMinus(readQuantity(trimmed.slice(mark.length), LENGTH));
   const stroke = strokeAt(trimmed);
   if (stroke < 0) {
-    const half = trimmed.startsWith('±') ? trimmed.slice(1) : trimmed.startsWith('+-') || trimmed.startsWith('+/-') ? trimmed.slice(trimmed.indexOf('-') + 1) : trimmed;
-    const halfWidthMm = readQuantity(half, LENGTH);
-    if (halfWidthMm < 0) throw wrongInput('a tolerance is a half width of 0 or more, or "+a/-b"');
-    return plusMinus(halfWidthMm);
+    if (trimmed.startsWith('+')) throw wrongInput('one side only; write "+0.1/-0", or "±0.1" for both');
+    return plusMinus(readQuantity(trimmed, LENGTH));
   }
   const lower = trimmed.slice(stroke + 1);
-  const upper = trimmed.slice(0, stroke);
-  const upperMm = readQuantity(hasUnit(upper) ? upper : `${upper} ${unitOf(lower)}`, LENGTH);
+  const upperMm = readQuantity(withUnitOf(trimmed.slice(0, stroke), lower), LENGTH);
   const lowerMm = readQuantity(lower, LENGTH);
   if (lowerMm > upperMm) throw wrongInput('the first deviation must be the upper one: "+0.1/-0.2"');
   return { upperMm, lowerMm };

@@ -67,10 +67,7 @@ export const DEVIATION: Kind<Deviation> = {
   accepts: DEVIATION_EXAMPLE,
   shape: 'one',
   read(raw) {
-    if (typeof raw === 'string') return readDeviation(raw);
-    const half = halfWidth.read(raw, NOTHING_READ);
-    if (half < 0) throw wrongInput('a tolerance is a half width of 0 or more, or "+a/-b"');
-    return plusMinus(half);
+    return typeof raw === 'string' ? readDeviation(raw) : plusMinus(halfWidth.read(raw, NOTHING_READ));
   },
 };
 

@@ -125,12 +125,12 @@ class Scanner {
     let number = this.decimal();
     const mark = this.i;
     this.spaces();
-    if (this.text[this.i] === '/') number /= this.denominator();
+    if (this.text[this.i] === '/') number = this.whole(number) / this.denominator();
     else if (isDigit(this.text[this.i])) {
-      const top = this.decimal();
+      const top = this.whole(this.decimal());
       this.spaces();
       if (this.text[this.i] !== '/') throw this.not();
-      number += top / this.denominator();
+      number = this.whole(number) + top / this.denominator();
     } else this.i = mark;
     this.spaces();
     return { number, unit: this.unit() };
@@ -139,8 +139,14 @@ class Scanner {
   private denominator(): number {
     this.i++;
     this.spaces();
-    const value = this.decimal();
+    const value = this.whole(this.decimal());
     if (value === 0) throw this.not();
+    return value;
+  }
+
+  /** "0.1/0.05" is no fraction: two deviations are meant, or a slip. */
+  private whole(value: number): number {
+    if (!Number.isInteger(value)) throw this.not('a fraction has whole numbers');
     return value;
   }
 

@@ -1,7 +1,7 @@
 // A size with its tolerance as text: "1.6 ±10%", "3.2 +0.1/-0", "10 -0.2/-0.4", "3.4..3.6".
 import type { Kind } from '../card';
 import { wrongInput } from '../refuse';
-import { readDeviation } from './deviation';
+import { PLUS_MINUS, readDeviation, strokeAt, unitsIn, withUnitOf } from './deviation';
 import { LENGTH, readQuantity, SHARE, unitsOf } from './quantity';
 
 export interface SizeLimits {
@@ -11,30 +11,18 @@ export interface SizeLimits {
 }
 
 const EXAMPLES = '"1.6 ±10%", "1.6 ±0.16", "3.2 +0.1/-0", "10 -0.2/-0.4" or "3.4..3.6"';
-const PLUS_MINUS = ['±', '+-', '+−', '+/-', '+/−'];
 
 const notLimits = (): Error => wrongInput(`not a size with its limits; give ${EXAMPLES}; units: ${unitsOf(LENGTH)}, one at the end holds for all`);
-
-/** Everything that is not part of a number. */
-const unitsIn = (text: string): string[] => text.split(/[\d.,+\-−/\s]+/).filter(part => part !== '');
-
-/** The text with the unit of what follows it, where it has none. */
-function withUnitOf(text: string, following: string): string {
-  const units = new Set(unitsIn(following));
-  if (unitsIn(text).length > 0 || units.size === 0) return text;
-  if (units.size > 1) throw wrongInput('give every size its unit');
-  return `${text} ${[...units][0]}`;
-}
 
 /** A bare number behind a size in another unit than mm could be meant either way. */
 function refuseBare(text: string, before: string): void {
   if (unitsIn(text).length === 0 && unitsIn(before).some(unit => unit !== 'mm')) throw wrongInput('give the tolerance its unit too');
 }
 
-/** Where the deviations begin, or -1: at the last sign before their stroke, or at the last word before it. A stroke inside a fraction has neither sign nor 0 behind it. */
+/** Where the deviations begin, or -1: at the last sign before their stroke, or at the last word before it. */
 function deviationsAt(text: string): number {
-  const stroke = /\/\s*[+\-−]/.exec(text)?.index ?? /\/\s*0(?![\d.,])[^/]*$/.exec(text)?.index;
-  if (stroke === undefined) return -1;
+  const stroke = strokeAt(text);
+  if (stroke < 0) return -1;
   const before = text.slice(0, stroke).trimEnd();
   const sign = Math.max(before.lastIndexOf('+'), before.lastIndexOf('-'), before.lastIndexOf('−'));
   return sign > 0 ? sign : before.lastIndexOf(' ');

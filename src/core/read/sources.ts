@@ -10,7 +10,7 @@ import { leadingSize, parseSize, type Size } from '../screw/size';
 import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
-import { type Deviation, readDeviation } from './deviation';
+import type { Deviation } from './deviation';
 import { choice, DEVIATION, named, numeric } from './params';
 import * as Q from './quantity';
 import { readQuantity } from './quantity';
@@ -121,7 +121,7 @@ export const lengthTolerance: Kind<Deviation> = {
   accepts: `${DEVIATION.accepts}; or the screw with its end, "ST2.9 cone"`,
   read(raw, earlier) {
     const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
-    if (found === undefined) return typeof raw === 'string' ? readDeviation(raw) : DEVIATION.read(raw, earlier);
+    if (found === undefined) return DEVIATION.read(raw, earlier);
     return lengthDeviation(found.size, earlier.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
   },
 };
