@@ -15,7 +15,6 @@ export const wholeUp = (x: number): number => Math.ceil(x - LIMIT_MARGIN);
 export const PI = Math.PI;
 
 export const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);
-export const sumSquares = (list: readonly number[]): number => list.reduce((total, x) => total + x * x, 0);
 /** Sum over the rows of (a − b)²: half widths out of upper and lower deviations. */
 export const sumSquaredDifferences = (a: readonly number[], b: readonly number[]): number => a.reduce((total, x, i) => total + (x - (b[i] ?? 0)) ** 2, 0);
 export const sumProducts = (a: readonly number[], b: readonly number[]): number => a.reduce((total, x, i) => total + x * (b[i] ?? 0), 0);

@@ -165,7 +165,6 @@ const MATHS: Readonly<Record<string, (...args: MathPiece[]) => MathPiece>> = {
   wholeUp: (a = two) => atom(row(operator('⌈'), a.node, operator('⌉'))),
   normalTail: (a = two) => atom(row(identifier('Φ'), operator(APPLICATION), bracketed(operator('−'), inside(a, POWER)))),
   sum: (...lists) => sumOver(lists, (x = two) => x),
-  sumSquares: (...lists) => sumOver(lists, (x = two) => square(x)),
   sumSquaredDifferences: (...lists) => sumOver(lists, (x = two, y = two) => square(binary('-', x, y))),
   sumProducts: (...lists) => sumOver(lists, (x = two, y = two) => binary('*', x, y)),
   sumWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => binary('*', size(x), width(u, l))),

@@ -156,7 +156,6 @@ const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
   wholeUp: a => over('round up', [a], M.wholeUp),
   normalTail: a => over('normal tail beyond ', [a], M.normalTail),
   sum: list => sumOver([list], item => item, text => text),
-  sumSquares: list => sumOver([list], square, text => `${text}²`),
   sumSquaredDifferences: (a, b) => sumOver([a, b], (x, y) => square(binary('-', x, y)), (x, y) => `(${x} − ${y})²`),
   sumProducts: (a, b) => sumOver([a, b], product, (x, y) => `${x}·${y}`),
   sumWidths: (a, upper, lower) => sumOver([a, upper, lower] as Piece[], (x, u, l) => product(size(x), width(u, l)), (x, u, l) => `|${x}|·(${u} − ${l})`),

@@ -195,7 +195,6 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
   wholeUp: a => valued(atom(`ROUNDUP(${minus(scalar(a), number(1e-9)).text},0)`), a, M.wholeUp),
   normalTail: a => valued(atom(`NORMSDIST(${operation('neg', [scalar(a)]).text})`), a, M.normalTail),
   sum: list => ('range' in list ? atom(`SUM(${list.range})`, listWorth([list], M.sum)) : over([list], M.sum, a => a)),
-  sumSquares: list => ('range' in list ? atom(`SUMSQ(${list.range})`, listWorth([list], M.sumSquares)) : over([list], M.sumSquares, square)),
   sumSquaredDifferences: (a, b) => over([a, b], M.sumSquaredDifferences, (x, y) => square(minus(x, y))),
   sumProducts: (a, b) => over([a, b], M.sumProducts, times),
   sumWidths: (...lists) => over(lists, M.sumWidths, (x = atom(''), u = atom(''), l = atom('')) => times(times(x, sign(x)), minus(u, l))),
