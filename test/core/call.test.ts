@@ -8,8 +8,10 @@ import { columnOf, hasRow, heldOf, tableRange, valueOf, valueOrNone, worthOf } f
 import { number, refusal, value } from '../kit/ask';
 
 describe('what a formula gives back', () => {
-  const giving = (result: unknown, shape: Card['result'] = { shape: 'number', name: 'result', unit: 'mm' }): Card =>
-    card('TEST', 'Units', [param('anything', ANYTHING)], () => result, { result: shape, kind: 'common practice', sources: COMMON_PRACTICE, example: { args: [1], result: 1 } });
+  const NUMBER = { shape: 'number', name: 'result', unit: 'mm' } as const;
+  const of = (formula: (given: unknown) => unknown, result: Card['result'] = NUMBER): Card =>
+    card('TEST', 'Units', [param('anything', ANYTHING)], formula, { result, kind: 'common practice', sources: COMMON_PRACTICE, example: { args: [1], result: 1 } });
+  const giving = (result: unknown, shape?: Card['result']): Card => of(() => result, shape);
 
   test('a number, a text, a truth', () => {
     expect(callCard(giving(1.5), [1])).toEqual({ ok: true, value: 1.5 });
@@ -44,11 +46,10 @@ describe('what a formula gives back', () => {
   });
 
   test('a fault of the program is no refusal', () => {
-    const faulty = (formula: () => unknown): Card => card('TEST', 'Units', [param('anything', ANYTHING)], formula, { result: { shape: 'number', name: 'result', unit: '' }, kind: 'common practice', sources: COMMON_PRACTICE, example: { args: [1], result: 1 } });
-    expect(() => callCard(faulty(() => ({ not: 'a cell' })), [1])).toThrow(TypeError);
-    expect(() => callCard(faulty(() => undefined), [1])).toThrow(TypeError);
-    expect(() => callCard(faulty(() => { throw new RangeError('slip'); }), [1])).toThrow(RangeError);
-    expect(callCard(faulty(() => { throw new Refused('#N/A', 'not held', 'size'); }), [1])).toEqual({ ok: false, code: '#N/A', message: 'not held', argument: 'size' });
+    expect(() => callCard(of(() => ({ not: 'a cell' })), [1])).toThrow(TypeError);
+    expect(() => callCard(of(() => undefined), [1])).toThrow(TypeError);
+    expect(() => callCard(of(() => { throw new RangeError('slip'); }), [1])).toThrow(RangeError);
+    expect(callCard(of(() => { throw new Refused('#N/A', 'not held', 'size'); }), [1])).toEqual({ ok: false, code: '#N/A', message: 'not held', argument: 'size' });
   });
 });
 
