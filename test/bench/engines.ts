@@ -80,11 +80,11 @@ function expectSame(theirs: readonly unknown[]): void {
 
 export async function engines(): Promise<Figure[]> {
   const results = ROWS * ASKED.length;
-  let best = Infinity;
+  let [best, clock] = [Infinity, Infinity];
   for (let i = 0; i < 3; i++) {
-    const start = processorMs();
+    const [start, at] = [processorMs(), performance.now()];
     for (let row = 1; row <= ROWS; row++) ours(row);
-    best = Math.min(best, processorMs() - start);
+    [best, clock] = [Math.min(best, processorMs() - start), Math.min(clock, performance.now() - at)];
   }
   const folder = await mkdtemp(path.join(tmpdir(), 'bench-'));
   try {
@@ -104,8 +104,8 @@ export async function engines(): Promise<Figure[]> {
     return [
       {
         what: '100,000 rows of five results, against LibreOffice', target: { words: '≥ 3 times as fast', isMet: office.processor * 1000 >= 3 * best, otherwise: 'each call reads and judges its arguments, which a plain formula does not' },
-        measured: `${each(best)} a result against ${each(office.processor * 1000)}: ${fewer(office.processor * 1000)}`,
-        how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; fastest of three (by the clock ${digits(office.clock)} s)`,
+        measured: `${each(best)} a result against ${each(office.processor * 1000)}: ${fewer(office.processor * 1000)}; by the clock ${digits(clock / 1000)} s against ${digits(office.clock)} s: ${digits((office.clock * 1000) / clock)} times`,
+        how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; processor time, fastest of three. In a sheet the work of the host comes on top of either`,
       },
       {
         what: 'the same rows, against Gnumeric', measured: gnumeric > loading / 50 ? `${each(best)} a result against ${each(gnumeric)}: ${fewer(gnumeric)}` : `too little to be told from loading the file, which takes ${each(loading)} a result`,

@@ -39,8 +39,8 @@ describe('ISO 1478:1999, tapping screw threads (read in secondary copies; d2 min
   });
   test.each(ISO_1478)('what is told by d1 max and d2 max of %s: HOLE.RELIEF, HOLE.TIGHT, ENGAGEMENT.RATIO, BOSS.OD.RULE, HOLE.FLOATING', (size, _pitch, majorMax, _majorMin, rootMax) => {
     near(number('HOLE.RELIEF', size), majorMax + 0.2);
-    near(number('HOLE.TIGHT', size, rootMax, 0), 1);
-    near(number('ENGAGEMENT.RATIO', majorMax, size), 1);
+    near(number('HOLE.TIGHT', size, 1.1 * rootMax, 0), 1.1);
+    near(number('ENGAGEMENT.RATIO', 3 * majorMax, size), 3);
     near(number('BOSS.OD.RULE', size, 2), 2 * majorMax);
     near(number('HOLE.FLOATING', size, 0), majorMax);
   });
@@ -128,7 +128,7 @@ describe('heads, ISO 7045 and ISO 7049 (read in secondary copies)', () => {
   test.each([...ISO_7045, ...ISO_7049])('RECESS.DIAMETER, RECESS.DEPTH.MIN and RECESS.FLUSH clear the largest head of %s pan', (size, diaMax, _diaMin, heightMax) => {
     near(number('RECESS.DIAMETER', `${size} pan`, 0), diaMax);
     near(number('RECESS.DEPTH.MIN', `${size} pan`, 0), heightMax);
-    near(number('RECESS.FLUSH', heightMax, `${size} pan`), 0);
+    near(number('RECESS.FLUSH', heightMax + 0.3, `${size} pan`), 0.3);
   });
   test.each([...ISO_7045, ...ISO_7049])('BOARD.KEEPOUT takes the largest head of %s pan, PULLOUT.SEAT and BEARING the smallest', (size, diaMax, diaMin) => {
     near(number('BOARD.KEEPOUT', `${size} pan`, 1), diaMax);

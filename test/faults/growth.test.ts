@@ -57,7 +57,7 @@ const READERS: Readonly<Record<string, (text: string) => void>> = Object.fromEnt
   ).map(([id, place, ...args]) => [`${id} ${place + 1}`, (text: string) => void call(id, Object.assign([...args], { [place]: text }))]),
 );
 
-describe.each(Object.entries(READERS))('%s', (_, read) => {
+describe.each(Object.entries(READERS))('the time to read a text grows with its length: %s', (_, read) => {
   test.each(Object.entries(BOMBS))('%s', (__, bomb) => {
     const ratio = growth(read, bomb);
     if (ratio !== undefined) expect(ratio).toBeLessThan(MOST);
