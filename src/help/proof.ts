@@ -13,7 +13,7 @@ export interface Claim {
 
 const RUNTIME = 'Microsoft’s own runtime of custom functions (package @microsoft/office-js 1.1.110) in headless Chromium, with the built functions.js; the host around it is made up, after the messages that the runtime sends';
 const functions = { standIn: RUNTIME, test: 'test/runtime/functions.test.ts' } as const;
-const demo = { standIn: 'the same runtime; a call is sent when those that it waits for have been handed over', test: 'test/runtime/demo.test.ts' } as const;
+const demo = { standIn: 'the same runtime; a call is sent when those that it waits for have their answer', test: 'test/runtime/demo.test.ts' } as const;
 const faults = { standIn: 'the built bench in Chromium', test: 'test/browser/faults.test.ts' } as const;
 
 export const CLAIMS: readonly Claim[] = [
@@ -23,8 +23,8 @@ export const CLAIMS: readonly Claim[] = [
     ...functions, title: 'answers and refusals are those of the core', open: 'what each platform really sends: the first eight checks below',
   },
   { claim: 'An error handed in comes back as that error; #REF! and #NAME? come back as #VALUE! with the same message, because the runtime has no number for them', ...functions, title: 'an error handed in comes back as that error where the runtime has a number for it, and is named in the message', open: 'whether the message is shown; hosts often hide it' },
-  { claim: 'The demo workbook settles in two hand-overs, and every call in it answers as the core does, with blank cells as on the desktop and as on the web', ...demo, title: 'every call answers as the core does', open: 'the time in Excel, where the pane may be closed and the machine busy' },
-  { claim: 'A whole table is one hand-over; a chain of single cells is one for every link', ...demo, title: 'a chain of single functions', open: 'the same' },
+  { claim: 'The demo workbook settles in two batches of calls, and every call in it answers as the core does, with blank cells as on the desktop and as on the web', ...demo, title: 'every call answers as the core does', open: 'the time in Excel, where the pane may be closed and the machine busy' },
+  { claim: 'A whole table is one batch; a chain of single cells is one for every link', ...demo, title: 'a chain of single functions', open: 'the same' },
   { claim: 'The bench shows in every cell of the demo what the core answers', standIn: 'the built bench in Chromium', test: 'test/runtime/bench.test.ts', title: 'every demo cell with a call of ours', open: 'nothing: the bench is what it is' },
   { claim: 'functions.json fits the published schema; no name is a cell, none repeats, no text is too long, it is smaller than a megabyte', standIn: 'the definition of custom functions in @microsoft/app-manifest 1.1.2', test: 'test/manifest/schema.test.ts', title: 'functions.json has no fault', open: 'which of these limits Excel enforces for an XML manifest' },
   { claim: 'manifest.xml is whole: icons, links between its parts, https, lengths; its XML fits the schema', standIn: 'a lint, and the published XSD', test: 'test/manifest/manifest.test.ts', title: 'has none of the faults that the schema lets through', open: 'installing it' },

@@ -14,8 +14,8 @@ beforeAll(async () => {
 });
 afterAll(() => host.close());
 
-const printed = (what: string, calls: number, links: number, { handOvers, ms }: { readonly handOvers: number; readonly ms: number }): void =>
-  console.log(`${what}: ${calls} calls, ${links} deep, ${handOvers} hand-overs, settled after ${(ms / 1000).toFixed(2)} s`);
+const printed = (what: string, calls: number, links: number, { batches, ms }: { readonly batches: number; readonly ms: number }): void =>
+  console.log(`${what}: ${calls} calls, ${links} deep, ${batches} batches, settled after ${(ms / 1000).toFixed(2)} s`);
 
 describe.each<[string, Blank]>([['desktop', 0], ['web', null]])('demo workbook, blank cells as on the %s', (platform, blank) => {
   const order = levels(sourceOf(demoWorkbook), blank);
@@ -30,7 +30,7 @@ describe.each<[string, Blank]>([['desktop', 0], ['web', null]])('demo workbook, 
       expect(settled.results[i], where).toEqual({ ok: true, value: answer.value });
     });
     printed(`demo workbook, ${platform}`, calls.length, order.length, settled);
-    expect(settled.handOvers).toBeLessThanOrEqual(2);
+    expect(settled.batches).toBeLessThanOrEqual(2);
   });
 });
 
@@ -69,6 +69,6 @@ describe('one table against the same as single cells, 100 variants', () => {
     const settled = await host.calculate(chain);
     printed('a chain of single functions', chain.flat().length, chain.length, settled);
     expect(settled.results.every(({ ok }) => ok)).toBe(true);
-    expect(settled.handOvers).toBe(chain.length);
+    expect(settled.batches).toBe(chain.length);
   });
 });

@@ -31,7 +31,7 @@ export interface Handed {
 export interface Settled {
   /** In the order of the calls. */
   readonly results: readonly Handed[];
-  readonly handOvers: number;
+  readonly batches: number;
   readonly ms: number;
 }
 
@@ -66,7 +66,7 @@ function host(): void {
   const page = window as unknown as HostWindow;
   const rows = new Map<number, Row>();
   let next = 0;
-  let handOvers = 0;
+  let batches = 0;
   let waiting: { readonly upTo: number; readonly done: () => void } | undefined;
 
   const bridge = {
@@ -77,7 +77,7 @@ function host(): void {
       const body = { Results: actions.map(action => ({ ActionId: action.Id, Value: null })) };
       setTimeout(() => bridge.onMessageFromHost(JSON.stringify({ id, type: 2, message: { statusCode: 200, headers: {}, body } })), 0);
       for (const { ArgumentInfo } of actions.filter(({ Name }) => Name === 'SetInvocationArrayResults')) {
-        handOvers++;
+        batches++;
         for (const row of ArgumentInfo.Arguments[0]) rows.set(row[0], row);
       }
       if (waiting !== undefined && rows.size >= waiting.upTo) waiting.done();
@@ -89,7 +89,7 @@ function host(): void {
     // the runtime hands over at most once in half a second: a call before must not count
     await new Promise(rested => setTimeout(rested, 600));
     const first = next;
-    const before = handOvers;
+    const before = batches;
     const start = performance.now();
     for (const level of levels) {
       const settled = new Promise<void>(done => (waiting = { upTo: next + level.length, done }));
@@ -102,7 +102,7 @@ function host(): void {
       const [, ok, value, code] = rows.get(first + i) as Row;
       return ok ? { ok, value } : { ok, value, code };
     });
-    return { results, handOvers: handOvers - before, ms };
+    return { results, batches: batches - before, ms };
   };
 }
 
