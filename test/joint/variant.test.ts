@@ -112,6 +112,12 @@ describe('ranks, by hand', () => {
     expect(flat('VARIANT.RANK', [['1 in'], [20]], 'max', 1)).toEqual([1, 2]);
   });
 
+  test('one blank in the last row leaves the row where it is; a date or a word is no number', () => {
+    expect(flat('VARIANT.RANK', [[1, 2], [2, 0]], 'max', 1)).toEqual([1, '–']);
+    expect(flat('VARIANT.RANK', column(1, true, 'wide', '3 mm wide', 2), 'max', 1)).toEqual([2, '–', '–', '–', 1]);
+    expect(flat('VARIANT.RANK', column(2, 3), ' Max ', 1)).toEqual([2, 1]);
+  });
+
   test('blank rows at the end of table and states are left out', () => {
     expect(flat('VARIANT.RANK', column(1, 2, 0, null), 'max', 1)).toEqual([2, 1]);
     expect(flat('VARIANT.RANK', column(1, 2, 0, null), 'max', 1, column('pass', 'pass', '', 0))).toEqual([2, 1]);

@@ -1,0 +1,209 @@
+// Each rule of the joint on both sides of its limit, the forms in which a joint may be given, and what its card says.
+import { describe, expect, test } from 'vitest';
+import { refusal, value } from '../kit/ask';
+
+type Inputs = Readonly<Record<string, unknown>>;
+type Rows = unknown[][];
+
+const SOUND: Inputs = { screw: 'ST2.9', head: 'pan', length: 16, material: 'ABS', wall: 3, 'board plane': 5.5, seat: 2.5, board: 1.6, hole: 3.4, relief: 0.8, pilot: 2.46, 'boss OD': 5.6, 'boss height': 14, 'hole depth': 14.7, 'bottom gap': 1 };
+
+const block = (inputs: Inputs): Rows => [Object.keys(inputs), Object.values(inputs)];
+const beside = (inputs: Inputs): Rows => Object.entries(inputs);
+const cells = (inputs: Inputs, ...outputs: string[]): unknown[] => (value('JOINT.TABLE', block(inputs), [outputs]) as Rows)[1] as unknown[];
+const ruleOf = (inputs: Inputs, name: string): unknown[] | undefined => (value('CHECK.JOINT', beside(inputs)) as Rows).find(row => row[0] === name);
+const state = (inputs: Inputs, name: string): unknown => ruleOf(inputs, name)?.[4] ?? 'left out';
+
+test('the sound joint passes, and has no reason to give', () => {
+  expect(cells(SOUND, 'state', 'reason', 'all computed')).toEqual(['pass', '–', true]);
+  for (const row of (value('CHECK.JOINT', beside(SOUND)) as Rows).slice(1)) expect([row[4], row[6]]).toEqual(['pass', '–']);
+});
+
+describe('each rule on both sides of its limit', () => {
+  test.each<[string, Inputs, string]>([
+    ['head fits the recess', { allowance: '0 mm' }, 'pass'],
+    ['head fits the recess', { allowance: '0 mm', 'head diameter': 5.6, seat: '0 mm' }, 'left out'],
+    ['head hidden', { 'board plane': 5.11 }, 'pass'],
+    ['head hidden', { 'board plane': 5.09 }, 'look'],
+    ['head hidden', { 'board plane': 4.91 }, 'look'],
+    ['head hidden', { 'board plane': 4.89 }, 'fail'],
+    ['seat under the cone', {}, 'left out'],
+    ['screw passes the hole', { hole: 2.91 }, 'pass'],
+    ['screw passes the hole', { hole: 2.9 }, 'fail'],
+    ['a standard length exists', { length: 15 }, 'fail'],
+    ['thread holds at the mouth', { pilot: 2.7 }, 'pass'],
+    ['thread holds at the mouth', { pilot: 2.76 }, 'fail'],
+    ['pilot not too tight at the tip', { pilot: 2.2 }, 'look'],
+    ['pilot not too tight at the tip', { pilot: 2.1 }, 'fail'],
+    ['engagement', { ratio: 2.5 }, 'pass'],
+    ['engagement', { ratio: 2.6 }, 'fail'],
+    ['screw does not bottom', { 'hole depth': 14.05 }, 'pass'],
+    ['screw does not bottom', { 'hole depth': 13.9 }, 'fail'],
+    ['board free on the sleeve', { 'board hole': 6 }, 'left out'],
+    ['board free on the sleeve', { sleeve: 2, 'board hole': 7.1 }, 'pass'],
+    ['board free on the sleeve', { sleeve: 2, 'board hole': 6.9 }, 'fail'],
+    ['board held by the boss', {}, 'left out'],
+    ['board held by the boss', { 'board hole': 3.5 }, 'pass'],
+    ['board held by the boss', { 'board hole': 4 }, 'fail'],
+    ['landing ring', { 'boss OD': 5.1 }, 'pass'],
+    ['landing ring', { 'boss OD': 4.9 }, 'look'],
+    ['landing ring', { 'boss OD': 4.3 }, 'fail'],
+    ['sink', { 'boss OD': 6.2 }, 'look'],
+    ['sink', { 'boss OD': 6.2, face: 'show' }, 'fail'],
+    ['sink', { face: 'show' }, 'pass'],
+    ['slenderness', { 'slender limit': 2.51 }, 'pass'],
+    ['slenderness', { 'slender limit': 2.49 }, 'look'],
+    ['slenderness', { 'boss height': 28.1, 'hole depth': 14.7 }, 'fail'],
+    ['core pin', { 'pin limit': 5.98 }, 'pass'],
+    ['core pin', { 'pin limit': 5.97 }, 'look'],
+    ['planned gap', { gap: 0.1 }, 'look'],
+  ])('%s with %j: %s', (rule, change, expected) => expect(state({ ...SOUND, ...change }, rule)).toBe(expected));
+
+  test('a rule says value, limit and basis, and an unchecked one why', () => {
+    expect(ruleOf({ ...SOUND, ratio: 2.6 }, 'engagement')?.slice(1, 6)).toEqual([expect.closeTo(7.34 / 2.9, 9), 2.6, 'worst-case full thread ÷ d', 'fail', 'common practice']);
+    expect(ruleOf(SOUND, 'slenderness')?.slice(1, 3)).toEqual([2.5, 5]);
+    expect(ruleOf({ ...SOUND, gap: 0.1 }, 'planned gap')?.slice(1, 3)).toEqual([0.1, 0]);
+    expect(ruleOf(SOUND, 'core pin')?.[2]).toBe(6);
+    expect(ruleOf({ ...SOUND, length: 15 }, 'a standard length exists')?.slice(1, 3)).toEqual(['–', '–']);
+    expect(ruleOf({ ...SOUND, 'boss height': null }, 'slenderness')?.slice(1)).toEqual([expect.stringMatching(/^no value: boss height is blank/), '–', 'boss height ÷ outside diameter', 'not checked', 'common practice', 'mend the input that is named']);
+    expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([false, expect.stringMatching(/^slenderness: not checked, boss height is blank|not checked, boss height is blank/)]);
+  });
+
+  test('the reason is that of the first rule of the worst state', () => {
+    expect(cells({ ...SOUND, gap: 0.1, ratio: 3 }, 'state', 'reason')).toEqual(['fail', 'engagement: engagement ratio 2.497 is below 3']);
+    expect(cells({ ...SOUND, 'slender limit': 2, 'pin limit': 5 }, 'state', 'reason')).toEqual(['look', 'slenderness: slenderness 2.5 is above 2']);
+  });
+
+  test('no stock length is an answer of the joint, any other missing length is not checked', () => {
+    const joint = { ...SOUND, length: 'default' };
+    expect(state({ ...joint, 'hole depth': 8 }, 'a standard length exists')).toBe('fail');
+    expect(state({ ...joint, 'hole depth': { cellError: '#N/A' } }, 'a standard length exists')).toBe('not checked');
+    expect(state({ ...joint, 'hole depth': 8 }, 'screw does not bottom')).toBe('not checked');
+  });
+
+  test('base functions keep their limits: a screw that does not reach the boss has no pilot at its tip', () => {
+    const short = { ...SOUND, length: 4.5, 'board plane': 8, seat: 5 };
+    expect(cells({ ...short, 'pilot held at': 'mouth' }, 'pilot at tip')[0]).toMatch(/^no value: depth of HOLE\.AT is -\d\.\d+; it must be at least 0 mm$/);
+    expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+; it must be at least 0 mm$/);
+  });
+});
+
+describe('the forms in which a joint is given', () => {
+  const card = (inputs: Rows, ...rest: unknown[]): Rows => value('JOINT.CARD', inputs, ...rest) as Rows;
+  const engagementOf = (rows: Rows): unknown => rows.find(([name]) => name === 'engagement min')?.[1];
+
+  test('two columns, or a header row with a row for each variant, are the same joint', () => {
+    expect(card(beside(SOUND))).toEqual(card(block(SOUND)));
+    expect(engagementOf(card([...block(SOUND), Object.values({ ...SOUND, length: 19 })], 2))).toBeCloseTo(7.34 + 3, 9);
+    expect(refusal('JOINT.CARD', block(SOUND), 2)).toBe('#VALUE! variant is 2; there are 1');
+  });
+
+  test('blank rows between names do not count; a name twice or unknown does', () => {
+    expect(card([['', ''], [0, 0], ...beside(SOUND), [null, null]])).toEqual(card(beside(SOUND)));
+    expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wall', 3]])).toBe('#VALUE! inputs has "wall" twice');
+    expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wal', 3]])).toBe('#VALUE! inputs: "wal" is not a name of a joint input; did you mean "wall"?');
+  });
+
+  test('two names in the first row of two columns are a header', () => {
+    expect(engagementOf(card([['screw', 'head'], ['ST2.9', 'pan']]))).toMatch(/^no value: board plane is blank|^no value: /);
+    expect((value('JOINT.TABLE', [['screw', 'Length'], ['ST2.9', 16]], [['screw length']]) as Rows)[1]).toEqual([16]);
+    expect(card([['screw', 'head'], ['ST2.9', 'pan'], ['M3', 'pan']], 2).find(([name]) => name === 'weakest')?.[1]).toMatch(/^no value: /);
+  });
+
+  test('names in any case, with spaces or underscores', () => {
+    expect(value('JOINT.VALUE', [[' BOARD_PLANE', 'seat', 'Screw', 'wall']], [[5.5, 2.5, 'ST2.9', 2.5]], 'Recess  depth ')).toBe(3);
+    expect(value('JOINT.VALUE', [['board\u00a0plane', 'seat', 'screw', 'wall']], [[5.5, 2.5, 'ST2.9', 2.5]], 'recess_depth')).toBe(3);
+  });
+
+  test('what is no name', () => {
+    expect(refusal('JOINT.VALUE', [['wall', { cellError: '#REF!' }]], [[1, 2]], 'grip')).toBe('#REF! names has #REF! for a name');
+    expect(refusal('JOINT.VALUE', [[5, 'wall']], [[1, 2]], 'grip')).toBe('#VALUE! names: 5 is not a name of a joint input');
+    expect(refusal('JOINT.VALUE', [['wall', 'screw']], [[1, 2, 3]], 'grip')).toBe('#VALUE! names has 2 cells and values has 3; give equal counts');
+    expect(refusal('JOINT.VALUE', [['wall', 'screw'], ['seat', 'gap']], [[1, 2]], 'grip')).toBe('#VALUE! names: give one row or one column');
+    expect(refusal('JOINT.TABLE', [[0, ''], [1, 2]])).toBe('#VALUE! inputs has no names in its first row');
+    expect(refusal('JOINT.TABLE', block(SOUND), [['grip', 0, 'state']])).toBe('#VALUE! outputs is blank at 2');
+    const long = 'x'.repeat(80);
+    expect(refusal('JOINT.TABLE', [[long], [1]])).toContain(`"${'x'.repeat(60)}" is not a name`);
+  });
+
+  test('no outputs asked are all of them, in their order', () => {
+    const names = (value('JOINT.OUTPUTS') as Rows).slice(1).map(([name]) => name);
+    const header = (rows: unknown): unknown[] => ((rows as Rows)[0] as string[]).map(name => name.replace(/ \(.*\)$/, ''));
+    expect(header(value('JOINT.TABLE', block(SOUND)))).toEqual(names);
+    expect(header(value('JOINT.TABLE', block(SOUND), [[0], ['']]))).toEqual(names);
+  });
+
+  test('more than one variant is too many for a check', () => {
+    expect(refusal('CHECK.JOINT', [...block(SOUND), Object.values(SOUND)])).toBe('#VALUE! inputs has 2 variants; give one: two columns name and value, or a header row and one row');
+  });
+});
+
+describe('lists of names', () => {
+  test('inputs and outputs have unit, default and meaning; what has no unit has a dash', () => {
+    const inputs = new Map((value('JOINT.INPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
+    expect(inputs.get('wall')).toEqual(['mm', 'required', 'nominal housing wall']);
+    expect(inputs.get('ratio')).toEqual(['–', '2', 'full-thread engagement asked at worst case, ÷ d']);
+    expect(inputs.get('hole draft')?.slice(0, 2)).toEqual(['°', '0.25']);
+    const outputs = new Map((value('JOINT.OUTPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
+    expect(outputs.get('pull-out')).toEqual(['N', 'estimate: thread pull-out at worst-case engagement']);
+    expect(outputs.get('state')).toEqual(['–', 'worst state of all rules']);
+  });
+});
+
+describe('the card says where each value is from', () => {
+  const rowOf = (inputs: Inputs, name: string): unknown[] => (value('JOINT.CARD', beside(inputs)) as Rows).find(row => row[0] === name) ?? [];
+
+  test('given, by default, or worked out', () => {
+    expect(rowOf(SOUND, 'screw length').slice(1)).toEqual([16, 'mm', 'given', 'pass', 'given']);
+    for (const length of [undefined, null, '', 0, ' Default ']) expect(rowOf({ ...SOUND, length }, 'screw length')[5]).not.toBe('given');
+    expect(rowOf({ ...SOUND, length: null }, 'screw length')[1]).toBe(16);
+    expect(rowOf({ ...SOUND, pilot: null }, 'pilot hole')[3]).toMatch(/= 2\.32\d*$/);
+    expect(rowOf({ ...SOUND, 'hole depth': null }, 'hole depth').slice(3)).toEqual([expect.stringContaining('14'), '–', 'default: boss height']);
+    expect(rowOf(SOUND, 'hole depth')[5]).toBe('given');
+    expect(rowOf(SOUND, 'recess depth').slice(1, 3)).toEqual([3, 'mm']);
+    expect(rowOf(SOUND, 'recess depth')[3]).toMatch(/ = 3$/);
+    expect(rowOf(SOUND, 'weakest').slice(2, 5)).toEqual(['–', '–', '–']);
+  });
+
+  test('the state stands at the output that a rule judges, the worst where there are more', () => {
+    expect(rowOf({ ...SOUND, pilot: 2.1 }, 'pilot at tip')[4]).toBe('fail');
+    expect(rowOf({ ...SOUND, gap: 0.1 }, 'grip')[4]).toBe('look');
+    expect(rowOf({ ...SOUND, length: 15 }, 'screw length')[4]).toBe('fail');
+    expect(rowOf(SOUND, 'boss mass')[4]).toBe('–');
+  });
+
+  test('an output without value says why', () => {
+    expect(rowOf({ ...SOUND, 'boss height': null }, 'slenderness').slice(1)).toEqual([expect.stringMatching(/^no value: boss height is blank/), '–', '–', 'not checked', '–']);
+    expect(rowOf(SOUND, 'state').slice(1)).toEqual(['pass', '–', '–', '–', '–']);
+  });
+});
+
+describe('CHECK.BOSS: the rules of the boss, and two that pull against each other', () => {
+  const boss = (change: Inputs = {}): Map<unknown, unknown[]> => new Map((value('CHECK.BOSS', beside({ ...SOUND, ...change })) as Rows).slice(1).map(([name, ...rest]) => [name, rest]));
+
+  test('its rows', () => {
+    expect([...boss().keys()]).toEqual(['thread holds at the mouth', 'pilot not too tight at the tip', 'landing ring', 'sink', 'slenderness', 'core pin', 'outside diameter and sink agree', 'engagement and core pin agree']);
+  });
+
+  test('outside diameter: od ratio × d asked, pilot + 2 × sink limit × wall allowed', () => {
+    const row = boss({ 'od ratio': 2 }).get('outside diameter and sink agree');
+    expect(row?.slice(0, 2)).toEqual([expect.closeTo(5.8, 9), expect.closeTo(2.46 + 2 * 0.6 * 3, 9)]);
+    expect([row?.[3], row?.[5]]).toEqual(['pass', '–']);
+    const wide = boss({ 'od ratio': 2.2 }).get('outside diameter and sink agree');
+    expect([wide?.[3], wide?.[5]]).toEqual(['look', 'both agree from a wall of 3.267 mm']);
+    expect(boss({ 'od ratio': 2.2, wall: 3.267 }).get('outside diameter and sink agree')?.[3]).toBe('pass');
+  });
+
+  test('core pin: the depth that ratio × d needs at worst case, pin limit × pilot allowed', () => {
+    // 16 + 0.8 − (4.1 − 0.26) + 1 is needed with 7.34 of engagement; 2 d are 5.8
+    const row = boss().get('engagement and core pin agree');
+    expect(row?.slice(0, 2)).toEqual([expect.closeTo(13.96 - 7.34 + 5.8, 9), expect.closeTo(6 * 2.46, 9)]);
+    expect([row?.[3], row?.[5]]).toEqual(['pass', '–']);
+    const deep = boss({ ratio: 3 }).get('engagement and core pin agree');
+    expect([deep?.[3], deep?.[5]]).toEqual(['look', expect.stringMatching(/^a pin of 6\.\d+ times its diameter is needed; ask the moulder$/)]);
+  });
+
+  test('what is missing is not checked', () => {
+    const row = boss({ pilot: { cellError: '#N/A' } }).get('outside diameter and sink agree');
+    expect(row).toEqual(['no value: pilot is #N/A', '–', expect.any(String), 'not checked', 'common practice', '–']);
+  });
+});
