@@ -90,6 +90,7 @@ describe('SCREW.CARD', () => {
     expect(shown.get('size')).toEqual(['#4-40', '–', '–', expect.stringMatching(/^ASME B1\.1:/), '–']);
     expect(shown.get('head')?.slice(0, 3)).toEqual(['countersunk', '–', '–']);
     expect(shown.get('head angle (included)')?.slice(0, 3)).toEqual([82, '°', 'nominal']);
+    expect(shown.get('threads per inch')?.slice(0, 3)).toEqual([40, '1/in', 'nominal']);
     const maxima = rows('SCREW.CARD', '#4-40', 'flat').filter(row => row[0] === 'head diameter A' && row[3] === 'max');
     expect(maxima[0]?.[1]).toBeCloseTo(0.212 * INCH, 12);
     expect(maxima[0]?.[2]).toBe('mm');

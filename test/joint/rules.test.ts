@@ -68,6 +68,12 @@ describe('each rule on both sides of its limit', () => {
     expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([false, expect.stringMatching(/^slenderness: not checked, boss height is blank|not checked, boss height is blank/)]);
   });
 
+  test('of a raised head only the raised part stands above the recess floor: O 0.104 − H 0.067 in (ASME B18.6.3, H from memory), f 0.7 (ISO 7047)', () => {
+    const raised = (screw: string, length: number): unknown => cells({ ...SOUND, screw, head: 'raised countersunk', length }, 'subflush')[0];
+    expect(raised('#4 B', 15.875)).toBeCloseTo(3 - (0.104 - 0.067) * 25.4, 9);
+    expect(raised('M3', 16)).toBeCloseTo(3 - 0.7, 9);
+  });
+
   test('the reason is that of the first rule of the worst state', () => {
     expect(cells({ ...SOUND, gap: 0.1, ratio: 3 }, 'state', 'reason')).toEqual(['fail', 'engagement: engagement ratio 2.497 is below 3']);
     expect(cells({ ...SOUND, 'slender limit': 2, 'pin limit': 5 }, 'state', 'reason')).toEqual(['look', 'slenderness: slenderness 2.5 is above 2']);

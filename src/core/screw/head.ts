@@ -72,15 +72,16 @@ const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: re
 const headFamily = (size: Size): SizeFamily => (size.family === 'M' || size.family === 'ST' ? size.family : '#');
 
 const plainText = (text: string): string => text.trim().toLowerCase().replace(/[\s\u00a0]+/g, ' ').replace(/ ?head$/, '');
-const standardName = (table: Table): string => table.standard.toLowerCase();
+const tight = (text: string): string => text.toLowerCase().replace(' ', '');
+const isCalled = (head: (typeof HEADS)[number], word: string): boolean => head.words?.includes(word) === true || tight(head.table.standard) === tight(word);
 
 export function parseHead(text: string, size: Size): Head {
   const word = plainText(text);
   const mine = HEADS.filter(head => head.family === headFamily(size));
-  const found = mine.find(head => head.words?.includes(word) === true || standardName(head.table) === word || standardName(head.table).replace(' ', '') === word.replace(' ', ''));
+  const found = mine.find(head => isCalled(head, word));
   if (found !== undefined) return found;
   const offered = mine.map(head => head.words?.[0] ?? head.table.standard).join(', ');
-  if (HEADS.some(head => head.words?.includes(word) === true || standardName(head.table) === word)) {
+  if (HEADS.some(head => isCalled(head, word))) {
     throw notInTable(`head "${text}" is not held for ${size.text}; held are ${offered}`);
   }
   throw wrongInput(`"${text}" is not a head for ${size.text}; say ${offered}`);

@@ -3,7 +3,7 @@ import type { Deviation } from '../read/deviation';
 import { isCountersunk, type Head } from './head';
 import { lengthDeviation, standardLengthsMm } from './length';
 import type { Size } from './size';
-import { heldOf, columnOf, valueOrNone } from '../table';
+import { heldOf, valueOrNone } from '../table';
 import type { Table } from '../kinds';
 import { type End, threadRow, threadTable } from './thread';
 
@@ -24,8 +24,8 @@ function tableRows(table: Table, row: string): CardRow[] {
   return table.columns.flatMap(({ key, title, unit, limit }): CardRow[] => {
     const value = valueOrNone(table, row, key);
     if (value === undefined) return [];
-    const isLength = unit === 'mm' || unit === 'in';
-    return [[title, value, isLength ? 'mm' : unit === 'deg' ? '°' : unit, limit ?? columnOf(table, key)?.limit ?? '–', edition(table), heldOf(table, row, key)]];
+    // lengths are shown in mm, whatever the table prints
+    return [[title, value, unit === 'in' ? 'mm' : unit, limit ?? '–', edition(table), heldOf(table, row, key)]];
   });
 }
 
