@@ -1,0 +1,111 @@
+// Values of the joint worked by hand, where a part is there and where it is not; and the remedies by hand.
+import { describe, expect, test } from 'vitest';
+import { value } from '../kit/ask';
+
+type Inputs = Readonly<Record<string, unknown>>;
+type Rows = unknown[][];
+
+const SOUND: Inputs = { screw: 'ST2.9', head: 'pan', length: 16, material: 'ABS', wall: 3, 'board plane': 5.5, seat: 2.5, board: 1.6, hole: 3.4, relief: 0.8, pilot: 2.46, 'pilot held at': 'mouth', 'boss OD': 5.6, 'boss height': 14, 'hole depth': 14.7, 'bottom gap': 1 };
+
+const of = (change: Inputs, output: string): unknown => {
+  const inputs = { ...SOUND, ...change };
+  return (value('JOINT.TABLE', [Object.keys(inputs), Object.values(inputs)], [[output]]) as Rows)[1]?.[0];
+};
+const close = (change: Inputs, output: string, expected: number): void => expect(of(change, output), `${output} of ${JSON.stringify(change)}`).toBeCloseTo(expected, 9);
+const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
+
+describe('a sleeve takes the place of the board', () => {
+  test('in the stack and the grip, with its own tolerance', () => {
+    close({}, 'boss stack', 5.5 + 1.6 + 14);
+    close({ sleeve: 2 }, 'boss stack', 5.5 + 2 + 14);
+    close({}, 'grip', 2.5 + 1.6);
+    close({ sleeve: 2 }, 'grip', 2.5 + 2);
+    close({ board: 0 }, 'grip', 2.5);
+    // 16 − 0.8 − (2.5 + 0.1 + 1.6 + 0.16) − (0.8 + 0.1) − 2.6
+    close({}, 'engagement min', 7.34);
+    close({ sleeve: 2, 'sleeve tolerance': 0.05 }, 'engagement min', 16 - 0.8 - (2.5 + 0.1 + 2 + 0.05) - 0.9 - 2.6);
+    close({ board: 0 }, 'engagement min', 16 - 0.8 - (2.5 + 0.1) - 0.9 - 2.6);
+    close({ board: 0.5 }, 'engagement min', 16 - 0.8 - (2.5 + 0.1 + 0.5 + 0.08) - 0.9 - 2.6);
+  });
+
+  test('at its free end: hole + 2 · 0.6 · wall', () => {
+    close({ sleeve: 2 }, 'sleeve OD', 3.4 + 2 * 0.6 * 3);
+    expect(of({}, 'sleeve OD')).toBe('no value: does not apply: there is no sleeve');
+  });
+
+  test('in the ring on which the boss lands and in what holds the board', () => {
+    // relief ø 3.1 is smaller than the hole
+    close({}, 'landing ring', (5.6 - 3.4) / 2);
+    close({ sleeve: 2 }, 'landing ring', (5.6 - 3.4) / 2);
+    close({ sleeve: 2, 'boss OD': 8 }, 'landing ring', (7 - 3.4) / 2);
+    close({ 'boss OD': 8 }, 'landing ring', (8 - 3.4) / 2);
+    close({ 'board hole': 3.5 }, 'board hold', (5.6 - 3.5) / 2 - (3.5 - 2.76) / 2);
+    close({ sleeve: 2, 'board hole': 7.2, 'boss OD': 9 }, 'board hold', (9 - 7.2) / 2 - (7.2 - 7) / 2);
+    close({ sleeve: 2, 'board hole': 7.2 }, 'board play', (7.2 - 7) / 2);
+    expect(of({ sleeve: 2 }, 'board play')).toBe('no value: does not apply: no board hole is given');
+  });
+});
+
+describe('the mouth of the boss', () => {
+  test('is the relief where there is one, else the pilot', () => {
+    close({}, 'boss wall', (5.6 - 3.1) / 2);
+    close({ relief: '0 mm' }, 'boss wall', (5.6 - 2.46) / 2);
+    close({ relief: '0 mm', 'pilot held at': 'mid' }, 'pilot mouth', 2.46 + 2 * ((16 - 4.1 - 2.6) / 2) * tan(0.25));
+    close({ 'pilot held at': 'mid' }, 'pilot mouth', 2.46 + 2 * (0.8 + (16 - 4.1 - 0.8 - 2.6) / 2) * tan(0.25));
+  });
+});
+
+describe('the seat', () => {
+  test.each([
+    [3, 'ST2.9', 2.4],
+    [1.5, 'ST2.9', 2.9 * 0.6],
+    [1.5, 'ST2.2', 1.5],
+  ])('default on a wall of %s with %s: the largest of 0.8 · wall, 0.6 · d and 1.5', (wall, screw, seat) => close({ wall, screw, seat: 'default', board: 0 }, 'grip', seat));
+
+  test('without one, and under a cone, the head shears through nothing', () => {
+    expect(of({ seat: '0 mm' }, 'seat shear')).toBe('no value: does not apply: the head lies on the board (seat "0 mm")');
+    expect(of({ head: 'countersunk' }, 'seat shear')).toBe('no value: does not apply: a countersunk head bears on a cone');
+    expect(of({}, 'seat shear')).toBeGreaterThan(0);
+  });
+});
+
+test('the weakest of pull-out, boss tear and seat shear is the smallest of those that apply', () => {
+  const NAMES = ['pull-out', 'boss tear', 'seat shear'];
+  const found = [{}, { length: 9.5, 'boss OD': 8, seat: 2.5 }, { 'boss OD': 3.6 }, { seat: 0.5, 'board plane': 4 }, { seat: '0 mm', length: 13 }, { head: 'countersunk' }, { seat: '0 mm', 'boss OD': 3.6 }, { head: 'countersunk', 'boss OD': 3.6 }].map(change => {
+    const numbers = NAMES.map(name => [name, of(change, name)] as const).filter((pair): pair is readonly [string, number] => typeof pair[1] === 'number');
+    const [first] = [...numbers].sort((a, b) => a[1] - b[1]);
+    expect(of(change, 'weakest'), JSON.stringify(change)).toBe(first?.[0]);
+    return first?.[0];
+  });
+  expect(new Set(found)).toEqual(new Set(NAMES));
+});
+
+describe('remedies by hand: the nearest multiple of 0.05 on the passing side, or the nearest length that is sold', () => {
+  const remedy = (change: Inputs, rule: string): unknown => (value('CHECK.JOINT', Object.entries({ ...SOUND, ...change })) as Rows).find(row => row[0] === rule)?.[6];
+  test.each<[string, Inputs, string]>([
+    ['engagement', { length: 13 }, 'length 16 mm'],
+    ['a standard length exists', { length: 15 }, 'length 16 mm'],
+    ['head hidden', { 'board plane': 4.8 }, 'board plane 5.1 mm'],
+    ['screw passes the hole', { hole: 2.9 }, 'hole 2.95 mm'],
+    ['screw does not bottom', { 'hole depth': 13.9 }, 'hole depth 14 mm'],
+    ['thread holds at the mouth', { pilot: 2.8 }, 'pilot 2.75 mm'],
+    ['planned gap', { gap: 0.1 }, 'gap 0 mm'],
+    ['slenderness', { 'slender limit': 2.4 }, 'boss height 13.4 mm'],
+  ])('%s with %j: %s', (rule, change, said) => expect(remedy(change, rule)).toBe(said));
+
+  test('sink: the wall at which the ratio is 0.6', () => {
+    const root = of({ 'boss OD': 6.2 }, 'boss wall root') as number;
+    expect(remedy({ 'boss OD': 6.2 }, 'sink')).toBe(`wall ${String(Math.round(Math.ceil(root / 0.6 / 0.05) * 5) / 100)} mm`);
+  });
+});
+
+describe('where the card takes its sources from', () => {
+  const source = (name: string): unknown => (value('JOINT.CARD', Object.entries(SOUND)) as Rows).find(row => row[0] === name)?.[5];
+  test.each([
+    ['recess depth', 'geometry: plane geometry'],
+    ['feature wall', 'common practice'],
+    ['weakest', 'plane geometry'],
+  ])('%s: %s', (name, words) => expect(source(name)).toBe(words));
+
+  test('a handbook formula names its book', () => expect(source('pull-out')).toMatch(/^handbook formula: .+/));
+});
