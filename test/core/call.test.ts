@@ -39,7 +39,7 @@ describe('what a formula gives back', () => {
     });
   });
 
-  test('a header row with units, a row without one, and no row at all', () => {
+  test('a table has a header row with units, a row has none', () => {
     const columns = [{ name: 'a', unit: 'mm' }, { name: 'b', unit: '' }];
     expect(callCard(giving([[1, 2]], { shape: 'table', columns }), [1])).toEqual({ ok: true, value: [['a (mm)', 'b'], [1, 2]] });
     expect(callCard(giving([1, 2], { shape: 'row', columns }), [1])).toEqual({ ok: true, value: [[1, 2]] });
@@ -70,7 +70,7 @@ describe('ranges that belong together', () => {
     expect(value(...LIMITS, [...layers, [0], ['']], [[0.1], [0.2], [null], [0]])).toEqual(each);
   });
 
-  test('unequal counts are refused with both; the argument is the later one', () => {
+  test('unequal counts are refused with both', () => {
     expect(refusal(...LIMITS, layers, [[0.1], [0.1], [0.1]])).toBe('#VALUE! layers has 2 rows and tolerances has 3; give equal counts, or one value for all');
   });
 

@@ -18,7 +18,7 @@ const CHART = 'draft chart for 1 inch of depth, read in 1 secondary copy';
 const THE_TERM = 'the term with draft';
 const SHIGLEY_STACK = 'Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20, read in 1 secondary copy';
 const CRAWFORD = 'Crawford, Plastics Engineering, Ex. 2.7, p. 64–65, read in 1 secondary copy';
-const ISO_1478 = 'ISO 1478:1999, read in secondary copies; d2 min from memory';
+const ISO_1478 = 'ISO 1478:1999, read in secondary copies';
 const METRIC = 'ISO 965-2 6g, read in secondary copies';
 const INCH = 'ASME B18.6.3 and B1.1, read in secondary copies';
 const ISO_HEADS = 'ISO 7045 and ISO 7049, read in secondary copies';
@@ -31,7 +31,8 @@ export const EVIDENCE: readonly Evidence[] = [
   ...published(PRINTED, 'LIMITS', 'thickness of boards, fabricators, read in 2 pages', 'LIMITS'),
   ...byHand('core/unit.test.ts', 'both ends of each band are ok', 'bands, common practice', 'UNIT.CHECK'),
 
-  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', ISO_1478, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH', 'SCREW.POINT'),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', ISO_1478, 'SCREW.MAJOR', 'SCREW.PITCH', 'SCREW.POINT'),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', `${ISO_1478}; d2 min from memory`, 'SCREW.ROOT'),
   ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of', METRIC, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH', 'ENGAGEMENT.RATIO', 'BOSS.OD.RULE'),
   ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR and SCREW.ROOT of %s', INCH, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH'),
   ...standard(STANDARDS, 'SCREW.POINT, longest point taper', INCH, 'SCREW.POINT'),

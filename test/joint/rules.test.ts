@@ -1,4 +1,4 @@
-// Each rule of the joint on both sides of its limit, the forms in which a joint may be given, and what its card says.
+// The rules of the joint on both sides of their limits, the forms in which a joint may be given, and what its card says.
 import { describe, expect, test } from 'vitest';
 import { refusal, value } from '../kit/ask';
 
@@ -18,7 +18,7 @@ test('the sound joint passes, and has no reason to give', () => {
   for (const row of (value('CHECK.JOINT', beside(SOUND)) as Rows).slice(1)) expect([row[4], row[6]]).toEqual(['pass', '–']);
 });
 
-describe('each rule on both sides of its limit', () => {
+describe('rules on both sides of their limits', () => {
   test.each<[string, Inputs, string]>([
     ['head fits the recess', { allowance: '0 mm' }, 'pass'],
     ['head fits the recess', { allowance: '0 mm', 'head diameter': 5.6, seat: '0 mm' }, 'left out'],
@@ -65,7 +65,7 @@ describe('each rule on both sides of its limit', () => {
     expect(ruleOf(SOUND, 'core pin')?.[2]).toBe(6);
     expect(ruleOf({ ...SOUND, length: 15 }, 'a standard length exists')?.slice(1, 3)).toEqual(['–', '–']);
     expect(ruleOf({ ...SOUND, 'boss height': null }, 'slenderness')?.slice(1)).toEqual([expect.stringMatching(/^no value: boss height is blank/), '–', 'boss height ÷ outside diameter', 'not checked', 'common practice', 'mend the input that is named']);
-    expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([false, expect.stringMatching(/^slenderness: not checked, boss height is blank|not checked, boss height is blank/)]);
+    expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([false, expect.stringMatching(/: not checked, boss height is blank/)]);
   });
 
   test('of a raised head only the raised part stands above the recess floor: O 0.104 − H 0.067 in (ASME B18.6.3, H from memory), f 0.7 (ISO 7047)', () => {
@@ -110,7 +110,7 @@ describe('the forms in which a joint is given', () => {
   });
 
   test('two names in the first row of two columns are a header', () => {
-    expect(engagementOf(card([['screw', 'head'], ['ST2.9', 'pan']]))).toMatch(/^no value: board plane is blank|^no value: /);
+    expect(engagementOf(card([['screw', 'head'], ['ST2.9', 'pan']]))).toMatch(/^no value: /);
     expect((value('JOINT.TABLE', [['screw', 'Length'], ['ST2.9', 16]], [['screw length']]) as Rows)[1]).toEqual([16]);
     expect(card([['screw', 'head'], ['ST2.9', 'pan'], ['M3', 'pan']], 2).find(([name]) => name === 'weakest')?.[1]).toMatch(/^no value: /);
   });
