@@ -57,7 +57,7 @@ export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example
 export const TEMPERATURE_CHANGE: Quantity = { noun: 'temperature change', unit: 'K', example: '40', units: { K: 1, '°C': 1, C: 1 } };
 export const DENSITY: Quantity = { noun: 'density', unit: 'g/cm³', example: '1.05', units: { 'g/cm³': 1, 'g/cm3': 1 } };
 export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', example: '0.085', units: { 'mm²/s': 1, 'mm2/s': 1 } };
-export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90', units: { '1e-6/K': 1, 'ppm/K': 1 } };
+export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90, "90 ppm/K" or "90e-6/K"', units: { 'ppm/K': 1, '/K': 1e6 } };
 
 const ALL = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE_CHANGE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
 /** Every spelling of a unit by its first character, the longest first. */
@@ -99,7 +99,7 @@ class Scanner {
       const sign = this.sign(last);
       const { number, unit } = this.term();
       if (unit === '') bare++;
-      total += sign * number * (unit === '' ? 1 : this.size(unit));
+      total += sign * number * this.size(unit);
       terms++;
       last = { unit, sign };
     }
@@ -125,23 +125,24 @@ class Scanner {
     let number = this.decimal();
     const mark = this.i;
     this.spaces();
-    if (this.text[this.i] === '/') number = this.whole(number) / this.denominator();
+    if (this.slash()) number = this.whole(number) / this.whole(this.decimal());
     else if (isDigit(this.text[this.i])) {
       const top = this.whole(this.decimal());
       this.spaces();
-      if (this.text[this.i] !== '/') throw this.not();
-      number = this.whole(number) + top / this.denominator();
+      if (!this.slash()) throw this.not();
+      number = this.whole(number) + top / this.whole(this.decimal());
     } else this.i = mark;
     this.spaces();
     return { number, unit: this.unit() };
   }
 
-  private denominator(): number {
-    this.i++;
-    this.spaces();
-    const value = this.whole(this.decimal());
-    if (value === 0) throw this.not();
-    return value;
+  /** Goes behind the stroke of a fraction; that of "/K" belongs to the unit. */
+  private slash(): boolean {
+    let j = this.i + 1;
+    while (isSpace(this.text[j])) j++;
+    const isFraction = this.text[this.i] === '/' && isDigit(this.text[j]);
+    if (isFraction) this.i = j;
+    return isFraction;
   }
 
   /** "0.1/0.05" is no fraction: two deviations are meant, or a slip. */
@@ -168,11 +169,9 @@ class Scanner {
   }
 
   private exponent(): void {
-    let j = this.i + 1;
-    if (this.text[j] === '+' || this.text[j] === '-') j++;
-    if (!isDigit(this.text[j])) return;
-    while (isDigit(this.text[j])) j++;
-    this.i = j;
+    this.i++;
+    if (this.text[this.i] === '+' || this.text[this.i] === '-') this.i++;
+    while (isDigit(this.text[this.i])) this.i++;
   }
 
   private unit(): string {
@@ -205,15 +204,12 @@ export const readQuantity = (text: string, quantity: Quantity): number => new Sc
 
 /** Text of any quantity, for checks that compare two of the same: nothing where it is none. */
 export function readAnyQuantity(text: string): { readonly value: number; readonly noun: string } | undefined {
-  for (const quantity of [...ALL, RATIO]) {
+  for (const quantity of [RATIO, ...ALL]) {
     try {
-      const value = readQuantity(text, quantity);
-      return { value, noun: isBare(text) ? '' : quantity.noun };
+      return { value: readQuantity(text, quantity), noun: quantity === RATIO ? '' : quantity.noun };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
     }
   }
   return undefined;
 }
-
-const isBare = (text: string): boolean => /^[\d\s.,+\-−eE]*$/.test(text);
