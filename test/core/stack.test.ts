@@ -107,6 +107,7 @@ describe('by hand', () => {
     const shares = rows.slice(1, 4).map(row => row[7] as number);
     expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
     expect(value('STACK.TABLE', column('a', 'b'), 1, '0 mm') as unknown[][]).toHaveLength(6);
+    expect((value('STACK.TABLE', 'pad', column(1, 2), 0.1) as unknown[][]).slice(1, 3).map(([label]) => label)).toEqual(['pad', 'pad']);
   });
 
   test('tails: Cp 1.33 → 66.07, 4/3 → 63.34, 1.67 → .5443, 2 → .00197 ppm; one side of Cpk 1 → 1349.9; mean .005, σ .002 below 0 → 6209.7', () => {
@@ -294,6 +295,9 @@ describe('simulation', () => {
 
   test('without tolerances every sample is the nominal', () => {
     expect(simulate(column(5, 2), '0 mm', column(1, -1), 2.5, 'none', 1000)).toEqual({ mean: 3, sd: 0, low: 3, high: 3, inside: 1, ppm: 0 });
+    // one that lies on a limit is inside
+    expect(simulate(3, '0 mm', 1, 3, ' None ', 1000).inside).toBe(1);
+    expect(simulate(3, '0 mm', 1, 'none', 3, 1000).inside).toBe(1);
   });
 
   test('the same seed gives the same digits, another seed others; a blank seed is 1', () => {
@@ -326,6 +330,7 @@ describe('refused', () => {
     ['STACK.RSS', [column(0.1, 0.2), 1, 0.9], /^#VALUE! inflation is 0.9: must be at least 1/],
     ['STACK.SHARE', [column('0 mm', '0 mm')], /^#VALUE! tolerances: none is above 0/],
     ['STACK.TABLE', [null, column(1, 2), 0.1], /^#VALUE! labels is blank/],
+    ['STACK.TABLE', [column('a', Infinity), column(1, 2), 0.1], /^#VALUE! labels row 2 is Infinity: give a number or text/],
     ['STACK.TABLE', [column('a', 'b', 'c'), column(1, 2), 0.1], /^#VALUE! labels has 3 rows and values has 2/],
     ['STACK.SIMULATE', [5, 0.1, null, 4, 6], /^#VALUE! sensitivities is blank/],
     ['STACK.SIMULATE', [5, 0.1, 1, 6, 4], /^#VALUE! upper is 4: must be above lower, 6 mm/],

@@ -89,10 +89,11 @@ describe('bands by size', () => {
 
 describe('spelling', () => {
   test('grades', () => {
-    for (const grade of ['IT11', 'it 11', 11, '11']) expect(value('TOL.IT', 25, grade)).toBe(0.13);
+    for (const grade of ['IT11', 'it 11', ' IT11 ', 11, '11']) expect(value('TOL.IT', 25, grade)).toBe(0.13);
   });
 
   test('groups and tooling', () => {
+    expect([0.5, 1].map(size => value('TOL.IT', size, 'IT11'))).toEqual([0.06, 0.06]);
     for (const group of ['DIN 16742-TG6', 'din16742 tg6', 'DIN 16742 - TG6']) expect(value('TOL.MOULDED', 40, group)).toBe(0.37);
     expect(value('TOL.MOULDED', 40, 'DIN 16742-TG6', null)).toBe(0.37);
     expect(value('TOL.MOULDED', '1.5 in', 'DIN 16742-TG6', 'Same')).toBe(0.31);
@@ -117,6 +118,7 @@ describe('own table', () => {
     expect(refusal('TOL.MOULDED', 5, [[0, 0, 0]])).toMatch(/^#VALUE! group .*three columns/);
     expect(refusal('TOL.MOULDED', 5, [['up to', 'same', 'across'], [10, 0.1, 0.1]])).toMatch(/^#VALUE! group .*row 1, upper limit of size, is "up to"/);
     expect(refusal('TOL.MOULDED', 5, [[10, -0.1, 0.1]])).toMatch(/row 1, ± same, is -0.1: must be above 0 mm/);
+    expect(refusal('TOL.MOULDED', 5, [[10, '0 mm', 0.1]])).toMatch(/row 1, ± same, is "0 mm": must be above 0 mm/);
     expect(refusal('TOL.MOULDED', 5, [[10, 0.1, { cellError: '#REF!' }]])).toMatch(/^#REF! group .*row 1 is #REF!/);
   });
 });
@@ -131,6 +133,7 @@ describe('refused', () => {
     ['TOL.IT', [25, 4], /^#N\/A grade/],
     ['TOL.IT', [25, 'IT17'], /^#N\/A grade/],
     ['TOL.IT', [25, 'upTo'], /^#N\/A grade/],
+    ['TOL.IT', [25, '1IT1'], /^#N\/A grade/],
     ['TOL.IT', [1, 'IT14'], /^#N\/A grade .*not given for sizes up to 1 mm/],
     ['TOL.IT', [500.1, 'IT11'], /^#N\/A size is 500.1 mm: outside ISO 286-1, which goes from 0 to 500 mm/],
     ['TOL.IT', [0, 'IT11'], /^#VALUE! size is 0 or blank/],

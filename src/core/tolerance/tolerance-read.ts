@@ -63,7 +63,7 @@ function ownCell(cell: unknown, row: number, what: string): number | null {
 
 function ownTable(cells: readonly (readonly unknown[])[]): Table {
   const used = cells.slice(0, 1 + cells.reduce((last, row, i) => (row.every(isBlank) ? last : i), -1));
-  if (used.length === 0 || used[0]?.length !== 3) throw wrongInput('your own table has three columns: upper limit of size, ± same, ± across');
+  if (used[0]?.length !== 3) throw wrongInput('your own table has three columns: upper limit of size, ± same, ± across');
   let overMm = 0;
   const rows = used.map(([limit, same, across], i): readonly [string, ...(number | null)[]] => {
     const upToMm = ownCell(limit, i + 1, 'upper limit of size');
