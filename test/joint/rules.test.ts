@@ -1,11 +1,9 @@
 // The rules of the joint on both sides of their limits, the forms in which a joint may be given, and what its card says.
 import { describe, expect, test } from 'vitest';
 import { refusal, value } from '../kit/ask';
+import { type Inputs, SOUND } from '../kit/sound-joint';
 
-type Inputs = Readonly<Record<string, unknown>>;
 type Rows = unknown[][];
-
-const SOUND: Inputs = { screw: 'ST2.9', head: 'pan', length: 16, material: 'ABS', wall: 3, 'board plane': 5.5, seat: 2.5, board: 1.6, hole: 3.4, relief: 0.8, pilot: 2.46, 'boss OD': 5.6, 'boss height': 14, 'hole depth': 14.7, 'bottom gap': 1 };
 
 const block = (inputs: Inputs): Rows => [Object.keys(inputs), Object.values(inputs)];
 const beside = (inputs: Inputs): Rows => Object.entries(inputs);

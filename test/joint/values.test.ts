@@ -1,11 +1,11 @@
 // Values of the joint worked by hand, where a part is there and where it is not; and the remedies by hand.
 import { describe, expect, test } from 'vitest';
 import { value } from '../kit/ask';
+import { type Inputs, SOUND as SOUND_JOINT } from '../kit/sound-joint';
 
-type Inputs = Readonly<Record<string, unknown>>;
 type Rows = unknown[][];
 
-const SOUND: Inputs = { screw: 'ST2.9', head: 'pan', length: 16, material: 'ABS', wall: 3, 'board plane': 5.5, seat: 2.5, board: 1.6, hole: 3.4, relief: 0.8, pilot: 2.46, 'pilot held at': 'mouth', 'boss OD': 5.6, 'boss height': 14, 'hole depth': 14.7, 'bottom gap': 1 };
+const SOUND: Inputs = { ...SOUND_JOINT, 'pilot held at': 'mouth' };
 
 const of = (change: Inputs, output: string): unknown => {
   const inputs = { ...SOUND, ...change };
