@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { testTimeout: 300_000, include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/documents/**', 'test/engines/**', 'test/library/**', 'test/runtime/**'] },
+  // no file changes what another sees, and loading everything anew for each takes longer than the tests
+  test: { isolate: false, testTimeout: 300_000, include: ['test/**/*.test.ts'], exclude: ['test/browser/**', 'test/documents/**', 'test/engines/**', 'test/library/**', 'test/runtime/**'] },
 });

@@ -11,16 +11,21 @@ type Rows = readonly (readonly unknown[])[];
 
 const spelled = (raw: string): string => raw.trim().toLowerCase().replace(/[\s_\u00a0]+/g, ' ');
 
-function find(names: readonly string[], raw: unknown, argument: string, what: string): string {
-  if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
-  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
-  const name = names.find(known => known.toLowerCase() === spelled(raw));
-  if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(spelled(raw).slice(0, 60), [...names])}"?`, argument);
-  return name;
+/** Reads the name of an input or an output, in any spelling of case and gaps. */
+function reader(names: Iterable<string>, what: string): (raw: unknown, argument: string) => string {
+  const known = new Map([...names].map(name => [name.toLowerCase(), name]));
+  return (raw, argument) => {
+    if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
+    if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
+    const asked = spelled(raw);
+    const name = known.get(asked);
+    if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...known.values()])}"?`, argument);
+    return name;
+  };
 }
 
-const inputName = (raw: unknown, argument: string): string => find([...INPUTS.keys()], raw, argument, 'a joint input');
-const outputName = (raw: unknown, argument: string): string => find(OUTPUTS, raw, argument, 'a joint output');
+const inputName = reader(INPUTS.keys(), 'a joint input');
+const outputName = reader(OUTPUTS, 'a joint output');
 
 /** One row or column of a block. */
 function listOf(rows: Rows, argument: string): readonly unknown[] {

@@ -8,11 +8,7 @@ import { pixelsOf, type Pixels } from '../kit/png';
 const pngOf = await pngRenderer();
 const svgOf = (content: string): string => `<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><rect width="40" height="20" fill="#fff"/>${content}</svg>`;
 
-function count({ widthPx, heightPx, at }: Pixels, isMeant: (colour: string) => boolean): number {
-  let found = 0;
-  for (let y = 0; y < heightPx; y++) for (let x = 0; x < widthPx; x++) if (isMeant(at(x, y))) found++;
-  return found;
-}
+const count = ({ colours }: Pixels, isMeant: (colour: string) => boolean): number => [...colours].reduce((found, [colour, points]) => found + (isMeant(colour) ? points : 0), 0);
 
 const isDark = (colour: string): boolean => Number.parseInt(colour.slice(1, 3), 16) < 96;
 const inked = (content: string): number => count(pixelsOf(pngOf(svgOf(content))), isDark);
@@ -34,7 +30,7 @@ it('draws the section for print: colours of the halves, white around, letters be
   const picture = pixelsOf(pngOf(svg));
   expect([picture.widthPx, picture.heightPx]).toEqual([3 * widthPx, 3 * heightPx]);
   expect(picture.at(3, 3)).toBe('#ffffff');
-  const share = (colour: string): number => count(picture, found => found === colour) / (picture.widthPx * picture.heightPx);
+  const share = (colour: string): number => (picture.colours.get(colour) ?? 0) / (picture.widthPx * picture.heightPx);
   for (const colour of ['#dfe9f5', '#fbead2', '#d9ecd6', '#eceef0']) expect([colour, share(colour) > 0.005]).toEqual([colour, true]);
   expect(share('#ffffff')).toBeGreaterThan(0.5);
   const withoutText = pixelsOf(pngOf(svg.replace(/<text.*?<\/text>/g, '')));

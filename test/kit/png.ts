@@ -6,6 +6,8 @@ export interface Pixels {
   readonly heightPx: number;
   /** `#14181d` of a point. */
   at(x: number, y: number): string;
+  /** How many points have each colour. */
+  readonly colours: ReadonlyMap<string, number>;
 }
 
 const SIGNATURE = '89504e470d0a1a0a';
@@ -30,11 +32,19 @@ export function pixelsOf(png: Uint8Array): Pixels {
       points[y * stride + i] = (lines[y * (stride + 1) + 1 + i] ?? 0) + guess(filter, left, above, corner);
     }
   }
-  return { widthPx, heightPx, at: (x, y) => `#${Buffer.from(points.subarray((y * widthPx + x) * BYTES, (y * widthPx + x) * BYTES + 3)).toString('hex')}` };
+  const colourAt = (at: number): number => ((points[at] ?? 0) << 16) | ((points[at + 1] ?? 0) << 8) | (points[at + 2] ?? 0);
+  const counts = new Map<number, number>();
+  for (let at = 0; at < points.length; at += BYTES) counts.set(colourAt(at), (counts.get(colourAt(at)) ?? 0) + 1);
+  return { widthPx, heightPx, at: (x, y) => hex(colourAt((y * widthPx + x) * BYTES)), colours: new Map([...counts].map(([colour, count]) => [hex(colour), count])) };
 }
 
+const hex = (colour: number): string => `#${colour.toString(16).padStart(6, '0')}`;
+
 function guess(filter: number, left: number, above: number, corner: number): number {
-  if (filter < 4) return [0, left, above, (left + above) >> 1][filter] ?? 0;
-  const [a, b, c] = [left, above, corner].map(value => Math.abs(left + above - corner - value)) as [number, number, number];
+  if (filter === 0) return 0;
+  if (filter === 1) return left;
+  if (filter === 2) return above;
+  if (filter === 3) return (left + above) >> 1;
+  const [a, b, c] = [Math.abs(above - corner), Math.abs(left - corner), Math.abs(left + above - 2 * corner)];
   return a <= b && a <= c ? left : b <= c ? above : corner;
 }
