@@ -94,8 +94,8 @@ export function boardHold(boss_od: any, board_hole: any, sleeve: any, shift?: an
  * Gap that two materials of one length need for a change of temperature, mm.
  * @customfunction THERMAL.GAP
  * @param length Length of both, mm or text with unit
- * @param expansion_a Expansion of the first, 1e-6/K, or a material, "ABS"
- * @param expansion_b Expansion of the second, 1e-6/K, or a material, "PC"
+ * @param expansion_a Expansion of the first, 1e-6/K or text with unit, or a material, "ABS"
+ * @param expansion_b Expansion of the second, 1e-6/K or text with unit, or a material, "PC"
  * @param temperature_change Change of temperature, up or down, K
  * @returns Gap, mm
  */

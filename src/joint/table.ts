@@ -11,21 +11,22 @@ type Rows = readonly (readonly unknown[])[];
 
 const spelled = (raw: string): string => raw.trim().toLowerCase().replace(/[\s_\u00a0]+/g, ' ');
 
-/** Reads the name of an input or an output, in any spelling of case and gaps. */
-function reader(names: Iterable<string>, what: string): (raw: unknown, argument: string) => string {
-  const known = new Map([...names].map(name => [name.toLowerCase(), name]));
-  return (raw, argument) => {
-    if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
-    if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
-    const asked = spelled(raw);
-    const name = known.get(asked);
-    if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...known.values()])}"?`, argument);
-    return name;
-  };
+/** The names by their spelling without regard to case. */
+const spellings = (names: Iterable<string>): ReadonlyMap<string, string> => new Map([...names].map(name => [name.toLowerCase(), name]));
+const INPUT_NAMES = spellings(INPUTS.keys());
+const OUTPUT_NAMES = spellings(OUTPUTS);
+
+function find(names: ReadonlyMap<string, string>, raw: unknown, argument: string, what: string): string {
+  if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
+  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
+  const asked = spelled(raw);
+  const name = names.get(asked);
+  if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`, argument);
+  return name;
 }
 
-const inputName = reader(INPUTS.keys(), 'a joint input');
-const outputName = reader(OUTPUTS, 'a joint output');
+const inputName = (raw: unknown, argument: string): string => find(INPUT_NAMES, raw, argument, 'a joint input');
+const outputName = (raw: unknown, argument: string): string => find(OUTPUT_NAMES, raw, argument, 'a joint output');
 
 /** One row or column of a block. */
 function listOf(rows: Rows, argument: string): readonly unknown[] {
@@ -85,7 +86,7 @@ export function variantsOf(rows: Rows): readonly Variant[] {
   return isBeside ? [variantBeside(rows)] : variantBlock(rows).variants;
 }
 
-const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUTS.has([...INPUTS.keys()].find(name => name.toLowerCase() === spelled(raw)) ?? '');
+const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUT_NAMES.has(spelled(raw));
 
 /** One output as a cell: its value, or why there is none. */
 export function outputCell(variant: Variant, name: string): Cell {

@@ -103,7 +103,7 @@ export async function engines(): Promise<Figure[]> {
     const fewer = (ms: number): string => `${digits(ms / best)} times ours`;
     return [
       {
-        what: '100,000 rows of five results, against LibreOffice', target: { words: '≥ 3 times as fast', isMet: office.processor * 1000 >= 3 * best, otherwise: 'each call reads and judges its arguments, which a plain formula does not' },
+        what: '100,000 rows of five results, against LibreOffice', target: { words: '≥ 3 times as fast, in processor time', isMet: office.processor * 1000 >= 3 * best, otherwise: 'each call reads and judges its arguments, which a plain formula does not' },
         measured: `${each(best)} a result against ${each(office.processor * 1000)}: ${fewer(office.processor * 1000)}; by the clock ${digits(clock / 1000)} s against ${digits(office.clock)} s: ${digits((office.clock * 1000) / clock)} times`,
         how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; processor time, fastest of three. In a sheet the work of the host comes on top of either`,
       },

@@ -38,7 +38,7 @@ const ORACLES: readonly Oracle[] = [
   { quantity: Q.TEMPERATURE_CHANGE, core: 'degK', spellings: { K: 'degK', '°C': 'degC', C: 'degC' } },
   { quantity: Q.DENSITY, core: 'g/cm^3', spellings: { 'g/cm³': 'g/cm^3', 'g/cm3': 'g/cm^3' } },
   { quantity: Q.DIFFUSIVITY, core: 'mm^2/s', spellings: { 'mm²/s': 'mm^2/s', 'mm2/s': 'mm^2/s' } },
-  { quantity: Q.EXPANSION, core: 'ppm/degK', spellings: { 'ppm/K': 'ppm/degK', '/K': '1/degK' } },
+  { quantity: Q.EXPANSION, core: 'ppm/degK', spellings: { 'ppm/K': 'ppm/degK' } },
 ];
 
 /** Numbers as people type them, none of them in scientific notation. */
@@ -47,7 +47,7 @@ const typed = fc.tuple(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0,
 describe('an outside library agrees on every unit', () => {
   test('no spelling is left out', () => {
     const ours = ORACLES.flatMap(({ quantity }) => Object.keys(quantity.units));
-    expect(ours.length).toBe(60);
+    expect(ours.length).toBe(59);
     expect(ours).toEqual(ORACLES.flatMap(({ spellings }) => Object.keys(spellings)));
   });
 
@@ -107,8 +107,7 @@ describe('every text of the contract', () => {
     ['25e-3 mm', Q.LENGTH, 0.025],
     ['1e2', Q.LENGTH, 100],
     ['90 ppm/K', Q.EXPANSION, 90],
-    ['90e-6/K', Q.EXPANSION, 90],
-    ['1/10000/K', Q.EXPANSION, 100],
+    ['16/.5e1 mm', Q.LENGTH, 3.2],
   ])('%s', (text, quantity, value) => {
     expect(readQuantity(text, quantity)).toBeCloseTo(value, 10);
   });
@@ -164,14 +163,13 @@ describe('every text of the contract', () => {
     for (const { quantity } of all) {
       for (const other of all.filter(o => o.quantity !== quantity)) {
         for (const unit of Object.keys(other.quantity.units)) {
-          expect(messageOf(`1 ${unit}`, quantity), `${unit} as ${quantity.noun}`).toMatch(/units: \S/);
+          expect(messageOf(`1 ${unit}`, quantity)).toMatch(/units: \S/);
+          expect(messageOf(`1 ${unit}`, quantity)).toContain(`"${unit}" is not a unit of ${quantity.noun}`);
           pairs++;
         }
       }
     }
-    expect(pairs).toBe(8 * 55);
-    expect(messageOf('3 N', Q.LENGTH)).toContain('"N" is not a unit of length');
-    expect(messageOf('3 mm', Q.FORCE)).toContain('"mm" is not a unit of force');
+    expect(pairs).toBe(8 * 54);
   });
 
   test.each<[string, Quantity, string]>([
@@ -180,11 +178,12 @@ describe('every text of the contract', () => {
     ['1 + 2 mm', Q.LENGTH, 'not a length (give every term its unit); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
     ['1 − 2', Q.LENGTH, 'not a length (give every term its unit); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
     ['1/0.5 in', Q.LENGTH, 'not a length (a fraction has whole numbers); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
+    ['0.1/.05', Q.LENGTH, 'not a length (a fraction has whole numbers); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
     ['3 N', Q.ANGLE, `not an angle ("N" is not a unit of angle); give 0.5, "0.5°" or "0°30'"; units: deg, ', rad`],
     // a longer word than a unit is no unit
     ['3 Newton', Q.ANGLE, `not an angle; give 0.5, "0.5°" or "0°30'"; units: deg, ', rad`],
     ['x', Q.RATIO, 'not a number; give 2'],
-    ['x', Q.EXPANSION, 'not an expansion; give 90, "90 ppm/K" or "90e-6/K"; units: ppm/K, /K'],
+    ['x', Q.EXPANSION, 'not an expansion; give 90 or "90 ppm/K"; units: ppm/K'],
   ])('%s says what is wrong', (text, quantity, message) => expect(messageOf(text, quantity)).toBe(message));
 
   test.each([
@@ -223,7 +222,7 @@ function messageOf(text: string, quantity: Quantity): string {
 
 describe('time grows with the text alone', () => {
   const long = (piece: string): string => piece.repeat(Math.ceil(200_000 / piece.length));
-  test.each(['1 mm + ', '1', '1 ', ' ', '+', '-', '1/', '1 1/4 in + ', "1'", "1°1'", 'm', 'mm', '.', ',', '1,', 'e', '1e', '"', 'N.m ', '1/K', '1 / ', '\u00a0', '1 mm - - '])('%j for 200,000 characters', piece => {
+  test.each(['1 mm + ', '1', '1 ', ' ', '+', '-', '1/', '1 1/4 in + ', "1'", "1°1'", 'm', 'mm', '.', ',', '1,', 'e', '1e', '"', 'N.m ', '\u00a0', '1 mm - - '])('%j for 200,000 characters', piece => {
     const text = long(piece);
     expect(text.length).toBeGreaterThanOrEqual(200_000);
     for (const quantity of [Q.LENGTH, Q.ANGLE]) expect(quietMs(() => void messageOf(text, quantity))).toBeLessThan(400);

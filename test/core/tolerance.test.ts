@@ -90,10 +90,10 @@ describe('bands by size', () => {
 describe('spelling', () => {
   test('grades', () => {
     for (const grade of ['IT11', 'it 11', ' IT11 ', 11, '11']) expect(value('TOL.IT', 25, grade)).toBe(0.13);
+    expect([0.5, 1].map(size => value('TOL.IT', size, 'IT11'))).toEqual([0.06, 0.06]);
   });
 
   test('groups and tooling', () => {
-    expect([0.5, 1].map(size => value('TOL.IT', size, 'IT11'))).toEqual([0.06, 0.06]);
     for (const group of ['DIN 16742-TG6', 'din16742 tg6', 'DIN 16742 - TG6']) expect(value('TOL.MOULDED', 40, group)).toBe(0.37);
     expect(value('TOL.MOULDED', 40, 'DIN 16742-TG6', null)).toBe(0.37);
     expect(value('TOL.MOULDED', '1.5 in', 'DIN 16742-TG6', 'Same')).toBe(0.31);

@@ -57,7 +57,7 @@ export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example
 export const TEMPERATURE_CHANGE: Quantity = { noun: 'temperature change', unit: 'K', example: '40', units: { K: 1, '°C': 1, C: 1 } };
 export const DENSITY: Quantity = { noun: 'density', unit: 'g/cm³', example: '1.05', units: { 'g/cm³': 1, 'g/cm3': 1 } };
 export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', example: '0.085', units: { 'mm²/s': 1, 'mm2/s': 1 } };
-export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90, "90 ppm/K" or "90e-6/K"', units: { 'ppm/K': 1, '/K': 1e6 } };
+export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90 or "90 ppm/K"', units: { 'ppm/K': 1 } };
 
 const ALL = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE_CHANGE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
 /** Every spelling of a unit by its first character, the longest first. */
@@ -136,13 +136,12 @@ class Scanner {
     return { number, unit: this.unit() };
   }
 
-  /** Goes behind the stroke of a fraction; that of "/K" belongs to the unit. */
+  /** Goes behind the stroke of a fraction, where there is one. */
   private slash(): boolean {
-    let j = this.i + 1;
-    while (isSpace(this.text[j])) j++;
-    const isFraction = this.text[this.i] === '/' && isDigit(this.text[j]);
-    if (isFraction) this.i = j;
-    return isFraction;
+    if (this.text[this.i] !== '/') return false;
+    this.i++;
+    this.spaces();
+    return true;
   }
 
   /** "0.1/0.05" is no fraction: two deviations are meant, or a slip. */
