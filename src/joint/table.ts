@@ -82,11 +82,12 @@ function variantBeside(rows: Rows): Variant {
 
 /** Either form: two columns name and value, or a header row with a variant in each further row. */
 export function variantsOf(rows: Rows): readonly Variant[] {
-  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !(isInputName(rows[0][0]) && isInputName(rows[0][1]));
+  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(cell => inputNamed(cell) !== undefined);
   return isBeside ? [variantBeside(rows)] : variantBlock(rows).variants;
 }
 
-const isInputName = (raw: unknown): boolean => typeof raw === 'string' && INPUT_NAMES.has(spelled(raw));
+/** The input that a cell names, in any spelling of case and gaps. */
+export const inputNamed = (raw: unknown): string | undefined => (typeof raw === 'string' ? INPUT_NAMES.get(spelled(raw)) : undefined);
 
 /** One output as a cell: its value, or why there is none. */
 export function outputCell(variant: Variant, name: string): Cell {

@@ -3,8 +3,7 @@ import { Refused } from "../core/refuse";
 import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from "../handover/formula";
 import { isRows, type Known, type Source } from "../handover/source";
 import { OUTPUTS, type Variant } from "../joint/evaluate";
-import { JOINT_INPUT_NAMES } from "../joint/inputs";
-import { askedOutputs, variantsOf } from "../joint/table";
+import { askedOutputs, inputNamed, variantsOf } from "../joint/table";
 import type { Selection } from "../sheet/port";
 import { sourceOf, type Grid } from "./workbook";
 
@@ -68,8 +67,6 @@ const CHECK_COLUMNS = 7;
 /** Fewer names may be about anything. */
 const LEAST_NAMES = 4;
 
-const INPUT_NAMES: ReadonlyMap<string, string> = new Map(JOINT_INPUT_NAMES.map((name) => [name.toLowerCase(), name]));
-const inputNamed = (value: unknown): string | undefined => (typeof value === "string" ? INPUT_NAMES.get(value.trim().toLowerCase()) : undefined);
 const isInputName = (value: unknown): boolean => inputNamed(value) !== undefined;
 
 const holds = (area: Rectangle | undefined, { sheetName, at }: Selection): boolean => {
