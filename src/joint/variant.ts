@@ -5,7 +5,7 @@ import { LIMIT_MARGIN } from '../core/maths';
 import { isBlank, isCellError } from '../core/read/params';
 import { readAnyQuantity } from '../core/read/quantity';
 import { Refused, wrongInput } from '../core/refuse';
-import { JOINT_INPUT_NAMES } from './inputs';
+import { inputNamed } from './table';
 
 export type Direction = 'max' | 'min';
 type Cells = readonly (readonly unknown[])[];
@@ -21,11 +21,9 @@ interface Column {
   readonly values: readonly Cell[];
 }
 
-const inputName = (cell: Cell | undefined): string | undefined => JOINT_INPUT_NAMES.find(name => typeof cell === 'string' && name.toLowerCase() === cell.trim().toLowerCase());
-
 /** The last list changes fastest. Lists that are all headed by joint inputs keep their names as a header row. */
 export function variantGrid(...lists: readonly (readonly Cell[] | undefined)[]): Cell[][] {
-  const columns = lists.flatMap((list, i): Column[] => (list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputName(list[0]), values: list }]));
+  const columns = lists.flatMap((list, i): Column[] => (list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputNamed(list[0]), values: list }]));
   const names = columns.flatMap(({ name }) => name ?? []);
   if (names.length === 0) return combinations(columns);
   checkNames(columns);
