@@ -227,14 +227,15 @@ function screwTolerance(desk: Desk, argument: Argument, value: Deviation, label:
   const { family, text: size } = screw.size;
   const formulas = lengthToleranceFormulas(desk.data, screw.size, length, /^(f|type f|blunt)/i.test(screw.rest) ? '"flat"' : '"cone"');
   const first = firstCell(argument);
-  const isFollowed = formulas !== undefined && first !== undefined && desk.source.value(first.area.sheet, addressOf(first.area)) === size;
+  const table = threadTable(screw.size);
+  const isFollowed = (family === 'M' || family === 'ST') && first !== undefined && desk.source.value(first.area.sheet, addressOf(first.area)) === size;
   const conditions = asSent(desk, argument, isFollowed ? first.node : undefined);
   if (conditions === undefined) return undefined;
-  const side = (which: string, formula: string | undefined, worthMm: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, ...(formula === undefined ? {} : { formula }), value: worthMm, unit: 'mm', words: formula === undefined ? 'value, not live' : `from the table on ${desk.data.name}, for "${String(worth)}"` }), worthMm);
+  const side = (which: string, formula: string, worthMm: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, formula, value: worthMm, unit: 'mm', words: `from the table on ${desk.data.name}, for "${String(worth)}"` }), worthMm);
   return {
-    ref: { parts: { upperMm: side('upper', formulas?.upper, value.upperMm), lowerMm: side('lower', formulas?.lower, value.lowerMm) } },
-    conditions: [...conditions, ...(isFollowed ? [`LEFT(${cellOf(first.area)},${family.length})="${family}"`] : []), ...(formulas === undefined ? [`${length}=${number(lengthRef.value).text}`] : [])],
-    live: formulas !== undefined,
+    ref: { parts: { upperMm: side('upper', formulas.upper, value.upperMm), lowerMm: side('lower', formulas.lower, value.lowerMm) } },
+    conditions: [...conditions, ...(isFollowed ? [`ISNUMBER(MATCH(${cellOf(first.area)},${desk.data.names(table)},0))`] : [])],
+    live: true,
   };
 }
 

@@ -10,7 +10,7 @@ import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
 import { digitsOf } from './digits';
 import type { Finding } from './finding';
-import { address, areaOf, cellPosition, type FormulaNode, outermostCalls, ownFunction, parseFormula, type Replacement, rewritten, walk } from './formula';
+import { address, areaOf, cellPosition, type FormulaNode, outermostCalls, ownFunction, parseFormula, type Replacement, rewritten, walk, withoutTexts } from './formula';
 import { frozen } from './frozen';
 import { LOOK_UPS } from './lookups';
 import { type Figures, JointSheets, type Limit } from './joint-sheet';
@@ -165,7 +165,7 @@ function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
     return [calls.length > 0 ? cell : { ...cell, role: 'text' }];
   }
   if (calls[0] === tree) return wholeCell(work, sheet, at, formula, tree);
-  return [calls.length === 0 && !/ENCL\./i.test(formula) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
+  return [calls.length === 0 && !/ENCL\./i.test(withoutTexts(formula)) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
 }
 
 function plainValue({ findings }: Work, sheet: string, at: string, value: Cell | null): Cell {
@@ -362,7 +362,7 @@ function partOfCell(work: Work, sheet: string, at: string, formula: string, tree
     isLive ||= result.live;
   }
   const plain = rewritten(formula, [0, formula.length], replacements);
-  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(plain)) return fixed(`${names} inside a formula that grows too long`);
+  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(withoutTexts(plain))) return fixed(`${names} inside a formula that grows too long`);
   noteForeign(work, sheet, at, plain);
   work.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
   if (isLive && value !== undefined) work.results.push({ sheet, at, value, unit: '' });

@@ -79,8 +79,10 @@ export class DataSheet {
     this.next += 1;
     ['how held', ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
     const top = this.next + 1;
+    // a row that is looked up by a number must be one: no program takes the text "12" for it
+    const isByNumber = table.rows.every(([name]) => Number.isFinite(Number(name)));
     table.rows.forEach(([name, ...values], r) => {
-      this.cells.push({ at: address(top + r, 0), role: 'label', value: name });
+      this.cells.push({ at: address(top + r, 0), role: 'label', value: isByNumber ? Number(name) : name });
       values.forEach((value, c) => {
         const factor = TO_MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
         // a gap that were an empty cell would be read as 0

@@ -70,6 +70,11 @@ export const partsOf = (reference: string): RefParts => (parseA1Ref(reference) a
 
 export const isOneCell = ({ top, left, bottom, right }: Area): boolean => top === bottom && left === right;
 
+const TEXTS = /"(?:[^"]|"")*"/g;
+
+/** The formula without the texts in it, which may hold anything. */
+export const withoutTexts = (formula: string): string => formula.replace(TEXTS, '""');
+
 /** Function id of an ENCL call: `BOSS.OD`. */
 export function ownFunction(node: FormulaNode): string | undefined {
   const name = node.type === 'CallExpression' ? node.callee?.name?.toUpperCase() : undefined;

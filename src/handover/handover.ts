@@ -7,12 +7,13 @@ import { convert, type Looks } from './convert';
 import { coverSheet, materialsIn } from './cover-sheet';
 import { figureSheet, MOST_FIGURES, type PngOf } from './figure-sheet';
 import type { Finding } from './finding';
-import { parseFormula, walk } from './formula';
+import { parseFormula, walk, withoutTexts } from './formula';
 import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from './source';
 import { sourcesSheet } from './sources-sheet';
 import { cellText } from './text';
 import type { Paper, TitleBlock } from './title-block';
+import { verified } from './verified';
 
 export interface Handover {
   readonly plan: WorkbookPlan;
@@ -30,18 +31,21 @@ export interface Making {
 
 export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, { paper = 'A4', pngOf }: Making = {}): Handover {
   const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES);
-  const { sheets, data, findings, names, source } = copy;
-  const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
-  const live = count(({ what }) => what === 'live');
-  const asValues = count(({ what }) => what !== 'live');
+  const { data, names, source } = copy;
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
   const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`].filter(text => text !== '').map(cellText).join(', ');
   const measured = characteristics(measuredName, line, source, copy.results, data);
   const figures = pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
   const materials = materialsIn(source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))));
+  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], [data.plan()]);
+  const findings = [...copy.findings, ...found];
+  const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
+  // a formula that was taken back was counted as live
+  const live = count(({ what }) => what === 'live') - found.reduce((sum, { values = 0 }) => sum + values, 0);
+  const asValues = count(({ what }) => what !== 'live');
   const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left }, figures: figures?.name }, data);
   const sources = sourcesSheet(sourcesName, copy.used, data.tables);
-  const all = [cover, measured.plan, ...(figures === undefined ? [] : [figures]), ...sheets, data.plan(), sources];
+  const all = [...verified([cover], sheets).sheets, ...sheets, data.plan(), sources];
   const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
   const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })) };
   assertPlain(plan, own);
@@ -55,7 +59,6 @@ function hashOf({ sheets }: SourceWorkbook): string {
 }
 
 const LONGEST_FORMULA = 8192;
-const TEXTS = /"(?:[^"]|"")*"/g;
 
 /** Formulas of a column differ in their row numbers only: one of them is looked at. `LOG10(` keeps its number. */
 const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0');
@@ -77,8 +80,9 @@ export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>):
 }
 
 function faultOf(formula: string, isOwn: boolean): string | undefined {
-  if (/ENCL\.|_xldudf|_xll/i.test(formula)) return 'a call of the add-in';
-  if (formula.replace(TEXTS, '').includes('[')) return 'a link to another workbook';
+  const bare = withoutTexts(formula);
+  if (/ENCL\.|_xldudf|_xll/i.test(bare)) return 'a call of the add-in';
+  if (bare.includes('[')) return 'a link to another workbook';
   if (!isOwn) return undefined;
   const tree = parseFormula(formula);
   if (tree === undefined) return 'a formula that cannot be read';

@@ -2,8 +2,8 @@
 import { ASME_B18_2_8_CLEARANCE_HOLES } from '../standards/asme-b18-2-8-clearance-holes';
 import { ISO_273_CLEARANCE_HOLES } from '../standards/iso273-clearance-holes';
 import { withUnit } from '../core/call';
-import type { Param } from '../core/card';
-import type { Cell } from '../core/kinds';
+import type { Card, Param } from '../core/card';
+import type { Cell, Limits } from '../core/kinds';
 import { isBlank } from '../core/read/params';
 import type { Deviation } from '../core/read/deviation';
 import { Refused } from '../core/refuse';
@@ -11,7 +11,7 @@ import { DIAMETER_KEYS, type Head, HEIGHT_KEYS } from '../core/screw/head';
 import { lengthTable } from '../core/screw/length';
 import type { Screw } from '../core/screw/thread';
 import { threadRow, threadTable } from '../core/screw/thread';
-import { unitOf, type Variant } from '../joint/evaluate';
+import { cardOf, unitOf, type Variant } from '../joint/evaluate';
 import type { Arg, Input, Made } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
@@ -21,6 +21,7 @@ import { atom, number, type Ref, spreadsheetRef, text } from '../plain/spreadshe
 import type { DataSheet } from './data-sheet';
 import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
+import { limitFormulas } from './limits';
 import type { Known } from './source';
 
 export interface RowInput {
@@ -140,11 +141,12 @@ export class JointRow {
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
-  private made(name: string, form: Form, { args }: Made): Ref {
+  private made(name: string, form: Form, { formula, args }: Made): Ref {
     const words = print(form, args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 }))).text;
     const refs = args.map(arg => this.arg(arg));
     const ref = spreadsheetRef(form, refs);
-    return this.placed(name, hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref, words);
+    const checked = hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref;
+    return this.placed(name, within(limitsOf(cardOf(formula), args, refs), checked), words);
   }
 
   private node(name: string): Ref {
@@ -160,7 +162,7 @@ export class JointRow {
   /** Nodes that read a table or ask a question, as formulas. */
   private lookUp(name: string): Ref | undefined {
     const cell = (of: string): string => this.cellOf(of) ?? '0';
-    const part = (key: string): Ref => (this.ref('screw') as { parts: Record<string, Ref> }).parts[key] as Ref;
+    const part = (key: string): Ref => this.part(key);
     const where = (present: string, value: string): Ref => atom(`IF(${cell(present)}>0,${cell(value)},NA())`);
     switch (name) {
       case 'seat under the head':
@@ -194,7 +196,7 @@ export class JointRow {
       case 'is hidden':
         return atom(`${cell('face')}<>"show"`);
       case 'standard length':
-        return atom(`IF(ISNUMBER(${(part('nominalMm') as { text: string }).text}),IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0),NA())`);
+        return atom(`IF(ISNUMBER(${textOf(part('nominalMm'))}),IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0),NA())`);
       case 'cone sharp':
         return this.headColumn(DIAMETER_KEYS.sharp);
       case 'head in the seat':
@@ -208,6 +210,11 @@ export class JointRow {
       default:
         return undefined;
     }
+  }
+
+  /** A size of the screw. */
+  private part(key: string): Ref {
+    return (this.ref('screw') as { parts: Record<string, Ref> }).parts[key] as Ref;
   }
 
   private headInSeat(): Ref | undefined {
@@ -234,22 +241,17 @@ export class JointRow {
     const table = threadTable(size);
     if (size.family === 'ST') return atom(`IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`);
     if (size.family === 'B') return atom(this.data.lookup(table, 'pointTaperMax', key));
-    return { text: `2*${((this.ref('screw') as { parts: Record<string, { text: string }> }).parts['pitchMm'] as { text: string }).text}`, level: 3 };
+    return { text: `2*${textOf(this.part('pitchMm'))}`, level: 3 };
   }
 
   private lengthTolerance(): Ref {
     const { size } = this.variant.value('screw') as Screw;
     const value = this.variant.value('length tolerance') as Deviation;
     const formulas = lengthToleranceFormulas(this.data, size, this.cellOf('length') ?? '0', this.cellOf('end') ?? '""');
-    if (formulas === undefined) return this.asSentParts('length tolerance', value);
-    const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, formula, worth), worth);
+    // each family has its own table: without a screw of this one there is no tolerance
+    const inFamily = `ISNUMBER(${textOf(this.part('nominalMm'))})`;
+    const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
     return { parts: { upperMm: side('length tolerance, upper', formulas.upper, value.upperMm), lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm) } };
-  }
-
-  /** A record without a formula: its numbers hold while all inputs are as sent. */
-  private asSentParts(name: string, { upperMm, lowerMm }: Deviation): Ref {
-    const side = (which: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, 'value, not live', `IF(${this.asSent(name)},${number(worth).text},NA())`, worth), worth);
-    return { parts: { upperMm: side('upper', upperMm), lowerMm: side('lower', lowerMm) } };
   }
 
   /** The cell with the screw where the table is entered with its text; else the row's name, and the screw is fixed. */
@@ -298,7 +300,10 @@ export class JointRow {
     if ('raw' in made) return typeof made.raw === 'number' ? number(made.raw) : text(made.raw);
     const form = formOfDefault(name);
     try {
-      if (form !== undefined) return spreadsheetRef(form, made.args.map(arg => this.arg(arg)));
+      if (form !== undefined) {
+        const refs = made.args.map(arg => this.arg(arg));
+        return within(limitsOf(cardOf(made.formula), made.args, refs), spreadsheetRef(form, refs));
+      }
       if (name === 'head diameter') return this.headColumn(DIAMETER_KEYS.max);
       if (name === 'head height') return this.headColumn(HEIGHT_KEYS.max);
       if (name === 'hole') return this.mediumHole();
@@ -340,17 +345,47 @@ export class JointRow {
     };
   }
 
+  /** A half width is followed, so is the default; a text with two deviations holds while it is as it was sent. */
   private deviation(name: string, { param, meaning }: Input, { upperMm, lowerMm }: Deviation, here: RowInput | undefined, fallback: Ref | undefined): Ref {
-    if (here === undefined && fallback !== undefined && 'parts' in fallback) return fallback;
-    if (here !== undefined && typeof here.typed !== 'number') this.fixTo(here);
-    if (upperMm + lowerMm !== 0) return literal({ upperMm, lowerMm });
-    const isFollowed = here !== undefined && typeof here.typed === 'number' && (here.typed > 0 || upperMm === 0);
-    const least = param.blank === 'explicit' ? '>' : '>=';
-    const formula = isFollowed ? `IF(ISNUMBER(${here.cell}),IF(${here.cell}${least}0,${here.cell},NA()),NA())` : undefined;
-    const cell = this.put(withUnit(name, 'mm'), `± ${meaning}`, formula, upperMm);
-    return { parts: { upperMm: atom(cell, upperMm), lowerMm: { text: `-${cell}`, level: 5, value: lowerMm } } };
+    const title = withUnit(name, 'mm');
+    if (here === undefined) {
+      if (fallback !== undefined && 'parts' in fallback) return fallback;
+      return halfWidth(this.put(title, `± ${meaning}; default`, undefined, upperMm), upperMm);
+    }
+    const { cell, typed } = here;
+    const [upper, lower] = fallback === undefined ? [NONE, NONE] : 'parts' in fallback ? [textOf(fallback.parts['upperMm']), textOf(fallback.parts['lowerMm'])] : [textOf(fallback), `-${textOf(fallback)}`];
+    const isText = typeof typed === 'string' && !takesDefault(typed);
+    const side = (half: string, otherwise: string, worth: number): string => {
+      const asNumber = param.blank === 'explicit' ? `IF(${cell}>=0,${half},${NONE})` : `IF(${cell}>0,${half},IF(${cell}=0,${otherwise},${NONE}))`;
+      const asDefault = `IF(${param.blank === 'explicit' ? `${cell}="default"` : `OR(${cell}="",${cell}="default")`},${otherwise},${NONE})`;
+      const asText = isText ? `IF(${cell}=${quoted(typed)},${number(worth).text},${asDefault})` : asDefault;
+      return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
+    };
+    if (upperMm + lowerMm === 0) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
+    const part = (which: string, half: string, otherwise: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
+    return { parts: { upperMm: part('upper', cell, upper, upperMm), lowerMm: part('lower', `-${cell}`, lower, lowerMm) } };
   }
 }
+
+const NONE = 'NA()';
+
+/** A cell with a half width counts both ways. */
+const halfWidth = (cell: string, halfMm: number): Ref => ({ parts: { upperMm: atom(cell, halfMm), lowerMm: { text: `-${cell}`, level: 5, value: -halfMm } } });
+
+const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
+
+/** The limits that a base function has for its arguments, as conditions, where the inputs do not keep them already. */
+function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly Ref[]): string[] {
+  return (card?.params ?? []).flatMap(({ limits }, i) => {
+    const [arg, ref] = [args[i], refs[i]];
+    if (arg === undefined || ref === undefined || !('text' in ref) || (typeof arg === 'object' && 'is' in arg)) return [];
+    const input = INPUTS.get(nameOf(arg));
+    const isKept = input !== undefined && !(input.fallback !== undefined && 'args' in input.fallback) && Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
+    return isKept ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
+  });
+}
+
+const within = (conditions: readonly string[], ref: Ref): Ref => (conditions.length === 0 || !('text' in ref) ? ref : atom(`IF(${allOf(conditions)},${ref.text},${NONE})`, ref.value));
 
 /** The name that an argument reads. */
 const nameOf = (arg: Exclude<Arg, { readonly is: unknown }>): string => (typeof arg === 'string' ? arg : arg.only);

@@ -1,0 +1,85 @@
+// No cell goes out with a value that its own formula does not give. Each formula is worked out on the values beside it,
+// so that the one that is wrong is found, and not all that depend on it.
+import type { PlanCell, SheetPlan } from '../sheet/plan';
+import { Evaluator } from './evaluator';
+import type { Finding } from './finding';
+import { type Area, parseFormula } from './formula';
+import { ERROR_CODE, isFault, type Known, type One, type Rows, scalar } from './natives';
+
+const RELATIVE = 1e-9;
+const ABSOLUTE = 1e-12;
+/** So many cells are named; the rest is counted. */
+const MOST_NAMED = 5;
+
+/** What stands in a cell once the file is open: of a formula, an error where its kept value is the code of one. */
+const worthOf = ({ value, formula }: PlanCell): One => (formula !== undefined && typeof value === 'string' && ERROR_CODE.test(value) ? { cellError: value } : (value ?? null));
+
+class ValuesBeside extends Evaluator {
+  private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
+  private readonly areas = new Map<string, Rows | undefined>();
+
+  constructor(sheets: readonly SheetPlan[]) {
+    super();
+    this.sheets = new Map(sheets.map(({ name, cells }) => [name, new Map(cells.map(cell => [cell.at, worthOf(cell)]))]));
+  }
+
+  override value(sheet: string, at: string): One {
+    const cells = this.sheets.get(sheet);
+    return cells === undefined ? undefined : (cells.get(at) ?? null);
+  }
+
+  override area(area: Area): Rows | undefined {
+    const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
+    if (!this.areas.has(key)) this.areas.set(key, super.area(area));
+    return this.areas.get(key);
+  }
+
+  protected override spilledAt(): Known {
+    return undefined;
+  }
+}
+
+/** The same value, as two programs print it. */
+export const isSame = (a: One, b: One): boolean => {
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b));
+  return isFault(a) || isFault(b) ? isFault(a) && isFault(b) && a.cellError === b.cellError : (a ?? '') === (b ?? '');
+};
+
+const shown = (value: One): string => (isFault(value) ? value.cellError : String(value ?? ''));
+
+export interface Verified {
+  readonly sheets: readonly SheetPlan[];
+  readonly findings: readonly Finding[];
+}
+
+/** @param beside sheets that the formulas read and that are not judged here. */
+export function verified(sheets: readonly SheetPlan[], beside: readonly SheetPlan[] = []): Verified {
+  const values = new ValuesBeside([...sheets, ...beside]);
+  const findings: Finding[] = [];
+  const judged = sheets.map(sheet => {
+    const unknown: string[] = [];
+    const cells = sheet.cells.map(cell => {
+      if (cell.formula === undefined) return cell;
+      const given = scalar(values.evaluate(parseFormula(cell.formula), sheet.name));
+      if (given === undefined) {
+        unknown.push(cell.at);
+        return { ...cell, note: cell.note ?? NOT_WORKED_OUT };
+      }
+      if (isSame(worthOf(cell), given)) return cell;
+      findings.push({ sheet: sheet.name, at: cell.at, what: 'value, not live', words: `its plain formula gives ${shown(given)}, not ${shown(worthOf(cell))}`, values: 1 });
+      return withoutFormula(cell);
+    });
+    if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
+    return { ...sheet, cells };
+  });
+  return { sheets: judged, findings };
+}
+
+const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
+
+const told = (cells: readonly string[]): string => `${cells.length === 1 ? 'the formula' : `${cells.length} formulas (${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''})`} could not be worked out here: the value is the one that the workbook had`;
+
+function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
+  return { ...cell, note: `value, not live: its plain formula gave another one, ${formula ?? ''}` };
+}
+

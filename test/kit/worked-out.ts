@@ -1,0 +1,35 @@
+// A hand-over worked out anew on plain Node: every formula from its inputs, no kept value looked at.
+import { isFault, Source, type SourceCell } from '../../src/handover/source';
+import type { SheetPlan } from '../../src/sheet/plan';
+
+/** By `Sheet!A1`; an error is its code: `#N/A`. */
+export type Values = ReadonlyMap<string, number | string | boolean>;
+
+/** Long chains are followed a part at a time. */
+const MOST_ROUNDS = 50;
+
+export interface WorkedOut {
+  readonly values: Values;
+  /** Cells whose formulas have no value here. */
+  readonly unknown: readonly string[];
+}
+
+export function workedOut(sheets: readonly SheetPlan[]): WorkedOut {
+  const source = new Source({
+    name: 'Worked out',
+    sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells.map(({ at, value, formula }): [string, SourceCell] => [at, formula === undefined ? { value: value ?? null } : { value: null, formula }])) })),
+  });
+  const values = new Map<string, number | string | boolean>();
+  let open = sheets.flatMap(({ name, cells }) => cells.map(({ at }) => ({ name, at })));
+  for (let round = 0; open.length > 0 && round < MOST_ROUNDS; round++) {
+    const left = open.filter(({ name, at }) => {
+      const value = source.value(name, at);
+      if (value === undefined) return true;
+      if (value !== null && value !== '') values.set(`${name}!${at}`, isFault(value) ? value.cellError : value);
+      return false;
+    });
+    if (left.length === open.length) break;
+    open = left;
+  }
+  return { values, unknown: open.map(({ name, at }) => `${name}!${at}`) };
+}
