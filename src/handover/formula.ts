@@ -26,7 +26,19 @@ export interface Area {
   readonly right: number;
 }
 
+/** So many trees are kept; a sheet is read several times, and its formulas repeat. */
+const MOST_KEPT = 5000;
+const kept = new Map<string, FormulaNode | undefined>();
+
 export function parseFormula(formula: string): FormulaNode | undefined {
+  if (kept.has(formula)) return kept.get(formula);
+  if (kept.size >= MOST_KEPT) kept.clear();
+  const tree = parsed(formula);
+  kept.set(formula, tree);
+  return tree;
+}
+
+function parsed(formula: string): FormulaNode | undefined {
   try {
     return parse(tokenize(formula, { withLocation: true, mergeRefs: true })) as unknown as FormulaNode;
   } catch {

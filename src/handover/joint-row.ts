@@ -82,7 +82,12 @@ export class JointRow {
   /** Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name, all inputs. */
   asSent(name?: string): string {
     const needed = name === undefined ? undefined : this.inputsOf(name);
-    const conditions = [...this.given].flatMap(([input, { cell, typed }]) => (needed === undefined || needed.has(input) ? (sameAs(cell, typed) ?? []) : []));
+    const conditions = [...this.given].flatMap(([input, { cell, typed }]) => {
+      if (needed !== undefined && !needed.has(input)) return [];
+      // where a blank is refused, a zero is another thing
+      const isZero = typed === 0 && INPUTS.get(input)?.param.blank === 'explicit';
+      return [...(isZero ? [`ISNUMBER(${cell})`] : []), ...(sameAs(cell, typed) ?? [])];
+    });
     if (conditions.length === 0) return 'TRUE';
     const title = name === undefined ? 'all inputs as sent' : `inputs of ${name} as sent`;
     const cell = this.sent.get(title) ?? this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
@@ -190,9 +195,9 @@ export class JointRow {
       case 'has recess':
         return atom(`${cell('seat')}>0`);
       case 'has board hole':
-        return this.variant.value('board hole') === undefined ? undefined : atom(`ISNUMBER(${cell('board hole')})`);
+        return this.variant.value('board hole') === undefined ? undefined : atom(this.hasBoardHole());
       case 'has sleeve and board hole':
-        return this.variant.value('board hole') === undefined ? undefined : atom(`AND(${cell('sleeve')}>0,ISNUMBER(${cell('board hole')}))`);
+        return this.variant.value('board hole') === undefined ? undefined : atom(`AND(${cell('sleeve')}>0,${this.hasBoardHole()})`);
       case 'is hidden':
         return atom(`${cell('face')}<>"show"`);
       case 'standard length':
@@ -210,6 +215,12 @@ export class JointRow {
       default:
         return undefined;
     }
+  }
+
+  /** A cell without a hole has none; what cannot be read is not left out, but an error. */
+  private hasBoardHole(): string {
+    const typed = this.given.get('board hole')?.cell ?? '""';
+    return `IF(OR(${typed}="",${typed}=0,${typed}="default"),FALSE,${this.cellOf('board hole')}>0)`;
   }
 
   /** A size of the screw. */
@@ -232,7 +243,9 @@ export class JointRow {
   private weakest(): Ref {
     const [pull, tear, shear] = ['pull-out', 'boss tear', 'seat shear'].map(name => this.cellOf(name));
     const against = (force: string | undefined, word: string): string => (shear === undefined ? `"${word}"` : `IF(${force}<=${shear},"${word}","seat shear")`);
-    return atom(`IF(${pull}<=${tear},${against(pull, 'pull-out')},${against(tear, 'boss tear')})`);
+    const least = `IF(${pull}<=${tear},${against(pull, 'pull-out')},${against(tear, 'boss tear')})`;
+    // a head that cannot be read is no reason to leave it out
+    return atom(shear === undefined ? `IF(ISNUMBER(${this.cellOf('head diameter') ?? NONE}),${least},${NONE})` : least);
   }
 
   private point(): Ref | undefined {
@@ -240,8 +253,13 @@ export class JointRow {
     const key = this.sizeKey(threadRow(size));
     const table = threadTable(size);
     if (size.family === 'ST') return atom(`IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`);
-    if (size.family === 'B') return atom(this.data.lookup(table, 'pointTaperMax', key));
-    return { text: `2*${textOf(this.part('pitchMm'))}`, level: 3 };
+    const point = size.family === 'B' ? this.data.lookup(table, 'pointTaperMax', key) : `2*${textOf(this.part('pitchMm'))}`;
+    return atom(`IF(${this.hasEnd()},${point},${NONE})`);
+  }
+
+  /** Whether the end is one of the words, which a table that does not ask for it must know too. */
+  private hasEnd(): string {
+    return `${this.cellOf('end')}<>""`;
   }
 
   private lengthTolerance(): Ref {
@@ -249,7 +267,7 @@ export class JointRow {
     const value = this.variant.value('length tolerance') as Deviation;
     const formulas = lengthToleranceFormulas(this.data, size, this.cellOf('length') ?? '0', this.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
-    const inFamily = `ISNUMBER(${textOf(this.part('nominalMm'))})`;
+    const inFamily = `AND(ISNUMBER(${textOf(this.part('nominalMm'))}),${this.hasEnd()})`;
     const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
     return { parts: { upperMm: side('length tolerance, upper', formulas.upper, value.upperMm), lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm) } };
   }
@@ -394,7 +412,7 @@ const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed 
 
 /** Whether the form looks at some of its arguments only in some cases. */
 function hasChoice(form: Form): boolean {
-  const visit = (tree: unknown): boolean => Array.isArray(tree) && (tree[0] === 'if' || tree.some(visit));
+  const visit = (tree: unknown): boolean => (Array.isArray(tree) ? tree[0] === 'if' || tree.some(visit) : typeof tree === 'object' && tree !== null && Object.values(tree).some(visit));
   return visit([form.steps ?? [], form.result]);
 }
 

@@ -14,13 +14,14 @@ export interface WorkedOut {
   readonly unknown: readonly string[];
 }
 
-export function workedOut(sheets: readonly SheetPlan[]): WorkedOut {
+/** `asked`: the sheet whose cells are wanted; without it all of them. */
+export function workedOut(sheets: readonly SheetPlan[], asked?: string): WorkedOut {
   const source = new Source({
     name: 'Worked out',
     sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells.map(({ at, value, formula }): [string, SourceCell] => [at, formula === undefined ? { value: value ?? null } : { value: null, formula }])) })),
   });
   const values = new Map<string, number | string | boolean>();
-  let open = sheets.flatMap(({ name, cells }) => cells.map(({ at }) => ({ name, at })));
+  let open = sheets.filter(({ name }) => asked === undefined || name === asked).flatMap(({ name, cells }) => cells.map(({ at }) => ({ name, at })));
   for (let round = 0; open.length > 0 && round < MOST_ROUNDS; round++) {
     const left = open.filter(({ name, at }) => {
       const value = source.value(name, at);
