@@ -10,6 +10,7 @@ export interface FileCell {
   readonly formula?: string;
   /** The cell whose formula spilled into this one. */
   readonly spilledFrom?: string;
+  readonly isArray?: true;
 }
 
 export interface FileSheet {
@@ -33,7 +34,7 @@ export function sourceOfFile(name: string, sheets: readonly FileSheet[], names: 
     sheets: sheets.map(sheet => {
       const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
-      return { name: sheet.name, isHidden: sheet.hidden, cells: new Map(kept.map(({ at, value, formula }): [string, SourceCell] => [at, formula === undefined ? { value } : { value, formula }])) };
+      return { name: sheet.name, isHidden: sheet.hidden, cells: new Map(kept.map(({ at, value, formula, isArray }): [string, SourceCell] => [at, formula === undefined ? { value } : { value, formula, ...(isArray && { isArray }) }])) };
     }),
   };
 }

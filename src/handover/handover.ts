@@ -37,16 +37,16 @@ export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlo
   const measured = characteristics(measuredName, line, source, copy.results, data);
   const figures = pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
   const materials = materialsIn(source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))));
-  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], [data.plan()]);
+  const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
+  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], own, [data.plan()]);
   const findings = [...copy.findings, ...found];
   const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
-  // a formula that was taken back was counted as live
+  // a formula that was taken out was counted as live
   const live = count(({ what }) => what === 'live') - found.reduce((sum, { values = 0 }) => sum + values, 0);
   const asValues = count(({ what }) => what !== 'live');
   const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left }, figures: figures?.name }, data);
   const sources = sourcesSheet(sourcesName, copy.used, data.tables);
-  const all = [...verified([cover], sheets).sheets, ...sheets, data.plan(), sources];
-  const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
+  const all = [...verified([cover], own, sheets).sheets, ...sheets, data.plan(), sources];
   const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })) };
   assertPlain(plan, own);
   return { plan, findings, live, asValues };

@@ -23,6 +23,11 @@ const DEEPEST = 500;
 /** Functions that fetch something or run something. */
 const REACHES_OUT = /^(WEBSERVICE|RTD|CALL|EXEC|EVALUATE|REGISTER(\.ID)?|IMAGE|IMPORT\w+|CUBE\w+|DDE|SQL\.REQUEST|STOCKHISTORY|PY)$/;
 
+/** What a file puts before functions that came after the first programs. */
+const NEWER = /^(_XLFN\.|_XLWS\.)+/;
+/** How a file stores a call of an add-in. */
+const OTHER_ADD_IN = /^(_XLFN\.)?(_XLL\.|_XLDUDF_)/;
+
 /** How a file stores a call of ours. */
 const STORED = /^_xldudf_ENCL_/i;
 
@@ -41,7 +46,7 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
     const meaning: Meaning = name => home.names?.get(nameKey(name, homeSheet)) ?? home.names?.get(nameKey(name));
     const tree = cell.formula.length > LONGEST_FORMULA ? undefined : parseFormula(cell.formula);
     const formula = tree === undefined ? cell.formula : settled(cell.formula, tree, newNames, meaning);
-    const why = tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, meaning);
+    const why = cell.isArray === true ? 'it is an array formula' : tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, meaning);
     if (why !== undefined) refused.set(`${sheet}!${at}`, why);
     return { ...cell, formula };
   };
@@ -79,7 +84,8 @@ function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, meanin
   const own = new Set(nodes.flatMap(({ declarations = [], params = [] }) => [...declarations.map(({ id }) => id.name), ...params.map(({ name }) => name)].map(name => name.toLowerCase())));
   for (const node of nodes) {
     const called = node.type === 'CallExpression' ? (node.callee?.name?.toUpperCase() ?? '') : '';
-    if (REACHES_OUT.test(called)) return `${called} fetches or runs something`;
+    if (REACHES_OUT.test(called.replace(NEWER, ''))) return `${called.replace(NEWER, '')} fetches or runs something`;
+    if (OTHER_ADD_IN.test(called) && !STORED.test(called)) return 'it calls another add-in';
     if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') continue;
     const { context = [] } = partsOf(node.value);
     const [sheet] = context;

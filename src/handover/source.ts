@@ -10,6 +10,8 @@ export { isFault, isRows, type Known } from './natives';
 export interface SourceCell {
   readonly value: Cell | null;
   readonly formula?: string;
+  /** The formula works on ranges cell by cell, which the same one without its braces does not. */
+  readonly isArray?: true;
 }
 
 export interface SourceSheet {

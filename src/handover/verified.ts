@@ -1,5 +1,8 @@
 // No cell goes out with a value that its own formula does not give. Each formula is worked out on the values beside it,
 // so that the one that is wrong is found, and not all that depend on it.
+//
+// A formula of ours that gives another value is a fault of ours, and whatever follows from it would be wrong: there is no copy.
+// A formula of the user reads what had to change on the way (a text with its unit is a number now): its value stays, without it.
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from './evaluator';
 import type { Finding } from './finding';
@@ -52,10 +55,21 @@ export interface Verified {
   readonly findings: readonly Finding[];
 }
 
-/** @param beside sheets that the formulas read and that are not judged here. */
-export function verified(sheets: readonly SheetPlan[], beside: readonly SheetPlan[] = []): Verified {
+/** A copy that would not be true is not made. */
+export class UntrueCopy extends Error {
+  constructor(readonly cells: readonly string[]) {
+    super(`this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`);
+  }
+}
+
+/**
+ * @param own names of the sheets that we wrote ourselves.
+ * @param beside sheets that the formulas read and that are not judged here.
+ */
+export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>, beside: readonly SheetPlan[] = []): Verified {
   const values = new ValuesBeside([...sheets, ...beside]);
   const findings: Finding[] = [];
+  const untrue: string[] = [];
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];
     const cells = sheet.cells.map(cell => {
@@ -66,12 +80,17 @@ export function verified(sheets: readonly SheetPlan[], beside: readonly SheetPla
         return { ...cell, note: cell.note ?? NOT_WORKED_OUT };
       }
       if (isSame(worthOf(cell), given)) return cell;
-      findings.push({ sheet: sheet.name, at: cell.at, what: 'value, not live', words: `its plain formula gives ${shown(given)}, not ${shown(worthOf(cell))}`, values: 1 });
+      if (own.has(sheet.name)) {
+        untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
+        return cell;
+      }
+      findings.push({ sheet: sheet.name, at: cell.at, what: 'value, not live', words: `on this copy its formula would give ${shown(given)}: it reads something that had to change`, values: cell.role === 'result' ? 1 : 0 });
       return withoutFormula(cell);
     });
     if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
     return { ...sheet, cells };
   });
+  if (untrue.length > 0) throw new UntrueCopy(untrue);
   return { sheets: judged, findings };
 }
 
@@ -80,6 +99,6 @@ const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the
 const told = (cells: readonly string[]): string => `${cells.length === 1 ? 'the formula' : `${cells.length} formulas (${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''})`} could not be worked out here: the value is the one that the workbook had`;
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
-  return { ...cell, note: `value, not live: its plain formula gave another one, ${formula ?? ''}` };
+  return { ...cell, note: `value, not live: was ${formula ?? ''}` };
 }
 

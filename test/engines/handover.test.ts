@@ -6,17 +6,13 @@ import { looksOf, sourceOf } from '../../src/handover/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
-import { INPUTS } from '../../src/joint/inputs';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { address } from '../../src/handover/formula';
+import { actualRows, BASES, type Changes, EDITS, editedSheets, expectedRows, judged, near, sentSheets } from '../kit/joint-edits';
 import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 
 const POISON = -999;
-const RELATIVE = 1e-9;
-const ABSOLUTE = 1e-12;
 const TITLE: TitleBlock = { part: 'Logger', number: 'L-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
-
-type Changes = Readonly<Record<string, Cell | null>>;
 
 const key = (sheet: SheetPlan, { at }: PlanCell): string => `${sheet.name}!${at}`;
 
@@ -34,7 +30,6 @@ function changed(plan: WorkbookPlan, changes: Changes): WorkbookPlan {
 
 const poisoned = (plan: WorkbookPlan): WorkbookPlan => ({ ...plan, sheets: plan.sheets.map(sheet => ({ ...sheet, cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })) })) });
 const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE, { pngOf: () => new Uint8Array() });
-const near = (a: unknown, b: unknown): boolean => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b)) : (a ?? '') === (b ?? ''));
 
 const copy = handed(demoWorkbook);
 const valueBeside = (sheetName: string, label: string): string => {
@@ -143,78 +138,17 @@ it('follows the inputs of one value of the joint', async () => {
 
 // ---- every input of the joint, one row a change -----------------------------------------------------------------------
 
-const NAMES = [...INPUTS.keys()];
-const BASES: Readonly<Record<string, Changes>> = {
-  'a seat and a board': { screw: 'ST2.9', head: 'ISO 7049', end: 'cone', length: 16, wall: 2.5, 'boss OD': 6.4, pilot: 2.4, hole: 3.4, seat: 2.5, relief: 0.8, material: 'ABS', 'board plane': 5.5, board: 1.6, allowance: 0.6, 'pilot held at': 'mouth', 'boss height': 14, 'hole depth': 14.75, 'bottom gap': 1 },
-  'defaults where there are any': { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 },
-  'a sleeve through the board': { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', length: 19, wall: 2.5, hole: 3.4, sleeve: 3, 'board hole': 6.6, board: 1.6, 'board plane': 5.5, 'boss height': 16, 'hole tolerance': 0.05, 'seat tolerance': '+0.1/-0.2', 'boss OD': 8 },
-  'a countersunk head': { screw: 'M3', head: 'countersunk', material: 'ABS', wall: 2.5, 'board plane': 5.5, 'boss height': 14, seat: '3 mm', length: 12 },
-  'no point length held': { screw: '#4 AB', head: 'pan', material: 'ABS', length: 15.875, wall: 2.5, seat: 2.5, 'board plane': 5.5, board: 1.6, hole: 3.4, pilot: 2.4, 'pilot held at': 'mouth', 'boss height': 14 },
-  'no seat': { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', wall: 2.5, seat: '0 mm', board: 1.6, hole: 3.4, 'boss height': 14, length: '1/2 in' },
-};
-const NUMBERS: readonly (Cell | null)[] = [null, 0, 0.3, 1, 2.5, 13, -1, 'default', 'no such thing', '0.1 in'];
-const WORDS: readonly (Cell | null)[] = [null, 0, 'default', 'no such thing'];
-const OF_NAME: Readonly<Record<string, readonly Cell[]>> = { screw: ['ST3.5', 'ST2.2', 'M4', 'M3'], head: ['pan', 'countersunk', 'DIN 7981'], material: ['PP', 'ABS'], end: ['flat', 'CONE', 'f'], 'pilot held at': ['mid', 'mouth'], face: ['show', 'hidden'] };
-const typedInto = (name: string): readonly (Cell | null)[] => (OF_NAME[name] === undefined ? NUMBERS : [...WORDS, ...OF_NAME[name]]);
-const OUTPUTS = ['state', 'reason', 'recess mouth', 'recess diameter', 'subflush', 'post OD', 'engagement', 'engagement min', 'engagement ratio', 'hole depth needed', 'bottom clearance', 'pilot hole', 'pilot at tip', 'boss OD root', 'boss wall root', 'sink ratio', 'slenderness', 'landing ring', 'board play', 'board hold', 'boss stack', 'pull-out', 'boss tear', 'seat shear', 'weakest', 'boss mass'];
-const FORCES = ['pull-out', 'boss tear', 'seat shear'];
-
-/** Rows in one call: it gives at most 20,000 cells. */
-const ROWS = 500;
-const RESULTS_FROM = 100;
-
-/** All rows alike, so that each change meets the same formulas. */
-function jointSheet(name: string, base: Changes, edits: readonly Changes[]): SheetPlan {
-  const cells: PlanCell[] = [
-    ...NAMES.map((title, c): PlanCell => ({ at: address(0, c), role: 'header', value: title })),
-    ...edits.flatMap((edit, r) => NAMES.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: { ...base, ...edit }[title] ?? '' }))),
-    ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, 60 + c), role: 'input', value: title })),
-    { at: address(0, RESULTS_FROM), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(edits.length, NAMES.length - 1)},${address(0, 60)}:${address(0, 60 + OUTPUTS.length - 1)})` },
-  ];
-  return { name, widths: [], cells };
-}
-
-const EDITS: readonly Changes[] = NAMES.flatMap(name => typedInto(name).map((value): Changes => ({ [name]: value })));
-/** In a cell of the copy a zero is a zero; at home it has its unit, where a blank would be dangerous. */
-const atHome = (edit: Changes): Changes => Object.fromEntries(Object.entries(edit).map(([name, value]) => [name, value === 0 && INPUTS.get(name)?.param.blank === 'explicit' ? `0 ${INPUTS.get(name)?.unit ?? ''}` : value]));
-const CHUNKS = Array.from({ length: Math.ceil(EDITS.length / ROWS) }, (_, i) => ({ name: `Joints ${i + 1}`, edits: EDITS.slice(ROWS * i, ROWS * (i + 1)) }));
-
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   test('follows each input, or says that it does not', async () => {
-    const sent = handed({ name: 'Joints', sheets: CHUNKS.map(({ name, edits }) => jointSheet(name, base, edits.map(() => ({})))) });
-    const wanted = handed({ name: 'Joints', sheets: CHUNKS.map(({ name, edits }) => jointSheet(name, base, edits.map(atHome))) });
-    const typed = new Map<string, Cell | null>(CHUNKS.flatMap(({ name, edits }) => edits.flatMap((edit, r) => Object.entries(edit).map(([title, value]) => [`${name}!${address(r + 1, NAMES.indexOf(title))}`, value] as const))));
-    const sheets = sent.plan.sheets.filter(({ name }) => /^(Joints|Variants|Data)/.test(name)).map((sheet): SheetPlan => ({
-      name: sheet.name,
-      widths: [],
-      cells: sheet.cells.map(cell => ({ at: cell.at, role: cell.role, ...(cell.formula !== undefined ? { formula: cell.formula, value: POISON } : { value: (typed.has(key(sheet, cell)) ? typed.get(key(sheet, cell)) : cell.value) ?? '' }) })),
-    }));
-    const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets }));
-    const wantedAt = new Map(wanted.plan.sheets.flatMap(sheet => sheet.cells.map(cell => [key(sheet, cell), cell.value] as const)));
+    const sent = sentSheets(base, EDITS);
+    const poison = sent.map((sheet): SheetPlan => ({ ...sheet, cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })) }));
+    const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets: editedSheets(poison, EDITS) }));
+    const expected = expectedRows(base, EDITS);
     for (const values of [found.libreoffice, found.gnumeric]) {
-      let followed = 0;
-      const wrong: string[] = [];
-      for (const { name, edits } of CHUNKS) {
-        edits.forEach((edit, r) => {
-          const place = (c: number): string => `${name}!${address(r + 1, RESULTS_FROM + c)}`;
-          // a text with its unit is no number in the copy
-          const isJudged = !Object.values(edit).includes('0.1 in') && near(values.get(place(0)), wantedAt.get(place(0))) && values.get(place(0)) !== 'not checked';
-          OUTPUTS.forEach((output, c) => {
-            const [actual, expected] = [values.get(place(c)), wantedAt.get(place(c))];
-            if (expected !== undefined && near(actual, expected)) followed += 1;
-            else if (!saysSo(output, actual, isJudged)) wrong.push(`${JSON.stringify(edit)} ${output}: ${String(actual)}, not ${String(expected)}`);
-          });
-        });
-      }
+      const { followed, wrong } = judged(EDITS, expected, actualRows(EDITS, values));
       expect(wrong).toEqual([]);
-      expect(followed).toBeGreaterThan(0.5 * EDITS.length * OUTPUTS.length);
+      // two of three edits leave the joint sound
+      expect(followed).toBeGreaterThan((2 / 3) * base.numbers * EDITS.length);
     }
   });
 });
-
-/** A value that is not followed is none: it must not look like one. */
-function saysSo(output: string, actual: unknown, isJudged: boolean): boolean {
-  if (output === 'state') return actual === 'not checked';
-  if (output === 'reason') return typeof actual === 'string' && !isJudged;
-  return typeof actual === 'string' && !FORCES.includes(actual);
-}

@@ -2,7 +2,7 @@
 import { strFromU8, zipSync } from 'fflate';
 import { cellRef, parseCellRef, readXlsx, type Cell as FoundCell, type Sheet } from 'hucre/xlsx';
 import type { SheetCell } from '../../sheet/port';
-import { fromFile, moved } from './formulas';
+import { callsOurs, fromFile, moved } from './formulas';
 import { NO_WORKBOOK, opened, UnreadableFile } from './gate';
 import { areaOf, type Area } from './places';
 
@@ -12,6 +12,8 @@ export interface ReadCell extends SheetCell {
   readonly at: string;
   /** The cell whose formula spilled into this one: `F3`. */
   readonly spilledFrom?: string;
+  /** The formula works on ranges cell by cell. */
+  readonly isArray?: true;
 }
 
 export interface ReadSheet {
@@ -121,7 +123,8 @@ function cellsOf(sheet: Sheet): ReadCell[] {
       const formula = formulas.get(at);
       const spilledFrom = spilled.get(at);
       if (formula === undefined && (value === null || value === '')) return [];
-      return [{ at, value, ...(formula !== undefined && { formula }), ...(spilledFrom !== undefined && { spilledFrom }) }];
+      const isArray = formula !== undefined && sheet.cells?.get(`${r},${c}`)?.formulaType === 'array';
+      return [{ at, value, ...(formula !== undefined && { formula }), ...(isArray && !callsOurs(formula) && { isArray }), ...(spilledFrom !== undefined && { spilledFrom }) }];
     }),
   );
 }
