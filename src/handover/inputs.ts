@@ -1,12 +1,12 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
 import { NOTHING_READ, type Param } from '../core/card';
 import type { Limits } from '../core/kinds';
-import { isEmpty } from '../core/read/params';
 import { readAnyQuantity } from '../core/read/quantity';
 import { Refused } from '../core/refuse';
 import { number, text } from '../plain/spreadsheet';
 import { limitFormulas } from './limits';
 import { isRows, type Known } from './source';
+import { cellText } from './text';
 
 /** A longer text is not allowed inside a formula. */
 const LONGEST_LITERAL = 200;
@@ -16,10 +16,12 @@ export const quoted = (word: string): string => (text(word) as { text: string })
 /** Conditions that hold while the cell has what it had. Nothing where that cannot be told. */
 export function sameAs(cell: string, was: Known): readonly string[] | undefined {
   if (was === undefined || isRows(was)) return undefined;
-  if (isEmpty(was) || was === 0) return [`OR(${cell}="",${cell}=0)`];
-  if (typeof was === 'number') return [`${cell}=${number(was).text}`];
-  if (typeof was !== 'string') return undefined;
-  return was.length <= LONGEST_LITERAL ? [`${cell}=${quoted(was)}`] : [`LEN(${cell})=${was.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(was.slice(0, LONGEST_LITERAL))}`];
+  if (typeof was === 'number' && was !== 0) return [`${cell}=${number(was).text}`];
+  if (typeof was === 'string' && was !== '') {
+    const sent = cellText(was);
+    return sent.length <= LONGEST_LITERAL ? [`${cell}=${quoted(sent)}`] : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(sent.slice(0, LONGEST_LITERAL))}`];
+  }
+  return was === null || was === '' || was === 0 ? [`OR(${cell}="",${cell}=0)`] : undefined;
 }
 
 const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;

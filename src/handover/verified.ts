@@ -96,7 +96,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 
 const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
-const told = (cells: readonly string[]): string => `${cells.length === 1 ? 'the formula' : `${cells.length} formulas (${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''})`} could not be worked out here: the value is the one that the workbook had`;
+const told = (cells: readonly string[]): string => `${cells.length === 1 ? '' : `${cells.length} formulas, ${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}: `}the value is the one that the workbook had`;
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
   return { ...cell, note: `value, not live: was ${formula ?? ''}` };

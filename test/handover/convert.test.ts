@@ -171,13 +171,32 @@ describe('what cannot go along', () => {
     ['A5', 'x', 'WEBSERVICE fetches or runs something'],
     ['A6', 9, 'it uses the name unknown, which stands for nothing here'],
     ['A7', 1, 'the formula cannot be read'],
-    ['B3', 'see ENCL.BOSS.OD', 'a formula around a call of ours that cannot be taken apart'],
     ['C1', 3, 'it leads back to itself'],
     ['E1', '#SPILL!', 'its table has no room: F2 is filled'],
   ])('is a value and said: %s', (at, value, why) => {
     expect(cellAt(copy, 'S', at).formula).toBeUndefined();
     expect(cellAt(copy, 'S', at).value).toBe(value);
     expect(told(copy.findings)).toContain(`value, not live S!${at}: ${why}`);
+  });
+
+  it('a text may speak of us', () => {
+    expect(cellAt(copy, 'S', 'B3')).toMatchObject({ formula: '="see ENCL.BOSS.OD"', value: 'see ENCL.BOSS.OD' });
+  });
+
+  it('a call of another add-in, one in the stored form that fetches, and an array formula are values', () => {
+    const foreign = handed({ name: 'Foreign', sheets: [{ name: 'S', cells: new Map([
+      ['A1', { value: 3, formula: '=_xll.OTHER.FN(B1)' }], ['A2', { value: 4, formula: '=_xldudf_ACME_PRICE(B1)' }], ['A3', { value: 5, formula: '=_xlfn.WEBSERVICE("http://x.invalid")' }],
+      ['A4', { value: 13.3, formula: '=SUM(B1:B2*B1:B2)', isArray: true }], ['A5', { value: '_xldudf_ is text', formula: '="_xldudf_ is text"' }], ['A6', { value: null, formula: '=ENCL.BOSS.OD(A4,1)' }],
+    ]) }] });
+    expect(told(foreign.findings)).toEqual(expect.arrayContaining([
+      'value, not live S!A1: it calls another add-in', 'value, not live S!A2: it calls another add-in', 'value, not live S!A3: WEBSERVICE fetches or runs something', 'value, not live S!A4: it is an array formula',
+    ]));
+    for (const [at, value] of [['A1', 3], ['A2', 4], ['A3', 5], ['A4', 13.3]] as const) {
+      expect(cellAt(foreign, 'S', at).formula).toBeUndefined();
+      expect(cellAt(foreign, 'S', at).value).toBe(value);
+    }
+    expect(cellAt(foreign, 'S', 'A5').formula).toBe('="_xldudf_ is text"');
+    expect(cellAt(foreign, 'S', 'A6').value).toBeCloseTo(15.3, 12);
   });
 
   it.each([

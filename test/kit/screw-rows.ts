@@ -37,7 +37,7 @@ export type Row = Readonly<Record<(typeof INPUTS)[number], Cell>>;
 const INPUTS = ['screw', 'head', 'length', 'hole', 'wall', 'board plane', 'boss height', 'board', 'material', 'pilot'] as const;
 
 const lengthsOf = (screw: string): readonly number[] => standardLengthsMm(parseSize(screw));
-const isHeld = (screw: string, head: string): boolean => ['SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'].every(id => call(id, [screw, head]).ok);
+const isHeld = (screw: string, head: string): boolean => ['SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'].some(id => call(id, [screw, head]).ok);
 
 function rowOf(screw: string, head: string, length: number): Row {
   const { nominalMm } = screwOf(parseSize(screw));
