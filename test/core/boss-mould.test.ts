@@ -1,9 +1,12 @@
 // Boss, recess and draft as the mould sees them: steel, flats, masses, countersinks, tools, textures.
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { number, refusal, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('core/boss-mould.test.ts');
 
 describe('steel between boss and wall', () => {
   test('by hand: 3 − 12·(tan 0.5° + tan 1°) = 2.686; the flat between fillets of 0.5 and 0.75 is 1.436', () => {

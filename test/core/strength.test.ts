@@ -1,13 +1,16 @@
 // Pull-out, torque, bearing, press fit: published values, hand identities, and the wrong forms that circulate.
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { contactPressureMpa, hoopStressMpa, ringFactor } from '../../src/core/strength/hoop';
 import { clampTorqueNm } from '../../src/core/strength/torque';
 import { parseSize } from '../../src/core/screw/size';
 import { screwOf, type Screw } from '../../src/core/screw/thread';
 import { number, refusal, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('core/strength.test.ts');
 
 const ROOT3 = 1.7320508;
 

@@ -1,10 +1,13 @@
 // Numbers that others printed, through the functions. Each is typed from its source; half of its last digit is allowed.
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { parseSize } from '../../src/core/screw/size';
 import { screwOf, type Screw } from '../../src/core/screw/thread';
 import { CARDS } from '../../src/registry';
 import { number, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
+
+const test = refereed('evidence/published.test.ts');
 
 const INCH = 25.4;
 const LBF = 4.4482216152605;

@@ -1,6 +1,9 @@
 // Values as the standards print them, through the functions: typed column by column from the collected reference, which says how each is held.
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { number, value } from '../kit/ask';
+import { refereed } from '../kit/refereed';
+
+const test = refereed('evidence/standards.test.ts');
 
 const INCH = 25.4;
 const near = (actual: unknown, printed: number): void => expect(actual).toBeCloseTo(printed, 9);
