@@ -82,6 +82,12 @@ test('a test that passes on a wrong answer is found out', () => {
   exact();
 });
 
+test('every file with evidence from outside has its tests run on wrong answers too', () => {
+  const files = [...new Set(EVIDENCE.filter(isOutside).map(one => one.test))];
+  expect(files.length).toBeGreaterThanOrEqual(10);
+  for (const file of files) expect(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'), file).toContain(`const test = refereed('${file.replace(/^test\//, '')}');`);
+});
+
 describe('what counts as checked', () => {
   const one = (kind: Evidence['kind'], part?: string): Evidence => ({ id: 'GRIP', kind, source: '', test: '', title: '', ...(part === undefined ? {} : { part }) });
   const grip = [{ id: 'GRIP' }] as unknown as Parameters<typeof checked>[0];
