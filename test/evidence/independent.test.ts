@@ -1,7 +1,7 @@
 // The same answers by another way: lines that meet, every corner of the tolerances, slices added up, a search. Beside each the wrong forms that it would not let pass.
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
-import { value } from '../kit/ask';
+import { refusal, value } from '../kit/ask';
 import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
 
@@ -330,11 +330,15 @@ describe('a search', () => {
     const found = all.filter(one => picked(one as One, 0.8, 2.6) !== undefined);
     expect(found.length).toBeGreaterThanOrEqual(20);
     expect(new Set(found.map(one => picked(one as One, 0.8, 2.6))).size).toBeGreaterThanOrEqual(3);
-    const ours = (one: Case): unknown => {
+    const asked = (one: Case): readonly unknown[] => {
       const o = one as One;
-      return value('SCREW.LENGTH.PICK', 'ST2.9', [[o.grip]], [[o.tolerance]], o.ratio, holeDepth(o), 0.5, 0.8, 0.1);
+      return ['ST2.9', [[o.grip]], [[o.tolerance]], o.ratio, holeDepth(o), 0.5, 0.8, 0.1];
     };
-    for (const one of found) expect(ours(one), JSON.stringify(one)).toBe(picked(one as One, 0.8, 2.6));
+    for (const one of found) expect(value('SCREW.LENGTH.PICK', ...asked(one)), JSON.stringify(one)).toBe(picked(one as One, 0.8, 2.6));
+    // a longer one would bottom
+    const refused = all.filter(one => !found.includes(one));
+    expect(refused.length).toBeGreaterThanOrEqual(20);
+    for (const one of refused) expect(refusal('SCREW.LENGTH.PICK', ...asked(one)), JSON.stringify(one)).toContain('no standard length of ST2.9 passes');
     for (const [tolerance, point] of [[0, 2.6], [0.8, 0]] as const) expect(found.filter(one => picked(one as One, tolerance, point) !== picked(one as One, 0.8, 2.6)).length).toBeGreaterThanOrEqual(5);
   });
 });
