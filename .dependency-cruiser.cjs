@@ -23,7 +23,7 @@ module.exports = {
       "A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in."),
     only("handover-command", "^src/handover/cli[.]ts$", ["^src/(handover|demo)/", "^src/hosts/(xlsx|png)[/.]", "^src/user-fault[.]ts$", "^(node:)?(fs|path|util)(/|$)"],
       "The command reads and writes workbook files and leaves the work to the hand-over."),
-    only("release-packs-files", "^src/release/", ["^src/release/", "^src/user-fault[.]ts$", npm("fflate"), "^(node:)?(crypto|fs|path|util|vm)(/|$)"],
+    only("release-packs-files", "^src/release/", ["^src/release/", "^src/user-fault[.]ts$", npm("fflate"), npm("typescript"), "^(node:)?(crypto|fs|path|util)(/|$)"],
       "What is packed and checked is what was built: the files, not the sources they come from."),
     only("demo-on-sheet", "^src/demo/", ["^src/(demo|core|joint|sheet)/"],
       "A demo is a sheet plan with formulas. Drawing it is the host's work."),

@@ -2,11 +2,15 @@
 import type { Card } from '../core/card';
 
 /** From outside the project first. */
-export const EVIDENCE_KINDS = ['published example', "standard's table", 'reference library', 'identity', 'hand-worked'] as const;
+export const EVIDENCE_KINDS = ['published example', "standard's table", 'reference library', 'independent computation', 'identity', 'arithmetic', 'hand-worked'] as const;
 export type EvidenceKind = (typeof EVIDENCE_KINDS)[number];
 
-const OUTSIDE: readonly EvidenceKind[] = EVIDENCE_KINDS.slice(0, 3);
+const OUTSIDE: readonly EvidenceKind[] = EVIDENCE_KINDS.slice(0, 4);
 export const isOutside = ({ kind }: Evidence): boolean => OUTSIDE.includes(kind);
+
+/** What counts. `test/kit/refereed.ts` sees to its last words. */
+export const RULE =
+  'A function counts as checked when its whole result is compared with numbers that somebody else printed, with those of a standard’s table, with a library or with a computation by another way, and that test fails once the result is made a twentieth too large.';
 
 export interface Evidence {
   readonly id: string;
@@ -26,6 +30,33 @@ const EXAMPLE = { kind: 'hand-worked', source: 'its example', test: 'test/core/e
 const escaped = (text: string): string => text.replace(/\|/g, '\\|');
 const fileName = (path: string): string => path.split('/').pop() ?? path;
 
+/** Ids in the order of the cards. */
+export interface Checked {
+  readonly whole: readonly string[];
+  readonly inPart: readonly string[];
+  readonly none: readonly string[];
+  /** Of the whole ones. */
+  readonly byTableAlone: readonly string[];
+  readonly byUsAlone: readonly string[];
+}
+
+/** By `RULE`, counted from the list. */
+export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): Checked {
+  const ids = [...cards].map(({ id }) => id);
+  const outside = evidence.filter(isOutside);
+  const ofWhole = outside.filter(({ part }) => part === undefined);
+  const among = (list: readonly Evidence[]) => (id: string): boolean => list.some(one => one.id === id);
+  const whole = ids.filter(among(ofWhole));
+  const alone = (kind: EvidenceKind): string[] => whole.filter(id => !among(ofWhole.filter(one => one.kind !== kind))(id));
+  return {
+    whole,
+    inPart: ids.filter(id => among(outside)(id) && !whole.includes(id)),
+    none: ids.filter(id => !among(outside)(id)),
+    byTableAlone: alone("standard's table"),
+    byUsAlone: alone('independent computation'),
+  };
+}
+
 export function evidenceOf(id: string, evidence: readonly Evidence[]): readonly Evidence[] {
   const mine = evidence.filter(one => one.id === id);
   return mine.length === 0 ? [{ id, ...EXAMPLE }] : mine;
@@ -34,18 +65,18 @@ export function evidenceOf(id: string, evidence: readonly Evidence[]): readonly 
 function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
   const shown = evidenceOf(id, evidence);
   const known = shown.some(isOutside);
-  return shown.map(({ kind, source, part, test }, i) => `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'no published check known; ' : ''}${kind} | ${escaped(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`);
+  return shown.map(({ kind, source, part, test }, i) => `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'nothing from outside; ' : ''}${kind} | ${escaped(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`);
 }
 
 export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence[]): string {
   const all = [...cards];
-  const outside = evidence.filter(isOutside);
-  const whole = new Set(outside.filter(({ part }) => part === undefined).map(({ id }) => id));
-  const inPart = new Set(outside.map(({ id }) => id).filter(id => !whole.has(id)));
+  const { whole, inPart, none, byTableAlone, byUsAlone } = checked(all, evidence);
   const counts = EVIDENCE_KINDS.map(kind => `${kind} ${new Set(evidence.filter(one => one.kind === kind).map(({ id }) => id)).size}`);
   return [
     '',
-    `The results of ${whole.size} of ${all.length} functions are checked against numbers from outside the project; of ${inPart.size} more a term or a value that they read is, and the row says which. No standard’s own document was at hand: its numbers were read in secondary copies, collected once, and typed from that collection into the tests, which find slips of the tables but none of the copies. Functions by kind of evidence: ${counts.join(', ')}. Where no published check is known, the row says so: there the values are worked by hand or follow from an identity.`,
+    `${RULE} So are ${whole.length} of ${all.length} functions, ${byTableAlone.length} of them by standards’ tables alone and ${byUsAlone.length} by a second computation of our own alone, which finds a slip in a formula but not what both ways take for granted; of ${inPart.length} more a term or a value that they read is, and the row says which; of ${none.length} nothing is, and there the values are worked by hand, by arithmetic or follow from an identity. No standard’s own document was at hand: its numbers were read in secondary copies, collected once, and typed from that collection into the tests, which find slips of the tables but none of the copies. Functions by kind of evidence: ${counts.join(', ')}.`,
+    '',
+    `Nothing from outside for: ${none.map(id => `\`${id}\``).join(', ')}.`,
     '',
     '| function | evidence | source | test |',
     '|---|---|---|---|',

@@ -138,7 +138,7 @@ const EvidenceList = ({ card, evidence }: { readonly card: Card; readonly eviden
   return (
     <section id="evidence">
       <h2>Evidence</h2>
-      {!mine.some(isOutside) && <p>No published check is known: what stands here was worked by hand or follows from an identity.</p>}
+      {!mine.some(isOutside) && <p>No check from outside is known: what stands here was worked by hand or by arithmetic, or follows from an identity.</p>}
       <ul>{mine.map(({ kind, source, test }) => <li>{kind}{source === '' ? '' : `: ${source}`} <span class="quiet">({test})</span></li>)}</ul>
     </section>
   );

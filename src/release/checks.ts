@@ -1,9 +1,9 @@
-// What must hold of a folder that is served, each with the faults that were found.
-import { runInNewContext } from 'node:vm';
+// What must hold of a folder that is served, each with the faults that were found. The files are read; none is run.
 import { type Files, SUMS, textOf } from './files';
 import { readManifest } from './manifest';
-import { sha256 } from './release';
+import { type Registered, registered } from './registered';
 import { broken, RELEASED, signaturesOf } from './signatures';
+import { listed, sha256, type Sums } from './sums';
 
 export interface Check {
   readonly name: string;
@@ -18,27 +18,42 @@ const MEGABYTE = 1_000_000;
 /** Office.js has no other home; nothing else may come from elsewhere. */
 const OFFICE = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';
 
-export function checks(files: Files): readonly Check[] {
-  const sums = checksums(files);
-  const functions = listed(files);
-  const registered = sums.faults.some(fault => fault.startsWith('functions.js ')) ? undefined : register(textOf(files, 'functions.js'));
-  return [sums, addresses(files), ids(functions, registered), versions(files, registered), kept(functions), help(files, functions), pages(files), sizes(files)];
+/** Sums that did not come with the files. */
+export interface Packed {
+  readonly sums: Sums;
+  readonly from: string;
 }
 
-function checksums(files: Files): Check {
-  const lines = textOf(files, SUMS).split('\n').filter(line => line !== '');
-  const sums = new Map(lines.map(line => [line.slice(66), line.slice(0, 64)]));
-  const faults = [
-    ...(sums.size === 0 ? [`${SUMS} is missing or empty`] : []),
-    ...[...sums].flatMap(([path, sum]) => {
-      const content = files.get(path);
-      if (content === undefined) return [`${path} is missing`];
-      return sha256(content) === sum ? [] : [`${path} is not as it was packed`];
-    }),
-    ...[...files.keys()].filter(path => path !== SUMS && !sums.has(path)).map(path => `${path} does not belong to the release`),
-  ];
-  return { name: 'checksums', seen: `${sums.size} files as packed, none besides`, faults };
+export function checks(files: Files, packed?: Packed): readonly Check[] {
+  const functions = listedFunctions(files);
+  const found = registered(textOf(files, 'functions.js'));
+  return [packed === undefined ? besideSums(files) : packedAs(files, packed), addresses(files), ids(functions, found), versions(files, found), kept(functions), help(files, functions), pages(files), sizes(files)];
 }
+
+function packedAs(files: Files, { sums, from }: Packed): Check {
+  return { name: 'checksums', seen: `${sums.size} files as in ${from}, none besides`, faults: differing(files, sums) };
+}
+
+/** Whoever changes a file can change the list that lies beside it. */
+function besideSums(files: Files): Check {
+  const sums = listed(files.get(SUMS) ?? new Uint8Array());
+  const own = new Map(files);
+  own.delete(SUMS);
+  return {
+    name: 'checksums',
+    seen: `${own.size} files agree with the list beside them, which shows accidents only`,
+    faults: sums === undefined ? [`${SUMS} is missing, or is no list of checksums`] : differing(own, sums),
+  };
+}
+
+const differing = (files: Files, sums: Sums): string[] => [
+  ...[...sums].flatMap(([path, sum]) => {
+    const content = files.get(path);
+    if (content === undefined) return [`${path} is missing`];
+    return sha256(content) === sum ? [] : [`${path} is not as it was packed`];
+  }),
+  ...[...files.keys()].filter(path => !sums.has(path)).map(path => `${path} does not belong to the release`),
+];
 
 function addresses(files: Files): Check {
   const { addresses: all, base } = readManifest(textOf(files, 'manifest.xml'));
@@ -53,7 +68,7 @@ function awry(files: Files, base: string, address: string, where: string): strin
   return files.has(path) ? [] : [`${where}: ${address} leads to no file`];
 }
 
-function listed(files: Files): readonly Listed[] {
+function listedFunctions(files: Files): readonly Listed[] {
   try {
     return (JSON.parse(textOf(files, 'functions.json')) as { readonly functions: readonly Listed[] }).functions;
   } catch {
@@ -61,49 +76,30 @@ function listed(files: Files): readonly Listed[] {
   }
 }
 
-/** What functions.js registers when it is loaded; a text where it cannot be. */
-function register(script: string): ReadonlyMap<string, () => unknown> | string {
-  const found = new Map<string, () => unknown>();
-  const twice = new Set<string>();
-  const associate = (id: string, wrapper: () => unknown): void => {
-    if (found.has(id)) twice.add(id);
-    found.set(id, wrapper);
-  };
-  try {
-    runInNewContext(script, { CustomFunctions: { associate } }, { timeout: 10_000 });
-  } catch (fault) {
-    return `functions.js does not load: ${String(fault)}`;
-  }
-  return twice.size === 0 ? found : `functions.js registers twice: ${[...twice].join(', ')}`;
-}
-
-type Registered = ReturnType<typeof register> | undefined;
-
-/** A changed functions.js is not run; its checksum has been reported. */
-const NOT_RUN = 'functions.js was not run, because it is not as it was packed';
-
-function ids(functions: readonly Listed[], registered: Registered): Check {
+function ids(functions: readonly Listed[], found: Registered | string): Check {
   const name = 'functions';
-  if (registered === undefined || typeof registered === 'string') return { name, seen: '', faults: [registered ?? NOT_RUN] };
+  if (typeof found === 'string') return { name, seen: '', faults: [found] };
   const known = new Set(functions.map(({ id }) => id));
+  const twice = found.ids.filter((id, i) => found.ids.indexOf(id) !== i);
   return {
     name,
-    seen: `${known.size} listed, the same registered`,
+    seen: `${known.size} listed, the same registered by the text of functions.js`,
     faults: [
       ...(known.size === 0 ? ['functions.json lists nothing'] : []),
-      ...[...known].filter(id => !registered.has(id)).map(id => `${id} is in functions.json, but functions.js does not register it`),
-      ...[...registered.keys()].filter(id => !known.has(id)).map(id => `${id} is registered, but functions.json does not list it`),
+      ...(twice.length === 0 ? [] : [`functions.js registers twice: ${twice.join(', ')}`]),
+      ...[...known].filter(id => !found.ids.includes(id)).map(id => `${id} is in functions.json, but functions.js does not register it`),
+      ...[...new Set(found.ids)].filter(id => !known.has(id)).map(id => `${id} is registered, but functions.json does not list it`),
     ],
   };
 }
 
-function versions(files: Files, registered: Registered): Check {
+function versions(files: Files, found: Registered | string): Check {
   const name = 'versions';
-  if (registered === undefined || typeof registered === 'string') return { name, seen: '', faults: [registered ?? NOT_RUN] };
+  if (typeof found === 'string') return { name, seen: '', faults: [found] };
   const { version } = readManifest(textOf(files, 'manifest.xml'));
-  const said = String(registered.get('VERSION')?.() ?? 'nothing');
-  const agrees = said.startsWith(`Bosswright ${version.replace(/\.0$/, '')},`);
-  return { name, seen: `${version} in the manifest; the functions say "${said}"`, faults: agrees ? [] : [`the manifest says ${version}, the functions say "${said}"`] };
+  const said = [...new Set(found.versions)].join(' and ') || 'nothing';
+  const agrees = `${said}.0` === version;
+  return { name, seen: `${version} in the manifest, ${said} in the text of functions.js`, faults: agrees ? [] : [`the manifest says ${version}, functions.js says ${said}`] };
 }
 
 function kept(functions: readonly Listed[]): Check {

@@ -4,6 +4,7 @@ import { zipSync } from 'fflate';
 import { UserFault } from '../user-fault';
 import { DEVELOPMENT } from './base-url';
 import { type Files, SUMS, textOf } from './files';
+import { sumList } from './sums';
 
 export interface Texts {
   readonly licence: string;
@@ -26,7 +27,7 @@ export function releaseOf(built: Files, base: URL, version: string, texts: Texts
   files.set('HOSTING.md', encoder.encode(hostedAt(texts.hosting, base, version)));
   files.set('CHANGES.md', encoder.encode(changesIn(texts.developers, version)));
   const sorted = new Map([...files].sort(([a], [b]) => (a < b ? -1 : 1)));
-  return sorted.set(SUMS, encoder.encode(sumsOf(sorted)));
+  return sorted.set(SUMS, encoder.encode(sumList(sorted)));
 }
 
 /** The page with the names of this release in the place of those of its example. */
@@ -46,10 +47,6 @@ export function changesIn(developers: string, version: string): string {
   if (!/^### Values changed\n+\S/m.test(changes)) throw new UserFault('DEVELOPERS.md has no changes with a block "Values changed": those who hold a sheet must be told which numbers move');
   return `# Changes in Bosswright ${version}\n${changes.trimEnd()}\n`;
 }
-
-export const sha256 = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex');
-
-const sumsOf = (files: Files): string => [...files].map(([path, content]) => `${sha256(content)}  ${path}\n`).join('');
 
 /** The same files give the same bytes, whenever and wherever they are packed. */
 export const zipOf = (files: Files): Uint8Array => zipSync(Object.fromEntries([...files].map(([path, content]) => [path, [content, { level: 9, mtime: dateOf(content) }]])));

@@ -1,8 +1,11 @@
 // The board in its pocket, on its boss, beside the screw.
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { CARDS } from '../../src/registry';
 import { number, refusal, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
+
+const test = refereed('core/board.test.ts');
 
 describe('gap in the pocket', () => {
   test('by hand: ((61 − 0.3) − (60 + 0.2))/2 = 0.25 per side', () => {

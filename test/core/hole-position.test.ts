@@ -1,7 +1,10 @@
 // Clearance holes under position, and core pins.
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { number, refusal } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
+
+const test = refereed('core/hole-position.test.ts');
 
 describe('clearance hole', () => {
   test('ASME Y14.5 appendix B (read in secondary copies): screw 6 in a hole of 6.44 leaves a zone of 0.44 floating, 0.22 each fixed', () => {

@@ -1,9 +1,12 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { equivalentThicknessMm } from '../../src/core/mould/mould';
 import { refusal, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('core/mould.test.ts');
 
 const seeded = { seed: SEED };
 const table = (id: string, ...args: unknown[]): Map<unknown, unknown> => new Map((value(id, ...args) as [unknown, unknown][]).map(([name, cell]) => [name, cell]));

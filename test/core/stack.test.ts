@@ -1,10 +1,13 @@
 import { xoroshiro128plusFromState } from 'pure-rand/generator/xoroshiro128plus';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { normalTail } from '../../src/core/maths';
 import { number, refusal, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('core/stack.test.ts');
 
 const seeded = { seed: SEED };
 const inches = (mm: unknown): number => (mm as number) / 25.4;

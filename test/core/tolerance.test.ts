@@ -1,11 +1,14 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { DIN_16742_TG6 } from '../../src/standards/din16742-tg6';
 import { DIN_16901_130 } from '../../src/standards/din16901-130';
 import { ISO_2768_1_LINEAR } from '../../src/standards/iso2768-1-linear';
 import { ISO_286_1_IT_GRADES } from '../../src/standards/iso286-1-it-grades';
 import { number, refusal, value } from '../kit/ask';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('core/tolerance.test.ts');
 
 describe('published: ISO 286-1 (read in 1 secondary copy; IT15, IT16 and above 315 mm from memory, cross-checked)', () => {
   test.each([

@@ -34,7 +34,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npx office-addin-dev-certs@3.0.0 install': 'test/runtime/server.test.ts',
   'npx office-addin-dev-certs@3.0.0 uninstall': 'test/runtime/server.test.ts',
   'npm run package -- --base-url https://example.org/bosswright/': 'test/runtime/release.test.ts',
-  'npm run verify -- /srv/addin': 'test/release/verify.test.ts',
+  'npm run verify -- /srv/addin --sums bosswright-VERSION.zip': 'test/release/verify.test.ts',
   'npm install ../bosswright/dist-library': 'test/library/library.test.ts',
   'UPDATE_README=1 npx vitest run test/contract/readme.test.ts': 'test/contract/readme.test.ts',
   'UPDATE_SIGNATURES=1 npx vitest run test/contract/signatures.test.ts': 'test/contract/signatures.test.ts',

@@ -2,8 +2,10 @@
 import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
-import { type Evidence, EVIDENCE_KINDS, isOutside } from '../../src/help/evidence';
+import { checked, type Evidence, EVIDENCE_KINDS, isOutside } from '../../src/help/evidence';
 import { CARDS } from '../../src/registry';
+import { number, value } from '../kit/ask';
+import { notices } from '../kit/refereed';
 import { EVIDENCE } from './evidence';
 
 interface Titled {
@@ -64,27 +66,44 @@ test('every entry is of a function; one from outside says how its source is held
   for (const one of EVIDENCE) {
     expect(CARDS.has(one.id), one.id).toBe(true);
     expect(EVIDENCE_KINDS).toContain(one.kind);
-    if (isOutside(one)) expect(one.source, one.id).toMatch(/read in|from memory|js-quantities/);
+    if (isOutside(one) && one.kind !== 'independent computation') expect(one.source, one.id).toMatch(/read in|from memory|js-quantities/);
   }
   expect(new Set(EVIDENCE.map(one => JSON.stringify(one))).size).toBe(EVIDENCE.length);
 });
 
-test('at least 60 functions are checked against numbers from outside; the others are known', () => {
-  const checked = new Set(EVIDENCE.filter(isOutside).map(({ id }) => id));
-  expect(checked.size).toBeGreaterThanOrEqual(60);
-  expect([...CARDS.keys()].filter(id => !checked.has(id))).toEqual([
-    'UNIT.CHECK',
-    'HOLE.DEPTH', 'HOLE.FLOOR', 'PIN.RATIO', 'PIN.DEFLECTION',
-    'WALL.FEATURE', 'BOSS.SLENDER', 'BOSS.SINK', 'BOSS.FLAT', 'BOSS.CONFLICT', 'BOSS.GUSSET',
-    'RECESS.DEPTH', 'RECESS.SEAT', 'RECESS.TOOL',
-    'SCREW.LENGTH.PICK',
-    'PULLOUT', 'SCREW.COUNT', 'TORQUE.SET',
-    'BOARD.MARGIN', 'BOARD.HOLD',
-    'LIP.SKIN', 'LIP.FIT', 'JUNCTION.CIRCLE', 'JUNCTION.RATIO',
-    'STACK.MODIFIED', 'STACK.SHARE', 'STACK.SIMULATE',
-    'CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'VERSION',
-    'JOINT.TABLE', 'JOINT.VALUE', 'JOINT.CARD', 'CHECK.JOINT', 'CHECK.BOSS', 'JOINT.INPUTS', 'JOINT.OUTPUTS',
-    'VARIANT.GRID', 'VARIANT.RANK', 'VARIANT.FRONT',
-    'REASON', 'ABOUT', 'WORKING',
-  ]);
+test('a test that passes on a wrong answer is found out', () => {
+  const exact = (): void => expect(number('BOSS.SINK', 1, 2)).toBe(0.5);
+  expect(notices('BOSS.SINK', exact)).toBe(true);
+  expect(notices('BOSS.SINK', () => expect(number('BOSS.SINK', 1, 2)).toBeCloseTo(0.5, 1))).toBe(false);
+  expect(notices('BOSS.SLENDER', exact)).toBe(false);
+  // tables and texts
+  expect(notices('BOSS.CONFLICT', () => expect(value('BOSS.CONFLICT', 'ST2.9', 2.9, 2.32)).toEqual([expect.anything(), [5.8, expect.anything(), expect.anything(), 'pass']]))).toBe(true);
+  expect(notices('DUAL', () => expect(value('DUAL', 25.4)).toBe('25.40 mm (1.000 in)'))).toBe(true);
+  exact();
+});
+
+test('every file with evidence from outside has its tests run on wrong answers too', () => {
+  const files = [...new Set(EVIDENCE.filter(isOutside).map(one => one.test))];
+  expect(files.length).toBeGreaterThanOrEqual(10);
+  for (const file of files) expect(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'), file).toContain(`const test = refereed('${file.replace(/^test\//, '')}');`);
+});
+
+describe('what counts as checked', () => {
+  const one = (kind: Evidence['kind'], part?: string): Evidence => ({ id: 'GRIP', kind, source: '', test: '', title: '', ...(part === undefined ? {} : { part }) });
+  const grip = [{ id: 'GRIP' }] as unknown as Parameters<typeof checked>[0];
+
+  test.each<[Evidence[], keyof ReturnType<typeof checked>]>([
+    [[], 'none'],
+    [[one('hand-worked'), one('arithmetic'), one('identity')], 'none'],
+    [[one('published example', 'one term'), one('identity')], 'inPart'],
+    [[one('independent computation')], 'whole'],
+    [[one("standard's table")], 'byTableAlone'],
+    [[one('independent computation')], 'byUsAlone'],
+  ])('%j: %s', (list, where) => expect(checked(grip, list)[where]).toEqual(['GRIP']));
+
+  test('no function is lost, and no fewer are checked than there were', () => {
+    const { whole, inPart, none } = checked(CARDS.values(), EVIDENCE);
+    expect([...whole, ...inPart, ...none].sort()).toEqual([...CARDS.keys()].sort());
+    expect(whole.length).toBeGreaterThanOrEqual(60);
+  });
 });

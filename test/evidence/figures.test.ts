@@ -6,9 +6,16 @@ import { figuresPage, type Results } from '../bench/figure';
 const read = (file: string): string => readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
 const rows = (page: string): string[][] => page.split('\n').filter(line => line.startsWith('| ')).slice(1).map(line => line.split(/(?<!\\)\|/).slice(1, -1).map(cell => cell.trim()));
 
-const figures = figuresPage(JSON.parse(read('bench/results.json')) as Results);
+const results = JSON.parse(read('bench/results.json')) as Results;
+const figures = figuresPage(results);
 
-test('they have a date', () => expect(figures).toMatch(/ on 20\d\d-\d\d-\d\d\b/));
+test('each part has its date, machine and Node, and the page says them', () => {
+  expect(Object.keys(results).length).toBeGreaterThanOrEqual(5);
+  for (const { on } of Object.values(results)) {
+    expect(on).toMatch(/^20\d\d-\d\d-\d\d, \S.*, \d+ cores, Node v\d+/);
+    expect(figures).toContain(on);
+  }
+});
 
 test('every figure with a target says whether it is met', () => {
   const withTarget = rows(figures).filter(([, target]) => target !== '–');

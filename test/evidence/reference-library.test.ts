@@ -1,9 +1,12 @@
 // Units against a library of units (js-quantities), through the functions.
 import fc from 'fast-check';
 import Qty from 'js-quantities';
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { number, value } from '../kit/ask';
+import { refereed } from '../kit/refereed';
 import { SEED } from '../kit/seed';
+
+const test = refereed('evidence/reference-library.test.ts');
 
 const LENGTHS = { mm: 'mm', cm: 'cm', in: 'in', mil: 'mil', um: 'um' } as const;
 const unit = fc.constantFrom(...(Object.keys(LENGTHS) as (keyof typeof LENGTHS)[]));

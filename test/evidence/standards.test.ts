@@ -1,6 +1,9 @@
 // Values as the standards print them, through the functions: typed column by column from the collected reference, which says how each is held.
-import { describe, expect, test } from 'vitest';
+import { describe, expect } from 'vitest';
 import { number, value } from '../kit/ask';
+import { refereed } from '../kit/refereed';
+
+const test = refereed('evidence/standards.test.ts');
 
 const INCH = 25.4;
 const near = (actual: unknown, printed: number): void => expect(actual).toBeCloseTo(printed, 9);
@@ -176,7 +179,7 @@ describe('clearance holes (read in secondary copies)', () => {
     near(number('HOLE.CLEARANCE', size, 'fine'), fine);
     near(number('HOLE.CLEARANCE', size), medium);
     near(number('HOLE.CLEARANCE', size, 'coarse'), coarse);
-    near(number('BOARD.SLEEVE', `${size} medium`, medium), 0);
+    near(number('BOARD.SLEEVE', `${size} medium`, medium - 0.4), 0.2);
     near(number('HOLE.AT', `${size} medium`, 0), medium);
   });
   test.each([['#0', 0.104, 0.094], ['#2', 0.126, 0.116], ['#4', 0.156, 0.144], ['#6', 0.197, 0.185], ['1/4', 0.311, 0.297]])('HOLE.CLEARANCE of %s, loose by ASME B18.2.8: %d to %d in', (size, max, min) => {

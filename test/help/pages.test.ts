@@ -144,7 +144,7 @@ test('related functions are those of the forms and of the joint', () => {
 
 test('evidence and the lack of it', () => {
   expect(section(pageOf('BOSS.OD'), 'evidence')).toContain('draft chart for 1 inch of depth');
-  expect(section(pageOf('PULLOUT'), 'evidence')).toContain('No published check is known');
+  expect(section(pageOf('PULLOUT'), 'evidence')).toContain('No check from outside is known');
 });
 
 test('mistakes are of functions that exist', () => expect(Object.keys(FUNCTION_MISTAKES).filter(id => !CARDS.has(id))).toEqual([]));

@@ -12,3 +12,11 @@ export function expectPrinted(actual: unknown, printed: unknown): void {
     expect(actual).toEqual(printed);
   }
 }
+
+/** Half of the last digit that is printed: of ".070" it is .0005. */
+export const halfDigit = (printed: string): number => 0.5 * 10 ** -(printed.split('.')[1]?.length ?? 0);
+
+/** `times` is how often the printed number enters the result. */
+export function expectText(actual: number, printed: string, times = 1): void {
+  expect(Math.abs(actual - Number(printed) * times), `${actual}, printed ${printed}${times === 1 ? '' : ` × ${times}`}`).toBeLessThanOrEqual(Math.abs(times) * halfDigit(printed) + 1e-12);
+}

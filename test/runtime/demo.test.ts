@@ -48,6 +48,7 @@ describe('one table against the same as single cells, 100 variants', () => {
   test('JOINT.TABLE', async () => {
     const table = await host.calculate([[{ id: 'JOINT.TABLE', args: [[NAMES, ...rows], [asked]] }]]);
     printed('JOINT.TABLE', 1, 1, table);
+    expect(table.batches).toBe(1);
     const cells = await host.calculate([rows.flatMap(row => asked.map((name): Call => ({ id: 'JOINT.VALUE', args: [[NAMES], [row], name] })))]);
     printed('JOINT.VALUE in every cell', rows.length * asked.length, 1, cells);
     const body = (table.results[0]?.value as unknown[][]).slice(1).flat();

@@ -12,6 +12,7 @@ import { baseUrl } from '../../src/release/base-url';
 import { checks } from '../../src/release/checks';
 import { filesIn } from '../../src/release/folder';
 import { releaseOf, zipOf } from '../../src/release/release';
+import { packedSums } from '../../src/release/sums';
 import { serve } from '../browser/serve';
 import { BUILT, CHROMIUM, QUIET } from './excel';
 
@@ -21,12 +22,13 @@ const read = (file: string): string => readFileSync(file, 'utf8');
 
 let root: string;
 let folder: string;
+let zip: Uint8Array;
 let site: { origin: string; server: Server };
 let browser: Browser;
 beforeAll(async () => {
   root = mkdtempSync(path.join(tmpdir(), 'release-'));
   folder = path.join(root, 'cad/bosswright');
-  const zip = zipOf(releaseOf(filesIn(BUILT), baseUrl('https://example.org/cad/bosswright'), version, { licence: read('LICENSE'), hosting: read('src/release/HOSTING.md'), developers: read('DEVELOPERS.md') }));
+  zip = zipOf(releaseOf(filesIn(BUILT), baseUrl('https://example.org/cad/bosswright'), version, { licence: read('LICENSE'), hosting: read('src/release/HOSTING.md'), developers: read('DEVELOPERS.md') }));
   for (const [file, content] of Object.entries(unzipSync(zip))) {
     mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
     writeFileSync(path.join(folder, file), content);
@@ -60,7 +62,7 @@ async function opened(file: string): Promise<{ readonly page: Page; readonly for
 }
 
 test('what was unpacked is whole', () => {
-  expect(checks(filesIn(folder)).flatMap(({ faults }) => faults)).toEqual([]);
+  expect(checks(filesIn(folder), { sums: packedSums(zip) ?? new Map(), from: 'the zip' }).flatMap(({ faults }) => faults)).toEqual([]);
 });
 
 test('the bench opens and calculates', async () => {
