@@ -5,53 +5,48 @@ import type { Card } from '../../src/core/card';
 import { CARDS, call } from '../../src/registry';
 import { anyArguments, exampleWith, HOSTILE } from '../kit/arguments';
 import { SEED } from '../kit/seed';
-import { check, QUOTING } from '../kit/whole';
+import { answerTo, check, QUOTING } from '../kit/whole';
 
 const cards = [...CARDS.values()].map(card => [card.id, card] as const);
 
 describe(`any arguments (seed ${SEED})`, () => {
   test('every function is here', () => expect(cards.length).toBe(126));
 
-  test.each(cards)('%s', (_, card) => {
+  test.each(cards)('%s', (id, card) => {
     let answered = 0;
-    let tried = 0;
     fc.assert(
       fc.property(anyArguments(card), args => {
-        tried++;
         if (check(card, args)) answered++;
       }),
-      { seed: SEED, numRuns: 300 },
+      // these search a remedy for every rule, a hundred times the work of any other
+      { seed: SEED, numRuns: /^CHECK\.(JOINT|BOSS)$/.test(id) ? 100 : 300 },
     );
-    expect(tried).toBeGreaterThanOrEqual(300);
     expect(answered, 'calls with a result').toBeGreaterThan(10);
   });
 });
 
-describe('one hostile argument at a time, the others from the example', () => {
-  test.each(cards)('%s', (_, card) => {
-    let tried = 0;
-    card.params.forEach((_param, i) => {
-      for (const value of HOSTILE) {
-        check(card, exampleWith(card, i, value));
-        tried++;
-      }
-    });
-    expect(tried).toBe(card.params.length * HOSTILE.length);
-  });
-});
-
-describe('a refusal names an argument', () => {
+describe('one hostile argument at a time, the others from the example: whole, and a refusal names an argument', () => {
   /** About all of them at once. */
   const OF_THE_WHOLE = /^(no finite result for these inputs$|no standard length of |the (result|lists) (has|make) )/;
+  const counts = { answered: 0, named: 0, whole: 0 };
 
-  test.each(cards.filter(([id]) => !QUOTING.includes(id)))('%s', (id, card) => {
-    const names = new RegExp(`\\b(${card.params.map(({ name }) => name).join('|')})\\b`);
+  test.each(cards)('%s', (id, card) => {
+    const names = QUOTING.includes(id) ? /(?:)/ : new RegExp(`\\b(${card.params.map(({ name }) => name).join('|')})\\b`);
     card.params.forEach((param, i) => {
       for (const value of HOSTILE) {
-        const answer = call(id, exampleWith(card, i, value));
-        if (!answer.ok && !OF_THE_WHOLE.test(answer.message)) expect(answer.message, param.name).toMatch(names);
+        const answer = answerTo(card, exampleWith(card, i, value));
+        if (answer.ok) counts.answered++;
+        else if (OF_THE_WHOLE.test(answer.message)) counts.whole++;
+        else if (names.test(answer.message)) counts.named++;
+        else expect.fail(`${param.name}: ${answer.message} names no argument`);
       }
     });
+  });
+
+  test('enough of each', () => {
+    expect(counts.answered, 'answered').toBeGreaterThan(6000);
+    expect(counts.named, 'refused by name').toBeGreaterThan(40_000);
+    expect(counts.whole, 'refused as a whole').toBeGreaterThan(200);
   });
 });
 
