@@ -42,10 +42,12 @@ function plain(raw: unknown): unknown {
   if ((type ?? basicType) === "Error" || typeof code === "string") return cellError(ERRORS.get(errorType) ?? code ?? basicValue);
   if (typeof basicValue === "number" || typeof basicValue === "boolean") return basicValue;
   if ([type, basicType].includes("String") && typeof basicValue === "string") return basicValue;
-  return [type, basicType].includes("Empty") ? "" : cellError(DATA_TYPE);
+  if ([type, basicType].includes("Empty")) return "";
+  // the invocation object that Excel appends stands in the place of an argument that was left out
+  return type === undefined && basicType === undefined ? undefined : cellError(DATA_TYPE);
 }
 
-/** Calls the core and hands the answer to the spreadsheet. Excel appends an invocation object; the wrappers never pass it on. */
+/** Calls the core and hands the answer to the spreadsheet. */
 export function cell(id: string, args: readonly unknown[]): Cell | Cell[][] {
   const answer = call(id, args.map(plain));
   if (answer.ok) return answer.value;

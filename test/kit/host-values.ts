@@ -50,7 +50,8 @@ export const HOST_VALUES: readonly HostValue[] = [
   dataType('unknown type with an error', { type: 'NotAvailable', basicType: 'Error', basicValue: '#VALUE!' }),
   dataType('reference', { type: 'Reference', reference: 0 }),
   dataType('a type of the future', { type: 'Holo', basicValue: '#VALUE!' }),
-  dataType('nothing said', {}),
+  { what: 'the invocation object, behind too few arguments', sent: { functionName: 'BOSS.OD', address: 'A1' }, core: undefined },
+  { what: 'nothing said', sent: {}, core: undefined },
   ...Object.entries(ERROR_TYPES).flatMap(([errorType, basicValue]) => [
     error(`${basicValue} ${errorType}`, { basicValue, errorType }, basicValue),
     error(`${errorType} without a value`, { errorType }, basicValue),
