@@ -1,17 +1,53 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
 import { call } from "../src/registry";
 import type { Cell, CellError } from "../src/core/kinds";
+import { DATA_TYPE } from "../src/core/refuse";
 
-/** Error values arrive as CustomFunctions.Error or as an error data type; formatted numbers as objects with basicValue. */
+/** What a data type of the host may say of itself; in an error and in an entity the basic value is the text of an error. */
+interface HostValue {
+  readonly type?: unknown;
+  readonly basicType?: unknown;
+  readonly basicValue?: unknown;
+  readonly code?: unknown;
+  readonly errorType?: unknown;
+}
+
+/** By errorType, which every language and version spells alike; the text of the error may be missing. */
+const ERRORS: ReadonlyMap<unknown, string> = new Map([
+  ["Blocked", "#BLOCKED!"],
+  ["Busy", "#BUSY!"],
+  ["Calc", "#CALC!"],
+  ["Connect", "#CONNECT!"],
+  ["Div0", "#DIV/0!"],
+  ["External", "#EXTERNAL!"],
+  ["Field", "#FIELD!"],
+  ["GettingData", "#GETTING_DATA"],
+  ["Name", "#NAME?"],
+  ["NotAvailable", "#N/A"],
+  ["Null", "#NULL!"],
+  ["Num", "#NUM!"],
+  ["Placeholder", "#BUSY!"],
+  ["Ref", "#REF!"],
+  ["Spill", "#SPILL!"],
+  ["Value", "#VALUE!"],
+]);
+
+const cellError = (text: unknown): CellError => ({ cellError: typeof text === "string" ? text : "" });
+
+/** Numbers, texts and truths that come as data types are read as what they are; errors are named; of anything else only a field can be meant. */
 function plain(raw: unknown): unknown {
   if (Array.isArray(raw)) return raw.map(plain);
   if (raw === null || typeof raw !== "object") return raw;
-  const { basicType, basicValue, code } = raw as { basicType?: unknown; basicValue?: unknown; code?: unknown };
-  if (basicType === "Error" || typeof code === "string") return { cellError: String(code ?? basicValue) } satisfies CellError;
-  return basicValue;
+  const { type, basicType, basicValue, code, errorType } = raw as HostValue;
+  if ((type ?? basicType) === "Error" || typeof code === "string") return cellError(ERRORS.get(errorType) ?? code ?? basicValue);
+  if (typeof basicValue === "number" || typeof basicValue === "boolean") return basicValue;
+  if ([type, basicType].includes("String") && typeof basicValue === "string") return basicValue;
+  if ([type, basicType].includes("Empty")) return "";
+  // the invocation object that Excel appends stands in the place of an argument that was left out
+  return type === undefined && basicType === undefined ? undefined : cellError(DATA_TYPE);
 }
 
-/** Calls the core and hands the answer to the spreadsheet. Excel appends an invocation object; the wrappers never pass it on. */
+/** Calls the core and hands the answer to the spreadsheet. */
 export function cell(id: string, args: readonly unknown[]): Cell | Cell[][] {
   const answer = call(id, args.map(plain));
   if (answer.ok) return answer.value;

@@ -2,6 +2,7 @@
 import { callCard, type Outcome } from './core/call';
 import type { Card } from './core/card';
 import { CORE_CARDS } from './core/cards';
+import { cut } from './core/refuse';
 import { JOINT_CARDS } from './joint/joint.cards';
 import { VARIANT_CARDS } from './joint/variant.cards';
 import { traceCards } from './trace/trace.cards';
@@ -10,5 +11,5 @@ export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT
 
 export function call(id: string, args: readonly unknown[]): Outcome {
   const card = CARDS.get(id);
-  return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${id}` } : callCard(card, args);
+  return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${cut(id)}` } : callCard(card, args);
 }

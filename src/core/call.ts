@@ -66,7 +66,7 @@ function equalLists(params: readonly Param[], args: readonly unknown[]): Map<str
     for (const { name, raw } of group) {
       const list = asList(raw).slice(0, rows);
       // nothing in it, or one blank cell: as if that cell had been given
-      lists.set(name, list.length <= 1 && list.every(isBlank) ? null : list.map(entry => [entry]));
+      lists.set(name, list.length <= 1 && list.every(isBlank) ? asList(raw)[0] : list.map(entry => [entry]));
       if (list.length <= 1) continue;
       if (first !== undefined && first.count !== list.length) {
         throw wrongInput(`${first.name} has ${first.count} rows and ${name} has ${list.length}; give equal counts, or one value for all`, name);

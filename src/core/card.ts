@@ -20,6 +20,8 @@ export interface Kind<T> {
   readonly accepts: string;
   /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
   readonly shape: 'one' | 'list' | 'block';
+  /** How a name is typed, `"M3"`: in its place a number or a blank is most likely an unquoted one, which is a cell. */
+  readonly inQuotes?: string;
   /** Which value of a table a text names, where it is one value as it stands there. */
   readonly tableValue?: ((text: string) => TableValue | undefined) | undefined;
   /** Blanks, bare zeros and errors reach the reader too. */

@@ -3,15 +3,18 @@
 /** What a cell can hold. */
 export type Cell = number | string | boolean;
 
-/** An error that was handed in, in the words of the spreadsheet, e.g. `#DIV/0!`. */
+/** An error that was handed in, in the words of the spreadsheet, e.g. `#DIV/0!`, or DATA_TYPE. */
 export interface CellError {
   readonly cellError: string;
 }
 
+/** The codes that the runtime of Excel knows; of any other it drops the code and the message. */
+export type ErrorCode = '#VALUE!' | '#N/A' | '#DIV/0!' | '#NUM!' | '#NULL!' | '#NAME?' | '#REF!';
+
 /** Why a call has no result. `#VALUE!`: wrong input. `#N/A`: not in a table. Any other code: an error handed in. */
 export interface Refusal {
   readonly ok: false;
-  readonly code: string;
+  readonly code: ErrorCode;
   readonly message: string;
   readonly argument?: string;
 }

@@ -3,7 +3,7 @@ import { closest } from 'fastest-levenshtein';
 import { withUnit } from '../core/call';
 import type { Cell } from '../core/kinds';
 import { asList, isBlank, isCellError, isEmpty, shown } from '../core/read/params';
-import { Refused, wrongInput } from '../core/refuse';
+import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
 import { isVerdict, meaningOf, OUTPUTS, unitOf, Variant } from './evaluate';
 import { INPUTS } from './inputs';
 
@@ -17,11 +17,11 @@ const INPUT_NAMES = spellings(INPUTS.keys());
 const OUTPUT_NAMES = spellings(OUTPUTS);
 
 function find(names: ReadonlyMap<string, string>, raw: unknown, argument: string, what: string): string {
-  if (isCellError(raw)) throw new Refused(raw.cellError, `${argument} has ${raw.cellError} for a name`, argument);
+  if (isCellError(raw)) throw new Refused(codeOf(raw), `${argument} has ${errorName(raw)} for a name`, argument);
   if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
   const asked = spelled(raw);
   const name = names.get(asked);
-  if (name === undefined) throw wrongInput(`${argument}: "${raw.slice(0, 60)}" is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`, argument);
+  if (name === undefined) throw wrongInput(`${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`, argument);
   return name;
 }
 

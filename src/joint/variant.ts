@@ -4,7 +4,7 @@ import type { Cell } from '../core/kinds';
 import { LIMIT_MARGIN } from '../core/maths';
 import { isBlank, isCellError } from '../core/read/params';
 import { readAnyQuantity } from '../core/read/quantity';
-import { Refused, wrongInput } from '../core/refuse';
+import { codeOf, cut, errorWords, Refused, wrongInput } from '../core/refuse';
 import { inputNamed } from './table';
 
 export type Direction = 'max' | 'min';
@@ -34,7 +34,7 @@ function checkNames(columns: readonly Column[]): void {
   const named = columns.find(({ name }) => name !== undefined);
   const seen = new Set<string>();
   for (const { argument, name, values } of columns) {
-    if (name === undefined) throw wrongInput(`${argument} begins with ${String(values[0])}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`, argument);
+    if (name === undefined) throw wrongInput(`${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`, argument);
     if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);
     if (values.length === 1) throw wrongInput(`${argument} has the name ${name} and no values`, argument);
     seen.add(name);
@@ -56,7 +56,7 @@ const finite = (number: number): number | undefined => (Number.isFinite(number) 
 function numbersOf(table: Cells, rows: number): (readonly number[] | undefined)[] {
   return table.slice(0, rows).map((row, i) => {
     const numbers = row.map((cell, j) => {
-      if (isCellError(cell)) throw new Refused(cell.cellError, `table row ${i + 1}, column ${j + 1}, is ${cell.cellError}`, 'table');
+      if (isCellError(cell)) throw new Refused(codeOf(cell), `table row ${i + 1}, column ${j + 1}, ${errorWords(cell)}`, 'table');
       if (isBlank(cell)) return undefined;
       return typeof cell === 'number' ? finite(cell) : typeof cell === 'string' && BEGINS_LIKE_A_NUMBER.test(cell) ? readAnyQuantity(cell)?.value : undefined;
     });

@@ -1,6 +1,7 @@
 // What is typed into the field of an argument, as a value for a preview and as a piece of a formula.
 import { NOTHING_READ, type Param } from "../core/card";
 import type { Cell } from "../core/kinds";
+import { readsTwoWays } from "../core/read/quantity";
 import { areaOf, parseFormula } from "../handover/formula";
 
 export type Typed =
@@ -14,7 +15,7 @@ const NUMBER = /^[+\-−]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i;
 const QUOTED = /^"(?:[^"]|"")*"$/;
 
 function valueOf(text: string): Cell {
-  if (NUMBER.test(text)) return Number(text.replace(",", ".").replace("−", "-"));
+  if (NUMBER.test(text) && !readsTwoWays(text.replace(/^[+\-−]|e.*$/gi, ""))) return Number(text.replace(",", ".").replace("−", "-"));
   if (/^(true|false)$/i.test(text)) return text.toLowerCase() === "true";
   return QUOTED.test(text) ? text.slice(1, -1).replaceAll('""', '"') : text;
 }

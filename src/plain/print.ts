@@ -4,7 +4,7 @@ import * as M from '../core/maths';
 import { formNamed, type Form, type Tree } from './forms';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
-const CHOICE = 0, COMPARE = 1, SUM = 2, PRODUCT = 3, SIGN = 4, POWER = 5, ATOM = 6;
+const CHOICE = 0, COMPARE = 1, SUM = 2, TOTAL = 3, PRODUCT = 4, SIGN = 5, POWER = 6, ATOM = 7;
 
 /** A printed piece with its worth where that is known; a list has items, a record has parts. */
 export interface Piece {
@@ -109,7 +109,7 @@ function binary(op: string, a: Piece, b: Piece): Piece {
 
 /** Taking away a negative number adds it. */
 function minus(a: Piece, b: Piece, value: number | undefined): Piece {
-  return b.level === SIGN ? withValue(`${inside(a, SUM)} + ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} − ${inside(b, PRODUCT)}`, SUM, value);
+  return b.level === SIGN ? withValue(`${inside(a, SUM)} + ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} − ${inside(b, TOTAL)}`, SUM, value);
 }
 
 /** A negative term is taken away, not added. */
@@ -126,10 +126,10 @@ const over = (name: string, args: readonly Piece[], of: (...values: number[]) =>
 const root = (sign: string, a: Piece, of: (x: number) => number): Piece => withValue(`${sign}${a.level === ATOM && a.items === undefined ? a.text : `(${a.text})`}`, ATOM, typeof a.value === 'number' ? of(a.value) : undefined);
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === ATOM ? { ...a, text: `${a.text}°` } : a);
 
-/** A sum over rows, term by term where the rows are known, else in symbols. */
+/** A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it in brackets. */
 function sumOver(lists: readonly Piece[], term: (...row: Piece[]) => Piece, words: (...texts: string[]) => string): Piece {
   const rows = lists.map(({ items }) => items);
-  if (rows.some(items => items === undefined)) return symbol(`Σ ${words(...lists.map(({ text }) => text))}`);
+  if (rows.some(items => items === undefined)) return { text: `Σ ${words(...lists.map(({ text }) => text))}`, level: TOTAL };
   return total((rows[0] ?? []).map((_, i) => term(...rows.map(items => items?.[i] ?? known(0)))));
 }
 

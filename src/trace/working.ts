@@ -1,7 +1,7 @@
 // A call with its numbers put in: the values that text arguments stand for, the named steps, the result with unit.
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
-import { Refused } from '../core/refuse';
+import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../core/kinds';
 import { columnOf, valueOf } from '../core/table';
 import { formOfCard, type Form } from '../plain/forms';
@@ -26,7 +26,7 @@ function taken(param: Param, raw: unknown, value: unknown): string[] {
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
   const from = param.kind.tableValue?.(text);
   const origin = from === undefined ? '' : ` (${columnWords(from)})`;
-  return [`${param.name} "${text}" = ${inUnit(value, param.kind.unit)}${origin}`];
+  return [`${param.name} ${quoted(text)} = ${inUnit(value, param.kind.unit)}${origin}`];
 }
 
 const inUnit = (value: number, unit: string): string => `${digits(value)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import * as Q from '../../src/core/read/quantity';
 import { readAnyQuantity, readQuantity, unitsOf, type Quantity } from '../../src/core/read/quantity';
 import { Refused } from '../../src/core/refuse';
+import { call } from '../../src/registry';
 import { quietMs } from '../kit/best-of';
 import { SEED } from '../kit/seed';
 
@@ -64,6 +65,44 @@ describe('an outside library agrees on every unit', () => {
   });
 });
 
+describe('one comma before exactly three digits: 1 or 1000?', () => {
+  test.each<[string, string, string]>([
+    ['1,000', '1.000', '1000'],
+    ['1,000 mm', '1.000', '1000'],
+    ['-2,500 mm', '2.500', '2500'],
+    ['+12,345', '12.345', '12345'],
+    ['1 mm + 1,250 in', '1.250', '1250'],
+    ['1,250 in - 1 mm', '1.250', '1250'],
+    ['1,500/16 in', '1.500', '1500'],
+    ['1,000e3', '1.000', '1000'],
+    [',125 mm', '.125', '125'],
+    ['00,125 mm', '00.125', '00125'],
+  ])('%s is refused, and both ways are said', (text, point, thousand) => {
+    const digits = /\d*,\d{3}/.exec(text)?.[0] ?? '';
+    expect(() => readQuantity(text, Q.LENGTH)).toThrow(`("${digits}" can be read two ways: write ${point} or ${thousand})`);
+  });
+
+  /** Wherever text becomes a number: units, tolerances, limits, names with a number behind them, cards, lists, joints. */
+  const EVERYWHERE: readonly (readonly [id: string, ...args: unknown[]])[] = [
+    ['BOSS.OD', '1,000', 1.2], ['LENGTH.MM', '1,000 mm'], ['ANGLE.DEG', '1,000°'], ['LIMITS', '1,600 ±0.1'], ['LIMITS', '1.6 ±1,000'], ['LIMITS', '3 +1,000/-0'], ['LIMITS', '3 +0/-1,000 mm'], ['LIMITS', '3,400..3.600'], ['LIMITS', '1.6 ±1,000%'],
+    ['ENGAGEMENT.LIMITS', 13, '±1,000', [[2.5]], 0.1], ['ENGAGEMENT.LIMITS', 13, '+0/-1,000', [[2.5]], 0.1], ['ENGAGEMENT.LIMITS', 13, 0.5, [['2,500'], [1.6]], 0.1], ['GRIP', [['2,500'], [1.6]]], ['STACK.WORST', [['±1,000']]], ['STACK.NOMINAL', [[1]], [['1,000']]],
+    ['HOLE.PILOT', 'ST2.9', '75,000 %'], ['BOSS.OD', 'ST2.9 75,000 %', 1.2], ['PULLOUT', 'ST2.9', 6, '1,000 MPa'], ['PULLOUT', 'ST2.9', 6, [['strength', '1,000']]], ['MATERIAL', 'density 1,050 g/cm³', 'density'],
+    ['TOL.MOULDED', 10, [['1,000', 1, 2]]], ['STACK.PPM', 0, 1, '-1,000', 'none'], ['DUAL', 4.2, '1,000'], ['RECESS.TOOL', 8, '1,250 in hex'], ['JOINT.VALUE', [['wall']], [['2,500']], 'feature wall'], ['VARIANT.RANK', [[1]], 'max', '1,000'],
+  ];
+  test.each(EVERYWHERE.map(([id, ...args]) => ({ id, args })))('$id $args', ({ id, args }) => {
+    const answer = call(id, args);
+    expect(answer).toMatchObject({ ok: false, code: '#VALUE!' });
+    expect(answer.ok || answer.message).toMatch(/"(\d+),(\d{3})" can be read two ways: write \1\.\2 or \1\2\)/);
+  });
+
+  test('nothing is checked and nothing is ranked by it', () => {
+    expect(call('CHECK.MAX', ['1,000', 2])).toEqual({ ok: true, value: 'not checked' });
+    expect(call('VARIANT.RANK', [[['1,000'], [2]], 'max', 1])).toEqual({ ok: true, value: [['–'], [1]] });
+    expect(call('SCREW.PITCH', ['M2,500'])).toMatchObject({ ok: false, code: '#VALUE!' });
+    expect(call('SCREW.PITCH', ['M2,5'])).toEqual(call('SCREW.PITCH', ['M2.5']));
+  });
+});
+
 describe('every text of the contract', () => {
   // computed by hand from 1 in = 25.4 mm, 1 lbf = 4.4482216152605 N
   test.each<[string, Quantity, number]>([
@@ -108,6 +147,12 @@ describe('every text of the contract', () => {
     ['1e2', Q.LENGTH, 100],
     ['90 ppm/K', Q.EXPANSION, 90],
     ['16/.5e1 mm', Q.LENGTH, 3.2],
+    ['0,125 in', Q.LENGTH, 3.175],
+    ['-0,125 mm', Q.LENGTH, -0.125],
+    ['1,0000 mm', Q.LENGTH, 1],
+    ['1,00 mm', Q.LENGTH, 1],
+    ['1000 mm', Q.LENGTH, 1000],
+    ['1.000 mm', Q.LENGTH, 1],
   ])('%s', (text, quantity, value) => {
     expect(readQuantity(text, quantity)).toBeCloseTo(value, 10);
   });

@@ -77,7 +77,7 @@ describe('how a message shows what was given', () => {
   test.each([
     ['wall', '"wall"'],
     ['x'.repeat(60), `"${'x'.repeat(60)}"`],
-    ['x'.repeat(61), `"${'x'.repeat(57)}…"`],
+    ['x'.repeat(61), `"${'x'.repeat(59)}…"`],
     [{ cellError: '#N/A' }, '#N/A'],
     [[[1, 2], [3, 4]], 'a range of 2 × 2 cells'],
     [[1, 2], 'a range of 2 × 1 cells'],
@@ -115,8 +115,11 @@ describe('a blank, a bare zero and a name', () => {
   test('what is required says what it accepts and its limits', () => {
     expect(refusal('BOSS.OD', 0, 1.2)).toMatch(/^#VALUE! hole is 0 or blank; give 4\.2, "4\.2 mm" or .*, above 0 mm$/);
     expect(refusal('BOSS.OD', ' ', 1.2)).toMatch(/^#VALUE! hole is blank; give /);
-    expect(refusal('SCREW.PITCH', null)).toBe('#VALUE! size is blank; give text such as "M3"');
-    expect(refusal('SCREW.PITCH', 0)).toBe('#VALUE! size is 0: put the name in quotes, "M3"');
+    expect(refusal('SCREW.PITCH', null)).toBe('#VALUE! size is blank: put the name in quotes, "M3"');
+    expect(refusal('SCREW.PITCH', 0)).toBe('#VALUE! size is 0 or blank: put the name in quotes, "M3"');
+    expect(refusal('SCREW.PITCH', 3)).toBe('#VALUE! size is 3: put the name in quotes, "M3"');
+    expect(refusal('MATERIAL', '', 'strength')).toBe('#VALUE! material is blank: put the name in quotes, "ABS"');
+    expect(refusal('TOL.MOULDED', 10, null)).toBe('#VALUE! group is blank: put the name in quotes, "DIN 16901-130" or "DIN 16742-TG6"');
     expect(refusal('TOL.IT', 10, 0)).toMatch(/^#N\/A grade is 0: not a grade held/);
   });
 

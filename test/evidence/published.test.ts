@@ -96,8 +96,8 @@ describe('Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20 (
 
 describe('pages on stacks (each read in 1 copy)', () => {
   test('STACK.RSS: .005, .003, .002 give ±.00616, with a housing of ±.005 ±.00794', () => {
-    expectPrinted(number('STACK.RSS', column(0.005, 0.003, 0.002)), 0.00616);
-    expectPrinted(number('STACK.RSS', column(0.005, 0.003, 0.002, 0.005)), 0.00794);
+    expectPrinted(number('STACK.RSS', column(0.005, 0.003, 0.002)), '0.00616');
+    expectPrinted(number('STACK.RSS', column(0.005, 0.003, 0.002, 0.005)), '0.00794');
   });
   test('STACK.TABLE: 4.020 − 2.000 − 1.500 − .500: worst case .005 to .035, root sum square .012 to .028', () => {
     const rows = table('STACK.TABLE', column('housing', 'A', 'B', 'C'), column(4.02, 2, 1.5, 0.5), column(0.005, 0.005, 0.003, 0.002), column(1, -1, -1, -1));
@@ -106,9 +106,9 @@ describe('pages on stacks (each read in 1 copy)', () => {
       return [nominal + lower, nominal + upper];
     };
     expectPrinted(limits('total, worst case'), [0.005, 0.035]);
-    expectPrinted(limits('total, root sum square'), [0.012, 0.028]);
+    expectPrinted(limits('total, root sum square'), ['0.012', '0.028']);
   });
-  test.each([[5, 0.5, 0.224], [10, 1, 0.316]])('STACK.WORST and STACK.RSS: %d parts of ±0.1: ±%d and ±%d', (n, worst, rss) => {
+  test.each([[5, 0.5, '0.224'], [10, 1, '0.316']])('STACK.WORST and STACK.RSS: %d parts of ±0.1: ±%d and ±%s', (n, worst, rss) => {
     const tolerances = Array.from({ length: n }, () => [0.1]);
     expect(number('STACK.WORST', tolerances)).toBeCloseTo(worst, 12);
     expectPrinted(number('STACK.RSS', tolerances), rss);
@@ -128,10 +128,10 @@ const formula = (id: string): ((...args: unknown[]) => number) => CARDS.get(id)?
 describe('power screws', () => {
   const jack = screwWith(22.5, 5);
   test('TORQUE.STRIP: solutions to Shigley, problem 8-4 (read in 1 secondary copy): 6 kN, mean diameter 22.5, lead 5 mm, friction .08: 10.23 N·m', () => {
-    expectPrinted(formula('TORQUE.STRIP')(6000, jack, 0.08), 10.23);
+    expectPrinted(formula('TORQUE.STRIP')(6000, jack, 0.08), '10.23');
   });
   test('TORQUE.CLAMP: the same with a collar of 40 mm mean diameter, friction .05: 16.23 N·m', () => {
-    expectPrinted(formula('TORQUE.CLAMP')(6000, jack, 0.08, 0.05, 50, 30, 0), 16.23);
+    expectPrinted(formula('TORQUE.CLAMP')(6000, jack, 0.08, 0.05, 50, 30, 0), '16.23');
   });
   test('TORQUE.STRIP: a book of statics (read in 1 copy): 10 000 lb, square thread, 2 to the inch, mean diameter 2 in, friction .2: 2840 in·lb', () => {
     const torqueInLb = (formula('TORQUE.STRIP')(10_000 * LBF, screwWith(2 * INCH, INCH / 2), 0.2) * 1000) / (LBF * INCH);
@@ -140,8 +140,8 @@ describe('power screws', () => {
   test('TORQUE.CLAMP: solutions to Shigley, problem 8-6 (read in 1 secondary copy): Acme 29°, 2500 lbf, 2.75 in, lead .5 in, friction .05: 377.6 lbf·in; with a collar of 5 in, .06: 753', () => {
     const press = screwWith(2.75 * INCH, 0.5 * INCH);
     const torqueLbfIn = (headFriction: number): number => (formula('TORQUE.CLAMP')(2500 * LBF, press, 0.05, headFriction, 6 * INCH, 4 * INCH, 14.5) * 1000) / (LBF * INCH);
-    expectPrinted(torqueLbfIn(0), 377.6);
-    expectPrinted(torqueLbfIn(0.06), 753);
+    expectPrinted(torqueLbfIn(0), '377.6');
+    expectPrinted(torqueLbfIn(0.06), '753');
   });
   test('TORQUE.WINDOW: drive : tighten : strip = 1 : 2 or more : 3 or more (common practice, read in 1 secondary copy)', () => {
     expect(table('TORQUE.WINDOW', 1, 3)[1]?.slice(0, 3)).toEqual([3, 'pass', 2]);
@@ -156,14 +156,14 @@ describe('strength of materials', () => {
     expect(tear(119.355)).toBeGreaterThanOrEqual(400_000);
   });
   test('PULLOUT.SEAT: Singer, problem 115 (read in 1 secondary copy; book from memory): a punch of 20 mm through 25 mm at 350 MPa of shear: 549.8 kN', () => {
-    expectPrinted(number('PULLOUT.SEAT', 20, 25, 350 * Math.sqrt(3)) / 1000, 549.8);
+    expectPrinted(number('PULLOUT.SEAT', 20, 25, 350 * Math.sqrt(3)) / 1000, '549.8');
   });
   test('BEARING: a page of solved problems (read in 1 copy): 55 kN on a ring of 50 and 40 mm: 77.80 MPa, its last digit cut off', () => {
     expect(Math.floor(number('BEARING', '55 kN', 50, 40) * 100)).toBe(7780);
   });
   test('BOSS.TORSION: a course on mechanics of materials (read in 1 copy): 5 kN·m on 114 and 102 mm: 47.86 MPa; 430 N·m on 40 and 30 mm: 50 MPa', () => {
-    expectPrinted(number('BOSS.TORSION', 5000, 114, 102), 47.86);
-    expectPrinted(number('BOSS.TORSION', 430, 40, 30), 50);
+    expectPrinted(number('BOSS.TORSION', 5000, 114, 102), '47.86');
+    expectPrinted(number('BOSS.TORSION', 430, 40, 30), '50');
   });
   test('RIB.SECTION: a page of solved problems (read in 1 copy): flange 150 × 50 on a web 50 × 150: centroid 125 mm above the foot of the web', () => {
     const section = new Map(table('RIB.SECTION', 150, 50, 50, 50, 150) as [string, number][]);
@@ -172,11 +172,11 @@ describe('strength of materials', () => {
   });
   test('RIB.SECTION: Hibbeler, Mechanics of Materials, examples A.1 and A.2 (from memory, recomputed): flange 8 × 3 in, web 2 × 10 in: 8.55 in above its foot, 646 in⁴', () => {
     const section = new Map(table('RIB.SECTION', '8 in', '3 in', '2 in', '2 in', '10 in') as [string, number][]);
-    expectPrinted(13 - inches(section.get('centroid from the outer face') ?? 0), 8.55);
-    expectPrinted((section.get('second moment of area') ?? 0) / INCH ** 4, 646);
+    expectPrinted(13 - inches(section.get('centroid from the outer face') ?? 0), '8.55');
+    expectPrinted((section.get('second moment of area') ?? 0) / INCH ** 4, '646');
   });
   test('HOOP.LIMIT: Crawford, Plastics Engineering, Ex. 2.7, p. 64–65 (read in 1 secondary copy), backwards: 18 MPa at the bore is .32 mm on the radius', () => {
-    expectPrinted(number('HOOP.LIMIT', 18, 30, 50, 1000, 0.4) / 2, 0.32);
+    expectPrinted(number('HOOP.LIMIT', 18, 30, 50, 1000, 0.4) / 2, '0.32');
   });
   test('BOSS.MASS, the outside cone: a page of solved problems (read in 1 copy): frustum of 28 and 4 cm, 9 cm high: 684·π cm³', () => {
     const draft = `${((Math.atan(12 / 9) * 180) / Math.PI).toFixed(12)}°`;

@@ -8,8 +8,9 @@ const row = (id: string, ...args: unknown[]): number[] => (value(id, ...args) as
 const rows = (id: string, ...args: unknown[]): unknown[][] => value(id, ...args) as unknown[][];
 
 /** The right value by hand, and that the wrong one is another by more than its printed digits hide. */
-function expectNot(actual: number, right: number, wrong: number): void {
-  expectPrinted(actual, right);
+function expectNot(actual: number, printed: number | string, wrong: number): void {
+  expectPrinted(actual, printed);
+  const right = Number(printed);
   expect(Math.abs(wrong - right)).toBeGreaterThan(0.02 * Math.abs(right));
   expect(Math.abs(actual - wrong)).toBeGreaterThan(0.01 * Math.abs(right));
 }
@@ -28,7 +29,7 @@ describe('point and relief counted as engagement', () => {
     const worst = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES, 0.8, 0.1, 'ST2.9 cone')[0] as number;
     const counted = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES)[0] as number;
     expectNot(worst, 4.34, counted);
-    expectPrinted(number('ENGAGEMENT.RATIO', worst, 'ST2.9'), 1.497);
+    expectPrinted(number('ENGAGEMENT.RATIO', worst, 'ST2.9'), '1.497');
     expect(value('CHECK.MIN', number('ENGAGEMENT.RATIO', worst, 'ST2.9'), 2)).toBe('fail');
     expect(value('CHECK.MIN', number('ENGAGEMENT.RATIO', counted, 'ST2.9'), 2)).toBe('pass');
   });
@@ -57,59 +58,59 @@ describe('the length tolerance of a tapping screw left out, or that of a machine
 describe('draft signs: outside and hole of one boss are opposed', () => {
   // free end 6.4 and 2.4; 14 further, 0.5° outside and 0.25° in the hole
   test('the outside grows away from the free end: DRAFT.SIZE and BOSS.ENDS 6.6444, not 6.1556', () => {
-    expectNot(number('DRAFT.SIZE', 6.4, 14, '0.5°', 'grows'), 6.6444, 6.4 - 2 * 14 * tan(0.5));
-    expectNot(rows('BOSS.ENDS', 6.4, 2.4, 14, '0.5°', '0.25°')[2]?.[1] as number, 6.6444, 6.1556);
-    expectNot(number('BOSS.OD', 2.4, 2, 14, '0.5°'), 6.6444, 6.1556);
+    expectNot(number('DRAFT.SIZE', 6.4, 14, '0.5°', 'grows'), '6.6444', 6.4 - 2 * 14 * tan(0.5));
+    expectNot(rows('BOSS.ENDS', 6.4, 2.4, 14, '0.5°', '0.25°')[2]?.[1] as number, '6.6444', 6.1556);
+    expectNot(number('BOSS.OD', 2.4, 2, 14, '0.5°'), '6.6444', 6.1556);
   });
   test('the hole shrinks away from its mouth: HOLE.AT and BOSS.ENDS 2.2778, not 2.5222', () => {
-    expectNot(number('HOLE.AT', 2.4, 14, '0.25°'), 2.2778, 2.4 + 2 * 14 * tan(0.25));
-    expectNot(rows('BOSS.ENDS', 6.4, 2.4, 14, '0.5°', '0.25°')[2]?.[2] as number, 2.2778, 2.5222);
-    expectNot(number('HOLE.MOUTH', 2.2778, 14, '0.25°'), 2.4, 2.2778 - 2 * 14 * tan(0.25));
+    expectNot(number('HOLE.AT', 2.4, 14, '0.25°'), '2.2778', 2.4 + 2 * 14 * tan(0.25));
+    expectNot(rows('BOSS.ENDS', 6.4, 2.4, 14, '0.5°', '0.25°')[2]?.[2] as number, '2.2778', 2.5222);
+    expectNot(number('HOLE.MOUTH', 2.2778, 14, '0.25°'), '2.40', 2.2778 - 2 * 14 * tan(0.25));
   });
   test('BOSS.WALL: both thicken the wall, 2.1833 at the root; opposed signs would leave 2.0611 or 1.9389', () => {
     const wall = number('BOSS.WALL', 6.4, 2.4, 14, '0.5°', '0.25°');
-    for (const wrong of [2 + 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) + tan(0.25))]) expectNot(wall, 2.1833, wrong);
+    for (const wrong of [2 + 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) + tan(0.25))]) expectNot(wall, '2.1833', wrong);
   });
   test('HOLE.TIGHT: the tip meets the narrow end, 0.9972; drafted the other way it would seem free, 1.205', () => {
-    expectNot(number('HOLE.TIGHT', 'ST2.9', 2.4, 12.96, '0.5°'), 0.9972, (2.4 + 2 * 12.96 * tan(0.5)) / 2.18);
+    expectNot(number('HOLE.TIGHT', 'ST2.9', 2.4, 12.96, '0.5°'), '0.9972', (2.4 + 2 * 12.96 * tan(0.5)) / 2.18);
   });
   test('RECESS.DIAMETER: the recess opens from its floor, 6.3047, not 6.0953', () => {
-    expectNot(number('RECESS.DIAMETER', 5.6, 0.6, 3, '1°'), 6.3047, 6.2 - 2 * 3 * tan(1));
+    expectNot(number('RECESS.DIAMETER', 5.6, 0.6, 3, '1°'), '6.3047', 6.2 - 2 * 3 * tan(1));
   });
   test('RIB.TIP is thinner than the base, RIB.BASE thicker than the tip', () => {
-    expectNot(number('RIB.TIP', 1.2, 10, '0.5°'), 1.0255, 1.2 + 2 * 10 * tan(0.5));
-    expectNot(number('RIB.BASE', 1.2, 10, '0.5°'), 1.3745, 1.2 - 2 * 10 * tan(0.5));
+    expectNot(number('RIB.TIP', 1.2, 10, '0.5°'), '1.0255', 1.2 + 2 * 10 * tan(0.5));
+    expectNot(number('RIB.BASE', 1.2, 10, '0.5°'), '1.3745', 1.2 - 2 * 10 * tan(0.5));
   });
   test('BOARD.GAP: the pocket opens above its floor: 1.2444 beside a board 14 mm up, not 0.7556', () => {
-    expectNot(number('BOARD.GAP', 68, 0, 70, 0, 14, '1°'), 1.2444, 1 - 14 * tan(1));
+    expectNot(number('BOARD.GAP', 68, 0, 70, 0, 14, '1°'), '1.2444', 1 - 14 * tan(1));
   });
   test('BOSS.STEEL: boss and wall both lean into the gap', () => {
-    expectNot(number('BOSS.STEEL', 3, 12, '0.5°', '1°'), 2.686, 3 - 12 * (tan(0.5) - tan(1)));
+    expectNot(number('BOSS.STEEL', 3, 12, '0.5°', '1°'), '2.686', 3 - 12 * (tan(0.5) - tan(1)));
   });
   test('the joint too: boss OD at its root, pilot at its bottom, mouth of the recess', () => {
     const names = ['screw', 'head', 'length', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap', 'allowance'];
     const values = ['ST2.9', 'ISO 7049', 16, 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14, 1, 0.6];
     const [root, bottom, mouth] = rows('JOINT.TABLE', [names, values], [['boss OD root', 'pilot bottom', 'recess mouth']])[1] as [number, number, number];
-    expectNot(root, 6.6444, 6.1556);
-    expectNot(bottom, 2.2778, 2.5222);
-    expectNot(mouth, 6.3047, 6.0953);
+    expectNot(root, '6.6444', 6.1556);
+    expectNot(bottom, '2.2778', 2.5222);
+    expectNot(mouth, '6.3047', 6.0953);
   });
 });
 
 describe('degrees taken as radians', () => {
   test.each([
-    ['DRAFT.OFFSET', [12, 1], 0.2095, 12 * Math.tan(1)],
-    ['DRAFT.HEIGHT', [0.2095, 1], 12.002, 0.2095 / Math.tan(1)],
-    ['DRAFT.ANGLE', [0.2095, 12], 1.0002, Math.atan(0.2095 / 12)],
-    ['HOLE.AT', [6, 12, 1], 5.5811, 6 - 24 * Math.tan(1)],
-    ['BOSS.OD', [3, 1, 12, 1], 5.4189, 5 + 24 * Math.tan(1)],
-    ['BOSS.WALL', [6, 2, 12, 1], 2.2095, 2 + 12 * Math.tan(1)],
-    ['RIB.TIP', [2, 12, 1], 1.5811, 2 - 24 * Math.tan(1)],
-    ['RECESS.DIAMETER', [5, 1, 12, 1], 6.4189, 6 + 24 * Math.tan(1)],
-    ['BOARD.GAP', [68, 0, 70, 0, 12, 1], 1.2095, 1 + 12 * Math.tan(1)],
-    ['RECESS.CONE', [6.3, 3.4, 82], 1.668, 1.45 / Math.tan(41)],
-    ['TORQUE.CLAMP', [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4, 30], 0.20925, 0.0001],
-  ] as const)('%s %j is %d', (id, args, right, wrong) => expectNot(number(id, ...args), right, wrong));
+    ['DRAFT.OFFSET', [12, 1], '0.2095', 12 * Math.tan(1)],
+    ['DRAFT.HEIGHT', [0.2095, 1], '12.002', 0.2095 / Math.tan(1)],
+    ['DRAFT.ANGLE', [0.2095, 12], '1.0002', Math.atan(0.2095 / 12)],
+    ['HOLE.AT', [6, 12, 1], '5.5811', 6 - 24 * Math.tan(1)],
+    ['BOSS.OD', [3, 1, 12, 1], '5.4189', 5 + 24 * Math.tan(1)],
+    ['BOSS.WALL', [6, 2, 12, 1], '2.2095', 2 + 12 * Math.tan(1)],
+    ['RIB.TIP', [2, 12, 1], '1.5811', 2 - 24 * Math.tan(1)],
+    ['RECESS.DIAMETER', [5, 1, 12, 1], '6.4189', 6 + 24 * Math.tan(1)],
+    ['BOARD.GAP', [68, 0, 70, 0, 12, 1], '1.2095', 1 + 12 * Math.tan(1)],
+    ['RECESS.CONE', [6.3, 3.4, 82], '1.668', 1.45 / Math.tan(41)],
+    ['TORQUE.CLAMP', [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4, 30], '0.20925', 0.0001],
+  ] as const)('%s %j is %s', (id, args, right, wrong) => expectNot(number(id, ...args), right, wrong));
 
   test('RECESS.CONE: half the included angle, not the whole', () => {
     expectNot(number('RECESS.CONE', 6.3, 3.4, 90), 1.45, 1.45 / tan(89.9));
@@ -151,7 +152,7 @@ describe('height for diameter, radius for diameter, one side for both', () => {
     expectNot(number('RECESS.DIAMETER', 'ST2.9 pan', 0.4), 6, number('RECESS.DEPTH.MIN', 'ST2.9 pan', 0.4));
   });
   test('POSITION.ZONE is a diameter: 0.283 for ±0.1, not 0.141', () => {
-    expectNot(number('POSITION.ZONE', 0.1), 0.283, 0.1 * Math.SQRT2);
+    expectNot(number('POSITION.ZONE', 0.1), '0.283', 0.1 * Math.SQRT2);
   });
   test('HOLE.FIXED needs both zones, HOLE.FLOATING one', () => {
     expectNot(number('HOLE.FIXED', 6, 0.3, 0.3), 6.6, number('HOLE.FLOATING', 6, 0.3));
@@ -161,7 +162,7 @@ describe('height for diameter, radius for diameter, one side for both', () => {
     expectNot(number('RECESS.FLOAT', 5.6, 3.5, 2.76, 0), 6.34, 5.6 + (3.5 - 2.76) / 2);
   });
   test('HOOP.STRESS takes the interference on diameter: a value on the radius gives half the stress', () => {
-    expectNot(number('HOOP.STRESS', 0.643, 30, 50, 1000, 0.4), 18.04, number('HOOP.STRESS', 0.3215, 30, 50, 1000, 0.4));
+    expectNot(number('HOOP.STRESS', 0.643, 30, 50, 1000, 0.4), '18.04', number('HOOP.STRESS', 0.3215, 30, 50, 1000, 0.4));
   });
   test('BOSS.SINK compares walls, not diameters', () => {
     expectNot(number('BOSS.SINK', number('BOSS.WALL', 6, 2.4), 2.5), 0.72, 6 / 2.5);
@@ -173,17 +174,17 @@ describe('height for diameter, radius for diameter, one side for both', () => {
     expectNot(number('JUNCTION.CIRCLE', 2, 1.2), 2.18, Math.hypot(2, 1.2));
   });
   test('CAVITY.SIZE divides by 1 − S, where 1 + S is 0.04 mm short over 100 mm at 2 %', () => {
-    expectPrinted(number('CAVITY.SIZE', 100, 0.02), 102.0408);
+    expectPrinted(number('CAVITY.SIZE', 100, 0.02), '102.0408');
     expect(number('CAVITY.SIZE', 100, 0.02) - 102).toBeGreaterThan(0.04);
   });
   test('COOLING.TIME of the centre and of the mean differ by 4/π against 8/π²', () => {
-    expectNot(number('COOLING.TIME', 2, 0.085, 240, 60, 90, 'mean'), 7.542, number('COOLING.TIME', 2, 0.085, 240, 60, 90));
+    expectNot(number('COOLING.TIME', 2, 0.085, 240, 60, 90, 'mean'), '7.542', number('COOLING.TIME', 2, 0.085, 240, 60, 90));
   });
 });
 
 describe('stacks', () => {
   test('STACK.PPM counts both tails: 2699.8 at Cp 1, not 1349.9', () => {
-    expectNot(number('STACK.PPM', 0, 1, -3, 3), 2699.8, number('STACK.PPM', 0, 1, 'none', 3));
+    expectNot(number('STACK.PPM', 0, 1, -3, 3), '2699.8', number('STACK.PPM', 0, 1, 'none', 3));
   });
   test('STACK.RSS squares before it adds; STACK.WORST adds', () => {
     expectNot(number('STACK.RSS', [[0.3], [0.4]]), 0.5, number('STACK.WORST', [[0.3], [0.4]]));

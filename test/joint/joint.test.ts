@@ -63,7 +63,7 @@ describe('no point length is held for # AB screws', () => {
 
 describe('geometry of the parts', () => {
   test('recess floor 6.2 and mouth 6.30 with 0.6 on diameter, 3 deep, 1°', () => {
-    expectPrinted(values({ ...LOGGER, allowance: 0.6 }, 'recess diameter', 'recess depth', 'recess mouth', 'subflush'), [6.2, 3, 6.3047, 0.6]);
+    expectPrinted(values({ ...LOGGER, allowance: 0.6 }, 'recess diameter', 'recess depth', 'recess mouth', 'subflush'), [6.2, 3, '6.3047', 0.6]);
   });
   test('default allowance: hole max − screw major min + 0.2', () => {
     expectPrinted(values(LOGGER, 'recess diameter'), [5.6 + 3.5 - 2.76 + 0.2]);
@@ -76,13 +76,13 @@ describe('geometry of the parts', () => {
     const [bossOd, root, mouth, bottom] = values(LOGGER, 'boss OD', 'boss OD root', 'pilot mouth', 'pilot bottom') as number[];
     expect(root).toBeGreaterThan(bossOd ?? 0);
     expect(bottom).toBeLessThan(mouth ?? 0);
-    expectPrinted([root, bottom], [6.644, 2.271]);
+    expectPrinted([root, bottom], ['6.644', '2.271']);
   });
   test('half a degree of pilot draft makes the tip tighter than the root', () => {
-    expectPrinted(values({ ...LOGGER, 'hole draft': 0.5 }, 'pilot bottom', 'pilot at tip'), [2.143, 2.174]);
+    expectPrinted(values({ ...LOGGER, 'hole draft': 0.5 }, 'pilot bottom', 'pilot at tip'), ['2.143', '2.174']);
   });
   test('a hole that stops above the root leaves a solid root', () => {
-    expectPrinted(values({ ...LOGGER, 'hole depth': 13.99 }, 'boss wall root'), [6.644]);
+    expectPrinted(values({ ...LOGGER, 'hole depth': 13.99 }, 'boss wall root'), ['6.644']);
   });
   test('a sleeve through the board takes its place in the grip', () => {
     const sleeved = { ...LOGGER, sleeve: 2, 'board hole': 6.8 };

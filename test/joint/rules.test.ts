@@ -87,7 +87,7 @@ describe('the forms in which a joint is given', () => {
     expect(refusal('JOINT.TABLE', [[0, ''], [1, 2]])).toBe('#VALUE! inputs has no names in its first row');
     expect(refusal('JOINT.TABLE', block(SOUND), [['grip', 0, 'state']])).toBe('#VALUE! outputs is blank at 2');
     const long = 'x'.repeat(80);
-    expect(refusal('JOINT.TABLE', [[long], [1]])).toContain(`"${'x'.repeat(60)}" is not a name`);
+    expect(refusal('JOINT.TABLE', [[long], [1]])).toContain(`"${'x'.repeat(59)}…" is not a name`);
   });
 
   test('no outputs asked are all of them, in their order', () => {

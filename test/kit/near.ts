@@ -1,13 +1,15 @@
 import { expect } from 'vitest';
 
-/** Half of the last printed digit: 0.828 is met by 0.8275 to 0.8285. Text and whole tables cell by cell. */
+const PRINTED = /^-?(?:\d+|\d*\.(\d+))$/;
+
+/** A number as text is met within half of its last digit, "2.40" by 2.395 to 2.405; a number is exact, but for the last digits of the machine. Whole tables cell by cell. */
 export function expectPrinted(actual: unknown, printed: unknown): void {
   if (Array.isArray(printed)) {
     expect(Array.isArray(actual) ? actual.length : actual).toBe(printed.length);
     printed.forEach((cell, i) => expectPrinted((actual as unknown[])[i], cell));
-  } else if (typeof printed === 'number' && typeof actual === 'number') {
-    const digits = /\.(\d+)$/.exec(String(printed))?.[1]?.length ?? 0;
-    expect(Math.abs(actual - printed), `${actual} printed as ${printed}`).toBeLessThanOrEqual(0.5 * 10 ** -digits + 1e-9);
+  } else if (typeof actual === 'number' && (typeof printed === 'number' || (typeof printed === 'string' && PRINTED.test(printed)))) {
+    const half = typeof printed === 'number' ? 0 : 0.5 * 10 ** -(PRINTED.exec(printed)?.[1]?.length ?? 0);
+    expect(Math.abs(actual - Number(printed)), `${actual} printed as ${printed}`).toBeLessThanOrEqual(half + 1e-9 * Math.max(1, Math.abs(actual)));
   } else {
     expect(actual).toEqual(printed);
   }

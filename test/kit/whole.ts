@@ -4,6 +4,7 @@ import type { Outcome } from '../../src/core/call';
 import type { Card } from '../../src/core/card';
 import { CARDS, call } from '../../src/registry';
 import { quietMs } from './best-of';
+import { KNOWN_CODES } from './host-values';
 
 const LONGEST_MS = 50;
 /** Time that grows with what is asked for. */
@@ -12,13 +13,21 @@ const SLOW: Readonly<Record<string, string>> = { 'STACK.SIMULATE': 'draws up to 
 /** They hand on the refusal of the call that they quote. */
 export const QUOTING = ['REASON', 'WORKING'];
 
-function errorsIn(given: unknown): string[] {
-  if (Array.isArray(given)) return given.flatMap(errorsIn);
-  return typeof given === 'object' && given !== null && 'cellError' in given ? [String(given.cellError)] : [];
+/** The longest message: every quantity of a material card, and what the user gave. */
+const LONGEST_MESSAGE = 600;
+const MOST_QUOTED = 60;
+
+function leaves(given: unknown): unknown[] {
+  return Array.isArray(given) ? given.flatMap(leaves) : [given];
 }
 
-function isFit(value: unknown): boolean {
-  return typeof value === 'number' ? Number.isFinite(value) : typeof value === 'string' || typeof value === 'boolean';
+/** Those that the runtime knows. */
+const codesIn = (args: readonly unknown[]): unknown[] => leaves(args).flatMap(leaf => (typeof leaf === 'object' && leaf !== null && 'cellError' in leaf && KNOWN_CODES.includes(String(leaf.cellError)) ? [leaf.cellError] : []));
+
+/** Whether more than 60 characters in a row are the user's. */
+function quotesTooMuch(message: string, args: readonly unknown[]): boolean {
+  const long = [...new Set(leaves(args).filter((leaf): leaf is string => typeof leaf === 'string' && leaf.length > MOST_QUOTED))];
+  return long.some(text => Array.from({ length: Math.max(0, message.length - MOST_QUOTED) }, (_, i) => message.slice(i, i + MOST_QUOTED + 1)).some(part => text.includes(part)));
 }
 
 const namesOf = (cards: Iterable<Card>): string[] => [...cards].flatMap(({ params }) => params.map(({ name }) => name));
@@ -33,21 +42,31 @@ function beginsWith(names: readonly string[], argument: string, of: string): Reg
   return known;
 }
 
-type Refusal = Extract<Outcome, { readonly ok: false }>;
-
 // In words and asserted once: assertions for each of some hundred thousand answers take longer than the answers.
-function faultOfRefusal(card: Card, args: readonly unknown[], { code, message, argument }: Refusal): string | undefined {
-  if (code !== '#VALUE!' && code !== '#N/A' && !errorsIn(args).includes(code)) return 'a code that was not handed in';
+export function faultOfReason(code: string, message: string, args: readonly unknown[]): string | undefined {
+  if (code !== '#VALUE!' && code !== '#N/A' && !codesIn(args).includes(code)) return 'a code that was not handed in, or that the runtime does not know';
   if (!/\S/.test(message)) return 'no message';
   if (/undefined|\[object|NaN mm/.test(message)) return 'a message with a value of the program';
-  if (argument === undefined) return undefined;
+  if (message.length > LONGEST_MESSAGE) return 'a message that is too long';
+  return quotesTooMuch(message, args) ? `a message with more than ${MOST_QUOTED} characters of the user` : undefined;
+}
+
+type Refusal = Extract<Outcome, { readonly ok: false }>;
+
+function faultOfRefusal(card: Card, args: readonly unknown[], { code, message, argument }: Refusal): string | undefined {
+  const fault = faultOfReason(code, message, args);
+  if (fault !== undefined || argument === undefined) return fault;
   const isQuoting = QUOTING.includes(card.id);
   const names = isQuoting ? EVERY_NAME : namesOf([card]);
   if (!names.includes(argument)) return 'an argument that the function does not have';
   return beginsWith(names, argument, isQuoting ? '' : card.id).test(message) ? undefined : 'a message that does not begin with the argument';
 }
 
-function faultOfValue({ result }: Card, value: unknown): string | undefined {
+function isFit(value: unknown): boolean {
+  return typeof value === 'number' ? Number.isFinite(value) && !Object.is(value, -0) : typeof value === 'string' || typeof value === 'boolean';
+}
+
+export function faultOfValue({ result }: Card, value: unknown): string | undefined {
   if (result.shape === 'number' || result.shape === 'text') {
     return typeof value === (result.shape === 'number' ? 'number' : 'string') && isFit(value) ? undefined : `no ${result.shape}`;
   }

@@ -6,6 +6,7 @@ import type { Card } from '../../src/core/card';
 import type { Outcome } from '../../src/core/call';
 import { CARDS, call } from '../../src/registry';
 import { exampleWith } from '../kit/arguments';
+import { formatted as asFormatted, HOST_VALUES, KNOWN_CODES } from '../kit/host-values';
 import { BUILT, DATA_TYPES, ERRORS, excel, type Call, type Excel, type Handed } from './excel';
 
 const metadata = JSON.parse(readFileSync(path.join(BUILT, 'functions.json'), 'utf8')) as { readonly functions: readonly { readonly id: string }[]; readonly allowErrorForDataTypeAny?: boolean; readonly allowCustomDataForDataTypeAny?: boolean };
@@ -21,17 +22,19 @@ const plain = (what: string, id: string, args: readonly unknown[]): Sent => ({ w
 
 const failure = (code: string): unknown => ({ type: 'CustomFunctionError', code });
 const dataType = (value: unknown): unknown => ({ value: JSON.stringify(value) });
-const formatted = (value: number): unknown => dataType({ type: 'FormattedNumber', basicType: 'Double', basicValue: value, numberFormat: '0.00 "mm"' });
-const EMPTY = dataType({ type: 'Empty', basicType: 'Empty', basicValue: '' });
-const FAILED = dataType({ type: 'Error', basicType: 'Error', basicValue: '#DIV/0!', errorType: 'Div0' });
-const ENTITY = dataType({ type: 'Entity', basicType: 'Error', basicValue: '#VALUE!', text: 'a part', properties: {} });
+const formatted = (value: number): unknown => dataType(asFormatted(value));
+/** So many values of a host go to each argument, the next ones to the next. */
+const TO_EACH = 8;
+let next = 0;
+const nextValues = (): (typeof HOST_VALUES)[number][] => Array.from({ length: TO_EACH }, () => HOST_VALUES[next++ % HOST_VALUES.length] as (typeof HOST_VALUES)[number]);
 
 /** Every number as a formatted one. */
 const inFormats = (arg: unknown): unknown => (Array.isArray(arg) ? arg.map(inFormats) : typeof arg === 'number' ? formatted(arg) : arg);
 
 const BLANKS: readonly unknown[] = [null, '', 0];
 const WRONG: readonly unknown[] = ['no such thing', '-5 mm', -1, true, [[1, 2], [3, 4]], [['a'], ['b']]];
-const CODES = ['#DIV/0!', '#N/A', '#NUM!', '#NULL!', '#VALUE!', '#REF!', '#NAME?'];
+const FOREIGN_CODES = ['#SPILL!', '#CALC!', '#BUSY!', '#CONNECT!'];
+const CODES = [...KNOWN_CODES, ...FOREIGN_CODES];
 
 function sentTo(card: Card): Sent[] {
   const { id, params, example } = card;
@@ -48,9 +51,7 @@ function sentTo(card: Card): Sent[] {
       withOne(`${name} holds an error`, i, [[1], [failure('#DIV/0!')]], [[1], [{ cellError: '#DIV/0!' }]], ERRORS),
       withOne(`${name} a formatted number`, i, formatted(2.5), 2.5, DATA_TYPES),
       withOne(`${name} a range of formatted numbers`, i, [[formatted(2.5)], [formatted(1.5)]], [[2.5], [1.5]], DATA_TYPES),
-      withOne(`${name} an empty data type`, i, EMPTY, '', DATA_TYPES),
-      withOne(`${name} an error data type`, i, FAILED, { cellError: '#DIV/0!' }, ERRORS + DATA_TYPES),
-      withOne(`${name} an entity`, i, ENTITY, { cellError: '#VALUE!' }, ERRORS + DATA_TYPES),
+      ...nextValues().map(({ what, sent: value, core }) => withOne(`${name} ${what}`, i, dataType(value), core, ERRORS + DATA_TYPES)),
     ]),
   ];
 }
@@ -126,8 +127,10 @@ describe('answers and refusals are those of the core', () => {
 
 test('an error handed in comes back as that error where the runtime has a number for it, and is named in the message', async () => {
   const { results } = await host.calculate([CODES.map(code => ({ id: 'BOSS.OD', args: [3, failure(code)], flags: ERRORS }))]);
-  expect(results).toEqual([5, 1, 6, 8, 7, 7, 7].map((number, i) => ({ ok: false, value: `wall is ${CODES[i]}`, code: number })));
+  expect(results).toEqual(CODES.map(code => ({ ok: false, value: `wall ${FOREIGN_CODES.includes(code) ? 'holds' : 'is'} ${code}`, code: NUMBER[code] ?? 7 })));
 });
+
+test('every value of a host was sent', () => expect(next).toBeGreaterThan(20 * HOST_VALUES.length));
 
 test('our functions ask the network for nothing, and nothing goes wrong on the page', async () => {
   const alone = await excel('none');

@@ -4,7 +4,7 @@ import { NOTHING_READ } from '../card';
 import { isBlank, isCellError, numeric, shown } from '../read/params';
 import * as Q from '../read/quantity';
 import type { Quantity } from '../read/quantity';
-import { notInTable, Refused, wrongInput } from '../refuse';
+import { codeOf, errorWords, notInTable, quoted, Refused, wrongInput } from '../refuse';
 
 /** What a card of a material can hold, with the word a user types. */
 export const MATERIAL_QUANTITIES: Readonly<Record<string, Quantity>> = {
@@ -44,10 +44,10 @@ export function parseMaterial(text: string): Material {
     const ranges = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
     return { name: symbol, values: new Map(Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ])) };
   }
-  if (quantityWord(text) === undefined) throw notInTable(`"${text}" is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
+  if (quantityWord(text) === undefined) throw notInTable(`${quoted(text)} is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
   return ownCard(text.split(';').filter(part => part.trim() !== '').map(part => {
     const word = quantityWord(part);
-    if (word === undefined) throw wrongInput(`"${part.trim()}" does not begin with one of ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+    if (word === undefined) throw wrongInput(`${quoted(part.trim())} does not begin with one of ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
     return [word, part.trim().slice(word.length)];
   }));
 }
@@ -61,7 +61,7 @@ export function ownCard(rows: readonly (readonly unknown[])[]): Material {
   const values = new Map<string, number>();
   rows.forEach(([name, value], i) => {
     const error = [name, value].find(isCellError);
-    if (error !== undefined) throw new Refused(error.cellError, `row ${i + 1} is ${error.cellError}`);
+    if (error !== undefined) throw new Refused(codeOf(error), `row ${i + 1} ${errorWords(error)}`);
     if (isBlank(name) || isBlank(value)) return;
     const word = String(name).trim().toLowerCase();
     const quantity = Object.keys(MATERIAL_QUANTITIES).includes(word) ? MATERIAL_QUANTITIES[word] : undefined;

@@ -46,7 +46,7 @@ export const MOULD_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'thickness at the tip', symbol: 't_t', unit: 'mm' },
     kind: 'geometry',
     sources: GEOMETRY,
-    example: { args: [0.975, 10, '0.5°'], result: 0.8 },
+    example: { args: [0.975, 10, '0.5°'], result: 0.8005 },
     caution: 'Negative: the flanks meet below that height.',
   }),
   card('RIB.BASE', T, [tip, ribHeight, draft], F.ribBaseMm, {

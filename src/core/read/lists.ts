@@ -1,6 +1,6 @@
 // Ranges of text, of words and of any values, one row or column.
 import type { Kind } from '../card';
-import { Refused, wrongInput } from '../refuse';
+import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
 import { asList, choice, isBlank, isCellError, shown, type ListKind } from './params';
 
 const list = <E>(): Pick<ListKind<readonly E[]>, 'unit' | 'shape' | 'repeat' | 'count'> => ({
@@ -13,7 +13,7 @@ const list = <E>(): Pick<ListKind<readonly E[]>, 'unit' | 'shape' | 'repeat' | '
 /** Each entry read; a fault says its row. */
 function entries<E>(raw: unknown, read: (entry: unknown) => E): E[] {
   return asList(raw).map((entry, i) => {
-    if (isCellError(entry)) throw new Refused(entry.cellError, `row ${i + 1} is ${entry.cellError}`);
+    if (isCellError(entry)) throw new Refused(codeOf(entry), `row ${i + 1} ${errorWords(entry)}`);
     try {
       return read(entry);
     } catch (fault) {

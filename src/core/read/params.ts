@@ -1,7 +1,7 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
 import { type Blank, type Earlier, type Kind, NOTHING_READ, type Param } from '../card';
 import type { CellError, Limits, TableValue } from '../kinds';
-import { Refused, wrongInput } from '../refuse';
+import { codeOf, errorName, errorWords, quoted, Refused, wrongInput } from '../refuse';
 import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
 import * as Q from './quantity';
 import { readQuantity, unitsOf, type Quantity } from './quantity';
@@ -15,15 +15,15 @@ export const isBlank = (raw: unknown): boolean => isEmpty(raw) || raw === 0;
 
 /** How a message shows what was given. */
 export function shown(raw: unknown): string {
-  if (typeof raw === 'string') return `"${raw.length > 60 ? `${raw.slice(0, 57)}…` : raw}"`;
-  if (isCellError(raw)) return raw.cellError;
+  if (typeof raw === 'string') return quoted(raw);
+  if (isCellError(raw)) return errorName(raw);
   if (Array.isArray(raw)) return `a range of ${raw.length} × ${Array.isArray(raw[0]) ? raw[0].length : 1} cells`;
   if (typeof raw === 'boolean') return raw ? 'TRUE' : 'FALSE';
   if (typeof raw === 'object' && raw !== null) return 'a value of another kind';
   return isEmpty(raw) ? 'blank' : String(raw);
 }
 
-const rowsOf = (range: readonly unknown[]): unknown[][] => range.map(row => (Array.isArray(row) ? (row as unknown[]) : [row]));
+export const rowsOf = (range: readonly unknown[]): unknown[][] => range.map(row => (Array.isArray(row) ? (row as unknown[]) : [row]));
 
 /** A range as rows of cells; a 1 × 1 range is its cell. */
 function cellOrRows(raw: unknown): unknown {
@@ -89,15 +89,19 @@ export function choice<W extends string>(noun: string, words: Readonly<Record<W,
   };
 }
 
-/** Text that names something: sizes, heads, materials. An unquoted M3 is a cell, so a number here is most likely that slip. */
+export const putInQuotes = (inQuotes: string): string => `put the name in quotes, ${inQuotes}`;
+
+/** Text that names something: sizes, heads, functions. */
 export function named<T>(noun: string, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
+  const inQuotes = `"${example}"`;
   return {
     noun,
     unit: '',
-    accepts: `text such as "${example}"`,
+    accepts: `text such as ${inQuotes}`,
+    inQuotes,
     shape: 'one',
     read(raw, earlier) {
-      if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, "${example}"`);
+      if (typeof raw !== 'string') throw wrongInput(putInQuotes(inQuotes));
       return read(raw, earlier);
     },
   };
@@ -105,7 +109,7 @@ export function named<T>(noun: string, example: string, read: (text: string, ear
 
 export const ANYTHING: Kind<unknown> = { noun: 'value', unit: '', accepts: 'anything', shape: 'one', takesEverything: true, read: raw => raw };
 
-/** A value or a range, as it came. */
+/** A value or a range, as it came: the call that is quoted reads it. */
 export const AS_IT_CAME: Kind<unknown> = { ...ANYTHING, noun: 'value or range', shape: 'block' };
 
 /** A rectangle of cells as it is. */
@@ -137,7 +141,7 @@ export function asList(raw: unknown): readonly unknown[] {
 function entries<E>(kind: Kind<E>, raw: unknown, earlier: Earlier, limits: Limits | undefined): E[] {
   return asList(raw).map((entry, i, { length }) => {
     const where = length > 1 ? `row ${i + 1} ` : '';
-    if (isCellError(entry)) throw new Refused(entry.cellError, `${where}is ${entry.cellError}`);
+    if (isCellError(entry)) throw new Refused(codeOf(entry), `${where}${errorWords(entry)}`);
     if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
     try {
       const value = kind.read(entry, earlier);
@@ -233,8 +237,6 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
   };
 }
 
-/** Text that names something: there a bare 0 is a wrong name. */
-const isName = (kind: Kind<unknown>): boolean => kind.shape === 'one' && !isNumberKind(kind);
 const isNumberKind = (kind: Kind<unknown>): boolean => NUMBER_NOUNS.has(kind.noun);
 const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typeof q === 'object' ? [(q as Quantity).noun] : []))]);
 
@@ -243,11 +245,11 @@ export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier)
   try {
     // neither a blank nor an error, and far the most frequent
     if (typeof raw === 'number' && raw !== 0) return within(param, raw, earlier);
-    const { kind, optional } = param;
-    const value = kind.shape === 'list' ? raw : cellOrRows(raw);
+    const { kind } = param;
+    const value = kind.shape === 'list' || kind === AS_IT_CAME ? raw : cellOrRows(raw);
     if (kind.takesEverything !== true) {
-      if (isCellError(value)) throw new Refused(value.cellError, `is ${value.cellError}`);
-      if (isBlank(value) && !(value === 0 && !optional && isName(kind))) return ofBlank(param, value, earlier);
+      if (isCellError(value)) throw new Refused(codeOf(value), errorWords(value));
+      if (isBlank(value)) return ofBlank(param, value, earlier);
     }
     return within(param, value, earlier);
   } catch (fault) {
@@ -274,7 +276,7 @@ function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | unde
   if (blank === 'zero') return within(param, 0, earlier, value);
   if (blank === 'absent') return undefined;
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
-  if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}; ${required(param)}`);
+  if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`);
   if ('default' in blank) return kind.read(blank.default, earlier);
   const same = earlier.get(blank.sameAs);
   return blank.take === undefined ? kind.read(same, earlier) : (blank.take(same as never) as T);

@@ -1,5 +1,5 @@
 // Numbers with units, as people type them: "0.167 in + 0.25 mm", "1 1/4 in", "0°30'". One pass over the text, no back-tracking.
-import { Refused, wrongInput } from '../refuse';
+import { cut, quoted, Refused, wrongInput } from '../refuse';
 
 export interface Quantity {
   readonly noun: string;
@@ -76,6 +76,9 @@ const isDigit = (c: string | undefined): boolean => c !== undefined && c >= '0' 
 const isLetter = (c: string | undefined): boolean => c !== undefined && c.toLowerCase() !== c.toUpperCase();
 const isSpace = (c: string | undefined): boolean => c === ' ' || c === '\u00a0' || c === '\u202f' || c === '\t';
 const isMinus = (c: string | undefined): boolean => c === '-' || c === '−';
+
+/** One comma before exactly three digits: 1 to some, 1000 to others. "0,125" is no thousand. */
+export const readsTwoWays = (digits: string): boolean => /^\d*,\d{3}$/.test(digits) && !digits.startsWith('0,');
 
 interface Term {
   readonly number: number;
@@ -161,6 +164,8 @@ class Scanner {
       }
     }
     if (separators > 1) throw this.not('one decimal separator, no thousands mark');
+    const written = this.text.slice(start, this.i);
+    if (readsTwoWays(written)) throw this.not(`${quoted(written)} can be read two ways: write ${cut(written.replace(',', '.'))} or ${cut(written.replace(',', ''))}`);
     if (this.text[this.i] === 'e' || this.text[this.i] === 'E') this.exponent();
     const value = Number(this.text.slice(start, this.i).replace(',', '.'));
     if (start === this.i || !Number.isFinite(value)) throw this.not();

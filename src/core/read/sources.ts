@@ -11,7 +11,7 @@ import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } f
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import type { Deviation } from './deviation';
-import { choice, DEVIATION, named, numeric } from './params';
+import { choice, DEVIATION, named, numeric, putInQuotes } from './params';
 import * as Q from './quantity';
 import { readQuantity } from './quantity';
 
@@ -21,15 +21,17 @@ export const HEAD: Kind<Head> = named('head', 'pan', (text, earlier) => parseHea
 export const END: Kind<End> = choice('screw end', { cone: ['c', 'type c', 'pointed'], flat: ['f', 'type f', 'blunt'] });
 export const FIT: Kind<Fit> = choice('fit', FITS);
 
-const MATERIAL_EXAMPLE = 'ABS';
+const MATERIAL_EXAMPLE = '"ABS"';
 export const MATERIAL: Kind<Material> = {
-  ...named('material', MATERIAL_EXAMPLE, parseMaterial),
+  noun: 'material',
+  unit: '',
+  inQuotes: MATERIAL_EXAMPLE,
   accepts: 'a symbol such as "ABS", or a two-column range of quantity and value',
   shape: 'block',
   read(raw) {
     if (typeof raw === 'string') return parseMaterial(raw);
     if (Array.isArray(raw)) return twoColumns(raw as unknown[][]);
-    throw wrongInput(`put the name in quotes, "${MATERIAL_EXAMPLE}"`);
+    throw wrongInput(putInQuotes(MATERIAL_EXAMPLE));
   },
 };
 

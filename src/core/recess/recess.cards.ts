@@ -85,6 +85,6 @@ export const RECESS_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
     kind: 'geometry',
     sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],
-    example: { args: [8, '1/4 in hex'], result: 0.17 },
+    example: { args: [8, '1/4 in hex'], result: 0.168 },
   }),
 ];

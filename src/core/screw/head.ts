@@ -24,7 +24,7 @@ import { ISO_7050_COUNTERSUNK_HEADS } from '../../standards/iso7050-countersunk-
 import { ISO_7051_RAISED_COUNTERSUNK_HEADS } from '../../standards/iso7051-raised-countersunk-heads';
 import { ISO_7380_1_BUTTON_HEADS } from '../../standards/iso7380-1-button-heads';
 import type { Reading, Table } from '../kinds';
-import { notInTable, wrongInput } from '../refuse';
+import { notInTable, quoted, wrongInput } from '../refuse';
 import { columnOf, valueOf, valueOrNone, worthOf } from '../table';
 import type { Size } from './size';
 
@@ -82,9 +82,9 @@ export function parseHead(text: string, size: Size): Head {
   if (found !== undefined) return found;
   const offered = mine.map(head => head.words?.[0] ?? head.table.standard).join(', ');
   if (HEADS.some(head => isCalled(head, word))) {
-    throw notInTable(`head "${text}" is not held for ${size.text}; held are ${offered}`);
+    throw notInTable(`head ${quoted(text)} is not held for ${size.text}; held are ${offered}`);
   }
-  throw wrongInput(`"${text}" is not a head for ${size.text}; say ${offered}`);
+  throw wrongInput(`${quoted(text)} is not a head for ${size.text}; say ${offered}`);
 }
 
 export const HEAD_LIMITS = ['max', 'min', 'nominal', 'sharp'] as const;

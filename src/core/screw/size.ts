@@ -27,7 +27,7 @@ export const SIZE_WORDS = 'M3, ST2.9, #4-40, #4 AB or #4 B';
 
 /** A size at the start of the text and what stands behind it; nothing where the text does not begin with a size. */
 export function leadingSize(text: string): { readonly size: Size; readonly rest: string } | undefined {
-  const trimmed = text.trim().replace(/[\s\u00a0]+/g, ' ').replace(/(\d),(\d)/, '$1.$2');
+  const trimmed = text.trim().replace(/[\s\u00a0]+/g, ' ').replace(/^((?:M|ST) ?\d{1,2}),(?=\d)/i, '$1.');
   for (const { form, size } of FORMS) {
     const found = form.exec(trimmed);
     if (found !== null) return { size: size(found[1] ?? '', found[2] ?? ''), rest: trimmed.slice(found[0].length).trim() };

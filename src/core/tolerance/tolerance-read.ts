@@ -3,9 +3,9 @@ import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
 import { type Kind, NOTHING_READ } from '../card';
 import type { Table } from '../kinds';
 import { agreeing } from '../read/agreeing';
-import { BLOCK, isBlank, isCellError, numeric, shown } from '../read/params';
+import { BLOCK, isBlank, isCellError, numeric, putInQuotes, shown } from '../read/params';
 import { LENGTH } from '../read/quantity';
-import { notInTable, Refused, wrongInput } from '../refuse';
+import { codeOf, errorWords, notInTable, Refused, wrongInput } from '../refuse';
 import { columnOf, tableRange } from '../table';
 import { isWideGrade, MOULDED_GROUPS, WIDE_GRADE, WIDE_GRADE_ABOVE_MM } from './tolerance';
 
@@ -35,11 +35,12 @@ const GROUPS = Object.keys(MOULDED_GROUPS).map(name => `"${name}"`).join(' or ')
 export const MOULDED_GROUP: Kind<Table> = {
   noun: 'group',
   unit: '',
+  inQuotes: GROUPS,
   accepts: `${GROUPS}; or your own table of three columns: upper limit of size, ± same, ± across`,
   shape: 'block',
   read(raw, earlier) {
     if (Array.isArray(raw)) return ownTable(BLOCK.read(raw, earlier));
-    if (typeof raw !== 'string') throw wrongInput(`put the name in quotes, ${GROUPS}`);
+    if (typeof raw !== 'string') throw wrongInput(putInQuotes(GROUPS));
     const found = Object.entries(MOULDED_GROUPS).find(([name]) => spelling(name) === spelling(raw));
     if (found === undefined) throw notInTable(`not a group held here; held are ${GROUPS}; or give your own table as a range`);
     return found[1];
@@ -50,7 +51,7 @@ const length = numeric(LENGTH);
 
 /** A length of the user's table; a blank ± is a gap. */
 function ownCell(cell: unknown, row: number, what: string): number | null {
-  if (isCellError(cell)) throw new Refused(cell.cellError, `row ${row} is ${cell.cellError}`);
+  if (isCellError(cell)) throw new Refused(codeOf(cell), `row ${row} ${errorWords(cell)}`);
   if (isBlank(cell)) return null;
   try {
     const value = length.read(cell, NOTHING_READ);
