@@ -113,8 +113,19 @@ function onceEach<C extends PlanCell>(cells: readonly C[]): C[] {
   return [...byAddress.values()];
 }
 
-/** Tables spill first: other cells may point at their neighbours. One that meets a filled cell has no room. */
+/** So often a table may wait for another one. */
+const MOST_ROUNDS = 20;
+
+/** Tables spill first: other cells may point at their neighbours, those before them too. */
 function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string> {
+  for (let round = 1; ; round++) {
+    const crowded = spilledOnce(source, workbook);
+    if (!source.startAnew() || round === MOST_ROUNDS) return crowded;
+  }
+}
+
+/** A table that meets a filled cell has no room. */
+function spilledOnce(source: Source, workbook: SourceWorkbook): Map<string, string> {
   const crowded = new Map<string, string>();
   for (const { name, cells } of workbook.sheets) {
     const filled = new Set([...cells].flatMap(([at, { value, formula }]) => (formula !== undefined || (value !== null && value !== '') ? [at] : [])));

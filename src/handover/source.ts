@@ -37,6 +37,9 @@ export class Source extends Evaluator {
   private readonly known = new Map<string, Known>();
   private readonly open = new Set<string>();
   private readonly circular = new Set<string>();
+  /** Cells that were blank when they were read. */
+  private readonly blank = new Set<string>();
+  private isStale = false;
 
   constructor(readonly workbook: SourceWorkbook) {
     super();
@@ -51,12 +54,17 @@ export class Source extends Evaluator {
   override value(sheet: string, at: string): One {
     if (!this.sheets.has(sheet)) return undefined;
     const cell = this.cell(sheet, at);
-    if (cell?.formula === undefined) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? null;
+    if (cell?.formula === undefined) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? this.blankAt(`${sheet}!${at}`);
     const worked = one(this.result(sheet, at));
     const first = isRows(worked) ? worked[0]?.[0] : worked;
     if (first !== undefined) return first;
     if (cell.value === null) return undefined;
     return typeof cell.value === 'string' && ERROR_CODE.test(cell.value) ? { cellError: cell.value } : cell.value;
+  }
+
+  private blankAt(key: string): null {
+    this.blank.add(key);
+    return null;
   }
 
   /** What the formula of a cell gives; a table spills over its neighbours. */
@@ -88,9 +96,22 @@ export class Source extends Evaluator {
   spill(sheet: string, row: number, column: number, rows: Rows): void {
     rows.forEach((line, r) =>
       line.forEach((value, c) => {
-        if (value !== null && !isFault(value)) this.spilled.set(`${sheet}!${address(row + r, column + c)}`, value);
+        if (value === null || isFault(value)) return;
+        const key = `${sheet}!${address(row + r, column + c)}`;
+        this.isStale ||= this.blank.has(key) && !this.spilled.has(key);
+        this.spilled.set(key, value);
       }),
     );
+  }
+
+  /** Whether a cell was read as blank before a table spilled over it: what was worked out until then is forgotten. */
+  startAnew(): boolean {
+    if (!this.isStale) return false;
+    this.isStale = false;
+    this.blank.clear();
+    this.known.clear();
+    this.circular.clear();
+    return true;
   }
 
   protected override spilledAt(sheet: string, at: string): Known {

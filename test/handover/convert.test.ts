@@ -154,6 +154,20 @@ describe('values without a plain formula', () => {
   });
 });
 
+describe('a call that stands before the table that it reads', () => {
+  const table = { A6: 'layer', A7: 2.5, A8: 1.6, C6: '=ENCL.STACK.TABLE(A9:A10,A7:A8,B7:B8)', B7: 0.1, B8: 0.16, A9: 'seat', A10: 'board' };
+
+  it.each([['a row above', 'S', 'A1', 'D9'], ['a sheet before', 'Summary', 'B2', 'S!D9']])('sees its values: %s', (_, sheet, at, cell) => {
+    const call = `=ENCL.PENETRATION(16,${cell})`;
+    const sheets = sheet === 'S' ? [sheetOf('S', { ...table, [at]: call })] : [sheetOf(sheet, { [at]: call }), sheetOf('S', table)];
+    const copy = handed({ name: 'Mine', sheets });
+    const behind = handed({ name: 'Mine', sheets: [sheetOf('S', { ...table, A40: call.replace('S!', '') })] });
+    expect(typeof cellAt(behind, 'S', 'A40').value).toBe('number');
+    expect(cellAt(copy, sheet, at).value).toBe(cellAt(behind, 'S', 'A40').value);
+    expect(told(copy.findings)).toContain(`live ${sheet}!${at}: PENETRATION`);
+  });
+});
+
 describe('what cannot go along', () => {
   const copy = handed(workbookOf({
     A1: ['=[Book2.xlsx]S!A1', 5], A2: ["='C:\\x\\[B.xlsx]S'!A1", 6], A3: ['=Table1[a]', 7], A4: ['=Nowhere!A1', 8], A5: ['=WEBSERVICE("http://x.invalid")', 'x'], A6: ['=unknown*2', 9], A7: ['=SUM(', 1],
