@@ -80,6 +80,19 @@ describe('words', () => {
     expect(calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole is TRUE: TRUE/FALSE is not a number' });
   });
 
+  test.each([
+    ['LENGTH.MM', '-0 mm'],
+    ['ANGLE.DEG', '-0°'],
+    ['BOARD.MARGIN', 4, 3, 1],
+    ['RECESS.SEAT', '-2 mm', '-2 mm'],
+    ['DRAFT.OFFSET', '-0 mm', 1],
+    ['LIMITS', '-0 ±0'],
+  ])('zero has no sign: %s %s', (id, ...args) => {
+    const handed = calculate(id as string, args);
+    const values = handed.is === 'value' ? [handed.value].flat(2) : ['refused'];
+    expect(values.map(value => Object.is(value, -0))).toEqual(values.map(() => false));
+  });
+
   test.each([failed('#N/A'), failed('#SPILL!'), failed(EVIL), of('entity')].map(sent => [sent]))('checks, ranks and cells of a joint are not checked, and REASON says which argument it was: %j', sent => {
     const words = (calculate('BOSS.OD', [sent, 1]) as { readonly message: string }).message.replace('hole ', '');
     const reason = (...args: unknown[]): unknown => (calculate('REASON', args) as { readonly value: unknown }).value;
