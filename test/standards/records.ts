@@ -379,7 +379,7 @@ const IN_A_TABLE: Readonly<Record<string, readonly string[]>> = {
   eject: [],
 };
 
-/** Start values of thread share and outside diameter over d, typed from the table of the reference on joints: by material, and PA conditioned. */
+/** Start values of thread share and outside diameter over d, typed from the table of the reference on joints; PP and PE-HD, 1 there, are 0.95 by the contract. */
 const START: readonly (readonly [symbols: readonly string[], share: number, ratio: number, from: number | null, to: number | null])[] = [
   [['PP', 'PE-HD'], 0.95, 2, 1.8, 2.5],
   [['PA6 conditioned', 'PA66 conditioned'], 0.95, 2, 1.8, 2.5],

@@ -79,3 +79,14 @@ test.each([
   ['PC', 'density', 1.2], ['POM', 'shrinkage', 0.021], ['PA66', 'strength', 82], ['PC', 'modulus', 2400], ['ABS', 'strain', 0.025], ['PP', 'expansion', 110], ['PBT', 'diffusivity', 0.085],
   ['PS', 'melt', 220], ['PMMA', 'mould', 70], ['PA66-GF30', 'eject', 150], ['PC+ABS', 'thread share', 0.75], ['PC', 'od ratio', 2.5],
 ] as const)('MATERIAL of %s, %s: %d', (material, quantity, typ) => expect(number('MATERIAL', material, quantity)).toBe(typ));
+
+// An own card takes each quantity in its unit, and in no other.
+test.each([
+  ['density', '1.05 g/cm³', 1.05], ['shrinkage', '0.6 %', 0.006], ['strength', '45 MPa', 45], ['modulus', '2.3 GPa', 2300], ['strain', '2.5 %', 0.025], ['expansion', '90 ppm/K', 90],
+  ['diffusivity', '0.085 mm²/s', 0.085], ['melt', '240 °C', 240], ['mould', '60 °C', 60], ['eject', '90 °C', 90], ['thread share', '80 %', 0.8],
+] as const)('MATERIAL of an own card, %s %s: %d', (quantity, text, core) => expect(number('MATERIAL', `${quantity} ${text}`, quantity)).toBeCloseTo(core, 12));
+
+test.each(['poisson', 'od ratio'])('MATERIAL of an own card: %s is a plain number', quantity => {
+  expect(number('MATERIAL', `${quantity} 0.4`, quantity)).toBe(0.4);
+  expect(refusal('MATERIAL', `${quantity} 40 %`, quantity)).toContain('not a number');
+});
