@@ -78,6 +78,34 @@ describe.each(Object.entries(TABLES))('%s', (_, table) => {
   });
 });
 
+/** Columns that do not rise with the size, with the reason; each must fall somewhere. */
+const FALLS: Readonly<Record<string, string>> = {
+  'ASME_B18_6_3_TYPE_AB_THREADS tpi': 'a larger screw has fewer threads per inch',
+  'ASME_B18_6_3_TYPE_B_THREADS tpi': 'a larger screw has fewer threads per inch',
+  'ASME_B1_1_UNIFIED_THREADS_2A tpi': 'coarse and fine threads of a size follow one another',
+  'ISO_4759_1_LENGTH_LIMITS lower': 'a lower deviation grows downwards',
+  'ISO_7049_LENGTH_TOLERANCES coneLower': 'a lower deviation grows downwards',
+  'ISO_7049_LENGTH_TOLERANCES flatLower': 'a lower deviation grows downwards',
+  'ASME_B18_6_3_LENGTH_TOLERANCES lower': 'a lower deviation grows downwards',
+  'ASME_B18_6_3_LENGTH_TOLERANCES lowerLarge': 'a lower deviation grows downwards',
+  'ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES lower': 'a lower deviation grows downwards',
+};
+
+describe('no value falls as the size rises', () => {
+  const columns = Object.entries(TABLES).flatMap(([name, table]) => table.columns.map(({ key }) => [`${name} ${key}`, column(table, key).filter(value => value !== null)] as const));
+  const steps = (values: readonly number[]): number[] => values.slice(1).map((value, i) => value - (values[i] as number));
+
+  test.each(columns.filter(([name]) => !(name in FALLS)))('%s', (_, values) => {
+    expect(steps(values).filter(step => step < 0)).toEqual([]);
+  });
+  test.each(Object.entries(FALLS))('but %s: %s', name => {
+    const down = steps(columns.find(([known]) => known === name)?.[1] ?? []);
+    expect(down.some(step => step < 0)).toBe(true);
+    if (name !== 'ASME_B1_1_UNIFIED_THREADS_2A tpi') expect(down.filter(step => step > 0)).toEqual([]);
+  });
+  test('which holds for most columns', () => expect(columns.length - Object.keys(FALLS).length).toBeGreaterThan(200));
+});
+
 test('bands follow one another without a gap', () => {
   const banded = Object.values(TABLES).filter(table => table.columns.some(entry => entry.key === 'over'));
   expect(banded).toHaveLength(6);
