@@ -19,6 +19,7 @@ import type { SheetFunction } from "./metadata";
 import { workbookId, type Sheets } from "./sheets";
 import { dressSpills } from "./spills";
 import { description, executor } from "./univer-adapter";
+import { onlyFittingSuggestions } from "./univer-repairs";
 
 /** Protection has no meaning in a workbook that lives in one browser. */
 const uselessMenus = [
@@ -78,6 +79,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       markNotes(sheets);
       dressSpills(sheets);
       cellBoxes(sheets);
+      onlyFittingSuggestions(sheets);
     },
   };
   return sheets;
