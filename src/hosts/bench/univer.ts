@@ -62,6 +62,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
   injector.get(IFunctionService).registerExecutors(...functions.map(executor));
+  let isDressed = false;
   const sheets: RunningSheets = {
     api,
     injector,
@@ -70,10 +71,10 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       return injector.get(FormulaDataModel);
     },
     show(data) {
-      const first = api.getWorkbook(workbookId) === null;
-      if (!first) api.disposeUnit(workbookId);
+      if (api.getWorkbook(workbookId) !== null) api.disposeUnit(workbookId);
       api.createWorkbook(data);
-      if (!first) return;
+      if (isDressed) return;
+      isDressed = true;
       // These services exist only once a workbook is open.
       injector.get(IDescriptionService).registerDescriptions(functions.map(description));
       markNotes(sheets);
