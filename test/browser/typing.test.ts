@@ -61,7 +61,7 @@ async function typedBelow(entries: readonly string[], type: (entry: string) => P
     // Enter ends the entry and goes on; the next one is typed there.
     await expect.poll(selected, { timeout: 20_000, interval: 20, message: entry }).toBe(`B${row + 1}`);
   }
-  const stored = (await bench.read(sheet)).slice(first - 1).map((line) => line[1]?.formula);
+  const stored = (await bench.read(sheet)).slice(first - 1, first - 1 + entries.length).map((line) => line[1]?.formula);
   expect(stored).toHaveLength(entries.length);
   return entries.flatMap((entry, i) => (stored[i] === entry ? [] : [`${entry} became ${stored[i]}`]));
 }
