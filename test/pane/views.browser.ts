@@ -95,8 +95,8 @@ describe("the figure", () => {
   });
 
   it("says that the table has no column for a remedy, and leads to no other", async () => {
-    const given = ["ST2.9", "ISO 7049", 16, "ABS", 2.5, 5.5, 1.6, 3.3, 13.5];
-    const names = ["screw", "head", "length", "material", "wall", "board plane", "board", "hole", "boss height"];
+    const given = ["ST2.9", "ISO 7049", 16, "ABS", 2.5, 5.5, 1.6, 3.3, 12, 2.4, 6.4];
+    const names = ["screw", "head", "length", "material", "wall", "board plane", "board", "hole", "boss height", "pilot", "boss OD"];
     const column = (c: number) => String.fromCharCode(65 + c);
     const cells = names.flatMap((value, c) => [{ at: `${column(c)}1`, role: "header" as const, value }, { at: `${column(c)}2`, role: "input" as const, value: given[c] ?? "" }]);
     await page.evaluate((plan) => window.pane.port.add(plan), { name: "Own", widths: [], cells });
