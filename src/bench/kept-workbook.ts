@@ -1,50 +1,86 @@
-// The workbook as this browser keeps it between visits.
-import type { Snapshot } from "../hosts/bench/bench-workbook";
+// The workbook in the store of this browser, which all its tabs share, and those that could not be opened.
+import type { Snapshot } from "../hosts/bench/snapshot";
+import { format, readForm, type Kept, type Read } from "./kept-form";
 
 const key = "bosswright.workbook";
-const unreadableKey = "bosswright.workbook.unreadable";
-const format = 1;
+/** The next ones have a number behind: a workbook that was put aside is never overwritten. */
+const asideKey = "bosswright.workbook.unreadable";
 
-interface Kept {
-  readonly format: typeof format;
-  /** Mark of the demo that the workbook started from. */
-  readonly demo: string;
-  readonly workbook: Snapshot;
+/** What this tab has read or written last: another text in the store is from another tab. */
+let known: string | null = null;
+
+/** What is kept; null if nothing is. */
+export function readKept(): Read | null {
+  known = localStorage.getItem(key);
+  return known === null ? null : readForm(known);
 }
 
-function isKept(data: unknown): data is Kept {
-  const { format: given, demo, workbook } = (data ?? {}) as Partial<Kept>;
-  return given === format && typeof demo === "string" && Array.isArray(workbook?.sheetOrder) && workbook.sheetOrder.length > 0
-    && workbook.sheetOrder.every((id) => typeof workbook.sheets?.[id] === "object");
+export const isOfAnotherTab = (): boolean => localStorage.getItem(key) !== known;
+
+/** From here on what another tab has kept may be overwritten. */
+export function takeOver(): void {
+  known = localStorage.getItem(key);
 }
 
-/** What is kept; null if nothing is. Throws if it cannot be read. */
-export function readKept(): Kept | null {
-  const text = localStorage.getItem(key);
-  if (text === null) return null;
-  const data: unknown = JSON.parse(text);
-  if (!isKept(data)) throw new Error("it has another form");
-  return data;
+export function keep(workbook: Snapshot, demo: string): void {
+  const text = JSON.stringify({ format, demo, keptAt: new Date().toISOString(), workbook } satisfies Kept);
+  localStorage.setItem(key, text);
+  known = text;
 }
 
-/** Moves a workbook that could not be opened out of the way, so that nothing of it is lost. False if the browser refuses. */
+export function forget(): void {
+  localStorage.removeItem(key);
+  known = null;
+}
+
+export const keptText = (): string => localStorage.getItem(key) ?? "";
+
+/** Moves a workbook that could not be opened out of the way. False if there is no room or the browser refuses: then it is left as it was. */
 export function setAside(): boolean {
   try {
     const text = localStorage.getItem(key);
+    if (text === null) return true;
+    let free = asideKey;
+    for (let number = 2; localStorage.getItem(free) !== null; number++) free = `${asideKey}.${number}`;
+    // Most stores have no room for two.
     localStorage.removeItem(key);
-    if (text !== null) localStorage.setItem(unreadableKey, text);
+    try {
+      localStorage.setItem(free, text);
+    } catch (thrown) {
+      localStorage.setItem(key, text);
+      throw thrown;
+    }
+    known = null;
     return true;
   } catch {
     return false;
   }
 }
 
-export function keep(workbook: Snapshot, demo: string): void {
-  localStorage.setItem(key, JSON.stringify({ format, demo, workbook } satisfies Kept));
+export interface Aside {
+  readonly key: string;
+  readonly text: string;
 }
 
-export function forget(): void {
-  localStorage.removeItem(key);
+/** All that was put aside, in order; nothing where the browser refuses. */
+export function putAside(): Aside[] {
+  try {
+    const keys = Object.keys(localStorage).filter((each) => each === asideKey || each.startsWith(`${asideKey}.`));
+    return keys.sort((a, b) => a.length - b.length || (a < b ? -1 : 1)).map((each) => ({ key: each, text: localStorage.getItem(each) ?? "" }));
+  } catch {
+    return [];
+  }
+}
+
+export function discardAside({ key: aside }: Aside): void {
+  localStorage.removeItem(aside);
+}
+
+/** Tells when another tab has changed what is kept. */
+export function onOtherTab(listener: () => void): void {
+  addEventListener("storage", (event) => {
+    if (event.storageArea === localStorage && (event.key === key || event.key === null) && isOfAnotherTab()) listener();
+  });
 }
 
 /** A short mark that changes with the text (FNV-1a). */

@@ -15,6 +15,8 @@ export interface Joint {
   readonly rows: readonly [Row, Row];
   /** Where the inputs stand, by name. */
   readonly cells: ReadonlyMap<string, Selection>;
+  /** Each input has its column, its row, or a place of another kind. */
+  readonly form: Block["form"];
   /** What the user calls it: the text left of its row. */
   readonly label: string;
   /** Its first input; nothing where the inputs are not cells. */
@@ -140,7 +142,7 @@ export class Joints {
         const [name, cell] = [inputNamed(value), inputs[i]?.place];
         return name === undefined || cell === undefined ? [] : [[name, cell]];
       }));
-      return { is: "joint", joint: { variant, rows, cells, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length, together } };
+      return { is: "joint", joint: { variant, rows, cells, form, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length, together } };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
       return { is: "refused", message: fault.message, place: names[0]?.place ?? place ?? { sheetName: "", at: "" } };

@@ -6,6 +6,7 @@ import { rounded, sentence, unitOf } from "../joint/evaluate";
 import type { Finding } from "../joint/graph";
 import { call } from "../registry";
 import type { Joint } from "./find-joint";
+import { inputMeant, missingWords, type Meant } from "./input-words";
 import { useGoTo } from "./shared";
 import { StateWord } from "./state-word";
 
@@ -17,10 +18,6 @@ function remediesOf({ rows }: Joint): ReadonlyMap<string, string> {
   return new Map(table.ok && Array.isArray(table.value) ? table.value.map((row) => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
 }
 
-/** The input that a remedy or a refusal begins with. */
-const inputIn = (words: string, { cells }: Joint): string | undefined =>
-  [...cells.keys()].sort((a, b) => b.length - a.length).find((name) => words.startsWith(`${name} `));
-
 const MET_SIDE = { below: "at least", above: "at most", "at most": "above", "at least": "below" } as const;
 
 /** A rule that is met, with the side of the limit on which the value stands. */
@@ -30,14 +27,16 @@ function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
   return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
 }
 
-function InputLink({ joint, input }: { readonly joint: Joint; readonly input: string | undefined }): JSX.Element | null {
+/** The way to the input; where it stands nowhere, no way to another. */
+function InputLink({ joint, input }: { readonly joint: Joint; readonly input: Meant | undefined }): JSX.Element | null {
   const goTo = useGoTo();
-  const cell = input === undefined ? undefined : joint.cells.get(input);
-  return cell === undefined ? null : <button type="button" class="bw-link" onClick={() => goTo(cell)}>{input} in {cell.at}</button>;
+  if (input === undefined) return null;
+  const { name, cell } = input;
+  return cell === undefined ? <span class="bw-missing">{missingWords(name, joint)}</span> : <button type="button" class="bw-link" onClick={() => goTo(cell)}>{name} in {cell.at}</button>;
 }
 
 function Rule({ joint, finding, remedy = "–" }: { readonly joint: Joint; readonly finding: Finding; readonly remedy: string | undefined }): JSX.Element {
-  const input = inputIn(remedy, joint);
+  const input = inputMeant(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
@@ -55,7 +54,7 @@ function Unchecked({ joint, findings }: { readonly joint: Joint; readonly findin
       <StateWord state="not checked" />
       <span>{findings.map(({ rule }) => rule.name).join(", ")}</span>
       <span class="bw-fault">{message}</span>
-      <InputLink joint={joint} input={inputIn(message, joint)} />
+      <InputLink joint={joint} input={inputMeant(message, joint)} />
     </li>
   );
 }

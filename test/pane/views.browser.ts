@@ -94,6 +94,19 @@ describe("the figure", () => {
     await expect.poll(() => panel("Figure").locator(".bw-findings").textContent()).not.toContain("1.497");
   });
 
+  it("says that the table has no column for a remedy, and leads to no other", async () => {
+    const given = ["ST2.9", "ISO 7049", 16, "ABS", 2.5, 5.5, 1.6, 3.3, 12, 2.4, 6.4];
+    const names = ["screw", "head", "length", "material", "wall", "board plane", "board", "hole", "boss height", "pilot", "boss OD"];
+    const column = (c: number) => String.fromCharCode(65 + c);
+    const cells = names.flatMap((value, c) => [{ at: `${column(c)}1`, role: "header" as const, value }, { at: `${column(c)}2`, role: "input" as const, value: given[c] ?? "" }]);
+    await page.evaluate((plan) => window.pane.port.add(plan), { name: "Own", widths: [], cells });
+    await select("Own", "A2");
+    const rule = panel("Figure").locator(".bw-findings li", { hasText: "screw does not bottom" });
+    await expect.poll(() => rule.textContent()).toMatch(/passes with hole depth [\d.]+ mm hole depth has no column yet: add one in the range that is read/);
+    expect(await rule.getByRole("button").count()).toBe(0);
+    await page.screenshot({ path: "dist/screenshots/pane-remedy.png", fullPage: true });
+  });
+
   it("goes from variant to variant, shows inches, names and all variants, and is put into the sheet as a picture", async () => {
     await select("Variants", "B6");
     await page.getByRole("button", { name: "Next variant" }).click();

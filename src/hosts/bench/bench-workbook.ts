@@ -1,5 +1,5 @@
 // The workbook of the bench as its page uses it: open, keep, look at the selection.
-import { CommandType, type IExecutionOptions, type IWorkbookData } from "@univerjs/core";
+import { CommandType, type IExecutionOptions } from "@univerjs/core";
 import type { Cell } from "../../core/kinds";
 import type { Selection, SheetPort } from "../../sheet/port";
 import type { WorkbookPlan } from "../../sheet/plan";
@@ -9,13 +9,11 @@ import { sheetReader, type BenchCell } from "./cells";
 import { onChange } from "./changes";
 import type { SheetFunction } from "./metadata";
 import { workbookId } from "./sheets";
+import { outlineOf, type Snapshot } from "./snapshot";
 import { startUniver } from "./univer";
 import { keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
 import { workbookData } from "./workbook-data";
 import { workbookPlan } from "./workbook-plan";
-
-/** A workbook as data that can be stored and opened again. */
-export type Snapshot = IWorkbookData;
 
 export interface Selected {
   readonly sheetName: string;
@@ -40,6 +38,7 @@ export interface BenchWorkbook {
   isTyping(): boolean;
   /** What is open, calculated; an entry that is being typed is taken in. */
   contents(): Promise<OpenWorkbook>;
+  /** Throws if what is open then is not what was given. */
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
   /** Told of each change by the user, not of answers of formulas. */
@@ -63,10 +62,16 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   typingInTheFormulaBar(sheets);
   let opening = false;
 
-  function open(snapshot: Snapshot): void {
+  function snapshot(): Snapshot {
+    const workbook = sheets.api.getWorkbook(workbookId);
+    if (workbook === null) throw new Error("no workbook is open");
+    return workbook.save();
+  }
+
+  function show(given: Snapshot): void {
     opening = true;
     try {
-      sheets.show(snapshot);
+      sheets.show(given);
     } finally {
       opening = false;
     }
@@ -83,7 +88,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   return {
     port: benchPort(sheets),
     openPlan(plan, start) {
-      open(workbookData(plan));
+      show(workbookData(plan));
       const workbook = sheets.api.getWorkbook(workbookId);
       const sheet = start && workbook?.getSheetByName(start.sheetName);
       if (!sheet) return;
@@ -98,12 +103,12 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
       return { plan: workbookPlan(sheets), names: names.map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
     },
-    open,
-    snapshot() {
-      const workbook = sheets.api.getWorkbook(workbookId);
-      if (workbook === null) throw new Error("no workbook is open");
-      return workbook.save();
+    open(given) {
+      const wanted = outlineOf(given);
+      show(given);
+      if (outlineOf(snapshot()) !== wanted) throw new Error("not all of it could be opened");
     },
+    snapshot,
     onEdit(listener) {
       sheets.commands.onCommandExecuted(({ id, type }, options) => {
         if (!opening && isEdit(id, type, options)) listener();

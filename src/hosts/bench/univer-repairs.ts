@@ -1,6 +1,8 @@
 // Places where sheet engine 0.25.1 loses something that the bench needs. Each has a browser test.
 import { DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY, type ICellData } from "@univerjs/core";
-import { IEditorService, SetFormulaCalculationResultMutation, type ISetFormulaCalculationResultMutation } from "@univerjs/preset-sheets-core";
+import {
+  IDescriptionService, IEditorService, IShortcutService, KeyCode, SetFormulaCalculationResultMutation, type ISetFormulaCalculationResultMutation,
+} from "@univerjs/preset-sheets-core";
 import type { CellCustom } from "./cells";
 import { workbookId, type Sheets } from "./sheets";
 
@@ -36,4 +38,52 @@ export function typingInTheFormulaBar({ api, injector }: Sheets): void {
       editors.getEditor(DOCS_FORMULA_BAR_EDITOR_UNIT_ID_KEY)?.focus();
     }, editOpensMs);
   }, true);
+}
+
+/** Begins the names of the engine's commands for the keys of the list of suggestions. */
+const suggestionKeys = "sheet.formula-embedding-editor.search_function.";
+/** The engine lists so many. */
+const mostSuggestions = 10;
+
+/**
+ * The list of suggestions comes a while after the last key, and stays until after the next: Enter and Tab would put a name of the list over what was typed since.
+ * They take one only while what stands at the caret is its beginning; else they do what they do without a list.
+ */
+export function onlyFittingSuggestions({ injector, commands }: Sheets): void {
+  const editors = injector.get(IEditorService);
+  const descriptions = injector.get(IDescriptionService);
+  const shortcuts = injector.get(IShortcutService);
+
+  /** The name that ends at the caret, and all that stands around it. */
+  function typed(): { readonly name: string; readonly after: string; readonly around: string } {
+    const editor = editors.getFocusEditor();
+    const text = editor?.getDocumentData().body?.dataStream ?? "";
+    const caret = editor?.getSelectionRanges()[0]?.startOffset ?? 0;
+    const [name = ""] = /[\p{L}\p{N}._]*$/u.exec(text.slice(0, caret)) ?? [];
+    const after = text.slice(caret);
+    return { name, after, around: JSON.stringify([editor?.getEditorId(), text.slice(0, caret - name.length), after]) };
+  }
+
+  let listedFor = "";
+  const list = descriptions.getSearchListByNameFirstLetter.bind(descriptions);
+  // By the alphabet: the first one that fits a whole name is then that name itself.
+  descriptions.getSearchListByNameFirstLetter = (name) => {
+    listedFor = typed().around;
+    return list(name).sort((a, b) => (a.name < b.name ? -1 : 1));
+  };
+
+  function isFitting(): boolean {
+    const marked = document.querySelector('[data-u-comp="sheets-formula-editor"] > .univer-bg-gray-200 > :first-child')?.textContent ?? "";
+    const { name, after, around } = typed();
+    return marked !== "" && marked.toUpperCase().startsWith(name.toUpperCase()) && around === listedFor && !after.startsWith("(");
+  }
+
+  const register = shortcuts.registerShortcut.bind(shortcuts);
+  shortcuts.registerShortcut = (shortcut) => {
+    const takes = shortcut.id.startsWith(suggestionKeys) && (shortcut.binding === KeyCode.ENTER || shortcut.binding === KeyCode.TAB);
+    if (!takes) return register(shortcut);
+    // The mark would stay where it was in the list before.
+    if (shortcut.binding === KeyCode.ENTER) for (let up = 0; up < mostSuggestions; up++) commands.syncExecuteCommand(shortcut.id, { keyCode: KeyCode.ARROW_UP });
+    return register({ ...shortcut, preconditions: isFitting });
+  };
 }

@@ -19,6 +19,7 @@ import type { SheetFunction } from "./metadata";
 import { workbookId, type Sheets } from "./sheets";
 import { dressSpills } from "./spills";
 import { description, executor } from "./univer-adapter";
+import { onlyFittingSuggestions } from "./univer-repairs";
 
 /** Protection has no meaning in a workbook that lives in one browser. */
 const uselessMenus = [
@@ -61,6 +62,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
   injector.get(IFunctionService).registerExecutors(...functions.map(executor));
+  let isDressed = false;
   const sheets: RunningSheets = {
     api,
     injector,
@@ -69,15 +71,16 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       return injector.get(FormulaDataModel);
     },
     show(data) {
-      const first = api.getWorkbook(workbookId) === null;
-      if (!first) api.disposeUnit(workbookId);
+      if (api.getWorkbook(workbookId) !== null) api.disposeUnit(workbookId);
       api.createWorkbook(data);
-      if (!first) return;
+      if (isDressed) return;
+      isDressed = true;
       // These services exist only once a workbook is open.
       injector.get(IDescriptionService).registerDescriptions(functions.map(description));
       markNotes(sheets);
       dressSpills(sheets);
       cellBoxes(sheets);
+      onlyFittingSuggestions(sheets);
     },
   };
   return sheets;
