@@ -28,17 +28,22 @@ export async function main([seed = '13']: readonly string[], print: (line: strin
   const copy = mkdtempSync(path.join(tmpdir(), 'corrupt-'));
   try {
     const here = process.cwd();
-    cpSync(here, copy, { recursive: true, filter: source => !/^(node_modules|\.git|\.cache|\.stryker|dist.*)$/.test(path.relative(here, source)) });
+    // what an earlier run found is no part of it
+    cpSync(here, copy, { recursive: true, filter: source => !/^(node_modules|\.git|\.cache|\.stryker|dist.*|test\/evidence\/corrupt\.test\.ts)$/.test(path.relative(here, source)) });
     symlinkSync(path.join(here, 'node_modules'), path.join(copy, 'node_modules'));
-    const noticed = await noticing(copy);
+    const noticing = await noticer(copy);
+    const proof = async (): Promise<void> => {
+      const failed = await noticing(undefined);
+      if (failed !== undefined) throw new UserFault(`nothing can be said of corruptions: the tables as they are do not pass "${failed}"`);
+    };
     const survivors: Corruption[] = [];
     for (const [i, corruption] of drawn.entries()) {
-      if (i % PROOF_EVERY === 0 && await noticed(undefined)) throw new UserFault('the tables as they are do not pass: nothing can be said of corruptions');
-      if (await noticed(corruption)) continue;
+      if (i % PROOF_EVERY === 0) await proof();
+      if (await noticing(corruption) !== undefined) continue;
       survivors.push(corruption);
       print(`through the whole of npm test: ${told(corruption)}`);
     }
-    if (await noticed(undefined)) throw new UserFault('the tables as they are do not pass at the end');
+    await proof();
     const missed = inAll(copy, survivors);
 
     const by = Object.fromEntries(KINDS.map(kind => [kind, { tried: TRIED[kind], caught: TRIED[kind] - missed.filter(one => one.kind === kind).length }]));
@@ -61,21 +66,28 @@ const told = ({ kind, file, line, said }: Corruption): string => `${file}:${line
 const write = (copy: string, { file, changed }: Corruption): void => writeFileSync(path.join(copy, file), changed);
 const restore = (copy: string, { file, text }: Corruption): void => writeFileSync(path.join(copy, file), text);
 
-/** Whether test/standards or test/evidence fails with the corruption, or without any. */
-async function noticing(copy: string): Promise<(corruption: Corruption | undefined) => Promise<boolean>> {
-  const vitest = await createVitest('test', { root: copy, watch: false, bail: 1, reporters: [{}], maxWorkers: 1, pool: 'threads' });
+/** Gives the test of test/standards or test/evidence that fails with the corruption, or without any. */
+async function noticer(copy: string): Promise<(corruption: Corruption | undefined) => Promise<string | undefined>> {
+  const vitest = await createVitest('test', { root: copy, watch: false, reporters: [{}], maxWorkers: 1, pool: 'threads' });
   const parts = await Promise.all(['test/standards/records', 'test/standards', 'test/evidence'].map(part => vitest.globTestSpecifications([part])));
-  return async corruption => {
-    if (corruption !== undefined) write(copy, corruption);
-    if (corruption !== undefined) vitest.invalidateFile(path.join(copy, corruption.file));
-    let failed = false;
+  const failing = async (): Promise<string | undefined> => {
     for (const part of parts) {
-      const { testModules, unhandledErrors } = await vitest.runTestSpecifications(part);
-      failed = unhandledErrors.length > 0 || testModules.some(module => module.state() === 'failed');
-      if (failed) break;
+      // the modules that it answers with are those of every run so far
+      const { unhandledErrors } = await vitest.runTestSpecifications(part);
+      const failed = part.find(({ testModule }) => testModule?.state() !== 'passed');
+      if (failed !== undefined) return [...failed.testModule?.children.allTests('failed') ?? []][0]?.fullName ?? failed.moduleId;
+      if (unhandledErrors.length > 0) return String(unhandledErrors[0]);
     }
-    if (corruption !== undefined) restore(copy, corruption);
-    if (corruption !== undefined) vitest.invalidateFile(path.join(copy, corruption.file));
+    return undefined;
+  };
+  return async corruption => {
+    if (corruption === undefined) return failing();
+    const file = path.join(copy, corruption.file);
+    write(copy, corruption);
+    vitest.invalidateFile(file);
+    const failed = await failing();
+    restore(copy, corruption);
+    vitest.invalidateFile(file);
     return failed;
   };
 }
