@@ -1,7 +1,6 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
 import { call } from "../src/registry";
-import type { Cell, CellError } from "../src/core/kinds";
-import { DATA_TYPE } from "../src/core/refuse";
+import { type Cell, type CellError, DATA_TYPE } from "../src/core/kinds";
 
 /** What a data type of the host may say of itself; in an error and in an entity the basic value is the text of an error. */
 interface HostValue {

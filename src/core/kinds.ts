@@ -1,7 +1,10 @@
-// The types that everything else speaks: answers, refusals, sources, tables, cards. Types only.
+// The types that everything else speaks: answers, refusals, sources, tables, cards.
 
 /** What a cell can hold. */
 export type Cell = number | string | boolean;
+
+/** A value of the host that is neither number, text nor error: an entity, a picture. */
+export const DATA_TYPE = 'a data type';
 
 /** An error that was handed in, in the words of the spreadsheet, e.g. `#DIV/0!`, or DATA_TYPE. */
 export interface CellError {

@@ -1,5 +1,5 @@
 // A refusal on its way up: readers, look-ups and formulas throw it, call() turns it into an answer.
-import type { CellError, ErrorCode, Refusal } from './kinds';
+import { type CellError, DATA_TYPE, type ErrorCode, type Refusal } from './kinds';
 
 export class Refused extends Error {
   constructor(
@@ -24,9 +24,6 @@ export const cut = (text: string): string => (text.length > MOST_QUOTED ? `${tex
 export const quoted = (text: string): string => `"${cut(text)}"`;
 
 // ---- an error handed in --------------------------------------------------------------------------------------------
-
-/** A value of the host that is neither number, text nor error: an entity, a picture. */
-export const DATA_TYPE = 'a data type';
 
 const KNOWN: readonly string[] = ['#VALUE!', '#N/A', '#DIV/0!', '#NUM!', '#NULL!', '#NAME?', '#REF!'] satisfies readonly ErrorCode[];
 const isKnown = (code: string): code is ErrorCode => KNOWN.includes(code);
