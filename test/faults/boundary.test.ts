@@ -80,17 +80,11 @@ describe('words', () => {
     expect(calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole is TRUE: TRUE/FALSE is not a number' });
   });
 
-  test.each([
-    ['LENGTH.MM', '-0 mm'],
-    ['ANGLE.DEG', '-0°'],
-    ['BOARD.MARGIN', 4, 3, 1],
-    ['RECESS.SEAT', '-2 mm', '-2 mm'],
-    ['DRAFT.OFFSET', '-0 mm', 1],
-    ['LIMITS', '-0 ±0'],
-  ])('zero has no sign: %s %s', (id, ...args) => {
-    const handed = calculate(id as string, args);
-    const values = handed.is === 'value' ? [handed.value].flat(2) : ['refused'];
-    expect(values.map(value => Object.is(value, -0))).toEqual(values.map(() => false));
+  test('zero has no sign', () => {
+    const handed = calculate('STACK.TABLE', [[['a'], ['b']], '0 mm', [['+0.2/-0'], [0.16]], [[1], [-1]]]);
+    const cells = handed.is === 'value' ? (handed.value as unknown[][]).flat() : [];
+    expect(cells.filter(value => value === 0).length).toBeGreaterThan(3);
+    expect(cells.filter(value => Object.is(value, -0))).toEqual([]);
   });
 
   test.each([failed('#N/A'), failed('#SPILL!'), failed(EVIL), of('entity')].map(sent => [sent]))('checks, ranks and cells of a joint are not checked, and REASON says which argument it was: %j', sent => {
@@ -175,10 +169,11 @@ function expectClean(card: Card, { core, host, what }: Sent): void {
 }
 
 describe(`wild calls (seed ${seed})`, () => {
-  test.each(cards)('%s', (_, card) => {
+  // each function draws values of its own
+  test.each(cards.map(([id, card], i) => [id, card, seed + i] as const))('%s', (_, card, own) => {
     fc.assert(
       fc.property(sentTo(card), sent => expectClean(card, sent)),
-      { seed, numRuns: each },
+      { seed: own, numRuns: each },
     );
   }, 600_000);
 
