@@ -1,6 +1,6 @@
 // What a host may put in the place of an argument besides plain values: data types as the typings of Office describe them, and errors in every form.
 // Each with what it means to the core.
-import { DATA_TYPE } from '../../src/core/refuse';
+import { DATA_TYPE } from '../../src/core/kinds';
 
 export interface HostValue {
   readonly what: string;
