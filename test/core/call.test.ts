@@ -75,7 +75,7 @@ describe('ranges that belong together', () => {
   });
 
   test('a range of blanks is none, and blanks beside values are told by their row', () => {
-    expect(refusal(...LIMITS, [[0], [null]], 0.1)).toMatch(/^#VALUE! layers is blank/);
+    expect(refusal(...LIMITS, [[0], [null]], 0.1)).toMatch(/^#VALUE! layers is 0 or blank/);
     expect(refusal(...LIMITS, [[0]], 0.1)).toMatch(/^#VALUE! layers is 0 or blank/);
     expect(refusal(...LIMITS, [], 0.1)).toMatch(/^#VALUE! layers is blank/);
     expect(refusal(...LIMITS, layers, [[''], ['']])).toMatch(/^#VALUE! tolerances row 1 is blank/);
