@@ -45,7 +45,9 @@ const UNREAD = '0.1 in';
 const NUMBERS: readonly (Cell | null)[] = [null, 0, 0.3, 1, 2.5, 3.1, 13, -1, 'default', 'no such thing', UNREAD];
 const WORDS: readonly (Cell | null)[] = [null, 0, 'default', 'no such thing'];
 const OF_NAME: Readonly<Record<string, readonly Cell[]>> = { screw: ['ST3.5', 'ST2.2', 'ST2.9', 'M4', 'M3', '#4 B'], head: ['pan', 'countersunk', 'DIN 7981'], material: ['PP', 'ABS'], end: ['flat', 'CONE', 'f'], 'pilot held at': ['mid', 'mouth'], face: ['show', 'hidden'] };
-const typedInto = (name: string): readonly (Cell | null)[] => (OF_NAME[name] === undefined ? NUMBERS : [...WORDS, ...OF_NAME[name]]);
+/** Standard lengths, one of them the last of its band in inches, as it is typed in mm. */
+const LENGTHS: readonly Cell[] = [16, 19.05];
+const typedInto = (name: string): readonly (Cell | null)[] => (OF_NAME[name] !== undefined ? [...WORDS, ...OF_NAME[name]] : name === 'length' ? [...NUMBERS, ...LENGTHS] : NUMBERS);
 
 export const EDITS: readonly Changes[] = NAMES.flatMap(name => typedInto(name).map((value): Changes => ({ [name]: value })));
 

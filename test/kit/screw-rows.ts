@@ -75,14 +75,19 @@ const OUTPUTS_FROM = CALLS_FROM + CALLS.length + 1;
 const TABLE_FROM = OUTPUTS_FROM + OUTPUTS.length + 1;
 const TITLE: TitleBlock = { part: 'Screws', number: 'S-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
 
-/** The copy of a sheet with these rows. */
-export function copyOf(rows: readonly Row[]): readonly SheetPlan[] {
+export type Calls = readonly string[];
+export const EVERY_CALL: Calls = CALLS.map(([id]) => id);
+/** The others do not read the length. */
+export const CALLS_OF_LENGTH: Calls = ['SCREW.LENGTH.TOL', 'ENGAGEMENT.LIMITS'];
+
+/** The copy of a sheet with these rows and single calls. */
+export function copyOf(rows: readonly Row[], calls: Calls): readonly SheetPlan[] {
   const cells: PlanCell[] = [
     ...INPUTS.map((title, c): PlanCell => ({ at: address(0, c), role: 'header', value: title })),
     ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, OUTPUTS_FROM + c), role: 'input', value: title })),
     ...rows.flatMap((row, r): PlanCell[] => [
       ...INPUTS.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: row[title] })),
-      ...CALLS.map(([, , formula], c): PlanCell => ({ at: address(r + 1, CALLS_FROM + c), role: 'result', formula: `=${formula(input => address(r + 1, INPUTS.indexOf(input)))}` })),
+      ...CALLS.flatMap(([id, , formula], c): PlanCell[] => (!calls.includes(id) ? [] : [{ at: address(r + 1, CALLS_FROM + c), role: 'result', formula: `=${formula(input => address(r + 1, INPUTS.indexOf(input)))}` }])),
     ]),
     { at: address(0, TABLE_FROM), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows.length, INPUTS.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})` },
   ];
@@ -120,8 +125,8 @@ export const changed = (rows: readonly Row[]): readonly Row[] => rows.map((row, 
   }
 });
 
-/** Numbers and states of a row, of 13 calls and 15 outputs; a screw without point length or pull-out has fewer. Pinned. */
-export const LEAST_EQUAL = 24;
+/** Numbers and states of a row: of 15 outputs and so many calls all but four; a screw without point length or pull-out has fewer. Pinned. */
+export const leastEqual = (calls: Calls): number => 11 + calls.length;
 /** A change of the screw or of its length is not followed in every family, a change of a number is. Pinned. */
 export const LEAST_FOLLOWED = 0.85;
 
@@ -133,7 +138,7 @@ export interface Compared {
   readonly wrong: readonly string[];
 }
 
-export function compare(rows: readonly Row[], values: Values): Compared {
+export function compare(rows: readonly Row[], calls: Calls, values: Values): Compared {
   let equal = 0;
   let givenUp = 0;
   const wrong: string[] = [];
@@ -149,6 +154,7 @@ export function compare(rows: readonly Row[], values: Values): Compared {
   rows.forEach((row, r) => {
     OUTPUTS.forEach((output, c) => judge(output, row, (table.value as Cell[][])[r + 1]?.[c], address(r + 1, TABLE_FROM + c)));
     CALLS.forEach(([id, args, , pick], c) => {
+      if (!calls.includes(id)) return;
       const answer = call(id, args(row));
       const value = !answer.ok ? undefined : Array.isArray(answer.value) ? answer.value[0]?.[pick ?? 0] : answer.value;
       judge(id, row, value, address(r + 1, CALLS_FROM + c));
