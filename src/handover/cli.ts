@@ -8,6 +8,7 @@ import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
 import { UserFault } from '../user-fault';
+import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';
 import { plainLooks, sourceOfFile } from './from-file';
 import { looksOf, sourceOf } from './from-plan';
@@ -48,11 +49,19 @@ export async function main(args: readonly string[], print: Print): Promise<void>
     checkedBy: values['checked-by'] ?? '',
   };
   const making: Making = { paper: paperOf(values.paper ?? 'A4'), pngOf: await pngRenderer() };
-  if (own !== undefined) return written(handover(sourceOf(own), looksOf(own), title, making), first, print);
+  if (own !== undefined) return written(copied(sourceOf(own), looksOf(own), title, making), first, print);
   if (second === undefined) throw new UserFault(USAGE);
   if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
   const workbook = await opened(first);
-  return written(handover(workbook, plainLooks(workbook), title, making), second, print);
+  return written(copied(workbook, plainLooks(workbook), title, making), second, print);
+}
+
+function copied(...of: Parameters<typeof handover>): Handover {
+  try {
+    return handover(...of);
+  } catch (fault) {
+    throw fault instanceof UntrueCopy ? new UserFault(fault.message) : fault;
+  }
 }
 
 function guideNamed(name: string): typeof demoWorkbook {
