@@ -2,6 +2,7 @@
 import type { State } from '../core/check/check';
 import { sentence } from '../joint/evaluate';
 import type { Finding } from '../joint/graph';
+import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';
 import type { Reading, Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
@@ -10,8 +11,10 @@ import { at, type Place, type View } from './view';
 const deepest = ({ screw: s }: Shape): number => s?.penetrationMax ?? 0;
 const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.odR ?? 0, h?.sleeveR ?? Infinity);
 
+type Where = (shape: Shape) => Place | undefined;
+
 /** Where each rule is concerned; nothing where that part is not drawn. */
-const PLACES: Readonly<Record<string, (shape: Shape) => Place | undefined>> = {
+const PLACES: Readonly<Record<string, Where>> = {
   'head fits the recess': ({ headHalf: h, screw: s }) => h && [h.floorR, (s?.bearing ?? h.floor) - 0.6 * (s?.headHeight ?? 0)],
   'head hidden': ({ screw: s }) => s && [0, s.bearing - (s.cone === undefined ? s.headHeight : 0)],
   'seat under the cone': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.boreFrom + h.plane) / 2],
@@ -28,7 +31,7 @@ const PLACES: Readonly<Record<string, (shape: Shape) => Place | undefined>> = {
   slenderness: ({ threadHalf: t }) => t && [t.rootR, 0.62 * t.root],
   'core pin': ({ threadHalf: t }) => t && [0, (t.holeBottom + Math.max(t.back, t.holeBottom)) / 2],
   'planned gap': ({ threadHalf: t }) => t && [t.odR + 0.6, 0],
-};
+} satisfies Record<RuleName, Where>;
 
 export interface Numbered {
   readonly number: number;

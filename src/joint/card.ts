@@ -3,14 +3,15 @@ import type { Cell } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
 import { formOfDefault, formOfNode, type Form } from '../plain/forms';
 import { digits, known, print } from '../plain/print';
-import { cardOf, isVerdict, OUTPUTS, unitOf, type Variant } from './evaluate';
+import { cardOf, isVerdict, type Output, OUTPUTS, unitOf, type Variant } from './evaluate';
 import type { Made } from './graph';
 import { INPUTS } from './inputs';
 import { NODES } from './nodes';
+import type { Judged } from './rules';
 import { variantsOf } from './table';
 
 /** A finding is shown with an output; where the judged node is none, with the one it belongs to. */
-const SHOWN_AT: Readonly<Record<string, string>> = { tightness: 'pilot at tip', 'standard length': 'screw length', gap: 'grip', 'seat under the cone': 'grip' };
+const SHOWN_AT: Readonly<Record<string, string>> = { tightness: 'pilot at tip', 'standard length': 'screw length', gap: 'grip', 'seat under the cone': 'grip' } satisfies Record<Exclude<Judged, Output>, Output>;
 
 /** Outputs that repeat an input under a name of their own. */
 const INPUT_OF: Readonly<Record<string, string>> = { 'screw length': 'length', 'pilot hole': 'pilot' };

@@ -11,12 +11,15 @@ import { INPUTS } from './inputs';
 import { NODES } from './nodes';
 import { RULES } from './rules';
 
-export const OUTPUTS: readonly string[] = [
+const NAMES = [
   'feature wall', 'recess diameter', 'recess mouth', 'recess depth', 'subflush', 'post OD', 'hole', 'sleeve OD', 'grip', 'screw length', 'penetration max', 'engagement', 'engagement min',
   'engagement ratio', 'hole depth needed', 'hole depth', 'bottom clearance', 'pilot hole', 'pilot mouth', 'pilot at tip', 'pilot bottom', 'boss OD', 'boss OD root', 'boss wall', 'boss wall root',
   'sink ratio', 'slenderness', 'pin ratio', 'floor under hole', 'landing ring', 'board play', 'board hold', 'boss stack', 'pull-out', 'boss tear', 'seat shear', 'weakest', 'boss mass',
   'all computed', 'state', 'reason',
-];
+] as const;
+
+export type Output = (typeof NAMES)[number];
+export const OUTPUTS: readonly string[] = NAMES;
 
 /** Outputs that are about the other outputs and the rules. */
 const VERDICTS: Readonly<Record<string, string>> = {

@@ -4,7 +4,7 @@ import type { Rule } from './graph';
 const PRACTICE = 'common practice';
 const GEOMETRY = 'plane geometry';
 
-export const RULES: readonly Rule[] = [
+const LIST = [
   { name: 'head fits the recess', value: 'recess diameter', fail: { side: 'below', limit: 'head diameter' }, when: 'has recess', basis: 'recess diameter against head diameter, max', source: GEOMETRY, moves: ['allowance'] },
   { name: 'head hidden', value: 'subflush', fail: { side: 'below', limit: 0 }, look: { side: 'below', limit: 0.2 }, when: 'has recess', basis: 'recess depth − head height, max', source: PRACTICE, moves: ['board plane', 'seat'] },
   { name: 'seat under the cone', value: 'seat under the cone', fail: { side: 'below', limit: 1 }, look: { side: 'at least', limit: 1 }, when: 'is countersunk', basis: 'seat − countersink depth; a cone wedges the plastic open', source: PRACTICE, moves: ['seat'] },
@@ -21,4 +21,9 @@ export const RULES: readonly Rule[] = [
   { name: 'slenderness', boss: true, value: 'slenderness', fail: { side: 'above', limit: 5 }, look: { side: 'above', limit: 'slender limit' }, basis: 'boss height ÷ outside diameter', source: PRACTICE, moves: ['boss height', 'boss OD'] },
   { name: 'core pin', boss: true, value: 'pin ratio', look: { side: 'above', limit: 'pin limit' }, basis: 'hole depth ÷ pilot', source: PRACTICE, moves: ['hole depth', 'pilot'] },
   { name: 'planned gap', value: 'gap', look: { side: 'above', limit: 0 }, basis: 'gap between boss and what it lands on: the boss hangs in tension', source: PRACTICE, moves: ['gap'] },
-];
+] as const satisfies readonly Rule[];
+
+export type RuleName = (typeof LIST)[number]['name'];
+/** The names that a rule judges. */
+export type Judged = (typeof LIST)[number]['value'];
+export const RULES: readonly Rule[] = LIST;

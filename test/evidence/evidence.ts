@@ -154,4 +154,5 @@ export const EVIDENCE: readonly Evidence[] = [
   ...byHand('joint/d1.test.ts', 'ST2.9 × %s cone', 'the joint of the demo', 'JOINT.TABLE'),
   ...byHand('joint/joint.test.ts', 'one value for a table row', 'the joint of the demo', 'JOINT.VALUE'),
   ...byHand('joint/joint.test.ts', 'where no single change helps', '', 'CHECK.JOINT'),
+  ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
 ];

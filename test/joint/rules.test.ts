@@ -1,4 +1,4 @@
-// The rules of the joint on both sides of their limits, the forms in which a joint may be given, and what its card says.
+// What is said of the rules of the joint (their limits: limits.test.ts), the forms in which a joint may be given, and what its card says.
 import { describe, expect, test } from 'vitest';
 import { refusal, value } from '../kit/ask';
 import { type Inputs, SOUND } from '../kit/sound-joint';
@@ -16,46 +16,7 @@ test('the sound joint passes, and has no reason to give', () => {
   for (const row of (value('CHECK.JOINT', beside(SOUND)) as Rows).slice(1)) expect([row[4], row[6]]).toEqual(['pass', '–']);
 });
 
-describe('rules on both sides of their limits', () => {
-  test.each<[string, Inputs, string]>([
-    ['head fits the recess', { allowance: '0 mm' }, 'pass'],
-    ['head fits the recess', { allowance: '0 mm', 'head diameter': 5.6, seat: '0 mm' }, 'left out'],
-    ['head hidden', { 'board plane': 5.11 }, 'pass'],
-    ['head hidden', { 'board plane': 5.09 }, 'look'],
-    ['head hidden', { 'board plane': 4.91 }, 'look'],
-    ['head hidden', { 'board plane': 4.89 }, 'fail'],
-    ['seat under the cone', {}, 'left out'],
-    ['screw passes the hole', { hole: 2.91 }, 'pass'],
-    ['screw passes the hole', { hole: 2.9 }, 'fail'],
-    ['a standard length exists', { length: 15 }, 'fail'],
-    ['thread holds at the mouth', { pilot: 2.7 }, 'pass'],
-    ['thread holds at the mouth', { pilot: 2.76 }, 'fail'],
-    ['pilot not too tight at the tip', { pilot: 2.2 }, 'look'],
-    ['pilot not too tight at the tip', { pilot: 2.1 }, 'fail'],
-    ['engagement', { ratio: 2.5 }, 'pass'],
-    ['engagement', { ratio: 2.6 }, 'fail'],
-    ['screw does not bottom', { 'hole depth': 14.05 }, 'pass'],
-    ['screw does not bottom', { 'hole depth': 13.9 }, 'fail'],
-    ['board free on the sleeve', { 'board hole': 6 }, 'left out'],
-    ['board free on the sleeve', { sleeve: 2, 'board hole': 7.1 }, 'pass'],
-    ['board free on the sleeve', { sleeve: 2, 'board hole': 6.9 }, 'fail'],
-    ['board held by the boss', {}, 'left out'],
-    ['board held by the boss', { 'board hole': 3.5 }, 'pass'],
-    ['board held by the boss', { 'board hole': 4 }, 'fail'],
-    ['landing ring', { 'boss OD': 5.1 }, 'pass'],
-    ['landing ring', { 'boss OD': 4.9 }, 'look'],
-    ['landing ring', { 'boss OD': 4.3 }, 'fail'],
-    ['sink', { 'boss OD': 6.2 }, 'look'],
-    ['sink', { 'boss OD': 6.2, face: 'show' }, 'fail'],
-    ['sink', { face: 'show' }, 'pass'],
-    ['slenderness', { 'slender limit': 2.51 }, 'pass'],
-    ['slenderness', { 'slender limit': 2.49 }, 'look'],
-    ['slenderness', { 'boss height': 28.1, 'hole depth': 14.7 }, 'fail'],
-    ['core pin', { 'pin limit': 5.98 }, 'pass'],
-    ['core pin', { 'pin limit': 5.97 }, 'look'],
-    ['planned gap', { gap: 0.1 }, 'look'],
-  ])('%s with %j: %s', (rule, change, expected) => expect(state({ ...SOUND, ...change }, rule)).toBe(expected));
-
+describe('what is said of a rule', () => {
   test('a rule says value, limit and basis, and an unchecked one why', () => {
     expect(ruleOf({ ...SOUND, ratio: 2.6 }, 'engagement')?.slice(1, 6)).toEqual([expect.closeTo(7.34 / 2.9, 9), 2.6, 'worst-case full thread ÷ d', 'fail', 'common practice']);
     expect(ruleOf(SOUND, 'slenderness')?.slice(1, 3)).toEqual([2.5, 5]);
