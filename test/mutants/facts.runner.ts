@@ -7,8 +7,9 @@ import { type EvaluatedModules, inject, TestRunner } from 'vitest';
 import type { Mutant } from './facts';
 import { FILES } from './files';
 
-/** The folders whose tests are asked, of those that run on plain Node. */
+/** The folders whose tests are asked: those of test/contract, and of a file's own folder. */
 const ASKED = ['contract', 'core', 'joint'];
+const isOf = (file: string, test: string): boolean => ['contract', file.split('/')[1]].includes(path.basename(path.dirname(test)));
 /** A test that takes longer is not asked. */
 const LONGEST_MS = 1_000;
 const OUT = '.cache/facts.json';
@@ -36,6 +37,8 @@ const failed = (task: Task): string | undefined => {
 export default class Facts extends TestRunner {
   async onBeforeCollect(): Promise<void> {
     const names = ASKED.flatMap(folder => readdirSync(`test/${folder}`).filter(name => name.endsWith('.test.ts')).map(name => path.resolve('test', folder, name)));
+    // a stack is read by nobody
+    Error.stackTraceLimit = 0;
     // once to load everything, once for the time
     for (const name of names) await this.#run(name);
     const tests: Asked[] = [];
@@ -54,7 +57,7 @@ export default class Facts extends TestRunner {
     const done = existsSync(OUT) ? (JSON.parse(readFileSync(OUT, 'utf8')) as Record<string, Done>) : {};
     for (const file of FILES.filter(name => name.includes(only))) {
       const readers = this.#readers(path.resolve(file));
-      const asked = tests.filter(({ name, ms }) => readers.has(name) && ms <= LONGEST_MS).map(test => ({ ...test }));
+      const asked = tests.filter(({ name, ms }) => isOf(file, name) && readers.has(name) && ms <= LONGEST_MS).map(test => ({ ...test }));
       const sha256 = createHash('sha256').update(readFileSync(file)).digest('hex');
       // what was noticed in a file as it stands is not asked again
       const before = done[file]?.sha256 === sha256 ? done[file].mutants : [];
@@ -65,6 +68,13 @@ export default class Facts extends TestRunner {
         globalThis.mutant = number;
         this.#forget(readers);
         own.push({ ...mutant, by: before[own.length]?.by ?? (await this.#noticed(asked)) });
+      }
+      // nothing of the last mutant may stay, or each of the next file is noticed by what it left
+      globalThis.mutant = undefined;
+      this.#forget(readers);
+      for (const { name } of asked) {
+        const fault = await this.#run(name);
+        if (fault !== undefined) throw new Error(`${name} fails after the mutants of ${file}: ${fault}`);
       }
       done[file] = { sha256, mutants: own };
       writeFileSync(OUT, JSON.stringify(done));
@@ -86,16 +96,22 @@ export default class Facts extends TestRunner {
 
   /** The first test that failed. */
   async #run(filepath: string): Promise<string | undefined> {
+    let forget = (): unknown => undefined;
     const once = Object.assign(Object.create(this) as TestRunner, {
+      cancelRun: false,
       onBeforeCollect: undefined,
       onCollected: undefined,
       onTaskUpdate: undefined,
       onAfterRunTask(test: Task) {
         if (test.result?.state === 'fail') this.cancelRun = true;
       },
-      cancelRun: false,
+      // what a run keeps for the next makes the next slower
+      onCleanupWorkerContext(listener: () => unknown) {
+        forget = listener;
+      },
     });
     const [file] = await startTests([filepath], once);
+    await forget();
     return file === undefined ? 'nothing was run' : failed(file);
   }
 
