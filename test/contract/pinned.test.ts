@@ -1,4 +1,4 @@
-// Words and symbols that no outside source fixes, pinned as they are: a change of one is seen, and is meant. They say nothing of what is right.
+// Words, symbols and the arguments of examples, which no outside source fixes, pinned as they are: a change of one is seen, and is meant. They say nothing of what is right.
 // To pin anew: UPDATE_PINNED=1 npx vitest run test/contract/pinned.test.ts
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
@@ -14,9 +14,9 @@ type Words = Readonly<Record<string, unknown>>;
 
 const now: Readonly<Record<string, Words>> = {
   functions: Object.fromEntries(
-    [...CARDS.values()].map(({ id, params, result, kind, sources, notLive, caution }) => [
+    [...CARDS.values()].map(({ id, params, result, kind, sources, example, notLive, caution }) => [
       id,
-      { symbols: params.map(({ symbol }) => symbol ?? '–').join(', '), result: JSON.stringify(result), kind, sources: sources.map(({ title, held }) => `${title} | ${held}`), ...(notLive === undefined ? {} : { notLive }), ...(caution === undefined ? {} : { caution }) },
+      { symbols: params.map(({ symbol }) => symbol ?? '–').join(', '), result: JSON.stringify(result), example: JSON.stringify(example.args), kind, sources: sources.map(({ title, held }) => `${title} | ${held}`), ...(notLive === undefined ? {} : { notLive }), ...(caution === undefined ? {} : { caution }) },
     ]),
   ),
   inputs: Object.fromEntries([...INPUTS].map(([name, { meaning, defaultWords }]) => [name, `${defaultWords} | ${meaning}`])),

@@ -11,6 +11,7 @@ export default defineConfig({
     runner: 'test/mutants/facts.runner.ts',
     isolate: false,
     maxWorkers: 1,
+    testTimeout: 300_000,
     // much has been loaded by then
     teardownTimeout: 300_000,
     provide: { mutants: facts.mutants },
