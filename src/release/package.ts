@@ -1,11 +1,12 @@
 // npm run package: what is in dist/, as one zip for a web server.
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { UserFault } from '../user-fault';
 import { baseUrl } from './base-url';
 import { checks } from './checks';
 import { filesIn } from './folder';
+import { changedSince, MUTANTS, tooOld } from './measured';
 import { releaseOf, zipOf } from './release';
 
 const USAGE = 'npm run package -- --base-url https://example.org/bosswright/';
@@ -24,6 +25,8 @@ export function main(args: readonly string[], print: (line: string) => void): vo
   if (asked === '') throw new UserFault(USAGE);
   const base = baseUrl(asked);
   const read = (file: string): string => readFileSync(file, 'utf8');
+  const old = tooOld(changedSince(read(MUTANTS), file => (existsSync(file) ? readFileSync(file) : undefined)));
+  if (old.length > 0) throw new UserFault(`nothing was packed:\n${old.join('\n')}`);
   const { version } = JSON.parse(read('package.json')) as { readonly version: string };
   const files = releaseOf(filesIn('dist'), base, version, { licence: read('LICENSE'), hosting: read('src/release/HOSTING.md'), developers: read('DEVELOPERS.md') });
   const faults = checks(files).flatMap(check => check.faults);

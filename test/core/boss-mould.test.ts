@@ -106,6 +106,12 @@ describe('mass of a boss', () => {
     expect(refusal('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, tooDeep)).toContain('must be no deeper than where the drafted hole closes or breaks out');
     expect(number('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, fits)).toBeGreaterThan(0);
   });
+  test('a hole that closes exactly at its bottom is one still, and so is one just above that', () => {
+    const closes = 2 * 10 * Math.tan(Math.PI / 180);
+    expect(number('BOSS.MASS', 6, closes, 12, 1.05, '0°', 1, 10)).toBeGreaterThan(0);
+    expect(number('BOSS.MASS', 6, closes + 0.005, 12, 1.05, '0°', 1, 10)).toBeGreaterThan(0);
+    expect(refusal('BOSS.MASS', 6, closes - 1e-9, 12, 1.05, '0°', 1, 10)).toContain('closes or breaks out');
+  });
   test('a hole as wide as the boss is refused', () => {
     expect(refusal('BOSS.MASS', 6, 6, 12, 1.05)).toMatch(/hole is 6: must be below od/);
   });

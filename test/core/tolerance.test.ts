@@ -54,6 +54,18 @@ describe('published: DIN 16742 TG6 (read in 2 secondary copies, same tool half i
     [0.8, 'DIN 16901-130', 'across', 0.18],
     [1000, 'DIN 16901-130', 'same', 2.9],
   ])('%s mm, %s, %s: ±%s', (size, group, tooling, half) => expect(value('TOL.MOULDED', size, group, tooling)).toBe(half));
+
+  test.each([
+    ['fine', 0.1],
+    ['medium', 0.2],
+    ['coarse', 0.5],
+    ['very coarse', 1],
+  ])('a class in words, over 6 to 30 mm: %s', (name, half) => expect(value('TOL.GENERAL', 30, name)).toBe(half));
+
+  test('tooling as the old standard writes it: w in one half of the tool, nw across', () => {
+    expect(value('TOL.MOULDED', 40, 'DIN 16742-TG6', 'w')).toBe(0.31);
+    expect(value('TOL.MOULDED', 40, 'DIN 16742-TG6', 'nw')).toBe(0.37);
+  });
 });
 
 describe('bands by size', () => {

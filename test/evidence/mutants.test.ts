@@ -1,22 +1,47 @@
-// The last runs of npm run test:mutants, which changes formulas one place at a time: dated, counted, and above its target.
+// The last runs of npm run test:mutants, which changes formulas one place at a time, and of npm run test:facts, which changes what they and the cards declare: dated, counted, above their targets.
+// Files may have changed since; the page of proof tells how many, and a release does not rest on too many.
 import { readdirSync, readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { changedSince } from '../../src/release/measured';
+import { FILES } from '../mutants/files';
 
 const page = readFileSync(new URL('../mutants/results.md', import.meta.url), 'utf8');
-const [, noticed = NaN, all = NaN] = (/^Mutants on 20\d\d-\d\d-\d\d, put together from runs up to then: (\d+) of (\d+) noticed/.exec(page) ?? []).map(Number);
-const rows = page.split('\n').filter(line => line.startsWith('| src/')).map(line => line.split(/(?<!\\)\|/).slice(1, -1).map(cell => cell.trim()));
+const part = (title: string): string => page.split(/^## /m).find(text => text.startsWith(`${title}\n`)) ?? '';
+const rowsOf = (text: string): string[][] => text.split('\n').filter(line => line.startsWith('| src/')).map(line => line.split(/(?<!\\)\|/).slice(1, -1).map(cell => cell.trim()));
+const [formulas, facts] = [part('Formulas'), part('Facts')].map(text => ({ text, rows: rowsOf(text) })) as [{ text: string; rows: string[][] }, { text: string; rows: string[][] }];
+const shares = (rows: readonly string[][]): (readonly [string | undefined, number])[] => rows.map(([file, , some, of]) => [file, Number(some) / Number(of)]);
+const head = (text: string): number[] => (/^(?:Mutants|Facts) on 20\d\d-\d\d-\d\d\b[^:]*: (\d+) of (\d+) noticed/m.exec(text) ?? []).slice(1).map(Number);
 
-test('tests notice at least 85 of 100 wrong places', () => expect(noticed / all).toBeGreaterThanOrEqual(0.85));
-
-test('every file is there with its own count, and each place that no test noticed is named', () => {
-  const sum = (column: number): number => rows.reduce((total, row) => total + Number(row[column]), 0);
-  expect([sum(1), sum(2)]).toEqual([noticed, all]);
-  for (const [file, some, of, places = ''] of rows) expect(places === '–' ? 0 : places.split('; line ').length, file).toBe(Number(of) - Number(some));
+test('tests notice at least 85 of 100 wrong places', () => {
+  const [noticed = NaN, all = NaN] = head(formulas.text);
+  expect(noticed / all).toBeGreaterThanOrEqual(0.85);
 });
 
-test('no file of core and joint is left out, but the cards and what is worked out once when it is loaded', () => {
-  const files = ['src/core', 'src/joint'].flatMap(folder => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map(file => `${folder}/${file}`)).filter(file => /(?<!\bcards)\.ts$/.test(file));
-  const listed = rows.map(([file]) => file);
-  expect(files.filter(file => !listed.includes(file)).sort()).toEqual(['src/core/card.ts', 'src/core/kinds.ts', 'src/core/unit/unit-bands.ts', 'src/core/version.ts', 'src/joint/rules.ts']);
+test('tests notice at least 90 of 100 wrong facts of each file', () => {
+  expect(head(facts.text)[1]).toBeGreaterThan(4500);
+  expect(facts.rows.map(([file]) => file).sort()).toEqual([...FILES].sort());
+  expect(shares(facts.rows).filter(([, share]) => !(share >= 0.9))).toEqual([]);
+});
+
+describe.each([['formulas', formulas], ['facts', facts]] as const)('%s', (_, { text, rows }) => {
+  test('every file has its sum and its own count, and each place that no test noticed is named', () => {
+    const sum = (column: number): number => rows.reduce((total, row) => total + Number(row[column]), 0);
+    expect([sum(2), sum(3)]).toEqual(head(text));
+    for (const [file, sha256, some, of, places = ''] of rows) {
+      expect(sha256, file).toMatch(/^[0-9a-f]{16}$/);
+      expect(places === '–' ? 0 : places.split('; line ').length, file).toBe(Number(of) - Number(some));
+    }
+  });
+});
+
+test('the count of changed files sees every file of both parts', () => {
+  const listed = new Set([...formulas.rows, ...facts.rows].map(([file]) => file));
+  expect(changedSince(page, () => undefined)).toEqual({ changed: [...listed], of: listed.size });
+});
+
+test('no file of core and joint is left out, but types, the bands of units, the version and the cards of the joint itself', () => {
+  const files = ['src/core', 'src/joint'].flatMap(folder => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map(file => `${folder}/${file}`)).filter(file => file.endsWith('.ts'));
+  const listed = [...formulas.rows, ...facts.rows].map(([file]) => file);
+  expect(files.filter(file => !listed.includes(file)).sort()).toEqual(['src/core/card.ts', 'src/core/cards.ts', 'src/core/kinds.ts', 'src/core/unit/unit-bands.ts', 'src/core/version.ts', 'src/joint/joint.cards.ts', 'src/joint/variant.cards.ts']);
   expect(listed.filter(file => !files.includes(file as string))).toEqual([]);
 });
