@@ -1,5 +1,5 @@
 // test/mutants/results.md speaks of files as they were when its mutants met the tests. How many have changed since is told; a release does not rest on old results.
-import { sha256 } from './release';
+import { sha256 } from './sums';
 
 export const MUTANTS = 'test/mutants/results.md';
 /** Share of the files that may have changed. */
