@@ -200,8 +200,11 @@ export class JointRow {
         return this.variant.value('board hole') === undefined ? undefined : atom(`AND(${cell('sleeve')}>0,${this.hasBoardHole()})`);
       case 'is hidden':
         return atom(`${cell('face')}<>"show"`);
-      case 'standard length':
-        return atom(`IF(ISNUMBER(${textOf(part('nominalMm'))}),IF(SUMPRODUCT(0+(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}=${cell('length')}))>0,1,0),NA())`);
+      case 'standard length': {
+        // inch lengths are converted: not every program takes 19.05 for 0.75·25.4
+        const away = `(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}-${cell('length')})`;
+        return atom(`IF(ISNUMBER(${textOf(part('nominalMm'))}),IF(SUMPRODUCT(0+(${away}*${away}<1E-12))>0,1,0),NA())`);
+      }
       case 'cone sharp':
         return this.headColumn(DIAMETER_KEYS.sharp);
       case 'head in the seat':
