@@ -30,6 +30,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run test:fuzz': 'test/faults/fuzz.test.ts',
   'npm run bench': 'test/bench/bench.ts',
   'npm run test:mutants': 'test/mutants/stryker.config.json',
+  'npm run test:facts': 'test/evidence/mutants.test.ts',
   'npm run test:corrupt': 'test/evidence/corrupt.test.ts',
   'UPDATE_RECORDS=1 npx vitest run test/standards/records.test.ts': 'test/standards/records.test.ts',
   'npm run excel': 'test/runtime/server.test.ts',
