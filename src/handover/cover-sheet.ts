@@ -120,7 +120,7 @@ function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asVal
   rows.add({ from: 0, to: 1, role: 'label', value: 'content' }, { from: 2, to: LAST, role: 'text', value: `${hash} (FNV-1a, 64 bit, of all inputs and formulas as they were handed over)` });
   rows.gap();
   heading(rows, 'What this file does');
-  line(rows, `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live says so, and shows "inputs changed" when they are.`);
+  line(rows, `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they are.`);
 }
 
 function material(rows: Rows, materials: readonly string[]): void {

@@ -43,7 +43,7 @@ class ValuesBeside extends Evaluator {
 }
 
 /** The same value, as two programs print it. */
-export const isSame = (a: One, b: One): boolean => {
+const isSame = (a: One, b: One): boolean => {
   if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b));
   return isFault(a) || isFault(b) ? isFault(a) && isFault(b) && a.cellError === b.cellError : (a ?? '') === (b ?? '');
 };
