@@ -1,123 +1,141 @@
 // One configuration for everything that is served: the add-in (functions, pane) and the bench.
-import { existsSync, readFileSync, readdirSync } from "node:fs";
-import { homedir } from "node:os";
-import path from "node:path";
-import CopyPlugin from "copy-webpack-plugin";
-import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
-import { LicenseWebpackPlugin } from "license-webpack-plugin";
-import MiniCssExtractPlugin from "mini-css-extract-plugin";
-import TerserPlugin from "terser-webpack-plugin";
-import webpack from "webpack";
-import { helpPages } from "./src/help/plugin.mjs";
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { homedir } from 'node:os';
+import path from 'node:path';
+import CopyPlugin from 'copy-webpack-plugin';
+import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
+import { LicenseWebpackPlugin } from 'license-webpack-plugin';
+import MiniCssExtractPlugin from 'mini-css-extract-plugin';
+import TerserPlugin from 'terser-webpack-plugin';
+import webpack from 'webpack';
+import { helpPages } from './src/help/plugin.mjs';
 
 const here = import.meta.dirname;
-const { version } = JSON.parse(readFileSync(path.join(here, "package.json"), "utf8"));
-const wrappers = readdirSync(path.join(here, "functions"))
-  .filter((name) => name.endsWith(".ts") && name !== "cell.ts")
-  .map((name) => path.join(here, "functions", name));
+const { version } = JSON.parse(readFileSync(path.join(here, 'package.json'), 'utf8'));
+const wrappers = readdirSync(path.join(here, 'functions'))
+  .filter(name => name.endsWith('.ts') && name !== 'cell.ts')
+  .map(name => path.join(here, 'functions', name));
 
 /** What each package in the built files asks to go along: name, version, licence, and the text of it. Parts of preact have a package.json of their own. */
 const licences = {
   perChunkOutput: false,
-  outputFilename: "licences.txt",
-  excludedPackageTest: (name) => ["jsx-runtime", "preact-hooks"].includes(name),
+  outputFilename: 'licences.txt',
+  excludedPackageTest: name => ['jsx-runtime', 'preact-hooks'].includes(name),
   // a package.json is silent or points at the licence file
-  licenseTypeOverrides: { "@univerjs/telemetry": "Apache-2.0", "dejavu-fonts-ttf": "Bitstream-Vera" },
+  licenseTypeOverrides: { '@univerjs/telemetry': 'Apache-2.0', 'dejavu-fonts-ttf': 'Bitstream-Vera' },
   // the package brings no text
   licenseTextOverrides: {
-    "@resvg/resvg-wasm": "This Source Code Form is subject to the terms of the Mozilla Public License, v. 2.0. If a copy of the MPL was not distributed with this file, You can obtain one at https://mozilla.org/MPL/2.0/. The file index_bg.wasm is unchanged; its source is in the repository that the npm package of this name and version points at.",
+    '@resvg/resvg-wasm':
+      'This Source Code Form is subject to the terms of the Mozilla Public License, v. 2.0. If a copy of the MPL was not distributed with this file, You can obtain one at https://mozilla.org/MPL/2.0/. The file index_bg.wasm is unchanged; its source is in the repository that the npm package of this name and version points at.',
   },
   stats: { warnings: false, errors: true },
-  renderLicenses: (modules) =>
+  renderLicenses: modules =>
     modules
-      .map(({ packageJson: { name, version, author }, licenseId, licenseText }) =>
-        `== ${name} ${version} | ${licenseId ?? "none stated"}\n\n${licenseText?.trim() ?? `The package brings no text of it. Author: ${author?.name ?? author}`}\n`)
+      .map(
+        ({ packageJson: { name, version, author }, licenseId, licenseText }) =>
+          `== ${name} ${version} | ${licenseId ?? 'none stated'}\n\n${licenseText?.trim() ?? `The package brings no text of it. Author: ${author?.name ?? author}`}\n`,
+      )
       .sort()
-      .join("\n"),
+      .join('\n'),
 };
 
 /** The mathematics library brings stand-ins for what every browser that can run the add-in has. */
 const native = {
-  "@stdlib/array-float64": "var Float64Array",
-  "@stdlib/array-uint32": "var Uint32Array",
-  "@stdlib/array-uint16": "var Uint16Array",
-  "@stdlib/array-uint8": "var Uint8Array",
-  "@stdlib/string-format": "var String",
+  '@stdlib/array-float64': 'var Float64Array',
+  '@stdlib/array-uint32': 'var Uint32Array',
+  '@stdlib/array-uint16': 'var Uint16Array',
+  '@stdlib/array-uint8': 'var Uint8Array',
+  '@stdlib/string-format': 'var String',
 };
 
 const smallest = /^(functions|pane|chunks\/view-\w+)\.js$/;
 
 /** What Excel asks for is at https alone, at the address in manifest.xml; Excel on the web reads functions.json from a page of its own. */
 const forExcel = {
-  server: { type: "https", options: certificate() },
-  port: Number(/https:\/\/localhost:(\d+)/.exec(readFileSync(path.join(here, "manifest.xml"), "utf8"))[1]),
-  headers: { "Access-Control-Allow-Origin": "*" },
+  server: { type: 'https', options: certificate() },
+  port: Number(/https:\/\/localhost:(\d+)/.exec(readFileSync(path.join(here, 'manifest.xml'), 'utf8'))[1]),
+  headers: { 'Access-Control-Allow-Origin': '*' },
   open: false,
   onListening: ({ server }) => console.log(`For Excel: https://localhost:${server.address().port}/manifest.xml`),
 };
 
 /** The one that Office's own command makes and has trusted, where it was run; else the server signs one itself. */
 function certificate() {
-  const folder = path.join(homedir(), ".office-addin-dev-certs");
-  const [key, cert] = ["localhost.key", "localhost.crt"].map((name) => path.join(folder, name));
-  return existsSync(key) && existsSync(cert) ? { key, cert, ca: path.join(folder, "ca.crt") } : {};
+  const folder = path.join(homedir(), '.office-addin-dev-certs');
+  const [key, cert] = ['localhost.key', 'localhost.crt'].map(name => path.join(folder, name));
+  return existsSync(key) && existsSync(cert) ? { key, cert, ca: path.join(folder, 'ca.crt') } : {};
 }
 
 // The dev server takes the first free port from here on.
-process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= "3000";
+process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= '3000';
 
-export default ({ excel = false } = {}, { mode = "production" } = {}) => ({
+export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   mode,
   devtool: false,
   entry: {
     functions: wrappers,
-    pane: "./src/pane/pane.ts",
-    "custom-functions": "./src/hosts/bench/custom-functions.ts",
-    bench: "./src/bench/bench.ts",
-    "help/find": "./src/help/find.ts",
+    pane: './src/pane/pane.ts',
+    'custom-functions': './src/hosts/bench/custom-functions.ts',
+    bench: './src/bench/bench.ts',
+    'help/find': './src/help/find.ts',
   },
-  output: { path: path.join(here, "dist"), filename: "[name].js", chunkFilename: "chunks/[name].js", clean: true },
-  resolve: { extensions: [".tsx", ".ts", ".js"] },
+  output: { path: path.join(here, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[name].js', clean: true },
+  resolve: { extensions: ['.tsx', '.ts', '.js'] },
   externals: native,
   module: {
     rules: [
-      { test: /\.tsx?$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
-      { test: /\.(wasm|ttf)$/, type: "asset/resource", generator: { filename: "assets/[name][ext]" } },
-      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+      {
+        test: /\.tsx?$/,
+        exclude: /node_modules/,
+        loader: 'ts-loader',
+        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      },
+      { test: /\.(wasm|ttf)$/, type: 'asset/resource', generator: { filename: 'assets/[name][ext]' } },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
     ],
   },
   plugins: [
     new webpack.DefinePlugin({ BOSSWRIGHT_VERSION: JSON.stringify(version) }),
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
+    new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: wrappers }),
     helpPages,
-    new MiniCssExtractPlugin({ filename: "[name].css" }),
+    new MiniCssExtractPlugin({ filename: '[name].css' }),
     new LicenseWebpackPlugin(licences),
     new CopyPlugin({
       patterns: [
-        "manifest.xml", "src/pane/pane.html", "src/pane/pane.css", "src/bench/bench.html", "src/bench/index.html",
-        { from: "src/pane/icons", to: "icons" }, { from: "src/help/help.css", to: "help" },
-        { from: "node_modules/dejavu-fonts-ttf/LICENSE", to: "assets/DejaVuSans-LICENSE.txt", toType: "file" },
+        'manifest.xml',
+        'src/pane/pane.html',
+        'src/pane/pane.css',
+        'src/bench/bench.html',
+        'src/bench/index.html',
+        { from: 'src/pane/icons', to: 'icons' },
+        { from: 'src/help/help.css', to: 'help' },
+        { from: 'node_modules/dejavu-fonts-ttf/LICENSE', to: 'assets/DejaVuSans-LICENSE.txt', toType: 'file' },
       ],
     }),
   ],
-  cache: mode === "development" && { type: "filesystem", cacheDirectory: path.join(here, ".cache") },
+  cache: mode === 'development' && { type: 'filesystem', cacheDirectory: path.join(here, '.cache') },
   optimization: {
     minimizer: [
       // Smaller by a twentieth, and slow: for what Excel loads.
       new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 }, format: { ascii_only: true } } }),
-      new TerserPlugin({ exclude: smallest, minify: TerserPlugin.esbuildMinify, terserOptions: { target: "es2021", legalComments: "eof" }, extractComments: false }),
+      new TerserPlugin({
+        exclude: smallest,
+        minify: TerserPlugin.esbuildMinify,
+        terserOptions: { target: 'es2021', legalComments: 'eof' },
+        extractComments: false,
+      }),
     ],
   },
   performance: false,
-  stats: "errors-warnings",
-  infrastructureLogging: { level: "warn" },
+  stats: 'errors-warnings',
+  infrastructureLogging: { level: 'warn' },
   devServer: {
-    host: "localhost",
-    port: "auto",
+    host: 'localhost',
+    port: 'auto',
     static: false,
     hot: false,
     client: false,
-    open: process.platform !== "linux" || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY),
+    open: process.platform !== 'linux' || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY),
     onListening: ({ server }) => console.log(`Bench: http://localhost:${server.address().port}/`),
     ...(excel && forExcel),
   },

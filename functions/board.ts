@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Smallest gap per side between a board and the walls of its pocket, mm.
@@ -12,7 +12,7 @@ import { cell } from "./cell";
  * @returns Gap per side, mm
  */
 export function boardGap(board: any, board_tol: any, inside: any, inside_tol?: any, height?: any, draft?: any): any {
-  return cell("BOARD.GAP", [board, board_tol, inside, inside_tol, height, draft]);
+  return cell('BOARD.GAP', [board, board_tol, inside, inside_tol, height, draft]);
 }
 
 /**
@@ -26,7 +26,7 @@ export function boardGap(board: any, board_tol: any, inside: any, inside_tol?: a
  * @returns Min, nominal, max, mm
  */
 export function boardClamp(space: any, space_tol: any, board: any, board_tol: any): any[][] {
-  return cell("BOARD.CLAMP", [space, space_tol, board, board_tol]) as any[][];
+  return cell('BOARD.CLAMP', [space, space_tol, board, board_tol]) as any[][];
 }
 
 /**
@@ -39,7 +39,7 @@ export function boardClamp(space: any, space_tol: any, board: any, board_tol: an
  * @returns Radius, mm
  */
 export function boardReach(head_diameter: any, hole: any, screw: any, shift?: any): any {
-  return cell("BOARD.REACH", [head_diameter, hole, screw, shift]);
+  return cell('BOARD.REACH', [head_diameter, hole, screw, shift]);
 }
 
 /**
@@ -51,7 +51,7 @@ export function boardReach(head_diameter: any, hole: any, screw: any, shift?: an
  * @returns Margin, mm
  */
 export function boardMargin(copper: any, reach: any, required: any): any {
-  return cell("BOARD.MARGIN", [copper, reach, required]);
+  return cell('BOARD.MARGIN', [copper, reach, required]);
 }
 
 /**
@@ -62,7 +62,7 @@ export function boardMargin(copper: any, reach: any, required: any): any {
  * @returns Keep-out diameter, mm
  */
 export function boardKeepout(hardware_diameter: any, factor?: any): any {
-  return cell("BOARD.KEEPOUT", [hardware_diameter, factor]);
+  return cell('BOARD.KEEPOUT', [hardware_diameter, factor]);
 }
 
 /**
@@ -74,7 +74,7 @@ export function boardKeepout(hardware_diameter: any, factor?: any): any {
  * @returns Play per side, mm
  */
 export function boardSleeve(hole: any, sleeve: any, shift?: any): any {
-  return cell("BOARD.SLEEVE", [hole, sleeve, shift]);
+  return cell('BOARD.SLEEVE', [hole, sleeve, shift]);
 }
 
 /**
@@ -87,7 +87,7 @@ export function boardSleeve(hole: any, sleeve: any, shift?: any): any {
  * @returns Ring, mm
  */
 export function boardHold(boss_od: any, board_hole: any, sleeve: any, shift?: any): any {
-  return cell("BOARD.HOLD", [boss_od, board_hole, sleeve, shift]);
+  return cell('BOARD.HOLD', [boss_od, board_hole, sleeve, shift]);
 }
 
 /**
@@ -100,5 +100,5 @@ export function boardHold(boss_od: any, board_hole: any, sleeve: any, shift?: an
  * @returns Gap, mm
  */
 export function thermalGap(length: any, expansion_a: any[][], expansion_b: any[][], temperature_change: any): any {
-  return cell("THERMAL.GAP", [length, expansion_a, expansion_b, temperature_change]);
+  return cell('THERMAL.GAP', [length, expansion_a, expansion_b, temperature_change]);
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Wall of an internal feature (boss, rib, post) that keeps a share of the outer wall, mm.
@@ -8,7 +8,7 @@ import { cell } from "./cell";
  * @returns Wall of the feature, mm
  */
 export function wallFeature(wall: any, share?: any): any {
-  return cell("WALL.FEATURE", [wall, share]);
+  return cell('WALL.FEATURE', [wall, share]);
 }
 
 /**
@@ -21,7 +21,7 @@ export function wallFeature(wall: any, share?: any): any {
  * @returns Outside diameter, mm
  */
 export function bossOd(hole: any, wall: any, distance?: any, draft?: any): any {
-  return cell("BOSS.OD", [hole, wall, distance, draft]);
+  return cell('BOSS.OD', [hole, wall, distance, draft]);
 }
 
 /**
@@ -32,7 +32,7 @@ export function bossOd(hole: any, wall: any, distance?: any, draft?: any): any {
  * @returns Outside diameter, mm
  */
 export function bossOdRule(size: any, ratio: any[][]): any {
-  return cell("BOSS.OD.RULE", [size, ratio]);
+  return cell('BOSS.OD.RULE', [size, ratio]);
 }
 
 /**
@@ -48,7 +48,7 @@ export function bossOdRule(size: any, ratio: any[][]): any {
  * @returns Boss wall, mm
  */
 export function bossWall(od: any, hole: any, distance?: any, outside_draft?: any, hole_draft?: any, hole_depth?: any): any {
-  return cell("BOSS.WALL", [od, hole, distance, outside_draft, hole_draft, hole_depth]);
+  return cell('BOSS.WALL', [od, hole, distance, outside_draft, hole_draft, hole_depth]);
 }
 
 /**
@@ -64,7 +64,7 @@ export function bossWall(od: any, hole: any, distance?: any, outside_draft?: any
  * @returns Table with a header row, 3 × 4
  */
 export function bossEnds(od: any, hole: any, height: any, outside_draft?: any, hole_draft?: any, hole_depth?: any): any[][] {
-  return cell("BOSS.ENDS", [od, hole, height, outside_draft, hole_draft, hole_depth]) as any[][];
+  return cell('BOSS.ENDS', [od, hole, height, outside_draft, hole_draft, hole_depth]) as any[][];
 }
 
 /**
@@ -75,7 +75,7 @@ export function bossEnds(od: any, hole: any, height: any, outside_draft?: any, h
  * @returns Ratio
  */
 export function bossSlender(height: any, od: any): any {
-  return cell("BOSS.SLENDER", [height, od]);
+  return cell('BOSS.SLENDER', [height, od]);
 }
 
 /**
@@ -86,7 +86,7 @@ export function bossSlender(height: any, od: any): any {
  * @returns Ratio
  */
 export function bossSink(boss_wall: any, wall: any): any {
-  return cell("BOSS.SINK", [boss_wall, wall]);
+  return cell('BOSS.SINK', [boss_wall, wall]);
 }
 
 /**
@@ -100,7 +100,7 @@ export function bossSink(boss_wall: any, wall: any): any {
  * @returns Steel left, mm
  */
 export function bossSteel(gap_top: any, height: any, boss_draft?: any, wall_draft?: any): any {
-  return cell("BOSS.STEEL", [gap_top, height, boss_draft, wall_draft]);
+  return cell('BOSS.STEEL', [gap_top, height, boss_draft, wall_draft]);
 }
 
 /**
@@ -112,7 +112,7 @@ export function bossSteel(gap_top: any, height: any, boss_draft?: any, wall_draf
  * @returns Flat left, mm
  */
 export function bossFlat(steel: any, boss_fillet: any, wall_fillet: any): any {
-  return cell("BOSS.FLAT", [steel, boss_fillet, wall_fillet]);
+  return cell('BOSS.FLAT', [steel, boss_fillet, wall_fillet]);
 }
 
 /**
@@ -127,7 +127,7 @@ export function bossFlat(steel: any, boss_fillet: any, wall_fillet: any): any {
  * @returns Table with a header row, 2 × 4
  */
 export function bossConflict(size: any, wall: any, pilot: any, od_ratio?: any[][], share?: any): any[][] {
-  return cell("BOSS.CONFLICT", [size, wall, pilot, od_ratio, share]) as any[][];
+  return cell('BOSS.CONFLICT', [size, wall, pilot, od_ratio, share]) as any[][];
 }
 
 /**
@@ -139,7 +139,7 @@ export function bossConflict(size: any, wall: any, pilot: any, od_ratio?: any[][
  * @returns Table with a header row
  */
 export function bossGusset(boss_height: any, wall: any): any[][] {
-  return cell("BOSS.GUSSET", [boss_height, wall]) as any[][];
+  return cell('BOSS.GUSSET', [boss_height, wall]) as any[][];
 }
 
 /**
@@ -155,7 +155,7 @@ export function bossGusset(boss_height: any, wall: any): any[][] {
  * @returns Mass, g
  */
 export function bossMass(od: any, hole: any, height: any, density: any[][], outside_draft?: any, hole_draft?: any, hole_depth?: any): any {
-  return cell("BOSS.MASS", [od, hole, height, density, outside_draft, hole_draft, hole_depth]);
+  return cell('BOSS.MASS', [od, hole, height, density, outside_draft, hole_draft, hole_depth]);
 }
 
 /**
@@ -167,5 +167,5 @@ export function bossMass(od: any, hole: any, height: any, density: any[][], outs
  * @returns Shear stress, MPa
  */
 export function bossTorsion(torque: any, od: any, hole: any): any {
-  return cell("BOSS.TORSION", [torque, od, hole]);
+  return cell('BOSS.TORSION', [torque, od, hole]);
 }

@@ -1,6 +1,6 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
-import { call } from "../src/registry";
-import { type Cell, type CellError, DATA_TYPE } from "../src/core/kinds";
+import { call } from '../src/registry';
+import { type Cell, type CellError, DATA_TYPE } from '../src/core/kinds';
 
 /** What a data type of the host may say of itself; in an error and in an entity the basic value is the text of an error. */
 interface HostValue {
@@ -13,35 +13,35 @@ interface HostValue {
 
 /** By errorType, which every language and version spells alike; the text of the error may be missing. */
 const ERRORS: ReadonlyMap<unknown, string> = new Map([
-  ["Blocked", "#BLOCKED!"],
-  ["Busy", "#BUSY!"],
-  ["Calc", "#CALC!"],
-  ["Connect", "#CONNECT!"],
-  ["Div0", "#DIV/0!"],
-  ["External", "#EXTERNAL!"],
-  ["Field", "#FIELD!"],
-  ["GettingData", "#GETTING_DATA"],
-  ["Name", "#NAME?"],
-  ["NotAvailable", "#N/A"],
-  ["Null", "#NULL!"],
-  ["Num", "#NUM!"],
-  ["Placeholder", "#BUSY!"],
-  ["Ref", "#REF!"],
-  ["Spill", "#SPILL!"],
-  ["Value", "#VALUE!"],
+  ['Blocked', '#BLOCKED!'],
+  ['Busy', '#BUSY!'],
+  ['Calc', '#CALC!'],
+  ['Connect', '#CONNECT!'],
+  ['Div0', '#DIV/0!'],
+  ['External', '#EXTERNAL!'],
+  ['Field', '#FIELD!'],
+  ['GettingData', '#GETTING_DATA'],
+  ['Name', '#NAME?'],
+  ['NotAvailable', '#N/A'],
+  ['Null', '#NULL!'],
+  ['Num', '#NUM!'],
+  ['Placeholder', '#BUSY!'],
+  ['Ref', '#REF!'],
+  ['Spill', '#SPILL!'],
+  ['Value', '#VALUE!'],
 ]);
 
-const cellError = (text: unknown): CellError => ({ cellError: typeof text === "string" ? text : "" });
+const cellError = (text: unknown): CellError => ({ cellError: typeof text === 'string' ? text : '' });
 
 /** Numbers, texts and truths that come as data types are read as what they are; errors are named; of anything else only a field can be meant. */
 function plain(raw: unknown): unknown {
   if (Array.isArray(raw)) return raw.map(plain);
-  if (raw === null || typeof raw !== "object") return raw;
+  if (raw === null || typeof raw !== 'object') return raw;
   const { type, basicType, basicValue, code, errorType } = raw as HostValue;
-  if ((type ?? basicType) === "Error" || typeof code === "string") return cellError(ERRORS.get(errorType) ?? code ?? basicValue);
-  if (typeof basicValue === "number" || typeof basicValue === "boolean") return basicValue;
-  if ([type, basicType].includes("String") && typeof basicValue === "string") return basicValue;
-  if ([type, basicType].includes("Empty")) return "";
+  if ((type ?? basicType) === 'Error' || typeof code === 'string') return cellError(ERRORS.get(errorType) ?? code ?? basicValue);
+  if (typeof basicValue === 'number' || typeof basicValue === 'boolean') return basicValue;
+  if ([type, basicType].includes('String') && typeof basicValue === 'string') return basicValue;
+  if ([type, basicType].includes('Empty')) return '';
   // the invocation object that Excel appends stands in the place of an argument that was left out
   return type === undefined && basicType === undefined ? undefined : cellError(DATA_TYPE);
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * State of a value against an upper limit: pass, look, fail or not checked.
@@ -9,7 +9,7 @@ import { cell } from "./cell";
  * @returns State
  */
 export function checkMax(value: any, limit: any, look?: any): any {
-  return cell("CHECK.MAX", [value, limit, look]);
+  return cell('CHECK.MAX', [value, limit, look]);
 }
 
 /**
@@ -21,7 +21,7 @@ export function checkMax(value: any, limit: any, look?: any): any {
  * @returns State
  */
 export function checkMin(value: any, limit: any, look?: any): any {
-  return cell("CHECK.MIN", [value, limit, look]);
+  return cell('CHECK.MIN', [value, limit, look]);
 }
 
 /**
@@ -31,7 +31,7 @@ export function checkMin(value: any, limit: any, look?: any): any {
  * @returns State
  */
 export function checkWorst(states: any[][]): any {
-  return cell("CHECK.WORST", [states]);
+  return cell('CHECK.WORST', [states]);
 }
 
 /**
@@ -42,7 +42,7 @@ export function checkWorst(states: any[][]): any {
  * @returns Table with a header row
  */
 export function checkBoss(inputs: any[][]): any[][] {
-  return cell("CHECK.BOSS", [inputs]) as any[][];
+  return cell('CHECK.BOSS', [inputs]) as any[][];
 }
 
 /**
@@ -53,5 +53,5 @@ export function checkBoss(inputs: any[][]): any[][] {
  * @returns Table with a header row
  */
 export function checkJoint(inputs: any[][]): any[][] {
-  return cell("CHECK.JOINT", [inputs]) as any[][];
+  return cell('CHECK.JOINT', [inputs]) as any[][];
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Offset per side that draft makes over a height, mm: height·tan(draft).
@@ -8,7 +8,7 @@ import { cell } from "./cell";
  * @returns Offset per side, mm
  */
 export function draftOffset(height: any, draft: any): any {
-  return cell("DRAFT.OFFSET", [height, draft]);
+  return cell('DRAFT.OFFSET', [height, draft]);
 }
 
 /**
@@ -19,7 +19,7 @@ export function draftOffset(height: any, draft: any): any {
  * @returns Draft per side, degrees
  */
 export function draftAngle(offset: any, height: any): any {
-  return cell("DRAFT.ANGLE", [offset, height]);
+  return cell('DRAFT.ANGLE', [offset, height]);
 }
 
 /**
@@ -30,7 +30,7 @@ export function draftAngle(offset: any, height: any): any {
  * @returns Height, mm
  */
 export function draftHeight(offset: any, draft: any): any {
-  return cell("DRAFT.HEIGHT", [offset, draft]);
+  return cell('DRAFT.HEIGHT', [offset, draft]);
 }
 
 /**
@@ -43,7 +43,7 @@ export function draftHeight(offset: any, draft: any): any {
  * @returns Size at that distance, mm
  */
 export function draftSize(size: any, distance: any, draft: any, direction: any): any {
-  return cell("DRAFT.SIZE", [size, distance, draft, direction]);
+  return cell('DRAFT.SIZE', [size, distance, draft, direction]);
 }
 
 /**
@@ -55,5 +55,5 @@ export function draftSize(size: any, distance: any, draft: any, direction: any):
  * @returns Draft per side, degrees
  */
 export function draftTexture(base: any, texture_depth: any, per_step?: any): any {
-  return cell("DRAFT.TEXTURE", [base, texture_depth, per_step]);
+  return cell('DRAFT.TEXTURE', [base, texture_depth, per_step]);
 }

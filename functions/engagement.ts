@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Grip of the screw, mm: the sum of all that lies between head seat and boss face.
@@ -7,7 +7,7 @@ import { cell } from "./cell";
  * @returns Grip, mm
  */
 export function grip(layers: any[][]): any {
-  return cell("GRIP", [layers]);
+  return cell('GRIP', [layers]);
 }
 
 /**
@@ -19,7 +19,7 @@ export function grip(layers: any[][]): any {
  * @returns Min, nominal, max, mm
  */
 export function gripLimits(layers: any[][], tolerances: any[][]): any[][] {
-  return cell("GRIP.LIMITS", [layers, tolerances]) as any[][];
+  return cell('GRIP.LIMITS', [layers, tolerances]) as any[][];
 }
 
 /**
@@ -30,7 +30,7 @@ export function gripLimits(layers: any[][], tolerances: any[][]): any[][] {
  * @returns Length below the boss face, mm
  */
 export function penetration(length: any, grip: any[][]): any {
-  return cell("PENETRATION", [length, grip]);
+  return cell('PENETRATION', [length, grip]);
 }
 
 /**
@@ -43,7 +43,7 @@ export function penetration(length: any, grip: any[][]): any {
  * @returns Full-thread engagement, mm
  */
 export function engagement(length: any, grip: any[][], relief?: any, point?: any): any {
-  return cell("ENGAGEMENT", [length, grip, relief, point]);
+  return cell('ENGAGEMENT', [length, grip, relief, point]);
 }
 
 /**
@@ -60,8 +60,16 @@ export function engagement(length: any, grip: any[][], relief?: any, point?: any
  * @param [point] Length without full thread, mm or text; "ST2.9 cone" reads it; 0 if omitted
  * @returns Worst min, nominal, worst max, half spread, mm
  */
-export function engagementLimits(length: any, length_tol: any, layers: any[][], tolerances: any[][], relief?: any, relief_tol?: any, point?: any): any[][] {
-  return cell("ENGAGEMENT.LIMITS", [length, length_tol, layers, tolerances, relief, relief_tol, point]) as any[][];
+export function engagementLimits(
+  length: any,
+  length_tol: any,
+  layers: any[][],
+  tolerances: any[][],
+  relief?: any,
+  relief_tol?: any,
+  point?: any,
+): any[][] {
+  return cell('ENGAGEMENT.LIMITS', [length, length_tol, layers, tolerances, relief, relief_tol, point]) as any[][];
 }
 
 /**
@@ -72,7 +80,7 @@ export function engagementLimits(length: any, length_tol: any, layers: any[][], 
  * @returns Ratio
  */
 export function engagementRatio(engagement: any, size: any): any {
-  return cell("ENGAGEMENT.RATIO", [engagement, size]);
+  return cell('ENGAGEMENT.RATIO', [engagement, size]);
 }
 
 /**
@@ -87,7 +95,7 @@ export function engagementRatio(engagement: any, size: any): any {
  * @returns Room under the tip, mm
  */
 export function screwBottom(hole_depth: any, depth_tol: any, length: any, length_tol: any, layers: any[][], tolerances: any[][]): any {
-  return cell("SCREW.BOTTOM", [hole_depth, depth_tol, length, length_tol, layers, tolerances]);
+  return cell('SCREW.BOTTOM', [hole_depth, depth_tol, length, length_tol, layers, tolerances]);
 }
 
 /**
@@ -105,8 +113,18 @@ export function screwBottom(hole_depth: any, depth_tol: any, length: any, length
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Table with a header row
  */
-export function screwLengthTable(size: any, layers: any[][], tolerances: any[][], ratio: any, hole_depth: any, bottom_gap: any, relief?: any, relief_tol?: any, end?: any): any[][] {
-  return cell("SCREW.LENGTH.TABLE", [size, layers, tolerances, ratio, hole_depth, bottom_gap, relief, relief_tol, end]) as any[][];
+export function screwLengthTable(
+  size: any,
+  layers: any[][],
+  tolerances: any[][],
+  ratio: any,
+  hole_depth: any,
+  bottom_gap: any,
+  relief?: any,
+  relief_tol?: any,
+  end?: any,
+): any[][] {
+  return cell('SCREW.LENGTH.TABLE', [size, layers, tolerances, ratio, hole_depth, bottom_gap, relief, relief_tol, end]) as any[][];
 }
 
 /**
@@ -124,8 +142,18 @@ export function screwLengthTable(size: any, layers: any[][], tolerances: any[][]
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Screw length, mm
  */
-export function screwLengthPick(size: any, layers: any[][], tolerances: any[][], ratio: any, hole_depth: any, bottom_gap: any, relief?: any, relief_tol?: any, end?: any): any {
-  return cell("SCREW.LENGTH.PICK", [size, layers, tolerances, ratio, hole_depth, bottom_gap, relief, relief_tol, end]);
+export function screwLengthPick(
+  size: any,
+  layers: any[][],
+  tolerances: any[][],
+  ratio: any,
+  hole_depth: any,
+  bottom_gap: any,
+  relief?: any,
+  relief_tol?: any,
+  end?: any,
+): any {
+  return cell('SCREW.LENGTH.PICK', [size, layers, tolerances, ratio, hole_depth, bottom_gap, relief, relief_tol, end]);
 }
 
 /**
@@ -142,6 +170,15 @@ export function screwLengthPick(size: any, layers: any[][], tolerances: any[][],
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Table with a header row
  */
-export function screwLengthCommon(size: any, grips: any[][], grip_tolerances: any[][], hole_depths: any[][], ratio: any, bottom_gap: any, relief?: any, end?: any): any[][] {
-  return cell("SCREW.LENGTH.COMMON", [size, grips, grip_tolerances, hole_depths, ratio, bottom_gap, relief, end]) as any[][];
+export function screwLengthCommon(
+  size: any,
+  grips: any[][],
+  grip_tolerances: any[][],
+  hole_depths: any[][],
+  ratio: any,
+  bottom_gap: any,
+  relief?: any,
+  end?: any,
+): any[][] {
+  return cell('SCREW.LENGTH.COMMON', [size, grips, grip_tolerances, hole_depths, ratio, bottom_gap, relief, end]) as any[][];
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Pilot hole for a thread-forming screw at a thread share, mm: d1 − e·(d1 − d2).
@@ -9,7 +9,7 @@ import { cell } from "./cell";
  * @returns Pilot hole, mm
  */
 export function holePilot(size: any, thread_share: any[][]): any {
-  return cell("HOLE.PILOT", [size, thread_share]);
+  return cell('HOLE.PILOT', [size, thread_share]);
 }
 
 /**
@@ -20,7 +20,7 @@ export function holePilot(size: any, thread_share: any[][]): any {
  * @returns Thread share, a fraction
  */
 export function holeThreadShare(size: any, hole: any): any {
-  return cell("HOLE.THREAD.SHARE", [size, hole]);
+  return cell('HOLE.THREAD.SHARE', [size, hole]);
 }
 
 /**
@@ -32,7 +32,7 @@ export function holeThreadShare(size: any, hole: any): any {
  * @returns Hole at that depth, mm
  */
 export function holeAt(mouth: any, depth: any, draft?: any): any {
-  return cell("HOLE.AT", [mouth, depth, draft]);
+  return cell('HOLE.AT', [mouth, depth, draft]);
 }
 
 /**
@@ -44,7 +44,7 @@ export function holeAt(mouth: any, depth: any, draft?: any): any {
  * @returns Hole at the mouth, mm
  */
 export function holeMouth(diameter: any, depth: any, draft?: any): any {
-  return cell("HOLE.MOUTH", [diameter, depth, draft]);
+  return cell('HOLE.MOUTH', [diameter, depth, draft]);
 }
 
 /**
@@ -57,7 +57,7 @@ export function holeMouth(diameter: any, depth: any, draft?: any): any {
  * @returns Ratio
  */
 export function holeTight(size: any, mouth: any, depth: any, draft?: any): any {
-  return cell("HOLE.TIGHT", [size, mouth, depth, draft]);
+  return cell('HOLE.TIGHT', [size, mouth, depth, draft]);
 }
 
 /**
@@ -69,7 +69,7 @@ export function holeTight(size: any, mouth: any, depth: any, draft?: any): any {
  * @returns Hole depth needed, mm
  */
 export function holeDepth(penetration_max: any, bottom_gap: any, depth_tol?: any): any {
-  return cell("HOLE.DEPTH", [penetration_max, bottom_gap, depth_tol]);
+  return cell('HOLE.DEPTH', [penetration_max, bottom_gap, depth_tol]);
 }
 
 /**
@@ -81,7 +81,7 @@ export function holeDepth(penetration_max: any, bottom_gap: any, depth_tol?: any
  * @returns Floor under the hole, mm
  */
 export function holeFloor(wall: any, boss_height: any, hole_depth: any): any {
-  return cell("HOLE.FLOOR", [wall, boss_height, hole_depth]);
+  return cell('HOLE.FLOOR', [wall, boss_height, hole_depth]);
 }
 
 /**
@@ -92,7 +92,7 @@ export function holeFloor(wall: any, boss_height: any, hole_depth: any): any {
  * @returns Relief diameter, mm
  */
 export function holeRelief(size: any, play?: any): any {
-  return cell("HOLE.RELIEF", [size, play]);
+  return cell('HOLE.RELIEF', [size, play]);
 }
 
 /**
@@ -103,7 +103,7 @@ export function holeRelief(size: any, play?: any): any {
  * @returns Smallest hole, mm
  */
 export function holeFloating(screw: any, zone: any): any {
-  return cell("HOLE.FLOATING", [screw, zone]);
+  return cell('HOLE.FLOATING', [screw, zone]);
 }
 
 /**
@@ -115,7 +115,7 @@ export function holeFloating(screw: any, zone: any): any {
  * @returns Smallest hole, mm
  */
 export function holeFixed(screw: any, zone_boss: any, zone_hole: any): any {
-  return cell("HOLE.FIXED", [screw, zone_boss, zone_hole]);
+  return cell('HOLE.FIXED', [screw, zone_boss, zone_hole]);
 }
 
 /**
@@ -126,7 +126,7 @@ export function holeFixed(screw: any, zone_boss: any, zone_hole: any): any {
  * @returns Position zone, a diameter, mm
  */
 export function positionZone(dx: any, dy?: any): any {
-  return cell("POSITION.ZONE", [dx, dy]);
+  return cell('POSITION.ZONE', [dx, dy]);
 }
 
 /**
@@ -137,7 +137,7 @@ export function positionZone(dx: any, dy?: any): any {
  * @returns Ratio
  */
 export function pinRatio(length: any, diameter: any): any {
-  return cell("PIN.RATIO", [length, diameter]);
+  return cell('PIN.RATIO', [length, diameter]);
 }
 
 /**
@@ -151,5 +151,5 @@ export function pinRatio(length: any, diameter: any): any {
  * @returns Deflection, mm
  */
 export function pinDeflection(length: any, diameter: any, pressure_difference: any, modulus?: any): any {
-  return cell("PIN.DEFLECTION", [length, diameter, pressure_difference, modulus]);
+  return cell('PIN.DEFLECTION', [length, diameter, pressure_difference, modulus]);
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Results of every variant of a screw joint: a table of inputs goes in, a row of outputs a variant comes out.
@@ -10,7 +10,7 @@ import { cell } from "./cell";
  * @returns Table with a header row
  */
 export function jointTable(inputs: any[][], outputs?: any[][]): any[][] {
-  return cell("JOINT.TABLE", [inputs, outputs]) as any[][];
+  return cell('JOINT.TABLE', [inputs, outputs]) as any[][];
 }
 
 /**
@@ -22,7 +22,7 @@ export function jointTable(inputs: any[][], outputs?: any[][]): any[][] {
  * @returns Value in the core unit of the output
  */
 export function jointValue(names: any[][], values: any[][], output: any): any {
-  return cell("JOINT.VALUE", [names, values, output]);
+  return cell('JOINT.VALUE', [names, values, output]);
 }
 
 /**
@@ -34,7 +34,7 @@ export function jointValue(names: any[][], values: any[][], output: any): any {
  * @returns Table with a header row
  */
 export function jointCard(inputs: any[][], variant?: any): any[][] {
-  return cell("JOINT.CARD", [inputs, variant]) as any[][];
+  return cell('JOINT.CARD', [inputs, variant]) as any[][];
 }
 
 /**
@@ -44,7 +44,7 @@ export function jointCard(inputs: any[][], variant?: any): any[][] {
  * @returns Table with a header row
  */
 export function jointInputs(): any[][] {
-  return cell("JOINT.INPUTS", []) as any[][];
+  return cell('JOINT.INPUTS', []) as any[][];
 }
 
 /**
@@ -54,5 +54,5 @@ export function jointInputs(): any[][] {
  * @returns Table with a header row
  */
 export function jointOutputs(): any[][] {
-  return cell("JOINT.OUTPUTS", []) as any[][];
+  return cell('JOINT.OUTPUTS', []) as any[][];
 }

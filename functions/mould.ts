@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Thickness of a rib at its tip, mm: base − 2·height·tan(draft).
@@ -9,7 +9,7 @@ import { cell } from "./cell";
  * @returns Tip thickness, mm
  */
 export function ribTip(base: any, height: any, draft: any): any {
-  return cell("RIB.TIP", [base, height, draft]);
+  return cell('RIB.TIP', [base, height, draft]);
 }
 
 /**
@@ -21,7 +21,7 @@ export function ribTip(base: any, height: any, draft: any): any {
  * @returns Base thickness, mm
  */
 export function ribBase(tip: any, height: any, draft: any): any {
-  return cell("RIB.BASE", [tip, height, draft]);
+  return cell('RIB.BASE', [tip, height, draft]);
 }
 
 /**
@@ -36,7 +36,7 @@ export function ribBase(tip: any, height: any, draft: any): any {
  * @returns Table with a header row, 6 × 3
  */
 export function ribSection(width: any, wall: any, base: any, tip: any, height: any): any[][] {
-  return cell("RIB.SECTION", [width, wall, base, tip, height]) as any[][];
+  return cell('RIB.SECTION', [width, wall, base, tip, height]) as any[][];
 }
 
 /**
@@ -49,7 +49,7 @@ export function ribSection(width: any, wall: any, base: any, tip: any, height: a
  * @returns Skin left, mm
  */
 export function lipSkin(wall: any, lip: any, clearance: any, gaps?: any): any {
-  return cell("LIP.SKIN", [wall, lip, clearance, gaps]);
+  return cell('LIP.SKIN', [wall, lip, clearance, gaps]);
 }
 
 /**
@@ -63,7 +63,7 @@ export function lipSkin(wall: any, lip: any, clearance: any, gaps?: any): any {
  * @returns Min, nominal, max per side, mm
  */
 export function lipFit(clearance: any, lip_tol: any, groove_tol: any, mismatch?: any): any[][] {
-  return cell("LIP.FIT", [clearance, lip_tol, groove_tol, mismatch]) as any[][];
+  return cell('LIP.FIT', [clearance, lip_tol, groove_tol, mismatch]) as any[][];
 }
 
 /**
@@ -74,7 +74,7 @@ export function lipFit(clearance: any, lip_tol: any, groove_tol: any, mismatch?:
  * @returns Gap at the rim, mm
  */
 export function rimGap(boss_stack: any, rim_stack: any): any {
-  return cell("RIM.GAP", [boss_stack, rim_stack]);
+  return cell('RIM.GAP', [boss_stack, rim_stack]);
 }
 
 /**
@@ -88,7 +88,7 @@ export function rimGap(boss_stack: any, rim_stack: any): any {
  * @returns Min, nominal, max, half spread, mm
  */
 export function rimGapLimits(boss_layers: any[][], boss_tolerances: any[][], rim_layers: any[][], rim_tolerances: any[][]): any[][] {
-  return cell("RIM.GAP.LIMITS", [boss_layers, boss_tolerances, rim_layers, rim_tolerances]) as any[][];
+  return cell('RIM.GAP.LIMITS', [boss_layers, boss_tolerances, rim_layers, rim_tolerances]) as any[][];
 }
 
 /**
@@ -100,7 +100,7 @@ export function rimGapLimits(boss_layers: any[][], boss_tolerances: any[][], rim
  * @returns Circle diameter, mm
  */
 export function junctionCircle(wall: any, rib: any, fillet?: any): any {
-  return cell("JUNCTION.CIRCLE", [wall, rib, fillet]);
+  return cell('JUNCTION.CIRCLE', [wall, rib, fillet]);
 }
 
 /**
@@ -112,7 +112,7 @@ export function junctionCircle(wall: any, rib: any, fillet?: any): any {
  * @returns Ratio
  */
 export function junctionRatio(wall: any, rib: any, fillet?: any): any {
-  return cell("JUNCTION.RATIO", [wall, rib, fillet]);
+  return cell('JUNCTION.RATIO', [wall, rib, fillet]);
 }
 
 /**
@@ -127,7 +127,7 @@ export function junctionRatio(wall: any, rib: any, fillet?: any): any {
  * @returns Cooling time, s
  */
 export function coolingTime(thickness: any, diffusivity: any[][], melt: any, mould: any, eject: any, criterion?: any): any {
-  return cell("COOLING.TIME", [thickness, diffusivity, melt, mould, eject, criterion]);
+  return cell('COOLING.TIME', [thickness, diffusivity, melt, mould, eject, criterion]);
 }
 
 /**
@@ -138,5 +138,5 @@ export function coolingTime(thickness: any, diffusivity: any[][], melt: any, mou
  * @returns Cavity size, mm
  */
 export function cavitySize(part: any, shrinkage: any[][]): any {
-  return cell("CAVITY.SIZE", [part, shrinkage]);
+  return cell('CAVITY.SIZE', [part, shrinkage]);
 }

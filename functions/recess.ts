@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Diameter of the recess around a screw head, mm: head + allowance, plus draft on both sides.
@@ -10,7 +10,7 @@ import { cell } from "./cell";
  * @returns Recess diameter, mm
  */
 export function recessDiameter(head_diameter: any, allowance: any, distance?: any, draft?: any): any {
-  return cell("RECESS.DIAMETER", [head_diameter, allowance, distance, draft]);
+  return cell('RECESS.DIAMETER', [head_diameter, allowance, distance, draft]);
 }
 
 /**
@@ -24,7 +24,7 @@ export function recessDiameter(head_diameter: any, allowance: any, distance?: an
  * @returns Recess diameter, mm
  */
 export function recessFloat(head_diameter: any, hole: any, screw: any, margin: any): any {
-  return cell("RECESS.FLOAT", [head_diameter, hole, screw, margin]);
+  return cell('RECESS.FLOAT', [head_diameter, hole, screw, margin]);
 }
 
 /**
@@ -35,7 +35,7 @@ export function recessFloat(head_diameter: any, hole: any, screw: any, margin: a
  * @returns Recess depth, mm
  */
 export function recessDepth(board_plane: any, seat: any): any {
-  return cell("RECESS.DEPTH", [board_plane, seat]);
+  return cell('RECESS.DEPTH', [board_plane, seat]);
 }
 
 /**
@@ -46,7 +46,7 @@ export function recessDepth(board_plane: any, seat: any): any {
  * @returns Seat, mm
  */
 export function recessSeat(board_plane: any, depth: any): any {
-  return cell("RECESS.SEAT", [board_plane, depth]);
+  return cell('RECESS.SEAT', [board_plane, depth]);
 }
 
 /**
@@ -57,7 +57,7 @@ export function recessSeat(board_plane: any, depth: any): any {
  * @returns Least recess depth, mm
  */
 export function recessDepthMin(head_height: any, subflush: any): any {
-  return cell("RECESS.DEPTH.MIN", [head_height, subflush]);
+  return cell('RECESS.DEPTH.MIN', [head_height, subflush]);
 }
 
 /**
@@ -68,7 +68,7 @@ export function recessDepthMin(head_height: any, subflush: any): any {
  * @returns Head below the face, mm
  */
 export function recessFlush(depth: any, head_height: any): any {
-  return cell("RECESS.FLUSH", [depth, head_height]);
+  return cell('RECESS.FLUSH', [depth, head_height]);
 }
 
 /**
@@ -80,7 +80,7 @@ export function recessFlush(depth: any, head_height: any): any {
  * @returns Countersink depth, mm
  */
 export function recessCone(sharp_diameter: any, hole: any, angle?: any): any {
-  return cell("RECESS.CONE", [sharp_diameter, hole, angle]);
+  return cell('RECESS.CONE', [sharp_diameter, hole, angle]);
 }
 
 /**
@@ -92,5 +92,5 @@ export function recessCone(sharp_diameter: any, hole: any, angle?: any): any {
  * @returns Room on diameter, mm
  */
 export function recessTool(recess_diameter: any, tool_diameter: any, margin?: any): any {
-  return cell("RECESS.TOOL", [recess_diameter, tool_diameter, margin]);
+  return cell('RECESS.TOOL', [recess_diameter, tool_diameter, margin]);
 }

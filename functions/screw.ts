@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Major diameter (outside of the thread) of a screw, mm, from the thread table.
@@ -8,7 +8,7 @@ import { cell } from "./cell";
  * @returns Major diameter, mm
  */
 export function screwMajor(size: any, limit?: any): any {
-  return cell("SCREW.MAJOR", [size, limit]);
+  return cell('SCREW.MAJOR', [size, limit]);
 }
 
 /**
@@ -20,7 +20,7 @@ export function screwMajor(size: any, limit?: any): any {
  * @returns Root diameter, mm
  */
 export function screwRoot(size: any, limit?: any): any {
-  return cell("SCREW.ROOT", [size, limit]);
+  return cell('SCREW.ROOT', [size, limit]);
 }
 
 /**
@@ -30,7 +30,7 @@ export function screwRoot(size: any, limit?: any): any {
  * @returns Pitch, mm
  */
 export function screwPitch(size: any): any {
-  return cell("SCREW.PITCH", [size]);
+  return cell('SCREW.PITCH', [size]);
 }
 
 /**
@@ -42,7 +42,7 @@ export function screwPitch(size: any): any {
  * @returns Length at the point, mm
  */
 export function screwPoint(size: any, end?: any): any {
-  return cell("SCREW.POINT", [size, end]);
+  return cell('SCREW.POINT', [size, end]);
 }
 
 /**
@@ -55,7 +55,7 @@ export function screwPoint(size: any, end?: any): any {
  * @returns Head diameter, mm
  */
 export function screwHeadDiameter(size: any, head: any, limit?: any): any {
-  return cell("SCREW.HEAD.DIAMETER", [size, head, limit]);
+  return cell('SCREW.HEAD.DIAMETER', [size, head, limit]);
 }
 
 /**
@@ -67,7 +67,7 @@ export function screwHeadDiameter(size: any, head: any, limit?: any): any {
  * @returns Head height, mm
  */
 export function screwHeadHeight(size: any, head: any, limit?: any): any {
-  return cell("SCREW.HEAD.HEIGHT", [size, head, limit]);
+  return cell('SCREW.HEAD.HEIGHT', [size, head, limit]);
 }
 
 /**
@@ -78,7 +78,7 @@ export function screwHeadHeight(size: any, head: any, limit?: any): any {
  * @returns Lengths, mm
  */
 export function screwLengths(size: any): any[][] {
-  return cell("SCREW.LENGTHS", [size]) as any[][];
+  return cell('SCREW.LENGTHS', [size]) as any[][];
 }
 
 /**
@@ -91,7 +91,7 @@ export function screwLengths(size: any): any[][] {
  * @returns Lower, upper deviation, mm
  */
 export function screwLengthTol(size: any, length: any, end?: any): any[][] {
-  return cell("SCREW.LENGTH.TOL", [size, length, end]) as any[][];
+  return cell('SCREW.LENGTH.TOL', [size, length, end]) as any[][];
 }
 
 /**
@@ -103,7 +103,7 @@ export function screwLengthTol(size: any, length: any, end?: any): any[][] {
  * @returns Table with a header row
  */
 export function screwCard(size: any, head: any): any[][] {
-  return cell("SCREW.CARD", [size, head]) as any[][];
+  return cell('SCREW.CARD', [size, head]) as any[][];
 }
 
 /**
@@ -116,7 +116,7 @@ export function screwCard(size: any, head: any): any[][] {
  * @returns Clearance hole, mm
  */
 export function holeClearance(size: any, fit?: any, limit?: any): any {
-  return cell("HOLE.CLEARANCE", [size, fit, limit]);
+  return cell('HOLE.CLEARANCE', [size, fit, limit]);
 }
 
 /**
@@ -127,7 +127,7 @@ export function holeClearance(size: any, fit?: any, limit?: any): any {
  * @returns Value in the core unit of the quantity
  */
 export function material(material: any[][], quantity: any): any {
-  return cell("MATERIAL", [material, quantity]);
+  return cell('MATERIAL', [material, quantity]);
 }
 
 /**
@@ -138,5 +138,5 @@ export function material(material: any[][], quantity: any): any {
  * @returns Table with a header row
  */
 export function materialTable(material?: any[][]): any[][] {
-  return cell("MATERIAL.TABLE", [material]) as any[][];
+  return cell('MATERIAL.TABLE', [material]) as any[][];
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Force that shears the plastic thread out of a boss, N, an estimate for tapping screws.
@@ -11,7 +11,7 @@ import { cell } from "./cell";
  * @returns Pull-out force, N
  */
 export function pullout(size: any, engagement: any, yield_stress: any[][], safety?: any): any {
-  return cell("PULLOUT", [size, engagement, yield_stress, safety]);
+  return cell('PULLOUT', [size, engagement, yield_stress, safety]);
 }
 
 /**
@@ -24,7 +24,7 @@ export function pullout(size: any, engagement: any, yield_stress: any[][], safet
  * @returns Force, N
  */
 export function pulloutBoss(od: any, size: any, yield_stress: any[][], safety?: any): any {
-  return cell("PULLOUT.BOSS", [od, size, yield_stress, safety]);
+  return cell('PULLOUT.BOSS', [od, size, yield_stress, safety]);
 }
 
 /**
@@ -37,7 +37,7 @@ export function pulloutBoss(od: any, size: any, yield_stress: any[][], safety?: 
  * @returns Force, N
  */
 export function pulloutSeat(head_diameter: any, seat: any, yield_stress: any[][], safety?: any): any {
-  return cell("PULLOUT.SEAT", [head_diameter, seat, yield_stress, safety]);
+  return cell('PULLOUT.SEAT', [head_diameter, seat, yield_stress, safety]);
 }
 
 /**
@@ -49,7 +49,7 @@ export function pulloutSeat(head_diameter: any, seat: any, yield_stress: any[][]
  * @returns Strip torque, N·m
  */
 export function torqueStrip(pullout: any, size: any, friction: any): any {
-  return cell("TORQUE.STRIP", [pullout, size, friction]);
+  return cell('TORQUE.STRIP', [pullout, size, friction]);
 }
 
 /**
@@ -61,7 +61,7 @@ export function torqueStrip(pullout: any, size: any, friction: any): any {
  * @returns Set torque, N·m
  */
 export function torqueSet(drive: any, strip: any, share?: any): any {
-  return cell("TORQUE.SET", [drive, strip, share]);
+  return cell('TORQUE.SET', [drive, strip, share]);
 }
 
 /**
@@ -74,7 +74,7 @@ export function torqueSet(drive: any, strip: any, share?: any): any {
  * @returns Table with a header row
  */
 export function torqueWindow(drive: any, strip: any, ratio?: any): any[][] {
-  return cell("TORQUE.WINDOW", [drive, strip, ratio]) as any[][];
+  return cell('TORQUE.WINDOW', [drive, strip, ratio]) as any[][];
 }
 
 /**
@@ -89,8 +89,16 @@ export function torqueWindow(drive: any, strip: any, ratio?: any): any[][] {
  * @param [flank] Half the thread angle, degrees or text; 30 if omitted
  * @returns Torque, N·m
  */
-export function torqueClamp(force: any, size: any, thread_friction: any, head_friction: any, head_diameter: any, hole: any, flank?: any): any {
-  return cell("TORQUE.CLAMP", [force, size, thread_friction, head_friction, head_diameter, hole, flank]);
+export function torqueClamp(
+  force: any,
+  size: any,
+  thread_friction: any,
+  head_friction: any,
+  head_diameter: any,
+  hole: any,
+  flank?: any,
+): any {
+  return cell('TORQUE.CLAMP', [force, size, thread_friction, head_friction, head_diameter, hole, flank]);
 }
 
 /**
@@ -102,7 +110,7 @@ export function torqueClamp(force: any, size: any, thread_friction: any, head_fr
  * @returns Bearing pressure, MPa
  */
 export function bearing(force: any, head_diameter: any, hole: any): any {
-  return cell("BEARING", [force, head_diameter, hole]);
+  return cell('BEARING', [force, head_diameter, hole]);
 }
 
 /**
@@ -116,7 +124,7 @@ export function bearing(force: any, head_diameter: any, hole: any): any {
  * @returns Hoop stress, MPa
  */
 export function hoopStress(interference: any, pin: any, od: any, modulus: any[][], poisson: any[][]): any {
-  return cell("HOOP.STRESS", [interference, pin, od, modulus, poisson]);
+  return cell('HOOP.STRESS', [interference, pin, od, modulus, poisson]);
 }
 
 /**
@@ -130,7 +138,7 @@ export function hoopStress(interference: any, pin: any, od: any, modulus: any[][
  * @returns Interference on diameter, mm
  */
 export function hoopLimit(stress: any, pin: any, od: any, modulus: any[][], poisson: any[][]): any {
-  return cell("HOOP.LIMIT", [stress, pin, od, modulus, poisson]);
+  return cell('HOOP.LIMIT', [stress, pin, od, modulus, poisson]);
 }
 
 /**
@@ -146,7 +154,7 @@ export function hoopLimit(stress: any, pin: any, od: any, modulus: any[][], pois
  * @returns Force, N
  */
 export function hoopPush(interference: any, pin: any, od: any, length: any, modulus: any[][], poisson: any[][], friction: any): any {
-  return cell("HOOP.PUSH", [interference, pin, od, length, modulus, poisson, friction]);
+  return cell('HOOP.PUSH', [interference, pin, od, length, modulus, poisson, friction]);
 }
 
 /**
@@ -158,5 +166,5 @@ export function hoopPush(interference: any, pin: any, od: any, length: any, modu
  * @returns Number of screws
  */
 export function screwCount(load: any, pullout: any, safety?: any): any {
-  return cell("SCREW.COUNT", [load, pullout, safety]);
+  return cell('SCREW.COUNT', [load, pullout, safety]);
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Full width of an ISO 286-1 tolerance grade, mm.
@@ -8,7 +8,7 @@ import { cell } from "./cell";
  * @returns Tolerance width, mm
  */
 export function tolIt(size: any, grade: any): any {
-  return cell("TOL.IT", [size, grade]);
+  return cell('TOL.IT', [size, grade]);
 }
 
 /**
@@ -19,7 +19,7 @@ export function tolIt(size: any, grade: any): any {
  * @returns Half width, mm
  */
 export function tolGeneral(size: any, tolerance_class: any): any {
-  return cell("TOL.GENERAL", [size, tolerance_class]);
+  return cell('TOL.GENERAL', [size, tolerance_class]);
 }
 
 /**
@@ -31,7 +31,7 @@ export function tolGeneral(size: any, tolerance_class: any): any {
  * @returns Half width, mm
  */
 export function tolMoulded(size: any, group: any[][], tooling?: any): any {
-  return cell("TOL.MOULDED", [size, group, tooling]);
+  return cell('TOL.MOULDED', [size, group, tooling]);
 }
 
 /**
@@ -42,7 +42,7 @@ export function tolMoulded(size: any, group: any[][], tooling?: any): any {
  * @returns Nominal, mm
  */
 export function stackNominal(values: any[][], sensitivities?: any[][]): any {
-  return cell("STACK.NOMINAL", [values, sensitivities]);
+  return cell('STACK.NOMINAL', [values, sensitivities]);
 }
 
 /**
@@ -53,7 +53,7 @@ export function stackNominal(values: any[][], sensitivities?: any[][]): any {
  * @returns Half width, mm
  */
 export function stackWorst(tolerances: any[][], sensitivities?: any[][]): any {
-  return cell("STACK.WORST", [tolerances, sensitivities]);
+  return cell('STACK.WORST', [tolerances, sensitivities]);
 }
 
 /**
@@ -65,7 +65,7 @@ export function stackWorst(tolerances: any[][], sensitivities?: any[][]): any {
  * @returns Half width, mm
  */
 export function stackRss(tolerances: any[][], sensitivities?: any[][], inflation?: any): any {
-  return cell("STACK.RSS", [tolerances, sensitivities, inflation]);
+  return cell('STACK.RSS', [tolerances, sensitivities, inflation]);
 }
 
 /**
@@ -76,7 +76,7 @@ export function stackRss(tolerances: any[][], sensitivities?: any[][], inflation
  * @returns Half width, mm
  */
 export function stackModified(tolerances: any[][], sensitivities?: any[][]): any {
-  return cell("STACK.MODIFIED", [tolerances, sensitivities]);
+  return cell('STACK.MODIFIED', [tolerances, sensitivities]);
 }
 
 /**
@@ -88,7 +88,7 @@ export function stackModified(tolerances: any[][], sensitivities?: any[][]): any
  * @returns Shares, fractions
  */
 export function stackShare(tolerances: any[][], sensitivities?: any[][]): any[][] {
-  return cell("STACK.SHARE", [tolerances, sensitivities]) as any[][];
+  return cell('STACK.SHARE', [tolerances, sensitivities]) as any[][];
 }
 
 /**
@@ -102,7 +102,7 @@ export function stackShare(tolerances: any[][], sensitivities?: any[][]): any[][
  * @returns Table with a header row
  */
 export function stackTable(labels: any[][], values: any[][], tolerances: any[][], sensitivities?: any[][]): any[][] {
-  return cell("STACK.TABLE", [labels, values, tolerances, sensitivities]) as any[][];
+  return cell('STACK.TABLE', [labels, values, tolerances, sensitivities]) as any[][];
 }
 
 /**
@@ -120,8 +120,17 @@ export function stackTable(labels: any[][], values: any[][], tolerances: any[][]
  * @param [shape] "normal" (± is 3σ), "uniform" or "triangular"; "normal" if omitted
  * @returns Table with a header row, 7 × 3
  */
-export function stackSimulate(values: any[][], tolerances: any[][], sensitivities: any[][], lower: any, upper: any, samples?: any, seed?: any, shape?: any): any[][] {
-  return cell("STACK.SIMULATE", [values, tolerances, sensitivities, lower, upper, samples, seed, shape]) as any[][];
+export function stackSimulate(
+  values: any[][],
+  tolerances: any[][],
+  sensitivities: any[][],
+  lower: any,
+  upper: any,
+  samples?: any,
+  seed?: any,
+  shape?: any,
+): any[][] {
+  return cell('STACK.SIMULATE', [values, tolerances, sensitivities, lower, upper, samples, seed, shape]) as any[][];
 }
 
 /**
@@ -134,7 +143,7 @@ export function stackSimulate(values: any[][], tolerances: any[][], sensitivitie
  * @returns Parts per million
  */
 export function stackPpm(mean: any, sigma: any, lower: any, upper: any): any {
-  return cell("STACK.PPM", [mean, sigma, lower, upper]);
+  return cell('STACK.PPM', [mean, sigma, lower, upper]);
 }
 
 /**
@@ -147,5 +156,5 @@ export function stackPpm(mean: any, sigma: any, lower: any, upper: any): any {
  * @returns Capability index
  */
 export function stackCpk(mean: any, sigma: any, lower: any, upper: any): any {
-  return cell("STACK.CPK", [mean, sigma, lower, upper]);
+  return cell('STACK.CPK', [mean, sigma, lower, upper]);
 }

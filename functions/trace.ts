@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Why a call is refused, or ok: the message that the spreadsheet may hide.
@@ -15,8 +15,19 @@ import { cell } from "./cell";
  * @param [arg9] Ninth argument; as left out if omitted
  * @returns Text
  */
-export function reason(name: any, arg1?: any[][], arg2?: any[][], arg3?: any[][], arg4?: any[][], arg5?: any[][], arg6?: any[][], arg7?: any[][], arg8?: any[][], arg9?: any[][]): any {
-  return cell("REASON", [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
+export function reason(
+  name: any,
+  arg1?: any[][],
+  arg2?: any[][],
+  arg3?: any[][],
+  arg4?: any[][],
+  arg5?: any[][],
+  arg6?: any[][],
+  arg7?: any[][],
+  arg8?: any[][],
+  arg9?: any[][],
+): any {
+  return cell('REASON', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
 }
 
 /**
@@ -27,7 +38,7 @@ export function reason(name: any, arg1?: any[][], arg2?: any[][], arg3?: any[][]
  * @returns Text of at most 1,000 characters
  */
 export function about(name: any, item?: any): any {
-  return cell("ABOUT", [name, item]);
+  return cell('ABOUT', [name, item]);
 }
 
 /**
@@ -45,8 +56,19 @@ export function about(name: any, item?: any): any {
  * @param [arg9] Ninth argument; as left out if omitted
  * @returns Text
  */
-export function working(name: any, arg1?: any[][], arg2?: any[][], arg3?: any[][], arg4?: any[][], arg5?: any[][], arg6?: any[][], arg7?: any[][], arg8?: any[][], arg9?: any[][]): any {
-  return cell("WORKING", [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
+export function working(
+  name: any,
+  arg1?: any[][],
+  arg2?: any[][],
+  arg3?: any[][],
+  arg4?: any[][],
+  arg5?: any[][],
+  arg6?: any[][],
+  arg7?: any[][],
+  arg8?: any[][],
+  arg9?: any[][],
+): any {
+  return cell('WORKING', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
 }
 
 /**
@@ -56,5 +78,5 @@ export function working(name: any, arg1?: any[][], arg2?: any[][], arg3?: any[][
  * @returns Text
  */
 export function version(after?: any): any {
-  return cell("VERSION", [after]);
+  return cell('VERSION', [after]);
 }

@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Length in mm, read from text with units: mixed units, fractions of an inch, sums.
@@ -7,7 +7,7 @@ import { cell } from "./cell";
  * @returns Length, mm
  */
 export function lengthMm(length: any): any {
-  return cell("LENGTH.MM", [length]);
+  return cell('LENGTH.MM', [length]);
 }
 
 /**
@@ -17,7 +17,7 @@ export function lengthMm(length: any): any {
  * @returns Angle, degrees
  */
 export function angleDeg(angle: any): any {
-  return cell("ANGLE.DEG", [angle]);
+  return cell('ANGLE.DEG', [angle]);
 }
 
 /**
@@ -30,7 +30,7 @@ export function angleDeg(angle: any): any {
  * @returns Text
  */
 export function dual(length: any, mm_places?: any, in_places?: any): any {
-  return cell("DUAL", [length, mm_places, in_places]);
+  return cell('DUAL', [length, mm_places, in_places]);
 }
 
 /**
@@ -41,7 +41,7 @@ export function dual(length: any, mm_places?: any, in_places?: any): any {
  * @returns Nominal, lower, upper, mm
  */
 export function limits(text: any): any[][] {
-  return cell("LIMITS", [text]) as any[][];
+  return cell('LIMITS', [text]) as any[][];
 }
 
 /**
@@ -52,5 +52,5 @@ export function limits(text: any): any[][] {
  * @returns Text
  */
 export function unitCheck(length: any, kind: any): any {
-  return cell("UNIT.CHECK", [length, kind]);
+  return cell('UNIT.CHECK', [length, kind]);
 }

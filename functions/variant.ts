@@ -1,4 +1,4 @@
-import { cell } from "./cell";
+import { cell } from './cell';
 
 /**
  * Every combination of the values in several lists, a row each.
@@ -15,8 +15,17 @@ import { cell } from "./cell";
  * @param [list8] Eighth list of values; none if omitted
  * @returns Table, at most 5,000 rows
  */
-export function variantGrid(list1: any[][], list2?: any[][], list3?: any[][], list4?: any[][], list5?: any[][], list6?: any[][], list7?: any[][], list8?: any[][]): any[][] {
-  return cell("VARIANT.GRID", [list1, list2, list3, list4, list5, list6, list7, list8]) as any[][];
+export function variantGrid(
+  list1: any[][],
+  list2?: any[][],
+  list3?: any[][],
+  list4?: any[][],
+  list5?: any[][],
+  list6?: any[][],
+  list7?: any[][],
+  list8?: any[][],
+): any[][] {
+  return cell('VARIANT.GRID', [list1, list2, list3, list4, list5, list6, list7, list8]) as any[][];
 }
 
 /**
@@ -30,7 +39,7 @@ export function variantGrid(list1: any[][], list2?: any[][], list3?: any[][], li
  * @returns Ranks
  */
 export function variantRank(table: any[][], directions: any[][], weights: any[][], states?: any[][]): any[][] {
-  return cell("VARIANT.RANK", [table, directions, weights, states]) as any[][];
+  return cell('VARIANT.RANK', [table, directions, weights, states]) as any[][];
 }
 
 /**
@@ -42,5 +51,5 @@ export function variantRank(table: any[][], directions: any[][], weights: any[][
  * @returns TRUE or FALSE
  */
 export function variantFront(table: any[][], directions: any[][]): any[][] {
-  return cell("VARIANT.FRONT", [table, directions]) as any[][];
+  return cell('VARIANT.FRONT', [table, directions]) as any[][];
 }

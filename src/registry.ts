@@ -7,7 +7,9 @@ import { JOINT_CARDS } from './joint/joint.cards';
 import { VARIANT_CARDS } from './joint/variant.cards';
 import { traceCards } from './trace/trace.cards';
 
-export const CARDS: ReadonlyMap<string, Card> = new Map([...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]));
+export const CARDS: ReadonlyMap<string, Card> = new Map(
+  [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]),
+);
 
 export function call(id: string, args: readonly unknown[]): Outcome {
   const card = CARDS.get(id);

@@ -1,5 +1,5 @@
 // One dialog that asks or tells.
-import { byId, element, whenClosed } from "./dom";
+import { byId, element, whenClosed } from './dom';
 
 interface Words {
   readonly title: string;
@@ -7,28 +7,28 @@ interface Words {
 }
 
 function open({ title, lines }: Words, buttons: readonly HTMLButtonElement[]): Promise<string> {
-  const dialog = byId<HTMLDialogElement>("ask");
-  byId("ask-title").textContent = title;
-  byId("ask-lines").replaceChildren(...lines.map((line) => element("p", line)));
-  byId("ask-buttons").replaceChildren(...buttons);
-  dialog.returnValue = "";
+  const dialog = byId<HTMLDialogElement>('ask');
+  byId('ask-title').textContent = title;
+  byId('ask-lines').replaceChildren(...lines.map(line => element('p', line)));
+  byId('ask-buttons').replaceChildren(...buttons);
+  dialog.returnValue = '';
   dialog.showModal();
-  return new Promise((resolve) => whenClosed(dialog, resolve));
+  return new Promise(resolve => whenClosed(dialog, resolve));
 }
 
 function button(words: string, value: string): HTMLButtonElement {
-  const made = element("button", words);
+  const made = element('button', words);
   made.value = value;
   return made;
 }
 
 /** Escape means no. */
 export async function ask({ yes, no, ...words }: Words & { readonly yes: string; readonly no: string }): Promise<boolean> {
-  const agree = button(yes, "yes");
-  agree.className = "strong";
-  return (await open(words, [button(no, "no"), agree])) === "yes";
+  const agree = button(yes, 'yes');
+  agree.className = 'strong';
+  return (await open(words, [button(no, 'no'), agree])) === 'yes';
 }
 
 export async function tell(words: Words): Promise<void> {
-  await open(words, [button("Close", "")]);
+  await open(words, [button('Close', '')]);
 }

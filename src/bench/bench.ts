@@ -1,18 +1,18 @@
 // The bench page: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
-import { demoWorkbook } from "../demo/demo";
-import { startBenchWorkbook } from "../hosts/bench/bench-workbook";
-import { readFunctions } from "../hosts/bench/metadata";
-import type { SheetPort } from "../sheet/port";
-import { ask } from "./ask";
-import "./bench.css";
-import { besideTheSheet } from "./beside";
-import { cellView } from "./cell";
-import { byId, messageOf } from "./dom";
-import { fileCommands } from "./file-commands";
-import { guides } from "./guides";
-import { keeping } from "./keeping";
-import { parts } from "./parts";
-import { splitter } from "./splitter";
+import { demoWorkbook } from '../demo/demo';
+import { startBenchWorkbook } from '../hosts/bench/bench-workbook';
+import { readFunctions } from '../hosts/bench/metadata';
+import type { SheetPort } from '../sheet/port';
+import { ask } from './ask';
+import './bench.css';
+import { besideTheSheet } from './beside';
+import { cellView } from './cell';
+import { byId, messageOf } from './dom';
+import { fileCommands } from './file-commands';
+import { guides } from './guides';
+import { keeping } from './keeping';
+import { parts } from './parts';
+import { splitter } from './splitter';
 
 declare global {
   interface Window {
@@ -22,35 +22,40 @@ declare global {
 }
 
 /** The demo's point at once: its first choice fails, and the figure says why. */
-const demoStart = { sheetName: "Variants", at: "B6" };
+const demoStart = { sheetName: 'Variants', at: 'B6' };
 
 function say(text: string): void {
-  byId("kept").textContent = text;
+  byId('kept').textContent = text;
 }
 
 async function backToDemo(then: () => void): Promise<void> {
-  const agreed = await ask({ title: "Back to the demo", lines: ["Your changes in this browser are discarded."], yes: "Discard and load the demo", no: "Keep my workbook" });
+  const agreed = await ask({
+    title: 'Back to the demo',
+    lines: ['Your changes in this browser are discarded.'],
+    yes: 'Discard and load the demo',
+    no: 'Keep my workbook',
+  });
   if (agreed) then();
 }
 
 function detailsButton(): void {
-  const button = byId("details");
-  button.addEventListener("click", () => {
-    button.ariaExpanded = String(byId("panel").classList.toggle("open"));
+  const button = byId('details');
+  button.addEventListener('click', () => {
+    button.ariaExpanded = String(byId('panel').classList.toggle('open'));
   });
 }
 
 async function start(): Promise<void> {
   const functions = await readFunctions();
-  byId("starting").remove();
-  const workbook = startBenchWorkbook(byId("sheet"), functions);
-  const files = fileCommands(workbook, (plan) => kept.openPlan(plan), say);
+  byId('starting').remove();
+  const workbook = startBenchWorkbook(byId('sheet'), functions);
+  const files = fileCommands(workbook, plan => kept.openPlan(plan), say);
   const beside = besideTheSheet(workbook, functions, files.handOver);
-  const kept = keeping(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose("tab-Figure") }, say);
+  const kept = keeping(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
   kept.start();
   cellView(workbook, functions);
   parts(beside.current);
-  byId("back").addEventListener("click", () => void backToDemo(kept.backToDemo));
+  byId('back').addEventListener('click', () => void backToDemo(kept.backToDemo));
   guides(({ workbook: plan, start: at }) => kept.openPlan(plan, at));
   detailsButton();
   splitter();

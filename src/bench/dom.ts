@@ -13,18 +13,18 @@ export function element<K extends keyof HTMLElementTagNameMap>(name: K, ...child
 }
 
 /** `1 sheet`, `2 sheets` */
-export const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
+export const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
 
 export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
 /** Calls once when the dialog is closed; answers how to leave it. The event comes late: the dialog may be open again for something else. */
 export function whenClosed(dialog: HTMLDialogElement, then: (returnValue: string) => void): () => void {
-  const leave = () => dialog.removeEventListener("close", closed);
+  const leave = () => dialog.removeEventListener('close', closed);
   function closed(): void {
     if (dialog.open) return;
     leave();
     then(dialog.returnValue);
   }
-  dialog.addEventListener("close", closed);
+  dialog.addEventListener('close', closed);
   return leave;
 }

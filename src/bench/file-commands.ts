@@ -1,54 +1,58 @@
 // The commands on files: open, save, hand over.
-import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
-import type { WorkbookPlan } from "../sheet/plan";
-import { ask, tell } from "./ask";
-import { busy } from "./busy";
-import { byId, count, messageOf } from "./dom";
-import { download } from "./download";
-import { work } from "./files";
-import { handOver } from "./hand-over";
-import { openedPlan } from "./opened";
+import type { BenchWorkbook } from '../hosts/bench/bench-workbook';
+import type { WorkbookPlan } from '../sheet/plan';
+import { ask, tell } from './ask';
+import { busy } from './busy';
+import { byId, count, messageOf } from './dom';
+import { download } from './download';
+import { work } from './files';
+import { handOver } from './hand-over';
+import { openedPlan } from './opened';
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
-  const found = await busy(`Reading ${file.name} …`, work("read", new Uint8Array(await file.arrayBuffer())));
+  const found = await busy(`Reading ${file.name} …`, work('read', new Uint8Array(await file.arrayBuffer())));
   if (found === undefined) return;
   const formulas = found.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
-  const hidden = found.sheets.filter((sheet) => sheet.hidden).length;
+  const hidden = found.sheets.filter(sheet => sheet.hidden).length;
   const agreed = await ask({
     title: `Open ${file.name}?`,
     lines: [
-      `It has ${count(found.sheets.length, "sheet")} with ${count(formulas, "formula")}. Values and formulas are read; colours, widths and pictures are not.`,
-      ...(hidden === 0 ? [] : [`${count(hidden, "hidden sheet")} will be shown.`]),
-      ...(found.outside.length === 0 ? [] : [`Not read, because it leads out of the file: ${found.outside.join(", ")}.`]),
-      "It takes the place of the sheets that are open now. Save them first if you still need them.",
+      `It has ${count(found.sheets.length, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; colours, widths and pictures are not.`,
+      ...(hidden === 0 ? [] : [`${count(hidden, 'hidden sheet')} will be shown.`]),
+      ...(found.outside.length === 0 ? [] : [`Not read, because it leads out of the file: ${found.outside.join(', ')}.`]),
+      'It takes the place of the sheets that are open now. Save them first if you still need them.',
     ],
-    yes: "Open and replace",
-    no: "Keep my sheets",
+    yes: 'Open and replace',
+    no: 'Keep my sheets',
   });
-  if (agreed) openPlan(openedPlan(file.name.replace(/\.xlsx$/i, ""), found));
+  if (agreed) openPlan(openedPlan(file.name.replace(/\.xlsx$/i, ''), found));
 }
 
 /** @returns the command that hands over, for those who offer it elsewhere. */
-export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void, say: (text: string) => void): { readonly handOver: () => void } {
+export function fileCommands(
+  workbook: BenchWorkbook,
+  openPlan: (plan: WorkbookPlan) => void,
+  say: (text: string) => void,
+): { readonly handOver: () => void } {
   const tried = (title: string, done: Promise<void>) => void done.catch((thrown: unknown) => tell({ title, lines: [messageOf(thrown)] }));
 
-  const chooser = byId<HTMLInputElement>("chooser");
-  byId("open").addEventListener("click", () => chooser.click());
-  chooser.addEventListener("change", () => {
+  const chooser = byId<HTMLInputElement>('chooser');
+  byId('open').addEventListener('click', () => chooser.click());
+  chooser.addEventListener('change', () => {
     const [file] = chooser.files ?? [];
-    chooser.value = "";
+    chooser.value = '';
     if (file !== undefined) tried(`${file.name} is not opened`, openFile(file, openPlan));
   });
 
   async function save(): Promise<void> {
     const { plan } = await workbook.contents();
-    const bytes = await busy("Writing the file …", work("write", plan));
+    const bytes = await busy('Writing the file …', work('write', plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }
-  byId("save").addEventListener("click", () => tried("The file is not written", save()));
+  byId('save').addEventListener('click', () => tried('The file is not written', save()));
 
   const handOverCopy = handOver(workbook, say);
-  const hand = () => tried("The copy is not written", handOverCopy());
-  byId("hand-over").addEventListener("click", hand);
+  const hand = () => tried('The copy is not written', handOverCopy());
+  byId('hand-over').addEventListener('click', hand);
   return { handOver: hand };
 }

@@ -1,40 +1,45 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
-import { looksOf, sourceOf } from "../handover/from-plan";
-import { handover, type Making } from "../handover/handover";
-import type { TitleBlock } from "../handover/title-block";
-import type { OpenWorkbook } from "../hosts/bench/bench-workbook";
-import { pngRenderer } from "../hosts/png/browser";
-import { readWorkbook } from "../hosts/xlsx/read";
-import { writeWorkbook } from "../hosts/xlsx/write";
-import type { Answer, Copy, CopySummary, Job, Work } from "./files";
+import { looksOf, sourceOf } from '../handover/from-plan';
+import { handover, type Making } from '../handover/handover';
+import type { TitleBlock } from '../handover/title-block';
+import type { OpenWorkbook } from '../hosts/bench/bench-workbook';
+import { pngRenderer } from '../hosts/png/browser';
+import { readWorkbook } from '../hosts/xlsx/read';
+import { writeWorkbook } from '../hosts/xlsx/write';
+import type { Answer, Copy, CopySummary, Job, Work } from './files';
 
 /** The counts do not depend on what stands in the title block. */
-const untitled: TitleBlock = { part: "", number: "", revision: "", date: "", status: "for information", madeBy: "", checkedBy: "" };
+const untitled: TitleBlock = { part: '', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' };
 
-const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock, making?: Making) => handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title, making);
+const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock, making?: Making) =>
+  handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title, making);
 
 function summary(open: OpenWorkbook): CopySummary {
   const { live, asValues, findings } = copyOf(open, untitled);
   return { live, asValues, findings };
 }
 
-async function copy({ title, paper, ...open }: Work["handOver"]["given"]): Promise<Copy> {
+async function copy({ title, paper, ...open }: Work['handOver']['given']): Promise<Copy> {
   const { plan, live, asValues } = copyOf(open, title, { paper, pngOf: await pngRenderer() });
   return { bytes: await writeWorkbook(plan), live, asValues };
 }
 
-async function done(job: Job): Promise<Work[keyof Work]["answer"]> {
+async function done(job: Job): Promise<Work[keyof Work]['answer']> {
   switch (job.kind) {
-    case "read": return readWorkbook(job.given);
-    case "write": return writeWorkbook(job.given);
-    case "summary": return summary(job.given);
-    case "handOver": return copy(job.given);
+    case 'read':
+      return readWorkbook(job.given);
+    case 'write':
+      return writeWorkbook(job.given);
+    case 'summary':
+      return summary(job.given);
+    case 'handOver':
+      return copy(job.given);
   }
 }
 
-addEventListener("message", ({ data }: MessageEvent<Job>) => {
+addEventListener('message', ({ data }: MessageEvent<Job>) => {
   done(data).then(
-    (value) => postMessage({ ok: true, value } satisfies Answer),
+    value => postMessage({ ok: true, value } satisfies Answer),
     (thrown: unknown) => postMessage({ ok: false, message: thrown instanceof Error ? thrown.message : String(thrown) } satisfies Answer),
   );
 });

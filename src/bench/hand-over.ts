@@ -1,17 +1,17 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
-import type { Finding } from "../handover/finding";
-import { PAPERS, STATUSES, type Paper, type TitleBlock } from "../handover/title-block";
-import type { BenchWorkbook, OpenWorkbook } from "../hosts/bench/bench-workbook";
-import { busy } from "./busy";
-import { byId, count, element, messageOf, whenClosed } from "./dom";
-import { download } from "./download";
-import { work, type CopySummary, type Running } from "./files";
+import type { Finding } from '../handover/finding';
+import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/title-block';
+import type { BenchWorkbook, OpenWorkbook } from '../hosts/bench/bench-workbook';
+import { busy } from './busy';
+import { byId, count, element, messageOf, whenClosed } from './dom';
+import { download } from './download';
+import { work, type CopySummary, type Running } from './files';
 
-const kinds: readonly { readonly what: Finding["what"]; readonly words: string }[] = [
-  { what: "value, not live", words: "Goes along as a value" },
-  { what: "error", words: "Cannot go along" },
-  { what: "not in every program", words: "Formulas of yours that not every program knows" },
-  { what: "changed", words: "Changed for the copy" },
+const kinds: readonly { readonly what: Finding['what']; readonly words: string }[] = [
+  { what: 'value, not live', words: 'Goes along as a value' },
+  { what: 'error', words: 'Cannot go along' },
+  { what: 'not in every program', words: 'Formulas of yours that not every program knows' },
+  { what: 'changed', words: 'Changed for the copy' },
 ];
 
 /** More lines than anyone reads. */
@@ -19,41 +19,47 @@ const mostLines = 200;
 
 function found(findings: readonly Finding[]): HTMLElement[] {
   return kinds.flatMap(({ what, words }) => {
-    const lines = findings.filter((finding) => finding.what === what);
+    const lines = findings.filter(finding => finding.what === what);
     if (lines.length === 0) return [];
-    const items = lines.slice(0, mostLines).map((line) => element("li", `${line.sheet} ${line.at}: ${line.words}`));
-    if (lines.length > mostLines) items.push(element("li", `and ${lines.length - mostLines} more`));
-    const list = element("ul", ...items);
+    const items = lines.slice(0, mostLines).map(line => element('li', `${line.sheet} ${line.at}: ${line.words}`));
+    if (lines.length > mostLines) items.push(element('li', `and ${lines.length - mostLines} more`));
+    const list = element('ul', ...items);
     list.tabIndex = 0;
-    return [element("details", element("summary", `${words}: ${lines.length}`), list)];
+    return [element('details', element('summary', `${words}: ${lines.length}`), list)];
   });
 }
 
 function show({ live, asValues, findings }: CopySummary): void {
-  const calls = (what: Finding["what"]) => findings.filter((finding) => finding.what === what).length;
-  byId("hand-over-live").replaceChildren(element("strong", count(calls("live"), "call")), ` live: ${count(live, "value")} that follow their inputs in any spreadsheet program.`);
-  byId("hand-over-values").replaceChildren(element("strong", count(calls("value, not live"), "call")), ` as values: ${count(asValues, "value")} that stay as they are now.`);
-  byId("hand-over-findings").replaceChildren(...found(findings));
+  const calls = (what: Finding['what']) => findings.filter(finding => finding.what === what).length;
+  byId('hand-over-live').replaceChildren(
+    element('strong', count(calls('live'), 'call')),
+    ` live: ${count(live, 'value')} that follow their inputs in any spreadsheet program.`,
+  );
+  byId('hand-over-values').replaceChildren(
+    element('strong', count(calls('value, not live'), 'call')),
+    ` as values: ${count(asValues, 'value')} that stay as they are now.`,
+  );
+  byId('hand-over-findings').replaceChildren(...found(findings));
 }
 
 /** Shows what is known of the copy while the title block is filled in. Answers how to stop. */
 function summarise(contents: Promise<OpenWorkbook>): () => void {
-  const working = byId("hand-over-working");
+  const working = byId('hand-over-working');
   let isWanted = true;
   let running: Running<CopySummary> | undefined;
 
   async function run(): Promise<void> {
     const open = await contents;
     if (!isWanted) return;
-    running = work("summary", open);
+    running = work('summary', open);
     const summary = await running.done;
     if (summary !== undefined) show(summary);
   }
 
-  for (const id of ["hand-over-live", "hand-over-values", "hand-over-findings"]) byId(id).replaceChildren();
+  for (const id of ['hand-over-live', 'hand-over-values', 'hand-over-findings']) byId(id).replaceChildren();
   working.hidden = false;
   run()
-    .catch((thrown: unknown) => byId("hand-over-live").append(messageOf(thrown)))
+    .catch((thrown: unknown) => byId('hand-over-live').append(messageOf(thrown)))
     .finally(() => {
       working.hidden = true;
     });
@@ -65,35 +71,40 @@ function summarise(contents: Promise<OpenWorkbook>): () => void {
 
 function prefill(form: HTMLFormElement, part: string): void {
   const field = (name: string) => form.elements.namedItem(name) as HTMLInputElement;
-  field("part").value ||= part;
+  field('part').value ||= part;
   const now = new Date();
-  field("date").value ||= [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((number) => String(number).padStart(2, "0")).join("-");
+  field('date').value ||= [now.getFullYear(), now.getMonth() + 1, now.getDate()].map(number => String(number).padStart(2, '0')).join('-');
 }
 
 function titleIn(form: HTMLFormElement): TitleBlock {
   const data = new FormData(form);
-  const text = (name: string) => String(data.get(name) ?? "").trim();
+  const text = (name: string) => String(data.get(name) ?? '').trim();
   return {
-    part: text("part"), number: text("number"), revision: text("revision"), date: text("date"),
-    status: STATUSES.find((status) => status === text("status")) ?? STATUSES[0],
-    madeBy: text("madeBy"), checkedBy: text("checkedBy"),
+    part: text('part'),
+    number: text('number'),
+    revision: text('revision'),
+    date: text('date'),
+    status: STATUSES.find(status => status === text('status')) ?? STATUSES[0],
+    madeBy: text('madeBy'),
+    checkedBy: text('checkedBy'),
   };
 }
 
-const paperIn = (form: HTMLFormElement): Paper => PAPERS.find((paper) => paper === new FormData(form).get("paper")) ?? PAPERS[0];
+const paperIn = (form: HTMLFormElement): Paper => PAPERS.find(paper => paper === new FormData(form).get('paper')) ?? PAPERS[0];
 
 export function handOver(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
-  const dialog = byId<HTMLDialogElement>("hand-over-dialog");
-  const form = byId<HTMLFormElement>("hand-over-form");
+  const dialog = byId<HTMLDialogElement>('hand-over-dialog');
+  const form = byId<HTMLFormElement>('hand-over-form');
   const choices = { status: STATUSES, paper: PAPERS };
-  for (const [name, words] of Object.entries(choices)) (form.elements.namedItem(name) as HTMLSelectElement).append(...words.map((word) => element("option", word)));
+  for (const [name, words] of Object.entries(choices))
+    (form.elements.namedItem(name) as HTMLSelectElement).append(...words.map(word => element('option', word)));
 
-  byId("hand-over-no").addEventListener("click", () => dialog.close());
+  byId('hand-over-no').addEventListener('click', () => dialog.close());
 
   function asked(): Promise<boolean> {
-    dialog.returnValue = "";
+    dialog.returnValue = '';
     dialog.showModal();
-    return new Promise((resolve) => whenClosed(dialog, (returnValue) => resolve(returnValue === "save")));
+    return new Promise(resolve => whenClosed(dialog, returnValue => resolve(returnValue === 'save')));
   }
 
   return async () => {
@@ -104,9 +115,9 @@ export function handOver(workbook: BenchWorkbook, say: (text: string) => void): 
     stopSummary();
     if (!isWanted) return;
     const title = titleIn(form);
-    const copy = await busy("Writing the copy …", work("handOver", { ...(await contents), title, paper: paperIn(form) }));
+    const copy = await busy('Writing the copy …', work('handOver', { ...(await contents), title, paper: paperIn(form) }));
     if (copy === undefined) return;
     const name = download(copy.bytes, `${title.part}-${title.revision}`);
-    say(`${name} is saved: ${count(copy.live, "value")} live, ${copy.asValues} as values`);
+    say(`${name} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);
   };
 }

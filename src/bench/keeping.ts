@@ -1,17 +1,30 @@
 // Opens the kept workbook or the demo, and keeps what the user changes.
-import type { BenchWorkbook } from "../hosts/bench/bench-workbook";
-import type { WorkbookPlan } from "../sheet/plan";
-import type { Selection } from "../sheet/port";
-import { ask } from "./ask";
-import { messageOf } from "./dom";
-import { downloadFile } from "./download";
-import { discardAside, forget, isOfAnotherTab, keep, keptText, markOf, onOtherTab, putAside, readKept, setAside, takeOver, type Aside } from "./kept-workbook";
-import { showNotices, type Notice } from "./notices";
+import type { BenchWorkbook } from '../hosts/bench/bench-workbook';
+import type { WorkbookPlan } from '../sheet/plan';
+import type { Selection } from '../sheet/port';
+import { ask } from './ask';
+import { messageOf } from './dom';
+import { downloadFile } from './download';
+import {
+  discardAside,
+  forget,
+  isOfAnotherTab,
+  keep,
+  keptText,
+  markOf,
+  onOtherTab,
+  putAside,
+  readKept,
+  setAside,
+  takeOver,
+  type Aside,
+} from './kept-workbook';
+import { showNotices, type Notice } from './notices';
 
 const pauseMs = 500;
 
 /** Stands where the mark of the demo would, for a workbook that did not start from it. */
-const elsewhere = "";
+const elsewhere = '';
 
 interface Keeping {
   start(): void;
@@ -27,17 +40,17 @@ export interface Demo {
   opened(): void;
 }
 
-const clock: Intl.DateTimeFormatOptions = { hour: "2-digit", minute: "2-digit" };
+const clock: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
 
 const sized = ({ length }: string): string => (length < 1000 ? `${length} characters` : `${Math.round(length / 1000)} thousand characters`);
 
 /** A workbook that this page cannot read is saved as the text that it is. */
 function saveText(text: string, name: string): void {
-  downloadFile(text, "application/json", `${name}.json`);
+  downloadFile(text, 'application/json', `${name}.json`);
 }
 
 async function discardIfAgreed(what: string, discard: () => void): Promise<void> {
-  if (await ask({ title: "Discard for good?", lines: [what, "Nothing brings it back."], yes: "Discard it", no: "Leave it" })) discard();
+  if (await ask({ title: 'Discard for good?', lines: [what, 'Nothing brings it back.'], yes: 'Discard it', no: 'Leave it' })) discard();
 }
 
 export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Keeping {
@@ -48,19 +61,23 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
   /** Why what stands in the store must not be overwritten. */
   let held: Notice | undefined;
 
-  const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? "" : " · the demo has changed since"}`);
+  const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? '' : ' · the demo has changed since'}`);
 
   function asideNotice(aside: Aside, index: number): Notice {
     const words = `A workbook that could not be opened was put aside (${sized(aside.text)}).`;
     return {
       words,
       choices: [
-        { words: "Save what was put aside", act: () => saveText(aside.text, `put aside ${index + 1}`) },
-        { words: "Discard it…", act: () => void discardIfAgreed(words, () => {
-          discardAside(aside);
-          hold(held);
-          save();
-        }) },
+        { words: 'Save what was put aside', act: () => saveText(aside.text, `put aside ${index + 1}`) },
+        {
+          words: 'Discard it…',
+          act: () =>
+            void discardIfAgreed(words, () => {
+              discardAside(aside);
+              hold(held);
+              save();
+            }),
+        },
       ],
     };
   }
@@ -74,25 +91,32 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
   const unopened = (words: string): Notice => ({
     words: `${words} It is left as it is, and what you change here is not kept in this browser.`,
     choices: [
-      { words: "Save it as a file", act: () => saveText(keptText(), "kept workbook") },
-      { words: "Discard it…", act: () => void discardIfAgreed(words, () => {
-        forget();
-        hold(undefined);
-        save();
-      }) },
+      { words: 'Save it as a file', act: () => saveText(keptText(), 'kept workbook') },
+      {
+        words: 'Discard it…',
+        act: () =>
+          void discardIfAgreed(words, () => {
+            forget();
+            hold(undefined);
+            save();
+          }),
+      },
     ],
   });
 
   const changedElsewhere: Notice = {
-    words: "The workbook was changed in another tab of this browser. What you change here is not kept until you choose.",
+    words: 'The workbook was changed in another tab of this browser. What you change here is not kept until you choose.',
     choices: [
-      { words: "Keep this one, discard the other", act() {
-        takeOver();
-        hold(undefined);
-        unsaved = true;
-        save();
-      } },
-      { words: "Open the other, discard this one", act: start },
+      {
+        words: 'Keep this one, discard the other',
+        act() {
+          takeOver();
+          hold(undefined);
+          unsaved = true;
+          save();
+        },
+      },
+      { words: 'Open the other, discard this one', act: start },
     ],
   };
 
@@ -102,12 +126,12 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
     try {
       if (held === undefined && isOfAnotherTab()) hold(changedElsewhere);
       if (held !== undefined) {
-        say("Not kept in this browser, for the reason below: use Save as .xlsx, or choose");
+        say('Not kept in this browser, for the reason below: use Save as .xlsx, or choose');
         return;
       }
       keep(workbook.snapshot(), startedFrom);
       unsaved = false;
-      sayKept(`Saved in this browser ${new Date().toLocaleTimeString("en-GB", clock)}`);
+      sayKept(`Saved in this browser ${new Date().toLocaleTimeString('en-GB', clock)}`);
     } catch (thrown) {
       say(`Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx`);
     }
@@ -119,9 +143,9 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
     timer = window.setTimeout(save, pauseMs);
   });
   onOtherTab(() => hold(changedElsewhere));
-  addEventListener("pagehide", save);
+  addEventListener('pagehide', save);
   // The browser then asks before it leaves what would be lost.
-  addEventListener("beforeunload", (event) => {
+  addEventListener('beforeunload', event => {
     save();
     if (unsaved || workbook.isTyping()) event.preventDefault();
   });
@@ -138,17 +162,23 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
   function openDamaged(why: string): void {
     const isAside = setAside();
     hold(isAside ? undefined : unopened(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`));
-    openDemo(isAside ? `The saved workbook could not be opened (${why}) and was put aside. This is the demo.` : "Demo workbook");
+    openDemo(isAside ? `The saved workbook could not be opened (${why}) and was put aside. This is the demo.` : 'Demo workbook');
   }
 
   function openKept(): void {
     const read = readKept();
-    if (read?.is === "damaged") return openDamaged(read.why);
-    if (read?.is !== "workbook") {
-      hold(read === null ? undefined : unopened("The workbook in this browser was saved by a newer version of this page: load the page anew to get that version."));
-      return openDemo("Demo workbook");
+    if (read?.is === 'damaged') return openDamaged(read.why);
+    if (read?.is !== 'workbook') {
+      hold(
+        read === null
+          ? undefined
+          : unopened('The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.'),
+      );
+      return openDemo('Demo workbook');
     }
-    const { kept: { workbook: snapshot, demo: from, keptAt } } = read;
+    const {
+      kept: { workbook: snapshot, demo: from, keptAt },
+    } = read;
     try {
       workbook.open(snapshot);
     } catch (thrown) {
@@ -158,7 +188,7 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
     unsaved = false;
     startedFrom = from;
     hold(undefined);
-    const when = keptAt === "" ? "" : ` ${new Date(keptAt).toLocaleString("en-GB", { day: "numeric", month: "short", ...clock })}`;
+    const when = keptAt === '' ? '' : ` ${new Date(keptAt).toLocaleString('en-GB', { day: 'numeric', month: 'short', ...clock })}`;
     sayKept(`Your workbook, as saved in this browser${when}`);
   }
 
@@ -167,7 +197,7 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
       openKept();
     } catch (thrown) {
       console.warn(thrown);
-      openDemo("This browser keeps nothing for this page. This is the demo.");
+      openDemo('This browser keeps nothing for this page. This is the demo.');
     }
   }
 
@@ -187,7 +217,7 @@ export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string)
       } catch {
         // Storage that is refused holds nothing either.
       }
-      openDemo("Demo workbook");
+      openDemo('Demo workbook');
     },
   };
 }

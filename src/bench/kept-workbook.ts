@@ -1,10 +1,10 @@
 // The workbook in the store of this browser, which all its tabs share, and those that could not be opened.
-import type { Snapshot } from "../hosts/bench/snapshot";
-import { format, readForm, type Kept, type Read } from "./kept-form";
+import type { Snapshot } from '../hosts/bench/snapshot';
+import { format, readForm, type Kept, type Read } from './kept-form';
 
-const key = "bosswright.workbook";
+const key = 'bosswright.workbook';
 /** The next ones have a number behind: a workbook that was put aside is never overwritten. */
-const asideKey = "bosswright.workbook.unreadable";
+const asideKey = 'bosswright.workbook.unreadable';
 
 /** What this tab has read or written last: another text in the store is from another tab. */
 let known: string | null = null;
@@ -33,7 +33,7 @@ export function forget(): void {
   known = null;
 }
 
-export const keptText = (): string => localStorage.getItem(key) ?? "";
+export const keptText = (): string => localStorage.getItem(key) ?? '';
 
 /** Moves a workbook that could not be opened out of the way. False if there is no room or the browser refuses: then it is left as it was. */
 export function setAside(): boolean {
@@ -65,8 +65,10 @@ export interface Aside {
 /** All that was put aside, in order; nothing where the browser refuses. */
 export function putAside(): Aside[] {
   try {
-    const keys = Object.keys(localStorage).filter((each) => each === asideKey || each.startsWith(`${asideKey}.`));
-    return keys.sort((a, b) => a.length - b.length || (a < b ? -1 : 1)).map((each) => ({ key: each, text: localStorage.getItem(each) ?? "" }));
+    const keys = Object.keys(localStorage).filter(each => each === asideKey || each.startsWith(`${asideKey}.`));
+    return keys
+      .sort((a, b) => a.length - b.length || (a < b ? -1 : 1))
+      .map(each => ({ key: each, text: localStorage.getItem(each) ?? '' }));
   } catch {
     return [];
   }
@@ -78,7 +80,7 @@ export function discardAside({ key: aside }: Aside): void {
 
 /** Tells when another tab has changed what is kept. */
 export function onOtherTab(listener: () => void): void {
-  addEventListener("storage", (event) => {
+  addEventListener('storage', event => {
     if (event.storageArea === localStorage && (event.key === key || event.key === null) && isOfAnotherTab()) listener();
   });
 }

@@ -1,21 +1,21 @@
 // What was read from a file, as sheets for the bench. A file from elsewhere says nothing of roles: what is computed looks computed.
-import type { ReadSheet, ReadWorkbook } from "../hosts/xlsx/read";
-import type { SheetPlan, WorkbookPlan } from "../sheet/plan";
+import type { ReadSheet, ReadWorkbook } from '../hosts/xlsx/read';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
 
 const narrowest = 9;
 const widest = 40;
 
-function widths(cells: ReadSheet["cells"]): number[] {
+function widths(cells: ReadSheet['cells']): number[] {
   const found: number[] = [];
   for (const { at, value } of cells) {
     const column = columnOf(at);
-    const needed = typeof value === "number" ? narrowest : String(value ?? "").length + 2;
+    const needed = typeof value === 'number' ? narrowest : String(value ?? '').length + 2;
     found[column] = Math.min(widest, Math.max(found[column] ?? narrowest, needed));
   }
   return Array.from(found, (width = narrowest) => width);
 }
 
-const columnOf = (at: string): number => [...at.replace(/\d/g, "")].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+const columnOf = (at: string): number => [...at.replace(/\d/g, '')].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 function sheetPlan({ name, cells }: ReadSheet): SheetPlan {
   const own = cells.filter(({ spilledFrom }) => spilledFrom === undefined);
@@ -24,7 +24,7 @@ function sheetPlan({ name, cells }: ReadSheet): SheetPlan {
     widths: widths(own),
     cells: own.map(({ at, value, formula }) => ({
       at,
-      role: formula === undefined ? "text" : "result",
+      role: formula === undefined ? 'text' : 'result',
       ...(value !== null && { value }),
       ...(formula !== undefined && { formula }),
     })),

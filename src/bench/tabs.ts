@@ -1,5 +1,5 @@
 // A row of tabs by the pattern that keyboards and screen readers know: arrows move and show, Tab leaves into what is shown.
-import { byId } from "./dom";
+import { byId } from './dom';
 
 export interface Tabs {
   /** The tab that is shown. */
@@ -13,7 +13,7 @@ export interface Tabs {
 export function tabs(listId: string, chosen: (tab: HTMLElement) => void): Tabs {
   const list = byId(listId);
   const all = [...list.querySelectorAll<HTMLElement>('[role="tab"]')];
-  const current = (): HTMLElement => all.find((tab) => tab.ariaSelected === "true") ?? list;
+  const current = (): HTMLElement => all.find(tab => tab.ariaSelected === 'true') ?? list;
 
   function mark(marked: HTMLElement): void {
     for (const tab of all) {
@@ -27,8 +27,8 @@ export function tabs(listId: string, chosen: (tab: HTMLElement) => void): Tabs {
     chosen(tab);
   }
 
-  for (const tab of all) tab.addEventListener("click", () => choose(tab));
-  list.addEventListener("keydown", (event) => {
+  for (const tab of all) tab.addEventListener('click', () => choose(tab));
+  list.addEventListener('keydown', event => {
     const here = all.indexOf(current());
     const next = { ArrowRight: here + 1, ArrowLeft: here - 1, Home: 0, End: -1 }[event.key];
     const tab = next === undefined ? undefined : all.at(next % all.length);
@@ -37,5 +37,5 @@ export function tabs(listId: string, chosen: (tab: HTMLElement) => void): Tabs {
     tab.focus();
     choose(tab);
   });
-  return { current, choose: (tabId) => choose(byId(tabId)), mark: (tabId) => mark(byId(tabId)) };
+  return { current, choose: tabId => choose(byId(tabId)), mark: tabId => mark(byId(tabId)) };
 }

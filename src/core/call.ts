@@ -13,7 +13,13 @@ export type Outcome = Answer<Cell | Cell[][]>;
 export function callCard(card: Card, args: readonly unknown[]): Outcome {
   try {
     const values = readArguments(card, args);
-    return { ok: true, value: finished(card.result, card.topic === 'Screws and standard data' ? naming(card.params[0]?.name ?? '', () => applied(card, values)) : applied(card, values)) };
+    return {
+      ok: true,
+      value: finished(
+        card.result,
+        card.topic === 'Screws and standard data' ? naming(card.params[0]?.name ?? '', () => applied(card, values)) : applied(card, values),
+      ),
+    };
   } catch (fault) {
     if (fault instanceof Refused) return asRefusal(fault);
     throw fault;
@@ -41,7 +47,13 @@ export function readArguments({ params }: Card, args: readonly unknown[]): unkno
 }
 
 /** One value beside lists of its group stands for every row. */
-function readBesideLists(param: Param, raw: unknown, earlier: Earlier, lists: ReadonlyMap<string, unknown>, params: readonly Param[]): unknown {
+function readBesideLists(
+  param: Param,
+  raw: unknown,
+  earlier: Earlier,
+  lists: ReadonlyMap<string, unknown>,
+  params: readonly Param[],
+): unknown {
   const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, earlier);
   if (param.kind.shape !== 'list' || value === undefined) return value;
   const rows = longest(params, lists, param.group);
@@ -69,7 +81,10 @@ function equalLists(params: readonly Param[], args: readonly unknown[]): Map<str
       lists.set(name, list.length <= 1 && list.every(isBlank) ? asList(raw)[0] : list.map(entry => [entry]));
       if (list.length <= 1) continue;
       if (first !== undefined && first.count !== list.length) {
-        throw wrongInput(`${first.name} has ${first.count} rows and ${name} has ${list.length}; give equal counts, or one value for all`, name);
+        throw wrongInput(
+          `${first.name} has ${first.count} rows and ${name} has ${list.length}; give equal counts, or one value for all`,
+          name,
+        );
       }
       first ??= { name, count: list.length };
     }

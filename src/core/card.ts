@@ -35,7 +35,13 @@ export interface Kind<T> {
  * refused: an error naming the argument. zero: the number 0. explicit: refused, zero must be written with its unit.
  * default: the given value, or that of an earlier parameter, or what an earlier parameter brings along. absent: the parameter has no value, and none is taken.
  */
-export type Blank = 'refused' | 'zero' | 'explicit' | 'absent' | { readonly default: number | string } | { readonly sameAs: string; readonly take?: (earlier: never) => unknown };
+export type Blank =
+  | 'refused'
+  | 'zero'
+  | 'explicit'
+  | 'absent'
+  | { readonly default: number | string }
+  | { readonly sameAs: string; readonly take?: (earlier: never) => unknown };
 
 export interface Param<T = unknown> {
   readonly name: string;
@@ -72,7 +78,9 @@ export interface Card {
   readonly kind: CardKind;
   readonly sources: readonly Source[];
   /** The result of a large table may be one of its rows, counted from 0. */
-  readonly example: { readonly args: readonly unknown[]; readonly result: unknown } | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
+  readonly example:
+    | { readonly args: readonly unknown[]; readonly result: unknown }
+    | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
   /** What a look-up reads; its formula is the worth of this. */
   readonly reads?: (...args: never[]) => readonly Reading[];
   /** Why the hand-over has no live plain formula, where it has none. */
@@ -113,8 +121,21 @@ export function card<A extends readonly unknown[]>(
 }
 
 /** The card of a look-up: what it reads is said once. */
-export function lookUp<A extends readonly unknown[]>(id: string, topic: Topic, params: Params<A>, reads: (...args: [...A]) => readonly Reading[], rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula' | 'reads'>): Card {
-  return { id, topic, params, formula: (...args: [...A]) => worthOf(reads(...args)), reads: reads as unknown as NonNullable<Card['reads']>, ...rest } as Card;
+export function lookUp<A extends readonly unknown[]>(
+  id: string,
+  topic: Topic,
+  params: Params<A>,
+  reads: (...args: [...A]) => readonly Reading[],
+  rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula' | 'reads'>,
+): Card {
+  return {
+    id,
+    topic,
+    params,
+    formula: (...args: [...A]) => worthOf(reads(...args)),
+    reads: reads as unknown as NonNullable<Card['reads']>,
+    ...rest,
+  } as Card;
 }
 
 export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];

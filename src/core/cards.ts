@@ -17,4 +17,21 @@ import { STACK_CARDS } from './tolerance/stack.cards';
 import { TOLERANCE_CARDS } from './tolerance/tolerance.cards';
 import { UNIT_CARDS } from './unit/unit.cards';
 
-export const CORE_CARDS: readonly Card[] = [...UNIT_CARDS, ...SCREW_CARDS, ...HOLE_CARDS, ...POSITION_CARDS, ...DRAFT_CARDS, ...BOSS_CARDS, ...RECESS_CARDS, ...ENGAGEMENT_CARDS, ...PULL_OUT_CARDS, ...TORQUE_CARDS, ...HOOP_CARDS, ...BOARD_CARDS, ...MOULD_CARDS, ...TOLERANCE_CARDS, ...STACK_CARDS, ...CHECK_CARDS];
+export const CORE_CARDS: readonly Card[] = [
+  ...UNIT_CARDS,
+  ...SCREW_CARDS,
+  ...HOLE_CARDS,
+  ...POSITION_CARDS,
+  ...DRAFT_CARDS,
+  ...BOSS_CARDS,
+  ...RECESS_CARDS,
+  ...ENGAGEMENT_CARDS,
+  ...PULL_OUT_CARDS,
+  ...TORQUE_CARDS,
+  ...HOOP_CARDS,
+  ...BOARD_CARDS,
+  ...MOULD_CARDS,
+  ...TOLERANCE_CARDS,
+  ...STACK_CARDS,
+  ...CHECK_CARDS,
+];

@@ -16,13 +16,17 @@ export const PI = Math.PI;
 
 export const sum = (list: readonly number[]): number => list.reduce((total, x) => total + x, 0);
 /** Sum over the rows of (a − b)²: half widths out of upper and lower deviations. */
-export const sumSquaredDifferences = (a: readonly number[], b: readonly number[]): number => a.reduce((total, x, i) => total + (x - (b[i] ?? 0)) ** 2, 0);
+export const sumSquaredDifferences = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((total, x, i) => total + (x - (b[i] ?? 0)) ** 2, 0);
 export const sumProducts = (a: readonly number[], b: readonly number[]): number => a.reduce((total, x, i) => total + x * (b[i] ?? 0), 0);
 /** Sums over the rows of a stack: a is the sensitivity, upper − lower the width of the tolerance. */
-export const sumWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number => a.reduce((total, x, i) => total + Math.abs(x) * ((upper[i] ?? 0) - (lower[i] ?? 0)), 0);
-export const sumSquaredWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number => a.reduce((total, x, i) => total + (x * ((upper[i] ?? 0) - (lower[i] ?? 0))) ** 2, 0);
+export const sumWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number =>
+  a.reduce((total, x, i) => total + Math.abs(x) * ((upper[i] ?? 0) - (lower[i] ?? 0)), 0);
+export const sumSquaredWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number =>
+  a.reduce((total, x, i) => total + (x * ((upper[i] ?? 0) - (lower[i] ?? 0))) ** 2, 0);
 /** How many rows have a width above 0. */
-export const countWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number => a.filter((x, i) => x * ((upper[i] ?? 0) - (lower[i] ?? 0)) !== 0).length;
+export const countWidths = (a: readonly number[], upper: readonly number[], lower: readonly number[]): number =>
+  a.filter((x, i) => x * ((upper[i] ?? 0) - (lower[i] ?? 0)) !== 0).length;
 /** Share of a normal distribution beyond z standard deviations. */
 export const normalTail = (z: number): number => erfc(z / Math.SQRT2) / 2;
 

@@ -32,7 +32,8 @@ const isKnown = (code: string): code is ErrorCode => KNOWN.includes(code);
 export const codeOf = ({ cellError }: CellError): ErrorCode => (isKnown(cellError) ? cellError : '#VALUE!');
 
 /** A code is named, in whatever language; no other text of the host is repeated. */
-export const errorName = ({ cellError }: CellError): string => (cellError === DATA_TYPE || /^#[\p{Lu}\d/_]{1,20}[!?]?$/u.test(cellError) ? cellError : 'an unknown error');
+export const errorName = ({ cellError }: CellError): string =>
+  cellError === DATA_TYPE || /^#[\p{Lu}\d/_]{1,20}[!?]?$/u.test(cellError) ? cellError : 'an unknown error';
 
 /** "is #DIV/0!", "holds #SPILL!": what stands behind the name of an argument or the number of a row. */
 export function errorWords(error: CellError): string {

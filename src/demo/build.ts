@@ -8,7 +8,12 @@ export const at = (column: number, row: number): string => `${letter(column)}${r
 const isFormula = (content: Cell): content is string => typeof content === 'string' && content.startsWith('=');
 
 export function cell(address: string, role: Role, content: Cell, format?: string): PlanCell {
-  return { at: address, role, ...(isFormula(content) ? { formula: content } : { value: content }), ...(format === undefined ? {} : { format }) };
+  return {
+    at: address,
+    role,
+    ...(isFormula(content) ? { formula: content } : { value: content }),
+    ...(format === undefined ? {} : { format }),
+  };
 }
 
 /** One row of cells from column A; undefined leaves a cell empty. */
@@ -21,7 +26,10 @@ export function row(rowNumber: number, roles: readonly Role[], contents: readonl
 
 /** A table that one formula fills: the formula, and the header cells beside it. */
 export function table(column: number, rowNumber: number, columns: number, formula: string, format?: string): PlanCell[] {
-  return [cell(at(column, rowNumber), 'result', formula, format), ...Array.from({ length: columns - 1 }, (_, i): PlanCell => ({ at: at(column + 1 + i, rowNumber), role: 'header' }))];
+  return [
+    cell(at(column, rowNumber), 'result', formula, format),
+    ...Array.from({ length: columns - 1 }, (_, i): PlanCell => ({ at: at(column + 1 + i, rowNumber), role: 'header' })),
+  ];
 }
 
 export type Input = readonly [name: string, value: Cell, unit: string, note: string];
@@ -52,12 +60,26 @@ export interface StepSheet {
 }
 
 /** Words over the whole width, one row each. */
-export function paragraphs(rowNumber: number, lines: readonly string[], role: Role = 'text'): { readonly list: PlanCell[]; readonly merged: string[] } {
-  return { list: lines.map((line, i) => cell(at(0, rowNumber + i), role, line)), merged: lines.map((_, i) => `A${rowNumber + i}:F${rowNumber + i}`) };
+export function paragraphs(
+  rowNumber: number,
+  lines: readonly string[],
+  role: Role = 'text',
+): { readonly list: PlanCell[]; readonly merged: string[] } {
+  return {
+    list: lines.map((line, i) => cell(at(0, rowNumber + i), role, line)),
+    merged: lines.map((_, i) => `A${rowNumber + i}:F${rowNumber + i}`),
+  };
 }
 
 /** What the sheet is about, inputs, then blocks of results with one formula a line. */
-export function stepSheet(title: string, note: string, inputs: readonly Input[], blocks: readonly Block[], format: (unit: string) => string = () => '0.00', lead: readonly string[] = []): StepSheet {
+export function stepSheet(
+  title: string,
+  note: string,
+  inputs: readonly Input[],
+  blocks: readonly Block[],
+  format: (unit: string) => string = () => '0.00',
+  lead: readonly string[] = [],
+): StepSheet {
   const inputHeader = 4 + (lead.length === 0 ? 0 : lead.length + 1);
   const firstInput = inputHeader + 1;
   const afterInputs = firstInput + inputs.length + 1;
@@ -81,7 +103,9 @@ export function stepSheet(title: string, note: string, inputs: readonly Input[],
     cell('A2', 'note', note),
     ...about.list,
     ...row(inputHeader, COLUMN_HEADS, ['Inputs', 'value', 'unit', '', '', 'note']),
-    ...inputs.flatMap(([name, value, unit, words], i) => row(firstInput + i, INPUT, [name, value, filled(unit), undefined, undefined, words])),
+    ...inputs.flatMap(([name, value, unit, words], i) =>
+      row(firstInput + i, INPUT, [name, value, filled(unit), undefined, undefined, words]),
+    ),
   ];
   const states: string[] = [];
   const merged = about.merged;
@@ -95,7 +119,9 @@ export function stepSheet(title: string, note: string, inputs: readonly Input[],
     }
     list.push(...row(r++, COLUMN_HEADS, [words === undefined ? heading : 'step', 'value', 'unit', '', '', 'note']));
     for (const [label, formula, unit, remark] of steps) {
-      list.push(...row(r, STEP, [label, refer(formula), filled(unit ?? ''), undefined, undefined, filled(remark ?? '')], format(unit ?? '')));
+      list.push(
+        ...row(r, STEP, [label, refer(formula), filled(unit ?? ''), undefined, undefined, filled(remark ?? '')], format(unit ?? '')),
+      );
       if (unit === undefined) merged.push(`B${r}:F${r}`);
       if (isStateFormula(formula)) states.push(`B${r}`);
       r++;

@@ -38,8 +38,16 @@ const SINGLE = BOSS + BOSS_ROWS + 2;
 
 const SINGLE_CHECKS: readonly (readonly [label: string, formula: string, note: string])[] = [
   ['relief depth, at least 0.5', `=ENCL.CHECK.MIN(${place('relief')},0.5)`, 'a limit downwards'],
-  ['slenderness, 3 to look, 5 to fail', `=ENCL.CHECK.MAX(${place('boss height')}/${place('boss OD')},5,3)`, 'pass up to look, look up to the limit, fail above'],
-  ['core pin, 6 to look, 8 to fail', `=ENCL.CHECK.MAX(${place('hole depth')}/${place('pilot')},8,6)`, 'hole depth ÷ pilot: every ratio says of what to what'],
+  [
+    'slenderness, 3 to look, 5 to fail',
+    `=ENCL.CHECK.MAX(${place('boss height')}/${place('boss OD')},5,3)`,
+    'pass up to look, look up to the limit, fail above',
+  ],
+  [
+    'core pin, 6 to look, 8 to fail',
+    `=ENCL.CHECK.MAX(${place('hole depth')}/${place('pilot')},8,6)`,
+    'hole depth ÷ pilot: every ratio says of what to what',
+  ],
   ['a cell that is still blank', `=ENCL.CHECK.MIN(C${FIRST},0.5)`, 'a blank is never a pass'],
 ];
 
@@ -60,17 +68,29 @@ const FIRST_WORD = LAST_SINGLE + 5;
 function cells(): PlanCell[] {
   return [
     cell('A1', 'title', 'Checks: rule, value, limit, remedy'),
-    cell('A2', 'note', 'One call checks a whole joint. A remedy is a change of one input that was tried and passes; where none does, the table says so.'),
+    cell(
+      'A2',
+      'note',
+      'One call checks a whole joint. A remedy is a change of one input that was tried and passes; where none does, the table says so.',
+    ),
     ...row(FIRST - 1, HEADER, ['One variant', 'value', 'unit']),
-    ...INPUTS.flatMap(([name, value, unit], i) => row(FIRST + i, ['label', 'input', 'unit'], [name, value, unit === '' ? undefined : unit])),
+    ...INPUTS.flatMap(([name, value, unit], i) =>
+      row(FIRST + i, ['label', 'input', 'unit'], [name, value, unit === '' ? undefined : unit]),
+    ),
     ...row(JOINT - 1, ['heading'], ['The whole joint']),
     ...table(0, JOINT, 7, `=ENCL.CHECK.JOINT(${VARIANT})`, '0.000'),
     ...row(BOSS - 1, ['heading'], ['The boss, with the rules that contradict each other at ordinary sizes']),
     ...table(0, BOSS, 7, `=ENCL.CHECK.BOSS(${VARIANT})`, '0.000'),
     ...row(SINGLE, ['heading'], ['Single values']),
     ...row(SINGLE + 1, ['header', 'header', 'header', 'header'], ['check', 'state', '', 'note']),
-    ...SINGLE_CHECKS.flatMap(([label, formula, note], i) => row(FIRST_SINGLE + i, ['label', 'result', 'text', 'note'], [label, formula, undefined, note])),
-    ...row(LAST_SINGLE + 1, ['label', 'result', 'text', 'note'], ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then look, then pass']),
+    ...SINGLE_CHECKS.flatMap(([label, formula, note], i) =>
+      row(FIRST_SINGLE + i, ['label', 'result', 'text', 'note'], [label, formula, undefined, note]),
+    ),
+    ...row(
+      LAST_SINGLE + 1,
+      ['label', 'result', 'text', 'note'],
+      ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then look, then pass'],
+    ),
     ...row(FIRST_WORD - 1, ['heading'], ['What a function says about a call']),
     ...WORDS.flatMap(([label, formula], i) => row(FIRST_WORD + i, ['label', 'result'], [label, formula])),
   ];
@@ -82,5 +102,9 @@ export const checksSheet: SheetPlan = {
   frozenRows: 1,
   cells: cells(),
   merged: WORDS.map((_, i) => `B${FIRST_WORD + i}:G${FIRST_WORD + i}`),
-  stateRanges: [`E${JOINT + 1}:E${JOINT + JOINT_ROWS - 1}`, `E${BOSS + 1}:E${BOSS + BOSS_ROWS - 1}`, `B${FIRST_SINGLE}:B${LAST_SINGLE + 1}`],
+  stateRanges: [
+    `E${JOINT + 1}:E${JOINT + JOINT_ROWS - 1}`,
+    `E${BOSS + 1}:E${BOSS + BOSS_ROWS - 1}`,
+    `B${FIRST_SINGLE}:B${LAST_SINGLE + 1}`,
+  ],
 };

@@ -7,13 +7,47 @@ import { guideSheet } from './guide-sheet';
 import { variantTable } from './variant-table';
 
 export const TITLE = 'Water-butt level gauge: a tall boss beside a wall';
-export const SENTENCE = 'Draft closes the gap beside a tall boss until the mould has a knife edge at its floor; hung from the lid, a short boss has room, a shallow hole and a screw that fits.';
+export const SENTENCE =
+  'Draft closes the gap beside a tall boss until the mould has a knife edge at its floor; hung from the lid, a short boss has room, a shallow hole and a screw that fits.';
 
-const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'boss height', 'pilot', 'hole', 'seat', 'relief', 'material', 'board', 'pilot held at', 'hole depth', 'bottom gap', 'outside draft'] as const;
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'wall',
+  'boss OD',
+  'boss height',
+  'pilot',
+  'hole',
+  'seat',
+  'relief',
+  'material',
+  'board',
+  'pilot held at',
+  'hole depth',
+  'bottom gap',
+  'outside draft',
+] as const;
 
 const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
-  screw: 'ST2.9', head: 'ISO 7049', end: 'flat', length: 13, wall: 2.5, 'boss OD': 6.4, 'boss height': 24, pilot: 2.4, hole: 3.2, seat: '0 mm', relief: 0.6, material: 'ABS', board: 1.6, 'pilot held at': 'mouth',
-  'hole depth': 24, 'bottom gap': 1, 'outside draft': 1,
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  end: 'flat',
+  length: 13,
+  wall: 2.5,
+  'boss OD': 6.4,
+  'boss height': 24,
+  pilot: 2.4,
+  hole: 3.2,
+  seat: '0 mm',
+  relief: 0.6,
+  material: 'ABS',
+  board: 1.6,
+  'pilot held at': 'mouth',
+  'hole depth': 24,
+  'bottom gap': 1,
+  'outside draft': 1,
 };
 
 const FROM_LID = { 'boss height': 13, 'hole depth': 13.75 } as const;
@@ -29,26 +63,71 @@ const variants = variantTable({
     ['C  board hung from the lid', FROM_LID],
     ['D  the same, thicker wall, slimmer boss', THICKER],
   ],
-  outputs: ['state', 'engagement ratio', 'hole depth needed', 'slenderness', 'pin ratio', 'sink ratio', 'boss OD root', 'pilot bottom', 'reason'],
+  outputs: [
+    'state',
+    'engagement ratio',
+    'hole depth needed',
+    'slenderness',
+    'pin ratio',
+    'sink ratio',
+    'boss OD root',
+    'pilot bottom',
+    'reason',
+  ],
 });
 
 const AXES = [5, 6.5, 6.5, 6.5];
 const HEAD = variants.next + 1;
-const HEADS = ['variant', 'axis to wall (mm)', 'wall draft (°)', 'boss fillet (mm)', 'wall fillet (mm)', 'flat asked (mm)', 'gap at the floor (mm)', 'flat left (mm)', 'steel', 'steel and joint'];
+const HEADS = [
+  'variant',
+  'axis to wall (mm)',
+  'wall draft (°)',
+  'boss fillet (mm)',
+  'wall fillet (mm)',
+  'flat asked (mm)',
+  'gap at the floor (mm)',
+  'flat left (mm)',
+  'steel',
+  'steel and joint',
+];
 
 /** The mould beside the boss; the joint of the same variant goes into its verdict. */
 function position(): PlanCell[] {
   const roles: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result'];
   return [
     cell(at(0, HEAD), 'heading', 'The mould steel between boss and side wall'),
-    ...row(HEAD + 1, HEADS.map((): Role => 'header'), HEADS),
+    ...row(
+      HEAD + 1,
+      HEADS.map((): Role => 'header'),
+      HEADS,
+    ),
     ...AXES.flatMap((axis, v) => {
       const r = HEAD + 2 + v;
       const steel = `=ENCL.BOSS.STEEL(B${r}-${variants.input('boss OD', v)}/2,${variants.input('boss height', v)},${variants.input('outside draft', v)},C${r})`;
       const whole = `=IF(I${r}="fail","fail",${variants.output('state', v)})`;
-      return row(r, roles, [`=${at(0, Number(/\d+/.exec(variants.input('screw', v))?.[0]))}`, axis, 1, 0.6, 0.8, 0.5, steel, `=ENCL.BOSS.FLAT(G${r},D${r},E${r})`, `=IF(ISNUMBER(H${r}),IF(H${r}<F${r},"fail","pass"),"not checked")`, whole], '0.00');
+      return row(
+        r,
+        roles,
+        [
+          `=${at(0, Number(/\d+/.exec(variants.input('screw', v))?.[0]))}`,
+          axis,
+          1,
+          0.6,
+          0.8,
+          0.5,
+          steel,
+          `=ENCL.BOSS.FLAT(G${r},D${r},E${r})`,
+          `=IF(ISNUMBER(H${r}),IF(H${r}<F${r},"fail","pass"),"not checked")`,
+          whole,
+        ],
+        '0.00',
+      );
     }),
-    cell(at(0, HEAD + 2 + AXES.length), 'note', 'The axis is measured at the free end of the boss; draft is per side. A flat narrower than asked is a knife edge that breaks (common practice): move the boss, or tie it to the wall with a rib.'),
+    cell(
+      at(0, HEAD + 2 + AXES.length),
+      'note',
+      'The axis is measured at the free end of the boss; draft is per side. A flat narrower than asked is a knife edge that breaks (common practice): move the boss, or tie it to the wall with a rib.',
+    ),
   ];
 }
 
@@ -90,10 +169,30 @@ const guide = guideSheet({
     [
       '1   First choice (variant A): tall boss, 5 mm from the wall',
       [
-        ['outside diameter at the root', '=ENCL.DRAFT.SIZE([boss OD],[tall boss],[outside draft],"grows")', 'mm', 'the boss is held at its free end and grows downwards'],
-        ['with the draft the wrong way', '=ENCL.DRAFT.SIZE([boss OD],[tall boss],[outside draft],"shrinks")', 'mm', 'a common slip: it hides what follows'],
-        ['gap at the floor', `=ENCL.BOSS.STEEL([axis to wall, first choice]-[boss OD]/2,[tall boss],${SIDE})`, 'mm', 'boss and wall lean into the gap'],
-        ['flat left between the fillets', '=ENCL.BOSS.FLAT([gap at the floor],[boss fillet],[wall fillet])', 'mm', 'negative: the fillets meet in a knife edge'],
+        [
+          'outside diameter at the root',
+          '=ENCL.DRAFT.SIZE([boss OD],[tall boss],[outside draft],"grows")',
+          'mm',
+          'the boss is held at its free end and grows downwards',
+        ],
+        [
+          'with the draft the wrong way',
+          '=ENCL.DRAFT.SIZE([boss OD],[tall boss],[outside draft],"shrinks")',
+          'mm',
+          'a common slip: it hides what follows',
+        ],
+        [
+          'gap at the floor',
+          `=ENCL.BOSS.STEEL([axis to wall, first choice]-[boss OD]/2,[tall boss],${SIDE})`,
+          'mm',
+          'boss and wall lean into the gap',
+        ],
+        [
+          'flat left between the fillets',
+          '=ENCL.BOSS.FLAT([gap at the floor],[boss fillet],[wall fillet])',
+          'mm',
+          'negative: the fillets meet in a knife edge',
+        ],
         ['steel stands', '=IF([flat left between the fillets]<[flat asked],"fail","pass")', '', 'fails: no flat is left'],
       ],
       ['At board level there is room. Over 24 mm the draft of boss and wall eats it up: the mould would have a blade that breaks.'],
@@ -106,7 +205,12 @@ const guide = guideSheet({
         ['slenderness', '=ENCL.BOSS.SLENDER([tall boss],[boss OD])', '', 'height ÷ outside diameter; 3 to look, 5 to fail'],
         ['slenderness is within bounds', '=ENCL.CHECK.MAX([tall boss]/[boss OD],5,3)', '', 'look: sources differ between 3 and 5'],
         ['core pin, cored to the floor', '=ENCL.PIN.RATIO([tall boss],[pilot])', '', 'depth ÷ diameter: far too long a pin'],
-        ['boss wall at the root', '=ENCL.BOSS.WALL([boss OD],[pilot],[tall boss],[outside draft],[hole draft])', 'mm', 'cored to the floor'],
+        [
+          'boss wall at the root',
+          '=ENCL.BOSS.WALL([boss OD],[pilot],[tall boss],[outside draft],[hole draft])',
+          'mm',
+          'cored to the floor',
+        ],
         ['boss wall ÷ wall', '=ENCL.BOSS.SINK([boss wall at the root],[wall])', '', 'as thick as the wall itself'],
       ],
       ['The steel is there now, but boss, pin and root are not what a moulder accepts. The height is the fault.'],
@@ -118,15 +222,47 @@ const guide = guideSheet({
         ['outside diameter at the root, short boss', '=ENCL.DRAFT.SIZE([boss OD],[short boss],[outside draft],"grows")', 'mm', ''],
         ['gap at the floor, short boss', `=ENCL.BOSS.STEEL([axis to wall, moved]-[boss OD]/2,[short boss],${SIDE})`, 'mm', ''],
         ['flat left, short boss', '=ENCL.BOSS.FLAT([gap at the floor, short boss],[boss fillet],[wall fillet])', 'mm', ''],
-        ['full thread: min, nominal, max, ±rss', '=ENCL.ENGAGEMENT.LIMITS([length],[screw]&" flat",[board],[board tolerance],[relief],[relief tolerance],[screw]&" flat")', '', 'mm; worst case first'],
+        [
+          'full thread: min, nominal, max, ±rss',
+          '=ENCL.ENGAGEMENT.LIMITS([length],[screw]&" flat",[board],[board tolerance],[relief],[relief tolerance],[screw]&" flat")',
+          '',
+          'mm; worst case first',
+        ],
         ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', '2 is asked'],
-        ['clears the bottom', '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",[board],[board tolerance]),[bottom gap])', '', ''],
-        ['pilot at the bottom', '=ENCL.HOLE.AT([pilot],[hole depth of the short boss],[hole draft])', 'mm', 'wider than the root of the screw'],
-        ['pilot at the bottom ÷ root', '=ENCL.HOLE.TIGHT([screw],[pilot],[hole depth of the short boss],[hole draft])', '', 'below 1 to look, below 0.97 it is likely to split'],
-        ['boss wall at the root, short boss', '=ENCL.BOSS.WALL([boss OD],[pilot],[short boss],[outside draft],[hole draft],[hole depth of the short boss])', 'mm', ''],
-        ['boss wall ÷ wall, short boss', '=ENCL.BOSS.SINK([boss wall at the root, short boss],[wall])', '', 'look: hidden face, a ring recess around the root takes the mass away'],
+        [
+          'clears the bottom',
+          '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",[board],[board tolerance]),[bottom gap])',
+          '',
+          '',
+        ],
+        [
+          'pilot at the bottom',
+          '=ENCL.HOLE.AT([pilot],[hole depth of the short boss],[hole draft])',
+          'mm',
+          'wider than the root of the screw',
+        ],
+        [
+          'pilot at the bottom ÷ root',
+          '=ENCL.HOLE.TIGHT([screw],[pilot],[hole depth of the short boss],[hole draft])',
+          '',
+          'below 1 to look, below 0.97 it is likely to split',
+        ],
+        [
+          'boss wall at the root, short boss',
+          '=ENCL.BOSS.WALL([boss OD],[pilot],[short boss],[outside draft],[hole draft],[hole depth of the short boss])',
+          'mm',
+          '',
+        ],
+        [
+          'boss wall ÷ wall, short boss',
+          '=ENCL.BOSS.SINK([boss wall at the root, short boss],[wall])',
+          '',
+          'look: hidden face, a ring recess around the root takes the mass away',
+        ],
       ],
-      ['Half the height: draft takes half as much, the pin is short, and one stock length fits. What remains is the thick root on a face that nobody sees.'],
+      [
+        'Half the height: draft takes half as much, the pin is short, and one stock length fits. What remains is the thick root on a face that nobody sees.',
+      ],
     ],
   ],
   judge: [

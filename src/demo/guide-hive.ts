@@ -6,13 +6,49 @@ import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Bee-hive weight display: no stock length fits';
-export const SENTENCE = 'No stock length of the first screw holds without bottoming, and its boss sinks; a thinner screw does both, and six of them hold more than four thick ones.';
+export const SENTENCE =
+  'No stock length of the first screw holds without bottoming, and its boss sinks; a thinner screw does both, and six of them hold more than four thick ones.';
 
-const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'pilot', 'hole', 'seat', 'relief', 'material', 'board', 'pilot held at', 'boss height', 'hole depth', 'bottom gap', 'face', 'pin limit'] as const;
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'wall',
+  'boss OD',
+  'pilot',
+  'hole',
+  'seat',
+  'relief',
+  'material',
+  'board',
+  'pilot held at',
+  'boss height',
+  'hole depth',
+  'bottom gap',
+  'face',
+  'pin limit',
+] as const;
 
 const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
-  screw: 'ST2.9', head: 'ISO 7049', end: 'flat', length: 9.5, wall: 2.6, 'boss OD': 5.8, pilot: 2.4, hole: 3.2, seat: '0 mm', relief: 0.6, material: 'PP', board: 1.6, 'pilot held at': 'mouth', 'boss height': 12,
-  'hole depth': 12.4, 'bottom gap': 1, face: 'show', 'pin limit': 6,
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  end: 'flat',
+  length: 9.5,
+  wall: 2.6,
+  'boss OD': 5.8,
+  pilot: 2.4,
+  hole: 3.2,
+  seat: '0 mm',
+  relief: 0.6,
+  material: 'PP',
+  board: 1.6,
+  'pilot held at': 'mouth',
+  'boss height': 12,
+  'hole depth': 12.4,
+  'bottom gap': 1,
+  face: 'show',
+  'pin limit': 6,
 };
 
 const THINNER = { screw: 'ST2.2', 'boss OD': 4.5, pilot: 1.8, hole: 2.5 } as const;
@@ -35,7 +71,8 @@ const TOLERANCE = '[board],[board tolerance]';
 const END = '[screw]&" "&[end]';
 const END_2 = '[screw of variant D]&" "&[end]';
 const limits = (end: string): string => `=ENCL.ENGAGEMENT.LIMITS([length],${end},${TOLERANCE},[relief],[relief tolerance],${end})`;
-const wallAtRoot = (od: string, pilot: string): string => `=ENCL.BOSS.WALL(${od},${pilot},[boss height],[outside draft],[hole draft],[hole depth])`;
+const wallAtRoot = (od: string, pilot: string): string =>
+  `=ENCL.BOSS.WALL(${od},${pilot},[boss height],[outside draft],[hole draft],[hole depth])`;
 
 const guide = guideSheet({
   title: TITLE,
@@ -77,19 +114,46 @@ const guide = guideSheet({
       [
         ['length below the board', '=ENCL.PENETRATION([length],[board])', 'mm', 'what a quick look counts on'],
         ['full thread: min, nominal, max, ±rss', limits(END), '', 'mm; worst case first'],
-        ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', 'against the ratio asked'],
-        ['holds', '=ENCL.CHECK.MIN([full thread: min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw]))', '', 'fails: relief, point and tolerances have eaten the rest'],
+        [
+          'full thread at worst case ÷ d',
+          '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])',
+          '',
+          'against the ratio asked',
+        ],
+        [
+          'holds',
+          '=ENCL.CHECK.MIN([full thread: min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw]))',
+          '',
+          'fails: relief, point and tolerances have eaten the rest',
+        ],
       ],
-      ['Nearly 8 mm of screw below the board look like enough. What holds is less: the relief, the point without full thread, a screw that is short and a board that is thick.'],
+      [
+        'Nearly 8 mm of screw below the board look like enough. What holds is less: the relief, the point without full thread, a screw that is short and a board that is thick.',
+      ],
     ],
     [
       '2   The next length, 13 mm (variant B)',
       [
-        ['room under the tip', `=ENCL.SCREW.BOTTOM([hole depth],"0 mm",[next length],${END},${TOLERANCE})`, 'mm', 'longest screw, thinnest board'],
-        ['clears the bottom', `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[next length],${END},${TOLERANCE}),[bottom gap])`, '', 'fails: less than the gap asked'],
-        ['any stock length?', `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],[relief],[relief tolerance],[end])`],
+        [
+          'room under the tip',
+          `=ENCL.SCREW.BOTTOM([hole depth],"0 mm",[next length],${END},${TOLERANCE})`,
+          'mm',
+          'longest screw, thinnest board',
+        ],
+        [
+          'clears the bottom',
+          `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[next length],${END},${TOLERANCE}),[bottom gap])`,
+          '',
+          'fails: less than the gap asked',
+        ],
+        [
+          'any stock length?',
+          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
+        ],
       ],
-      ['13 mm holds, and then it wants a deeper hole than the front allows. There is no stock length between them; a thicker screw (variant C) bottoms likewise.'],
+      [
+        '13 mm holds, and then it wants a deeper hole than the front allows. There is no stock length between them; a thicker screw (variant C) bottoms likewise.',
+      ],
     ],
     [
       '3   What the boss does to the front',
@@ -97,34 +161,83 @@ const guide = guideSheet({
         ['boss wall at the root', wallAtRoot('[boss OD]', '[pilot]'), 'mm', 'both drafts make it thicker there'],
         ['boss wall ÷ wall', '=ENCL.BOSS.SINK([boss wall at the root],[wall])', '', ''],
         ['no sink mark', '=ENCL.CHECK.MAX([boss wall at the root]/[wall],[sink limit])', '', 'fails: a mark on the face that is seen'],
-        ['wall that would satisfy both rules', '=INDEX(ENCL.BOSS.CONFLICT([screw],[wall],[pilot]),2,3)', 'mm', '2 d around the screw and 60 % of the wall'],
+        [
+          'wall that would satisfy both rules',
+          '=INDEX(ENCL.BOSS.CONFLICT([screw],[wall],[pilot]),2,3)',
+          'mm',
+          '2 d around the screw and 60 % of the wall',
+        ],
       ],
-      ['A longer screw would not have helped the second fault: a boss of 2 d around this screw is too thick for this wall. The two rules meet only in a thicker wall or with a thinner screw.'],
+      [
+        'A longer screw would not have helped the second fault: a boss of 2 d around this screw is too thick for this wall. The two rules meet only in a thicker wall or with a thinner screw.',
+      ],
     ],
     [
       '4   What is changed (variant D): ST2.2 × 9.5, boss 4.5 mm',
       [
         ['D: full thread, min, nominal, max, ±rss', limits(END_2), '', 'mm; a shorter point leaves more of the same length'],
-        ['full thread at worst case ÷ d, variant D', '=ENCL.ENGAGEMENT.RATIO([D: full thread, min, nominal, max, ±rss],[screw of variant D])', '', 'more thread, thinner screw'],
-        ['holds, variant D', '=ENCL.CHECK.MIN([D: full thread, min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw of variant D]))', '', ''],
-        ['clears the bottom, variant D', `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${END_2},${TOLERANCE}),[bottom gap])`, '', ''],
+        [
+          'full thread at worst case ÷ d, variant D',
+          '=ENCL.ENGAGEMENT.RATIO([D: full thread, min, nominal, max, ±rss],[screw of variant D])',
+          '',
+          'more thread, thinner screw',
+        ],
+        [
+          'holds, variant D',
+          '=ENCL.CHECK.MIN([D: full thread, min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw of variant D]))',
+          '',
+          '',
+        ],
+        [
+          'clears the bottom, variant D',
+          `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${END_2},${TOLERANCE}),[bottom gap])`,
+          '',
+          '',
+        ],
         ['boss wall at the root, variant D', wallAtRoot('[boss OD of variant D]', '[pilot of variant D]'), 'mm', ''],
         ['boss wall ÷ wall, variant D', '=ENCL.BOSS.SINK([boss wall at the root, variant D],[wall])', '', 'just inside the limit'],
         ['no sink mark, variant D', '=ENCL.CHECK.MAX([boss wall at the root, variant D]/[wall],[sink limit])', '', ''],
         ['core pin: depth ÷ diameter', '=ENCL.PIN.RATIO([hole depth],[pilot of variant D])', '', 'a long thin pin bends and runs hot'],
-        ['core pin to be looked at', '=ENCL.CHECK.MAX([hole depth]/[pilot of variant D],8,6)', '', 'look: the moulder decides; variant E is what he may agree to'],
+        [
+          'core pin to be looked at',
+          '=ENCL.CHECK.MAX([hole depth]/[pilot of variant D],8,6)',
+          '',
+          'look: the moulder decides; variant E is what he may agree to',
+        ],
       ],
-      ['Two d of a thin screw are less than two d of a thick one, so the same stock length now holds; its boss is thinner, so the front stays flat.'],
+      [
+        'Two d of a thin screw are less than two d of a thick one, so the same stock length now holds; its boss is thinner, so the front stays flat.',
+      ],
     ],
     [
       '5   Is it as strong?',
       [
-        ['thread cylinder of one screw', '=PI()*ENCL.SCREW.MAJOR([screw])*[full thread: min, nominal, max, ±rss]', 'mm²', 'π · d · full thread at worst case: compares, says nothing of newtons'],
-        ['thread cylinder of one screw, variant D', '=PI()*ENCL.SCREW.MAJOR([screw of variant D])*[D: full thread, min, nominal, max, ±rss]', 'mm²', ''],
+        [
+          'thread cylinder of one screw',
+          '=PI()*ENCL.SCREW.MAJOR([screw])*[full thread: min, nominal, max, ±rss]',
+          'mm²',
+          'π · d · full thread at worst case: compares, says nothing of newtons',
+        ],
+        [
+          'thread cylinder of one screw, variant D',
+          '=PI()*ENCL.SCREW.MAJOR([screw of variant D])*[D: full thread, min, nominal, max, ±rss]',
+          'mm²',
+          '',
+        ],
         ['all screws', '=[screws before]*[thread cylinder of one screw]', 'mm²', 'four'],
         ['all screws, variant D', '=[screws with variant D]*[thread cylinder of one screw, variant D]', 'mm²', 'six: more than before'],
-        ['pull-out of one screw (estimate)', '=ENCL.PULLOUT([screw],[full thread: min, nominal, max, ±rss],"PP")', 'N', 'PP by its family value, short-term, without a safety'],
-        ['pull-out of one screw, variant D (estimate)', '=ENCL.PULLOUT([screw of variant D],[D: full thread, min, nominal, max, ±rss],"PP")', 'N', ''],
+        [
+          'pull-out of one screw (estimate)',
+          '=ENCL.PULLOUT([screw],[full thread: min, nominal, max, ±rss],"PP")',
+          'N',
+          'PP by its family value, short-term, without a safety',
+        ],
+        [
+          'pull-out of one screw, variant D (estimate)',
+          '=ENCL.PULLOUT([screw of variant D],[D: full thread, min, nominal, max, ±rss],"PP")',
+          'N',
+          '',
+        ],
       ],
       ['One thin screw holds a little less than one thick one. Six of them hold more than four.'],
     ],

@@ -6,19 +6,91 @@ import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Classroom air monitor: lip, clamp and a drawing in inches';
-export const SENTENCE = 'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a wider gap and screwed bosses settle both.';
+export const SENTENCE =
+  'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a wider gap and screwed bosses settle both.';
 
 // ---- lip and clamp -------------------------------------------------------------------------------------------------
 
 const LIP = 5;
-const LIP_HEADS = ['lip gap', 'gap per side (mm)', 'lip ± (mm)', 'groove ± (mm)', 'shrink, part 1 (mm)', 'shrink, part 2 (mm)', 'wall (mm)', 'lip (mm)', 'gap, least (mm)', 'nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'skin left (mm)', 'state'];
-const LIP_ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result', 'result', 'result', 'result'];
-const LIPS: readonly (readonly [label: string, gapMm: number])[] = [['A  first choice', 0.05], ['B  wider', 0.15], ['C  wider still', 0.25]];
+const LIP_HEADS = [
+  'lip gap',
+  'gap per side (mm)',
+  'lip ± (mm)',
+  'groove ± (mm)',
+  'shrink, part 1 (mm)',
+  'shrink, part 2 (mm)',
+  'wall (mm)',
+  'lip (mm)',
+  'gap, least (mm)',
+  'nominal (mm)',
+  'gap, most (mm)',
+  'half spread, rss (mm)',
+  'gap, least by rss (mm)',
+  'skin left (mm)',
+  'state',
+];
+const LIP_ROLES: readonly Role[] = [
+  'label',
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+];
+const LIPS: readonly (readonly [label: string, gapMm: number])[] = [
+  ['A  first choice', 0.05],
+  ['B  wider', 0.15],
+  ['C  wider still', 0.25],
+];
 
 const CLAMP = LIP + LIPS.length + 5;
-const CLAMP_HEADS = ['board support', 'planned gap (mm)', 'height 1 ± (mm)', 'height 2 ± (mm)', 'parting line ± (mm)', 'board ± (mm)', 'limit (mm)', 'board (mm)', 'gap, least (mm)', 'nominal (mm)', 'gap, most (mm)', 'half spread, rss (mm)', 'gap, least by rss (mm)', 'gap, most by rss (mm)', 'state'];
-const CLAMP_ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result', 'result', 'result', 'result', 'result'];
-const CLAMPS: readonly (readonly [label: string, gapMm: number, mostMm: number])[] = [['A  clamped between halves', 0.1, 0.2], ['B  screwed to bosses', 0.5, 1]];
+const CLAMP_HEADS = [
+  'board support',
+  'planned gap (mm)',
+  'height 1 ± (mm)',
+  'height 2 ± (mm)',
+  'parting line ± (mm)',
+  'board ± (mm)',
+  'limit (mm)',
+  'board (mm)',
+  'gap, least (mm)',
+  'nominal (mm)',
+  'gap, most (mm)',
+  'half spread, rss (mm)',
+  'gap, least by rss (mm)',
+  'gap, most by rss (mm)',
+  'state',
+];
+const CLAMP_ROLES: readonly Role[] = [
+  'label',
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+  'result',
+];
+const CLAMPS: readonly (readonly [label: string, gapMm: number, mostMm: number])[] = [
+  ['A  clamped between halves', 0.1, 0.2],
+  ['B  screwed to bosses', 0.5, 1],
+];
 
 const fitsSheet: SheetPlan = {
   name: 'Lip and clamp',
@@ -28,31 +100,111 @@ const fitsSheet: SheetPlan = {
     cell('A1', 'title', 'Lip gap and board support side by side'),
     cell('A2', 'note', 'Worst case beside root sum square (rss). A negative gap: the lip rubs, the board is crushed.'),
     cell(`A${LIP - 1}`, 'heading', 'The lip: wall = outer skin + gap + lip + gap'),
-    ...row(LIP, LIP_HEADS.map((): Role => 'header'), LIP_HEADS),
+    ...row(
+      LIP,
+      LIP_HEADS.map((): Role => 'header'),
+      LIP_HEADS,
+    ),
     ...LIPS.flatMap(([label, gapMm], i) => {
       const r = LIP + 1 + i;
-      const contents: readonly (Cell | undefined)[] = [label, gapMm, 0.025, 0.025, 0.04, 0.04, 2.5, 1, `=ENCL.LIP.FIT(B${r},C${r},D${r},E${r}+F${r})`, undefined, undefined, `=ENCL.STACK.RSS(C${r}:F${r})`, `=B${r}-L${r}`, `=ENCL.LIP.SKIN(G${r},H${r},B${r},2)`, `=IF(ISNUMBER(I${r}),IF(I${r}<0,"fail","pass"),"not checked")`];
+      const contents: readonly (Cell | undefined)[] = [
+        label,
+        gapMm,
+        0.025,
+        0.025,
+        0.04,
+        0.04,
+        2.5,
+        1,
+        `=ENCL.LIP.FIT(B${r},C${r},D${r},E${r}+F${r})`,
+        undefined,
+        undefined,
+        `=ENCL.STACK.RSS(C${r}:F${r})`,
+        `=B${r}-L${r}`,
+        `=ENCL.LIP.SKIN(G${r},H${r},B${r},2)`,
+        `=IF(ISNUMBER(I${r}),IF(I${r}<0,"fail","pass"),"not checked")`,
+      ];
       return row(r, LIP_ROLES, contents, '0.000');
     }),
-    cell(`A${LIP + LIPS.length + 1}`, 'note', 'The largest gap is the step that an eye may see. Shrink scatter: 0.1 % over 40 mm, half the length, on each part.'),
+    cell(
+      `A${LIP + LIPS.length + 1}`,
+      'note',
+      'The largest gap is the step that an eye may see. Shrink scatter: 0.1 % over 40 mm, half the length, on each part.',
+    ),
     cell(`A${CLAMP - 1}`, 'heading', 'The board: clamped by two heights, or screwed to bosses with pillars that only stop it'),
-    ...row(CLAMP, CLAMP_HEADS.map((): Role => 'header'), CLAMP_HEADS),
+    ...row(
+      CLAMP,
+      CLAMP_HEADS.map((): Role => 'header'),
+      CLAMP_HEADS,
+    ),
     ...CLAMPS.flatMap(([label, gapMm, mostMm], i) => {
       const r = CLAMP + 1 + i;
-      const contents: readonly (Cell | undefined)[] = [label, gapMm, 0.1, 0.1, 0.05, 0.16, mostMm, '=ENCL.LENGTH.MM("0.062 in")', `=ENCL.BOARD.CLAMP(H${r}+B${r},C${r}+D${r}+E${r},H${r},F${r})`, undefined, undefined, `=ENCL.STACK.RSS(C${r}:F${r})`, `=B${r}-L${r}`, `=B${r}+L${r}`, `=IF(ISNUMBER(I${r}),IF(OR(I${r}<0,K${r}>G${r}),"fail","pass"),"not checked")`];
+      const contents: readonly (Cell | undefined)[] = [
+        label,
+        gapMm,
+        0.1,
+        0.1,
+        0.05,
+        0.16,
+        mostMm,
+        '=ENCL.LENGTH.MM("0.062 in")',
+        `=ENCL.BOARD.CLAMP(H${r}+B${r},C${r}+D${r}+E${r},H${r},F${r})`,
+        undefined,
+        undefined,
+        `=ENCL.STACK.RSS(C${r}:F${r})`,
+        `=B${r}-L${r}`,
+        `=B${r}+L${r}`,
+        `=IF(ISNUMBER(I${r}),IF(OR(I${r}<0,K${r}>G${r}),"fail","pass"),"not checked")`,
+      ];
       return row(r, CLAMP_ROLES, contents, '0.000');
     }),
-    cell(`A${CLAMP + CLAMPS.length + 1}`, 'note', 'Below 0 the board is crushed, above the limit it rattles (A) or is not stopped when the part falls (B).'),
+    cell(
+      `A${CLAMP + CLAMPS.length + 1}`,
+      'note',
+      'Below 0 the board is crushed, above the limit it rattles (A) or is not stopped when the part falls (B).',
+    ),
   ],
   stateRanges: [`O${LIP + 1}:O${LIP + LIPS.length}`, `O${CLAMP + 1}:O${CLAMP + CLAMPS.length}`],
 };
 
 // ---- the board screws ----------------------------------------------------------------------------------------------
 
-const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'pilot', 'hole', 'seat', 'relief', 'material', 'board', 'board tolerance', 'pilot held at', 'boss height', 'bottom gap'] as const;
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'wall',
+  'boss OD',
+  'pilot',
+  'hole',
+  'seat',
+  'relief',
+  'material',
+  'board',
+  'board tolerance',
+  'pilot held at',
+  'boss height',
+  'bottom gap',
+] as const;
 
 const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
-  screw: 'ST2.2', head: 'ISO 7049', end: 'flat', length: 6.5, wall: 2.5, 'boss OD': 4.4, pilot: 1.8, hole: 2.5, seat: '0 mm', relief: 0.6, material: 'ABS', board: '0.062 in', 'board tolerance': 0.16, 'pilot held at': 'mouth', 'boss height': 9, 'bottom gap': 0.5,
+  screw: 'ST2.2',
+  head: 'ISO 7049',
+  end: 'flat',
+  length: 6.5,
+  wall: 2.5,
+  'boss OD': 4.4,
+  pilot: 1.8,
+  hole: 2.5,
+  seat: '0 mm',
+  relief: 0.6,
+  material: 'ABS',
+  board: '0.062 in',
+  'board tolerance': 0.16,
+  'pilot held at': 'mouth',
+  'boss height': 9,
+  'bottom gap': 0.5,
 };
 
 const variants = variantTable({
@@ -71,7 +223,8 @@ const variants = variantTable({
 
 const LIP_TOLERANCES = '[lip tolerance],[groove tolerance]';
 const fit = (gap: string): string => `=ENCL.LIP.FIT(${gap},${LIP_TOLERANCES},[shrink scatter, part 1]+[shrink scatter, part 2])`;
-const clamp = (gap: string): string => `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],[board thickness],[board tolerance])`;
+const clamp = (gap: string): string =>
+  `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],[board thickness],[board tolerance])`;
 
 const guide = guideSheet({
   title: TITLE,
@@ -121,7 +274,12 @@ const guide = guideSheet({
       [
         ['gap: least, nominal, most', fit('[lip gap, first choice]'), '', 'mm per side at worst case'],
         ['goes in', '=IF([gap: least, nominal, most]<0,"fail","pass")', '', 'fails: the lip rubs'],
-        ['half spread as root sum square', '=ENCL.STACK.RSS([lip tolerance]:[shrink scatter, part 2])', 'mm', 'lip, groove, two scatters taken as independent'],
+        [
+          'half spread as root sum square',
+          '=ENCL.STACK.RSS([lip tolerance]:[shrink scatter, part 2])',
+          'mm',
+          'lip, groove, two scatters taken as independent',
+        ],
         ['least gap by root sum square', '=[lip gap, first choice]-[half spread as root sum square]', 'mm', 'below 0 as well'],
       ],
       ['Two parts shrink apart from each other, by a little more than the gap. At worst case nothing is left.'],
@@ -139,7 +297,12 @@ const guide = guideSheet({
       '4   The board, first choice: clamped between the halves',
       [
         ['clamp: least, nominal, most', clamp('[clamp gap, first choice]'), '', 'mm; negative: crushed'],
-        ['neither crushed nor loose', '=IF([clamp: least, nominal, most]<0,"fail","pass")', '', 'fails: crushed at one end, loose at the other'],
+        [
+          'neither crushed nor loose',
+          '=IF([clamp: least, nominal, most]<0,"fail","pass")',
+          '',
+          'fails: crushed at one end, loose at the other',
+        ],
       ],
       ['Two heights, a parting line and a board of ± 10 % vary by more than any gap that would hold the board.'],
     ],
@@ -154,10 +317,17 @@ const guide = guideSheet({
     [
       '6   Do the bosses touch before the rim?',
       [
-        ['gap at the rim when the bosses touch', '=ENCL.RIM.GAP([boss stack],[rim stack])', 'mm', 'negative: the rim touches first and the boss hangs in tension'],
+        [
+          'gap at the rim when the bosses touch',
+          '=ENCL.RIM.GAP([boss stack],[rim stack])',
+          'mm',
+          'negative: the rim touches first and the boss hangs in tension',
+        ],
         ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"look","pass")', '', 'look: such bosses crack after weeks'],
       ],
-      ['With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid and pulls at the boss.'],
+      [
+        'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid and pulls at the boss.',
+      ],
     ],
   ],
   judge: [

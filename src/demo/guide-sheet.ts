@@ -27,7 +27,13 @@ export function guideSheet({ title, sentence, scenario, inputs, blocks, judge, c
     name: 'Guide',
     widths: [44, 13, 11, 11, 11, 84],
     frozenRows: 1,
-    cells: [...list, cell(`A${next}`, 'heading', 'What is left to judge'), ...left.list, cell(`A${cautionRow - 1}`, 'heading', 'Cautions'), ...warned.list],
+    cells: [
+      ...list,
+      cell(`A${next}`, 'heading', 'What is left to judge'),
+      ...left.list,
+      cell(`A${cautionRow - 1}`, 'heading', 'Cautions'),
+      ...warned.list,
+    ],
     merged: [...merged, ...left.merged, ...warned.merged],
     stateRanges: states,
   };

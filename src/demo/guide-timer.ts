@@ -7,14 +7,29 @@ import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Stairwell light timer: a screw head beside copper';
-export const SENTENCE = 'A screw head, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The distance is yours, from your standard, reviewed.';
+export const SENTENCE =
+  'A screw head, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The distance is yours, from your standard, reviewed.';
 
-const NO_DISTANCE = 'The figure of 3 mm in this guide is made up to show the arithmetic. It is no electrical distance and no starting point for one: replace it with yours, or delete it and read not checked.';
-const REVIEW = 'Distances along and through air and insulation come from the standard that applies to your product, worked out and reviewed by a licensed person. Moisture, dirt, altitude and faults are outside this sheet.';
-const METAL = 'A metal screw that can be touched from outside and leads towards live parts is a question for that reviewer, whatever this sheet says.';
+const NO_DISTANCE =
+  'The figure of 3 mm in this guide is made up to show the arithmetic. It is no electrical distance and no starting point for one: replace it with yours, or delete it and read not checked.';
+const REVIEW =
+  'Distances along and through air and insulation come from the standard that applies to your product, worked out and reviewed by a licensed person. Moisture, dirt, altitude and faults are outside this sheet.';
+const METAL =
+  'A metal screw that can be touched from outside and leads towards live parts is a question for that reviewer, whatever this sheet says.';
 
 /** The copper around the board screws; each row is one choice. */
-const HEADS = ['board screw', 'screw', 'head', 'hole, max (mm)', 'shift of the board (mm)', 'copper from centre (mm)', 'asked (mm)', 'reach of the metal (mm)', 'margin (mm)', 'state'];
+const HEADS = [
+  'board screw',
+  'screw',
+  'head',
+  'hole, max (mm)',
+  'shift of the board (mm)',
+  'copper from centre (mm)',
+  'asked (mm)',
+  'reach of the metal (mm)',
+  'margin (mm)',
+  'state',
+];
 const ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result'];
 const ROWS: readonly (readonly [label: string, screw: string, holeMm: number, copperMm: number])[] = [
   ['A  first choice', 'M3', 3.5, 5.5],
@@ -30,24 +45,77 @@ const copperSheet: SheetPlan = {
   frozenRows: 1,
   cells: [
     cell('A1', 'title', 'Board screws and the copper beside them'),
-    cell('A2', 'note', 'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.'),
+    cell(
+      'A2',
+      'note',
+      'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.',
+    ),
     cell('A3', 'caution', NO_DISTANCE),
-    ...row(HEAD, HEADS.map((): Role => 'header'), HEADS),
+    ...row(
+      HEAD,
+      HEADS.map((): Role => 'header'),
+      HEADS,
+    ),
     ...ROWS.flatMap(([label, screw, holeMm, copperMm], i) => {
       const r = HEAD + 1 + i;
-      const contents: readonly Cell[] = [label, screw, 'ISO 7045', holeMm, 0.1, copperMm, 3, `=ENCL.BOARD.REACH(B${r}&" "&C${r},D${r},B${r},E${r})`, `=ENCL.BOARD.MARGIN(F${r},H${r},G${r})`, `=ENCL.CHECK.MIN(F${r}-H${r},G${r})`];
+      const contents: readonly Cell[] = [
+        label,
+        screw,
+        'ISO 7045',
+        holeMm,
+        0.1,
+        copperMm,
+        3,
+        `=ENCL.BOARD.REACH(B${r}&" "&C${r},D${r},B${r},E${r})`,
+        `=ENCL.BOARD.MARGIN(F${r},H${r},G${r})`,
+        `=ENCL.CHECK.MIN(F${r}-H${r},G${r})`,
+      ];
       return row(r, ROLES, contents, '0.00');
     }),
-    cell(`A${HEAD + ROWS.length + 2}`, 'note', 'C passes on distance and is the weakest of the screws. D keeps the strong screw and asks the board for one millimetre more.'),
+    cell(
+      `A${HEAD + ROWS.length + 2}`,
+      'note',
+      'C passes on distance and is the weakest of the screws. D keeps the strong screw and asks the board for one millimetre more.',
+    ),
   ],
   merged: ['A3:J3'],
   stateRanges: [`J${HEAD + 1}:J${HEAD + ROWS.length}`],
 };
 
-const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'pilot', 'hole', 'seat', 'relief', 'material', 'board plane', 'pilot held at', 'boss height', 'hole depth'] as const;
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'wall',
+  'boss OD',
+  'pilot',
+  'hole',
+  'seat',
+  'relief',
+  'material',
+  'board plane',
+  'pilot held at',
+  'boss height',
+  'hole depth',
+] as const;
 
 const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
-  screw: 'ST2.9', head: 'ISO 7049', end: 'cone', length: 16, wall: 3, 'boss OD': 5.4, pilot: 2.45, hole: 3.4, seat: 2, relief: 0.5, material: 'PC+ABS', 'board plane': 6, 'pilot held at': 'mouth', 'boss height': 12, 'hole depth': 12.5,
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  end: 'cone',
+  length: 16,
+  wall: 3,
+  'boss OD': 5.4,
+  pilot: 2.45,
+  hole: 3.4,
+  seat: 2,
+  relief: 0.5,
+  material: 'PC+ABS',
+  'board plane': 6,
+  'pilot held at': 'mouth',
+  'boss height': 12,
+  'hole depth': 12.5,
 };
 
 const variants = variantTable({
@@ -106,7 +174,9 @@ const guide = guideSheet({
         ['space is kept', clear('[copper]', '[reach of the metal]'), '', 'fails'],
         ['and without a figure of yours?', '=ENCL.REASON("BOARD.MARGIN",[copper],[reach of the metal],"")'],
       ],
-      ['The head alone leaves room. But the screw lies to one side of its hole, the hole is not where the drawing has it, and the standard asks for space beyond that.'],
+      [
+        'The head alone leaves room. But the screw lies to one side of its hole, the hole is not where the drawing has it, and the standard asks for space beyond that.',
+      ],
     ],
     [
       '2   A smaller screw',
@@ -124,20 +194,42 @@ const guide = guideSheet({
       '3   What is changed: the copper moves',
       [
         ['margin, copper moved', margin('[copper, moved]', '[reach of the metal]'), 'mm', 'M3 again'],
-        ['space is kept, copper moved', clear('[copper, moved]', '[reach of the metal]'), '', 'passes against the figure that was typed, and says no more than that'],
+        [
+          'space is kept, copper moved',
+          clear('[copper, moved]', '[reach of the metal]'),
+          '',
+          'passes against the figure that was typed, and says no more than that',
+        ],
         ['reach of the support', '=ENCL.BOARD.REACH([seat OD],[hole],[screw],[shift])', 'mm', 'no copper and no part under it'],
-        ['area for the board designer, Ø', '=ENCL.BOARD.KEEPOUT([screw]&" "&[head])', 'mm', '1.25 × head: a start value for layout, not for voltage'],
+        [
+          'area for the board designer, Ø',
+          '=ENCL.BOARD.KEEPOUT([screw]&" "&[head])',
+          'mm',
+          '1.25 × head: a start value for layout, not for voltage',
+        ],
       ],
       ['A track is cheaper to move than a screw is to weaken. Tell the board designer the reach before the board is laid out.'],
     ],
     [
       '4   The screws of the cover',
       [
-        ['room under the tip, long', '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, long],[cover screw],[cover seat],0.1)', 'mm', 'negative: it breaks through or jacks the cover open'],
-        ['room under the tip, next', '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, next],[cover screw],[cover seat],0.1)', 'mm', 'stays inside its blind hole'],
+        [
+          'room under the tip, long',
+          '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, long],[cover screw],[cover seat],0.1)',
+          'mm',
+          'negative: it breaks through or jacks the cover open',
+        ],
+        [
+          'room under the tip, next',
+          '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, next],[cover screw],[cover seat],0.1)',
+          'mm',
+          'stays inside its blind hole',
+        ],
         ['plastic under the hole', '=ENCL.HOLE.FLOOR([cover wall],[cover boss],[cover hole])', 'mm', 'between hole and outer face'],
       ],
-      ['A screw that can be touched from outside must stay in a blind hole. The sheet Variants sizes it: 16 mm bottoms, 9.5 mm does not hold, 13 mm does both.'],
+      [
+        'A screw that can be touched from outside must stay in a blind hole. The sheet Variants sizes it: 16 mm bottoms, 9.5 mm does not hold, 13 mm does both.',
+      ],
     ],
   ],
   judge: [

@@ -40,9 +40,19 @@ const BLOCKS: readonly Block[] = [
     [
       ['head diameter, max', '=ENCL.SCREW.HEAD.DIAMETER([screw],[head])', 'mm', 'what the recess must clear'],
       ['head height, max', '=ENCL.SCREW.HEAD.HEIGHT([screw],[head])', 'mm', 'not the diameter: the two are often mixed up'],
-      ['recess diameter at its floor', `=ENCL.RECESS.DIAMETER(${WITH_HEAD},[allowance])`, 'mm', 'the text "ST2.9 ISO 7049" reads the head from the table'],
+      [
+        'recess diameter at its floor',
+        `=ENCL.RECESS.DIAMETER(${WITH_HEAD},[allowance])`,
+        'mm',
+        'the text "ST2.9 ISO 7049" reads the head from the table',
+      ],
       ['recess depth', '=ENCL.RECESS.DEPTH([board plane],[seat])', 'mm', 'outer face to seat'],
-      ['recess diameter at the outer face', `=ENCL.RECESS.DIAMETER(${WITH_HEAD},[allowance],[board plane]-[seat],[recess draft])`, 'mm', 'wider by draft'],
+      [
+        'recess diameter at the outer face',
+        `=ENCL.RECESS.DIAMETER(${WITH_HEAD},[allowance],[board plane]-[seat],[recess draft])`,
+        'mm',
+        'wider by draft',
+      ],
       ['least depth, head 0.2 below the face', `=ENCL.RECESS.DEPTH.MIN(${WITH_HEAD},0.2)`, 'mm', 'the recess must be at least as deep'],
       ['head below the face', `=ENCL.RECESS.FLUSH([board plane]-[seat],${WITH_HEAD})`, 'mm', 'negative: proud'],
     ],
@@ -52,7 +62,12 @@ const BLOCKS: readonly Block[] = [
     [
       ['seat left by the recess', '=ENCL.RECESS.SEAT([board plane],3)', 'mm', 'with a recess 3 mm deep'],
       ['wall of an internal feature', '=ENCL.WALL.FEATURE([wall])', 'mm', '60 % of the wall, common practice'],
-      ['post around the recess', '=ENCL.BOSS.OD(5.6+[allowance],ENCL.WALL.FEATURE([wall]))', 'mm', 'recess 6.2, wall of a feature around it'],
+      [
+        'post around the recess',
+        '=ENCL.BOSS.OD(5.6+[allowance],ENCL.WALL.FEATURE([wall]))',
+        'mm',
+        'recess 6.2, wall of a feature around it',
+      ],
     ],
   ],
   [
@@ -62,11 +77,31 @@ const BLOCKS: readonly Block[] = [
       ['outside diameter at the root', '=ENCL.DRAFT.SIZE([boss OD],[boss height],[outside draft],"grows")', 'mm', 'held at the free end'],
       ['pilot by resin', '=ENCL.HOLE.PILOT([screw],[material])', 'mm', 'start value from the thread share of the resin'],
       ['thread share of the drawing value', '=ENCL.HOLE.THREAD.SHARE([screw],[pilot])', '', '1 = pilot at the root diameter'],
-      ['pilot at the bottom of the hole', '=ENCL.HOLE.AT([pilot],[hole depth],[hole draft])', 'mm', 'the pin that forms it is thickest at the mouth'],
-      ['pilot at the bottom ÷ root', '=ENCL.HOLE.TIGHT([screw],[pilot],[hole depth],[hole draft])', '', 'below 0.97 the boss is likely to split'],
+      [
+        'pilot at the bottom of the hole',
+        '=ENCL.HOLE.AT([pilot],[hole depth],[hole draft])',
+        'mm',
+        'the pin that forms it is thickest at the mouth',
+      ],
+      [
+        'pilot at the bottom ÷ root',
+        '=ENCL.HOLE.TIGHT([screw],[pilot],[hole depth],[hole draft])',
+        '',
+        'below 0.97 the boss is likely to split',
+      ],
       ['relief diameter', '=ENCL.HOLE.RELIEF([screw])', 'mm', 'major diameter + 0.2'],
-      ['boss wall at the root', '=ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth])', 'mm', 'both drafts make it thicker here'],
-      ['boss wall at the root ÷ wall', '=ENCL.BOSS.SINK(ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth]),[wall])', '', 'above 0.6 a sink mark is likely'],
+      [
+        'boss wall at the root',
+        '=ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth])',
+        'mm',
+        'both drafts make it thicker here',
+      ],
+      [
+        'boss wall at the root ÷ wall',
+        '=ENCL.BOSS.SINK(ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth]),[wall])',
+        '',
+        'above 0.6 a sink mark is likely',
+      ],
       ['slenderness', '=ENCL.BOSS.SLENDER([boss height],[boss OD])', '', 'height ÷ outside diameter'],
       ['plastic under the hole', '=ENCL.HOLE.FLOOR([wall],[boss height],[hole depth])', 'mm', ''],
     ],
@@ -78,22 +113,54 @@ const BLOCKS: readonly Block[] = [
       ['grip', `=ENCL.GRIP(${LAYERS})`, 'mm', 'seat and board'],
       ['length below the boss face', `=ENCL.PENETRATION([length],${LAYERS})`, 'mm', 'looks plenty, but not all of it holds'],
       ['full thread, nominal', `=ENCL.ENGAGEMENT([length],${LAYERS},[relief],${WITH_END})`, 'mm', 'less relief and point'],
-      ['full thread: min, nominal, max, ±rss', `=ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief tolerance],${WITH_END})`, '', 'mm; worst case first. rss: tolerances taken as independent'],
-      ['worst case ÷ d', `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief tolerance],${WITH_END}),1,1),[screw])`, '', '2 d is asked'],
+      [
+        'full thread: min, nominal, max, ±rss',
+        `=ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief tolerance],${WITH_END})`,
+        '',
+        'mm; worst case first. rss: tolerances taken as independent',
+      ],
+      [
+        'worst case ÷ d',
+        `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief tolerance],${WITH_END}),1,1),[screw])`,
+        '',
+        '2 d is asked',
+      ],
     ],
   ],
   [
     'Screw length',
     [
-      ['shortest length that passes', `=ENCL.SCREW.LENGTH.PICK([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`, 'mm', 'holds 2 d at worst case and does not bottom'],
-      ['least room under the tip', `=ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES})`, 'mm', 'negative: the screw jacks the joint open'],
-      ['room against the gap asked', `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`, '', 'pass, look, fail or not checked'],
+      [
+        'shortest length that passes',
+        `=ENCL.SCREW.LENGTH.PICK([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
+        'mm',
+        'holds 2 d at worst case and does not bottom',
+      ],
+      [
+        'least room under the tip',
+        `=ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES})`,
+        'mm',
+        'negative: the screw jacks the joint open',
+      ],
+      [
+        'room against the gap asked',
+        `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`,
+        '',
+        'pass, look, fail or not checked',
+      ],
     ],
   ],
 ];
 
-const { list, states, refer, next } = stepSheet('One joint, step by step', 'Change an input; every line below follows. Each result is one function call: select it to read what it does.', INPUTS, BLOCKS);
-const LENGTHS = refer(`=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`);
+const { list, states, refer, next } = stepSheet(
+  'One joint, step by step',
+  'Change an input; every line below follows. Each result is one function call: select it to read what it does.',
+  INPUTS,
+  BLOCKS,
+);
+const LENGTHS = refer(
+  `=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
+);
 
 export const jointSheet: SheetPlan = {
   name: 'Joint',

@@ -16,8 +16,14 @@ const WHAT = [
 
 /** What happens on the sheet Variants. */
 const STORY = [
-  ['A', 'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.'],
-  ['D', 'The next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.'],
+  [
+    'A',
+    'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.',
+  ],
+  [
+    'D',
+    'The next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.',
+  ],
   ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
   ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
 ] as const;
@@ -62,7 +68,12 @@ function cells(): PlanCell[] {
 
 const list = cells();
 const rowOf = (address: string): number => Number(address.slice(1));
-const wide = list.filter(({ at, role }) => at.startsWith('A') && (role === 'text' || role === 'caution') && !STATES.some(([state]) => list.find(c => c.at === at)?.value === state));
+const wide = list.filter(
+  ({ at, role }) =>
+    at.startsWith('A') &&
+    (role === 'text' || role === 'caution') &&
+    !STATES.some(([state]) => list.find(c => c.at === at)?.value === state),
+);
 const stateRows = list.filter(({ value }) => STATES.some(([state]) => state === value)).map(({ at }) => rowOf(at));
 
 export const readMeSheet: SheetPlan = {

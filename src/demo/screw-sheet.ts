@@ -7,7 +7,11 @@ export const screwSheet: SheetPlan = {
   frozenRows: 1,
   cells: [
     cell('A1', 'title', 'What is held about a screw'),
-    cell('A2', 'note', 'Values come from secondary copies of the standards or from memory, as the last column says. The standard itself governs.'),
+    cell(
+      'A2',
+      'note',
+      'Values come from secondary copies of the standards or from memory, as the last column says. The standard itself governs.',
+    ),
     cell('A4', 'label', 'screw'),
     cell('B4', 'input', 'ST2.9'),
     cell('A5', 'label', 'head'),

@@ -34,19 +34,34 @@ export function variantTable<Name extends string>({ title, names, common, list, 
   const result = asked + 1;
   const cells: PlanCell[] = [
     cell('A1', 'title', title),
-    cell('A2', 'note', 'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in the rows that are free.'),
+    cell(
+      'A2',
+      'note',
+      'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in the rows that are free.',
+    ),
     cell(at(0, HEADER - 1), 'heading', 'Variants'),
     cell(at(0, HEADER), 'header', 'variant'),
     ...names.map((name, i) => cell(at(i + 1, HEADER), 'header', name)),
   ];
   list.forEach(([label, changes], v) => {
     const values = { ...common, ...changes };
-    cells.push(cell(at(0, HEADER + 1 + v), 'label', label), ...names.map((name, i) => cell(at(i + 1, HEADER + 1 + v), 'input', values[name])));
+    cells.push(
+      cell(at(0, HEADER + 1 + v), 'label', label),
+      ...names.map((name, i) => cell(at(i + 1, HEADER + 1 + v), 'input', values[name])),
+    );
   });
   for (let r = HEADER + 1 + list.length; r <= last; r++) names.forEach((_, i) => cells.push(cell(at(i + 1, r), 'input', '')));
   cells.push(cell(at(0, asked - 1), 'heading', 'Results'), cell(at(0, asked), 'label', 'asked (change a name to ask for another)'));
   outputs.forEach((name, i) => cells.push(cell(at(i + 1, asked), 'input', name)));
-  cells.push(...table(1, result, outputs.length, `=ENCL.JOINT.TABLE(${at(1, HEADER)}:${at(names.length, last)},${at(1, asked)}:${at(outputs.length, asked)})`, '0.00'));
+  cells.push(
+    ...table(
+      1,
+      result,
+      outputs.length,
+      `=ENCL.JOINT.TABLE(${at(1, HEADER)}:${at(names.length, last)},${at(1, asked)}:${at(outputs.length, asked)})`,
+      '0.00',
+    ),
+  );
   for (let v = 0; v < list.length + SPARE; v++) {
     const source = at(0, HEADER + 1 + v);
     cells.push(cell(at(0, result + 1 + v), 'label', `=IF(${source}="","",${source})`));

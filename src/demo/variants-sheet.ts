@@ -2,11 +2,46 @@ import type { Cell } from '../core/kinds';
 import type { SheetPlan } from '../sheet/plan';
 import { variantsSheetOf, variantTable } from './variant-table';
 
-const NAMES = ['screw', 'head', 'end', 'length', 'wall', 'boss OD', 'pilot', 'hole', 'seat', 'relief', 'material', 'board plane', 'board', 'allowance', 'pilot held at', 'boss height', 'hole depth', 'bottom gap'] as const;
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'wall',
+  'boss OD',
+  'pilot',
+  'hole',
+  'seat',
+  'relief',
+  'material',
+  'board plane',
+  'board',
+  'allowance',
+  'pilot held at',
+  'boss height',
+  'hole depth',
+  'bottom gap',
+] as const;
 
 const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
-  screw: 'ST2.9', head: 'ISO 7049', end: 'cone', length: 13, wall: 2.5, 'boss OD': 6.4, pilot: 2.4, hole: 3.4, seat: 2.5, relief: 0.8, material: 'ABS', 'board plane': 5.5, board: 1.6, allowance: 0.6,
-  'pilot held at': 'mouth', 'boss height': 14, 'hole depth': 14.75, 'bottom gap': 1,
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  end: 'cone',
+  length: 13,
+  wall: 2.5,
+  'boss OD': 6.4,
+  pilot: 2.4,
+  hole: 3.4,
+  seat: 2.5,
+  relief: 0.8,
+  material: 'ABS',
+  'board plane': 5.5,
+  board: 1.6,
+  allowance: 0.6,
+  'pilot held at': 'mouth',
+  'boss height': 14,
+  'hole depth': 14.75,
+  'bottom gap': 1,
 };
 
 const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<(typeof NAMES)[number], Cell>>])[] = [
@@ -28,4 +63,7 @@ const variants = variantTable({
   outputs: ['state', 'engagement min', 'engagement ratio', 'hole depth needed', 'sink ratio', 'reason'],
 });
 
-export const variantsSheet: SheetPlan = variantsSheetOf(variants, [33, 11, 15, 16, 18, 11, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12]);
+export const variantsSheet: SheetPlan = variantsSheetOf(
+  variants,
+  [33, 11, 15, 16, 18, 11, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12],
+);

@@ -73,7 +73,8 @@ function frameOf(widthPx: number, namePx: number, behindPx: number, largest: num
   return { widthPx, barX, barEnd, scale: (barEnd - barX) / largest };
 }
 
-const nameText = (name: string, { barX }: Frame, y: number): Markup => text(fitted(name, barX - MARGIN_PX - 10, 12), [barX - 10, y], { anchor: 'end' });
+const nameText = (name: string, { barX }: Frame, y: number): Markup =>
+  text(fitted(name, barX - MARGIN_PX - 10, 12), [barX - 10, y], { anchor: 'end' });
 
 const bar = (className: string, { barX, scale }: Frame, y: number, value: number): Markup | undefined =>
   value <= 0 ? undefined : el('rect', { class: className, x: barX, y, width: value * scale, height: BAR_PX });
@@ -81,18 +82,29 @@ const bar = (className: string, { barX, scale }: Frame, y: number, value: number
 /** Ticks at 1, 2, 5 … so that they stand apart. */
 function axis({ barX, barEnd, scale }: Frame, top: number, bottom: number, label: (value: number) => string, factor: number): Child[] {
   const largest = (barEnd - barX) / scale;
-  const step = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 1000, 1e4, 1e5, 1e6].map(nice => nice * factor).find(nice => nice * scale >= 44) ?? largest;
+  const step =
+    [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 1000, 1e4, 1e5, 1e6].map(nice => nice * factor).find(nice => nice * scale >= 44) ?? largest;
   const count = Math.floor(largest / step + 1e-9);
   return Array.from({ length: count + 1 }, (_, i) => {
     const x = barX + i * step * scale;
-    return [line('bw-grid', [x, top], [x, bottom]), text(label(i * step), [x, top - 6], { anchor: 'middle', className: 'bw-small bw-quiet' })];
+    return [
+      line('bw-grid', [x, top], [x, bottom]),
+      text(label(i * step), [x, top - 6], { anchor: 'middle', className: 'bw-small bw-quiet' }),
+    ];
   });
 }
 
 function chart(title: string, description: string, widthPx: number, heightPx: number, content: readonly Child[]): string {
   return el(
     'svg',
-    { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${px(heightPx)}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      viewBox: `0 0 ${px(widthPx)} ${px(heightPx)}`,
+      width: widthPx,
+      height: heightPx,
+      role: 'img',
+      class: 'bw-figure',
+    },
     el('title', {}, title),
     el('desc', {}, description),
     style(),
@@ -127,10 +139,14 @@ function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: numbe
   const stateX = widthPx - MARGIN_PX - STATE_PX + 6;
   const stateY = top + (isAbove ? 12 : 20);
   return [
-    isAbove ? text(fitted(row.name, stateX - 20 - MARGIN_PX, 12), [MARGIN_PX, top + 12], { className: 'bw-halo' }) : nameText(row.name, frame, top + 20),
+    isAbove
+      ? text(fitted(row.name, stateX - 20 - MARGIN_PX, 12), [MARGIN_PX, top + 12], { className: 'bw-halo' })
+      : nameText(row.name, frame, top + 20),
     bar('bw-worst-bar', frame, barTop + 4, row.worstRatio ?? 0),
     bar('bw-nominal-bar', frame, barTop + 4 + BAR_PX + 3, row.nominalRatio ?? 0),
-    askedX === undefined ? undefined : ['bw-casing', 'bw-asked'].map(className => line(className, [askedX, barTop], [askedX, barTop + VARIANT_ROW_PX - 6])),
+    askedX === undefined
+      ? undefined
+      : ['bw-casing', 'bw-asked'].map(className => line(className, [askedX, barTop], [askedX, barTop + VARIANT_ROW_PX - 6])),
     value(row.worstRatio, barTop + 13.5),
     value(row.nominalRatio, barTop + 27.5),
     mark(row.state, [stateX, stateY - 4]),
@@ -139,7 +155,10 @@ function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: numbe
 }
 
 function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
-  const entry = (words: string, at: number, y: number, sample: Child): Child[] => [sample, text(words, [at + 32, y + 9], { className: 'bw-small' })];
+  const entry = (words: string, at: number, y: number, sample: Child): Child[] => [
+    sample,
+    text(words, [at + 32, y + 9], { className: 'bw-small' }),
+  ];
   const [askedX, askedTop] = isNarrow ? [x, top + KEY_LINE_PX] : [x + 262, top];
   return [
     ...entry('full thread, worst', x, top, el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
@@ -158,7 +177,10 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const top = TOP_PX + (isNarrow ? KEY_LINE_PX : 0);
   const rowPx = VARIANT_ROW_PX + (isNarrow ? NAME_LINE_PX : 0);
   const bottom = top + rows.length * rowPx;
-  const said = rows.map(row => `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`);
+  const said = rows.map(
+    row =>
+      `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`,
+  );
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
     ...variantKey(36, MARGIN_PX, isNarrow),
     ...axis(frame, top - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),
@@ -178,13 +200,25 @@ export function stackChartSvg(shares: readonly StackShare[], { widthPx = DEFAULT
   const rowPx = SHARE_ROW_PX + (isAbove ? NAME_LINE_PX : 0);
   const bottom = SHARE_TOP_PX + shares.length * rowPx;
   const said = shares.map(({ name, share }) => `${name} ${percent(share)}`);
-  return chart('Share of each link in the spread', shares.length === 0 ? 'No link.' : `${said.join('; ')}.`, frame.widthPx, bottom + MARGIN_PX, [
-    ...axis(frame, SHARE_TOP_PX - 2, bottom, value => `${shown(100 * value, 0)} %`, 0.01),
-    ...shares.map(({ name, share }, i) => {
-      const top = SHARE_TOP_PX + i * rowPx + 5;
-      const y = isAbove ? top + NAME_LINE_PX : top;
-      const named = isAbove ? text(fitted(name, widthPx - 2 * MARGIN_PX, 12), [MARGIN_PX, top + 10], { className: 'bw-halo' }) : nameText(name, frame, y + 10);
-      return [named, bar('bw-nominal-bar', frame, y, share ?? 0), text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' })];
-    }),
-  ]);
+  return chart(
+    'Share of each link in the spread',
+    shares.length === 0 ? 'No link.' : `${said.join('; ')}.`,
+    frame.widthPx,
+    bottom + MARGIN_PX,
+    [
+      ...axis(frame, SHARE_TOP_PX - 2, bottom, value => `${shown(100 * value, 0)} %`, 0.01),
+      ...shares.map(({ name, share }, i) => {
+        const top = SHARE_TOP_PX + i * rowPx + 5;
+        const y = isAbove ? top + NAME_LINE_PX : top;
+        const named = isAbove
+          ? text(fitted(name, widthPx - 2 * MARGIN_PX, 12), [MARGIN_PX, top + 10], { className: 'bw-halo' })
+          : nameText(name, frame, y + 10);
+        return [
+          named,
+          bar('bw-nominal-bar', frame, y, share ?? 0),
+          text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' }),
+        ];
+      }),
+    ],
+  );
 }

@@ -19,7 +19,11 @@ export function spread(wished: readonly number[], pitch: number): number[] {
   const blocks: { sum: number; count: number }[] = [];
   wished.forEach((wish, i) => {
     let block = { sum: wish - i * pitch, count: 1 };
-    for (let last = blocks[blocks.length - 1]; last !== undefined && last.sum / last.count >= block.sum / block.count; last = blocks[blocks.length - 1]) {
+    for (
+      let last = blocks[blocks.length - 1];
+      last !== undefined && last.sum / last.count >= block.sum / block.count;
+      last = blocks[blocks.length - 1]
+    ) {
       block = { sum: block.sum + last.sum, count: block.count + last.count };
       blocks.pop();
     }
@@ -37,7 +41,10 @@ const ROUNDS = 12;
 
 /** Labels and leader starts of one column, in the order of the entries; entries come sorted by `best`. */
 export function placed(entries: readonly Entry[], pitch: number, top: number, bottom: number): Placed[] {
-  const free = spread(entries.map(({ best }) => best), pitch);
+  const free = spread(
+    entries.map(({ best }) => best),
+    pitch,
+  );
   const spare = Math.max(top, bottom - (entries.length - 1) * pitch);
   const labels = free.map((label, i) => within(label - i * pitch, top, spare) + i * pitch);
   const anchors = entries.map(({ best }) => best);

@@ -21,7 +21,8 @@ const PLACES: Readonly<Record<string, Where>> = {
   'screw passes the hole': ({ headHalf: h }) => h && [h.holeR, (h.boreFrom + h.plane) / 2],
   'a standard length exists': ({ screw: s }) => s && [0, s.bearing - 0.3 * s.headHeight],
   'thread holds at the mouth': ({ threadHalf: t }) => t && [t.pilotAt(t.relief), t.relief],
-  'pilot not too tight at the tip': shape => shape.threadHalf && [shape.threadHalf.pilotAt(deepest(shape)), Math.min(deepest(shape), shape.threadHalf.holeBottom)],
+  'pilot not too tight at the tip': shape =>
+    shape.threadHalf && [shape.threadHalf.pilotAt(deepest(shape)), Math.min(deepest(shape), shape.threadHalf.holeBottom)],
   engagement: ({ threadHalf: t, screw: s }) => t && s && [(t.odR + s.screw.majorMaxMm / 2) / 2, t.relief + s.screw.nominalMm],
   'screw does not bottom': ({ threadHalf: t }) => t && [(t.pilotAt(t.holeBottom) + t.odR) / 2, t.holeBottom],
   'board free on the sleeve': ({ headHalf: h, board: b }) => h && b && [h.sleeveR ?? h.holeR, (b.top + b.bottom) / 2],
@@ -46,7 +47,17 @@ export function numbered(findings: readonly Finding[]): Numbered[] {
 }
 
 const STEP_PX = 2 * MARK_PX + 6;
-const AROUND: readonly Point[] = [[0, 0], [0, STEP_PX], [STEP_PX, 0], [0, -STEP_PX], [-STEP_PX, 0], [STEP_PX, STEP_PX], [-STEP_PX, STEP_PX], [0, 2 * STEP_PX], [0, -2 * STEP_PX]];
+const AROUND: readonly Point[] = [
+  [0, 0],
+  [0, STEP_PX],
+  [STEP_PX, 0],
+  [0, -STEP_PX],
+  [-STEP_PX, 0],
+  [STEP_PX, STEP_PX],
+  [-STEP_PX, STEP_PX],
+  [0, 2 * STEP_PX],
+  [0, -2 * STEP_PX],
+];
 
 /** Marks never stand on each other: the next free place around the spot is taken. */
 export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[]): Markup[] {
@@ -56,7 +67,10 @@ export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[])
     if (place === undefined) return [];
     const [x, y] = at(view, place);
     const spots = AROUND.map(([dx, dy]): Point => [x + dx, y + dy]);
-    const spot = spots.find(([sx, sy]) => taken.every(([tx, ty]) => Math.abs(sx - tx) >= STEP_PX || Math.abs(sy - ty) >= STEP_PX)) ?? [x, y];
+    const spot = spots.find(([sx, sy]) => taken.every(([tx, ty]) => Math.abs(sx - tx) >= STEP_PX || Math.abs(sy - ty) >= STEP_PX)) ?? [
+      x,
+      y,
+    ];
     taken.push(spot);
     return mark(state, spot, number);
   });
@@ -76,7 +90,11 @@ export function findingList(list: readonly Numbered[], x: number, top: number, w
     const lines = wrapped(sentence(finding), widthPx - 62, 12);
     const first = y + 12;
     y += Math.max(26, lines.length * LINE_PX + 8);
-    return [...mark(state, [x + 12, first - 3], number), text(state, [x + 28, first + 1], { className: 'bw-strong' }), ...lines.map((words, i) => text(words, [x + 62, first + 1 + i * LINE_PX]))];
+    return [
+      ...mark(state, [x + 12, first - 3], number),
+      text(state, [x + 28, first + 1], { className: 'bw-strong' }),
+      ...lines.map((words, i) => text(words, [x + 62, first + 1 + i * LINE_PX])),
+    ];
   });
   return { markup, bottom: y };
 }

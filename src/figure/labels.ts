@@ -40,7 +40,17 @@ const ARROW_PX = 8;
 
 /** Dimension lines packed from the shortest outwards, so that long ones stand outside short ones. */
 export function columnsOf(dimensions: readonly Dimension[], beside: 'thread' | 'part'): Map<Dimension, number> {
-  const spans = dimensions.flatMap(dimension => (dimension.place?.side === 'right' && dimension.place.beside === beside ? [{ dimension, low: Math.min(dimension.place.from[1], dimension.place.to[1]), high: Math.max(dimension.place.from[1], dimension.place.to[1]) }] : []));
+  const spans = dimensions.flatMap(dimension =>
+    dimension.place?.side === 'right' && dimension.place.beside === beside
+      ? [
+          {
+            dimension,
+            low: Math.min(dimension.place.from[1], dimension.place.to[1]),
+            high: Math.max(dimension.place.from[1], dimension.place.to[1]),
+          },
+        ]
+      : [],
+  );
   const taken: { low: number; high: number }[][] = [];
   const columns = new Map<Dimension, number>();
   for (const { dimension, low, high } of spans.sort((a, b) => a.high - a.low - (b.high - b.low))) {
@@ -54,7 +64,10 @@ export function columnsOf(dimensions: readonly Dimension[], beside: 'thread' | '
 
 function arrow([x, y]: Point, [dx, dy]: readonly [number, number]): Markup {
   const [w, l] = [2.1, ARROW_PX];
-  return el('path', { class: 'bw-solid', d: `M${px(x)} ${px(y)}L${px(x + l * dx - w * dy)} ${px(y + l * dy + w * dx)}L${px(x + l * dx + w * dy)} ${px(y + l * dy - w * dx)}Z` });
+  return el('path', {
+    class: 'bw-solid',
+    d: `M${px(x)} ${px(y)}L${px(x + l * dx - w * dy)} ${px(y + l * dy + w * dx)}L${px(x + l * dx + w * dy)} ${px(y + l * dy - w * dx)}Z`,
+  });
 }
 
 const dot = ([x, y]: Point): Markup => el('circle', { class: 'bw-solid', cx: x, cy: y, r: 1.9 });
@@ -65,7 +78,11 @@ const stroke = ([x, y]: Point): Markup => line('bw-thin', [x - 3.5, y + 3.5], [x
 export const labelWidthPx = ({ words, number }: Label): number => textWidthPx(`${words} `, 11) + textWidthPx(number, 12, 'bold');
 
 const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'end'): Markup => {
-  const parts = [el('tspan', { class: 'bw-small bw-quiet' }, words), words === '' ? undefined : ' ', el('tspan', { class: 'bw-strong' }, number)];
+  const parts = [
+    el('tspan', { class: 'bw-small bw-quiet' }, words),
+    words === '' ? undefined : ' ',
+    el('tspan', { class: 'bw-strong' }, number),
+  ];
   return el('text', { x, y: y + 4, 'text-anchor': anchor === 'end' ? 'end' : undefined, class: 'bw-label' }, parts);
 };
 
@@ -76,17 +93,30 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
       const [fromY, toY] = [yOf(view, place.from[1]), yOf(view, place.to[1])];
       const [height, way] = [Math.abs(toY - fromY), Math.sign(toY - fromY)];
       const along = (px: number): number => fromY + way * Math.min(px, height);
-      const [near, best, far] = place.meets === 'middle' ? [fromY, (fromY + toY) / 2, toY] : [along(Math.min(CLEAR_PX, height / 2)), along(Math.min(MEET_PX[place.ends], height / 2)), along(SLIDE_PX)];
-      const radiusAt = (y: number): number => (height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height);
+      const [near, best, far] =
+        place.meets === 'middle'
+          ? [fromY, (fromY + toY) / 2, toY]
+          : [along(Math.min(CLEAR_PX, height / 2)), along(Math.min(MEET_PX[place.ends], height / 2)), along(SLIDE_PX)];
+      const radiusAt = (y: number): number =>
+        height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height;
       return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far) };
     })
     .sort((a, b) => a.best - b.best);
-  const spots = placed(faces.map(({ best, low, high }) => ({ best, low, high, slides: false })), LABEL_PITCH, top, bottom);
+  const spots = placed(
+    faces.map(({ best, low, high }) => ({ best, low, high, slides: false })),
+    LABEL_PITCH,
+    top,
+    bottom,
+  );
   const elbow = view.axisX - view.edgePx - 6;
   const markup = faces.flatMap(({ label, place, radiusAt }, i) => {
     const spot = spots[i] as Placed;
     const tip: Point = [xOf(view, -radiusAt(spot.anchor)), spot.anchor];
-    return [line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]), place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]), labelText(label, [leftX, spot.label], 'end')];
+    return [
+      line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]),
+      place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]),
+      labelText(label, [leftX, spot.label], 'end'),
+    ];
   });
   return { markup, runs: spots.map(({ anchor }) => anchor) };
 }
@@ -109,8 +139,23 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
   const partX = view.axisX + view.edgePx + COLUMN_PX;
   const startOf = ([r]: Place): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
   const spans = labels
-    .flatMap(label => (label.dimension.place?.side === 'right' ? [{ label, place: label.dimension.place, fromY: yOf(view, label.dimension.place.from[1]), toY: yOf(view, label.dimension.place.to[1]) }] : []))
-    .map(span => ({ ...span, x: (span.place.beside === 'thread' ? threadX : partX) + span.label.column * COLUMN_PX, best: (span.fromY + span.toY) / 2 }))
+    .flatMap(label =>
+      label.dimension.place?.side === 'right'
+        ? [
+            {
+              label,
+              place: label.dimension.place,
+              fromY: yOf(view, label.dimension.place.from[1]),
+              toY: yOf(view, label.dimension.place.to[1]),
+            },
+          ]
+        : [],
+    )
+    .map(span => ({
+      ...span,
+      x: (span.place.beside === 'thread' ? threadX : partX) + span.label.column * COLUMN_PX,
+      best: (span.fromY + span.toY) / 2,
+    }))
     .sort((a, b) => a.best - b.best);
   const entries = spans.map(({ fromY, toY, best }) => {
     const inset = Math.min(4, Math.abs(toY - fromY) / 2);
@@ -118,12 +163,25 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
   });
   const spots = placed(entries, LABEL_PITCH, top, bottom);
   const elbow = rightX - FAN_PX;
-  const extensions = spans.flatMap(({ place, fromY, toY, x }) => [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])));
+  const extensions = spans.flatMap(({ place, fromY, toY, x }) =>
+    [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])),
+  );
   const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
   const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
     const spot = spots[i] as Placed;
-    const path: Point[] = [[x, spot.anchor], [Math.max(elbow, x), spot.anchor], [rightX - 4, spot.label]];
-    return [line('bw-extension bw-leader', ...path), isShort(fromY, toY) ? undefined : dot([x, spot.anchor]), labelText(label, [rightX, spot.label], 'start')];
+    const path: Point[] = [
+      [x, spot.anchor],
+      [Math.max(elbow, x), spot.anchor],
+      [rightX - 4, spot.label],
+    ];
+    return [
+      line('bw-extension bw-leader', ...path),
+      isShort(fromY, toY) ? undefined : dot([x, spot.anchor]),
+      labelText(label, [rightX, spot.label], 'start'),
+    ];
   });
-  return { markup: [...extensions, ...lines, ...leaders], runs: spans.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])) };
+  return {
+    markup: [...extensions, ...lines, ...leaders],
+    runs: spans.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])),
+  };
 }

@@ -18,7 +18,11 @@ function broken(view: View, material: Material, profile: readonly Place[], side:
   const edgeX = view.axisX + side * view.edgePx;
   const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
   const cut = wave(edgeX, last[1], first[1]);
-  return [...filled(material, [...points, ...cut]), line('bw-visible', [edgeX, first[1]], ...points, [edgeX, last[1]]), line('bw-thin', ...cut)];
+  return [
+    ...filled(material, [...points, ...cut]),
+    line('bw-visible', [edgeX, first[1]], ...points, [edgeX, last[1]]),
+    line('bw-thin', ...cut),
+  ];
 }
 
 /** A board whose hole is not known is broken off so far from the part. */
@@ -28,7 +32,11 @@ const acrossBore = (view: View, r: number, z: number): Markup => line('bw-visibl
 
 /** The bore of the seat: straight, or with the countersink at its top. */
 function bore({ floor, end, floorR, holeR, boreFrom, cone }: HeadHalf): Place[] {
-  if (cone === undefined) return [[holeR, floor], [holeR, end]];
+  if (cone === undefined)
+    return [
+      [holeR, floor],
+      [holeR, end],
+    ];
   const startR = Math.min(cone.sharpR, floorR);
   const start: Place = [startR, floor + (cone.sharpR - startR) / cone.slope];
   // a countersink deeper than the seat opens on its far side
@@ -39,32 +47,69 @@ function drawHeadHalf(view: View, part: HeadHalf): Markup[] {
   const { outer, floor, plane, end, inner, mouthR, floorR, postR, postRootR, sleeveR } = part;
   const inside = bore(part);
   const [throughR] = inside[inside.length - 1] as Place;
-  const sleeve: Place[] = sleeveR === undefined ? [] : [[sleeveR, end], [sleeveR, plane]];
+  const sleeve: Place[] =
+    sleeveR === undefined
+      ? []
+      : [
+          [sleeveR, end],
+          [sleeveR, plane],
+        ];
   const profile: Place[] = [[mouthR, outer], [floorR, floor], ...inside, ...sleeve, [postR, plane], [postRootR, inner]];
   const edges: Place[] = [[mouthR, outer], ...inside.slice(0, -1), [throughR, end]];
-  return [...broken(view, 'head-half', profile, 1), ...broken(view, 'head-half', profile, -1), ...edges.map(([r, z]) => acrossBore(view, r, z))];
+  return [
+    ...broken(view, 'head-half', profile, 1),
+    ...broken(view, 'head-half', profile, -1),
+    ...edges.map(([r, z]) => acrossBore(view, r, z)),
+  ];
 }
 
 function drawBoard(view: View, { top, bottom, holeR, clearR }: Board): Markup[] {
   if (holeR !== undefined) {
-    const profile: Place[] = [[holeR, top], [holeR, bottom]];
-    return [...broken(view, 'board', profile, 1), ...broken(view, 'board', profile, -1), acrossBore(view, holeR, top), acrossBore(view, holeR, bottom)];
+    const profile: Place[] = [
+      [holeR, top],
+      [holeR, bottom],
+    ];
+    return [
+      ...broken(view, 'board', profile, 1),
+      ...broken(view, 'board', profile, -1),
+      acrossBore(view, holeR, top),
+      acrossBore(view, holeR, bottom),
+    ];
   }
   return ([1, -1] as const).flatMap(side => {
     const [innerX, outerX] = [view.axisX + side * (clearR * view.scale + CLEAR_PX), view.axisX + side * view.edgePx];
     const [topY, bottomY] = [yOf(view, top), yOf(view, bottom)];
     const [innerCut, outerCut] = [wave(innerX, bottomY, topY), wave(outerX, topY, bottomY)];
-    return [...filled('board', [...innerCut, ...outerCut]), line('bw-visible', [innerX, topY], [outerX, topY]), line('bw-visible', [innerX, bottomY], [outerX, bottomY]), line('bw-thin', ...innerCut), line('bw-thin', ...outerCut)];
+    return [
+      ...filled('board', [...innerCut, ...outerCut]),
+      line('bw-visible', [innerX, topY], [outerX, topY]),
+      line('bw-visible', [innerX, bottomY], [outerX, bottomY]),
+      line('bw-thin', ...innerCut),
+      line('bw-thin', ...outerCut),
+    ];
   });
 }
 
 function drawThreadHalf(view: View, { root, back, odR, rootR, holeBottom, relief, reliefR, pilotAt }: ThreadHalf): Markup[] {
   const isThrough = holeBottom >= back;
   const bottom = Math.min(holeBottom, back);
-  const mouth: Place[] = relief > 0 ? [[pilotAt(relief), relief], [reliefR, relief], [reliefR, 0]] : [[pilotAt(0), 0]];
+  const mouth: Place[] =
+    relief > 0
+      ? [
+          [pilotAt(relief), relief],
+          [reliefR, relief],
+          [reliefR, 0],
+        ]
+      : [[pilotAt(0), 0]];
   const side: Place[] = [[pilotAt(bottom), bottom], ...mouth, [odR, 0], [rootR, root]];
   const edges = mouth.filter(([, z], i) => i === 0 || z === 0).map(([r, z]) => acrossBore(view, r, z));
-  if (isThrough) return [...broken(view, 'thread-half', side, 1), ...broken(view, 'thread-half', side, -1), acrossBore(view, pilotAt(back), back), ...edges];
+  if (isThrough)
+    return [
+      ...broken(view, 'thread-half', side, 1),
+      ...broken(view, 'thread-half', side, -1),
+      acrossBore(view, pilotAt(back), back),
+      ...edges,
+    ];
   const over = [...mirrored(side).reverse(), ...side].map(place => at(view, place));
   const [left, right] = [view.axisX - view.edgePx, view.axisX + view.edgePx];
   const [rootY, backY] = [yOf(view, root), yOf(view, back)];

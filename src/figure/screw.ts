@@ -25,7 +25,10 @@ const rootR = ({ rootMaxMm }: Screw): number => rootMaxMm / 2;
 const majorR = ({ majorMaxMm }: Screw): number => majorMaxMm / 2;
 
 /** One radius up to here, then straight to another at the tip. */
-const tapering = (from: number, r: number, tip: number, tipR: number) => (t: number): number => (t <= from ? r : t >= tip ? tipR : r + ((tipR - r) * (t - from)) / (tip - from));
+const tapering =
+  (from: number, r: number, tip: number, tipR: number) =>
+  (t: number): number =>
+    t <= from ? r : t >= tip ? tipR : r + ((tipR - r) * (t - from)) / (tip - from);
 
 function profileOf({ screw, length, point, isFlatEnd, cone }: ScrewShape): Profile {
   const [major, root] = [majorR(screw), rootR(screw)];
@@ -38,7 +41,11 @@ function profileOf({ screw, length, point, isFlatEnd, cone }: ScrewShape): Profi
 }
 
 /** Crests on one side, each with the half width of its foot. */
-function crests({ crest, root, threadFrom }: Profile, { screw, length }: ScrewShape, phase: number): { readonly t: number; readonly foot: number }[] {
+function crests(
+  { crest, root, threadFrom }: Profile,
+  { screw, length }: ScrewShape,
+  phase: number,
+): { readonly t: number; readonly foot: number }[] {
   const count = Math.max(0, Math.floor((length - threadFrom) / screw.pitchMm - phase) + 1);
   return Array.from({ length: count }, (_, k) => {
     const t = threadFrom + (k + phase) * screw.pitchMm;
@@ -73,11 +80,20 @@ function detailedShank(view: View, shape: ScrewShape): Markup[] {
     const s = Math.min(t + half, shape.length);
     const end = Math.min(s + foot, shape.length);
     return [
-      [[profile.crest(t), t], [-profile.crest(s), s]],
-      [[profile.root(t + foot), t + foot], [-profile.root(end), end]],
+      [
+        [profile.crest(t), t],
+        [-profile.crest(s), s],
+      ],
+      [
+        [profile.root(t + foot), t + foot],
+        [-profile.root(end), end],
+      ],
     ];
   });
-  return [el('path', { class: 'bw-screw', d: through([...right, ...left.reverse()].map(place), true) }), ...turns.map(([from, to]) => line('bw-extension', place(from), place(to)))];
+  return [
+    el('path', { class: 'bw-screw', d: through([...right, ...left.reverse()].map(place), true) }),
+    ...turns.map(([from, to]) => line('bw-extension', place(from), place(to))),
+  ];
 }
 
 /** Major diameter in a thick line, root in a thin one. */
@@ -106,12 +122,23 @@ function flatSeatedHead(view: View, { head, bearing, headR, headHeight }: ScrewS
 }
 
 /** The edge of a countersunk head is cut off below its theoretical diameter; a raised one has a dome on it. */
-function countersunkHead(view: View, { screw, head, bearing, headR, headHeight }: ScrewShape, { sharpR, slope }: { readonly sharpR: number; readonly slope: number }): string {
+function countersunkHead(
+  view: View,
+  { screw, head, bearing, headR, headHeight }: ScrewShape,
+  { sharpR, slope }: { readonly sharpR: number; readonly slope: number },
+): string {
   const neckR = rootR(screw);
   const edgeZ = bearing + Math.max(0, sharpR - headR) / slope;
   const neckZ = Math.max(edgeZ, bearing + (sharpR - neckR) / slope);
   const raised = head.style === 'raised countersunk' ? Math.max(0, headHeight - (sharpR - majorR(screw)) / slope) : 0;
-  const points: Place[] = [[-headR, bearing], [-headR, edgeZ], [-neckR, neckZ], [neckR, neckZ], [headR, edgeZ], [headR, bearing]];
+  const points: Place[] = [
+    [-headR, bearing],
+    [-headR, edgeZ],
+    [-neckR, neckZ],
+    [neckR, neckZ],
+    [headR, edgeZ],
+    [headR, bearing],
+  ];
   const [left, top] = at(view, [-headR, bearing - 2 * raised]);
   // a quadratic curve reaches half way to its control point
   return `${through(points.map(place => at(view, place)))}Q${px(view.axisX)} ${px(top)} ${px(left)} ${px(yOf(view, bearing))}Z`;

@@ -72,67 +72,120 @@ const widest = (labels: readonly Label[], side: 'left' | 'right'): number =>
   Math.max(0, ...labels.filter(({ dimension }) => dimension.place?.side === side).map(labelWidthPx));
 
 /** Scale and columns: as large as width and height allow, the whole in the middle of the sheet. */
-function arranged(shape: Shape, labels: readonly Label[], askedWidthPx: number): Sheet & { readonly widthPx: number; readonly threadX: number } {
+function arranged(
+  shape: Shape,
+  labels: readonly Label[],
+  askedWidthPx: number,
+): Sheet & { readonly widthPx: number; readonly threadX: number } {
   const extent = extentOf(shape);
   const [left, right] = [widest(labels, 'left'), widest(labels, 'right')];
-  const count = (beside: 'thread' | 'part'): number => Math.max(-1, ...labels.filter(({ dimension: { place } }) => place?.side === 'right' && place.beside === beside).map(({ column }) => column)) + 1;
+  const count = (beside: 'thread' | 'part'): number =>
+    Math.max(
+      -1,
+      ...labels.filter(({ dimension: { place } }) => place?.side === 'right' && place.beside === beside).map(({ column }) => column),
+    ) + 1;
   const threadPx = (count('thread') + 0.8) * COLUMN_PX;
   const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
   const widthPx = Math.max(askedWidthPx, Math.ceil(outside + LEAST_PART_PX));
   const halfPx = (widthPx - outside) / 2;
   const bossR = shape.threadHalf?.rootR ?? 0;
-  const scale = Math.min((halfPx - SIDE_PX) / extent.radius, (halfPx - threadPx) / Math.max(bossR, 1e-6), (TALLEST * widthPx) / (extent.bottom - extent.top));
+  const scale = Math.min(
+    (halfPx - SIDE_PX) / extent.radius,
+    (halfPx - threadPx) / Math.max(bossR, 1e-6),
+    (TALLEST * widthPx) / (extent.bottom - extent.top),
+  );
   const edgePx = Math.min(halfPx, Math.max(extent.radius * scale + SIDE_PX, bossR * scale + threadPx));
   const partPx = (extent.bottom - extent.top) * scale;
   const top = HEADING_PX + (shape.headHalf === undefined ? CENTRE_PX + 4 : OVERHEAD_PX);
-  const rows = Math.max(...(['left', 'right'] as const).map(side => labels.filter(({ dimension }) => dimension.place?.side === side).length));
+  const rows = Math.max(
+    ...(['left', 'right'] as const).map(side => labels.filter(({ dimension }) => dimension.place?.side === side).length),
+  );
   const heightPx = Math.max(partPx, rows * LABEL_PITCH);
   const leftX = MARGIN_PX + left + (halfPx - edgePx);
   const axisX = leftX + FAN_PX + 6 + edgePx;
   const view: View = { scale, axisX, edgePx, faceY: top + (heightPx - partPx) / 2 - extent.top * scale };
-  return { view, top, bottom: top + heightPx, leftX, rightX: axisX + edgePx + (count('part') + 0.8) * COLUMN_PX + FAN_PX, widthPx, threadX: axisX + bossR * scale + COLUMN_PX };
+  return {
+    view,
+    top,
+    bottom: top + heightPx,
+    leftX,
+    rightX: axisX + edgePx + (count('part') + 0.8) * COLUMN_PX + FAN_PX,
+    widthPx,
+    threadX: axisX + bossR * scale + COLUMN_PX,
+  };
 }
 
 const titleOf = (screw: ScrewShape | undefined): string =>
-  screw === undefined ? 'Section through the joint' : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
+  screw === undefined
+    ? 'Section through the joint'
+    : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {
     const value = dimensions.find(dimension => dimension.words === words)?.value;
     return value === undefined ? '' : `${words} ${shown(value)} mm`;
   };
-  const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length'].map(named).filter(words => words !== '');
-  const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(part => part !== undefined);
+  const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length']
+    .map(named)
+    .filter(words => words !== '');
+  const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(
+    part => part !== undefined,
+  );
   const drawn = parts.length === 0 ? 'Nothing can be drawn yet.' : `Drawn to scale: ${parts.join(', ')}.`;
   const reason = variant.verdict('reason');
   return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
 }
 
-export function section(variant: Variant, { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {}): Section {
+export function section(
+  variant: Variant,
+  { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {},
+): Section {
   const read = new Reading(variant);
   const shape = shapeOf(read);
   const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
   const findings = variant.findings();
-  for (const { rule, state, refusal } of findings) if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
+  for (const { rule, state, refusal } of findings)
+    if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
-  const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({ letter: letterOf(i), name: title, of: name, value, unit }));
-  const labels = dimensions.map((dimension, i): Label => ({ dimension, words: letters ? '' : dimension.words, number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText), column: columns.get(dimension) ?? 0 }));
+  const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({
+    letter: letterOf(i),
+    name: title,
+    of: name,
+    value,
+    unit,
+  }));
+  const labels = dimensions.map((dimension, i): Label => ({
+    dimension,
+    words: letters ? '' : dimension.words,
+    number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText),
+    column: columns.get(dimension) ?? 0,
+  }));
   const state = variant.verdict('state') as State;
   const list = print || only !== undefined ? [] : numbered(findings);
 
   const isEmpty = Object.keys(shape).length === 0;
   const sheet = isEmpty ? undefined : arranged(shape, labels, askedWidthPx);
   const widthPx = sheet?.widthPx ?? askedWidthPx;
-  const drawing = sheet === undefined ? [text('Too little is known to draw this joint.', [MARGIN_PX, HEADING_PX + 22])] : drawn(sheet, shape, labels, list, inch, sheet.threadX);
+  const drawing =
+    sheet === undefined
+      ? [text('Too little is known to draw this joint.', [MARGIN_PX, HEADING_PX + 22])]
+      : drawn(sheet, shape, labels, list, inch, sheet.threadX);
   const found = findingList(list, MARGIN_PX, (sheet?.bottom ?? HEADING_PX) + FOOT_PX + 14, widthPx - 2 * MARGIN_PX);
   const missing = only === undefined ? missingList(read, shape, MARGIN_PX, found.bottom, widthPx - 2 * MARGIN_PX) : found;
   const heightPx = Math.ceil(missing.bottom + MARGIN_PX);
   const title = titleOf(shape.screw);
   const svg = el(
     'svg',
-    { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${px(widthPx)} ${heightPx}`, width: widthPx, height: heightPx, role: 'img', class: 'bw-figure' },
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      viewBox: `0 0 ${px(widthPx)} ${heightPx}`,
+      width: widthPx,
+      height: heightPx,
+      role: 'img',
+      class: 'bw-figure',
+    },
     el('title', {}, title),
     el('desc', {}, describe(variant, shape, dimensions, state)),
     style(print),

@@ -127,17 +127,36 @@ function coneOf(read: Reading): Cone | undefined {
 
 function headHalfOf(read: Reading, plane: number): HeadHalf | undefined {
   if (read.get('has recess') !== true) return undefined;
-  const v = read.all({ boardPlane: 'board plane', depth: 'recess depth', wall: 'wall', mouth: 'recess mouth', floor: 'recess diameter', hole: 'hole', post: 'post OD', draft: 'recess draft', sleeve: 'sleeve', outsideDraft: 'outside draft' });
+  const v = read.all({
+    boardPlane: 'board plane',
+    depth: 'recess depth',
+    wall: 'wall',
+    mouth: 'recess mouth',
+    floor: 'recess diameter',
+    hole: 'hole',
+    post: 'post OD',
+    draft: 'recess draft',
+    sleeve: 'sleeve',
+    outsideDraft: 'outside draft',
+  });
   const sleeveOd = v !== undefined && v.sleeve > 0 ? read.mm('sleeve OD') : undefined;
   const cone = coneOf(read);
-  if (v === undefined || (v.sleeve > 0 && sleeveOd === undefined) || (cone === undefined && read.get('is countersunk') !== false)) return undefined;
+  if (v === undefined || (v.sleeve > 0 && sleeveOd === undefined) || (cone === undefined && read.get('is countersunk') !== false))
+    return undefined;
   const outer = plane - v.boardPlane;
   const inner = outer + Math.min(v.wall, v.boardPlane);
   const floor = outer + v.depth;
   return {
-    outer, inner, plane, floor, end: plane + v.sleeve,
+    outer,
+    inner,
+    plane,
+    floor,
+    end: plane + v.sleeve,
     boreFrom: cone === undefined ? floor : floor + (cone.sharpR - half(v.hole)) / cone.slope,
-    mouthR: half(v.mouth), floorR: half(v.floor), holeR: half(v.hole), postR: half(v.post),
+    mouthR: half(v.mouth),
+    floorR: half(v.floor),
+    holeR: half(v.hole),
+    postR: half(v.post),
     // the post runs parallel to the recess inside it: one wall all along
     postRootR: half(v.post) + (plane - inner) * tanDeg(v.draft),
     ...(sleeveOd !== undefined && { sleeveR: half(sleeveOd) }),
@@ -154,15 +173,34 @@ function boardOf(read: Reading, plane: number): Board | undefined {
   if (given !== undefined) return { ...common, holeR: half(given) };
   if (hole === undefined) return { ...common, note: 'the board hole is not given: the board ends in a break line' };
   // the joint itself takes the clearance hole for the hole in the board
-  return { ...common, holeR: half(hole), ...(read.get('has recess') === true && { note: 'the board hole is not given: drawn as the clearance hole' }) };
+  return {
+    ...common,
+    holeR: half(hole),
+    ...(read.get('has recess') === true && { note: 'the board hole is not given: drawn as the clearance hole' }),
+  };
 }
 
 function threadHalfOf(read: Reading): ThreadHalf | undefined {
-  const v = read.all({ od: 'boss OD', root: 'boss OD root', height: 'boss height', wall: 'wall', depth: 'hole depth', mouth: 'pilot mouth', relief: 'relief', reliefDia: 'relief diameter', draft: 'hole draft' });
+  const v = read.all({
+    od: 'boss OD',
+    root: 'boss OD root',
+    height: 'boss height',
+    wall: 'wall',
+    depth: 'hole depth',
+    mouth: 'pilot mouth',
+    relief: 'relief',
+    reliefDia: 'relief diameter',
+    draft: 'hole draft',
+  });
   if (v === undefined) return undefined;
   return {
-    root: v.height, back: v.height + v.wall, odR: half(v.od), rootR: half(v.root), holeBottom: v.depth,
-    relief: Math.min(v.relief, v.depth), reliefR: half(v.relief > 0 ? Math.max(v.reliefDia, v.mouth) : v.mouth),
+    root: v.height,
+    back: v.height + v.wall,
+    odR: half(v.od),
+    rootR: half(v.root),
+    holeBottom: v.depth,
+    relief: Math.min(v.relief, v.depth),
+    reliefR: half(v.relief > 0 ? Math.max(v.reliefDia, v.mouth) : v.mouth),
     pilotAt: z => Math.max(0, v.mouth / 2 - z * tanDeg(v.draft)),
   };
 }
@@ -176,7 +214,13 @@ function screwOf(read: Reading): ScrewShape | undefined {
   const point = read.mm('point');
   const penetrationMax = read.mm('penetration max');
   return {
-    screw, head, bearing: -v.grip, headR: half(v.headDiameter), headHeight: v.headHeight, length: v.length, isFlatEnd: read.get('end') === 'flat',
+    screw,
+    head,
+    bearing: -v.grip,
+    headR: half(v.headDiameter),
+    headHeight: v.headHeight,
+    length: v.length,
+    isFlatEnd: read.get('end') === 'flat',
     ...(point !== undefined && { point }),
     ...(penetrationMax !== undefined && { penetrationMax }),
     ...(cone !== undefined && { cone }),
@@ -196,9 +240,28 @@ export function shapeOf(read: Reading): Shape {
 }
 
 /** The room the shape needs. */
-export function extentOf({ headHalf, board, threadHalf, screw }: Shape): { readonly top: number; readonly bottom: number; readonly radius: number } {
+export function extentOf({ headHalf, board, threadHalf, screw }: Shape): {
+  readonly top: number;
+  readonly bottom: number;
+  readonly radius: number;
+} {
   const top = Math.min(headHalf?.outer ?? 0, board?.top ?? 0, screw === undefined ? 0 : screw.bearing - screw.headHeight);
-  const bottom = Math.max(threadHalf?.back ?? 0, threadHalf?.holeBottom ?? 0, board?.bottom ?? 0, headHalf?.end ?? 0, screw === undefined ? 0 : Math.max(screw.bearing + screw.length, screw.penetrationMax ?? 0));
-  const radius = Math.max(headHalf?.mouthR ?? 0, headHalf?.floorR ?? 0, headHalf?.postRootR ?? 0, headHalf?.sleeveR ?? 0, board?.holeR ?? board?.clearR ?? 0, threadHalf?.rootR ?? 0, threadHalf?.reliefR ?? 0, screw?.headR ?? 0);
+  const bottom = Math.max(
+    threadHalf?.back ?? 0,
+    threadHalf?.holeBottom ?? 0,
+    board?.bottom ?? 0,
+    headHalf?.end ?? 0,
+    screw === undefined ? 0 : Math.max(screw.bearing + screw.length, screw.penetrationMax ?? 0),
+  );
+  const radius = Math.max(
+    headHalf?.mouthR ?? 0,
+    headHalf?.floorR ?? 0,
+    headHalf?.postRootR ?? 0,
+    headHalf?.sleeveR ?? 0,
+    board?.holeR ?? board?.clearR ?? 0,
+    threadHalf?.rootR ?? 0,
+    threadHalf?.reliefR ?? 0,
+    screw?.headR ?? 0,
+  );
   return { top, bottom, radius };
 }

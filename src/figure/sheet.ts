@@ -9,7 +9,11 @@ import { type View, yOf } from './view';
 export function heading(title: string, state: State | undefined, marginPx: number, widthPx: number): Markup[] {
   if (state === undefined) return [text(fitted(title, widthPx - 2 * marginPx, 13), [marginPx, 22], { className: 'bw-strong' })];
   const wordX = widthPx - marginPx - textWidthPx(state, 13);
-  return [text(fitted(title, wordX - 40 - marginPx, 13), [marginPx, 22], { className: 'bw-strong' }), ...mark(state, [wordX - 16, 18]), text(state, [wordX, 22], { className: 'bw-strong' })];
+  return [
+    text(fitted(title, wordX - 40 - marginPx, 13), [marginPx, 22], { className: 'bw-strong' }),
+    ...mark(state, [wordX - 16, 18]),
+    text(state, [wordX, 22], { className: 'bw-strong' }),
+  ];
 }
 
 export const centreLine = ({ axisX }: View, top: number, bottom: number): Markup => line('bw-centre', [axisX, top], [axisX, bottom]);

@@ -49,4 +49,14 @@ const HATCHES: readonly { readonly id: string; readonly size: number; readonly a
 ];
 
 export const hatches = (): Markup =>
-  el('defs', {}, HATCHES.map(({ id, size, angle, path }) => el('pattern', { id, width: size, height: size, patternUnits: 'userSpaceOnUse', patternTransform: angle === 0 ? undefined : `rotate(${angle})` }, el('path', { class: 'bw-hatch', d: path }))));
+  el(
+    'defs',
+    {},
+    HATCHES.map(({ id, size, angle, path }) =>
+      el(
+        'pattern',
+        { id, width: size, height: size, patternUnits: 'userSpaceOnUse', patternTransform: angle === 0 ? undefined : `rotate(${angle})` },
+        el('path', { class: 'bw-hatch', d: path }),
+      ),
+    ),
+  );

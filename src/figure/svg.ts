@@ -14,13 +14,19 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 /** Characters that XML cannot hold at all. */
 function isForbidden(character: string): boolean {
   const code = character.codePointAt(0) ?? 0;
-  return (code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d) || (code >= 0xd800 && code <= 0xdfff) || code === 0xfffe || code === 0xffff;
+  return (
+    (code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d) ||
+    (code >= 0xd800 && code <= 0xdfff) ||
+    code === 0xfffe ||
+    code === 0xffff
+  );
 }
 
 /** Nothing to escape; nearly all attributes are of this kind, and paths are long. */
 const PLAIN = /^[\w .,:;#()%+=/-]*$/;
 
-const escaped = (text: string): string => (PLAIN.test(text) ? text : Array.from(text, character => (isForbidden(character) ? '\ufffd' : (ESCAPES[character] ?? character))).join(''));
+const escaped = (text: string): string =>
+  PLAIN.test(text) ? text : Array.from(text, character => (isForbidden(character) ? '\ufffd' : (ESCAPES[character] ?? character))).join('');
 
 /** A coordinate: hundredths of a pixel. */
 export const px = (value: number): string => String(Math.round(value * 100) / 100);
@@ -32,7 +38,9 @@ const written = (child: Child): string => {
 };
 
 export function el(name: string, attributes: Attributes, ...children: readonly Child[]): Markup {
-  const list = Object.entries(attributes).map(([key, value]) => (value === undefined ? '' : ` ${key}="${typeof value === 'number' ? px(value) : escaped(value)}"`));
+  const list = Object.entries(attributes).map(([key, value]) =>
+    value === undefined ? '' : ` ${key}="${typeof value === 'number' ? px(value) : escaped(value)}"`,
+  );
   const content = written(children);
   return { markup: content === '' ? `<${name}${list.join('')}/>` : `<${name}${list.join('')}>${content}</${name}>` };
 }
@@ -43,14 +51,18 @@ export const shown = (value: number, places = 2): string => fixedText(value, pla
 export type Point = readonly [x: number, y: number];
 
 /** Straight lines through the points. */
-export const through = (points: readonly Point[], closed = false): string => `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join('')}${closed ? 'Z' : ''}`;
+export const through = (points: readonly Point[], closed = false): string =>
+  `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join('')}${closed ? 'Z' : ''}`;
 
 export const line = (className: string, ...points: readonly Point[]): Markup => el('path', { class: className, d: through(points) });
 
 export type Anchor = 'start' | 'middle' | 'end';
 
-export const text = (content: string, [x, y]: Point, { anchor = 'start', className }: { readonly anchor?: Anchor; readonly className?: string } = {}): Markup =>
-  el('text', { x, y, 'text-anchor': anchor === 'start' ? undefined : anchor, class: className }, content);
+export const text = (
+  content: string,
+  [x, y]: Point,
+  { anchor = 'start', className }: { readonly anchor?: Anchor; readonly className?: string } = {},
+): Markup => el('text', { x, y, 'text-anchor': anchor === 'start' ? undefined : anchor, class: className }, content);
 
 /** Shares of the type size, from the widest of the common sans-serif faces. */
 const WIDTHS: readonly (readonly [characters: RegExp, share: number])[] = [

@@ -9,7 +9,18 @@ import { type Screw, threadRow, threadTable } from '../core/screw/thread';
 import { atom, number, type Ref, text } from '../plain/spreadsheet';
 import type { Validation } from '../sheet/plan';
 import type { DataSheet } from './data-sheet';
-import { address, type Area, areaOf, fixedCell, isOneCell, qualified, rewritten, type FormulaNode, type Replacement, walk } from './formula';
+import {
+  address,
+  type Area,
+  areaOf,
+  fixedCell,
+  isOneCell,
+  qualified,
+  rewritten,
+  type FormulaNode,
+  type Replacement,
+  walk,
+} from './formula';
 import { choiceFormula, choicesOf, isQuantity, listLimits, quoted, sameAs } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
@@ -57,7 +68,8 @@ const MOST_WATCHED = 60;
 const labelOf = ({ name }: Param): string => name.replace(/_/g, ' ');
 const scalarText = (ref: Ref | undefined): string | undefined => (ref !== undefined && 'text' in ref ? ref.text : undefined);
 const isLiteral = (node: FormulaNode | null): boolean => node === null || node.type === 'Literal';
-const isSignedLiteral = (node: FormulaNode | null): boolean => isLiteral(node) || (node?.type === 'UnaryExpression' && isLiteral(node.arguments?.[0] ?? null));
+const isSignedLiteral = (node: FormulaNode | null): boolean =>
+  isLiteral(node) || (node?.type === 'UnaryExpression' && isLiteral(node.arguments?.[0] ?? null));
 const cellOf = (area: Area): string => fixedCell(area.sheet, area.top, area.left);
 const addressOf = (area: Area): string => address(area.top, area.left);
 
@@ -68,10 +80,15 @@ function oneCell({ node, sheet }: Argument): Area | undefined {
 }
 
 /** What a cell holds on the hand-over. */
-export const sentAs = ({ source, converted }: Pick<Desk, 'source' | 'converted'>, sheet: string, at: string): Known => converted.get(`${sheet}!${at}`)?.value ?? source.value(sheet, at);
+export const sentAs = ({ source, converted }: Pick<Desk, 'source' | 'converted'>, sheet: string, at: string): Known =>
+  converted.get(`${sheet}!${at}`)?.value ?? source.value(sheet, at);
 
 /** Conditions that hold while the cells of an argument are as they were sent. Nothing where they cannot be watched. */
-export function asSent(desk: Pick<Desk, 'source' | 'converted'>, { node, sheet }: Pick<Argument, 'node' | 'sheet'>, except?: FormulaNode | null): readonly string[] | undefined {
+export function asSent(
+  desk: Pick<Desk, 'source' | 'converted'>,
+  { node, sheet }: Pick<Argument, 'node' | 'sheet'>,
+  except?: FormulaNode | null,
+): readonly string[] | undefined {
   const conditions = new Set<string>();
   for (const part of walk(node)) {
     if (part === except || part.type !== 'ReferenceIdentifier') continue;
@@ -124,12 +141,16 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
   const { node, sheet } = argument;
   const { kind, limits, blank } = param;
   const words = limitWords(limits, kind.unit);
-  const row = (formula: string | undefined, what: string): string => desk.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
+  const row = (formula: string | undefined, what: string): string =>
+    desk.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
   const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
-  const sameArgument = typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined ? scalarText(argument.earlier.get(blank.sameAs)) : undefined;
-  if (node === null && sameArgument !== undefined) return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
+  const sameArgument =
+    typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined ? scalarText(argument.earlier.get(blank.sameAs)) : undefined;
+  if (node === null && sameArgument !== undefined)
+    return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
   if (isSignedLiteral(node)) {
-    const what = node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula';
+    const what =
+      node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula';
     const input = desk.steps.row({ label, value, unit: kind.unit, words: rowWords(what, words), isInput: true });
     return { ref: atom(input, value), conditions: inLimits(input), live: true };
   }
@@ -140,23 +161,47 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
       const input = row(expression(desk, argument), rowWords('from other cells', words));
       return { ref: atom(input, value), conditions: inLimits(input), live: true };
     }
-    return (typeof worth === 'string' ? lookedUp(desk, param, argument, worth, row, value) : undefined) ?? fixed(desk, argument, atom(row(undefined, 'value, not live'), value));
+    return (
+      (typeof worth === 'string' ? lookedUp(desk, param, argument, worth, row, value) : undefined) ??
+      fixed(desk, argument, atom(row(undefined, 'value, not live'), value))
+    );
   }
   const cell = cellOf(area);
   const raw = desk.source.value(area.sheet, addressOf(area));
   if (isBlank(raw) || isNumberCell(desk, area, kind.unit, value)) {
     validate(desk, area, param);
-    const fallback = typeof blank !== 'object' ? undefined : 'default' in blank ? (typeof blank.default === 'number' ? number(blank.default).text : undefined) : sameArgument;
+    const fallback =
+      typeof blank !== 'object'
+        ? undefined
+        : 'default' in blank
+          ? typeof blank.default === 'number'
+            ? number(blank.default).text
+            : undefined
+          : sameArgument;
     // a blank that takes what another argument brings along has no formula
-    if (isBlank(raw) && fallback === undefined && value !== 0) return fixed(desk, argument, atom(row(undefined, 'blank: value, not live'), value));
+    if (isBlank(raw) && fallback === undefined && value !== 0)
+      return fixed(desk, argument, atom(row(undefined, 'blank: value, not live'), value));
     // not every program takes a blank for a number
     const zero = blank === 'zero' || fallback === '0' ? `IF(${cell}="",0,${cell})` : cell;
-    const formula = fallback === undefined || fallback === '0' ? zero : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
+    const formula =
+      fallback === undefined || fallback === '0'
+        ? zero
+        : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
     const input = row(formula, rowWords('input', words));
     return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
   const looked = typeof raw === 'string' ? kind.tableValue?.(raw) : undefined;
-  return fixed(desk, argument, atom(row(looked === undefined || typeof raw !== 'string' ? undefined : desk.data.lookup(looked.table, looked.key, quoted(looked.row)), `from the text "${String(raw)}"`), value));
+  return fixed(
+    desk,
+    argument,
+    atom(
+      row(
+        looked === undefined || typeof raw !== 'string' ? undefined : desk.data.lookup(looked.table, looked.key, quoted(looked.row)),
+        `from the text "${String(raw)}"`,
+      ),
+      value,
+    ),
+  );
 }
 
 /** A cell that several calls read must be within the limits of all. */
@@ -173,7 +218,8 @@ function validate(desk: Desk, area: Area, param: Param): void {
 }
 
 function tightest(a: Limits, b: Limits): Limits {
-  const both = (x: number | undefined, y: number | undefined, of: (...values: number[]) => number): number | undefined => (x === undefined || y === undefined ? (x ?? y) : of(x, y));
+  const both = (x: number | undefined, y: number | undefined, of: (...values: number[]) => number): number | undefined =>
+    x === undefined || y === undefined ? (x ?? y) : of(x, y);
   const [above, atLeast] = [both(a.above, b.above, Math.max), both(a.atLeast, b.atLeast, Math.max)];
   const [below, atMost] = [both(a.below, b.below, Math.min), both(a.atMost, b.atMost, Math.min)];
   // of two lower limits the tighter one says it all
@@ -183,12 +229,32 @@ function tightest(a: Limits, b: Limits): Limits {
 }
 
 /** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */
-function lookedUp(desk: Desk, { kind }: Param, argument: Argument, worth: string, row: (formula: string, what: string) => string, value: number): Bound | undefined {
+function lookedUp(
+  desk: Desk,
+  { kind }: Param,
+  argument: Argument,
+  worth: string,
+  row: (formula: string, what: string) => string,
+  value: number,
+): Bound | undefined {
   const first = firstCell(argument);
   const found = kind.tableValue?.(worth);
   const conditions = first === undefined ? undefined : asSent(desk, argument, first.node);
-  if (first === undefined || found === undefined || conditions === undefined || desk.source.value(first.area.sheet, addressOf(first.area)) !== found.row) return undefined;
-  return { ref: atom(row(desk.data.lookup(found.table, found.key, cellOf(first.area)), `from the table on ${desk.data.name}, for "${worth}"`), value), conditions, live: true };
+  if (
+    first === undefined ||
+    found === undefined ||
+    conditions === undefined ||
+    desk.source.value(first.area.sheet, addressOf(first.area)) !== found.row
+  )
+    return undefined;
+  return {
+    ref: atom(
+      row(desk.data.lookup(found.table, found.key, cellOf(first.area)), `from the table on ${desk.data.name}, for "${worth}"`),
+      value,
+    ),
+    conditions,
+    live: true,
+  };
 }
 
 /** The half width of a tolerance that is the same both ways. */
@@ -203,9 +269,22 @@ function boundDeviation(desk: Desk, param: Param, argument: Argument, value: Dev
   if (half !== undefined && bound !== undefined && 'text' in bound.ref) {
     const { text: cell } = bound.ref;
     const conditions = bound.conditions.length === 0 ? [] : [...bound.conditions, `${cell}>=0`];
-    return { ...bound, ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: value.lowerMm } } }, conditions };
+    return {
+      ...bound,
+      ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: value.lowerMm } } },
+      conditions,
+    };
   }
-  const side = (which: string, worth: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, value: worth, unit: 'mm', words: isLiteral(argument.node) ? 'typed in the formula' : 'value, not live: one cell holds both deviations' }), worth);
+  const side = (which: string, worth: number): Ref =>
+    atom(
+      desk.steps.row({
+        label: `${label}, ${which}`,
+        value: worth,
+        unit: 'mm',
+        words: isLiteral(argument.node) ? 'typed in the formula' : 'value, not live: one cell holds both deviations',
+      }),
+      worth,
+    );
   return fixed(desk, argument, { parts: { upperMm: side('upper', value.upperMm), lowerMm: side('lower', value.lowerMm) } });
 }
 
@@ -223,15 +302,33 @@ function screwTolerance(desk: Desk, argument: Argument, value: Deviation, label:
   const screw = typeof worth === 'string' ? leadingSize(worth) : undefined;
   const lengthRef = argument.earlier.get('length');
   const length = scalarText(lengthRef);
-  if (screw === undefined || length === undefined || lengthRef === undefined || !('value' in lengthRef) || typeof lengthRef.value !== 'number') return undefined;
+  if (
+    screw === undefined ||
+    length === undefined ||
+    lengthRef === undefined ||
+    !('value' in lengthRef) ||
+    typeof lengthRef.value !== 'number'
+  )
+    return undefined;
   const { family, text: size } = screw.size;
   const formulas = lengthToleranceFormulas(desk.data, screw.size, length, /^(f|type f|blunt)/i.test(screw.rest) ? '"flat"' : '"cone"');
   const first = firstCell(argument);
   const table = threadTable(screw.size);
-  const isFollowed = (family === 'M' || family === 'ST') && first !== undefined && desk.source.value(first.area.sheet, addressOf(first.area)) === size;
+  const isFollowed =
+    (family === 'M' || family === 'ST') && first !== undefined && desk.source.value(first.area.sheet, addressOf(first.area)) === size;
   const conditions = asSent(desk, argument, isFollowed ? first.node : undefined);
   if (conditions === undefined) return undefined;
-  const side = (which: string, formula: string, worthMm: number): Ref => atom(desk.steps.row({ label: `${label}, ${which}`, formula, value: worthMm, unit: 'mm', words: `from the table on ${desk.data.name}, for "${String(worth)}"` }), worthMm);
+  const side = (which: string, formula: string, worthMm: number): Ref =>
+    atom(
+      desk.steps.row({
+        label: `${label}, ${which}`,
+        formula,
+        value: worthMm,
+        unit: 'mm',
+        words: `from the table on ${desk.data.name}, for "${String(worth)}"`,
+      }),
+      worthMm,
+    );
   return {
     ref: { parts: { upperMm: side('upper', formulas.upper, value.upperMm), lowerMm: side('lower', formulas.lower, value.lowerMm) } },
     conditions: [...conditions, ...(isFollowed ? [`ISNUMBER(MATCH(${cellOf(first.area)},${desk.data.names(table)},0))`] : [])],
@@ -275,12 +372,26 @@ function boundList(desk: Desk, param: Param, argument: Argument, values: readonl
     if (values.every((value, i) => areas[i] !== undefined && isNumberCell(desk, areas[i], unit, value))) {
       const cells = values.map((_, i) => cellOf(areas[i] as Area));
       if (areas.length - values.length > MOST_WATCHED) return undefined;
-      return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions: [...new Set(cells)].flatMap(cell => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)]).concat(spareRows(areas.slice(values.length))), live: true, cells };
+      return {
+        ref: { items: cells.map((cell, i) => atom(cell, values[i])) },
+        conditions: [...new Set(cells)]
+          .flatMap(cell => [`ISNUMBER(${cell})`, ...limitFormulas(cell, limits)])
+          .concat(spareRows(areas.slice(values.length))),
+        live: true,
+        cells,
+      };
     }
   }
   const conditions = asSent(desk, argument);
   if (conditions === undefined) return undefined;
-  const cells = values.map((value, i) => desk.steps.row({ label: `${label} ${i + 1}`, value, unit, words: isLiteral(node) || node?.type === 'ArrayExpression' ? 'typed in the formula' : 'value, not live' }));
+  const cells = values.map((value, i) =>
+    desk.steps.row({
+      label: `${label} ${i + 1}`,
+      value,
+      unit,
+      words: isLiteral(node) || node?.type === 'ArrayExpression' ? 'typed in the formula' : 'value, not live',
+    }),
+  );
   return { ref: { items: cells.map((cell, i) => atom(cell, values[i])) }, conditions, live: isLiteral(node), cells };
 }
 
@@ -288,16 +399,39 @@ function boundList(desk: Desk, param: Param, argument: Argument, values: readonl
 function boundDeviations(desk: Desk, param: Param, argument: Argument, { upperMm, lowerMm }: Deviations, label: string): Bound | undefined {
   const halves = upperMm.map((upper, i) => halfOf({ upperMm: upper, lowerMm: lowerMm[i] ?? 0 }));
   const cells = argument.node === null ? undefined : rowsOf(areaOf(argument.node, argument.sheet));
-  if (halves.every(half => half !== undefined) || cells === undefined || cells.length < upperMm.length) return sameBothWays(desk, param, argument, { upperMm, lowerMm }, label);
+  if (halves.every(half => half !== undefined) || cells === undefined || cells.length < upperMm.length)
+    return sameBothWays(desk, param, argument, { upperMm, lowerMm }, label);
   const rows = upperMm.map((upper, i): Bound => {
     const [area, half, lower] = [cells[i] as Area, halves[i], lowerMm[i] ?? 0];
     const cell = cellOf(area);
-    if (half !== undefined && isNumberCell(desk, area, param.kind.unit, half)) return { ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: -half } } }, conditions: [`ISNUMBER(${cell})`, `${cell}>=0`], live: true };
-    const side = (which: string, value: number): Ref => atom(desk.steps.row({ label: `${label} ${i + 1}, ${which}`, value, unit: 'mm', words: 'value, not live: one cell holds both deviations' }), value);
-    return { ref: { parts: { upperMm: side('upper', upper), lowerMm: side('lower', lower) } }, conditions: sameAs(cell, sentAs(desk, area.sheet, addressOf(area))) ?? [], live: false };
+    if (half !== undefined && isNumberCell(desk, area, param.kind.unit, half))
+      return {
+        ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: -half } } },
+        conditions: [`ISNUMBER(${cell})`, `${cell}>=0`],
+        live: true,
+      };
+    const side = (which: string, value: number): Ref =>
+      atom(
+        desk.steps.row({
+          label: `${label} ${i + 1}, ${which}`,
+          value,
+          unit: 'mm',
+          words: 'value, not live: one cell holds both deviations',
+        }),
+        value,
+      );
+    return {
+      ref: { parts: { upperMm: side('upper', upper), lowerMm: side('lower', lower) } },
+      conditions: sameAs(cell, sentAs(desk, area.sheet, addressOf(area))) ?? [],
+      live: false,
+    };
   });
   const items = (key: string): Ref => ({ items: rows.map(({ ref }) => (ref as { parts: Record<string, Ref> }).parts[key] as Ref) });
-  return { ref: { parts: { upperMm: items('upperMm'), lowerMm: items('lowerMm') } }, conditions: rows.flatMap(({ conditions }) => conditions).concat(spareRows(cells.slice(upperMm.length))), live: rows.some(({ live }) => live) };
+  return {
+    ref: { parts: { upperMm: items('upperMm'), lowerMm: items('lowerMm') } },
+    conditions: rows.flatMap(({ conditions }) => conditions).concat(spareRows(cells.slice(upperMm.length))),
+    live: rows.some(({ live }) => live),
+  };
 }
 
 function sameBothWays(desk: Desk, param: Param, argument: Argument, value: Deviations, label: string): Bound | undefined {
@@ -305,9 +439,17 @@ function sameBothWays(desk: Desk, param: Param, argument: Argument, value: Devia
     const list = boundList(desk, param, argument, value.upperMm, label);
     if (list === undefined) return undefined;
     const lower: Ref = { items: list.cells.map((cell, i) => ({ text: `-${cell}`, level: 5, value: -(value.upperMm[i] ?? 0) })) };
-    return { ref: { parts: { upperMm: list.ref, lowerMm: lower } }, conditions: [...list.conditions, ...[...new Set(list.cells)].map(cell => `${cell}>=0`)], live: list.live };
+    return {
+      ref: { parts: { upperMm: list.ref, lowerMm: lower } },
+      conditions: [...list.conditions, ...[...new Set(list.cells)].map(cell => `${cell}>=0`)],
+      live: list.live,
+    };
   }
-  const side = (list: readonly number[], which: string): Ref => ({ items: list.map((deviation, i) => atom(desk.steps.row({ label: `${label} ${i + 1}, ${which}`, value: deviation, unit: 'mm', words: 'value, not live' }), deviation)) });
+  const side = (list: readonly number[], which: string): Ref => ({
+    items: list.map((deviation, i) =>
+      atom(desk.steps.row({ label: `${label} ${i + 1}, ${which}`, value: deviation, unit: 'mm', words: 'value, not live' }), deviation),
+    ),
+  });
   return fixed(desk, argument, { parts: { upperMm: side(value.upperMm, 'upper'), lowerMm: side(value.lowerMm, 'lower') } });
 }
 
@@ -323,7 +465,13 @@ const SCREW_PARTS = [
 function screwColumn(screw: Screw, key: string): { readonly key: string; readonly inverse?: true } {
   const { family } = screw.size;
   if (key === 'pitchMm' && family !== 'M' && family !== 'ST') return { key: 'tpi', inverse: true };
-  const columns: Readonly<Record<string, string>> = { nominalMm: screw.isTapping ? 'majorMax' : 'nominal', majorMaxMm: 'majorMax', majorMinMm: 'majorMin', rootMaxMm: 'rootMax', pitchMm: 'pitch' };
+  const columns: Readonly<Record<string, string>> = {
+    nominalMm: screw.isTapping ? 'majorMax' : 'nominal',
+    majorMaxMm: 'majorMax',
+    majorMinMm: 'majorMin',
+    rootMaxMm: 'rootMax',
+    pitchMm: 'pitch',
+  };
   return { key: columns[key] ?? key };
 }
 
@@ -338,7 +486,8 @@ export interface SizeKey {
 export function sizeKey(desk: Desk, argument: Argument, row: string): SizeKey | undefined {
   const area = oneCell(argument);
   const raw = area === undefined ? undefined : desk.source.value(area.sheet, addressOf(area));
-  if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase()) return { key: cellOf(area), conditions: [], live: true };
+  if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
+    return { key: cellOf(area), conditions: [], live: true };
   const conditions = asSent(desk, argument);
   return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) };
 }
@@ -352,7 +501,20 @@ function boundScrew(desk: Desk, argument: Argument, screw: Screw, needed: Readon
     const column = screwColumn(screw, part);
     const looked = desk.data.lookup(table, column.key, found.key);
     const value = screw[part];
-    return [part, atom(desk.steps.row({ label: `screw: ${label}`, formula: column.inverse === true ? `25.4/${looked}` : looked, value, unit: 'mm', words: `from the table on ${desk.data.name}`, source: `${table.standard}:${table.edition}` }), value)] as const;
+    return [
+      part,
+      atom(
+        desk.steps.row({
+          label: `screw: ${label}`,
+          formula: column.inverse === true ? `25.4/${looked}` : looked,
+          value,
+          unit: 'mm',
+          words: `from the table on ${desk.data.name}`,
+          source: `${table.standard}:${table.edition}`,
+        }),
+        value,
+      ),
+    ] as const;
   });
   return { ref: { parts: Object.fromEntries(parts) }, conditions: found.conditions, live: found.live };
 }
@@ -365,7 +527,13 @@ function boundRecord(desk: Desk, param: Param, argument: Argument, value: object
     const bound = boundNumber(desk, param, argument, first[1], label);
     return bound && { ...bound, ref: { parts: { [first[0]]: bound.ref } } };
   }
-  const parts = numbers.map(([key, part]) => [key, atom(desk.steps.row({ label: `${label} ${key.replace(/(Mm|Deg)$/, '')}`, value: part, words: 'value, not live' }), part)] as const);
+  const parts = numbers.map(
+    ([key, part]) =>
+      [
+        key,
+        atom(desk.steps.row({ label: `${label} ${key.replace(/(Mm|Deg)$/, '')}`, value: part, words: 'value, not live' }), part),
+      ] as const,
+  );
   return fixed(desk, argument, { parts: Object.fromEntries(parts) });
 }
 
@@ -376,9 +544,22 @@ function boundWord(desk: Desk, param: Param, argument: Argument, value: string):
   const words = choicesOf(param);
   const at = addressOf(area);
   const raw = desk.source.value(area.sheet, at);
-  const fallback = typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'string' ? quoted(param.blank.default) : undefined;
-  if (words.length > 0 && desk.source.cell(area.sheet, at)?.formula === undefined) desk.validations.set(`${area.sheet}!${at}`, { range: at, words: `${labelOf(param)}: ${words.join(', ')}`, list: desk.data.choices(labelOf(param), words) });
-  const row = desk.steps.row({ label: labelOf(param), formula: choiceFormula(cellOf(area), words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }), value, words: words.length === 0 ? 'as sent' : words.join(', ') });
+  const fallback =
+    typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'string'
+      ? quoted(param.blank.default)
+      : undefined;
+  if (words.length > 0 && desk.source.cell(area.sheet, at)?.formula === undefined)
+    desk.validations.set(`${area.sheet}!${at}`, {
+      range: at,
+      words: `${labelOf(param)}: ${words.join(', ')}`,
+      list: desk.data.choices(labelOf(param), words),
+    });
+  const row = desk.steps.row({
+    label: labelOf(param),
+    formula: choiceFormula(cellOf(area), words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }),
+    value,
+    words: words.length === 0 ? 'as sent' : words.join(', '),
+  });
   return { ref: atom(row, value), conditions: [], live: words.length > 1 };
 }
 
@@ -390,7 +571,8 @@ export function bind(desk: Desk, param: Param, argument: Argument, value: unknow
   if (Array.isArray(value) && value.every(item => typeof item === 'number')) return boundList(desk, param, argument, value, label);
   if (typeof value === 'object' && value !== null) {
     if ('majorMaxMm' in value) return boundScrew(desk, argument, value as Screw, needed);
-    if ('upperMm' in value && typeof value.upperMm === 'number' && !('nominalMm' in value)) return boundDeviation(desk, param, argument, value as Deviation, label);
+    if ('upperMm' in value && typeof value.upperMm === 'number' && !('nominalMm' in value))
+      return boundDeviation(desk, param, argument, value as Deviation, label);
     if ('upperMm' in value && Array.isArray(value.upperMm)) return boundDeviations(desk, param, argument, value as Deviations, label);
     return boundRecord(desk, param, argument, value, label);
   }

@@ -56,7 +56,8 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, earlier }));
   const raws = args.map(arg => desk.source.evaluate(arg.node, sheet));
   if (raws.includes(undefined)) return undefined;
-  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN') return limitCheck(desk, card, args, raws, blockTitle(desk.source, sheet, at, card.id));
+  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN')
+    return limitCheck(desk, card, args, raws, blockTitle(desk.source, sheet, at, card.id));
   if (card.id === 'CHECK.WORST') return worstCheck(desk, card, args, raws, blockTitle(desk.source, sheet, at, card.id));
   const form = formOfCard(card.id);
   const lookUp = LOOK_UPS[card.id];
@@ -71,16 +72,38 @@ export function block(desk: Desk, { card, node, formula, sheet, at }: Call): Blo
     desk.steps.backTo(mark);
     return undefined;
   }
-  const body = isRows(answer.value) ? (card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0 ? answer.value.slice(1) : answer.value) : [[answer.value]];
+  const body = isRows(answer.value)
+    ? card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0
+      ? answer.value.slice(1)
+      : answer.value
+    : [[answer.value]];
   const conditions = [...new Set(written.bound.flatMap(b => b.conditions).concat(written.related))];
-  const ok = conditions.length === 0 ? undefined : desk.steps.row({ label: 'inputs in limits', formula: allOf(conditions), value: true, words: 'limits of the function; blank or text is not in limits' });
+  const ok =
+    conditions.length === 0
+      ? undefined
+      : desk.steps.row({
+          label: 'inputs in limits',
+          formula: allOf(conditions),
+          value: true,
+          words: 'limits of the function; blank or text is not in limits',
+        });
   const width = body[0]?.length ?? 1;
   const cells = body.flat().map((value, i) => {
     const result = written.results[i];
     if (result === undefined) return '""';
     if (result.formula.startsWith('"')) return result.formula;
     const state = typeof value === 'string' ? '"not checked"' : 'NA()';
-    return desk.steps.row({ label: resultName(card, i, body, width), formula: ok === undefined ? result.formula : `IF(${ok},${result.formula},${state})`, value: value as Cell, unit: resultUnit(card, i % width), words: written.words[i] ?? '', source: source(card) }, 'result');
+    return desk.steps.row(
+      {
+        label: resultName(card, i, body, width),
+        formula: ok === undefined ? result.formula : `IF(${ok},${result.formula},${state})`,
+        value: value as Cell,
+        unit: resultUnit(card, i % width),
+        words: written.words[i] ?? '',
+        source: source(card),
+      },
+      'result',
+    );
   });
   desk.steps.gap();
   return { cells, live: written.bound.some(b => b.live) };
@@ -102,7 +125,14 @@ interface Written {
   readonly words: readonly string[];
 }
 
-function boundArguments(desk: Desk, card: Card, args: readonly Argument[], values: readonly unknown[], needed: ReadonlySet<string>, of: (param: Param, i: number) => Bound | undefined = (param, i) => bind(desk, param, args[i] as Argument, values[i], needed)): Bound[] | undefined {
+function boundArguments(
+  desk: Desk,
+  card: Card,
+  args: readonly Argument[],
+  values: readonly unknown[],
+  needed: ReadonlySet<string>,
+  of: (param: Param, i: number) => Bound | undefined = (param, i) => bind(desk, param, args[i] as Argument, values[i], needed),
+): Bound[] | undefined {
   const bound: Bound[] = [];
   for (const [i, param] of card.params.entries()) {
     const one = of(param, i);
@@ -116,10 +146,28 @@ function boundArguments(desk: Desk, card: Card, args: readonly Argument[], value
 function boundForm(desk: Desk, card: Card, form: Form, args: readonly Argument[], values: readonly unknown[]): Written | undefined {
   const bound = boundArguments(desk, card, args, values, partsRead(form, new Set(partsRelated(card))));
   if (bound === undefined) return undefined;
-  const worded = symbolic(form, card.params.map(({ name }) => name.replace(/_/g, ' ')));
-  const step: Step = (name, text, value) => desk.steps.row({ label: stepWords(name), formula: text, ...(value === undefined ? {} : { value }), words: worded.steps.get(name) ?? '' });
-  const formulas = spreadsheetFormulas(form, bound.map(({ ref }) => ref), step);
-  return { bound, related: relations(card, name => named(card, bound, name)), results: [formulas].flat(2) as CellFormula[], words: worded.results };
+  const worded = symbolic(
+    form,
+    card.params.map(({ name }) => name.replace(/_/g, ' ')),
+  );
+  const step: Step = (name, text, value) =>
+    desk.steps.row({
+      label: stepWords(name),
+      formula: text,
+      ...(value === undefined ? {} : { value }),
+      words: worded.steps.get(name) ?? '',
+    });
+  const formulas = spreadsheetFormulas(
+    form,
+    bound.map(({ ref }) => ref),
+    step,
+  );
+  return {
+    bound,
+    related: relations(card, name => named(card, bound, name)),
+    results: [formulas].flat(2) as CellFormula[],
+    words: worded.results,
+  };
 }
 
 /** A reference by name: `od`, `size.majorMaxMm`. */
@@ -132,7 +180,10 @@ function named({ params }: Card, bound: readonly Bound[], path: string): string 
 }
 
 /** The steps and results with names in place of numbers: what they say stays true when a number changes. */
-function symbolic(form: Form, names: readonly string[]): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
+function symbolic(
+  form: Form,
+  names: readonly string[],
+): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
   const steps = form.steps ?? [];
   const env = [...names, ...steps.map(([name]) => stepWords(name))].map(symbol);
   const params = [...form.params, ...steps.map(([name]) => name)];
@@ -140,7 +191,8 @@ function symbolic(form: Form, names: readonly string[]): { readonly steps: Reado
   const result = printed(form.result);
   const flat = (result.items ?? [result]).flatMap(item => item.items ?? [item]);
   // parts of records: `size majorMax`
-  const plain = (text: string): string => text.replace(/([a-z])([A-Z])/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`);
+  const plain = (text: string): string =>
+    text.replace(/([a-z])([A-Z])/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`);
   return { steps: new Map(steps.map(([name, tree]) => [name, plain(printed(tree).text)])), results: flat.map(({ text }) => plain(text)) };
 }
 
@@ -173,7 +225,12 @@ function boundLookUp(desk: Desk, card: Card, args: readonly Argument[], values: 
   );
   if (formula === undefined || isLost) return undefined;
   const size0 = bound[0];
-  return { bound: size0 === undefined ? bound : [{ ...size0, live: size0.live || isFollowed }, ...bound.slice(1)], related: followed, results: [{ formula }], words: [`from the table on ${desk.data.name}`] };
+  return {
+    bound: size0 === undefined ? bound : [{ ...size0, live: size0.live || isFollowed }, ...bound.slice(1)],
+    related: followed,
+    results: [{ formula }],
+    words: [`from the table on ${desk.data.name}`],
+  };
 }
 
 function resultName({ id, result }: Card, i: number, body: readonly (readonly unknown[])[], width: number): string {
@@ -183,7 +240,8 @@ function resultName({ id, result }: Card, i: number, body: readonly (readonly un
   return body.length > 1 && typeof first === 'string' && i % width > 0 ? first : column;
 }
 
-const resultUnit = ({ result }: Card, column: number): string => (result.shape === 'number' ? result.unit : 'columns' in result ? (result.columns[column]?.unit ?? '') : '');
+const resultUnit = ({ result }: Card, column: number): string =>
+  result.shape === 'number' ? result.unit : 'columns' in result ? (result.columns[column]?.unit ?? '') : '';
 
 const VALUE = (name: string): Param => ({ ...anyParam(name, ANYTHING), blank: 'zero' });
 
@@ -205,8 +263,12 @@ function limitCheck(desk: Desk, card: Card, args: readonly Argument[], raws: rea
     return undefined;
   }
   const side = card.id === 'CHECK.MAX' ? 'max' : 'min';
-  const words = side === 'max' ? 'pass up to look, look up to the limit, fail above' : 'pass down to look, look down to the limit, fail below';
-  const result = desk.steps.row({ label: 'state', formula: checkFormula(side, value, limit, look), value: answer.value as Cell, words }, 'result');
+  const words =
+    side === 'max' ? 'pass up to look, look up to the limit, fail above' : 'pass down to look, look down to the limit, fail below';
+  const result = desk.steps.row(
+    { label: 'state', formula: checkFormula(side, value, limit, look), value: answer.value as Cell, words },
+    'result',
+  );
   desk.steps.gap();
   return { cells: [result], live: true };
 }
@@ -217,9 +279,18 @@ function worstCheck(desk: Desk, card: Card, args: readonly Argument[], raws: rea
   const answer = call(card.id, raws);
   const states = isRows(raws[0]) ? raws[0].flat() : [raws[0]];
   // a comparison with an error is an error, and spaces around a word are not seen by a formula
-  if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim()))) return undefined;
+  if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim())))
+    return undefined;
   desk.steps.heading(title);
-  const cell = desk.steps.row({ label: 'worst state', formula: worstFormula(fixedArea(area), (area.bottom - area.top + 1) * (area.right - area.left + 1)), value: answer.value as Cell, words: 'fail, then not checked, then look, then pass' }, 'result');
+  const cell = desk.steps.row(
+    {
+      label: 'worst state',
+      formula: worstFormula(fixedArea(area), (area.bottom - area.top + 1) * (area.right - area.left + 1)),
+      value: answer.value as Cell,
+      words: 'fail, then not checked, then look, then pass',
+    },
+    'result',
+  );
   desk.steps.gap();
   return { cells: [cell], live: true };
 }

@@ -21,13 +21,25 @@ npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
 
-const TITLE = { part: { type: 'string' }, number: { type: 'string' }, revision: { type: 'string' }, date: { type: 'string' }, status: { type: 'string' }, 'made-by': { type: 'string' }, 'checked-by': { type: 'string' } } as const;
+const TITLE = {
+  part: { type: 'string' },
+  number: { type: 'string' },
+  revision: { type: 'string' },
+  date: { type: 'string' },
+  status: { type: 'string' },
+  'made-by': { type: 'string' },
+  'checked-by': { type: 'string' },
+} as const;
 
 type Print = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, guide: { type: 'string' }, compare: { type: 'boolean' } } });
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, guide: { type: 'string' }, compare: { type: 'boolean' } },
+    });
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
   }
@@ -112,16 +124,38 @@ async function comparison(sentPath: string, returnedPath: string, print: Print):
     throw new UserFault(`${returnedPath}: ${fault instanceof Error ? fault.message : String(fault)}`);
   });
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
-  const { changedInputs, changedFormulas, answers, results, missing, added } = compare(await opened(sentPath), sourceOfFile(basename(returnedPath), returned.sheets));
+  const { changedInputs, changedFormulas, answers, results, missing, added } = compare(
+    await opened(sentPath),
+    sourceOfFile(basename(returnedPath), returned.sheets),
+  );
   const list = (title: string, lines: readonly string[]): void => {
     print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);
     for (const line of lines) print(`  ${line}`);
   };
-  const place = ({ sheet, at, label }: Omit<Change, 'sent' | 'returned'>): string => `${sheet}${at === '' ? '' : ` ${at}`}${label === '' ? '' : ` (${label})`}`;
-  list('changed inputs', changedInputs.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`));
-  list('changed formulas', changedFormulas.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`));
-  list('answers', answers.map(change => `${place(change)}: ${change.returned}`));
-  list('results', results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => `${characteristic}: ${result} for ${requirement}${lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`}, ${judged}${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`));
-  list('missing', missing.map(change => `${place(change)}${change.sent === '' ? '' : `: ${change.sent}`}`));
+  const place = ({ sheet, at, label }: Omit<Change, 'sent' | 'returned'>): string =>
+    `${sheet}${at === '' ? '' : ` ${at}`}${label === '' ? '' : ` (${label})`}`;
+  list(
+    'changed inputs',
+    changedInputs.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
+  );
+  list(
+    'changed formulas',
+    changedFormulas.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
+  );
+  list(
+    'answers',
+    answers.map(change => `${place(change)}: ${change.returned}`),
+  );
+  list(
+    'results',
+    results.map(
+      ({ characteristic, requirement, lower, upper, result, judged, method, remark }) =>
+        `${characteristic}: ${result} for ${requirement}${lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`}, ${judged}${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`,
+    ),
+  );
+  list(
+    'missing',
+    missing.map(change => `${place(change)}${change.sent === '' ? '' : `: ${change.sent}`}`),
+  );
   list('added sheets', added);
 }

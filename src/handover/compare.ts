@@ -86,20 +86,27 @@ const shown = ({ value, formula }: SourceCell): string => cellText(formula ?? (v
 
 /** Programs write a formula with other blanks and capitals, and a number with other last digits. */
 function same(a: SourceCell, b: SourceCell): boolean {
-  if (a.formula !== undefined || b.formula !== undefined) return a.formula !== undefined && b.formula !== undefined && plainText(a.formula) === plainText(b.formula);
+  if (a.formula !== undefined || b.formula !== undefined)
+    return a.formula !== undefined && b.formula !== undefined && plainText(a.formula) === plainText(b.formula);
   if (isBlank(a) || isBlank(b)) return isBlank(a) && isBlank(b);
-  if (typeof a.value === 'number' && typeof b.value === 'number') return Math.abs(a.value - b.value) <= 1e-12 * Math.max(Math.abs(a.value), Math.abs(b.value));
+  if (typeof a.value === 'number' && typeof b.value === 'number')
+    return Math.abs(a.value - b.value) <= 1e-12 * Math.max(Math.abs(a.value), Math.abs(b.value));
   return textOf(a.value) === textOf(b.value);
 }
 
-const textOf = (value: Cell | null): string => `${typeof value}:${String(value ?? '').replace(/\r\n?/g, '\n').trim()}`;
+const textOf = (value: Cell | null): string =>
+  `${typeof value}:${String(value ?? '')
+    .replace(/\r\n?/g, '\n')
+    .trim()}`;
 
 /** The text to the left of a cell, or above it. */
 function labelOf({ cells }: SourceSheet, at: string): string {
   const { row, column } = cellPosition(at);
   const text = (r: number, c: number): string | undefined => {
     const cell = cells.get(address(r, c));
-    return typeof cell?.value === 'string' && cell.value.trim().length >= SHORTEST_LABEL && cell.formula === undefined ? cellText(cell.value) : undefined;
+    return typeof cell?.value === 'string' && cell.value.trim().length >= SHORTEST_LABEL && cell.formula === undefined
+      ? cellText(cell.value)
+      : undefined;
   };
   for (let c = column - 1; c >= 0; c--) {
     const found = text(row, c);
@@ -118,6 +125,19 @@ function measured(sheet: string, { cells }: SourceSheet): Measured[] {
     const value = (c: number): string => cellText(String(cells.get(address(r, c))?.value ?? ''));
     if (value(COLUMN.result) === '') return [];
     const { name, requirement, lower, upper, method, result, judged, remark } = COLUMN;
-    return [{ sheet, at: address(r, result), characteristic: value(name), requirement: value(requirement), lower: value(lower), upper: value(upper), method: value(method), result: value(result), judged: value(judged), remark: value(remark) }];
+    return [
+      {
+        sheet,
+        at: address(r, result),
+        characteristic: value(name),
+        requirement: value(requirement),
+        lower: value(lower),
+        upper: value(upper),
+        method: value(method),
+        result: value(result),
+        judged: value(judged),
+        remark: value(remark),
+      },
+    ];
   });
 }

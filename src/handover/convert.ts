@@ -10,7 +10,19 @@ import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
 import { digitsOf } from './digits';
 import type { Finding } from './finding';
-import { address, areaOf, cellPosition, type FormulaNode, outermostCalls, ownFunction, parseFormula, type Replacement, rewritten, walk, withoutTexts } from './formula';
+import {
+  address,
+  areaOf,
+  cellPosition,
+  type FormulaNode,
+  outermostCalls,
+  ownFunction,
+  parseFormula,
+  type Replacement,
+  rewritten,
+  walk,
+  withoutTexts,
+} from './formula';
 import { frozen } from './frozen';
 import { LOOK_UPS } from './lookups';
 import { type Figures, JointSheets, type Limit } from './joint-sheet';
@@ -54,10 +66,14 @@ export interface HandoverCopy {
 }
 
 /** How a sheet looked at home: roles, formats, widths. What is not said is plain text. */
-export type Looks = (sheet: string) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & { readonly role?: (at: string) => Role | undefined; readonly format?: (at: string) => string | undefined };
+export type Looks = (
+  sheet: string,
+) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & {
+  readonly role?: (at: string) => Role | undefined;
+  readonly format?: (at: string) => string | undefined;
+};
 
 const LONGEST_FORMULA = 8192;
-
 
 interface Work extends Omit<Desk, 'inner'> {
   readonly joints: JointSheets;
@@ -84,8 +100,20 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
   const desk = { source, data, converted, validations: new Map<string, Validation>() };
-  const work: Work = { ...desk, steps, joints: new JointSheets(desk, names, mostFigures), findings: [...changes], results: [], refused, crowded: spillAll(source, workbook), used: new Set() };
-  const bodies = workbook.sheets.map(({ name, cells }) => ({ name, cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at).map(cell => ({ ...cell, origin: at })))) }));
+  const work: Work = {
+    ...desk,
+    steps,
+    joints: new JointSheets(desk, names, mostFigures),
+    findings: [...changes],
+    results: [],
+    refused,
+    crowded: spillAll(source, workbook),
+    used: new Set(),
+  };
+  const bodies = workbook.sheets.map(({ name, cells }) => ({
+    name,
+    cells: onceEach([...cells].flatMap(([at]) => convertedCell(work, name, at).map(cell => ({ ...cell, origin: at })))),
+  }));
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
     const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
     const isInput = (at: string): Role | undefined => (desk.validations.has(`${name}!${at}`) ? 'input' : undefined);
@@ -93,8 +121,17 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
       name,
       widths: [],
       ...rest,
-      cells: cells.map(({ origin, ...cell }) => withLooks(cell, role?.(cell.at) ?? isInput(cell.at), format?.(cell.at) ?? (typeof cell.value === 'number' ? format?.(origin) : undefined), desk.converted.get(`${name}!${cell.at}`))),
-      validations: joinedValidations([...desk.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : []))),
+      cells: cells.map(({ origin, ...cell }) =>
+        withLooks(
+          cell,
+          role?.(cell.at) ?? isInput(cell.at),
+          format?.(cell.at) ?? (typeof cell.value === 'number' ? format?.(origin) : undefined),
+          desk.converted.get(`${name}!${cell.at}`),
+        ),
+      ),
+      validations: joinedValidations(
+        [...desk.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : [])),
+      ),
       print: { landscape: true },
     });
   });
@@ -103,7 +140,17 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
     work.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
   }
   const variants = work.joints.plans();
-  return { sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())], data, findings: work.findings, results: work.results, used: work.used, source, names, figures: work.joints.figures(), own: new Set([...variants.map(({ name }) => name), steps.name, data.name]) };
+  return {
+    sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())],
+    data,
+    findings: work.findings,
+    results: work.results,
+    used: work.used,
+    source,
+    names,
+    figures: work.joints.figures(),
+    own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
+  };
 }
 
 /** A table spills over blank cells: what it puts there wins. */
@@ -128,7 +175,9 @@ function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string>
 function spilledOnce(source: Source, workbook: SourceWorkbook): Map<string, string> {
   const crowded = new Map<string, string>();
   for (const { name, cells } of workbook.sheets) {
-    const filled = new Set([...cells].flatMap(([at, { value, formula }]) => (formula !== undefined || (value !== null && value !== '') ? [at] : [])));
+    const filled = new Set(
+      [...cells].flatMap(([at, { value, formula }]) => (formula !== undefined || (value !== null && value !== '') ? [at] : [])),
+    );
     for (const [at, { formula }] of cells) {
       if (formula?.toUpperCase().includes('ENCL.') !== true) continue;
       const result = source.result(name, at);
@@ -148,12 +197,24 @@ function spilledOnce(source: Source, workbook: SourceWorkbook): Map<string, stri
 
 function withLooks(cell: PlanCell, role: Role | undefined, format: string | undefined, number: Converted | undefined): PlanCell {
   const looked = { ...cell, role: cell.role === 'header' ? cell.role : (role ?? cell.role), ...(format === undefined ? {} : { format }) };
-  return number === undefined ? looked : { ...looked, value: number.value, note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}` };
+  return number === undefined
+    ? looked
+    : {
+        ...looked,
+        value: number.value,
+        note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}`,
+      };
 }
 
 const cellOf = (known: Known): Cell | undefined => {
   const value = isRows(known) ? known[0]?.[0] : known;
-  return value === undefined || value === null ? undefined : isFault(value) ? value.cellError : typeof value === 'string' ? cellText(value) : value;
+  return value === undefined || value === null
+    ? undefined
+    : isFault(value)
+      ? value.cellError
+      : typeof value === 'string'
+        ? cellText(value)
+        : value;
 };
 
 /** A formula as it was typed, without the name of the add-in: nothing in the file should look as if it were needed. */
@@ -168,7 +229,10 @@ function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
   const { formula } = cell;
   const value = work.crowded.has(`${sheet}!${at}`) ? '#SPILL!' : cellOf(work.source.value(sheet, at));
   const tree = parseFormula(formula);
-  const refusal = work.refused.get(`${sheet}!${at}`) ?? work.crowded.get(`${sheet}!${at}`) ?? (work.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
+  const refusal =
+    work.refused.get(`${sheet}!${at}`) ??
+    work.crowded.get(`${sheet}!${at}`) ??
+    (work.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
   const calls = tree === undefined ? [] : outermostCalls(tree);
   for (const call of calls) for (const part of walk(call)) noteUse(work, part);
   if (tree === undefined || refusal !== undefined) {
@@ -176,13 +240,25 @@ function convertedCell(work: Work, sheet: string, at: string): PlanCell[] {
     return [calls.length > 0 ? cell : { ...cell, role: 'text' }];
   }
   if (calls[0] === tree) return wholeCell(work, sheet, at, formula, tree);
-  return [calls.length === 0 && !/ENCL\./i.test(withoutTexts(formula)) ? nativeCell(work, sheet, at, formula, tree, value) : partOfCell(work, sheet, at, formula, tree, calls, value)];
+  return [
+    calls.length === 0 && !/ENCL\./i.test(withoutTexts(formula))
+      ? nativeCell(work, sheet, at, formula, tree, value)
+      : partOfCell(work, sheet, at, formula, tree, calls, value),
+  ];
 }
 
 function plainValue({ findings }: Work, sheet: string, at: string, value: Cell | null): Cell {
   if (typeof value !== 'string') return value ?? '';
   const clean = cellText(value);
-  if (clean !== value && clean !== value.replace(/\r\n?/g, '\n')) findings.push({ sheet, at, what: 'changed', words: clean.endsWith('[cut]') ? `the text has ${value.length} characters and was cut` : 'characters that deceive or control were taken out of the text' });
+  if (clean !== value && clean !== value.replace(/\r\n?/g, '\n'))
+    findings.push({
+      sheet,
+      at,
+      what: 'changed',
+      words: clean.endsWith('[cut]')
+        ? `the text has ${value.length} characters and was cut`
+        : 'characters that deceive or control were taken out of the text',
+    });
   return clean;
 }
 
@@ -197,13 +273,19 @@ function foreign(tree: FormulaNode): string[] {
     if (node.type === 'UnaryExpression' && node.operator === '#') return ['#'];
     if (node.type === 'LetExpression') return ['LET'];
     if (node.type === 'LambdaExpression') return ['LAMBDA'];
-    return node.type === 'CallExpression' && node.callee?.name !== undefined && ownFunction(node) === undefined && !isPlain(node.callee.name) ? [node.callee.name] : [];
+    return node.type === 'CallExpression' &&
+      node.callee?.name !== undefined &&
+      ownFunction(node) === undefined &&
+      !isPlain(node.callee.name)
+      ? [node.callee.name]
+      : [];
   });
 }
 
 function noteForeign({ findings }: Work, sheet: string, at: string, formula: string): void {
   const tree = parseFormula(formula);
-  for (const name of new Set(tree === undefined ? [] : foreign(tree))) findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
+  for (const name of new Set(tree === undefined ? [] : foreign(tree)))
+    findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
 }
 
 function nativeCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, value: Cell | undefined): PlanCell {
@@ -215,7 +297,11 @@ function nativeCell(work: Work, sheet: string, at: string, formula: string, tree
 }
 
 function asValue({ findings }: Work, sheet: string, at: string, formula: string, value: Cell | undefined, why: string): PlanCell {
-  findings.push(value === undefined ? { sheet, at, what: 'error', words: `${why}; its value is not known here`, values: 1 } : { sheet, at, what: 'value, not live', words: why, values: 1 });
+  findings.push(
+    value === undefined
+      ? { sheet, at, what: 'error', words: `${why}; its value is not known here`, values: 1 }
+      : { sheet, at, what: 'value, not live', words: why, values: 1 },
+  );
   return { at, role: 'result', value: value ?? '', note: `value, not live: was ${typed(formula)}` };
 }
 
@@ -227,11 +313,15 @@ function spillReplacements({ source }: Work, sheet: string, tree: FormulaNode): 
     if (node.operator !== '#' || argument === null || argument === undefined) continue;
     const area = areaOf(argument, sheet);
     const rows = area === undefined ? undefined : source.result(area.sheet, address(area.top, area.left));
-    const isOurs = area !== undefined && source.cell(area.sheet, address(area.top, area.left))?.formula?.toUpperCase().startsWith('=ENCL.') === true;
+    const isOurs =
+      area !== undefined && source.cell(area.sheet, address(area.top, area.left))?.formula?.toUpperCase().startsWith('=ENCL.') === true;
     if (area === undefined || !isRows(rows) || !isOurs) return undefined;
     const name = String(argument.value);
     const prefix = name.slice(0, name.lastIndexOf('!') + 1);
-    replacements.push({ loc: [argument.loc[0], node.loc[1]], text: `${prefix}${address(area.top, area.left)}:${address(area.top + rows.length - 1, area.left + (rows[0]?.length ?? 1) - 1)}` });
+    replacements.push({
+      loc: [argument.loc[0], node.loc[1]],
+      text: `${prefix}${address(area.top, area.left)}:${address(area.top + rows.length - 1, area.left + (rows[0]?.length ?? 1) - 1)}`,
+    });
   }
   return replacements;
 }
@@ -255,7 +345,8 @@ function worked(work: Work, sheet: string, at: string, formula: string, node: Fo
 }
 
 /** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */
-const asReference = ({ cells }: Block): string => (cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`);
+const asReference = ({ cells }: Block): string =>
+  cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`;
 
 /** The values that a call spills: which of them stand under its header, and where each goes. */
 interface Spill {
@@ -272,7 +363,9 @@ function spillOf(id: string, result: Known, at: string): Spill {
   const body = (hasHeader ? rows.slice(1) : rows) as readonly (readonly Known[])[];
   const width = body[0]?.length ?? 1;
   return {
-    header: hasHeader ? (rows[0] ?? []).map((value, c): PlanCell => ({ at: address(row, column + c), role: 'header', value: cellOf(value) ?? '' })) : [],
+    header: hasHeader
+      ? (rows[0] ?? []).map((value, c): PlanCell => ({ at: address(row, column + c), role: 'header', value: cellOf(value) ?? '' }))
+      : [],
     values: body.flat(),
     width,
     at: i => address(row + Math.floor(i / width) + (hasHeader ? 1 : 0), column + (i % width)),
@@ -284,14 +377,23 @@ function wholeCell(work: Work, sheet: string, at: string, formula: string, tree:
   const result = work.source.result(sheet, at);
   if (result === undefined || isFault(result)) return [faultyCell(work, sheet, at, formula, tree)];
   const table = isRows(result) && id === 'JOINT.TABLE' ? jointCells(work, sheet, at, tree, result) : undefined;
-  return table ?? liveCells(work, sheet, at, formula, tree, spillOf(id, result, at)) ?? fixedCells(work, sheet, at, formula, tree, spillOf(id, result, at));
+  return (
+    table ??
+    liveCells(work, sheet, at, formula, tree, spillOf(id, result, at)) ??
+    fixedCells(work, sheet, at, formula, tree, spillOf(id, result, at))
+  );
 }
 
 function faultyCell({ source, findings }: Work, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell {
   const id = ownFunction(tree) ?? '';
   const worth = source.value(sheet, at);
-  const answer = call(id, (tree.arguments ?? []).map(part => source.evaluate(part, sheet)));
-  const words = isFault(worth) ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}` : `${id}: its inputs are not known here`;
+  const answer = call(
+    id,
+    (tree.arguments ?? []).map(part => source.evaluate(part, sheet)),
+  );
+  const words = isFault(worth)
+    ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
+    : `${id}: its inputs are not known here`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
   return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` };
 }
@@ -300,7 +402,13 @@ function liveCells(work: Work, sheet: string, at: string, formula: string, tree:
   const id = ownFunction(tree) ?? '';
   const made = worked(work, sheet, at, formula, tree);
   if (made === undefined || made.cells.length !== spill.values.length) return undefined;
-  work.findings.push({ sheet, at, what: made.live ? 'live' : 'value, not live', words: made.live ? id : `${id}: its inputs are texts that no formula follows`, values: spill.values.length });
+  work.findings.push({
+    sheet,
+    at,
+    what: made.live ? 'live' : 'value, not live',
+    words: made.live ? id : `${id}: its inputs are texts that no formula follows`,
+    values: spill.values.length,
+  });
   const cells = made.cells.map((cell, i): PlanCell => {
     const value = made.values?.[i] ?? cellOf(spill.values[i]) ?? '';
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
@@ -311,7 +419,9 @@ function liveCells(work: Work, sheet: string, at: string, formula: string, tree:
   return [...spill.header, ...cells];
 }
 
-const whyFixed = (card: Card | undefined): string => card?.notLive ?? (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
+const whyFixed = (card: Card | undefined): string =>
+  card?.notLive ??
+  (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
 
 function fixedCells(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, spill: Spill): PlanCell[] {
   const card = CARDS.get(ownFunction(tree) ?? '');
@@ -331,7 +441,13 @@ function columnOf(id: string, column: number): { readonly name: string; readonly
   return 'columns' in result ? (result.columns[column] ?? { name: '', unit: '' }) : result;
 }
 
-function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, rows: readonly (readonly unknown[])[]): PlanCell[] | undefined {
+function jointCells(
+  work: Work,
+  sheet: string,
+  at: string,
+  tree: FormulaNode,
+  rows: readonly (readonly unknown[])[],
+): PlanCell[] | undefined {
   const table = work.joints.table({ sheet, at, node: tree });
   if (table === undefined) return undefined;
   const { row, column } = cellPosition(at);
@@ -347,16 +463,39 @@ function jointCells(work: Work, sheet: string, at: string, tree: FormulaNode, ro
         return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
       }
       live += 1;
-      work.results.push({ sheet, at: place, value, unit, name, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) });
+      work.results.push({
+        sheet,
+        at: place,
+        value,
+        unit,
+        name,
+        ...(lower === undefined ? {} : { lower }),
+        ...(upper === undefined ? {} : { upper }),
+      });
       return { at: place, role: 'result', formula: `=${formula}`, value, ...digitsOf(value) };
     }),
   );
   work.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
-  if (fixed > 0) work.findings.push({ sheet, at, what: 'value, not live', words: 'JOINT.TABLE: outputs without a value for these inputs', values: fixed });
+  if (fixed > 0)
+    work.findings.push({
+      sheet,
+      at,
+      what: 'value, not live',
+      words: 'JOINT.TABLE: outputs without a value for these inputs',
+      values: fixed,
+    });
   return cells;
 }
 
-function partOfCell(work: Work, sheet: string, at: string, formula: string, tree: FormulaNode, calls: readonly FormulaNode[], value: Cell | undefined): PlanCell {
+function partOfCell(
+  work: Work,
+  sheet: string,
+  at: string,
+  formula: string,
+  tree: FormulaNode,
+  calls: readonly FormulaNode[],
+  value: Cell | undefined,
+): PlanCell {
   const names = calls.map(ownFunction).join(', ');
   const fixed = (why: string): PlanCell => {
     const cell = asValue(work, sheet, at, formula, value, why);
@@ -380,7 +519,8 @@ function partOfCell(work: Work, sheet: string, at: string, formula: string, tree
   return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };
 }
 
-const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined => [...walk(tree)].find(node => node.arguments?.includes(call));
+const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined =>
+  [...walk(tree)].find(node => node.arguments?.includes(call));
 
 /** Functions that read a row of results whichever way it lies. */
 const ANY_WAY = /^(MAX|MIN|SUM|SUMSQ|COUNT|AVERAGE)$/;
@@ -398,6 +538,9 @@ function replacement(tree: FormulaNode, call: FormulaNode, result: Block): Repla
   const parent = parentOf(tree, call);
   const [, row, column] = parent?.arguments ?? [];
   const wanted = (column ?? row)?.value;
-  const cell = parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number' ? result.cells[wanted - 1] : undefined;
+  const cell =
+    parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
+      ? result.cells[wanted - 1]
+      : undefined;
   return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
 }

@@ -70,23 +70,44 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   const clean = Object.fromEntries(Object.entries(title).map(([key, text]) => [key, cellText(String(text))])) as unknown as TitleBlock;
   const rows = new Rows();
   rows.add({ from: 0, to: LAST, role: 'title', value: `${COVER_TITLE}: ${clean.part}` });
-  rows.add({ from: 0, to: LAST, role: 'note', value: [clean.number, clean.revision === '' ? '' : `revision ${clean.revision}`, clean.date, clean.status, 'uncontrolled when printed'].filter(text => text !== '').join(' · ') });
+  rows.add({
+    from: 0,
+    to: LAST,
+    role: 'note',
+    value: [clean.number, clean.revision === '' ? '' : `revision ${clean.revision}`, clean.date, clean.status, 'uncontrolled when printed']
+      .filter(text => text !== '')
+      .join(' · '),
+  });
   titleBlock(rows, clean, summary);
   section(rows, 'Units and rules', RULES);
   material(rows, summary.materials);
   rows.gap();
   heading(rows, 'Characteristics');
-  line(rows, `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`);
-  if (summary.figures !== undefined) line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);
+  line(
+    rows,
+    `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`,
+  );
+  if (summary.figures !== undefined)
+    line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);
   rows.gap();
   heading(rows, 'Assumptions');
-  ASSUMPTIONS.forEach((text, i) => rows.add({ from: 0, to: 0, role: 'label', value: i + 1 }, { from: 1, to: LAST, role: 'text', value: text }));
+  ASSUMPTIONS.forEach((text, i) =>
+    rows.add({ from: 0, to: 0, role: 'label', value: i + 1 }, { from: 1, to: LAST, role: 'text', value: text }),
+  );
   questions(rows, summary.findings, data);
   changes(rows, clean);
   signOff(rows, data);
   section(rows, 'Cautions', CAUTIONS, 'caution');
   findings(rows, summary.findings);
-  return { name, widths: WIDTHS, frozenRows: 2, cells: rows.cells, merged: rows.merged, validations: rows.validations, print: { repeatRows: 2 } };
+  return {
+    name,
+    widths: WIDTHS,
+    frozenRows: 2,
+    cells: rows.cells,
+    merged: rows.merged,
+    validations: rows.validations,
+    print: { repeatRows: 2 },
+  };
 }
 
 const heading = (rows: Rows, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
@@ -117,10 +138,16 @@ function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asVal
   pair(rows, ['made by', title.madeBy], ['checked by', title.checkedBy]);
   pair(rows, ['supplier', undefined], ['drawing and model, revision', undefined]);
   pair(rows, ['functions', `version ${FUNCTIONS_VERSION}`], ['data of standards', `version of ${DATA_VERSION}`]);
-  rows.add({ from: 0, to: 1, role: 'label', value: 'content' }, { from: 2, to: LAST, role: 'text', value: `${hash} (FNV-1a, 64 bit, of all inputs and formulas as they were handed over)` });
+  rows.add(
+    { from: 0, to: 1, role: 'label', value: 'content' },
+    { from: 2, to: LAST, role: 'text', value: `${hash} (FNV-1a, 64 bit, of all inputs and formulas as they were handed over)` },
+  );
   rows.gap();
   heading(rows, 'What this file does');
-  line(rows, `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they are.`);
+  line(
+    rows,
+    `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they are.`,
+  );
 }
 
 function material(rows: Rows, materials: readonly string[]): void {
@@ -137,7 +164,9 @@ function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void
   rows.gap();
   heading(rows, 'Open questions');
   rows.add(head(0, 0, 'No.'), head(1, 3, 'question'), head(4, 5, "supplier's answer"), head(6, 6, 'decision'), head(7, 7, 'status'));
-  const unread = found.some(({ what }) => what === 'not in every program') ? ['Do the formulas that are named "not in every program" work in your program?'] : [];
+  const unread = found.some(({ what }) => what === 'not in every program')
+    ? ['Do the formulas that are named "not in every program" work in your program?']
+    : [];
   [...QUESTIONS, ...unread, ...Array.from({ length: FREE_QUESTIONS }, () => undefined)].forEach((text, i) =>
     rows.add(
       { from: 0, to: 0, role: 'label', value: i + 1 },
@@ -154,17 +183,42 @@ const head = (from: number, to: number, value: string): Span => ({ from, to, rol
 function changes(rows: Rows, title: TitleBlock): void {
   rows.gap();
   heading(rows, 'Change log');
-  rows.add(head(0, 1, 'revision, date'), head(2, 3, 'what'), head(4, 4, 'old value'), head(5, 5, 'new value'), head(6, 6, 'reason'), head(7, 7, 'by'));
-  const columns = [[0, 1], [2, 3], [4, 4], [5, 5], [6, 6], [7, 7]] as const;
+  rows.add(
+    head(0, 1, 'revision, date'),
+    head(2, 3, 'what'),
+    head(4, 4, 'old value'),
+    head(5, 5, 'new value'),
+    head(6, 6, 'reason'),
+    head(7, 7, 'by'),
+  );
+  const columns = [
+    [0, 1],
+    [2, 3],
+    [4, 4],
+    [5, 5],
+    [6, 6],
+    [7, 7],
+  ] as const;
   const first = [[title.revision, title.date].filter(text => text !== '').join(', '), 'handed over', '', '', '', title.madeBy];
-  for (let i = 0; i <= FREE_CHANGES; i++) rows.add(...columns.map(([from, to], c): Span => ({ from, to, role: i === 0 ? 'text' : 'input', value: i === 0 ? (first[c] ?? '') : '' })));
+  for (let i = 0; i <= FREE_CHANGES; i++)
+    rows.add(
+      ...columns.map(([from, to], c): Span => ({ from, to, role: i === 0 ? 'text' : 'input', value: i === 0 ? (first[c] ?? '') : '' })),
+    );
 }
 
 function signOff(rows: Rows, data: DataSheet): void {
   rows.gap();
   heading(rows, 'Sign-off by the supplier');
-  rows.add({ from: 0, to: 1, role: 'label', value: 'name' }, { from: 2, to: 3, role: 'input' }, { from: 4, to: 5, role: 'label', value: 'date' }, { from: 6, to: 7, role: 'input' });
-  rows.add({ from: 0, to: 1, role: 'label', value: 'review' }, { from: 2, to: LAST, role: 'input', list: data.choices('review', SIGN_OFF), words: SIGN_OFF.join('; ') });
+  rows.add(
+    { from: 0, to: 1, role: 'label', value: 'name' },
+    { from: 2, to: 3, role: 'input' },
+    { from: 4, to: 5, role: 'label', value: 'date' },
+    { from: 6, to: 7, role: 'input' },
+  );
+  rows.add(
+    { from: 0, to: 1, role: 'label', value: 'review' },
+    { from: 2, to: LAST, role: 'input', list: data.choices('review', SIGN_OFF), words: SIGN_OFF.join('; ') },
+  );
   rows.add({ from: 0, to: 1, role: 'label', value: 'changes asked' }, { from: 2, to: LAST, role: 'input' });
 }
 
@@ -178,7 +232,12 @@ function findings(rows: Rows, found: readonly Finding[]): void {
   if (other.length === 0) return;
   rows.add(head(0, 1, 'sheet'), head(2, 2, 'cell'), head(3, 4, 'what'), head(5, LAST, 'why'));
   for (const { sheet, at, what, words } of other.slice(0, MOST_FINDINGS)) {
-    rows.add({ from: 0, to: 1, role: 'text', value: sheet }, { from: 2, to: 2, role: 'text', value: at }, { from: 3, to: 4, role: 'text', value: what }, { from: 5, to: LAST, role: 'text', value: cellText(words) });
+    rows.add(
+      { from: 0, to: 1, role: 'text', value: sheet },
+      { from: 2, to: 2, role: 'text', value: at },
+      { from: 3, to: 4, role: 'text', value: what },
+      { from: 5, to: LAST, role: 'text', value: cellText(words) },
+    );
   }
   if (other.length > MOST_FINDINGS) line(rows, `… and ${other.length - MOST_FINDINGS} more`, 'note');
 }

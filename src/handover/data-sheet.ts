@@ -4,7 +4,7 @@ import { columnOf } from '../core/table';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { address, fixedArea } from './formula';
 
-const TO_MM: Readonly<Record<string, number>> = { in: 25.4, 'µm': 0.001 };
+const TO_MM: Readonly<Record<string, number>> = { in: 25.4, µm: 0.001 };
 
 interface Placed {
   readonly table: Table;
@@ -34,7 +34,10 @@ export class DataSheet {
     const known = this.lists.get(words.join('|'));
     if (known !== undefined) return known;
     const top = this.next + 1;
-    this.cells.push({ at: address(this.next, 0), role: 'heading', value: `choices: ${title}` }, ...words.map((word, i): PlanCell => ({ at: address(top + i, 0), role: 'label', value: word })));
+    this.cells.push(
+      { at: address(this.next, 0), role: 'heading', value: `choices: ${title}` },
+      ...words.map((word, i): PlanCell => ({ at: address(top + i, 0), role: 'label', value: word })),
+    );
     this.next = top + words.length + 1;
     const range = fixedArea({ sheet: this.name, top, left: 0, bottom: top + words.length - 1, right: 0 });
     this.lists.set(words.join('|'), range);
@@ -75,7 +78,9 @@ export class DataSheet {
       this.cells.push({ at: at(0), role: 'note', value: line });
     }
     this.next += 1;
-    ['row', ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) => this.cells.push({ at: at(c), role: 'header', value }));
+    ['row', ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) =>
+      this.cells.push({ at: at(c), role: 'header', value }),
+    );
     this.next += 1;
     ['how held', ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
     const top = this.next + 1;
@@ -96,6 +101,12 @@ export class DataSheet {
   }
 
   plan(): SheetPlan {
-    return { name: this.name, widths: [22, ...Array.from({ length: 14 }, () => 16)], frozenRows: 1, cells: this.cells, print: { landscape: true } };
+    return {
+      name: this.name,
+      widths: [22, ...Array.from({ length: 14 }, () => 16)],
+      frozenRows: 1,
+      cells: this.cells,
+      print: { landscape: true },
+    };
   }
 }

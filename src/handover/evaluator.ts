@@ -23,7 +23,9 @@ export abstract class Evaluator {
   area({ sheet, top, left, bottom, right }: Area): Rows | undefined {
     const [height, width] = [bottom - top + 1, right - left + 1];
     if (height * width > MOST_CELLS) return undefined;
-    const rows = Array.from({ length: height }, (_, r) => Array.from({ length: width }, (__, c) => this.value(sheet, address(top + r, left + c))));
+    const rows = Array.from({ length: height }, (_, r) =>
+      Array.from({ length: width }, (__, c) => this.value(sheet, address(top + r, left + c))),
+    );
     return rows.some(row => row.includes(undefined)) ? undefined : (rows as Rows);
   }
 

@@ -31,8 +31,16 @@ export function figureSheet(name: string, { shown, left }: Figures, date: string
   let next = TITLE_ROWS;
   for (const figure of shown) {
     const { svg, widthPx, heightPx, state, reason } = figure;
-    cells.push({ at: address(next, 0), role: 'heading', value: cellText(figure.label) }, { at: address(next, SECOND), role: 'note', value: `of ${figure.from}` });
-    cells.push({ at: address(next + 1, 0), role: 'label', value: 'state' }, live(next + 1, 1, state), { at: address(next + 1, 2), role: 'label', value: 'rule' }, live(next + 1, SECOND, reason));
+    cells.push(
+      { at: address(next, 0), role: 'heading', value: cellText(figure.label) },
+      { at: address(next, SECOND), role: 'note', value: `of ${figure.from}` },
+    );
+    cells.push(
+      { at: address(next + 1, 0), role: 'label', value: 'state' },
+      live(next + 1, 1, state),
+      { at: address(next + 1, 2), role: 'label', value: 'rule' },
+      live(next + 1, SECOND, reason),
+    );
     merged.push(`${address(next + 1, 2)}:${address(next + 1, 4)}`, `${address(next + 1, SECOND)}:${address(next + 1, WIDTHS.length - 1)}`);
     const rows = Math.ceil(heightPx / ROW_PX);
     pictures.push({ at: address(next + 2, 0), png: pngOf(svg), widthPx, heightPx, rows, words: wordsOf(figure, day) });
@@ -41,19 +49,36 @@ export function figureSheet(name: string, { shown, left }: Figures, date: string
     next += 1 + Math.ceil(figure.legend.length / 2) + 1;
     breakAfter.push(next);
   }
-  return withStates({ name, widths: WIDTHS, cells, merged, pictures, print: { repeatRows: TITLE_ROWS, breakAfter: breakAfter.slice(0, -1) } });
+  return withStates({
+    name,
+    widths: WIDTHS,
+    cells,
+    merged,
+    pictures,
+    print: { repeatRows: TITLE_ROWS, breakAfter: breakAfter.slice(0, -1) },
+  });
 }
 
 const wordsOf = ({ label, state }: JointFigure, day: string): string =>
-  cellText(`Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are explained in the table below.`);
+  cellText(
+    `Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are explained in the table below.`,
+  );
 
 function live(row: number, column: number, { formula, value }: TableCell): PlanCell {
-  return { at: address(row, column), role: 'result', ...(formula === undefined ? {} : { formula: `=${formula}` }), value, ...(typeof value === 'number' ? { format: FORMAT } : {}) };
+  return {
+    at: address(row, column),
+    role: 'result',
+    ...(formula === undefined ? {} : { formula: `=${formula}` }),
+    value,
+    ...(typeof value === 'number' ? { format: FORMAT } : {}),
+  };
 }
 
 function legendCells(top: number, { legend }: JointFigure): PlanCell[] {
   const half = Math.ceil(legend.length / 2);
-  const headers = [0, SECOND].flatMap(left => ['letter', 'name', 'value', 'unit'].map((value, c): PlanCell => ({ at: address(top, left + c), role: 'header', value })));
+  const headers = [0, SECOND].flatMap(left =>
+    ['letter', 'name', 'value', 'unit'].map((value, c): PlanCell => ({ at: address(top, left + c), role: 'header', value })),
+  );
   return [...headers, ...legend.flatMap((entry, i) => legendRow(entry, top + 1 + (i % half), i < half ? 0 : SECOND))];
 }
 

@@ -52,7 +52,8 @@ const SIMPLE_NAME = /^[A-Za-z_][A-Za-z0-9_]*$/;
 export const sheetPrefix = (sheet: string): string => (SIMPLE_NAME.test(sheet) ? `${sheet}!` : `'${sheet.replace(/'/g, "''")}'!`);
 /** A cell of another sheet, fixed: `Steps!$C$17`. */
 export const fixedCell = (sheet: string, row: number, column: number): string => `${sheetPrefix(sheet)}$${toCol(column)}$${row + 1}`;
-export const fixedArea = ({ sheet, top, left, bottom, right }: Area): string => `${fixedCell(sheet, top, left)}:$${toCol(right)}$${bottom + 1}`;
+export const fixedArea = ({ sheet, top, left, bottom, right }: Area): string =>
+  `${fixedCell(sheet, top, left)}:$${toCol(right)}$${bottom + 1}`;
 
 export function cellPosition(at: string): { readonly row: number; readonly column: number } {
   const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
@@ -95,7 +96,13 @@ export function ownFunction(node: FormulaNode): string | undefined {
 
 /** The parts of a node, in the order of the formula. */
 function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
-  return [...(callee?.body === undefined ? [] : [callee as FormulaNode]), ...declarations.map(({ init }) => init), ...args, ...elements.flat(), ...(body === undefined ? [] : [body])];
+  return [
+    ...(callee?.body === undefined ? [] : [callee as FormulaNode]),
+    ...declarations.map(({ init }) => init),
+    ...args,
+    ...elements.flat(),
+    ...(body === undefined ? [] : [body]),
+  ];
 }
 
 /** The node and everything in it; formulas of strangers nest deeper than calls can. */
@@ -124,7 +131,8 @@ export function outermostCalls(tree: FormulaNode | null): FormulaNode[] {
 
 export function depthOf(tree: FormulaNode): number {
   let depth = 0;
-  for (let level: (FormulaNode | null)[] = [tree]; level.length > 0; level = level.flatMap(part => (part === null ? [] : partsIn(part)))) depth += 1;
+  for (let level: (FormulaNode | null)[] = [tree]; level.length > 0; level = level.flatMap(part => (part === null ? [] : partsIn(part))))
+    depth += 1;
   return depth;
 }
 
@@ -161,7 +169,10 @@ const PLAIN_TOKEN: Readonly<Record<string, (value: string) => string>> = {
 /** A formula without what programs write in different ways: blanks, capitals of names and functions, digits of numbers. */
 export function plainText(formula: string): string {
   try {
-    return tokenize(formula).map(({ type, value }) => (PLAIN_TOKEN[type] ?? (text => text.toUpperCase()))(value)).join('').replace(/\b(TRUE|FALSE)\(\)/g, '$1');
+    return tokenize(formula)
+      .map(({ type, value }) => (PLAIN_TOKEN[type] ?? (text => text.toUpperCase()))(value))
+      .join('')
+      .replace(/\b(TRUE|FALSE)\(\)/g, '$1');
   } catch {
     return formula;
   }

@@ -34,7 +34,16 @@ export function sourceOfFile(name: string, sheets: readonly FileSheet[], names: 
     sheets: sheets.map(sheet => {
       const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
-      return { name: sheet.name, isHidden: sheet.hidden, cells: new Map(kept.map(({ at, value, formula, isArray }): [string, SourceCell] => [at, formula === undefined ? { value } : { value, formula, ...(isArray && { isArray }) }])) };
+      return {
+        name: sheet.name,
+        isHidden: sheet.hidden,
+        cells: new Map(
+          kept.map(({ at, value, formula, isArray }): [string, SourceCell] => [
+            at,
+            formula === undefined ? { value } : { value, formula, ...(isArray && { isArray }) },
+          ]),
+        ),
+      };
     }),
   };
 }
@@ -52,7 +61,15 @@ function widthsOf(cells: ReadonlyMap<string, SourceCell>): number[] {
   const widths: number[] = [];
   for (const [at, { value, formula }] of cells) {
     const { column } = cellPosition(at);
-    const needed = typeof value === 'string' && formula === undefined ? Math.max(...value.slice(0, 2000).split('\n').map(line => line.length)) + 2 : NARROWEST;
+    const needed =
+      typeof value === 'string' && formula === undefined
+        ? Math.max(
+            ...value
+              .slice(0, 2000)
+              .split('\n')
+              .map(line => line.length),
+          ) + 2
+        : NARROWEST;
     widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(WIDEST, needed));
   }
   return Array.from(widths, width => width ?? NARROWEST);

@@ -4,7 +4,18 @@ import type { Looks } from './convert';
 import type { SourceCell, SourceWorkbook } from './source';
 
 export function sourceOf(plan: WorkbookPlan): SourceWorkbook {
-  return { name: plan.name, sheets: plan.sheets.map(sheet => ({ name: sheet.name, cells: new Map(sheet.cells.map(({ at, value = null, formula }): [string, SourceCell] => [at, formula === undefined ? { value } : { value, formula }])) })) };
+  return {
+    name: plan.name,
+    sheets: plan.sheets.map(sheet => ({
+      name: sheet.name,
+      cells: new Map(
+        sheet.cells.map(({ at, value = null, formula }): [string, SourceCell] => [
+          at,
+          formula === undefined ? { value } : { value, formula },
+        ]),
+      ),
+    })),
+  };
 }
 
 /** The sheets keep their looks. */

@@ -42,11 +42,20 @@ function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sh
 }
 
 /** Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or nothing where it stays a bare value. */
-export function frozen({ steps, ...desk }: Pick<Desk, 'source' | 'converted' | 'steps'>, card: Card | undefined, tree: FormulaNode, sheet: string, at: string): (value: Cell) => string | undefined {
+export function frozen(
+  { steps, ...desk }: Pick<Desk, 'source' | 'converted' | 'steps'>,
+  card: Card | undefined,
+  tree: FormulaNode,
+  sheet: string,
+  at: string,
+): (value: Cell) => string | undefined {
   const cells = watched(desk, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
   steps.heading(blockTitle(desk.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
-  const sent = cells.filter(({ value }) => value !== '').map(({ name, value }) => `${name} ${String(value)}`).join('; ');
+  const sent = cells
+    .filter(({ value }) => value !== '')
+    .map(({ name, value }) => `${name} ${String(value)}`)
+    .join('; ');
   const holds = steps.row({
     label: 'inputs as sent',
     formula: allOf(cells.flatMap(({ conditions }) => conditions)),

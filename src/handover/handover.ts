@@ -33,28 +33,55 @@ export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlo
   const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES);
   const { data, names, source } = copy;
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
-  const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`].filter(text => text !== '').map(cellText).join(', ');
+  const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`]
+    .filter(text => text !== '')
+    .map(cellText)
+    .join(', ');
   const measured = characteristics(measuredName, line, source, copy.results, data);
-  const figures = pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
-  const materials = materialsIn(source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))));
+  const figures =
+    pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
+  const materials = materialsIn(
+    source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))),
+  );
   const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
-  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], own, [data.plan()]);
+  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], own, [
+    data.plan(),
+  ]);
   const findings = [...copy.findings, ...found];
   const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
   const live = count(({ what }) => what === 'live') - found.reduce((sum, { values = 0 }) => sum + values, 0);
   const asValues = count(({ what }) => what !== 'live');
-  const cover = coverSheet(coverName, title, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings, materials, measured: { sheet: measuredName, count: measured.count, left: measured.left }, figures: figures?.name }, data);
+  const cover = coverSheet(
+    coverName,
+    title,
+    {
+      workbook: workbook.name,
+      hash: hashOf(workbook),
+      live,
+      asValues,
+      findings,
+      materials,
+      measured: { sheet: measuredName, count: measured.count, left: measured.left },
+      figures: figures?.name,
+    },
+    data,
+  );
   const sources = sourcesSheet(sourcesName, copy.used, data.tables);
   const all = [...verified([cover], own, sheets).sheets, ...sheets, data.plan(), sources];
-  const plan: WorkbookPlan = { name: `${cellText(title.part)}, hand-over`, sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })) };
+  const plan: WorkbookPlan = {
+    name: `${cellText(title.part)}, hand-over`,
+    sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })),
+  };
   assertPlain(plan, own);
   return { plan, findings, live, asValues };
 }
 
 /** All that decides the content: sheets, cells, values, formulas, versions. */
 function hashOf({ sheets }: SourceWorkbook): string {
-  const lines = sheets.flatMap(({ name, cells }) => [...cells].map(([at, { value, formula }]) => JSON.stringify([name, at, formula ?? value])));
+  const lines = sheets.flatMap(({ name, cells }) =>
+    [...cells].map(([at, { value, formula }]) => JSON.stringify([name, at, formula ?? value])),
+  );
   return fnv1a64(bytesOf([FUNCTIONS_VERSION, DATA_VERSION, ...lines].join('\n')));
 }
 
@@ -87,7 +114,8 @@ function faultOf(formula: string, isOwn: boolean): string | undefined {
   const tree = parseFormula(formula);
   if (tree === undefined) return 'a formula that cannot be read';
   for (const node of walk(tree)) {
-    if (node.type === 'CallExpression' && !isPlain(node.callee?.name ?? '')) return `${node.callee?.name ?? 'a function'} is not in every program`;
+    if (node.type === 'CallExpression' && !isPlain(node.callee?.name ?? ''))
+      return `${node.callee?.name ?? 'a function'} is not in every program`;
     if (node.type === 'LetExpression' || node.type === 'LambdaExpression' || node.operator === '#') return 'not in every program';
   }
   return undefined;

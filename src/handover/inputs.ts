@@ -19,7 +19,9 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
   if (typeof was === 'number' && was !== 0) return [`${cell}=${number(was).text}`];
   if (typeof was === 'string' && was !== '') {
     const sent = cellText(was);
-    return sent.length <= LONGEST_LITERAL ? [`${cell}=${quoted(sent)}`] : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(sent.slice(0, LONGEST_LITERAL))}`];
+    return sent.length <= LONGEST_LITERAL
+      ? [`${cell}=${quoted(sent)}`]
+      : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(sent.slice(0, LONGEST_LITERAL))}`];
   }
   return was === null || was === '' || was === 0 ? [`OR(${cell}="",${cell}=0)`] : undefined;
 }
@@ -27,7 +29,8 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
 const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;
 
 /** A number with its unit, or a half width; no size of a table. */
-export const isQuantity = (typed: string): boolean => BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
+export const isQuantity = (typed: string): boolean =>
+  BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
 
 /** What a text in the cell stood for. */
 export interface Meaning<T> {
@@ -38,29 +41,49 @@ export interface Meaning<T> {
 const NONE = 'NA()';
 
 /** A number within its limits; blank, a bare 0 and the word default take the default, except that a 0 may be a true one. */
-export function numberFormula(cell: string, { blank, limits }: Param, otherwise: string | undefined, meaning: Meaning<number> | undefined): string {
+export function numberFormula(
+  cell: string,
+  { blank, limits }: Param,
+  otherwise: string | undefined,
+  meaning: Meaning<number> | undefined,
+): string {
   const made = otherwise ?? NONE;
   const conditions = limitFormulas(cell, limits);
   const kept = conditions.length === 0 ? cell : `IF(AND(${conditions.join(',')}),${cell},${NONE})`;
   const asNumber = blank === 'explicit' ? kept : `IF(${cell}=0,${made},${kept})`;
-  const asDefault = made === NONE ? NONE : blank === 'explicit' ? `IF(${cell}="default",${made},${NONE})` : `IF(OR(${cell}="",${cell}="default"),${made},${NONE})`;
+  const asDefault =
+    made === NONE
+      ? NONE
+      : blank === 'explicit'
+        ? `IF(${cell}="default",${made},${NONE})`
+        : `IF(OR(${cell}="",${cell}="default"),${made},${NONE})`;
   const same = meaning === undefined ? undefined : sameAs(cell, meaning.typed);
-  const asText = meaning === undefined || same === undefined ? asDefault : `IF(AND(${same.join(',')}),${number(meaning.means).text},${asDefault})`;
+  const asText =
+    meaning === undefined || same === undefined ? asDefault : `IF(AND(${same.join(',')}),${number(meaning.means).text},${asDefault})`;
   return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
 }
 
 /** One of a few words; what was typed may be another spelling of one. */
-export function choiceFormula(cell: string, words: readonly string[], otherwise: string | undefined, meaning: Meaning<string> | undefined): string {
+export function choiceFormula(
+  cell: string,
+  words: readonly string[],
+  otherwise: string | undefined,
+  meaning: Meaning<string> | undefined,
+): string {
   const asDefault = otherwise === undefined ? NONE : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${NONE})`;
   const known = words.map((word): readonly [string, string] => [word, word]);
   const typed = meaning?.typed;
-  const spelled: readonly (readonly [string, string])[] = meaning !== undefined && typeof typed === 'string' && !words.includes(typed.toLowerCase()) ? [[typed, meaning.means], ...known] : known;
+  const spelled: readonly (readonly [string, string])[] =
+    meaning !== undefined && typeof typed === 'string' && !words.includes(typed.toLowerCase()) ? [[typed, meaning.means], ...known] : known;
   return spelled.reduceRight((rest, [word, means]) => `IF(${cell}=${quoted(word)},${quoted(means)},${rest})`, asDefault);
 }
 
 /** All conditions side by side; old programs take 30 arguments. */
 export function allOf(conditions: readonly string[]): string {
-  const groups = Array.from({ length: Math.ceil(conditions.length / 25) }, (_, i) => `AND(${conditions.slice(25 * i, 25 * i + 25).join(',')})`);
+  const groups = Array.from(
+    { length: Math.ceil(conditions.length / 25) },
+    (_, i) => `AND(${conditions.slice(25 * i, 25 * i + 25).join(',')})`,
+  );
   return groups.length === 1 ? (groups[0] as string) : `AND(${groups.join(',')})`;
 }
 

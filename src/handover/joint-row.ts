@@ -35,9 +35,14 @@ export type Put = (title: string, words: string, formula: string | undefined, va
 
 /** Values that change with one input only, which no formula follows: they are fixed with it. */
 const FIXED_WITH: Readonly<Record<string, string>> = {
-  density: 'material', 'thread share': 'material', 'od ratio': 'material', 'yield stress': 'material',
-  'cone angle': 'head', 'is countersunk': 'head',
-  'has board hole': 'board hole', 'has sleeve and board hole': 'board hole',
+  density: 'material',
+  'thread share': 'material',
+  'od ratio': 'material',
+  'yield stress': 'material',
+  'cone angle': 'head',
+  'is countersunk': 'head',
+  'has board hole': 'board hole',
+  'has sleeve and board hole': 'board hole',
 };
 
 export class JointRow {
@@ -76,7 +81,12 @@ export class JointRow {
   /** Cell that says whether everything that the row does not follow is as it was sent. Nothing where it follows all. */
   holds(): string | undefined {
     if (this.fixed.size === 0) return undefined;
-    return this.put('fixed inputs as sent', 'the formulas of this row hold for these texts', `IFERROR(${allOf([...this.fixed])},FALSE)`, true);
+    return this.put(
+      'fixed inputs as sent',
+      'the formulas of this row hold for these texts',
+      `IFERROR(${allOf([...this.fixed])},FALSE)`,
+      true,
+    );
   }
 
   /** Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name, all inputs. */
@@ -90,7 +100,9 @@ export class JointRow {
     });
     if (conditions.length === 0) return 'TRUE';
     const title = name === undefined ? 'all inputs as sent' : `inputs of ${name} as sent`;
-    const cell = this.sent.get(title) ?? this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
+    const cell =
+      this.sent.get(title) ??
+      this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
     this.sent.set(title, cell);
     return cell;
   }
@@ -142,12 +154,18 @@ export class JointRow {
     const source = FIXED_WITH[name];
     if (source !== undefined) this.ref(source);
     if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
-    const formula = source !== undefined ? undefined : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
+    const formula =
+      source !== undefined
+        ? undefined
+        : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
   private made(name: string, form: Form, { formula, args }: Made): Ref {
-    const words = print(form, args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 }))).text;
+    const words = print(
+      form,
+      args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 })),
+    ).text;
     const refs = args.map(arg => this.arg(arg));
     const ref = spreadsheetRef(form, refs);
     const checked = hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref;
@@ -237,7 +255,8 @@ export class JointRow {
     if (style === 'flat-seated') return number(0);
     if (style === 'countersunk') return this.ref('head height');
     const { size } = this.variant.value('screw') as Screw;
-    const column = (key: string): string | undefined => (table.columns.some(one => one.key === key) ? this.data.lookup(table, key, this.sizeKey(size.gauge)) : undefined);
+    const column = (key: string): string | undefined =>
+      table.columns.some(one => one.key === key) ? this.data.lookup(table, key, this.sizeKey(size.gauge)) : undefined;
     const [cone, raised, height] = [column('coneMax'), column('fApprox'), column('kMax')];
     if (cone !== undefined) return { text: `${this.cellOf('head height')}-(${height}-${cone})`, level: 2 };
     return raised === undefined ? undefined : { text: `${this.cellOf('head height')}-${raised}`, level: 2 };
@@ -245,7 +264,8 @@ export class JointRow {
 
   private weakest(): Ref {
     const [pull, tear, shear] = ['pull-out', 'boss tear', 'seat shear'].map(name => this.cellOf(name));
-    const against = (force: string | undefined, word: string): string => (shear === undefined ? `"${word}"` : `IF(${force}<=${shear},"${word}","seat shear")`);
+    const against = (force: string | undefined, word: string): string =>
+      shear === undefined ? `"${word}"` : `IF(${force}<=${shear},"${word}","seat shear")`;
     const least = `IF(${pull}<=${tear},${against(pull, 'pull-out')},${against(tear, 'boss tear')})`;
     // a head that cannot be read is no reason to leave it out
     return atom(shear === undefined ? `IF(ISNUMBER(${this.cellOf('head diameter') ?? NONE}),${least},${NONE})` : least);
@@ -255,7 +275,10 @@ export class JointRow {
     const { size } = this.variant.value('screw') as Screw;
     const key = this.sizeKey(threadRow(size));
     const table = threadTable(size);
-    if (size.family === 'ST') return atom(`IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`);
+    if (size.family === 'ST')
+      return atom(
+        `IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`,
+      );
     const point = size.family === 'B' ? this.data.lookup(table, 'pointTaperMax', key) : `2*${textOf(this.part('pitchMm'))}`;
     return atom(`IF(${this.hasEnd()},${point},${NONE})`);
   }
@@ -271,8 +294,14 @@ export class JointRow {
     const formulas = lengthToleranceFormulas(this.data, size, this.cellOf('length') ?? '0', this.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
     const inFamily = `AND(ISNUMBER(${textOf(this.part('nominalMm'))}),${this.hasEnd()})`;
-    const side = (title: string, formula: string, worth: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
-    return { parts: { upperMm: side('length tolerance, upper', formulas.upper, value.upperMm), lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm) } };
+    const side = (title: string, formula: string, worth: number): Ref =>
+      atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
+    return {
+      parts: {
+        upperMm: side('length tolerance, upper', formulas.upper, value.upperMm),
+        lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm),
+      },
+    };
   }
 
   /** The cell with the screw where the table is entered with its text; else the row's name, and the screw is fixed. */
@@ -302,7 +331,8 @@ export class JointRow {
     }
     const fallback = this.fallback(name, input.fallback);
     if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
-    if (here === undefined) return fallback === undefined ? this.value(name, input.meaning) : this.placed(name, fallback, `${input.meaning}; default`);
+    if (here === undefined)
+      return fallback === undefined ? this.value(name, input.meaning) : this.placed(name, fallback, `${input.meaning}; default`);
     return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string)), input.meaning);
   }
 
@@ -310,7 +340,10 @@ export class JointRow {
     const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
     const isDefault = takesDefault(typed);
     // a default without a formula holds for the inputs as sent
-    const made = isDefault && otherwise === undefined ? `IF(${this.asSent(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())` : otherwise;
+    const made =
+      isDefault && otherwise === undefined
+        ? `IF(${this.asSent(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
+        : otherwise;
     if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
     return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);
   }
@@ -339,21 +372,30 @@ export class JointRow {
     this.ref('head');
     const head = this.variant.value('head') as Head;
     const { size } = this.variant.value('screw') as Screw;
-    if (head.table.columns.every(column => column.key !== key) || (key === HEIGHT_KEYS.max && head.style === 'raised countersunk')) return undefined;
+    if (head.table.columns.every(column => column.key !== key) || (key === HEIGHT_KEYS.max && head.style === 'raised countersunk'))
+      return undefined;
     return atom(this.data.lookup(head.table, key, this.sizeKey(size.gauge)));
   }
 
   private mediumHole(): Ref | undefined {
     const { size } = this.variant.value('screw') as Screw;
     if (size.family === 'ST') return undefined;
-    return atom(size.family === 'M' ? this.data.lookup(ISO_273_CLEARANCE_HOLES, 'medium', this.sizeKey(size.gauge)) : this.data.lookup(ASME_B18_2_8_CLEARANCE_HOLES, 'normal', this.sizeKey(size.gauge)));
+    return atom(
+      size.family === 'M'
+        ? this.data.lookup(ISO_273_CLEARANCE_HOLES, 'medium', this.sizeKey(size.gauge))
+        : this.data.lookup(ASME_B18_2_8_CLEARANCE_HOLES, 'normal', this.sizeKey(size.gauge)),
+    );
   }
 
   private screw(screw: Screw, here: RowInput | undefined): Ref {
-    this.done.set('screw text', here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell));
+    this.done.set(
+      'screw text',
+      here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
+    );
     const table = threadTable(screw.size);
     const key = this.sizeKey(threadRow(screw.size));
-    const column = (title: string, of: string, value: number): Ref => atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, this.data.lookup(table, of, key), value), value);
+    const column = (title: string, of: string, value: number): Ref =>
+      atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, this.data.lookup(table, of, key), value), value);
     const isMetric = screw.size.family === 'M' || screw.size.family === 'ST';
     return {
       parts: {
@@ -361,29 +403,47 @@ export class JointRow {
         majorMaxMm: column('screw major, max', 'majorMax', screw.majorMaxMm),
         majorMinMm: column('screw major, min', 'majorMin', screw.majorMinMm),
         rootMaxMm: column('screw root, max', 'rootMax', screw.rootMaxMm),
-        pitchMm: isMetric ? column('pitch', 'pitch', screw.pitchMm) : atom(this.put('pitch (mm)', `from the table on ${this.data.name}`, `25.4/${this.data.lookup(table, 'tpi', key)}`, screw.pitchMm), screw.pitchMm),
+        pitchMm: isMetric
+          ? column('pitch', 'pitch', screw.pitchMm)
+          : atom(
+              this.put('pitch (mm)', `from the table on ${this.data.name}`, `25.4/${this.data.lookup(table, 'tpi', key)}`, screw.pitchMm),
+              screw.pitchMm,
+            ),
       },
     };
   }
 
   /** A half width is followed, so is the default; a text with two deviations holds while it is as it was sent. */
-  private deviation(name: string, { param, meaning }: Input, { upperMm, lowerMm }: Deviation, here: RowInput | undefined, fallback: Ref | undefined): Ref {
+  private deviation(
+    name: string,
+    { param, meaning }: Input,
+    { upperMm, lowerMm }: Deviation,
+    here: RowInput | undefined,
+    fallback: Ref | undefined,
+  ): Ref {
     const title = withUnit(name, 'mm');
     if (here === undefined) {
       if (fallback !== undefined && 'parts' in fallback) return fallback;
       return halfWidth(this.put(title, `± ${meaning}; default`, undefined, upperMm), upperMm);
     }
     const { cell, typed } = here;
-    const [upper, lower] = fallback === undefined ? [NONE, NONE] : 'parts' in fallback ? [textOf(fallback.parts['upperMm']), textOf(fallback.parts['lowerMm'])] : [textOf(fallback), `-${textOf(fallback)}`];
+    const [upper, lower] =
+      fallback === undefined
+        ? [NONE, NONE]
+        : 'parts' in fallback
+          ? [textOf(fallback.parts['upperMm']), textOf(fallback.parts['lowerMm'])]
+          : [textOf(fallback), `-${textOf(fallback)}`];
     const isText = typeof typed === 'string' && !takesDefault(typed);
     const side = (half: string, otherwise: string, worth: number): string => {
-      const asNumber = param.blank === 'explicit' ? `IF(${cell}>=0,${half},${NONE})` : `IF(${cell}>0,${half},IF(${cell}=0,${otherwise},${NONE}))`;
+      const asNumber =
+        param.blank === 'explicit' ? `IF(${cell}>=0,${half},${NONE})` : `IF(${cell}>0,${half},IF(${cell}=0,${otherwise},${NONE}))`;
       const asDefault = `IF(${param.blank === 'explicit' ? `${cell}="default"` : `OR(${cell}="",${cell}="default")`},${otherwise},${NONE})`;
       const asText = isText ? `IF(${cell}=${quoted(typed)},${number(worth).text},${asDefault})` : asDefault;
       return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
     };
     if (upperMm + lowerMm === 0) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
-    const part = (which: string, half: string, otherwise: string, worth: number): Ref => atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
+    const part = (which: string, half: string, otherwise: string, worth: number): Ref =>
+      atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
     return { parts: { upperMm: part('upper', cell, upper, upperMm), lowerMm: part('lower', `-${cell}`, lower, lowerMm) } };
   }
 }
@@ -391,7 +451,9 @@ export class JointRow {
 const NONE = 'NA()';
 
 /** A cell with a half width counts both ways. */
-const halfWidth = (cell: string, halfMm: number): Ref => ({ parts: { upperMm: atom(cell, halfMm), lowerMm: { text: `-${cell}`, level: 5, value: -halfMm } } });
+const halfWidth = (cell: string, halfMm: number): Ref => ({
+  parts: { upperMm: atom(cell, halfMm), lowerMm: { text: `-${cell}`, level: 5, value: -halfMm } },
+});
 
 const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
 
@@ -401,12 +463,16 @@ function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly R
     const [arg, ref] = [args[i], refs[i]];
     if (arg === undefined || ref === undefined || !('text' in ref) || (typeof arg === 'object' && 'is' in arg)) return [];
     const input = INPUTS.get(nameOf(arg));
-    const isKept = input !== undefined && !(input.fallback !== undefined && 'args' in input.fallback) && Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
+    const isKept =
+      input !== undefined &&
+      !(input.fallback !== undefined && 'args' in input.fallback) &&
+      Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
     return isKept ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
   });
 }
 
-const within = (conditions: readonly string[], ref: Ref): Ref => (conditions.length === 0 || !('text' in ref) ? ref : atom(`IF(${allOf(conditions)},${ref.text},${NONE})`, ref.value));
+const within = (conditions: readonly string[], ref: Ref): Ref =>
+  conditions.length === 0 || !('text' in ref) ? ref : atom(`IF(${allOf(conditions)},${ref.text},${NONE})`, ref.value);
 
 /** The name that an argument reads. */
 const nameOf = (arg: Exclude<Arg, { readonly is: unknown }>): string => (typeof arg === 'string' ? arg : arg.only);
@@ -415,7 +481,10 @@ const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed 
 
 /** Whether the form looks at some of its arguments only in some cases. */
 function hasChoice(form: Form): boolean {
-  const visit = (tree: unknown): boolean => (Array.isArray(tree) ? tree[0] === 'if' || tree.some(visit) : typeof tree === 'object' && tree !== null && Object.values(tree).some(visit));
+  const visit = (tree: unknown): boolean =>
+    Array.isArray(tree)
+      ? tree[0] === 'if' || tree.some(visit)
+      : typeof tree === 'object' && tree !== null && Object.values(tree).some(visit);
   return visit([form.steps ?? [], form.result]);
 }
 
@@ -440,6 +509,7 @@ function literal(value: unknown): Ref {
   if (typeof value === 'number') return number(value);
   if (typeof value === 'string') return text(value);
   if (Array.isArray(value)) return { items: value.map(literal) };
-  if (typeof value === 'object' && value !== null) return { parts: Object.fromEntries(Object.entries(value).map(([key, part]) => [key, literal(part)])) };
+  if (typeof value === 'object' && value !== null)
+    return { parts: Object.fromEntries(Object.entries(value).map(([key, part]) => [key, literal(part)])) };
   return atom('""', '');
 }

@@ -137,7 +137,11 @@ export class JointSheets {
       const outputs = askedOutputs(asked === null ? undefined : isRows(asked) ? asked : [[asked]]);
       const given = variants.map((_, v): Given => {
         const row = inputs.top + 1 + v;
-        return { names, label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1, at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }) };
+        return {
+          names,
+          label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1,
+          at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }),
+        };
       });
       return this.write(`${sheet} ${at}`, variants, outputs, given);
     });
@@ -155,12 +159,18 @@ export class JointSheets {
     const written = orNothing(() => {
       const block = variantBlock([titles, cells]);
       const isColumn = values.bottom > values.top;
-      const given: Given = { names: block.names, label: labelBeside(source, sheet, at) ?? 1, at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }) };
+      const given: Given = {
+        names: block.names,
+        label: labelBeside(source, sheet, at) ?? 1,
+        at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }),
+      };
       return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
     });
     const isAsked = asSent(this.desk, { node: outputNode, sheet });
     const cell = written === undefined || isAsked === undefined ? undefined : tableCell(written, 1, 0, NONE);
-    return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0 ? cell : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
+    return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0
+      ? cell
+      : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
   /** The inputs of one variant as cells. A text with a unit becomes a number there. */
@@ -181,9 +191,21 @@ export class JointSheets {
     if (param === undefined || this.desk.source.cell(sheet, at)?.formula !== undefined) return;
     const words = choicesOf(param);
     const limits = limitWords(param.limits, param.kind.unit);
-    const shown = [name, param.kind.unit, limits, INPUTS.get(name)?.defaultWords === 'required' ? 'required' : `blank: ${INPUTS.get(name)?.defaultWords}`].filter(word => word !== '').join(', ');
+    const shown = [
+      name,
+      param.kind.unit,
+      limits,
+      INPUTS.get(name)?.defaultWords === 'required' ? 'required' : `blank: ${INPUTS.get(name)?.defaultWords}`,
+    ]
+      .filter(word => word !== '')
+      .join(', ');
     const isNumber = param.kind.unit !== '' || param.limits !== undefined;
-    const validation: Validation | undefined = words.length > 0 ? { range: at, words: shown, list: this.desk.data.choices(name, words) } : isNumber ? { range: at, words: shown, ...param.limits } : undefined;
+    const validation: Validation | undefined =
+      words.length > 0
+        ? { range: at, words: shown, list: this.desk.data.choices(name, words) }
+        : isNumber
+          ? { range: at, words: shown, ...param.limits }
+          : undefined;
     if (validation !== undefined) this.desk.validations.set(`${sheet}!${at}`, validation);
   }
 
@@ -225,9 +247,21 @@ export class JointSheets {
       const r = FIRST + v;
       const mine = given[v] as Given;
       cells.push({ at: address(r, 0), role: 'label', value: mine.label });
-      const put = (title: string, words: string, formula: string | undefined, value: Cell | undefined, role: PlanCell['role'] = 'text'): string => {
+      const put = (
+        title: string,
+        words: string,
+        formula: string | undefined,
+        value: Cell | undefined,
+        role: PlanCell['role'] = 'text',
+      ): string => {
         const c = column(title, words);
-        cells.push({ at: address(r, c), role, ...stepDigits(value), ...(formula === undefined ? {} : { formula: `=${formula}` }), ...(value === undefined ? {} : { value }) });
+        cells.push({
+          at: address(r, c),
+          role,
+          ...stepDigits(value),
+          ...(formula === undefined ? {} : { formula: `=${formula}` }),
+          ...(value === undefined ? {} : { value }),
+        });
         if (value !== undefined) values.set(`${v} ${title}`, value);
         return `$${columnName(c)}${r + 1}`;
       };
@@ -237,7 +271,13 @@ export class JointSheets {
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
       const holds = row.holds();
-      if (outputs.includes(ALL_COMPUTED)) put(ALL_COMPUTED, 'value, not live', `IF(${row.asSent()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`, variant.verdict(ALL_COMPUTED));
+      if (outputs.includes(ALL_COMPUTED))
+        put(
+          ALL_COMPUTED,
+          'value, not live',
+          `IF(${row.asSent()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
+          variant.verdict(ALL_COMPUTED),
+        );
       const verdict = verdictFormulas(states, holds);
       const state = variant.verdict('state');
       const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
@@ -248,12 +288,25 @@ export class JointSheets {
       if (figure !== undefined) drawings.push({ v, ...figure });
       return holds !== undefined;
     });
-    this.made.push({ name, widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))], frozenRows: FIRST, cells, print: { landscape: true, repeatRows: FIRST } });
+    this.made.push({
+      name,
+      widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))],
+      frozenRows: FIRST,
+      cells,
+      print: { landscape: true, repeatRows: FIRST },
+    });
     const written: Written = { sheet: name, variants, outputs, heads, values, holding };
     for (const { v, legend, ...drawing } of drawings) {
       const { label } = given[v] as Given;
       const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
-      this.drawn.set(keyOf(given[v] as Given), { ...drawing, label: typeof label === 'number' ? `variant ${label}` : String(label), from, state: at('state'), reason: at('reason'), legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })) });
+      this.drawn.set(keyOf(given[v] as Given), {
+        ...drawing,
+        label: typeof label === 'number' ? `variant ${label}` : String(label),
+        from,
+        state: at('state'),
+        reason: at('reason'),
+        legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })),
+      });
     }
     return written;
   }
@@ -261,7 +314,9 @@ export class JointSheets {
   /** Which variants get a figure: each once, however often it is asked for. */
   private toDraw(variants: readonly Variant[], given: readonly Given[]): ReadonlySet<number> {
     if (this.mostFigures === 0) return new Set();
-    const undrawn = variants.flatMap((variant, v) => (this.drawn.has(keyOf(given[v] as Given)) ? [] : [{ v, state: variant.verdict('state') as State }]));
+    const undrawn = variants.flatMap((variant, v) =>
+      this.drawn.has(keyOf(given[v] as Given)) ? [] : [{ v, state: variant.verdict('state') as State }],
+    );
     const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
     this.left += undrawn.length - chosen.length;
     return new Set(chosen.map(({ v }) => v));
@@ -318,7 +373,12 @@ const limitAt = (formula: string, value: Cell | undefined): Limit | undefined =>
 /** What the first rule that judges this output asks of it. */
 function limitsOf(output: string, cellOf: (title: string) => Limit | undefined): { readonly lower?: Limit; readonly upper?: Limit } {
   const [bound] = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(({ fail, look }) => fail ?? look ?? []);
-  const limit = bound === undefined ? undefined : typeof bound.limit === 'number' ? { formula: String(bound.limit), value: bound.limit } : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
+  const limit =
+    bound === undefined
+      ? undefined
+      : typeof bound.limit === 'number'
+        ? { formula: String(bound.limit), value: bound.limit }
+        : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
   if (bound === undefined || limit === undefined) return {};
   return bound.side === 'below' || bound.side === 'at most' ? { lower: limit } : { upper: limit };
 }

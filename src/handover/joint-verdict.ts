@@ -30,7 +30,8 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   }
   const title = `rule: ${rule.name}`;
   const value = row.cellOf(rule.value);
-  const limitOf = (bound: Bound | undefined): string | undefined => (bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : row.cellOf(bound.limit));
+  const limitOf = (bound: Bound | undefined): string | undefined =>
+    bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : row.cellOf(bound.limit);
   const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
   const shown = fail ?? look;
   if (value === undefined || shown === undefined) {
@@ -43,7 +44,12 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const judged = isFailed === undefined ? looking : `IF(${isFailed},${failing},${looking})`;
   const checked = `IF(ISNUMBER(${value}),${judged},"not checked")`;
   return {
-    state: row.putState(title, rule.basis, `IFERROR(${when === undefined ? checked : `IF(${when},${checked},"left out")`},"not checked")`, finding.state),
+    state: row.putState(
+      title,
+      rule.basis,
+      `IFERROR(${when === undefined ? checked : `IF(${when},${checked},"left out")`},"not checked")`,
+      finding.state,
+    ),
     value,
     limit: isFailed === undefined || look === undefined ? shown : `IF(${isFailed},${fail},${look})`,
   };

@@ -8,12 +8,22 @@ import type { Size } from '../core/screw/size';
 import type { DataSheet } from './data-sheet';
 
 /** Upper and lower deviation for a length. `end` is a cell with the word, or the word in quotes. */
-export function lengthToleranceFormulas(data: DataSheet, { family, gauge }: Size, length: string, end: string): { readonly upper: string; readonly lower: string } {
+export function lengthToleranceFormulas(
+  data: DataSheet,
+  { family, gauge }: Size,
+  length: string,
+  end: string,
+): { readonly upper: string; readonly lower: string } {
   if (family === 'M') {
     const table = ISO_4759_1_LENGTH_LIMITS;
     return { upper: data.lookup(table, 'upper', length), lower: data.lookup(table, 'lower', length) };
   }
-  const table: Table = family === 'ST' ? ISO_7049_LENGTH_TOLERANCES : family === 'UN' ? ASME_B18_6_3_LENGTH_TOLERANCES : ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES;
+  const table: Table =
+    family === 'ST'
+      ? ISO_7049_LENGTH_TOLERANCES
+      : family === 'UN'
+        ? ASME_B18_6_3_LENGTH_TOLERANCES
+        : ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES;
   // the gap at the end of an open band is a text, which is below no number
   const band = (key: string): string => `INDEX(${data.column(table, key)},SUMPRODUCT(0+(${data.column(table, 'upTo')}<${length}-1E-6))+1)`;
   if (family === 'ST') {

@@ -33,7 +33,9 @@ export const LOOK_UPS: Readonly<Record<string, LookUp>> = Object.fromEntries(
             id,
             (reader, values) => {
               const readings = reads(...(values as never[]));
-              return readings.some(({ table }) => table.edition === '') ? undefined : readings.map(reading => term(reader, reading)).join('+');
+              return readings.some(({ table }) => table.edition === '')
+                ? undefined
+                : readings.map(reading => term(reader, reading)).join('+');
             },
           ],
         ],

@@ -3,7 +3,13 @@ const LONGEST = 31;
 
 /** Marks on letters go, what else is not allowed becomes an underscore. */
 export function plainSheetName(name: string): string {
-  const plain = name.normalize('NFKD').replace(/[\u0300-\u036f]/g, '').replace(/[^A-Za-z0-9_ ]+/g, '_').trim().slice(0, LONGEST).trim();
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/[^A-Za-z0-9_ ]+/g, '_')
+    .trim()
+    .slice(0, LONGEST)
+    .trim();
   return /[A-Za-z0-9]/.test(plain) ? plain : 'Sheet';
 }
 

@@ -20,7 +20,13 @@ export const scalar = (value: Known): One => {
 const rowsOf = (value: Known): Rows | undefined => (isRows(value) ? value : value === undefined ? undefined : [[value]]);
 
 const fault = (cellError: string): CellError => ({ cellError });
-const [NOT_FOUND, NO_NUMBER, NO_VALUE, BY_ZERO, NO_CELL] = ['#N/A', '#NUM!', '#VALUE!', '#DIV/0!', '#REF!'].map(fault) as [CellError, CellError, CellError, CellError, CellError];
+const [NOT_FOUND, NO_NUMBER, NO_VALUE, BY_ZERO, NO_CELL] = ['#N/A', '#NUM!', '#VALUE!', '#DIV/0!', '#REF!'].map(fault) as [
+  CellError,
+  CellError,
+  CellError,
+  CellError,
+  CellError,
+];
 
 /** A text with a figure in it may be read as a number or date, or not, by the program and its language. */
 const textAsNumber = (text: string): CellError | undefined => (/\d/.test(text) || text.trim() === '' ? undefined : NO_VALUE);
@@ -43,7 +49,10 @@ function withNumbers(args: readonly Known[], of: (...numbers: number[]) => Known
   return of(...numbers);
 }
 
-const math = (of: (...numbers: number[]) => number) => (args: readonly Known[]): Known => withNumbers(args, (...numbers) => finite(of(...numbers)));
+const math =
+  (of: (...numbers: number[]) => number) =>
+  (args: readonly Known[]): Known =>
+    withNumbers(args, (...numbers) => finite(of(...numbers)));
 
 export function unary(operator: string, value: One): One {
   if (operator === '+' || operator === '@') return value;
@@ -85,7 +94,8 @@ export function binary(operator: string, a: One, b: One): One {
 
 /** Numbers come before texts, texts before truths; a blank is the least of its partner's kind. */
 function ordered(a: Cell | null, b: Cell | null, operator: string): number | undefined {
-  const rank = (value: Cell | null): number | undefined => (value === null ? undefined : ['number', 'string', 'boolean'].indexOf(typeof value));
+  const rank = (value: Cell | null): number | undefined =>
+    value === null ? undefined : ['number', 'string', 'boolean'].indexOf(typeof value);
   const [x, y] = [rank(a) ?? rank(b) ?? 0, rank(b) ?? rank(a) ?? 0];
   if (x !== y) return x - y;
   if (x === 0) return sign(Number(a), Number(b));
@@ -97,7 +107,14 @@ function ordered(a: Cell | null, b: Cell | null, operator: string): number | und
 const sameText = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
 /** How other numbers print depends on the program. */
-const printed = (value: One): string | undefined => (typeof value === 'string' ? value : value === null ? '' : typeof value === 'number' && Number.isInteger(value) ? String(value) : undefined);
+const printed = (value: One): string | undefined =>
+  typeof value === 'string'
+    ? value
+    : value === null
+      ? ''
+      : typeof value === 'number' && Number.isInteger(value)
+        ? String(value)
+        : undefined;
 
 function joined(a: Cell | null, b: Cell | null): One {
   const [left, right] = [printed(a), printed(b)];
@@ -133,19 +150,24 @@ function numbersOf(args: readonly Known[]): readonly number[] | CellError | unde
   return numbers;
 }
 
-const over = (of: (numbers: readonly number[]) => number) => (args: readonly Known[]): Known => {
-  const numbers = numbersOf(args);
-  return numbers === undefined || 'cellError' in numbers ? numbers : finite(of(numbers));
-};
+const over =
+  (of: (numbers: readonly number[]) => number) =>
+  (args: readonly Known[]): Known => {
+    const numbers = numbersOf(args);
+    return numbers === undefined || 'cellError' in numbers ? numbers : finite(of(numbers));
+  };
 
-export const isTruth = (value: One): boolean | CellError | undefined => (typeof value === 'string' ? undefined : value === undefined || isFault(value) ? value : Boolean(value));
+export const isTruth = (value: One): boolean | CellError | undefined =>
+  typeof value === 'string' ? undefined : value === undefined || isFault(value) ? value : Boolean(value);
 
-const truths = (of: (values: readonly boolean[]) => boolean) => (args: readonly Known[]): Known => {
-  // programs differ in what a blank cell is worth here
-  const values = args.map(arg => (arg === null ? undefined : isTruth(scalar(arg))));
-  const wrong = values.find(isFault);
-  return wrong ?? (values.includes(undefined) ? undefined : of(values as boolean[]));
-};
+const truths =
+  (of: (values: readonly boolean[]) => boolean) =>
+  (args: readonly Known[]): Known => {
+    // programs differ in what a blank cell is worth here
+    const values = args.map(arg => (arg === null ? undefined : isTruth(scalar(arg))));
+    const wrong = values.find(isFault);
+    return wrong ?? (values.includes(undefined) ? undefined : of(values as boolean[]));
+  };
 
 /** As many digits as a program keeps: 1.005·100 is 100.5. */
 const decimal = (value: number): number => Number(value.toPrecision(15));
@@ -155,12 +177,14 @@ const rounding = (of: (magnitude: number) => number) =>
     return (Math.sign(value) * of(decimal(Math.abs(value) * scale))) / scale || 0;
   });
 
-const textual = (of: (text: string, ...numbers: number[]) => Known) => ([first, ...rest]: readonly Known[]): Known => {
-  const value = scalar(first);
-  if (isFault(value)) return value;
-  const text = printed(value);
-  return text === undefined ? undefined : withNumbers(rest, (...numbers) => of(text, ...numbers));
-};
+const textual =
+  (of: (text: string, ...numbers: number[]) => Known) =>
+  ([first, ...rest]: readonly Known[]): Known => {
+    const value = scalar(first);
+    if (isFault(value)) return value;
+    const text = printed(value);
+    return text === undefined ? undefined : withNumbers(rest, (...numbers) => of(text, ...numbers));
+  };
 
 const WILD = /[*?~]/;
 
@@ -169,7 +193,10 @@ function found(value: One, list: readonly One[], isSorted: boolean): number | Ce
   if (value === undefined || isFault(value)) return value;
   if (value === null || list.some(isFault)) return value === null ? NOT_FOUND : undefined;
   if (typeof value === 'string' && WILD.test(value)) return undefined;
-  const order = (item: One): number | undefined => (item === null || item === undefined || isFault(item) || typeof item !== typeof value ? undefined : ordered(item, value, isSorted ? '<' : '='));
+  const order = (item: One): number | undefined =>
+    item === null || item === undefined || isFault(item) || typeof item !== typeof value
+      ? undefined
+      : ordered(item, value, isSorted ? '<' : '=');
   if (!isSorted) {
     const i = list.findIndex(item => order(item) === 0);
     return i < 0 ? NOT_FOUND : i;
@@ -208,7 +235,11 @@ function index([table, first, second]: readonly Known[]): Known {
 function vlookup([value, table, column, flag = true]: readonly Known[]): Known {
   const rows = rowsOf(table);
   if (rows === undefined) return undefined;
-  const i = found(scalar(value), rows.map(row => row[0]), !isExact(flag));
+  const i = found(
+    scalar(value),
+    rows.map(row => row[0]),
+    !isExact(flag),
+  );
   return typeof i === 'number' ? index([rows, i + 1, column]) : i;
 }
 
@@ -220,7 +251,10 @@ function lookup([value, list, results = list]: readonly Known[]): Known {
 }
 
 function sumproduct(args: readonly Known[]): Known {
-  const product = lifted((...values) => values.reduce((a, b) => (isFault(a) ? a : isFault(b) ? b : Number(a) * (typeof b === 'number' ? b : 0)), 1), args);
+  const product = lifted(
+    (...values) => values.reduce((a, b) => (isFault(a) ? a : isFault(b) ? b : Number(a) * (typeof b === 'number' ? b : 0)), 1),
+    args,
+  );
   const rows = rowsOf(product);
   return rows === undefined ? undefined : over(numbers => numbers.reduce((a, b) => a + b, 0))([rows]);
 }
@@ -275,7 +309,10 @@ export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>>
   ROUND: rounding(magnitude => Math.round(magnitude)),
   ROUNDUP: rounding(Math.ceil),
   ROUNDDOWN: rounding(Math.floor),
-  CEILING: args => withNumbers(args, (value = 0, step = 1) => (step === 0 ? 0 : value > 0 && step < 0 ? NO_NUMBER : value < 0 ? undefined : Math.ceil(decimal(value / step)) * step)),
+  CEILING: args =>
+    withNumbers(args, (value = 0, step = 1) =>
+      step === 0 ? 0 : value > 0 && step < 0 ? NO_NUMBER : value < 0 ? undefined : Math.ceil(decimal(value / step)) * step,
+    ),
   INT: math(Math.floor),
   MOD: args => withNumbers(args, (value = 0, by = 0) => (by === 0 ? BY_ZERO : value - by * Math.floor(value / by))),
   AND: truths(values => values.every(Boolean)),
@@ -294,10 +331,17 @@ export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>>
   VLOOKUP: vlookup,
   TRIM: textual(text => text.trim().replace(/ +/g, ' ')),
   LEFT: textual((text, count = 1) => (count < 0 ? NO_VALUE : text.slice(0, Math.trunc(count)))),
-  MID: textual((text, from = 0, count = 0) => (from < 1 || count < 0 ? NO_VALUE : text.slice(Math.trunc(from) - 1, Math.trunc(from) - 1 + Math.trunc(count)))),
+  MID: textual((text, from = 0, count = 0) =>
+    from < 1 || count < 0 ? NO_VALUE : text.slice(Math.trunc(from) - 1, Math.trunc(from) - 1 + Math.trunc(count)),
+  ),
   FIND: ([part, text, from = 1]) => {
     const sought = printed(scalar(part));
-    return sought === undefined ? undefined : textual((whole, start = 1) => (start < 1 || !whole.includes(sought, start - 1) ? NO_VALUE : whole.indexOf(sought, start - 1) + 1))([text, from]);
+    return sought === undefined
+      ? undefined
+      : textual((whole, start = 1) => (start < 1 || !whole.includes(sought, start - 1) ? NO_VALUE : whole.indexOf(sought, start - 1) + 1))([
+          text,
+          from,
+        ]);
   },
   LEN: textual(text => text.length),
   SUBSTITUTE: ([text, part, by, which]) => {

@@ -46,28 +46,35 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
     const meaning: Meaning = name => home.names?.get(nameKey(name, homeSheet)) ?? home.names?.get(nameKey(name));
     const tree = cell.formula.length > LONGEST_FORMULA ? undefined : parseFormula(cell.formula);
     const formula = tree === undefined ? cell.formula : settled(cell.formula, tree, newNames, meaning);
-    const why = cell.isArray === true ? 'it is an array formula' : tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, meaning);
+    const why =
+      cell.isArray === true ? 'it is an array formula' : tree === undefined ? unreadable(cell.formula) : whyNot(tree, newNames, meaning);
     if (why !== undefined) refused.set(`${sheet}!${at}`, why);
     return { ...cell, formula };
   };
   const sheets = home.sheets.map((sheet): SourceSheet => {
     const name = newNames.get(sheet.name.toLowerCase()) ?? sheet.name;
     if (name !== sheet.name) findings.push({ sheet: name, at: '', what: 'changed', words: `the sheet was called "${sheet.name}"` });
-    if (sheet.isHidden === true) findings.push({ sheet: name, at: '', what: 'changed', words: 'the sheet was hidden; here it can be seen' });
+    if (sheet.isHidden === true)
+      findings.push({ sheet: name, at: '', what: 'changed', words: 'the sheet was hidden; here it can be seen' });
     return { ...sheet, name, cells: new Map([...sheet.cells].map(([at, cell]) => [at, cellOf(name, sheet.name, at, cell)])) };
   });
   return { workbook: { ...home, sheets }, homeNames, refused, findings };
 }
 
-const unreadable = (formula: string): string => (formula.length > LONGEST_FORMULA ? `the formula has ${formula.length} characters; ${LONGEST_FORMULA} is the most` : 'the formula cannot be read');
+const unreadable = (formula: string): string =>
+  formula.length > LONGEST_FORMULA
+    ? `the formula has ${formula.length} characters; ${LONGEST_FORMULA} is the most`
+    : 'the formula cannot be read';
 
 /** Sheets by their new names, defined names as the cells they stand for. The sign @ is what every formula of a file means anyway. */
 function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string {
   const replacements = [...walk(tree)].flatMap((node): Replacement[] => {
     const [argument] = node.arguments ?? [];
-    if (node.type === 'UnaryExpression' && node.operator === '@' && argument !== null && argument !== undefined) return [{ loc: [node.loc[0], argument.loc[0]], text: '' }];
+    if (node.type === 'UnaryExpression' && node.operator === '@' && argument !== null && argument !== undefined)
+      return [{ loc: [node.loc[0], argument.loc[0]], text: '' }];
     const called = node.callee?.name ?? '';
-    if (STORED.test(called)) return [{ loc: [node.loc[0], node.loc[0] + called.length], text: called.slice('_xldudf_'.length).replace(/_/g, '.') }];
+    if (STORED.test(called))
+      return [{ loc: [node.loc[0], node.loc[0] + called.length], text: called.slice('_xldudf_'.length).replace(/_/g, '.') }];
     if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return [];
     const meant = node.kind === 'name' ? meaning(node.value) : node.value;
     const sheet = meant === undefined ? undefined : partsOf(meant).context?.[0];
@@ -81,7 +88,11 @@ function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<strin
 function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string | undefined {
   if (depthOf(tree) > DEEPEST) return `the formula is nested more than ${DEEPEST} times`;
   const nodes = [...walk(tree)];
-  const own = new Set(nodes.flatMap(({ declarations = [], params = [] }) => [...declarations.map(({ id }) => id.name), ...params.map(({ name }) => name)].map(name => name.toLowerCase())));
+  const own = new Set(
+    nodes.flatMap(({ declarations = [], params = [] }) =>
+      [...declarations.map(({ id }) => id.name), ...params.map(({ name }) => name)].map(name => name.toLowerCase()),
+    ),
+  );
   for (const node of nodes) {
     const called = node.type === 'CallExpression' ? (node.callee?.name?.toUpperCase() ?? '') : '';
     if (REACHES_OUT.test(called.replace(NEWER, ''))) return `${called.replace(NEWER, '')} fetches or runs something`;

@@ -7,7 +7,9 @@ export type Named = (name: string) => string;
 const widened = (size: string, depth: string, draft: string, sign: '+' | '-'): string => `${size}${sign}2*${depth}*TAN(RADIANS(${draft}))`;
 
 /** Of a result: one side at least, and the upper one above. */
-const asLimits = (of: Named): readonly string[] => [`IF(AND(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})),${of('upper')}>${of('lower')},OR(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})))`];
+const asLimits = (of: Named): readonly string[] => [
+  `IF(AND(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})),${of('upper')}>${of('lower')},OR(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})))`,
+];
 
 const RELATIONS: Readonly<Record<string, (of: Named) => readonly string[]>> = {
   'BOSS.MASS': of => [

@@ -30,7 +30,13 @@ export class Rows {
   add(...spans: readonly Span[]): void {
     for (const { from, to, role, value, formula, format, list, words } of spans) {
       const at = address(this.next, from);
-      this.cells.push({ at, role, value: value ?? '', ...(formula === undefined ? {} : { formula }), ...(format === undefined ? {} : { format }) });
+      this.cells.push({
+        at,
+        role,
+        value: value ?? '',
+        ...(formula === undefined ? {} : { formula }),
+        ...(format === undefined ? {} : { format }),
+      });
       if (to > from) this.merged.push(`${at}:${address(this.next, to)}`);
       if (list !== undefined) this.validations.push({ range: at, words: words ?? '', list });
     }

@@ -26,7 +26,9 @@ export class StepsSheet {
   constructor(readonly name = 'Steps') {}
 
   heading(text: string): void {
-    ['', 'value', 'unit', 'in words', 'source'].forEach((title, c) => this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? text : title }));
+    ['', 'value', 'unit', 'in words', 'source'].forEach((title, c) =>
+      this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? text : title }),
+    );
     this.next += 1;
   }
 
@@ -34,7 +36,8 @@ export class StepsSheet {
   row({ label, formula, value, unit, words, source, isInput }: StepRow, role: 'text' | 'result' = 'text'): string {
     const r = this.next;
     this.cells.push({ at: address(r, 0), role: 'label', value: label });
-    if (formula !== undefined) this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
+    if (formula !== undefined)
+      this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
     else if (value !== undefined) this.cells.push({ at: address(r, 1), role: isInput === true ? 'input' : role, value });
     if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
     if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });

@@ -15,7 +15,8 @@ const ABSOLUTE = 1e-12;
 const MOST_NAMED = 5;
 
 /** What stands in a cell once the file is open: of a formula, an error where its kept value is the code of one. */
-const worthOf = ({ value, formula }: PlanCell): One => (formula !== undefined && typeof value === 'string' && ERROR_CODE.test(value) ? { cellError: value } : (value ?? null));
+const worthOf = ({ value, formula }: PlanCell): One =>
+  formula !== undefined && typeof value === 'string' && ERROR_CODE.test(value) ? { cellError: value } : (value ?? null);
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
@@ -58,7 +59,9 @@ export interface Verified {
 /** A copy that would not be true is not made. */
 export class UntrueCopy extends Error {
   constructor(readonly cells: readonly string[]) {
-    super(`this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`);
+    super(
+      `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
+    );
   }
 }
 
@@ -84,7 +87,13 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
         untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
         return cell;
       }
-      findings.push({ sheet: sheet.name, at: cell.at, what: 'value, not live', words: `on this copy its formula would give ${shown(given)}: it reads something that had to change`, values: cell.role === 'result' ? 1 : 0 });
+      findings.push({
+        sheet: sheet.name,
+        at: cell.at,
+        what: 'value, not live',
+        words: `on this copy its formula would give ${shown(given)}: it reads something that had to change`,
+        values: cell.role === 'result' ? 1 : 0,
+      });
       return withoutFormula(cell);
     });
     if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
@@ -96,9 +105,9 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 
 const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
-const told = (cells: readonly string[]): string => `${cells.length === 1 ? '' : `${cells.length} formulas, ${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}: `}the value is the one that the workbook had`;
+const told = (cells: readonly string[]): string =>
+  `${cells.length === 1 ? '' : `${cells.length} formulas, ${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}: `}the value is the one that the workbook had`;
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
   return { ...cell, note: `value, not live: was ${formula ?? ''}` };
 }
-

@@ -2,7 +2,15 @@
 import type { Card } from '../core/card';
 
 /** From outside the project first. */
-export const EVIDENCE_KINDS = ['published example', "standard's table", 'reference library', 'independent computation', 'identity', 'arithmetic', 'hand-worked'] as const;
+export const EVIDENCE_KINDS = [
+  'published example',
+  "standard's table",
+  'reference library',
+  'independent computation',
+  'identity',
+  'arithmetic',
+  'hand-worked',
+] as const;
 export type EvidenceKind = (typeof EVIDENCE_KINDS)[number];
 
 const OUTSIDE: readonly EvidenceKind[] = EVIDENCE_KINDS.slice(0, 4);
@@ -45,7 +53,10 @@ export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): C
   const ids = [...cards].map(({ id }) => id);
   const outside = evidence.filter(isOutside);
   const ofWhole = outside.filter(({ part }) => part === undefined);
-  const among = (list: readonly Evidence[]) => (id: string): boolean => list.some(one => one.id === id);
+  const among =
+    (list: readonly Evidence[]) =>
+    (id: string): boolean =>
+      list.some(one => one.id === id);
   const whole = ids.filter(among(ofWhole));
   const alone = (kind: EvidenceKind): string[] => whole.filter(id => !among(ofWhole.filter(one => one.kind !== kind))(id));
   return {
@@ -65,7 +76,10 @@ export function evidenceOf(id: string, evidence: readonly Evidence[]): readonly 
 function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
   const shown = evidenceOf(id, evidence);
   const known = shown.some(isOutside);
-  return shown.map(({ kind, source, part, test }, i) => `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'nothing from outside; ' : ''}${kind} | ${escaped(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`);
+  return shown.map(
+    ({ kind, source, part, test }, i) =>
+      `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'nothing from outside; ' : ''}${kind} | ${escaped(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`,
+  );
 }
 
 export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence[]): string {

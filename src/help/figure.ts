@@ -7,26 +7,83 @@ import { INPUTS } from '../joint/inputs';
 import { jointNames, jointNamesAround } from './related';
 
 /** The joint of the demo, as its sheet has it. */
-const JOINT = new Variant(new Map(jointSheet.cells.flatMap(({ at, value }) => {
-  const beside = jointSheet.cells.find(cell => cell.at === `B${at.slice(1)}`);
-  return at.startsWith('A') && INPUTS.has(String(value)) && beside?.role === 'input' ? [[String(value), beside.value] as const] : [];
-})));
+const JOINT = new Variant(
+  new Map(
+    jointSheet.cells.flatMap(({ at, value }) => {
+      const beside = jointSheet.cells.find(cell => cell.at === `B${at.slice(1)}`);
+      return at.startsWith('A') && INPUTS.has(String(value)) && beside?.role === 'input' ? [[String(value), beside.value] as const] : [];
+    }),
+  ),
+);
 
 /** Topics that the section through a joint explains. */
 const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
   'Screws and standard data': ['head diameter', 'head height', 'screw length', 'point', 'hole'],
-  'Holes and core pins': ['hole', 'relief diameter', 'pilot mouth', 'hole draft', 'pilot at tip', 'pilot bottom', 'hole depth', 'floor under hole', 'penetration max', 'bottom clearance'],
-  'Draft': ['recess mouth', 'recess draft', 'recess diameter', 'boss OD', 'outside draft', 'boss OD root', 'pilot mouth', 'hole draft', 'pilot bottom', 'boss height'],
+  'Holes and core pins': [
+    'hole',
+    'relief diameter',
+    'pilot mouth',
+    'hole draft',
+    'pilot at tip',
+    'pilot bottom',
+    'hole depth',
+    'floor under hole',
+    'penetration max',
+    'bottom clearance',
+  ],
+  Draft: [
+    'recess mouth',
+    'recess draft',
+    'recess diameter',
+    'boss OD',
+    'outside draft',
+    'boss OD root',
+    'pilot mouth',
+    'hole draft',
+    'pilot bottom',
+    'boss height',
+  ],
   'Boss and wall': ['boss OD', 'outside draft', 'boss OD root', 'pilot mouth', 'boss wall root', 'boss height', 'wall'],
   'Head recess': ['recess mouth', 'recess draft', 'recess diameter', 'head diameter', 'head height', 'recess depth', 'subflush', 'seat'],
-  'Grip, engagement, screw length': ['seat', 'board', 'screw length', 'relief', 'full thread, worst', 'nominal', 'point', 'penetration max', 'bottom clearance', 'hole depth'],
+  'Grip, engagement, screw length': [
+    'seat',
+    'board',
+    'screw length',
+    'relief',
+    'full thread, worst',
+    'nominal',
+    'point',
+    'penetration max',
+    'bottom clearance',
+    'hole depth',
+  ],
   'Strength (estimates)': ['head diameter', 'hole', 'seat', 'boss OD', 'full thread, worst'],
   'Board and supports': ['board', 'hole', 'head diameter', 'boss OD', 'boss height'],
-  'The joint as one table': ['recess diameter', 'head diameter', 'hole', 'boss OD', 'pilot mouth', 'boss wall root', 'seat', 'board', 'full thread, worst', 'screw length', 'hole depth', 'boss height', 'wall'],
+  'The joint as one table': [
+    'recess diameter',
+    'head diameter',
+    'hole',
+    'boss OD',
+    'pilot mouth',
+    'boss wall root',
+    'seat',
+    'board',
+    'full thread, worst',
+    'screw length',
+    'hole depth',
+    'boss height',
+    'wall',
+  ],
 };
 
 /** A dimension that is drawn under another name than its quantity has in the joint. */
-const DRAWN_AS: Readonly<Record<string, string>> = { 'engagement': 'nominal', 'engagement min': 'full thread, worst', 'pilot': 'pilot mouth', 'pilot hole': 'pilot mouth', 'boss wall': 'boss wall root' };
+const DRAWN_AS: Readonly<Record<string, string>> = {
+  engagement: 'nominal',
+  'engagement min': 'full thread, worst',
+  pilot: 'pilot mouth',
+  'pilot hole': 'pilot mouth',
+  'boss wall': 'boss wall root',
+};
 const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
 
 /** Fewer dimensions say little by themselves. */

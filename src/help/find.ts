@@ -4,14 +4,23 @@ import { type Findable, search } from './search';
 const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
 const [place, field, count, found, all] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('found'), byId('all')];
 const items = [...all.querySelectorAll<HTMLLIElement>('li[data-id]')];
-const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '' } }: HTMLLIElement): Findable => ({ id, topic, description, arguments: given });
+const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '' } }: HTMLLIElement): Findable => ({
+  id,
+  topic,
+  description,
+  arguments: given,
+});
 
 function show(): void {
   const isAsked = field.value.trim() !== '';
   const hits = isAsked ? search(items, field.value, findable) : [];
   found.replaceChildren(...hits.map(item => item.cloneNode(true)));
   all.hidden = isAsked;
-  count.textContent = isAsked ? (hits.length === 0 ? 'Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).' : `${hits.length} of ${items.length} functions`) : `${items.length} functions`;
+  count.textContent = isAsked
+    ? hits.length === 0
+      ? 'Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).'
+      : `${hits.length} of ${items.length} functions`
+    : `${items.length} functions`;
 }
 
 /** The arrow keys walk from the field through what was found; Enter in the field opens the first. */

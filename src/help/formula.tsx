@@ -9,13 +9,17 @@ import { columnName, nameOf, partSymbols, resultSymbol, withoutForm } from '../t
 const asMarkup = (node: MathNode): JSX.Element | string =>
   typeof node === 'string' ? node.replace(/^ | $/g, '\u00a0') : h(node.tag, node.attributes, ...node.children.map(asMarkup));
 
-const Maths = ({ children, isBlock = false }: { readonly children: readonly MathNode[]; readonly isBlock?: boolean }): JSX.Element => h('math', isBlock ? { display: 'block' } : {}, ...children.map(asMarkup));
+const Maths = ({ children, isBlock = false }: { readonly children: readonly MathNode[]; readonly isBlock?: boolean }): JSX.Element =>
+  h('math', isBlock ? { display: 'block' } : {}, ...children.map(asMarkup));
 
 export const Symbol = ({ text }: { readonly text: string }): JSX.Element => <Maths>{[symbolPiece(text).node]}</Maths>;
 
 function asPiece(param: Param): MathPiece {
   const parts = partSymbols(param);
-  return { ...symbolPiece(nameOf(param)), ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbolPiece(text)])) }) };
+  return {
+    ...symbolPiece(nameOf(param)),
+    ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbolPiece(text)])) }),
+  };
 }
 
 const named = (text: string): MathNode => ({ tag: 'mi', attributes: { class: 'name' }, children: [text] });
@@ -29,8 +33,11 @@ function results({ result, params }: Card, piece: MathPiece): (readonly [MathNod
   return rows.flatMap(row => {
     const first = row[0]?.node;
     const name = rows.length > 1 && typeof first === 'object' && first.tag === 'mtext' ? first.children.join('') : '';
-    const called = (c: number): string => [name, columnName(result, c)].filter(text => text !== '' && !(text === 'value' && name !== '')).join(', ');
-    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] => ((typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[named(called(c)), node]]));
+    const called = (c: number): string =>
+      [name, columnName(result, c)].filter(text => text !== '' && !(text === 'value' && name !== '')).join(', ');
+    return row.flatMap(({ node }, c): (readonly [MathNode, MathNode])[] =>
+      (typeof node === 'object' && node.tag === 'mtext') || (isTable && given.has(JSON.stringify(node))) ? [] : [[named(called(c)), node]],
+    );
   });
 }
 
@@ -38,10 +45,15 @@ export function Formula({ card }: { readonly card: Card }): JSX.Element {
   const form = formOfCard(card.id);
   if (form === undefined) return <p>{withoutForm(card)}</p>;
   const { lines, result } = setForm(form, card.params.map(asPiece));
-  const all = [...lines.map(({ left, right, isCondition }) => [left, isCondition ? '⇔' : '=', right] as const), ...results(card, result).map(([left, right]) => [left, '=', right] as const)];
+  const all = [
+    ...lines.map(({ left, right, isCondition }) => [left, isCondition ? '⇔' : '=', right] as const),
+    ...results(card, result).map(([left, right]) => [left, '=', right] as const),
+  ];
   return (
     <div class="formula" role="group" aria-label="Formula" tabIndex={0}>
-      {all.map(([left, sign, right]) => <Maths isBlock>{[{ tag: 'mrow', attributes: {}, children: [left, { tag: 'mo', attributes: {}, children: [sign] }, right] }]}</Maths>)}
+      {all.map(([left, sign, right]) => (
+        <Maths isBlock>{[{ tag: 'mrow', attributes: {}, children: [left, { tag: 'mo', attributes: {}, children: [sign] }, right] }]}</Maths>
+      ))}
     </div>
   );
 }

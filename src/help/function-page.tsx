@@ -39,8 +39,16 @@ function Argument({ param, text }: { readonly param: Param; readonly text: strin
   const bounds = [limitWords(limits, kind.unit), blankWords(blank)].filter(words => words !== '').join('; ');
   return (
     <>
-      <dt>{param.symbol !== undefined && <Symbol text={nameOf(param)} />} <code>{name}</code> {kind.unit !== '' && <small>{kind.unit}</small>}</dt>
-      <dd>{text}. <span class="quiet">{bounds[0]?.toUpperCase()}{bounds.slice(1)}.{alsoTakes(kind)}</span></dd>
+      <dt>
+        {param.symbol !== undefined && <Symbol text={nameOf(param)} />} <code>{name}</code> {kind.unit !== '' && <small>{kind.unit}</small>}
+      </dt>
+      <dd>
+        {text}.{' '}
+        <span class="quiet">
+          {bounds[0]?.toUpperCase()}
+          {bounds.slice(1)}.{alsoTakes(kind)}
+        </span>
+      </dd>
     </>
   );
 }
@@ -48,22 +56,50 @@ function Argument({ param, text }: { readonly param: Param; readonly text: strin
 const Arguments = ({ card, listed }: { readonly card: Card; readonly listed: Described }): JSX.Element => (
   <section id="arguments">
     <h2>Arguments and symbols</h2>
-    {card.params.length === 0 ? <p>It has none.</p> : <dl class="arguments">{card.params.map((param, i) => <Argument param={param} text={listed.parameters[i]?.description ?? ''} />)}</dl>}
+    {card.params.length === 0 ? (
+      <p>It has none.</p>
+    ) : (
+      <dl class="arguments">
+        {card.params.map((param, i) => (
+          <Argument param={param} text={listed.parameters[i]?.description ?? ''} />
+        ))}
+      </dl>
+    )}
     {card.params.some(({ kind }) => kind.noun === 'screw') && (
-      <p class="quiet">Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major diameter, max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.</p>
+      <p class="quiet">
+        Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major diameter,
+        max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
+      </p>
     )}
   </section>
 );
 
-const shownCell = (value: Cell): string => (typeof value === 'number' ? digits(value) : typeof value === 'boolean' ? String(value).toUpperCase() : value);
+const shownCell = (value: Cell): string =>
+  typeof value === 'number' ? digits(value) : typeof value === 'boolean' ? String(value).toUpperCase() : value;
 
 function ResultTable({ rows }: { readonly rows: readonly (readonly Cell[])[] }): JSX.Element {
   const shown = rows.slice(0, MOST_ROWS).map(row => row.slice(0, MOST_COLUMNS));
   const isCut = rows.length > MOST_ROWS || (rows[0]?.length ?? 0) > MOST_COLUMNS;
   return (
     <>
-      <div class="wide" role="group" aria-label="Result" tabIndex={0}><table><tbody>{shown.map(row => <tr>{row.map(value => <td class={typeof value === 'number' ? 'number' : undefined}>{shownCell(value)}</td>)}</tr>)}</tbody></table></div>
-      {isCut && <p class="quiet">The first of {rows.length} rows and {rows[0]?.length} columns.</p>}
+      <div class="wide" role="group" aria-label="Result" tabIndex={0}>
+        <table>
+          <tbody>
+            {shown.map(row => (
+              <tr>
+                {row.map(value => (
+                  <td class={typeof value === 'number' ? 'number' : undefined}>{shownCell(value)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {isCut && (
+        <p class="quiet">
+          The first of {rows.length} rows and {rows[0]?.length} columns.
+        </p>
+      )}
     </>
   );
 }
@@ -75,10 +111,25 @@ function Example({ card }: { readonly card: Card }): JSX.Element {
   return (
     <section id="example">
       <h2>Example</h2>
-      <p><code class="call">{exampleCall(card)}</code></p>
-      {Array.isArray(value) ? <ResultTable rows={value} /> : <p>gives <output>{shownCell(value)}</output>{card.result.shape === 'number' && ` ${card.result.unit}`}</p>}
-      {(Array.isArray(value) ? card.result.shape === 'row' && formOfCard(card.id) !== undefined : typeof value === 'number') && <p class="working">{working(card, card.example.args)}</p>}
-      {read.map(({ table, row, key }) => <p class="quiet">Read in {table.standard}, {table.edition}, {table.table}: {heldOf(table, row, key)}.</p>)}
+      <p>
+        <code class="call">{exampleCall(card)}</code>
+      </p>
+      {Array.isArray(value) ? (
+        <ResultTable rows={value} />
+      ) : (
+        <p>
+          gives <output>{shownCell(value)}</output>
+          {card.result.shape === 'number' && ` ${card.result.unit}`}
+        </p>
+      )}
+      {(Array.isArray(value) ? card.result.shape === 'row' && formOfCard(card.id) !== undefined : typeof value === 'number') && (
+        <p class="working">{working(card, card.example.args)}</p>
+      )}
+      {read.map(({ table, row, key }) => (
+        <p class="quiet">
+          Read in {table.standard}, {table.edition}, {table.table}: {heldOf(table, row, key)}.
+        </p>
+      ))}
     </section>
   );
 }
@@ -87,7 +138,14 @@ const Sources = ({ card: { kind, sources } }: { readonly card: Card }): JSX.Elem
   <section id="sources">
     <h2>Sources</h2>
     <p>Kind: {kind}.</p>
-    <ul>{sources.map(({ title, held }) => <li>{title}{title === held ? '' : <span class="quiet">: {held}</span>}</li>)}</ul>
+    <ul>
+      {sources.map(({ title, held }) => (
+        <li>
+          {title}
+          {title === held ? '' : <span class="quiet">: {held}</span>}
+        </li>
+      ))}
+    </ul>
   </section>
 );
 
@@ -102,8 +160,26 @@ const PlainForm = ({ card }: { readonly card: Card }): JSX.Element => {
           <p class="quiet">The hand-over copy of a sheet with this example: plain formulas that every spreadsheet program reads.</p>
           <div class="wide" role="group" aria-label="Plain formulas" tabIndex={0}>
             <table>
-              <thead><tr><th scope="col">cell</th><th scope="col">what</th><th scope="col">formula</th><th scope="col">value</th></tr></thead>
-              <tbody>{rows.map(({ at, words, content, value }) => <tr><td>{at}</td><td>{words}</td><td><code>{content}</code></td><td class="number">{value === undefined || value === null ? '' : shownCell(value)}</td></tr>)}</tbody>
+              <thead>
+                <tr>
+                  <th scope="col">cell</th>
+                  <th scope="col">what</th>
+                  <th scope="col">formula</th>
+                  <th scope="col">value</th>
+                </tr>
+              </thead>
+              <tbody>
+                {rows.map(({ at, words, content, value }) => (
+                  <tr>
+                    <td>{at}</td>
+                    <td>{words}</td>
+                    <td>
+                      <code>{content}</code>
+                    </td>
+                    <td class="number">{value === undefined || value === null ? '' : shownCell(value)}</td>
+                  </tr>
+                ))}
+              </tbody>
             </table>
           </div>
         </>
@@ -118,7 +194,11 @@ function InTheJoint({ card }: { readonly card: Card }): JSX.Element | null {
   return (
     <>
       <p>In the joint it works out {names.join(', ')}.</p>
-      {rulesOf(card).map(({ name, basis, source }) => <p class="quiet">Rule “{name}”: {basis} ({source}).</p>)}
+      {rulesOf(card).map(({ name, basis, source }) => (
+        <p class="quiet">
+          Rule “{name}”: {basis} ({source}).
+        </p>
+      ))}
     </>
   );
 }
@@ -128,7 +208,19 @@ const RelatedFunctions = ({ card }: { readonly card: Card }): JSX.Element => (
     <h2>Related</h2>
     <InTheJoint card={card} />
     <dl class="related">
-      {related(card).map(({ words, ids }) => <><dt>{words}</dt><dd>{ids.map((id, i) => <>{i > 0 && ', '}<FunctionLink id={id} root="" /></>)}</dd></>)}
+      {related(card).map(({ words, ids }) => (
+        <>
+          <dt>{words}</dt>
+          <dd>
+            {ids.map((id, i) => (
+              <>
+                {i > 0 && ', '}
+                <FunctionLink id={id} root="" />
+              </>
+            ))}
+          </dd>
+        </>
+      ))}
     </dl>
   </section>
 );
@@ -138,15 +230,25 @@ const EvidenceList = ({ card, evidence }: { readonly card: Card; readonly eviden
   return (
     <section id="evidence">
       <h2>Evidence</h2>
-      {!mine.some(isOutside) && <p>No check from outside is known: what stands here was worked by hand or by arithmetic, or follows from an identity.</p>}
-      <ul>{mine.map(({ kind, source, test }) => <li>{kind}{source === '' ? '' : `: ${source}`} <span class="quiet">({test})</span></li>)}</ul>
+      {!mine.some(isOutside) && (
+        <p>No check from outside is known: what stands here was worked by hand or by arithmetic, or follows from an identity.</p>
+      )}
+      <ul>
+        {mine.map(({ kind, source, test }) => (
+          <li>
+            {kind}
+            {source === '' ? '' : `: ${source}`} <span class="quiet">({test})</span>
+          </li>
+        ))}
+      </ul>
     </section>
   );
 };
 
 export function functionPage(card: Card, listed: Described, evidence: readonly Evidence[]): string {
   const figure = functionFigure(card);
-  const optional = (name: string): string => (listed.parameters.find(parameter => parameter.name === name)?.optional === true ? `[${name}]` : name);
+  const optional = (name: string): string =>
+    listed.parameters.find(parameter => parameter.name === name)?.optional === true ? `[${name}]` : name;
   const mistakes = [...(FUNCTION_MISTAKES[card.id] ?? []), ...TOPIC_WORDS[card.topic].mistakes];
   return written({
     title: card.id,
@@ -156,17 +258,35 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
       <>
         <h1>{card.id}</h1>
         <p class="lead">{listed.description}</p>
-        <p><code class="call">=ENCL.{card.id}({card.params.map(({ name }) => optional(name)).join(', ')})</code></p>
+        <p>
+          <code class="call">
+            =ENCL.{card.id}({card.params.map(({ name }) => optional(name)).join(', ')})
+          </code>
+        </p>
         {card.caution !== undefined && <p class="caution">{card.caution}</p>}
         <div class="beside">
-          {figure !== undefined && <FigureWithLegend figure={figure} caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`} />}
+          {figure !== undefined && (
+            <FigureWithLegend
+              figure={figure}
+              caption={`The joint of the demo.${figure.legend.some(({ isOwn }) => isOwn) ? ' In bold: what this function works out there.' : ''}`}
+            />
+          )}
           <div>
-            <section id="formula"><h2>Formula</h2><Formula card={card} /></section>
+            <section id="formula">
+              <h2>Formula</h2>
+              <Formula card={card} />
+            </section>
             <Arguments card={card} listed={listed} />
             <Example card={card} />
           </div>
         </div>
-        <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes.slice(0, 5)} /><p><a href={topicFile(card.topic)}>More on {card.topic}</a></p></section>
+        <section id="mistakes">
+          <h2>Common mistakes</h2>
+          <Mistakes mistakes={mistakes.slice(0, 5)} />
+          <p>
+            <a href={topicFile(card.topic)}>More on {card.topic}</a>
+          </p>
+        </section>
         <Sources card={card} />
         <PlainForm card={card} />
         <RelatedFunctions card={card} />

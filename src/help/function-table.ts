@@ -2,7 +2,8 @@
 import { type Card, TOPICS } from '../core/card';
 import { whatOf } from '../plain/forms';
 
-const signature = ({ id, params }: Card): string => `ENCL.${id}(${params.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(', ')})`;
+const signature = ({ id, params }: Card): string =>
+  `ENCL.${id}(${params.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(', ')})`;
 
 const escaped = (text: string): string => text.replace(/\|/g, '\\|');
 
@@ -11,6 +12,13 @@ export function functionTable(cards: Iterable<Card>): string {
   return TOPICS.flatMap(topic => {
     const mine = all.filter(card => card.topic === topic);
     if (mine.length === 0) return [];
-    return ['', `**${topic}**`, '', '| function | gives |', '|---|---|', ...mine.map(card => `| \`${signature(card)}\` | ${escaped(whatOf(card.id))} |`)];
+    return [
+      '',
+      `**${topic}**`,
+      '',
+      '| function | gives |',
+      '|---|---|',
+      ...mine.map(card => `| \`${signature(card)}\` | ${escaped(whatOf(card.id))} |`),
+    ];
   }).join('\n');
 }

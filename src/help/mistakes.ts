@@ -8,8 +8,9 @@ export interface TopicWords {
 }
 
 export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
-  'Units': {
-    about: 'Every length and angle may be typed as text with its unit, and sums may mix units. What cannot be read is refused; nothing is guessed.',
+  Units: {
+    about:
+      'Every length and angle may be typed as text with its unit, and sums may mix units. What cannot be read is refused; nothing is guessed.',
     mistakes: [
       'A board drawing in inches read as millimetres: 3.15 is a plausible board edge in inches and a plausible wall in mm.',
       'A radius entered where a diameter is asked, or a total where a value per side is asked.',
@@ -17,7 +18,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Screws and standard data': {
-    about: 'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition and how it is held; and start values of plastics.',
+    about:
+      'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition and how it is held; and start values of plastics.',
     mistakes: [
       'The nominal diameter taken where the largest counts: a recess must clear the largest head, a hole the largest thread.',
       'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and height; purchasing may change them.',
@@ -26,7 +28,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Holes and core pins': {
-    about: 'Pilot and clearance holes, what draft makes of them, how deep a blind hole must be, and what the core pin that forms them can stand.',
+    about:
+      'Pilot and clearance holes, what draft makes of them, how deep a blind hole must be, and what the core pin that forms them can stand.',
     mistakes: [
       'A clearance hole where a pilot is needed, so that the screw holds nothing, or the reverse.',
       'A drafted pilot judged at its mouth alone: it is tightest at the deepest reach of the screw, and there the boss splits.',
@@ -34,8 +37,9 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'A ratio of the hole mixed up with a ratio of the screw: 2 × hole and 2 × screw are different bosses.',
     ],
   },
-  'Draft': {
-    about: 'Draft is per side, acts from the end at which the size is held, and has a direction. Every drafted size has two ends: look at both.',
+  Draft: {
+    about:
+      'Draft is per side, acts from the end at which the size is held, and has a direction. Every drafted size has two ends: look at both.',
     mistakes: [
       'Draft added in the wrong direction: outsides grow towards the root, holes narrow away from their mouth, a pocket narrows towards its floor.',
       'Draft per side taken for the whole angle, or its offset counted once where a diameter needs it twice.',
@@ -44,7 +48,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Boss and wall': {
-    about: 'The boss that takes the thread: outside diameter, wall at both ends, and what it does to the wall behind it and to the mould beside it.',
+    about:
+      'The boss that takes the thread: outside diameter, wall at both ends, and what it does to the wall behind it and to the mould beside it.',
     mistakes: [
       'Two rules of thumb followed at once that contradict each other: a boss twice the screw and a boss wall of 60 % need a housing wall as thick as the screw.',
       'The boss wall checked at the free end only: draft outside and in the hole both make it thickest at the root, where sink starts.',
@@ -53,7 +58,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Head recess': {
-    about: 'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide it, and enough plastic left under it.',
+    about:
+      'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide it, and enough plastic left under it.',
     mistakes: [
       'The head height entered where the head diameter is asked. A recess narrower than the hole is the sign of it.',
       'The nominal or smallest head taken: size the recess on the largest.',
@@ -63,7 +69,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Grip, engagement, screw length': {
-    about: 'What lies between head and boss is grip; what lies below is not all thread that holds. Relief, point and tolerances take their share before anything bites.',
+    about:
+      'What lies between head and boss is grip; what lies below is not all thread that holds. Relief, point and tolerances take their share before anything bites.',
     mistakes: [
       'Length minus grip taken for engagement. Relief and point carry no full thread; at worst case about half of it may be left.',
       'The tolerance of the screw length left out: with tapping screws it is often the largest of the chain.',
@@ -100,7 +107,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'Part size × (1 + S) for the cavity: it is part size ÷ (1 − S).',
     ],
   },
-  'Tolerances': {
+  Tolerances: {
     about: 'Tolerances from tables and chains of them: worst case, root sum square, and what lies between.',
     mistakes: [
       'Every part within tolerance, and the assembly not: no chain was summed.',
@@ -118,7 +125,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'The joint as one table': {
-    about: 'The whole joint in one call: one row a variant, inputs by name, every value worked out once, every rule judged with its reason.',
+    about:
+      'The whole joint in one call: one row a variant, inputs by name, every value worked out once, every rule judged with its reason.',
     mistakes: [
       'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
       'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',
@@ -132,17 +140,23 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'BOSS.OD': ['A clearance hole given for a boss that takes a thread, or a pilot for a post around a clearance hole.'],
   'BOSS.OD.RULE': ['The ratio taken of the hole: it is a ratio of the screw diameter.'],
   'BOSS.SINK': ['A limit of 0.6 asked on a hidden face as strictly as on a show face.'],
-  'HOLE.PILOT': ['A share of the screw diameter given, such as 0.8: asked is the share of the thread depth.', 'One pilot for all plastics: soft ones need more thread share, brittle ones less.'],
+  'HOLE.PILOT': [
+    'A share of the screw diameter given, such as 0.8: asked is the share of the thread depth.',
+    'One pilot for all plastics: soft ones need more thread share, brittle ones less.',
+  ],
   'HOLE.TIGHT': ['The hole taken at its nominal depth instead of the deepest reach of the screw.'],
   'HOLE.CLEARANCE': ['A class of fit not stated: fine, medium and coarse differ by several tenths.'],
   'HOLE.FIXED': ['The formula for two clearance holes used where the boss holds the screw: there the hole must be larger.'],
-  'ENGAGEMENT': ['The nominal value shown as if it were kept: ENGAGEMENT.LIMITS gives the worst case.'],
+  ENGAGEMENT: ['The nominal value shown as if it were kept: ENGAGEMENT.LIMITS gives the worst case.'],
   'ENGAGEMENT.LIMITS': ['The same ± for all layers: the board has its own.'],
   'RECESS.DIAMETER': ['The allowance taken per side: it is on diameter.'],
   'RECESS.CONE': ['The actual edge of the head taken instead of the theoretical sharp diameter.'],
   'SCREW.HEAD.DIAMETER': ['The diameter at max used to check that a head still bears: there min counts.'],
   'SCREW.LENGTH.PICK': ['The hole depth left open: without it nothing says which screw bottoms.'],
-  'PULLOUT': ['A machine thread in plastic: the sheared cylinder overstates it, so it is refused.', 'Nominal engagement put in: take the worst case.'],
+  PULLOUT: [
+    'A machine thread in plastic: the sheared cylinder overstates it, so it is refused.',
+    'Nominal engagement put in: take the worst case.',
+  ],
   'TORQUE.STRIP': ['π lost in the slope of the thread: the result is then about twice too high.'],
   'HOOP.LIMIT': ['The contact pressure limited instead of the hoop stress: the interference is then far too large.'],
   'BOARD.CLAMP': ['The nominal gap judged alone.'],

@@ -18,9 +18,19 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
         <p class="lead">{about}</p>
         <div class="beside">
           {figure !== undefined && <FigureWithLegend figure={figure} caption="The joint of the demo" />}
-          <section id="functions"><h2>Functions</h2><ul class="list">{cards.map(card => <FunctionItem card={card} root="../" />)}</ul></section>
+          <section id="functions">
+            <h2>Functions</h2>
+            <ul class="list">
+              {cards.map(card => (
+                <FunctionItem card={card} root="../" />
+              ))}
+            </ul>
+          </section>
         </div>
-        <section id="mistakes"><h2>Common mistakes</h2><Mistakes mistakes={mistakes} /></section>
+        <section id="mistakes">
+          <h2>Common mistakes</h2>
+          <Mistakes mistakes={mistakes} />
+        </section>
       </>
     ),
   });
@@ -34,7 +44,10 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
     children: (
       <>
         <h1>Functions</h1>
-        <p class="lead">Cell functions for the screw joints of two-part moulded housings. Every function has a page with its formula, its arguments, an example, its sources and what it was checked against.</p>
+        <p class="lead">
+          Cell functions for the screw joints of two-part moulded housings. Every function has a page with its formula, its arguments, an
+          example, its sources and what it was checked against.
+        </p>
         <search hidden id="search">
           <label for="asked">Find by name, trade word or question</label>
           <input id="asked" type="search" autocomplete="off" spellcheck={false} placeholder="standoff, core pin, which pilot hole …" />
@@ -42,22 +55,50 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
           <ul id="found" class="list" />
         </search>
         <div id="all">
-          <nav aria-label="Topics"><ul class="topics">{TOPICS.map(topic => <li><a href={`#${slug(topic)}`}>{topic}</a></li>)}</ul></nav>
+          <nav aria-label="Topics">
+            <ul class="topics">
+              {TOPICS.map(topic => (
+                <li>
+                  <a href={`#${slug(topic)}`}>{topic}</a>
+                </li>
+              ))}
+            </ul>
+          </nav>
           {TOPICS.map(topic => (
             <section id={slug(topic)}>
-              <h2><a href={topicFile(topic)}>{topic}</a></h2>
+              <h2>
+                <a href={topicFile(topic)}>{topic}</a>
+              </h2>
               <ul class="list">
-                {cards.filter(card => card.topic === topic).map(card => {
-                  const { description = '', parameters = [] } = described.get(card.id) ?? {};
-                  return <FunctionItem card={card} root="" data-id={card.id} data-topic={topic} data-description={description} data-arguments={parameters.map(({ name, description: text }) => `${name} ${text}`).join(' ')} />;
-                })}
+                {cards
+                  .filter(card => card.topic === topic)
+                  .map(card => {
+                    const { description = '', parameters = [] } = described.get(card.id) ?? {};
+                    return (
+                      <FunctionItem
+                        card={card}
+                        root=""
+                        data-id={card.id}
+                        data-topic={topic}
+                        data-description={description}
+                        data-arguments={parameters.map(({ name, description: text }) => `${name} ${text}`).join(' ')}
+                      />
+                    );
+                  })}
               </ul>
             </section>
           ))}
         </div>
         <section id="cautions">
           <h2>Before you rely on a number</h2>
-          <ul>{CAUTIONS.map(([head, text]) => <li>{head !== '' && <b>{head} </b>}{text}</li>)}</ul>
+          <ul>
+            {CAUTIONS.map(([head, text]) => (
+              <li>
+                {head !== '' && <b>{head} </b>}
+                {text}
+              </li>
+            ))}
+          </ul>
         </section>
       </>
     ),

@@ -10,12 +10,17 @@ import type { Figure } from './figure';
 /** From a page to the folder of the pages. */
 export type Root = '' | '../';
 
-export const slug = (topic: Topic): string => topic.toLowerCase().replace(/[^a-z]+/g, '-').replace(/^-|-$/g, '');
+export const slug = (topic: Topic): string =>
+  topic
+    .toLowerCase()
+    .replace(/[^a-z]+/g, '-')
+    .replace(/^-|-$/g, '');
 export const topicFile = (topic: Topic): string => `topics/${slug(topic)}.html`;
 export const functionFile = (id: string): string => `${id}.html`;
 
 // Only files beside this one; figures bring a style with them.
-const POLICY = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self'; base-uri 'none'; form-action 'none'";
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self'; base-uri 'none'; form-action 'none'";
 
 interface PageProps {
   readonly title: string;
@@ -40,12 +45,19 @@ const Page = ({ title, root, topic, isSearched = false, children }: PageProps): 
       <header>
         <nav aria-label="Where you are">
           <a href={`${root}index.html`}>Bosswright help</a>
-          {topic !== undefined && <> › <a href={`${root}${topicFile(topic)}`}>{topic}</a></>}
+          {topic !== undefined && (
+            <>
+              {' '}
+              › <a href={`${root}${topicFile(topic)}`}>{topic}</a>
+            </>
+          )}
         </nav>
       </header>
       <main>{children}</main>
       <footer>
-        <p>An aid to sizing, for trained people: make and test a prototype. <a href={`${root}index.html#cautions`}>All cautions</a></p>
+        <p>
+          An aid to sizing, for trained people: make and test a prototype. <a href={`${root}index.html#cautions`}>All cautions</a>
+        </p>
         <p>{versionText()}</p>
       </footer>
     </body>
@@ -54,22 +66,48 @@ const Page = ({ title, root, topic, isSearched = false, children }: PageProps): 
 
 export const written = (props: PageProps): string => `<!doctype html>\n${renderToStaticMarkup(<Page {...props} />)}\n`;
 
-export const FigureWithLegend = ({ figure: { svg, legend }, caption }: { readonly figure: Figure; readonly caption: string }): JSX.Element => (
+export const FigureWithLegend = ({
+  figure: { svg, legend },
+  caption,
+}: {
+  readonly figure: Figure;
+  readonly caption: string;
+}): JSX.Element => (
   <figure>
     <div class="drawing" dangerouslySetInnerHTML={{ __html: svg }} />
     <table>
       <caption>{caption}</caption>
       <tbody>
-        {legend.map(({ letter, name, value, unit, isOwn }) => <tr class={isOwn ? 'own' : undefined}><th scope="row">{letter}</th><td>{name}</td><td class="number">{`${digits(Math.round((value ?? 0) * 1000) / 1000)}${unit === '°' ? '°' : ` ${unit}`}`}</td></tr>)}
+        {legend.map(({ letter, name, value, unit, isOwn }) => (
+          <tr class={isOwn ? 'own' : undefined}>
+            <th scope="row">{letter}</th>
+            <td>{name}</td>
+            <td class="number">{`${digits(Math.round((value ?? 0) * 1000) / 1000)}${unit === '°' ? '°' : ` ${unit}`}`}</td>
+          </tr>
+        ))}
       </tbody>
     </table>
   </figure>
 );
 
-export const FunctionLink = ({ id, root }: { readonly id: string; readonly root: Root }): JSX.Element => <a href={`${root}${functionFile(id)}`}>{id}</a>;
-
-export const FunctionItem = ({ card: { id }, root, ...data }: { readonly card: Card; readonly root: Root } & JSX.HTMLAttributes<HTMLLIElement>): JSX.Element => (
-  <li {...data}><FunctionLink id={id} root={root} /> <span>{whatOf(id)}</span></li>
+export const FunctionLink = ({ id, root }: { readonly id: string; readonly root: Root }): JSX.Element => (
+  <a href={`${root}${functionFile(id)}`}>{id}</a>
 );
 
-export const Mistakes = ({ mistakes }: { readonly mistakes: readonly string[] }): JSX.Element => <ul>{mistakes.map(text => <li>{text}</li>)}</ul>;
+export const FunctionItem = ({
+  card: { id },
+  root,
+  ...data
+}: { readonly card: Card; readonly root: Root } & JSX.HTMLAttributes<HTMLLIElement>): JSX.Element => (
+  <li {...data}>
+    <FunctionLink id={id} root={root} /> <span>{whatOf(id)}</span>
+  </li>
+);
+
+export const Mistakes = ({ mistakes }: { readonly mistakes: readonly string[] }): JSX.Element => (
+  <ul>
+    {mistakes.map(text => (
+      <li>{text}</li>
+    ))}
+  </ul>
+);

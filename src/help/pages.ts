@@ -11,7 +11,16 @@ export function helpPages(functions: readonly Described[], evidence: readonly Ev
   const cards = [...CARDS.values()].filter(({ id }) => described.has(id));
   return new Map([
     ['index.html', indexPage(cards, described)],
-    ...TOPICS.map(topic => [topicFile(topic), topicPage(topic, cards.filter(card => card.topic === topic))] as const),
+    ...TOPICS.map(
+      topic =>
+        [
+          topicFile(topic),
+          topicPage(
+            topic,
+            cards.filter(card => card.topic === topic),
+          ),
+        ] as const,
+    ),
     ...cards.map(card => [functionFile(card.id), functionPage(card, described.get(card.id) as Described, evidence)] as const),
   ]);
 }

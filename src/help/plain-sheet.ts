@@ -24,7 +24,8 @@ const SHEET = 'Sheet';
 /** More rows than anyone reads on a page, or a formula longer than anyone reads. */
 const MOST_ROWS = 40;
 
-const rowsOf = (raw: unknown): readonly (readonly unknown[])[] => (Array.isArray(raw) ? (raw as unknown[]).map(line => (Array.isArray(line) ? (line as unknown[]) : [line])) : [[raw]]);
+const rowsOf = (raw: unknown): readonly (readonly unknown[])[] =>
+  Array.isArray(raw) ? (raw as unknown[]).map(line => (Array.isArray(line) ? (line as unknown[]) : [line])) : [[raw]];
 
 interface Laid {
   readonly cells: Map<string, SourceCell>;
@@ -40,10 +41,17 @@ function laidOut(card: Card): Laid {
     const rows = rowsOf(raw);
     const width = Math.max(1, ...rows.map(row => row.length));
     if (raw === null) return '';
-    rows.forEach((row, r) => row.forEach((value, c) => {
-      cells.set(address(next + r, 1 + c), { value: value as Cell });
-      inputs.push({ at: `${SHEET}!${address(next + r, 1 + c)}`, words: r + c === 0 ? (card.params[i]?.name.replace(/_/g, ' ') ?? '') : '', content: '', value: value as Cell });
-    }));
+    rows.forEach((row, r) =>
+      row.forEach((value, c) => {
+        cells.set(address(next + r, 1 + c), { value: value as Cell });
+        inputs.push({
+          at: `${SHEET}!${address(next + r, 1 + c)}`,
+          words: r + c === 0 ? (card.params[i]?.name.replace(/_/g, ' ') ?? '') : '',
+          content: '',
+          value: value as Cell,
+        });
+      }),
+    );
     const [from, to] = [address(next, 1), address(next + rows.length - 1, width)];
     next += rows.length;
     return from === to ? from : `${from}:${to}`;
@@ -55,7 +63,11 @@ function laidOut(card: Card): Laid {
 function formulasOf({ name, cells }: SheetPlan): PlainRow[] {
   const labels = new Map(cells.map(cell => [cell.at, cell]));
   const label = (at: string): string => String(labels.get(`A${at.slice(1)}`)?.value ?? '');
-  return cells.filter(({ at, role }) => at.startsWith('B') && role !== 'header').flatMap(({ at, formula, value }) => (formula === undefined && value === undefined ? [] : [{ at: `${name}!${at}`, words: label(at), content: formula ?? '', value }]));
+  return cells
+    .filter(({ at, role }) => at.startsWith('B') && role !== 'header')
+    .flatMap(({ at, formula, value }) =>
+      formula === undefined && value === undefined ? [] : [{ at: `${name}!${at}`, words: label(at), content: formula ?? '', value }],
+    );
 }
 
 export function plainSheet(card: Card): PlainSheet {
@@ -65,9 +77,17 @@ export function plainSheet(card: Card): PlainSheet {
   const [home, ...others] = sheets;
   const steps = others.find(({ name }) => name === 'Steps');
   const isWide = others.length > 1;
-  if (notLive !== undefined || isWide || steps === undefined) return { rows: [], remark: notLive?.words ?? 'every value of the joint that it needs is worked out in a column of its own on a sheet of variants, with the limits of the inputs' };
+  if (notLive !== undefined || isWide || steps === undefined)
+    return {
+      rows: [],
+      remark:
+        notLive?.words ??
+        'every value of the joint that it needs is worked out in a column of its own on a sheet of variants, with the limits of the inputs',
+    };
   const converted = new Map((home?.cells ?? []).map(({ at, value }) => [`${SHEET}!${at}`, value]));
-  const results = (home?.cells ?? []).flatMap(({ at, formula, value }) => (formula === undefined ? [] : [{ at: `${SHEET}!${at}`, words: 'result', content: formula, value }]));
+  const results = (home?.cells ?? []).flatMap(({ at, formula, value }) =>
+    formula === undefined ? [] : [{ at: `${SHEET}!${at}`, words: 'result', content: formula, value }],
+  );
   const rows = [...inputs.map(row => ({ ...row, value: converted.get(row.at) ?? row.value })), ...formulasOf(steps), ...results];
   return rows.length > MOST_ROWS ? { rows: rows.slice(0, MOST_ROWS), remark: undefined } : { rows, remark: undefined };
 }

@@ -11,7 +11,11 @@ const baseOf = manifest => /SourceLocation DefaultValue="([^"]*\/)pane\.html"/.e
 /** What the generator has no option for: help addresses, and the mark without which Excel never calls a function that is given an error. */
 export function completed(metadata, manifest = readFileSync(`${root}manifest.xml`, 'utf8')) {
   const base = baseOf(manifest);
-  return { allowErrorForDataTypeAny: true, ...metadata, functions: metadata.functions.map(listed => ({ ...listed, helpUrl: `${base}help/${listed.id}.html` })) };
+  return {
+    allowErrorForDataTypeAny: true,
+    ...metadata,
+    functions: metadata.functions.map(listed => ({ ...listed, helpUrl: `${base}help/${listed.id}.html` })),
+  };
 }
 
 /** The pages and the list of evidence as one module each, since Node does not run TypeScript. */
@@ -32,7 +36,11 @@ async function bundled() {
     logLevel: 'error',
   });
   const load = name => import(`${outdir}/${name}.mjs?${Date.now()}`);
-  return { inputs: Object.keys(metafile.inputs).map(file => root + file), pages: await load('src/help/pages'), evidence: await load('test/evidence/evidence') };
+  return {
+    inputs: Object.keys(metafile.inputs).map(file => root + file),
+    pages: await load('src/help/pages'),
+    evidence: await load('test/evidence/evidence'),
+  };
 }
 
 const NAME = 'HelpPages';
@@ -49,7 +57,8 @@ export const helpPages = {
         compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
         const { inputs, pages, evidence } = await bundled();
         compilation.fileDependencies.addAll(inputs);
-        for (const [file, text] of pages.helpPages(metadata.functions, evidence.EVIDENCE)) compilation.emitAsset(`help/${file}`, new RawSource(text));
+        for (const [file, text] of pages.helpPages(metadata.functions, evidence.EVIDENCE))
+          compilation.emitAsset(`help/${file}`, new RawSource(text));
       });
     });
   },

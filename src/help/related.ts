@@ -14,7 +14,9 @@ interface Quantity extends Made {
 
 const MADE: readonly Quantity[] = [
   ...NODES.values(),
-  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] => (fallback !== undefined && 'formula' in fallback ? [{ name, ...fallback }] : [])),
+  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] =>
+    fallback !== undefined && 'formula' in fallback ? [{ name, ...fallback }] : [],
+  ),
 ];
 
 const cardsOf = (made: Made): Card[] => [...CARDS.values()].filter(({ formula }) => formula === made.formula);
@@ -24,7 +26,8 @@ const names = (args: readonly Arg[]): string[] => args.filter(arg => typeof arg 
 export const jointNames = (card: Card): string[] => MADE.filter(({ formula }) => formula === card.formula).map(({ name }) => name);
 
 /** Names in the joint that a function works out or reads. */
-export const jointNamesAround = (card: Card): string[] => MADE.filter(({ formula }) => formula === card.formula).flatMap(({ name, args }) => [name, ...names(args)]);
+export const jointNamesAround = (card: Card): string[] =>
+  MADE.filter(({ formula }) => formula === card.formula).flatMap(({ name, args }) => [name, ...names(args)]);
 
 /** Rules that judge what a function works out. */
 export function rulesOf(card: Card): readonly Rule[] {
@@ -48,8 +51,17 @@ export function related(card: Card): readonly Related[] {
   return [
     list('Its formula uses', calls),
     list('It is used in the formula of', users),
-    list('In the joint it takes from', takes.map(({ id }) => id)),
-    list('In the joint it gives to', gives.map(({ id }) => id)),
-    list('Of the same topic', [...CARDS.values()].filter(({ topic }) => topic === card.topic).map(({ id }) => id)),
+    list(
+      'In the joint it takes from',
+      takes.map(({ id }) => id),
+    ),
+    list(
+      'In the joint it gives to',
+      gives.map(({ id }) => id),
+    ),
+    list(
+      'Of the same topic',
+      [...CARDS.values()].filter(({ topic }) => topic === card.topic).map(({ id }) => id),
+    ),
   ].filter(({ ids }) => ids.length > 0);
 }

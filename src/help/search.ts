@@ -11,7 +11,12 @@ export interface Findable {
 }
 
 /** Words as they are typed; a mark behind a word is none of it. */
-export const wordsOf = (text: string): string[] => text.toLowerCase().split(/\s+/).map(word => word.replace(/[?!,;:]+$|[.]$/g, '')).filter(word => word !== '');
+export const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/\s+/)
+    .map(word => word.replace(/[?!,;:]+$|[.]$/g, ''))
+    .filter(word => word !== '');
 
 /** How well a word fits: 0 not at all; in the name best, then a trade word, the sentence, an argument. */
 function fit({ id, topic, description, arguments: given }: Findable, word: string, synonymous: ReadonlySet<string>): number {
@@ -38,8 +43,20 @@ export function search<T>(functions: readonly T[], asked: string, findable: (one
   if (words.length === 0) return [...functions];
   const whole = idsBySynonym(words.join(' '));
   const synonyms = words.map(idsBySynonym);
-  const rated = functions.map(found => ({ found, seen: findable(found) })).map(({ found, seen }) => ({ found, isWhole: whole.has(seen.id), fits: words.map((word, i) => fit(seen, word, synonyms[i] ?? new Set())), seen }));
-  const all = rated.map(({ found, isWhole, fits }) => ({ found, score: isWhole ? 4 * words.length : fits.includes(0) ? 0 : fits.reduce((sum, one) => sum + one, 0) })).filter(({ score }) => score > 0);
+  const rated = functions
+    .map(found => ({ found, seen: findable(found) }))
+    .map(({ found, seen }) => ({
+      found,
+      isWhole: whole.has(seen.id),
+      fits: words.map((word, i) => fit(seen, word, synonyms[i] ?? new Set())),
+      seen,
+    }));
+  const all = rated
+    .map(({ found, isWhole, fits }) => ({
+      found,
+      score: isWhole ? 4 * words.length : fits.includes(0) ? 0 : fits.reduce((sum, one) => sum + one, 0),
+    }))
+    .filter(({ score }) => score > 0);
   return all.length > 0 ? bestFirst(all) : nearest(rated, words);
 }
 
@@ -61,7 +78,10 @@ function nearest<T>(rated: readonly Rated<T>[], words: readonly string[]): T[] {
     const holders = rated.filter(({ fits }) => (fits[i] ?? 0) > 0).length;
     return holders === 0 || saysNothing(word) || holders > COMMON_SHARE * rated.length ? 0 : Math.log(rated.length / holders);
   });
-  const scored = rated.map(({ found, seen, fits }) => ({ found, score: fits.reduce((sum, one, i) => sum + one * (weights[i] ?? 0), 0) + pairs.filter(ids => ids.has(seen.id)).length * PAIR_SCORE }));
+  const scored = rated.map(({ found, seen, fits }) => ({
+    found,
+    score: fits.reduce((sum, one, i) => sum + one * (weights[i] ?? 0), 0) + pairs.filter(ids => ids.has(seen.id)).length * PAIR_SCORE,
+  }));
   const most = Math.max(...scored.map(({ score }) => score));
   return most === 0 ? [] : bestFirst(scored.filter(({ score }) => score >= most / 2)).slice(0, MOST_NEAR);
 }

@@ -11,14 +11,22 @@ import type { Judged } from './rules';
 import { variantsOf } from './table';
 
 /** A finding is shown with an output; where the judged node is none, with the one it belongs to. */
-const SHOWN_AT: Readonly<Record<string, string>> = { tightness: 'pilot at tip', 'standard length': 'screw length', gap: 'grip', 'seat under the cone': 'grip' } satisfies Record<Exclude<Judged, Output>, Output>;
+const SHOWN_AT: Readonly<Record<string, string>> = {
+  tightness: 'pilot at tip',
+  'standard length': 'screw length',
+  gap: 'grip',
+  'seat under the cone': 'grip',
+} satisfies Record<Exclude<Judged, Output>, Output>;
 
 /** Outputs that repeat an input under a name of their own. */
 const INPUT_OF: Readonly<Record<string, string>> = { 'screw length': 'length', 'pilot hole': 'pilot' };
 
 function working(variant: Variant, form: Form | undefined, { args }: Made): string {
   if (form === undefined) return '–';
-  return print(form, args.map(arg => known(variant.arg(arg)))).text;
+  return print(
+    form,
+    args.map(arg => known(variant.arg(arg))),
+  ).text;
 }
 
 function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {
@@ -28,7 +36,12 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
   const made = input?.fallback ?? node;
   if (made === undefined || 'raw' in made) return { working: '–', source: 'default' };
   const card = cardOf(made.formula);
-  const source = card === undefined ? (input === undefined ? 'plane geometry' : `default: ${input.defaultWords}`) : [card.kind, ...card.sources.map(({ title }) => title).filter(title => title !== card.kind)].join(': ');
+  const source =
+    card === undefined
+      ? input === undefined
+        ? 'plane geometry'
+        : `default: ${input.defaultWords}`
+      : [card.kind, ...card.sources.map(({ title }) => title).filter(title => title !== card.kind)].join(': ');
   return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
 }
 
@@ -39,7 +52,14 @@ function cardRow(variant: Variant, name: string, states: ReadonlyMap<string, str
   try {
     const value = variant.value(name) as Cell;
     const { working: text, source } = madeBy(variant, name);
-    return [name, value, unit, text === '–' || text === 'given' || typeof value !== 'number' ? text : `${text} = ${digits(value)}`, state, source];
+    return [
+      name,
+      value,
+      unit,
+      text === '–' || text === 'given' || typeof value !== 'number' ? text : `${text} = ${digits(value)}`,
+      state,
+      source,
+    ];
   } catch (fault) {
     if (!(fault instanceof Refused)) throw fault;
     return [name, `no value: ${fault.message}`, unit, '–', state, '–'];
@@ -50,6 +70,11 @@ export function jointCard(inputs: readonly (readonly unknown[])[], variantNumber
   const variants = variantsOf(inputs);
   const variant = variants[variantNumber - 1];
   if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');
-  const states = new Map(variant.findings().reverse().map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]));
+  const states = new Map(
+    variant
+      .findings()
+      .reverse()
+      .map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]),
+  );
   return OUTPUTS.map(name => cardRow(variant, name, states));
 }

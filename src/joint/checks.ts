@@ -12,7 +12,8 @@ type Rows = readonly (readonly unknown[])[];
 
 function single(inputs: Rows): Variant {
   const variants = variantsOf(inputs);
-  if (variants.length !== 1) throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
+  if (variants.length !== 1)
+    throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
   return variants[0] as Variant;
 }
 
@@ -29,7 +30,11 @@ function rows(variant: Variant, chosen: (rule: Rule) => boolean): Cell[][] {
 }
 
 /** Two rules of the trade that pull against each other at ordinary sizes; both are shown, the choice is the user's. */
-function conflict(name: string, basis: string, of: () => { readonly asked: number; readonly allowed: number; readonly way: string }): Cell[] {
+function conflict(
+  name: string,
+  basis: string,
+  of: () => { readonly asked: number; readonly allowed: number; readonly way: string },
+): Cell[] {
   try {
     const { asked, allowed, way } = of();
     const agree = atMost(asked, allowed);
@@ -47,12 +52,20 @@ function conflicts(variant: Variant): Cell[][] {
     conflict('outside diameter and sink agree', 'od ratio × d asked by the screw, against pilot + 2 × sink limit × wall', () => {
       const asked = number('od ratio') * nominalMm();
       const wallMm = (asked - number('pilot')) / (2 * number('sink limit'));
-      return { asked, allowed: number('pilot') + 2 * number('sink limit') * number('wall'), way: `both agree from a wall of ${rounded(wallMm)} mm` };
+      return {
+        asked,
+        allowed: number('pilot') + 2 * number('sink limit') * number('wall'),
+        way: `both agree from a wall of ${rounded(wallMm)} mm`,
+      };
     }),
     conflict('engagement and core pin agree', 'hole depth that ratio × d needs at worst case, against pin limit × pilot', () => {
       // the hole must take what the shortest screw with this engagement needs: its own spread on top of relief, point and gap
       const asked = number('hole depth needed') - number('engagement min') + number('ratio') * nominalMm();
-      return { asked, allowed: number('pin limit') * number('pilot'), way: `a pin of ${rounded(asked / number('pilot'))} times its diameter is needed; ask the moulder` };
+      return {
+        asked,
+        allowed: number('pin limit') * number('pilot'),
+        way: `a pin of ${rounded(asked / number('pilot'))} times its diameter is needed; ask the moulder`,
+      };
     }),
   ];
 }

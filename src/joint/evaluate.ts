@@ -12,10 +12,47 @@ import { NODES } from './nodes';
 import { RULES } from './rules';
 
 const NAMES = [
-  'feature wall', 'recess diameter', 'recess mouth', 'recess depth', 'subflush', 'post OD', 'hole', 'sleeve OD', 'grip', 'screw length', 'penetration max', 'engagement', 'engagement min',
-  'engagement ratio', 'hole depth needed', 'hole depth', 'bottom clearance', 'pilot hole', 'pilot mouth', 'pilot at tip', 'pilot bottom', 'boss OD', 'boss OD root', 'boss wall', 'boss wall root',
-  'sink ratio', 'slenderness', 'pin ratio', 'floor under hole', 'landing ring', 'board play', 'board hold', 'boss stack', 'pull-out', 'boss tear', 'seat shear', 'weakest', 'boss mass',
-  'all computed', 'state', 'reason',
+  'feature wall',
+  'recess diameter',
+  'recess mouth',
+  'recess depth',
+  'subflush',
+  'post OD',
+  'hole',
+  'sleeve OD',
+  'grip',
+  'screw length',
+  'penetration max',
+  'engagement',
+  'engagement min',
+  'engagement ratio',
+  'hole depth needed',
+  'hole depth',
+  'bottom clearance',
+  'pilot hole',
+  'pilot mouth',
+  'pilot at tip',
+  'pilot bottom',
+  'boss OD',
+  'boss OD root',
+  'boss wall',
+  'boss wall root',
+  'sink ratio',
+  'slenderness',
+  'pin ratio',
+  'floor under hole',
+  'landing ring',
+  'board play',
+  'board hold',
+  'boss stack',
+  'pull-out',
+  'boss tear',
+  'seat shear',
+  'weakest',
+  'boss mass',
+  'all computed',
+  'state',
+  'reason',
 ] as const;
 
 export type Output = (typeof NAMES)[number];
@@ -85,9 +122,11 @@ export class Variant {
     const raw = this.given.get(name);
     const asksForDefault = !this.given.has(name) || isDefaultWord(raw);
     if (!asksForDefault && !isBlank(raw)) return readArgument(param, raw, this.read);
-    if (!asksForDefault && param.blank === 'explicit') throw wrongInput(`${name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, name);
+    if (!asksForDefault && param.blank === 'explicit')
+      throw wrongInput(`${name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, name);
     // a blank board plane is no slip where the head lies on the board
-    if (name === 'board plane' && this.value('seat') === 0) throw new NotApplicable('the board plane is blank and the head lies on the board');
+    if (name === 'board plane' && this.value('seat') === 0)
+      throw new NotApplicable('the board plane is blank and the head lies on the board');
     if (fallback === undefined) return readArgument(param, undefined, this.read);
     return 'raw' in fallback ? param.kind.read(fallback.raw, this.read) : this.made(fallback);
   }
@@ -116,7 +155,8 @@ export class Variant {
         const soft = rule.softWhen !== undefined && this.value(rule.softWhen) === true;
         return { rule, state: soft ? 'look' : 'fail', value, limit: limits[0], bound: rule.fail };
       }
-      if (rule.look !== undefined && isBroken(value, rule.look, limits[1] as number)) return { rule, state: 'look', value, limit: limits[1], bound: rule.look };
+      if (rule.look !== undefined && isBroken(value, rule.look, limits[1] as number))
+        return { rule, state: 'look', value, limit: limits[1], bound: rule.look };
       return { rule, state: 'pass', value, limit: limits[0] ?? limits[1], bound: rule.fail ?? rule.look };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;

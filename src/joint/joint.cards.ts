@@ -12,7 +12,23 @@ const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
 const OUTPUT = named('joint output', 'engagement min', text => text);
 
 const D1 = [
-  ['screw', 'head', 'length', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap'],
+  [
+    'screw',
+    'head',
+    'length',
+    'wall',
+    'board plane',
+    'seat',
+    'board',
+    'hole',
+    'relief',
+    'pilot',
+    'pilot held at',
+    'boss OD',
+    'boss height',
+    'hole depth',
+    'bottom gap',
+  ],
   ['ST2.9', 'ISO 7049', 16, 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14.75, 1],
 ];
 
@@ -38,17 +54,29 @@ export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 })], jointCard, {
     result: { shape: 'table', columns: ['name', 'value', 'unit', 'formula', 'state', 'source'].map(name => ({ name, unit: '' })) },
     ...GENERAL,
-    example: { args: [D1], row: 13, values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'] },
+    example: {
+      args: [D1],
+      row: 13,
+      values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'],
+    },
     notLive: 'text',
   }),
   card('CHECK.JOINT', 'Checks, variants, trace', [inputs], checkJoint, {
     ...CHECKED,
-    example: { args: [FIRST_CHOICE], row: 7, values: ['engagement', 1.497, 2, 'worst-case full thread ÷ d', 'fail', 'common practice', 'length 16 mm'] },
+    example: {
+      args: [FIRST_CHOICE],
+      row: 7,
+      values: ['engagement', 1.497, 2, 'worst-case full thread ÷ d', 'fail', 'common practice', 'length 16 mm'],
+    },
     notLive: 'the remedy is searched for',
   }),
   card('CHECK.BOSS', 'Checks, variants, trace', [inputs], checkBoss, {
     ...CHECKED,
-    example: { args: [FIRST_CHOICE], row: 4, values: ['sink', 0.873, 0.6, 'boss wall at the root ÷ housing wall', 'look', 'common practice', 'wall 3.65 mm'] },
+    example: {
+      args: [FIRST_CHOICE],
+      row: 4,
+      values: ['sink', 0.873, 0.6, 'boss wall at the root ÷ housing wall', 'look', 'common practice', 'wall 3.65 mm'],
+    },
     notLive: 'the remedy is searched for',
   }),
   card('JOINT.INPUTS', T, [], F.jointInputs, {

@@ -32,7 +32,8 @@ const boardHoleGivenMm = (boardHoleMm: number | undefined): number => {
 };
 const lengthTolerance = (screw: Screw, lengthMm: number, end: End): Deviation => lengthDeviation(screw.size, lengthMm, end);
 const pointOf = (screw: Screw, end: End): number => pointMm(screw.size, end);
-const isStandardLength = (screw: Screw, lengthMm: number): number => (standardLengthsMm(screw.size).some(standardMm => Math.abs(standardMm - lengthMm) < 1e-6) ? 1 : 0);
+const isStandardLength = (screw: Screw, lengthMm: number): number =>
+  standardLengthsMm(screw.size).some(standardMm => Math.abs(standardMm - lengthMm) < 1e-6) ? 1 : 0;
 const majorMaxMm = (screw: Screw): number => screw.majorMaxMm;
 const majorMinMm = (screw: Screw): number => screw.majorMinMm;
 const rootMaxMm = (screw: Screw): number => screw.rootMaxMm;
@@ -70,9 +71,27 @@ node('feature wall', 'mm', 'wall of an internal feature', Boss.wallFeatureMm, 'w
 node('seat under the head', 'mm', 'seat of a recessed head', seatOfRecessMm, 'seat');
 node('recess depth', 'mm', 'outer face to head seat', Recess.recessDepthMm, 'plane of the recess', 'seat under the head');
 node('recess diameter', 'mm', 'at the recess floor, where it is held', Recess.recessDiaMm, 'recessed head', 'allowance', ZERO, ZERO);
-node('recess mouth', 'mm', 'recess at the outer face, after draft', Recess.recessDiaMm, 'recessed head', 'allowance', 'recess depth', 'recess draft');
+node(
+  'recess mouth',
+  'mm',
+  'recess at the outer face, after draft',
+  Recess.recessDiaMm,
+  'recessed head',
+  'allowance',
+  'recess depth',
+  'recess draft',
+);
 node('subflush', 'mm', 'head below the outer face (negative: proud)', J.headBelowFaceMm, 'recess depth', 'head above the seat');
-node('post OD', 'mm', 'post around the recess at the board plane, the wall held at the recess floor', Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', ZERO, ZERO);
+node(
+  'post OD',
+  'mm',
+  'post around the recess at the board plane, the wall held at the recess floor',
+  Boss.bossOutsideDiaMm,
+  'recess diameter',
+  'feature wall',
+  ZERO,
+  ZERO,
+);
 node('sleeve OD', 'mm', 'sleeve outside diameter at its free end', Boss.bossOutsideDiaMm, 'sleeve hole', 'feature wall', ZERO, ZERO);
 
 // grip and engagement
@@ -84,16 +103,59 @@ node('grip', 'mm', 'under the head to the boss face; of a countersunk head from 
 node('screw length', 'mm', 'nominal length', J.same, 'length');
 node('length tolerance', 'mm', 'tolerance of the screw length', lengthTolerance, 'screw', 'length', 'end');
 node('point', 'mm', 'length at the point without full thread', pointOf, 'screw', 'end');
-node('penetration max', 'mm', 'deepest reach below the boss face', Engagement.penetrationMaxMm, 'length', 'length tolerance', 'grip layers', 'grip tolerances');
+node(
+  'penetration max',
+  'mm',
+  'deepest reach below the boss face',
+  Engagement.penetrationMaxMm,
+  'length',
+  'length tolerance',
+  'grip layers',
+  'grip tolerances',
+);
 node('engagement', 'mm', 'full thread in the boss, nominal', Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point');
-node('engagement min', 'mm', 'full thread in the boss, worst case', Engagement.engagementMinMm, 'length', 'length tolerance', 'grip layers', 'grip tolerances', 'relief', 'relief tolerance', 'point');
+node(
+  'engagement min',
+  'mm',
+  'full thread in the boss, worst case',
+  Engagement.engagementMinMm,
+  'length',
+  'length tolerance',
+  'grip layers',
+  'grip tolerances',
+  'relief',
+  'relief tolerance',
+  'point',
+);
 node('engagement ratio', '', 'worst-case engagement ÷ d', Engagement.engagementRatio, 'engagement min', 'screw');
-node('hole depth needed', 'mm', 'deepest reach, bottom gap and hole depth tolerance', Hole.holeDepthNeededMm, 'penetration max', 'bottom gap', 'hole depth tolerance');
-node('bottom clearance', 'mm', 'least room under the tip', Engagement.bottomRoomMm, 'hole depth', 'hole depth tolerance', 'length', 'length tolerance', 'grip layers', 'grip tolerances');
+node(
+  'hole depth needed',
+  'mm',
+  'deepest reach, bottom gap and hole depth tolerance',
+  Hole.holeDepthNeededMm,
+  'penetration max',
+  'bottom gap',
+  'hole depth tolerance',
+);
+node(
+  'bottom clearance',
+  'mm',
+  'least room under the tip',
+  Engagement.bottomRoomMm,
+  'hole depth',
+  'hole depth tolerance',
+  'length',
+  'length tolerance',
+  'grip layers',
+  'grip tolerances',
+);
 
 // pilot
 node('pilot hole', 'mm', 'pilot where it is held', J.same, 'pilot');
-node('pilot held depth', 'mm', 'depth at which the pilot is held', J.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' });
+node('pilot held depth', 'mm', 'depth at which the pilot is held', J.pilotHeldDepthMm, 'pilot held at', 'relief', {
+  only: 'engagement',
+  where: 'held at mid',
+});
 node('pilot mouth', 'mm', 'pilot at the boss face', Hole.holeMouthMm, 'pilot', 'pilot held depth', 'hole draft');
 node('pilot at tip', 'mm', 'pilot at the deepest reach', Hole.holeAtDepthMm, 'pilot mouth', 'penetration max', 'hole draft');
 node('tightness', '', 'pilot at tip ÷ root', Hole.holeTightness, 'screw', 'pilot mouth', 'penetration max', 'hole draft');
@@ -103,31 +165,116 @@ node('pilot bottom', 'mm', 'pilot at the bottom of the hole', Hole.holeAtDepthMm
 node('boss OD root', 'mm', 'boss outside diameter at the wall, after draft', Boss.outsideAtMm, 'boss OD', 'boss height', 'outside draft');
 node('mouth', 'mm', 'relief or pilot at the free end', J.mouthMm, 'relief', 'relief diameter', 'pilot mouth');
 node('boss wall', 'mm', 'boss wall at the free end, beside relief or pilot', Boss.bossWallMm, 'boss OD', 'mouth', ZERO, ZERO, ZERO, ZERO);
-node('boss wall root', 'mm', 'boss wall at the root; the whole diameter where the hole stops above', Boss.bossWallMm, 'boss OD', 'pilot mouth', 'boss height', 'outside draft', 'hole draft', 'hole depth');
+node(
+  'boss wall root',
+  'mm',
+  'boss wall at the root; the whole diameter where the hole stops above',
+  Boss.bossWallMm,
+  'boss OD',
+  'pilot mouth',
+  'boss height',
+  'outside draft',
+  'hole draft',
+  'hole depth',
+);
 node('sink ratio', '', 'boss wall at the root ÷ wall', Boss.sinkRatio, 'boss wall root', 'wall');
 node('slenderness', '', 'boss height ÷ outside diameter', Boss.bossSlenderness, 'boss height', 'boss OD');
 node('pin ratio', '', 'hole depth ÷ pilot hole', pinRatio, 'hole depth', 'pilot');
 node('floor under hole', 'mm', 'plastic left under the hole', Hole.holeFloorMm, 'wall', 'boss height', 'hole depth');
-node('landing ring', 'mm', 'width of the ring on which the boss lands', J.landingRingMm, 'boss OD', 'sleeve', 'sleeve OD or none', 'hole', 'relief diameter');
+node(
+  'landing ring',
+  'mm',
+  'width of the ring on which the boss lands',
+  J.landingRingMm,
+  'boss OD',
+  'sleeve',
+  'sleeve OD or none',
+  'hole',
+  'relief diameter',
+);
 node('board play', 'mm', 'play of the board on the sleeve, per side', Board.sleevePlayMm, 'board hole given', 'sleeve OD', ZERO);
-node('board hold', 'mm', 'ring of the boss that holds the board at its worst sideways position', Board.boardHoldMm, 'boss OD', 'board hole given', 'locator', ZERO);
-node('boss stack', 'mm', 'outer face of the head half to the wall of the thread half, bosses in contact', J.bossStackMm, 'board plane', 'between', 'boss height');
+node(
+  'board hold',
+  'mm',
+  'ring of the boss that holds the board at its worst sideways position',
+  Board.boardHoldMm,
+  'boss OD',
+  'board hole given',
+  'locator',
+  ZERO,
+);
+node(
+  'boss stack',
+  'mm',
+  'outer face of the head half to the wall of the thread half, bosses in contact',
+  J.bossStackMm,
+  'board plane',
+  'between',
+  'boss height',
+);
 
 // strength and mass: estimates
-node('pull-out', 'N', 'estimate: thread pull-out at worst-case engagement', Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety');
+node(
+  'pull-out',
+  'N',
+  'estimate: thread pull-out at worst-case engagement',
+  Strength.pullOutN,
+  'tapping screw',
+  'engagement min',
+  'yield stress',
+  'safety',
+);
 node('boss tear', 'N', 'estimate: boss torn across', Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety');
-node('seat shear', 'N', 'estimate: head sheared through the seat', Strength.seatShearN, 'recessed flat head', 'seat under the head', 'yield stress', 'safety');
+node(
+  'seat shear',
+  'N',
+  'estimate: head sheared through the seat',
+  Strength.seatShearN,
+  'recessed flat head',
+  'seat under the head',
+  'yield stress',
+  'safety',
+);
 node('weakest', '', 'which of the three gives way first', weakest, 'pull-out', 'boss tear', 'seat shear or none');
-node('boss mass', 'g', 'estimate: mass of the boss', Boss.bossMassG, 'boss OD', 'pilot mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth');
+node(
+  'boss mass',
+  'g',
+  'estimate: mass of the boss',
+  Boss.bossMassG,
+  'boss OD',
+  'pilot mouth',
+  'boss height',
+  'density',
+  'outside draft',
+  'hole draft',
+  'hole depth',
+);
 
 // quantities that only rules and other nodes read
-node('head in the seat', 'mm', 'part of the head that lies in the seat: the cone of a countersunk head', headInSeatMm, 'screw', 'head', 'head height');
+node(
+  'head in the seat',
+  'mm',
+  'part of the head that lies in the seat: the cone of a countersunk head',
+  headInSeatMm,
+  'screw',
+  'head',
+  'head height',
+);
 node('head above the seat', 'mm', 'part of the head that stands on the seat', J.headAboveSeatMm, 'head height', 'head in the seat');
 node('plane of the recess', 'mm', 'board plane of a recessed head', J.whereThereIsMm, 'seat under the head', 'board plane');
 node('recessed head', 'mm', 'head diameter of a recessed head', J.whereThereIsMm, 'seat under the head', 'head diameter');
 node('sleeve hole', 'mm', 'hole through the sleeve', J.whereThereIsMm, 'sleeve height', 'hole');
 node('sleeve height', 'mm', 'sleeve where there is one', sleeveOnlyMm, 'sleeve');
-node('sleeve OD or none', 'mm', 'sleeve outside diameter whether or not there is a sleeve', Boss.bossOutsideDiaMm, 'hole', 'feature wall', ZERO, ZERO);
+node(
+  'sleeve OD or none',
+  'mm',
+  'sleeve outside diameter whether or not there is a sleeve',
+  Boss.bossOutsideDiaMm,
+  'hole',
+  'feature wall',
+  ZERO,
+  ZERO,
+);
 node('board hole given', 'mm', 'board hole where one is given', boardHoleGivenMm, 'board hole');
 node('engagement asked', 'mm', 'full thread asked: ratio × d', J.engagementAskedMm, 'ratio', 'screw');
 node('standard length', '', '1 where the length is a standard one', isStandardLength, 'screw', 'length');
@@ -136,7 +283,14 @@ node('major min', 'mm', 'screw major diameter, min', majorMinMm, 'screw');
 node('root max', 'mm', 'screw root diameter, max', rootMaxMm, 'screw');
 node('has recess', '', 'the head sits in a recess', (seatMm: number) => seatMm > 0, 'seat');
 node('has board hole', '', 'a board hole is given', (boardHoleMm: number | undefined) => boardHoleMm !== undefined, 'board hole');
-node('has sleeve and board hole', '', 'a sleeve goes through a board hole', (sleeveMm: number, boardHoleMm: number | undefined) => sleeveMm > 0 && boardHoleMm !== undefined, 'sleeve', 'board hole');
+node(
+  'has sleeve and board hole',
+  '',
+  'a sleeve goes through a board hole',
+  (sleeveMm: number, boardHoleMm: number | undefined) => sleeveMm > 0 && boardHoleMm !== undefined,
+  'sleeve',
+  'board hole',
+);
 node('is countersunk', '', 'the head is countersunk', (head: Head) => isCountersunk(head), 'head');
 node('held at mid', '', 'the pilot is held half way along the full thread', (heldAt: J.PilotHeldAt) => heldAt === 'mid', 'pilot held at');
 node('is hidden', '', 'the face behind the boss is hidden', (face: string) => !isShow(face), 'face');
@@ -144,7 +298,17 @@ node('tapping screw', '', 'screw that forms or cuts its thread', tappingScrew, '
 node('locator', 'mm', 'what holds the board sideways', J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw');
 node('density', 'g/cm³', 'density of the material', densityOf, 'material');
 node('recessed flat head', 'mm', 'diameter of a flat-seated head in a recess', flatHeadMm, 'head', 'recessed head');
-node('seat shear or none', 'N', 'seat shear where there is a seat', seatShearOrNone, 'seat', 'head', 'head diameter', 'yield stress', 'safety');
+node(
+  'seat shear or none',
+  'N',
+  'seat shear where there is a seat',
+  seatShearOrNone,
+  'seat',
+  'head',
+  'head diameter',
+  'yield stress',
+  'safety',
+);
 node('cone sharp', 'mm', 'theoretical sharp diameter of a countersunk head', coneSharpMm, 'screw', 'head');
 node('cone angle', '°', 'included angle of a countersunk head', coneAngleDeg, 'head');
 node('cone depth', 'mm', 'countersink depth used by the head', Recess.countersinkDepthMm, 'cone sharp', 'hole', 'cone angle');

@@ -13,7 +13,8 @@ const SOLVED = 1e-6;
 /** Sizes are searched up to this many times their present value. */
 const FARTHEST = 4;
 
-const severity = (finding: Finding | undefined): number => (finding === undefined ? WORST_FIRST.length : WORST_FIRST.indexOf(finding.state));
+const severity = (finding: Finding | undefined): number =>
+  finding === undefined ? WORST_FIRST.length : WORST_FIRST.indexOf(finding.state);
 
 /** The rule passes and no other rule got worse. */
 function mends(rule: Rule, before: readonly Finding[], after: Variant): boolean {

@@ -9,7 +9,11 @@ import { INPUTS } from './inputs';
 
 type Rows = readonly (readonly unknown[])[];
 
-const spelled = (raw: string): string => raw.trim().toLowerCase().replace(/[\s_\u00a0]+/g, ' ');
+const spelled = (raw: string): string =>
+  raw
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_\u00a0]+/g, ' ');
 
 /** The names by their spelling without regard to case. */
 const spellings = (names: Iterable<string>): ReadonlyMap<string, string> => new Map([...names].map(name => [name.toLowerCase(), name]));
@@ -21,7 +25,11 @@ function find(names: ReadonlyMap<string, string>, raw: unknown, argument: string
   if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
   const asked = spelled(raw);
   const name = names.get(asked);
-  if (name === undefined) throw wrongInput(`${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`, argument);
+  if (name === undefined)
+    throw wrongInput(
+      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`,
+      argument,
+    );
   return name;
 }
 
@@ -64,7 +72,8 @@ function headedBlock(rows: Rows): { readonly names: readonly string[]; readonly 
   return { names, body: rows.slice(1, height) };
 }
 
-const variantOf = (names: readonly string[], values: readonly unknown[]): Variant => new Variant(new Map(names.map((name, i) => [name, values[i]])));
+const variantOf = (names: readonly string[], values: readonly unknown[]): Variant =>
+  new Variant(new Map(names.map((name, i) => [name, values[i]])));
 
 export function variantBlock(rows: Rows): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
   const { names, body } = headedBlock(rows);
@@ -124,7 +133,8 @@ export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
 export function jointValue(names: Rows, values: Rows, output: unknown): Cell {
   const header = listOf(names, 'names');
   const cells = listOf(values, 'values');
-  if (header.length !== cells.length) throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
+  if (header.length !== cells.length)
+    throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
   const variant = variantOf(headerNames(header, 'names'), cells);
   const name = outputName(output, 'output');
   return isVerdict(name) ? variant.verdict(name) : (variant.value(name) as Cell);

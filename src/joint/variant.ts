@@ -23,7 +23,9 @@ interface Column {
 
 /** The last list changes fastest. Lists that are all headed by joint inputs keep their names as a header row. */
 export function variantGrid(...lists: readonly (readonly Cell[] | undefined)[]): Cell[][] {
-  const columns = lists.flatMap((list, i): Column[] => (list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputNamed(list[0]), values: list }]));
+  const columns = lists.flatMap((list, i): Column[] =>
+    list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputNamed(list[0]), values: list }],
+  );
   const names = columns.flatMap(({ name }) => name ?? []);
   if (names.length === 0) return combinations(columns);
   checkNames(columns);
@@ -34,7 +36,11 @@ function checkNames(columns: readonly Column[]): void {
   const named = columns.find(({ name }) => name !== undefined);
   const seen = new Set<string>();
   for (const { argument, name, values } of columns) {
-    if (name === undefined) throw wrongInput(`${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`, argument);
+    if (name === undefined)
+      throw wrongInput(
+        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
+        argument,
+      );
     if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);
     if (values.length === 1) throw wrongInput(`${argument} has the name ${name} and no values`, argument);
     seen.add(name);
@@ -58,7 +64,11 @@ function numbersOf(table: Cells, rows: number): (readonly number[] | undefined)[
     const numbers = row.map((cell, j) => {
       if (isCellError(cell)) throw new Refused(codeOf(cell), `table row ${i + 1}, column ${j + 1}, ${errorWords(cell)}`, 'table');
       if (isBlank(cell)) return undefined;
-      return typeof cell === 'number' ? finite(cell) : typeof cell === 'string' && BEGINS_LIKE_A_NUMBER.test(cell) ? readAnyQuantity(cell)?.value : undefined;
+      return typeof cell === 'number'
+        ? finite(cell)
+        : typeof cell === 'string' && BEGINS_LIKE_A_NUMBER.test(cell)
+          ? readAnyQuantity(cell)?.value
+          : undefined;
     });
     return numbers.every((number): number is number => number !== undefined) ? numbers : undefined;
   });
@@ -79,7 +89,10 @@ function perColumn<T>(table: Cells, list: readonly T[], argument: string): reado
   if (list.length === columns) return list;
   const only = list[0] as T;
   if (list.length === 1) return Array.from({ length: columns }, () => only);
-  throw wrongInput(`table has ${columns} columns and ${argument} has ${list.length} entries; give one for each column, or one for all`, argument);
+  throw wrongInput(
+    `table has ${columns} columns and ${argument} has ${list.length} entries; give one for each column, or one for all`,
+    argument,
+  );
 }
 
 /** Every column turned so that more is better. */
@@ -96,7 +109,11 @@ function scores(goods: readonly (readonly number[] | undefined)[], weights: read
     const worst = values.reduce((a, b) => Math.min(a, b), Infinity);
     return { weight, worst, range: values.reduce((a, b) => Math.max(a, b), -Infinity) - worst };
   });
-  return goods.map(row => row && columns.reduce((total, { weight, worst, range }, j) => total + weight * (range === 0 ? 1 : ((row[j] as number) - worst) / range), 0));
+  return goods.map(
+    row =>
+      row &&
+      columns.reduce((total, { weight, worst, range }, j) => total + weight * (range === 0 ? 1 : ((row[j] as number) - worst) / range), 0),
+  );
 }
 
 /** What passes or is to be looked at comes first, then what was not checked, then what fails. */
@@ -111,15 +128,23 @@ function tierOf(cell: unknown): number {
 function tiers(states: Cells, table: Cells): number[] {
   const list = states.flat();
   const used = usedRows(list.map(state => [state]));
-  if (list.length > 1 && (used > table.length || list.length < rowsOf(table))) throw wrongInput(`table has ${table.length} rows and states has ${list.length}; give one for each row, or one for all`, 'states');
+  if (list.length > 1 && (used > table.length || list.length < rowsOf(table)))
+    throw wrongInput(`table has ${table.length} rows and states has ${list.length}; give one for each row, or one for all`, 'states');
   return table.map((_, i) => tierOf(list.length === 1 ? list[0] : list[i]));
 }
 
-export function variantRanks(table: Cells, directions: readonly Direction[], weights: readonly number[], states: Cells | undefined): Cell[][] {
+export function variantRanks(
+  table: Cells,
+  directions: readonly Direction[],
+  weights: readonly number[],
+  states: Cells | undefined,
+): Cell[][] {
   const rows = rowsOf(table);
   const tier = states === undefined ? [] : tiers(states, table);
   const score = scores(turned(table, rows, directions), perColumn(table, weights, 'weights'));
-  const order = score.flatMap((value, i) => (value === undefined ? [] : [{ i, tier: tier[i] ?? 0, value }])).sort((a, b) => a.tier - b.tier || b.value - a.value);
+  const order = score
+    .flatMap((value, i) => (value === undefined ? [] : [{ i, tier: tier[i] ?? 0, value }]))
+    .sort((a, b) => a.tier - b.tier || b.value - a.value);
   const ranks: Cell[][] = score.map(() => ['–']);
   let rank = 1;
   order.forEach((variant, place) => {

@@ -1,11 +1,11 @@
-import type { JSX } from "preact";
-import { useId } from "preact/hooks";
-import type { Param } from "../core/card";
-import { blankWords, choicesOf, inWords, labelOf } from "./argument-words";
-import type { Parameter } from "./list";
+import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
+import type { Param } from '../core/card';
+import { blankWords, choicesOf, inWords, labelOf } from './argument-words';
+import type { Parameter } from './list';
 
 /** Of an argument that takes several cells. */
-const RANGE_WORDS = ". For a range take its first and then its last cell, or type values with ; between them";
+const RANGE_WORDS = '. For a range take its first and then its last cell, or type values with ; between them';
 
 interface Props {
   readonly param: Param;
@@ -23,17 +23,40 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
   const choices = choicesOf(param);
   return (
     <div class="bw-argument">
-      <label for={id}>{labelOf(param)}{param.optional && <small> optional</small>}</label>
+      <label for={id}>
+        {labelOf(param)}
+        {param.optional && <small> optional</small>}
+      </label>
       <div class="bw-field">
         <input
-          id={id} type="text" autocomplete="off" spellcheck={false} value={text} class={isReference ? "bw-code" : ""} placeholder={blankWords(param)}
-          list={choices.length === 0 ? undefined : `${id}-choices`} aria-invalid={refusal !== undefined} aria-describedby={`${id}-help`}
-          onInput={(event) => onText(event.currentTarget.value)}
+          id={id}
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          value={text}
+          class={isReference ? 'bw-code' : ''}
+          placeholder={blankWords(param)}
+          list={choices.length === 0 ? undefined : `${id}-choices`}
+          aria-invalid={refusal !== undefined}
+          aria-describedby={`${id}-help`}
+          onInput={event => onText(event.currentTarget.value)}
         />
-        {onPick !== undefined && <button type="button" onClick={onPick} aria-label={`Take cell for ${inWords(param.name)}`}>Take cell</button>}
+        {onPick !== undefined && (
+          <button type="button" onClick={onPick} aria-label={`Take cell for ${inWords(param.name)}`}>
+            Take cell
+          </button>
+        )}
       </div>
-      {choices.length > 0 && <datalist id={`${id}-choices`}>{choices.map((choice) => <option key={choice} value={choice} />)}</datalist>}
-      <p id={`${id}-help`} class={refusal === undefined ? "bw-quiet" : "bw-fault"}>{refusal ?? `${parameter?.description ?? ""}${param.kind.shape === "one" ? "" : RANGE_WORDS}`}</p>
+      {choices.length > 0 && (
+        <datalist id={`${id}-choices`}>
+          {choices.map(choice => (
+            <option key={choice} value={choice} />
+          ))}
+        </datalist>
+      )}
+      <p id={`${id}-help`} class={refusal === undefined ? 'bw-quiet' : 'bw-fault'}>
+        {refusal ?? `${parameter?.description ?? ''}${param.kind.shape === 'one' ? '' : RANGE_WORDS}`}
+      </p>
     </div>
   );
 }

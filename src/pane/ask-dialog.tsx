@@ -1,6 +1,6 @@
-import type { JSX } from "preact";
-import { useEffect, useRef } from "preact/hooks";
-import type { Question } from "./shared";
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Question } from './shared';
 
 export interface Asking {
   readonly question: Question;
@@ -12,7 +12,7 @@ export function AskDialog({ asking: { question, answer }, onDone }: { readonly a
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const onClose = () => {
-    answer(dialog.current?.returnValue === "yes");
+    answer(dialog.current?.returnValue === 'yes');
     onDone();
   };
   return (
@@ -21,7 +21,9 @@ export function AskDialog({ asking: { question, answer }, onDone }: { readonly a
         <p id="bw-question">{question.words}</p>
         <div class="bw-actions">
           <button value="no">Cancel</button>
-          <button value="yes" class="bw-strong">{question.yes}</button>
+          <button value="yes" class="bw-strong">
+            {question.yes}
+          </button>
         </div>
       </form>
     </dialog>

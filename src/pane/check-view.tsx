@@ -1,38 +1,49 @@
 // The selected joint in full, and what is to be mended in the workbook.
-import type { JSX } from "preact";
-import { useEffect, useMemo, useState } from "preact/hooks";
-import { digits } from "../plain/print";
-import type { Selection, SheetPort } from "../sheet/port";
-import { checkedWorkbook, type Checked } from "./checked";
-import { Findings } from "./findings";
-import type { Joint } from "./find-joint";
-import { JointHeading, jointName } from "./joint-heading";
-import { levers } from "./levers";
-import { NoJoint } from "./no-joint";
-import type { Kind, Problem } from "./problems";
-import { placeName, useGoTo, useShared, type Step } from "./shared";
-import { StateWord } from "./state-word";
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { digits } from '../plain/print';
+import type { Selection, SheetPort } from '../sheet/port';
+import { checkedWorkbook, type Checked } from './checked';
+import { Findings } from './findings';
+import type { Joint } from './find-joint';
+import { JointHeading, jointName } from './joint-heading';
+import { levers } from './levers';
+import { NoJoint } from './no-joint';
+import type { Kind, Problem } from './problems';
+import { placeName, useGoTo, useShared, type Step } from './shared';
+import { StateWord } from './state-word';
 
 /** Levers that are shown. */
 const STRONGEST = 6;
 
 function Levers({ joint }: { readonly joint: Joint }): JSX.Element | null {
-  const strongest = useMemo(() => levers(joint.variant, "engagement min").slice(0, STRONGEST), [joint]);
+  const strongest = useMemo(() => levers(joint.variant, 'engagement min').slice(0, STRONGEST), [joint]);
   const most = Math.abs(strongest[0]?.perTenth ?? 0);
   if (strongest.length === 0) return null;
-  const signed = (mm: number) => `${mm > 0 ? "+" : ""}${digits(Math.round(mm * 1000) / 1000)}`;
+  const signed = (mm: number) => `${mm > 0 ? '+' : ''}${digits(Math.round(mm * 1000) / 1000)}`;
   return (
     <details class="bw-part">
       <summary>What moves the worst engagement most</summary>
       <p class="bw-quiet">Change of the full thread at worst case, mm, when one input grows by a tenth of itself.</p>
       <table class="bw-levers">
-        <thead><tr><th scope="col">input</th><th scope="col">now</th><th scope="col">moves by, mm</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">input</th>
+            <th scope="col">now</th>
+            <th scope="col">moves by, mm</th>
+          </tr>
+        </thead>
         <tbody>
           {strongest.map(({ input, unit, value, perTenth }) => (
             <tr key={input}>
               <th scope="row">{input}</th>
-              <td class="bw-number">{digits(value)} {unit}</td>
-              <td class="bw-number"><span class="bw-bar" aria-hidden="true" style={{ width: `${(40 * Math.abs(perTenth)) / most}px` }} />{signed(perTenth)}</td>
+              <td class="bw-number">
+                {digits(value)} {unit}
+              </td>
+              <td class="bw-number">
+                <span class="bw-bar" aria-hidden="true" style={{ width: `${(40 * Math.abs(perTenth)) / most}px` }} />
+                {signed(perTenth)}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -43,49 +54,62 @@ function Levers({ joint }: { readonly joint: Joint }): JSX.Element | null {
 
 function SelectedJoint(): JSX.Element {
   const { found } = useShared();
-  if (found?.is !== "joint") return <NoJoint found={found} what="every rule of its joint" />;
+  if (found?.is !== 'joint') return <NoJoint found={found} what="every rule of its joint" />;
   const { joint } = found;
-  const passed = joint.variant.findings().filter(({ state }) => state === "pass").length;
+  const passed = joint.variant.findings().filter(({ state }) => state === 'pass').length;
   return (
     <>
       <JointHeading joint={joint} />
-      <Findings joint={joint} states={["fail", "not checked", "look"]} />
-      {passed > 0 && <details class="bw-part"><summary>{passed} rules pass</summary><Findings joint={joint} states={["pass"]} /></details>}
+      <Findings joint={joint} states={['fail', 'not checked', 'look']} />
+      {passed > 0 && (
+        <details class="bw-part">
+          <summary>{passed} rules pass</summary>
+          <Findings joint={joint} states={['pass']} />
+        </details>
+      )}
       <Levers joint={joint} />
     </>
   );
 }
 
 /** A problem that a new entry may mend. */
-type Mendable = Required<Pick<Problem, "place" | "repair">>;
+type Mendable = Required<Pick<Problem, 'place' | 'repair'>>;
 
 const HEADINGS: readonly (readonly [kind: Kind, heading: string, words: string])[] = [
-  ["broken", "Cells that do not work", "Entered again they mostly do: a workbook opened before the functions were there keeps such cells."],
-  ["refused", "Answers that are refused", ""],
-  ["state", "Checks to look at", ""],
-  ["blank", "Blanks that count as zero", "Type the zero, or the value that was forgotten."],
-  ["units", "Lengths in several units in one list", "Each is read in its own unit; a number alone is mm."],
-  ["constant", "Numbers typed into a formula", "In a cell of its own a number is seen, and changed in one place."],
+  ['broken', 'Cells that do not work', 'Entered again they mostly do: a workbook opened before the functions were there keeps such cells.'],
+  ['refused', 'Answers that are refused', ''],
+  ['state', 'Checks to look at', ''],
+  ['blank', 'Blanks that count as zero', 'Type the zero, or the value that was forgotten.'],
+  ['units', 'Lengths in several units in one list', 'Each is read in its own unit; a number alone is mm.'],
+  ['constant', 'Numbers typed into a formula', 'In a cell of its own a number is seen, and changed in one place.'],
 ];
 
 function Place({ name, place }: { readonly name: string; readonly place: Selection }): JSX.Element {
   const goTo = useGoTo();
-  return <button type="button" class="bw-link" title={placeName(place)} onClick={() => goTo(place)}>{name}</button>;
+  return (
+    <button type="button" class="bw-link" title={placeName(place)} onClick={() => goTo(place)}>
+      {name}
+    </button>
+  );
 }
 
 function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.Element {
   return (
     <>
       {HEADINGS.map(([kind, heading, words]) => {
-        const own = problems.filter((problem) => problem.kind === kind);
+        const own = problems.filter(problem => problem.kind === kind);
         if (own.length === 0) return null;
         return (
-          <details key={kind} class="bw-part" open={kind === "broken" || kind === "refused"}>
-            <summary>{heading} <small>{own.length}</small></summary>
-            {words !== "" && <p class="bw-quiet">{words}</p>}
+          <details key={kind} class="bw-part" open={kind === 'broken' || kind === 'refused'}>
+            <summary>
+              {heading} <small>{own.length}</small>
+            </summary>
+            {words !== '' && <p class="bw-quiet">{words}</p>}
             <ul class="bw-findings">
               {own.map(({ place, words: about }, i) => (
-                <li key={i}><Place name={placeName(place)} place={place} /> <span>{about}</span></li>
+                <li key={i}>
+                  <Place name={placeName(place)} place={place} /> <span>{about}</span>
+                </li>
               ))}
             </ul>
           </details>
@@ -95,17 +119,28 @@ function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.
   );
 }
 
-function JointStates({ joints }: { readonly joints: Checked["joints"] }): JSX.Element | null {
-  const open = joints.filter(({ state }) => state !== "pass");
+function JointStates({ joints }: { readonly joints: Checked['joints'] }): JSX.Element | null {
+  const open = joints.filter(({ state }) => state !== 'pass');
   if (joints.length === 0) return null;
   return (
     <details class="bw-part" open>
-      <summary>Joints <small>{joints.length - open.length} of {joints.length} pass</small></summary>
+      <summary>
+        Joints{' '}
+        <small>
+          {joints.length - open.length} of {joints.length} pass
+        </small>
+      </summary>
       <ul class="bw-findings">
         {open.map(({ joint, state, reason }, i) => (
           <li key={i}>
             <StateWord state={state} />
-            {joint.place === undefined ? <b>{jointName(joint)}</b> : <><Place name={jointName(joint)} place={joint.place} /> <small>{placeName(joint.place)}</small></>}
+            {joint.place === undefined ? (
+              <b>{jointName(joint)}</b>
+            ) : (
+              <>
+                <Place name={jointName(joint)} place={joint.place} /> <small>{placeName(joint.place)}</small>
+              </>
+            )}
             <span>{reason}</span>
           </li>
         ))}
@@ -118,10 +153,10 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
   const { say, ask, work, isBusy } = useShared();
   const [checked, setChecked] = useState<Checked | null>(null);
   const read = async (step: Step) => setChecked(await checkedWorkbook(port, step));
-  const check = () => work("Reading the sheets", read);
+  const check = () => work('Reading the sheets', read);
   const repair = async (mendable: readonly Mendable[]) => {
-    if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: "Repair" }))) return;
-    await work("Entering formulas again", async (step) => {
+    if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: 'Repair' }))) return;
+    await work('Entering formulas again', async step => {
       let done = 0;
       while (done < mendable.length && step(done, mendable.length)) {
         const { place, repair: formula } = mendable[done] as Mendable;
@@ -140,8 +175,14 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
     <section class="bw-workbook" aria-labelledby="bw-workbook">
       <h2 id="bw-workbook">The workbook</h2>
       <div class="bw-actions">
-        {mendable.length > 0 && <button type="button" class="bw-strong" disabled={isBusy} onClick={() => void repair(mendable)}>Repair {mendable.length} {mendable.length === 1 ? "cell" : "cells"}</button>}
-        <button type="button" disabled={isBusy} onClick={() => void check()}>Check again</button>
+        {mendable.length > 0 && (
+          <button type="button" class="bw-strong" disabled={isBusy} onClick={() => void repair(mendable)}>
+            Repair {mendable.length} {mendable.length === 1 ? 'cell' : 'cells'}
+          </button>
+        )}
+        <button type="button" disabled={isBusy} onClick={() => void check()}>
+          Check again
+        </button>
       </div>
       {checked !== null && (
         <>
@@ -157,5 +198,10 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
 
 export function CheckView(): JSX.Element {
   const { port } = useShared();
-  return <><SelectedJoint />{port !== undefined && <WholeWorkbook port={port} />}</>;
+  return (
+    <>
+      <SelectedJoint />
+      {port !== undefined && <WholeWorkbook port={port} />}
+    </>
+  );
 }

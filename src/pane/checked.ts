@@ -1,9 +1,9 @@
 // A workbook gone through: its joints by state, and the problems in its formulas.
-import { WORST_FIRST, type State } from "../core/check/check";
-import type { SheetPort } from "../sheet/port";
-import { Joints, type Joint } from "./find-joint";
-import { problemsOf, type Problem } from "./problems";
-import type { Grid } from "./workbook";
+import { WORST_FIRST, type State } from '../core/check/check';
+import type { SheetPort } from '../sheet/port';
+import { Joints, type Joint } from './find-joint';
+import { problemsOf, type Problem } from './problems';
+import type { Grid } from './workbook';
 
 export interface Checked {
   /** Worst first. */
@@ -22,7 +22,11 @@ export async function checkedWorkbook(port: SheetPort, step: (done: number, of: 
     grids.set(name, await port.read(name));
   }
   const found = new Joints(grids).all();
-  const joints = found.flatMap((one) => (one.is === "joint" ? [{ joint: one.joint, state: one.joint.variant.verdict("state") as State, reason: String(one.joint.variant.verdict("reason")) }] : []));
+  const joints = found.flatMap(one =>
+    one.is === 'joint'
+      ? [{ joint: one.joint, state: one.joint.variant.verdict('state') as State, reason: String(one.joint.variant.verdict('reason')) }]
+      : [],
+  );
   return {
     joints: joints.sort((a, b) => WORST_FIRST.indexOf(a.state) - WORST_FIRST.indexOf(b.state)),
     problems: problemsOf(grids),

@@ -1,18 +1,18 @@
 // The joint of the selected row in section, to scale, with what is wrong with it; or the links of the selected stack.
-import type { JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { stackChartSvg, variantChartSvg, variantRow } from "../figure/charts";
-import { section, type LegendEntry } from "../figure/section";
-import { digits } from "../plain/print";
-import type { Selection } from "../sheet/port";
-import type { Joint } from "./find-joint";
-import { Findings } from "./findings";
-import type { Stack } from "./find-stack";
-import { JointHeading, jointName } from "./joint-heading";
-import { NoJoint } from "./no-joint";
-import { lengthText } from "./numbers";
-import { pictureOf } from "./picture";
-import { placeName, useShared } from "./shared";
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
+import { section, type LegendEntry } from '../figure/section';
+import { digits } from '../plain/print';
+import type { Selection } from '../sheet/port';
+import type { Joint } from './find-joint';
+import { Findings } from './findings';
+import type { Stack } from './find-stack';
+import { JointHeading, jointName } from './joint-heading';
+import { NoJoint } from './no-joint';
+import { lengthText } from './numbers';
+import { pictureOf } from './picture';
+import { placeName, useShared } from './shared';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -39,9 +39,17 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
     <table class="bw-legend">
       <caption class="bw-unseen">Letters on the drawing</caption>
       <tbody>
-        {legend.flatMap(({ letter, name, value, unit }) => (value === undefined ? [] : [
-          <tr key={letter}><th scope="row">{letter}</th><td>{name}</td><td class="bw-number">{unit === "mm" ? lengthText(value, inch) : `${digits(value)}${unit}`}</td></tr>,
-        ]))}
+        {legend.flatMap(({ letter, name, value, unit }) =>
+          value === undefined
+            ? []
+            : [
+                <tr key={letter}>
+                  <th scope="row">{letter}</th>
+                  <td>{name}</td>
+                  <td class="bw-number">{unit === 'mm' ? lengthText(value, inch) : `${digits(value)}${unit}`}</td>
+                </tr>,
+              ],
+        )}
       </tbody>
     </table>
   );
@@ -52,33 +60,49 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
   const { port, say, work, selection } = useShared();
   if (port?.placePicture === undefined) return null;
   const { placePicture } = port;
-  const put = ({ sheetName, at }: Selection) => work("Put into the sheet", async () => {
-    await placePicture(sheetName, await pictureOf(svg(), at, words));
-    say(`The figure is on ${sheetName} at ${at}`);
-  });
-  return <button type="button" disabled={selection === null} onClick={() => selection !== null && void put(selection)}>Put into the sheet</button>;
+  const put = ({ sheetName, at }: Selection) =>
+    work('Put into the sheet', async () => {
+      await placePicture(sheetName, await pictureOf(svg(), at, words));
+      say(`The figure is on ${sheetName} at ${at}`);
+    });
+  return (
+    <button type="button" disabled={selection === null} onClick={() => selection !== null && void put(selection)}>
+      Put into the sheet
+    </button>
+  );
 }
 
 function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
   const { kept } = useShared();
   const [place, width] = useWidth();
-  const [inch, setInch] = useState(kept?.get("inch") === "on");
-  const [hasNames, setHasNames] = useState(kept?.get("names") === "on");
+  const [inch, setInch] = useState(kept?.get('inch') === 'on');
+  const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
   const letters = !hasNames && width < NAMES_FROM_PX;
   const { svg, legend } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
     set(event.currentTarget.checked);
-    kept?.set(name, event.currentTarget.checked ? "on" : "off");
+    kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
   };
   return (
     <>
-      <div ref={place} class={hasNames ? "bw-scroll bw-drawing" : "bw-drawing bw-fitted"} tabIndex={hasNames ? 0 : undefined} dangerouslySetInnerHTML={{ __html: svg }} />
+      <div
+        ref={place}
+        class={hasNames ? 'bw-scroll bw-drawing' : 'bw-drawing bw-fitted'}
+        tabIndex={hasNames ? 0 : undefined}
+        dangerouslySetInnerHTML={{ __html: svg }}
+      />
       <div class="bw-switches">
-        <label><input type="checkbox" checked={inch} onChange={choose("inch", setInch)} /> inches in brackets</label>
-        {width < NAMES_FROM_PX && <label><input type="checkbox" checked={hasNames} onChange={choose("names", setHasNames)} /> names on the drawing</label>}
+        <label>
+          <input type="checkbox" checked={inch} onChange={choose('inch', setInch)} /> inches in brackets
+        </label>
+        {width < NAMES_FROM_PX && (
+          <label>
+            <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> names on the drawing
+          </label>
+        )}
         <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={`Section through ${jointName(joint)}`} />
       </div>
-      <Findings joint={joint} states={["fail", "not checked", "look"]} />
+      <Findings joint={joint} states={['fail', 'not checked', 'look']} />
       {letters && <Legend legend={legend} inch={inch} />}
     </>
   );
@@ -87,24 +111,31 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
 /** Every variant that stands with this one, by its engagement. */
 function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
   const [place, width] = useWidth();
-  const svg = useMemo(() => variantChartSvg(joint.together().map((one) => variantRow(jointName(one), one.variant)), { widthPx: width }), [joint, width]);
+  const svg = useMemo(
+    () =>
+      variantChartSvg(
+        joint.together().map(one => variantRow(jointName(one), one.variant)),
+        { widthPx: width },
+      ),
+    [joint, width],
+  );
   return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
 function Variants({ joint }: { readonly joint: Joint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
   return (
-    <details class="bw-part" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+    <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
       <summary>All {joint.of} variants</summary>
       {isOpen && <Chart joint={joint} />}
     </details>
   );
 }
 
-const STACK_TOTALS: readonly (readonly [name: string, total: keyof Stack["totals"], sign: string])[] = [
-  ["nominal", "nominalMm", ""],
-  ["worst case", "worstMm", "± "],
-  ["root sum square", "rootSumSquareMm", "± "],
+const STACK_TOTALS: readonly (readonly [name: string, total: keyof Stack['totals'], sign: string])[] = [
+  ['nominal', 'nominalMm', ''],
+  ['worst case', 'worstMm', '± '],
+  ['root sum square', 'rootSumSquareMm', '± '],
 ];
 
 function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
@@ -113,16 +144,38 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   const svg = useMemo(() => stackChartSvg(shares, { widthPx: width }), [stack, width]);
   return (
     <>
-      <div class="bw-joint"><div><h2>Tolerance stack</h2><p class="bw-quiet">{placeName(at)}, {shares.length} links</p></div></div>
-      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : "" }} />
+      <div class="bw-joint">
+        <div>
+          <h2>Tolerance stack</h2>
+          <p class="bw-quiet">
+            {placeName(at)}, {shares.length} links
+          </p>
+        </div>
+      </div>
+      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : '' }} />
       {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
-      <div class="bw-switches"><PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={`Share of each link in the stack in ${placeName(at)}`} /></div>
+      <div class="bw-switches">
+        <PutIntoSheet
+          svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })}
+          words={`Share of each link in the stack in ${placeName(at)}`}
+        />
+      </div>
       <table class="bw-legend bw-totals">
         <caption class="bw-unseen">Totals of the stack</caption>
         <tbody>
-          {STACK_TOTALS.flatMap(([name, total, sign]) => (totals[total] === undefined ? [] : [
-            <tr key={name}><th scope="row">{name}</th><td class="bw-number">{sign}{lengthText(totals[total], false)}</td></tr>,
-          ]))}
+          {STACK_TOTALS.flatMap(([name, total, sign]) =>
+            totals[total] === undefined
+              ? []
+              : [
+                  <tr key={name}>
+                    <th scope="row">{name}</th>
+                    <td class="bw-number">
+                      {sign}
+                      {lengthText(totals[total], false)}
+                    </td>
+                  </tr>,
+                ],
+          )}
         </tbody>
       </table>
       <p class="bw-quiet">Shares are of the variance, the links taken as independent.</p>
@@ -133,6 +186,12 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 export function FigureView(): JSX.Element {
   const { found, stack } = useShared();
   if (stack !== undefined) return <StackFigure stack={stack} />;
-  if (found?.is !== "joint") return <NoJoint found={found} what="its joint in section" />;
-  return <><JointHeading joint={found.joint} /><Figure joint={found.joint} />{found.joint.of > 1 && <Variants joint={found.joint} />}</>;
+  if (found?.is !== 'joint') return <NoJoint found={found} what="its joint in section" />;
+  return (
+    <>
+      <JointHeading joint={found.joint} />
+      <Figure joint={found.joint} />
+      {found.joint.of > 1 && <Variants joint={found.joint} />}
+    </>
+  );
 }

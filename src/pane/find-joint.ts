@@ -1,11 +1,11 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
-import { Refused } from "../core/refuse";
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from "../handover/formula";
-import { isRows, type Known, type Source } from "../handover/source";
-import { OUTPUTS, type Variant } from "../joint/evaluate";
-import { askedOutputs, inputNamed, variantsOf } from "../joint/table";
-import type { Selection } from "../sheet/port";
-import { sourceOf, type Grid } from "./workbook";
+import { Refused } from '../core/refuse';
+import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../handover/formula';
+import { isRows, type Known, type Source } from '../handover/source';
+import { OUTPUTS, type Variant } from '../joint/evaluate';
+import { askedOutputs, inputNamed, variantsOf } from '../joint/table';
+import type { Selection } from '../sheet/port';
+import { sourceOf, type Grid } from './workbook';
 
 type Row = readonly unknown[];
 
@@ -16,7 +16,7 @@ export interface Joint {
   /** Where the inputs stand, by name. */
   readonly cells: ReadonlyMap<string, Selection>;
   /** Each input has its column, its row, or a place of another kind. */
-  readonly form: Block["form"];
+  readonly form: Block['form'];
   /** What the user calls it: the text left of its row. */
   readonly label: string;
   /** Its first input; nothing where the inputs are not cells. */
@@ -28,7 +28,8 @@ export interface Joint {
   readonly together: () => readonly Joint[];
 }
 
-export type Found = { readonly is: "joint"; readonly joint: Joint } | { readonly is: "refused"; readonly message: string; readonly place: Selection };
+export type Found =
+  { readonly is: 'joint'; readonly joint: Joint } | { readonly is: 'refused'; readonly message: string; readonly place: Selection };
 
 /** `undefined` while nothing has been read, null where the workbook has no joint. */
 export type JointHere = Found | null | undefined;
@@ -39,7 +40,7 @@ interface Block {
   readonly variants: readonly (readonly Input[])[];
   /** The rectangle that is read, where it is one. */
   readonly area: Rectangle | undefined;
-  readonly form: "below" | "beside" | "apart";
+  readonly form: 'below' | 'beside' | 'apart';
 }
 
 interface Input {
@@ -85,7 +86,10 @@ export class Joints {
   private readonly calls: readonly JointCall[];
   private readonly blocks: readonly Block[];
 
-  constructor(private readonly grids: ReadonlyMap<string, Grid>, private readonly source: Source = sourceOf(grids)) {
+  constructor(
+    private readonly grids: ReadonlyMap<string, Grid>,
+    private readonly source: Source = sourceOf(grids),
+  ) {
     this.calls = [...grids].flatMap(([sheetName, grid]) => this.callsOn(sheetName, grid));
     this.blocks = [...this.calls.map(({ block }) => block), ...[...grids].flatMap(([sheetName, grid]) => this.listsOn(sheetName, grid))];
   }
@@ -97,9 +101,9 @@ export class Joints {
       const call = this.calls.find(({ filled }) => isHit(filled, selection));
       if (call !== undefined) return this.found(call.block, call.variantAt(row));
       const block = this.blocks.find(({ area }) => isHit(area, selection));
-      if (block !== undefined) return this.found(block, block.form === "below" ? row - (block.area?.top ?? 0) - 1 : 0);
+      if (block !== undefined) return this.found(block, block.form === 'below' ? row - (block.area?.top ?? 0) - 1 : 0);
     }
-    const list = this.blocks.find(({ form, area }) => form !== "below" && area?.sheetName === selection.sheetName);
+    const list = this.blocks.find(({ form, area }) => form !== 'below' && area?.sheetName === selection.sheetName);
     return list && this.found(list, 0);
   }
 
@@ -117,8 +121,8 @@ export class Joints {
   /** Every joint of the workbook, once. */
   all(): Found[] {
     const seen = new Set<string>();
-    return this.blocks.flatMap((block) => {
-      const key = JSON.stringify(block.area ?? block.variants.map((inputs) => inputs.map(({ value }) => value)));
+    return this.blocks.flatMap(block => {
+      const key = JSON.stringify(block.area ?? block.variants.map(inputs => inputs.map(({ value }) => value)));
       if (seen.has(key)) return [];
       seen.add(key);
       return block.variants.map((_, index) => this.found(block, index));
@@ -129,54 +133,83 @@ export class Joints {
     const { names, variants, form } = block;
     const index = Math.min(Math.max(wanted, 0), variants.length - 1);
     const inputs = variants[index] ?? [];
-    const together = () => variants.flatMap((_, i) => {
-      const other = this.found(block, i);
-      return other.is === "joint" ? [other.joint] : [];
-    });
+    const together = () =>
+      variants.flatMap((_, i) => {
+        const other = this.found(block, i);
+        return other.is === 'joint' ? [other.joint] : [];
+      });
     const place = inputs[0]?.place;
     const rows: [Row, Row] = [names.map(({ value }) => value), inputs.map(({ value }) => value)];
     try {
       const [variant] = variants.length === 0 ? [] : variantsOf(rows);
-      if (variant === undefined) throw new Refused("#VALUE!", "there is no variant below the names");
-      const cells = new Map(names.flatMap(({ value }, i): [string, Selection][] => {
-        const [name, cell] = [inputNamed(value), inputs[i]?.place];
-        return name === undefined || cell === undefined ? [] : [[name, cell]];
-      }));
-      return { is: "joint", joint: { variant, rows, cells, form, place, label: form === "below" ? this.labelOf(place) : "", number: index + 1, of: variants.length, together } };
+      if (variant === undefined) throw new Refused('#VALUE!', 'there is no variant below the names');
+      const cells = new Map(
+        names.flatMap(({ value }, i): [string, Selection][] => {
+          const [name, cell] = [inputNamed(value), inputs[i]?.place];
+          return name === undefined || cell === undefined ? [] : [[name, cell]];
+        }),
+      );
+      return {
+        is: 'joint',
+        joint: {
+          variant,
+          rows,
+          cells,
+          form,
+          place,
+          label: form === 'below' ? this.labelOf(place) : '',
+          number: index + 1,
+          of: variants.length,
+          together,
+        },
+      };
     } catch (fault) {
       if (!(fault instanceof Refused)) throw fault;
-      return { is: "refused", message: fault.message, place: names[0]?.place ?? place ?? { sheetName: "", at: "" } };
+      return { is: 'refused', message: fault.message, place: names[0]?.place ?? place ?? { sheetName: '', at: '' } };
     }
   }
 
   /** The text left of the first input. */
   private labelOf(place: Selection | undefined): string {
-    if (place === undefined) return "";
+    if (place === undefined) return '';
     const { row, column } = cellPosition(place.at);
     const value = this.grids.get(place.sheetName)?.[row]?.[column - 1]?.value;
-    return typeof value === "string" ? value : "";
+    return typeof value === 'string' ? value : '';
   }
 
   private callsOn(sheetName: string, grid: Grid): JointCall[] {
-    return grid.flatMap((line, row) => line.flatMap(({ formula }, column) => {
-      if (formula === undefined || !/JOINT|CHECK/i.test(formula)) return [];
-      const tree = parseFormula(formula);
-      return [...walk(tree ?? null)].flatMap((node) => this.callIn(node, node === tree, { sheetName, row, column, grid }) ?? []);
-    }));
+    return grid.flatMap((line, row) =>
+      line.flatMap(({ formula }, column) => {
+        if (formula === undefined || !/JOINT|CHECK/i.test(formula)) return [];
+        const tree = parseFormula(formula);
+        return [...walk(tree ?? null)].flatMap(node => this.callIn(node, node === tree, { sheetName, row, column, grid }) ?? []);
+      }),
+    );
   }
 
-  private callIn(node: FormulaNode, isWhole: boolean, { sheetName, row, column, grid }: { readonly sheetName: string; readonly row: number; readonly column: number; readonly grid: Grid }): JointCall | undefined {
-    const id = ownFunction(node) ?? "";
+  private callIn(
+    node: FormulaNode,
+    isWhole: boolean,
+    { sheetName, row, column, grid }: { readonly sheetName: string; readonly row: number; readonly column: number; readonly grid: Grid },
+  ): JointCall | undefined {
+    const id = ownFunction(node) ?? '';
     const [first = null, second = null] = node.arguments ?? [];
-    const block = id === "JOINT.VALUE" ? this.apart(first, second, sheetName) : this.together(first, sheetName);
-    if (block === undefined || !["JOINT.TABLE", "JOINT.VALUE", "JOINT.CARD", "CHECK.JOINT", "CHECK.BOSS"].includes(id)) return undefined;
-    const filledTo = (rows: number, columns: number): Rectangle => ({ sheetName, top: row, left: column, bottom: row + (isWhole ? rows : 1) - 1, right: column + (isWhole ? columns : 1) - 1 });
-    if (id === "JOINT.TABLE") return { block, filled: filledTo(block.variants.length + 1, this.askedCount(second, sheetName)), variantAt: (at) => at - row - 1 };
-    if (id === "JOINT.CARD") {
+    const block = id === 'JOINT.VALUE' ? this.apart(first, second, sheetName) : this.together(first, sheetName);
+    if (block === undefined || !['JOINT.TABLE', 'JOINT.VALUE', 'JOINT.CARD', 'CHECK.JOINT', 'CHECK.BOSS'].includes(id)) return undefined;
+    const filledTo = (rows: number, columns: number): Rectangle => ({
+      sheetName,
+      top: row,
+      left: column,
+      bottom: row + (isWhole ? rows : 1) - 1,
+      right: column + (isWhole ? columns : 1) - 1,
+    });
+    if (id === 'JOINT.TABLE')
+      return { block, filled: filledTo(block.variants.length + 1, this.askedCount(second, sheetName)), variantAt: at => at - row - 1 };
+    if (id === 'JOINT.CARD') {
       const number = this.source.evaluate(second, sheetName);
-      return { block, filled: filledTo(OUTPUTS.length + 1, CARD_COLUMNS), variantAt: () => (typeof number === "number" ? number - 1 : 0) };
+      return { block, filled: filledTo(OUTPUTS.length + 1, CARD_COLUMNS), variantAt: () => (typeof number === 'number' ? number - 1 : 0) };
     }
-    if (id === "JOINT.VALUE") return { block, filled: filledTo(1, 1), variantAt: () => 0 };
+    if (id === 'JOINT.VALUE') return { block, filled: filledTo(1, 1), variantAt: () => 0 };
     return { block, filled: filledTo(filledRows(grid, row, column), CHECK_COLUMNS), variantAt: () => 0 };
   }
 
@@ -191,13 +224,23 @@ export class Joints {
   }
 
   /** The cells of an argument with their places, where it is a range; else the values alone. */
-  private read(node: FormulaNode | null, home: string): { readonly rows: readonly (readonly Input[])[]; readonly area: Rectangle | undefined } | undefined {
+  private read(
+    node: FormulaNode | null,
+    home: string,
+  ): { readonly rows: readonly (readonly Input[])[]; readonly area: Rectangle | undefined } | undefined {
     const known: Known = this.source.evaluate(node, home);
     if (!isRows(known)) return undefined;
-    const isSpill = node?.type === "UnaryExpression" && node.operator === "#";
-    const named = areaOf((isSpill ? node.arguments?.[0] : node) ?? { type: "", loc: [0, 0] }, home);
-    const area = named && { sheetName: named.sheet, top: named.top, left: named.left, bottom: named.top + known.length - 1, right: named.left + (known[0]?.length ?? 1) - 1 };
-    const placeOf = (r: number, c: number): Selection | undefined => area && { sheetName: area.sheetName, at: address(area.top + r, area.left + c) };
+    const isSpill = node?.type === 'UnaryExpression' && node.operator === '#';
+    const named = areaOf((isSpill ? node.arguments?.[0] : node) ?? { type: '', loc: [0, 0] }, home);
+    const area = named && {
+      sheetName: named.sheet,
+      top: named.top,
+      left: named.left,
+      bottom: named.top + known.length - 1,
+      right: named.left + (known[0]?.length ?? 1) - 1,
+    };
+    const placeOf = (r: number, c: number): Selection | undefined =>
+      area && { sheetName: area.sheetName, at: address(area.top + r, area.left + c) };
     return { rows: known.map((line, r) => line.map((value, c) => ({ value, place: placeOf(r, c) }))), area };
   }
 
@@ -208,22 +251,26 @@ export class Joints {
 
   private apart(names: FormulaNode | null, values: FormulaNode | null, home: string): Block | undefined {
     const [header, given] = [this.read(names, home), this.read(values, home)];
-    return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: "apart" };
+    return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: 'apart' };
   }
 
   /** Names with something beside or below them that no call needs to read. */
   private listsOn(sheetName: string, grid: Grid): Block[] {
     const valueAt = (row: number, column: number): unknown => grid[row]?.[column]?.value ?? null;
-    const width = Math.max(0, ...grid.map((line) => line.length));
+    const width = Math.max(0, ...grid.map(line => line.length));
     const lists: Block[] = [];
-    const isNew = (row: number, column: number) => !this.calls.some(({ block, filled }) => [block.area, filled].some((area) => holds(area, { sheetName, at: address(row, column) })));
+    const isNew = (row: number, column: number) =>
+      !this.calls.some(({ block, filled }) => [block.area, filled].some(area => holds(area, { sheetName, at: address(row, column) })));
     const add = (area: Rectangle) => {
-      const rows = Array.from({ length: area.bottom - area.top + 1 }, (_, r) => Array.from({ length: area.right - area.left + 1 }, (__, c): Input => ({
-        value: this.source.value(sheetName, address(area.top + r, area.left + c)) ?? null, place: { sheetName, at: address(area.top + r, area.left + c) },
-      })));
+      const rows = Array.from({ length: area.bottom - area.top + 1 }, (_, r) =>
+        Array.from({ length: area.right - area.left + 1 }, (__, c): Input => ({
+          value: this.source.value(sheetName, address(area.top + r, area.left + c)) ?? null,
+          place: { sheetName, at: address(area.top + r, area.left + c) },
+        })),
+      );
       lists.push(blockOf(rows, area));
     };
-    const isScrew = (row: number, column: number) => inputNamed(valueAt(row, column)) === "screw" && isNew(row, column);
+    const isScrew = (row: number, column: number) => inputNamed(valueAt(row, column)) === 'screw' && isNew(row, column);
     for (let top = 0; top < grid.length; top++) {
       for (let left = 0; left < width; left++) {
         if (!isScrew(top, left)) continue;
@@ -254,16 +301,21 @@ function lastFilled(grid: Grid, top: number, column: number): number {
   return row - 1;
 }
 
-const isEmpty = ({ value }: Input): boolean => value === null || value === "";
+const isEmpty = ({ value }: Input): boolean => value === null || value === '';
 
 function blockOf(rows: readonly (readonly Input[])[], area: Rectangle | undefined): Block {
   const [header = []] = rows;
   if (header.length === 2 && rows.length > 1 && !header.every(({ value }) => isInputName(value))) {
     const named = rows.filter(([name]) => name !== undefined && !isEmpty(name));
-    return { names: named.map((line) => line[0] as Input), variants: [named.map((line) => line[1] as Input)], area, form: "beside" };
+    return { names: named.map(line => line[0] as Input), variants: [named.map(line => line[1] as Input)], area, form: 'beside' };
   }
-  const width = header.length - [...header].reverse().findIndex((input) => !isEmpty(input));
+  const width = header.length - [...header].reverse().findIndex(input => !isEmpty(input));
   let height = rows.length;
   while (height > 2 && rows[height - 1]?.slice(0, width).every(isEmpty)) height--;
-  return { names: header.slice(0, width), variants: rows.slice(1, height).map((line) => line.slice(0, width)), area: area && { ...area, bottom: area.top + height - 1 }, form: "below" };
+  return {
+    names: header.slice(0, width),
+    variants: rows.slice(1, height).map(line => line.slice(0, width)),
+    area: area && { ...area, bottom: area.top + height - 1 },
+    form: 'below',
+  };
 }

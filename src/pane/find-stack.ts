@@ -1,10 +1,10 @@
 // The tolerance stack that the selected cell belongs to: through the call that reads it or spills over it.
-import type { StackShare } from "../figure/charts";
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from "../handover/formula";
-import { isRows, type Known, type Source } from "../handover/source";
-import { call, CARDS } from "../registry";
-import type { Selection } from "../sheet/port";
-import { sourceOf, type Grid } from "./workbook";
+import type { StackShare } from '../figure/charts';
+import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../handover/formula';
+import { isRows, type Known, type Source } from '../handover/source';
+import { call, CARDS } from '../registry';
+import type { Selection } from '../sheet/port';
+import { sourceOf, type Grid } from './workbook';
 
 /** A total of the stack; nothing where it is refused. */
 export interface StackTotals {
@@ -22,8 +22,8 @@ export interface Stack {
   readonly refusal: string | undefined;
 }
 
-type Part = "labels" | "values" | "tolerances" | "sensitivities";
-const PARTS: readonly Part[] = ["labels", "values", "tolerances", "sensitivities"];
+type Part = 'labels' | 'values' | 'tolerances' | 'sensitivities';
+const PARTS: readonly Part[] = ['labels', 'values', 'tolerances', 'sensitivities'];
 
 interface StackCall {
   readonly place: Selection;
@@ -33,10 +33,12 @@ interface StackCall {
 }
 
 const partsOf = ({ id, node }: StackCall): ReadonlyMap<Part, FormulaNode | null> =>
-  new Map(PARTS.flatMap((part): [Part, FormulaNode | null][] => {
-    const at = CARDS.get(id)?.params.findIndex(({ name }) => name === part) ?? -1;
-    return at < 0 ? [] : [[part, node.arguments?.[at] ?? null]];
-  }));
+  new Map(
+    PARTS.flatMap((part): [Part, FormulaNode | null][] => {
+      const at = CARDS.get(id)?.params.findIndex(({ name }) => name === part) ?? -1;
+      return at < 0 ? [] : [[part, node.arguments?.[at] ?? null]];
+    }),
+  );
 
 /** Rows and columns of a simulation, which is not drawn anew to learn them. */
 const SIMULATION: readonly [rows: number, columns: number] = [7, 3];
@@ -48,48 +50,56 @@ const holds = ({ sheet, top, left, bottom, right }: Area, { sheetName, at }: Sel
 
 const numberOf = (id: string, args: readonly Known[]): number | undefined => {
   const answer = call(id, [...args]);
-  return answer.ok && typeof answer.value === "number" ? answer.value : undefined;
+  return answer.ok && typeof answer.value === 'number' ? answer.value : undefined;
 };
 
 export class Stacks {
   private readonly calls: readonly StackCall[];
 
-  constructor(private readonly grids: ReadonlyMap<string, Grid>, private readonly source: Source = sourceOf(grids)) {
-    this.calls = [...grids].flatMap(([sheetName, grid]) => grid.flatMap((line, r) => line.flatMap(({ formula }, c) => callsIn(formula, { sheetName, at: address(r, c) }))));
+  constructor(
+    private readonly grids: ReadonlyMap<string, Grid>,
+    private readonly source: Source = sourceOf(grids),
+  ) {
+    this.calls = [...grids].flatMap(([sheetName, grid]) =>
+      grid.flatMap((line, r) => line.flatMap(({ formula }, c) => callsIn(formula, { sheetName, at: address(r, c) }))),
+    );
   }
 
   /** The call whose cells hold the selection comes before one that only reads it. */
   at(selection: Selection): Stack | undefined {
-    const own = this.calls.find((one) => holds(this.filled(one), selection)) ?? this.calls.find((one) => this.reads(one).some((area) => holds(area, selection)));
+    const own =
+      this.calls.find(one => holds(this.filled(one), selection)) ??
+      this.calls.find(one => this.reads(one).some(area => holds(area, selection)));
     return own && this.stackOf(own);
   }
 
   private filled({ place, tree, node, id }: StackCall): Area {
     const { row, column } = cellPosition(place.at);
     const isWhole = tree === node;
-    const answer = isWhole && (id === "STACK.SHARE" || id === "STACK.TABLE") ? this.source.evaluate(node, place.sheetName) : undefined;
-    const [rows, columns] = isWhole && id === "STACK.SIMULATE" ? SIMULATION : isRows(answer) ? [answer.length, answer[0]?.length ?? 1] : [1, 1];
+    const answer = isWhole && (id === 'STACK.SHARE' || id === 'STACK.TABLE') ? this.source.evaluate(node, place.sheetName) : undefined;
+    const [rows, columns] =
+      isWhole && id === 'STACK.SIMULATE' ? SIMULATION : isRows(answer) ? [answer.length, answer[0]?.length ?? 1] : [1, 1];
     return { sheet: place.sheetName, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
   }
 
   private reads(one: StackCall): Area[] {
-    return [...partsOf(one).values()].flatMap((node) => (node === null ? [] : areaOf(node, one.place.sheetName) ?? []));
+    return [...partsOf(one).values()].flatMap(node => (node === null ? [] : (areaOf(node, one.place.sheetName) ?? [])));
   }
 
   private stackOf(one: StackCall): Stack {
     const parts = partsOf(one);
     const read = (part: Part): Known => this.source.evaluate(parts.get(part) ?? null, one.place.sheetName);
-    const [values, tolerances, sensitivities] = [read("values"), read("tolerances"), read("sensitivities")];
-    const answer = call("STACK.SHARE", [tolerances, sensitivities]);
+    const [values, tolerances, sensitivities] = [read('values'), read('tolerances'), read('sensitivities')];
+    const answer = call('STACK.SHARE', [tolerances, sensitivities]);
     const shares = answer.ok && Array.isArray(answer.value) ? answer.value.map(([share]) => Number(share)) : [];
     const names = this.names(one, parts, shares.length);
     return {
       place: one.place,
-      shares: shares.map((share, i) => ({ name: names[i] ?? "", share })),
+      shares: shares.map((share, i) => ({ name: names[i] ?? '', share })),
       totals: {
-        nominalMm: parts.has("values") ? numberOf("STACK.NOMINAL", [values, sensitivities]) : undefined,
-        worstMm: numberOf("STACK.WORST", [tolerances, sensitivities]),
-        rootSumSquareMm: numberOf("STACK.RSS", [tolerances, sensitivities]),
+        nominalMm: parts.has('values') ? numberOf('STACK.NOMINAL', [values, sensitivities]) : undefined,
+        worstMm: numberOf('STACK.WORST', [tolerances, sensitivities]),
+        rootSumSquareMm: numberOf('STACK.RSS', [tolerances, sensitivities]),
       },
       refusal: answer.ok ? undefined : answer.message,
     };
@@ -97,13 +107,13 @@ export class Stacks {
 
   /** The labels that the call is given, else the texts beside its tolerances, else numbers. */
   private names({ place }: StackCall, parts: ReadonlyMap<Part, FormulaNode | null>, count: number): string[] {
-    const given = this.source.evaluate(parts.get("labels") ?? null, place.sheetName);
+    const given = this.source.evaluate(parts.get('labels') ?? null, place.sheetName);
     const labels: readonly unknown[] = isRows(given) ? given.flat() : [];
-    const tolerances = parts.get("tolerances");
+    const tolerances = parts.get('tolerances');
     const area = tolerances ? areaOf(tolerances, place.sheetName) : undefined;
     return Array.from({ length: count }, (_, i) => {
       const label = labels[i];
-      const found = typeof label === "string" && label.trim() !== "" ? label : area && this.textBeside(area, i);
+      const found = typeof label === 'string' && label.trim() !== '' ? label : area && this.textBeside(area, i);
       return found ?? `link ${i + 1}`;
     });
   }
@@ -112,8 +122,13 @@ export class Stacks {
   private textBeside({ sheet, top, left, bottom, right }: Area, i: number): string | undefined {
     const grid = this.grids.get(sheet) ?? [];
     const isRow = top === bottom && right > left;
-    const cells = isRow ? grid.slice(0, top).reverse().map((line) => line[left + i]) : (grid[top + i] ?? []).slice(0, left);
-    return cells.flatMap((cell) => (typeof cell?.value === "string" && cell.value.trim() !== "" ? [cell.value.trim()] : []))[0];
+    const cells = isRow
+      ? grid
+          .slice(0, top)
+          .reverse()
+          .map(line => line[left + i])
+      : (grid[top + i] ?? []).slice(0, left);
+    return cells.flatMap(cell => (typeof cell?.value === 'string' && cell.value.trim() !== '' ? [cell.value.trim()] : []))[0];
   }
 }
 
@@ -122,8 +137,8 @@ function callsIn(formula: string | undefined, place: Selection): StackCall[] {
   const tree = parseFormula(formula);
   if (tree === undefined) return [];
   return [...walk(tree)].flatMap((node): StackCall[] => {
-    const id = ownFunction(node) ?? "";
-    const isStack = id.startsWith("STACK.") && CARDS.get(id)?.params.some(({ name }) => name === "tolerances") === true;
+    const id = ownFunction(node) ?? '';
+    const isStack = id.startsWith('STACK.') && CARDS.get(id)?.params.some(({ name }) => name === 'tolerances') === true;
     return isStack ? [{ place, tree, node, id }] : [];
   });
 }

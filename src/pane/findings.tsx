@@ -1,29 +1,29 @@
 // The rules of a joint, the worst first, each with what would mend it.
-import type { JSX } from "preact";
-import { useMemo } from "preact/hooks";
-import type { State } from "../core/check/check";
-import { rounded, sentence, unitOf } from "../joint/evaluate";
-import type { Finding } from "../joint/graph";
-import { call } from "../registry";
-import type { Joint } from "./find-joint";
-import { inputMeant, missingWords, type Meant } from "./input-words";
-import { useGoTo } from "./shared";
-import { StateWord } from "./state-word";
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { State } from '../core/check/check';
+import { rounded, sentence, unitOf } from '../joint/evaluate';
+import type { Finding } from '../joint/graph';
+import { call } from '../registry';
+import type { Joint } from './find-joint';
+import { inputMeant, missingWords, type Meant } from './input-words';
+import { useGoTo } from './shared';
+import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
 
 /** What CHECK.JOINT says would mend each rule, by the name of the rule. */
 function remediesOf({ rows }: Joint): ReadonlyMap<string, string> {
-  const table = call("CHECK.JOINT", [rows]);
-  return new Map(table.ok && Array.isArray(table.value) ? table.value.map((row) => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
+  const table = call('CHECK.JOINT', [rows]);
+  return new Map(table.ok && Array.isArray(table.value) ? table.value.map(row => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
 }
 
-const MET_SIDE = { below: "at least", above: "at most", "at most": "above", "at least": "below" } as const;
+const MET_SIDE = { below: 'at least', above: 'at most', 'at most': 'above', 'at least': 'below' } as const;
 
 /** A rule that is met, with the side of the limit on which the value stands. */
 function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
   if (rule.words !== undefined || bound === undefined) return rule.name;
-  const unit = unitOf(rule.value) === "" ? "" : ` ${unitOf(rule.value)}`;
+  const unit = unitOf(rule.value) === '' ? '' : ` ${unitOf(rule.value)}`;
   return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
 }
 
@@ -32,27 +32,45 @@ function InputLink({ joint, input }: { readonly joint: Joint; readonly input: Me
   const goTo = useGoTo();
   if (input === undefined) return null;
   const { name, cell } = input;
-  return cell === undefined ? <span class="bw-missing">{missingWords(name, joint)}</span> : <button type="button" class="bw-link" onClick={() => goTo(cell)}>{name} in {cell.at}</button>;
+  return cell === undefined ? (
+    <span class="bw-missing">{missingWords(name, joint)}</span>
+  ) : (
+    <button type="button" class="bw-link" onClick={() => goTo(cell)}>
+      {name} in {cell.at}
+    </button>
+  );
 }
 
-function Rule({ joint, finding, remedy = "–" }: { readonly joint: Joint; readonly finding: Finding; readonly remedy: string | undefined }): JSX.Element {
+function Rule({
+  joint,
+  finding,
+  remedy = '–',
+}: {
+  readonly joint: Joint;
+  readonly finding: Finding;
+  readonly remedy: string | undefined;
+}): JSX.Element {
   const input = inputMeant(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
-      <span>{finding.state === "pass" ? metWords(finding) : sentence(finding)}</span>
-      {remedy !== "–" && <span class="bw-remedy">{input === undefined ? remedy : `passes with ${remedy}`} <InputLink joint={joint} input={input} /></span>}
+      <span>{finding.state === 'pass' ? metWords(finding) : sentence(finding)}</span>
+      {remedy !== '–' && (
+        <span class="bw-remedy">
+          {input === undefined ? remedy : `passes with ${remedy}`} <InputLink joint={joint} input={input} />
+        </span>
+      )}
     </li>
   );
 }
 
 /** Rules that one input keeps from being checked. */
 function Unchecked({ joint, findings }: { readonly joint: Joint; readonly findings: readonly Finding[] }): JSX.Element {
-  const message = findings[0]?.refusal?.message ?? "";
+  const message = findings[0]?.refusal?.message ?? '';
   return (
     <li>
       <StateWord state="not checked" />
-      <span>{findings.map(({ rule }) => rule.name).join(", ")}</span>
+      <span>{findings.map(({ rule }) => rule.name).join(', ')}</span>
       <span class="bw-fault">{message}</span>
       <InputLink joint={joint} input={inputMeant(message, joint)} />
     </li>
@@ -61,7 +79,8 @@ function Unchecked({ joint, findings }: { readonly joint: Joint; readonly findin
 
 function byMessage(findings: readonly Finding[]): Finding[][] {
   const groups = new Map<string, Finding[]>();
-  for (const finding of findings) groups.set(finding.refusal?.message ?? "", [...(groups.get(finding.refusal?.message ?? "") ?? []), finding]);
+  for (const finding of findings)
+    groups.set(finding.refusal?.message ?? '', [...(groups.get(finding.refusal?.message ?? '') ?? []), finding]);
   return [...groups.values()];
 }
 
@@ -72,10 +91,13 @@ export function Findings({ joint, states }: { readonly joint: Joint; readonly st
   if (!findings.some(({ state }) => states.includes(state))) return null;
   return (
     <ul class="bw-findings">
-      {states.flatMap((state) => {
-        const own = findings.filter((finding) => finding.state === state);
-        if (state === "not checked") return byMessage(own).map((some) => <Unchecked key={some[0]?.rule.name} joint={joint} findings={some} />);
-        return own.map((finding) => <Rule key={finding.rule.name} joint={joint} finding={finding} remedy={remedies.get(finding.rule.name)} />);
+      {states.flatMap(state => {
+        const own = findings.filter(finding => finding.state === state);
+        if (state === 'not checked')
+          return byMessage(own).map(some => <Unchecked key={some[0]?.rule.name} joint={joint} findings={some} />);
+        return own.map(finding => (
+          <Rule key={finding.rule.name} joint={joint} finding={finding} remedy={remedies.get(finding.rule.name)} />
+        ));
       })}
     </ul>
   );

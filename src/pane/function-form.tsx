@@ -1,21 +1,21 @@
 // The arguments of one function, its answer while they are typed, and the way into the sheet.
-import type { JSX } from "preact";
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { Param } from "../core/card";
-import { call } from "../registry";
-import type { Selection } from "../sheet/port";
-import { Answer } from "./answer";
-import { ArgumentField } from "./argument-field";
-import { inWords } from "./argument-words";
-import { occupied } from "./insertion";
-import { cardOf, NAMESPACE, type ListedFunction } from "./list";
-import { preview, sheetsRead, type Preview } from "./preview";
-import { onSheet, picked } from "./references";
-import { messageOf, placeName, useShared } from "./shared";
-import { formulaOf, typed, type Typed } from "./typed";
-import { readSheets, sourceOf } from "./workbook";
+import type { JSX } from 'preact';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Param } from '../core/card';
+import { call } from '../registry';
+import type { Selection } from '../sheet/port';
+import { Answer } from './answer';
+import { ArgumentField } from './argument-field';
+import { inWords } from './argument-words';
+import { occupied } from './insertion';
+import { cardOf, NAMESPACE, type ListedFunction } from './list';
+import { preview, sheetsRead, type Preview } from './preview';
+import { onSheet, picked } from './references';
+import { messageOf, placeName, useShared } from './shared';
+import { formulaOf, typed, type Typed } from './typed';
+import { readSheets, sourceOf } from './workbook';
 
-const NOWHERE: Selection = { sheetName: "", at: "" };
+const NOWHERE: Selection = { sheetName: '', at: '' };
 
 /** The answer to what is typed now; an older one that comes late is dropped. */
 function useAnswer(listed: ListedFunction, given: readonly Typed[], home: string): Preview | null {
@@ -25,8 +25,13 @@ function useAnswer(listed: ListedFunction, given: readonly Typed[], home: string
     let isAsked = true;
     const names = sheetsRead(given, home);
     const read = port === undefined ? Promise.resolve(new Map()) : readSheets(port, names);
-    read.then((grids) => isAsked && setAnswer(preview(cardOf(listed), given, sourceOf(grids), home)), (thrown: unknown) => isAsked && setAnswer({ is: "refused", message: messageOf(thrown) }));
-    return () => { isAsked = false; };
+    read.then(
+      grids => isAsked && setAnswer(preview(cardOf(listed), given, sourceOf(grids), home)),
+      (thrown: unknown) => isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) }),
+    );
+    return () => {
+      isAsked = false;
+    };
   }, [given, home, selection]);
   return answer;
 }
@@ -37,13 +42,17 @@ function Target({ target, onHere }: { readonly target: Selection; readonly onHer
   return (
     <p class="bw-target">
       Goes into <b>{placeName(target)}</b>
-      {!isHere && <button type="button" onClick={onHere}>Use {placeName(selection)} instead</button>}
+      {!isHere && (
+        <button type="button" onClick={onHere}>
+          Use {placeName(selection)} instead
+        </button>
+      )}
     </p>
   );
 }
 
 const aboutText = (id: string): string => {
-  const about = call("ABOUT", [id]);
+  const about = call('ABOUT', [id]);
   return about.ok ? String(about.value) : about.message;
 };
 
@@ -53,45 +62,49 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
     <details class="bw-about">
       <summary>Formula, limits and sources</summary>
       <p class="bw-lines">{text}</p>
-      <p><a href={`help/${listed.id}.html`} target="_blank" rel="noopener">Help page (new window)</a></p>
+      <p>
+        <a href={`help/${listed.id}.html`} target="_blank" rel="noopener">
+          Help page (new window)
+        </a>
+      </p>
     </details>
   );
 }
 
 const refusalAt = (answer: Preview | null, { name }: Param): string | undefined =>
-  answer?.is === "refused" && answer.argument === name ? answer.message : undefined;
+  answer?.is === 'refused' && answer.argument === name ? answer.message : undefined;
 
 export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
   const { port, selection, say, ask, work } = useShared();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(selection);
-  const [texts, setTexts] = useState<readonly string[]>(params.map(() => ""));
-  const given = useMemo(() => params.map((param, i) => typed(param, texts[i] ?? "")), [params, texts]);
+  const [texts, setTexts] = useState<readonly string[]>(params.map(() => ''));
+  const given = useMemo(() => params.map((param, i) => typed(param, texts[i] ?? '')), [params, texts]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
   const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
   // before anything is drawn: the next key belongs to the form
   useLayoutEffect(() => heading.current?.focus(), []);
   // The workbook may tell its selection only after the form is open.
-  useEffect(() => setTarget((earlier) => earlier ?? selection), [selection]);
+  useEffect(() => setTarget(earlier => earlier ?? selection), [selection]);
 
-  const setText = (at: number, text: string) => setTexts((earlier) => earlier.map((old, i) => (i === at ? text : old)));
+  const setText = (at: number, text: string) => setTexts(earlier => earlier.map((old, i) => (i === at ? text : old)));
   const moveTarget = () => {
     if (selection === null) return;
-    setTexts((earlier) => earlier.map((text, i) => (given[i]?.is === "formula" ? onSheet(text, home, selection.sheetName) : text)));
+    setTexts(earlier => earlier.map((text, i) => (given[i]?.is === 'formula' ? onSheet(text, home, selection.sheetName) : text)));
     setTarget(selection);
   };
   const pick = (param: Param, at: number) => {
-    if (selection !== null) setText(at, picked(texts[at] ?? "", selection, home, param.kind.shape !== "one"));
+    if (selection !== null) setText(at, picked(texts[at] ?? '', selection, home, param.kind.shape !== 'one'));
   };
   const insert = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || target === null) return;
-    await work("Insert", async () => {
+    await work('Insert', async () => {
       const grid = (await readSheets(port, [target.sheetName])).get(target.sheetName) ?? [];
-      const problem = occupied(grid, target.at, answer?.is === "answer" ? answer.value : undefined);
-      if (problem !== undefined && !(await ask({ words: problem, yes: "Insert all the same" }))) return;
+      const problem = occupied(grid, target.at, answer?.is === 'answer' ? answer.value : undefined);
+      if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
       await port.write(target.sheetName, target.at, formula);
       await port.goTo(target.sheetName, target.at);
       say(`Inserted in ${placeName(target)}`);
@@ -99,23 +112,39 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
   };
 
   return (
-    <form class="bw-form" onSubmit={(event) => void insert(event)} onKeyDown={(event) => event.key === "Escape" && onBack()}>
-      <button type="button" class="bw-back" onClick={onBack}>All functions</button>
-      <h2 ref={heading} tabIndex={-1}>{listed.id}</h2>
+    <form class="bw-form" onSubmit={event => void insert(event)} onKeyDown={event => event.key === 'Escape' && onBack()}>
+      <button type="button" class="bw-back" onClick={onBack}>
+        All functions
+      </button>
+      <h2 ref={heading} tabIndex={-1}>
+        {listed.id}
+      </h2>
       <p class="bw-lines">{listed.description}</p>
       {params.map((param, i) => (
         <ArgumentField
-          key={param.name} param={param} parameter={listed.parameters[i]} text={texts[i] ?? ""} isReference={given[i]?.is === "formula"} refusal={refusalAt(answer, param)}
-          onText={(text) => setText(i, text)} onPick={port === undefined ? undefined : () => pick(param, i)}
+          key={param.name}
+          param={param}
+          parameter={listed.parameters[i]}
+          text={texts[i] ?? ''}
+          isReference={given[i]?.is === 'formula'}
+          refusal={refusalAt(answer, param)}
+          onText={text => setText(i, text)}
+          onPick={port === undefined ? undefined : () => pick(param, i)}
         />
       ))}
       <Answer answer={answer} card={cardOf(listed)} />
-      <p class="bw-formula"><code>{formula}</code></p>
+      <p class="bw-formula">
+        <code>{formula}</code>
+      </p>
       {target !== null && <Target target={target} onHere={moveTarget} />}
-      {port === undefined
-        ? <p class="bw-quiet">There is no sheet here: copy the formula, or open the pane in a workbook.</p>
-        : <button type="submit" class="bw-strong" disabled={target === null || answer?.is === "incomplete"}>Insert into the sheet</button>}
-      {answer?.is === "incomplete" && <p class="bw-quiet">Still to give: {answer.missing.map(inWords).join(", ")}</p>}
+      {port === undefined ? (
+        <p class="bw-quiet">There is no sheet here: copy the formula, or open the pane in a workbook.</p>
+      ) : (
+        <button type="submit" class="bw-strong" disabled={target === null || answer?.is === 'incomplete'}>
+          Insert into the sheet
+        </button>
+      )}
+      {answer?.is === 'incomplete' && <p class="bw-quiet">Still to give: {answer.missing.map(inWords).join(', ')}</p>}
       <About listed={listed} />
     </form>
   );

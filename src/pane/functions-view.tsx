@@ -1,11 +1,11 @@
 // Finding a function, by topic or by a word.
-import type { JSX } from "preact";
-import { useMemo, useRef, useState } from "preact/hooks";
-import { FunctionForm } from "./function-form";
-import { groups, type Group, type ListedFunction } from "./list";
-import { useShared } from "./shared";
+import type { JSX } from 'preact';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { FunctionForm } from './function-form';
+import { groups, type Group, type ListedFunction } from './list';
+import { useShared } from './shared';
 
-const firstSentence = (text: string): string => text.split("\n")[0] ?? "";
+const firstSentence = (text: string): string => text.split('\n')[0] ?? '';
 
 function Entry({ listed, onOpen }: { readonly listed: ListedFunction; readonly onOpen: () => void }): JSX.Element {
   return (
@@ -23,14 +23,18 @@ interface ListProps {
 }
 
 const Entries = ({ group, onOpen }: ListProps): JSX.Element => (
-  <ul class="bw-list">{group.functions.map((listed) => <Entry key={listed.id} listed={listed} onOpen={() => onOpen(listed)} />)}</ul>
+  <ul class="bw-list">
+    {group.functions.map(listed => (
+      <Entry key={listed.id} listed={listed} onOpen={() => onOpen(listed)} />
+    ))}
+  </ul>
 );
 
 /** The arrow keys walk from the search field through what is shown. */
 function walkEntries(event: KeyboardEvent, view: HTMLElement | null): void {
   const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
   if (step === undefined || view === null) return;
-  const stops = [...view.querySelectorAll<HTMLElement>("input, summary, details[open] .bw-entry, .bw-found .bw-entry")];
+  const stops = [...view.querySelectorAll<HTMLElement>('input, summary, details[open] .bw-entry, .bw-found .bw-entry')];
   const here = stops.indexOf(event.target as HTMLElement);
   const next = here < 0 ? undefined : stops[here + step];
   if (next === undefined) return;
@@ -38,37 +42,55 @@ function walkEntries(event: KeyboardEvent, view: HTMLElement | null): void {
   next.focus();
 }
 
-function FunctionList({ asked, onAsk, onOpen }: { readonly asked: string; readonly onAsk: (text: string) => void; readonly onOpen: (listed: ListedFunction) => void }): JSX.Element {
+function FunctionList({
+  asked,
+  onAsk,
+  onOpen,
+}: {
+  readonly asked: string;
+  readonly onAsk: (text: string) => void;
+  readonly onOpen: (listed: ListedFunction) => void;
+}): JSX.Element {
   const { functions } = useShared();
   const view = useRef<HTMLDivElement>(null);
   const found = useMemo(() => groups(functions, asked), [functions, asked]);
   const count = found.reduce((sum, group) => sum + group.functions.length, 0);
   const best = found[0]?.functions[0];
   const onEnter = (event: KeyboardEvent) => {
-    if (event.key === "Enter" && asked.trim() !== "" && best !== undefined) onOpen(best);
+    if (event.key === 'Enter' && asked.trim() !== '' && best !== undefined) onOpen(best);
   };
   return (
-    <div ref={view} onKeyDown={(event) => walkEntries(event, view.current)}>
+    <div ref={view} onKeyDown={event => walkEntries(event, view.current)}>
       <h2>Functions</h2>
       <label for="bw-search">Find by name or trade word</label>
       <input
-        id="bw-search" type="search" autocomplete="off" spellcheck={false} placeholder="standoff, core pin, draft …" value={asked}
-        onInput={(event) => onAsk(event.currentTarget.value)} onKeyDown={onEnter}
+        id="bw-search"
+        type="search"
+        autocomplete="off"
+        spellcheck={false}
+        placeholder="standoff, core pin, draft …"
+        value={asked}
+        onInput={event => onAsk(event.currentTarget.value)}
+        onKeyDown={onEnter}
       />
-      <p class="bw-quiet" role="status">{asked.trim() === "" ? `${functions.length} functions` : `${count} of ${functions.length} functions`}</p>
-      {asked.trim() === ""
-        ? found.map((group) => (
-          <details key={group.topic} class="bw-topic">
-            <summary>{group.topic} <small>{group.functions.length}</small></summary>
-            <Entries group={group} onOpen={onOpen} />
-          </details>
-        ))
-        : found.map((group) => (
-          <section key={group.topic} class="bw-found" aria-label={group.topic}>
-            <h3>{group.topic}</h3>
-            <Entries group={group} onOpen={onOpen} />
-          </section>
-        ))}
+      <p class="bw-quiet" role="status">
+        {asked.trim() === '' ? `${functions.length} functions` : `${count} of ${functions.length} functions`}
+      </p>
+      {asked.trim() === ''
+        ? found.map(group => (
+            <details key={group.topic} class="bw-topic">
+              <summary>
+                {group.topic} <small>{group.functions.length}</small>
+              </summary>
+              <Entries group={group} onOpen={onOpen} />
+            </details>
+          ))
+        : found.map(group => (
+            <section key={group.topic} class="bw-found" aria-label={group.topic}>
+              <h3>{group.topic}</h3>
+              <Entries group={group} onOpen={onOpen} />
+            </section>
+          ))}
       {count === 0 && <p>Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).</p>}
     </div>
   );
@@ -76,17 +98,21 @@ function FunctionList({ asked, onAsk, onOpen }: { readonly asked: string; readon
 
 export function FunctionsView(): JSX.Element {
   const view = useRef<HTMLDivElement>(null);
-  const [asked, setAsked] = useState("");
+  const [asked, setAsked] = useState('');
   const [open, setOpen] = useState<ListedFunction | null>(null);
   const back = () => {
     const id = open?.id;
     setOpen(null);
     // The entry is drawn again before it can take the focus.
-    requestAnimationFrame(() => (view.current?.querySelector<HTMLElement>(`[data-id="${id}"]`) ?? view.current?.querySelector<HTMLElement>("input"))?.focus());
+    requestAnimationFrame(() =>
+      (view.current?.querySelector<HTMLElement>(`[data-id="${id}"]`) ?? view.current?.querySelector<HTMLElement>('input'))?.focus(),
+    );
   };
   return (
     <div ref={view}>
-      <div hidden={open !== null}><FunctionList asked={asked} onAsk={setAsked} onOpen={setOpen} /></div>
+      <div hidden={open !== null}>
+        <FunctionList asked={asked} onAsk={setAsked} onOpen={setOpen} />
+      </div>
       {open !== null && <FunctionForm key={open.id} listed={open} onBack={back} />}
     </div>
   );

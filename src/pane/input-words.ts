@@ -1,8 +1,8 @@
 // Which input a remedy or a refusal is about: both begin with its name.
-import { JOINT_INPUT_NAMES } from "../joint/inputs";
-import { inputNamed } from "../joint/table";
-import type { Selection } from "../sheet/port";
-import type { Joint } from "./find-joint";
+import { JOINT_INPUT_NAMES } from '../joint/inputs';
+import { inputNamed } from '../joint/table';
+import type { Selection } from '../sheet/port';
+import type { Joint } from './find-joint';
 
 export interface Meant {
   readonly name: string;
@@ -13,13 +13,13 @@ export interface Meant {
 /** Longer names first: "hole depth" is another input than "hole". */
 const LONGEST_FIRST = [...JOINT_INPUT_NAMES].sort((a, b) => b.length - a.length);
 
-export function inputMeant(words: string, { cells }: Pick<Joint, "cells">): Meant | undefined {
-  const name = LONGEST_FIRST.find((each) => words.startsWith(`${each} `) || words.startsWith(`${each}:`));
+export function inputMeant(words: string, { cells }: Pick<Joint, 'cells'>): Meant | undefined {
+  const name = LONGEST_FIRST.find(each => words.startsWith(`${each} `) || words.startsWith(`${each}:`));
   return name === undefined ? undefined : { name, cell: cells.get(name) };
 }
 
-const PLACES = { below: "column", beside: "row", apart: "place" } as const;
+const PLACES = { below: 'column', beside: 'row', apart: 'place' } as const;
 
 /** What to do where the input is not given; nothing for one that stands in the formula itself. */
-export const missingWords = (name: string, { form, rows: [names] }: Pick<Joint, "form" | "rows">): string =>
-  names.some((each) => inputNamed(each) === name) ? "" : `${name} has no ${PLACES[form]} yet: add one in the range that is read`;
+export const missingWords = (name: string, { form, rows: [names] }: Pick<Joint, 'form' | 'rows'>): string =>
+  names.some(each => inputNamed(each) === name) ? '' : `${name} has no ${PLACES[form]} yet: add one in the range that is read`;

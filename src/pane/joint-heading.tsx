@@ -1,22 +1,36 @@
 // Which joint is shown, its state, and the way to its neighbours.
-import type { JSX } from "preact";
-import type { State } from "../core/check/check";
-import { address, cellPosition } from "../handover/formula";
-import type { Selection } from "../sheet/port";
-import type { Joint } from "./find-joint";
-import { placeName, useGoTo } from "./shared";
-import { StateWord } from "./state-word";
+import type { JSX } from 'preact';
+import type { State } from '../core/check/check';
+import { address, cellPosition } from '../handover/formula';
+import type { Selection } from '../sheet/port';
+import type { Joint } from './find-joint';
+import { placeName, useGoTo } from './shared';
+import { StateWord } from './state-word';
 
 export const jointName = ({ label, number, of, place }: Joint): string =>
-  label !== "" ? label : of > 1 ? `Variant ${number}` : place === undefined ? "Joint" : `Joint on ${place.sheetName}`;
+  label !== '' ? label : of > 1 ? `Variant ${number}` : place === undefined ? 'Joint' : `Joint on ${place.sheetName}`;
 
-function Step({ joint: { place }, by, name, isThere }: { readonly joint: Joint; readonly by: number; readonly name: string; readonly isThere: boolean }): JSX.Element {
+function Step({
+  joint: { place },
+  by,
+  name,
+  isThere,
+}: {
+  readonly joint: Joint;
+  readonly by: number;
+  readonly name: string;
+  readonly isThere: boolean;
+}): JSX.Element {
   const goTo = useGoTo();
   const step = ({ sheetName, at }: Selection) => {
     const { row, column } = cellPosition(at);
     goTo({ sheetName, at: address(row + by, column) });
   };
-  return <button type="button" onClick={() => place !== undefined && step(place)} disabled={!isThere} aria-label={name}>{by < 0 ? "↑" : "↓"}</button>;
+  return (
+    <button type="button" onClick={() => place !== undefined && step(place)} disabled={!isThere} aria-label={name}>
+      {by < 0 ? '↑' : '↓'}
+    </button>
+  );
 }
 
 export function JointHeading({ joint }: { readonly joint: Joint }): JSX.Element {
@@ -26,7 +40,8 @@ export function JointHeading({ joint }: { readonly joint: Joint }): JSX.Element 
       <div>
         <h2>{jointName(joint)}</h2>
         <p class="bw-quiet">
-          {place !== undefined && placeName(place)}{of > 1 && `, ${number} of ${of}`} <StateWord state={variant.verdict("state") as State} />
+          {place !== undefined && placeName(place)}
+          {of > 1 && `, ${number} of ${of}`} <StateWord state={variant.verdict('state') as State} />
         </p>
       </div>
       {of > 1 && place !== undefined && (

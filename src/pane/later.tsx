@@ -1,6 +1,6 @@
 // A view whose code is fetched after the pane has opened.
-import type { ComponentType, JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import type { ComponentType, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 
 export interface Later {
   (): JSX.Element;
@@ -18,7 +18,7 @@ export function later(load: () => Promise<ComponentType>): Later {
     const [View, setView] = useState<ComponentType | undefined>(() => loaded);
     const [fault, setFault] = useState<Error>();
     useEffect(() => {
-      if (View === undefined) ready().then((view) => setView(() => view), setFault);
+      if (View === undefined) ready().then(view => setView(() => view), setFault);
     }, []);
     // Thrown while drawing, it is told as any fault of a view is.
     if (fault !== undefined) throw fault;

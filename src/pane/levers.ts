@@ -1,10 +1,10 @@
 // How much each input of a joint moves one of its results, by small steps on the joint itself.
-import { Refused } from "../core/refuse";
-import type { Deviation } from "../core/read/deviation";
-import type { Screw } from "../core/screw/thread";
-import type { Variant } from "../joint/evaluate";
-import { INPUTS } from "../joint/inputs";
-import { call } from "../registry";
+import { Refused } from '../core/refuse';
+import type { Deviation } from '../core/read/deviation';
+import type { Screw } from '../core/screw/thread';
+import type { Variant } from '../joint/evaluate';
+import { INPUTS } from '../joint/inputs';
+import { call } from '../registry';
 
 export interface Lever {
   readonly input: string;
@@ -25,7 +25,7 @@ const NOTHING = 1e-9;
 function numberOf(variant: Variant, output: string): number | undefined {
   try {
     const value = variant.value(output);
-    return typeof value === "number" ? value : undefined;
+    return typeof value === 'number' ? value : undefined;
   } catch (fault) {
     if (fault instanceof Refused) return undefined;
     throw fault;
@@ -35,8 +35,8 @@ function numberOf(variant: Variant, output: string): number | undefined {
 function valueOf(variant: Variant, input: string): number | Deviation | undefined {
   try {
     const value = variant.value(input);
-    if (typeof value === "number") return value;
-    return typeof value === "object" && value !== null && "upperMm" in value ? (value as Deviation) : undefined;
+    if (typeof value === 'number') return value;
+    return typeof value === 'object' && value !== null && 'upperMm' in value ? (value as Deviation) : undefined;
   } catch (fault) {
     if (fault instanceof Refused) return undefined;
     throw fault;
@@ -45,20 +45,28 @@ function valueOf(variant: Variant, input: string): number | Deviation | undefine
 
 /** The input as it would be typed, larger by so much; a tolerance grows on both sides. */
 const typed = (value: number | Deviation, more: number): number | string =>
-  typeof value === "number" ? value + more : `+${value.upperMm + more}/${value.lowerMm - more} mm`;
+  typeof value === 'number' ? value + more : `+${value.upperMm + more}/${value.lowerMm - more} mm`;
 
 /** Lengths are only those of the standard. */
 function lengthSteps(variant: Variant, lengthMm: number): number[] {
-  const lengths = call("SCREW.LENGTHS", [(variant.value("screw") as Screw).size.text]);
-  const all = lengths.ok && Array.isArray(lengths.value) ? lengths.value.flat().filter((length): length is number => typeof length === "number") : [];
-  const longer = all.filter((length) => length > lengthMm).slice(0, 1);
-  const shorter = all.filter((length) => length < lengthMm).slice(-1);
-  return [...longer, ...shorter].map((length) => length - lengthMm);
+  const lengths = call('SCREW.LENGTHS', [(variant.value('screw') as Screw).size.text]);
+  const all =
+    lengths.ok && Array.isArray(lengths.value) ? lengths.value.flat().filter((length): length is number => typeof length === 'number') : [];
+  const longer = all.filter(length => length > lengthMm).slice(0, 1);
+  const shorter = all.filter(length => length < lengthMm).slice(-1);
+  return [...longer, ...shorter].map(length => length - lengthMm);
 }
 
-function perUnit(variant: Variant, output: string, now: number, input: string, value: number | Deviation, size: number): number | undefined {
+function perUnit(
+  variant: Variant,
+  output: string,
+  now: number,
+  input: string,
+  value: number | Deviation,
+  size: number,
+): number | undefined {
   const step = Math.max(STEP * Math.abs(size), STEP / 10);
-  const steps = [step, -step, ...(input === "length" ? lengthSteps(variant, size) : [])];
+  const steps = [step, -step, ...(input === 'length' ? lengthSteps(variant, size) : [])];
   for (const more of steps) {
     const then = numberOf(variant.with(input, typed(value, more)), output);
     if (then !== undefined) return (then - now) / more;
@@ -70,12 +78,16 @@ function perUnit(variant: Variant, output: string, now: number, input: string, v
 export function levers(variant: Variant, output: string): Lever[] {
   const now = numberOf(variant, output);
   if (now === undefined) return [];
-  return [...INPUTS.values()].flatMap(({ param: { name }, unit }) => {
-    const value = valueOf(variant, name);
-    if (value === undefined) return [];
-    const size = typeof value === "number" ? value : (value.upperMm - value.lowerMm) / 2;
-    if (size === 0) return [];
-    const slope = perUnit(variant, output, now, name, value, size);
-    return slope === undefined || Math.abs(slope) < NOTHING ? [] : [{ input: name, unit, value: size, perUnit: slope, perTenth: slope * size * 0.1 }];
-  }).sort((a, b) => Math.abs(b.perTenth) - Math.abs(a.perTenth));
+  return [...INPUTS.values()]
+    .flatMap(({ param: { name }, unit }) => {
+      const value = valueOf(variant, name);
+      if (value === undefined) return [];
+      const size = typeof value === 'number' ? value : (value.upperMm - value.lowerMm) / 2;
+      if (size === 0) return [];
+      const slope = perUnit(variant, output, now, name, value, size);
+      return slope === undefined || Math.abs(slope) < NOTHING
+        ? []
+        : [{ input: name, unit, value: size, perUnit: slope, perTenth: slope * size * 0.1 }];
+    })
+    .sort((a, b) => Math.abs(b.perTenth) - Math.abs(a.perTenth));
 }

@@ -1,10 +1,10 @@
 // The list of functions: functions.json joined with the cards, searched and grouped by topic. No DOM.
-import { TOPICS, type Card, type Topic } from "../core/card";
-import { search as find, wordsOf } from "../help/search";
-import { CARDS } from "../registry";
+import { TOPICS, type Card, type Topic } from '../core/card';
+import { search as find, wordsOf } from '../help/search';
+import { CARDS } from '../registry';
 
 /** The namespace in manifest.xml. */
-export const NAMESPACE = "ENCL";
+export const NAMESPACE = 'ENCL';
 
 export interface Parameter {
   readonly name: string;
@@ -33,17 +33,24 @@ export const cardOf = ({ id }: ListedFunction): Card => {
 
 /** `ENCL.BOSS.OD(hole, wall, [distance], [draft])` */
 export function signature({ id, parameters }: ListedFunction): string {
-  return `${NAMESPACE}.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})`;
+  return `${NAMESPACE}.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(', ')})`;
 }
 
 /** As they are searched, best first; all where nothing is asked. */
 export function search(functions: readonly ListedFunction[], asked: string): ListedFunction[] {
-  return find(functions, asked, (listed) => ({ id: listed.id, topic: cardOf(listed).topic, description: listed.description, arguments: listed.parameters.map(({ name, description }) => `${name}\n${description}`).join("\n") }));
+  return find(functions, asked, listed => ({
+    id: listed.id,
+    topic: cardOf(listed).topic,
+    description: listed.description,
+    arguments: listed.parameters.map(({ name, description }) => `${name}\n${description}`).join('\n'),
+  }));
 }
 
 /** By topic: in the order of the work, or best first where something was asked. */
 export function groups(functions: readonly ListedFunction[], asked: string): Group[] {
   const found = search(functions, asked);
-  const topics = wordsOf(asked).length === 0 ? TOPICS : [...new Set(found.map((listed) => cardOf(listed).topic))];
-  return topics.map((topic) => ({ topic, functions: found.filter((listed) => cardOf(listed).topic === topic) })).filter(({ functions: some }) => some.length > 0);
+  const topics = wordsOf(asked).length === 0 ? TOPICS : [...new Set(found.map(listed => cardOf(listed).topic))];
+  return topics
+    .map(topic => ({ topic, functions: found.filter(listed => cardOf(listed).topic === topic) }))
+    .filter(({ functions: some }) => some.length > 0);
 }

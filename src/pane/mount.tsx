@@ -1,28 +1,28 @@
 // The pane: five views over one workbook. It talks to the workbook through the sheet port alone.
-import { render, type ComponentType, type JSX } from "preact";
-import { useEffect, useErrorBoundary, useMemo, useRef, useState } from "preact/hooks";
-import type { Selection } from "../sheet/port";
-import { AskDialog, type Asking } from "./ask-dialog";
-import { later, type Later } from "./later";
-import type { PaneServices } from "./services";
-import { messageOf, SharedContext, type Shared } from "./shared";
-import { useJoint } from "./use-joint";
-import { useWork } from "./use-work";
-import { Working } from "./working";
+import { render, type ComponentType, type JSX } from 'preact';
+import { useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
+import type { Selection } from '../sheet/port';
+import { AskDialog, type Asking } from './ask-dialog';
+import { later, type Later } from './later';
+import type { PaneServices } from './services';
+import { messageOf, SharedContext, type Shared } from './shared';
+import { useJoint } from './use-joint';
+import { useWork } from './use-work';
+import { Working } from './working';
 
 /** Fetched when the pane stands, the one that is shown first. */
-const FigureView = later(() => import(/* webpackChunkName: "view-figure" */ "./figure-view").then((module) => module.FigureView));
-const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ "./functions-view").then((module) => module.FunctionsView));
-const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ "./sheets-view").then((module) => module.SheetsView));
-const CheckView = later(() => import(/* webpackChunkName: "view-check" */ "./check-view").then((module) => module.CheckView));
-const AboutView = later(() => import(/* webpackChunkName: "view-about" */ "./about-view").then((module) => module.AboutView));
+const FigureView = later(() => import(/* webpackChunkName: "view-figure" */ './figure-view').then(module => module.FigureView));
+const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView));
+const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
+const CheckView = later(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
+const AboutView = later(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
 
 const VIEWS: readonly { readonly name: string; readonly View: Later; readonly showsJoint?: true }[] = [
-  { name: "Figure", View: FigureView, showsJoint: true },
-  { name: "Functions", View: FunctionsView },
-  { name: "Sheets", View: SheetsView },
-  { name: "Check", View: CheckView, showsJoint: true },
-  { name: "About", View: AboutView },
+  { name: 'Figure', View: FigureView, showsJoint: true },
+  { name: 'Functions', View: FunctionsView },
+  { name: 'Sheets', View: SheetsView },
+  { name: 'Check', View: CheckView, showsJoint: true },
+  { name: 'About', View: AboutView },
 ];
 
 const ABOUT = VIEWS.length - 1;
@@ -30,8 +30,8 @@ const ABOUT = VIEWS.length - 1;
 const WITHOUT_WORKBOOK = 1;
 
 const STEPS: Readonly<Record<string, (from: number) => number>> = {
-  ArrowRight: (from) => from + 1,
-  ArrowLeft: (from) => from - 1,
+  ArrowRight: from => from + 1,
+  ArrowLeft: from => from - 1,
   Home: () => 0,
   End: () => VIEWS.length - 1,
 };
@@ -50,8 +50,17 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
     <div class="bw-tabs" role="tablist" aria-label="Views" onKeyDown={onKeyDown}>
       {VIEWS.map(({ name }, view) => (
         <button
-          key={name} ref={(button) => { buttons.current[view] = button; }} type="button" role="tab" id={`bw-tab-${name}`} aria-controls={`bw-view-${name}`}
-          aria-selected={view === active} tabIndex={view === active ? 0 : -1} onClick={() => onChoose(view)}
+          key={name}
+          ref={button => {
+            buttons.current[view] = button;
+          }}
+          type="button"
+          role="tab"
+          id={`bw-tab-${name}`}
+          aria-controls={`bw-view-${name}`}
+          aria-selected={view === active}
+          tabIndex={view === active ? 0 : -1}
+          onClick={() => onChoose(view)}
         >
           {name}
         </button>
@@ -64,7 +73,16 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
 function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
   const [fault, retry] = useErrorBoundary();
   if (fault === undefined) return <View />;
-  return <><p class="bw-fault">This view failed: {messageOf(fault)}</p><p><button type="button" onClick={retry}>Try again</button></p></>;
+  return (
+    <>
+      <p class="bw-fault">This view failed: {messageOf(fault)}</p>
+      <p>
+        <button type="button" onClick={retry}>
+          Try again
+        </button>
+      </p>
+    </>
+  );
 }
 
 function useSelection({ port }: PaneServices, say: (text: string) => void): Selection | null {
@@ -72,8 +90,11 @@ function useSelection({ port }: PaneServices, say: (text: string) => void): Sele
   useEffect(() => {
     if (port === undefined) return undefined;
     let isOpen = true;
-    port.selection().then((now) => isOpen && setSelection((earlier) => earlier ?? now), (thrown: unknown) => say(messageOf(thrown)));
-    const stop = port.onSelection((now) => setSelection({ ...now }));
+    port.selection().then(
+      now => isOpen && setSelection(earlier => earlier ?? now),
+      (thrown: unknown) => say(messageOf(thrown)),
+    );
+    const stop = port.onSelection(now => setSelection({ ...now }));
     return () => {
       isOpen = false;
       stop();
@@ -83,10 +104,10 @@ function useSelection({ port }: PaneServices, say: (text: string) => void): Sele
 }
 
 function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
-  const kept = VIEWS.findIndex(({ name }) => name === services.kept?.get("view"));
+  const kept = VIEWS.findIndex(({ name }) => name === services.kept?.get('view'));
   const [active, setActive] = useState(kept >= 0 ? kept : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
-  const [said, say] = useState("");
+  const [said, say] = useState('');
   const { progress, work, stop } = useWork(say);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
@@ -94,28 +115,52 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   const here = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
 
   const choose = (view: number) => {
-    say("");
+    say('');
     setActive(view);
-    setOpened((earlier) => new Set([...earlier, view]));
-    services.kept?.set("view", VIEWS[view]?.name ?? "");
+    setOpened(earlier => new Set([...earlier, view]));
+    services.kept?.set('view', VIEWS[view]?.name ?? '');
   };
-  const shared: Shared = useMemo(() => ({
-    ...services, ...here, selection, isBusy, say, work,
-    ask: (question) => new Promise((answer) => setAsking({ question, answer })),
-  }), [services, selection, here, isBusy]);
+  const shared: Shared = useMemo(
+    () => ({
+      ...services,
+      ...here,
+      selection,
+      isBusy,
+      say,
+      work,
+      ask: question => new Promise(answer => setAsking({ question, answer })),
+    }),
+    [services, selection, here, isBusy],
+  );
 
   return (
     <SharedContext.Provider value={shared}>
       <Tabs active={active} onChoose={choose} />
       {VIEWS.map(({ name, View }, view) => (
         // A view that was opened stays, so that nothing typed is lost.
-        <section key={name} class="bw-view" role="tabpanel" id={`bw-view-${name}`} aria-labelledby={`bw-tab-${name}`} hidden={view !== active}>
+        <section
+          key={name}
+          class="bw-view"
+          role="tabpanel"
+          id={`bw-view-${name}`}
+          aria-labelledby={`bw-tab-${name}`}
+          hidden={view !== active}
+        >
           {opened.has(view) && <Guarded View={View} />}
         </section>
       ))}
-      {active !== ABOUT && <p class="bw-foot">An aid to sizing, for trained people: make and test a prototype. <button type="button" class="bw-link" onClick={() => choose(ABOUT)}>All cautions</button></p>}
+      {active !== ABOUT && (
+        <p class="bw-foot">
+          An aid to sizing, for trained people: make and test a prototype.{' '}
+          <button type="button" class="bw-link" onClick={() => choose(ABOUT)}>
+            All cautions
+          </button>
+        </p>
+      )}
       {progress !== null && <Working progress={progress} onStop={stop} />}
-      <p class="bw-said" role="status">{said}</p>
+      <p class="bw-said" role="status">
+        {said}
+      </p>
       {asking !== null && <AskDialog asking={asking} onDone={() => setAsking(null)} />}
     </SharedContext.Provider>
   );
@@ -124,9 +169,9 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
 /** Shows the pane in the element; answers how to take it away. */
 export function mountPane(element: HTMLElement, services: PaneServices): () => void {
   element.replaceChildren();
-  element.classList.add("bw-pane");
+  element.classList.add('bw-pane');
   render(<Pane services={services} />, element);
-  performance.mark("bosswright pane");
+  performance.mark('bosswright pane');
   // What is fetched now is there when the network is not.
   setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
   return () => render(null, element);

@@ -1,6 +1,6 @@
-import type { JSX } from "preact";
-import { placeName, useGoTo, useShared } from "./shared";
-import type { JointHere } from "./find-joint";
+import type { JSX } from 'preact';
+import { placeName, useGoTo, useShared } from './shared';
+import type { JointHere } from './find-joint';
 
 /** What stands where a joint would be. */
 export function NoJoint({ found, what }: { readonly found: JointHere; readonly what: string }): JSX.Element {
@@ -8,11 +8,14 @@ export function NoJoint({ found, what }: { readonly found: JointHere; readonly w
   const goTo = useGoTo();
   if (port === undefined) return <p>There is no workbook here. Open the pane in a workbook to see {what}.</p>;
   if (found === undefined) return <p class="bw-quiet">Reading the workbook …</p>;
-  if (found === null || found.is !== "refused") {
+  if (found === null || found.is !== 'refused') {
     return (
       <>
         <h2>No joint in this workbook yet</h2>
-        <p>Insert the sheet Joint or Variants from the view Sheets, or write input names such as screw, wall and boss OD with their values beside or below them. Then select a row to see {what}.</p>
+        <p>
+          Insert the sheet Joint or Variants from the view Sheets, or write input names such as screw, wall and boss OD with their values
+          beside or below them. Then select a row to see {what}.
+        </p>
       </>
     );
   }
@@ -21,7 +24,11 @@ export function NoJoint({ found, what }: { readonly found: JointHere; readonly w
     <>
       <h2>This joint cannot be read</h2>
       <p class="bw-fault">{message}</p>
-      <p><button type="button" onClick={() => goTo(place)}>Go to {placeName(place)}</button></p>
+      <p>
+        <button type="button" onClick={() => goTo(place)}>
+          Go to {placeName(place)}
+        </button>
+      </p>
     </>
   );
 }

@@ -1,16 +1,16 @@
 // Values as the pane prints them.
-import type { Cell } from "../core/kinds";
-import { digits } from "../plain/print";
-import { call } from "../registry";
+import type { Cell } from '../core/kinds';
+import { digits } from '../plain/print';
+import { call } from '../registry';
 
 export const shownCell = (value: Cell | null): string => {
-  if (value === null) return "";
-  return typeof value === "number" ? digits(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
+  if (value === null) return '';
+  return typeof value === 'number' ? digits(value) : typeof value === 'boolean' ? String(value).toUpperCase() : value;
 };
 
 /** `4.24 mm`, on request with `(0.167 in)` behind it. */
 export function lengthText(lengthMm: number, inch: boolean): string {
-  const both = call("DUAL", [lengthMm]);
+  const both = call('DUAL', [lengthMm]);
   const text = both.ok ? String(both.value) : digits(lengthMm);
-  return (inch ? text : text.replace(/ \(.*$/, "")).replaceAll("-", "−");
+  return (inch ? text : text.replace(/ \(.*$/, '')).replaceAll('-', '−');
 }

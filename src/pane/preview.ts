@@ -1,35 +1,35 @@
 // The answer of a call before it is in a cell.
-import type { Card, Param } from "../core/card";
-import type { Cell } from "../core/kinds";
-import { areaOf, parseFormula, walk } from "../handover/formula";
-import { isFault, type Known, type Source } from "../handover/source";
-import { call } from "../registry";
-import type { Typed } from "./typed";
+import type { Card, Param } from '../core/card';
+import type { Cell } from '../core/kinds';
+import { areaOf, parseFormula, walk } from '../handover/formula';
+import { isFault, type Known, type Source } from '../handover/source';
+import { call } from '../registry';
+import type { Typed } from './typed';
 
 export type Preview =
-  | { readonly is: "incomplete"; readonly missing: readonly string[] }
-  | { readonly is: "answer"; readonly value: Cell | Cell[][]; readonly working: string }
-  | { readonly is: "refused"; readonly message: string; readonly argument?: string }
+  | { readonly is: 'incomplete'; readonly missing: readonly string[] }
+  | { readonly is: 'answer'; readonly value: Cell | Cell[][]; readonly working: string }
+  | { readonly is: 'refused'; readonly message: string; readonly argument?: string }
   /** A piece of a formula that only the sheet can work out. */
-  | { readonly is: "unknown"; readonly argument: string };
+  | { readonly is: 'unknown'; readonly argument: string };
 
 /** Blanks that have no meaning of their own. */
 export const isMissing = ({ blank, optional }: Param, given: Typed | undefined): boolean =>
-  given?.is === "blank" && !optional && (blank === "refused" || blank === "explicit");
+  given?.is === 'blank' && !optional && (blank === 'refused' || blank === 'explicit');
 
 /** The sheets that the arguments read. */
 export function sheetsRead(given: readonly Typed[], home: string): string[] {
-  const areas = given.flatMap((argument) => {
-    const tree = argument.is === "formula" ? parseFormula(argument.text) : undefined;
-    return tree === undefined ? [] : [...walk(tree)].flatMap((node) => areaOf(node, home) ?? []);
+  const areas = given.flatMap(argument => {
+    const tree = argument.is === 'formula' ? parseFormula(argument.text) : undefined;
+    return tree === undefined ? [] : [...walk(tree)].flatMap(node => areaOf(node, home) ?? []);
   });
   return [...new Set(areas.map(({ sheet }) => sheet))];
 }
 
 function worth(argument: Typed, source: Source, home: string): Known {
-  if (argument.is === "blank") return null;
-  if (argument.is === "value") return argument.value;
-  if (argument.is === "list") return argument.values.map((value) => [value]);
+  if (argument.is === 'blank') return null;
+  if (argument.is === 'value') return argument.value;
+  if (argument.is === 'list') return argument.values.map(value => [value]);
   return source.evaluate(parseFormula(argument.text), home);
 }
 
@@ -39,12 +39,13 @@ const unfilled = (params: readonly Param[], given: readonly Typed[]): string[] =
 /** @param home the sheet on which the formula will stand. */
 export function preview(card: Card, given: readonly Typed[], source: Source, home: string): Preview {
   const missing = unfilled(card.params, given);
-  if (missing.length > 0) return { is: "incomplete", missing };
-  const args = given.map((argument) => worth(argument, source, home));
+  if (missing.length > 0) return { is: 'incomplete', missing };
+  const args = given.map(argument => worth(argument, source, home));
   const unknown = args.indexOf(undefined);
-  if (unknown >= 0) return { is: "unknown", argument: card.params[unknown]?.name ?? "" };
+  if (unknown >= 0) return { is: 'unknown', argument: card.params[unknown]?.name ?? '' };
   const answer = call(card.id, args);
-  if (!answer.ok) return { is: "refused", message: answer.message, ...(answer.argument === undefined ? {} : { argument: answer.argument }) };
-  const worked = call("WORKING", [card.id, ...args.map((arg) => (isFault(arg) ? null : arg))]);
-  return { is: "answer", value: answer.value, working: worked.ok ? String(worked.value) : "" };
+  if (!answer.ok)
+    return { is: 'refused', message: answer.message, ...(answer.argument === undefined ? {} : { argument: answer.argument }) };
+  const worked = call('WORKING', [card.id, ...args.map(arg => (isFault(arg) ? null : arg))]);
+  return { is: 'answer', value: answer.value, working: worked.ok ? String(worked.value) : '' };
 }

@@ -1,15 +1,15 @@
 // What is wrong or worth a look in the formulas of a workbook that call our functions.
-import type { Param } from "../core/card";
-import { LENGTH, readAnyQuantity } from "../core/read/quantity";
-import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from "../handover/formula";
-import { isFault, type Source } from "../handover/source";
-import { call, CARDS } from "../registry";
-import type { Selection, SheetCell } from "../sheet/port";
-import { inWords } from "./argument-words";
-import { NAMESPACE } from "./list";
-import { sourceOf, type Grid } from "./workbook";
+import type { Param } from '../core/card';
+import { LENGTH, readAnyQuantity } from '../core/read/quantity';
+import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../handover/formula';
+import { isFault, type Source } from '../handover/source';
+import { call, CARDS } from '../registry';
+import type { Selection, SheetCell } from '../sheet/port';
+import { inWords } from './argument-words';
+import { NAMESPACE } from './list';
+import { sourceOf, type Grid } from './workbook';
 
-export type Kind = "broken" | "refused" | "state" | "blank" | "units" | "constant";
+export type Kind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
 
 export interface Problem {
   readonly kind: Kind;
@@ -21,10 +21,10 @@ export interface Problem {
 
 const ERROR_CODE = /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
 /** How a workbook file names a function while the add-in is not there. */
-const FILE_NAME = new RegExp(`_xldudf_${NAMESPACE}_([A-Z0-9_]+)`, "gi");
-const STATES = ["fail", "look", "not checked"];
+const FILE_NAME = new RegExp(`_xldudf_${NAMESPACE}_([A-Z0-9_]+)`, 'gi');
+const STATES = ['fail', 'look', 'not checked'];
 
-const idInFile = new Map([...CARDS.keys()].map((id) => [id.replaceAll(".", "_"), id]));
+const idInFile = new Map([...CARDS.keys()].map(id => [id.replaceAll('.', '_'), id]));
 
 /** The formula with the names of our functions as they are typed. */
 export const retyped = (formula: string): string =>
@@ -42,7 +42,7 @@ interface Place extends Selection {
 const problem = (kind: Kind, { sheetName, at }: Selection, words: string): Problem => ({ kind, place: { sheetName, at }, words });
 
 const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonly node: FormulaNode }[] =>
-  [...walk(tree ?? null)].flatMap((node) => {
+  [...walk(tree ?? null)].flatMap(node => {
     const id = ownFunction(node);
     return id === undefined ? [] : [{ id, node }];
   });
@@ -51,12 +51,20 @@ const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonl
 
 function broken({ cell: { value }, formula, tree, ...place }: Place): Problem | undefined {
   const typed = retyped(formula);
-  if (typed !== formula) return { ...problem("broken", place, "the function stands here under the name it has in a file"), repair: typed };
-  if (value !== "#NAME?" && value !== "#BUSY!") return undefined;
+  if (typed !== formula) return { ...problem('broken', place, 'the function stands here under the name it has in a file'), repair: typed };
+  if (value !== '#NAME?' && value !== '#BUSY!') return undefined;
   const unknown = ownCalls(tree).find(({ id }) => !CARDS.has(id));
-  if (unknown !== undefined) return problem("broken", place, `there is no function ${NAMESPACE}.${unknown.id}`);
-  if (ownCalls(tree).length === 0) return value === "#NAME?" ? problem("broken", place, "the formula has a name that this workbook does not know") : undefined;
-  return { ...problem("broken", place, value === "#BUSY!" ? "the cell waits for an answer that does not come" : "the function was not there when this was worked out"), repair: formula };
+  if (unknown !== undefined) return problem('broken', place, `there is no function ${NAMESPACE}.${unknown.id}`);
+  if (ownCalls(tree).length === 0)
+    return value === '#NAME?' ? problem('broken', place, 'the formula has a name that this workbook does not know') : undefined;
+  return {
+    ...problem(
+      'broken',
+      place,
+      value === '#BUSY!' ? 'the cell waits for an answer that does not come' : 'the function was not there when this was worked out',
+    ),
+    repair: formula,
+  };
 }
 
 // ---- answers -------------------------------------------------------------------------------------------------------
@@ -64,7 +72,7 @@ function broken({ cell: { value }, formula, tree, ...place }: Place): Problem | 
 /** The message of the innermost call that is refused. */
 function reason(source: Source, sheetName: string, tree: FormulaNode | undefined): string | undefined {
   for (const { id, node } of ownCalls(tree).reverse()) {
-    const args = (node.arguments ?? []).map((arg) => source.evaluate(arg, sheetName));
+    const args = (node.arguments ?? []).map(arg => source.evaluate(arg, sheetName));
     if (args.includes(undefined)) continue;
     const answer = call(id, args);
     if (!answer.ok && !args.some(isFault)) return `${id}: ${answer.message}`;
@@ -73,60 +81,76 @@ function reason(source: Source, sheetName: string, tree: FormulaNode | undefined
 }
 
 function refused(place: Place, source: Source): Problem | undefined {
-  const { cell: { value, message }, tree, sheetName } = place;
-  if (typeof value !== "string" || !ERROR_CODE.test(value) || ownCalls(tree).length === 0) return undefined;
-  if (value === "#SPILL!") return problem("refused", place, "the table has no room: a cell below or to the right is not empty");
-  return problem("refused", place, message ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`);
+  const {
+    cell: { value, message },
+    tree,
+    sheetName,
+  } = place;
+  if (typeof value !== 'string' || !ERROR_CODE.test(value) || ownCalls(tree).length === 0) return undefined;
+  if (value === '#SPILL!') return problem('refused', place, 'the table has no room: a cell below or to the right is not empty');
+  return problem('refused', place, message ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`);
 }
 
 function state(place: Place): Problem | undefined {
-  const { cell: { value }, tree } = place;
+  const {
+    cell: { value },
+    tree,
+  } = place;
   const isCheck = ownCalls(tree).some(({ id }) => /^CHECK\.(MAX|MIN|WORST)$/.test(id));
-  return isCheck && STATES.includes(String(value)) ? problem("state", place, String(value)) : undefined;
+  return isCheck && STATES.includes(String(value)) ? problem('state', place, String(value)) : undefined;
 }
 
 // ---- what goes in --------------------------------------------------------------------------------------------------
 
-const isWhole = ({ kind, name }: Param): boolean => kind.accepts === "a whole number" || name === "variant";
+const isWhole = ({ kind, name }: Param): boolean => kind.accepts === 'a whole number' || name === 'variant';
 
 /** Numbers and quantities of an argument that stand in the formula itself; what stands in a function of the sheet is about that function. */
 function constantsIn(node: FormulaNode | null): string[] {
-  if (node === null || node.type === "CallExpression") return [];
-  if (node.type === "Literal") {
-    if (typeof node.value === "number") return node.value === 0 ? [] : [String(node.value)];
-    const quantity = typeof node.value === "string" ? readAnyQuantity(node.value) : undefined;
-    return quantity === undefined || quantity.noun === "" || quantity.value === 0 ? [] : [`"${String(node.value)}"`];
+  if (node === null || node.type === 'CallExpression') return [];
+  if (node.type === 'Literal') {
+    if (typeof node.value === 'number') return node.value === 0 ? [] : [String(node.value)];
+    const quantity = typeof node.value === 'string' ? readAnyQuantity(node.value) : undefined;
+    return quantity === undefined || quantity.noun === '' || quantity.value === 0 ? [] : [`"${String(node.value)}"`];
   }
   return [...(node.arguments ?? []), ...(node.elements ?? []).flat()].flatMap(constantsIn);
 }
 
 function constants(place: Place): Problem | undefined {
-  const found = ownCalls(place.tree).flatMap(({ id, node }) => (node.arguments ?? []).flatMap((arg, i) => {
-    const param = CARDS.get(id)?.params[i];
-    return param === undefined || isWhole(param) ? [] : constantsIn(arg).map((text) => `${text} for ${inWords(param.name)}`);
-  }));
-  return found.length === 0 ? undefined : problem("constant", place, [...new Set(found)].join(", "));
+  const found = ownCalls(place.tree).flatMap(({ id, node }) =>
+    (node.arguments ?? []).flatMap((arg, i) => {
+      const param = CARDS.get(id)?.params[i];
+      return param === undefined || isWhole(param) ? [] : constantsIn(arg).map(text => `${text} for ${inWords(param.name)}`);
+    }),
+  );
+  return found.length === 0 ? undefined : problem('constant', place, [...new Set(found)].join(', '));
 }
 
-const countsAsZero = ({ blank }: Param): boolean => blank === "zero" || (typeof blank === "object" && "default" in blank && blank.default === 0);
+const countsAsZero = ({ blank }: Param): boolean =>
+  blank === 'zero' || (typeof blank === 'object' && 'default' in blank && blank.default === 0);
 
 function blanks(place: Place, source: Source): Problem | undefined {
-  const found = ownCalls(place.tree).flatMap(({ id, node }) => (node.arguments ?? []).flatMap((arg, i) => {
-    const param = CARDS.get(id)?.params[i];
-    const area = arg === null ? undefined : areaOf(arg, place.sheetName);
-    if (param === undefined || !countsAsZero(param) || area === undefined || !isOneCell(area)) return [];
-    const at = address(area.top, area.left);
-    return source.value(area.sheet, at) === null ? [`${area.sheet === place.sheetName ? "" : `${area.sheet}!`}${at} is blank and counts as 0 for ${inWords(param.name)}`] : [];
-  }));
-  return found.length === 0 ? undefined : problem("blank", place, [...new Set(found)].join("; "));
+  const found = ownCalls(place.tree).flatMap(({ id, node }) =>
+    (node.arguments ?? []).flatMap((arg, i) => {
+      const param = CARDS.get(id)?.params[i];
+      const area = arg === null ? undefined : areaOf(arg, place.sheetName);
+      if (param === undefined || !countsAsZero(param) || area === undefined || !isOneCell(area)) return [];
+      const at = address(area.top, area.left);
+      return source.value(area.sheet, at) === null
+        ? [`${area.sheet === place.sheetName ? '' : `${area.sheet}!`}${at} is blank and counts as 0 for ${inWords(param.name)}`]
+        : [];
+    }),
+  );
+  return found.length === 0 ? undefined : problem('blank', place, [...new Set(found)].join('; '));
 }
 
 /** The units of a length as it was typed; a number alone is in mm. */
 function lengthUnits(value: unknown): string[] {
-  if (typeof value === "number") return ["mm"];
-  if (typeof value !== "string" || readAnyQuantity(value)?.noun !== "length") return [];
+  if (typeof value === 'number') return ['mm'];
+  if (typeof value !== 'string' || readAnyQuantity(value)?.noun !== 'length') return [];
   const tokens: readonly string[] = value.match(/[a-zµμ]+|["″”]/gi) ?? [];
-  return Object.keys(LENGTH.units).filter((unit) => tokens.includes(unit)).map((unit) => (unit.length === 1 && /["″”]/.test(unit) ? "in" : unit));
+  return Object.keys(LENGTH.units)
+    .filter(unit => tokens.includes(unit))
+    .map(unit => (unit.length === 1 && /["″”]/.test(unit) ? 'in' : unit));
 }
 
 /** A range as its lines of one quantity each: columns, or the row where there is only one. */
@@ -138,17 +162,21 @@ function linesOf({ sheet, top, left, bottom, right }: Area): Selection[][] {
 
 /** A value of another quantity stands in each row where the first column is names. */
 const isListed = (source: Source, { sheet, top, left, right }: Area): boolean =>
-  right - left === 1 && typeof source.value(sheet, address(top, left)) === "string";
+  right - left === 1 && typeof source.value(sheet, address(top, left)) === 'string';
 
 function units(area: Area, source: Source): Problem | undefined {
   if (isOneCell(area) || isListed(source, area)) return undefined;
   for (const line of linesOf(area)) {
-    const used = line.map((place) => ({ place, units: lengthUnits(source.cell(place.sheetName, place.at)?.formula === undefined ? source.value(place.sheetName, place.at) : null) }));
+    const used = line.map(place => ({
+      place,
+      units: lengthUnits(source.cell(place.sheetName, place.at)?.formula === undefined ? source.value(place.sheetName, place.at) : null),
+    }));
     const all = [...new Set(used.flatMap(({ units: some }) => some))];
-    const counts = all.map((unit) => used.filter(({ units: some }) => some.includes(unit)).length);
+    const counts = all.map(unit => used.filter(({ units: some }) => some.includes(unit)).length);
     const rare = all[counts.indexOf(Math.min(...counts))];
     const odd = used.find(({ units: some }) => rare !== undefined && some.includes(rare));
-    if (all.length > 1 && odd !== undefined) return problem("units", odd.place, `${line[0]?.at}:${line.at(-1)?.at} has lengths in ${all.join(" and ")}`);
+    if (all.length > 1 && odd !== undefined)
+      return problem('units', odd.place, `${line[0]?.at}:${line.at(-1)?.at} has lengths in ${all.join(' and ')}`);
   }
   return undefined;
 }
@@ -156,17 +184,21 @@ function units(area: Area, source: Source): Problem | undefined {
 // ---- the workbook --------------------------------------------------------------------------------------------------
 
 function placesOf(grids: ReadonlyMap<string, Grid>): Place[] {
-  return [...grids].flatMap(([sheetName, grid]) => grid.flatMap((row, r) => row.flatMap((cell, c): Place[] => {
-    const { formula } = cell;
-    return formula === undefined ? [] : [{ sheetName, at: address(r, c), cell, formula, tree: parseFormula(formula) }];
-  })));
+  return [...grids].flatMap(([sheetName, grid]) =>
+    grid.flatMap((row, r) =>
+      row.flatMap((cell, c): Place[] => {
+        const { formula } = cell;
+        return formula === undefined ? [] : [{ sheetName, at: address(r, c), cell, formula, tree: parseFormula(formula) }];
+      }),
+    ),
+  );
 }
 
 /** Every problem, by sheet and cell. A cell that is broken or refused is told of once. */
 export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
   const source = sourceOf(grids);
   const areas = new Map<string, Area>();
-  const found = placesOf(grids).flatMap((place) => {
+  const found = placesOf(grids).flatMap(place => {
     for (const { node } of ownCalls(place.tree)) {
       for (const arg of node.arguments ?? []) {
         const area = arg === null ? undefined : areaOf(arg, place.sheetName);
@@ -174,7 +206,9 @@ export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
       }
     }
     const fault = broken(place) ?? refused(place, source);
-    return [fault, ...(fault === undefined ? [state(place)] : []), constants(place), blanks(place, source)].filter((one) => one !== undefined);
+    return [fault, ...(fault === undefined ? [state(place)] : []), constants(place), blanks(place, source)].filter(
+      one => one !== undefined,
+    );
   });
-  return [...found, ...[...areas.values()].flatMap((area) => units(area, source) ?? [])];
+  return [...found, ...[...areas.values()].flatMap(area => units(area, source) ?? [])];
 }

@@ -1,16 +1,16 @@
 // References picked from the sheet, as they are written into a formula.
-import { areaOf, parseFormula, qualified, rewritten, sheetPrefix } from "../handover/formula";
-import type { Selection } from "../sheet/port";
+import { areaOf, parseFormula, qualified, rewritten, sheetPrefix } from '../handover/formula';
+import type { Selection } from '../sheet/port';
 
 const CELL = /^=?((?:'(?:[^']|'')+'|\w+)!)?\$?([A-Z]+)\$?(\d+)$/i;
 
-const written = ({ sheetName, at }: Selection, home: string): string => `=${sheetName === home ? "" : sheetPrefix(sheetName)}${at}`;
+const written = ({ sheetName, at }: Selection, home: string): string => `=${sheetName === home ? '' : sheetPrefix(sheetName)}${at}`;
 
 /** A first pick is a cell; where a range is taken, a second pick on the same sheet makes the range between the two. */
 export function picked(text: string, selection: Selection, home: string, takesRange: boolean): string {
   const one = written(selection, home);
   const trimmed = text.trim();
-  const first = takesRange && CELL.test(trimmed) ? areaOf(parseFormula(trimmed) ?? { type: "", loc: [0, 0] }, home) : undefined;
+  const first = takesRange && CELL.test(trimmed) ? areaOf(parseFormula(trimmed) ?? { type: '', loc: [0, 0] }, home) : undefined;
   return first?.sheet === selection.sheetName && trimmed !== one ? `${trimmed}:${selection.at}` : one;
 }
 

@@ -1,10 +1,10 @@
 // What every view of the pane shares.
-import { createContext } from "preact";
-import { useContext } from "preact/hooks";
-import type { Selection } from "../sheet/port";
-import type { JointHere } from "./find-joint";
-import type { Stack } from "./find-stack";
-import type { PaneServices } from "./services";
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Selection } from '../sheet/port';
+import type { JointHere } from './find-joint';
+import type { Stack } from './find-stack';
+import type { PaneServices } from './services';
 
 export interface Question {
   readonly words: string;
@@ -34,7 +34,7 @@ export const SharedContext = createContext<Shared | null>(null);
 
 export function useShared(): Shared {
   const shared = useContext(SharedContext);
-  if (shared === null) throw new Error("a view stands outside the pane");
+  if (shared === null) throw new Error('a view stands outside the pane');
   return shared;
 }
 

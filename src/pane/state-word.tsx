@@ -1,18 +1,21 @@
 // A state as shape and word, as on the figure: square fail, triangle look, circle pass, broken square not checked.
-import type { JSX } from "preact";
-import type { State } from "../core/check/check";
+import type { JSX } from 'preact';
+import type { State } from '../core/check/check';
 
 const SHAPES: Readonly<Record<State, JSX.Element>> = {
   fail: <rect x="2" y="2" width="12" height="12" />,
   look: <path d="M8 1.5 15 14H1Z" />,
   pass: <circle cx="8" cy="8" r="5.5" />,
-  "not checked": <rect x="2" y="2" width="12" height="12" />,
+  'not checked': <rect x="2" y="2" width="12" height="12" />,
 };
 
 export function StateWord({ state }: { readonly state: State }): JSX.Element {
   return (
-    <span class={`bw-state bw-is-${state.replace(" ", "-")}`}>
-      <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">{SHAPES[state]}</svg>{state}
+    <span class={`bw-state bw-is-${state.replace(' ', '-')}`}>
+      <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
+        {SHAPES[state]}
+      </svg>
+      {state}
     </span>
   );
 }

@@ -1,10 +1,10 @@
 // The joint and the stack of the selected cell, read anew with every selection.
-import { useEffect, useRef, useState } from "preact/hooks";
-import type { Selection, SheetPort } from "../sheet/port";
-import { Joints, type JointHere } from "./find-joint";
-import { Stacks, type Stack } from "./find-stack";
-import { messageOf } from "./shared";
-import { readSheets, sourceOf, type Grid } from "./workbook";
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Selection, SheetPort } from '../sheet/port';
+import { Joints, type JointHere } from './find-joint';
+import { Stacks, type Stack } from './find-stack';
+import { messageOf } from './shared';
+import { readSheets, sourceOf, type Grid } from './workbook';
 
 export interface Here {
   readonly found: JointHere;
@@ -41,7 +41,9 @@ export function useJoint(port: SheetPort | undefined, selection: Selection | nul
       });
     };
     read().catch((thrown: unknown) => isWanted && say(messageOf(thrown)));
-    return () => { isWanted = false; };
+    return () => {
+      isWanted = false;
+    };
   }, [port, selection, isWatched]);
   return found;
 }

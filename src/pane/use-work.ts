@@ -1,6 +1,6 @@
 // One piece of work at a time, with how far it is and a way to stop it.
-import { useMemo, useRef, useState } from "preact/hooks";
-import { messageOf, type Shared } from "./shared";
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { messageOf, type Shared } from './shared';
 
 export interface Progress {
   readonly what: string;
@@ -10,26 +10,35 @@ export interface Progress {
 
 export interface Work {
   readonly progress: Progress | null;
-  readonly work: Shared["work"];
+  readonly work: Shared['work'];
   readonly stop: () => void;
 }
 
 export function useWork(say: (text: string) => void): Work {
   const [progress, setProgress] = useState<Progress | null>(null);
   const isStopped = useRef(false);
-  const work = useMemo((): Shared["work"] => async (what, task) => {
-    isStopped.current = false;
-    setProgress({ what });
-    try {
-      await task((done, of) => {
-        setProgress({ what, done, of });
-        return !isStopped.current;
-      });
-    } catch (thrown) {
-      say(`${what}: ${messageOf(thrown)}`);
-    } finally {
-      setProgress(null);
-    }
-  }, [say]);
-  return { progress, work, stop: () => { isStopped.current = true; } };
+  const work = useMemo(
+    (): Shared['work'] => async (what, task) => {
+      isStopped.current = false;
+      setProgress({ what });
+      try {
+        await task((done, of) => {
+          setProgress({ what, done, of });
+          return !isStopped.current;
+        });
+      } catch (thrown) {
+        say(`${what}: ${messageOf(thrown)}`);
+      } finally {
+        setProgress(null);
+      }
+    },
+    [say],
+  );
+  return {
+    progress,
+    work,
+    stop: () => {
+      isStopped.current = true;
+    },
+  };
 }

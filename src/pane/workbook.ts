@@ -1,24 +1,23 @@
 // The workbook as the pane reads it through the port.
-import { address } from "../handover/formula";
-import { Source, type SourceCell, type SourceSheet } from "../handover/source";
-import type { SheetCell, SheetPort } from "../sheet/port";
+import { address } from '../handover/formula';
+import { Source, type SourceCell, type SourceSheet } from '../handover/source';
+import type { SheetCell, SheetPort } from '../sheet/port';
 
 export type Grid = readonly (readonly SheetCell[])[];
 
 const isUsed = ({ value, formula }: SheetCell): boolean => value !== null || formula !== undefined;
 
 export function sheetOf(name: string, grid: Grid): SourceSheet {
-  const cells = grid.flatMap((row, r) =>
-    row.flatMap((cell, c): [string, SourceCell][] => (isUsed(cell) ? [[address(r, c), cell]] : [])));
+  const cells = grid.flatMap((row, r) => row.flatMap((cell, c): [string, SourceCell][] => (isUsed(cell) ? [[address(r, c), cell]] : [])));
   return { name, cells: new Map(cells) };
 }
 
 export const sourceOf = (grids: ReadonlyMap<string, Grid>): Source =>
-  new Source({ name: "", sheets: [...grids].map(([name, grid]) => sheetOf(name, grid)) });
+  new Source({ name: '', sheets: [...grids].map(([name, grid]) => sheetOf(name, grid)) });
 
 /** Reads the sheets that there are of those asked for. */
 export async function readSheets(port: SheetPort, names: readonly string[]): Promise<Map<string, Grid>> {
   const there = names.length === 0 ? [] : await port.sheetNames();
-  const read = names.filter((name) => there.includes(name)).map(async (name): Promise<[string, Grid]> => [name, await port.read(name)]);
+  const read = names.filter(name => there.includes(name)).map(async (name): Promise<[string, Grid]> => [name, await port.read(name)]);
   return new Map(await Promise.all(read));
 }

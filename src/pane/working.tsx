@@ -1,12 +1,18 @@
-import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
-import type { Progress } from "./use-work";
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Progress } from './use-work';
 
 /** Work that is over sooner needs no bar. */
 const PATIENCE_MS = 500;
 
 /** How far a piece of work is; one that counts its steps can be stopped. */
-export function Working({ progress: { what, done, of }, onStop }: { readonly progress: Progress; readonly onStop: () => void }): JSX.Element | null {
+export function Working({
+  progress: { what, done, of },
+  onStop,
+}: {
+  readonly progress: Progress;
+  readonly onStop: () => void;
+}): JSX.Element | null {
   const [isLong, setIsLong] = useState(false);
   useEffect(() => {
     const timer = setTimeout(() => setIsLong(true), PATIENCE_MS);
@@ -15,8 +21,14 @@ export function Working({ progress: { what, done, of }, onStop }: { readonly pro
   if (!isLong) return null;
   return (
     <div class="bw-progress">
-      <label>{what} <progress value={done} max={of} /></label>
-      {of !== undefined && <button type="button" onClick={onStop}>Stop</button>}
+      <label>
+        {what} <progress value={done} max={of} />
+      </label>
+      {of !== undefined && (
+        <button type="button" onClick={onStop}>
+          Stop
+        </button>
+      )}
     </div>
   );
 }

@@ -3,9 +3,16 @@ import { formNamed, type Form, type Tree } from './forms';
 import { digits, stepWords } from './print';
 
 /** How tightly a piece holds together; a looser piece inside a tighter one gets brackets. A fraction needs none but under a power. */
-const CHOICE = 0, COMPARE = 1, SUM = 2, PRODUCT = 3, SIGN = 4, POWER = 5, ATOM = 6;
+const CHOICE = 0,
+  COMPARE = 1,
+  SUM = 2,
+  PRODUCT = 3,
+  SIGN = 4,
+  POWER = 5,
+  ATOM = 6;
 
-export type MathNode = string | { readonly tag: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly MathNode[] };
+export type MathNode =
+  string | { readonly tag: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly MathNode[] };
 
 /** A piece that is set; a list has items, a record has parts. */
 export interface MathPiece {
@@ -37,7 +44,8 @@ const SIGNS: Readonly<Record<string, string>> = { '⁺': '+', '⁻': '−' };
 export function symbolPiece(text: string): MathPiece {
   const [, base = text, below, sign = ''] = /^(\p{L}{1,2})_?(\p{L}{1,2}|\d(?: \p{L}+)?)?([⁺⁻])?$/u.exec(text) ?? [];
   if (base === text && [...text].length > 2) return atom(name(text));
-  const index = below === undefined ? undefined : /^\d$/.test(below) ? element('mn', below) : /^\p{L}$/u.test(below) ? identifier(below) : name(below);
+  const index =
+    below === undefined ? undefined : /^\d$/.test(below) ? element('mn', below) : /^\p{L}$/u.test(below) ? identifier(below) : name(below);
   const over = SIGNS[sign] === undefined ? undefined : operator(SIGNS[sign]);
   if (index !== undefined && over !== undefined) return atom(element('msubsup', identifier(base), index, over));
   if (index !== undefined) return atom(element('msub', identifier(base), index));
@@ -78,8 +86,18 @@ class Setter {
     if (op === 'text') return atom(words(String(rest[0])));
     if (op === 'of') return property(part(0), String(rest[1]));
     if (op === 'list') return { ...atom(''), items: rest.map((_, i) => part(i)) };
-    if (op === 'record') return { ...atom(''), parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.piece(value, env)])) };
-    if (op === 'call') return this.called(String(rest[0]), rest.slice(1).map(arg => this.piece(arg, env)));
+    if (op === 'record')
+      return {
+        ...atom(''),
+        parts: Object.fromEntries(
+          Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.piece(value, env)]),
+        ),
+      };
+    if (op === 'call')
+      return this.called(
+        String(rest[0]),
+        rest.slice(1).map(arg => this.piece(arg, env)),
+      );
     if (op === 'if') return this.cases(tree, env);
     if (op === 'neg') return { node: row(operator('−'), inside(part(0), POWER)), level: SIGN };
     if (op === 'not') return { node: row(words('not '), inside(part(0), ATOM)), level: COMPARE };
@@ -98,7 +116,8 @@ class Setter {
   /** A choice in the last branch of a choice is one more case. */
   private cases(tree: Tree, env: ReadonlyMap<string, MathPiece>): MathPiece {
     const lines: MathNode[] = [];
-    const line = (value: Tree, ...condition: readonly MathNode[]): void => void lines.push(element('mtr', element('mtd', this.piece(value, env).node), element('mtd', ...condition)));
+    const line = (value: Tree, ...condition: readonly MathNode[]): void =>
+      void lines.push(element('mtr', element('mtd', this.piece(value, env).node), element('mtd', ...condition)));
     let rest = tree;
     while (Array.isArray(rest) && rest[0] === 'if') {
       const [, condition, whenTrue, whenFalse] = rest as unknown as readonly [string, Tree, Tree, Tree];
@@ -106,13 +125,22 @@ class Setter {
       rest = whenFalse;
     }
     line(rest, words('otherwise'));
-    return { node: row(operator('{'), { tag: 'mtable', attributes: { class: 'cases', displaystyle: 'true' }, children: lines }), level: CHOICE };
+    return {
+      node: row(operator('{'), { tag: 'mtable', attributes: { class: 'cases', displaystyle: 'true' }, children: lines }),
+      level: CHOICE,
+    };
   }
 }
 
 const UNBOUNDED = 1e90;
 /** Thin spaces between the thousands of long numbers. */
-const number = (value: number): MathPiece => (Math.abs(value) > UNBOUNDED ? atom(identifier('∞')) : { node: element('mn', digits(value).replace(/\d(?=(\d{3})+$)/g, value >= 10_000 ? '$&\u202f' : '$&')), level: value < 0 ? SIGN : ATOM });
+const number = (value: number): MathPiece =>
+  Math.abs(value) > UNBOUNDED
+    ? atom(identifier('∞'))
+    : {
+        node: element('mn', digits(value).replace(/\d(?=(\d{3})+$)/g, value >= 10_000 ? '$&\u202f' : '$&')),
+        level: value < 0 ? SIGN : ATOM,
+      };
 
 const bracketed = (...nodes: readonly MathNode[]): MathNode => row(operator('('), ...nodes, operator(')'));
 const inside = ({ node, level }: MathPiece, least: number): MathNode => (level < least ? bracketed(node) : node);
@@ -121,12 +149,22 @@ function property(owner: MathPiece, key: string): MathPiece {
   return owner.parts?.[key] ?? atom(element('msub', owner.node, name(stepWords(key))));
 }
 
-const COMPARISONS: Readonly<Record<string, string>> = { '<': '<', '<=': '≤', '>': '>', '>=': '≥', '=': '=', '<>': '≠', and: ' and ', or: ' or ' };
+const COMPARISONS: Readonly<Record<string, string>> = {
+  '<': '<',
+  '<=': '≤',
+  '>': '>',
+  '>=': '≥',
+  '=': '=',
+  '<>': '≠',
+  and: ' and ',
+  or: ' or ',
+};
 const isOne = ({ node }: MathPiece): boolean => JSON.stringify(node) === JSON.stringify(number(1).node);
 
 function binary(op: string, a: MathPiece, b: MathPiece): MathPiece {
   const comparison = COMPARISONS[op];
-  if (comparison !== undefined) return { node: row(a.node, comparison.startsWith(' ') ? words(comparison) : operator(comparison), b.node), level: COMPARE };
+  if (comparison !== undefined)
+    return { node: row(a.node, comparison.startsWith(' ') ? words(comparison) : operator(comparison), b.node), level: COMPARE };
   if (op === '+') return { node: row(inside(a, SUM), operator('+'), inside(b, SUM)), level: SUM };
   if (op === '-') return { node: row(inside(a, SUM), operator('−'), inside(b, PRODUCT)), level: SUM };
   if (op === '*') return isOne(a) ? b : { node: row(inside(a, PRODUCT), operator('·'), inside(b, PRODUCT)), level: PRODUCT };
@@ -136,13 +174,25 @@ function binary(op: string, a: MathPiece, b: MathPiece): MathPiece {
 
 const APPLICATION = '\u2061';
 /** A name before brackets; a single symbol stands a thin space behind it. */
-const applied = (sign: string, a: MathPiece): MathPiece => ({ node: a.level === ATOM ? row(identifier(sign), { tag: 'mo', attributes: { rspace: '0.17em' }, children: [APPLICATION] }, a.node) : row(identifier(sign), operator(APPLICATION), bracketed(a.node)), level: PRODUCT });
-const ofAll = (sign: string, args: readonly MathPiece[]): MathPiece => atom(row(identifier(sign), operator(APPLICATION), bracketed(...args.flatMap(({ node }, i) => (i === 0 ? [node] : [operator(','), node])))));
+const applied = (sign: string, a: MathPiece): MathPiece => ({
+  node:
+    a.level === ATOM
+      ? row(identifier(sign), { tag: 'mo', attributes: { rspace: '0.17em' }, children: [APPLICATION] }, a.node)
+      : row(identifier(sign), operator(APPLICATION), bracketed(a.node)),
+  level: PRODUCT,
+});
+const ofAll = (sign: string, args: readonly MathPiece[]): MathPiece =>
+  atom(
+    row(identifier(sign), operator(APPLICATION), bracketed(...args.flatMap(({ node }, i) => (i === 0 ? [node] : [operator(','), node])))),
+  );
 
 /** A sum over rows: term by term where they are known, else with its sign. */
 function sumOver(lists: readonly MathPiece[], term: (...row: MathPiece[]) => MathPiece): MathPiece {
   const [first] = lists;
-  if (lists.every(({ items }) => items !== undefined)) return (first?.items ?? []).map((_, i) => term(...lists.map(({ items }) => items?.[i] ?? number(0)))).reduce((a, b) => binary('+', a, b));
+  if (lists.every(({ items }) => items !== undefined))
+    return (first?.items ?? [])
+      .map((_, i) => term(...lists.map(({ items }) => items?.[i] ?? number(0))))
+      .reduce((a, b) => binary('+', a, b));
   return { node: row(element('munder', operator('∑'), identifier('i')), inside(term(...lists), PRODUCT)), level: PRODUCT };
 }
 
@@ -169,7 +219,8 @@ const MATHS: Readonly<Record<string, (...args: MathPiece[]) => MathPiece>> = {
   sumProducts: (...lists) => sumOver(lists, (x = two, y = two) => binary('*', x, y)),
   sumWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => binary('*', size(x), width(u, l))),
   sumSquaredWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => square(binary('*', x, width(u, l)))),
-  countWidths: (x = two, u = two, l = two) => ofAll('count', [{ node: row(binary('*', x, width(u, l)).node, operator('≠'), element('mn', '0')), level: COMPARE }]),
+  countWidths: (x = two, u = two, l = two) =>
+    ofAll('count', [{ node: row(binary('*', x, width(u, l)).node, operator('≠'), element('mn', '0')), level: COMPARE }]),
   atMost: (a = two, b = two) => binary('<=', a, b),
   atLeast: (a = two, b = two) => binary('>=', a, b),
 };

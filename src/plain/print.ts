@@ -4,7 +4,14 @@ import * as M from '../core/maths';
 import { formNamed, type Form, type Tree } from './forms';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
-const CHOICE = 0, COMPARE = 1, SUM = 2, TOTAL = 3, PRODUCT = 4, SIGN = 5, POWER = 6, ATOM = 7;
+const CHOICE = 0,
+  COMPARE = 1,
+  SUM = 2,
+  TOTAL = 3,
+  PRODUCT = 4,
+  SIGN = 5,
+  POWER = 6,
+  ATOM = 7;
 
 /** A printed piece with its worth where that is known; a list has items, a record has parts. */
 export interface Piece {
@@ -25,13 +32,15 @@ export function known(value: unknown): Piece {
   if (typeof value === 'number') return { text: digits(value), level: value < 0 ? SIGN : ATOM, value };
   if (typeof value === 'string' || typeof value === 'boolean') return { text: String(value), level: ATOM, value };
   if (Array.isArray(value)) return listOf(value.map(known));
-  if (typeof value === 'object' && value !== null) return { text: '', level: ATOM, parts: Object.fromEntries(Object.entries(value).map(([key, part]) => [key, known(part)])) };
+  if (typeof value === 'object' && value !== null)
+    return { text: '', level: ATOM, parts: Object.fromEntries(Object.entries(value).map(([key, part]) => [key, known(part)])) };
   return symbol('–');
 }
 
 const listOf = (items: readonly Piece[]): Piece => ({ text: items.map(({ text }) => text).join('; '), level: ATOM, items });
 const inside = (piece: Piece, level: number): string => (piece.level < level ? `(${piece.text})` : piece.text);
-const withValue = (text: string, level: number, value: Piece['value']): Piece => (value === undefined ? { text, level } : { text, level, value });
+const withValue = (text: string, level: number, value: Piece['value']): Piece =>
+  value === undefined ? { text, level } : { text, level, value };
 
 type Env = ReadonlyMap<string, Piece>;
 
@@ -43,7 +52,10 @@ export function print(form: Form, args: readonly Piece[]): Piece {
 }
 
 /** Step by step: each later step takes the worth of the earlier ones. */
-export function printSteps(form: Form, args: readonly Piece[]): { readonly steps: readonly { readonly name: string; readonly piece: Piece }[]; readonly result: Piece } {
+export function printSteps(
+  form: Form,
+  args: readonly Piece[],
+): { readonly steps: readonly { readonly name: string; readonly piece: Piece }[]; readonly result: Piece } {
   const env = bound(form, args);
   const steps = (form.steps ?? []).map(([name, tree]) => {
     const printed = piece(tree, env);
@@ -53,16 +65,26 @@ export function printSteps(form: Form, args: readonly Piece[]): { readonly steps
   return { steps, result: piece(form.result, env) };
 }
 
-const bound = (form: Form, args: readonly Piece[]): Map<string, Piece> => new Map(form.params.map((name, i) => [name, args[i] ?? symbol('–')]));
+const bound = (form: Form, args: readonly Piece[]): Map<string, Piece> =>
+  new Map(form.params.map((name, i) => [name, args[i] ?? symbol('–')]));
 
 function piece(tree: Tree, env: Env): Piece {
   if (typeof tree === 'number') return known(tree);
   if (typeof tree === 'string') return env.get(tree) ?? (tree === 'PI' ? withValue('π', ATOM, Math.PI) : symbol(tree));
   const [op, ...rest] = tree as readonly [string, ...Tree[]];
   if (op === 'text') return known(rest[0]);
-  if (op === 'call') return called(String(rest[0]), rest.slice(1).map(part => piece(part, env)));
+  if (op === 'call')
+    return called(
+      String(rest[0]),
+      rest.slice(1).map(part => piece(part, env)),
+    );
   if (op === 'of') return property(piece(rest[0] as Tree, env), String(rest[1]));
-  if (op === 'record') return { text: '', level: ATOM, parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, part]) => [key, piece(part, env)])) };
+  if (op === 'record')
+    return {
+      text: '',
+      level: ATOM,
+      parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, part]) => [key, piece(part, env)])),
+    };
   if (op === 'list') return listOf(rest.map(part => piece(part, env)));
   if (op === 'if') return choice(rest, env);
   const [a = symbol(''), b] = rest.map(part => piece(part, env));
@@ -90,15 +112,36 @@ const COMPARISONS: Readonly<Record<string, readonly [sign: string, of: (a: numbe
   '>': ['>', (a, b) => a > b],
   '>=': ['≥', (a, b) => a >= b],
 };
-const ARITHMETIC: Readonly<Record<string, (a: number, b: number) => number>> = { '+': (a, b) => a + b, '-': (a, b) => a - b, '*': (a, b) => a * b, '/': (a, b) => a / b, '^': (a, b) => a ** b };
+const ARITHMETIC: Readonly<Record<string, (a: number, b: number) => number>> = {
+  '+': (a, b) => a + b,
+  '-': (a, b) => a - b,
+  '*': (a, b) => a * b,
+  '/': (a, b) => a / b,
+  '^': (a, b) => a ** b,
+};
 const RAISED: Readonly<Record<number, string>> = { 2: '²', 3: '³', 4: '⁴' };
 
 function binary(op: string, a: Piece, b: Piece): Piece {
   const bothKnown = a.value !== undefined && b.value !== undefined;
   const comparison = COMPARISONS[op];
-  if (comparison !== undefined) return withValue(`${a.text} ${comparison[0]} ${b.text}`, COMPARE, bothKnown ? comparison[1](a.value as number, b.value as number) : undefined);
-  if (op === '=' || op === '<>') return withValue(`${a.text} ${op === '=' ? '=' : '≠'} ${b.text}`, COMPARE, bothKnown ? (a.value === b.value) === (op === '=') : undefined);
-  if (op === 'and' || op === 'or') return withValue(`${a.text} ${op} ${b.text}`, COMPARE, bothKnown ? (op === 'and' ? a.value === true && b.value === true : a.value === true || b.value === true) : undefined);
+  if (comparison !== undefined)
+    return withValue(
+      `${a.text} ${comparison[0]} ${b.text}`,
+      COMPARE,
+      bothKnown ? comparison[1](a.value as number, b.value as number) : undefined,
+    );
+  if (op === '=' || op === '<>')
+    return withValue(
+      `${a.text} ${op === '=' ? '=' : '≠'} ${b.text}`,
+      COMPARE,
+      bothKnown ? (a.value === b.value) === (op === '=') : undefined,
+    );
+  if (op === 'and' || op === 'or')
+    return withValue(
+      `${a.text} ${op} ${b.text}`,
+      COMPARE,
+      bothKnown ? (op === 'and' ? a.value === true && b.value === true : a.value === true || b.value === true) : undefined,
+    );
   const value = typeof a.value === 'number' && typeof b.value === 'number' ? ARITHMETIC[op]?.(a.value, b.value) : undefined;
   if (op === '+') return b.value === 0 ? a : a.value === 0 ? b : plus(a, b, value);
   if (op === '-') return b.value === 0 ? a : minus(a, b, value);
@@ -109,21 +152,34 @@ function binary(op: string, a: Piece, b: Piece): Piece {
 
 /** Taking away a negative number adds it. */
 function minus(a: Piece, b: Piece, value: number | undefined): Piece {
-  return b.level === SIGN ? withValue(`${inside(a, SUM)} + ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} − ${inside(b, TOTAL)}`, SUM, value);
+  return b.level === SIGN
+    ? withValue(`${inside(a, SUM)} + ${b.text.slice(1)}`, SUM, value)
+    : withValue(`${inside(a, SUM)} − ${inside(b, TOTAL)}`, SUM, value);
 }
 
 /** A negative term is taken away, not added. */
 function plus(a: Piece, b: Piece, value: number | undefined): Piece {
-  return b.text.startsWith('−') ? withValue(`${inside(a, SUM)} − ${b.text.slice(1)}`, SUM, value) : withValue(`${inside(a, SUM)} + ${inside(b, SUM)}`, SUM, value);
+  return b.text.startsWith('−')
+    ? withValue(`${inside(a, SUM)} − ${b.text.slice(1)}`, SUM, value)
+    : withValue(`${inside(a, SUM)} + ${inside(b, SUM)}`, SUM, value);
 }
 
 const total = (terms: readonly Piece[]): Piece => terms.reduce((a, b) => binary('+', a, b), known(0));
 const square = (a: Piece): Piece => binary('^', a, known(2));
 const over = (name: string, args: readonly Piece[], of: (...values: number[]) => number): Piece => {
   const values = args.map(({ value }) => value);
-  return withValue(`${name}(${args.map(({ text }) => text).join('; ')})`, ATOM, values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined);
+  return withValue(
+    `${name}(${args.map(({ text }) => text).join('; ')})`,
+    ATOM,
+    values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined,
+  );
 };
-const root = (sign: string, a: Piece, of: (x: number) => number): Piece => withValue(`${sign}${a.level === ATOM && a.items === undefined ? a.text : `(${a.text})`}`, ATOM, typeof a.value === 'number' ? of(a.value) : undefined);
+const root = (sign: string, a: Piece, of: (x: number) => number): Piece =>
+  withValue(
+    `${sign}${a.level === ATOM && a.items === undefined ? a.text : `(${a.text})`}`,
+    ATOM,
+    typeof a.value === 'number' ? of(a.value) : undefined,
+  );
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === ATOM ? { ...a, text: `${a.text}°` } : a);
 
 /** A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it in brackets. */
@@ -155,11 +211,31 @@ const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
   max: (...args) => over('max', args, M.max),
   wholeUp: a => over('round up', [a], M.wholeUp),
   normalTail: a => over('normal tail beyond ', [a], M.normalTail),
-  sum: list => sumOver([list], item => item, text => text),
-  sumSquaredDifferences: (a, b) => sumOver([a, b], (x, y) => square(binary('-', x, y)), (x, y) => `(${x} − ${y})²`),
+  sum: list =>
+    sumOver(
+      [list],
+      item => item,
+      text => text,
+    ),
+  sumSquaredDifferences: (a, b) =>
+    sumOver(
+      [a, b],
+      (x, y) => square(binary('-', x, y)),
+      (x, y) => `(${x} − ${y})²`,
+    ),
   sumProducts: (a, b) => sumOver([a, b], product, (x, y) => `${x}·${y}`),
-  sumWidths: (a, upper, lower) => sumOver([a, upper, lower] as Piece[], (x, u, l) => product(size(x), width(u, l)), (x, u, l) => `|${x}|·(${u} − ${l})`),
-  sumSquaredWidths: (a, upper, lower) => sumOver([a, upper, lower] as Piece[], (x, u, l) => square(product(x, width(u, l))), (x, u, l) => `(${x}·(${u} − ${l}))²`),
+  sumWidths: (a, upper, lower) =>
+    sumOver(
+      [a, upper, lower] as Piece[],
+      (x, u, l) => product(size(x), width(u, l)),
+      (x, u, l) => `|${x}|·(${u} − ${l})`,
+    ),
+  sumSquaredWidths: (a, upper, lower) =>
+    sumOver(
+      [a, upper, lower] as Piece[],
+      (x, u, l) => square(product(x, width(u, l))),
+      (x, u, l) => `(${x}·(${u} − ${l}))²`,
+    ),
   countWidths: (...lists) => counted(lists),
   atMost: (a, b) => binary('<=', a, b),
   atLeast: (a, b) => binary('>=', a, b),
@@ -174,4 +250,8 @@ function called(name: string, args: readonly Piece[]): Piece {
 }
 
 /** A step's name in words: `shearStressMpa` is `shear stress`. */
-export const stepWords = (name: string): string => name.replace(/(MmPer|GPerCm3|Mpa|Mm4|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+export const stepWords = (name: string): string =>
+  name
+    .replace(/(MmPer|GPerCm3|Mpa|Mm4|Mm3|Mm2|Mm|Deg|Nmm|Nm|N)$/, '')
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase();

@@ -33,7 +33,11 @@ const ELSEWHERE = {
 };
 
 /** The first name of a kind; later ones are marks such as FirstStatement. */
-const KIND_NAMES = new Map(Object.entries(ts.SyntaxKind).reverse().map(([name, kind]) => [kind, name]));
+const KIND_NAMES = new Map(
+  Object.entries(ts.SyntaxKind)
+    .reverse()
+    .map(([name, kind]) => [kind, name]),
+);
 
 class OutsideSubset extends Error {
   constructor(node) {
@@ -50,12 +54,15 @@ function expression(node) {
   if (ts.isIdentifier(node)) return node.text;
   if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.MinusToken) return ['neg', expression(node.operand)];
   if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.ExclamationToken) return ['not', expression(node.operand)];
-  if (ts.isBinaryExpression(node) && BINARY[node.operatorToken.kind] !== undefined) return [BINARY[node.operatorToken.kind], expression(node.left), expression(node.right)];
+  if (ts.isBinaryExpression(node) && BINARY[node.operatorToken.kind] !== undefined)
+    return [BINARY[node.operatorToken.kind], expression(node.left), expression(node.right)];
   if (ts.isConditionalExpression(node)) return ['if', expression(node.condition), expression(node.whenTrue), expression(node.whenFalse)];
   if (ts.isPropertyAccessExpression(node)) return ['of', expression(node.expression), node.name.text];
-  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) return ['call', node.expression.text, ...node.arguments.map(expression)];
+  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression))
+    return ['call', node.expression.text, ...node.arguments.map(expression)];
   if (ts.isArrayLiteralExpression(node)) return ['list', ...node.elements.map(expression)];
-  if (ts.isObjectLiteralExpression(node) && node.properties.every(ts.isPropertyAssignment)) return ['record', Object.fromEntries(node.properties.map(p => [p.name.text, expression(p.initializer)]))];
+  if (ts.isObjectLiteralExpression(node) && node.properties.every(ts.isPropertyAssignment))
+    return ['record', Object.fromEntries(node.properties.map(p => [p.name.text, expression(p.initializer)]))];
   throw new OutsideSubset(node);
 }
 
@@ -89,11 +96,19 @@ function hasProperty(object, name, isSought, constants) {
   if (ts.isAsExpression(object)) return hasProperty(object.expression, name, isSought, constants);
   if (ts.isIdentifier(object)) return hasProperty(constants.get(object.text), name, isSought, constants);
   if (!ts.isObjectLiteralExpression(object)) return false;
-  return object.properties.some(part => (ts.isSpreadAssignment(part) ? hasProperty(part.expression, name, isSought, constants) : ts.isPropertyAssignment(part) && part.name.text === name && isSought(part.initializer)));
+  return object.properties.some(part =>
+    ts.isSpreadAssignment(part)
+      ? hasProperty(part.expression, name, isSought, constants)
+      : ts.isPropertyAssignment(part) && part.name.text === name && isSought(part.initializer),
+  );
 }
 
 const constantsOf = source =>
-  new Map(source.statements.filter(ts.isVariableStatement).flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [name.text, initializer])));
+  new Map(
+    source.statements
+      .filter(ts.isVariableStatement)
+      .flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [name.text, initializer])),
+  );
 
 /** `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `node('name', unit, meaning, formula, …)`, `input('name', …, made(formula, …))`. */
 function callSites(source, found) {
@@ -108,7 +123,11 @@ function callSites(source, found) {
         const rest = node.arguments[4];
         found.cards[text] = formula ?? 'its formula';
         found.files[text] = source.fileName;
-        if (hasProperty(rest, 'notLive', () => true, constants) || hasProperty(rest, 'kind', value => value.text === 'standard table', constants)) found.declared.add(text);
+        if (
+          hasProperty(rest, 'notLive', () => true, constants) ||
+          hasProperty(rest, 'kind', value => value.text === 'standard table', constants)
+        )
+          found.declared.add(text);
       }
       if (node.expression.text === 'lookUp' && text !== undefined) found.lookUps.push(text);
       if (node.expression.text === 'node' && text !== undefined && formula !== undefined) found.nodes[text] = formula;
@@ -154,7 +173,8 @@ export function readForms(root = join(here, '..')) {
     callSites(source, found);
     for (const statement of source.statements) {
       const isExported = ts.canHaveModifiers(statement) && ts.getModifiers(statement)?.some(m => m.kind === ts.SyntaxKind.ExportKeyword);
-      if (file.endsWith(join('core', 'maths.ts')) && ts.isVariableStatement(statement)) statement.declarationList.declarations.forEach(d => maths.add(d.name.text));
+      if (file.endsWith(join('core', 'maths.ts')) && ts.isVariableStatement(statement))
+        statement.declarationList.declarations.forEach(d => maths.add(d.name.text));
       if (!ts.isFunctionDeclaration(statement) || !isExported || statement.body === undefined) continue;
       const name = statement.name.text;
       home.set(name, place(file));
@@ -168,13 +188,16 @@ export function readForms(root = join(here, '..')) {
     }
   }
   // a formula that calls something without a form has none itself
-  for (let changed = true; changed; ) {
+  for (let changed = true; changed;) {
     changed = false;
     for (const [name, { steps, result }] of Object.entries(formulas)) {
       const missing = [...called([steps ?? [], result])].find(other => !maths.has(other) && formulas[other] === undefined);
       if (missing === undefined) continue;
       delete formulas[name];
-      outside.set(name, `calls ${missing}, ${outside.get(missing) === undefined ? 'not an exported function' : `${home.get(missing)}: ${outside.get(missing)}`}`);
+      outside.set(
+        name,
+        `calls ${missing}, ${outside.get(missing) === undefined ? 'not an exported function' : `${home.get(missing)}: ${outside.get(missing)}`}`,
+      );
       changed = true;
     }
   }
@@ -186,16 +209,28 @@ export function readForms(root = join(here, '..')) {
   };
   [found.cards, found.nodes, found.defaults].forEach(names => Object.values(names).forEach(use));
   const why = (id, name) => `${home.get(name) ?? place(found.files[id])}: ${name}: ${outside.get(name) ?? 'not an exported function'}`;
-  const formless = Object.entries(found.cards).filter(([, name]) => !used.has(name)).map(([id, name]) => [id, why(id, name)]);
+  const formless = Object.entries(found.cards)
+    .filter(([, name]) => !used.has(name))
+    .map(([id, name]) => [id, why(id, name)]);
   const undeclared = formless.filter(([id]) => !found.declared.has(id) && ELSEWHERE[id] === undefined);
-  if (undeclared.length > 0) throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, reason]) => `${id}: ${reason}`).join('\n')}`);
+  if (undeclared.length > 0)
+    throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, reason]) => `${id}: ${reason}`).join('\n')}`);
   const without = Object.fromEntries([...formless, ...found.lookUps.map(id => [id, 'a look-up'])]);
   const keep = names => Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
-  return { without, formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])), cards: keep(found.cards), nodes: keep(found.nodes), defaults: keep(found.defaults), what: sentences(join(root, '..', 'functions')) };
+  return {
+    without,
+    formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name]])),
+    cards: keep(found.cards),
+    nodes: keep(found.nodes),
+    defaults: keep(found.defaults),
+    what: sentences(join(root, '..', 'functions')),
+  };
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { without, ...forms } = readForms();
   writeFileSync(join(here, 'forms.json'), `${JSON.stringify(forms)}\n`);
-  process.stdout.write(`plain forms of ${Object.keys(forms.formulas).length} formulas; ${Object.keys(without).length} functions without one\n`);
+  process.stdout.write(
+    `plain forms of ${Object.keys(forms.formulas).length} formulas; ${Object.keys(without).length} functions without one\n`,
+  );
 }

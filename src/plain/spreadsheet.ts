@@ -5,7 +5,12 @@ import * as M from '../core/maths';
 import { formNamed, type Form, type Tree } from './forms';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
-const COMPARE = 1, SUM = 2, PRODUCT = 3, POWER = 4, SIGN = 5, ATOM = 6;
+const COMPARE = 1,
+  SUM = 2,
+  PRODUCT = 3,
+  POWER = 4,
+  SIGN = 5,
+  ATOM = 6;
 
 export type Worth = number | boolean | string;
 
@@ -18,9 +23,11 @@ export type Ref =
 
 type Scalar = Extract<Ref, { text: string }>;
 
-const scalarOf = (text: string, level: number, value: Worth | undefined): Scalar => (value === undefined ? { text, level } : { text, level, value });
+const scalarOf = (text: string, level: number, value: Worth | undefined): Scalar =>
+  value === undefined ? { text, level } : { text, level, value };
 export const atom = (text: string, value?: Worth): Scalar => scalarOf(text, ATOM, value);
-export const number = (value: number): Scalar => scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : ATOM, value);
+export const number = (value: number): Scalar =>
+  scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : ATOM, value);
 export const text = (value: string): Scalar => atom(`"${value.replace(/"/g, '""')}"`, value);
 
 /** Puts a formula into a cell of its own and answers the cell; the name says what it is. */
@@ -46,9 +53,21 @@ class Printer {
     if (op === 'text') return text(String(rest[0]));
     if (op === 'of') return part(this.ref(rest[0] as Tree, env), String(rest[1]));
     if (op === 'list') return { items: rest.map(item => this.ref(item, env)) };
-    if (op === 'record') return { parts: Object.fromEntries(Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.ref(value, env)])) };
-    if (op === 'call') return this.call(String(rest[0]), rest.slice(1).map(item => this.ref(item, env)));
-    return operation(op, rest.map(item => scalar(this.ref(item, env))));
+    if (op === 'record')
+      return {
+        parts: Object.fromEntries(
+          Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.ref(value, env)]),
+        ),
+      };
+    if (op === 'call')
+      return this.call(
+        String(rest[0]),
+        rest.slice(1).map(item => this.ref(item, env)),
+      );
+    return operation(
+      op,
+      rest.map(item => scalar(this.ref(item, env))),
+    );
   }
 
   private call(name: string, args: readonly Ref[]): Ref {
@@ -57,7 +76,10 @@ class Printer {
     const form = formNamed(name);
     if (form === undefined) throw new TypeError(`no plain form of ${name}`);
     // an argument that the called formula reads more than once is worked out once
-    return this.form(form, args.map((arg, i) => (uses(form, form.params[i] ?? '') > 1 ? this.hoisted(form.params[i] ?? '', arg) : arg)));
+    return this.form(
+      form,
+      args.map((arg, i) => (uses(form, form.params[i] ?? '') > 1 ? this.hoisted(form.params[i] ?? '', arg) : arg)),
+    );
   }
 }
 
@@ -162,7 +184,8 @@ function listWorth(lists: readonly Ref[], of: (...lists: never[]) => number): nu
 /** A sum over rows: of scalars term by term, of ranges by SUMPRODUCT with nothing but operators inside. */
 function over(lists: readonly Ref[], of: (...lists: never[]) => number, term: (...row: Scalar[]) => Scalar): Scalar {
   const value = listWorth(lists, of);
-  if (lists.every(list => 'range' in list)) return atom(`SUMPRODUCT(${term(...lists.map(list => atom((list as { range: string }).range))).text})`, value);
+  if (lists.every(list => 'range' in list))
+    return atom(`SUMPRODUCT(${term(...lists.map(list => atom((list as { range: string }).range))).text})`, value);
   const rows = lists.map(list => ('items' in list ? list.items : undefined));
   const length = Math.max(...rows.map(row => row?.length ?? 0));
   const { text: terms, level } = total(Array.from({ length }, (_, i) => term(...rows.map(row => scalar(row?.[i] ?? number(0))))));
@@ -171,11 +194,16 @@ function over(lists: readonly Ref[], of: (...lists: never[]) => number, term: (.
 
 const sign = (a: Scalar): Scalar => atom(`((${a.text}>0)-(${a.text}<0))`);
 const square = (a: Scalar): Scalar => times(a, a);
-const each = (name: string, of: (...values: number[]) => number) => (...args: Ref[]): Scalar => {
-  const scalars = args.map(scalar);
-  const values = scalars.map(({ value }) => value);
-  return atom(`${name}(${scalars.map(({ text: piece }) => piece).join(',')})`, values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined);
-};
+const each =
+  (name: string, of: (...values: number[]) => number) =>
+  (...args: Ref[]): Scalar => {
+    const scalars = args.map(scalar);
+    const values = scalars.map(({ value }) => value);
+    return atom(
+      `${name}(${scalars.map(({ text: piece }) => piece).join(',')})`,
+      values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined,
+    );
+  };
 const valued = (a: Scalar, of: Ref, work: (x: number) => number): Scalar => {
   const x = scalar(of).value;
   return scalarOf(a.text, a.level, typeof x === 'number' ? work(x) : undefined);
@@ -198,8 +226,12 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
   sumSquaredDifferences: (a, b) => over([a, b], M.sumSquaredDifferences, (x, y) => square(minus(x, y))),
   sumProducts: (a, b) => over([a, b], M.sumProducts, times),
   sumWidths: (...lists) => over(lists, M.sumWidths, (x = atom(''), u = atom(''), l = atom('')) => times(times(x, sign(x)), minus(u, l))),
-  sumSquaredWidths: (...lists) => over(lists, M.sumSquaredWidths, (x = atom(''), u = atom(''), l = atom('')) => square(times(x, minus(u, l)))),
-  countWidths: (...lists) => over(lists, M.countWidths, (x = atom(''), u = atom(''), l = atom('')) => scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, SUM, undefined)),
+  sumSquaredWidths: (...lists) =>
+    over(lists, M.sumSquaredWidths, (x = atom(''), u = atom(''), l = atom('')) => square(times(x, minus(u, l)))),
+  countWidths: (...lists) =>
+    over(lists, M.countWidths, (x = atom(''), u = atom(''), l = atom('')) =>
+      scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, SUM, undefined),
+    ),
   atMost: (a, b) => operation('<=', [scalar(a), plus(scalar(b), number(1e-9))]),
   atLeast: (a, b) => operation('>=', [scalar(a), minus(scalar(b), number(1e-9))]),
 };
@@ -210,7 +242,11 @@ export interface CellFormula {
 }
 
 /** The formulas of a form, without the equals sign: one, a row of them, or rows. Without `step` all is in one formula. */
-export function spreadsheetFormulas(form: Form, args: readonly Ref[], step?: Step): CellFormula | readonly (CellFormula | readonly CellFormula[])[] {
+export function spreadsheetFormulas(
+  form: Form,
+  args: readonly Ref[],
+  step?: Step,
+): CellFormula | readonly (CellFormula | readonly CellFormula[])[] {
   return cells(spreadsheetRef(form, args, step));
 }
 

@@ -27,7 +27,16 @@ export interface Packed {
 export function checks(files: Files, packed?: Packed): readonly Check[] {
   const functions = listedFunctions(files);
   const found = registered(textOf(files, 'functions.js'));
-  return [packed === undefined ? besideSums(files) : packedAs(files, packed), addresses(files), ids(functions, found), versions(files, found), kept(functions), help(files, functions), pages(files), sizes(files)];
+  return [
+    packed === undefined ? besideSums(files) : packedAs(files, packed),
+    addresses(files),
+    ids(functions, found),
+    versions(files, found),
+    kept(functions),
+    help(files, functions),
+    pages(files),
+    sizes(files),
+  ];
 }
 
 function packedAs(files: Files, { sums, from }: Packed): Check {
@@ -57,7 +66,14 @@ const differing = (files: Files, sums: Sums): string[] => [
 
 function addresses(files: Files): Check {
   const { addresses: all, base } = readManifest(textOf(files, 'manifest.xml'));
-  return { name: 'manifest', seen: `${all.length} addresses under ${base}, each a file`, faults: [...(all.length === 0 ? ['manifest.xml has no addresses'] : []), ...[...new Set(all)].flatMap(address => awry(files, base, address, 'manifest.xml'))] };
+  return {
+    name: 'manifest',
+    seen: `${all.length} addresses under ${base}, each a file`,
+    faults: [
+      ...(all.length === 0 ? ['manifest.xml has no addresses'] : []),
+      ...[...new Set(all)].flatMap(address => awry(files, base, address, 'manifest.xml')),
+    ],
+  };
 }
 
 /** What is wrong with an address of ours. */
@@ -99,17 +115,29 @@ function versions(files: Files, found: Registered | string): Check {
   const { version } = readManifest(textOf(files, 'manifest.xml'));
   const said = [...new Set(found.versions)].join(' and ') || 'nothing';
   const agrees = `${said}.0` === version;
-  return { name, seen: `${version} in the manifest, ${said} in the text of functions.js`, faults: agrees ? [] : [`the manifest says ${version}, functions.js says ${said}`] };
+  return {
+    name,
+    seen: `${version} in the manifest, ${said} in the text of functions.js`,
+    faults: agrees ? [] : [`the manifest says ${version}, functions.js says ${said}`],
+  };
 }
 
 function kept(functions: readonly Listed[]): Check {
-  return { name: 'signatures', seen: `all ${Object.keys(RELEASED).length} that were released`, faults: broken(RELEASED, signaturesOf(functions)) };
+  return {
+    name: 'signatures',
+    seen: `all ${Object.keys(RELEASED).length} that were released`,
+    faults: broken(RELEASED, signaturesOf(functions)),
+  };
 }
 
 function help(files: Files, functions: readonly Listed[]): Check {
   const { base } = readManifest(textOf(files, 'manifest.xml'));
   const links = [...new Set(functions.flatMap(({ helpUrl }) => helpUrl ?? []))];
-  return { name: 'help', seen: links.length === 0 ? 'no help addresses in functions.json' : `${links.length} help addresses, each a file`, faults: links.flatMap(link => awry(files, base, link, 'functions.json')) };
+  return {
+    name: 'help',
+    seen: links.length === 0 ? 'no help addresses in functions.json' : `${links.length} help addresses, each a file`,
+    faults: links.flatMap(link => awry(files, base, link, 'functions.json')),
+  };
 }
 
 const POLICY = /<meta\s+http-equiv="Content-Security-Policy"\s+content="([^"]*)"/;
@@ -131,7 +159,11 @@ function pages(files: Files): Check {
       ...[...text.matchAll(NAMED)].map(([, address = '']) => `${path} names ${address}, which is not https`),
     ];
   });
-  return { name: 'pages', seen: `${html.length} pages with a policy; nothing from elsewhere but Office.js`, faults: html.length === 0 ? ['there are no pages'] : faults };
+  return {
+    name: 'pages',
+    seen: `${html.length} pages with a policy; nothing from elsewhere but Office.js`,
+    faults: html.length === 0 ? ['there are no pages'] : faults,
+  };
 }
 
 function sizes(files: Files): Check {
@@ -143,7 +175,9 @@ function sizes(files: Files): Check {
     seen: `functions.js ${kilobytes(bytes('functions.js'))}, functions.json ${kilobytes(bytes('functions.json'))}, everything ${kilobytes(total)}`,
     faults: [
       ...[...files.keys()].filter(path => bytes(path) === 0).map(path => `${path} is empty`),
-      ...(bytes('functions.json') > MEGABYTE ? [`functions.json has ${bytes('functions.json')} bytes; desktop Excel refuses more than ${MEGABYTE}`] : []),
+      ...(bytes('functions.json') > MEGABYTE
+        ? [`functions.json has ${bytes('functions.json')} bytes; desktop Excel refuses more than ${MEGABYTE}`]
+        : []),
     ],
   };
 }

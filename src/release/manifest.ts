@@ -9,7 +9,12 @@ export interface Manifest {
 }
 
 export function readManifest(xml: string): Manifest {
-  const addresses = [...xml.replace(/<!--[^]*?-->/g, '').replace(/\sxmlns(:\w+)?="[^"]*"/g, '').matchAll(/"(\w+:\/\/[^"]*)"/g)].map(([, address = '']) => address);
+  const addresses = [
+    ...xml
+      .replace(/<!--[^]*?-->/g, '')
+      .replace(/\sxmlns(:\w+)?="[^"]*"/g, '')
+      .matchAll(/"(\w+:\/\/[^"]*)"/g),
+  ].map(([, address = '']) => address);
   const [, page = ''] = /<SourceLocation DefaultValue="([^"]*)"/.exec(xml) ?? [];
   const [, version = ''] = /<Version>([^<]*)/.exec(xml) ?? [];
   return { addresses, base: page.slice(0, page.lastIndexOf('/') + 1), version };

@@ -31,5 +31,7 @@ export const sinceWords = (changed: number, of: number): string => `${changed} o
 /** What stands against a release. */
 export function tooOld({ changed, of }: Since): string[] {
   if (of > 0 && changed.length <= MOST * of) return [];
-  return [`${MUTANTS}: ${sinceWords(changed.length, of)}, more than a tenth: ${changed.join(', ') || 'it names none'}; run npm run test:mutants and npm run test:facts`];
+  return [
+    `${MUTANTS}: ${sinceWords(changed.length, of)}, more than a tenth: ${changed.join(', ') || 'it names none'}; run npm run test:mutants and npm run test:facts`,
+  ];
 }

@@ -28,7 +28,11 @@ export function main(args: readonly string[], print: (line: string) => void): vo
   const old = tooOld(changedSince(read(MUTANTS), file => (existsSync(file) ? readFileSync(file) : undefined)));
   if (old.length > 0) throw new UserFault(`nothing was packed:\n${old.join('\n')}`);
   const { version } = JSON.parse(read('package.json')) as { readonly version: string };
-  const files = releaseOf(filesIn('dist'), base, version, { licence: read('LICENSE'), hosting: read('src/release/HOSTING.md'), developers: read('DEVELOPERS.md') });
+  const files = releaseOf(filesIn('dist'), base, version, {
+    licence: read('LICENSE'),
+    hosting: read('src/release/HOSTING.md'),
+    developers: read('DEVELOPERS.md'),
+  });
   const faults = checks(files).flatMap(check => check.faults);
   if (faults.length > 0) throw new UserFault(`nothing was packed:\n${faults.join('\n')}`);
   mkdirSync(OUT, { recursive: true });

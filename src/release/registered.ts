@@ -22,14 +22,24 @@ export function registered(script: string): Registered | string {
     ts.forEachChild(node, visit);
   };
   try {
-    const [fault] = ts.transpileModule(script, { fileName: 'functions.js', reportDiagnostics: true, compilerOptions: { allowJs: true, target: ts.ScriptTarget.ESNext } }).diagnostics ?? [];
+    const [fault] =
+      ts.transpileModule(script, {
+        fileName: 'functions.js',
+        reportDiagnostics: true,
+        compilerOptions: { allowJs: true, target: ts.ScriptTarget.ESNext },
+      }).diagnostics ?? [];
     if (fault !== undefined) return `functions.js is no script: ${ts.flattenDiagnosticMessageText(fault.messageText, ' ')}`;
     visit(ts.createSourceFile('functions.js', script, ts.ScriptTarget.ESNext, true));
   } catch (fault) {
     return `functions.js cannot be read: ${String(fault)}`;
   }
-  return unread.length === 0 ? { ids, versions } : `functions.js registers what is no plain name: ${unread.map(text => text.slice(0, 60)).join(', ')}`;
+  return unread.length === 0
+    ? { ids, versions }
+    : `functions.js registers what is no plain name: ${unread.map(text => text.slice(0, 60)).join(', ')}`;
 }
 
 const isAssociate = (node: ts.Expression): boolean =>
-  ts.isPropertyAccessExpression(node) && node.name.text === 'associate' && ts.isIdentifier(node.expression) && node.expression.text === 'CustomFunctions';
+  ts.isPropertyAccessExpression(node) &&
+  node.name.text === 'associate' &&
+  ts.isIdentifier(node.expression) &&
+  node.expression.text === 'CustomFunctions';

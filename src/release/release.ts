@@ -39,17 +39,24 @@ function hostedAt(page: string, base: URL, version: string): string {
     '443': base.port || '443',
     'bosswright-VERSION': `bosswright-${version}`,
   };
-  return page.replace(/https:\/\/example\.org\/bosswright\/|example\.org|\/bosswright\/|443|bosswright-VERSION/g, name => names[name] ?? name);
+  return page.replace(
+    /https:\/\/example\.org\/bosswright\/|example\.org|\/bosswright\/|443|bosswright-VERSION/g,
+    name => names[name] ?? name,
+  );
 }
 
 export function changesIn(developers: string, version: string): string {
   const [, changes = ''] = /^## Changes\n([^]*?)(?=^## |$(?![^]))/m.exec(developers) ?? [];
-  if (!/^### Values changed\n+\S/m.test(changes)) throw new UserFault('DEVELOPERS.md has no changes with a block "Values changed": those who hold a sheet must be told which numbers move');
+  if (!/^### Values changed\n+\S/m.test(changes))
+    throw new UserFault(
+      'DEVELOPERS.md has no changes with a block "Values changed": those who hold a sheet must be told which numbers move',
+    );
   return `# Changes in Bosswright ${version}\n${changes.trimEnd()}\n`;
 }
 
 /** The same files give the same bytes, whenever and wherever they are packed. */
-export const zipOf = (files: Files): Uint8Array => zipSync(Object.fromEntries([...files].map(([path, content]) => [path, [content, { level: 9, mtime: dateOf(content) }]])));
+export const zipOf = (files: Files): Uint8Array =>
+  zipSync(Object.fromEntries([...files].map(([path, content]) => [path, [content, { level: 9, mtime: dateOf(content) }]])));
 
 /**
  * A date that follows from the content: web servers tell copies apart by date and size, so a changed file must have another one.

@@ -16,12 +16,15 @@ export const RELEASED: Signatures = released;
 const SPILLS = ' -> range';
 const isMatrix = ({ dimensionality }: { readonly dimensionality?: string }): boolean => dimensionality === 'matrix';
 
-export const signaturesOf = (functions: readonly Listed[]): Signatures => Object.fromEntries(
-  functions.map(({ id, parameters, result }) => {
-    const args = parameters.map(parameter => `${parameter.name}${isMatrix(parameter) ? '…' : ''}`).map((name, i) => (parameters[i]?.optional === true ? `[${name}]` : name));
-    return [id, `${args.join(', ')}${isMatrix(result) ? SPILLS : ''}`];
-  }),
-);
+export const signaturesOf = (functions: readonly Listed[]): Signatures =>
+  Object.fromEntries(
+    functions.map(({ id, parameters, result }) => {
+      const args = parameters
+        .map(parameter => `${parameter.name}${isMatrix(parameter) ? '…' : ''}`)
+        .map((name, i) => (parameters[i]?.optional === true ? `[${name}]` : name));
+      return [id, `${args.join(', ')}${isMatrix(result) ? SPILLS : ''}`];
+    }),
+  );
 
 const bare = (arg: string): string => arg.replace(/[[\]]/g, '');
 const isOptional = (arg: string): boolean => arg.startsWith('[');
@@ -43,7 +46,10 @@ export function broken(released: Signatures, now: Signatures): string[] {
       if (bare(other) !== bare(arg)) return [`${id}: argument ${i + 1} was ${bare(arg)} and is ${bare(other)}; arguments keep their place`];
       return isOptional(arg) && !isOptional(other) ? [`${id}: ${bare(arg)} was optional`] : [];
     });
-    const appended = is.args.slice(was.args.length).filter(arg => !isOptional(arg)).map(arg => `${id}: ${arg} is new, so it must be optional`);
+    const appended = is.args
+      .slice(was.args.length)
+      .filter(arg => !isOptional(arg))
+      .map(arg => `${id}: ${arg} is new, so it must be optional`);
     return [...faults, ...appended, ...(was.spills === is.spills ? [] : [`${id}: its result ${was.spills ? 'spilled' : 'was one value'}`])];
   });
 }

@@ -15,7 +15,9 @@ export const sumList = (files: Files): string => [...sumsOf(files)].map(([path, 
 
 /** What `sumList` wrote; undefined where a line is none of its kind, or there is no line. */
 export function listed(list: Uint8Array): Sums | undefined {
-  const lines = strFromU8(list).split(/\r?\n/).filter(line => line !== '');
+  const lines = strFromU8(list)
+    .split(/\r?\n/)
+    .filter(line => line !== '');
   const sums = lines.map(line => /^([0-9a-f]{64}) [ *](.+)$/.exec(line)).map(found => [found?.[2] ?? '', found?.[1] ?? ''] as const);
   return sums.length === 0 || sums.some(([path]) => path === '') ? undefined : new Map(sums);
 }

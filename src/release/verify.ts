@@ -7,11 +7,15 @@ import { filesIn, isInside } from './folder';
 import { packedSums } from './sums';
 
 const USAGE = 'npm run verify -- folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
-const BESIDE = 'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE';
+const BESIDE =
+  'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE';
 
 function asked(args: readonly string[]): { readonly folder: string; readonly sums: string | undefined } {
   try {
-    const { positionals: [folder, ...more], values: { sums } } = parseArgs({ args: [...args], allowPositionals: true, options: { sums: { type: 'string' } } });
+    const {
+      positionals: [folder, ...more],
+      values: { sums },
+    } = parseArgs({ args: [...args], allowPositionals: true, options: { sums: { type: 'string' } } });
     if (folder !== undefined && more.length === 0) return { folder, sums };
   } catch {
     // told as any other command that cannot be read
@@ -27,7 +31,10 @@ function packedIn(file: string, folder: string): Packed {
       throw new UserFault(`${file} is no file that can be read`);
     }
   })();
-  if (inside) throw new UserFault(`${file} is in the folder that it is to judge, by its path or by a link: whoever changed the folder could change it too. Give a zip or a list that came another way`);
+  if (inside)
+    throw new UserFault(
+      `${file} is in the folder that it is to judge, by its path or by a link: whoever changed the folder could change it too. Give a zip or a list that came another way`,
+    );
   const sums = packedSums(content);
   if (sums === undefined) throw new UserFault(`${file} is neither the zip of a release nor a list of checksums`);
   return { sums, from: file };
@@ -47,5 +54,9 @@ export function main(args: readonly string[], print: (line: string) => void): vo
   }
   const faults = done.flatMap(check => check.faults);
   if (faults.length > 0) throw new UserFault(`${faults.length} ${faults.length === 1 ? 'fault' : 'faults'} in ${folder}`);
-  print(packed === undefined ? `${done.length} checks passed, no accident seen: ${folder}\n${BESIDE}` : `${done.length} checks passed, whole by ${packed.from}: ${folder}`);
+  print(
+    packed === undefined
+      ? `${done.length} checks passed, no accident seen: ${folder}\n${BESIDE}`
+      : `${done.length} checks passed, whole by ${packed.from}: ${folder}`,
+  );
 }

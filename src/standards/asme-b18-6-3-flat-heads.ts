@@ -11,13 +11,20 @@ export const ASME_B18_6_3_FLAT_HEADS = {
   table: 'flat countersunk heads (table number not read)',
   columns: [
     {
-      key: 'dkSharp', title: 'head diameter A, theoretical', limit: 'sharp', unit: 'in',
+      key: 'dkSharp',
+      title: 'head diameter A, theoretical',
+      limit: 'sharp',
+      unit: 'in',
       held: 'read in 1 secondary copy of an older edition; that it is the sharp diameter is from memory',
       note: 'For the cone; the visible edge is dkMax. H max belongs here: (A − D)/(2·tan 40°) gives it within 0.001 in.',
     },
     { key: 'dkMax', title: 'head diameter A', limit: 'max', unit: 'in', held: 'read in 3 secondary copies' },
     {
-      key: 'dkMin', title: 'head diameter A', limit: 'min', unit: 'in', held: 'read in 3 secondary copies',
+      key: 'dkMin',
+      title: 'head diameter A',
+      limit: 'min',
+      unit: 'in',
+      held: 'read in 3 secondary copies',
       note: 'An older edition has 0.147 (#2), 0.195 (#4), 0.244 (#6), 0.34 (#10).',
     },
     { key: 'kMax', title: 'head height H', limit: 'max', unit: 'in', held: 'read in 3 secondary copies' },

@@ -11,7 +11,11 @@ export const ASME_B18_6_3_LENGTHS = {
   table: 'nominal lengths (table number not read)',
   columns: [
     {
-      key: 'length', title: 'nominal length', limit: 'nominal', unit: 'in', held: 'from memory',
+      key: 'length',
+      title: 'nominal length',
+      limit: 'nominal',
+      unit: 'in',
+      held: 'from memory',
       note: 'A copy says only that lengths run in steps of 1/16 in.',
     },
   ],

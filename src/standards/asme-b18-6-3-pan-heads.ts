@@ -13,7 +13,11 @@ export const ASME_B18_6_3_PAN_HEADS = {
     { key: 'dkMax', title: 'head diameter A', limit: 'max', unit: 'in', held: 'read in 1 secondary copy' },
     { key: 'dkMin', title: 'head diameter A', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height H', limit: 'max', unit: 'in', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height H',
+      limit: 'max',
+      unit: 'in',
+      held: 'read in 1 secondary copy',
       note: 'A slotted pan head is lower; a square recess (type III) head is taller for #3 to #10.',
     },
     { key: 'kMin', title: 'head height H', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },

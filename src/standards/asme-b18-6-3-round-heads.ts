@@ -11,7 +11,11 @@ export const ASME_B18_6_3_ROUND_HEADS = {
   table: 'Table A26 of a handbook of 1956',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter A', limit: 'max', unit: 'in', held: 'read in 1 secondary copy',
+      key: 'dkMax',
+      title: 'head diameter A',
+      limit: 'max',
+      unit: 'in',
+      held: 'read in 1 secondary copy',
       note: 'An earlier edition; the standard keeps round heads only as not for new design.',
     },
     { key: 'dkMin', title: 'head diameter A', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },

@@ -11,11 +11,17 @@ export const ASME_B18_6_3_SLOTTED_PAN_HEADS = {
   table: 'slotted pan heads (table number not read)',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter A', limit: 'max', unit: 'in',
+      key: 'dkMax',
+      title: 'head diameter A',
+      limit: 'max',
+      unit: 'in',
       held: 'from memory: the standard gives one A for slotted and recessed pan heads',
     },
     {
-      key: 'dkMin', title: 'head diameter A', limit: 'min', unit: 'in',
+      key: 'dkMin',
+      title: 'head diameter A',
+      limit: 'min',
+      unit: 'in',
       held: 'from memory: the standard gives one A for slotted and recessed pan heads',
     },
     { key: 'kMax', title: 'head height H', limit: 'max', unit: 'in', held: 'read in 1 secondary copy' },

@@ -8,7 +8,7 @@ export const ASME_B18_6_3_TYPE_B_THREADS = {
   standard: 'ASME B18.6.3',
   edition: '2013',
   subject: 'tapping screw threads, types B and BP',
-  table: 'Table 5, by way of Machinery\'s Handbook, 31st edition',
+  table: "Table 5, by way of Machinery's Handbook, 31st edition",
   columns: [
     { key: 'tpi', title: 'threads per inch', limit: 'nominal', unit: '1/in', held: 'read in 2 secondary copies' },
     { key: 'majorMax', title: 'major diameter D', limit: 'max', unit: 'in', held: 'read in 2 secondary copies' },
@@ -18,11 +18,17 @@ export const ASME_B18_6_3_TYPE_B_THREADS = {
     { key: 'pointDiaMax', title: 'point diameter, type B', limit: 'max', unit: 'in', held: 'read in 1 secondary copy' },
     { key: 'pointDiaMin', title: 'point diameter, type B', limit: 'min', unit: 'in', held: 'read in 1 secondary copy' },
     {
-      key: 'pointTaperMax', title: 'length of the point taper L, type B', limit: 'max', unit: 'in',
+      key: 'pointTaperMax',
+      title: 'length of the point taper L, type B',
+      limit: 'max',
+      unit: 'in',
       held: 'read in 1 secondary copy',
     },
     {
-      key: 'pointTaperMin', title: 'length of the point taper L, type B', limit: 'min', unit: 'in',
+      key: 'pointTaperMin',
+      title: 'length of the point taper L, type B',
+      limit: 'min',
+      unit: 'in',
       held: 'read in 1 secondary copy',
     },
   ],

@@ -15,7 +15,10 @@ export const DIN_16742_TG6 = {
     { key: 'upTo', title: 'nominal size up to', limit: 'nominal', unit: 'mm', held: 'read in 2 secondary copies' },
     { key: 'same', title: 'W, tied to one tool part, ±', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'across', title: 'NW, not tied to one tool part, ±', unit: 'mm', held: 'read in 2 secondary copies',
+      key: 'across',
+      title: 'NW, not tied to one tool part, ±',
+      unit: 'mm',
+      held: 'read in 2 secondary copies',
       note: 'One copy calls this row TG2; its ten figures are those of TG6. Equal to W moved one band up.',
     },
   ],

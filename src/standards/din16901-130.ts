@@ -11,19 +11,29 @@ export const DIN_16901_130 = {
   table: 'general tolerances, group 130 (table number not read)',
   columns: [
     {
-      key: 'over', title: 'nominal size over', limit: 'nominal', unit: 'mm',
+      key: 'over',
+      title: 'nominal size over',
+      limit: 'nominal',
+      unit: 'mm',
       held: 'read in 3 secondary copies, two of them related',
     },
     {
-      key: 'upTo', title: 'nominal size up to', limit: 'nominal', unit: 'mm',
+      key: 'upTo',
+      title: 'nominal size up to',
+      limit: 'nominal',
+      unit: 'mm',
       held: 'read in 3 secondary copies, two of them related',
     },
     {
-      key: 'across', title: 'series A, not tied to one tool part, ±', unit: 'mm',
+      key: 'across',
+      title: 'series A, not tied to one tool part, ±',
+      unit: 'mm',
       held: 'read in 3 secondary copies, two of them related',
     },
     {
-      key: 'same', title: 'series B, tied to one tool part, ±', unit: 'mm',
+      key: 'same',
+      title: 'series B, tied to one tool part, ±',
+      unit: 'mm',
       held: 'read in 3 secondary copies, two of them related',
       note: 'A less 0.1 in every band.',
     },

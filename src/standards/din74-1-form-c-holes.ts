@@ -12,12 +12,18 @@ export const DIN_74_1_FORM_C_HOLES = {
   columns: [
     { key: 'hole', title: 'through hole d1', limit: 'nominal', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'countersinkDia', title: 'countersink diameter d2', limit: 'min', unit: 'mm',
+      key: 'countersinkDia',
+      title: 'countersink diameter d2',
+      limit: 'min',
+      unit: 'mm',
       held: 'read in 1 secondary copy',
       note: 'Countersink angle 80° ± 1°.',
     },
     {
-      key: 'countersinkDepth', title: 'countersink depth t1', limit: 'approx', unit: 'mm',
+      key: 'countersinkDepth',
+      title: 'countersink depth t1',
+      limit: 'approx',
+      unit: 'mm',
       held: 'read in 1 secondary copy',
     },
   ],

@@ -11,12 +11,20 @@ export const DIN_7981_PAN_HEADS = {
   table: 'not numbered in the copy read',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'dkMax',
+      title: 'head diameter dk',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'ISO 7049 differs: 4 for ST2.2, 7 for ST3.5, 8 for ST4.2.',
     },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height k',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'ISO 7049 differs: 1.6 / 2.4 / 2.6 / 3.1 / 3.7 for ST2.2 / ST2.9 / ST3.5 / ST4.2 / ST4.8.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

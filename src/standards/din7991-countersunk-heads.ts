@@ -11,7 +11,11 @@ export const DIN_7991_COUNTERSUNK_HEADS = {
   table: 'not numbered in the copies read',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 2 secondary copies',
+      key: 'dkMax',
+      title: 'head diameter dk',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 2 secondary copies',
       note: 'Smaller than ISO 10642 (M3 theoretical 6.72): the two do not fit the same countersink.',
     },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

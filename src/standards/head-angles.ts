@@ -10,7 +10,11 @@ export const ISO_7721_1_HEAD_ANGLE = {
   table: 'figure (from memory)',
   columns: [
     {
-      key: 'angle', title: 'head angle', limit: 'nominal', unit: 'deg', held: 'read in 2 secondary copies',
+      key: 'angle',
+      title: 'head angle',
+      limit: 'nominal',
+      unit: 'deg',
+      held: 'read in 2 secondary copies',
       note: 'Read under ISO 7047 and DIN 7991. ISO 7050 and ISO 7051 have the same 90°: (dk − d)/2 = k.',
     },
     { key: 'angleMax', title: 'head angle', limit: 'max', unit: 'deg', held: 'read under DIN 7991' },
@@ -39,7 +43,11 @@ export const DIN_7982_HEAD_ANGLE = {
   table: 'figure (from memory)',
   columns: [
     {
-      key: 'angle', title: 'head angle', limit: 'nominal', unit: 'deg', held: 'read under DIN 74-1, form C',
+      key: 'angle',
+      title: 'head angle',
+      limit: 'nominal',
+      unit: 'deg',
+      held: 'read under DIN 74-1, form C',
       note: 'The copy gives the countersink as 80° ± 1°. ISO 7050 heads are 90°, not 80°.',
     },
   ],

@@ -13,7 +13,11 @@ export const ISO_1207_CHEESE_HEADS = {
     { key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 2 secondary copies' },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height k',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'The older DIN 84 head has 1 / 1.3 / 1.6 for M1.6 / M2 / M2.5.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

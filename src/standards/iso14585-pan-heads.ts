@@ -11,7 +11,11 @@ export const ISO_14585_PAN_HEADS = {
   table: 'Table 1 (from memory)',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read under ISO 7049',
+      key: 'dkMax',
+      title: 'head diameter dk',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read under ISO 7049',
       note: 'That ISO 14585 uses the head of ISO 7049 is from memory.',
     },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read under ISO 7049' },

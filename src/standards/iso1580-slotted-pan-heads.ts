@@ -13,7 +13,11 @@ export const ISO_1580_SLOTTED_PAN_HEADS = {
     { key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy' },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height k',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'Lower than the cross recessed ISO 7045 head of the same diameter.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

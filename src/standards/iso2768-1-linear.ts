@@ -11,14 +11,21 @@ export const ISO_2768_1_LINEAR = {
   table: 'linear sizes (table number not read)',
   columns: [
     {
-      key: 'over', title: 'nominal size over', limit: 'nominal', unit: 'mm', held: 'read in 3 secondary copies',
+      key: 'over',
+      title: 'nominal size over',
+      limit: 'nominal',
+      unit: 'mm',
+      held: 'read in 3 secondary copies',
       note: 'The first band contains 0.5 mm itself (from memory).',
     },
     { key: 'upTo', title: 'nominal size up to', limit: 'nominal', unit: 'mm', held: 'read in 3 secondary copies' },
     { key: 'f', title: 'class f (fine), ±', unit: 'mm', held: 'read in 3 secondary copies' },
     { key: 'm', title: 'class m (medium), ±', unit: 'mm', held: 'read in 3 secondary copies' },
     {
-      key: 'c', title: 'class c (coarse), ±', unit: 'mm', held: 'read in 3 secondary copies',
+      key: 'c',
+      title: 'class c (coarse), ±',
+      unit: 'mm',
+      held: 'read in 3 secondary copies',
       note: 'Two copies print 0.15 / 0.2 in the first two bands; these belong to the older DIN 7168.',
     },
     { key: 'v', title: 'class v (very coarse), ±', unit: 'mm', held: 'read in 3 secondary copies' },

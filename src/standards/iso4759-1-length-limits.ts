@@ -12,12 +12,18 @@ export const ISO_4759_1_LENGTH_LIMITS = {
   table: 'length limits (table number not read)',
   columns: [
     {
-      key: 'upper', title: 'upper deviation of the length l', limit: 'max', unit: 'mm',
+      key: 'upper',
+      title: 'upper deviation of the length l',
+      limit: 'max',
+      unit: 'mm',
       held: 'read in 1 secondary copy',
       note: 'Read as limits of size; the deviation is limit less nominal.',
     },
     {
-      key: 'lower', title: 'lower deviation of the length l', limit: 'min', unit: 'mm',
+      key: 'lower',
+      title: 'lower deviation of the length l',
+      limit: 'min',
+      unit: 'mm',
       held: 'read in 1 secondary copy',
     },
   ],

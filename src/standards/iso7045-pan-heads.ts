@@ -11,12 +11,20 @@ export const ISO_7045_PAN_HEADS = {
   table: 'Table 1 (from memory)',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'dkMax',
+      title: 'head diameter dk',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'The older DIN 7985 head is wider (M3 6, M5 10) and is at times listed under this number.',
     },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height k',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'DIN 7985 (M3 2.52, M5 3.95) and slotted ISO 1580 (M3 1.8) are at times listed under this number.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

@@ -12,7 +12,11 @@ export const ISO_7046_2_COUNTERSUNK_HEADS = {
   columns: [
     { key: 'dkMax', title: 'head diameter dk, actual', limit: 'max', unit: 'mm', held: 'read in 2 secondary copies' },
     {
-      key: 'dkMin', title: 'head diameter dk, actual', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'dkMin',
+      title: 'head diameter dk, actual',
+      limit: 'min',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'Read in the 1990 edition only; ISO 7047 prints 6.94 / 8.04 / 8.94 / 10.87 for M3.5 / M4 / M5 / M6.',
     },
     { key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 2 secondary copies' },

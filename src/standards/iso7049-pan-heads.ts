@@ -11,12 +11,20 @@ export const ISO_7049_PAN_HEADS = {
   table: 'Table 1 (from memory)',
   columns: [
     {
-      key: 'dkMax', title: 'head diameter dk', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'dkMax',
+      title: 'head diameter dk',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'DIN 7981 has 4.2 for ST2.2, 6.9 for ST3.5, 8.2 for ST4.2, and is at times listed under this number.',
     },
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMax',
+      title: 'head height k',
+      limit: 'max',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'DIN 7981 differs: 1.8 / 2.2 / 2.6 / 3.05 / 3.55.',
     },
     { key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },

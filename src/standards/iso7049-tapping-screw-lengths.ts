@@ -11,7 +11,11 @@ export const ISO_7049_TAPPING_SCREW_LENGTHS = {
   table: 'commercial lengths (table number not read)',
   columns: [
     {
-      key: 'length', title: 'nominal length l', limit: 'nominal', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'length',
+      title: 'nominal length l',
+      limit: 'nominal',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'ISO 7049 begins at ST2.2 × 4.5.',
     },
   ],

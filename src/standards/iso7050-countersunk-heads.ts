@@ -11,16 +11,25 @@ export const ISO_7050_COUNTERSUNK_HEADS = {
   table: 'Table 1 (from memory)',
   columns: [
     {
-      key: 'dkSharp', title: 'head diameter dk, theoretical', limit: 'sharp', unit: 'mm',
+      key: 'dkSharp',
+      title: 'head diameter dk, theoretical',
+      limit: 'sharp',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
       note: 'That ISO 7050 shares the countersunk part of ISO 7051 is from memory.',
     },
     {
-      key: 'dkMax', title: 'head diameter dk, actual', limit: 'max', unit: 'mm',
+      key: 'dkMax',
+      title: 'head diameter dk, actual',
+      limit: 'max',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
     },
     {
-      key: 'dkMin', title: 'head diameter dk, actual', limit: 'min', unit: 'mm',
+      key: 'dkMin',
+      title: 'head diameter dk, actual',
+      limit: 'min',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
       note: 'Later editions have 6.94 / 8.04 / 8.94 for ST3.5 / ST4.2 / ST4.8 (from memory).',
     },
@@ -35,7 +44,9 @@ export const ISO_7050_COUNTERSUNK_HEADS = {
   ],
   exceptions: [
     {
-      row: 'ST4.8', key: 'dkSharp', held: 'read under GB 847-85 (ISO 7051:1983)',
+      row: 'ST4.8',
+      key: 'dkSharp',
+      held: 'read under GB 847-85 (ISO 7051:1983)',
       note: 'The copy lost the leading 1 of 10.4; (10.4 − 4.8)/2 = 2.8 = k restores it.',
     },
   ],

@@ -11,20 +11,32 @@ export const ISO_7051_RAISED_COUNTERSUNK_HEADS = {
   table: 'Table 1 (from memory)',
   columns: [
     {
-      key: 'dkSharp', title: 'head diameter dk, theoretical', limit: 'sharp', unit: 'mm',
+      key: 'dkSharp',
+      title: 'head diameter dk, theoretical',
+      limit: 'sharp',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
     },
     {
-      key: 'dkMax', title: 'head diameter dk, actual', limit: 'max', unit: 'mm',
+      key: 'dkMax',
+      title: 'head diameter dk, actual',
+      limit: 'max',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
     },
     {
-      key: 'dkMin', title: 'head diameter dk, actual', limit: 'min', unit: 'mm',
+      key: 'dkMin',
+      title: 'head diameter dk, actual',
+      limit: 'min',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
       note: 'Later editions have 6.94 / 8.04 / 8.94 for ST3.5 / ST4.2 / ST4.8 (from memory).',
     },
     {
-      key: 'kMax', title: 'head height k, without the raised part', limit: 'max', unit: 'mm',
+      key: 'kMax',
+      title: 'head height k, without the raised part',
+      limit: 'max',
+      unit: 'mm',
       held: 'read under GB 847-85 (ISO 7051:1983)',
     },
   ],
@@ -37,7 +49,9 @@ export const ISO_7051_RAISED_COUNTERSUNK_HEADS = {
   ],
   exceptions: [
     {
-      row: 'ST4.8', key: 'dkSharp', held: 'read under GB 847-85 (ISO 7051:1983)',
+      row: 'ST4.8',
+      key: 'dkSharp',
+      held: 'read under GB 847-85 (ISO 7051:1983)',
       note: 'The copy lost the leading 1 of 10.4; (10.4 − 4.8)/2 = 2.8 = k restores it.',
     },
   ],

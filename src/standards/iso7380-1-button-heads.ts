@@ -14,7 +14,11 @@ export const ISO_7380_1_BUTTON_HEADS = {
     { key: 'dkMin', title: 'head diameter dk', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy' },
     { key: 'kMax', title: 'head height k', limit: 'max', unit: 'mm', held: 'read in 1 secondary copy' },
     {
-      key: 'kMin', title: 'head height k', limit: 'min', unit: 'mm', held: 'read in 1 secondary copy',
+      key: 'kMin',
+      title: 'head height k',
+      limit: 'min',
+      unit: 'mm',
+      held: 'read in 1 secondary copy',
       note: 'ASME B18.3.4M has 1.43 for M3.',
     },
   ],

@@ -11,7 +11,10 @@ export const ISO_888_LENGTHS = {
   table: 'nominal lengths (table number not read)',
   columns: [
     {
-      key: 'length', title: 'nominal length l', limit: 'nominal', unit: 'mm',
+      key: 'length',
+      title: 'nominal length l',
+      limit: 'nominal',
+      unit: 'mm',
       held: 'read under product standards in 2 secondary copies',
       note: 'Read in the length lists of ISO 1207, ISO 7046-2 and ISO 7380.',
     },
@@ -44,13 +47,17 @@ export const ISO_888_LENGTHS = {
     { row: '10', key: 'length', held: 'read under product standards in 3 secondary copies' },
     { row: '12', key: 'length', held: 'read under product standards in 3 secondary copies' },
     {
-      row: '14', key: 'length', held: 'read under product standards in 2 secondary copies',
+      row: '14',
+      key: 'length',
+      held: 'read under product standards in 2 secondary copies',
       note: 'Printed in brackets in ISO 1207: to be avoided.',
     },
     { row: '16', key: 'length', held: 'read under product standards in 3 secondary copies' },
     { row: '20', key: 'length', held: 'read under product standards in 3 secondary copies' },
     {
-      row: '55', key: 'length', held: 'read under product standards in 2 secondary copies',
+      row: '55',
+      key: 'length',
+      held: 'read under product standards in 2 secondary copies',
       note: 'Printed in brackets in ISO 1207: to be avoided.',
     },
   ],

@@ -39,8 +39,16 @@ const PRACTICE = 'common practice, from memory';
 
 type Limits = readonly [low: number | null, typ: number, high: number | null];
 
-const range = (unit: string) => ([low, typ, high]: Limits, held: Held = MERGED, note?: string): MaterialRange =>
-  ({ typ, low, high, unit, held, ...(note === undefined ? {} : { note }) });
+const range =
+  (unit: string) =>
+  ([low, typ, high]: Limits, held: Held = MERGED, note?: string): MaterialRange => ({
+    typ,
+    low,
+    high,
+    unit,
+    held,
+    ...(note === undefined ? {} : { note }),
+  });
 
 const density = range('g/cm³');
 const share = range('1');
@@ -48,13 +56,14 @@ const megapascal = range('MPa');
 const expansion = range('1e-6/K');
 const diffusivity = range('mm²/s');
 const celsius = range('°C');
-const start = (typ: number, low: number | null = null, high: number | null = null): MaterialRange =>
-  share([low, typ, high], PRACTICE);
-const strength = (strengthKind: StrengthRange['strengthKind'], limits: Limits, held: Held = MERGED): StrengthRange =>
-  ({ ...megapascal(limits, held), strengthKind });
+const start = (typ: number, low: number | null = null, high: number | null = null): MaterialRange => share([low, typ, high], PRACTICE);
+const strength = (strengthKind: StrengthRange['strengthKind'], limits: Limits, held: Held = MERGED): StrengthRange => ({
+  ...megapascal(limits, held),
+  strengthKind,
+});
 
 export const MATERIAL_RANGES = {
-  'ABS': {
+  ABS: {
     density: density([1.03, 1.05, 1.08]),
     shrinkage: share([0.004, 0.006, 0.009]),
     strength: strength('yield', [38, 45, 50]),
@@ -68,7 +77,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.8),
     odRatio: start(2.2, 2, 2.5),
   },
-  'PC': {
+  PC: {
     density: density([1.15, 1.2, 1.2]),
     shrinkage: share([0.005, 0.006, 0.008]),
     strength: strength('yield', [55, 63, 75]),
@@ -96,7 +105,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.75),
     odRatio: start(2.3, 2, 2.5),
   },
-  'PP': {
+  PP: {
     density: density([0.89, 0.905, 0.92]),
     shrinkage: share([0.01, 0.015, 0.03]),
     strength: strength('yield', [27, 33, 41]),
@@ -124,7 +133,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.95),
     odRatio: start(2, 1.8, 2.5),
   },
-  'PS': {
+  PS: {
     density: density([1.04, 1.05, 1.09]),
     shrinkage: share([0.003, 0.005, 0.008]),
     strength: strength('break', [35, 47, 60]),
@@ -138,7 +147,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.75),
     odRatio: start(2.3, 2, 2.5),
   },
-  'PMMA': {
+  PMMA: {
     density: density([1.15, 1.18, 1.2]),
     shrinkage: share([0.001, 0.005, 0.009]),
     strength: strength('break', [48, 70, 77]),
@@ -152,7 +161,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.6),
     odRatio: start(2.5, 2.2, 3),
   },
-  'POM': {
+  POM: {
     density: density([1.39, 1.41, 1.43]),
     shrinkage: share([0.018, 0.021, 0.035]),
     strength: strength('yield', [60, 65, 72]),
@@ -166,7 +175,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.9),
     odRatio: start(2, 1.9, 2.5),
   },
-  'PA6': {
+  PA6: {
     density: density([1.12, 1.13, 1.16], MEMORY),
     shrinkage: share([0.005, 0.012, 0.022]),
     strength: strength('yield', [40, 80, 90], MEMORY),
@@ -186,7 +195,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.95),
     odRatio: start(2, 1.8, 2.5),
   },
-  'PA66': {
+  PA66: {
     density: density([1.13, 1.14, 1.15]),
     shrinkage: share([0.008, 0.015, 0.025]),
     strength: strength('yield', [50, 82, 90]),
@@ -225,7 +234,7 @@ export const MATERIAL_RANGES = {
     threadShare: start(0.7),
     odRatio: start(2, 1.8, 2.5),
   },
-  'PBT': {
+  PBT: {
     density: density([1.3, 1.3, 1.4], MEMORY),
     shrinkage: share([0.01, 0.017, 0.022]),
     strength: strength('yield', [50, 58, 62], MEMORY),

@@ -18,48 +18,74 @@ export const nameOf = (param: Param): string => param.symbol ?? param.name.repla
 /** The symbols of what formulas take from a parameter that is a record. */
 export function partSymbols(param: Param): Readonly<Record<string, string>> | undefined {
   if (param.kind.noun === 'screw') return SCREW_SYMBOLS;
-  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances') return { upperMm: `${nameOf(param)}⁺`, lowerMm: `${nameOf(param)}⁻` };
+  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances')
+    return { upperMm: `${nameOf(param)}⁺`, lowerMm: `${nameOf(param)}⁻` };
   return undefined;
 }
 
 function asSymbol(param: Param): Piece {
   const parts = partSymbols(param);
-  return { ...symbol(nameOf(param)), ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbol(text)])) }) };
+  return {
+    ...symbol(nameOf(param)),
+    ...(parts === undefined ? {} : { parts: Object.fromEntries(Object.entries(parts).map(([key, text]) => [key, symbol(text)])) }),
+  };
 }
 
 function formula(card: Card): string {
   const form = formOfCard(card.id);
   if (form === undefined) return withoutForm(card);
   const { text, items } = print(form, card.params.map(asSymbol));
-  return items === undefined ? `${resultSymbol(card.result)} = ${text}` : items.map((item, i) => `${columnName(card.result, i)} = ${item.text}`).join('; ');
+  return items === undefined
+    ? `${resultSymbol(card.result)} = ${text}`
+    : items.map((item, i) => `${columnName(card.result, i)} = ${item.text}`).join('; ');
 }
 
 /** A look-up, a table by its columns, or why there is no formula. */
 export function withoutForm({ kind, result, notLive }: Card): string {
   if (kind === 'standard table' && result.shape === 'number') return `look-up: ${result.name} of the table of the standard`;
-  if ('columns' in result && result.columns.length > 0) return `a table of ${result.columns.map(({ name, unit }) => withUnit(name, unit)).join('; ')}`;
+  if ('columns' in result && result.columns.length > 0)
+    return `a table of ${result.columns.map(({ name, unit }) => withUnit(name, unit)).join('; ')}`;
   return notLive ?? 'words';
 }
 
 export const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');
-export const columnName = (result: Result, i: number): string => ('columns' in result ? (result.columns[i]?.name ?? String(i + 1)) : String(i + 1));
+export const columnName = (result: Result, i: number): string =>
+  'columns' in result ? (result.columns[i]?.name ?? String(i + 1)) : String(i + 1);
 
 function symbols(card: Card): string {
   const own = card.params.map(param => `${nameOf(param)}: ${param.name}${param.kind.unit === '' ? '' : `, ${param.kind.unit}`}`);
-  const screw = card.params.some(({ kind }) => kind.noun === 'screw') ? ['d nominal, d1 major max, d2 root max, P pitch of the screw, mm'] : [];
+  const screw = card.params.some(({ kind }) => kind.noun === 'screw')
+    ? ['d nominal, d1 major max, d2 root max, P pitch of the screw, mm']
+    : [];
   return [...own, ...screw].join('; ') || '–';
 }
 
 export function blankWords(blank: Blank): string {
-  if (typeof blank === 'object') return 'default' in blank ? `blank: ${blank.default}` : `blank: ${blank.take === undefined ? 'as' : 'from'} ${blank.sameAs}`;
+  if (typeof blank === 'object')
+    return 'default' in blank ? `blank: ${blank.default}` : `blank: ${blank.take === undefined ? 'as' : 'from'} ${blank.sameAs}`;
   return { refused: 'must be given', zero: 'blank: 0', explicit: 'write zero with its unit', absent: 'may be left out' }[blank];
 }
 
 function limits(card: Card): string {
-  return card.params.map(param => [param.name, [limitWords(param.limits, param.kind.unit), blankWords(param.blank)].filter(text => text !== '').join(', ')].join(': ')).join('; ') || '–';
+  return (
+    card.params
+      .map(param =>
+        [param.name, [limitWords(param.limits, param.kind.unit), blankWords(param.blank)].filter(text => text !== '').join(', ')].join(
+          ': ',
+        ),
+      )
+      .join('; ') || '–'
+  );
 }
 
-const shownArgument = (raw: unknown): string => (typeof raw === 'string' ? `"${raw}"` : Array.isArray(raw) ? `{${raw.map(row => (row as unknown[]).map(shownArgument).join(',')).join(';')}}` : raw === null ? '' : String(raw));
+const shownArgument = (raw: unknown): string =>
+  typeof raw === 'string'
+    ? `"${raw}"`
+    : Array.isArray(raw)
+      ? `{${raw.map(row => (row as unknown[]).map(shownArgument).join(',')).join(';')}}`
+      : raw === null
+        ? ''
+        : String(raw);
 
 /** The call of the example as it is typed. */
 export const exampleCall = ({ id, example: { args } }: Card): string => `=ENCL.${id}(${args.map(shownArgument).join(', ')})`;
@@ -74,7 +100,16 @@ const PARTS: Readonly<Record<Item, (card: Card) => string>> = {
   formula,
   symbols,
   limits,
-  source: ({ kind, sources }) => [kind, sources.map(({ title }) => title).filter(title => title !== kind).join('; ')].filter(text => text !== '').join(': '),
+  source: ({ kind, sources }) =>
+    [
+      kind,
+      sources
+        .map(({ title }) => title)
+        .filter(title => title !== kind)
+        .join('; '),
+    ]
+      .filter(text => text !== '')
+      .join(': '),
   held: card => card.sources.map(({ held }) => held).join('; '),
   caution: card => card.caution ?? '–',
   example,

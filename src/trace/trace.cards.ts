@@ -8,7 +8,9 @@ import { working } from './working';
 
 const T = 'Checks, variants, trace';
 const REST = { kind: 'common practice', sources: COMMON_PRACTICE, notLive: 'text' } as const;
-const ARGS = ['arg1', 'arg2', 'arg3', 'arg4', 'arg5', 'arg6', 'arg7', 'arg8', 'arg9'].map(name => param(name, AS_IT_CAME, { blank: 'absent' }));
+const ARGS = ['arg1', 'arg2', 'arg3', 'arg4', 'arg5', 'arg6', 'arg7', 'arg8', 'arg9'].map(name =>
+  param(name, AS_IT_CAME, { blank: 'absent' }),
+);
 
 /** The first error handed in to a call that answers all the same, with `not checked` say. */
 function errorAmong({ params }: Card, args: readonly unknown[]): string | undefined {
@@ -28,7 +30,11 @@ function errorAmong({ params }: Card, args: readonly unknown[]): string | undefi
 /** The functions that speak about other functions. */
 export function traceCards(find: (id: string) => Card | undefined): readonly Card[] {
   const FUNCTION = named('function name', 'BOSS.OD', text => {
-    const id = text.trim().toUpperCase().replace(/^=?(ENCL\.)?/, '').replace(/\(.*$/, '');
+    const id = text
+      .trim()
+      .toUpperCase()
+      .replace(/^=?(ENCL\.)?/, '')
+      .replace(/\(.*$/, '');
     const found = find(id);
     if (found === undefined) throw wrongInput(`there is no function ENCL.${cut(id)}`);
     return found;
@@ -39,7 +45,11 @@ export function traceCards(find: (id: string) => Card | undefined): readonly Car
     return outcome.ok ? (errorAmong(asked, args) ?? 'ok') : outcome.message;
   };
   return [
-    card<[Card, ...unknown[]]>('REASON', T, [name, ...ARGS], reason, { result: { shape: 'text', name: 'reason' }, ...REST, example: { args: ['BOSS.OD', 2.75, 1.2], result: 'ok' } }),
+    card<[Card, ...unknown[]]>('REASON', T, [name, ...ARGS], reason, {
+      result: { shape: 'text', name: 'reason' },
+      ...REST,
+      example: { args: ['BOSS.OD', 2.75, 1.2], result: 'ok' },
+    }),
     card('ABOUT', T, [name, param('item', choice<Item>('item', ITEMS), { blank: 'absent' })], about, {
       result: { shape: 'text', name: 'description' },
       ...REST,
@@ -48,7 +58,10 @@ export function traceCards(find: (id: string) => Card | undefined): readonly Car
     card<[Card, ...unknown[]]>('WORKING', T, [name, ...ARGS], (asked, ...args) => working(asked, args), {
       result: { shape: 'text', name: 'working' },
       ...REST,
-      example: { args: ['BOSS.OD', '0.167 in + 0.25 mm', 1.2], result: 'hole "0.167 in + 0.25 mm" = 4.4918 mm\noutside diameter = 4.4918 + 2·1.2 = 6.8918 mm' },
+      example: {
+        args: ['BOSS.OD', '0.167 in + 0.25 mm', 1.2],
+        result: 'hole "0.167 in + 0.25 mm" = 4.4918 mm\noutside diameter = 4.4918 + 2·1.2 = 6.8918 mm',
+      },
     }),
   ];
 }

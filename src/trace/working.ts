@@ -16,7 +16,9 @@ function columnWords({ table, key }: TableValue): string {
 /** What a look-up read, each value with its column, and how they are put together. */
 function read(readings: readonly Reading[]): string[] {
   const values = readings.map(({ table, row, key }) => digits(valueOf(table, row, key)));
-  const terms = readings.map(({ times, over }, i) => (over !== undefined ? `${digits(over)}/${values[i]}` : times !== undefined ? `${times}·${values[i]}` : values[i]));
+  const terms = readings.map(({ times, over }, i) =>
+    over !== undefined ? `${digits(over)}/${values[i]}` : times !== undefined ? `${times}·${values[i]}` : values[i],
+  );
   return [...readings.map((reading, i) => `${columnWords(reading)} of ${reading.row} = ${values[i]}`), terms.join(' + ')];
 }
 
@@ -33,7 +35,13 @@ const inUnit = (value: number, unit: string): string => `${digits(value)}${unit 
 
 function steps(form: Form, values: readonly unknown[]): string[] {
   const { steps: named, result } = printSteps(form, values.map(known));
-  return [...named.map(({ name, piece }) => `${stepWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`), result.items?.map(({ text }) => text).join('; ') ?? result.text];
+  return [
+    ...named.map(
+      ({ name, piece }) =>
+        `${stepWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`,
+    ),
+    result.items?.map(({ text }) => text).join('; ') ?? result.text,
+  ];
 }
 
 export function working(card: Card, args: readonly unknown[]): string {
@@ -44,14 +52,24 @@ export function working(card: Card, args: readonly unknown[]): string {
   const { result } = card;
   const form = formOfCard(card.id);
   if (Array.isArray(outcome.value)) {
-    if (form === undefined || result.shape !== 'row') return `${card.id}: a table of ${outcome.value.length} × ${outcome.value[0]?.length ?? 0}; see its columns`;
+    if (form === undefined || result.shape !== 'row')
+      return `${card.id}: a table of ${outcome.value.length} × ${outcome.value[0]?.length ?? 0}; see its columns`;
     const row = applied(card, values) as readonly number[];
     const printed = printSteps(form, values.map(known)).result.items ?? [];
-    return [...from, ...row.map((value, i) => `${'columns' in result ? (result.columns[i]?.name ?? '') : i + 1}: ${printed[i]?.text ?? '–'} = ${digits(value)}`)].join('\n');
+    return [
+      ...from,
+      ...row.map(
+        (value, i) => `${'columns' in result ? (result.columns[i]?.name ?? '') : i + 1}: ${printed[i]?.text ?? '–'} = ${digits(value)}`,
+      ),
+    ].join('\n');
   }
   const [name, unit] = result.shape === 'number' ? [result.name, result.unit] : [card.id, ''];
   const shown = typeof outcome.value === 'number' ? digits(outcome.value) : String(outcome.value);
   const lines = form !== undefined ? steps(form, values) : card.reads === undefined ? [] : read(card.reads(...(values as never[])));
   const last = lines.pop();
-  return [...from, ...lines, `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`].join('\n');
+  return [
+    ...from,
+    ...lines,
+    `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`,
+  ].join('\n');
 }

@@ -1,49 +1,65 @@
 // Every import rule is shown to let the intended tree pass and to refuse a planted fault.
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { cruise, type ICruiseResult } from "dependency-cruiser";
-import extractDepcruiseOptions from "dependency-cruiser/config-utl/extract-depcruise-options";
-import { afterEach, expect, it } from "vitest";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { cruise, type ICruiseResult } from 'dependency-cruiser';
+import extractDepcruiseOptions from 'dependency-cruiser/config-utl/extract-depcruise-options';
+import { afterEach, expect, it } from 'vitest';
 
-const CONFIG = fileURLToPath(new URL("../../.dependency-cruiser.cjs", import.meta.url));
+const CONFIG = fileURLToPath(new URL('../../.dependency-cruiser.cjs', import.meta.url));
 
 /** The smallest tree with every import that the rules allow. */
 const SOUND: Readonly<Record<string, string>> = {
-  "src/core/kinds.ts": "export interface Kind { readonly kind: string }",
-  "src/core/call.ts": 'import { tableA } from "../standards/a"; export const call = [tableA];',
-  "src/standards/a.ts": 'import type { Kind } from "../core/kinds"; export const tableA: Kind = { kind: "a" };',
-  "src/plain/forms.json": "{}",
-  "src/core/maths.ts": 'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, xoroshiro128plus];',
-  "src/plain/print.ts": 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
-  "src/trace/about.ts": 'import { print } from "../plain/print"; import { call } from "../core/call"; export const about = [print, call];',
-  "src/joint/joint.ts": 'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import { closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
-  "src/figure/section.ts": 'import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; export const section = [call, joint, print];',
-  "src/sheet/plan.ts": 'import type { Kind } from "../core/kinds"; export type Plan = Kind;',
-  "src/demo/demo.ts": 'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; export const demo = (plan: Plan) => [call, joint, plan];',
-  "src/hosts/excel/host.ts": 'import type { Plan } from "../../sheet/plan"; export const excel = (plan: Plan) => plan;',
-  "src/hosts/bench/host.ts": 'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => [plan, Univer];',
-  "src/hosts/xlsx/host.ts": 'import type { Plan } from "../../sheet/plan"; import { writeXlsx } from "hucre/xlsx"; import { zipSync } from "fflate"; import { tokenize } from "@borgar/fx/xlsx"; export const file = (plan: Plan) => [plan, writeXlsx, zipSync, tokenize];',
-  "src/core/card.ts": 'import type { Kind } from "./kinds"; export const topics: Kind[] = [];',
-  "src/handover/formula.ts": 'import { call } from "../core/call"; export const parse = call;',
-  "src/pane/view.tsx": 'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { parse } from "../handover/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
-  "src/pane/pane.ts": 'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) => [Storage, kind, demo, excel, view];',
-  "src/pane/globals.d.ts": "declare const A: string;",
-  "src/hosts/xlsx/read.ts": 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
-  "src/handover/handover.ts": 'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
-  "src/handover/cli.ts": 'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
-  "src/user-fault.ts": "export class UserFault extends Error {}",
-  "src/run.mjs": 'import { build } from "esbuild"; import path from "node:path"; build(path);',
-  "src/release/package.ts": 'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../user-fault"; export const main = [createHash, zipSync, UserFault];',
-  "src/library/index.ts": 'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
-  "src/library/batch.mjs": 'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from "hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
-  "src/pane/mount.ts": 'import { pane } from "./pane"; export const mount = pane;',
-  "src/bench/bench.ts": 'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
-  "src/registry.ts": 'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./trace/about"; export const cards = [call, joint, about];',
-  "functions/cell.ts": 'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => [cards, kind];',
-  "functions/boss.ts": 'import { cell } from "./cell"; export const boss = cell;',
-  "test/kit.ts": 'import { call } from "../src/core/call"; export const kit = call;',
+  'src/core/kinds.ts': 'export interface Kind { readonly kind: string }',
+  'src/core/call.ts': 'import { tableA } from "../standards/a"; export const call = [tableA];',
+  'src/standards/a.ts': 'import type { Kind } from "../core/kinds"; export const tableA: Kind = { kind: "a" };',
+  'src/plain/forms.json': '{}',
+  'src/core/maths.ts':
+    'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, xoroshiro128plus];',
+  'src/plain/print.ts': 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
+  'src/trace/about.ts': 'import { print } from "../plain/print"; import { call } from "../core/call"; export const about = [print, call];',
+  'src/joint/joint.ts':
+    'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import { closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
+  'src/figure/section.ts':
+    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; export const section = [call, joint, print];',
+  'src/sheet/plan.ts': 'import type { Kind } from "../core/kinds"; export type Plan = Kind;',
+  'src/demo/demo.ts':
+    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; export const demo = (plan: Plan) => [call, joint, plan];',
+  'src/hosts/excel/host.ts': 'import type { Plan } from "../../sheet/plan"; export const excel = (plan: Plan) => plan;',
+  'src/hosts/bench/host.ts':
+    'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => [plan, Univer];',
+  'src/hosts/xlsx/host.ts':
+    'import type { Plan } from "../../sheet/plan"; import { writeXlsx } from "hucre/xlsx"; import { zipSync } from "fflate"; import { tokenize } from "@borgar/fx/xlsx"; export const file = (plan: Plan) => [plan, writeXlsx, zipSync, tokenize];',
+  'src/core/card.ts': 'import type { Kind } from "./kinds"; export const topics: Kind[] = [];',
+  'src/handover/formula.ts': 'import { call } from "../core/call"; export const parse = call;',
+  'src/pane/view.tsx':
+    'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { parse } from "../handover/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
+  'src/pane/pane.ts':
+    'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) => [Storage, kind, demo, excel, view];',
+  'src/pane/globals.d.ts': 'declare const A: string;',
+  'src/hosts/xlsx/read.ts': 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
+  'src/handover/handover.ts':
+    'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+  'src/handover/cli.ts':
+    'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
+  'src/user-fault.ts': 'export class UserFault extends Error {}',
+  'src/run.mjs': 'import { build } from "esbuild"; import path from "node:path"; build(path);',
+  'src/release/package.ts':
+    'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../user-fault"; export const main = [createHash, zipSync, UserFault];',
+  'src/library/index.ts':
+    'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
+  'src/library/batch.mjs':
+    'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from "hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
+  'src/pane/mount.ts': 'import { pane } from "./pane"; export const mount = pane;',
+  'src/bench/bench.ts':
+    'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
+  'src/registry.ts':
+    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./trace/about"; export const cards = [call, joint, about];',
+  'functions/cell.ts':
+    'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => [cards, kind];',
+  'functions/boss.ts': 'import { cell } from "./cell"; export const boss = cell;',
+  'test/kit.ts': 'import { call } from "../src/core/call"; export const kit = call;',
 };
 
 const made: string[] = [];
@@ -53,105 +69,112 @@ afterEach(() => {
 
 /** `rule: from -> to` for everything the rules refuse in the tree. */
 async function refused(tree: Readonly<Record<string, string>>): Promise<string[]> {
-  const root = mkdtempSync(join(tmpdir(), "imports-"));
+  const root = mkdtempSync(join(tmpdir(), 'imports-'));
   made.push(root);
   for (const [path, text] of Object.entries(tree)) {
     mkdirSync(dirname(join(root, path)), { recursive: true });
     writeFileSync(join(root, path), text);
   }
   const options = await extractDepcruiseOptions(CONFIG);
-  const { output } = await cruise(["src", "functions"], { ...options, baseDir: root });
+  const { output } = await cruise(['src', 'functions'], { ...options, baseDir: root });
   return (output as ICruiseResult).summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`).sort();
 }
 
-it("lets the intended tree pass", async () => {
+it('lets the intended tree pass', async () => {
   expect(await refused(SOUND)).toEqual([]);
 });
 
 it.each<[rule: string, file: string, imported: string, to: string]>([
-  ["standards-are-data", "src/standards/b.ts", "../core/call", "src/core/call.ts"],
-  ["core-is-pure", "src/core/boss/boss.ts", "../../sheet/plan", "src/sheet/plan.ts"],
-  ["core-is-pure", "src/core/boss/boss.ts", "../../joint/joint", "src/joint/joint.ts"],
-  ["core-is-pure", "src/core/boss/boss.ts", "node:fs", "fs"],
-  ["core-is-pure", "src/core/boss/boss.ts", "js-quantities", "js-quantities"],
-  ["joint-on-core", "src/joint/rules.ts", "../sheet/plan", "src/sheet/plan.ts"],
-  ["plain-on-maths", "src/plain/b.ts", "../core/call", "src/core/call.ts"],
-  ["trace-on-cards", "src/trace/b.ts", "../joint/joint", "src/joint/joint.ts"],
-  ["figure-is-pure", "src/figure/b.ts", "../sheet/plan", "src/sheet/plan.ts"],
-  ["figure-is-pure", "src/figure/b.ts", "../standards/a", "src/standards/a.ts"],
-  ["figure-is-pure", "src/figure/b.ts", "../bench/bench", "src/bench/bench.ts"],
-  ["figure-is-pure", "src/figure/b.ts", "node:fs", "fs"],
-  ["sheet-is-a-plan", "src/sheet/draw.ts", "../core/call", "src/core/call.ts"],
-  ["handover-makes-plans", "src/handover/b.ts", "../hosts/xlsx/read", "src/hosts/xlsx/read.ts"],
-  ["handover-makes-plans", "src/handover/b.ts", "../demo/demo", "src/demo/demo.ts"],
-  ["handover-makes-plans", "src/handover/b.ts", "node:fs", "fs"],
-  ["release-packs-files", "src/release/b.ts", "../registry", "src/registry.ts"],
-  ["demo-on-sheet", "src/demo/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
-  ["wrappers-only-wrap", "functions/rib.ts", "./boss", "functions/boss.ts"],
-  ["wrappers-only-wrap", "functions/rib.ts", "../src/core/kinds", "src/core/kinds.ts"],
-  ["excel-draws-plans", "src/hosts/excel/b.ts", "../bench/host", "src/hosts/bench/host.ts"],
-  ["excel-draws-plans", "src/hosts/excel.ts", "@univerjs/core", "@univerjs/core"],
-  ["excel-draws-plans", "src/hosts/excel/b.ts", "../../../functions/boss", "functions/boss.ts"],
-  ["excel-draws-plans", "src/hosts/excel/b.ts", "../../registry", "src/registry.ts"],
-  ["excel-draws-plans", "src/hosts/excel/b.ts", "@microsoft/office-js-helpers", "@microsoft/office-js-helpers"],
-  ["bench-draws-plans", "src/hosts/bench/b.ts", "../excel/host", "src/hosts/excel/host.ts"],
-  ["bench-draws-plans", "src/hosts/bench/b.ts", "../../bench/bench", "src/bench/bench.ts"],
-  ["bench-draws-plans", "src/hosts/bench/b.ts", "../../pane/pane", "src/pane/pane.ts"],
-  ["bench-draws-plans", "src/hosts/bench/b.ts", "node:path", "path"],
-  ["file-holds-plans", "src/hosts/xlsx/b.ts", "../bench/host", "src/hosts/bench/host.ts"],
-  ["file-holds-plans", "src/hosts/xlsx/b.ts", "../../registry", "src/registry.ts"],
-  ["file-holds-plans", "src/hosts/xlsx/b.ts", "node:fs", "fs"],
-  ["file-holds-plans", "src/hosts/xlsx/b.ts", "@univerjs/core", "@univerjs/core"],
-  ["pane-is-a-page", "src/pane/b.ts", "../../functions/boss", "functions/boss.ts"],
-  ["pane-is-a-page", "src/pane/b.ts", "../hosts/bench/host", "src/hosts/bench/host.ts"],
-  ["pane-is-a-page", "src/pane/b.tsx", "../standards/a", "src/standards/a.ts"],
-  ["pane-is-a-page", "src/pane/b.tsx", "../trace/about", "src/trace/about.ts"],
-  ["pane-is-a-page", "src/pane/b.tsx", "@univerjs/core", "@univerjs/core"],
-  ["bench-is-a-page", "src/bench/b.ts", "../hosts/excel/host", "src/hosts/excel/host.ts"],
-  ["bench-is-a-page", "src/bench/b.ts", "@univerjs/core", "@univerjs/core"],
-  ["bench-is-a-page", "src/bench/b.ts", "hucre", "hucre"],
-  ["bench-is-a-page", "src/bench/b.ts", "fflate", "fflate"],
-  ["bench-is-a-page", "src/bench/b.ts", "../pane/pane", "src/pane/pane.ts"],
-  ["bench-is-a-page", "src/bench/b.ts", "../figure/section", "src/figure/section.ts"],
-  ["bench-is-a-page", "src/bench/b.ts", "../joint/joint", "src/joint/joint.ts"],
-  ["bench-is-a-page", "src/bench/b.ts", "../standards/a", "src/standards/a.ts"],
-  ["pages-know-core-types", "src/pane/b.ts", "../core/call", "src/core/call.ts"],
-  ["pages-know-core-types", "src/bench/b.ts", "../core/call", "src/core/call.ts"],
-])("%s refuses %s with %s", async (rule, file, imported, to) => {
-  expect(await refused({ ...SOUND, [file]: `import { a } from "${imported}"; export const b = a;` })).toEqual([`${rule}: ${file} -> ${to}`]);
+  ['standards-are-data', 'src/standards/b.ts', '../core/call', 'src/core/call.ts'],
+  ['core-is-pure', 'src/core/boss/boss.ts', '../../sheet/plan', 'src/sheet/plan.ts'],
+  ['core-is-pure', 'src/core/boss/boss.ts', '../../joint/joint', 'src/joint/joint.ts'],
+  ['core-is-pure', 'src/core/boss/boss.ts', 'node:fs', 'fs'],
+  ['core-is-pure', 'src/core/boss/boss.ts', 'js-quantities', 'js-quantities'],
+  ['joint-on-core', 'src/joint/rules.ts', '../sheet/plan', 'src/sheet/plan.ts'],
+  ['plain-on-maths', 'src/plain/b.ts', '../core/call', 'src/core/call.ts'],
+  ['trace-on-cards', 'src/trace/b.ts', '../joint/joint', 'src/joint/joint.ts'],
+  ['figure-is-pure', 'src/figure/b.ts', '../sheet/plan', 'src/sheet/plan.ts'],
+  ['figure-is-pure', 'src/figure/b.ts', '../standards/a', 'src/standards/a.ts'],
+  ['figure-is-pure', 'src/figure/b.ts', '../bench/bench', 'src/bench/bench.ts'],
+  ['figure-is-pure', 'src/figure/b.ts', 'node:fs', 'fs'],
+  ['sheet-is-a-plan', 'src/sheet/draw.ts', '../core/call', 'src/core/call.ts'],
+  ['handover-makes-plans', 'src/handover/b.ts', '../hosts/xlsx/read', 'src/hosts/xlsx/read.ts'],
+  ['handover-makes-plans', 'src/handover/b.ts', '../demo/demo', 'src/demo/demo.ts'],
+  ['handover-makes-plans', 'src/handover/b.ts', 'node:fs', 'fs'],
+  ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
+  ['demo-on-sheet', 'src/demo/b.ts', '../hosts/bench/host', 'src/hosts/bench/host.ts'],
+  ['wrappers-only-wrap', 'functions/rib.ts', './boss', 'functions/boss.ts'],
+  ['wrappers-only-wrap', 'functions/rib.ts', '../src/core/kinds', 'src/core/kinds.ts'],
+  ['excel-draws-plans', 'src/hosts/excel/b.ts', '../bench/host', 'src/hosts/bench/host.ts'],
+  ['excel-draws-plans', 'src/hosts/excel.ts', '@univerjs/core', '@univerjs/core'],
+  ['excel-draws-plans', 'src/hosts/excel/b.ts', '../../../functions/boss', 'functions/boss.ts'],
+  ['excel-draws-plans', 'src/hosts/excel/b.ts', '../../registry', 'src/registry.ts'],
+  ['excel-draws-plans', 'src/hosts/excel/b.ts', '@microsoft/office-js-helpers', '@microsoft/office-js-helpers'],
+  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../excel/host', 'src/hosts/excel/host.ts'],
+  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../../bench/bench', 'src/bench/bench.ts'],
+  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../../pane/pane', 'src/pane/pane.ts'],
+  ['bench-draws-plans', 'src/hosts/bench/b.ts', 'node:path', 'path'],
+  ['file-holds-plans', 'src/hosts/xlsx/b.ts', '../bench/host', 'src/hosts/bench/host.ts'],
+  ['file-holds-plans', 'src/hosts/xlsx/b.ts', '../../registry', 'src/registry.ts'],
+  ['file-holds-plans', 'src/hosts/xlsx/b.ts', 'node:fs', 'fs'],
+  ['file-holds-plans', 'src/hosts/xlsx/b.ts', '@univerjs/core', '@univerjs/core'],
+  ['pane-is-a-page', 'src/pane/b.ts', '../../functions/boss', 'functions/boss.ts'],
+  ['pane-is-a-page', 'src/pane/b.ts', '../hosts/bench/host', 'src/hosts/bench/host.ts'],
+  ['pane-is-a-page', 'src/pane/b.tsx', '../standards/a', 'src/standards/a.ts'],
+  ['pane-is-a-page', 'src/pane/b.tsx', '../trace/about', 'src/trace/about.ts'],
+  ['pane-is-a-page', 'src/pane/b.tsx', '@univerjs/core', '@univerjs/core'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
+  ['bench-is-a-page', 'src/bench/b.ts', '@univerjs/core', '@univerjs/core'],
+  ['bench-is-a-page', 'src/bench/b.ts', 'hucre', 'hucre'],
+  ['bench-is-a-page', 'src/bench/b.ts', 'fflate', 'fflate'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../pane/pane', 'src/pane/pane.ts'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../figure/section', 'src/figure/section.ts'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../joint/joint', 'src/joint/joint.ts'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../standards/a', 'src/standards/a.ts'],
+  ['pages-know-core-types', 'src/pane/b.ts', '../core/call', 'src/core/call.ts'],
+  ['pages-know-core-types', 'src/bench/b.ts', '../core/call', 'src/core/call.ts'],
+])('%s refuses %s with %s', async (rule, file, imported, to) => {
+  expect(await refused({ ...SOUND, [file]: `import { a } from "${imported}"; export const b = a;` })).toEqual([
+    `${rule}: ${file} -> ${to}`,
+  ]);
 });
 
-it("counts an import of a type alone", async () => {
-  const tree = { ...SOUND, "src/core/boss/boss.ts": 'import type { Plan } from "../../sheet/plan"; export type Boss = Plan;' };
-  expect(await refused(tree)).toEqual(["core-is-pure: src/core/boss/boss.ts -> src/sheet/plan.ts"]);
+it('counts an import of a type alone', async () => {
+  const tree = { ...SOUND, 'src/core/boss/boss.ts': 'import type { Plan } from "../../sheet/plan"; export type Boss = Plan;' };
+  expect(await refused(tree)).toEqual(['core-is-pure: src/core/boss/boss.ts -> src/sheet/plan.ts']);
 });
 
 it.each<[rule: string, file: string, imported: string, to: string]>([
-  ["cell-calls-by-id", "functions/cell.ts", "../src/core/call", "src/core/call.ts"],
-  ["cell-calls-by-id", "functions/cell.ts", "../src/joint/joint", "src/joint/joint.ts"],
-  ["handover-command", "src/handover/cli.ts", "../registry", "src/registry.ts"],
-  ["registry-lists", "src/registry.ts", "./standards/a", "src/standards/a.ts"],
-  ["library-names", "src/library/index.ts", "../standards/a", "src/standards/a.ts"],
-  ["batch-on-library", "src/library/batch.mjs", "../core/call", "src/core/call.ts"],
-])("%s refuses %s as it is with %s added", async (rule, file, imported, to) => {
+  ['cell-calls-by-id', 'functions/cell.ts', '../src/core/call', 'src/core/call.ts'],
+  ['cell-calls-by-id', 'functions/cell.ts', '../src/joint/joint', 'src/joint/joint.ts'],
+  ['handover-command', 'src/handover/cli.ts', '../registry', 'src/registry.ts'],
+  ['registry-lists', 'src/registry.ts', './standards/a', 'src/standards/a.ts'],
+  ['library-names', 'src/library/index.ts', '../standards/a', 'src/standards/a.ts'],
+  ['batch-on-library', 'src/library/batch.mjs', '../core/call', 'src/core/call.ts'],
+])('%s refuses %s as it is with %s added', async (rule, file, imported, to) => {
   const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };
   expect(await refused(tree)).toEqual([`${rule}: ${file} -> ${to}`]);
 });
 
-it("lets nobody import a test", async () => {
-  const tree = { ...SOUND, "src/demo/b.ts": 'import { kit } from "../../test/kit"; export const b = kit;' };
-  expect(await refused(tree)).toEqual(["demo-on-sheet: src/demo/b.ts -> test/kit.ts", "nobody-imports-tests: src/demo/b.ts -> test/kit.ts"]);
+it('lets nobody import a test', async () => {
+  const tree = { ...SOUND, 'src/demo/b.ts': 'import { kit } from "../../test/kit"; export const b = kit;' };
+  expect(await refused(tree)).toEqual([
+    'demo-on-sheet: src/demo/b.ts -> test/kit.ts',
+    'nobody-imports-tests: src/demo/b.ts -> test/kit.ts',
+  ]);
 });
 
-it("refuses a circle, of types too", async () => {
+it('refuses a circle, of types too', async () => {
   const tree = {
     ...SOUND,
-    "src/core/a.ts": 'import type { B } from "./b"; export interface A { b: B }',
-    "src/core/b.ts": 'import type { A } from "./a"; export interface B { a: A }',
+    'src/core/a.ts': 'import type { B } from "./b"; export interface A { b: B }',
+    'src/core/b.ts': 'import type { A } from "./a"; export interface B { a: A }',
   };
-  expect(await refused(tree)).toEqual(["no-circular: src/core/a.ts -> src/core/b.ts"]);
+  expect(await refused(tree)).toEqual(['no-circular: src/core/a.ts -> src/core/b.ts']);
 });
 
-it("refuses a file that nothing uses", async () => {
-  expect(await refused({ ...SOUND, "src/core/old.ts": "export const old = 1;" })).toEqual(["no-orphans: src/core/old.ts -> src/core/old.ts"]);
+it('refuses a file that nothing uses', async () => {
+  expect(await refused({ ...SOUND, 'src/core/old.ts': 'export const old = 1;' })).toEqual([
+    'no-orphans: src/core/old.ts -> src/core/old.ts',
+  ]);
 });

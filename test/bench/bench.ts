@@ -9,7 +9,14 @@ import { handOver } from './hand-over';
 import { hosts, sizes } from './hosts';
 
 const FILE = 'test/bench/results.json';
-const PARTS: Readonly<Record<Part, () => readonly Figure[] | Promise<readonly Figure[]>>> = { core, drawing, engines, hosts, sizes, handOver };
+const PARTS: Readonly<Record<Part, () => readonly Figure[] | Promise<readonly Figure[]>>> = {
+  core,
+  drawing,
+  engines,
+  hosts,
+  sizes,
+  handOver,
+};
 
 const asked = process.argv.slice(2);
 for (const [name, measure] of Object.entries(PARTS)) {

@@ -30,13 +30,19 @@ function calls(): Figure[] {
   ];
   const first = ns(turns, numbers);
   const others = kinds.map(([name, work]) => `${name} ${digits(ns(turns, work))} ns`);
-  for (let round = 0; round < 20; round++) for (const { id, example } of CARDS.values()) if (id !== 'STACK.SIMULATE') call(id, example.args);
+  for (let round = 0; round < 20; round++)
+    for (const { id, example } of CARDS.values()) if (id !== 'STACK.SIMULATE') call(id, example.args);
   const mixed = ns(turns, numbers);
   return [
     {
       what: 'one call with four numbers, against its bare formula',
-      target: { words: '≤ 150 ns on a quiet machine', isMet: first <= 150, otherwise: `here one floating-point addition behind another took ${digits(addition)} ns, where about 1 is usual` },
-      measured: `${digits(first)} ns against ${digits(bare)} ns: ${digits(first / bare)} times; ${digits(mixed)} ns once all functions have been called`, how: 'BOSS.OD in a loop of 20,000, with reading, limits and the check of the result',
+      target: {
+        words: '≤ 150 ns on a quiet machine',
+        isMet: first <= 150,
+        otherwise: `here one floating-point addition behind another took ${digits(addition)} ns, where about 1 is usual`,
+      },
+      measured: `${digits(first)} ns against ${digits(bare)} ns: ${digits(first / bare)} times; ${digits(mixed)} ns once all functions have been called`,
+      how: 'BOSS.OD in a loop of 20,000, with reading, limits and the check of the result',
     },
     { what: 'other kinds of arguments', measured: others.join(', '), how: 'the same loop' },
   ];
@@ -52,11 +58,23 @@ function growth(): Figure[] {
       return ns(Math.max(1, 1000 / count), () => call('JOINT.TABLE', args), 2) / count / 1000;
     });
     const [, hundred = 0, most = 0] = times;
-    return { what: `10 to 10,000 variants, ${output}`, target: { words: '≤ 1.5 times a variant', isMet: most / hundred <= 1.5, otherwise: 'the collection of memory takes its part in a long table' }, measured: `${times.map(digits).join(', ')} µs a variant: ${digits(most / hundred)} times`, how: 'JOINT.TABLE of 10, 100 and 10,000 rows; the ratio is of the last two' };
+    return {
+      what: `10 to 10,000 variants, ${output}`,
+      target: {
+        words: '≤ 1.5 times a variant',
+        isMet: most / hundred <= 1.5,
+        otherwise: 'the collection of memory takes its part in a long table',
+      },
+      measured: `${times.map(digits).join(', ')} µs a variant: ${digits(most / hundred)} times`,
+      how: 'JOINT.TABLE of 10, 100 and 10,000 rows; the ratio is of the last two',
+    };
   });
   const twenty = [...OUTPUTS.slice(0, 18), 'state', 'reason'];
   const whole = ns(1, () => call('JOINT.TABLE', [inputsOf(500), [twenty]]), 3) / 1e6;
-  return [...figures, { what: '500 variants, 20 outputs', measured: `${digits(whole)} ms`, how: 'JOINT.TABLE, state and reason among the outputs' }];
+  return [
+    ...figures,
+    { what: '500 variants, 20 outputs', measured: `${digits(whole)} ms`, how: 'JOINT.TABLE, state and reason among the outputs' },
+  ];
 }
 
 function simulation(): Figure[] {
@@ -65,10 +83,13 @@ function simulation(): Figure[] {
   const stack = (): unknown => call('STACK.SIMULATE', [[[5], [3], [2]], [[0.1], [0.1], [0.1]], 1, 9, 11, samples, 1, 'normal']);
   const [ours, theirs] = [draws(1, 'normal'), randomNormal()].map(draw => ns(samples, draw, 5)) as [number, number];
   const whole = ns(1, stack, 3) / samples / links;
-  return [{
-    what: 'simulated stack, against the normal draws of d3-random 3.0.1', measured: `${digits(ours)} ns against ${digits(theirs)} ns a draw: ${digits(ours / theirs)} times; the whole of STACK.SIMULATE ${digits(whole)} ns a draw`,
-    how: 'theirs on Math.random, which has no seed; ours is seeded and the same to the last digit everywhere, its logarithm included',
-  }];
+  return [
+    {
+      what: 'simulated stack, against the normal draws of d3-random 3.0.1',
+      measured: `${digits(ours)} ns against ${digits(theirs)} ns a draw: ${digits(ours / theirs)} times; the whole of STACK.SIMULATE ${digits(whole)} ns a draw`,
+      how: 'theirs on Math.random, which has no seed; ours is seeded and the same to the last digit everywhere, its logarithm included',
+    },
+  ];
 }
 
 export const core = (): Figure[] => [...calls(), ...growth(), ...simulation()];

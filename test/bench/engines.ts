@@ -14,7 +14,14 @@ const ROWS = 100_000;
 const run = promisify(execFile);
 
 /** Height, draft, hole, wall, outside diameter, torque: columns A to F. */
-const inputsAt = (row: number): readonly number[] => [10 + (row % 50) / 10, 0.25 + (row % 7) / 8, 2.4 + (row % 11) / 100, 1.2 + (row % 13) / 100, 6.4 + (row % 17) / 100, 0.3 + (row % 19) / 100];
+const inputsAt = (row: number): readonly number[] => [
+  10 + (row % 50) / 10,
+  0.25 + (row % 7) / 8,
+  2.4 + (row % 11) / 100,
+  1.2 + (row % 13) / 100,
+  6.4 + (row % 17) / 100,
+  0.3 + (row % 19) / 100,
+];
 /** What is asked, and of which inputs. */
 const ASKED: readonly (readonly [id: string, columns: readonly number[]])[] = [
   ['DRAFT.OFFSET', [0, 1]],
@@ -28,7 +35,10 @@ const letter = (column: number): string => String.fromCharCode(65 + column);
 const ours = (row: number): number[] =>
   ASKED.map(([id, columns]) => {
     const inputs = inputsAt(row);
-    const answer = call(id, columns.map(column => inputs[column]));
+    const answer = call(
+      id,
+      columns.map(column => inputs[column]),
+    );
     if (!answer.ok) throw new Error(answer.message);
     return answer.value as number;
   });
@@ -37,7 +47,12 @@ function formulasAt(row: number): string[] {
   return ASKED.map(([id, columns]) => {
     const form = formOfCard(id);
     if (form === undefined) throw new Error(`${id} has no plain form`);
-    return (spreadsheetFormulas(form, columns.map(column => atom(`${letter(column)}${row}`))) as CellFormula).formula;
+    return (
+      spreadsheetFormulas(
+        form,
+        columns.map(column => atom(`${letter(column)}${row}`)),
+      ) as CellFormula
+    ).formula;
   });
 }
 
@@ -49,10 +64,14 @@ function workbook(): Uint8Array {
   const rows = Array.from({ length: ROWS }, (_, i) => {
     const row = i + 1;
     const values = ours(row);
-    const contents = [...inputsAt(row).map(value => `<v>${value}</v>`), ...formulasAt(row).map((formula, k) => `<f>${escaped(formula)}</f><v>${values[k]}</v>`)];
+    const contents = [
+      ...inputsAt(row).map(value => `<v>${value}</v>`),
+      ...formulasAt(row).map((formula, k) => `<f>${escaped(formula)}</f><v>${values[k]}</v>`),
+    ];
     return `<row r="${row}">${contents.map((content, column) => `<c r="${letter(column)}${row}">${content}</c>`).join('')}</row>`;
   });
-  const relationship = (type: string, target: string): string => `${XML}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="r1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/${type}" Target="${target}"/></Relationships>`;
+  const relationship = (type: string, target: string): string =>
+    `${XML}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="r1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/${type}" Target="${target}"/></Relationships>`;
   const content = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
   const main = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"';
   const parts = {
@@ -67,14 +86,25 @@ function workbook(): Uint8Array {
 
 /** Milliseconds of processor time of ssconvert; what it makes is cheap to write. */
 async function gnumericMs(file: string, ...options: readonly string[]): Promise<number> {
-  const { stderr } = await run('bash', ['-c', 'TIMEFORMAT="%U %S"; time "$@"', 'bash', 'ssconvert', ...options, '-T', 'Gnumeric_stf:stf_csv', file, `${file}.csv`]);
+  const { stderr } = await run('bash', [
+    '-c',
+    'TIMEFORMAT="%U %S"; time "$@"',
+    'bash',
+    'ssconvert',
+    ...options,
+    '-T',
+    'Gnumeric_stf:stf_csv',
+    file,
+    `${file}.csv`,
+  ]);
   const [user = NaN, system = NaN] = (stderr.trim().split('\n').pop() ?? '').split(' ').map(Number);
   return (user + system) * 1000;
 }
 
 function expectSame(theirs: readonly unknown[]): void {
   ours(ROWS).forEach((value, k) => {
-    if (!(Math.abs(Number(theirs[6 + k]) - value) <= 1e-9 * Math.abs(value))) throw new Error(`LibreOffice gives ${String(theirs[6 + k])} for ${ASKED[k]?.[0]}, we ${value}`);
+    if (!(Math.abs(Number(theirs[6 + k]) - value) <= 1e-9 * Math.abs(value)))
+      throw new Error(`LibreOffice gives ${String(theirs[6 + k])} for ${ASKED[k]?.[0]}, we ${value}`);
   });
 }
 
@@ -103,12 +133,21 @@ export async function engines(): Promise<Figure[]> {
     const fewer = (ms: number): string => `${digits(ms / best)} times ours`;
     return [
       {
-        what: '100,000 rows of five results, against LibreOffice', target: { words: '≥ 3 times as fast, in processor time', isMet: office.processor * 1000 >= 3 * best, otherwise: 'each call reads and judges its arguments, which a plain formula does not' },
+        what: '100,000 rows of five results, against LibreOffice',
+        target: {
+          words: '≥ 3 times as fast, in processor time',
+          isMet: office.processor * 1000 >= 3 * best,
+          otherwise: 'each call reads and judges its arguments, which a plain formula does not',
+        },
         measured: `${each(best)} a result against ${each(office.processor * 1000)}: ${fewer(office.processor * 1000)}; by the clock ${digits(clock / 1000)} s against ${digits(office.clock)} s: ${digits((office.clock * 1000) / clock)} times`,
         how: `${ASKED.map(([id]) => id).join(', ')}; ours through the call of every function, theirs as the plain formulas that the hand-over prints, by calculateAll inside LibreOffice, all its threads; processor time, fastest of three. In a sheet the work of the host comes on top of either`,
       },
       {
-        what: 'the same rows, against Gnumeric', measured: gnumeric > loading / 50 ? `${each(best)} a result against ${each(gnumeric)}: ${fewer(gnumeric)}` : `too little to be told from loading the file, which takes ${each(loading)} a result`,
+        what: 'the same rows, against Gnumeric',
+        measured:
+          gnumeric > loading / 50
+            ? `${each(best)} a result against ${each(gnumeric)}: ${fewer(gnumeric)}`
+            : `too little to be told from loading the file, which takes ${each(loading)} a result`,
         how: 'ssconvert with --recalc less ssconvert without, the fastest of three each; rough, for loading takes most of it',
       },
     ];

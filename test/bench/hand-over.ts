@@ -6,7 +6,17 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { processorMs, type Figure } from './figure';
 import { inputsOf } from './variants';
 
-const OUTPUTS = ['state', 'reason', 'engagement min', 'engagement ratio', 'hole depth needed', 'pilot at tip', 'boss OD root', 'sink ratio', 'pull-out'];
+const OUTPUTS = [
+  'state',
+  'reason',
+  'engagement min',
+  'engagement ratio',
+  'hole depth needed',
+  'pilot at tip',
+  'boss OD root',
+  'sink ratio',
+  'pull-out',
+];
 const ROWS = 2000;
 const TITLE = { part: 'Many', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' } as const;
 
@@ -16,7 +26,10 @@ function sheet(): SourceSheet {
   inputs.forEach((line, r) => line.forEach((value, c) => cells.set(address(r, c), { value })));
   const right = (inputs[0]?.length ?? 0) - 1;
   OUTPUTS.forEach((name, c) => cells.set(address(0, 30 + c), { value: name }));
-  cells.set(address(1, 30), { value: null, formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(ROWS, right)},${address(0, 30)}:${address(0, 30 + OUTPUTS.length - 1)})` });
+  cells.set(address(1, 30), {
+    value: null,
+    formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(ROWS, right)},${address(0, 30)}:${address(0, 30 + OUTPUTS.length - 1)})`,
+  });
   return { name: 'Variants', cells };
 }
 
@@ -29,9 +42,11 @@ export async function handOver(): Promise<Figure[]> {
   const cells = plan.sheets.reduce((sum, one) => sum + one.cells.length, 0);
   const mb = (amount: number): string => (amount / 1024 / 1024).toFixed(0);
   const seconds = (from: number, to: number): string => ((to - from) / 1000).toFixed(1);
-  return [{
-    what: `hand-over of ${ROWS} variants, ${OUTPUTS.length} outputs`,
-    measured: `converted in ${seconds(start, converted)} s, written in ${seconds(converted, written)} s, at most ${mb(process.resourceUsage().maxRSS * 1024)} MB in use, file ${(bytes.length / 1024 / 1024).toFixed(1)} MB`,
-    how: `${live} values live in ${cells} cells; once, processor time with the collection of memory`,
-  }];
+  return [
+    {
+      what: `hand-over of ${ROWS} variants, ${OUTPUTS.length} outputs`,
+      measured: `converted in ${seconds(start, converted)} s, written in ${seconds(converted, written)} s, at most ${mb(process.resourceUsage().maxRSS * 1024)} MB in use, file ${(bytes.length / 1024 / 1024).toFixed(1)} MB`,
+      how: `${live} values live in ${cells} cells; once, processor time with the collection of memory`,
+    },
+  ];
 }

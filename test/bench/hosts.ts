@@ -17,7 +17,9 @@ async function runtime(): Promise<Figure[]> {
   const asked = OUTPUTS.slice(0, 20);
   try {
     const table = await host.calculate([[{ id: 'JOINT.TABLE', args: [[names, ...rows], [asked]] }]]);
-    const cells = await host.calculate([rows.flatMap(row => asked.map((name): Call => ({ id: 'JOINT.VALUE', args: [[names], [row], name] })))]);
+    const cells = await host.calculate([
+      rows.flatMap(row => asked.map((name): Call => ({ id: 'JOINT.VALUE', args: [[names], [row], name] }))),
+    ]);
     const step = (id: string, args: (row: number) => readonly unknown[]): Call[] => rows.map((_, row) => ({ id, args: args(row) }));
     const chain = await host.calculate([
       step('HOLE.PILOT', () => ['ST2.9', 'ABS']),
@@ -26,19 +28,26 @@ async function runtime(): Promise<Figure[]> {
       step('BOSS.SINK', row => [1.9 + row / 1000, 2.5]),
       step('CHECK.MAX', row => [0.5 + row / 1000, 0.6]),
     ]);
-    return [{
-      what: '100 variants as one JOINT.TABLE, against single cells',
-      target: { words: 'one batch of calls', isMet: table.batches === 1, otherwise: 'the runtime asked for more' },
-      measured: `20 outputs in ${seconds(table.ms)}; as 2,000 cells of JOINT.VALUE ${seconds(cells.ms)}; 5 results that each need the one before ${seconds(chain.ms)} in ${chain.batches} batches: ${digits(chain.ms / table.ms)} times the table`,
-      how: 'by the clock, in the platform’s own custom-functions runtime; it sends a batch at most twice a second, and that is the limit of a chain',
-    }];
+    return [
+      {
+        what: '100 variants as one JOINT.TABLE, against single cells',
+        target: { words: 'one batch of calls', isMet: table.batches === 1, otherwise: 'the runtime asked for more' },
+        measured: `20 outputs in ${seconds(table.ms)}; as 2,000 cells of JOINT.VALUE ${seconds(cells.ms)}; 5 results that each need the one before ${seconds(chain.ms)} in ${chain.batches} batches: ${digits(chain.ms / table.ms)} times the table`,
+        how: 'by the clock, in the platform’s own custom-functions runtime; it sends a batch at most twice a second, and that is the limit of a chain',
+      },
+    ];
   } finally {
     await host.close();
   }
 }
 
 /** The demo is drawn when its first state word is there. */
-const started = (page: Page): Promise<unknown> => page.waitForFunction(async () => (await window.bosswright?.port.read('Variants'))?.flat().some(({ value }) => value === 'fail'), undefined, { timeout: 300_000 });
+const started = (page: Page): Promise<unknown> =>
+  page.waitForFunction(
+    async () => (await window.bosswright?.port.read('Variants'))?.flat().some(({ value }) => value === 'fail'),
+    undefined,
+    { timeout: 300_000 },
+  );
 
 /** Milliseconds from the address of the pane until its views can be used, by the page's own clock. */
 async function paneMs(browser: Browser, origin: string): Promise<number> {
@@ -74,10 +83,13 @@ async function bench(): Promise<Figure[]> {
     const takes = await page.evaluate(async () => {
       const port = window.bosswright?.port;
       if (port === undefined) throw new Error('the bench has not started');
-      const cells = Array.from({ length: 1000 }, (_row, row) => [...'BCDEFGHIJK'].map(letter => ({ at: `${letter}${row + 1}`, formula: '=ENCL.BOSS.OD($A$1, 1.2)', role: 'text' as const }))).flat();
+      const cells = Array.from({ length: 1000 }, (_row, row) =>
+        [...'BCDEFGHIJK'].map(letter => ({ at: `${letter}${row + 1}`, formula: '=ENCL.BOSS.OD($A$1, 1.2)', role: 'text' as const })),
+      ).flat();
       const name = await port.add({ name: 'Load', widths: [], cells: [{ at: 'A1', value: 3, role: 'input' }, ...cells] });
       const shows = async (value: number): Promise<void> => {
-        while (Math.abs(Number((await port.read(name))[999]?.[10]?.value) - value) > 1e-9) await new Promise(rested => setTimeout(rested, 50));
+        while (Math.abs(Number((await port.read(name))[999]?.[10]?.value) - value) > 1e-9)
+          await new Promise(rested => setTimeout(rested, 50));
       };
       await shows(5.4);
       const times: number[] = [];
@@ -91,9 +103,22 @@ async function bench(): Promise<Figure[]> {
     });
     const pane = Math.min(...panes);
     return [
-      { what: 'the pane until it can be used', target: { words: '≤ 1 s', isMet: pane <= 1000, otherwise: 'on a machine as slow as the first row says' }, measured: seconds(pane), how: 'headless Chromium, without Office.js, by the page’s clock, fastest of three' },
-      { what: 'start of the bench', measured: seconds(Math.min(...starts)), how: 'headless Chromium, from the address to the computed demo, by the clock, fastest of three' },
-      { what: '10,000 cells of the bench recalculated', measured: seconds(Math.min(...takes)), how: 'BOSS.OD in 10,000 cells, one input changed, to the last value read, by the clock, fastest of three' },
+      {
+        what: 'the pane until it can be used',
+        target: { words: '≤ 1 s', isMet: pane <= 1000, otherwise: 'on a machine as slow as the first row says' },
+        measured: seconds(pane),
+        how: 'headless Chromium, without Office.js, by the page’s clock, fastest of three',
+      },
+      {
+        what: 'start of the bench',
+        measured: seconds(Math.min(...starts)),
+        how: 'headless Chromium, from the address to the computed demo, by the clock, fastest of three',
+      },
+      {
+        what: '10,000 cells of the bench recalculated',
+        measured: seconds(Math.min(...takes)),
+        how: 'BOSS.OD in 10,000 cells, one input changed, to the last value read, by the clock, fastest of three',
+      },
     ];
   } finally {
     await browser.close();
@@ -105,8 +130,17 @@ export function sizes(): Figure[] {
   const kilobytes = (name: string): number => gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length / 1000;
   const kb = (name: string): string => `${name} ${digits(kilobytes(name))} kB`;
   return [
-    { what: 'what Excel loads for the functions', target: { words: '≤ 80 kB', isMet: kilobytes('functions.js') <= 80, otherwise: 'the tables of the standards are part of it' }, measured: kb('functions.js'), how: 'gzip, best compression' },
-    { what: 'the pages', measured: ['pane.js', 'bench.js'].map(kb).join(', '), how: 'the same; the bench holds a whole spreadsheet, the pane no part of it' },
+    {
+      what: 'what Excel loads for the functions',
+      target: { words: '≤ 80 kB', isMet: kilobytes('functions.js') <= 80, otherwise: 'the tables of the standards are part of it' },
+      measured: kb('functions.js'),
+      how: 'gzip, best compression',
+    },
+    {
+      what: 'the pages',
+      measured: ['pane.js', 'bench.js'].map(kb).join(', '),
+      how: 'the same; the bench holds a whole spreadsheet, the pane no part of it',
+    },
   ];
 }
 

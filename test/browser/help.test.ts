@@ -1,11 +1,11 @@
 // The help pages in a real browser: search by keyboard, accessibility, narrow screens, paper, and a folder without a server.
-import { pathToFileURL } from "node:url";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { Page } from "playwright-core";
-import { faults } from "./axe";
-import { benchPage, type BenchPage } from "./bench-page";
+import { pathToFileURL } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { faults } from './axe';
+import { benchPage, type BenchPage } from './bench-page';
 
-const SAMPLES = ["index.html", "topics/boss-and-wall.html", "BOSS.WALL.html", "SCREW.HEAD.DIAMETER.html", "JOINT.TABLE.html"];
+const SAMPLES = ['index.html', 'topics/boss-and-wall.html', 'BOSS.WALL.html', 'SCREW.HEAD.DIAMETER.html', 'JOINT.TABLE.html'];
 
 let bench: BenchPage;
 let page: Page;
@@ -21,87 +21,89 @@ afterAll(async () => {
   await bench.close();
 });
 
-describe("search by keyboard", () => {
+describe('search by keyboard', () => {
   const ask = async (words: string): Promise<string[]> => {
-    await page.getByRole("searchbox").fill("");
-    await page.getByRole("searchbox").pressSequentially(words);
-    return page.locator("#found a").allTextContents();
+    await page.getByRole('searchbox').fill('');
+    await page.getByRole('searchbox').pressSequentially(words);
+    return page.locator('#found a').allTextContents();
   };
 
   test.each([
-    ["standoff", "BOSS.OD"],
-    ["counterbore", "RECESS.DEPTH"],
-    ["which pilot hole for a 2.9 mm tapping screw in ABS", "HOLE.PILOT"],
-  ])("%s", async (words, id) => {
-    await open("index.html");
+    ['standoff', 'BOSS.OD'],
+    ['counterbore', 'RECESS.DEPTH'],
+    ['which pilot hole for a 2.9 mm tapping screw in ABS', 'HOLE.PILOT'],
+  ])('%s', async (words, id) => {
+    await open('index.html');
     expect((await ask(words)).slice(0, 3)).toContain(id);
   });
 
-  test("arrow keys walk, Enter opens, and an emptied field shows all again", async () => {
-    await open("index.html");
-    const [first, second] = await ask("draft offset height");
-    await page.keyboard.press("ArrowDown");
-    await page.keyboard.press("ArrowDown");
+  test('arrow keys walk, Enter opens, and an emptied field shows all again', async () => {
+    await open('index.html');
+    const [first, second] = await ask('draft offset height');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
     await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe(second);
-    await page.keyboard.press("ArrowUp");
-    await page.keyboard.press("Enter");
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
     await page.waitForURL(`**/help/${first}.html`);
-    await open("index.html");
-    await ask("draft");
-    await page.getByRole("searchbox").fill("");
-    expect(await page.locator("#all").isVisible()).toBe(true);
-    expect(await page.locator("#found li").count()).toBe(0);
+    await open('index.html');
+    await ask('draft');
+    await page.getByRole('searchbox').fill('');
+    expect(await page.locator('#all').isVisible()).toBe(true);
+    expect(await page.locator('#found li').count()).toBe(0);
   });
 
-  test("a word of nobody says what to try", async () => {
-    await open("index.html");
-    expect(await ask("elephant")).toEqual([]);
-    expect(await bench.text("count")).toContain("Nothing has this word");
+  test('a word of nobody says what to try', async () => {
+    await open('index.html');
+    expect(await ask('elephant')).toEqual([]);
+    expect(await bench.text('count')).toContain('Nothing has this word');
   });
 });
 
-describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
+describe.each(['light', 'dark'] as const)('%s', colorScheme => {
   beforeAll(() => page.emulateMedia({ colorScheme }));
 
-  test.each(SAMPLES)("%s has no fault of access", async (file) => {
+  test.each(SAMPLES)('%s has no fault of access', async file => {
     await open(file);
-    expect(await faults(page, { include: ["html"], exclude: [] })).toEqual([]);
+    expect(await faults(page, { include: ['html'], exclude: [] })).toEqual([]);
   });
 });
 
-test.each(SAMPLES)("%s fits 320 px", async (file) => {
+test.each(SAMPLES)('%s fits 320 px', async file => {
   await page.setViewportSize({ width: 320, height: 700 });
   await open(file);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   await page.setViewportSize({ width: 1200, height: 900 });
 });
 
-test("mathematics is laid out: a fraction is higher than its parts, a root and a choice are drawn", async () => {
-  await open("BOSS.WALL.html");
-  const [fraction, part] = await page.evaluate(() => ["mfrac", "mfrac > *"].map((selector) => document.querySelector(selector)?.getBoundingClientRect().height ?? 0));
+test('mathematics is laid out: a fraction is higher than its parts, a root and a choice are drawn', async () => {
+  await open('BOSS.WALL.html');
+  const [fraction, part] = await page.evaluate(() =>
+    ['mfrac', 'mfrac > *'].map(selector => document.querySelector(selector)?.getBoundingClientRect().height ?? 0),
+  );
   expect(part).toBeGreaterThan(0);
   expect(fraction).toBeGreaterThan(1.5 * (part ?? 0));
 });
 
-test("on paper a function takes a few pages", async () => {
-  await open("BOSS.WALL.html");
-  const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+test('on paper a function takes a few pages', async () => {
+  await open('BOSS.WALL.html');
+  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
   const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
   expect(pages).toBeGreaterThan(0);
   expect(pages).toBeLessThanOrEqual(3);
 });
 
-test("a folder without a server does as well", async () => {
+test('a folder without a server does as well', async () => {
   const alone = await page.context().newPage();
-  await alone.goto(pathToFileURL("dist/help/index.html").href);
-  await alone.getByRole("searchbox").pressSequentially("standoff");
-  await alone.keyboard.press("Enter");
+  await alone.goto(pathToFileURL('dist/help/index.html').href);
+  await alone.getByRole('searchbox').pressSequentially('standoff');
+  await alone.keyboard.press('Enter');
   await alone.waitForURL(/BOSS\.[A-Z.]+html$/);
-  expect(await alone.evaluate(() => getComputedStyle(document.body).maxWidth)).not.toBe("none");
+  expect(await alone.evaluate(() => getComputedStyle(document.body).maxWidth)).not.toBe('none');
   await alone.close();
 });
 
-test("nothing was asked of another origin, and nothing went wrong on the pages", () => {
-  expect(bench.foreign.filter((address) => !address.startsWith("file:"))).toEqual([]);
+test('nothing was asked of another origin, and nothing went wrong on the pages', () => {
+  expect(bench.foreign.filter(address => !address.startsWith('file:'))).toEqual([]);
   expect(bench.faults).toEqual([]);
 });

@@ -6,7 +6,19 @@ import { ARGUMENTS } from './arguments';
 import { CONTRACT } from './contract';
 
 const UNITS: Readonly<Record<string, string>> = {
-  length: 'mm', angle: '°', force: 'N', torque: 'N·m', stress: 'MPa', share: '', number: '', density: 'g/cm³', expansion: '1e-6/K', diffusivity: 'mm²/s', temperature: '°C', 'temperature change': 'K', tolerance: 'mm',
+  length: 'mm',
+  angle: '°',
+  force: 'N',
+  torque: 'N·m',
+  stress: 'MPa',
+  share: '',
+  number: '',
+  density: 'g/cm³',
+  expansion: '1e-6/K',
+  diffusivity: 'mm²/s',
+  temperature: '°C',
+  'temperature change': 'K',
+  tolerance: 'mm',
 };
 
 /** The noun of an argument, and what else than a number it reads: the words of its source. */
@@ -46,22 +58,30 @@ const SIGNS = { '>': 'above', '>=': 'atLeast', '<': 'below', '<=': 'atMost' } as
 function typed(text: string): Typed {
   const [, before = '', choice] = /^([^:]*)(?:: (.*))?$/.exec(text) as RegExpExecArray;
   const limits = [...before.matchAll(/([<>]=?)(-?[\d.]+)/g)].map(([, sign, value]) => [SIGNS[sign as keyof typeof SIGNS], Number(value)]);
-  const [, kind = '', material, group] = /^([a-z ]+?)(?: of ([a-z ]+?))?(?: in ([a-z]+))?$/.exec(before.replace(/ ?[<>]=?-?[\d.]+| !| "0°"/g, '')) ?? [];
+  const [, kind = '', material, group] =
+    /^([a-z ]+?)(?: of ([a-z ]+?))?(?: in ([a-z]+))?$/.exec(before.replace(/ ?[<>]=?-?[\d.]+| !| "0°"/g, '')) ?? [];
   return {
     kind,
     material: /^(size with limits|range of names)$/.test(before) ? undefined : material,
-    words: choice?.split(' ').map(word => word.replace(/^board-/, 'board ').replace(/^(thread|od)-/, '$1 ').replace('DIN-74-1', 'din 74-1')),
+    words: choice?.split(' ').map(word =>
+      word
+        .replace(/^board-/, 'board ')
+        .replace(/^(thread|od)-/, '$1 ')
+        .replace('DIN-74-1', 'din 74-1'),
+    ),
     limits: limits.length === 0 ? undefined : (Object.fromEntries(limits) as Typed['limits']),
     group,
     mark: / (!|"0°")$/.exec(before)?.[1],
   };
 }
 
-const nounOf = ({ kind, material }: Typed, text: string): string => (material === undefined && text.startsWith(`${kind} of`) ? text : (READS[kind]?.[0] ?? kind));
+const nounOf = ({ kind, material }: Typed, text: string): string =>
+  material === undefined && text.startsWith(`${kind} of`) ? text : (READS[kind]?.[0] ?? kind);
 
 /** Read by the contract: a default is taken, a zero is a zero where it may be one, a name is asked for. */
 function blankOf(one: Typed, noun: string, fallback: string | undefined, optional: boolean, names: readonly string[]): unknown {
-  if (fallback !== undefined) return names.includes(fallback) ? { sameAs: fallback } : { default: /^-?[\d.]+$/.test(fallback) ? Number(fallback) : fallback };
+  if (fallback !== undefined)
+    return names.includes(fallback) ? { sameAs: fallback } : { default: /^-?[\d.]+$/.test(fallback) ? Number(fallback) : fallback };
   if (optional) return 'absent';
   if (one.mark === '"0°"') return 'explicit';
   const { above = -Infinity, atLeast = -Infinity } = one.limits ?? {};
@@ -70,7 +90,10 @@ function blankOf(one: Typed, noun: string, fallback: string | undefined, optiona
 
 const AGREED = new Map(Object.values(CONTRACT).flatMap(functions => Object.entries(functions)));
 /** Elsewhere: a blank grade is looked up and not found; what the cone brings is no argument's value. */
-const OWN_BLANK: Readonly<Record<string, unknown>> = { 'TOL.IT grade': 'zero', 'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown } };
+const OWN_BLANK: Readonly<Record<string, unknown>> = {
+  'TOL.IT grade': 'zero',
+  'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown },
+};
 const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'VERSION'];
 
 test('all functions of the core are in the table, and no others', () => {
@@ -79,7 +102,11 @@ test('all functions of the core are in the table, and no others', () => {
 });
 
 describe.each(Object.entries(ARGUMENTS))('%s', (id, line) => {
-  const parts = (AGREED.get(id) ?? '').split(' -> ')[0]?.split(',').map(part => /^ ?(\[?)(\w+)=?([^\]]*)/.exec(part) as RegExpExecArray) ?? [];
+  const parts =
+    (AGREED.get(id) ?? '')
+      .split(' -> ')[0]
+      ?.split(',')
+      .map(part => /^ ?(\[?)(\w+)=?([^\]]*)/.exec(part) as RegExpExecArray) ?? [];
   const params = CARDS.get(id)?.params ?? [];
 
   test('stands under its topic, with as many arguments', () => {
@@ -94,9 +121,22 @@ describe.each(Object.entries(ARGUMENTS))('%s', (id, line) => {
     const [, open, agreed, fallback] = parts[i] as RegExpExecArray;
     expect(name).toBe(agreed);
     expect(param.kind.noun).toBe(noun);
-    expect(param.kind.unit).toBe(noun === 'size with limits' || noun.startsWith('range of lengths') || noun === 'range of tolerances' ? 'mm' : (UNITS[noun] ?? ''));
-    expect(param.limits === undefined ? undefined : Object.fromEntries(Object.entries(param.limits).filter(([, limit]) => limit !== undefined))).toEqual(param.kind.shape === 'list' ? undefined : one.limits);
-    expect(param.blank).toEqual(OWN_BLANK[`${id} ${agreed}`] ?? blankOf(one, noun, fallback === '' ? undefined : fallback, open === '[', parts.map(part => part[2] ?? '')));
+    expect(param.kind.unit).toBe(
+      noun === 'size with limits' || noun.startsWith('range of lengths') || noun === 'range of tolerances' ? 'mm' : (UNITS[noun] ?? ''),
+    );
+    expect(
+      param.limits === undefined ? undefined : Object.fromEntries(Object.entries(param.limits).filter(([, limit]) => limit !== undefined)),
+    ).toEqual(param.kind.shape === 'list' ? undefined : one.limits);
+    expect(param.blank).toEqual(
+      OWN_BLANK[`${id} ${agreed}`] ??
+        blankOf(
+          one,
+          noun,
+          fallback === '' ? undefined : fallback,
+          open === '[',
+          parts.map(part => part[2] ?? ''),
+        ),
+    );
     expect(param.group).toBe(one.group);
     expect(param.kind.takesEverything).toBe(TAKES_EVERYTHING.includes(id) ? true : undefined);
     const { accepts } = param.kind as Kind<unknown>;
@@ -108,7 +148,13 @@ describe.each(Object.entries(ARGUMENTS))('%s', (id, line) => {
 });
 
 describe('each entry of a list keeps to the limits of its kind', () => {
-  const lists = Object.entries(ARGUMENTS).flatMap(([id, line]) => line.split(', ').flatMap((text, i) => (text.startsWith('lengths') ? [[id, CARDS.get(id)?.params[i]?.name ?? '', i, text.startsWith('lengths >0')] as const] : [])));
+  const lists = Object.entries(ARGUMENTS).flatMap(([id, line]) =>
+    line
+      .split(', ')
+      .flatMap((text, i) =>
+        text.startsWith('lengths') ? [[id, CARDS.get(id)?.params[i]?.name ?? '', i, text.startsWith('lengths >0')] as const] : [],
+      ),
+  );
 
   test('count', () => expect(lists.length).toBe(15));
 
@@ -116,7 +162,13 @@ describe('each entry of a list keeps to the limits of its kind', () => {
     const card = CARDS.get(id);
     const args = (card?.example.args ?? []).map((arg, at) => (at === i ? -1e-6 : arg));
     const answer = call(id, args);
-    if (positive) expect(answer).toMatchObject({ ok: false, code: '#VALUE!', argument: name, message: expect.stringMatching(/must be above 0 mm$/) as unknown });
+    if (positive)
+      expect(answer).toMatchObject({
+        ok: false,
+        code: '#VALUE!',
+        argument: name,
+        message: expect.stringMatching(/must be above 0 mm$/) as unknown,
+      });
     else expect(answer.ok ? '' : answer.message).not.toContain('must be');
   });
 });

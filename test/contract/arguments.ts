@@ -5,8 +5,8 @@
 export const ARGUMENTS: Readonly<Record<string, string>> = {
   'LENGTH.MM': 'length',
   'ANGLE.DEG': 'angle',
-  'DUAL': 'length, whole >=1 <=9, whole >=1 <=9',
-  'LIMITS': 'size with limits',
+  DUAL: 'length, whole >=1 <=9, whole >=1 <=9',
+  LIMITS: 'size with limits',
   'UNIT.CHECK': 'length >0, kind: wall screw head board-edge board-thickness height',
 
   'SCREW.MAJOR': 'screw size, limit: max min nominal',
@@ -19,7 +19,8 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'SCREW.LENGTH.TOL': 'screw size, length >0, screw end: cone flat',
   'SCREW.CARD': 'screw size, head',
   'HOLE.CLEARANCE': 'screw size, fit: fine medium coarse DIN-74-1, limit: nominal min max',
-  'MATERIAL': 'material, quantity: density shrinkage strength modulus strain expansion diffusivity melt mould eject thread-share od-ratio poisson',
+  MATERIAL:
+    'material, quantity: density shrinkage strength modulus strain expansion diffusivity melt mould eject thread-share od-ratio poisson',
   'MATERIAL.TABLE': 'material',
 
   'HOLE.PILOT': 'screw, share of thread share >=0 <=1 !',
@@ -65,10 +66,10 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'RECESS.CONE': 'head diameter sharp !, hole >0, angle >0 <180',
   'RECESS.TOOL': 'length >0, across >0, length >0',
 
-  'GRIP': 'lengths >0',
+  GRIP: 'lengths >0',
   'GRIP.LIMITS': 'lengths >0, tolerances',
-  'PENETRATION': 'length >0, lengths >0',
-  'ENGAGEMENT': 'length >0, lengths >0, length >=0, point >=0',
+  PENETRATION: 'length >0, lengths >0',
+  ENGAGEMENT: 'length >0, lengths >0, length >=0, point >=0',
   'ENGAGEMENT.LIMITS': 'length >0, length tolerance, lengths >0, tolerances, length >=0, tolerance, point >=0',
   'ENGAGEMENT.RATIO': 'length, screw',
   'SCREW.BOTTOM': 'length >0, tolerance, length >0, length tolerance, lengths >0, tolerances',
@@ -76,14 +77,14 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'SCREW.LENGTH.PICK': 'screw, lengths >0, tolerances, number >0, length >0, length >=0, length >=0, tolerance, screw end: cone flat',
   'SCREW.LENGTH.COMMON': 'screw, lengths >0, tolerances, lengths >0, number >0, length >=0, length >=0, screw end: cone flat',
 
-  'PULLOUT': 'tapping screw, length >0, stress of strength >0, number >0',
+  PULLOUT: 'tapping screw, length >0, stress of strength >0, number >0',
   'PULLOUT.BOSS': 'length >0, screw, stress of strength >0, number >0',
   'PULLOUT.SEAT': 'flat head min >0, length >0, stress of strength >0, number >0',
   'TORQUE.STRIP': 'force >0, screw, number >0 <=1',
   'TORQUE.SET': 'torque >0, torque >0, share >0 <=1',
   'TORQUE.WINDOW': 'torque >0, torque >0, number >1',
   'TORQUE.CLAMP': 'force >0, screw, number >=0 <=1, number >=0 <=1, flat head min >0, hole >0, angle >0 <90',
-  'BEARING': 'force >0, flat head min >0, hole max >0',
+  BEARING: 'force >0, flat head min >0, hole max >0',
   'HOOP.STRESS': 'length >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
   'HOOP.LIMIT': 'stress >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
   'HOOP.PUSH': 'length >0, length >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5, number >0 <=1',
@@ -119,12 +120,13 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'STACK.MODIFIED': 'tolerances, numbers',
   'STACK.SHARE': 'tolerances, numbers',
   'STACK.TABLE': 'range of names, lengths, tolerances, numbers',
-  'STACK.SIMULATE': 'lengths, tolerances, numbers, lower limit, upper limit, whole >=1000 <=20000000, whole >=1 <=2147483647, shape: normal uniform triangular',
+  'STACK.SIMULATE':
+    'lengths, tolerances, numbers, lower limit, upper limit, whole >=1000 <=20000000, whole >=1 <=2147483647, shape: normal uniform triangular',
   'STACK.PPM': 'length, length >0, lower limit, upper limit',
   'STACK.CPK': 'length, length >0, lower limit, upper limit',
 
   'CHECK.MAX': 'anything, anything, anything',
   'CHECK.MIN': 'anything, anything, anything',
   'CHECK.WORST': 'range',
-  'VERSION': 'anything',
+  VERSION: 'anything',
 };

@@ -10,7 +10,9 @@ import { ASSOCIATED, ERRORS, METADATA, WRAPPER_FILES, type FunctionText } from '
 vi.mock('../../functions/cell', () => ({ cell: (id: string, args: readonly unknown[]) => [id, ...args] }));
 
 const src = path.join(import.meta.dirname, '../../src');
-const cardSources = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.cards.ts')).map(name => readFileSync(path.join(src, name), 'utf8'));
+const cardSources = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter(name => name.endsWith('.cards.ts'))
+  .map(name => readFileSync(path.join(src, name), 'utf8'));
 
 interface Agreed {
   readonly id: string;
@@ -22,7 +24,10 @@ interface Agreed {
 const AGREED: readonly Agreed[] = Object.entries(CONTRACT).flatMap(([topic, functions]) =>
   Object.entries(functions).map(([id, text]): Agreed => {
     const [args = '', spills] = text.split('-> ');
-    const names = args.split(',').map(arg => arg.trim()).filter(arg => arg !== '');
+    const names = args
+      .split(',')
+      .map(arg => arg.trim())
+      .filter(arg => arg !== '');
     return {
       id,
       topic,
@@ -57,15 +62,23 @@ describe('ids', () => {
   });
 
   test('wrappers and contract', () => {
-    expect({ withoutWrapper: missing(idsOf(AGREED), idsOf(told)), unknown: missing(idsOf(told), idsOf(AGREED)) }).toEqual({ withoutWrapper: [], unknown: [] });
+    expect({ withoutWrapper: missing(idsOf(AGREED), idsOf(told)), unknown: missing(idsOf(told), idsOf(AGREED)) }).toEqual({
+      withoutWrapper: [],
+      unknown: [],
+    });
   });
 
   test('cards and contract', () => {
-    expect({ withoutCard: missing(idsOf(AGREED), [...CARDS.keys()]), unknown: missing([...CARDS.keys()], idsOf(AGREED)) }).toEqual({ withoutCard: [], unknown: [] });
+    expect({ withoutCard: missing(idsOf(AGREED), [...CARDS.keys()]), unknown: missing([...CARDS.keys()], idsOf(AGREED)) }).toEqual({
+      withoutCard: [],
+      unknown: [],
+    });
   });
 
   test('no id is given to two cards', () => {
-    const ids = cardSources.flatMap(text => [...text.matchAll(/\b(?:card|lookUp)(?:<[^(]*>)?\(\s*'([A-Z][A-Z0-9.]+)'/g)].map(([, id]) => id ?? ''));
+    const ids = cardSources.flatMap(text =>
+      [...text.matchAll(/\b(?:card|lookUp)(?:<[^(]*>)?\(\s*'([A-Z][A-Z0-9.]+)'/g)].map(([, id]) => id ?? ''),
+    );
     expect(ids.sort()).toEqual([...CARDS.keys()].sort());
   });
 
@@ -81,7 +94,9 @@ describe('ids', () => {
 describe.each(AGREED.map(agreed => [agreed.id, agreed] as const))('%s as agreed', (id, agreed) => {
   test('wrapper: arguments in order, the optional ones last, spill', () => {
     const text = byId.get(id);
-    expect(text?.parameters.map(p => ({ name: p.name, optional: p.optional === true }))).toEqual(agreed.args.map(({ name, optional }) => ({ name, optional })));
+    expect(text?.parameters.map(p => ({ name: p.name, optional: p.optional === true }))).toEqual(
+      agreed.args.map(({ name, optional }) => ({ name, optional })),
+    );
     expect(isMatrix(text?.result)).toBe(agreed.spills !== undefined);
     expect(text?.parameters.every(p => p.type === 'any' && p.repeating === undefined)).toBe(true);
     const flags = agreed.args.map(({ optional }) => optional);
@@ -91,14 +106,19 @@ describe.each(AGREED.map(agreed => [agreed.id, agreed] as const))('%s as agreed'
   test('card: topic, arguments, defaults, spill', () => {
     const card = CARDS.get(id) as Card;
     expect(card.topic).toBe(agreed.topic);
-    expect(card.params.map(({ name, optional }) => ({ name, optional }))).toEqual(agreed.args.map(({ name, optional }) => ({ name, optional })));
-    expect(card.params.filter(p => p.optional).map(p => [p.name, defaultOf(p)])).toEqual(agreed.args.filter(a => a.optional).map(a => [a.name, a.fallback]));
+    expect(card.params.map(({ name, optional }) => ({ name, optional }))).toEqual(
+      agreed.args.map(({ name, optional }) => ({ name, optional })),
+    );
+    expect(card.params.filter(p => p.optional).map(p => [p.name, defaultOf(p)])).toEqual(
+      agreed.args.filter(a => a.optional).map(a => [a.name, a.fallback]),
+    );
     expect(['number', 'text'].includes(card.result.shape) ? undefined : card.result.shape).toBe(agreed.spills);
   });
 
   test('wrapper and card: ranges are matrices, single values are not', () => {
     const card = CARDS.get(id) as Card;
-    const ranges = (list: readonly { readonly name: string }[], isRange: (i: number) => boolean): string[] => list.filter((_, i) => isRange(i)).map(({ name }) => name);
+    const ranges = (list: readonly { readonly name: string }[], isRange: (i: number) => boolean): string[] =>
+      list.filter((_, i) => isRange(i)).map(({ name }) => name);
     const parameters = byId.get(id)?.parameters ?? [];
     expect(ranges(parameters, i => isMatrix(parameters[i]))).toEqual(ranges(card.params, i => card.params[i]?.kind.shape !== 'one'));
   });
@@ -115,7 +135,12 @@ function defaultOf({ blank }: Param): string | undefined {
 
 /** Units of the numbers that come out; a table has a header with its own. */
 function unitsOf({ result }: Card): string[] {
-  const units = result.shape === 'number' || result.shape === 'column' ? [result.unit] : result.shape === 'row' ? result.columns.map(({ unit }) => unit) : [];
+  const units =
+    result.shape === 'number' || result.shape === 'column'
+      ? [result.unit]
+      : result.shape === 'row'
+        ? result.columns.map(({ unit }) => unit)
+        : [];
   return [...new Set(units)].filter(unit => unit !== '');
 }
 
@@ -143,23 +168,32 @@ describe.each(told.map(text => [text.id, text] as const))('%s in words', (id, te
       if (optional !== true) return expect(description, name).not.toContain('if omitted');
       if (fallback === undefined) return expect(description, name).toContain('if omitted');
       const other = agreed.some(a => a.name === fallback);
-      expect(description.endsWith(other ? `the same as ${fallback} if omitted` : `${fallback} if omitted`) || description.endsWith(`"${fallback}" if omitted`), `${name}: ${description}`).toBe(true);
+      expect(
+        description.endsWith(other ? `the same as ${fallback} if omitted` : `${fallback} if omitted`) ||
+          description.endsWith(`"${fallback}" if omitted`),
+        `${name}: ${description}`,
+      ).toBe(true);
     });
   });
 
   test('a text says what a blank of a required argument means', () => {
     text.parameters.forEach(({ name, description }, i) => {
       const { blank } = (CARDS.get(id) as Card).params[i] as Param;
-      expect(description.includes('a blank is 0'), `${name}: ${description}`).toBe(blank === 'zero' && !NO_ZERO.includes(`${id} ${name}`) && CARDS.get(id)?.params[i]?.optional === false);
+      expect(description.includes('a blank is 0'), `${name}: ${description}`).toBe(
+        blank === 'zero' && !NO_ZERO.includes(`${id} ${name}`) && CARDS.get(id)?.params[i]?.optional === false,
+      );
       if (blank === 'explicit') expect(description, name).toMatch(/"0°"/);
     });
   });
 
   test('the first sentence names the unit of the result', () => {
     const units = unitsOf(CARDS.get(id) as Card);
-    const named = Object.keys(UNIT_WORDS).filter(unit => ` ${firstSentence(text.description)} `.match(new RegExp(`[\\s(±]${UNIT_WORDS[unit]}[\\s,:;.)]`)) !== null);
+    const named = Object.keys(UNIT_WORDS).filter(
+      unit => ` ${firstSentence(text.description)} `.match(new RegExp(`[\\s(±]${UNIT_WORDS[unit]}[\\s,:;.)]`)) !== null,
+    );
     expect(missing(units, named), firstSentence(text.description)).toEqual([]);
-    if (['number', 'row', 'column'].includes((CARDS.get(id) as Card).result.shape)) expect(missing(named, units), firstSentence(text.description)).toEqual([]);
+    if (['number', 'row', 'column'].includes((CARDS.get(id) as Card).result.shape))
+      expect(missing(named, units), firstSentence(text.description)).toEqual([]);
   });
 });
 

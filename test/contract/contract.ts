@@ -2,11 +2,11 @@
 
 /** `[name=default]` is optional; a spilled result says how: row, column, table. */
 export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  'Units': {
+  Units: {
     'LENGTH.MM': 'length',
     'ANGLE.DEG': 'angle',
-    'DUAL': 'length, [mm_places=2], [in_places=3]',
-    'LIMITS': 'text -> row',
+    DUAL: 'length, [mm_places=2], [in_places=3]',
+    LIMITS: 'text -> row',
     'UNIT.CHECK': 'length, kind',
   },
   'Screws and standard data': {
@@ -20,7 +20,7 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'SCREW.LENGTH.TOL': 'size, length, [end=cone] -> row',
     'SCREW.CARD': 'size, head -> table',
     'HOLE.CLEARANCE': 'size, [fit=medium], [limit=nominal]',
-    'MATERIAL': 'material, quantity',
+    MATERIAL: 'material, quantity',
     'MATERIAL.TABLE': '[material] -> table',
   },
   'Holes and core pins': {
@@ -38,7 +38,7 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'PIN.RATIO': 'length, diameter',
     'PIN.DEFLECTION': 'length, diameter, pressure_difference, [modulus=210000]',
   },
-  'Draft': {
+  Draft: {
     'DRAFT.OFFSET': 'height, draft',
     'DRAFT.ANGLE': 'offset, height',
     'DRAFT.HEIGHT': 'offset, draft',
@@ -71,10 +71,10 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'RECESS.TOOL': 'recess_diameter, tool_diameter, [margin=0.5]',
   },
   'Grip, engagement, screw length': {
-    'GRIP': 'layers',
+    GRIP: 'layers',
     'GRIP.LIMITS': 'layers, tolerances -> row',
-    'PENETRATION': 'length, grip',
-    'ENGAGEMENT': 'length, grip, [relief=0], [point=0]',
+    PENETRATION: 'length, grip',
+    ENGAGEMENT: 'length, grip, [relief=0], [point=0]',
     'ENGAGEMENT.LIMITS': 'length, length_tol, layers, tolerances, [relief=0], [relief_tol=0], [point=0] -> row',
     'ENGAGEMENT.RATIO': 'engagement, size',
     'SCREW.BOTTOM': 'hole_depth, depth_tol, length, length_tol, layers, tolerances',
@@ -83,14 +83,14 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'SCREW.LENGTH.COMMON': 'size, grips, grip_tolerances, hole_depths, ratio, bottom_gap, [relief=0], [end=cone] -> table',
   },
   'Strength (estimates)': {
-    'PULLOUT': 'size, engagement, yield_stress, [safety=1]',
+    PULLOUT: 'size, engagement, yield_stress, [safety=1]',
     'PULLOUT.BOSS': 'od, size, yield_stress, [safety=1]',
     'PULLOUT.SEAT': 'head_diameter, seat, yield_stress, [safety=1]',
     'TORQUE.STRIP': 'pullout, size, friction',
     'TORQUE.SET': 'drive, strip, [share=0.5]',
     'TORQUE.WINDOW': 'drive, strip, [ratio=3] -> table',
     'TORQUE.CLAMP': 'force, size, thread_friction, head_friction, head_diameter, hole, [flank=30]',
-    'BEARING': 'force, head_diameter, hole',
+    BEARING: 'force, head_diameter, hole',
     'HOOP.STRESS': 'interference, pin, od, modulus, poisson',
     'HOOP.LIMIT': 'stress, pin, od, modulus, poisson',
     'HOOP.PUSH': 'interference, pin, od, length, modulus, poisson, friction',
@@ -119,7 +119,7 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'COOLING.TIME': 'thickness, diffusivity, melt, mould, eject, [criterion=centre]',
     'CAVITY.SIZE': 'part, shrinkage',
   },
-  'Tolerances': {
+  Tolerances: {
     'TOL.IT': 'size, grade',
     'TOL.GENERAL': 'size, tolerance_class',
     'TOL.MOULDED': 'size, group, [tooling=across]',
@@ -142,10 +142,10 @@ export const CONTRACT: Readonly<Record<string, Readonly<Record<string, string>>>
     'VARIANT.GRID': 'list1, [list2], [list3], [list4], [list5], [list6], [list7], [list8] -> table',
     'VARIANT.RANK': 'table, directions, weights, [states] -> column',
     'VARIANT.FRONT': 'table, directions -> column',
-    'REASON': 'name, [arg1], [arg2], [arg3], [arg4], [arg5], [arg6], [arg7], [arg8], [arg9]',
-    'ABOUT': 'name, [item]',
-    'WORKING': 'name, [arg1], [arg2], [arg3], [arg4], [arg5], [arg6], [arg7], [arg8], [arg9]',
-    'VERSION': '[after]',
+    REASON: 'name, [arg1], [arg2], [arg3], [arg4], [arg5], [arg6], [arg7], [arg8], [arg9]',
+    ABOUT: 'name, [item]',
+    WORKING: 'name, [arg1], [arg2], [arg3], [arg4], [arg5], [arg6], [arg7], [arg8], [arg9]',
+    VERSION: '[after]',
   },
   'The joint as one table': {
     'JOINT.TABLE': 'inputs, [outputs] -> table',

@@ -24,6 +24,9 @@ test('the lock file names no registry', () => {
 });
 
 test('what we ask for ourselves is one version each, and the one that is locked', () => {
-  const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as Readonly<Record<'dependencies' | 'devDependencies', Readonly<Record<string, string>>>>;
-  for (const [name, version] of Object.entries({ ...dependencies, ...devDependencies })) expect(packages[`node_modules/${name}`]?.version, name).toBe(version);
+  const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as Readonly<
+    Record<'dependencies' | 'devDependencies', Readonly<Record<string, string>>>
+  >;
+  for (const [name, version] of Object.entries({ ...dependencies, ...devDependencies }))
+    expect(packages[`node_modules/${name}`]?.version, name).toBe(version);
 });

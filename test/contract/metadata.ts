@@ -30,5 +30,9 @@ export interface FunctionText {
 const generated = await generateCustomFunctionsMetadata(WRAPPER_FILES, false);
 
 export const ERRORS: readonly string[] = generated.errors;
-export const ASSOCIATED: readonly { readonly id: string; readonly functionName: string; readonly sourceFileName: string }[] = generated.associate;
-export const METADATA = completed(JSON.parse(generated.metadataJson || '{"functions":[]}') as object) as { readonly functions: readonly FunctionText[]; readonly enums?: readonly unknown[] };
+export const ASSOCIATED: readonly { readonly id: string; readonly functionName: string; readonly sourceFileName: string }[] =
+  generated.associate;
+export const METADATA = completed(JSON.parse(generated.metadataJson || '{"functions":[]}') as object) as {
+  readonly functions: readonly FunctionText[];
+  readonly enums?: readonly unknown[];
+};

@@ -16,7 +16,15 @@ const now: Readonly<Record<string, Words>> = {
   functions: Object.fromEntries(
     [...CARDS.values()].map(({ id, params, result, kind, sources, example, notLive, caution }) => [
       id,
-      { symbols: params.map(({ symbol }) => symbol ?? '–').join(', '), result: JSON.stringify(result), example: JSON.stringify(example.args), kind, sources: sources.map(({ title, held }) => `${title} | ${held}`), ...(notLive === undefined ? {} : { notLive }), ...(caution === undefined ? {} : { caution }) },
+      {
+        symbols: params.map(({ symbol }) => symbol ?? '–').join(', '),
+        result: JSON.stringify(result),
+        example: JSON.stringify(example.args),
+        kind,
+        sources: sources.map(({ title, held }) => `${title} | ${held}`),
+        ...(notLive === undefined ? {} : { notLive }),
+        ...(caution === undefined ? {} : { caution }),
+      },
     ]),
   ),
   inputs: Object.fromEntries([...INPUTS].map(([name, { meaning, defaultWords }]) => [name, `${defaultWords} | ${meaning}`])),

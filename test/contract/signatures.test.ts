@@ -12,24 +12,31 @@ describe('released signatures', () => {
   test('still hold', () => expect(broken(RELEASED, current)).toEqual([]));
 
   test('are all in the list', () => {
-    if (process.env['UPDATE_SIGNATURES'] === '1' && broken(RELEASED, current).length === 0) return writeFileSync(FILE, `${JSON.stringify(current, null, 2)}\n`);
+    if (process.env['UPDATE_SIGNATURES'] === '1' && broken(RELEASED, current).length === 0)
+      return writeFileSync(FILE, `${JSON.stringify(current, null, 2)}\n`);
     expect(RELEASED, 'add what is new: UPDATE_SIGNATURES=1 npx vitest run test/contract/signatures.test.ts').toEqual(current);
   });
 });
 
 describe('a change that would break a workbook is found', () => {
-  const BOSS = { 'BOSS.OD': 'hole, wall, [distance]', 'LIMITS': 'text -> range', 'GRIP': 'layers…' };
+  const BOSS = { 'BOSS.OD': 'hole, wall, [distance]', LIMITS: 'text -> range', GRIP: 'layers…' };
   test.each<[Signatures, string[]]>([
     [BOSS, []],
     [{ ...BOSS, 'BOSS.OD': 'hole, wall, [distance], [draft]', 'BOSS.NEW': 'wall' }, []],
     [{ ...BOSS, 'BOSS.OD': 'hole, [wall], [distance]' }, []],
-    [{ 'LIMITS': 'text -> range', 'GRIP': 'layers…' }, ['BOSS.OD is gone; workbooks call it, so it must stay']],
+    [{ LIMITS: 'text -> range', GRIP: 'layers…' }, ['BOSS.OD is gone; workbooks call it, so it must stay']],
     [{ ...BOSS, 'BOSS.OD': 'hole, wall' }, ['BOSS.OD has lost its argument distance']],
-    [{ ...BOSS, 'BOSS.OD': 'wall, hole, [distance]' }, ['BOSS.OD: argument 1 was hole and is wall; arguments keep their place', 'BOSS.OD: argument 2 was wall and is hole; arguments keep their place']],
+    [
+      { ...BOSS, 'BOSS.OD': 'wall, hole, [distance]' },
+      [
+        'BOSS.OD: argument 1 was hole and is wall; arguments keep their place',
+        'BOSS.OD: argument 2 was wall and is hole; arguments keep their place',
+      ],
+    ],
     [{ ...BOSS, 'BOSS.OD': 'hole, wall, distance' }, ['BOSS.OD: distance was optional']],
     [{ ...BOSS, 'BOSS.OD': 'hole, wall, [distance], draft' }, ['BOSS.OD: draft is new, so it must be optional']],
-    [{ ...BOSS, 'GRIP': 'layers' }, ['GRIP: argument 1 was layers… and is layers; arguments keep their place']],
-    [{ ...BOSS, 'LIMITS': 'text' }, ['LIMITS: its result spilled']],
-    [{ ...BOSS, 'GRIP': 'layers… -> range' }, ['GRIP: its result was one value']],
+    [{ ...BOSS, GRIP: 'layers' }, ['GRIP: argument 1 was layers… and is layers; arguments keep their place']],
+    [{ ...BOSS, LIMITS: 'text' }, ['LIMITS: its result spilled']],
+    [{ ...BOSS, GRIP: 'layers… -> range' }, ['GRIP: its result was one value']],
   ])('%j', (now, faults) => expect(broken(BOSS, now)).toEqual(faults));
 });

@@ -76,7 +76,10 @@ describe('board on the sleeve', () => {
   });
   test('identity: a ring of (D − hole)/2 less the play and twice the shift that the play already counts', () => {
     const [od, hole, sleeve, shift] = [9, 6.4, 5.7, 0.1];
-    expect(number('BOARD.HOLD', od, hole, sleeve, shift)).toBeCloseTo((od - hole) / 2 - number('BOARD.SLEEVE', hole, sleeve, shift) - 2 * shift, 12);
+    expect(number('BOARD.HOLD', od, hole, sleeve, shift)).toBeCloseTo(
+      (od - hole) / 2 - number('BOARD.SLEEVE', hole, sleeve, shift) - 2 * shift,
+      12,
+    );
   });
   test('a wider board hole costs the ring twice: it is smaller, and the board moves further', () => {
     expect(number('BOARD.HOLD', 8, 6, 5.6) - number('BOARD.HOLD', 8, 6.2, 5.6)).toBeCloseTo(0.2, 12);

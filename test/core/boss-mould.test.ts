@@ -83,12 +83,27 @@ describe('mass of a boss', () => {
   test(`identity: two halves weigh what the whole does (seed ${SEED})`, () => {
     const side = fc.double({ min: 0, max: 2, noNaN: true });
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 10, noNaN: true }), fc.double({ min: 1.5, max: 3, noNaN: true }), fc.double({ min: 2, max: 15, noNaN: true }), side, side, (od, hole, height, outside, inside) => {
-        const half = height / 2;
-        const mass = (at: number, h: number): number =>
-          number('BOSS.MASS', od + 2 * at * Math.tan((outside * Math.PI) / 180), hole - 2 * at * Math.tan((inside * Math.PI) / 180), h, 1, `${outside.toFixed(12)}°`, `${inside.toFixed(12)}°`);
-        expect(mass(0, half) + mass(half, half)).toBeCloseTo(mass(0, height), 9);
-      }),
+      fc.property(
+        fc.double({ min: 5, max: 10, noNaN: true }),
+        fc.double({ min: 1.5, max: 3, noNaN: true }),
+        fc.double({ min: 2, max: 15, noNaN: true }),
+        side,
+        side,
+        (od, hole, height, outside, inside) => {
+          const half = height / 2;
+          const mass = (at: number, h: number): number =>
+            number(
+              'BOSS.MASS',
+              od + 2 * at * Math.tan((outside * Math.PI) / 180),
+              hole - 2 * at * Math.tan((inside * Math.PI) / 180),
+              h,
+              1,
+              `${outside.toFixed(12)}°`,
+              `${inside.toFixed(12)}°`,
+            );
+          expect(mass(0, half) + mass(half, half)).toBeCloseTo(mass(0, height), 9);
+        },
+      ),
       { seed: SEED },
     );
   });
@@ -103,7 +118,9 @@ describe('mass of a boss', () => {
     ['closes at 2.08', 30, 2.1, 2],
     ['breaks out at 3.12', -30, 3.2, 3],
   ])('a hole of 2.4 in a boss of 6 %s with %f° a side: deeper is refused', (_, draft, tooDeep, fits) => {
-    expect(refusal('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, tooDeep)).toContain('must be no deeper than where the drafted hole closes or breaks out');
+    expect(refusal('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, tooDeep)).toContain(
+      'must be no deeper than where the drafted hole closes or breaks out',
+    );
     expect(number('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, fits)).toBeGreaterThan(0);
   });
   test('a hole that closes exactly at its bottom is one still, and so is one just above that', () => {
@@ -152,9 +169,12 @@ describe('countersink', () => {
     ['ST3.9', 8.1, 4.2, '2.3'],
     ['ST4.2', 8.7, 4.5, '2.5'],
     ['ST4.8', 10.1, 5.1, '3.0'],
-  ])('DIN 74-1 form C (withdrawn, read in 1 secondary copy), %s, 80°: %f on %f is about %s deep, to the decimal that is printed', (_, sharp, hole, depth) => {
-    expectText(number('RECESS.CONE', sharp, hole, 80), depth);
-  });
+  ])(
+    'DIN 74-1 form C (withdrawn, read in 1 secondary copy), %s, 80°: %f on %f is about %s deep, to the decimal that is printed',
+    (_, sharp, hole, depth) => {
+      expectText(number('RECESS.CONE', sharp, hole, 80), depth);
+    },
+  );
   test.each([
     ['ISO 7046-1 M3, theoretical 6.3 (read under ISO 7047), 90°', 'M3 countersunk', 3.4, (6.3 - 3.4) / 2],
     ['ISO 10642 M3, theoretical 6.72 (read in 3 secondary copies), 90°', 'M3 ISO 10642', 3.4, (6.72 - 3.4) / 2],
@@ -169,11 +189,15 @@ describe('countersink', () => {
     expect(number('RECESS.CONE', 'M3 countersunk', 3.4, 100)).toBeCloseTo(2.9 / 2 / Math.tan((50 * Math.PI) / 180), 12);
   });
   test.each([undefined, null, '', 0])('a number needs its angle; %j is none', angle => {
-    expect(refusal('RECESS.CONE', 6.3, 3.4, angle)).toBe('#VALUE! angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 80°');
+    expect(refusal('RECESS.CONE', 6.3, 3.4, angle)).toBe(
+      '#VALUE! angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 80°',
+    );
   });
   test('DIN 7982 heads are 80°; their diameters are not held, which is said', () => {
-    for (const head of ['ST2.9 DIN 7982', 'ST2.9 DIN7982']) expect(refusal('RECESS.CONE', head, 3.1)).toMatch(/^#N\/A sharp_diameter .*give the sharp diameter in mm and the angle, 80$/);
-    for (const other of ['DIN 79821', 'x DIN 7982']) expect(refusal('RECESS.CONE', `ST2.9 ${other}`, 3.1)).toContain(`"${other}" is not a head for ST2.9`);
+    for (const head of ['ST2.9 DIN 7982', 'ST2.9 DIN7982'])
+      expect(refusal('RECESS.CONE', head, 3.1)).toMatch(/^#N\/A sharp_diameter .*give the sharp diameter in mm and the angle, 80$/);
+    for (const other of ['DIN 79821', 'x DIN 7982'])
+      expect(refusal('RECESS.CONE', `ST2.9 ${other}`, 3.1)).toContain(`"${other}" is not a head for ST2.9`);
   });
   test('a screw without its head, and a text that is no screw, are refused as what they are', () => {
     expect(refusal('RECESS.CONE', 'M3', 3.4)).toContain('say the head too');

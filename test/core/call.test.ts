@@ -10,7 +10,12 @@ import { number, refusal, value } from '../kit/ask';
 describe('what a formula gives back', () => {
   const NUMBER = { shape: 'number', name: 'result', unit: 'mm' } as const;
   const of = (formula: (given: unknown) => unknown, result: Card['result'] = NUMBER): Card =>
-    card('TEST', 'Units', [param('anything', ANYTHING)], formula, { result, kind: 'common practice', sources: COMMON_PRACTICE, example: { args: [1], result: 1 } });
+    card('TEST', 'Units', [param('anything', ANYTHING)], formula, {
+      result,
+      kind: 'common practice',
+      sources: COMMON_PRACTICE,
+      example: { args: [1], result: 1 },
+    });
   const giving = (result: unknown, shape?: Card['result']): Card => of(() => result, shape);
 
   test('a number, a text, a truth', () => {
@@ -26,30 +31,78 @@ describe('what a formula gives back', () => {
 
   test('no number is refused, and the refusal is about no argument', () => {
     for (const result of [NaN, Infinity, -Infinity]) {
-      expect(Object.entries(callCard(giving(result), [1]))).toEqual([['ok', false], ['code', '#VALUE!'], ['message', 'no finite result for these inputs']]);
+      expect(Object.entries(callCard(giving(result), [1]))).toEqual([
+        ['ok', false],
+        ['code', '#VALUE!'],
+        ['message', 'no finite result for these inputs'],
+      ]);
     }
   });
 
   test('a table of exactly the most cells is given, one row more is refused with its size', () => {
     const rows = (count: number): number[][] => Array.from({ length: count }, () => [1, 2]);
     expect(callCard(giving(rows(MOST_CELLS / 2), { shape: 'table', columns: [] }), [1]).ok).toBe(true);
-    expect(callCard(giving(rows(MOST_CELLS / 2), { shape: 'table', columns: [{ name: 'a', unit: 'mm' }, { name: 'b', unit: '' }] }), [1])).toMatchObject({
+    expect(
+      callCard(
+        giving(rows(MOST_CELLS / 2), {
+          shape: 'table',
+          columns: [
+            { name: 'a', unit: 'mm' },
+            { name: 'b', unit: '' },
+          ],
+        }),
+        [1],
+      ),
+    ).toMatchObject({
       code: '#VALUE!',
       message: 'the result has 20002 cells; at most 20000 are given',
     });
   });
 
   test('a table has a header row with units, a row has none', () => {
-    const columns = [{ name: 'a', unit: 'mm' }, { name: 'b', unit: '' }];
-    expect(callCard(giving([[1, 2]], { shape: 'table', columns }), [1])).toEqual({ ok: true, value: [['a (mm)', 'b'], [1, 2]] });
+    const columns = [
+      { name: 'a', unit: 'mm' },
+      { name: 'b', unit: '' },
+    ];
+    expect(callCard(giving([[1, 2]], { shape: 'table', columns }), [1])).toEqual({
+      ok: true,
+      value: [
+        ['a (mm)', 'b'],
+        [1, 2],
+      ],
+    });
     expect(callCard(giving([1, 2], { shape: 'row', columns }), [1])).toEqual({ ok: true, value: [[1, 2]] });
   });
 
   test('a fault of the program is no refusal', () => {
-    expect(() => callCard(of(() => ({ not: 'a cell' })), [1])).toThrow(TypeError);
-    expect(() => callCard(of(() => undefined), [1])).toThrow(TypeError);
-    expect(() => callCard(of(() => { throw new RangeError('slip'); }), [1])).toThrow(RangeError);
-    expect(callCard(of(() => { throw new Refused('#N/A', 'not held', 'size'); }), [1])).toEqual({ ok: false, code: '#N/A', message: 'not held', argument: 'size' });
+    expect(() =>
+      callCard(
+        of(() => ({ not: 'a cell' })),
+        [1],
+      ),
+    ).toThrow(TypeError);
+    expect(() =>
+      callCard(
+        of(() => undefined),
+        [1],
+      ),
+    ).toThrow(TypeError);
+    expect(() =>
+      callCard(
+        of(() => {
+          throw new RangeError('slip');
+        }),
+        [1],
+      ),
+    ).toThrow(RangeError);
+    expect(
+      callCard(
+        of(() => {
+          throw new Refused('#N/A', 'not held', 'size');
+        }),
+        [1],
+      ),
+    ).toEqual({ ok: false, code: '#N/A', message: 'not held', argument: 'size' });
   });
 });
 
@@ -71,7 +124,9 @@ describe('ranges that belong together', () => {
   });
 
   test('unequal counts are refused with both', () => {
-    expect(refusal(...LIMITS, layers, [[0.1], [0.1], [0.1]])).toBe('#VALUE! layers has 2 rows and tolerances has 3; give equal counts, or one value for all');
+    expect(refusal(...LIMITS, layers, [[0.1], [0.1], [0.1]])).toBe(
+      '#VALUE! layers has 2 rows and tolerances has 3; give equal counts, or one value for all',
+    );
   });
 
   test('a range of blanks is none, and blanks beside values are told by their row', () => {
@@ -80,7 +135,16 @@ describe('ranges that belong together', () => {
     expect(refusal(...LIMITS, [], 0.1)).toMatch(/^#VALUE! layers is blank/);
     expect(refusal(...LIMITS, layers, [[''], ['']])).toMatch(/^#VALUE! tolerances row 1 is blank/);
     expect(refusal(...LIMITS, layers, [[0], [0]])).toMatch(/^#VALUE! tolerances row 1 is 0 or blank; write "0 mm" for a true zero/);
-    expect(refusal(...LIMITS, [[2.5, 1], [1.6, 1]], 0.1)).toBe('#VALUE! layers: give one row or one column');
+    expect(
+      refusal(
+        ...LIMITS,
+        [
+          [2.5, 1],
+          [1.6, 1],
+        ],
+        0.1,
+      ),
+    ).toBe('#VALUE! layers: give one row or one column');
   });
 
   test('exactly the most cells', () => {
@@ -117,7 +181,9 @@ describe('a published table', () => {
   };
 
   test('in core units', () => {
-    expect([valueOf(TABLE, 'B', 'wide'), valueOf(TABLE, 'C', 'deep'), valueOf(TABLE, 'A', 'rough'), valueOf(TABLE, 'A', 'count')]).toEqual([12.7, 8, 0.003, 4]);
+    expect([valueOf(TABLE, 'B', 'wide'), valueOf(TABLE, 'C', 'deep'), valueOf(TABLE, 'A', 'rough'), valueOf(TABLE, 'A', 'count')]).toEqual([
+      12.7, 8, 0.003, 4,
+    ]);
   });
 
   test('a gap, no such row and no such column are nothing, or refused with what there is', () => {
@@ -146,7 +212,9 @@ describe('a published table', () => {
   test('a sum of readings: as they stand, times a factor, a number over one', () => {
     const reading = (row: string, key: string) => ({ table: TABLE, row, key });
     expect(worthOf([])).toBe(0);
-    expect(worthOf([reading('C', 'deep'), { ...reading('A', 'deep'), times: 3 }, { ...reading('A', 'count'), over: 25.4 }])).toBe(8 + 6 + 6.35);
+    expect(worthOf([reading('C', 'deep'), { ...reading('A', 'deep'), times: 3 }, { ...reading('A', 'count'), over: 25.4 }])).toBe(
+      8 + 6 + 6.35,
+    );
   });
 
   test('a look-up that finds nothing is about its first argument', () => {

@@ -72,7 +72,12 @@ describe('CHECK.WORST', () => {
     [['pass', 'passed'], 'not checked'],
     [['pass', ERROR], 'not checked'],
   ])('%j: %s', (states, worst) => {
-    expect(value('CHECK.WORST', states.map(state => [state]))).toBe(worst);
+    expect(
+      value(
+        'CHECK.WORST',
+        states.map(state => [state]),
+      ),
+    ).toBe(worst);
     expect(value('CHECK.WORST', [states])).toBe(worst);
   });
 

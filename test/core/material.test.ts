@@ -28,24 +28,65 @@ describe('an own card', () => {
   });
 
   test('a part that begins with no quantity is refused with its words alone', () => {
-    expect(refusal('MATERIAL', 'strength 40 MPa;  colour red ', 'strength')).toMatch(/^#VALUE! .*"colour red" does not begin with one of density, shrinkage/);
+    expect(refusal('MATERIAL', 'strength 40 MPa;  colour red ', 'strength')).toMatch(
+      /^#VALUE! .*"colour red" does not begin with one of density, shrinkage/,
+    );
   });
 
   test('as cells: blank rows and blank values are left out', () => {
-    const rows = [[' Strength ', '6.5 ksi'], [null, null], ['modulus', null], [null, 3], ['melt', 240]];
+    const rows = [
+      [' Strength ', '6.5 ksi'],
+      [null, null],
+      ['modulus', null],
+      [null, 3],
+      ['melt', 240],
+    ];
     expect(value('MATERIAL', rows, 'strength')).toBeCloseTo(44.82, 2);
     expect(value('MATERIAL', rows, 'melt')).toBe(240);
     expect(refusal('MATERIAL', rows, 'modulus')).toMatch(/^#N\/A .*modulus is not held for own card/);
   });
 
   test('an error in it says its row; an unknown quantity its name', () => {
-    expect(refusal('MATERIAL', [['strength', 40], ['modulus', { cellError: '#DIV/0!' }]], 'strength')).toMatch(/^#DIV\/0! .*row 2 is #DIV\/0!/);
-    expect(refusal('MATERIAL', [['strength', 40], ['colour', 1]], 'strength')).toMatch(/"colour" is not a quantity of a material card; say density, /);
-    expect(refusal('MATERIAL', [['strength', 40], ['toString', 1]], 'strength')).toMatch(/"toString" is not a quantity/);
+    expect(
+      refusal(
+        'MATERIAL',
+        [
+          ['strength', 40],
+          ['modulus', { cellError: '#DIV/0!' }],
+        ],
+        'strength',
+      ),
+    ).toMatch(/^#DIV\/0! .*row 2 is #DIV\/0!/);
+    expect(
+      refusal(
+        'MATERIAL',
+        [
+          ['strength', 40],
+          ['colour', 1],
+        ],
+        'strength',
+      ),
+    ).toMatch(/"colour" is not a quantity of a material card; say density, /);
+    expect(
+      refusal(
+        'MATERIAL',
+        [
+          ['strength', 40],
+          ['toString', 1],
+        ],
+        'strength',
+      ),
+    ).toMatch(/"toString" is not a quantity/);
   });
 
   test('its table has value and unit, and says that it is the own card', () => {
-    expect(cells([['Strength', '40 MPa'], ['od ratio', 2.2], ['melt', 240]])).toEqual([
+    expect(
+      cells([
+        ['Strength', '40 MPa'],
+        ['od ratio', 2.2],
+        ['melt', 240],
+      ]),
+    ).toEqual([
       ['quantity', 'typical', 'low', 'high', 'unit', 'yield or break', 'how held'],
       ['strength', 40, '–', '–', 'MPa', '–', 'own card'],
       ['od ratio', 2.2, '–', '–', '–', '–', 'own card'],

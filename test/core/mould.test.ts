@@ -9,7 +9,8 @@ import { SEED } from '../kit/seed';
 const test = refereed('core/mould.test.ts');
 
 const seeded = { seed: SEED };
-const table = (id: string, ...args: unknown[]): Map<unknown, unknown> => new Map((value(id, ...args) as [unknown, unknown][]).map(([name, cell]) => [name, cell]));
+const table = (id: string, ...args: unknown[]): Map<unknown, unknown> =>
+  new Map((value(id, ...args) as [unknown, unknown][]).map(([name, cell]) => [name, cell]));
 const size = fc.integer({ min: 50, max: 5000 }).map(n => n / 100);
 
 describe('published', () => {
@@ -114,7 +115,9 @@ describe('lip and rim by hand', () => {
   });
 
   test('rim: the two stacks need not have as many layers, but each as many tolerances', () => {
-    expect(refusal('RIM.GAP.LIMITS', [[13], [12]], [[0.1], [0.1], [0.1]], 24.5, 0.1)).toMatch(/boss_layers has 2 rows and boss_tolerances has 3/);
+    expect(refusal('RIM.GAP.LIMITS', [[13], [12]], [[0.1], [0.1], [0.1]], 24.5, 0.1)).toMatch(
+      /boss_layers has 2 rows and boss_tolerances has 3/,
+    );
     expect(refusal('RIM.GAP.LIMITS', [[13], [0], [12]], 0.1, 24.5, 0.1)).toMatch(/^#VALUE! boss_layers row 2 is 0 or blank/);
   });
 
@@ -195,7 +198,10 @@ describe('cooling time', () => {
   });
 
   test('it goes with the square of the thickness: 2 → 3 mm is 2.25 times (read in several secondary copies)', () => {
-    expect((value('COOLING.TIME', 3, 'ABS', 240, 60, 90) as number) / (value('COOLING.TIME', 2, 'ABS', 240, 60, 90) as number)).toBeCloseTo(2.25, 12);
+    expect((value('COOLING.TIME', 3, 'ABS', 240, 60, 90) as number) / (value('COOLING.TIME', 2, 'ABS', 240, 60, 90) as number)).toBeCloseTo(
+      2.25,
+      12,
+    );
   });
 
   test('the centre takes longer than the mean, a hotter mould longer than a colder one', () => {

@@ -20,20 +20,58 @@ const ORACLES: readonly Oracle[] = [
   {
     quantity: Q.LENGTH,
     core: 'mm',
-    spellings: { mm: 'mm', MM: 'mm', cm: 'cm', m: 'm', 'µm': 'um', 'μm': 'um', um: 'um', in: 'in', In: 'in', IN: 'in', inch: 'in', inches: 'in', '"': 'in', '″': 'in', '”': 'in', mil: 'mil', thou: 'mil' },
+    spellings: {
+      mm: 'mm',
+      MM: 'mm',
+      cm: 'cm',
+      m: 'm',
+      µm: 'um',
+      μm: 'um',
+      um: 'um',
+      in: 'in',
+      In: 'in',
+      IN: 'in',
+      inch: 'in',
+      inches: 'in',
+      '"': 'in',
+      '″': 'in',
+      '”': 'in',
+      mil: 'mil',
+      thou: 'mil',
+    },
   },
-  { quantity: Q.ANGLE, core: 'deg', spellings: { deg: 'deg', '°': 'deg', 'º': 'deg', "'": 'arcmin', '′': 'arcmin', '’': 'arcmin', rad: 'rad' } },
+  {
+    quantity: Q.ANGLE,
+    core: 'deg',
+    spellings: { deg: 'deg', '°': 'deg', º: 'deg', "'": 'arcmin', '′': 'arcmin', '’': 'arcmin', rad: 'rad' },
+  },
   { quantity: Q.FORCE, core: 'N', spellings: { N: 'N', kN: 'kN', lbf: 'lbf' }, within: { lbf: 1e-7 } },
   {
     quantity: Q.TORQUE,
     core: 'N*m',
     spellings: {
-      'N·m': 'N*m', 'N.m': 'N*m', Nm: 'N*m', 'N·cm': 'N*cm', 'N.cm': 'N*cm', Ncm: 'N*cm', 'N·mm': 'N*mm', 'N.mm': 'N*mm', Nmm: 'N*mm',
-      'in·lbf': 'in*lbf', 'in.lbf': 'in*lbf', 'lbf·in': 'in*lbf', 'lbf.in': 'in*lbf',
+      'N·m': 'N*m',
+      'N.m': 'N*m',
+      Nm: 'N*m',
+      'N·cm': 'N*cm',
+      'N.cm': 'N*cm',
+      Ncm: 'N*cm',
+      'N·mm': 'N*mm',
+      'N.mm': 'N*mm',
+      Nmm: 'N*mm',
+      'in·lbf': 'in*lbf',
+      'in.lbf': 'in*lbf',
+      'lbf·in': 'in*lbf',
+      'lbf.in': 'in*lbf',
     },
     within: { 'in·lbf': 1e-7, 'in.lbf': 1e-7, 'lbf·in': 1e-7, 'lbf.in': 1e-7 },
   },
-  { quantity: Q.STRESS, core: 'MPa', spellings: { Pa: 'Pa', kPa: 'kPa', MPa: 'MPa', GPa: 'GPa', 'N/mm²': 'N/mm^2', 'N/mm2': 'N/mm^2', psi: 'psi', ksi: 'kpsi' }, within: { psi: 1e-6, ksi: 1e-6 } },
+  {
+    quantity: Q.STRESS,
+    core: 'MPa',
+    spellings: { Pa: 'Pa', kPa: 'kPa', MPa: 'MPa', GPa: 'GPa', 'N/mm²': 'N/mm^2', 'N/mm2': 'N/mm^2', psi: 'psi', ksi: 'kpsi' },
+    within: { psi: 1e-6, ksi: 1e-6 },
+  },
   { quantity: Q.SHARE, core: '1', spellings: { '%': '%' } },
   { quantity: Q.TEMPERATURE, core: 'degC', spellings: { '°C': 'degC', C: 'degC' } },
   { quantity: Q.TEMPERATURE_CHANGE, core: 'degK', spellings: { K: 'degK', '°C': 'degC', C: 'degC' } },
@@ -43,7 +81,9 @@ const ORACLES: readonly Oracle[] = [
 ];
 
 /** Numbers as people type them, none of them in scientific notation. */
-const typed = fc.tuple(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 9_999 })).map(([whole, part]) => `${whole}.${String(part).padStart(4, '0')}`);
+const typed = fc
+  .tuple(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 9_999 }))
+  .map(([whole, part]) => `${whole}.${String(part).padStart(4, '0')}`);
 
 describe('an outside library agrees on every unit', () => {
   test('no spelling is left out', () => {
@@ -57,7 +97,9 @@ describe('an outside library agrees on every unit', () => {
       fc.assert(
         fc.property(typed, fc.constantFrom('', ' ', '\u00a0', '\u202f'), (number, space) => {
           const expected = Qty(Number(number), theirs).to(core).scalar;
-          expect(Math.abs(readQuantity(`${number}${space}${unit}`, quantity) - expected)).toBeLessThanOrEqual((within?.[unit] ?? 1e-12) * expected);
+          expect(Math.abs(readQuantity(`${number}${space}${unit}`, quantity) - expected)).toBeLessThanOrEqual(
+            (within?.[unit] ?? 1e-12) * expected,
+          );
         }),
         { seed: SEED, numRuns: 50 },
       );
@@ -84,10 +126,32 @@ describe('one comma before exactly three digits: 1 or 1000?', () => {
 
   /** Wherever text becomes a number: units, tolerances, limits, names with a number behind them, cards, lists, joints. */
   const EVERYWHERE: readonly (readonly [id: string, ...args: unknown[]])[] = [
-    ['BOSS.OD', '1,000', 1.2], ['LENGTH.MM', '1,000 mm'], ['ANGLE.DEG', '1,000°'], ['LIMITS', '1,600 ±0.1'], ['LIMITS', '1.6 ±1,000'], ['LIMITS', '3 +1,000/-0'], ['LIMITS', '3 +0/-1,000 mm'], ['LIMITS', '3,400..3.600'], ['LIMITS', '1.6 ±1,000%'],
-    ['ENGAGEMENT.LIMITS', 13, '±1,000', [[2.5]], 0.1], ['ENGAGEMENT.LIMITS', 13, '+0/-1,000', [[2.5]], 0.1], ['ENGAGEMENT.LIMITS', 13, 0.5, [['2,500'], [1.6]], 0.1], ['GRIP', [['2,500'], [1.6]]], ['STACK.WORST', [['±1,000']]], ['STACK.NOMINAL', [[1]], [['1,000']]],
-    ['HOLE.PILOT', 'ST2.9', '75,000 %'], ['BOSS.OD', 'ST2.9 75,000 %', 1.2], ['PULLOUT', 'ST2.9', 6, '1,000 MPa'], ['PULLOUT', 'ST2.9', 6, [['strength', '1,000']]], ['MATERIAL', 'density 1,050 g/cm³', 'density'],
-    ['TOL.MOULDED', 10, [['1,000', 1, 2]]], ['STACK.PPM', 0, 1, '-1,000', 'none'], ['DUAL', 4.2, '1,000'], ['RECESS.TOOL', 8, '1,250 in hex'], ['JOINT.VALUE', [['wall']], [['2,500']], 'feature wall'], ['VARIANT.RANK', [[1]], 'max', '1,000'],
+    ['BOSS.OD', '1,000', 1.2],
+    ['LENGTH.MM', '1,000 mm'],
+    ['ANGLE.DEG', '1,000°'],
+    ['LIMITS', '1,600 ±0.1'],
+    ['LIMITS', '1.6 ±1,000'],
+    ['LIMITS', '3 +1,000/-0'],
+    ['LIMITS', '3 +0/-1,000 mm'],
+    ['LIMITS', '3,400..3.600'],
+    ['LIMITS', '1.6 ±1,000%'],
+    ['ENGAGEMENT.LIMITS', 13, '±1,000', [[2.5]], 0.1],
+    ['ENGAGEMENT.LIMITS', 13, '+0/-1,000', [[2.5]], 0.1],
+    ['ENGAGEMENT.LIMITS', 13, 0.5, [['2,500'], [1.6]], 0.1],
+    ['GRIP', [['2,500'], [1.6]]],
+    ['STACK.WORST', [['±1,000']]],
+    ['STACK.NOMINAL', [[1]], [['1,000']]],
+    ['HOLE.PILOT', 'ST2.9', '75,000 %'],
+    ['BOSS.OD', 'ST2.9 75,000 %', 1.2],
+    ['PULLOUT', 'ST2.9', 6, '1,000 MPa'],
+    ['PULLOUT', 'ST2.9', 6, [['strength', '1,000']]],
+    ['MATERIAL', 'density 1,050 g/cm³', 'density'],
+    ['TOL.MOULDED', 10, [['1,000', 1, 2]]],
+    ['STACK.PPM', 0, 1, '-1,000', 'none'],
+    ['DUAL', 4.2, '1,000'],
+    ['RECESS.TOOL', 8, '1,250 in hex'],
+    ['JOINT.VALUE', [['wall']], [['2,500']], 'feature wall'],
+    ['VARIANT.RANK', [[1]], 'max', '1,000'],
   ];
   test.each(EVERYWHERE.map(([id, ...args]) => ({ id, args })))('$id $args', ({ id, args }) => {
     const answer = call(id, args);
@@ -218,8 +282,16 @@ describe('every text of the contract', () => {
   });
 
   test.each<[string, Quantity, string]>([
-    ['1,600.5 mm', Q.LENGTH, 'not a length (one decimal separator, no thousands mark); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
-    ['1.2.3', Q.LENGTH, 'not a length (one decimal separator, no thousands mark); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
+    [
+      '1,600.5 mm',
+      Q.LENGTH,
+      'not a length (one decimal separator, no thousands mark); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil',
+    ],
+    [
+      '1.2.3',
+      Q.LENGTH,
+      'not a length (one decimal separator, no thousands mark); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil',
+    ],
     ['1 + 2 mm', Q.LENGTH, 'not a length (give every term its unit); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
     ['1 − 2', Q.LENGTH, 'not a length (give every term its unit); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
     ['1/0.5 in', Q.LENGTH, 'not a length (a fraction has whole numbers); give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil'],
@@ -267,7 +339,29 @@ function messageOf(text: string, quantity: Quantity): string {
 
 describe('time grows with the text alone', () => {
   const long = (piece: string): string => piece.repeat(Math.ceil(200_000 / piece.length));
-  test.each(['1 mm + ', '1', '1 ', ' ', '+', '-', '1/', '1 1/4 in + ', "1'", "1°1'", 'm', 'mm', '.', ',', '1,', 'e', '1e', '"', 'N.m ', '\u00a0', '1 mm - - '])('%j for 200,000 characters', piece => {
+  test.each([
+    '1 mm + ',
+    '1',
+    '1 ',
+    ' ',
+    '+',
+    '-',
+    '1/',
+    '1 1/4 in + ',
+    "1'",
+    "1°1'",
+    'm',
+    'mm',
+    '.',
+    ',',
+    '1,',
+    'e',
+    '1e',
+    '"',
+    'N.m ',
+    '\u00a0',
+    '1 mm - - ',
+  ])('%j for 200,000 characters', piece => {
     const text = long(piece);
     expect(text.length).toBeGreaterThanOrEqual(200_000);
     for (const quantity of [Q.LENGTH, Q.ANGLE]) expect(quietMs(() => void messageOf(text, quantity))).toBeLessThan(400);

@@ -57,15 +57,23 @@ describe('heads as people type them', () => {
   test('a head of another family is told from a word that is no head, and those of this one are offered', () => {
     const held = 'pan, slotted pan, fillister, round, countersunk, raised countersunk';
     expect(refusal('SCREW.HEAD.HEIGHT', '#4', 'cheese')).toBe(`#N/A head is "cheese": head "cheese" is not held for #4; held are ${held}`);
-    expect(refusal('SCREW.HEAD.HEIGHT', '#4', 'ISO 7045')).toBe(`#N/A head is "ISO 7045": head "ISO 7045" is not held for #4; held are ${held}`);
+    expect(refusal('SCREW.HEAD.HEIGHT', '#4', 'ISO 7045')).toBe(
+      `#N/A head is "ISO 7045": head "ISO 7045" is not held for #4; held are ${held}`,
+    );
     expect(refusal('SCREW.HEAD.HEIGHT', '#4', 'header')).toBe(`#VALUE! head is "header": "header" is not a head for #4; say ${held}`);
     expect(refusal('SCREW.HEAD.HEIGHT', '#4', 'head pan')).toMatch(/^#VALUE! .*"head pan" is not a head for #4/);
-    expect(refusal('SCREW.HEAD.HEIGHT', 'ST2.9', 'round')).toMatch(/held are pan, hexalobular pan, DIN 7981, countersunk, raised countersunk$/);
+    expect(refusal('SCREW.HEAD.HEIGHT', 'ST2.9', 'round')).toMatch(
+      /held are pan, hexalobular pan, DIN 7981, countersunk, raised countersunk$/,
+    );
   });
 
   test('a limit that the table has not, and those that it has', () => {
-    expect(refusal('SCREW.HEAD.DIAMETER', 'M3', 'pan', 'sharp')).toBe('#N/A size: ISO 7045 has no sharp head diameter here; held are max, min');
-    expect(refusal('SCREW.HEAD.HEIGHT', 'M3', 'raised countersunk', 'min')).toBe('#N/A size: ISO 7047 has no min head height here; held are max');
+    expect(refusal('SCREW.HEAD.DIAMETER', 'M3', 'pan', 'sharp')).toBe(
+      '#N/A size: ISO 7045 has no sharp head diameter here; held are max, min',
+    );
+    expect(refusal('SCREW.HEAD.HEIGHT', 'M3', 'raised countersunk', 'min')).toBe(
+      '#N/A size: ISO 7047 has no min head height here; held are max',
+    );
   });
 });
 
@@ -80,7 +88,9 @@ describe('raised countersunk heads (read in 1 secondary copy)', () => {
   });
 
   test('ISO 7051, ST3.5: the raised part is not held, so that there is no whole height', () => {
-    expect(refusal('SCREW.HEAD.HEIGHT', 'ST3.5', 'raised countersunk')).toBe('#N/A size: the raised part of the head is not held for ISO 7051; give the whole head height in mm');
+    expect(refusal('SCREW.HEAD.HEIGHT', 'ST3.5', 'raised countersunk')).toBe(
+      '#N/A size: the raised part of the head is not held for ISO 7051; give the whole head height in mm',
+    );
   });
 });
 
@@ -177,7 +187,9 @@ describe('clearance holes', () => {
 
   test('what no standard has', () => {
     expect(refusal('HOLE.CLEARANCE', 'M3', 'DIN 74-1', 'max')).toBe('#N/A size: DIN 74-1 has nominal holes only here');
-    expect(refusal('HOLE.CLEARANCE', 'ST2.9')).toBe('#N/A size: no standard clearance hole is held for ST2.9; say fit "DIN 74-1" for its form C through hole, or give the hole in mm');
+    expect(refusal('HOLE.CLEARANCE', 'ST2.9')).toBe(
+      '#N/A size: no standard clearance hole is held for ST2.9; say fit "DIN 74-1" for its form C through hole, or give the hole in mm',
+    );
   });
 });
 
@@ -198,13 +210,19 @@ describe('lengths against a joint', () => {
 
   test('the pick says which length would be the first to hold, or that none is long enough', () => {
     expect(value('SCREW.LENGTH.PICK', ...JOINT)).toBe(16);
-    expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 4.1, 0.26, 2, 6, 1)).toMatch(/no standard length of ST2.9 passes: 16 mm is the first with 2 d, and bottoms: needs 13\.96 mm, hole is 6 mm$/);
-    expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 60, 0.26, 2, 6, 1)).toMatch(/no standard length of ST2.9 passes: even 50 mm is below 2 d of engagement$/);
+    expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 4.1, 0.26, 2, 6, 1)).toMatch(
+      /no standard length of ST2.9 passes: 16 mm is the first with 2 d, and bottoms: needs 13\.96 mm, hole is 6 mm$/,
+    );
+    expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 60, 0.26, 2, 6, 1)).toMatch(
+      /no standard length of ST2.9 passes: even 50 mm is below 2 d of engagement$/,
+    );
   });
 
   test('in common: each joint counts with its own grip, tolerance and hole', () => {
-    const counts = (tolerances: unknown): unknown[] => rows('SCREW.LENGTH.COMMON', 'ST2.9', [[4.1], [4.1]], tolerances, [[14.75], [14.75]], 2, 1).slice(1);
-    const passes = (tolerance: number): boolean => table('ST2.9', 4.1, tolerance, 2, 14.75, 1).find(([length]) => length === 16)?.[4] === 'pass';
+    const counts = (tolerances: unknown): unknown[] =>
+      rows('SCREW.LENGTH.COMMON', 'ST2.9', [[4.1], [4.1]], tolerances, [[14.75], [14.75]], 2, 1).slice(1);
+    const passes = (tolerance: number): boolean =>
+      table('ST2.9', 4.1, tolerance, 2, 14.75, 1).find(([length]) => length === 16)?.[4] === 'pass';
     const wide = 1.5;
     expect([passes(0.26), passes(wide)]).toEqual([true, false]);
     expect(counts([[0.26], [0.26]])).toContainEqual([16, 2, 2]);

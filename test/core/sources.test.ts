@@ -79,7 +79,13 @@ describe('how a message shows what was given', () => {
     ['x'.repeat(60), `"${'x'.repeat(60)}"`],
     ['x'.repeat(61), `"${'x'.repeat(59)}…"`],
     [{ cellError: '#N/A' }, '#N/A'],
-    [[[1, 2], [3, 4]], 'a range of 2 × 2 cells'],
+    [
+      [
+        [1, 2],
+        [3, 4],
+      ],
+      'a range of 2 × 2 cells',
+    ],
     [[1, 2], 'a range of 2 × 1 cells'],
     [true, 'TRUE'],
     [false, 'FALSE'],
@@ -138,10 +144,18 @@ describe('a blank, a bare zero and a name', () => {
   });
 
   test('a zero inside a range: written with its unit where there may be one, else the limits are said', () => {
-    expect(() => readArgument(param('gaps', numbers(Q.LENGTH)), [[1], [0]], NOTHING_READ)).toThrow('gaps row 2 is 0 or blank; write "0 mm" for a true zero');
-    expect(() => readArgument(param('shares', numbers(Q.RATIO)), [[1], ['']], NOTHING_READ)).toThrow('shares row 2 is blank; write "0" for a true zero');
-    expect(() => readArgument(param('walls', numbers(Q.LENGTH, { above: 0 })), [[1], [0]], NOTHING_READ)).toThrow('walls row 2 is 0 or blank; must be above 0 mm');
-    expect(() => readArgument(param('walls', numbers(Q.LENGTH, { above: 0 })), [[1], [-2]], NOTHING_READ)).toThrow('walls row 2 is -2: must be above 0 mm');
+    expect(() => readArgument(param('gaps', numbers(Q.LENGTH)), [[1], [0]], NOTHING_READ)).toThrow(
+      'gaps row 2 is 0 or blank; write "0 mm" for a true zero',
+    );
+    expect(() => readArgument(param('shares', numbers(Q.RATIO)), [[1], ['']], NOTHING_READ)).toThrow(
+      'shares row 2 is blank; write "0" for a true zero',
+    );
+    expect(() => readArgument(param('walls', numbers(Q.LENGTH, { above: 0 })), [[1], [0]], NOTHING_READ)).toThrow(
+      'walls row 2 is 0 or blank; must be above 0 mm',
+    );
+    expect(() => readArgument(param('walls', numbers(Q.LENGTH, { above: 0 })), [[1], [-2]], NOTHING_READ)).toThrow(
+      'walls row 2 is -2: must be above 0 mm',
+    );
   });
 
   test('limits at both ends, in words and at their edge', () => {

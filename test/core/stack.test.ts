@@ -65,8 +65,16 @@ describe('published', () => {
 
   test('the generator: xoroshiro128+ of 2018 from the state 1, 2 (reference output as printed in the tests of several libraries), lower halves of the first ten', () => {
     const printed = [
-      3n, 412333834243n, 2360170716294286339n, 9295852285959843169n, 2797080929874688578n,
-      6019711933173041966n, 3076529664176959358n, 3521761819100106140n, 7493067640054542992n, 920801338098114767n,
+      3n,
+      412333834243n,
+      2360170716294286339n,
+      9295852285959843169n,
+      2797080929874688578n,
+      6019711933173041966n,
+      3076529664176959358n,
+      3521761819100106140n,
+      7493067640054542992n,
+      920801338098114767n,
     ];
     const generator = xoroshiro128plusFromState([0, 1, 0, 2]);
     expect(printed.map(() => BigInt(generator.next() >>> 0))).toEqual(printed.map(word => word & 0xffffffffn));
@@ -96,8 +104,18 @@ describe('by hand', () => {
   test('shares 9 : 16', () => expectPrinted(value('STACK.SHARE', column(0.3, 0.4)), [[0.36], [0.64]]));
 
   test('the table adds up', () => {
-    const rows = value('STACK.TABLE', column('inside', '', 'board'), column(10, 5, 4), column(0.1, '+0.2/-0', 0.3), column(1, -1, -1)) as (string | number)[][];
-    expect(rows.map(row => row[0])).toEqual(['link', 'inside', '–', 'board', 'total, worst case', 'total, root sum square', 'total, modified root sum square']);
+    const rows = value('STACK.TABLE', column('inside', '', 'board'), column(10, 5, 4), column(0.1, '+0.2/-0', 0.3), column(1, -1, -1)) as (
+      string | number
+    )[][];
+    expect(rows.map(row => row[0])).toEqual([
+      'link',
+      'inside',
+      '–',
+      'board',
+      'total, worst case',
+      'total, root sum square',
+      'total, modified root sum square',
+    ]);
     const [worst, rss, modified] = rows.slice(4) as [number[], number[], number[]];
     for (const total of [worst, rss, modified]) {
       expect(total[1]).toBeCloseTo(1, 12);
@@ -127,7 +145,7 @@ describe('by hand', () => {
     const tail = (z: number): number => {
       let below = z;
       for (let k = 400; k > 0; k--) below = z + k / below;
-      return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI) / below;
+      return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI) / below;
     };
     for (const z of [4, 5, 6, 7.5, 9, 12, 20]) expect(number('STACK.PPM', 0, 1, 'none', z) / (1e6 * tail(z))).toBeCloseTo(1, 7);
   });
@@ -147,7 +165,16 @@ describe('by hand', () => {
   });
 });
 
-const stacks = fc.array(fc.tuple(fc.integer({ min: 1, max: 500 }).map(n => n / 1000), fc.integer({ min: -30, max: 30 }).filter(n => n !== 0).map(n => n / 10)), { minLength: 1, maxLength: 12 });
+const stacks = fc.array(
+  fc.tuple(
+    fc.integer({ min: 1, max: 500 }).map(n => n / 1000),
+    fc
+      .integer({ min: -30, max: 30 })
+      .filter(n => n !== 0)
+      .map(n => n / 10),
+  ),
+  { minLength: 1, maxLength: 12 },
+);
 
 describe('properties', () => {
   test('worst ≥ modified ≥ root sum square; the inflated one lies between that and worst', () => {
@@ -170,7 +197,12 @@ describe('properties', () => {
 
   test('n equal links: worst n, root sum square √n, so (n − √n)/(√n − 1) = √n and modified is 1.5·√n; of two links it is the worst case', () => {
     for (const n of [3, 5, 9, 16]) {
-      expect(value('STACK.MODIFIED', Array.from({ length: n }, () => [1]))).toBeCloseTo(1.5 * Math.sqrt(n), 12);
+      expect(
+        value(
+          'STACK.MODIFIED',
+          Array.from({ length: n }, () => [1]),
+        ),
+      ).toBeCloseTo(1.5 * Math.sqrt(n), 12);
     }
     expect(value('STACK.MODIFIED', column(1, 1))).toBe(2);
   });
@@ -191,8 +223,16 @@ describe('properties', () => {
     fc.assert(
       fc.property(stacks, rows => {
         for (const id of ['STACK.WORST', 'STACK.RSS', 'STACK.MODIFIED', 'STACK.SHARE']) {
-          const plain = value(id, rows.map(([t]) => [t]), rows.map(([, a]) => [a]));
-          const other = value(id, rows.map(([t]) => [`+${2 * t}/-0`]), rows.map(([, a]) => [-a]));
+          const plain = value(
+            id,
+            rows.map(([t]) => [t]),
+            rows.map(([, a]) => [a]),
+          );
+          const other = value(
+            id,
+            rows.map(([t]) => [`+${2 * t}/-0`]),
+            rows.map(([, a]) => [-a]),
+          );
           expect([other].flat(2).map(x => (x as number).toFixed(9))).toEqual([plain].flat(2).map(x => (x as number).toFixed(9)));
         }
       }),
@@ -203,7 +243,13 @@ describe('properties', () => {
   test('shares are 1 together', () => {
     fc.assert(
       fc.property(stacks, rows => {
-        const shares = (value('STACK.SHARE', rows.map(([t]) => [t]), rows.map(([, a]) => [a])) as number[][]).flat();
+        const shares = (
+          value(
+            'STACK.SHARE',
+            rows.map(([t]) => [t]),
+            rows.map(([, a]) => [a]),
+          ) as number[][]
+        ).flat();
         expect(shares).toHaveLength(rows.length);
         expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
       }),
@@ -235,7 +281,15 @@ interface Simulated {
 
 function simulate(...args: unknown[]): Simulated {
   const rows = value('STACK.SIMULATE', ...args) as [string, number, string][];
-  expect(rows.map(([quantity]) => quantity)).toEqual(['quantity', 'mean', 'standard deviation', '0.135 % point', '99.865 % point', 'share inside', 'outside']);
+  expect(rows.map(([quantity]) => quantity)).toEqual([
+    'quantity',
+    'mean',
+    'standard deviation',
+    '0.135 % point',
+    '99.865 % point',
+    'share inside',
+    'outside',
+  ]);
   const [mean, sd, low, high, inside, ppm] = rows.slice(1).map(([, x]) => x) as [number, number, number, number, number, number];
   return { mean, sd, low, high, inside, ppm };
 }
@@ -297,7 +351,14 @@ describe('simulation', () => {
   });
 
   test('without tolerances every sample is the nominal', () => {
-    expect(simulate(column(5, 2), '0 mm', column(1, -1), 2.5, 'none', 1000)).toEqual({ mean: 3, sd: 0, low: 3, high: 3, inside: 1, ppm: 0 });
+    expect(simulate(column(5, 2), '0 mm', column(1, -1), 2.5, 'none', 1000)).toEqual({
+      mean: 3,
+      sd: 0,
+      low: 3,
+      high: 3,
+      inside: 1,
+      ppm: 0,
+    });
     // one that lies on a limit is inside
     expect(simulate(3, '0 mm', 1, 3, ' None ', 1000).inside).toBe(1);
     expect(simulate(3, '0 mm', 1, 'none', 3, 1000).inside).toBe(1);
@@ -317,7 +378,9 @@ describe('simulation', () => {
       ['uniform', [0.4489305960531219, 0.1315060244247318, 0.09147878509286791, 0.7988291015997534, 0.7352, 264800]],
       ['triangular', [0.44864485135792576, 0.09329763443187128, 0.17228193415617457, 0.7105294060742233, 0.8915, 108500]],
     ] as const)('%s', (shape, digits) => {
-      expect((value('STACK.SIMULATE', VALUES, TOLERANCES, SIGNS, 0.3, 0.6, 10_000, 42, shape) as unknown[][]).slice(1).map(row => row[1])).toEqual(digits);
+      expect(
+        (value('STACK.SIMULATE', VALUES, TOLERANCES, SIGNS, 0.3, 0.6, 10_000, 42, shape) as unknown[][]).slice(1).map(row => row[1]),
+      ).toEqual(digits);
     });
   });
 });
@@ -329,7 +392,16 @@ describe('refused', () => {
     ['STACK.WORST', [column(0.1, 0.2), column(1, 1, 1)], /^#VALUE! tolerances has 2 rows and sensitivities has 3/],
     ['STACK.WORST', [null], /^#VALUE! tolerances is blank/],
     ['STACK.NOMINAL', [column(1, 2, 3), column(1, 0, 1)], /^#VALUE! sensitivities row 2 is 0 or blank/],
-    ['STACK.NOMINAL', [[[1, 2], [3, 4]]], /^#VALUE! values: give one row or one column/],
+    [
+      'STACK.NOMINAL',
+      [
+        [
+          [1, 2],
+          [3, 4],
+        ],
+      ],
+      /^#VALUE! values: give one row or one column/,
+    ],
     ['STACK.RSS', [column(0.1, 0.2), 1, 0.9], /^#VALUE! inflation is 0.9: must be at least 1/],
     ['STACK.SHARE', [column('0 mm', '0 mm')], /^#VALUE! tolerances: none is above 0/],
     ['STACK.TABLE', [null, column(1, 2), 0.1], /^#VALUE! labels is blank/],

@@ -24,7 +24,7 @@ describe('pull-out of the thread', () => {
     expectPrinted(number('PULLOUT', 'ST3.5', 7, 60), '2350.1');
   });
   test('wrong form: the major diameter in place of the mean of major and root gives 14 % more', () => {
-    expect((60 / ROOT3) * Math.PI * 3.53 * 7 / number('PULLOUT', 'ST3.5', 7, 60)).toBeCloseTo(1.144, 3);
+    expect(((60 / ROOT3) * Math.PI * 3.53 * 7) / number('PULLOUT', 'ST3.5', 7, 60)).toBeCloseTo(1.144, 3);
     expectPrinted((40 / ROOT3) * Math.PI * 2.9 * 6, '1262.4');
   });
   test('inch tapping screws: #4 B, major 0.114 in and root 0.086 in max, 6 mm, 40 MPa: 23.094 · π · 2.54 · 6 (0.100 in is 2.54 mm)', () => {
@@ -132,7 +132,12 @@ describe('clamp torque', () => {
   // dm = 0.7093 in as the example has it; its collar of 1.25·d = 0.9375 in mean diameter is a head of 1.125 in on a hole of 0.75 in
   const MM = 25.4;
   const LBF_IN = 8.850745767; // per N·m
-  const threeQuarterInch16: Screw = { ...screwOf(parseSize('ST2.9')), majorMaxMm: 0.75 * MM, rootMaxMm: (2 * 0.7093 - 0.75) * MM, pitchMm: MM / 16 };
+  const threeQuarterInch16: Screw = {
+    ...screwOf(parseSize('ST2.9')),
+    majorMaxMm: 0.75 * MM,
+    rootMaxMm: (2 * 0.7093 - 0.75) * MM,
+    pitchMm: MM / 16,
+  };
   const forceN = 25_000 * 4.4482216152605;
 
   test('Shigley, Mechanical Engineering Design, Ex. 8-3 (from memory, recomputed): ¾-16, 25 kip, friction 0.15: 3551 lbf·in', () => {

@@ -91,12 +91,17 @@ describe('bands by size', () => {
 
   test('a larger size or a coarser grade is never tighter', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 11, max: 5000 }), fc.integer({ min: 11, max: 5000 }), fc.integer({ min: 5, max: 15 }), (a, b, grade) => {
-        const [small, large] = [Math.min(a, b) / 10, Math.max(a, b) / 10];
-        expect(value('TOL.IT', small, grade)).toBeLessThanOrEqual(number('TOL.IT', large, grade));
-        expect(value('TOL.IT', small, grade)).toBeLessThan(number('TOL.IT', small, grade + 1));
-        expect(value('TOL.MOULDED', small, 'DIN 16742-TG6', 'same')).toBeLessThan(number('TOL.MOULDED', small, 'DIN 16742-TG6'));
-      }),
+      fc.property(
+        fc.integer({ min: 11, max: 5000 }),
+        fc.integer({ min: 11, max: 5000 }),
+        fc.integer({ min: 5, max: 15 }),
+        (a, b, grade) => {
+          const [small, large] = [Math.min(a, b) / 10, Math.max(a, b) / 10];
+          expect(value('TOL.IT', small, grade)).toBeLessThanOrEqual(number('TOL.IT', large, grade));
+          expect(value('TOL.IT', small, grade)).toBeLessThan(number('TOL.IT', small, grade + 1));
+          expect(value('TOL.MOULDED', small, 'DIN 16742-TG6', 'same')).toBeLessThan(number('TOL.MOULDED', small, 'DIN 16742-TG6'));
+        },
+      ),
       { seed: SEED },
     );
   });
@@ -116,7 +121,12 @@ describe('spelling', () => {
 });
 
 describe('own table', () => {
-  const own = [[10, 0.05, 0.1], [50, '0.1 mm', '±0.2'.slice(1)], [100, null, 0.3], [0, '', null]];
+  const own = [
+    [10, 0.05, 0.1],
+    [50, '0.1 mm', '±0.2'.slice(1)],
+    [100, null, 0.3],
+    [0, '', null],
+  ];
 
   test('size up to the limit of each row', () => {
     expect(value('TOL.MOULDED', 10, own)).toBe(0.1);
@@ -128,10 +138,20 @@ describe('own table', () => {
   test('refused: a gap, a size beyond, limits that do not rise, other shapes, errors', () => {
     expect(refusal('TOL.MOULDED', 99, own, 'same')).toMatch(/^#N\/A ± same of 50-100 is not held for your own table/);
     expect(refusal('TOL.MOULDED', 101, own)).toMatch(/^#N\/A size is 101 mm: outside your own table, which goes from 0 to 100 mm/);
-    expect(refusal('TOL.MOULDED', 5, [[10, 0.1, 0.1], [10, 0.1, 0.1]])).toMatch(/^#VALUE! group .*row 2: the upper limits of size must rise/);
+    expect(
+      refusal('TOL.MOULDED', 5, [
+        [10, 0.1, 0.1],
+        [10, 0.1, 0.1],
+      ]),
+    ).toMatch(/^#VALUE! group .*row 2: the upper limits of size must rise/);
     expect(refusal('TOL.MOULDED', 5, [[10, 0.1]])).toMatch(/^#VALUE! group .*three columns/);
     expect(refusal('TOL.MOULDED', 5, [[0, 0, 0]])).toMatch(/^#VALUE! group .*three columns/);
-    expect(refusal('TOL.MOULDED', 5, [['up to', 'same', 'across'], [10, 0.1, 0.1]])).toMatch(/^#VALUE! group .*row 1, upper limit of size, is "up to"/);
+    expect(
+      refusal('TOL.MOULDED', 5, [
+        ['up to', 'same', 'across'],
+        [10, 0.1, 0.1],
+      ]),
+    ).toMatch(/^#VALUE! group .*row 1, upper limit of size, is "up to"/);
     expect(refusal('TOL.MOULDED', 5, [[10, -0.1, 0.1]])).toMatch(/row 1, ± same, is -0.1: must be above 0 mm/);
     expect(refusal('TOL.MOULDED', 5, [[10, '0 mm', 0.1]])).toMatch(/row 1, ± same, is "0 mm": must be above 0 mm/);
     expect(refusal('TOL.MOULDED', 5, [[10, 0.1, { cellError: '#REF!' }]])).toMatch(/^#REF! group .*row 1 is #REF!/);

@@ -43,7 +43,9 @@ describe('decimal text', () => {
   test('a number typed with so many places keeps them', () => {
     fc.assert(
       fc.property(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 1, max: 6 }), (whole, places) => {
-        const typed = `${whole < 0 ? '-' : ''}${String(Math.abs(whole)).padStart(places + 1, '0').replace(new RegExp(`(\\d{${places}})$`), '.$1')}`;
+        const typed = `${whole < 0 ? '-' : ''}${String(Math.abs(whole))
+          .padStart(places + 1, '0')
+          .replace(new RegExp(`(\\d{${places}})$`), '.$1')}`;
         expect(fixedText(Number(typed), places)).toBe(typed);
       }),
       seeded,
@@ -55,7 +57,9 @@ describe('decimal text', () => {
       fc.property(fc.integer({ min: 0, max: 999_999 }), whole => {
         expect(fixedText(Number(`${whole}.5`), 0)).toBe(String(whole + 1));
         expect(fixedText(-Number(`${whole}.5`), 0)).toBe(`-${whole + 1}`);
-        expect(fixedText(Number(`0.${String(whole).padStart(6, '0')}5`), 6)).toBe(`${whole === 999_999 ? '1' : '0'}.${String((whole + 1) % 1_000_000).padStart(6, '0')}`);
+        expect(fixedText(Number(`0.${String(whole).padStart(6, '0')}5`), 6)).toBe(
+          `${whole === 999_999 ? '1' : '0'}.${String((whole + 1) % 1_000_000).padStart(6, '0')}`,
+        );
       }),
       seeded,
     );
@@ -147,12 +151,14 @@ describe('UNIT.CHECK against the bands (common practice)', () => {
     [2.5, 'wall', /^ok$/],
     [1.6, 'board thickness', /^ok$/],
   ])('%s as %s', (length, kind, text) => expect(value('UNIT.CHECK', length, kind)).toMatch(text));
-  test('only what is round can be a radius', () => expect(value('UNIT.CHECK', 8, 'board edge')).toMatch(/^looks like inches \(then 203\.20 mm\); /));
+  test('only what is round can be a radius', () =>
+    expect(value('UNIT.CHECK', 8, 'board edge')).toMatch(/^looks like inches \(then 203\.20 mm\); /));
 
   test('both ends of each band are ok, what lies just outside is not', () => {
     for (const [kind, low, high] of UNIT_BANDS.rows) {
       for (const inside of [low, high]) expect(value('UNIT.CHECK', inside, kind)).toBe('ok');
-      for (const outside of [low - 0.01, high + 0.01]) expect(value('UNIT.CHECK', outside, kind)).toContain(`${kind} is usually ${low} to ${high} mm`);
+      for (const outside of [low - 0.01, high + 0.01])
+        expect(value('UNIT.CHECK', outside, kind)).toContain(`${kind} is usually ${low} to ${high} mm`);
     }
   });
 

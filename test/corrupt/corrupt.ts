@@ -13,7 +13,15 @@ import { corruptions, FILES, KINDS, type Corruption, type Kind } from './corrupt
 import type { Results } from './results';
 
 const FILE = 'test/corrupt/results.json';
-const TRIED: Readonly<Record<Kind, number>> = { 'digit': 120, 'swap of neighbours': 50, '±1 in two rows': 45, 'unit': 25, 'edition': 20, 'how held': 25, 'limit': 15 };
+const TRIED: Readonly<Record<Kind, number>> = {
+  digit: 120,
+  'swap of neighbours': 50,
+  '±1 in two rows': 45,
+  unit: 25,
+  edition: 20,
+  'how held': 25,
+  limit: 15,
+};
 /** After so many corruptions the tables as they are must pass again, so that "noticed" is not what a run always says. */
 const PROOF_EVERY = 30;
 
@@ -29,7 +37,11 @@ export async function main([seed = '13']: readonly string[], print: (line: strin
   try {
     const here = process.cwd();
     // what an earlier run found is no part of it
-    cpSync(here, copy, { recursive: true, filter: source => !/^(node_modules|\.git|\.cache|\.stryker|dist.*|test\/evidence\/corrupt\.test\.ts)$/.test(path.relative(here, source)) });
+    cpSync(here, copy, {
+      recursive: true,
+      filter: source =>
+        !/^(node_modules|\.git|\.cache|\.stryker|dist.*|test\/evidence\/corrupt\.test\.ts)$/.test(path.relative(here, source)),
+    });
     symlinkSync(path.join(here, 'node_modules'), path.join(copy, 'node_modules'));
     const noticing = await noticer(copy);
     const proof = async (): Promise<void> => {
@@ -39,24 +51,33 @@ export async function main([seed = '13']: readonly string[], print: (line: strin
     const survivors: Corruption[] = [];
     for (const [i, corruption] of drawn.entries()) {
       if (i % PROOF_EVERY === 0) await proof();
-      if (await noticing(corruption) !== undefined) continue;
+      if ((await noticing(corruption)) !== undefined) continue;
       survivors.push(corruption);
       print(`through the whole of npm test: ${told(corruption)}`);
     }
     await proof();
     const missed = inAll(copy, survivors);
 
-    const by = Object.fromEntries(KINDS.map(kind => [kind, { tried: TRIED[kind], caught: TRIED[kind] - missed.filter(one => one.kind === kind).length }]));
+    const by = Object.fromEntries(
+      KINDS.map(kind => [kind, { tried: TRIED[kind], caught: TRIED[kind] - missed.filter(one => one.kind === kind).length }]),
+    );
     const caught = drawn.length - missed.length;
     const results: Results = {
-      on: new Date().toISOString().slice(0, 10), seed: Number(seed), tried: drawn.length, caught, byStandardsAndEvidence: drawn.length - survivors.length, kinds: by,
+      on: new Date().toISOString().slice(0, 10),
+      seed: Number(seed),
+      tried: drawn.length,
+      caught,
+      byStandardsAndEvidence: drawn.length - survivors.length,
+      kinds: by,
       survivors: missed.map(({ kind, file, line, said }) => ({ kind, file, line, said })),
       files: Object.fromEntries(FILES.map(file => [file, createHash('sha256').update(readFileSync(file)).digest('hex').slice(0, 16)])),
     };
     writeFileSync(FILE, `${JSON.stringify(results, null, 2)}\n`);
     for (const [kind, { tried, caught: some }] of Object.entries(by)) print(`${kind}: ${tried} tried, ${some} caught`);
     for (const one of missed) print(`not noticed: ${told(one)}`);
-    print(`${caught} of ${drawn.length} caught, ${drawn.length - survivors.length} by test/standards and test/evidence alone; seed ${seed}, ${Math.round((performance.now() - started) / 1000)} s`);
+    print(
+      `${caught} of ${drawn.length} caught, ${drawn.length - survivors.length} by test/standards and test/evidence alone; seed ${seed}, ${Math.round((performance.now() - started) / 1000)} s`,
+    );
   } finally {
     rmSync(copy, { recursive: true });
   }
@@ -69,13 +90,15 @@ const restore = (copy: string, { file, text }: Corruption): void => writeFileSyn
 /** Gives the test of test/standards or test/evidence that fails with the corruption, or without any. */
 async function noticer(copy: string): Promise<(corruption: Corruption | undefined) => Promise<string | undefined>> {
   const vitest = await createVitest('test', { root: copy, watch: false, reporters: [{}], maxWorkers: 1, pool: 'threads' });
-  const parts = await Promise.all(['test/standards/records', 'test/standards', 'test/evidence'].map(part => vitest.globTestSpecifications([part])));
+  const parts = await Promise.all(
+    ['test/standards/records', 'test/standards', 'test/evidence'].map(part => vitest.globTestSpecifications([part])),
+  );
   const failing = async (): Promise<string | undefined> => {
     for (const part of parts) {
       // the modules that it answers with are those of every run so far
       const { unhandledErrors } = await vitest.runTestSpecifications(part);
       const failed = part.find(({ testModule }) => testModule?.state() !== 'passed');
-      if (failed !== undefined) return [...failed.testModule?.children.allTests('failed') ?? []][0]?.fullName ?? failed.moduleId;
+      if (failed !== undefined) return [...(failed.testModule?.children.allTests('failed') ?? [])][0]?.fullName ?? failed.moduleId;
       if (unhandledErrors.length > 0) return String(unhandledErrors[0]);
     }
     return undefined;

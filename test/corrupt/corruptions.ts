@@ -20,7 +20,12 @@ type Draw = (bound: number) => number;
 
 const MATERIALS = 'src/standards/material-ranges.ts';
 const QUANTITIES = 'src/core/material/material.ts';
-export const FILES: readonly string[] = [...readdirSync('src/standards').sort().map(name => `src/standards/${name}`), QUANTITIES];
+export const FILES: readonly string[] = [
+  ...readdirSync('src/standards')
+    .sort()
+    .map(name => `src/standards/${name}`),
+  QUANTITIES,
+];
 
 interface Source {
   readonly file: string;
@@ -41,7 +46,9 @@ const SOURCES: readonly Source[] = FILES.map(file => {
 type Edit = readonly [node: ts.Node, by: string];
 
 function corruption(kind: Kind, { file, text, tree }: Source, edits: readonly Edit[]): Corruption {
-  const changed = [...edits].sort(([a], [b]) => b.getStart() - a.getStart()).reduce((whole, [node, by]) => whole.slice(0, node.getStart()) + by + whole.slice(node.end), text);
+  const changed = [...edits]
+    .sort(([a], [b]) => b.getStart() - a.getStart())
+    .reduce((whole, [node, by]) => whole.slice(0, node.getStart()) + by + whole.slice(node.end), text);
   const said = edits.map(([node, by]) => `${node.getText()} → ${by}`).join(', ');
   return { kind, file, line: tree.getLineAndCharacterOfPosition((edits[0] as Edit)[0].getStart()).line + 1, said, text, changed };
 }
@@ -54,13 +61,15 @@ const isName = (node: ts.Node): node is ts.StringLiteral => ts.isStringLiteral(n
 /** Columns of a file as lists of values: of a table down its rows, of the materials one quantity through them all. */
 function columns({ file, nodes }: Source): readonly (readonly ts.Node[])[] {
   const lists = new Map<string, ts.Node[]>();
-  const add = (name: string, values: readonly ts.Node[]): void => values.forEach((value, i) => isValue(value) && lists.set(`${name} ${i}`, [...(lists.get(`${name} ${i}`) ?? []), value]));
+  const add = (name: string, values: readonly ts.Node[]): void =>
+    values.forEach((value, i) => isValue(value) && lists.set(`${name} ${i}`, [...(lists.get(`${name} ${i}`) ?? []), value]));
   for (const node of nodes) {
     if (file === MATERIALS && ts.isPropertyAssignment(node) && ts.isCallExpression(node.initializer)) {
       const array = node.initializer.arguments.find(ts.isArrayLiteralExpression);
       add(node.name.getText(), array?.elements ?? node.initializer.arguments);
     }
-    if (ts.isArrayLiteralExpression(node) && propertyOf(node) === 'rows') for (const row of node.elements) if (ts.isArrayLiteralExpression(row)) add(String(node.pos), row.elements.slice(1));
+    if (ts.isArrayLiteralExpression(node) && propertyOf(node) === 'rows')
+      for (const row of node.elements) if (ts.isArrayLiteralExpression(row)) add(String(node.pos), row.elements.slice(1));
   }
   return [...lists.values()];
 }
@@ -69,8 +78,12 @@ const NUMBER = /^(0|[1-9]\d*)(\.\d+)?$/;
 
 /** One digit of a number, or of the name of a row, is another. */
 function digits(source: Source, draw: Draw): Corruption[] {
-  const numbers = columns(source).flat().filter(node => node.kind !== ts.SyntaxKind.NullKeyword);
-  const names = source.nodes.filter(node => isName(node) && ts.isArrayLiteralExpression(node.parent.parent) && propertyOf(node.parent.parent) === 'rows');
+  const numbers = columns(source)
+    .flat()
+    .filter(node => node.kind !== ts.SyntaxKind.NullKeyword);
+  const names = source.nodes.filter(
+    node => isName(node) && ts.isArrayLiteralExpression(node.parent.parent) && propertyOf(node.parent.parent) === 'rows',
+  );
   return [...numbers, ...names].flatMap(node => {
     const before = node.getText();
     const places = [...before].flatMap((sign, i) => (/\d/.test(sign) ? [i] : []));
@@ -82,56 +95,136 @@ function digits(source: Source, draw: Draw): Corruption[] {
   });
 }
 
-const pairs = (list: readonly ts.Node[]): readonly (readonly [ts.Node, ts.Node])[] => list.slice(1).map((node, i) => [list[i] as ts.Node, node]);
+const pairs = (list: readonly ts.Node[]): readonly (readonly [ts.Node, ts.Node])[] =>
+  list.slice(1).map((node, i) => [list[i] as ts.Node, node]);
 
-const swaps = (source: Source): Corruption[] => columns(source).flatMap(pairs).filter(([a, b]) => a.getText() !== b.getText()).map(([a, b]) => corruption('swap of neighbours', source, [[a, b.getText()], [b, a.getText()]]));
+const swaps = (source: Source): Corruption[] =>
+  columns(source)
+    .flatMap(pairs)
+    .filter(([a, b]) => a.getText() !== b.getText())
+    .map(([a, b]) =>
+      corruption('swap of neighbours', source, [
+        [a, b.getText()],
+        [b, a.getText()],
+      ]),
+    );
 
 /** The last digit of two neighbours, up and down, so that their sum stays. */
-const sums = (source: Source, draw: Draw): Corruption[] => columns(source).flatMap(pairs).filter(both => both.every(node => node.kind !== ts.SyntaxKind.NullKeyword)).map(([a, b]) => {
-  const places = Math.max(...[a, b].map(node => node.getText().split('.')[1]?.length ?? 0));
-  const up = draw(2) === 0 ? 1 : -1;
-  const moved = (node: ts.Node, by: number): string => String(Number((Number(node.getText()) + by * 10 ** -places).toFixed(places)));
-  return corruption('±1 in two rows', source, [[a, moved(a, up)], [b, moved(b, -up)]]);
-});
+const sums = (source: Source, draw: Draw): Corruption[] =>
+  columns(source)
+    .flatMap(pairs)
+    .filter(both => both.every(node => node.kind !== ts.SyntaxKind.NullKeyword))
+    .map(([a, b]) => {
+      const places = Math.max(...[a, b].map(node => node.getText().split('.')[1]?.length ?? 0));
+      const up = draw(2) === 0 ? 1 : -1;
+      const moved = (node: ts.Node, by: number): string => String(Number((Number(node.getText()) + by * 10 ** -places).toFixed(places)));
+      return corruption('±1 in two rows', source, [
+        [a, moved(a, up)],
+        [b, moved(b, -up)],
+      ]);
+    });
 
 /** Texts of one property in all tables, each for another of them. */
-const texts = (property: string): readonly string[] => [...new Set(SOURCES.flatMap(({ nodes }) => nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === property).map(node => node.getText())))];
+const texts = (property: string): readonly string[] => [
+  ...new Set(
+    SOURCES.flatMap(({ nodes }) =>
+      nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === property).map(node => node.getText()),
+    ),
+  ),
+];
 const other = (all: readonly string[], text: string, draw: Draw): string => {
   const rest = all.filter(one => one !== text);
   return rest[draw(rest.length)] as string;
 };
-const replaced = (kind: Kind, source: Source, nodes: readonly ts.Node[], all: readonly string[], draw: Draw): Corruption[] => nodes.map(node => corruption(kind, source, [[node, other(all, node.getText(), draw)]]));
+const replaced = (kind: Kind, source: Source, nodes: readonly ts.Node[], all: readonly string[], draw: Draw): Corruption[] =>
+  nodes.map(node => corruption(kind, source, [[node, other(all, node.getText(), draw)]]));
 
 function units(source: Source, draw: Draw): Corruption[] {
-  const strings = source.nodes.filter(node => ts.isStringLiteral(node) && (propertyOf(node) === 'unit' || (ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'range')));
-  const quantities = source.file === QUANTITIES ? source.nodes.filter(node => ts.isPropertyAccessExpression(node) && node.expression.getText() === 'Q' && propertyOf(node) !== '') : [];
+  const strings = source.nodes.filter(
+    node =>
+      ts.isStringLiteral(node) &&
+      (propertyOf(node) === 'unit' || (ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'range')),
+  );
+  const quantities =
+    source.file === QUANTITIES
+      ? source.nodes.filter(node => ts.isPropertyAccessExpression(node) && node.expression.getText() === 'Q' && propertyOf(node) !== '')
+      : [];
   const quantityNames = quantities.map(node => node.getText());
-  return [...replaced('unit', source, strings, source.file === MATERIALS ? ['\'mm²/s\'', '\'MPa\'', '\'1\'', '\'°C\'', '\'g/cm³\'', '\'1e-6/K\''] : texts('unit'), draw), ...replaced('unit', source, quantities, [...new Set(quantityNames)], draw)];
+  return [
+    ...replaced(
+      'unit',
+      source,
+      strings,
+      source.file === MATERIALS ? ["'mm²/s'", "'MPa'", "'1'", "'°C'", "'g/cm³'", "'1e-6/K'"] : texts('unit'),
+      draw,
+    ),
+    ...replaced('unit', source, quantities, [...new Set(quantityNames)], draw),
+  ];
 }
 
-const editions = (source: Source, draw: Draw): Corruption[] => source.nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'edition').map(node => {
-  const years = [...node.getText().matchAll(/\d{4}/g)];
-  const year = years[draw(Math.max(years.length, 1))];
-  const by = year === undefined ? other(texts('edition'), node.getText(), draw) : node.getText().slice(0, year.index) + (Number(year[0]) + 1 + draw(9)) + node.getText().slice(year.index + 4);
-  return corruption('edition', source, [[node, by]]);
-});
+const editions = (source: Source, draw: Draw): Corruption[] =>
+  source.nodes
+    .filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'edition')
+    .map(node => {
+      const years = [...node.getText().matchAll(/\d{4}/g)];
+      const year = years[draw(Math.max(years.length, 1))];
+      const by =
+        year === undefined
+          ? other(texts('edition'), node.getText(), draw)
+          : node.getText().slice(0, year.index) + (Number(year[0]) + 1 + draw(9)) + node.getText().slice(year.index + 4);
+      return corruption('edition', source, [[node, by]]);
+    });
 
 function held(source: Source, draw: Draw): Corruption[] {
   if (source.file === MATERIALS) {
-    const words = source.nodes.filter(node => ts.isIdentifier(node) && ['MEMORY', 'MERGED', 'PRACTICE'].includes(node.text) && ts.isCallExpression(node.parent));
-    const left = source.nodes.filter(node => ts.isArrayLiteralExpression(node) && ts.isCallExpression(node.parent) && node.parent.arguments.at(-1) === node);
-    return [...replaced('how held', source, words, ['MEMORY', 'MERGED', 'PRACTICE'], draw), ...left.map(node => corruption('how held', source, [[node, `${node.getText()}, ${draw(2) === 0 ? 'MEMORY' : 'PRACTICE'}`]]))];
+    const words = source.nodes.filter(
+      node => ts.isIdentifier(node) && ['MEMORY', 'MERGED', 'PRACTICE'].includes(node.text) && ts.isCallExpression(node.parent),
+    );
+    const left = source.nodes.filter(
+      node => ts.isArrayLiteralExpression(node) && ts.isCallExpression(node.parent) && node.parent.arguments.at(-1) === node,
+    );
+    return [
+      ...replaced('how held', source, words, ['MEMORY', 'MERGED', 'PRACTICE'], draw),
+      ...left.map(node => corruption('how held', source, [[node, `${node.getText()}, ${draw(2) === 0 ? 'MEMORY' : 'PRACTICE'}`]])),
+    ];
   }
-  return replaced('how held', source, source.nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'held'), texts('held'), draw);
+  return replaced(
+    'how held',
+    source,
+    source.nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'held'),
+    texts('held'),
+    draw,
+  );
 }
 
 function limits(source: Source, draw: Draw): Corruption[] {
-  if (source.file === MATERIALS) return replaced('limit', source, source.nodes.filter(node => ts.isStringLiteral(node) && ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'strength'), ['\'yield\'', '\'break\''], draw);
-  return replaced('limit', source, source.nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'limit'), texts('limit'), draw);
+  if (source.file === MATERIALS)
+    return replaced(
+      'limit',
+      source,
+      source.nodes.filter(
+        node => ts.isStringLiteral(node) && ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'strength',
+      ),
+      ["'yield'", "'break'"],
+      draw,
+    );
+  return replaced(
+    'limit',
+    source,
+    source.nodes.filter(node => ts.isStringLiteral(node) && propertyOf(node) === 'limit'),
+    texts('limit'),
+    draw,
+  );
 }
 
 const MADE: Readonly<Record<Kind, (source: Source, draw: Draw) => Corruption[]>> = {
-  'digit': digits, 'swap of neighbours': swaps, '±1 in two rows': sums, 'unit': units, 'edition': editions, 'how held': held, 'limit': limits,
+  digit: digits,
+  'swap of neighbours': swaps,
+  '±1 in two rows': sums,
+  unit: units,
+  edition: editions,
+  'how held': held,
+  limit: limits,
 };
 
 export const corruptions = (kind: Kind, draw: Draw): Corruption[] => SOURCES.flatMap(source => MADE[kind](source, draw));

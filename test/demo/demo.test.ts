@@ -18,8 +18,11 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
   const anchors = new Map<string, string>();
 
   type Table = Extract<Known, readonly unknown[]>;
-  const isTable = (result: Known): result is Table => Array.isArray(result) && result.length * ((result[0] as readonly unknown[] | undefined)?.length ?? 0) > 1;
-  const formulas = workbook.sheets.flatMap(sheet => sheet.cells.filter(({ formula }) => formula !== undefined).map(cell => ({ sheet, cell, name: `${sheet.name} ${cell.at}` })));
+  const isTable = (result: Known): result is Table =>
+    Array.isArray(result) && result.length * ((result[0] as readonly unknown[] | undefined)?.length ?? 0) > 1;
+  const formulas = workbook.sheets.flatMap(sheet =>
+    sheet.cells.filter(({ formula }) => formula !== undefined).map(cell => ({ sheet, cell, name: `${sheet.name} ${cell.at}` })),
+  );
 
   for (const { sheet, cell } of formulas) {
     const result = source.result(sheet.name, cell.at);
@@ -36,14 +39,17 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
       expect(formulas.length).toBeGreaterThan(20);
     });
 
-    test.each(formulas.map(({ name, sheet, cell }) => [name, cell.formula, sheet, cell] as const))('%s %s', (_name, _formula, sheet, { at }) => {
-      const result = source.result(sheet.name, at);
-      expect(result).toBeDefined();
-      expect(result).not.toBeNull();
-      const cells = isTable(result) ? result.flat() : [result];
-      expect(cells.filter(isError)).toEqual([]);
-      for (const cell of cells) if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
-    });
+    test.each(formulas.map(({ name, sheet, cell }) => [name, cell.formula, sheet, cell] as const))(
+      '%s %s',
+      (_name, _formula, sheet, { at }) => {
+        const result = source.result(sheet.name, at);
+        expect(result).toBeDefined();
+        expect(result).not.toBeNull();
+        const cells = isTable(result) ? result.flat() : [result];
+        expect(cells.filter(isError)).toEqual([]);
+        for (const cell of cells) if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+      },
+    );
 
     test('tables do not run into other cells', () => {
       for (const sheet of workbook.sheets) {
@@ -68,12 +74,17 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
   function depthOf(node: FormulaNode | null | undefined, sheet: string, seen: readonly string[]): number {
     if (node === null || node === undefined) return 0;
     const area = node.type === 'ReferenceIdentifier' ? areaOf(node, sheet) : undefined;
-    const behind = area === undefined ? (node.arguments ?? []).map(part => depthOf(part, sheet, seen)) : cellsOf(area).map(at => depth(area.sheet, at, seen));
+    const behind =
+      area === undefined
+        ? (node.arguments ?? []).map(part => depthOf(part, sheet, seen))
+        : cellsOf(area).map(at => depth(area.sheet, at, seen));
     return (ownFunction(node) === undefined ? 0 : 1) + Math.max(0, ...behind);
   }
 
   const cellsOf = ({ top, left, bottom, right }: NonNullable<ReturnType<typeof areaOf>>): string[] =>
-    Array.from({ length: bottom - top + 1 }, (_, r) => Array.from({ length: right - left + 1 }, (__, c) => address(top + r, left + c))).flat();
+    Array.from({ length: bottom - top + 1 }, (_, r) =>
+      Array.from({ length: right - left + 1 }, (__, c) => address(top + r, left + c)),
+    ).flat();
 
   describe('in Excel a chain costs about half a second a link', () => {
     const depths = formulas.map(({ name, sheet, cell }) => ({ name, links: depth(sheet.name, cell.at) }));
@@ -84,8 +95,11 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
   });
 
   describe('nothing is cut', () => {
-    const NEW = workbook.sheets.map(({ name }) => name).filter(name => ['Strength', 'Tolerance', 'Checks', 'Guide', 'Copper', 'Lip and clamp'].includes(name));
-    const shown = (value: unknown, format: string | undefined): string => (typeof value === 'number' && format !== undefined ? value.toFixed(format.split('.')[1]?.length ?? 0) : String(value ?? ''));
+    const NEW = workbook.sheets
+      .map(({ name }) => name)
+      .filter(name => ['Strength', 'Tolerance', 'Checks', 'Guide', 'Copper', 'Lip and clamp'].includes(name));
+    const shown = (value: unknown, format: string | undefined): string =>
+      typeof value === 'number' && format !== undefined ? value.toFixed(format.split('.')[1]?.length ?? 0) : String(value ?? '');
 
     /** Every cell with something in it, spilled ones too. */
     function filled(sheet: SheetPlan): Map<string, { readonly text: string; readonly cell: PlanCell }> {
@@ -97,7 +111,11 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
           continue;
         }
         const { row, column } = cellPosition(cell.at);
-        result.forEach((line, r) => line.forEach((value, c) => all.set(address(row + r, column + c), { text: shown(value, cell.format), cell: r === 0 ? { ...cell, role: 'header' } : cell })));
+        result.forEach((line, r) =>
+          line.forEach((value, c) =>
+            all.set(address(row + r, column + c), { text: shown(value, cell.format), cell: r === 0 ? { ...cell, role: 'header' } : cell }),
+          ),
+        );
       }
       return all;
     }

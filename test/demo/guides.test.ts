@@ -22,7 +22,9 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
       }
       const { row, column } = cellPosition(at);
       source.spill(sheet.name, row, column, result as never);
-      (result as unknown[][]).forEach((line, r) => line.forEach((one, c) => values.set(`${sheet.name}!${address(row + r, column + c)}`, one)));
+      (result as unknown[][]).forEach((line, r) =>
+        line.forEach((one, c) => values.set(`${sheet.name}!${address(row + r, column + c)}`, one)),
+      );
     }
   }
   return (sheet, at) => values.get(`${sheet}!${at}`);
@@ -47,7 +49,9 @@ function read(name: string): Read {
     },
     under(sheet, label, header) {
       const heads = rows.flatMap(r => columns.filter(c => value(sheet, address(r, c)) === header).map(column => ({ r, column })));
-      const pairs = rows.filter(r => value(sheet, address(r, 0)) === label).flatMap(row => heads.filter(({ r }) => r < row).map(head => ({ row, head })));
+      const pairs = rows
+        .filter(r => value(sheet, address(r, 0)) === label)
+        .flatMap(row => heads.filter(({ r }) => r < row).map(head => ({ row, head })));
       const nearest = pairs.sort((one, other) => one.row - one.head.r - (other.row - other.head.r))[0];
       if (nearest === undefined) throw new TypeError(`${sheet}: nothing for ${label} under ${header}`);
       return value(sheet, address(nearest.row, nearest.head.column));
@@ -59,10 +63,22 @@ function read(name: string): Read {
 const DEVIATIONS: readonly (readonly [guide: string, what: string, byHand: string, here: string, why: string])[] = [
   ['logger', 'length 13 with a flat end', 'hole needed 11.46', '10.66', 'a flat end is never longer than nominal: + 0 / − 0.8, not ± 0.8'],
   ['hive', 'hole depth needed by the flat screws', '9.86 and 13.36', '9.06 and 12.56', 'the same: + 0 / − 0.8'],
-  ['hive', 'deepest hole', '12.78', '12.4', 'with the length tolerance of a flat end 13 mm would not bottom in 12.78; the guide leaves more of the front'],
+  [
+    'hive',
+    'deepest hole',
+    '12.78',
+    '12.4',
+    'with the length tolerance of a flat end 13 mm would not bottom in 12.78; the guide leaves more of the front',
+  ],
   ['hive', 'boss wall ÷ wall of the first choice', '0.72', '0.714', 'by hand from a boss wall rounded to 1.86'],
   ['hive', 'core pin of the thinner screw', '7.1', '6.89', 'follows the hole depth: 12.4 ÷ 1.8'],
-  ['timer', 'reach of M3, M2.5 and M2', '3.15, 2.85, 2.35', '3.213, 2.91, 2.407', 'by hand with the nominal screw; here with the thinnest one that its thread class allows, which shifts further'],
+  [
+    'timer',
+    'reach of M3, M2.5 and M2',
+    '3.15, 2.85, 2.35',
+    '3.213, 2.91, 2.407',
+    'by hand with the nominal screw; here with the thinnest one that its thread class allows, which shifts further',
+  ],
   ['timer', 'margins', '−0.65, −0.35, +0.15, +0.35', '−0.713, −0.41, +0.093, +0.287', 'follows the reach'],
   ['timer', 'support under the board', '3.65', '3.713', 'the same play'],
   ['gauge', 'hole depth needed by 13 mm flat', '13.36', '12.56', '+ 0 / − 0.8'],
@@ -91,14 +107,23 @@ describe('bee-hive display', () => {
     expect(under('Variants', label, 'sink ratio')).toBeCloseTo(sink, 2);
   });
   test('states and reasons', () => {
-    expect(['A  first choice', 'B  next stock length', 'C  thicker screw', 'D  thinner screw', 'E  the same, core pin agreed'].map(label => [under('Variants', label, 'state'), under('Variants', label, 'reason')])).toEqual([
+    expect(
+      ['A  first choice', 'B  next stock length', 'C  thicker screw', 'D  thinner screw', 'E  the same, core pin agreed'].map(label => [
+        under('Variants', label, 'state'),
+        under('Variants', label, 'reason'),
+      ]),
+    ).toEqual([
       ['fail', 'engagement: engagement ratio 1.428 is below 2'],
       ['fail', 'screw does not bottom: hole depth needed 12.56 mm is above 12.4 mm'],
       ['fail', 'screw does not bottom: hole depth needed 12.56 mm is above 12.4 mm'],
       ['look', 'core pin: pin ratio 6.889 is above 6'],
       ['pass', '–'],
     ]);
-    expect(['holds', 'clears the bottom', 'no sink mark', 'holds, variant D', 'clears the bottom, variant D', 'no sink mark, variant D'].map(label => step(label))).toEqual(['fail', 'fail', 'fail', 'pass', 'pass', 'pass']);
+    expect(
+      ['holds', 'clears the bottom', 'no sink mark', 'holds, variant D', 'clears the bottom, variant D', 'no sink mark, variant D'].map(
+        label => step(label),
+      ),
+    ).toEqual(['fail', 'fail', 'fail', 'pass', 'pass', 'pass']);
     expect(step('any stock length?')).toMatch(/^no standard length of ST2.9 passes/);
   });
   test('six thin screws against four', () => {
@@ -124,12 +149,21 @@ describe('stairwell timer', () => {
     expect(under('Copper', label, 'state')).toBe(state);
   });
   test('the steps say the same, and a blank distance is refused', () => {
-    expect(['space is kept', 'space is kept, M2.5', 'space is kept, M2', 'space is kept, copper moved'].map(label => step(label))).toEqual(['fail', 'fail', 'pass', 'pass']);
+    expect(['space is kept', 'space is kept, M2.5', 'space is kept, M2', 'space is kept, copper moved'].map(label => step(label))).toEqual([
+      'fail',
+      'fail',
+      'pass',
+      'pass',
+    ]);
     expect(step('and without a figure of yours?')).toMatch(/^required is blank/);
     expectPrinted([step('area for the board designer, Ø'), step('reach of the support')], [7, 3.65 + (3 - thinnest.M3) / 2]);
   });
   test('cover screws: one bottoms, one does not hold, one passes', () => {
-    expect(['A  first choice', 'B  shorter', 'C  between them'].map(label => under('Variants', label, 'state'))).toEqual(['fail', 'fail', 'pass']);
+    expect(['A  first choice', 'B  shorter', 'C  between them'].map(label => under('Variants', label, 'state'))).toEqual([
+      'fail',
+      'fail',
+      'pass',
+    ]);
   });
   test('no electrical distance, and nothing is called safe or compliant', () => {
     const guide = GUIDES.find(({ name }) => name === 'timer');
@@ -177,7 +211,11 @@ describe('classroom monitor', () => {
   const { step, under } = read('monitor');
   test('inches are told, and both units shown', () => {
     expect(step('3.15 as it was typed')).toMatch(/^looks like inches/);
-    expect(['board length, both units', 'board width, both units', 'board thickness, both units'].map(label => step(label))).toEqual(['80.01 mm (3.150 in)', '52.07 mm (2.050 in)', '1.575 mm (0.062 in)']);
+    expect(['board length, both units', 'board width, both units', 'board thickness, both units'].map(label => step(label))).toEqual([
+      '80.01 mm (3.150 in)',
+      '52.07 mm (2.050 in)',
+      '1.575 mm (0.062 in)',
+    ]);
   });
   test.each([
     ['A  first choice', -0.08, 0.18, -0.017, 1.4, 'fail'],
@@ -200,8 +238,14 @@ describe('classroom monitor', () => {
     expect(of('state')).toBe(state);
   });
   test('steps and screws', () => {
-    expect(['goes in', 'goes in, wider', 'neither crushed nor loose', 'pillar never touches', 'bosses touch first'].map(label => step(label))).toEqual(['fail', 'pass', 'fail', 'pass', 'look']);
+    expect(
+      ['goes in', 'goes in, wider', 'neither crushed nor loose', 'pillar never touches', 'bosses touch first'].map(label => step(label)),
+    ).toEqual(['fail', 'pass', 'fail', 'pass', 'look']);
     expectPrinted([step('gap at the rim when the bosses touch')], [-0.2]);
-    expect(['A  first choice', 'B  longer', 'C  longer still'].map(label => under('Variants', label, 'state'))).toEqual(['fail', 'pass', 'fail']);
+    expect(['A  first choice', 'B  longer', 'C  longer still'].map(label => under('Variants', label, 'state'))).toEqual([
+      'fail',
+      'pass',
+      'fail',
+    ]);
   });
 });

@@ -23,7 +23,22 @@ const STARTED: Readonly<Record<string, RegExp>> = {
 };
 
 /** Run by a step of .ci/run, so only their scripts are looked for. */
-const IN_THE_GATE: readonly string[] = ['npm ci', 'npm test', 'npm run build', 'npm run types', 'npm run lint', 'npm run imports', 'npm run forms', 'npm run library', 'npm run test:browser', 'npm run test:pane', 'npm run test:runtime', 'npm run test:engines', 'npm run test:documents', '.ci/run'];
+const IN_THE_GATE: readonly string[] = [
+  'npm ci',
+  'npm test',
+  'npm run build',
+  'npm run types',
+  'npm run lint',
+  'npm run imports',
+  'npm run forms',
+  'npm run library',
+  'npm run test:browser',
+  'npm run test:pane',
+  'npm run test:runtime',
+  'npm run test:engines',
+  'npm run test:documents',
+  '.ci/run',
+];
 
 /** Too long for every day, or they write into the sources, or need a server: what is behind them is tested where it says. */
 const ELSEWHERE: Readonly<Record<string, string>> = {
@@ -51,7 +66,17 @@ const folder = mkdtempSync(path.join(tmpdir(), 'commands-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** The same command on files of the throw-away folder; the study on a slice of it. */
-const inFolder = (command: string): string => command.replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name => path.join(folder, ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name)).replace('--to 100000', '--to 100').replace('--to 50000', '--to 25100').replace('NAME', 'hive');
+const inFolder = (command: string): string =>
+  command
+    .replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name =>
+      path.join(
+        folder,
+        ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name,
+      ),
+    )
+    .replace('--to 100000', '--to 100')
+    .replace('--to 50000', '--to 25100')
+    .replace('NAME', 'hive');
 
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly scripts: Readonly<Record<string, string>> };
 const shown = DOCUMENTS.flatMap(document => commandsIn(textOf(document)).map(command => [document, command] as const));
@@ -66,14 +91,20 @@ describe('every command shown', () => {
   });
 
   it('has its script', () => {
-    const asked = shown.flatMap(([, command]) => /npm (?:run )?(\S+)/.exec(command)?.[1] ?? []).filter(name => !['ci', 'install'].includes(name));
+    const asked = shown
+      .flatMap(([, command]) => /npm (?:run )?(\S+)/.exec(command)?.[1] ?? [])
+      .filter(name => !['ci', 'install'].includes(name));
     expect(asked.length).toBeGreaterThan(10);
     expect([...new Set(asked)].filter(name => scripts[name] === undefined)).toEqual([]);
   });
 });
 
 it('commands are found in fences, tables and sentences', () => {
-  expect(commandsIn('```\nnpm ci && npm start    # opens\nno command\n```\n```nginx\nnode x\n```\n| `npm run a` | `not one` |\nas `A=1 npx b c` says, `npm`, and `.ci/run`')).toEqual(['npm ci', 'npm start', 'npm run a', 'A=1 npx b c', '.ci/run']);
+  expect(
+    commandsIn(
+      '```\nnpm ci && npm start    # opens\nno command\n```\n```nginx\nnode x\n```\n| `npm run a` | `not one` |\nas `A=1 npx b c` says, `npm`, and `.ci/run`',
+    ),
+  ).toEqual(['npm ci', 'npm start', 'npm run a', 'A=1 npx b c', '.ci/run']);
 });
 
 describe('run', () => {
@@ -99,6 +130,15 @@ describe('started and stopped', () => {
       if (started.pid !== undefined && started.exitCode === null) process.kill(-started.pid);
     }
     const [address = ''] = /http:\S+/.exec(said) ?? [];
-    await expect.poll(() => fetch(address).then(() => 'served', () => 'stopped'), { timeout: 20_000 }).toBe('stopped');
+    await expect
+      .poll(
+        () =>
+          fetch(address).then(
+            () => 'served',
+            () => 'stopped',
+          ),
+        { timeout: 20_000 },
+      )
+      .toBe('stopped');
   });
 });

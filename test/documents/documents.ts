@@ -11,8 +11,17 @@ const COMMAND = /^(?:[A-Z_]+=\S+ )*(?:npm|npx|node|git|unzip|curl|cd|\.ci\/run)(
 
 /** Every command in a fence without a language, and every span of code that is one; `a && b` are two. */
 export function commandsIn(text: string): string[] {
-  const fenced = [...text.matchAll(FENCE)].flatMap(([, language = '', body = '']) => (language === '' ? body.split('\n').filter(line => COMMAND.test(line)).map(line => line.replace(/\s+#.*/, '')) : []));
-  const spans = [...text.replace(FENCE, '').matchAll(/`([^`\n]+)`/g)].map(([, span = '']) => span).filter(span => COMMAND.test(span) && span.includes(' ') || span === '.ci/run');
+  const fenced = [...text.matchAll(FENCE)].flatMap(([, language = '', body = '']) =>
+    language === ''
+      ? body
+          .split('\n')
+          .filter(line => COMMAND.test(line))
+          .map(line => line.replace(/\s+#.*/, ''))
+      : [],
+  );
+  const spans = [...text.replace(FENCE, '').matchAll(/`([^`\n]+)`/g)]
+    .map(([, span = '']) => span)
+    .filter(span => (COMMAND.test(span) && span.includes(' ')) || span === '.ci/run');
   return [...new Set([...fenced, ...spans].flatMap(line => line.split(' && ')).map(line => line.trim()))];
 }
 
@@ -25,5 +34,13 @@ export function linksIn(text: string): string[] {
 /** The anchors that a page of this text has: its headings in small letters, without marks, hyphens for spaces. */
 export function anchorsIn(text: string): Set<string> {
   const headings = [...text.replace(FENCE, '').matchAll(/^#+ (.+)$/gm)].map(([, words = '']) => words);
-  return new Set(headings.map(words => words.toLowerCase().replace(/[^\p{L}\p{N}\s_-]/gu, '').trim().replace(/\s/g, '-')));
+  return new Set(
+    headings.map(words =>
+      words
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N}\s_-]/gu, '')
+        .trim()
+        .replace(/\s/g, '-'),
+    ),
+  );
 }

@@ -8,12 +8,14 @@ import { anchorsIn, DOCUMENTS, linksIn, textOf } from './documents';
 const isElsewhere = (target: string): boolean => /^(https?|mailto):/.test(target);
 
 function astray(document: string, text: string): string[] {
-  return linksIn(text).filter(target => !isElsewhere(target)).filter(target => {
-    const [file = '', anchor] = target.split('#');
-    const place = file === '' ? document : path.join(path.dirname(document), file);
-    if (!existsSync(place)) return true;
-    return anchor !== undefined && !anchorsIn(file === '' ? text : textOf(place)).has(anchor);
-  });
+  return linksIn(text)
+    .filter(target => !isElsewhere(target))
+    .filter(target => {
+      const [file = '', anchor] = target.split('#');
+      const place = file === '' ? document : path.join(path.dirname(document), file);
+      if (!existsSync(place)) return true;
+      return anchor !== undefined && !anchorsIn(file === '' ? text : textOf(place)).has(anchor);
+    });
 }
 
 describe.each(DOCUMENTS)('%s', document => {
@@ -26,11 +28,14 @@ it('the README has links and its picture', () => {
 });
 
 it('a link astray is found', () => {
-  const text = '# One Two\n[a](nowhere.md) [b](#one-two) [c](#two) [d](DEVELOPERS.md#the-house) [e](DEVELOPERS.md#none) ![f](none.png) [g](https://example.org/) `[h](code.md)`\n```\n[i](fence.md)\n```\n';
+  const text =
+    '# One Two\n[a](nowhere.md) [b](#one-two) [c](#two) [d](DEVELOPERS.md#the-house) [e](DEVELOPERS.md#none) ![f](none.png) [g](https://example.org/) `[h](code.md)`\n```\n[i](fence.md)\n```\n';
   expect(astray('README.md', text)).toEqual(['nowhere.md', '#two', 'DEVELOPERS.md#none', 'none.png']);
 });
 
 it('no drawing is committed that the code could draw; the icon is drawn by hand', () => {
   const committed = execFileSync('git', ['ls-files', '*.svg'], { encoding: 'utf8' }).trim().split('\n');
-  expect(committed, 'a committed figure can be out of date: draw it in the build, or compare it with what the code draws').toEqual(['src/pane/icons/icon.svg']);
+  expect(committed, 'a committed figure can be out of date: draw it in the build, or compare it with what the code draws').toEqual([
+    'src/pane/icons/icon.svg',
+  ]);
 });

@@ -12,33 +12,54 @@ import { actualRows, BASES, type Changes, EDITS, editedSheets, expectedRows, jud
 import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 
 const POISON = -999;
-const TITLE: TitleBlock = { part: 'Logger', number: 'L-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
+const TITLE: TitleBlock = {
+  part: 'Logger',
+  number: 'L-1',
+  revision: 'A',
+  date: '2026-11-25',
+  status: 'for tooling',
+  madeBy: 'M',
+  checkedBy: 'C',
+};
 
 const key = (sheet: SheetPlan, { at }: PlanCell): string => `${sheet.name}!${at}`;
 
 /** Other values in cells that hold values. */
 function changed(plan: WorkbookPlan, changes: Changes): WorkbookPlan {
   const untouched = new Set(Object.keys(changes));
-  const sheets = plan.sheets.map(sheet => ({ ...sheet, cells: sheet.cells.map(cell => {
-    const place = key(sheet, cell);
-    untouched.delete(place);
-    return place in changes ? { ...cell, value: changes[place] ?? '' } : cell;
-  }) }));
+  const sheets = plan.sheets.map(sheet => ({
+    ...sheet,
+    cells: sheet.cells.map(cell => {
+      const place = key(sheet, cell);
+      untouched.delete(place);
+      return place in changes ? { ...cell, value: changes[place] ?? '' } : cell;
+    }),
+  }));
   expect([...untouched]).toEqual([]);
   return { ...plan, sheets };
 }
 
-const poisoned = (plan: WorkbookPlan): WorkbookPlan => ({ ...plan, sheets: plan.sheets.map(sheet => ({ ...sheet, cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })) })) });
+const poisoned = (plan: WorkbookPlan): WorkbookPlan => ({
+  ...plan,
+  sheets: plan.sheets.map(sheet => ({
+    ...sheet,
+    cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })),
+  })),
+});
 const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE, { pngOf: () => new Uint8Array() });
 
 const copy = handed(demoWorkbook);
 const valueBeside = (sheetName: string, label: string): string => {
-  const at = demoWorkbook.sheets.find(({ name }) => name === sheetName)?.cells.find(({ value, at: place }) => value === label && place.startsWith('A'))?.at;
+  const at = demoWorkbook.sheets
+    .find(({ name }) => name === sheetName)
+    ?.cells.find(({ value, at: place }) => value === label && place.startsWith('A'))?.at;
   return `${sheetName}!B${at?.slice(1) ?? '?'}`;
 };
 
 /** Values that do not follow say so once an input is another one. */
-const givesUp = ({ formula = '' }: PlanCell, actual: unknown): boolean => (actual === 'inputs changed' && formula.endsWith(',"inputs changed")')) || (actual === 'not checked' && formula.endsWith(',"not checked")'));
+const givesUp = ({ formula = '' }: PlanCell, actual: unknown): boolean =>
+  (actual === 'inputs changed' && formula.endsWith(',"inputs changed")')) ||
+  (actual === 'not checked' && formula.endsWith(',"not checked")'));
 
 interface Compared {
   readonly formulas: number;
@@ -107,7 +128,8 @@ it('moves what depends on the draft', async () => {
   const { found } = await after({ [valueBeside('Joint', 'outside draft')]: 2 });
   // 6.4 + 2·14·tan 2°
   const root = 6.4 + 28 * Math.tan((2 * Math.PI) / 180);
-  for (const values of [found.libreoffice, found.gnumeric]) expect(values.get(valueBeside('Joint', 'outside diameter at the root'))).toBeCloseTo(root, 9);
+  for (const values of [found.libreoffice, found.gnumeric])
+    expect(values.get(valueBeside('Joint', 'outside diameter at the root'))).toBeCloseTo(root, 9);
 });
 
 it('the letters of the figure follow an input', async () => {
@@ -123,11 +145,36 @@ it('each figure is printed on one page, with both halves of its table', async ()
 });
 
 it('follows the inputs of one value of the joint', async () => {
-  const inputs: readonly (readonly [string, Cell])[] = [['screw', 'ST2.9'], ['head', 'pan'], ['wall', 2.5], ['board plane', 5.5], ['boss height', 14], ['hole', 3.4], ['material', 'ABS'], ['outside draft', 0.5]];
-  const plan = (draftDeg: number): WorkbookPlan => ({ name: 'One', sheets: [{ name: 'S', widths: [], cells: [
-    ...inputs.flatMap(([name, value], r): PlanCell[] => [{ at: address(r, 0), role: 'label', value: name }, { at: address(r, 1), role: 'input', value: name === 'outside draft' ? draftDeg : value }]),
-    ...['sink ratio', 'state', 'reason', 'boss OD root'].map((name, c): PlanCell => ({ at: address(0, 3 + c), role: 'result', formula: `=ENCL.JOINT.VALUE(A1:A8,B1:B8,"${name}")` })),
-  ] }] });
+  const inputs: readonly (readonly [string, Cell])[] = [
+    ['screw', 'ST2.9'],
+    ['head', 'pan'],
+    ['wall', 2.5],
+    ['board plane', 5.5],
+    ['boss height', 14],
+    ['hole', 3.4],
+    ['material', 'ABS'],
+    ['outside draft', 0.5],
+  ];
+  const plan = (draftDeg: number): WorkbookPlan => ({
+    name: 'One',
+    sheets: [
+      {
+        name: 'S',
+        widths: [],
+        cells: [
+          ...inputs.flatMap(([name, value], r): PlanCell[] => [
+            { at: address(r, 0), role: 'label', value: name },
+            { at: address(r, 1), role: 'input', value: name === 'outside draft' ? draftDeg : value },
+          ]),
+          ...['sink ratio', 'state', 'reason', 'boss OD root'].map((name, c): PlanCell => ({
+            at: address(0, 3 + c),
+            role: 'result',
+            formula: `=ENCL.JOINT.VALUE(A1:A8,B1:B8,"${name}")`,
+          })),
+        ],
+      },
+    ],
+  });
   const sent = handed(plan(0.5));
   const wanted = handed(plan(2));
   expect(sent.live).toBe(4);
@@ -141,7 +188,10 @@ it('follows the inputs of one value of the joint', async () => {
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   test('follows each input, or says that it does not', async () => {
     const sent = sentSheets(base, EDITS);
-    const poison = sent.map((sheet): SheetPlan => ({ ...sheet, cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })) }));
+    const poison = sent.map((sheet): SheetPlan => ({
+      ...sheet,
+      cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })),
+    }));
     const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets: editedSheets(poison, EDITS) }));
     const expected = expectedRows(base, EDITS);
     for (const values of [found.libreoffice, found.gnumeric]) {

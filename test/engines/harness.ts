@@ -44,7 +44,8 @@ async function inFolder<T>(use: (folder: string) => Promise<T>): Promise<T> {
   }
 }
 
-const setting = (path: string, name: string, value: string): string => `<item oor:path="/org.openoffice.${path}"><prop oor:name="${name}" oor:op="fuse"><value>${value}</value></prop></item>`;
+const setting = (path: string, name: string, value: string): string =>
+  `<item oor:path="/org.openoffice.${path}"><prop oor:name="${name}" oor:op="fuse"><value>${value}</value></prop></item>`;
 
 /** Settings of an own profile: every formula is worked out when a file is loaded (0: always). */
 const profile = (language: string): string => `<?xml version="1.0" encoding="UTF-8"?>
@@ -59,13 +60,24 @@ async function libreoffice(folder: string, kind: string, language: string): Prom
   const out = join(folder, 'out');
   await mkdir(join(own, 'user'), { recursive: true });
   await writeFile(join(own, 'user', 'registrymodifications.xcu'), profile(language));
-  await program('soffice', [`-env:UserInstallation=${pathToFileURL(own).href}`, '--headless', '--norestore', '--convert-to', kind, '--outdir', out, join(folder, 'in.xlsx')]);
+  await program('soffice', [
+    `-env:UserInstallation=${pathToFileURL(own).href}`,
+    '--headless',
+    '--norestore',
+    '--convert-to',
+    kind,
+    '--outdir',
+    out,
+    join(folder, 'in.xlsx'),
+  ]);
   return join(out, `in.${kind}`);
 }
 
 async function valuesOf(bytes: Uint8Array): Promise<Values> {
   const { sheets } = await readWorkbook(bytes);
-  return new Map(sheets.flatMap(({ name, cells }) => cells.flatMap(({ at, value }) => (value === null ? [] : [[`${name}!${at}`, value] as const]))));
+  return new Map(
+    sheets.flatMap(({ name, cells }) => cells.flatMap(({ at, value }) => (value === null ? [] : [[`${name}!${at}`, value] as const]))),
+  );
 }
 
 /** Every cell of the workbook after each program has worked out all formulas anew. LibreOffice speaks the language, `de-DE`, if one is given. */
@@ -74,7 +86,10 @@ export async function recalculate(bytes: Uint8Array, language = 'en-US'): Promis
     const source = join(folder, 'in.xlsx');
     const gnumericFile = join(folder, 'gnumeric.xlsx');
     await writeFile(source, bytes);
-    const [libreofficeFile] = await Promise.all([libreoffice(folder, 'xlsx', language), program('ssconvert', ['--recalc', source, gnumericFile])]);
+    const [libreofficeFile] = await Promise.all([
+      libreoffice(folder, 'xlsx', language),
+      program('ssconvert', ['--recalc', source, gnumericFile]),
+    ]);
     return {
       libreoffice: await valuesOf(await written(libreofficeFile, 'LibreOffice')),
       gnumeric: await valuesOf(await written(gnumericFile, 'Gnumeric')),
@@ -95,12 +110,17 @@ export async function printedPages(bytes: Uint8Array): Promise<readonly string[]
 }
 
 /** Points of each colour (`b23a1e`) on the first printed page of each program, formulas worked out anew. */
-export async function pageColours(bytes: Uint8Array): Promise<{ readonly libreoffice: ReadonlyMap<string, number>; readonly gnumeric: ReadonlyMap<string, number> }> {
+export async function pageColours(
+  bytes: Uint8Array,
+): Promise<{ readonly libreoffice: ReadonlyMap<string, number>; readonly gnumeric: ReadonlyMap<string, number> }> {
   return inFolder(async folder => {
     const source = join(folder, 'in.xlsx');
     const gnumericPdf = join(folder, 'gnumeric.pdf');
     await writeFile(source, bytes);
-    const [libreofficePdf] = await Promise.all([libreoffice(folder, 'pdf', 'en-US'), program('ssconvert', ['--recalc', source, gnumericPdf])]);
+    const [libreofficePdf] = await Promise.all([
+      libreoffice(folder, 'pdf', 'en-US'),
+      program('ssconvert', ['--recalc', source, gnumericPdf]),
+    ]);
     const colours = async (pdf: string, by: string): Promise<ReadonlyMap<string, number>> => {
       await written(pdf, by);
       const page = join(folder, by);

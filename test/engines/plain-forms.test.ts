@@ -28,14 +28,38 @@ const POISON = -999;
 const METRIC = ['M1.6', 'M2', 'M2.5', 'M3', 'M3.5', 'M4', 'M5', 'M6'];
 const TAPPING = ['ST1.5', 'ST1.9', 'ST2.2', 'ST2.6', 'ST2.9', 'ST3.3', 'ST3.5', 'ST3.9', 'ST4.2', 'ST4.8'];
 const GAUGES = ['#0', '#1', '#2', '#3', '#4', '#5', '#6', '#8', '#10', '1/4'];
-const UNIFIED = ['#0-80', '#1-64', '#1-72', '#2-56', '#2-64', '#3-48', '#3-56', '#4-40', '#4-48', '#5-40', '#5-44', '#6-32', '#6-40', '#8-32', '#8-36', '#10-24', '#10-32', '1/4-20', '1/4-28'];
+const UNIFIED = [
+  '#0-80',
+  '#1-64',
+  '#1-72',
+  '#2-56',
+  '#2-64',
+  '#3-48',
+  '#3-56',
+  '#4-40',
+  '#4-48',
+  '#5-40',
+  '#5-44',
+  '#6-32',
+  '#6-40',
+  '#8-32',
+  '#8-36',
+  '#10-24',
+  '#10-32',
+  '1/4-20',
+  '1/4-28',
+];
 const SCREWS = [...METRIC, ...TAPPING, ...UNIFIED, ...GAUGES.flatMap(gauge => [`${gauge} AB`, `${gauge} B`])];
 const SIZE_TEXTS = ['1.6 ±10%', '3.2 +0.1/-0', '10 -0.2/-0.4', '3.4..3.6', '0.5 in ±1 mm', '-0.2 ±0.1'];
 
 /** Numbers as people type them: two that differ in their last bit alone would compare the rounding of programs. */
-const typed = (noun: string, limits: Limits | undefined): fc.Arbitrary<number> => usualNumber(noun, limits).map(value => Math.round(value * 1000) / 1000);
+const typed = (noun: string, limits: Limits | undefined): fc.Arbitrary<number> =>
+  usualNumber(noun, limits).map(value => Math.round(value * 1000) / 1000);
 const half = typed('tolerance', undefined);
-const deviation = fc.oneof(half, fc.tuple(half, half).map(([up, down]) => `+${up}/-${down}`));
+const deviation = fc.oneof(
+  half,
+  fc.tuple(half, half).map(([up, down]) => `+${up}/-${down}`),
+);
 
 function one(param: Param): fc.Arbitrary<unknown> {
   const noun = nounOf(param);
@@ -54,7 +78,16 @@ function argumentSets(card: Card): fc.Arbitrary<unknown[]> {
   return fc.integer({ min: 1, max: 6 }).chain(rows =>
     fc.tuple(
       ...card.params.map(param => {
-        const value = param.kind.shape === 'list' ? fc.oneof({ weight: 4, arbitrary: fc.array(one(param), { minLength: rows, maxLength: rows }).map(list => list.map(entry => [entry])) }, { weight: 1, arbitrary: one(param) }) : one(param);
+        const value =
+          param.kind.shape === 'list'
+            ? fc.oneof(
+                {
+                  weight: 4,
+                  arbitrary: fc.array(one(param), { minLength: rows, maxLength: rows }).map(list => list.map(entry => [entry])),
+                },
+                { weight: 1, arbitrary: one(param) },
+              )
+            : one(param);
         return param.optional ? fc.oneof({ weight: 3, arbitrary: value }, { weight: 1, arbitrary: fc.constant(null) }) : value;
       }),
     ),
@@ -117,16 +150,40 @@ const isOneFormula = (given: ReturnType<typeof spreadsheetFormulas>): given is C
 function askForm(card: Card, form: Form, args: readonly unknown[], asRange: boolean): void {
   const values = readArguments(card, args);
   const into = new Row();
-  const printed = spreadsheetFormulas(form, values.map(value => refOf(value, into, asRange)));
+  const printed = spreadsheetFormulas(
+    form,
+    values.map(value => refOf(value, into, asRange)),
+  );
   const formulas = isOneFormula(printed) ? [printed] : (printed.flat() as CellFormula[]);
-  ask(card.id, args, formulas.map(({ formula }) => formula), [applied(card, values)].flat(2));
+  ask(
+    card.id,
+    args,
+    formulas.map(({ formula }) => formula),
+    [applied(card, values)].flat(2),
+  );
 }
 
 // ---- look-ups --------------------------------------------------------------------------------------------------------
 
 const data = new DataSheet();
 const SIZES = [...SCREWS, ...GAUGES];
-const HEADS = ['pan', 'slotted pan', 'hexalobular pan', 'cheese', 'countersunk', 'raised countersunk', 'socket cap', 'button', 'fillister', 'round', 'ISO 7045', 'ISO 10642', 'DIN 7991', 'ISO 7046-2', 'DIN 7981'];
+const HEADS = [
+  'pan',
+  'slotted pan',
+  'hexalobular pan',
+  'cheese',
+  'countersunk',
+  'raised countersunk',
+  'socket cap',
+  'button',
+  'fillister',
+  'round',
+  'ISO 7045',
+  'ISO 10642',
+  'DIN 7991',
+  'ISO 7046-2',
+  'DIN 7981',
+];
 const SIZES_MM = fc.sample(fc.noBias(fc.integer({ min: 2, max: 5200 })), { seed: SEED, numRuns: 40 }).map(tenths => tenths / 10);
 const AT_LIMITS_MM = [0.4, 0.5, 0.9, 1, 3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500, 500.1, 1000, 1000.1, 4000, 4000.1];
 
@@ -140,11 +197,19 @@ const LISTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   'SCREW.HEAD.HEIGHT': [SIZES, HEADS, ['max', 'min', 'nominal']],
   'HOLE.CLEARANCE': [SIZES, ['fine', 'medium', 'coarse', 'DIN 74-1'], ['nominal', 'max', 'min']],
   'TOL.IT': [[...SIZES_MM, ...AT_LIMITS_MM], Array.from({ length: 12 }, (_, i) => `IT${i + 5}`)],
-  'TOL.GENERAL': [[...SIZES_MM, ...AT_LIMITS_MM], ['f', 'm', 'c', 'v']],
-  'TOL.MOULDED': [[...SIZES_MM, ...AT_LIMITS_MM], ['DIN 16901-130', 'DIN 16742-TG6'], ['same', 'across']],
+  'TOL.GENERAL': [
+    [...SIZES_MM, ...AT_LIMITS_MM],
+    ['f', 'm', 'c', 'v'],
+  ],
+  'TOL.MOULDED': [
+    [...SIZES_MM, ...AT_LIMITS_MM],
+    ['DIN 16901-130', 'DIN 16742-TG6'],
+    ['same', 'across'],
+  ],
 };
 
-const combinations = (lists: readonly (readonly unknown[])[]): unknown[][] => lists.reduce<unknown[][]>((rows, list) => rows.flatMap(before => list.map(value => [...before, value])), [[]]);
+const combinations = (lists: readonly (readonly unknown[])[]): unknown[][] =>
+  lists.reduce<unknown[][]>((rows, list) => rows.flatMap(before => list.map(value => [...before, value])), [[]]);
 
 const given = <T>(work: () => T): T | undefined => {
   try {
@@ -210,7 +275,13 @@ function near(actual: unknown, expected: number | string | undefined): boolean {
 const otherwise = (id: string, values: Values): string[] =>
   asked
     .filter(one => one.id === id)
-    .flatMap(({ args, results }) => results.filter(({ at, value }) => !near(values.get(`${SHEET}!${at}`), value)).map(({ at, formula, value }) => `${JSON.stringify(args)}: ${String(values.get(`${SHEET}!${at}`))}, not ${String(value)}: ${formula}`));
+    .flatMap(({ args, results }) =>
+      results
+        .filter(({ at, value }) => !near(values.get(`${SHEET}!${at}`), value))
+        .map(
+          ({ at, formula, value }) => `${JSON.stringify(args)}: ${String(values.get(`${SHEET}!${at}`))}, not ${String(value)}: ${formula}`,
+        ),
+    );
 
 describe.each(['libreoffice', 'gnumeric'] as const)('%s', engine => {
   test.each(FORMS)('$id', ({ id, card }) => {

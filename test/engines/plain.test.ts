@@ -124,7 +124,8 @@ describe.each(['en-US', 'de-DE'])('in the language %s', language => {
 });
 
 it('tries every function that a hand-over may use', async () => {
-  const [, listed = ''] = /'([A-Z0-9 ]+)'\.split/.exec(await readFile(new URL('../../src/handover/allowed.ts', import.meta.url), 'utf8')) ?? [];
+  const [, listed = ''] =
+    /'([A-Z0-9 ]+)'\.split/.exec(await readFile(new URL('../../src/handover/allowed.ts', import.meta.url), 'utf8')) ?? [];
   const tried = FORMULAS.flatMap(([formula]) => [...formula.matchAll(/([A-Z][A-Z0-9]*)\(/g)].map(([, name]) => name));
   expect(new Set(tried)).toEqual(new Set(listed.split(' ')));
 });
@@ -142,8 +143,20 @@ it('fails where a program is missing', async () => {
 
 it('reads errors as their codes', async () => {
   const formulas = ['1/0', 'NOSUCH(1)', 'D1+"x"'];
-  const values = await recalculate(await writeWorkbook({ name: 'Errors', sheets: [{ name: 'E', widths: [], cells: formulas.map((formula, i) => ({ at: `A${i + 1}`, role: 'result', formula: `=${formula}`, value: WRONG })) }] }));
-  for (const program of [values.libreoffice, values.gnumeric]) expect(['E!A1', 'E!A2', 'E!A3'].map(at => program.get(at))).toEqual(['#DIV/0!', '#NAME?', '#VALUE!']);
+  const values = await recalculate(
+    await writeWorkbook({
+      name: 'Errors',
+      sheets: [
+        {
+          name: 'E',
+          widths: [],
+          cells: formulas.map((formula, i) => ({ at: `A${i + 1}`, role: 'result', formula: `=${formula}`, value: WRONG })),
+        },
+      ],
+    }),
+  );
+  for (const program of [values.libreoffice, values.gnumeric])
+    expect(['E!A1', 'E!A2', 'E!A3'].map(at => program.get(at))).toEqual(['#DIV/0!', '#NAME?', '#VALUE!']);
 });
 
 describe('colours of states', () => {
@@ -162,7 +175,8 @@ describe('colours of states', () => {
 
   it('follow the word that was worked out', async () => {
     const { libreoffice, gnumeric } = await pageColours(await writeWorkbook(sheet(Object.keys(fills))));
-    for (const colours of [libreoffice, gnumeric]) for (const fill of Object.values(fills)) expect(colours.get(fill) ?? 0).toBeGreaterThan(300);
+    for (const colours of [libreoffice, gnumeric])
+      for (const fill of Object.values(fills)) expect(colours.get(fill) ?? 0).toBeGreaterThan(300);
   });
 
   it('stay away from other words', async () => {

@@ -18,12 +18,28 @@ import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 
 const run = promisify(execFile);
-const { plan } = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' }, { pngOf: await pngRenderer() });
+const { plan } = handover(
+  sourceOf(demoWorkbook),
+  looksOf(demoWorkbook),
+  { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' },
+  { pngOf: await pngRenderer() },
+);
 
 /** The file as each program saves it. */
 const SAVED: Readonly<Record<string, (folder: string) => Promise<string>>> = {
   LibreOffice: async folder => {
-    await run('timeout', ['400', 'soffice', `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`, '--headless', '--norestore', '--convert-to', 'xlsx', '--outdir', join(folder, 'out'), join(folder, 'in.xlsx')]);
+    await run('timeout', [
+      '400',
+      'soffice',
+      `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`,
+      '--headless',
+      '--norestore',
+      '--convert-to',
+      'xlsx',
+      '--outdir',
+      join(folder, 'out'),
+      join(folder, 'in.xlsx'),
+    ]);
     return join(folder, 'out', 'in.xlsx');
   },
   Gnumeric: async folder => {
@@ -62,7 +78,8 @@ describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
       const { row, col } = parseCellRef(at);
       return file.sheets.find(({ name }) => name === sheet)?.cells?.get(`${row},${col}`)?.style?.protection?.locked;
     };
-    for (const { name, protection } of file.sheets) expect([name, protection?.sheet, protection?.password]).toEqual([name, true, undefined]);
+    for (const { name, protection } of file.sheets)
+      expect([name, protection?.sheet, protection?.password]).toEqual([name, true, undefined]);
     for (const { name, cells } of plan.sheets) {
       for (const { at, formula, role } of cells) {
         if (formula !== undefined) expect([name, at, isLocked(name, at) ?? true]).toEqual([name, at, true]);
@@ -72,7 +89,13 @@ describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
   });
 
   it('one digit more is seen', () => {
-    const sheets = returned.sheets.map(sheet => (sheet.name === 'Joint' ? { ...sheet, cells: new Map([...sheet.cells].map(([at, cell]) => [at, at === 'B10' ? { value: 2.5001 } : cell])) } : sheet));
-    expect(compare(sent, { ...returned, sheets }).changedInputs).toEqual([{ sheet: 'Joint', at: 'B10', label: 'wall', sent: '2.5', returned: '2.5001' }]);
+    const sheets = returned.sheets.map(sheet =>
+      sheet.name === 'Joint'
+        ? { ...sheet, cells: new Map([...sheet.cells].map(([at, cell]) => [at, at === 'B10' ? { value: 2.5001 } : cell])) }
+        : sheet,
+    );
+    expect(compare(sent, { ...returned, sheets }).changedInputs).toEqual([
+      { sheet: 'Joint', at: 'B10', label: 'wall', sent: '2.5', returned: '2.5001' },
+    ]);
   });
 });

@@ -18,7 +18,11 @@ test('each kind has its count, and each that no test noticed is named', () => {
   expect(Object.keys(results.kinds)).toEqual(KINDS);
   expect([sum(kinds.map(({ tried }) => tried)), sum(kinds.map(({ caught }) => caught))]).toEqual([results.tried, results.caught]);
   expect(results.survivors).toHaveLength(results.tried - results.caught);
-  for (const [kind, { tried, caught }] of Object.entries(results.kinds)) expect(results.survivors.filter(one => one.kind === kind), kind).toHaveLength(tried - caught);
+  for (const [kind, { tried, caught }] of Object.entries(results.kinds))
+    expect(
+      results.survivors.filter(one => one.kind === kind),
+      kind,
+    ).toHaveLength(tried - caught);
 });
 
 test('every kind finds its places in every file that has them, and each changes the file', () => {

@@ -77,7 +77,11 @@ test('a test that passes on a wrong answer is found out', () => {
   expect(notices('BOSS.SINK', () => expect(number('BOSS.SINK', 1, 2)).toBeCloseTo(0.5, 1))).toBe(false);
   expect(notices('BOSS.SLENDER', exact)).toBe(false);
   // tables and texts
-  expect(notices('BOSS.CONFLICT', () => expect(value('BOSS.CONFLICT', 'ST2.9', 2.9, 2.32)).toEqual([expect.anything(), [5.8, expect.anything(), expect.anything(), 'pass']]))).toBe(true);
+  expect(
+    notices('BOSS.CONFLICT', () =>
+      expect(value('BOSS.CONFLICT', 'ST2.9', 2.9, 2.32)).toEqual([expect.anything(), [5.8, expect.anything(), expect.anything(), 'pass']]),
+    ),
+  ).toBe(true);
   expect(notices('DUAL', () => expect(value('DUAL', 25.4)).toBe('25.40 mm (1.000 in)'))).toBe(true);
   exact();
 });
@@ -85,11 +89,21 @@ test('a test that passes on a wrong answer is found out', () => {
 test('every file with evidence from outside has its tests run on wrong answers too', () => {
   const files = [...new Set(EVIDENCE.filter(isOutside).map(one => one.test))];
   expect(files.length).toBeGreaterThanOrEqual(10);
-  for (const file of files) expect(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'), file).toContain(`const test = refereed('${file.replace(/^test\//, '')}');`);
+  for (const file of files)
+    expect(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'), file).toContain(
+      `const test = refereed('${file.replace(/^test\//, '')}');`,
+    );
 });
 
 describe('what counts as checked', () => {
-  const one = (kind: Evidence['kind'], part?: string): Evidence => ({ id: 'GRIP', kind, source: '', test: '', title: '', ...(part === undefined ? {} : { part }) });
+  const one = (kind: Evidence['kind'], part?: string): Evidence => ({
+    id: 'GRIP',
+    kind,
+    source: '',
+    test: '',
+    title: '',
+    ...(part === undefined ? {} : { part }),
+  });
   const grip = [{ id: 'GRIP' }] as unknown as Parameters<typeof checked>[0];
 
   test.each<[Evidence[], keyof ReturnType<typeof checked>]>([

@@ -4,7 +4,17 @@ import { expect, test } from 'vitest';
 import { figuresPage, type Results } from '../bench/figure';
 
 const read = (file: string): string => readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
-const rows = (page: string): string[][] => page.split('\n').filter(line => line.startsWith('| ')).slice(1).map(line => line.split(/(?<!\\)\|/).slice(1, -1).map(cell => cell.trim()));
+const rows = (page: string): string[][] =>
+  page
+    .split('\n')
+    .filter(line => line.startsWith('| '))
+    .slice(1)
+    .map(line =>
+      line
+        .split(/(?<!\\)\|/)
+        .slice(1, -1)
+        .map(cell => cell.trim()),
+    );
 
 const results = JSON.parse(read('bench/results.json')) as Results;
 const figures = figuresPage(results);

@@ -10,17 +10,31 @@ const test = refereed('evidence/independent.test.ts');
 /** Numbers of a case: sizes in mm, drafts in degrees. */
 type Case = Readonly<Record<string, number>>;
 
-const between = (low: number, high: number): fc.Arbitrary<number> => fc.integer({ min: Math.round(low * 1000), max: Math.round(high * 1000) }).map(thousandths => thousandths / 1000);
+const between = (low: number, high: number): fc.Arbitrary<number> =>
+  fc.integer({ min: Math.round(low * 1000), max: Math.round(high * 1000) }).map(thousandths => thousandths / 1000);
 const cases = (sizes: Readonly<Record<string, readonly [number, number]>>, count: number): Case[] =>
-  fc.sample(fc.record(Object.fromEntries(Object.entries(sizes).map(([name, [low, high]]) => [name, between(low, high)]))), { seed: SEED, numRuns: count });
+  fc.sample(fc.record(Object.fromEntries(Object.entries(sizes).map(([name, [low, high]]) => [name, between(low, high)]))), {
+    seed: SEED,
+    numRuns: count,
+  });
 
 const numbers = (answer: unknown): number[] => [answer].flat(2).filter(cell => typeof cell === 'number');
 
 /** Both ways agree in every case, and each wrong form differs in nine of ten by a hundred times what is allowed. */
-function agree(all: readonly Case[], ours: (one: Case) => unknown, other: (one: Case) => readonly number[], wrong: Readonly<Record<string, (one: Case) => readonly number[]>>, allowed = 1e-9): void {
-  const apart = (a: readonly number[], b: readonly number[]): number => (a.length === b.length && a.length > 0 ? Math.max(...a.map((x, i) => Math.abs(x - (b[i] as number)) / Math.max(1e-3, Math.abs(b[i] as number)))) : Infinity);
+function agree(
+  all: readonly Case[],
+  ours: (one: Case) => unknown,
+  other: (one: Case) => readonly number[],
+  wrong: Readonly<Record<string, (one: Case) => readonly number[]>>,
+  allowed = 1e-9,
+): void {
+  const apart = (a: readonly number[], b: readonly number[]): number =>
+    a.length === b.length && a.length > 0
+      ? Math.max(...a.map((x, i) => Math.abs(x - (b[i] as number)) / Math.max(1e-3, Math.abs(b[i] as number))))
+      : Infinity;
   for (const one of all) expect(apart(numbers(ours(one)), other(one)), JSON.stringify(one)).toBeLessThanOrEqual(allowed);
-  for (const [name, form] of Object.entries(wrong)) expect(all.filter(one => apart(form(one), other(one)) > 100 * allowed).length, name).toBeGreaterThanOrEqual(0.9 * all.length);
+  for (const [name, form] of Object.entries(wrong))
+    expect(all.filter(one => apart(form(one), other(one)) > 100 * allowed).length, name).toBeGreaterThanOrEqual(0.9 * all.length);
 }
 
 const degrees = (size: number): string => `${size}°`;
@@ -40,76 +54,211 @@ describe('lines in the plane that meet', () => {
   const at = (x: number, deg: number, height: number): number => meet([x, 0], leaning(deg), [0, height], [1, 0])[0];
 
   const SIZES = { a: [6, 20], b: [1, 5], wall: [1, 4], height: [2, 20], out: [0.3, 4], in: [0.3, 3] } as const;
-  const all = cases(SIZES, 100).filter(one => at(one['b'] as number / 2, -(one['in'] as number), one['height'] as number) > 0.05);
+  const all = cases(SIZES, 100).filter(one => at((one['b'] as number) / 2, -(one['in'] as number), one['height'] as number) > 0.05);
 
   type Numbers = (one: Record<keyof typeof SIZES, number>) => readonly number[];
-  const FORMS: readonly (readonly [id: string, args: (one: Record<keyof typeof SIZES, number>) => readonly unknown[], other: Numbers, wrong: Readonly<Record<string, Numbers>>])[] = [
-    ['DRAFT.OFFSET', o => [o.height, degrees(o.out)], o => [at(0, o.out, o.height)], { 'sine for tangent': o => [Math.sin(radians(o.out)) * o.height] }],
-    ['DRAFT.SIZE', o => [o.a, o.height, degrees(o.out), 'grows'], o => [2 * at(o.a / 2, o.out, o.height)], { 'one side': o => [o.a + at(0, o.out, o.height)], shrinks: o => [2 * at(o.a / 2, -o.out, o.height)] }],
-    ['HOLE.AT', o => [o.b, o.height, degrees(o.in)], o => [2 * at(o.b / 2, -o.in, o.height)], { grows: o => [2 * at(o.b / 2, o.in, o.height)], 'one side': o => [o.b - at(0, o.in, o.height)] }],
-    ['HOLE.MOUTH', o => [o.b, o.height, degrees(o.in)], o => [2 * at(o.b / 2, o.in, o.height)], { shrinks: o => [2 * at(o.b / 2, -o.in, o.height)] }],
-    ['BOSS.OD', o => [o.b, o.wall, o.height, degrees(o.out)], o => [2 * at(o.b / 2 + o.wall, o.out, o.height)], { shrinks: o => [2 * at(o.b / 2 + o.wall, -o.out, o.height)], 'one wall': o => [2 * at((o.b + o.wall) / 2, o.out, o.height)] }],
-    ['BOSS.WALL', o => [o.a, o.b, o.height, degrees(o.out), degrees(o.in)], o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, -o.in, o.height)], { 'hole grows': o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, o.in, o.height)], 'outside only': o => [at(o.a / 2, o.out, o.height) - o.b / 2] }],
-    ['BOSS.WALL', o => [o.a, o.b, o.height, degrees(o.out), degrees(o.in), o.height / 2], o => [2 * at(o.a / 2, o.out, o.height)], { 'as if the hole went on': o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, -o.in, o.height)] }],
+  const FORMS: readonly (readonly [
+    id: string,
+    args: (one: Record<keyof typeof SIZES, number>) => readonly unknown[],
+    other: Numbers,
+    wrong: Readonly<Record<string, Numbers>>,
+  ])[] = [
+    [
+      'DRAFT.OFFSET',
+      o => [o.height, degrees(o.out)],
+      o => [at(0, o.out, o.height)],
+      { 'sine for tangent': o => [Math.sin(radians(o.out)) * o.height] },
+    ],
+    [
+      'DRAFT.SIZE',
+      o => [o.a, o.height, degrees(o.out), 'grows'],
+      o => [2 * at(o.a / 2, o.out, o.height)],
+      { 'one side': o => [o.a + at(0, o.out, o.height)], shrinks: o => [2 * at(o.a / 2, -o.out, o.height)] },
+    ],
+    [
+      'HOLE.AT',
+      o => [o.b, o.height, degrees(o.in)],
+      o => [2 * at(o.b / 2, -o.in, o.height)],
+      { grows: o => [2 * at(o.b / 2, o.in, o.height)], 'one side': o => [o.b - at(0, o.in, o.height)] },
+    ],
+    [
+      'HOLE.MOUTH',
+      o => [o.b, o.height, degrees(o.in)],
+      o => [2 * at(o.b / 2, o.in, o.height)],
+      { shrinks: o => [2 * at(o.b / 2, -o.in, o.height)] },
+    ],
+    [
+      'BOSS.OD',
+      o => [o.b, o.wall, o.height, degrees(o.out)],
+      o => [2 * at(o.b / 2 + o.wall, o.out, o.height)],
+      { shrinks: o => [2 * at(o.b / 2 + o.wall, -o.out, o.height)], 'one wall': o => [2 * at((o.b + o.wall) / 2, o.out, o.height)] },
+    ],
+    [
+      'BOSS.WALL',
+      o => [o.a, o.b, o.height, degrees(o.out), degrees(o.in)],
+      o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, -o.in, o.height)],
+      {
+        'hole grows': o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, o.in, o.height)],
+        'outside only': o => [at(o.a / 2, o.out, o.height) - o.b / 2],
+      },
+    ],
+    [
+      'BOSS.WALL',
+      o => [o.a, o.b, o.height, degrees(o.out), degrees(o.in), o.height / 2],
+      o => [2 * at(o.a / 2, o.out, o.height)],
+      { 'as if the hole went on': o => [at(o.a / 2, o.out, o.height) - at(o.b / 2, -o.in, o.height)] },
+    ],
     [
       'BOSS.ENDS',
       o => [o.a, o.b, o.height, degrees(o.out), degrees(o.in)],
-      o => [0, o.height].flatMap(y => [2 * at(o.a / 2, o.out, y), 2 * at(o.b / 2, -o.in, y), at(o.a / 2, o.out, y) - at(o.b / 2, -o.in, y)]),
-      { 'ends changed': o => [o.height, 0].flatMap(y => [2 * at(o.a / 2, o.out, y), 2 * at(o.b / 2, -o.in, y), at(o.a / 2, o.out, y) - at(o.b / 2, -o.in, y)]) },
+      o =>
+        [0, o.height].flatMap(y => [2 * at(o.a / 2, o.out, y), 2 * at(o.b / 2, -o.in, y), at(o.a / 2, o.out, y) - at(o.b / 2, -o.in, y)]),
+      {
+        'ends changed': o =>
+          [o.height, 0].flatMap(y => [2 * at(o.a / 2, o.out, y), 2 * at(o.b / 2, -o.in, y), at(o.a / 2, o.out, y) - at(o.b / 2, -o.in, y)]),
+      },
     ],
-    ['BOSS.STEEL', o => [o.a, o.height, degrees(o.out), degrees(o.in)], o => [at(o.a, -o.in, o.height) - at(0, o.out, o.height)], { 'one leans away': o => [at(o.a, o.in, o.height) - at(0, o.out, o.height)] }],
-    ['RECESS.DIAMETER', o => [o.a, o.wall, o.height, degrees(o.out)], o => [2 * at((o.a + o.wall) / 2, o.out, o.height)], { shrinks: o => [2 * at((o.a + o.wall) / 2, -o.out, o.height)], 'allowance per side': o => [2 * at(o.a / 2 + o.wall, o.out, o.height)] }],
-    ['RIB.TIP', o => [o.a, o.height, degrees(o.in)], o => [2 * at(o.a / 2, -o.in, o.height)], { 'one side': o => [o.a - at(0, o.in, o.height)] }],
-    ['RIB.BASE', o => [o.b, o.height, degrees(o.in)], o => [2 * at(o.b / 2, o.in, o.height)], { 'one side': o => [o.b + at(0, o.in, o.height)] }],
+    [
+      'BOSS.STEEL',
+      o => [o.a, o.height, degrees(o.out), degrees(o.in)],
+      o => [at(o.a, -o.in, o.height) - at(0, o.out, o.height)],
+      { 'one leans away': o => [at(o.a, o.in, o.height) - at(0, o.out, o.height)] },
+    ],
+    [
+      'RECESS.DIAMETER',
+      o => [o.a, o.wall, o.height, degrees(o.out)],
+      o => [2 * at((o.a + o.wall) / 2, o.out, o.height)],
+      {
+        shrinks: o => [2 * at((o.a + o.wall) / 2, -o.out, o.height)],
+        'allowance per side': o => [2 * at(o.a / 2 + o.wall, o.out, o.height)],
+      },
+    ],
+    [
+      'RIB.TIP',
+      o => [o.a, o.height, degrees(o.in)],
+      o => [2 * at(o.a / 2, -o.in, o.height)],
+      { 'one side': o => [o.a - at(0, o.in, o.height)] },
+    ],
+    [
+      'RIB.BASE',
+      o => [o.b, o.height, degrees(o.in)],
+      o => [2 * at(o.b / 2, o.in, o.height)],
+      { 'one side': o => [o.b + at(0, o.in, o.height)] },
+    ],
     [
       'BOARD.GAP',
       o => [60, '+0.2/-0.1', 60 + o.a, '+0.05/-0.3', o.height, degrees(o.in)],
-      o => [Math.min(...[0.2, -0.1].flatMap(board => [0.05, -0.3].map(inside => at((60 + o.a + inside) / 2, o.in, o.height) - (60 + board) / 2)))],
-      { 'the other side of a tolerance': o => [at((60 + o.a + 0.05) / 2, o.in, o.height) - 60.2 / 2], closes: o => [at((59.7 + o.a) / 2, -o.in, o.height) - 60.2 / 2] },
+      o => [
+        Math.min(
+          ...[0.2, -0.1].flatMap(board => [0.05, -0.3].map(inside => at((60 + o.a + inside) / 2, o.in, o.height) - (60 + board) / 2)),
+        ),
+      ],
+      {
+        'the other side of a tolerance': o => [at((60 + o.a + 0.05) / 2, o.in, o.height) - 60.2 / 2],
+        closes: o => [at((59.7 + o.a) / 2, -o.in, o.height) - 60.2 / 2],
+      },
     ],
     // the flank of the cone meets the wall of the hole
-    ['RECESS.CONE', o => [o.a, o.b, degrees(60 + 10 * o.out)], o => [meet([o.a / 2, 0], leaning(-(30 + 5 * o.out)), [o.b / 2, 0], [0, 1])[1]], { 'the whole angle': o => [meet([o.a / 2, 0], leaning(-(60 + 10 * o.out)), [o.b / 2, 0], [0, 1])[1]] }],
+    [
+      'RECESS.CONE',
+      o => [o.a, o.b, degrees(60 + 10 * o.out)],
+      o => [meet([o.a / 2, 0], leaning(-(30 + 5 * o.out)), [o.b / 2, 0], [0, 1])[1]],
+      { 'the whole angle': o => [meet([o.a / 2, 0], leaning(-(60 + 10 * o.out)), [o.b / 2, 0], [0, 1])[1]] },
+    ],
   ];
 
   test.each(FORMS)('%s by lines', (id, args, other, wrong) => {
     expect(all.length).toBeGreaterThan(80);
-    agree(all, one => {
-      const answer = value(id, ...args(one as Parameters<typeof args>[0]));
-      return id === 'BOSS.ENDS' ? (answer as unknown[][]).slice(1) : answer;
-    }, other as (one: Case) => readonly number[], wrong as Readonly<Record<string, (one: Case) => readonly number[]>>);
+    agree(
+      all,
+      one => {
+        const answer = value(id, ...args(one as Parameters<typeof args>[0]));
+        return id === 'BOSS.ENDS' ? (answer as unknown[][]).slice(1) : answer;
+      },
+      other as (one: Case) => readonly number[],
+      wrong as Readonly<Record<string, (one: Case) => readonly number[]>>,
+    );
   });
 });
 
 describe('every corner of the tolerances', () => {
   type Range = readonly [lower: number, upper: number];
-  const corners = (ranges: readonly Range[]): number[][] => ranges.reduce<number[][]>((all, [lower, upper]) => all.flatMap(corner => [[...corner, lower], [...corner, upper]]), [[]]);
+  const corners = (ranges: readonly Range[]): number[][] =>
+    ranges.reduce<number[][]>(
+      (all, [lower, upper]) =>
+        all.flatMap(corner => [
+          [...corner, lower],
+          [...corner, upper],
+        ]),
+      [[]],
+    );
   const text = ([lower, upper]: Range): string => `+${upper}/${lower}`;
   const mean = (all: readonly number[]): number => all.reduce((total, x) => total + x, 0) / all.length;
   /** Links at either end are as often up as down, and independent: their deviation over all corners is the root sum square of the half widths. */
   const deviation = (all: readonly number[]): number => Math.sqrt(mean(all.map(x => (x - mean(all)) ** 2)));
   const limits = (all: readonly number[]): [number, number] => [Math.min(...all), Math.max(...all)];
 
-  const SIZES = { length: [12, 30], first: [1, 3], second: [0.8, 2], depth: [5, 12], least: [0.01, 0.4], most: [0.01, 0.4], more: [0.01, 0.3], factor: [0.3, 2] } as const;
+  const SIZES = {
+    length: [12, 30],
+    first: [1, 3],
+    second: [0.8, 2],
+    depth: [5, 12],
+    least: [0.01, 0.4],
+    most: [0.01, 0.4],
+    more: [0.01, 0.3],
+    factor: [0.3, 2],
+  } as const;
   type One = Record<keyof typeof SIZES, number>;
   const all = cases(SIZES, 60);
   /** Four different tolerances, one of them one-sided. */
-  const ranges = ({ least, most, more }: One): [Range, Range, Range, Range] => [[-least, most], [-more, 2 * most], [0, more], [-2 * least, more / 2]];
+  const ranges = ({ least, most, more }: One): [Range, Range, Range, Range] => [
+    [-least, most],
+    [-more, 2 * most],
+    [0, more],
+    [-2 * least, more / 2],
+  ];
 
-  const FORMS: readonly (readonly [id: string, args: (one: One) => readonly unknown[], other: (one: One) => readonly number[], wrong: Readonly<Record<string, (one: One) => readonly number[]>>])[] = [
+  const FORMS: readonly (readonly [
+    id: string,
+    args: (one: One) => readonly unknown[],
+    other: (one: One) => readonly number[],
+    wrong: Readonly<Record<string, (one: One) => readonly number[]>>,
+  ])[] = [
     [
       'GRIP.LIMITS',
-      o => [[[o.first], [o.second]], ranges(o).slice(0, 2).map(range => [text(range)])],
+      o => [
+        [[o.first], [o.second]],
+        ranges(o)
+          .slice(0, 2)
+          .map(range => [text(range)]),
+      ],
       o => {
         const [least, most] = limits(corners(ranges(o).slice(0, 2)).map(([a = 0, b = 0]) => o.first + a + o.second + b));
         return [least, o.first + o.second, most];
       },
-      { 'sides changed': o => [o.first + o.second - ranges(o)[0][1] - ranges(o)[1][1], o.first + o.second, o.first + o.second - ranges(o)[0][0] - ranges(o)[1][0]] },
+      {
+        'sides changed': o => [
+          o.first + o.second - ranges(o)[0][1] - ranges(o)[1][1],
+          o.first + o.second,
+          o.first + o.second - ranges(o)[0][0] - ranges(o)[1][0],
+        ],
+      },
     ],
     [
       'ENGAGEMENT.LIMITS',
-      o => [o.length, text(ranges(o)[0]), [[o.first], [o.second]], [[text(ranges(o)[1])], [text(ranges(o)[2])]], mm(o.factor), text(ranges(o)[3]), mm(2)],
+      o => [
+        o.length,
+        text(ranges(o)[0]),
+        [[o.first], [o.second]],
+        [[text(ranges(o)[1])], [text(ranges(o)[2])]],
+        mm(o.factor),
+        text(ranges(o)[3]),
+        mm(2),
+      ],
       o => {
-        const found = corners(ranges(o)).map(([length = 0, a = 0, b = 0, relief = 0]) => o.length + length - (o.first + a) - (o.second + b) - (o.factor + relief) - 2);
+        const found = corners(ranges(o)).map(
+          ([length = 0, a = 0, b = 0, relief = 0]) => o.length + length - (o.first + a) - (o.second + b) - (o.factor + relief) - 2,
+        );
         const [least, most] = limits(found);
         return [least, o.length - o.first - o.second - o.factor - 2, most, deviation(found)];
       },
@@ -119,7 +268,9 @@ describe('every corner of the tolerances', () => {
           return [...limits(found), o.length - o.first - o.second, deviation(found)];
         },
         'layers at their thinnest': o => {
-          const found = corners(ranges(o)).map(([length = 0, a = 0, b = 0, relief = 0]) => o.length + length - (o.first - a) - (o.second - b) - (o.factor + relief) - 2);
+          const found = corners(ranges(o)).map(
+            ([length = 0, a = 0, b = 0, relief = 0]) => o.length + length - (o.first - a) - (o.second - b) - (o.factor + relief) - 2,
+          );
           const [least, most] = limits(found);
           return [least, o.length - o.first - o.second - o.factor - 2, most, deviation(found)];
         },
@@ -127,13 +278,34 @@ describe('every corner of the tolerances', () => {
     ],
     [
       'SCREW.BOTTOM',
-      o => [o.length + o.depth, text(ranges(o)[0]), o.length, text(ranges(o)[1]), [[o.first], [o.second]], [[text(ranges(o)[2])], [text(ranges(o)[3])]]],
-      o => [limits(corners(ranges(o)).map(([depth = 0, length = 0, a = 0, b = 0]) => o.length + o.depth + depth - (o.length + length - (o.first + a) - (o.second + b))))[0]],
-      { 'thickest layers': o => [o.depth + ranges(o)[0][0] - ranges(o)[1][1] + o.first + ranges(o)[2][1] + o.second + ranges(o)[3][1]], 'shortest screw': o => [o.depth + ranges(o)[0][0] - ranges(o)[1][0] + o.first + ranges(o)[2][0] + o.second + ranges(o)[3][0]] },
+      o => [
+        o.length + o.depth,
+        text(ranges(o)[0]),
+        o.length,
+        text(ranges(o)[1]),
+        [[o.first], [o.second]],
+        [[text(ranges(o)[2])], [text(ranges(o)[3])]],
+      ],
+      o => [
+        limits(
+          corners(ranges(o)).map(
+            ([depth = 0, length = 0, a = 0, b = 0]) => o.length + o.depth + depth - (o.length + length - (o.first + a) - (o.second + b)),
+          ),
+        )[0],
+      ],
+      {
+        'thickest layers': o => [o.depth + ranges(o)[0][0] - ranges(o)[1][1] + o.first + ranges(o)[2][1] + o.second + ranges(o)[3][1]],
+        'shortest screw': o => [o.depth + ranges(o)[0][0] - ranges(o)[1][0] + o.first + ranges(o)[2][0] + o.second + ranges(o)[3][0]],
+      },
     ],
     [
       'RIM.GAP.LIMITS',
-      o => [[[o.length], [o.first]], [[text(ranges(o)[0])], [text(ranges(o)[1])]], [[o.depth], [o.second]], [[text(ranges(o)[2])], [text(ranges(o)[3])]]],
+      o => [
+        [[o.length], [o.first]],
+        [[text(ranges(o)[0])], [text(ranges(o)[1])]],
+        [[o.depth], [o.second]],
+        [[text(ranges(o)[2])], [text(ranges(o)[3])]],
+      ],
       o => {
         const found = corners(ranges(o)).map(([a = 0, b = 0, c = 0, d = 0]) => o.length + a + o.first + b - (o.depth + c) - (o.second + d));
         const [least, most] = limits(found);
@@ -141,7 +313,9 @@ describe('every corner of the tolerances', () => {
       },
       {
         'rim tolerances added': o => {
-          const found = corners(ranges(o)).map(([a = 0, b = 0, c = 0, d = 0]) => o.length + a + o.first + b - (o.depth - c) - (o.second - d));
+          const found = corners(ranges(o)).map(
+            ([a = 0, b = 0, c = 0, d = 0]) => o.length + a + o.first + b - (o.depth - c) - (o.second - d),
+          );
           const [least, most] = limits(found);
           return [least, o.length + o.first - o.depth - o.second, most, deviation(found)];
         },
@@ -151,7 +325,9 @@ describe('every corner of the tolerances', () => {
       'BOARD.CLAMP',
       o => [o.first + o.second, text(ranges(o)[0]), o.first, text(ranges(o)[1])],
       o => {
-        const [least, most] = limits(corners(ranges(o).slice(0, 2)).map(([space = 0, board = 0]) => o.first + o.second + space - (o.first + board)));
+        const [least, most] = limits(
+          corners(ranges(o).slice(0, 2)).map(([space = 0, board = 0]) => o.first + o.second + space - (o.first + board)),
+        );
         return [least, o.second, most];
       },
       { 'tolerances cancel': o => [o.second + ranges(o)[0][0] - ranges(o)[1][0], o.second, o.second + ranges(o)[0][1] - ranges(o)[1][1]] },
@@ -160,7 +336,9 @@ describe('every corner of the tolerances', () => {
       'LIP.FIT',
       o => [mm(o.first), text(ranges(o)[0]), text(ranges(o)[1]), mm(o.more)],
       o => {
-        const [least, most] = limits(corners([...ranges(o).slice(0, 2), [-o.more, o.more]]).map(([lip = 0, groove = 0, shift = 0]) => o.first - lip + groove + shift));
+        const [least, most] = limits(
+          corners([...ranges(o).slice(0, 2), [-o.more, o.more]]).map(([lip = 0, groove = 0, shift = 0]) => o.first - lip + groove + shift),
+        );
         return [least, o.first, most];
       },
       { 'mismatch forgotten': o => [o.first - ranges(o)[0][1] + ranges(o)[1][0], o.first, o.first - ranges(o)[0][0] + ranges(o)[1][1]] },
@@ -172,14 +350,24 @@ describe('every corner of the tolerances', () => {
         id,
         (o: One) => [ranges(o).map(range => [text(range)]), [[1], [-1], [o.factor], [-o.factor]]],
         (o: One) => [id === 'STACK.WORST' ? half(sum(o)) : deviation(sum(o))],
-        { 'the other sum': (o: One) => [id === 'STACK.WORST' ? deviation(sum(o)) : half(sum(o))], 'sensitivities forgotten': (o: One) => [(id === 'STACK.WORST' ? half : deviation)(corners(ranges(o)).map(([a = 0, b = 0, c = 0, d = 0]) => a - b + 0.1 * c - 0.1 * d))] },
+        {
+          'the other sum': (o: One) => [id === 'STACK.WORST' ? deviation(sum(o)) : half(sum(o))],
+          'sensitivities forgotten': (o: One) => [
+            (id === 'STACK.WORST' ? half : deviation)(corners(ranges(o)).map(([a = 0, b = 0, c = 0, d = 0]) => a - b + 0.1 * c - 0.1 * d)),
+          ],
+        },
       ] as const;
     }),
     [
       'STACK.SHARE',
       o => [ranges(o).map(range => [text(range)]), [[1], [-1], [o.factor], [-o.factor]]],
       o => {
-        const [a, b, c, d] = ranges(o).map((range, i) => deviation(corners([range]).map(([x = 0]) => x * (i < 2 ? 1 : o.factor))) ** 2) as [number, number, number, number];
+        const [a, b, c, d] = ranges(o).map((range, i) => deviation(corners([range]).map(([x = 0]) => x * (i < 2 ? 1 : o.factor))) ** 2) as [
+          number,
+          number,
+          number,
+          number,
+        ];
         const whole = deviation(corners(ranges(o)).map(([p = 0, q = 0, r = 0, s = 0]) => p - q + o.factor * r - o.factor * s)) ** 2;
         return [a, b, c, d].map(x => x / whole);
       },
@@ -194,7 +382,12 @@ describe('every corner of the tolerances', () => {
 
   test.each(FORMS)('%s by corners', (id, args, other, wrong) => {
     expect(all.length).toBe(60);
-    agree(all, one => value(id, ...args(one as One)), other as (one: Case) => readonly number[], wrong as Readonly<Record<string, (one: Case) => readonly number[]>>);
+    agree(
+      all,
+      one => value(id, ...args(one as One)),
+      other as (one: Case) => readonly number[],
+      wrong as Readonly<Record<string, (one: Case) => readonly number[]>>,
+    );
   });
 });
 
@@ -227,60 +420,84 @@ describe('slices added up', () => {
     };
     const tangent = (deg: number): number => Math.tan(radians(deg));
     const away = (deg: number): number => -Math.tan(radians(deg));
-    agree(all, one => {
-      const o = one as One;
-      return value('BOSS.MASS', o.od, o.hole, o.height, o.density, degrees(o.out), degrees(o.in), o.depth);
-    }, o => mass(o as One, tangent, tangent, Math.min((o as One).depth, (o as One).height)), {
-      'the outside narrows': o => mass(o as One, away, tangent, Math.min((o as One).depth, (o as One).height)),
-      'the hole widens': o => mass(o as One, tangent, away, Math.min((o as One).depth, (o as One).height)),
-      'no hole': o => mass(o as One, tangent, tangent, 0),
-      'degrees as radians': o => mass(o as One, Math.tan, tangent, Math.min((o as One).depth, (o as One).height)),
-    });
+    agree(
+      all,
+      one => {
+        const o = one as One;
+        return value('BOSS.MASS', o.od, o.hole, o.height, o.density, degrees(o.out), degrees(o.in), o.depth);
+      },
+      o => mass(o as One, tangent, tangent, Math.min((o as One).depth, (o as One).height)),
+      {
+        'the outside narrows': o => mass(o as One, away, tangent, Math.min((o as One).depth, (o as One).height)),
+        'the hole widens': o => mass(o as One, tangent, away, Math.min((o as One).depth, (o as One).height)),
+        'no hole': o => mass(o as One, tangent, tangent, 0),
+        'degrees as radians': o => mass(o as One, Math.tan, tangent, Math.min((o as One).depth, (o as One).height)),
+      },
+    );
   });
 
   test('RIB.SECTION: area, centroid, second moment, modulus and equivalent thickness of a tapered rib', () => {
     const all = cases({ width: [10, 30], wall: [1.5, 4], base: [1.2, 3], taper: [0.1, 0.9], height: [4, 15] }, 40);
     type One = Record<'width' | 'wall' | 'base' | 'taper' | 'height', number>;
     const section = (o: One, widthAt: (y: number) => number): { area: number; centroid: number; second: number } => {
-      const over = (f: (y: number) => number): number => integral(y => o.width * f(y), 0, o.wall) + integral(y => widthAt(y - o.wall) * f(y), o.wall, o.wall + o.height);
+      const over = (f: (y: number) => number): number =>
+        integral(y => o.width * f(y), 0, o.wall) + integral(y => widthAt(y - o.wall) * f(y), o.wall, o.wall + o.height);
       const area = over(() => 1);
       const centroid = over(y => y) / area;
       return { area, centroid, second: over(y => (y - centroid) ** 2) };
     };
     const plate = (second: number, width: number): number => root(t => integral(y => width * y ** 2, -t / 2, t / 2, 2) - second, 0, 100);
-    const by = (widthOf: (o: One) => (y: number) => number, modulusAt: (o: One, centroid: number) => number) => (one: Case): number[] => {
-      const o = one as One;
-      const { area, centroid, second } = section(o, widthOf(o));
-      return [area, centroid, second, second / modulusAt(o, centroid), plate(second, o.width)];
-    };
-    const tapered = (o: One) => (y: number): number => o.base * (1 - (o.taper * y) / o.height);
+    const by =
+      (widthOf: (o: One) => (y: number) => number, modulusAt: (o: One, centroid: number) => number) =>
+      (one: Case): number[] => {
+        const o = one as One;
+        const { area, centroid, second } = section(o, widthOf(o));
+        return [area, centroid, second, second / modulusAt(o, centroid), plate(second, o.width)];
+      };
+    const tapered =
+      (o: One) =>
+      (y: number): number =>
+        o.base * (1 - (o.taper * y) / o.height);
     const tip = (o: One, centroid: number): number => o.wall + o.height - centroid;
-    agree(all, one => {
-      const o = one as One;
-      return value('RIB.SECTION', o.width, o.wall, o.base, o.base * (1 - o.taper), o.height);
-    }, by(tapered, tip), {
-      'no taper': by(o => () => o.base, tip),
-      'a web of the mean thickness': by(o => () => o.base * (1 - o.taper / 2), tip),
-      'turned over': by(o => y => o.base * (1 - o.taper * (1 - y / o.height)), tip),
-      'modulus of the outer face': by(tapered, (_, centroid) => centroid),
-    });
+    agree(
+      all,
+      one => {
+        const o = one as One;
+        return value('RIB.SECTION', o.width, o.wall, o.base, o.base * (1 - o.taper), o.height);
+      },
+      by(tapered, tip),
+      {
+        'no taper': by(o => () => o.base, tip),
+        'a web of the mean thickness': by(o => () => o.base * (1 - o.taper / 2), tip),
+        'turned over': by(o => y => o.base * (1 - o.taper * (1 - y / o.height)), tip),
+        'modulus of the outer face': by(tapered, (_, centroid) => centroid),
+      },
+    );
   });
 
   test('PIN.DEFLECTION: curvature of a cantilever added up twice, its section by strips', () => {
     const all = cases({ length: [5, 30], diameter: [1, 4], pressure: [1, 20], modulus: [100, 220] }, 30);
     type One = Record<'length' | 'diameter' | 'pressure' | 'modulus', number>;
     const bending = (o: One, load: number, moment: (x: number) => number): number[] => {
-      const second = integral(angle => 2 * ((o.diameter / 2) ** 4) * Math.sin(angle) ** 2 * Math.cos(angle) ** 2, -Math.PI / 2, Math.PI / 2);
+      const second = integral(angle => 2 * (o.diameter / 2) ** 4 * Math.sin(angle) ** 2 * Math.cos(angle) ** 2, -Math.PI / 2, Math.PI / 2);
       // what a bend at x moves the free end by
       return [integral(x => ((load * moment(x)) / (o.modulus * 1000 * second)) * (o.length - x), 0, o.length)];
     };
-    agree(all, one => {
-      const o = one as One;
-      return value('PIN.DEFLECTION', o.length, o.diameter, o.pressure, `${o.modulus} GPa`);
-    }, o => bending(o as One, (o as One).pressure * (o as One).diameter, x => ((o as One).length - x) ** 2 / 2), {
-      'the load at the tip': o => bending(o as One, (o as One).pressure * (o as One).diameter * (o as One).length, x => (o as One).length - x),
-      'half the circumference for the diameter': o => bending(o as One, ((o as One).pressure * (o as One).diameter * Math.PI) / 2, x => ((o as One).length - x) ** 2 / 2),
-    }, 1e-7);
+    agree(
+      all,
+      one => {
+        const o = one as One;
+        return value('PIN.DEFLECTION', o.length, o.diameter, o.pressure, `${o.modulus} GPa`);
+      },
+      o => bending(o as One, (o as One).pressure * (o as One).diameter, x => ((o as One).length - x) ** 2 / 2),
+      {
+        'the load at the tip': o =>
+          bending(o as One, (o as One).pressure * (o as One).diameter * (o as One).length, x => (o as One).length - x),
+        'half the circumference for the diameter': o =>
+          bending(o as One, ((o as One).pressure * (o as One).diameter * Math.PI) / 2, x => ((o as One).length - x) ** 2 / 2),
+      },
+      1e-7,
+    );
   });
 });
 
@@ -290,7 +507,9 @@ describe('a search', () => {
     type One = Record<'wall' | 'rib' | 'fillet', number>;
     const circle = ({ wall, rib: share, fillet: part }: One): number => {
       const [rib, fillet] = [share * wall, part * wall];
-      const arc = Array.from({ length: 401 }, (_, i) => (i * Math.PI) / 2 / 400).map(angle => [rib / 2 + fillet - fillet * Math.cos(angle), wall + fillet - fillet * Math.sin(angle)] as const);
+      const arc = Array.from({ length: 401 }, (_, i) => (i * Math.PI) / 2 / 400).map(
+        angle => [rib / 2 + fillet - fillet * Math.cos(angle), wall + fillet - fillet * Math.sin(angle)] as const,
+      );
       const radius = (y: number): number => Math.min(y, ...arc.map(([px, py]) => Math.hypot(px, py - y)));
       // rises with the outer face, falls as the arcs come closer
       const middle = root(y => y - Math.min(...arc.map(([px, py]) => Math.hypot(px, py - y))), 0, wall + fillet);
@@ -300,22 +519,42 @@ describe('a search', () => {
       'the diagonal': (o: Case) => [Math.hypot((o as One).wall, (o as One).rib * (o as One).wall)],
       'no fillet': (o: Case) => [circle({ ...(o as One), fillet: 1e-9 })],
     };
-    agree(all, o => value('JUNCTION.CIRCLE', (o as One).wall, (o as One).rib * (o as One).wall, (o as One).fillet * (o as One).wall), o => [circle(o as One)], wrong, 5e-5);
-    agree(all, o => value('JUNCTION.RATIO', (o as One).wall, (o as One).rib * (o as One).wall, (o as One).fillet * (o as One).wall), o => [circle(o as One) / (o as One).wall], { 'squared': o => [(circle(o as One) / (o as One).wall) ** 2] }, 5e-5);
+    agree(
+      all,
+      o => value('JUNCTION.CIRCLE', (o as One).wall, (o as One).rib * (o as One).wall, (o as One).fillet * (o as One).wall),
+      o => [circle(o as One)],
+      wrong,
+      5e-5,
+    );
+    agree(
+      all,
+      o => value('JUNCTION.RATIO', (o as One).wall, (o as One).rib * (o as One).wall, (o as One).fillet * (o as One).wall),
+      o => [circle(o as One) / (o as One).wall],
+      { squared: o => [(circle(o as One) / (o as One).wall) ** 2] },
+      5e-5,
+    );
   });
 
   test('SCREW.COUNT: screws are added until they carry the load', () => {
     const all = cases({ load: [100, 20_000], pullout: [200, 3000], safety: [1, 4] }, 60);
     type One = Record<'load' | 'pullout' | 'safety', number>;
-    const count = ({ load, pullout, safety }: One, enough: (carried: number) => boolean = carried => carried >= load * safety): number[] => {
+    const count = (
+      { load, pullout, safety }: One,
+      enough: (carried: number) => boolean = carried => carried >= load * safety,
+    ): number[] => {
       let screws = 0;
       while (!enough(screws * pullout)) screws++;
       return [screws];
     };
-    agree(all, one => value('SCREW.COUNT', (one as One).load, (one as One).pullout, (one as One).safety), o => count(o as One), {
-      'one too many': o => [1 + (count(o as One)[0] as number)],
-      'rounded down': o => [(count(o as One)[0] as number) - 1],
-    });
+    agree(
+      all,
+      one => value('SCREW.COUNT', (one as One).load, (one as One).pullout, (one as One).safety),
+      o => count(o as One),
+      {
+        'one too many': o => [1 + (count(o as One)[0] as number)],
+        'rounded down': o => [(count(o as One)[0] as number) - 1],
+      },
+    );
   });
 
   // ISO 1478 and ISO 7049, read in secondary copies: d1 max 2.90, cone point 2.6, length ±0.8 (to 13 mm; from memory to 19)
@@ -326,7 +565,17 @@ describe('a search', () => {
     /** The hole leaves more or less room under a screw of that length. */
     const holeDepth = (o: One): number => 16 - o.grip - 2 * o.room + 2;
     const picked = (o: One, lengthTol: number, point: number): number | undefined =>
-      LENGTHS.find(length => [-lengthTol, lengthTol].every(l => [-o.tolerance, o.tolerance].every(g => [-0.1, 0.1].every(r => (length + l - (o.grip + g) - (0.8 + r) - point) / 2.9 >= o.ratio - 1e-9 && length + l - (o.grip + g) + 0.5 <= holeDepth(o) + 1e-9))));
+      LENGTHS.find(length =>
+        [-lengthTol, lengthTol].every(l =>
+          [-o.tolerance, o.tolerance].every(g =>
+            [-0.1, 0.1].every(
+              r =>
+                (length + l - (o.grip + g) - (0.8 + r) - point) / 2.9 >= o.ratio - 1e-9 &&
+                length + l - (o.grip + g) + 0.5 <= holeDepth(o) + 1e-9,
+            ),
+          ),
+        ),
+      );
     const found = all.filter(one => picked(one as One, 0.8, 2.6) !== undefined);
     expect(found.length).toBeGreaterThanOrEqual(20);
     expect(new Set(found.map(one => picked(one as One, 0.8, 2.6))).size).toBeGreaterThanOrEqual(3);
@@ -338,7 +587,12 @@ describe('a search', () => {
     // a longer one would bottom
     const refused = all.filter(one => !found.includes(one));
     expect(refused.length).toBeGreaterThanOrEqual(20);
-    for (const one of refused) expect(refusal('SCREW.LENGTH.PICK', ...asked(one)), JSON.stringify(one)).toContain('no standard length of ST2.9 passes');
-    for (const [tolerance, point] of [[0, 2.6], [0.8, 0]] as const) expect(found.filter(one => picked(one as One, tolerance, point) !== picked(one as One, 0.8, 2.6)).length).toBeGreaterThanOrEqual(5);
+    for (const one of refused)
+      expect(refusal('SCREW.LENGTH.PICK', ...asked(one)), JSON.stringify(one)).toContain('no standard length of ST2.9 passes');
+    for (const [tolerance, point] of [
+      [0, 2.6],
+      [0.8, 0],
+    ] as const)
+      expect(found.filter(one => picked(one as One, tolerance, point) !== picked(one as One, 0.8, 2.6)).length).toBeGreaterThanOrEqual(5);
   });
 });

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { number, value } from '../kit/ask';
 import { SEED } from '../kit/seed';
 
-const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: min * 100, max: max * 100 }).map(hundredths => hundredths / 100);
+const mm = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: min * 100, max: max * 100 }).map(hundredths => hundredths / 100);
 const tolerance = fc.integer({ min: 1, max: 50 }).map(hundredths => hundredths / 100);
 const degrees = fc.integer({ min: 1, max: 300 }).map(hundredths => hundredths / 100);
 const share = fc.integer({ min: 1, max: 100 }).map(percent => percent / 100);
@@ -57,9 +58,13 @@ describe(`inverse pairs (seed ${SEED})`, () => {
   });
   test('RECESS.DEPTH.MIN and RECESS.FLUSH', () => {
     fc.assert(
-      fc.property(mm(1, 5), mm(0, 3).filter(x => x > 0), (height, subflush) => {
-        expect(number('RECESS.FLUSH', number('RECESS.DEPTH.MIN', height, subflush), height)).toBeCloseTo(subflush, 9);
-      }),
+      fc.property(
+        mm(1, 5),
+        mm(0, 3).filter(x => x > 0),
+        (height, subflush) => {
+          expect(number('RECESS.FLUSH', number('RECESS.DEPTH.MIN', height, subflush), height)).toBeCloseTo(subflush, 9);
+        },
+      ),
       seeded,
     );
   });
@@ -75,7 +80,10 @@ describe(`inverse pairs (seed ${SEED})`, () => {
     fc.assert(
       fc.property(mm(1, 6), mm(1, 4), mm(1, 20), degrees, (hole, wall, distance, draft) => {
         expect(number('BOSS.WALL', number('BOSS.OD', hole, wall), hole)).toBeCloseTo(wall, 9);
-        expect(number('BOSS.WALL', number('BOSS.OD', hole, wall, distance, draft), hole)).toBeCloseTo(wall + number('DRAFT.OFFSET', distance, draft), 9);
+        expect(number('BOSS.WALL', number('BOSS.OD', hole, wall, distance, draft), hole)).toBeCloseTo(
+          wall + number('DRAFT.OFFSET', distance, draft),
+          9,
+        );
       }),
       seeded,
     );
@@ -101,12 +109,17 @@ describe(`inverse pairs (seed ${SEED})`, () => {
   });
   test('BOSS.CONFLICT: the wall that satisfies both is the one whose allowed diameter is the one asked', () => {
     fc.assert(
-      fc.property(screw, mm(1, 4), share.filter(e => e < 1), (size, wall, e) => {
-        const hole = number('HOLE.PILOT', size, e);
-        const [asked, , both] = (value('BOSS.CONFLICT', size, wall, hole) as number[][])[1] as [number, number, number];
-        const [, allowed] = (value('BOSS.CONFLICT', size, both, hole) as number[][])[1] as [number, number];
-        expect(allowed).toBeCloseTo(asked, 9);
-      }),
+      fc.property(
+        screw,
+        mm(1, 4),
+        share.filter(e => e < 1),
+        (size, wall, e) => {
+          const hole = number('HOLE.PILOT', size, e);
+          const [asked, , both] = (value('BOSS.CONFLICT', size, wall, hole) as number[][])[1] as [number, number, number];
+          const [, allowed] = (value('BOSS.CONFLICT', size, both, hole) as number[][])[1] as [number, number];
+          expect(allowed).toBeCloseTo(asked, 9);
+        },
+      ),
       seeded,
     );
   });

@@ -93,7 +93,9 @@ function resultOf(id: string, args: readonly (number | string)[]): number | unde
   return answer.ok ? ([answer.value].flat(2)[0] as number) : undefined;
 }
 
-const cases = EXPECTED.flatMap(([id, args, signs, why]) => [...signs].flatMap((sign, i) => (sign === ' ' ? [] : [{ id, args, i, sign, why, name: CARDS.get(id)?.params[i]?.name ?? '?' }])));
+const cases = EXPECTED.flatMap(([id, args, signs, why]) =>
+  [...signs].flatMap((sign, i) => (sign === ' ' ? [] : [{ id, args, i, sign, why, name: CARDS.get(id)?.params[i]?.name ?? '?' }])),
+);
 
 describe(`one argument grows (seed ${SEED})`, () => {
   test('count: functions, arguments', () => {
@@ -132,7 +134,10 @@ describe(`one argument grows (seed ${SEED})`, () => {
   ] as const)('%s %j argument %d never moves the other way (%d)', (id, args, i, direction) => {
     let last = direction * -Infinity;
     for (let factor = 0.2; factor < 6; factor *= 1.05) {
-      const result = resultOf(id, args.map((arg, j) => (j === i ? arg * factor : arg)));
+      const result = resultOf(
+        id,
+        args.map((arg, j) => (j === i ? arg * factor : arg)),
+      );
       if (result === undefined) continue;
       expect(direction * result).toBeGreaterThanOrEqual(direction * last - 1e-12);
       last = result;

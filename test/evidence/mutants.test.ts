@@ -7,10 +7,24 @@ import { FILES } from '../mutants/files';
 
 const page = readFileSync(new URL('../mutants/results.md', import.meta.url), 'utf8');
 const part = (title: string): string => page.split(/^## /m).find(text => text.startsWith(`${title}\n`)) ?? '';
-const rowsOf = (text: string): string[][] => text.split('\n').filter(line => line.startsWith('| src/')).map(line => line.split(/(?<!\\)\|/).slice(1, -1).map(cell => cell.trim()));
-const [formulas, facts] = [part('Formulas'), part('Facts')].map(text => ({ text, rows: rowsOf(text) })) as [{ text: string; rows: string[][] }, { text: string; rows: string[][] }];
-const shares = (rows: readonly string[][]): (readonly [string | undefined, number])[] => rows.map(([file, , some, of]) => [file, Number(some) / Number(of)]);
-const head = (text: string): number[] => (/^(?:Mutants|Facts) on 20\d\d-\d\d-\d\d\b[^:]*: (\d+) of (\d+) noticed/m.exec(text) ?? []).slice(1).map(Number);
+const rowsOf = (text: string): string[][] =>
+  text
+    .split('\n')
+    .filter(line => line.startsWith('| src/'))
+    .map(line =>
+      line
+        .split(/(?<!\\)\|/)
+        .slice(1, -1)
+        .map(cell => cell.trim()),
+    );
+const [formulas, facts] = [part('Formulas'), part('Facts')].map(text => ({ text, rows: rowsOf(text) })) as [
+  { text: string; rows: string[][] },
+  { text: string; rows: string[][] },
+];
+const shares = (rows: readonly string[][]): (readonly [string | undefined, number])[] =>
+  rows.map(([file, , some, of]) => [file, Number(some) / Number(of)]);
+const head = (text: string): number[] =>
+  (/^(?:Mutants|Facts) on 20\d\d-\d\d-\d\d\b[^:]*: (\d+) of (\d+) noticed/m.exec(text) ?? []).slice(1).map(Number);
 
 test('tests notice at least 85 of 100 wrong places', () => {
   const [noticed = NaN, all = NaN] = head(formulas.text);
@@ -23,7 +37,10 @@ test('tests notice at least 90 of 100 wrong facts of each file', () => {
   expect(shares(facts.rows).filter(([, share]) => !(share >= 0.9))).toEqual([]);
 });
 
-describe.each([['formulas', formulas], ['facts', facts]] as const)('%s', (_, { text, rows }) => {
+describe.each([
+  ['formulas', formulas],
+  ['facts', facts],
+] as const)('%s', (_, { text, rows }) => {
   test('every file has its sum and its own count, and each place that no test noticed is named', () => {
     const sum = (column: number): number => rows.reduce((total, row) => total + Number(row[column]), 0);
     expect([sum(2), sum(3)]).toEqual(head(text));
@@ -40,8 +57,18 @@ test('the count of changed files sees every file of both parts', () => {
 });
 
 test('no file of core and joint is left out, but types, the bands of units, the version and the cards of the joint itself', () => {
-  const files = ['src/core', 'src/joint'].flatMap(folder => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map(file => `${folder}/${file}`)).filter(file => file.endsWith('.ts'));
+  const files = ['src/core', 'src/joint']
+    .flatMap(folder => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map(file => `${folder}/${file}`))
+    .filter(file => file.endsWith('.ts'));
   const listed = [...formulas.rows, ...facts.rows].map(([file]) => file);
-  expect(files.filter(file => !listed.includes(file)).sort()).toEqual(['src/core/card.ts', 'src/core/cards.ts', 'src/core/kinds.ts', 'src/core/unit/unit-bands.ts', 'src/core/version.ts', 'src/joint/joint.cards.ts', 'src/joint/variant.cards.ts']);
+  expect(files.filter(file => !listed.includes(file)).sort()).toEqual([
+    'src/core/card.ts',
+    'src/core/cards.ts',
+    'src/core/kinds.ts',
+    'src/core/unit/unit-bands.ts',
+    'src/core/version.ts',
+    'src/joint/joint.cards.ts',
+    'src/joint/variant.cards.ts',
+  ]);
   expect(listed.filter(file => !files.includes(file as string))).toEqual([]);
 });

@@ -14,7 +14,9 @@ function isThere(file: string, title: string): boolean {
 }
 
 describe('every claim names a test that is there', () => {
-  test.each(CLAIMS.map(one => [one.claim, one] as const))('%s', (_, { test: file, title }) => expect(isThere(file, title), `${file}: ${title}`).toBe(true));
+  test.each(CLAIMS.map(one => [one.claim, one] as const))('%s', (_, { test: file, title }) =>
+    expect(isThere(file, title), `${file}: ${title}`).toBe(true),
+  );
 
   test('and one that is not is found out', () => {
     expect(isThere('test/evidence/proof.test.ts', 'and one that is not is found out')).toBe(true);
@@ -23,7 +25,18 @@ describe('every claim names a test that is there', () => {
 });
 
 describe('what Excel must show is what the core answers', () => {
-  const source = new Source({ name: 'Checks', sheets: [{ name: 'S', cells: new Map([['A1', { value: 3 }], ['A2', { value: 4 }]]) }] });
+  const source = new Source({
+    name: 'Checks',
+    sheets: [
+      {
+        name: 'S',
+        cells: new Map([
+          ['A1', { value: 3 }],
+          ['A2', { value: 4 }],
+        ]),
+      },
+    ],
+  });
   const typed = EXCEL_CHECKS.filter(({ formula }) => formula !== undefined);
 
   test('count', () => expect(typed.length).toBe(10));
@@ -32,7 +45,10 @@ describe('what Excel must show is what the core answers', () => {
     const tree = parseFormula(formula) as FormulaNode;
     if (typeof shows === 'object') {
       const [own] = [...walk(tree)].filter(node => ownFunction(node) !== undefined) as [FormulaNode];
-      const answer = call(ownFunction(own) ?? '', (own.arguments ?? []).map(arg => source.evaluate(arg, 'S')));
+      const answer = call(
+        ownFunction(own) ?? '',
+        (own.arguments ?? []).map(arg => source.evaluate(arg, 'S')),
+      );
       expect(answer).toMatchObject({ ok: false, code: shows.code, message: expect.stringContaining(shows.message) as unknown });
       return;
     }
@@ -44,5 +60,9 @@ describe('what Excel must show is what the core answers', () => {
 });
 
 test('the page has a row for each', () => {
-  expect(proofPage('0 of the 1 files have changed since').split('\n').filter(line => line.startsWith('| ')).length).toBe(CLAIMS.length + EXCEL_CHECKS.length + 2);
+  expect(
+    proofPage('0 of the 1 files have changed since')
+      .split('\n')
+      .filter(line => line.startsWith('| ')).length,
+  ).toBe(CLAIMS.length + EXCEL_CHECKS.length + 2);
 });

@@ -16,7 +16,18 @@ const column = (...cells: unknown[]): unknown[][] => cells.map(cell => [cell]);
 const table = (id: string, ...args: unknown[]): unknown[][] => value(id, ...args) as unknown[][];
 
 describe('draft chart for 1 inch of depth (read in 1 secondary copy), per side in inches', () => {
-  const CHART = [['0.5°', '.0087'], ['1°', '.0175'], ['2°', '.035'], ['3°', '.052'], ['4°', '.070'], ['5°', '.087'], ['6°', '.105'], ['7°', '.123'], ['8°', '.141'], ['9°', '.158']] as const;
+  const CHART = [
+    ['0.5°', '.0087'],
+    ['1°', '.0175'],
+    ['2°', '.035'],
+    ['3°', '.052'],
+    ['4°', '.070'],
+    ['5°', '.087'],
+    ['6°', '.105'],
+    ['7°', '.123'],
+    ['8°', '.141'],
+    ['9°', '.158'],
+  ] as const;
 
   test.each(CHART)('DRAFT.OFFSET, %s: %s', (draft, printed) => {
     expectText(inches(number('DRAFT.OFFSET', '1 in', draft)), printed);
@@ -47,7 +58,8 @@ describe('draft chart for 1 inch of depth (read in 1 secondary copy), per side i
     ['RIB.BASE', ['1 in', '1 in', 'α'], 1, 2],
     ['BOARD.GAP', ['1 in', 0, '2 in', 0, '1 in', 'α'], 0.5, 1],
   ] as const)('the term with draft of %s %j: without it %d in, and the chart %d times', (id, args, plain, times) => {
-    for (const [draft, printed] of CHART) expectText(inches(number(id, ...args.map(arg => (arg === 'α' ? draft : arg)))) - plain, printed, times);
+    for (const [draft, printed] of CHART)
+      expectText(inches(number(id, ...args.map(arg => (arg === 'α' ? draft : arg)))) - plain, printed, times);
   });
 
   test.each(CHART)('BOSS.ENDS, the root of a boss 1 inch high, %s: %s', (draft, printed) => {
@@ -70,7 +82,11 @@ describe('Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20 (
   });
   test('GRIP and GRIP.LIMITS: a less the stack b, c, d', () => {
     expectPrinted(1.75 - inches(number('GRIP', column(b, c, d))), 0.005);
-    const [least, nominal, most] = (table('GRIP.LIMITS', column(b, c, d), column(tb, tc, td))[0] as number[]).map(inches) as [number, number, number];
+    const [least, nominal, most] = (table('GRIP.LIMITS', column(b, c, d), column(tb, tc, td))[0] as number[]).map(inches) as [
+      number,
+      number,
+      number,
+    ];
     expectPrinted([1.747 - most, 1.75 - nominal, 1.753 - least], LIMITS);
   });
   test('ENGAGEMENT.LIMITS: worst min, nominal, worst max', () => {
@@ -100,7 +116,13 @@ describe('pages on stacks (each read in 1 copy)', () => {
     expectPrinted(number('STACK.RSS', column(0.005, 0.003, 0.002, 0.005)), '0.00794');
   });
   test('STACK.TABLE: 4.020 − 2.000 − 1.500 − .500: worst case .005 to .035, root sum square .012 to .028', () => {
-    const rows = table('STACK.TABLE', column('housing', 'A', 'B', 'C'), column(4.02, 2, 1.5, 0.5), column(0.005, 0.005, 0.003, 0.002), column(1, -1, -1, -1));
+    const rows = table(
+      'STACK.TABLE',
+      column('housing', 'A', 'B', 'C'),
+      column(4.02, 2, 1.5, 0.5),
+      column(0.005, 0.005, 0.003, 0.002),
+      column(1, -1, -1, -1),
+    );
     const limits = (name: string): number[] => {
       const [, nominal, upper, lower] = rows.find(([link]) => link === name) as [string, number, number, number];
       return [nominal + lower, nominal + upper];
@@ -108,7 +130,10 @@ describe('pages on stacks (each read in 1 copy)', () => {
     expectPrinted(limits('total, worst case'), [0.005, 0.035]);
     expectPrinted(limits('total, root sum square'), ['0.012', '0.028']);
   });
-  test.each([[5, 0.5, '0.224'], [10, 1, '0.316']])('STACK.WORST and STACK.RSS: %d parts of ±0.1: ±%d and ±%s', (n, worst, rss) => {
+  test.each([
+    [5, 0.5, '0.224'],
+    [10, 1, '0.316'],
+  ])('STACK.WORST and STACK.RSS: %d parts of ±0.1: ±%d and ±%s', (n, worst, rss) => {
     const tolerances = Array.from({ length: n }, () => [0.1]);
     expect(number('STACK.WORST', tolerances)).toBeCloseTo(worst, 12);
     expectPrinted(number('STACK.RSS', tolerances), rss);
@@ -120,7 +145,12 @@ describe('fabricators of boards (read in 2 pages): 1.6 mm ± 10 % is 1.44 to 1.7
 });
 
 /** A screw of this mean diameter and lead, for examples on other threads than those held here. */
-const screwWith = (meanDiaMm: number, leadMm: number): Screw => ({ ...screwOf(parseSize('ST2.9')), majorMaxMm: meanDiaMm, rootMaxMm: meanDiaMm, pitchMm: leadMm });
+const screwWith = (meanDiaMm: number, leadMm: number): Screw => ({
+  ...screwOf(parseSize('ST2.9')),
+  majorMaxMm: meanDiaMm,
+  rootMaxMm: meanDiaMm,
+  pitchMm: leadMm,
+});
 
 /** The formula of a function, past the reading of its arguments. */
 const formula = (id: string): ((...args: unknown[]) => number) => CARDS.get(id)?.formula as unknown as (...args: unknown[]) => number;
@@ -139,7 +169,8 @@ describe('power screws', () => {
   });
   test('TORQUE.CLAMP: solutions to Shigley, problem 8-6 (read in 1 secondary copy): Acme 29°, 2500 lbf, 2.75 in, lead .5 in, friction .05: 377.6 lbf·in; with a collar of 5 in, .06: 753', () => {
     const press = screwWith(2.75 * INCH, 0.5 * INCH);
-    const torqueLbfIn = (headFriction: number): number => (formula('TORQUE.CLAMP')(2500 * LBF, press, 0.05, headFriction, 6 * INCH, 4 * INCH, 14.5) * 1000) / (LBF * INCH);
+    const torqueLbfIn = (headFriction: number): number =>
+      (formula('TORQUE.CLAMP')(2500 * LBF, press, 0.05, headFriction, 6 * INCH, 4 * INCH, 14.5) * 1000) / (LBF * INCH);
     expectPrinted(torqueLbfIn(0), '377.6');
     expectPrinted(torqueLbfIn(0.06), '753');
   });
@@ -186,19 +217,31 @@ describe('strength of materials', () => {
 
 /** Both tables whole: of GF33 where GF30 is held; POM the copolymer; the diffusivity of PA66 could not be read. */
 const CRAWFORD = {
-  density: { 'ABS': 1.04, 'POM': 1.41, 'PMMA': 1.18, 'PA66': 1.14, 'PA66-GF30': 1.38, 'PC': 1.15, 'PP': 0.905, 'PS': 1.05, 'PE-HD': 0.95 },
-  expansion: { 'ABS': 90, 'POM': 95, 'PMMA': 70, 'PA66': 90, 'PA66-GF30': 30, 'PC': 65, 'PP': 100, 'PS': 80, 'PE-HD': 120 },
-  diffusivity: { 'ABS': 0.17, 'POM': 0.072, 'PMMA': 0.109, 'PA66-GF30': 0.133, 'PC': 0.147, 'PP': 0.065, 'PS': 0.06, 'PE-HD': 0.157 },
-  strength: { 'ABS': 38, 'POM': 70, 'PMMA': 70, 'PA66': 70, 'PA66-GF30': 115 },
-  modulus: { 'ABS': 2200, 'POM': 2600, 'PMMA': 2900, 'PA66': 2800, 'PA66-GF30': 5100 },
+  density: { ABS: 1.04, POM: 1.41, PMMA: 1.18, PA66: 1.14, 'PA66-GF30': 1.38, PC: 1.15, PP: 0.905, PS: 1.05, 'PE-HD': 0.95 },
+  expansion: { ABS: 90, POM: 95, PMMA: 70, PA66: 90, 'PA66-GF30': 30, PC: 65, PP: 100, PS: 80, 'PE-HD': 120 },
+  diffusivity: { ABS: 0.17, POM: 0.072, PMMA: 0.109, 'PA66-GF30': 0.133, PC: 0.147, PP: 0.065, PS: 0.06, 'PE-HD': 0.157 },
+  strength: { ABS: 38, POM: 70, PMMA: 70, PA66: 70, 'PA66-GF30': 115 },
+  modulus: { ABS: 2200, POM: 2600, PMMA: 2900, PA66: 2800, 'PA66-GF30': 5100 },
 } as const;
 
 describe('Crawford, Plastics Engineering, tables 1.5 and 1.8, p. 22 and 31 (read in 1 secondary copy)', () => {
   test('MATERIAL: 11 of the 36 values are the same, 25 differ', () => {
-    const printed = Object.entries(CRAWFORD).flatMap(([quantity, column]) => Object.entries(column).map(([material, size]) => [material, quantity, size] as const));
+    const printed = Object.entries(CRAWFORD).flatMap(([quantity, column]) =>
+      Object.entries(column).map(([material, size]) => [material, quantity, size] as const),
+    );
     const same = printed.filter(([material, quantity, size]) => Math.abs(number('MATERIAL', material, quantity) - size) < 1e-9 * size);
     expect(same.map(([material, quantity]) => `${quantity} ${material}`)).toEqual([
-      'density POM', 'density PMMA', 'density PA66', 'density PP', 'density PS', 'expansion ABS', 'expansion PMMA', 'expansion PA66', 'expansion PC', 'diffusivity PP', 'strength PMMA',
+      'density POM',
+      'density PMMA',
+      'density PA66',
+      'density PP',
+      'density PS',
+      'expansion ABS',
+      'expansion PMMA',
+      'expansion PA66',
+      'expansion PC',
+      'diffusivity PP',
+      'strength PMMA',
     ]);
     expect([same.length, printed.length]).toEqual([11, 36]);
   });

@@ -41,7 +41,7 @@ describe(`js-quantities agrees (seed ${SEED})`, () => {
     fc.assert(
       fc.property(typed, unit, (size, from) => {
         const both = [mm(size, from), Qty(size, LENGTHS[from]).to('in').scalar] as const;
-        const isHalf = (x: number, places: number): boolean => Math.abs((Math.abs(x) * 10 ** places) % 1 - 0.5) < 1e-6;
+        const isHalf = (x: number, places: number): boolean => Math.abs(((Math.abs(x) * 10 ** places) % 1) - 0.5) < 1e-6;
         if (isHalf(both[0], 2) || isHalf(both[1], 3)) return;
         expect(value('DUAL', `${size} ${from}`)).toBe(`${both[0].toFixed(2)} mm (${both[1].toFixed(3)} in)`);
         compared++;

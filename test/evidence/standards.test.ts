@@ -24,29 +24,38 @@ const ISO_1478 = [
 ] as const;
 
 describe('ISO 1478:1999, tapping screw threads (read in secondary copies; d2 min from memory)', () => {
-  test.each(ISO_1478)('SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', (size, pitch, majorMax, majorMin, rootMax, rootMin, cone, flat) => {
-    near(number('SCREW.PITCH', size), pitch);
-    near(number('SCREW.MAJOR', size), majorMax);
-    near(number('SCREW.MAJOR', size, 'min'), majorMin);
-    near(number('SCREW.ROOT', size), rootMax);
-    near(number('SCREW.ROOT', size, 'min'), rootMin);
-    near(number('SCREW.POINT', size), cone);
-    near(number('SCREW.POINT', size, 'flat'), flat);
-  });
-  test.each(ISO_1478)('HOLE.PILOT and HOLE.THREAD.SHARE of %s: from d1 max at no share to d2 max at the whole', (size, _pitch, majorMax, _majorMin, rootMax) => {
-    near(number('HOLE.PILOT', size, 1), rootMax);
-    near(number('HOLE.PILOT', size, '0'), majorMax);
-    near(number('HOLE.PILOT', size, 0.5), (majorMax + rootMax) / 2);
-    near(number('HOLE.THREAD.SHARE', size, rootMax), 1);
-    near(number('HOLE.THREAD.SHARE', size, majorMax), 0);
-  });
-  test.each(ISO_1478)('what is told by d1 max and d2 max of %s: HOLE.RELIEF, HOLE.TIGHT, ENGAGEMENT.RATIO, BOSS.OD.RULE, HOLE.FLOATING', (size, _pitch, majorMax, _majorMin, rootMax) => {
-    near(number('HOLE.RELIEF', size), majorMax + 0.2);
-    near(number('HOLE.TIGHT', size, 1.1 * rootMax, 0), 1.1);
-    near(number('ENGAGEMENT.RATIO', 3 * majorMax, size), 3);
-    near(number('BOSS.OD.RULE', size, 2), 2 * majorMax);
-    near(number('HOLE.FLOATING', size, 0), majorMax);
-  });
+  test.each(ISO_1478)(
+    'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s',
+    (size, pitch, majorMax, majorMin, rootMax, rootMin, cone, flat) => {
+      near(number('SCREW.PITCH', size), pitch);
+      near(number('SCREW.MAJOR', size), majorMax);
+      near(number('SCREW.MAJOR', size, 'min'), majorMin);
+      near(number('SCREW.ROOT', size), rootMax);
+      near(number('SCREW.ROOT', size, 'min'), rootMin);
+      near(number('SCREW.POINT', size), cone);
+      near(number('SCREW.POINT', size, 'flat'), flat);
+    },
+  );
+  test.each(ISO_1478)(
+    'HOLE.PILOT and HOLE.THREAD.SHARE of %s: from d1 max at no share to d2 max at the whole',
+    (size, _pitch, majorMax, _majorMin, rootMax) => {
+      near(number('HOLE.PILOT', size, 1), rootMax);
+      near(number('HOLE.PILOT', size, '0'), majorMax);
+      near(number('HOLE.PILOT', size, 0.5), (majorMax + rootMax) / 2);
+      near(number('HOLE.THREAD.SHARE', size, rootMax), 1);
+      near(number('HOLE.THREAD.SHARE', size, majorMax), 0);
+    },
+  );
+  test.each(ISO_1478)(
+    'what is told by d1 max and d2 max of %s: HOLE.RELIEF, HOLE.TIGHT, ENGAGEMENT.RATIO, BOSS.OD.RULE, HOLE.FLOATING',
+    (size, _pitch, majorMax, _majorMin, rootMax) => {
+      near(number('HOLE.RELIEF', size), majorMax + 0.2);
+      near(number('HOLE.TIGHT', size, 1.1 * rootMax, 0), 1.1);
+      near(number('ENGAGEMENT.RATIO', 3 * majorMax, size), 3);
+      near(number('BOSS.OD.RULE', size, 2), 2 * majorMax);
+      near(number('HOLE.FLOATING', size, 0), majorMax);
+    },
+  );
 });
 
 describe('ISO 965-2 with ISO 261 and 724, 6g (read in secondary copies)', () => {
@@ -59,15 +68,18 @@ describe('ISO 965-2 with ISO 261 and 724, 6g (read in secondary copies)', () => 
     ['M4', 0.7, 3.978, 3.838, 3.22, 3.002],
     ['M5', 0.8, 4.976, 4.826, 4.11, 3.868],
     ['M6', 1, 5.974, 5.794, 4.891, 4.596],
-  ])('SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of ENGAGEMENT.RATIO and BOSS.OD.RULE, %s', (size, pitch, majorMax, majorMin, rootMax, rootMin) => {
-    near(number('SCREW.PITCH', size), pitch);
-    near(number('SCREW.MAJOR', size), majorMax);
-    near(number('SCREW.MAJOR', size, 'min'), majorMin);
-    near(number('SCREW.ROOT', size), rootMax);
-    near(number('SCREW.ROOT', size, 'min'), rootMin);
-    near(number('ENGAGEMENT.RATIO', Number(size.slice(1)), size), 1);
-    near(number('BOSS.OD.RULE', size, 1), Number(size.slice(1)));
-  });
+  ])(
+    'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of ENGAGEMENT.RATIO and BOSS.OD.RULE, %s',
+    (size, pitch, majorMax, majorMin, rootMax, rootMin) => {
+      near(number('SCREW.PITCH', size), pitch);
+      near(number('SCREW.MAJOR', size), majorMax);
+      near(number('SCREW.MAJOR', size, 'min'), majorMin);
+      near(number('SCREW.ROOT', size), rootMax);
+      near(number('SCREW.ROOT', size, 'min'), rootMin);
+      near(number('ENGAGEMENT.RATIO', Number(size.slice(1)), size), 1);
+      near(number('BOSS.OD.RULE', size, 1), Number(size.slice(1)));
+    },
+  );
 });
 
 describe('ASME B18.6.3-2013 and B1.1, in inches (read in secondary copies)', () => {
@@ -86,7 +98,12 @@ describe('ASME B18.6.3-2013 and B1.1, in inches (read in secondary copies)', () 
     near(number('SCREW.ROOT', size), rootMax * INCH);
     near(number('SCREW.ROOT', size, 'min'), rootMin * INCH);
   });
-  test.each([['#2 B', 0.062], ['#4 B', 0.083], ['#6 B', 0.1], ['#10 B', 0.125]])('SCREW.POINT, longest point taper of %s: %d', (size, taper) => {
+  test.each([
+    ['#2 B', 0.062],
+    ['#4 B', 0.083],
+    ['#6 B', 0.1],
+    ['#10 B', 0.125],
+  ])('SCREW.POINT, longest point taper of %s: %d', (size, taper) => {
     near(number('SCREW.POINT', size), taper * INCH);
   });
   test.each([
@@ -122,22 +139,31 @@ const ISO_7049 = [
 ] as const;
 
 describe('heads, ISO 7045 and ISO 7049 (read in secondary copies)', () => {
-  test.each([...ISO_7045, ...ISO_7049])('SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan', (size, diaMax, diaMin, heightMax, heightMin) => {
-    near(number('SCREW.HEAD.DIAMETER', size, 'pan'), diaMax);
-    near(number('SCREW.HEAD.DIAMETER', size, 'pan', 'min'), diaMin);
-    near(number('SCREW.HEAD.HEIGHT', size, 'pan'), heightMax);
-    near(number('SCREW.HEAD.HEIGHT', size, 'pan', 'min'), heightMin);
-  });
-  test.each([...ISO_7045, ...ISO_7049])('RECESS.DIAMETER, RECESS.DEPTH.MIN and RECESS.FLUSH clear the largest head of %s pan', (size, diaMax, _diaMin, heightMax) => {
-    near(number('RECESS.DIAMETER', `${size} pan`, 0), diaMax);
-    near(number('RECESS.DEPTH.MIN', `${size} pan`, 0), heightMax);
-    near(number('RECESS.FLUSH', heightMax + 0.3, `${size} pan`), 0.3);
-  });
-  test.each([...ISO_7045, ...ISO_7049])('BOARD.KEEPOUT takes the largest head of %s pan, PULLOUT.SEAT and BEARING the smallest', (size, diaMax, diaMin) => {
-    near(number('BOARD.KEEPOUT', `${size} pan`, 1), diaMax);
-    near(number('PULLOUT.SEAT', `${size} pan`, 1, Math.sqrt(3)) / Math.PI, diaMin);
-    near(number('BEARING', Math.PI / 4, `${size} pan`, 1), 1 / (diaMin ** 2 - 1));
-  });
+  test.each([...ISO_7045, ...ISO_7049])(
+    'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan',
+    (size, diaMax, diaMin, heightMax, heightMin) => {
+      near(number('SCREW.HEAD.DIAMETER', size, 'pan'), diaMax);
+      near(number('SCREW.HEAD.DIAMETER', size, 'pan', 'min'), diaMin);
+      near(number('SCREW.HEAD.HEIGHT', size, 'pan'), heightMax);
+      near(number('SCREW.HEAD.HEIGHT', size, 'pan', 'min'), heightMin);
+    },
+  );
+  test.each([...ISO_7045, ...ISO_7049])(
+    'RECESS.DIAMETER, RECESS.DEPTH.MIN and RECESS.FLUSH clear the largest head of %s pan',
+    (size, diaMax, _diaMin, heightMax) => {
+      near(number('RECESS.DIAMETER', `${size} pan`, 0), diaMax);
+      near(number('RECESS.DEPTH.MIN', `${size} pan`, 0), heightMax);
+      near(number('RECESS.FLUSH', heightMax + 0.3, `${size} pan`), 0.3);
+    },
+  );
+  test.each([...ISO_7045, ...ISO_7049])(
+    'BOARD.KEEPOUT takes the largest head of %s pan, PULLOUT.SEAT and BEARING the smallest',
+    (size, diaMax, diaMin) => {
+      near(number('BOARD.KEEPOUT', `${size} pan`, 1), diaMax);
+      near(number('PULLOUT.SEAT', `${size} pan`, 1, Math.sqrt(3)) / Math.PI, diaMin);
+      near(number('BEARING', Math.PI / 4, `${size} pan`, 1), 1 / (diaMin ** 2 - 1));
+    },
+  );
   test.each([
     ['M3 ISO 1580', 5.6, 1.8],
     ['M3 ISO 1207', 5.5, 2],
@@ -151,7 +177,12 @@ describe('heads, ISO 7045 and ISO 7049 (read in secondary copies)', () => {
     near(number('SCREW.HEAD.DIAMETER', size, head), dia);
     near(number('SCREW.HEAD.HEIGHT', size, head), height);
   });
-  test.each([['#2', 0.167, 0.155, 0.062], ['#4', 0.219, 0.205, 0.08], ['#6', 0.27, 0.256, 0.097], ['#10', 0.373, 0.357, 0.133]])('SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan, ASME B18.6.3 in inches', (size, diaMax, diaMin, height) => {
+  test.each([
+    ['#2', 0.167, 0.155, 0.062],
+    ['#4', 0.219, 0.205, 0.08],
+    ['#6', 0.27, 0.256, 0.097],
+    ['#10', 0.373, 0.357, 0.133],
+  ])('SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan, ASME B18.6.3 in inches', (size, diaMax, diaMin, height) => {
     near(number('SCREW.HEAD.DIAMETER', size, 'pan'), diaMax * INCH);
     near(number('SCREW.HEAD.DIAMETER', size, 'pan', 'min'), diaMin * INCH);
     near(number('SCREW.HEAD.HEIGHT', size, 'pan'), height * INCH);
@@ -182,11 +213,22 @@ describe('clearance holes (read in secondary copies)', () => {
     near(number('BOARD.SLEEVE', `${size} medium`, medium - 0.4), 0.2);
     near(number('HOLE.AT', `${size} medium`, 0), medium);
   });
-  test.each([['#0', 0.104, 0.094], ['#2', 0.126, 0.116], ['#4', 0.156, 0.144], ['#6', 0.197, 0.185], ['1/4', 0.311, 0.297]])('HOLE.CLEARANCE of %s, loose by ASME B18.2.8: %d to %d in', (size, max, min) => {
+  test.each([
+    ['#0', 0.104, 0.094],
+    ['#2', 0.126, 0.116],
+    ['#4', 0.156, 0.144],
+    ['#6', 0.197, 0.185],
+    ['1/4', 0.311, 0.297],
+  ])('HOLE.CLEARANCE of %s, loose by ASME B18.2.8: %d to %d in', (size, max, min) => {
     near(number('HOLE.CLEARANCE', size, 'loose', 'max'), max * INCH);
     near(number('HOLE.CLEARANCE', size, 'loose', 'min'), min * INCH);
   });
-  test.each([['ST2.2', 2.4], ['ST2.9', 3.1], ['ST3.5', 3.7], ['ST4.8', 5.1]])('HOLE.CLEARANCE of %s, DIN 74-1 form C (withdrawn): %d', (size, hole) => {
+  test.each([
+    ['ST2.2', 2.4],
+    ['ST2.9', 3.1],
+    ['ST3.5', 3.7],
+    ['ST4.8', 5.1],
+  ])('HOLE.CLEARANCE of %s, DIN 74-1 form C (withdrawn): %d', (size, hole) => {
     near(number('HOLE.CLEARANCE', size, 'DIN 74-1'), hole);
   });
 });
@@ -203,7 +245,18 @@ describe('lengths (read in secondary copies)', () => {
     expect(tried('SCREW.LENGTH.TABLE', 'ST2.9', 4.1, 0.26, 2, 14.75, 1)).toEqual(TAPPING_LENGTHS);
     expect(tried('SCREW.LENGTH.COMMON', 'ST2.9', 4.1, 0.26, 14.75, 2, 1)).toEqual(TAPPING_LENGTHS);
   });
-  test.each([[6, 0.24], [8, 0.29], [10, 0.29], [12, 0.35], [16, 0.35], [20, 0.42], [30, 0.42], [35, 0.5], [50, 0.5], [55, 0.6]])('SCREW.LENGTH.TOL of M3 × %d, ISO 4759-1 grade A (js15): ±%d', (length, half) => {
+  test.each([
+    [6, 0.24],
+    [8, 0.29],
+    [10, 0.29],
+    [12, 0.35],
+    [16, 0.35],
+    [20, 0.42],
+    [30, 0.42],
+    [35, 0.5],
+    [50, 0.5],
+    [55, 0.6],
+  ])('SCREW.LENGTH.TOL of M3 × %d, ISO 4759-1 grade A (js15): ±%d', (length, half) => {
     expect(list('SCREW.LENGTH.TOL', 'M3', length)).toEqual([-half, half]);
   });
   test.each([4.5, 6.5, 9.5, 13])('SCREW.LENGTH.TOL of ST2.9 × %d, ISO 7049: ±0.8 with a cone, +0/−0.8 flat', length => {

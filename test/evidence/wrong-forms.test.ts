@@ -48,7 +48,11 @@ describe('the length tolerance of a tapping screw left out, or that of a machine
     expectPrinted([worst(0), worst(0.35)], [5.14, 4.79]);
   });
   test('SCREW.BOTTOM: a hole of 14.2 leaves a screw of 16 1.24 mm at worst, not 2.04', () => {
-    expectNot(number('SCREW.BOTTOM', 14.2, 0, 16, 'ST2.9 cone', LAYERS, TOLERANCES), 1.24, number('SCREW.BOTTOM', 14.2, 0, 16, 0, LAYERS, TOLERANCES));
+    expectNot(
+      number('SCREW.BOTTOM', 14.2, 0, 16, 'ST2.9 cone', LAYERS, TOLERANCES),
+      1.24,
+      number('SCREW.BOTTOM', 14.2, 0, 16, 0, LAYERS, TOLERANCES),
+    );
   });
   test('SCREW.BOTTOM takes the thinnest layers, not the thickest: they let the screw deeper', () => {
     expectNot(number('SCREW.BOTTOM', 14.2, 0, 16, 0, LAYERS, TOLERANCES), 2.04, 14.2 - (16 - 4.36));
@@ -69,7 +73,8 @@ describe('draft signs: outside and hole of one boss are opposed', () => {
   });
   test('BOSS.WALL: both thicken the wall, 2.1833 at the root; opposed signs would leave 2.0611 or 1.9389', () => {
     const wall = number('BOSS.WALL', 6.4, 2.4, 14, '0.5°', '0.25°');
-    for (const wrong of [2 + 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) + tan(0.25))]) expectNot(wall, '2.1833', wrong);
+    for (const wrong of [2 + 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) - tan(0.25)), 2 - 14 * (tan(0.5) + tan(0.25))])
+      expectNot(wall, '2.1833', wrong);
   });
   test('HOLE.TIGHT: the tip meets the narrow end, 0.9972; drafted the other way it would seem free, 1.205', () => {
     expectNot(number('HOLE.TIGHT', 'ST2.9', 2.4, 12.96, '0.5°'), '0.9972', (2.4 + 2 * 12.96 * tan(0.5)) / 2.18);
@@ -88,9 +93,30 @@ describe('draft signs: outside and hole of one boss are opposed', () => {
     expectNot(number('BOSS.STEEL', 3, 12, '0.5°', '1°'), '2.686', 3 - 12 * (tan(0.5) - tan(1)));
   });
   test('the joint too: boss OD at its root, pilot at its bottom, mouth of the recess', () => {
-    const names = ['screw', 'head', 'length', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap', 'allowance'];
+    const names = [
+      'screw',
+      'head',
+      'length',
+      'wall',
+      'board plane',
+      'seat',
+      'board',
+      'hole',
+      'relief',
+      'pilot',
+      'pilot held at',
+      'boss OD',
+      'boss height',
+      'hole depth',
+      'bottom gap',
+      'allowance',
+    ];
     const values = ['ST2.9', 'ISO 7049', 16, 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14, 1, 0.6];
-    const [root, bottom, mouth] = rows('JOINT.TABLE', [names, values], [['boss OD root', 'pilot bottom', 'recess mouth']])[1] as [number, number, number];
+    const [root, bottom, mouth] = rows('JOINT.TABLE', [names, values], [['boss OD root', 'pilot bottom', 'recess mouth']])[1] as [
+      number,
+      number,
+      number,
+    ];
     expectNot(root, '6.6444', 6.1556);
     expectNot(bottom, '2.2778', 2.5222);
     expectNot(mouth, '6.3047', 6.0953);

@@ -34,8 +34,12 @@ describe('each value of a host in the place of each argument, alone and in a ran
     expect(calculate(id, card.example.args.map(inFormats))).toEqual(asHanded(id, card.example.args));
     card.params.forEach(({ name }, i) => {
       for (const { what, sent, core } of HOST_VALUES) {
-        expect(calculate(id, exampleWith(card, i, sent)), `${name}: ${what}`).toEqual(asHanded(id, exampleWith(card, i, card.params[i]?.kind.shape === 'one' ? core : [[core]])));
-        expect(calculate(id, exampleWith(card, i, [[1], [sent]])), `${name}: ${what} in a range`).toEqual(asHanded(id, exampleWith(card, i, [[1], [core]])));
+        expect(calculate(id, exampleWith(card, i, sent)), `${name}: ${what}`).toEqual(
+          asHanded(id, exampleWith(card, i, card.params[i]?.kind.shape === 'one' ? core : [[core]])),
+        );
+        expect(calculate(id, exampleWith(card, i, [[1], [sent]])), `${name}: ${what} in a range`).toEqual(
+          asHanded(id, exampleWith(card, i, [[1], [core]])),
+        );
       }
     });
   });
@@ -54,30 +58,86 @@ describe('words', () => {
     expect(calculate('BOSS.OD', [failed(code), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: `hole holds ${code}` });
     expect(calculate('BOSS.OD', [2.75, failed(code)])).toEqual({ is: 'error', code: '#VALUE!', message: `wall holds ${code}` });
     expect(calculate('GRIP', [[[1], [failed(code)]]])).toEqual({ is: 'error', code: '#VALUE!', message: `layers row 2 holds ${code}` });
-    expect(calculate('STACK.TABLE', [[['a'], [failed(code)]], [[1], [2]], 0.1])).toEqual({ is: 'error', code: '#VALUE!', message: `labels row 2 holds ${code}` });
-    expect(calculate('TOL.MOULDED', [40, [[100, failed(code), 1]]])).toEqual({ is: 'error', code: '#VALUE!', message: `group is a range of 1 × 3 cells: row 1 holds ${code}` });
-    expect(calculate('MATERIAL', [[['strength', failed(code)]], 'strength'])).toEqual({ is: 'error', code: '#VALUE!', message: `material is a range of 1 × 2 cells: row 1 holds ${code}` });
-    expect(calculate('JOINT.TABLE', [[['wall', failed(code)], [2, 3]]])).toEqual({ is: 'error', code: '#VALUE!', message: `inputs has ${code} for a name` });
-    expect(calculate('VARIANT.RANK', [[[1, 2], [failed(code), 3]], 'max', 1])).toEqual({ is: 'error', code: '#VALUE!', message: `table row 2, column 1, holds ${code}` });
+    expect(calculate('STACK.TABLE', [[['a'], [failed(code)]], [[1], [2]], 0.1])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: `labels row 2 holds ${code}`,
+    });
+    expect(calculate('TOL.MOULDED', [40, [[100, failed(code), 1]]])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: `group is a range of 1 × 3 cells: row 1 holds ${code}`,
+    });
+    expect(calculate('MATERIAL', [[['strength', failed(code)]], 'strength'])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: `material is a range of 1 × 2 cells: row 1 holds ${code}`,
+    });
+    expect(
+      calculate('JOINT.TABLE', [
+        [
+          ['wall', failed(code)],
+          [2, 3],
+        ],
+      ]),
+    ).toEqual({ is: 'error', code: '#VALUE!', message: `inputs has ${code} for a name` });
+    expect(
+      calculate('VARIANT.RANK', [
+        [
+          [1, 2],
+          [failed(code), 3],
+        ],
+        'max',
+        1,
+      ]),
+    ).toEqual({ is: 'error', code: '#VALUE!', message: `table row 2, column 1, holds ${code}` });
     expect(calculate('REASON', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'value', value: `hole holds ${code}` });
     expect(calculate('WORKING', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: `hole holds ${code}` });
   });
   test.each(NO_ERRORS)('%s is no error of any spreadsheet, and is not repeated', text => {
     expect(calculate('BOSS.OD', [failed(text), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole holds an unknown error' });
-    expect(calculate('JOINT.TABLE', [[[failed(text)], [2]]])).toEqual({ is: 'error', code: '#VALUE!', message: 'inputs has an unknown error for a name' });
+    expect(calculate('JOINT.TABLE', [[[failed(text)], [2]]])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: 'inputs has an unknown error for a name',
+    });
   });
-  test.each(['entity', 'entity without a value', 'linked entity', 'picture', 'array', 'function', 'reference', 'a type of the future'])('%s is a data type', what => {
-    expect(calculate('BOSS.OD', [of(what), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole is a data type: refer to one of its fields' });
-    expect(calculate('GRIP', [[[1], [of(what)]]])).toEqual({ is: 'error', code: '#VALUE!', message: 'layers row 2 is a data type: refer to one of its fields' });
-    expect(calculate('JOINT.VALUE', [[['wall', 'screw']], [[of(what), 'M3']], 'feature wall'])).toEqual({ is: 'error', code: '#VALUE!', message: 'wall is a data type: refer to one of its fields' });
-    expect(calculate('REASON', ['BOSS.OD', 2.75, of(what)])).toEqual({ is: 'value', value: 'wall is a data type: refer to one of its fields' });
-  });
+  test.each(['entity', 'entity without a value', 'linked entity', 'picture', 'array', 'function', 'reference', 'a type of the future'])(
+    '%s is a data type',
+    what => {
+      expect(calculate('BOSS.OD', [of(what), 1.2])).toEqual({
+        is: 'error',
+        code: '#VALUE!',
+        message: 'hole is a data type: refer to one of its fields',
+      });
+      expect(calculate('GRIP', [[[1], [of(what)]]])).toEqual({
+        is: 'error',
+        code: '#VALUE!',
+        message: 'layers row 2 is a data type: refer to one of its fields',
+      });
+      expect(calculate('JOINT.VALUE', [[['wall', 'screw']], [[of(what), 'M3']], 'feature wall'])).toEqual({
+        is: 'error',
+        code: '#VALUE!',
+        message: 'wall is a data type: refer to one of its fields',
+      });
+      expect(calculate('REASON', ['BOSS.OD', 2.75, of(what)])).toEqual({
+        is: 'value',
+        value: 'wall is a data type: refer to one of its fields',
+      });
+    },
+  );
 
   test('numbers with a format are numbers, in every place', () => {
     expect(calculate('BOSS.OD', [formatted(3), formatted(1.2)])).toEqual({ is: 'value', value: 5.4 });
     expect(calculate('GRIP', [[[formatted(2.5)], [formatted(1.5)]]])).toEqual({ is: 'value', value: 4 });
-    expect(calculate('BOSS.OD', [{ type: 'String', basicType: 'String', basicValue: 'M3 medium' }, 1.2])).toEqual(calculate('BOSS.OD', ['M3 medium', 1.2]));
-    expect(calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole is TRUE: TRUE/FALSE is not a number' });
+    expect(calculate('BOSS.OD', [{ type: 'String', basicType: 'String', basicValue: 'M3 medium' }, 1.2])).toEqual(
+      calculate('BOSS.OD', ['M3 medium', 1.2]),
+    );
+    expect(calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: 'hole is TRUE: TRUE/FALSE is not a number',
+    });
   });
 
   test('zero has no sign', () => {
@@ -87,24 +147,45 @@ describe('words', () => {
     expect(cells.filter(value => Object.is(value, -0))).toEqual([]);
   });
 
-  test.each([failed('#N/A'), failed('#SPILL!'), failed(EVIL), of('entity')].map(sent => [sent]))('checks, ranks and cells of a joint are not checked, and REASON says which argument it was: %j', sent => {
-    const words = (calculate('BOSS.OD', [sent, 1]) as { readonly message: string }).message.replace('hole ', '');
-    const reason = (...args: unknown[]): unknown => (calculate('REASON', args) as { readonly value: unknown }).value;
-    for (const id of ['CHECK.MAX', 'CHECK.MIN']) {
-      for (const args of [[sent, 1], [1, sent], [1, 2, sent]]) {
-        expect(calculate(id, args)).toEqual({ is: 'value', value: 'not checked' });
-        expect(reason(id, ...args)).toBe(`${['value', 'limit', 'look'][args.indexOf(sent)]} ${words}`);
+  test.each([failed('#N/A'), failed('#SPILL!'), failed(EVIL), of('entity')].map(sent => [sent]))(
+    'checks, ranks and cells of a joint are not checked, and REASON says which argument it was: %j',
+    sent => {
+      const words = (calculate('BOSS.OD', [sent, 1]) as { readonly message: string }).message.replace('hole ', '');
+      const reason = (...args: unknown[]): unknown => (calculate('REASON', args) as { readonly value: unknown }).value;
+      for (const id of ['CHECK.MAX', 'CHECK.MIN']) {
+        for (const args of [
+          [sent, 1],
+          [1, sent],
+          [1, 2, sent],
+        ]) {
+          expect(calculate(id, args)).toEqual({ is: 'value', value: 'not checked' });
+          expect(reason(id, ...args)).toBe(`${['value', 'limit', 'look'][args.indexOf(sent)]} ${words}`);
+        }
       }
-    }
-    expect(calculate('CHECK.WORST', [[['pass'], [sent]]])).toEqual({ is: 'value', value: 'not checked' });
-    expect(reason('CHECK.WORST', [['pass'], [sent]])).toBe(`states row 2 ${words}`);
-    expect(reason('CHECK.WORST', [['pass'], ['fail']])).toBe('ok');
-    expect(calculate('VARIANT.RANK', [[[1], [2], [3]], 'max', 1, [['pass'], ['pass'], [sent]]])).toEqual({ is: 'value', value: [[2], [1], [3]] });
-    expect(reason('VARIANT.RANK', [[1], [2]], 'max', 1, [['pass'], [sent]])).toBe(`states row 2 ${words}`);
-    const inputs = [['screw', 'wall'], ['ST2.9', 2.5], ['ST2.9', sent]];
-    expect(calculate('JOINT.TABLE', [inputs, [['state', 'feature wall']]])).toEqual({ is: 'value', value: [['state', 'feature wall (mm)'], ['not checked', 1.5], ['not checked', `no value: wall ${words}`]] });
-    expect(reason('JOINT.TABLE', inputs, [['state']])).toBe(`inputs row 3, column 2, ${words}`);
-  });
+      expect(calculate('CHECK.WORST', [[['pass'], [sent]]])).toEqual({ is: 'value', value: 'not checked' });
+      expect(reason('CHECK.WORST', [['pass'], [sent]])).toBe(`states row 2 ${words}`);
+      expect(reason('CHECK.WORST', [['pass'], ['fail']])).toBe('ok');
+      expect(calculate('VARIANT.RANK', [[[1], [2], [3]], 'max', 1, [['pass'], ['pass'], [sent]]])).toEqual({
+        is: 'value',
+        value: [[2], [1], [3]],
+      });
+      expect(reason('VARIANT.RANK', [[1], [2]], 'max', 1, [['pass'], [sent]])).toBe(`states row 2 ${words}`);
+      const inputs = [
+        ['screw', 'wall'],
+        ['ST2.9', 2.5],
+        ['ST2.9', sent],
+      ];
+      expect(calculate('JOINT.TABLE', [inputs, [['state', 'feature wall']]])).toEqual({
+        is: 'value',
+        value: [
+          ['state', 'feature wall (mm)'],
+          ['not checked', 1.5],
+          ['not checked', `no value: wall ${words}`],
+        ],
+      });
+      expect(reason('JOINT.TABLE', inputs, [['state']])).toBe(`inputs row 3, column 2, ${words}`);
+    },
+  );
 });
 
 // ---- wild calls --------------------------------------------------------------------------------------------------------
@@ -118,7 +199,9 @@ const hostValue: fc.Arbitrary<HostValue> = fc.constantFrom(...HOST_VALUES);
 /** The error of a core as a host sends it. */
 function asHost(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(asHost);
-  return typeof value === 'object' && value !== null && 'cellError' in value ? { type: 'Error', basicType: 'Error', code: value.cellError, basicValue: value.cellError } : value;
+  return typeof value === 'object' && value !== null && 'cellError' in value
+    ? { type: 'Error', basicType: 'Error', code: value.cellError, basicValue: value.cellError }
+    : value;
 }
 
 interface Sent {
@@ -130,8 +213,16 @@ interface Sent {
 
 /** Fitting and wild arguments; in most of them one or two places hold a value of a host, alone, in a row or in a column. */
 function sentTo(card: Card): fc.Arbitrary<Sent> {
-  const place = fc.tuple(fc.nat(Math.max(0, card.params.length - 1)), hostValue, fc.constantFrom('alone', 'alone', 'first', 'second', 'row'));
-  const args = fc.oneof({ weight: 3, arbitrary: anyArguments(card) }, { weight: 2, arbitrary: wildArguments(card) }, { weight: 1, arbitrary: fc.constant(card.example.args) });
+  const place = fc.tuple(
+    fc.nat(Math.max(0, card.params.length - 1)),
+    hostValue,
+    fc.constantFrom('alone', 'alone', 'first', 'second', 'row'),
+  );
+  const args = fc.oneof(
+    { weight: 3, arbitrary: anyArguments(card) },
+    { weight: 2, arbitrary: wildArguments(card) },
+    { weight: 1, arbitrary: fc.constant(card.example.args) },
+  );
   return fc.tuple(args, fc.array(place, { maxLength: 2 })).map(([given, places]) => {
     const [core, host] = [[...given], given.map(asHost)];
     for (const [i, value, form] of places) {
@@ -170,12 +261,16 @@ function expectClean(card: Card, { core, host, what }: Sent): void {
 
 describe(`wild calls (seed ${seed})`, () => {
   // each function draws values of its own
-  test.each(cards.map(([id, card], i) => [id, card, seed + i] as const))('%s', (_, card, own) => {
-    fc.assert(
-      fc.property(sentTo(card), sent => expectClean(card, sent)),
-      { seed: own, numRuns: each },
-    );
-  }, 600_000);
+  test.each(cards.map(([id, card], i) => [id, card, seed + i] as const))(
+    '%s',
+    (_, card, own) => {
+      fc.assert(
+        fc.property(sentTo(card), sent => expectClean(card, sent)),
+        { seed: own, numRuns: each },
+      );
+    },
+    600_000,
+  );
 
   test('enough of each', () => {
     expect(count.calls).toBeGreaterThanOrEqual(calls);
@@ -187,4 +282,8 @@ describe(`wild calls (seed ${seed})`, () => {
   });
 });
 
-afterAll(() => console.log(`boundary: ${count.calls} calls, seed ${seed}: ${count.answered} answered, ${count.refused} refused; ${count.repeated} repeated, ${count.reasons} reasons compared`));
+afterAll(() =>
+  console.log(
+    `boundary: ${count.calls} calls, seed ${seed}: ${count.answered} answered, ${count.refused} refused; ${count.repeated} repeated, ${count.reasons} reasons compared`,
+  ),
+);

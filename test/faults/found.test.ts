@@ -16,7 +16,13 @@ describe('a material card', () => {
 test('a range need not be rows of cells, and its rows need not be equally long', () => {
   expect(call('GRIP', [[1, 2, 3]])).toEqual({ ok: true, value: 6 });
   expect(call('GRIP', [[[1, 2, 3]]])).toEqual({ ok: true, value: 6 });
-  for (const range of [[1, null, 3], [null, []], [[1], [2, 3]], [[[1]], [2]]]) expect(call('GRIP', [range]), JSON.stringify(range)).toMatchObject({ ok: false, code: '#VALUE!', argument: 'layers' });
+  for (const range of [
+    [1, null, 3],
+    [null, []],
+    [[1], [2, 3]],
+    [[[1]], [2]],
+  ])
+    expect(call('GRIP', [range]), JSON.stringify(range)).toMatchObject({ ok: false, code: '#VALUE!', argument: 'layers' });
 });
 
 test('a list of 10,000 rows is read at once', () => {

@@ -18,17 +18,21 @@ let made = 0;
 let answered = 0;
 
 describe(`wild calls (seed ${seed})`, () => {
-  test.each(cards)('%s', (_, card) => {
-    const before = made;
-    fc.assert(
-      fc.property(wildArguments(card), args => {
-        made++;
-        if (check(card, args)) answered++;
-      }),
-      { seed, numRuns: each },
-    );
-    expect(made - before).toBe(each);
-  }, 600_000);
+  test.each(cards)(
+    '%s',
+    (_, card) => {
+      const before = made;
+      fc.assert(
+        fc.property(wildArguments(card), args => {
+          made++;
+          if (check(card, args)) answered++;
+        }),
+        { seed, numRuns: each },
+      );
+      expect(made - before).toBe(each);
+    },
+    600_000,
+  );
 
   test('enough of them, and both sides of the limits', () => {
     expect(made).toBeGreaterThanOrEqual(cards.length * each);

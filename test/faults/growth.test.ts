@@ -24,25 +24,28 @@ function growth(read: (text: string) => void, bomb: (length: number) => string):
   return Math.min(...[1, 2, 3].map(() => timeMs(whole) / timeMs(part)));
 }
 
-const repeated = (piece: string) => (length: number): string => piece.repeat(Math.ceil(length / piece.length));
+const repeated =
+  (piece: string) =>
+  (length: number): string =>
+    piece.repeat(Math.ceil(length / piece.length));
 const BOMBS: Readonly<Record<string, (length: number) => string>> = {
-  'sums': repeated('1 mm + '),
-  'digits': repeated('9'),
-  'fractions': repeated('1/'),
+  sums: repeated('1 mm + '),
+  digits: repeated('9'),
+  fractions: repeated('1/'),
   'mixed fractions': repeated('1 1/4 in '),
-  'spaces': length => `3${' '.repeat(length)}mm`,
-  'signs': repeated('+-'),
-  'points': repeated('.'),
-  'letters': repeated('m'),
-  'units': repeated('1in1mm'),
-  'tolerances': repeated('+1/-1'),
-  'ranges': repeated('1..'),
-  'exponents': repeated('1e1'),
+  spaces: length => `3${' '.repeat(length)}mm`,
+  signs: repeated('+-'),
+  points: repeated('.'),
+  letters: repeated('m'),
+  units: repeated('1in1mm'),
+  tolerances: repeated('+1/-1'),
+  ranges: repeated('1..'),
+  exponents: repeated('1e1'),
   'size and spaces': length => `M3${' '.repeat(length)}pan`,
   'size and words': length => `M3 ${repeated('pan ')(length)}`,
-  'sizes': repeated('#4-40 '),
-  'card': repeated('strength 40 MPa; '),
-  'marks': repeated('"'),
+  sizes: repeated('#4-40 '),
+  card: repeated('strength 40 MPa; '),
+  marks: repeated('"'),
   'full-width digits': repeated('１'),
 };
 
@@ -50,9 +53,25 @@ const BOMBS: Readonly<Record<string, (length: number) => string>> = {
 const READERS: Readonly<Record<string, (text: string) => void>> = Object.fromEntries(
   (
     [
-      ['LENGTH.MM', 0], ['ANGLE.DEG', 0], ['LIMITS', 0], ['RECESS.DIAMETER', 0, 'x', 0.6], ['RECESS.FLOAT', 0, 'x', 3.4, 'M3', 0.2], ['SCREW.MAJOR', 0], ['HOLE.THREAD.SHARE', 1, 'M3', 'x'], 
-      ['SCREW.LENGTH.TOL', 2, 'ST2.9', 16, 'x'], ['ENGAGEMENT.LIMITS', 1, 16, 'x', [[1]], [[0.1]]], ['MATERIAL', 0, 'x', 'strength'], ['MATERIAL', 1, 'ABS', 'x'], ['TOL.MOULDED', 1, 10, 'x'],
-      ['UNIT.CHECK', 0, 'x', 'wall'], ['CHECK.MAX', 0, 'x', 1], ['CHECK.WORST', 0], ['STACK.WORST', 0], ['JOINT.VALUE', 2, [['wall']], [[2]], 'x'], ['REASON', 0], ['ABOUT', 1, 'BOSS.OD', 'x'],
+      ['LENGTH.MM', 0],
+      ['ANGLE.DEG', 0],
+      ['LIMITS', 0],
+      ['RECESS.DIAMETER', 0, 'x', 0.6],
+      ['RECESS.FLOAT', 0, 'x', 3.4, 'M3', 0.2],
+      ['SCREW.MAJOR', 0],
+      ['HOLE.THREAD.SHARE', 1, 'M3', 'x'],
+      ['SCREW.LENGTH.TOL', 2, 'ST2.9', 16, 'x'],
+      ['ENGAGEMENT.LIMITS', 1, 16, 'x', [[1]], [[0.1]]],
+      ['MATERIAL', 0, 'x', 'strength'],
+      ['MATERIAL', 1, 'ABS', 'x'],
+      ['TOL.MOULDED', 1, 10, 'x'],
+      ['UNIT.CHECK', 0, 'x', 'wall'],
+      ['CHECK.MAX', 0, 'x', 1],
+      ['CHECK.WORST', 0],
+      ['STACK.WORST', 0],
+      ['JOINT.VALUE', 2, [['wall']], [[2]], 'x'],
+      ['REASON', 0],
+      ['ABOUT', 1, 'BOSS.OD', 'x'],
     ] as const
   ).map(([id, place, ...args]) => [`${id} ${place + 1}`, (text: string) => void call(id, Object.assign([...args], { [place]: text }))]),
 );
@@ -80,8 +99,38 @@ test('the sum of a full cell is measured', () => {
 });
 
 test('a variant of a long table takes no longer than one of a short table', () => {
-  const names = ['screw', 'head', 'length', 'material', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'boss OD', 'boss height', 'hole depth'];
-  const row = (i: number): unknown[] => ['ST2.9', 'ISO 7049', [9.5, 13, 16, 19][i % 4], 'ABS', 2.5 + (i % 7) / 10, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 6.4, 14, 14.75];
+  const names = [
+    'screw',
+    'head',
+    'length',
+    'material',
+    'wall',
+    'board plane',
+    'seat',
+    'board',
+    'hole',
+    'relief',
+    'pilot',
+    'boss OD',
+    'boss height',
+    'hole depth',
+  ];
+  const row = (i: number): unknown[] => [
+    'ST2.9',
+    'ISO 7049',
+    [9.5, 13, 16, 19][i % 4],
+    'ABS',
+    2.5 + (i % 7) / 10,
+    5.5,
+    2.5,
+    1.6,
+    3.4,
+    0.8,
+    2.4,
+    6.4,
+    14,
+    14.75,
+  ];
   const usEach = (variants: number): number => {
     const args = [[names, ...Array.from({ length: variants }, (_, i) => row(i))], [['engagement min']]];
     const times = 10_000 / variants;
@@ -99,5 +148,7 @@ test('a variant of a long table takes no longer than one of a short table', () =
 
 test('a million samples of ten links take about a second', { timeout: 300_000 }, () => {
   const links = Array.from({ length: 10 }, () => [1]);
-  expect(quietOnceMs(() => expect(call('STACK.SIMULATE', [links, 0.1, 1, 9.7, 10.3, 1_000_000])).toMatchObject({ ok: true }))).toBeLessThan(3000);
+  expect(quietOnceMs(() => expect(call('STACK.SIMULATE', [links, 0.1, 1, 9.7, 10.3, 1_000_000])).toMatchObject({ ok: true }))).toBeLessThan(
+    3000,
+  );
 });

@@ -4,15 +4,27 @@ import { stackChartSvg, variantChartSvg, variantRow, type VariantRow } from '../
 import { LOGGER, variantOf } from './joints';
 import { allPoints, boxOf, elements, ofClass, overlap, pointsOf, viewBox } from './read-svg';
 
-const texts = (svg: string): string[] => elements(svg).filter(({ name }) => name === 'text').map(({ content }) => content);
+const texts = (svg: string): string[] =>
+  elements(svg)
+    .filter(({ name }) => name === 'text')
+    .map(({ content }) => content);
 /** Bars of the rows; the first of the class is the sample of the key where there is one. */
-const widths = (svg: string, className: string, samples: number): number[] => ofClass(elements(svg), className).slice(samples).map(({ attributes }) => Number(attributes.width));
+const widths = (svg: string, className: string, samples: number): number[] =>
+  ofClass(elements(svg), className)
+    .slice(samples)
+    .map(({ attributes }) => Number(attributes.width));
 
 const ROWS: readonly VariantRow[] = [
   { name: 'ST2.9 × 13', worstRatio: 1.5, nominalRatio: 1.9, askedRatio: 2, state: 'fail' },
   { name: 'ST2.9 × 16', worstRatio: 2.53, nominalRatio: 2.93, askedRatio: 2, state: 'look' },
   { name: 'short', worstRatio: -0.3, nominalRatio: 0.1, askedRatio: 2, state: 'pass' },
-  { name: '"><script>alert(1)</script>&\u0001', worstRatio: undefined, nominalRatio: undefined, askedRatio: undefined, state: 'not checked' },
+  {
+    name: '"><script>alert(1)</script>&\u0001',
+    worstRatio: undefined,
+    nominalRatio: undefined,
+    askedRatio: undefined,
+    state: 'not checked',
+  },
 ];
 
 describe('variants', () => {
@@ -30,22 +42,39 @@ describe('variants', () => {
   });
   test('each state is a word and a shape of its own', () => {
     expect(texts(svg)).toEqual(expect.arrayContaining(['fail', 'look', 'pass', 'not checked', '1.50 d', '2.93 d', '−0.30 d', 'no value']));
-    expect(['bw-fail', 'bw-look', 'bw-pass', 'bw-unchecked'].map(name => ofClass(elements(svg), name).map(({ name }) => name))).toEqual([['rect'], ['path'], ['circle'], ['rect']]);
+    expect(['bw-fail', 'bw-look', 'bw-pass', 'bw-unchecked'].map(name => ofClass(elements(svg), name).map(({ name }) => name))).toEqual([
+      ['rect'],
+      ['path'],
+      ['circle'],
+      ['rect'],
+    ]);
   });
   test('hostile names are text, and the description names every variant', () => {
     expect(svg).not.toContain('<script');
-    expect(elements(svg).find(({ name }) => name === 'desc')?.content).toContain('ST2.9 × 13: worst 1.50 d, nominal 1.90 d, asked 2.00 d, fail');
+    expect(elements(svg).find(({ name }) => name === 'desc')?.content).toContain(
+      'ST2.9 × 13: worst 1.50 d, nominal 1.90 d, asked 2.00 d, fail',
+    );
   });
   test('a variant of the joint as a row', () => {
     const row = variantRow('first', variantOf(LOGGER));
     expect([row.state, row.askedRatio]).toEqual(['fail', 2]);
     expect([row.worstRatio, row.nominalRatio]).toEqual([expect.closeTo(4.34 / 2.9, 9), expect.closeTo(5.5 / 2.9, 9)]);
-    expect(variantRow('none', variantOf({}))).toEqual({ name: 'none', worstRatio: undefined, nominalRatio: undefined, askedRatio: 2, state: 'not checked' });
+    expect(variantRow('none', variantOf({}))).toEqual({
+      name: 'none',
+      worstRatio: undefined,
+      nominalRatio: undefined,
+      askedRatio: 2,
+      state: 'not checked',
+    });
   });
 });
 
 describe('shares of a stack', () => {
-  const svg = stackChartSvg([{ name: 'screw length', share: 0.93 }, { name: 'seat', share: 0.0145 }, { name: 'relief', share: undefined }]);
+  const svg = stackChartSvg([
+    { name: 'screw length', share: 0.93 },
+    { name: 'seat', share: 0.0145 },
+    { name: 'relief', share: undefined },
+  ]);
   test('bars as long as the shares, each with its name and per cent', () => {
     const [length = NaN, seat = NaN, ...more] = widths(svg, 'bw-nominal-bar', 0);
     expect(seat / length).toBeCloseTo(0.0145 / 0.93, 3);
@@ -59,13 +88,28 @@ test.each<[name: string, svg: string]>([
   ['narrow', variantChartSvg(ROWS, { widthPx: 120 })],
   ['no variant', variantChartSvg([])],
   ['long bars', variantChartSvg([{ name: 'x'.repeat(300), worstRatio: 1234, nominalRatio: 5e5, askedRatio: 2, state: 'look' }])],
-  ['shares', stackChartSvg([{ name: 'a', share: 1 }, { name: 'b', share: 0 }])],
+  [
+    'shares',
+    stackChartSvg([
+      { name: 'a', share: 1 },
+      { name: 'b', share: 0 },
+    ]),
+  ],
   ['no link', stackChartSvg([])],
 ])('%s: sound, on its sheet, no text over another', (_, svg) => {
   const { width, height } = viewBox(svg);
   expect(svg).not.toMatch(/NaN|undefined|Infinity/);
   expect(allPoints(svg).filter(([x, y]) => !(x >= 0 && x <= width && y >= 0 && y <= height))).toEqual([]);
-  const boxes = elements(svg).filter(({ name }) => name === 'text').map(found => boxOf(found, found.attributes.class?.includes('bw-small') === true ? 11 : 12));
-  expect(boxes.flatMap((a, i) => boxes.slice(i + 1).filter(b => overlap(a, b)).map(b => `${a.content} | ${b.content}`))).toEqual([]);
+  const boxes = elements(svg)
+    .filter(({ name }) => name === 'text')
+    .map(found => boxOf(found, found.attributes.class?.includes('bw-small') === true ? 11 : 12));
+  expect(
+    boxes.flatMap((a, i) =>
+      boxes
+        .slice(i + 1)
+        .filter(b => overlap(a, b))
+        .map(b => `${a.content} | ${b.content}`),
+    ),
+  ).toEqual([]);
   expect(boxes.filter(box => box.left < 0 || box.right > width)).toEqual([]);
 });

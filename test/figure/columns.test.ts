@@ -11,8 +11,18 @@ test('labels with room stay where they belong; crowded ones move as little as po
 });
 
 const ENTRIES: fc.Arbitrary<Entry[]> = fc
-  .array(fc.record({ best: fc.double({ min: 0, max: 500, noNaN: true }), below: fc.double({ min: 0, max: 90, noNaN: true }), above: fc.double({ min: 0, max: 90, noNaN: true }), slides: fc.boolean() }), { maxLength: 25 })
-  .map(list => list.map(({ best, below, above, slides }) => ({ best, low: best - below, high: best + above, slides })).sort((a, b) => a.best - b.best));
+  .array(
+    fc.record({
+      best: fc.double({ min: 0, max: 500, noNaN: true }),
+      below: fc.double({ min: 0, max: 90, noNaN: true }),
+      above: fc.double({ min: 0, max: 90, noNaN: true }),
+      slides: fc.boolean(),
+    }),
+    { maxLength: 25 },
+  )
+  .map(list =>
+    list.map(({ best, below, above, slides }) => ({ best, low: best - below, high: best + above, slides })).sort((a, b) => a.best - b.best),
+  );
 
 test('always apart, in order, inside the column, on their own dimension', () => {
   fc.assert(
@@ -34,6 +44,17 @@ test('always apart, in order, inside the column, on their own dimension', () => 
 });
 
 test('a leader slides along its dimension line to the height of its label', () => {
-  const [first, second] = placed([{ best: 100, low: 50, high: 150, slides: true }, { best: 100, low: 50, high: 150, slides: true }], 16, 0, 500);
-  expect([first, second]).toEqual([{ label: 92, anchor: 92 }, { label: 108, anchor: 108 }]);
+  const [first, second] = placed(
+    [
+      { best: 100, low: 50, high: 150, slides: true },
+      { best: 100, low: 50, high: 150, slides: true },
+    ],
+    16,
+    0,
+    500,
+  );
+  expect([first, second]).toEqual([
+    { label: 92, anchor: 92 },
+    { label: 108, anchor: 108 },
+  ]);
 });

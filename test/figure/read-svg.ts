@@ -8,7 +8,14 @@ export interface Drawn {
 
 export type Point = readonly [x: number, y: number];
 
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replace(/&lt;/g, '<').replace(/&gt;/g, '>').replace(/&quot;/g, '"').replace(/&#39;/g, "'").replace(/&amp;/g, '&');
+const plain = (markup: string): string =>
+  markup
+    .replace(/<[^>]*>/g, '')
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&quot;/g, '"')
+    .replace(/&#39;/g, "'")
+    .replace(/&amp;/g, '&');
 
 /** Tags in pairs, attributes quoted, no stray < or &: what an XML reader would accept. Throws otherwise. */
 export function elements(svg: string): Drawn[] {
@@ -21,7 +28,9 @@ export function elements(svg: string): Drawn[] {
     end = found.index + found[0].length;
     const [, closing, name = '', attributeText = '', selfClosing] = found;
     checkText(attributeText);
-    const attributes = Object.fromEntries([...attributeText.matchAll(/ ([a-zA-Z:-]+)="([^"]*)"/g)].map(([, key = '', value = '']) => [key, value]));
+    const attributes = Object.fromEntries(
+      [...attributeText.matchAll(/ ([a-zA-Z:-]+)="([^"]*)"/g)].map(([, key = '', value = '']) => [key, value]),
+    );
     if (closing === '/') {
       const last = open.pop();
       if (last?.name !== name) throw new Error(`</${name}> closes <${last?.name}>`);
@@ -39,7 +48,8 @@ function checkText(text: string): void {
   if (Array.from(text).some(character => (character.codePointAt(0) ?? 0) < 0x20)) throw new Error('a character that XML cannot hold');
 }
 
-export const ofClass = (list: readonly Drawn[], className: string): Drawn[] => list.filter(({ attributes }) => (attributes.class ?? '').split(' ').includes(className));
+export const ofClass = (list: readonly Drawn[], className: string): Drawn[] =>
+  list.filter(({ attributes }) => (attributes.class ?? '').split(' ').includes(className));
 
 /** Every point that a path names, control points too. */
 export function pointsOf({ attributes }: Drawn): Point[] {
@@ -47,7 +57,12 @@ export function pointsOf({ attributes }: Drawn): Point[] {
   let [x, y] = [NaN, NaN];
   for (const [, command, numbers = ''] of (attributes.d ?? '').matchAll(/([A-Z])([^A-Z]*)/g)) {
     const values = numbers.trim() === '' ? [] : numbers.trim().split(/[ ,]+/).map(Number);
-    const pairs = command === 'H' ? values.map(value => [value, y]) : command === 'V' ? values.map(value => [x, value]) : values.flatMap((value, i) => (i % 2 === 0 ? [[value, values[i + 1] ?? NaN]] : []));
+    const pairs =
+      command === 'H'
+        ? values.map(value => [value, y])
+        : command === 'V'
+          ? values.map(value => [x, value])
+          : values.flatMap((value, i) => (i % 2 === 0 ? [[value, values[i + 1] ?? NaN]] : []));
     for (const [px = NaN, py = NaN] of pairs) {
       [x, y] = [px, py];
       points.push([px, py]);
@@ -87,8 +102,16 @@ export function allPoints(svg: string): Point[] {
   return list.flatMap((drawn): Point[] => {
     const n = (key: string): number => Number(drawn.attributes[key] ?? 0);
     if (drawn.name === 'path') return pointsOf(drawn);
-    if (drawn.name === 'rect') return [[n('x'), n('y')], [n('x') + n('width'), n('y') + n('height')]];
-    if (drawn.name === 'circle') return [[n('cx') - n('r'), n('cy') - n('r')], [n('cx') + n('r'), n('cy') + n('r')]];
+    if (drawn.name === 'rect')
+      return [
+        [n('x'), n('y')],
+        [n('x') + n('width'), n('y') + n('height')],
+      ];
+    if (drawn.name === 'circle')
+      return [
+        [n('cx') - n('r'), n('cy') - n('r')],
+        [n('cx') + n('r'), n('cy') + n('r')],
+      ];
     return drawn.name === 'text' ? [[n('x'), n('y')]] : [];
   });
 }

@@ -18,14 +18,20 @@ function bossOutline(svg: string): { readonly points: readonly Point[]; readonly
   return { axisX, points: outline.map(([x, y]) => [x - axisX, y - faceY] as const) };
 }
 
-const radiiAt = (points: readonly Point[], y: number): number[] => points.filter(([x, py]) => x > 0 && Math.abs(py - y) < 0.02).map(([x]) => x).sort((a, b) => a - b);
+const radiiAt = (points: readonly Point[], y: number): number[] =>
+  points
+    .filter(([x, py]) => x > 0 && Math.abs(py - y) < 0.02)
+    .map(([x]) => x)
+    .sort((a, b) => a - b);
 
 /** Pixels a millimetre, from the scale bar: its thick line and the number beside it. */
 function scaleOf(svg: string): number {
   const list = elements(svg);
   const bar = list.find(({ name, content }) => name === 'text' && /^[\d.]+ mm$/.test(content));
   const barY = Number(bar?.attributes.y) - 4;
-  const [from, to] = ofClass(list, 'bw-visible').map(pointsOf).find(points => points.length === 2 && points.every(([, y]) => Math.abs(y - barY) < 0.01)) as Point[];
+  const [from, to] = ofClass(list, 'bw-visible')
+    .map(pointsOf)
+    .find(points => points.length === 2 && points.every(([, y]) => Math.abs(y - barY) < 0.01)) as Point[];
   return ((to?.[0] ?? NaN) - (from?.[0] ?? NaN)) / parseFloat(bar?.content ?? '');
 }
 
@@ -82,10 +88,28 @@ const labels = (svg: string): string[] => ofClass(elements(svg), 'bw-label').map
 describe('what stands on it', () => {
   test('the numbers of the logger, each under its name', () => {
     const svg = drawn(LOGGER);
-    expect(labels(svg)).toEqual(expect.arrayContaining([
-      'boss OD Ø6.40', 'boss OD root Ø6.64', 'outside draft 0.50° ↑', 'pilot mouth Ø2.40', 'pilot bottom Ø2.27', 'hole draft 0.25° ↑', 'recess depth 3.00', 'seat 2.50', 'board 1.60',
-      'full thread, worst 4.34 = 1.50 d', 'nominal 5.50 = 1.90 d', 'asked 5.80 = 2.00 d', 'hole depth 14.75', 'wall 2.50', 'screw length 13.00', 'point 2.60', 'relief 0.80', 'penetration max 9.96',
-    ]));
+    expect(labels(svg)).toEqual(
+      expect.arrayContaining([
+        'boss OD Ø6.40',
+        'boss OD root Ø6.64',
+        'outside draft 0.50° ↑',
+        'pilot mouth Ø2.40',
+        'pilot bottom Ø2.27',
+        'hole draft 0.25° ↑',
+        'recess depth 3.00',
+        'seat 2.50',
+        'board 1.60',
+        'full thread, worst 4.34 = 1.50 d',
+        'nominal 5.50 = 1.90 d',
+        'asked 5.80 = 2.00 d',
+        'hole depth 14.75',
+        'wall 2.50',
+        'screw length 13.00',
+        'point 2.60',
+        'relief 0.80',
+        'penetration max 9.96',
+      ]),
+    );
   });
   test('inches in brackets where they are asked for', () => {
     const svg = section(variantOf(LOGGER), { inch: true }).svg;
@@ -95,25 +119,45 @@ describe('what stands on it', () => {
   test('each finding with number, word and sentence, and as often marked on the part', () => {
     const list = elements(drawn(LOGGER));
     const texts = list.filter(({ name }) => name === 'text').map(({ content }) => content);
-    expect(texts).toEqual(expect.arrayContaining(['engagement: engagement ratio 1.497 is below 2', 'sink: sink ratio 0.873 is above 0.6', 'core pin: pin ratio 6.146 is above 6']));
+    expect(texts).toEqual(
+      expect.arrayContaining([
+        'engagement: engagement ratio 1.497 is below 2',
+        'sink: sink ratio 0.873 is above 0.6',
+        'core pin: pin ratio 6.146 is above 6',
+      ]),
+    );
     expect(texts.filter(content => content === 'fail')).toHaveLength(2);
     expect(texts.filter(content => content === 'look')).toHaveLength(2);
     for (const number of ['1', '2', '3']) expect(ofClass(list, 'bw-number').filter(({ content }) => content === number)).toHaveLength(2);
-    expect([ofClass(list, 'bw-fail').map(({ name }) => name), ofClass(list, 'bw-look').map(({ name }) => name)]).toEqual([['rect', 'rect', 'rect'], ['path', 'path', 'path', 'path']]);
+    expect([ofClass(list, 'bw-fail').map(({ name }) => name), ofClass(list, 'bw-look').map(({ name }) => name)]).toEqual([
+      ['rect', 'rect', 'rect'],
+      ['path', 'path', 'path', 'path'],
+    ]);
   });
   test('title and description say the main numbers', () => {
     const list = elements(drawn(LOGGER));
     expect(list.find(({ name }) => name === 'svg')?.attributes.role).toBe('img');
     expect(list.find(({ name }) => name === 'title')?.content).toBe('Section through the joint: ST2.9 × 13 cone, ISO 7049 head');
     const description = list.find(({ name }) => name === 'desc')?.content;
-    for (const words of ['boss OD 6.40 mm', 'full thread, worst 4.34 mm', 'nominal 5.50 mm', 'State: fail – engagement: engagement ratio 1.497 is below 2']) expect(description).toContain(words);
+    for (const words of [
+      'boss OD 6.40 mm',
+      'full thread, worst 4.34 mm',
+      'nominal 5.50 mm',
+      'State: fail – engagement: engagement ratio 1.497 is below 2',
+    ])
+      expect(description).toContain(words);
   });
   test('what has no value is said and not drawn', () => {
     const svg = drawn(JOINTS['hole missing'] as Inputs);
     const list = elements(svg);
     expect(ofClass(list, 'bw-head-half')).toEqual([]);
     expect(ofClass(list, 'bw-thread-half')).not.toEqual([]);
-    expect(list.filter(({ name }) => name === 'text').map(({ content }) => content).join(' ')).toMatch(/no value: [^–]*hole[^–]* – hole must be given for ST2.9/);
+    expect(
+      list
+        .filter(({ name }) => name === 'text')
+        .map(({ content }) => content)
+        .join(' '),
+    ).toMatch(/no value: [^–]*hole[^–]* – hole must be given for ST2.9/);
     expect(labels(svg).join('\n')).not.toMatch(/recess|^hole Ø/m);
   });
   test('too little known: it says so', () => {
@@ -145,8 +189,15 @@ type Segment = readonly [Point, Point];
 
 /** Labels, heading, scale bar, lists; the numbers in marks have a test of their own. */
 function textsOverEachOther(svg: string): string[] {
-  const boxes = elements(svg).filter(({ name, attributes }) => name === 'text' && !(attributes.class ?? '').includes('bw-number')).map(found => boxOf(found));
-  return boxes.flatMap((a, i) => boxes.slice(i + 1).filter(b => overlap(a, b)).map(b => `${a.content} | ${b.content}`));
+  const boxes = elements(svg)
+    .filter(({ name, attributes }) => name === 'text' && !(attributes.class ?? '').includes('bw-number'))
+    .map(found => boxOf(found));
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .filter(b => overlap(a, b))
+      .map(b => `${a.content} | ${b.content}`),
+  );
 }
 
 describe.each(Object.entries(JOINTS))('%s', (joint, inputs) => {
@@ -171,7 +222,11 @@ describe.each(Object.entries(JOINTS))('%s', (joint, inputs) => {
   });
   // faces lower than the leaders are apart leave them no room
   test.skipIf(joint === 'short and wide')('every leader to a face runs at a height of its own', () => {
-    const heights = ofClass(elements(svg), 'bw-leader').map(pointsOf).filter(([tip, , label]) => (label?.[0] ?? 0) < (tip?.[0] ?? 0)).map(([tip]) => tip?.[1] ?? NaN).sort((a, b) => a - b);
+    const heights = ofClass(elements(svg), 'bw-leader')
+      .map(pointsOf)
+      .filter(([tip, , label]) => (label?.[0] ?? 0) < (tip?.[0] ?? 0))
+      .map(([tip]) => tip?.[1] ?? NaN)
+      .sort((a, b) => a - b);
     expect(Math.min(...heights.slice(1).map((height, i) => height - (heights[i] ?? NaN)))).toBeGreaterThan(1.5);
   });
   test('marks do not stand on each other', () => {
@@ -209,9 +264,23 @@ test('a variant is evaluated and drawn within a frame of 16 ms', () => {
 });
 
 const oneOf = fc.constantFrom;
-const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: Math.round(min * 100), max: Math.round(max * 100) }).map(value => value / 100);
+const mm = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: Math.round(min * 100), max: Math.round(max * 100) }).map(value => value / 100);
 const SCREWS = oneOf(
-  ...[['ST2.2', 'pan'], ['ST2.9', 'pan'], ['ST3.5', 'countersunk'], ['ST4.2', 'ISO 7049'], ['M2', 'pan'], ['M3', 'countersunk'], ['M3', 'raised countersunk'], ['M4', 'socket cap'], ['M3', 'button'], ['#4-40', 'fillister'], ['#6 B', 'oval'], ['#4 AB', 'pan']].map(([screw, head]) => ({ screw, head })),
+  ...[
+    ['ST2.2', 'pan'],
+    ['ST2.9', 'pan'],
+    ['ST3.5', 'countersunk'],
+    ['ST4.2', 'ISO 7049'],
+    ['M2', 'pan'],
+    ['M3', 'countersunk'],
+    ['M3', 'raised countersunk'],
+    ['M4', 'socket cap'],
+    ['M3', 'button'],
+    ['#4-40', 'fillister'],
+    ['#6 B', 'oval'],
+    ['#4 AB', 'pan'],
+  ].map(([screw, head]) => ({ screw, head })),
 );
 const JOINT = fc
   .record({
@@ -235,7 +304,11 @@ const JOINT = fc
     'recess draft': oneOf('0°', 1, 5, 45),
     face: oneOf('show', 'hidden'),
   })
-  .chain(({ kind, ...rest }) => fc.oneof(fc.constant(undefined), mm(1, 45)).map(depth => ({ ...kind, ...rest, material: 'ABS', ...(depth === undefined ? {} : { 'hole depth': depth }) }) as Inputs));
+  .chain(({ kind, ...rest }) =>
+    fc
+      .oneof(fc.constant(undefined), mm(1, 45))
+      .map(depth => ({ ...kind, ...rest, material: 'ABS', ...(depth === undefined ? {} : { 'hole depth': depth }) }) as Inputs),
+  );
 
 test('any joint: numbers, inside the sheet, labels apart, leaders apart', () => {
   fc.assert(

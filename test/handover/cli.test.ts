@@ -20,13 +20,25 @@ const run = async (...args: readonly string[]): Promise<string[]> => {
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'handover-'));
-  await writeFile(path('in.xlsx'), await writeWorkbook({ name: 'In', sheets: [{ name: 'S', widths: [], cells: [
-    { at: 'A1', role: 'label', value: 'pilot' },
-    { at: 'B1', role: 'input', value: '2.4 mm' },
-    { at: 'A2', role: 'label', value: 'outside diameter' },
-    { at: 'B2', role: 'result', formula: '=ENCL.BOSS.OD(B1,1.2)', value: 4.8 },
-    { at: 'B3', role: 'result', formula: '=XLOOKUP(1,B1:B2,B1:B2)', value: 1 },
-  ] }] }));
+  await writeFile(
+    path('in.xlsx'),
+    await writeWorkbook({
+      name: 'In',
+      sheets: [
+        {
+          name: 'S',
+          widths: [],
+          cells: [
+            { at: 'A1', role: 'label', value: 'pilot' },
+            { at: 'B1', role: 'input', value: '2.4 mm' },
+            { at: 'A2', role: 'label', value: 'outside diameter' },
+            { at: 'B2', role: 'result', formula: '=ENCL.BOSS.OD(B1,1.2)', value: 4.8 },
+            { at: 'B3', role: 'result', formula: '=XLOOKUP(1,B1:B2,B1:B2)', value: 1 },
+          ],
+        },
+      ],
+    }),
+  );
 });
 
 afterAll(() => rm(folder, { recursive: true }));
@@ -34,14 +46,38 @@ afterAll(() => rm(folder, { recursive: true }));
 describe('a workbook', () => {
   it('becomes a copy with plain formulas; the report names what is not live', async () => {
     const before = await readFile(path('in.xlsx'));
-    const lines = await run(path('in.xlsx'), path('out.xlsx'), '--part', 'Lid', '--number', 'L-7', '--revision', 'C', '--date', '2026-11-25', '--status', 'for tooling', '--made-by', 'M', '--checked-by', 'N');
-    expect(lines).toEqual(['S B3: not in every program: XLOOKUP stays as typed', 'S B1: changed: "2.4 mm" became 2.4 mm', 'S B3: not worked out here: the value is the one that the workbook had', `1 values live, 0 as values: ${path('out.xlsx')}`]);
+    const lines = await run(
+      path('in.xlsx'),
+      path('out.xlsx'),
+      '--part',
+      'Lid',
+      '--number',
+      'L-7',
+      '--revision',
+      'C',
+      '--date',
+      '2026-11-25',
+      '--status',
+      'for tooling',
+      '--made-by',
+      'M',
+      '--checked-by',
+      'N',
+    );
+    expect(lines).toEqual([
+      'S B3: not in every program: XLOOKUP stays as typed',
+      'S B1: changed: "2.4 mm" became 2.4 mm',
+      'S B3: not worked out here: the value is the one that the workbook had',
+      `1 values live, 0 as values: ${path('out.xlsx')}`,
+    ]);
     const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('out.xlsx'))));
     expect(sheets.map(({ name }) => name)).toEqual(['Handover', 'Characteristics', 'S', 'Steps', 'Data', 'Sources']);
     const cells = new Map(sheets.find(({ name }) => name === 'S')?.cells.map(cell => [cell.at, cell]));
     expect(cells.get('B1')).toMatchObject({ value: 2.4 });
     expect(cells.get('B2')).toMatchObject({ value: 4.8, formula: '=Steps!$B$10' });
-    expect(sheets[0]?.cells.map(({ value }) => value)).toEqual(expect.arrayContaining(['Hand-over: Lid', 'L-7 · revision C · 2026-11-25 · for tooling · uncontrolled when printed', 'M', 'N']));
+    expect(sheets[0]?.cells.map(({ value }) => value)).toEqual(
+      expect.arrayContaining(['Hand-over: Lid', 'L-7 · revision C · 2026-11-25 · for tooling · uncontrolled when printed', 'M', 'N']),
+    );
     expect(await readFile(path('in.xlsx'))).toEqual(before);
   });
 
@@ -55,18 +91,32 @@ describe('a workbook', () => {
   it('is never written over, under whatever name', async () => {
     await symlink(path('in.xlsx'), path('soft.xlsx'));
     await link(path('in.xlsx'), path('hard.xlsx'));
-    for (const name of ['in.xlsx', './in.xlsx', 'soft.xlsx', 'hard.xlsx']) await expect(run(path('in.xlsx'), path(name))).rejects.toThrow('give it another name');
+    for (const name of ['in.xlsx', './in.xlsx', 'soft.xlsx', 'hard.xlsx'])
+      await expect(run(path('in.xlsx'), path(name))).rejects.toThrow('give it another name');
   });
 
   it('follows its defined names', async () => {
-    const cells = new Map(Object.entries({ '0,0': { value: 2.4 }, '0,1': { formula: '_xldudf_ENCL_BOSS_OD(pilot,1.2)', formulaResult: 4.8 } }));
-    await writeFile(path('names.xlsx'), await writeXlsx({ sheets: [{ name: 'S', cells }], namedRanges: [{ name: 'Pilot', range: 'S!$A$1' }, { name: '_xlnm.Print_Area', range: 'S!$A$1:$B$2', scope: 'S' }] }));
+    const cells = new Map(
+      Object.entries({ '0,0': { value: 2.4 }, '0,1': { formula: '_xldudf_ENCL_BOSS_OD(pilot,1.2)', formulaResult: 4.8 } }),
+    );
+    await writeFile(
+      path('names.xlsx'),
+      await writeXlsx({
+        sheets: [{ name: 'S', cells }],
+        namedRanges: [
+          { name: 'Pilot', range: 'S!$A$1' },
+          { name: '_xlnm.Print_Area', range: 'S!$A$1:$B$2', scope: 'S' },
+        ],
+      }),
+    );
     expect((await run(path('names.xlsx'), path('out.xlsx'))).at(-1)).toMatch(/^1 values live, 0 as values: /);
   });
 
   it('is on Letter paper where that is asked for', async () => {
     await run(path('in.xlsx'), path('letter.xlsx'), '--paper', 'letter');
-    expect(strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet1.xml'] ?? new Uint8Array())).toContain('<pageSetup paperSize="1"');
+    expect(
+      strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet1.xml'] ?? new Uint8Array()),
+    ).toContain('<pageSetup paperSize="1"');
   });
 
   it('may be a guide', async () => {
@@ -114,6 +164,13 @@ describe('what came back', () => {
     expect(lines).toContain('  S B1 (pilot): 2.4 -> 2.4 mm');
     expect(lines).toContain('  S B2 (outside diameter): =Steps!$B$10 -> =ENCL.BOSS.OD(B1,1.2)');
     expect(lines).toContain('  Steps (the whole sheet)');
-    expect(await run('--compare', path('sent.xlsx'), path('sent.xlsx'))).toEqual(['changed inputs: none', 'changed formulas: none', 'answers: none', 'results: none', 'missing: none', 'added sheets: none']);
+    expect(await run('--compare', path('sent.xlsx'), path('sent.xlsx'))).toEqual([
+      'changed inputs: none',
+      'changed formulas: none',
+      'answers: none',
+      'results: none',
+      'missing: none',
+      'added sheets: none',
+    ]);
   });
 });

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
 
 describe('a call in a cell', () => {
-  const copy = handed(workbookOf({ A1: 2.4, A2: 1.2, B1: '=ENCL.BOSS.OD(A1,A2)', C1: '=encl.boss.od(A1, A2)', D1: '=_xldudf_ENCL_BOSS_OD(A1,A2)' }));
+  const copy = handed(
+    workbookOf({ A1: 2.4, A2: 1.2, B1: '=ENCL.BOSS.OD(A1,A2)', C1: '=encl.boss.od(A1, A2)', D1: '=_xldudf_ENCL_BOSS_OD(A1,A2)' }),
+  );
 
   it('points at the result on the steps', () => {
     // 2.4 + 2 × 1.2
@@ -11,15 +13,26 @@ describe('a call in a cell', () => {
   });
 
   it('has its inputs, whether they are in limits, and its formula in cells of their own', () => {
-    const rows = Object.fromEntries(sheetNamed(copy, 'Steps').cells.filter(({ at }) => /^[AB](4|5|6|7|8|9|10)$/.test(at)).map(({ at, value, formula }) => [at, formula ?? value]));
+    const rows = Object.fromEntries(
+      sheetNamed(copy, 'Steps')
+        .cells.filter(({ at }) => /^[AB](4|5|6|7|8|9|10)$/.test(at))
+        .map(({ at, value, formula }) => [at, formula ?? value]),
+    );
     expect(rows).toEqual({
-      A4: 'S B1: BOSS.OD', B4: 'value',
-      A5: 'hole', B5: '=S!$A$1',
-      A6: 'wall', B6: '=S!$A$2',
-      A7: 'distance', B7: 0,
-      A8: 'draft', B8: 0,
-      A9: 'inputs in limits', B9: '=AND(ISNUMBER(S!$A$1),Steps!$B$5>0,ISNUMBER(S!$A$2),Steps!$B$6>0,ISNUMBER(Steps!$B$7),Steps!$B$7>=0,ISNUMBER(Steps!$B$8),Steps!$B$8>=0,Steps!$B$8<90)',
-      A10: 'outside diameter', B10: '=IF(Steps!$B$9,Steps!$B$5+2*Steps!$B$6+2*Steps!$B$7*TAN(RADIANS(Steps!$B$8)),NA())',
+      A4: 'S B1: BOSS.OD',
+      B4: 'value',
+      A5: 'hole',
+      B5: '=S!$A$1',
+      A6: 'wall',
+      B6: '=S!$A$2',
+      A7: 'distance',
+      B7: 0,
+      A8: 'draft',
+      B8: 0,
+      A9: 'inputs in limits',
+      B9: '=AND(ISNUMBER(S!$A$1),Steps!$B$5>0,ISNUMBER(S!$A$2),Steps!$B$6>0,ISNUMBER(Steps!$B$7),Steps!$B$7>=0,ISNUMBER(Steps!$B$8),Steps!$B$8>=0,Steps!$B$8<90)',
+      A10: 'outside diameter',
+      B10: '=IF(Steps!$B$9,Steps!$B$5+2*Steps!$B$6+2*Steps!$B$7*TAN(RADIANS(Steps!$B$8)),NA())',
     });
   });
 
@@ -42,19 +55,30 @@ describe('a call in a cell', () => {
 });
 
 describe('a call inside another formula', () => {
-  const copy = handed(workbookOf({
-    A1: 2.4, A2: 1.2, A3: 5, A4: 16, A5: 0.8, A6: 2.5, A7: 0.1,
-    B1: '=ROUND(ENCL.BOSS.OD(A1,A2)*2,2)',
-    B2: '=IF(ENCL.CHECK.MAX(A1,A3)="pass","fits","no")',
-    B3: '=INDEX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7),1,2)',
-    B4: '=MAX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7))',
-    B5: '=ENCL.BOSS.OD(A1,ENCL.WALL.FEATURE(A6))',
-    B6: ['=SUMPRODUCT(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7)*2)', 82.6],
-  }));
+  const copy = handed(
+    workbookOf({
+      A1: 2.4,
+      A2: 1.2,
+      A3: 5,
+      A4: 16,
+      A5: 0.8,
+      A6: 2.5,
+      A7: 0.1,
+      B1: '=ROUND(ENCL.BOSS.OD(A1,A2)*2,2)',
+      B2: '=IF(ENCL.CHECK.MAX(A1,A3)="pass","fits","no")',
+      B3: '=INDEX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7),1,2)',
+      B4: '=MAX(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7))',
+      B5: '=ENCL.BOSS.OD(A1,ENCL.WALL.FEATURE(A6))',
+      B6: ['=SUMPRODUCT(ENCL.ENGAGEMENT.LIMITS(A4,A5,A6,A7)*2)', 82.6],
+    }),
+  );
 
   it('stays inside it', () => {
     expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 9.6, formula: expect.stringMatching(/^=ROUND\(Steps!\$B\$\d+\*2,2\)$/) });
-    expect(cellAt(copy, 'S', 'B2')).toMatchObject({ value: 'fits', formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+="pass","fits","no"\)$/) });
+    expect(cellAt(copy, 'S', 'B2')).toMatchObject({
+      value: 'fits',
+      formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+="pass","fits","no"\)$/),
+    });
   });
 
   it('is one of its values where INDEX asks for one', () => {
@@ -83,7 +107,20 @@ describe('a call inside another formula', () => {
 });
 
 describe('texts', () => {
-  const copy = handed(workbookOf({ A1: '0.167 in', A2: '1.2 mm', B1: '=ENCL.BOSS.OD(A1,A2)', C1: 'ST2.9', C2: 'ISO 7049', C3: 'ABS', D1: '=ENCL.RECESS.DIAMETER(C1&" "&C2,0.6)', D2: '=ENCL.BOSS.OD.RULE(C1,C3)', D3: '=ENCL.DRAFT.SIZE(A2,14,0.5,C4)', C4: 'shrinks' }));
+  const copy = handed(
+    workbookOf({
+      A1: '0.167 in',
+      A2: '1.2 mm',
+      B1: '=ENCL.BOSS.OD(A1,A2)',
+      C1: 'ST2.9',
+      C2: 'ISO 7049',
+      C3: 'ABS',
+      D1: '=ENCL.RECESS.DIAMETER(C1&" "&C2,0.6)',
+      D2: '=ENCL.BOSS.OD.RULE(C1,C3)',
+      D3: '=ENCL.DRAFT.SIZE(A2,14,0.5,C4)',
+      C4: 'shrinks',
+    }),
+  );
 
   it('with units become numbers, and say what was typed', () => {
     // 0.167 × 25.4
@@ -113,11 +150,36 @@ describe('texts', () => {
 });
 
 describe('one value of the joint', () => {
-  const NAMES = { A1: 'screw', A2: 'head', A3: 'wall', A4: 'board plane', A5: 'boss height', A6: 'hole', A7: 'material', B1: 'ST2.9', B2: 'pan', B3: 2.5, B4: 5.5, B5: 14, B6: 3.4, B7: 'ABS' };
-  const copy = handed(workbookOf({ ...NAMES, D1: 'sink ratio', E1: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,D1)', E2: '=ROUND(ENCL.JOINT.VALUE(A1:A7,B1:B7,"slenderness"),1)', E3: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,"reason")' }));
+  const NAMES = {
+    A1: 'screw',
+    A2: 'head',
+    A3: 'wall',
+    A4: 'board plane',
+    A5: 'boss height',
+    A6: 'hole',
+    A7: 'material',
+    B1: 'ST2.9',
+    B2: 'pan',
+    B3: 2.5,
+    B4: 5.5,
+    B5: 14,
+    B6: 3.4,
+    B7: 'ABS',
+  };
+  const copy = handed(
+    workbookOf({
+      ...NAMES,
+      D1: 'sink ratio',
+      E1: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,D1)',
+      E2: '=ROUND(ENCL.JOINT.VALUE(A1:A7,B1:B7,"slenderness"),1)',
+      E3: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,"reason")',
+    }),
+  );
 
   it('has a sheet of steps, and holds while the same output is asked for', () => {
-    expect(cellAt(copy, 'S', 'E1').formula).toMatch(/^=IF\(AND\(S!\$D\$1="sink ratio"\),IF\(AND\(Variants_1!\$[A-Z]+\$6,ISNUMBER\(Variants_1!\$[A-Z]+\$6\)\),Variants_1!\$[A-Z]+\$6,NA\(\)\),NA\(\)\)$/);
+    expect(cellAt(copy, 'S', 'E1').formula).toMatch(
+      /^=IF\(AND\(S!\$D\$1="sink ratio"\),IF\(AND\(Variants_1!\$[A-Z]+\$6,ISNUMBER\(Variants_1!\$[A-Z]+\$6\)\),Variants_1!\$[A-Z]+\$6,NA\(\)\),NA\(\)\)$/,
+    );
     expect(cellAt(copy, 'S', 'E1').value).toBeCloseTo(0.877, 3);
     // 14 ÷ (2.2 × 2.9)
     expect(cellAt(copy, 'S', 'E2').value).toBe(2.2);
@@ -129,10 +191,16 @@ describe('one value of the joint', () => {
 });
 
 describe('values without a plain formula', () => {
-  const copy = handed(workbookOf({ A1: 'ST2.9', B1: '=ENCL.SCREW.LENGTHS(A1)', D1: '=ENCL.VERSION()', E1: '=ENCL.BOSS.GUSSET(12,2.5)', J1: '=SUM(E1#)' }));
+  const copy = handed(
+    workbookOf({ A1: 'ST2.9', B1: '=ENCL.SCREW.LENGTHS(A1)', D1: '=ENCL.VERSION()', E1: '=ENCL.BOSS.GUSSET(12,2.5)', J1: '=SUM(E1#)' }),
+  );
 
   it('show only while their inputs are as they were sent', () => {
-    expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 4.5, formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+,4\.5,"inputs changed"\)$/), note: 'value, not live: was =SCREW.LENGTHS(A1)' });
+    expect(cellAt(copy, 'S', 'B1')).toMatchObject({
+      value: 4.5,
+      formula: expect.stringMatching(/^=IF\(Steps!\$B\$\d+,4\.5,"inputs changed"\)$/),
+      note: 'value, not live: was =SCREW.LENGTHS(A1)',
+    });
     expect(followed(copy, 'S', 'B1')).toBe('=IF((AND(S!$A$1="ST2.9")),4.5,"inputs changed")');
   });
 
@@ -157,7 +225,10 @@ describe('values without a plain formula', () => {
 describe('a call that stands before the table that it reads', () => {
   const table = { A6: 'layer', A7: 2.5, A8: 1.6, C6: '=ENCL.STACK.TABLE(A9:A10,A7:A8,B7:B8)', B7: 0.1, B8: 0.16, A9: 'seat', A10: 'board' };
 
-  it.each([['a row above', 'S', 'A1', 'D9'], ['a sheet before', 'Summary', 'B2', 'S!D9']])('sees its values: %s', (_, sheet, at, cell) => {
+  it.each([
+    ['a row above', 'S', 'A1', 'D9'],
+    ['a sheet before', 'Summary', 'B2', 'S!D9'],
+  ])('sees its values: %s', (_, sheet, at, cell) => {
     const call = `=ENCL.PENETRATION(16,${cell})`;
     const sheets = sheet === 'S' ? [sheetOf('S', { ...table, [at]: call })] : [sheetOf(sheet, { [at]: call }), sheetOf('S', table)];
     const copy = handed({ name: 'Mine', sheets });
@@ -169,13 +240,31 @@ describe('a call that stands before the table that it reads', () => {
 });
 
 describe('what cannot go along', () => {
-  const copy = handed(workbookOf({
-    A1: ['=[Book2.xlsx]S!A1', 5], A2: ["='C:\\x\\[B.xlsx]S'!A1", 6], A3: ['=Table1[a]', 7], A4: ['=Nowhere!A1', 8], A5: ['=WEBSERVICE("http://x.invalid")', 'x'], A6: ['=unknown*2', 9], A7: ['=SUM(', 1],
-    B1: ['=XLOOKUP(1,C1:C2,C1:C2)', 1], B2: ['=FROB(1)', 2], B3: ['="see ENCL.BOSS.OD"', 'see ENCL.BOSS.OD'],
-    C1: ['=C2+1', 3], C2: ['=C1+1', 4], C3: '=ENCL.BOSS.OD(C1,1)',
-    D1: ['=1/0', '#DIV/0!'], D2: '=ENCL.BOSS.OD(D1,1)', D3: '=ENCL.BOSS.OD(-1,1)', D4: '=ENCL.NOPE(1)', D5: '=ENCL.BOSS.OD(D9,1)', D6: '=ENCL.GRIP(A:A)',
-    E1: '=ENCL.BOSS.GUSSET(12,2.5)', F2: 'in the way',
-  }));
+  const copy = handed(
+    workbookOf({
+      A1: ['=[Book2.xlsx]S!A1', 5],
+      A2: ["='C:\\x\\[B.xlsx]S'!A1", 6],
+      A3: ['=Table1[a]', 7],
+      A4: ['=Nowhere!A1', 8],
+      A5: ['=WEBSERVICE("http://x.invalid")', 'x'],
+      A6: ['=unknown*2', 9],
+      A7: ['=SUM(', 1],
+      B1: ['=XLOOKUP(1,C1:C2,C1:C2)', 1],
+      B2: ['=FROB(1)', 2],
+      B3: ['="see ENCL.BOSS.OD"', 'see ENCL.BOSS.OD'],
+      C1: ['=C2+1', 3],
+      C2: ['=C1+1', 4],
+      C3: '=ENCL.BOSS.OD(C1,1)',
+      D1: ['=1/0', '#DIV/0!'],
+      D2: '=ENCL.BOSS.OD(D1,1)',
+      D3: '=ENCL.BOSS.OD(-1,1)',
+      D4: '=ENCL.NOPE(1)',
+      D5: '=ENCL.BOSS.OD(D9,1)',
+      D6: '=ENCL.GRIP(A:A)',
+      E1: '=ENCL.BOSS.GUSSET(12,2.5)',
+      F2: 'in the way',
+    }),
+  );
 
   it.each([
     ['A1', 5, 'it points at another workbook: [Book2.xlsx]S!A1'],
@@ -198,14 +287,36 @@ describe('what cannot go along', () => {
   });
 
   it('a call of another add-in, one in the stored form that fetches, and an array formula are values', () => {
-    const foreign = handed({ name: 'Foreign', sheets: [{ name: 'S', cells: new Map([
-      ['A1', { value: 3, formula: '=_xll.OTHER.FN(B1)' }], ['A2', { value: 4, formula: '=_xldudf_ACME_PRICE(B1)' }], ['A3', { value: 5, formula: '=_xlfn.WEBSERVICE("http://x.invalid")' }],
-      ['A4', { value: 13.3, formula: '=SUM(B1:B2*B1:B2)', isArray: true }], ['A5', { value: '_xldudf_ is text', formula: '="_xldudf_ is text"' }], ['A6', { value: null, formula: '=ENCL.BOSS.OD(A4,1)' }],
-    ]) }] });
-    expect(told(foreign.findings)).toEqual(expect.arrayContaining([
-      'value, not live S!A1: it calls another add-in', 'value, not live S!A2: it calls another add-in', 'value, not live S!A3: WEBSERVICE fetches or runs something', 'value, not live S!A4: it is an array formula',
-    ]));
-    for (const [at, value] of [['A1', 3], ['A2', 4], ['A3', 5], ['A4', 13.3]] as const) {
+    const foreign = handed({
+      name: 'Foreign',
+      sheets: [
+        {
+          name: 'S',
+          cells: new Map([
+            ['A1', { value: 3, formula: '=_xll.OTHER.FN(B1)' }],
+            ['A2', { value: 4, formula: '=_xldudf_ACME_PRICE(B1)' }],
+            ['A3', { value: 5, formula: '=_xlfn.WEBSERVICE("http://x.invalid")' }],
+            ['A4', { value: 13.3, formula: '=SUM(B1:B2*B1:B2)', isArray: true }],
+            ['A5', { value: '_xldudf_ is text', formula: '="_xldudf_ is text"' }],
+            ['A6', { value: null, formula: '=ENCL.BOSS.OD(A4,1)' }],
+          ]),
+        },
+      ],
+    });
+    expect(told(foreign.findings)).toEqual(
+      expect.arrayContaining([
+        'value, not live S!A1: it calls another add-in',
+        'value, not live S!A2: it calls another add-in',
+        'value, not live S!A3: WEBSERVICE fetches or runs something',
+        'value, not live S!A4: it is an array formula',
+      ]),
+    );
+    for (const [at, value] of [
+      ['A1', 3],
+      ['A2', 4],
+      ['A3', 5],
+      ['A4', 13.3],
+    ] as const) {
       expect(cellAt(foreign, 'S', at).formula).toBeUndefined();
       expect(cellAt(foreign, 'S', at).value).toBe(value);
     }
@@ -223,12 +334,17 @@ describe('what cannot go along', () => {
   });
 
   it('is told of a blank argument and of a range that cannot be followed', () => {
-    expect(told(copy.findings).filter(line => /D5|D6/.test(line))).toEqual([expect.stringMatching(/^error S!D5: BOSS\.OD gave #VALUE!: hole is blank;/), 'error S!D6: GRIP: its inputs are not known here']);
+    expect(told(copy.findings).filter(line => /D5|D6/.test(line))).toEqual([
+      expect.stringMatching(/^error S!D5: BOSS\.OD gave #VALUE!: hole is blank;/),
+      'error S!D6: GRIP: its inputs are not known here',
+    ]);
   });
 
   it('leaves native functions as they are and names those that not every program has', () => {
     expect(cellAt(copy, 'S', 'B1')).toMatchObject({ formula: '=XLOOKUP(1,C1:C2,C1:C2)', value: 1 });
-    expect(told(copy.findings)).toEqual(expect.arrayContaining(['not in every program S!B1: XLOOKUP stays as typed', 'not in every program S!B2: FROB stays as typed']));
+    expect(told(copy.findings)).toEqual(
+      expect.arrayContaining(['not in every program S!B1: XLOOKUP stays as typed', 'not in every program S!B2: FROB stays as typed']),
+    );
   });
 });
 
@@ -240,8 +356,18 @@ describe('names', () => {
   });
 
   it('that hold on one sheet alone come before those of the workbook', () => {
-    const names = new Map([['pilot', 'S!$A$1'], ['t!pilot', "'T'!$A$1"]]);
-    const copy = handed({ name: 'Mine', names, sheets: [sheetOf('S', { A1: 2.4, B1: '=ENCL.BOSS.OD(pilot,1.2)' }), sheetOf('T', { A1: 3, B1: '=ENCL.BOSS.OD(PILOT,1.2)', B2: '=ENCL.BOSS.OD(S!A1,1.2)' })] });
+    const names = new Map([
+      ['pilot', 'S!$A$1'],
+      ['t!pilot', "'T'!$A$1"],
+    ]);
+    const copy = handed({
+      name: 'Mine',
+      names,
+      sheets: [
+        sheetOf('S', { A1: 2.4, B1: '=ENCL.BOSS.OD(pilot,1.2)' }),
+        sheetOf('T', { A1: 3, B1: '=ENCL.BOSS.OD(PILOT,1.2)', B2: '=ENCL.BOSS.OD(S!A1,1.2)' }),
+      ],
+    });
     expect(['S', 'T'].map(sheet => cellAt(copy, sheet, 'B1').value)).toEqual([4.8, 5.4]);
     expect([copy.live, copy.asValues]).toEqual([3, 0]);
   });
@@ -254,41 +380,86 @@ describe('names', () => {
     ['2.4', 'stands for no fixed cells here'],
     [undefined, 'stands for nothing here'],
   ])('of %s leave the value and say why', (meaning, why) => {
-    const copy = handed(workbookOf({ A1: 2.4, B1: ['=ENCL.BOSS.OD(pilot,1.2)', 4.8] }, meaning === undefined ? {} : { names: new Map([['pilot', meaning]]) }));
+    const copy = handed(
+      workbookOf({ A1: 2.4, B1: ['=ENCL.BOSS.OD(pilot,1.2)', 4.8] }, meaning === undefined ? {} : { names: new Map([['pilot', meaning]]) }),
+    );
     expect(cellAt(copy, 'S', 'B1')).toMatchObject({ value: 4.8 });
     expect(cellAt(copy, 'S', 'B1').formula ?? '').not.toContain('Steps!');
     expect(told(copy.findings)).toContain(`value, not live S!B1: it uses the name pilot, which ${why}`);
   });
 
   it('of sheets are made plain, and ours step aside', () => {
-    const copy = handed({ name: 'Mine', sheets: [
-      sheetOf("O'Brien's (2) Ü", { A1: 2.4, B1: "=ENCL.BOSS.OD('O''Brien''s (2) Ü'!A1,1.2)" }),
-      sheetOf('steps', { A1: "='O''Brien''s (2) Ü'!A1*2" }),
-      sheetOf('部品', { A1: 1 }),
-      sheetOf('Handover', { A1: 1 }),
-      sheetOf('Kept', { A1: 1 }, { isHidden: true }),
-    ] });
-    expect(copy.plan.sheets.map(({ name }) => name)).toEqual(['Handover_2', 'Characteristics', 'O_Brien_s _2_ U', 'steps', 'Sheet', 'Handover', 'Kept', 'Steps_2', 'Data', 'Sources']);
+    const copy = handed({
+      name: 'Mine',
+      sheets: [
+        sheetOf("O'Brien's (2) Ü", { A1: 2.4, B1: "=ENCL.BOSS.OD('O''Brien''s (2) Ü'!A1,1.2)" }),
+        sheetOf('steps', { A1: "='O''Brien''s (2) Ü'!A1*2" }),
+        sheetOf('部品', { A1: 1 }),
+        sheetOf('Handover', { A1: 1 }),
+        sheetOf('Kept', { A1: 1 }, { isHidden: true }),
+      ],
+    });
+    expect(copy.plan.sheets.map(({ name }) => name)).toEqual([
+      'Handover_2',
+      'Characteristics',
+      'O_Brien_s _2_ U',
+      'steps',
+      'Sheet',
+      'Handover',
+      'Kept',
+      'Steps_2',
+      'Data',
+      'Sources',
+    ]);
     expect(cellAt(copy, 'steps', 'A1')).toMatchObject({ formula: "='O_Brien_s _2_ U'!A1*2", value: 4.8 });
     expect(cellAt(copy, 'O_Brien_s _2_ U', 'B1').formula).toMatch(/^=Steps_2!\$B\$\d+$/);
-    expect(told(copy.findings)).toEqual(expect.arrayContaining([
-      'changed O_Brien_s _2_ U: the sheet was called "O\'Brien\'s (2) Ü"',
-      'changed Sheet: the sheet was called "部品"',
-      'changed Kept: the sheet was hidden; here it can be seen',
-    ]));
+    expect(told(copy.findings)).toEqual(
+      expect.arrayContaining([
+        'changed O_Brien_s _2_ U: the sheet was called "O\'Brien\'s (2) Ü"',
+        'changed Sheet: the sheet was called "部品"',
+        'changed Kept: the sheet was hidden; here it can be seen',
+      ]),
+    );
   });
 });
 
 describe('hostile content', () => {
   const LONG = `=1${'+1'.repeat(4500)}`;
-  const copy = handed(workbookOf({
-    A1: '+1', A2: '-1', A3: '@SUM(A1)', A4: 'a "quoted" one', A5: "'led", A6: 'bell\u0007 and nul\u0000', A7: '_x000D_', A8: '\u202ereversed', A9: '🔩', A10: 'half \ud800', A11: 'x'.repeat(40_000), A12: 'a\r\nb',
-    B1: [LONG, 4501], B2: [`=${'('.repeat(3000)}1${')'.repeat(3000)}`, 1], B3: [`=1${'+1'.repeat(600)}`, 601], B4: [`=ENCL.BOSS.OD(2.4,${'1+'.repeat(2000)}1)`, 5],
-    C1: '=ENCL.BOSS.OD("2.4""); DROP",1)',
-  }));
+  const copy = handed(
+    workbookOf({
+      A1: '+1',
+      A2: '-1',
+      A3: '@SUM(A1)',
+      A4: 'a "quoted" one',
+      A5: "'led",
+      A6: 'bell\u0007 and nul\u0000',
+      A7: '_x000D_',
+      A8: '\u202ereversed',
+      A9: '🔩',
+      A10: 'half \ud800',
+      A11: 'x'.repeat(40_000),
+      A12: 'a\r\nb',
+      B1: [LONG, 4501],
+      B2: [`=${'('.repeat(3000)}1${')'.repeat(3000)}`, 1],
+      B3: [`=1${'+1'.repeat(600)}`, 601],
+      B4: [`=ENCL.BOSS.OD(2.4,${'1+'.repeat(2000)}1)`, 5],
+      C1: '=ENCL.BOSS.OD("2.4""); DROP",1)',
+    }),
+  );
 
   it.each<[string, string]>([
-    ['A1', '+1'], ['A2', '-1'], ['A3', '@SUM(A1)'], ['A4', 'a "quoted" one'], ['A5', "'led"], ['A6', 'bell and nul'], ['A7', '_x000D_'], ['A8', 'reversed'], ['A9', '🔩'], ['A10', 'half '], ['A11', `${'x'.repeat(32_000)} [cut]`], ['A12', 'a\nb'],
+    ['A1', '+1'],
+    ['A2', '-1'],
+    ['A3', '@SUM(A1)'],
+    ['A4', 'a "quoted" one'],
+    ['A5', "'led"],
+    ['A6', 'bell and nul'],
+    ['A7', '_x000D_'],
+    ['A8', 'reversed'],
+    ['A9', '🔩'],
+    ['A10', 'half '],
+    ['A11', `${'x'.repeat(32_000)} [cut]`],
+    ['A12', 'a\nb'],
   ])('stays text: %s', (at, text) => {
     expect(cellAt(copy, 'S', at)).toEqual({ at, role: 'text', value: text });
   });

@@ -20,7 +20,15 @@ const rowWith = (name: string, text: string): readonly PlanCell[] => {
 
 describe('the demo', () => {
   it('has its sheets between ours', () => {
-    expect(demo.plan.sheets.map(({ name }) => name)).toEqual(['Handover', 'Characteristics', ...demoWorkbook.sheets.map(({ name }) => name), 'Variants_1', 'Steps', 'Data', 'Sources']);
+    expect(demo.plan.sheets.map(({ name }) => name)).toEqual([
+      'Handover',
+      'Characteristics',
+      ...demoWorkbook.sheets.map(({ name }) => name),
+      'Variants_1',
+      'Steps',
+      'Data',
+      'Sources',
+    ]);
   });
 
   it('has no cell twice', () => {
@@ -28,7 +36,8 @@ describe('the demo', () => {
   });
 
   it('has a value beside every formula', () => {
-    for (const { name, cells } of demo.plan.sheets) for (const { at, formula, value } of cells) if (formula !== undefined) expect([name, at, value]).not.toContain(undefined);
+    for (const { name, cells } of demo.plan.sheets)
+      for (const { at, formula, value } of cells) if (formula !== undefined) expect([name, at, value]).not.toContain(undefined);
   });
 
   it('keeps the looks of its sheets', () => {
@@ -45,18 +54,41 @@ describe('the demo', () => {
 it('nine of ten functions that give a number are live', () => {
   const numeric = [...CARDS.values()].filter(({ result }) => result.shape === 'number');
   const live = numeric.filter(({ id, example }) => {
-    const cells = Object.fromEntries(example.args.flatMap((arg, i) => (Array.isArray(arg) ? (arg as unknown[][]).flat().map((item, j) => [`${String.fromCharCode(67 + i)}${j + 2}`, item]) : [[`${String.fromCharCode(67 + i)}2`, arg]])));
-    const references = example.args.map((arg, i) => (Array.isArray(arg) ? `${String.fromCharCode(67 + i)}2:${String.fromCharCode(67 + i)}${(arg as unknown[][]).flat().length + 1}` : `${String.fromCharCode(67 + i)}2`));
+    const cells = Object.fromEntries(
+      example.args.flatMap((arg, i) =>
+        Array.isArray(arg)
+          ? (arg as unknown[][]).flat().map((item, j) => [`${String.fromCharCode(67 + i)}${j + 2}`, item])
+          : [[`${String.fromCharCode(67 + i)}2`, arg]],
+      ),
+    );
+    const references = example.args.map((arg, i) =>
+      Array.isArray(arg)
+        ? `${String.fromCharCode(67 + i)}2:${String.fromCharCode(67 + i)}${(arg as unknown[][]).flat().length + 1}`
+        : `${String.fromCharCode(67 + i)}2`,
+    );
     return handed(workbookOf({ ...(cells as Record<string, number>), A1: `=ENCL.${id}(${references.join(',')})` })).live === 1;
   });
   expect(live.length / numeric.length).toBeGreaterThanOrEqual(0.9);
-  console.log(`${live.length} of ${numeric.length} functions that give a number are live; not: ${numeric.filter(one => !live.includes(one)).map(({ id }) => id).join(', ')}`);
+  console.log(
+    `${live.length} of ${numeric.length} functions that give a number are live; not: ${numeric
+      .filter(one => !live.includes(one))
+      .map(({ id }) => id)
+      .join(', ')}`,
+  );
 });
 
 describe('the cover', () => {
   it('has the title block', () => {
     expect(textsOf('Handover')[0]).toBe('Hand-over: Logger');
-    for (const [label, value] of [['part', 'Logger'], ['part number', 'L-1'], ['revision', 'A'], ['date', '2026-11-25'], ['status', 'for tooling'], ['made by', 'M'], ['checked by', 'C']]) {
+    for (const [label, value] of [
+      ['part', 'Logger'],
+      ['part number', 'L-1'],
+      ['revision', 'A'],
+      ['date', '2026-11-25'],
+      ['status', 'for tooling'],
+      ['made by', 'M'],
+      ['checked by', 'C'],
+    ]) {
       const row = rowWith('Handover', label ?? '');
       const at = row.findIndex(({ value: text }) => text === label);
       expect(row[at + 1]).toMatchObject({ value, role: 'text' });
@@ -72,7 +104,10 @@ describe('the cover', () => {
 
   it('counts values live and not', () => {
     expect(textsOf('Handover').some(text => text.startsWith(`${demo.live} values live, ${demo.asValues} as values.`))).toBe(true);
-    const values = (what: string): number => demo.findings.filter(finding => (what === 'live') === (finding.what === 'live')).reduce((sum, finding) => sum + (finding.values ?? 0), 0);
+    const values = (what: string): number =>
+      demo.findings
+        .filter(finding => (what === 'live') === (finding.what === 'live'))
+        .reduce((sum, finding) => sum + (finding.values ?? 0), 0);
     expect([demo.live, demo.asValues]).toEqual([values('live'), values('not')]);
   });
 
@@ -80,18 +115,26 @@ describe('the cover', () => {
     for (const { sheet, at, what, words } of demo.findings.filter(finding => finding.what !== 'live')) {
       const { cells } = sheetNamed(demo, 'Handover');
       const rows = new Set(cells.filter(({ value }) => value === words).map(({ at: place }) => place.replace(/\D/g, '')));
-      expect([...rows].some(row => [sheet, at, what].every(text => cells.some(cell => cell.value === text && cell.at.replace(/\D/g, '') === row)))).toBe(true);
+      expect(
+        [...rows].some(row =>
+          [sheet, at, what].every(text => cells.some(cell => cell.value === text && cell.at.replace(/\D/g, '') === row)),
+        ),
+      ).toBe(true);
     }
   });
 
   it('asks the supplier, takes his answers from lists, and names the material', () => {
     const { validations = [] } = sheetNamed(demo, 'Handover');
-    expect(new Set(validations.map(({ words }) => words))).toEqual(new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']));
+    expect(new Set(validations.map(({ words }) => words))).toEqual(
+      new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']),
+    );
     expect(rowWith('Handover', 'family on the sheets').some(({ value }) => value === 'ABS')).toBe(true);
   });
 
   it('never speaks of a part as safe or compliant', () => {
-    for (const { name, cells } of demo.plan.sheets) for (const { value } of cells) expect([name, /\b(safe|compliant)\b/i.test(String(value))]).toEqual([name, String(value).includes('steel-safe')]);
+    for (const { name, cells } of demo.plan.sheets)
+      for (const { value } of cells)
+        expect([name, /\b(safe|compliant)\b/i.test(String(value))]).toEqual([name, String(value).includes('steel-safe')]);
   });
 });
 
@@ -112,7 +155,27 @@ describe('characteristics', () => {
   });
 
   it('take limits from the rules of the joint', () => {
-    const rows = handed(workbookOf({ A1: 'screw', B1: 'head', C1: 'wall', D1: 'board plane', E1: 'boss height', F1: 'hole', G1: 'material', A2: 'ST2.9', B2: 'pan', C2: 2.5, D2: 5.5, E2: 14, F2: 3.4, G2: 'ABS', I1: 'sink ratio', J1: 'engagement ratio', L1: '=ENCL.JOINT.TABLE(A1:G2,I1:J1)' }));
+    const rows = handed(
+      workbookOf({
+        A1: 'screw',
+        B1: 'head',
+        C1: 'wall',
+        D1: 'board plane',
+        E1: 'boss height',
+        F1: 'hole',
+        G1: 'material',
+        A2: 'ST2.9',
+        B2: 'pan',
+        C2: 2.5,
+        D2: 5.5,
+        E2: 14,
+        F2: 3.4,
+        G2: 'ABS',
+        I1: 'sink ratio',
+        J1: 'engagement ratio',
+        L1: '=ENCL.JOINT.TABLE(A1:G2,I1:J1)',
+      }),
+    );
     const { cells } = sheetNamed(rows, 'Characteristics');
     const limits = (name: string): unknown[] => {
       const row = cells.find(({ value }) => String(value).endsWith(`: ${name}`))?.at.slice(1);
@@ -124,7 +187,15 @@ describe('characteristics', () => {
 
   it('name every state with its place', () => {
     const { cells } = sheetNamed(demo, 'Characteristics');
-    const places = demo.plan.sheets.flatMap(({ name, cells: list }) => (demoWorkbook.sheets.some(one => one.name === name) ? list.filter(({ formula = '', value }) => formula.startsWith('=Steps!') && ['pass', 'look', 'fail', 'not checked'].includes(String(value))).map(({ at }) => `${name} ${at}`) : []));
+    const places = demo.plan.sheets.flatMap(({ name, cells: list }) =>
+      demoWorkbook.sheets.some(one => one.name === name)
+        ? list
+            .filter(
+              ({ formula = '', value }) => formula.startsWith('=Steps!') && ['pass', 'look', 'fail', 'not checked'].includes(String(value)),
+            )
+            .map(({ at }) => `${name} ${at}`)
+        : [],
+    );
     expect(places.length).toBeGreaterThan(4);
     for (const place of places) expect(cells.map(({ value }) => value)).toContain(place);
   });
@@ -132,7 +203,11 @@ describe('characteristics', () => {
 
 describe('sources', () => {
   it('name every function that is called, with source, how it is held and caution', () => {
-    const called = new Set(demoWorkbook.sheets.flatMap(({ cells }) => cells.flatMap(({ formula = '' }) => [...formula.matchAll(/ENCL\.([A-Z.]+)\(/g)].map(([, id]) => id ?? ''))));
+    const called = new Set(
+      demoWorkbook.sheets.flatMap(({ cells }) =>
+        cells.flatMap(({ formula = '' }) => [...formula.matchAll(/ENCL\.([A-Z.]+)\(/g)].map(([, id]) => id ?? '')),
+      ),
+    );
     for (const id of called) {
       const card = CARDS.get(id);
       const row = rowWith('Sources', id).map(({ value }) => value);
@@ -159,14 +234,20 @@ describe('fingerprint', () => {
   });
 
   it('changes with an input and with nothing else', () => {
-    const hash = (wall: number): string | undefined => sheetNamed(handed(workbookOf({ A1: 2.4, A2: wall, B1: '=ENCL.BOSS.OD(A1,A2)' })), 'Handover').cells.map(({ value }) => String(value)).find(text => text.includes('FNV-1a'));
+    const hash = (wall: number): string | undefined =>
+      sheetNamed(handed(workbookOf({ A1: 2.4, A2: wall, B1: '=ENCL.BOSS.OD(A1,A2)' })), 'Handover')
+        .cells.map(({ value }) => String(value))
+        .find(text => text.includes('FNV-1a'));
     expect(hash(1.2)).toBe(hash(1.2));
     expect(hash(1.2)).not.toBe(hash(1.3));
   });
 });
 
 describe('nothing leaves', () => {
-  const plan = (formula: string): WorkbookPlan => ({ name: 'P', sheets: [{ name: 'Steps', widths: [], cells: [{ at: 'B2', role: 'text', formula }] }] });
+  const plan = (formula: string): WorkbookPlan => ({
+    name: 'P',
+    sheets: [{ name: 'Steps', widths: [], cells: [{ at: 'B2', role: 'text', formula }] }],
+  });
   it.each([
     ['=ENCL.BOSS.OD(1,2)', 'Steps!B2: a call of the add-in'],
     ['=1+encl.boss.od(1,2)', 'a call of the add-in'],

@@ -11,17 +11,27 @@ const LEAST_FOLLOWED = 0.8;
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   const sent = sentSheets(base, [NOTHING]);
   const follow = (edits: readonly Changes[]): ReturnType<typeof judged> =>
-    judged(edits, expectedRows(base, edits), edits.map(edit => {
-      const { values, unknown } = workedOut(editedSheets(sent, [edit]), 'Joints 1');
-      expect([edit, unknown]).toEqual([edit, []]);
-      return actualRows([edit], values)[0] ?? [];
-    }));
+    judged(
+      edits,
+      expectedRows(base, edits),
+      edits.map(edit => {
+        const { values, unknown } = workedOut(editedSheets(sent, [edit]), 'Joints 1');
+        expect([edit, unknown]).toEqual([edit, []]);
+        return actualRows([edit], values)[0] ?? [];
+      }),
+    );
 
   test('is a joint with all the numbers that it can have', () => {
     const [now = []] = expectedRows(base, [NOTHING]);
     expect(now.filter(value => typeof value === 'number')).toHaveLength(base.numbers);
     // state, all computed, and where there is a pull-out the weakest
-    expect(follow([NOTHING])).toEqual({ followed: base.numbers + (now[OUTPUTS.indexOf('weakest')] === undefined || String(now[OUTPUTS.indexOf('weakest')]).startsWith('no value') ? 2 : 3), givenUp: {}, wrong: [] });
+    expect(follow([NOTHING])).toEqual({
+      followed:
+        base.numbers +
+        (now[OUTPUTS.indexOf('weakest')] === undefined || String(now[OUTPUTS.indexOf('weakest')]).startsWith('no value') ? 2 : 3),
+      givenUp: {},
+      wrong: [],
+    });
   });
 
   test('follows each input, or says that it does not', () => {

@@ -14,10 +14,26 @@ const cellOf = (typed: Typed): SourceCell => {
   return typeof typed === 'object' && typed !== null ? { value: typed[1], formula: typed[0] } : { value: typed };
 };
 
-export const sheetOf = (name: string, cells: Readonly<Record<string, Typed>>, more: Partial<SourceSheet> = {}): SourceSheet => ({ name, cells: new Map(Object.entries(cells).map(([at, typed]) => [at, cellOf(typed)])), ...more });
-export const workbookOf = (cells: Readonly<Record<string, Typed>>, more: Partial<SourceWorkbook> = {}): SourceWorkbook => ({ name: 'Mine', sheets: [sheetOf('S', cells)], ...more });
+export const sheetOf = (name: string, cells: Readonly<Record<string, Typed>>, more: Partial<SourceSheet> = {}): SourceSheet => ({
+  name,
+  cells: new Map(Object.entries(cells).map(([at, typed]) => [at, cellOf(typed)])),
+  ...more,
+});
+export const workbookOf = (cells: Readonly<Record<string, Typed>>, more: Partial<SourceWorkbook> = {}): SourceWorkbook => ({
+  name: 'Mine',
+  sheets: [sheetOf('S', cells)],
+  ...more,
+});
 
-export const TITLE: TitleBlock = { part: 'Logger', number: 'L-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
+export const TITLE: TitleBlock = {
+  part: 'Logger',
+  number: 'L-1',
+  revision: 'A',
+  date: '2026-11-25',
+  status: 'for tooling',
+  madeBy: 'M',
+  checkedBy: 'C',
+};
 export const handed = (workbook: SourceWorkbook): Handover => handover(workbook, () => ({}), TITLE);
 
 export function sheetNamed({ plan }: Handover, name: string): SheetPlan {
@@ -33,7 +49,8 @@ export function cellAt(copy: Handover, sheet: string, at: string): PlanCell {
 }
 
 /** `live S!B1: BOSS.OD`. */
-export const told = (findings: readonly Finding[]): string[] => findings.map(({ sheet, at, what, words }) => `${what} ${sheet}${at === '' ? '' : `!${at}`}: ${words}`);
+export const told = (findings: readonly Finding[]): string[] =>
+  findings.map(({ sheet, at, what, words }) => `${what} ${sheet}${at === '' ? '' : `!${at}`}: ${words}`);
 
 /** The formula of a cell followed to its end: `Steps!$B$10` is replaced by what stands there, and so on. */
 export function followed(copy: Handover, sheet: string, at: string): string {

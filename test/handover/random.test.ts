@@ -8,22 +8,94 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { handed, sheetOf, type Typed } from './kit';
 
 const IDS = [...CARDS.keys(), 'NOPE'];
-const VALUES: readonly Typed[] = [2.4, 0, -1, 1e9, 'ST2.9', 'ISO 7049', 'ABS', '0.167 in', '±0.1', 'pass', 'wall', 'screw', true, '', null, '\u202e=1+1', 'x'.repeat(40_000), '#N/A', '_x000D_', ...HOSTILE.flatMap((value): Typed[] => (typeof value === 'string' || typeof value === 'boolean' || (typeof value === 'number' && Number.isFinite(value)) ? [value] : []))];
+const VALUES: readonly Typed[] = [
+  2.4,
+  0,
+  -1,
+  1e9,
+  'ST2.9',
+  'ISO 7049',
+  'ABS',
+  '0.167 in',
+  '±0.1',
+  'pass',
+  'wall',
+  'screw',
+  true,
+  '',
+  null,
+  '\u202e=1+1',
+  'x'.repeat(40_000),
+  '#N/A',
+  '_x000D_',
+  ...HOSTILE.flatMap((value): Typed[] =>
+    typeof value === 'string' || typeof value === 'boolean' || (typeof value === 'number' && Number.isFinite(value)) ? [value] : [],
+  ),
+];
 
 const place = fc.tuple(fc.constantFrom(...'ABCDE'), fc.integer({ min: 1, max: 12 })).map(([column, row]) => `${column}${row}`);
 const sheet = fc.constantFrom('', 'S!', "'A b''c'!", 'Nowhere!', '[Book]S!');
-const reference = fc.tuple(sheet, place, fc.option(place, { nil: undefined })).map(([name, from, to]) => `${name}${from}${to === undefined ? '' : `:${to}`}`);
-const argument = fc.oneof({ weight: 6, arbitrary: reference }, { weight: 2, arbitrary: fc.constantFrom('2.4', '-1', '"M3 pan"', '"ABS"', '', '{1,2;3,4}', 'A1#', 'name', 'A:A', '1/0', 'A1&" "&A2', '#REF!', 'TRUE') });
+const reference = fc
+  .tuple(sheet, place, fc.option(place, { nil: undefined }))
+  .map(([name, from, to]) => `${name}${from}${to === undefined ? '' : `:${to}`}`);
+const argument = fc.oneof(
+  { weight: 6, arbitrary: reference },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom(
+      '2.4',
+      '-1',
+      '"M3 pan"',
+      '"ABS"',
+      '',
+      '{1,2;3,4}',
+      'A1#',
+      'name',
+      'A:A',
+      '1/0',
+      'A1&" "&A2',
+      '#REF!',
+      'TRUE',
+    ),
+  },
+);
 const own = fc.constantFrom(...IDS).chain(id => {
   const count = CARDS.get(id)?.params.length ?? 1;
   return fc.array(argument, { maxLength: count + 1 }).map(args => `ENCL.${id}(${args.join(',')})`);
 });
 /** The example of a function, typed into the formula. */
-const example = fc.constantFrom(...CARDS.values()).map(card => `ENCL.${card.id}(${exampleInNumbers(card).map(arg => (Array.isArray(arg) ? `{${(arg as unknown[][]).map(row => row.map(literal).join(',')).join(';')}}` : literal(arg))).join(',')})`);
-const literal = (value: unknown): string => (typeof value === 'string' ? `"${value.replace(/"/g, '""')}"` : value === null || value === undefined ? '' : String(value));
-const around = fc.constantFrom<(call: string) => string>(call => call, call => `ROUND(${call}*2,2)`, call => `INDEX(${call},1,2)`, call => `MAX(${call})`, call => `IF(${call}="pass",1,2)`, call => `IFERROR(${call},0)`, call => `ENCL.BOSS.OD(${call},1)`, call => `-${call}%`, call => `LET(x,${call},x+1)`, call => `XLOOKUP(1,${call},A1:A2)`, call => `@${call}`, call => `SUM((${call},A1))`, call => `${call}&"x"`);
-const formula = fc.oneof({ weight: 5, arbitrary: fc.tuple(fc.oneof(own, example), around).map(([call, wrap]) => `=${wrap(call)}`) }, { weight: 1, arbitrary: fc.constantFrom('=A1+B2', '=SUM(A1:E12)', '=1/0', '=(', '=B1#', `=1${'+1'.repeat(5000)}`) });
-const typed: fc.Arbitrary<Typed> = fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...VALUES) }, { weight: 2, arbitrary: formula }, { weight: 1, arbitrary: fc.tuple(formula, fc.constantFrom(1, 'x', '#NAME?')) });
+const example = fc.constantFrom(...CARDS.values()).map(
+  card =>
+    `ENCL.${card.id}(${exampleInNumbers(card)
+      .map(arg => (Array.isArray(arg) ? `{${(arg as unknown[][]).map(row => row.map(literal).join(',')).join(';')}}` : literal(arg)))
+      .join(',')})`,
+);
+const literal = (value: unknown): string =>
+  typeof value === 'string' ? `"${value.replace(/"/g, '""')}"` : value === null || value === undefined ? '' : String(value);
+const around = fc.constantFrom<(call: string) => string>(
+  call => call,
+  call => `ROUND(${call}*2,2)`,
+  call => `INDEX(${call},1,2)`,
+  call => `MAX(${call})`,
+  call => `IF(${call}="pass",1,2)`,
+  call => `IFERROR(${call},0)`,
+  call => `ENCL.BOSS.OD(${call},1)`,
+  call => `-${call}%`,
+  call => `LET(x,${call},x+1)`,
+  call => `XLOOKUP(1,${call},A1:A2)`,
+  call => `@${call}`,
+  call => `SUM((${call},A1))`,
+  call => `${call}&"x"`,
+);
+const formula = fc.oneof(
+  { weight: 5, arbitrary: fc.tuple(fc.oneof(own, example), around).map(([call, wrap]) => `=${wrap(call)}`) },
+  { weight: 1, arbitrary: fc.constantFrom('=A1+B2', '=SUM(A1:E12)', '=1/0', '=(', '=B1#', `=1${'+1'.repeat(5000)}`) },
+);
+const typed: fc.Arbitrary<Typed> = fc.oneof(
+  { weight: 3, arbitrary: fc.constantFrom(...VALUES) },
+  { weight: 2, arbitrary: formula },
+  { weight: 1, arbitrary: fc.tuple(formula, fc.constantFrom(1, 'x', '#NAME?')) },
+);
 const cells = fc.dictionary(place, typed, { maxKeys: 30 });
 
 it('any sheet is handed over', async () => {
@@ -31,7 +103,8 @@ it('any sheet is handed over', async () => {
   await fc.assert(
     fc.asyncProperty(cells, cells, async (first, second) => {
       const copy = handed({ name: 'Any', sheets: [sheetOf('S', first), sheetOf("A b'c", second)] });
-      for (const { name, cells: list } of copy.plan.sheets) expect([name, new Set(list.map(({ at }) => at)).size]).toEqual([name, list.length]);
+      for (const { name, cells: list } of copy.plan.sheets)
+        expect([name, new Set(list.map(({ at }) => at)).size]).toEqual([name, list.length]);
       counts.live += copy.live;
       counts.asValues += copy.asValues;
       // to write a copy takes four times as long as to make it
@@ -49,7 +122,9 @@ it('any sheet is handed over', async () => {
 
 it('every function is handed over from its example, alone and inside another formula', () => {
   for (const card of CARDS.values()) {
-    const call = `ENCL.${card.id}(${exampleInNumbers(card).map(arg => (Array.isArray(arg) ? `{${(arg as unknown[][]).map(row => row.map(literal).join(',')).join(';')}}` : literal(arg))).join(',')})`;
+    const call = `ENCL.${card.id}(${exampleInNumbers(card)
+      .map(arg => (Array.isArray(arg) ? `{${(arg as unknown[][]).map(row => row.map(literal).join(',')).join(';')}}` : literal(arg)))
+      .join(',')})`;
     const { findings } = handed({ name: 'One', sheets: [sheetOf('S', { A1: `=${call}`, A40: `=IF(1=1,${call},0)` })] });
     expect([card.id, findings.map(({ at }) => at).filter(at => at === 'A1').length]).toEqual([card.id, expect.any(Number)]);
     expect([card.id, findings.filter(({ what, at }) => what === 'error' && at === 'A1')]).toEqual([card.id, []]);

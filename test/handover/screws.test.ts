@@ -1,13 +1,30 @@
 // Sizes, heads and lengths in the copy, worked out on plain Node: each size, head and length of a family once.
 // Every pair of them goes through two spreadsheet programs in test/engines.
 import { expect, test } from 'vitest';
-import { changed, compare, copyOf, EVERY_CALL, EVERY_HEAD, EVERY_LENGTH, FAMILIES, LEAST_FOLLOWED, leastEqual, type Row, typedOver } from '../kit/screw-rows';
+import {
+  changed,
+  compare,
+  copyOf,
+  EVERY_CALL,
+  EVERY_HEAD,
+  EVERY_LENGTH,
+  FAMILIES,
+  LEAST_FOLLOWED,
+  leastEqual,
+  type Row,
+  typedOver,
+} from '../kit/screw-rows';
 import { workedOut } from '../kit/worked-out';
 
 const familyOf = ({ screw }: Row): number => FAMILIES.findIndex(({ sizes }) => sizes.includes(String(screw)));
-const onceEach = (rows: readonly Row[], key: (row: Row) => unknown): Row[] => rows.filter((row, i) => rows.findIndex(other => familyOf(other) === familyOf(row) && key(other) === key(row)) === i);
+const onceEach = (rows: readonly Row[], key: (row: Row) => unknown): Row[] =>
+  rows.filter((row, i) => rows.findIndex(other => familyOf(other) === familyOf(row) && key(other) === key(row)) === i);
 
-const ROWS = [...onceEach([...EVERY_HEAD].reverse(), row => row.head), ...onceEach(EVERY_HEAD, row => row.screw), ...onceEach([...EVERY_LENGTH].reverse(), row => row.length)];
+const ROWS = [
+  ...onceEach([...EVERY_HEAD].reverse(), row => row.head),
+  ...onceEach(EVERY_HEAD, row => row.screw),
+  ...onceEach([...EVERY_LENGTH].reverse(), row => row.length),
+];
 const sent = copyOf(ROWS, EVERY_CALL);
 
 test('each size, head and length is there', () => {

@@ -4,13 +4,25 @@ import { UntrueCopy, verified } from '../../src/handover/verified';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 import { cellAt, handed, told, workbookOf } from './kit';
 
-const cell = (at: string, value: PlanCell['value'], formula?: string): PlanCell => ({ at, role: 'text', ...(value === undefined ? {} : { value }), ...(formula === undefined ? {} : { formula }) });
+const cell = (at: string, value: PlanCell['value'], formula?: string): PlanCell => ({
+  at,
+  role: 'text',
+  ...(value === undefined ? {} : { value }),
+  ...(formula === undefined ? {} : { formula }),
+});
 const sheet = (name: string, ...cells: readonly PlanCell[]): SheetPlan => ({ name, widths: [], cells });
 const OWN = new Set(['Steps']);
 
 describe('a sheet of ours', () => {
   it('goes out while each formula gives its value, worked out on the values beside it', () => {
-    const steps = sheet('Steps', cell('A1', 2), cell('A2', 4, '=A1*2'), cell('A3', '#N/A', '=NA()'), cell('A4', 'x', '=IF(ISNUMBER(A3),1,"x")'), cell('A5', 0.1 + 0.2, '=0.3'));
+    const steps = sheet(
+      'Steps',
+      cell('A1', 2),
+      cell('A2', 4, '=A1*2'),
+      cell('A3', '#N/A', '=NA()'),
+      cell('A4', 'x', '=IF(ISNUMBER(A3),1,"x")'),
+      cell('A5', 0.1 + 0.2, '=0.3'),
+    );
     expect(verified([steps], OWN)).toEqual({ sheets: [steps], findings: [] });
   });
 
@@ -31,8 +43,15 @@ describe('a sheet of the user', () => {
   it('keeps a value whose formula reads what had to change, without the formula, and says so', () => {
     const copy = handed(workbookOf({ A1: '2 mm', B1: '=ENCL.BOSS.OD(A1,1)', C1: '=A1&"x"', D1: '=LEN(A1)' }));
     expect(cellAt(copy, 'S', 'A1').value).toBe(2);
-    expect([cellAt(copy, 'S', 'C1').formula, cellAt(copy, 'S', 'C1').value, cellAt(copy, 'S', 'D1').formula, cellAt(copy, 'S', 'D1').value]).toEqual([undefined, '2 mmx', undefined, 4]);
-    expect(told(copy.findings)).toContain('value, not live S!D1: on this copy its formula would give 1: it reads something that had to change');
+    expect([
+      cellAt(copy, 'S', 'C1').formula,
+      cellAt(copy, 'S', 'C1').value,
+      cellAt(copy, 'S', 'D1').formula,
+      cellAt(copy, 'S', 'D1').value,
+    ]).toEqual([undefined, '2 mmx', undefined, 4]);
+    expect(told(copy.findings)).toContain(
+      'value, not live S!D1: on this copy its formula would give 1: it reads something that had to change',
+    );
   });
 
   it('keeps what cannot be worked out here, marked and listed', () => {

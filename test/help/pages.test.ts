@@ -21,15 +21,20 @@ const OTHER_FILES = ['help.css', 'find.js', '../icons/icon-32.png'];
 const resolved = (file: string, link: string): string => new URL(link, `http://help/a/${file}`).pathname.replace(/^\/a\//, '');
 const known = (path: string): boolean => PAGES.has(path) || OTHER_FILES.some(other => resolved('index.html', other) === path);
 const allOf = (text: string, pattern: RegExp): string[] => [...text.matchAll(pattern)].map(([, found = '']) => found);
-const section = (text: string, id: string): string => new RegExp(`<section id="${id}">(.*?)</section>`, 's').exec(text)?.[1] ?? expect.fail(`no section ${id}`);
+const section = (text: string, id: string): string =>
+  new RegExp(`<section id="${id}">(.*?)</section>`, 's').exec(text)?.[1] ?? expect.fail(`no section ${id}`);
 
 /** What does not lead anywhere. */
 function lost(pages: ReadonlyMap<string, string>): string[] {
-  return [...pages].flatMap(([file, text]) => allOf(text, /(?:href|src)="([^"]*)"/g).filter(link => {
-    const [path = '', anchor] = link.split('#');
-    const target = path === '' ? file : resolved(file, path);
-    return !known(target) || (anchor !== undefined && !page(target).includes(`id="${anchor}"`));
-  }).map(link => `${file}: ${link}`));
+  return [...pages].flatMap(([file, text]) =>
+    allOf(text, /(?:href|src)="([^"]*)"/g)
+      .filter(link => {
+        const [path = '', anchor] = link.split('#');
+        const target = path === '' ? file : resolved(file, path);
+        return !known(target) || (anchor !== undefined && !page(target).includes(`id="${anchor}"`));
+      })
+      .map(link => `${file}: ${link}`),
+  );
 }
 
 /** The first tag that is not closed in its place. */
@@ -44,7 +49,9 @@ function unbalanced(markup: string): string | undefined {
 }
 
 test('every function, every topic and the first page are there, and nothing else', () => {
-  expect([...PAGES.keys()].filter(file => !file.startsWith('topics/')).sort()).toEqual(['index.html', ...[...CARDS.keys()].map(id => `${id}.html`)].sort());
+  expect([...PAGES.keys()].filter(file => !file.startsWith('topics/')).sort()).toEqual(
+    ['index.html', ...[...CARDS.keys()].map(id => `${id}.html`)].sort(),
+  );
   expect([...PAGES.keys()].filter(file => file.startsWith('topics/')).length).toBe(TOPICS.length);
 });
 
@@ -56,7 +63,15 @@ describe('links', () => {
   test('every link and every anchor leads somewhere', () => expect(lost(PAGES)).toEqual([]));
 
   test('one that does not is found out', () => {
-    expect(lost(new Map([['index.html', '<a href="BOSS.XX.html">'], ['topics/a.html', '<a href="BOSS.OD.html">'], ['BOSS.OD.html', '<a href="index.html#caution">']]))).toHaveLength(3);
+    expect(
+      lost(
+        new Map([
+          ['index.html', '<a href="BOSS.XX.html">'],
+          ['topics/a.html', '<a href="BOSS.OD.html">'],
+          ['BOSS.OD.html', '<a href="index.html#caution">'],
+        ]),
+      ),
+    ).toHaveLength(3);
   });
 
   test('the bench leads here', () => {
@@ -152,7 +167,9 @@ test('mistakes are of functions that exist', () => expect(Object.keys(FUNCTION_M
 test('hostile texts are texts', () => {
   const hostile = '<img src=x onerror="alert(1)">&\'</script><script>alert(2)</script>';
   const listed: Described = { id: 'BOSS.OD', description: hostile, parameters: [{ name: hostile, description: hostile }] };
-  const text = functionPage(CARDS.get('BOSS.OD') as Card, listed, [{ id: 'BOSS.OD', kind: 'identity', source: hostile, test: hostile, title: hostile }]);
+  const text = functionPage(CARDS.get('BOSS.OD') as Card, listed, [
+    { id: 'BOSS.OD', kind: 'identity', source: hostile, test: hostile, title: hostile },
+  ]);
   expect(text).not.toMatch(/<img|<script/);
   expect(text.match(/&lt;img src=x/g)).toHaveLength(4);
 });

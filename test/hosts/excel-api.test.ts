@@ -1,11 +1,11 @@
 // Every member of Excel that the host uses, with the requirement set that its declaration names.
-import { readdirSync } from "node:fs";
-import path from "node:path";
-import ts from "typescript";
-import { describe, expect, it } from "vitest";
-import { NEEDED } from "../../src/hosts/excel/excel-port";
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+import { NEEDED } from '../../src/hosts/excel/excel-port';
 
-const HOST = path.join(import.meta.dirname, "../../src/hosts/excel");
+const HOST = path.join(import.meta.dirname, '../../src/hosts/excel');
 const OFFICE = /@types[\\/]office-js[\\/]/;
 
 interface Use {
@@ -15,18 +15,31 @@ interface Use {
 }
 
 function usesIn(files: readonly string[], extra?: { readonly name: string; readonly text: string }): Use[] {
-  const options: ts.CompilerOptions = { target: ts.ScriptTarget.ES2021, moduleResolution: ts.ModuleResolutionKind.Bundler, module: ts.ModuleKind.ESNext, strict: true, noEmit: true, types: ["office-js"], lib: ["lib.es2021.d.ts", "lib.dom.d.ts"], skipLibCheck: true };
+  const options: ts.CompilerOptions = {
+    target: ts.ScriptTarget.ES2021,
+    moduleResolution: ts.ModuleResolutionKind.Bundler,
+    module: ts.ModuleKind.ESNext,
+    strict: true,
+    noEmit: true,
+    types: ['office-js'],
+    lib: ['lib.es2021.d.ts', 'lib.dom.d.ts'],
+    skipLibCheck: true,
+  };
   const host = ts.createCompilerHost(options);
   const read = host.getSourceFile.bind(host);
-  host.getSourceFile = (name, ...rest) => (name === extra?.name ? ts.createSourceFile(name, extra.text, ts.ScriptTarget.ES2021, true) : read(name, ...rest));
+  host.getSourceFile = (name, ...rest) =>
+    name === extra?.name ? ts.createSourceFile(name, extra.text, ts.ScriptTarget.ES2021, true) : read(name, ...rest);
   const program = ts.createProgram([...files], options, host);
   const checker = program.getTypeChecker();
   const found = new Map<string, Use>();
   const note = (symbol: ts.Symbol | undefined) => {
-    const declaration = symbol?.declarations?.find((one) => OFFICE.test(one.getSourceFile().fileName));
+    const declaration = symbol?.declarations?.find(one => OFFICE.test(one.getSourceFile().fileName));
     if (symbol === undefined || declaration === undefined || ts.isModuleDeclaration(declaration)) return;
-    const owner = (declaration.parent as { name?: ts.Identifier }).name?.text ?? "";
-    const text = ts.getJSDocCommentsAndTags(declaration).map((comment) => comment.getText()).join("\n");
+    const owner = (declaration.parent as { name?: ts.Identifier }).name?.text ?? '';
+    const text = ts
+      .getJSDocCommentsAndTags(declaration)
+      .map(comment => comment.getText())
+      .join('\n');
     const [, minor] = /Api set: ExcelApi 1\.(\d+)/.exec(text) ?? [];
     found.set(`${owner}.${symbol.name}`, { name: `${owner}.${symbol.name}`, minor: minor === undefined ? undefined : Number(minor) });
   };
@@ -42,35 +55,59 @@ function usesIn(files: readonly string[], extra?: { readonly name: string; reado
   return [...found.values()];
 }
 
-const files = readdirSync(HOST).map((name) => path.join(HOST, name));
-const minorNeeded = Number(NEEDED.split(".")[1]);
+const files = readdirSync(HOST).map(name => path.join(HOST, name));
+const minorNeeded = Number(NEEDED.split('.')[1]);
 
-describe("the members of Excel that the host uses", () => {
+describe('the members of Excel that the host uses', () => {
   const uses = usesIn(files);
 
-  it("are seen", () => {
+  it('are seen', () => {
     expect(uses.length).toBeGreaterThan(60);
-    expect(uses).toEqual(expect.arrayContaining([
-      { name: "WorksheetCollection.add", minor: 1 }, { name: "Workbook.getActiveCell", minor: 7 }, { name: "Range.left", minor: 10 }, { name: "ShapeCollection.addImage", minor: 9 },
-    ]));
+    expect(uses).toEqual(
+      expect.arrayContaining([
+        { name: 'WorksheetCollection.add', minor: 1 },
+        { name: 'Workbook.getActiveCell', minor: 7 },
+        { name: 'Range.left', minor: 10 },
+        { name: 'ShapeCollection.addImage', minor: 9 },
+      ]),
+    );
   });
 
-  it("are of the set that is asked for at the start, and one of them needs it", () => {
+  it('are of the set that is asked for at the start, and one of them needs it', () => {
     const minors = uses.flatMap(({ minor }) => minor ?? []);
     expect(uses.filter(({ minor = 0 }) => minor > minorNeeded)).toEqual([]);
     expect(Math.max(...minors)).toBe(minorNeeded);
     expect(minorNeeded).toBeLessThanOrEqual(12);
   });
 
-  it("without a set are those of the runtime that all of Excel has", () => {
-    expect(uses.filter(({ minor }) => minor === undefined).map(({ name }) => name).sort()).toEqual([
-      ".context", ".run", "ClientObject.isNullObject", "ClientRequestContext.sync", "Context.requirements", "EventHandlerResult.remove", "EventHandlers.add",
-      "Range.load", "RequestContext.workbook", "RequirementSetSupport.isSetSupported", "Worksheet.load", "WorksheetCollection.items", "WorksheetCollection.load",
+  it('without a set are those of the runtime that all of Excel has', () => {
+    expect(
+      uses
+        .filter(({ minor }) => minor === undefined)
+        .map(({ name }) => name)
+        .sort(),
+    ).toEqual([
+      '.context',
+      '.run',
+      'ClientObject.isNullObject',
+      'ClientRequestContext.sync',
+      'Context.requirements',
+      'EventHandlerResult.remove',
+      'EventHandlers.add',
+      'Range.load',
+      'RequestContext.workbook',
+      'RequirementSetSupport.isSetSupported',
+      'Worksheet.load',
+      'WorksheetCollection.items',
+      'WorksheetCollection.load',
     ]);
   });
 
-  it("would show a newer one", () => {
-    const name = path.join(HOST, "planted.ts");
-    expect(usesIn([name], { name, text: "export const a = (sheet: Excel.Worksheet) => sheet.notes.add('A1', 'x');" })).toContainEqual({ name: "Worksheet.notes", minor: 18 });
+  it('would show a newer one', () => {
+    const name = path.join(HOST, 'planted.ts');
+    expect(usesIn([name], { name, text: "export const a = (sheet: Excel.Worksheet) => sheet.notes.add('A1', 'x');" })).toContainEqual({
+      name: 'Worksheet.notes',
+      minor: 18,
+    });
   });
 });

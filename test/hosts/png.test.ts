@@ -6,9 +6,11 @@ import { JOINTS, variantOf } from '../figure/joints';
 import { pixelsOf, type Pixels } from '../kit/png';
 
 const pngOf = await pngRenderer();
-const svgOf = (content: string): string => `<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><rect width="40" height="20" fill="#fff"/>${content}</svg>`;
+const svgOf = (content: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><rect width="40" height="20" fill="#fff"/>${content}</svg>`;
 
-const count = ({ colours }: Pixels, isMeant: (colour: string) => boolean): number => [...colours].reduce((found, [colour, points]) => found + (isMeant(colour) ? points : 0), 0);
+const count = ({ colours }: Pixels, isMeant: (colour: string) => boolean): number =>
+  [...colours].reduce((found, [colour, points]) => found + (isMeant(colour) ? points : 0), 0);
 
 const isDark = (colour: string): boolean => Number.parseInt(colour.slice(1, 3), 16) < 96;
 const inked = (content: string): number => count(pixelsOf(pngOf(svgOf(content))), isDark);
@@ -19,10 +21,12 @@ it('draws three points for each pixel', () => {
 
 it('draws text, bold text with more ink, and letters that differ', () => {
   expect(inked('')).toBe(0);
-  const text = (content: string, weight = 400): string => `<text x="4" y="15" style="font-family:sans-serif;font-size:14px;font-weight:${weight}">${content}</text>`;
+  const text = (content: string, weight = 400): string =>
+    `<text x="4" y="15" style="font-family:sans-serif;font-size:14px;font-weight:${weight}">${content}</text>`;
   expect(inked(text('H'))).toBeGreaterThan(100);
   expect(inked(text('H', 700))).toBeGreaterThan(1.2 * inked(text('H')));
-  for (const sign of ['Ø', '°', '×', '±', '−', '–', 'µ']) expect([sign, inked(text(sign)) > 10 && inked(text(sign)) !== inked(text('\u{e000}'))]).toEqual([sign, true]);
+  for (const sign of ['Ø', '°', '×', '±', '−', '–', 'µ'])
+    expect([sign, inked(text(sign)) > 10 && inked(text(sign)) !== inked(text('\u{e000}'))]).toEqual([sign, true]);
 });
 
 it('draws the section for print: colours of the halves, white around, letters beside', () => {

@@ -12,7 +12,12 @@ import { UnwritablePlan, writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, Role, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { SEED } from '../kit/seed';
 
-const sheet = (cells: readonly PlanCell[], more: Partial<SheetPlan> = {}): SheetPlan => ({ name: 'My sheet', widths: [30, 20], cells, ...more });
+const sheet = (cells: readonly PlanCell[], more: Partial<SheetPlan> = {}): SheetPlan => ({
+  name: 'My sheet',
+  widths: [30, 20],
+  cells,
+  ...more,
+});
 const workbook = (...sheets: SheetPlan[]): WorkbookPlan => ({ name: 'Test', sheets });
 const written = (...sheets: SheetPlan[]): Promise<Uint8Array> => writeWorkbook(workbook(...sheets));
 const parts = (bytes: Uint8Array): Record<string, Uint8Array> => unzipSync(bytes);
@@ -29,24 +34,53 @@ describe('written and read again', () => {
     const cached: readonly Cell[] = [6.4, 'pass', true, 0.1 + 0.2, -1e-7, '#N/A', 'ST2.9 & <head>'];
     const plan: WorkbookPlan = {
       ...demoWorkbook,
-      sheets: demoWorkbook.sheets.map(one => ({ ...one, cells: one.cells.map((cell, i) => (cell.formula === undefined ? cell : { ...cell, value: cached[i % cached.length] ?? 0 })) })),
+      sheets: demoWorkbook.sheets.map(one => ({
+        ...one,
+        cells: one.cells.map((cell, i) => (cell.formula === undefined ? cell : { ...cell, value: cached[i % cached.length] ?? 0 })),
+      })),
     };
     const read = await readWorkbook(await writeWorkbook(plan));
     expect(read.outside).toEqual([]);
     expect(read.sheets.map(({ name }) => name)).toEqual(plan.sheets.map(({ name }) => name));
     for (const [i, { cells }] of plan.sheets.entries()) {
-      const filled = cells.filter(({ value = '', formula }) => formula !== undefined || value !== '').map(({ at, value, formula }) => ({ at, value, ...(formula !== undefined && { formula }) }));
+      const filled = cells
+        .filter(({ value = '', formula }) => formula !== undefined || value !== '')
+        .map(({ at, value, formula }) => ({ at, value, ...(formula !== undefined && { formula }) }));
       const byAt = (a: { at: string }, b: { at: string }): number => a.at.localeCompare(b.at);
       expect([...(read.sheets[i]?.cells ?? [])].sort(byAt)).toEqual(filled.sort(byAt));
     }
   });
 
-  it.each(['_x0041_', 'a_x000D_b', '__x0041__', '_x005F_x0041_', '_X0041_', '"quoted"', "'led", 'A & B', '<b>&lt;</b>', ']]>', '🔩 Ø2.9 ± 0.1 µm', '=1+1', '+1', '-1', '@SUM(A1)', '=cmd|\'/C calc\'!A0', '007', '1E5', 'TRUE', '#N/A', '#VALUE!', '#1', ' led and followed ', 'two\nlines', 'tab\there', '\u00a0'])(
-    'keeps the text %j as text',
-    async text => {
-      expect(await throughFile(text)).toBe(text);
-    },
-  );
+  it.each([
+    '_x0041_',
+    'a_x000D_b',
+    '__x0041__',
+    '_x005F_x0041_',
+    '_X0041_',
+    '"quoted"',
+    "'led",
+    'A & B',
+    '<b>&lt;</b>',
+    ']]>',
+    '🔩 Ø2.9 ± 0.1 µm',
+    '=1+1',
+    '+1',
+    '-1',
+    '@SUM(A1)',
+    "=cmd|'/C calc'!A0",
+    '007',
+    '1E5',
+    'TRUE',
+    '#N/A',
+    '#VALUE!',
+    '#1',
+    ' led and followed ',
+    'two\nlines',
+    'tab\there',
+    '\u00a0',
+  ])('keeps the text %j as text', async text => {
+    expect(await throughFile(text)).toBe(text);
+  });
 
   it('writes line ends as a cell has them and leaves out what XML cannot hold', async () => {
     expect(await throughFile('a\r\nb\rc\u0000\u0007d\ud800e\uffff')).toBe('a\nb\ncde');
@@ -54,9 +88,15 @@ describe('written and read again', () => {
 
   it('keeps any text', async () => {
     await fc.assert(
-      fc.asyncProperty(fc.array(fc.oneof(fc.string(), fc.constantFrom('_x', '0041_', '_', '&', '<', '"', '\n', ' '))).map(pieces => pieces.join('')).filter(text => text !== ''), async text => {
-        expect(await throughFile(text)).toBe(text);
-      }),
+      fc.asyncProperty(
+        fc
+          .array(fc.oneof(fc.string(), fc.constantFrom('_x', '0041_', '_', '&', '<', '"', '\n', ' ')))
+          .map(pieces => pieces.join(''))
+          .filter(text => text !== ''),
+        async text => {
+          expect(await throughFile(text)).toBe(text);
+        },
+      ),
       { numRuns: 200, seed: SEED },
     );
   });
@@ -88,8 +128,19 @@ describe('the file', () => {
   });
 
   it('names the calls of our functions as a workbook file does, but not in texts', async () => {
-    const bytes = await written(sheet([{ at: 'A1', role: 'result', formula: '=IF(encl.CHECK.MAX(B4,5)="ENCL.CHECK.MAX(",ENCL.BOSS.OD(\'My sheet\'!$B$4),LN(2))', value: 1 }]));
-    expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain('<f t="array" ref="A1">IF(_xldudf_encl_CHECK_MAX(B4,5)="ENCL.CHECK.MAX(",_xldudf_ENCL_BOSS_OD(\'My sheet\'!$B$4),LN(2))</f>');
+    const bytes = await written(
+      sheet([
+        {
+          at: 'A1',
+          role: 'result',
+          formula: '=IF(encl.CHECK.MAX(B4,5)="ENCL.CHECK.MAX(",ENCL.BOSS.OD(\'My sheet\'!$B$4),LN(2))',
+          value: 1,
+        },
+      ]),
+    );
+    expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain(
+      '<f t="array" ref="A1">IF(_xldudf_encl_CHECK_MAX(B4,5)="ENCL.CHECK.MAX(",_xldudf_ENCL_BOSS_OD(\'My sheet\'!$B$4),LN(2))</f>',
+    );
   });
 
   it('tells an error from a text that reads like one, and an empty text from nothing', async () => {
@@ -145,12 +196,17 @@ describe('the file', () => {
 
   it('repeats rows of a sheet whose name has spaces', async () => {
     const bytes = await written(sheet([{ at: 'A1', role: 'title', value: 'x' }], { print: { paper: 'Letter', repeatRows: 3 } }));
-    expect(part(bytes, 'xl/workbook.xml')).toContain(`<definedName name="_xlnm.Print_Titles" localSheetId="0">'My sheet'!$1:$3</definedName>`);
-    expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain('<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>');
+    expect(part(bytes, 'xl/workbook.xml')).toContain(
+      `<definedName name="_xlnm.Print_Titles" localSheetId="0">'My sheet'!$1:$3</definedName>`,
+    );
+    expect(part(bytes, 'xl/worksheets/sheet1.xml')).toContain(
+      '<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>',
+    );
   });
 
   it('prints a sheet on one page in width, unless nobody could read it', async () => {
-    const columns = (count: number): Promise<Uint8Array> => written(sheet([{ at: 'A1', role: 'title', value: 'x' }], { widths: Array.from({ length: count }, () => 20), frozenRows: 2 }));
+    const columns = (count: number): Promise<Uint8Array> =>
+      written(sheet([{ at: 'A1', role: 'title', value: 'x' }], { widths: Array.from({ length: count }, () => 20), frozenRows: 2 }));
     expect(part(await columns(18), 'xl/worksheets/sheet1.xml')).toContain('fitToWidth="1"');
     const wide = await columns(60);
     expect(part(wide, 'xl/worksheets/sheet1.xml')).toContain('fitToWidth="3"');
@@ -158,7 +214,15 @@ describe('the file', () => {
   });
 
   it('ends pages where it is told, small enough for what stands between two ends', async () => {
-    const bytes = await written(sheet([{ at: 'A1', role: 'title', value: 'x' }, { at: 'A60', role: 'text', value: 'y' }], { widths: [20], print: { breakAfter: [50] } }));
+    const bytes = await written(
+      sheet(
+        [
+          { at: 'A1', role: 'title', value: 'x' },
+          { at: 'A60', role: 'text', value: 'y' },
+        ],
+        { widths: [20], print: { breakAfter: [50] } },
+      ),
+    );
     const xml = part(bytes, 'xl/worksheets/sheet1.xml');
     expect(xml).toContain('<rowBreaks count="1" manualBreakCount="1"><brk id="50"');
     expect(xml).not.toContain('fitToPage');
@@ -167,16 +231,33 @@ describe('the file', () => {
   });
 
   it('gives a picture rows of its height', async () => {
-    const bytes = await written(sheet([{ at: 'A13', role: 'text', value: 'below' }], { pictures: [{ at: 'A3', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320, heightPx: 200, rows: 10, words: 'x' }] }));
-    const heights = [...part(bytes, 'xl/worksheets/sheet1.xml').matchAll(/<row r="(\d+)" ht="([\d.]+)"/g)].map(([, row, height]) => [Number(row), Number(height)]);
+    const bytes = await written(
+      sheet([{ at: 'A13', role: 'text', value: 'below' }], {
+        pictures: [{ at: 'A3', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320, heightPx: 200, rows: 10, words: 'x' }],
+      }),
+    );
+    const heights = [...part(bytes, 'xl/worksheets/sheet1.xml').matchAll(/<row r="(\d+)" ht="([\d.]+)"/g)].map(([, row, height]) => [
+      Number(row),
+      Number(height),
+    ]);
     expect(heights.slice(0, 10)).toEqual(Array.from({ length: 10 }, (_, i) => [i + 3, 15]));
   });
 
   it('locks what it is told, without a password', async () => {
-    const cells: PlanCell[] = [{ at: 'A1', role: 'text', value: 'x' }, { at: 'B1', role: 'input', value: 1 }, { at: 'C1', role: 'result', formula: '=B1', value: 1 }];
+    const cells: PlanCell[] = [
+      { at: 'A1', role: 'text', value: 'x' },
+      { at: 'B1', role: 'input', value: 1 },
+      { at: 'C1', role: 'result', formula: '=B1', value: 1 },
+    ];
     const locked = async (plan: Partial<SheetPlan>): Promise<readonly unknown[]> => {
-      const { sheets: [read] } = await readXlsx(await written(sheet(cells, plan)), { readStyles: true });
-      return [read?.protection?.sheet, read?.protection?.password, ...[0, 1, 2].map(col => read?.cells?.get(`0,${col}`)?.style?.protection?.locked)];
+      const {
+        sheets: [read],
+      } = await readXlsx(await written(sheet(cells, plan)), { readStyles: true });
+      return [
+        read?.protection?.sheet,
+        read?.protection?.password,
+        ...[0, 1, 2].map(col => read?.cells?.get(`0,${col}`)?.style?.protection?.locked),
+      ];
     };
     expect(await locked({ locked: 'formulas' })).toEqual([true, undefined, false, false, true]);
     expect(await locked({ locked: 'all but inputs' })).toEqual([true, undefined, true, false, true]);
@@ -184,7 +265,10 @@ describe('the file', () => {
   });
 
   it('leaves blank cells open where formulas alone are locked', async () => {
-    const xml = part(await written(sheet([{ at: 'A1', role: 'text', value: 'x' }], { widths: [20], locked: 'formulas' })), 'xl/worksheets/sheet1.xml');
+    const xml = part(
+      await written(sheet([{ at: 'A1', role: 'text', value: 'x' }], { widths: [20], locked: 'formulas' })),
+      'xl/worksheets/sheet1.xml',
+    );
     const [, style] = /<c r="M1" s="(\d+)"\/>/.exec(xml) ?? [];
     expect(style).toBeDefined();
     expect([...xml.matchAll(/<col style="(\d+)"/g)].map(([, index]) => index)).toEqual(Array.from({ length: 13 }, () => style));
@@ -215,8 +299,12 @@ describe('the file', () => {
     const [read] = (await readXlsx(bytes)).sheets;
     expect(read?.merges).toEqual([{ startRow: 0, startCol: 0, endRow: 0, endCol: 1 }]);
     expect(read?.freezePane).toEqual({ rows: 1 });
-    expect(read?.conditionalRules?.map(({ type, formula, range }) => [type, formula, range])).toEqual(['pass', 'look', 'fail', 'not checked'].map(word => ['expression', `B4="${word}"`, 'B4:B9']));
-    expect(read?.dataValidations?.map(({ type, formula1, inputMessage, errorMessage }) => [type, formula1, inputMessage, errorMessage])).toEqual([
+    expect(read?.conditionalRules?.map(({ type, formula, range }) => [type, formula, range])).toEqual(
+      ['pass', 'look', 'fail', 'not checked'].map(word => ['expression', `B4="${word}"`, 'B4:B9']),
+    );
+    expect(
+      read?.dataValidations?.map(({ type, formula1, inputMessage, errorMessage }) => [type, formula1, inputMessage, errorMessage]),
+    ).toEqual([
       ['custom', 'AND(ISNUMBER(B4),B4>0,B4<=30)', 'mm, above 0', 'mm, above 0'],
       ['list', "'My sheet'!$A$5:$A$9", 'a screw', 'a screw'],
       ['custom', 'TRUE', `${'w'.repeat(253)} …`, `${'w'.repeat(253)} …`],
@@ -224,16 +312,25 @@ describe('the file', () => {
   });
 
   it('gives a picture its own size and its words', async () => {
-    const bytes = await written(sheet([], { pictures: [{ at: 'C5', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320.4, heightPx: 200, words: 'Section "A" & B' }] }));
+    const bytes = await written(
+      sheet([], {
+        pictures: [{ at: 'C5', png: new Uint8Array([137, 80, 78, 71]), widthPx: 320.4, heightPx: 200, words: 'Section "A" & B' }],
+      }),
+    );
     const drawing = part(bytes, 'xl/drawings/drawing1.xml');
-    expect(drawing).toContain('<xdr:col>2</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>4</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="3048000" cy="1905000"/>');
+    expect(drawing).toContain(
+      '<xdr:col>2</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>4</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="3048000" cy="1905000"/>',
+    );
     expect(drawing).toContain('descr="Section &quot;A&quot; &amp; B"');
     expect(drawing).not.toContain('twoCellAnchor');
   });
 
   it('gives a note the size of its text', async () => {
     const boxOf = async (note: string): Promise<number[]> => {
-      const [, anchor = ''] = /<x:Anchor>([^<]*)</.exec(part(await written(sheet([{ at: 'A1', role: 'text', value: 1, note }])), 'xl/drawings/vmlDrawing1.vml')) ?? [];
+      const [, anchor = ''] =
+        /<x:Anchor>([^<]*)</.exec(
+          part(await written(sheet([{ at: 'A1', role: 'text', value: 1, note }])), 'xl/drawings/vmlDrawing1.vml'),
+        ) ?? [];
       return anchor.split(',').map(Number);
     };
     const [short, long] = [await boxOf('x'), await boxOf('many words '.repeat(60))];
@@ -242,11 +339,17 @@ describe('the file', () => {
   });
 
   it('makes a row as tall as the words in it', async () => {
-    const heights = async (...sheets: SheetPlan[]): Promise<(number | undefined)[]> => [...((await readXlsx(await written(...sheets))).sheets[0]?.rowDefs?.values() ?? [])].map(({ height }) => height);
+    const heights = async (...sheets: SheetPlan[]): Promise<(number | undefined)[]> =>
+      [...((await readXlsx(await written(...sheets))).sheets[0]?.rowDefs?.values() ?? [])].map(({ height }) => height);
     const words = 'one two three four five six seven eight nine ten eleven twelve';
     const [one = 0] = await heights(sheet([{ at: 'A1', role: 'text', value: 'one' }]));
     const [merged = 0] = await heights(sheet([{ at: 'A1', role: 'text', value: words }], { merged: ['A1:B1'] }));
-    const [blocked = 0] = await heights(sheet([{ at: 'A1', role: 'text', value: words }, { at: 'B1', role: 'text', value: 1 }]));
+    const [blocked = 0] = await heights(
+      sheet([
+        { at: 'A1', role: 'text', value: words },
+        { at: 'B1', role: 'text', value: 1 },
+      ]),
+    );
     const [free = 0] = await heights(sheet([{ at: 'A1', role: 'text', value: words }]));
     expect([merged, blocked, free].map(height => Math.round((height - one) / 12.75))).toEqual([1, 2, 0]);
   });
@@ -256,12 +359,21 @@ describe('the file', () => {
     for (const role of Object.keys(looks) as Role[]) {
       const { font, fill } = looks[role];
       const { cl, bg, bl, it: italic } = benchLooks[role];
-      expect([role, fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined, font?.bold === true, font?.italic === true]).toEqual([role, colour(bg?.rgb), bl === 1, italic === 1]);
+      expect([role, fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined, font?.bold === true, font?.italic === true]).toEqual([
+        role,
+        colour(bg?.rgb),
+        bl === 1,
+        italic === 1,
+      ]);
       if (cl?.rgb) expect([role, font?.color?.rgb]).toEqual([role, colour(cl.rgb)]);
     }
-    expect(Object.entries(stateLooks).map(([word, { font, fill }]) => [word, font?.color?.rgb, fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined])).toEqual(
-      Object.entries(benchStates).map(([word, { cl, bg }]) => [word, colour(cl.rgb), colour(bg.rgb)]),
-    );
+    expect(
+      Object.entries(stateLooks).map(([word, { font, fill }]) => [
+        word,
+        font?.color?.rgb,
+        fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined,
+      ]),
+    ).toEqual(Object.entries(benchStates).map(([word, { cl, bg }]) => [word, colour(cl.rgb), colour(bg.rgb)]));
   });
 });
 
@@ -292,7 +404,8 @@ const REL = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships
 /** A small workbook as another program writes it, with the rows of its only sheet; parts are replaced or added. */
 function foreign(rows: string, more: Readonly<Record<string, string | Uint8Array>> = {}): Uint8Array {
   const texts: Record<string, string | Uint8Array> = {
-    '[Content_Types].xml': '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="xml" ContentType="application/xml"/></Types>',
+    '[Content_Types].xml':
+      '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="xml" ContentType="application/xml"/></Types>',
     '_rels/.rels': `<Relationships><Relationship Id="r1" Type="${REL}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
     'xl/workbook.xml': `<workbook xmlns:r="${REL}"><sheets><sheet name="One" sheetId="1" r:id="rId1"/></sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': `<Relationships><Relationship Id="rId1" Type="${REL}/worksheet" Target="worksheets/sheet1.xml"/></Relationships>`,
@@ -302,11 +415,18 @@ function foreign(rows: string, more: Readonly<Record<string, string | Uint8Array
   return zipSync(Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, typeof text === 'string' ? strToU8(text) : text])));
 }
 
-const cellsOf = async (bytes: Uint8Array): Promise<ReadWorkbook['sheets'][number]['cells']> => (await readWorkbook(bytes)).sheets[0]?.cells ?? [];
+const cellsOf = async (bytes: Uint8Array): Promise<ReadWorkbook['sheets'][number]['cells']> =>
+  (await readWorkbook(bytes)).sheets[0]?.cells ?? [];
 
 describe('a file of another program', () => {
   it('is read: numbers, texts, states, errors, cells without an address', async () => {
-    expect(await cellsOf(foreign('<row r="2"><c r="B2"><v>1.5</v></c><c t="inlineStr"><is><t>a_x0041_</t></is></c><c t="b"><v>1</v></c></row><row><c t="e"><v>#DIV/0!</v></c><c r="B3" t="str"><f>"a"</f><v>a</v></c></row>'))).toEqual([
+    expect(
+      await cellsOf(
+        foreign(
+          '<row r="2"><c r="B2"><v>1.5</v></c><c t="inlineStr"><is><t>a_x0041_</t></is></c><c t="b"><v>1</v></c></row><row><c t="e"><v>#DIV/0!</v></c><c r="B3" t="str"><f>"a"</f><v>a</v></c></row>',
+        ),
+      ),
+    ).toEqual([
       { at: 'B2', value: 1.5 },
       { at: 'C2', value: 'aA' },
       { at: 'D2', value: true },
@@ -316,7 +436,8 @@ describe('a file of another program', () => {
   });
 
   it('has its shared formulas as one formula a cell', async () => {
-    const rows = '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f t="shared" ref="B1:B3" si="0">A1*$D$1+_xldudf_ENCL_BOSS_OD(A1)</f><v>1</v></c></row><row r="3"><c r="B3"><f t="shared" si="0"/><v>3</v></c></row>';
+    const rows =
+      '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f t="shared" ref="B1:B3" si="0">A1*$D$1+_xldudf_ENCL_BOSS_OD(A1)</f><v>1</v></c></row><row r="3"><c r="B3"><f t="shared" si="0"/><v>3</v></c></row>';
     expect((await cellsOf(foreign(rows))).filter(({ formula }) => formula !== undefined)).toEqual([
       { at: 'B1', value: 1, formula: '=A1*$D$1+ENCL.BOSS.OD(A1)' },
       { at: 'B3', value: 3, formula: '=A3*$D$1+ENCL.BOSS.OD(A3)' },
@@ -324,13 +445,25 @@ describe('a file of another program', () => {
   });
 
   it('has its calls of our functions by their names, but no text changed', async () => {
-    expect(await cellsOf(foreign('<row r="1"><c r="A1"><f>IF(_xldudf_ENCL_CHECK_MAX(B1)="_xldudf_ENCL_X(",_xldudf_OTHER_F(1),_xldudf_ENCL_JOINT_TABLE(\'a b\'!A1:B2))</f><v>1</v></c></row>'))).toEqual([
+    expect(
+      await cellsOf(
+        foreign(
+          '<row r="1"><c r="A1"><f>IF(_xldudf_ENCL_CHECK_MAX(B1)="_xldudf_ENCL_X(",_xldudf_OTHER_F(1),_xldudf_ENCL_JOINT_TABLE(\'a b\'!A1:B2))</f><v>1</v></c></row>',
+        ),
+      ),
+    ).toEqual([
       { at: 'A1', value: 1, formula: '=IF(ENCL.CHECK.MAX(B1)="_xldudf_ENCL_X(",_xldudf_OTHER_F(1),ENCL.JOINT.TABLE(\'a b\'!A1:B2))' },
     ]);
   });
 
   it('tells which cells a formula filled', async () => {
-    expect(await cellsOf(foreign('<row r="1"><c r="A1" cm="1"><f t="array" ref="A1:B2">_xldudf_ENCL_SCREW_CARD(1)</f><v>1</v></c><c r="B1"><v>2</v></c><c r="C1"><v>9</v></c></row><row r="2"><c r="A2"><v>3</v></c></row>'))).toEqual([
+    expect(
+      await cellsOf(
+        foreign(
+          '<row r="1"><c r="A1" cm="1"><f t="array" ref="A1:B2">_xldudf_ENCL_SCREW_CARD(1)</f><v>1</v></c><c r="B1"><v>2</v></c><c r="C1"><v>9</v></c></row><row r="2"><c r="A2"><v>3</v></c></row>',
+        ),
+      ),
+    ).toEqual([
       { at: 'A1', value: 1, formula: '=ENCL.SCREW.CARD(1)' },
       { at: 'B1', value: 2, spilledFrom: 'A1' },
       { at: 'C1', value: 9 },
@@ -340,7 +473,9 @@ describe('a file of another program', () => {
 
   it('has its dates as the numbers they are', async () => {
     const styles = '<styleSheet><cellXfs><xf numFmtId="14"/></cellXfs></styleSheet>';
-    expect(await cellsOf(foreign('<row r="1"><c r="A1" s="0"><v>45000</v></c></row>', { 'xl/styles.xml': styles }))).toEqual([{ at: 'A1', value: 45000 }]);
+    expect(await cellsOf(foreign('<row r="1"><c r="A1" s="0"><v>45000</v></c></row>', { 'xl/styles.xml': styles }))).toEqual([
+      { at: 'A1', value: 45000 },
+    ]);
   });
 
   it('may have a sheet that is one chart, and a hidden one', async () => {
@@ -381,7 +516,8 @@ describe('a hostile file is refused', () => {
   }
 
   /** Another name of the same length wherever the zip has it. */
-  const renamed = (bytes: Uint8Array, from: string, to: string): Uint8Array => Uint8Array.from(Buffer.from(Buffer.from(bytes).toString('latin1').replaceAll(from, to), 'latin1'));
+  const renamed = (bytes: Uint8Array, from: string, to: string): Uint8Array =>
+    Uint8Array.from(Buffer.from(Buffer.from(bytes).toString('latin1').replaceAll(from, to), 'latin1'));
 
   const SHEET = 'xl/worksheets/sheet1.xml';
   const zeros = (megabytes: number): Uint8Array => new Uint8Array(megabytes * 1024 * 1024);
@@ -396,23 +532,53 @@ describe('a hostile file is refused', () => {
     ['a bomb in a part that is not read', () => foreign('', { 'xl/media/image1.png': zeros(30) }), /packed more than 200 times/],
     ['a bomb that hides its size', () => lying(foreign('', { [SHEET]: zeros(30) }), /sheet1/, 1000), /has not the size/],
     ['a part that is smaller than said', () => lying(simple, /sheet1/, 5000), /has not the size/],
-    ['much in many parts', () => lying(foreign('', Object.fromEntries(Array.from({ length: 300 }, (_, i) => [`xl/media/${i}.png`, 'x']))), /png$/, 900 * 1024), /larger than 200 MB/],
-    ['3,000 parts', () => foreign('', Object.fromEntries(Array.from({ length: 3_000 }, (_, i) => [`xl/media/${i}.png`, 'x']))), /more than 2000 parts/],
+    [
+      'much in many parts',
+      () => lying(foreign('', Object.fromEntries(Array.from({ length: 300 }, (_, i) => [`xl/media/${i}.png`, 'x']))), /png$/, 900 * 1024),
+      /larger than 200 MB/,
+    ],
+    [
+      '3,000 parts',
+      () => foreign('', Object.fromEntries(Array.from({ length: 3_000 }, (_, i) => [`xl/media/${i}.png`, 'x']))),
+      /more than 2000 parts/,
+    ],
     ['too large', () => new Uint8Array(21 * 1024 * 1024), /larger than 20 MB/],
     ['a path that leads out', () => foreign('', { '../evil.xml': 'x' }), /out of place/],
     ['a part twice', () => renamed(foreign('', { 'xl/worksheets/sheet2.xml': '<worksheet/>' }), 'sheet2.xml', 'sheet1.xml'), /twice/],
     ['macros', () => foreign('', { 'xl/vbaProject.bin': new Uint8Array([1, 2, 3]) }), /run something/],
     ['macros under another name', () => foreign('', { 'xl/macrosheets/sheet1.xml': '<x/>' }), /run something/],
     ['a password', () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...new Uint8Array(600)]), /password/],
-    ['entities', () => foreign('', { [SHEET]: '<!DOCTYPE a [<!ENTITY b "bb">]><worksheet><sheetData><row r="1"><c r="A1"><v>&b;</v></c></row></sheetData></worksheet>' }), /document type/],
+    [
+      'entities',
+      () =>
+        foreign('', {
+          [SHEET]: '<!DOCTYPE a [<!ENTITY b "bb">]><worksheet><sheetData><row r="1"><c r="A1"><v>&b;</v></c></row></sheetData></worksheet>',
+        }),
+      /document type/,
+    ],
     ['one cell far away', () => foreign('<row r="1048576"><c r="XFD1048576"><v>1</v></c></row>'), /more than 4000000 cells/],
-    ['one cell far away, without an address', () => foreign('<row r="1048576"><c/><c/><c/><c/><c><v>1</v></c></row>'), /more than 4000000 cells/],
-    ['one cell far away, hidden in a quote', () => foreign(`<row r="1"><c x=" r='A1'" y=">" r="XFD1048576"><v>1</v></c></row>`), /more than 4000000 cells/],
+    [
+      'one cell far away, without an address',
+      () => foreign('<row r="1048576"><c/><c/><c/><c/><c><v>1</v></c></row>'),
+      /more than 4000000 cells/,
+    ],
+    [
+      'one cell far away, hidden in a quote',
+      () => foreign(`<row r="1"><c x=" r='A1'" y=">" r="XFD1048576"><v>1</v></c></row>`),
+      /more than 4000000 cells/,
+    ],
     ['an address that is none', () => foreign('<row r="1"><c r="&#65;1"><v>1</v></c></row>'), /not a workbook/],
     ['an address beyond every sheet', () => foreign('<row r="1"><c r="A9999999"><v>1</v></c></row>'), /more than 4000000|not a workbook/],
     ['a tag without an end', () => foreign('<row r="1"><c r="A1"'), /not a workbook/],
     ['broken XML', () => foreign('', { 'xl/workbook.xml': '<workbook><sheets>' }), /not a workbook/],
-    ['no sheets where it says', () => foreign('', { 'xl/_rels/workbook.xml.rels': `<Relationships><Relationship Id="rId1" Type="${REL}/worksheet" Target="../../etc/passwd"/></Relationships>` }), /not a workbook/],
+    [
+      'no sheets where it says',
+      () =>
+        foreign('', {
+          'xl/_rels/workbook.xml.rels': `<Relationships><Relationship Id="rId1" Type="${REL}/worksheet" Target="../../etc/passwd"/></Relationships>`,
+        }),
+      /not a workbook/,
+    ],
   ])('%s', async (_, make, words) => {
     const fault = await readWorkbook(make()).catch((error: unknown) => error);
     expect(fault).toBeInstanceOf(UnreadableFile);

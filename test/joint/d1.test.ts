@@ -4,8 +4,44 @@ import { describe, expect, test } from 'vitest';
 import { call } from '../../src/registry';
 import { expectPrinted } from '../kit/near';
 
-const NAMES = ['screw', 'head', 'end', 'length', 'material', 'wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'pilot held at', 'boss OD', 'boss height', 'hole depth', 'bottom gap'];
-const variant = (length: number | string, end = 'cone'): unknown[] => ['ST2.9', 'ISO 7049', end, length, 'ABS', 2.5, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 'mouth', 6.4, 14, 14.75, 1];
+const NAMES = [
+  'screw',
+  'head',
+  'end',
+  'length',
+  'material',
+  'wall',
+  'board plane',
+  'seat',
+  'board',
+  'hole',
+  'relief',
+  'pilot',
+  'pilot held at',
+  'boss OD',
+  'boss height',
+  'hole depth',
+  'bottom gap',
+];
+const variant = (length: number | string, end = 'cone'): unknown[] => [
+  'ST2.9',
+  'ISO 7049',
+  end,
+  length,
+  'ABS',
+  2.5,
+  5.5,
+  2.5,
+  1.6,
+  3.4,
+  0.8,
+  2.4,
+  'mouth',
+  6.4,
+  14,
+  14.75,
+  1,
+];
 
 function table(rows: unknown[][], outputs: string[]): unknown[][] {
   const answer = call('JOINT.TABLE', [[NAMES, ...rows], [outputs]]);

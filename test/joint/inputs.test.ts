@@ -62,7 +62,9 @@ describe('each input as typed', () => {
     if (reads !== undefined) expect(param.kind.accepts).toContain(`; or ${reads}`);
     else if (words !== undefined) expect(param.kind.accepts).toBe(words.replace(/" "/g, '", "'));
     else expect(param.kind.accepts).not.toMatch(/screw with a fit|screw and head|a material,/);
-    const asked = Object.fromEntries([...limits.matchAll(/([<>]=?)([\d.]+)/g)].map(([, sign, value]) => [SIGNS[sign as keyof typeof SIGNS], Number(value)]));
+    const asked = Object.fromEntries(
+      [...limits.matchAll(/([<>]=?)([\d.]+)/g)].map(([, sign, value]) => [SIGNS[sign as keyof typeof SIGNS], Number(value)]),
+    );
     expect(Object.fromEntries(Object.entries(param.limits ?? {}).filter(([, limit]) => limit !== undefined))).toEqual(asked);
 
     const [mark, value = mark] = String(fallback).split(' ') as [string, string?];

@@ -5,7 +5,24 @@ import { expectPrinted } from '../kit/near';
 
 type Inputs = Readonly<Record<string, unknown>>;
 
-const LOGGER: Inputs = { screw: 'ST2.9', head: 'ISO 7049', length: 16, material: 'ABS', wall: 2.5, 'board plane': 5.5, seat: 2.5, board: 1.6, hole: 3.4, relief: 0.8, pilot: 2.4, 'pilot held at': 'mouth', 'boss OD': 6.4, 'boss height': 14, 'hole depth': 14.75, 'bottom gap': 1 };
+const LOGGER: Inputs = {
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  length: 16,
+  material: 'ABS',
+  wall: 2.5,
+  'board plane': 5.5,
+  seat: 2.5,
+  board: 1.6,
+  hole: 3.4,
+  relief: 0.8,
+  pilot: 2.4,
+  'pilot held at': 'mouth',
+  'boss OD': 6.4,
+  'boss height': 14,
+  'hole depth': 14.75,
+  'bottom gap': 1,
+};
 
 function outcome(inputs: Inputs, outputs: readonly string[]): ReturnType<typeof call> {
   return call('JOINT.TABLE', [[Object.keys(inputs), Object.values(inputs)], [outputs]]);
@@ -23,17 +40,44 @@ const refusal = (inputs: Inputs): string => {
 };
 
 describe('bee-hive display: the screw goes through the board, the head lies on it', () => {
-  const DISPLAY: Inputs = { screw: 'ST2.9', head: 'ISO 7049', end: 'flat', length: 9.5, material: 'PP', wall: 2.6, 'board plane': null, seat: '0 mm', board: 1.6, hole: 3.2, relief: 0.6, pilot: 2.4, 'pilot held at': 'mouth', 'boss OD': 5.8, 'boss height': 12, 'hole depth': 12.4, 'bottom gap': 1 };
+  const DISPLAY: Inputs = {
+    screw: 'ST2.9',
+    head: 'ISO 7049',
+    end: 'flat',
+    length: 9.5,
+    material: 'PP',
+    wall: 2.6,
+    'board plane': null,
+    seat: '0 mm',
+    board: 1.6,
+    hole: 3.2,
+    relief: 0.6,
+    pilot: 2.4,
+    'pilot held at': 'mouth',
+    'boss OD': 5.8,
+    'boss height': 12,
+    'hole depth': 12.4,
+    'bottom gap': 1,
+  };
   test.each([
     ['ST2.9', 9.5, 2.4, 5.8, 4.14, 9.06],
     ['ST2.9', 13, 2.4, 5.8, 7.64, 12.56],
     ['ST3.5', 13, 2.9, 7.1, 7.24, 12.56],
     ['ST2.2', 9.5, 1.8, 4.5, 4.64, 9.06],
   ])('%s × %s', (screw, length, pilot, bossOd, worst, holeNeeded) => {
-    expectPrinted(values({ ...DISPLAY, screw, length, pilot, 'boss OD': bossOd }, 'engagement min', 'hole depth needed'), [worst, holeNeeded]);
+    expectPrinted(values({ ...DISPLAY, screw, length, pilot, 'boss OD': bossOd }, 'engagement min', 'hole depth needed'), [
+      worst,
+      holeNeeded,
+    ]);
   });
   test('recess outputs say why they are missing, and the rules about the recess are left out', () => {
-    const [diameter, depth, allComputed, state] = values({ ...DISPLAY, screw: 'ST2.2', pilot: 1.8, 'boss OD': 4.5 }, 'recess diameter', 'recess depth', 'all computed', 'state');
+    const [diameter, depth, allComputed, state] = values(
+      { ...DISPLAY, screw: 'ST2.2', pilot: 1.8, 'boss OD': 4.5 },
+      'recess diameter',
+      'recess depth',
+      'all computed',
+      'state',
+    );
     expect(diameter).toBe('no value: does not apply: the head lies on the board (seat "0 mm")');
     expect(depth).toBe(diameter);
     expect([allComputed, state]).toEqual([true, 'look']);
@@ -63,7 +107,12 @@ describe('no point length is held for # AB screws', () => {
 
 describe('geometry of the parts', () => {
   test('recess floor 6.2 and mouth 6.30 with 0.6 on diameter, 3 deep, 1°', () => {
-    expectPrinted(values({ ...LOGGER, allowance: 0.6 }, 'recess diameter', 'recess depth', 'recess mouth', 'subflush'), [6.2, 3, '6.3047', 0.6]);
+    expectPrinted(values({ ...LOGGER, allowance: 0.6 }, 'recess diameter', 'recess depth', 'recess mouth', 'subflush'), [
+      6.2,
+      3,
+      '6.3047',
+      0.6,
+    ]);
   });
   test('default allowance: hole max − screw major min + 0.2', () => {
     expectPrinted(values(LOGGER, 'recess diameter'), [5.6 + 3.5 - 2.76 + 0.2]);
@@ -106,14 +155,27 @@ describe('what a row may contain', () => {
     expect(values({ ...LOGGER, length: blank }, 'screw length')).toEqual([16]);
     expectPrinted(values({ ...LOGGER, pilot: blank }, 'pilot hole'), [2.9 - 0.8 * 0.72]);
   });
-  test.each(['seat', 'relief', 'allowance', 'outside draft', 'bottom gap', 'hole tolerance', 'board tolerance'])('a bare 0 or a blank under "%s" is refused, never guessed', name => {
-    const zero = name.includes('draft') ? '0°' : '0 mm';
-    for (const blank of [0, null, '']) {
-      expect(values({ ...LOGGER, [name]: blank }, 'all computed', 'state', 'hole depth needed', 'recess diameter', 'boss OD root', 'engagement').join()).toContain(`${name}: 0 or blank? write "${zero}" for zero, or default`);
-    }
-    expect(values({ ...LOGGER, [name]: zero }, 'all computed')).toEqual([true]);
-    expect(values({ ...LOGGER, [name]: 'default' }, 'all computed')).toEqual([true]);
-  });
+  test.each(['seat', 'relief', 'allowance', 'outside draft', 'bottom gap', 'hole tolerance', 'board tolerance'])(
+    'a bare 0 or a blank under "%s" is refused, never guessed',
+    name => {
+      const zero = name.includes('draft') ? '0°' : '0 mm';
+      for (const blank of [0, null, '']) {
+        expect(
+          values(
+            { ...LOGGER, [name]: blank },
+            'all computed',
+            'state',
+            'hole depth needed',
+            'recess diameter',
+            'boss OD root',
+            'engagement',
+          ).join(),
+        ).toContain(`${name}: 0 or blank? write "${zero}" for zero, or default`);
+      }
+      expect(values({ ...LOGGER, [name]: zero }, 'all computed')).toEqual([true]);
+      expect(values({ ...LOGGER, [name]: 'default' }, 'all computed')).toEqual([true]);
+    },
+  );
   test('a required input that is missing takes only what depends on it', () => {
     const { 'boss height': _, ...rest } = LOGGER;
     const [worst, slender, state] = values(rest, 'engagement min', 'slenderness', 'state');
@@ -131,7 +193,9 @@ describe('what a row may contain', () => {
   });
   test('ST screws have no standard clearance hole', () => {
     const { hole: _, ...rest } = LOGGER;
-    expect(values(rest, 'hole')).toEqual(['no value: hole must be given for ST2.9: no standard clearance hole is held; "ST2.9 DIN 74-1" reads a form C through hole']);
+    expect(values(rest, 'hole')).toEqual([
+      'no value: hole must be given for ST2.9: no standard clearance hole is held; "ST2.9 DIN 74-1" reads a form C through hole',
+    ]);
     expect(values({ ...LOGGER, screw: 'M3', head: 'pan', hole: null, length: 16 }, 'hole')).toEqual([3.4]);
   });
   test('no standard length: that is an answer, not a slip', () => {
@@ -141,7 +205,10 @@ describe('what a row may contain', () => {
     expect(reason).toMatch(/^a standard length exists: no standard length/);
   });
   test('a length that is not sold fails', () => {
-    expect(values({ ...LOGGER, length: 15 }, 'state', 'reason')).toEqual(['fail', 'a standard length exists: the length is not one of SCREW.LENGTHS']);
+    expect(values({ ...LOGGER, length: 15 }, 'state', 'reason')).toEqual([
+      'fail',
+      'a standard length exists: the length is not one of SCREW.LENGTHS',
+    ]);
   });
   test('an own material card as text', () => {
     expectPrinted(values({ ...LOGGER, material: 'thread share 0.5; strength 30 MPa; density 1 ', pilot: null }, 'pilot hole'), [2.54]);
@@ -154,21 +221,46 @@ describe('the block as a whole', () => {
     return answer.ok ? 'accepted' : `${answer.code} ${answer.message}`;
   };
   test('an unknown name is refused with the nearest', () => {
-    expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe('#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?');
+    expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe(
+      '#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?',
+    );
     expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain('did you mean "engagement min"?');
   });
   test('blank rows and columns at the end are left out, names in any case', () => {
-    const rows = [[...Object.keys(LOGGER).map(name => name.toUpperCase()), 0, ''], [...Object.values(LOGGER), 0, null], Array.from({ length: 18 }, () => 0), Array.from({ length: 18 }, () => null)];
+    const rows = [
+      [...Object.keys(LOGGER).map(name => name.toUpperCase()), 0, ''],
+      [...Object.values(LOGGER), 0, null],
+      Array.from({ length: 18 }, () => 0),
+      Array.from({ length: 18 }, () => null),
+    ];
     const answer = call('JOINT.TABLE', [rows, [['state'], [0], ['']]]);
     expect(answer.ok && answer.value).toEqual([['state'], ['look']]);
   });
   test('a name twice, a hole in the names, no variant', () => {
-    expect(table([['wall', 'wall'], [1, 2]])).toContain('"wall" twice');
-    expect(table([['wall', 0, 'screw'], [1, 2, 3]])).toContain('no name above column 2');
-    expect(table([['wall', 'screw'], [0, 0]])).toContain('no variant');
+    expect(
+      table([
+        ['wall', 'wall'],
+        [1, 2],
+      ]),
+    ).toContain('"wall" twice');
+    expect(
+      table([
+        ['wall', 0, 'screw'],
+        [1, 2, 3],
+      ]),
+    ).toContain('no name above column 2');
+    expect(
+      table([
+        ['wall', 'screw'],
+        [0, 0],
+      ]),
+    ).toContain('no variant');
   });
   test('header cells carry units', () => {
-    const answer = call('JOINT.TABLE', [[Object.keys(LOGGER), Object.values(LOGGER)], [['engagement min', 'engagement ratio', 'pull-out']]]);
+    const answer = call('JOINT.TABLE', [
+      [Object.keys(LOGGER), Object.values(LOGGER)],
+      [['engagement min', 'engagement ratio', 'pull-out']],
+    ]);
     expect(answer.ok && (answer.value as unknown[][])[0]).toEqual(['engagement min (mm)', 'engagement ratio', 'pull-out (N)']);
   });
   test('one value for a table row of a spreadsheet', () => {
@@ -202,6 +294,8 @@ describe('remedies are tried before they are said', () => {
     expect(stateOf({ ...inputs, [name]: Number(value) }, rule)).toBe('pass');
   });
   test('where no single change helps, it says so', () => {
-    expect(remedies({ ...LOGGER, length: 13, 'hole depth': 11.5, 'boss height': 11 }).get('engagement')).toBe('no single change of length, seat, relief passes');
+    expect(remedies({ ...LOGGER, length: 13, 'hole depth': 11.5, 'boss height': 11 }).get('engagement')).toBe(
+      'no single change of length, seat, relief passes',
+    );
   });
 });

@@ -34,13 +34,32 @@ const cellsOf = (line: string): string[] => line.split('|').map(cell => cell.tri
 const [HEADER = [], ...TYPED] = TABLE.trim().split('\n').map(cellsOf);
 
 const bound = (one: Bound | undefined): string => (one === undefined ? '–' : `${one.side} ${one.limit}`);
-const asTyped = ({ name, value: judged, fail, look, when, softWhen, boss, moves, source }: Rule): string[] => [name, judged, bound(fail), bound(look), when ?? '–', softWhen ?? '–', boss ? 'boss' : '–', moves.join(', '), source];
+const asTyped = ({ name, value: judged, fail, look, when, softWhen, boss, moves, source }: Rule): string[] => [
+  name,
+  judged,
+  bound(fail),
+  bound(look),
+  when ?? '–',
+  softWhen ?? '–',
+  boss ? 'boss' : '–',
+  moves.join(', '),
+  source,
+];
 
 const LEVELS = ['fail', 'look'] as const;
 type Level = (typeof LEVELS)[number];
 
 /** What the named limits are worth in the joints below: ISO 7049 and ISO 1478 for ST2.9, the defaults, and the hole depth that is given. */
-const NAMED: Readonly<Record<string, number>> = { 'head diameter': 5.6, 'major max': 2.9, 'major min': 2.76, ratio: 2, 'hole depth': 14.7, 'sink limit': 0.6, 'slender limit': 3, 'pin limit': 6 };
+const NAMED: Readonly<Record<string, number>> = {
+  'head diameter': 5.6,
+  'major max': 2.9,
+  'major min': 2.76,
+  ratio: 2,
+  'hole depth': 14.7,
+  'sink limit': 0.6,
+  'slender limit': 3,
+  'pin limit': 6,
+};
 
 const typedRow = (rule: string): readonly string[] => TYPED.find(([name]) => name === rule) ?? [];
 const typed = (rule: string, title: string): string => typedRow(rule)[HEADER.indexOf(title)] ?? '';
@@ -50,36 +69,59 @@ function limitOf(rule: string, level: Level): number {
   return NAMED[limit] ?? Number(limit);
 }
 
-const CONE: Inputs = { screw: 'M3', head: 'countersunk', length: 16, material: 'ABS', wall: 3, 'board plane': 5.5, seat: 2.5, board: 1.6, relief: 0.8, pilot: 2.6, 'boss OD': 6, 'boss height': 14, 'hole depth': 14.7, 'bottom gap': 1 };
+const CONE: Inputs = {
+  screw: 'M3',
+  head: 'countersunk',
+  length: 16,
+  material: 'ABS',
+  wall: 3,
+  'board plane': 5.5,
+  seat: 2.5,
+  board: 1.6,
+  relief: 0.8,
+  pilot: 2.6,
+  'boss OD': 6,
+  'boss height': 14,
+  'hole depth': 14.7,
+  'bottom gap': 1,
+};
 const SHOW: Inputs = { ...SOUND, face: 'show' };
 const SLEEVE: Inputs = { ...SOUND, sleeve: 2, 'board hole': 7.5 };
 const HELD: Inputs = { ...SOUND, 'board hole': 3.5 };
 
 /** Each limit is reached by one input of a joint; then the states just below it, on it and just above it. */
-const REACHED: readonly (readonly [rule: string, level: Level, joint: Inputs, input: string, from: number, to: number, states: string])[] = [
-  ['head hidden', 'fail', SOUND, 'board plane', 4.5, 5.5, 'fail, look, look'],
-  ['head hidden', 'look', SOUND, 'board plane', 4.5, 5.5, 'look, pass, pass'],
-  ['seat under the cone', 'fail', CONE, 'seat', 1, 4, 'fail, look, look'],
-  ['seat under the cone', 'look', CONE, 'seat', 1, 4, 'fail, look, look'],
-  ['screw passes the hole', 'fail', SOUND, 'hole', 2.5, 3.4, 'fail, fail, pass'],
-  ['thread holds at the mouth', 'fail', SOUND, 'pilot', 2.4, 2.9, 'pass, fail, fail'],
-  ['pilot not too tight at the tip', 'fail', SOUND, 'pilot', 2, 2.46, 'fail, look, look'],
-  ['pilot not too tight at the tip', 'look', SOUND, 'pilot', 2, 2.46, 'look, pass, pass'],
-  ['engagement', 'fail', SOUND, 'relief', 0.8, 4, 'fail, pass, pass'],
-  ['screw does not bottom', 'fail', SOUND, 'bottom gap', 1, 3, 'pass, pass, fail'],
-  ['board free on the sleeve', 'fail', SLEEVE, 'board hole', 6, 7.5, 'fail, pass, pass'],
-  ['board held by the boss', 'fail', HELD, 'board hole', 3.5, 5, 'fail, pass, pass'],
-  ['landing ring', 'fail', SOUND, 'boss OD', 4, 5.6, 'fail, look, look'],
-  ['landing ring', 'look', SOUND, 'boss OD', 4, 5.6, 'look, pass, pass'],
-  ['sink', 'fail', SHOW, 'boss OD', 5.6, 7, 'pass, pass, fail'],
-  ['sink', 'fail', SOUND, 'boss OD', 5.6, 7, 'pass, pass, look'],
-  ['slenderness', 'fail', SOUND, 'boss height', 14, 30, 'look, look, fail'],
-  ['slenderness', 'look', SOUND, 'boss height', 14, 30, 'pass, pass, look'],
-  ['core pin', 'look', SOUND, 'hole depth', 14.7, 16, 'pass, pass, look'],
-];
+const REACHED: readonly (readonly [rule: string, level: Level, joint: Inputs, input: string, from: number, to: number, states: string])[] =
+  [
+    ['head hidden', 'fail', SOUND, 'board plane', 4.5, 5.5, 'fail, look, look'],
+    ['head hidden', 'look', SOUND, 'board plane', 4.5, 5.5, 'look, pass, pass'],
+    ['seat under the cone', 'fail', CONE, 'seat', 1, 4, 'fail, look, look'],
+    ['seat under the cone', 'look', CONE, 'seat', 1, 4, 'fail, look, look'],
+    ['screw passes the hole', 'fail', SOUND, 'hole', 2.5, 3.4, 'fail, fail, pass'],
+    ['thread holds at the mouth', 'fail', SOUND, 'pilot', 2.4, 2.9, 'pass, fail, fail'],
+    ['pilot not too tight at the tip', 'fail', SOUND, 'pilot', 2, 2.46, 'fail, look, look'],
+    ['pilot not too tight at the tip', 'look', SOUND, 'pilot', 2, 2.46, 'look, pass, pass'],
+    ['engagement', 'fail', SOUND, 'relief', 0.8, 4, 'fail, pass, pass'],
+    ['screw does not bottom', 'fail', SOUND, 'bottom gap', 1, 3, 'pass, pass, fail'],
+    ['board free on the sleeve', 'fail', SLEEVE, 'board hole', 6, 7.5, 'fail, pass, pass'],
+    ['board held by the boss', 'fail', HELD, 'board hole', 3.5, 5, 'fail, pass, pass'],
+    ['landing ring', 'fail', SOUND, 'boss OD', 4, 5.6, 'fail, look, look'],
+    ['landing ring', 'look', SOUND, 'boss OD', 4, 5.6, 'look, pass, pass'],
+    ['sink', 'fail', SHOW, 'boss OD', 5.6, 7, 'pass, pass, fail'],
+    ['sink', 'fail', SOUND, 'boss OD', 5.6, 7, 'pass, pass, look'],
+    ['slenderness', 'fail', SOUND, 'boss height', 14, 30, 'look, look, fail'],
+    ['slenderness', 'look', SOUND, 'boss height', 14, 30, 'pass, pass, look'],
+    ['core pin', 'look', SOUND, 'hole depth', 14.7, 16, 'pass, pass, look'],
+  ];
 
 /** Limits that no input passes from one side to the other, with what is typed in place of it. */
-const NOT_REACHED: readonly (readonly [rule: string, level: Level, joint: Inputs, input: string, given: readonly unknown[], states: string])[] = [
+const NOT_REACHED: readonly (readonly [
+  rule: string,
+  level: Level,
+  joint: Inputs,
+  input: string,
+  given: readonly unknown[],
+  states: string,
+])[] = [
   // the recess is head and allowance, and an allowance below 0 is refused: this rule never fails
   ['head fits the recess', 'fail', SOUND, 'allowance', [-1e-6, '0 mm', 1e-6], 'not checked, pass, pass'],
   // a length is on the list or not, 1 or 0
@@ -89,7 +131,8 @@ const NOT_REACHED: readonly (readonly [rule: string, level: Level, joint: Inputs
 ];
 
 const variantOf = (inputs: Inputs): Variant => new Variant(new Map(Object.entries(inputs)));
-const rowOf = (inputs: Inputs, rule: string): unknown[] | undefined => (value('CHECK.JOINT', Object.entries(inputs)) as unknown[][]).find(([name]) => name === rule);
+const rowOf = (inputs: Inputs, rule: string): unknown[] | undefined =>
+  (value('CHECK.JOINT', Object.entries(inputs)) as unknown[][]).find(([name]) => name === rule);
 const stateOf = (inputs: Inputs, rule: string): unknown => rowOf(inputs, rule)?.[4] ?? 'left out';
 
 const OFFSETS = [-1e-6, 0, 1e-6] as const;
@@ -110,11 +153,24 @@ function solved([rule, level, joint, input, from, to]: (typeof REACHED)[number],
 }
 
 const POINTS = [
-  ...REACHED.map(one => ({ rule: one[0], level: one[1], input: one[3], states: one[6], joints: OFFSETS.map(offset => solved(one, offset)) })),
-  ...NOT_REACHED.map(([rule, level, joint, input, given, states]) => ({ rule, level, input, states, joints: given.map((raw): Inputs => ({ ...joint, [input]: raw })) })),
+  ...REACHED.map(one => ({
+    rule: one[0],
+    level: one[1],
+    input: one[3],
+    states: one[6],
+    joints: OFFSETS.map(offset => solved(one, offset)),
+  })),
+  ...NOT_REACHED.map(([rule, level, joint, input, given, states]) => ({
+    rule,
+    level,
+    input,
+    states,
+    joints: given.map((raw): Inputs => ({ ...joint, [input]: raw })),
+  })),
 ];
 
-const statesBy = (rule: Rule, joints: readonly Inputs[]): string => joints.map(joint => variantOf(joint).finding(rule)?.state ?? 'left out').join(', ');
+const statesBy = (rule: Rule, joints: readonly Inputs[]): string =>
+  joints.map(joint => variantOf(joint).finding(rule)?.state ?? 'left out').join(', ');
 
 describe('the rules', () => {
   test('are those of the table, in its order, none missing and none besides', () => {
@@ -166,14 +222,30 @@ describe('a rule applies where the table says', () => {
   });
 });
 
-const brokenJoints = (rule: string): Inputs[] => POINTS.filter(point => point.rule === rule).flatMap(({ states, joints }) => joints.filter((_, i) => /fail|look/.test(states.split(', ')[i] ?? '')));
+const brokenJoints = (rule: string): Inputs[] =>
+  POINTS.filter(point => point.rule === rule).flatMap(({ states, joints }) =>
+    joints.filter((_, i) => /fail|look/.test(states.split(', ')[i] ?? '')),
+  );
 
 describe('an input that may be moved mends the rule', () => {
   /** Broken farther from the limit, or by another input, where the joints above leave an input no way. */
-  const ALSO: Readonly<Record<string, Inputs>> = { engagement: { ...SOUND, length: 13 }, 'screw does not bottom': { ...SOUND, length: 19 }, 'landing ring': { ...SOUND, 'relief diameter': 5 } };
-  const NEVER: Readonly<Record<string, string>> = { 'head fits the recess': 'it never fails', 'seat under the cone': 'a countersunk head is always to be looked at' };
+  const ALSO: Readonly<Record<string, Inputs>> = {
+    engagement: { ...SOUND, length: 13 },
+    'screw does not bottom': { ...SOUND, length: 19 },
+    'landing ring': { ...SOUND, 'relief diameter': 5 },
+  };
+  const NEVER: Readonly<Record<string, string>> = {
+    'head fits the recess': 'it never fails',
+    'seat under the cone': 'a countersunk head is always to be looked at',
+  };
 
-  test.each(TYPED.flatMap(([rule = '']) => typed(rule, 'may be moved').split(', ').map(input => [rule, input] as const)))('%s: %s', (rule, input) => {
+  test.each(
+    TYPED.flatMap(([rule = '']) =>
+      typed(rule, 'may be moved')
+        .split(', ')
+        .map(input => [rule, input] as const),
+    ),
+  )('%s: %s', (rule, input) => {
     const mended = [...brokenJoints(rule), ...(ALSO[rule] === undefined ? [] : [ALSO[rule]])].filter(joint => {
       const variant = variantOf(joint);
       const all = variant.findings();
@@ -192,10 +264,16 @@ describe('a broken rule is shown', () => {
   test.each(TYPED.filter(([rule]) => rule !== 'head fits the recess'))('%s', rule => {
     let shown = 0;
     for (const joint of brokenJoints(rule)) {
-      const found = variantOf(joint).findings().filter(({ state }) => state !== 'pass');
+      const found = variantOf(joint)
+        .findings()
+        .filter(({ state }) => state !== 'pass');
       const numbers = ofClass(elements(section(variantOf(joint)).svg), 'bw-number').map(({ content }) => content);
       // a number in the list, and the same at its place on the part
-      for (let i = 1; i <= found.length; i++) expect(numbers.filter(number => number === String(i)), `mark ${i}`).toHaveLength(2);
+      for (let i = 1; i <= found.length; i++)
+        expect(
+          numbers.filter(number => number === String(i)),
+          `mark ${i}`,
+        ).toHaveLength(2);
       const card = value('JOINT.CARD', Object.entries(joint)) as unknown[][];
       expect(card.map(row => row[4]).filter(state => state === 'fail' || state === 'look')).toHaveLength(found.length);
       shown++;
@@ -207,9 +285,23 @@ describe('a broken rule is shown', () => {
 describe('a changed rule is noticed', () => {
   const SIDES = ['below', 'above', 'at most', 'at least'] as const;
   const moved = (limit: number): number[] => (limit === 0 ? [-0.01, 0.01] : [0.99 * limit, 1.01 * limit]);
-  const others = ({ side, limit }: Bound): Bound[] => [...SIDES.filter(other => other !== side).map(other => ({ side: other, limit })), ...(typeof limit === 'number' ? moved(limit).map(other => ({ side, limit: other })) : [])];
-  const changed = RULES.flatMap(rule => LEVELS.flatMap(level => (rule[level] === undefined ? [] : others(rule[level]).map(other => ({ what: `${rule.name}, ${level} ${bound(other)}`, rule: { ...rule, [level]: other } })))));
-  const shortened = RULES.flatMap(rule => [[], ...rule.moves.map(input => rule.moves.filter(one => one !== input))].map(moves => ({ what: `${rule.name}, moves ${moves.join(', ')}`, rule: { ...rule, moves } })));
+  const others = ({ side, limit }: Bound): Bound[] => [
+    ...SIDES.filter(other => other !== side).map(other => ({ side: other, limit })),
+    ...(typeof limit === 'number' ? moved(limit).map(other => ({ side, limit: other })) : []),
+  ];
+  const changed = RULES.flatMap(rule =>
+    LEVELS.flatMap(level =>
+      rule[level] === undefined
+        ? []
+        : others(rule[level]).map(other => ({ what: `${rule.name}, ${level} ${bound(other)}`, rule: { ...rule, [level]: other } })),
+    ),
+  );
+  const shortened = RULES.flatMap(rule =>
+    [[], ...rule.moves.map(input => rule.moves.filter(one => one !== input))].map(moves => ({
+      what: `${rule.name}, moves ${moves.join(', ')}`,
+      rule: { ...rule, moves },
+    })),
+  );
 
   test('by the table: each side, each limit by 1 % (0.01 where it is 0), each input that may be moved left out, and all of them', () => {
     expect([changed.length, shortened.length]).toEqual([21 * 3 + 13 * 2, 27 + 16]);
@@ -217,8 +309,13 @@ describe('a changed rule is noticed', () => {
   });
 
   test('by a state: each side and each limit, but two that change nothing', () => {
-    const unnoticed = changed.filter(({ rule }) => POINTS.every(point => point.rule !== rule.name || statesBy(rule, point.joints) === point.states));
+    const unnoticed = changed.filter(({ rule }) =>
+      POINTS.every(point => point.rule !== rule.name || statesBy(rule, point.joints) === point.states),
+    );
     // what lies below a fail limit of 1 has failed before it is to be looked at; the length is standard or not, 1 or 0
-    expect(unnoticed.map(({ what }) => what)).toEqual(['seat under the cone, look at least 0.99', 'a standard length exists, fail below 0.99']);
+    expect(unnoticed.map(({ what }) => what)).toEqual([
+      'seat under the cone, look at least 0.99',
+      'a standard length exists, fail below 0.99',
+    ]);
   });
 });

@@ -8,7 +8,8 @@ type Rows = unknown[][];
 const block = (inputs: Inputs): Rows => [Object.keys(inputs), Object.values(inputs)];
 const beside = (inputs: Inputs): Rows => Object.entries(inputs);
 const cells = (inputs: Inputs, ...outputs: string[]): unknown[] => (value('JOINT.TABLE', block(inputs), [outputs]) as Rows)[1] as unknown[];
-const ruleOf = (inputs: Inputs, name: string): unknown[] | undefined => (value('CHECK.JOINT', beside(inputs)) as Rows).find(row => row[0] === name);
+const ruleOf = (inputs: Inputs, name: string): unknown[] | undefined =>
+  (value('CHECK.JOINT', beside(inputs)) as Rows).find(row => row[0] === name);
 const state = (inputs: Inputs, name: string): unknown => ruleOf(inputs, name)?.[4] ?? 'left out';
 
 test('the sound joint passes, and has no reason to give', () => {
@@ -18,24 +19,44 @@ test('the sound joint passes, and has no reason to give', () => {
 
 describe('what is said of a rule', () => {
   test('a rule says value, limit and basis, and an unchecked one why', () => {
-    expect(ruleOf({ ...SOUND, ratio: 2.6 }, 'engagement')?.slice(1, 6)).toEqual([expect.closeTo(7.34 / 2.9, 9), 2.6, 'worst-case full thread ÷ d', 'fail', 'common practice']);
+    expect(ruleOf({ ...SOUND, ratio: 2.6 }, 'engagement')?.slice(1, 6)).toEqual([
+      expect.closeTo(7.34 / 2.9, 9),
+      2.6,
+      'worst-case full thread ÷ d',
+      'fail',
+      'common practice',
+    ]);
     expect(ruleOf(SOUND, 'slenderness')?.slice(1, 3)).toEqual([2.5, 5]);
     expect(ruleOf({ ...SOUND, gap: 0.1 }, 'planned gap')?.slice(1, 3)).toEqual([0.1, 0]);
     expect(ruleOf(SOUND, 'core pin')?.[2]).toBe(6);
     expect(ruleOf({ ...SOUND, length: 15 }, 'a standard length exists')?.slice(1, 3)).toEqual(['–', '–']);
-    expect(ruleOf({ ...SOUND, 'boss height': null }, 'slenderness')?.slice(1)).toEqual([expect.stringMatching(/^no value: boss height is blank/), '–', 'boss height ÷ outside diameter', 'not checked', 'common practice', 'mend the input that is named']);
-    expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([false, expect.stringMatching(/: not checked, boss height is blank/)]);
+    expect(ruleOf({ ...SOUND, 'boss height': null }, 'slenderness')?.slice(1)).toEqual([
+      expect.stringMatching(/^no value: boss height is blank/),
+      '–',
+      'boss height ÷ outside diameter',
+      'not checked',
+      'common practice',
+      'mend the input that is named',
+    ]);
+    expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([
+      false,
+      expect.stringMatching(/: not checked, boss height is blank/),
+    ]);
   });
 
   test('of a raised head only the raised part stands above the recess floor: O 0.104 − H 0.067 in (ASME B18.6.3, H from memory), f 0.7 (ISO 7047)', () => {
-    const raised = (screw: string, length: number): unknown => cells({ ...SOUND, screw, head: 'raised countersunk', length }, 'subflush')[0];
+    const raised = (screw: string, length: number): unknown =>
+      cells({ ...SOUND, screw, head: 'raised countersunk', length }, 'subflush')[0];
     expect(raised('#4 B', 15.875)).toBeCloseTo(3 - (0.104 - 0.067) * 25.4, 9);
     expect(raised('M3', 16)).toBeCloseTo(3 - 0.7, 9);
   });
 
   test('the reason is that of the first rule of the worst state', () => {
     expect(cells({ ...SOUND, gap: 0.1, ratio: 3 }, 'state', 'reason')).toEqual(['fail', 'engagement: engagement ratio 2.497 is below 3']);
-    expect(cells({ ...SOUND, 'slender limit': 2, 'pin limit': 5 }, 'state', 'reason')).toEqual(['look', 'slenderness: slenderness 2.5 is above 2']);
+    expect(cells({ ...SOUND, 'slender limit': 2, 'pin limit': 5 }, 'state', 'reason')).toEqual([
+      'look',
+      'slenderness: slenderness 2.5 is above 2',
+    ]);
   });
 
   test('no stock length is an answer of the joint, any other missing length is not checked', () => {
@@ -47,7 +68,9 @@ describe('what is said of a rule', () => {
 
   test('base functions keep their limits: a screw that does not reach the boss has no pilot at its tip', () => {
     const short = { ...SOUND, length: 4.5, 'board plane': 8, seat: 5 };
-    expect(cells({ ...short, 'pilot held at': 'mouth' }, 'pilot at tip')[0]).toMatch(/^no value: depth of HOLE\.AT is -\d\.\d+; it must be at least 0 mm$/);
+    expect(cells({ ...short, 'pilot held at': 'mouth' }, 'pilot at tip')[0]).toMatch(
+      /^no value: depth of HOLE\.AT is -\d\.\d+; it must be at least 0 mm$/,
+    );
     expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+; it must be at least 0 mm$/);
   });
 });
@@ -65,13 +88,42 @@ describe('the forms in which a joint is given', () => {
   test('blank rows between names do not count; a name twice or unknown does', () => {
     expect(card([['', ''], [0, 0], ...beside(SOUND), [null, null]])).toEqual(card(beside(SOUND)));
     expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wall', 3]])).toBe('#VALUE! inputs has "wall" twice');
-    expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wal', 3]])).toBe('#VALUE! inputs: "wal" is not a name of a joint input; did you mean "wall"?');
+    expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wal', 3]])).toBe(
+      '#VALUE! inputs: "wal" is not a name of a joint input; did you mean "wall"?',
+    );
   });
 
   test('two names in the first row of two columns are a header', () => {
-    expect(engagementOf(card([['screw', 'head'], ['ST2.9', 'pan']]))).toMatch(/^no value: /);
-    expect((value('JOINT.TABLE', [['screw', 'Length'], ['ST2.9', 16]], [['screw length']]) as Rows)[1]).toEqual([16]);
-    expect(card([['screw', 'head'], ['ST2.9', 'pan'], ['M3', 'pan']], 2).find(([name]) => name === 'weakest')?.[1]).toMatch(/^no value: /);
+    expect(
+      engagementOf(
+        card([
+          ['screw', 'head'],
+          ['ST2.9', 'pan'],
+        ]),
+      ),
+    ).toMatch(/^no value: /);
+    expect(
+      (
+        value(
+          'JOINT.TABLE',
+          [
+            ['screw', 'Length'],
+            ['ST2.9', 16],
+          ],
+          [['screw length']],
+        ) as Rows
+      )[1],
+    ).toEqual([16]);
+    expect(
+      card(
+        [
+          ['screw', 'head'],
+          ['ST2.9', 'pan'],
+          ['M3', 'pan'],
+        ],
+        2,
+      ).find(([name]) => name === 'weakest')?.[1],
+    ).toMatch(/^no value: /);
   });
 
   test('names in any case, with spaces or underscores', () => {
@@ -82,9 +134,26 @@ describe('the forms in which a joint is given', () => {
   test('what is no name', () => {
     expect(refusal('JOINT.VALUE', [['wall', { cellError: '#REF!' }]], [[1, 2]], 'grip')).toBe('#REF! names has #REF! for a name');
     expect(refusal('JOINT.VALUE', [[5, 'wall']], [[1, 2]], 'grip')).toBe('#VALUE! names: 5 is not a name of a joint input');
-    expect(refusal('JOINT.VALUE', [['wall', 'screw']], [[1, 2, 3]], 'grip')).toBe('#VALUE! names has 2 cells and values has 3; give equal counts');
-    expect(refusal('JOINT.VALUE', [['wall', 'screw'], ['seat', 'gap']], [[1, 2]], 'grip')).toBe('#VALUE! names: give one row or one column');
-    expect(refusal('JOINT.TABLE', [[0, ''], [1, 2]])).toBe('#VALUE! inputs has no names in its first row');
+    expect(refusal('JOINT.VALUE', [['wall', 'screw']], [[1, 2, 3]], 'grip')).toBe(
+      '#VALUE! names has 2 cells and values has 3; give equal counts',
+    );
+    expect(
+      refusal(
+        'JOINT.VALUE',
+        [
+          ['wall', 'screw'],
+          ['seat', 'gap'],
+        ],
+        [[1, 2]],
+        'grip',
+      ),
+    ).toBe('#VALUE! names: give one row or one column');
+    expect(
+      refusal('JOINT.TABLE', [
+        [0, ''],
+        [1, 2],
+      ]),
+    ).toBe('#VALUE! inputs has no names in its first row');
     expect(refusal('JOINT.TABLE', block(SOUND), [['grip', 0, 'state']])).toBe('#VALUE! outputs is blank at 2');
     const long = 'x'.repeat(80);
     expect(refusal('JOINT.TABLE', [[long], [1]])).toContain(`"${'x'.repeat(59)}…" is not a name`);
@@ -98,7 +167,9 @@ describe('the forms in which a joint is given', () => {
   });
 
   test('more than one variant is too many for a check', () => {
-    expect(refusal('CHECK.JOINT', [...block(SOUND), Object.values(SOUND)])).toBe('#VALUE! inputs has 2 variants; give one: two columns name and value, or a header row and one row');
+    expect(refusal('CHECK.JOINT', [...block(SOUND), Object.values(SOUND)])).toBe(
+      '#VALUE! inputs has 2 variants; give one: two columns name and value, or a header row and one row',
+    );
   });
 });
 
@@ -115,14 +186,19 @@ describe('lists of names', () => {
 });
 
 describe('the card says where each value is from', () => {
-  const rowOf = (inputs: Inputs, name: string): unknown[] => (value('JOINT.CARD', beside(inputs)) as Rows).find(row => row[0] === name) ?? [];
+  const rowOf = (inputs: Inputs, name: string): unknown[] =>
+    (value('JOINT.CARD', beside(inputs)) as Rows).find(row => row[0] === name) ?? [];
 
   test('given, by default, or worked out', () => {
     expect(rowOf(SOUND, 'screw length').slice(1)).toEqual([16, 'mm', 'given', 'pass', 'given']);
     for (const length of [undefined, null, '', 0, ' Default ']) expect(rowOf({ ...SOUND, length }, 'screw length')[5]).not.toBe('given');
     expect(rowOf({ ...SOUND, length: null }, 'screw length')[1]).toBe(16);
     expect(rowOf({ ...SOUND, pilot: null }, 'pilot hole')[3]).toMatch(/= 2\.32\d*$/);
-    expect(rowOf({ ...SOUND, 'hole depth': null }, 'hole depth').slice(3)).toEqual([expect.stringContaining('14'), '–', 'default: boss height']);
+    expect(rowOf({ ...SOUND, 'hole depth': null }, 'hole depth').slice(3)).toEqual([
+      expect.stringContaining('14'),
+      '–',
+      'default: boss height',
+    ]);
     expect(rowOf(SOUND, 'hole depth')[5]).toBe('given');
     expect(rowOf(SOUND, 'recess depth').slice(1, 3)).toEqual([3, 'mm']);
     expect(rowOf(SOUND, 'recess depth')[3]).toMatch(/ = 3$/);
@@ -137,16 +213,32 @@ describe('the card says where each value is from', () => {
   });
 
   test('an output without value says why', () => {
-    expect(rowOf({ ...SOUND, 'boss height': null }, 'slenderness').slice(1)).toEqual([expect.stringMatching(/^no value: boss height is blank/), '–', '–', 'not checked', '–']);
+    expect(rowOf({ ...SOUND, 'boss height': null }, 'slenderness').slice(1)).toEqual([
+      expect.stringMatching(/^no value: boss height is blank/),
+      '–',
+      '–',
+      'not checked',
+      '–',
+    ]);
     expect(rowOf(SOUND, 'state').slice(1)).toEqual(['pass', '–', '–', '–', '–']);
   });
 });
 
 describe('CHECK.BOSS: the rules of the boss, and two that pull against each other', () => {
-  const boss = (change: Inputs = {}): Map<unknown, unknown[]> => new Map((value('CHECK.BOSS', beside({ ...SOUND, ...change })) as Rows).slice(1).map(([name, ...rest]) => [name, rest]));
+  const boss = (change: Inputs = {}): Map<unknown, unknown[]> =>
+    new Map((value('CHECK.BOSS', beside({ ...SOUND, ...change })) as Rows).slice(1).map(([name, ...rest]) => [name, rest]));
 
   test('its rows', () => {
-    expect([...boss().keys()]).toEqual(['thread holds at the mouth', 'pilot not too tight at the tip', 'landing ring', 'sink', 'slenderness', 'core pin', 'outside diameter and sink agree', 'engagement and core pin agree']);
+    expect([...boss().keys()]).toEqual([
+      'thread holds at the mouth',
+      'pilot not too tight at the tip',
+      'landing ring',
+      'sink',
+      'slenderness',
+      'core pin',
+      'outside diameter and sink agree',
+      'engagement and core pin agree',
+    ]);
   });
 
   test('outside diameter: od ratio × d asked, pilot + 2 × sink limit × wall allowed', () => {
@@ -164,7 +256,10 @@ describe('CHECK.BOSS: the rules of the boss, and two that pull against each othe
     expect(row?.slice(0, 2)).toEqual([expect.closeTo(13.96 - 7.34 + 5.8, 9), expect.closeTo(6 * 2.46, 9)]);
     expect([row?.[3], row?.[5]]).toEqual(['pass', '–']);
     const deep = boss({ ratio: 3 }).get('engagement and core pin agree');
-    expect([deep?.[3], deep?.[5]]).toEqual(['look', expect.stringMatching(/^a pin of 6\.\d+ times its diameter is needed; ask the moulder$/)]);
+    expect([deep?.[3], deep?.[5]]).toEqual([
+      'look',
+      expect.stringMatching(/^a pin of 6\.\d+ times its diameter is needed; ask the moulder$/),
+    ]);
   });
 
   test('what is missing is not checked', () => {

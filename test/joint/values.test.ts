@@ -11,7 +11,8 @@ const of = (change: Inputs, output: string): unknown => {
   const inputs = { ...SOUND, ...change };
   return (value('JOINT.TABLE', [Object.keys(inputs), Object.values(inputs)], [[output]]) as Rows)[1]?.[0];
 };
-const close = (change: Inputs, output: string, expected: number): void => expect(of(change, output), `${output} of ${JSON.stringify(change)}`).toBeCloseTo(expected, 9);
+const close = (change: Inputs, output: string, expected: number): void =>
+  expect(of(change, output), `${output} of ${JSON.stringify(change)}`).toBeCloseTo(expected, 9);
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
 describe('a sleeve takes the place of the board', () => {
@@ -60,7 +61,9 @@ describe('the seat', () => {
     [3, 'ST2.9', 2.4],
     [1.5, 'ST2.9', 2.9 * 0.6],
     [1.5, 'ST2.2', 1.5],
-  ])('default on a wall of %s with %s: the largest of 0.8 · wall, 0.6 · d and 1.5', (wall, screw, seat) => close({ wall, screw, seat: 'default', board: 0 }, 'grip', seat));
+  ])('default on a wall of %s with %s: the largest of 0.8 · wall, 0.6 · d and 1.5', (wall, screw, seat) =>
+    close({ wall, screw, seat: 'default', board: 0 }, 'grip', seat),
+  );
 
   test('without one, and under a cone, the head shears through nothing', () => {
     expect(of({ seat: '0 mm' }, 'seat shear')).toBe('no value: does not apply: the head lies on the board (seat "0 mm")');
@@ -71,8 +74,19 @@ describe('the seat', () => {
 
 test('the weakest of pull-out, boss tear and seat shear is the smallest of those that apply', () => {
   const NAMES = ['pull-out', 'boss tear', 'seat shear'];
-  const found = [{}, { length: 9.5, 'boss OD': 8, seat: 2.5 }, { 'boss OD': 3.6 }, { seat: 0.5, 'board plane': 4 }, { seat: '0 mm', length: 13 }, { head: 'countersunk' }, { seat: '0 mm', 'boss OD': 3.6 }, { head: 'countersunk', 'boss OD': 3.6 }].map(change => {
-    const numbers = NAMES.map(name => [name, of(change, name)] as const).filter((pair): pair is readonly [string, number] => typeof pair[1] === 'number');
+  const found = [
+    {},
+    { length: 9.5, 'boss OD': 8, seat: 2.5 },
+    { 'boss OD': 3.6 },
+    { seat: 0.5, 'board plane': 4 },
+    { seat: '0 mm', length: 13 },
+    { head: 'countersunk' },
+    { seat: '0 mm', 'boss OD': 3.6 },
+    { head: 'countersunk', 'boss OD': 3.6 },
+  ].map(change => {
+    const numbers = NAMES.map(name => [name, of(change, name)] as const).filter(
+      (pair): pair is readonly [string, number] => typeof pair[1] === 'number',
+    );
     const [first] = [...numbers].sort((a, b) => a[1] - b[1]);
     expect(of(change, 'weakest'), JSON.stringify(change)).toBe(first?.[0]);
     return first?.[0];
@@ -81,7 +95,8 @@ test('the weakest of pull-out, boss tear and seat shear is the smallest of those
 });
 
 describe('remedies by hand: the nearest multiple of 0.05 on the passing side, or the nearest length that is sold', () => {
-  const remedy = (change: Inputs, rule: string): unknown => (value('CHECK.JOINT', Object.entries({ ...SOUND, ...change })) as Rows).find(row => row[0] === rule)?.[6];
+  const remedy = (change: Inputs, rule: string): unknown =>
+    (value('CHECK.JOINT', Object.entries({ ...SOUND, ...change })) as Rows).find(row => row[0] === rule)?.[6];
   test.each<[string, Inputs, string]>([
     ['engagement', { length: 13 }, 'length 16 mm'],
     ['a standard length exists', { length: 15 }, 'length 16 mm'],

@@ -12,18 +12,39 @@ const flat = (id: string, ...args: unknown[]): unknown[] => rows(id, ...args).fl
 
 describe('every combination, by hand', () => {
   test('the last list changes fastest; rows and columns are read alike; lists of any length', () => {
-    expect(rows('VARIANT.GRID', column('a', 'b'), [[1, 2, 3]])).toEqual([['a', 1], ['a', 2], ['a', 3], ['b', 1], ['b', 2], ['b', 3]]);
+    expect(rows('VARIANT.GRID', column('a', 'b'), [[1, 2, 3]])).toEqual([
+      ['a', 1],
+      ['a', 2],
+      ['a', 3],
+      ['b', 1],
+      ['b', 2],
+      ['b', 3],
+    ]);
     expect(rows('VARIANT.GRID', 'a')).toEqual([['a']]);
     expect(rows('VARIANT.GRID', column(true, 'b'))).toEqual([[true], ['b']]);
   });
 
   test('a list left out in between, and blanks at the end of a list', () => {
-    expect(rows('VARIANT.GRID', column('a', 'b', '', 0), null, column(1, 2, null))).toEqual([['a', 1], ['a', 2], ['b', 1], ['b', 2]]);
+    expect(rows('VARIANT.GRID', column('a', 'b', '', 0), null, column(1, 2, null))).toEqual([
+      ['a', 1],
+      ['a', 2],
+      ['b', 1],
+      ['b', 2],
+    ]);
     expect(rows('VARIANT.GRID', column('a', 'b'), column(0), column('', null))).toEqual([['a'], ['b']]);
   });
 
   test('lists headed by joint inputs keep the names and feed JOINT.TABLE', () => {
-    const grid = rows('VARIANT.GRID', column('Screw', 'ST2.9', 'ST3.5'), column('head', 'pan'), column('wall', 2, 2.5), column('board plane', 5.5), column('hole', 4), column('boss height', 14), column('material', 'ABS'));
+    const grid = rows(
+      'VARIANT.GRID',
+      column('Screw', 'ST2.9', 'ST3.5'),
+      column('head', 'pan'),
+      column('wall', 2, 2.5),
+      column('board plane', 5.5),
+      column('hole', 4),
+      column('boss height', 14),
+      column('material', 'ABS'),
+    );
     expect(grid[0]).toEqual(['screw', 'head', 'wall', 'board plane', 'hole', 'boss height', 'material']);
     expect(grid).toHaveLength(5);
     const table = rows('JOINT.TABLE', grid, [['feature wall', 'boss OD']]);
@@ -65,21 +86,36 @@ describe('every combination, refused', () => {
 
   test('a blank inside a list, some lists headed and some not, a name twice, a name alone, an error', () => {
     expect(refusal('VARIANT.GRID', column(1, 0, 2))).toMatch(/^#VALUE! list1 row 2 is 0: a blank is no value; write "0 mm"/);
-    expect(refusal('VARIANT.GRID', column('wall', 2), column(1, 2))).toMatch(/^#VALUE! list2 begins with 1, which is no joint input, but list1 with wall/);
-    expect(refusal('VARIANT.GRID', column('wal', 2), column('screw', 'M3'))).toMatch(/^#VALUE! list1 begins with wal, which is no joint input, but list2 with screw/);
+    expect(refusal('VARIANT.GRID', column('wall', 2), column(1, 2))).toMatch(
+      /^#VALUE! list2 begins with 1, which is no joint input, but list1 with wall/,
+    );
+    expect(refusal('VARIANT.GRID', column('wal', 2), column('screw', 'M3'))).toMatch(
+      /^#VALUE! list1 begins with wal, which is no joint input, but list2 with screw/,
+    );
     expect(refusal('VARIANT.GRID', column('wall', 2), column('wall', 3))).toMatch(/^#VALUE! list2 is headed wall as a list before it/);
     expect(refusal('VARIANT.GRID', column('wall'), column('screw', 'M3'))).toMatch(/^#VALUE! list1 has the name wall and no values/);
     expect(refusal('VARIANT.GRID', column(1, { cellError: '#REF!' }))).toMatch(/^#REF! list1 row 2 is #REF!/);
     expect(refusal('VARIANT.GRID', column(1, NaN))).toMatch(/^#VALUE! list1 row 2 is NaN: give a number or text/);
-    expect(refusal('VARIANT.GRID', column(1, { name: 'a picture' }))).toMatch(/^#VALUE! list1 row 2 is a value of another kind: give a number or text/);
+    expect(refusal('VARIANT.GRID', column(1, { name: 'a picture' }))).toMatch(
+      /^#VALUE! list1 row 2 is a value of another kind: give a number or text/,
+    );
     expect(refusal('VARIANT.GRID', null, column(1))).toMatch(/^#VALUE! list1 is blank/);
-    expect(refusal('VARIANT.GRID', [[1, 2], [3, 4]])).toMatch(/^#VALUE! list1: give one row or one column/);
+    expect(
+      refusal('VARIANT.GRID', [
+        [1, 2],
+        [3, 4],
+      ]),
+    ).toMatch(/^#VALUE! list1: give one row or one column/);
   });
 });
 
 describe('ranks, by hand', () => {
   // strength more is better, mass less: scaled 1, 0, 0.4 and 2/3, 0, 1
-  const TABLE = [[2.5, 10], [2, 12], [2.2, 9]];
+  const TABLE = [
+    [2.5, 10],
+    [2, 12],
+    [2.2, 9],
+  ];
 
   test('weights decide', () => {
     expect(flat('VARIANT.RANK', TABLE, [['max', 'min']], [[2, 1]])).toEqual([1, 3, 2]);
@@ -90,13 +126,31 @@ describe('ranks, by hand', () => {
 
   test('ties share a rank and the next one is left out', () => {
     expect(flat('VARIANT.RANK', column(3, 1, 3, 2), 'max', 1)).toEqual([1, 4, 1, 3]);
-    expect(flat('VARIANT.RANK', [[1, 2], [2, 1], [1, 1]], 'max', 1)).toEqual([1, 1, 3]);
+    expect(
+      flat(
+        'VARIANT.RANK',
+        [
+          [1, 2],
+          [2, 1],
+          [1, 1],
+        ],
+        'max',
+        1,
+      ),
+    ).toEqual([1, 1, 3]);
     expect(flat('VARIANT.RANK', column(0.1 + 0.2, 0.3, 0.2), 'max', 1)).toEqual([1, 1, 3]);
     expect(flat('VARIANT.RANK', column(5, 5), 'min', 1)).toEqual([1, 1]);
   });
 
   test('a column that says nothing changes nothing', () => {
-    expect(flat('VARIANT.RANK', TABLE.map(row => [...row, 7]), [['max', 'min', 'max']], [[2, 1, 9]])).toEqual([1, 3, 2]);
+    expect(
+      flat(
+        'VARIANT.RANK',
+        TABLE.map(row => [...row, 7]),
+        [['max', 'min', 'max']],
+        [[2, 1, 9]],
+      ),
+    ).toEqual([1, 3, 2]);
   });
 
   test('what fails comes last, what was not checked before it; a look is no worse than a pass', () => {
@@ -108,12 +162,30 @@ describe('ranks, by hand', () => {
   });
 
   test('a header, a result without value, a blank or a bare 0 is not compared; a zero with its unit is', () => {
-    expect(flat('VARIANT.RANK', column('play (mm)', 2, 'no value: hole is 0', '', 0, '0 mm', 1), 'max', 1)).toEqual(['–', 1, '–', '–', '–', 3, 2]);
+    expect(flat('VARIANT.RANK', column('play (mm)', 2, 'no value: hole is 0', '', 0, '0 mm', 1), 'max', 1)).toEqual([
+      '–',
+      1,
+      '–',
+      '–',
+      '–',
+      3,
+      2,
+    ]);
     expect(flat('VARIANT.RANK', [['1 in'], [20]], 'max', 1)).toEqual([1, 2]);
   });
 
   test('one blank in the last row leaves the row where it is; a date or a word is no number', () => {
-    expect(flat('VARIANT.RANK', [[1, 2], [2, 0]], 'max', 1)).toEqual([1, '–']);
+    expect(
+      flat(
+        'VARIANT.RANK',
+        [
+          [1, 2],
+          [2, 0],
+        ],
+        'max',
+        1,
+      ),
+    ).toEqual([1, '–']);
     expect(flat('VARIANT.RANK', column(1, true, 'wide', '3 mm wide', 2), 'max', 1)).toEqual([2, '–', '–', '–', 1]);
     expect(flat('VARIANT.RANK', column(2, 3), ' Max ', 1)).toEqual([2, 1]);
   });
@@ -127,23 +199,77 @@ describe('ranks, by hand', () => {
 
 describe('not beaten, by hand', () => {
   test('better somewhere and nowhere worse beats', () => {
-    expect(flat('VARIANT.FRONT', [[2.5, 10], [2, 12], [2.2, 9]], [['max', 'min']])).toEqual([true, false, true]);
-    expect(flat('VARIANT.FRONT', [[1, 1], [1, 2], [2, 1]], 'max')).toEqual([false, true, true]);
-    expect(flat('VARIANT.FRONT', [[1, 1], [1, 2], [2, 1]], 'min')).toEqual([true, false, false]);
+    expect(
+      flat(
+        'VARIANT.FRONT',
+        [
+          [2.5, 10],
+          [2, 12],
+          [2.2, 9],
+        ],
+        [['max', 'min']],
+      ),
+    ).toEqual([true, false, true]);
+    expect(
+      flat(
+        'VARIANT.FRONT',
+        [
+          [1, 1],
+          [1, 2],
+          [2, 1],
+        ],
+        'max',
+      ),
+    ).toEqual([false, true, true]);
+    expect(
+      flat(
+        'VARIANT.FRONT',
+        [
+          [1, 1],
+          [1, 2],
+          [2, 1],
+        ],
+        'min',
+      ),
+    ).toEqual([true, false, false]);
   });
 
   test('ties stay, and so does a difference of rounding', () => {
-    expect(flat('VARIANT.FRONT', [[1, 2], [1, 2]], 'max')).toEqual([true, true]);
+    expect(
+      flat(
+        'VARIANT.FRONT',
+        [
+          [1, 2],
+          [1, 2],
+        ],
+        'max',
+      ),
+    ).toEqual([true, true]);
     expect(flat('VARIANT.FRONT', column(0.1 + 0.2, 0.3), 'max')).toEqual([true, true]);
   });
 
   test('a row that is not compared beats nothing', () => {
-    expect(flat('VARIANT.FRONT', [['mass', 'play'], [9, 0], [1, 2], [2, 1]], 'max')).toEqual(['–', '–', true, true]);
+    expect(
+      flat(
+        'VARIANT.FRONT',
+        [
+          ['mass', 'play'],
+          [9, 0],
+          [1, 2],
+          [2, 1],
+        ],
+        'max',
+      ),
+    ).toEqual(['–', '–', true, true]);
   });
 });
 
 describe('ranks and front together', () => {
-  const tables = fc.integer({ min: 1, max: 4 }).chain(columns => fc.array(fc.array(fc.integer({ min: 1, max: 9 }), { minLength: columns, maxLength: columns }), { minLength: 1, maxLength: 12 }));
+  const tables = fc
+    .integer({ min: 1, max: 4 })
+    .chain(columns =>
+      fc.array(fc.array(fc.integer({ min: 1, max: 9 }), { minLength: columns, maxLength: columns }), { minLength: 1, maxLength: 12 }),
+    );
 
   test('the first in rank is not beaten, and something is not beaten', () => {
     fc.assert(
@@ -171,8 +297,22 @@ describe('ranks and front together', () => {
     fc.assert(
       fc.property(tables, table => {
         const ranks = flat('VARIANT.RANK', table, 'max', 1);
-        expect(flat('VARIANT.RANK', table.map(row => row.map(x => 25.4 * x)), 'max', 1)).toEqual(ranks);
-        expect(flat('VARIANT.RANK', table.map(row => row.map(x => -x)), 'min', 1)).toEqual(ranks);
+        expect(
+          flat(
+            'VARIANT.RANK',
+            table.map(row => row.map(x => 25.4 * x)),
+            'max',
+            1,
+          ),
+        ).toEqual(ranks);
+        expect(
+          flat(
+            'VARIANT.RANK',
+            table.map(row => row.map(x => -x)),
+            'min',
+            1,
+          ),
+        ).toEqual(ranks);
       }),
       seeded,
     );
@@ -181,10 +321,26 @@ describe('ranks and front together', () => {
   test('no fail before anything else, nothing unchecked before a pass or a look', () => {
     const order: Readonly<Record<string, number>> = { pass: 0, look: 0, 'not checked': 1, fail: 2 };
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.constantFrom('pass', 'look', 'not checked', 'fail')), { minLength: 2, maxLength: 10 }), variants => {
-        const ranks = flat('VARIANT.RANK', variants.map(([x]) => [x]), 'max', 1, variants.map(([, state]) => [state])) as number[];
-        variants.forEach(([, a], i) => variants.forEach(([, b], j) => (order[a] as number) > (order[b] as number) && expect(ranks[i]).toBeGreaterThan(ranks[j] as number)));
-      }),
+      fc.property(
+        fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.constantFrom('pass', 'look', 'not checked', 'fail')), {
+          minLength: 2,
+          maxLength: 10,
+        }),
+        variants => {
+          const ranks = flat(
+            'VARIANT.RANK',
+            variants.map(([x]) => [x]),
+            'max',
+            1,
+            variants.map(([, state]) => [state]),
+          ) as number[];
+          variants.forEach(([, a], i) =>
+            variants.forEach(
+              ([, b], j) => (order[a] as number) > (order[b] as number) && expect(ranks[i]).toBeGreaterThan(ranks[j] as number),
+            ),
+          );
+        },
+      ),
       seeded,
     );
   });
@@ -192,8 +348,30 @@ describe('ranks and front together', () => {
 
 describe('ranks and front, refused', () => {
   test.each([
-    ['VARIANT.RANK', [[[1, 2], [3, 4]], column('max', 'min', 'max'), 1], /^#VALUE! table has 2 columns and directions has 3 entries/],
-    ['VARIANT.RANK', [[[1, 2], [3, 4]], 'max', column(1, 2, 3)], /^#VALUE! table has 2 columns and weights has 3 entries/],
+    [
+      'VARIANT.RANK',
+      [
+        [
+          [1, 2],
+          [3, 4],
+        ],
+        column('max', 'min', 'max'),
+        1,
+      ],
+      /^#VALUE! table has 2 columns and directions has 3 entries/,
+    ],
+    [
+      'VARIANT.RANK',
+      [
+        [
+          [1, 2],
+          [3, 4],
+        ],
+        'max',
+        column(1, 2, 3),
+      ],
+      /^#VALUE! table has 2 columns and weights has 3 entries/,
+    ],
     ['VARIANT.RANK', [column(1, 2), 'up', 1], /^#VALUE! directions row 1 is "up": give one of "max", "min"/],
     ['VARIANT.RANK', [column(1, 2), 'max', -1], /^#VALUE! weights is -1: must be above 0/],
     ['VARIANT.RANK', [column(1, 2), 'max', 0], /^#VALUE! weights is 0 or blank/],

@@ -4,13 +4,52 @@ import { number, value } from '../kit/ask';
 import type { Inputs } from '../kit/sound-joint';
 
 const JOINT = {
-  screw: 'ST2.9', head: 'ISO 7049', end: 'flat', length: 16, material: 'POM', wall: 3.05, 'feature share': 0.61, 'board plane': 6.4, seat: 2.55, 'seat tolerance': 0.11, board: 1.62, 'board tolerance': 0.17,
-  sleeve: 1.9, 'sleeve tolerance': 0.12, gap: 0.13, 'gap tolerance': 0.04, hole: 3.41, 'hole tolerance': 0.14, 'board hole': 7.6, 'head diameter': 5.65, 'head height': 2.15, allowance: 0.9, 'recess draft': 1.1,
-  relief: 0.52, 'relief tolerance': 0.09, 'relief diameter': 3.15, ratio: 2.05, pilot: 2.43, 'pilot held at': 'mouth', 'boss OD': 8.2, 'boss height': 14.2, 'outside draft': 0.55, 'hole draft': 0.26, 'hole depth': 13.9,
-  'hole depth tolerance': 0.06, 'bottom gap': 0.45, 'sink limit': 0.62, face: 'show', 'slender limit': 3.1, 'pin limit': 6.2, 'yield stress': 41, safety: 1.7,
+  screw: 'ST2.9',
+  head: 'ISO 7049',
+  end: 'flat',
+  length: 16,
+  material: 'POM',
+  wall: 3.05,
+  'feature share': 0.61,
+  'board plane': 6.4,
+  seat: 2.55,
+  'seat tolerance': 0.11,
+  board: 1.62,
+  'board tolerance': 0.17,
+  sleeve: 1.9,
+  'sleeve tolerance': 0.12,
+  gap: 0.13,
+  'gap tolerance': 0.04,
+  hole: 3.41,
+  'hole tolerance': 0.14,
+  'board hole': 7.6,
+  'head diameter': 5.65,
+  'head height': 2.15,
+  allowance: 0.9,
+  'recess draft': 1.1,
+  relief: 0.52,
+  'relief tolerance': 0.09,
+  'relief diameter': 3.15,
+  ratio: 2.05,
+  pilot: 2.43,
+  'pilot held at': 'mouth',
+  'boss OD': 8.2,
+  'boss height': 14.2,
+  'outside draft': 0.55,
+  'hole draft': 0.26,
+  'hole depth': 13.9,
+  'hole depth tolerance': 0.06,
+  'bottom gap': 0.45,
+  'sink limit': 0.62,
+  face: 'show',
+  'slender limit': 3.1,
+  'pin limit': 6.2,
+  'yield stress': 41,
+  safety: 1.7,
 } as const satisfies Inputs;
 const { screw, length, wall, seat, sleeve, gap, hole, relief, pilot, safety } = JOINT;
-const joint = (inputs: Inputs, output: string): unknown => (value('JOINT.TABLE', [Object.keys(inputs), Object.values(inputs)], [[output]]) as unknown[][])[1]?.[0];
+const joint = (inputs: Inputs, output: string): unknown =>
+  (value('JOINT.TABLE', [Object.keys(inputs), Object.values(inputs)], [[output]]) as unknown[][])[1]?.[0];
 const of = (output: string): number => joint(JOINT, output) as number;
 
 /** The sleeve stands higher than the board. */
@@ -42,8 +81,27 @@ describe('each output is its function', () => {
     ['pilot bottom', 'HOLE.AT', [pilot, JOINT['hole depth'], JOINT['hole draft']]],
     ['boss OD root', 'BOSS.OD', [pilot, (JOINT['boss OD'] - pilot) / 2, JOINT['boss height'], JOINT['outside draft']]],
     ['boss wall', 'BOSS.WALL', [JOINT['boss OD'], JOINT['relief diameter']]],
-    ['boss wall root', 'BOSS.WALL', [JOINT['boss OD'], pilot, JOINT['boss height'], JOINT['outside draft'], JOINT['hole draft'], JOINT['hole depth']]],
-    ['sink ratio', 'BOSS.SINK', [number('BOSS.WALL', JOINT['boss OD'], pilot, JOINT['boss height'], JOINT['outside draft'], JOINT['hole draft'], JOINT['hole depth']), wall]],
+    [
+      'boss wall root',
+      'BOSS.WALL',
+      [JOINT['boss OD'], pilot, JOINT['boss height'], JOINT['outside draft'], JOINT['hole draft'], JOINT['hole depth']],
+    ],
+    [
+      'sink ratio',
+      'BOSS.SINK',
+      [
+        number(
+          'BOSS.WALL',
+          JOINT['boss OD'],
+          pilot,
+          JOINT['boss height'],
+          JOINT['outside draft'],
+          JOINT['hole draft'],
+          JOINT['hole depth'],
+        ),
+        wall,
+      ],
+    ],
     ['slenderness', 'BOSS.SLENDER', [JOINT['boss height'], JOINT['boss OD']]],
     ['pin ratio', 'PIN.RATIO', [JOINT['hole depth'], pilot]],
     ['floor under hole', 'HOLE.FLOOR', [wall, JOINT['boss height'], JOINT['hole depth']]],
@@ -52,7 +110,11 @@ describe('each output is its function', () => {
     ['pull-out', 'PULLOUT', [screw, least, JOINT['yield stress'], safety]],
     ['boss tear', 'PULLOUT.BOSS', [JOINT['boss OD'], screw, JOINT['yield stress'], safety]],
     ['seat shear', 'PULLOUT.SEAT', [JOINT['head diameter'], seat, JOINT['yield stress'], safety]],
-    ['boss mass', 'BOSS.MASS', [JOINT['boss OD'], pilot, JOINT['boss height'], 'POM', JOINT['outside draft'], JOINT['hole draft'], JOINT['hole depth']]],
+    [
+      'boss mass',
+      'BOSS.MASS',
+      [JOINT['boss OD'], pilot, JOINT['boss height'], 'POM', JOINT['outside draft'], JOINT['hole draft'], JOINT['hole depth']],
+    ],
   ])('%s = %s', (output, id, args) => expect(of(output)).toBeCloseTo(number(id, ...args), 9));
 
   test('what is a sum of inputs', () => {
@@ -63,7 +125,9 @@ describe('each output is its function', () => {
     expect(of('landing ring')).toBeCloseTo((sleeveOd - hole) / 2, 9);
   });
 
-  test.each(['screw length', 'hole', 'hole depth', 'pilot hole', 'boss OD'] as const)('%s is the input', output => expect(of(output)).toBe(JOINT[output === 'screw length' ? 'length' : output === 'pilot hole' ? 'pilot' : output]));
+  test.each(['screw length', 'hole', 'hole depth', 'pilot hole', 'boss OD'] as const)('%s is the input', output =>
+    expect(of(output)).toBe(JOINT[output === 'screw length' ? 'length' : output === 'pilot hole' ? 'pilot' : output]),
+  );
 });
 
 describe('what a material gives is that of the function that is asked with it', () => {
@@ -99,7 +163,8 @@ describe('words of the inputs', () => {
     expect(JSON.stringify(states(spelling))).not.toContain('not checked');
   });
 
-  test('a head that is no text is asked for by an example', () => expect(joint({ ...JOINT, head: 7 }, 'weakest')).toBe('no value: head is 7: put the name in quotes, "pan"'));
+  test('a head that is no text is asked for by an example', () =>
+    expect(joint({ ...JOINT, head: 7 }, 'weakest')).toBe('no value: head is 7: put the name in quotes, "pan"'));
 });
 
 describe('what is taken from a material says what is missing without one', () => {
@@ -108,7 +173,12 @@ describe('what is taken from a material says what is missing without one', () =>
     ['pilot hole', 'thread share'],
     ['boss OD', 'od ratio'],
     ['pull-out', 'yield stress'],
-  ])('%s: %s', (output, what) => expect(joint({ ...rest, 'pilot held at': 'mouth' }, output)).toContain(`${what} is not given and there is no material to take it from`));
+  ])('%s: %s', (output, what) =>
+    expect(joint({ ...rest, 'pilot held at': 'mouth' }, output)).toContain(`${what} is not given and there is no material to take it from`),
+  );
 
-  test('boss mass: density', () => expect(joint({ ...rest, pilot, 'boss OD': 8.2 }, 'boss mass')).toContain('density is not given and there is no material to take it from'));
+  test('boss mass: density', () =>
+    expect(joint({ ...rest, pilot, 'boss OD': 8.2 }, 'boss mass')).toContain(
+      'density is not given and there is no material to take it from',
+    ));
 });

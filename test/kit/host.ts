@@ -18,15 +18,29 @@ class HostError extends Error {
 }
 
 /** What stands in the cell afterwards. A foreign code and anything else thrown are faults. */
-export type Handed = { readonly is: 'value'; readonly value: unknown } | { readonly is: 'error'; readonly code: string; readonly message: string } | { readonly is: 'fault'; readonly fault: string };
+export type Handed =
+  | { readonly is: 'value'; readonly value: unknown }
+  | { readonly is: 'error'; readonly code: string; readonly message: string }
+  | { readonly is: 'fault'; readonly fault: string };
 
 async function bundled(): Promise<string> {
   const built = process.env['BUILT'];
   if (built !== undefined) return readFileSync(path.join(built, 'functions.js'), 'utf8');
   const files = [...new Set(ASSOCIATED.map(({ sourceFileName }) => sourceFileName))];
-  const lines = ASSOCIATED.map(({ id, functionName, sourceFileName }) => `CustomFunctions.associate(${JSON.stringify(id)}, file${files.indexOf(sourceFileName)}.${functionName});`);
+  const lines = ASSOCIATED.map(
+    ({ id, functionName, sourceFileName }) =>
+      `CustomFunctions.associate(${JSON.stringify(id)}, file${files.indexOf(sourceFileName)}.${functionName});`,
+  );
   const contents = [...files.map((file, i) => `import * as file${i} from ${JSON.stringify(file)};`), ...lines].join('\n');
-  const { outputFiles } = await build({ stdin: { contents, resolveDir: process.cwd() }, bundle: true, minify: true, format: 'iife', platform: 'neutral', mainFields: ['module', 'main'], write: false });
+  const { outputFiles } = await build({
+    stdin: { contents, resolveDir: process.cwd() },
+    bundle: true,
+    minify: true,
+    format: 'iife',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    write: false,
+  });
   return outputFiles[0]?.text ?? '';
 }
 
@@ -52,6 +66,8 @@ export function calculate(id: string, args: readonly unknown[]): Handed {
   } catch (thrown) {
     if (!(thrown instanceof HostError)) return { is: 'fault', fault: `threw ${String(thrown)}` };
     const { code, message } = thrown;
-    return typeof code === 'string' && KNOWN_CODES.includes(code) ? { is: 'error', code, message } : { is: 'fault', fault: `code ${String(code)} is foreign; lost: ${message}` };
+    return typeof code === 'string' && KNOWN_CODES.includes(code)
+      ? { is: 'error', code, message }
+      : { is: 'fault', fault: `code ${String(code)} is foreign; lost: ${message}` };
   }
 }

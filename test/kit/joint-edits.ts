@@ -15,9 +15,18 @@ export type Changes = Readonly<Record<string, Cell | null>>;
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
-export const near = (a: unknown, b: unknown): boolean => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b)) : (a ?? '') === (b ?? ''));
+export const near = (a: unknown, b: unknown): boolean =>
+  typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.abs(b)) : (a ?? '') === (b ?? '');
 
-const TITLE: TitleBlock = { part: 'Joints', number: 'J-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
+const TITLE: TitleBlock = {
+  part: 'Joints',
+  number: 'J-1',
+  revision: 'A',
+  date: '2026-11-25',
+  status: 'for tooling',
+  madeBy: 'M',
+  checkedBy: 'C',
+};
 const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE);
 
 const NAMES = [...INPUTS.keys()];
@@ -32,22 +41,114 @@ export interface Base {
 // without a point length no engagement (3) and no pull-out; without a seat no recess (5), no boss stack (the board plane is left out) and no seat shear
 
 export const BASES: Readonly<Record<string, Base>> = {
-  'a seat and a board': { numbers: 34, inputs: { screw: 'ST2.9', head: 'ISO 7049', end: 'cone', length: 16, wall: 2.5, 'boss OD': 6.4, pilot: 2.4, hole: 3.4, seat: 2.5, relief: 0.8, material: 'ABS', 'board plane': 5.5, board: 1.6, allowance: 0.6, 'pilot held at': 'mouth', 'boss height': 14, 'hole depth': 14.75, 'bottom gap': 1 } },
-  'defaults where there are any': { numbers: 33, inputs: { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 } },
-  'a sleeve through the board': { numbers: 37, inputs: { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', length: 19, wall: 2.5, hole: 3.4, sleeve: 3, 'board hole': 6.6, board: 1.6, 'board plane': 5.5, 'boss height': 16, 'hole tolerance': 0.05, 'seat tolerance': '+0.1/-0.2', 'boss OD': 8 } },
-  'a countersunk head': { numbers: 32, inputs: { screw: 'M3', head: 'countersunk', material: 'ABS', wall: 2.5, 'board plane': 5.5, 'boss height': 14, seat: '3 mm', length: 12 } },
-  'no point length held': { numbers: 30, inputs: { screw: '#4 AB', head: 'pan', material: 'ABS', length: 15.875, wall: 2.5, seat: 2.5, 'board plane': 5.5, board: 1.6, hole: 3.4, pilot: 2.4, 'pilot held at': 'mouth', 'boss height': 14 } },
-  'no seat': { numbers: 27, inputs: { screw: 'ST2.9', head: 'ISO 7049', material: 'ABS', wall: 2.5, seat: '0 mm', board: 1.6, hole: 3.4, 'boss height': 14, length: '1/2 in' } },
+  'a seat and a board': {
+    numbers: 34,
+    inputs: {
+      screw: 'ST2.9',
+      head: 'ISO 7049',
+      end: 'cone',
+      length: 16,
+      wall: 2.5,
+      'boss OD': 6.4,
+      pilot: 2.4,
+      hole: 3.4,
+      seat: 2.5,
+      relief: 0.8,
+      material: 'ABS',
+      'board plane': 5.5,
+      board: 1.6,
+      allowance: 0.6,
+      'pilot held at': 'mouth',
+      'boss height': 14,
+      'hole depth': 14.75,
+      'bottom gap': 1,
+    },
+  },
+  'defaults where there are any': {
+    numbers: 33,
+    inputs: { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 },
+  },
+  'a sleeve through the board': {
+    numbers: 37,
+    inputs: {
+      screw: 'ST2.9',
+      head: 'ISO 7049',
+      material: 'ABS',
+      length: 19,
+      wall: 2.5,
+      hole: 3.4,
+      sleeve: 3,
+      'board hole': 6.6,
+      board: 1.6,
+      'board plane': 5.5,
+      'boss height': 16,
+      'hole tolerance': 0.05,
+      'seat tolerance': '+0.1/-0.2',
+      'boss OD': 8,
+    },
+  },
+  'a countersunk head': {
+    numbers: 32,
+    inputs: {
+      screw: 'M3',
+      head: 'countersunk',
+      material: 'ABS',
+      wall: 2.5,
+      'board plane': 5.5,
+      'boss height': 14,
+      seat: '3 mm',
+      length: 12,
+    },
+  },
+  'no point length held': {
+    numbers: 30,
+    inputs: {
+      screw: '#4 AB',
+      head: 'pan',
+      material: 'ABS',
+      length: 15.875,
+      wall: 2.5,
+      seat: 2.5,
+      'board plane': 5.5,
+      board: 1.6,
+      hole: 3.4,
+      pilot: 2.4,
+      'pilot held at': 'mouth',
+      'boss height': 14,
+    },
+  },
+  'no seat': {
+    numbers: 27,
+    inputs: {
+      screw: 'ST2.9',
+      head: 'ISO 7049',
+      material: 'ABS',
+      wall: 2.5,
+      seat: '0 mm',
+      board: 1.6,
+      hole: 3.4,
+      'boss height': 14,
+      length: '1/2 in',
+    },
+  },
 };
 
 /** A text with its unit is no number in the copy. */
 const UNREAD = '0.1 in';
 const NUMBERS: readonly (Cell | null)[] = [null, 0, 0.3, 1, 2.5, 3.1, 13, -1, 'default', 'no such thing', UNREAD];
 const WORDS: readonly (Cell | null)[] = [null, 0, 'default', 'no such thing'];
-const OF_NAME: Readonly<Record<string, readonly Cell[]>> = { screw: ['ST3.5', 'ST2.2', 'ST2.9', 'M4', 'M3', '#4 B'], head: ['pan', 'countersunk', 'DIN 7981'], material: ['PP', 'ABS'], end: ['flat', 'CONE', 'f'], 'pilot held at': ['mid', 'mouth'], face: ['show', 'hidden'] };
+const OF_NAME: Readonly<Record<string, readonly Cell[]>> = {
+  screw: ['ST3.5', 'ST2.2', 'ST2.9', 'M4', 'M3', '#4 B'],
+  head: ['pan', 'countersunk', 'DIN 7981'],
+  material: ['PP', 'ABS'],
+  end: ['flat', 'CONE', 'f'],
+  'pilot held at': ['mid', 'mouth'],
+  face: ['show', 'hidden'],
+};
 /** Standard lengths, one of them the last of its band in inches, as it is typed in mm. */
 const LENGTHS: readonly Cell[] = [16, 19.05];
-const typedInto = (name: string): readonly (Cell | null)[] => (OF_NAME[name] !== undefined ? [...WORDS, ...OF_NAME[name]] : name === 'length' ? [...NUMBERS, ...LENGTHS] : NUMBERS);
+const typedInto = (name: string): readonly (Cell | null)[] =>
+  OF_NAME[name] !== undefined ? [...WORDS, ...OF_NAME[name]] : name === 'length' ? [...NUMBERS, ...LENGTHS] : NUMBERS;
 
 export const EDITS: readonly Changes[] = NAMES.flatMap(name => typedInto(name).map((value): Changes => ({ [name]: value })));
 
@@ -60,7 +161,11 @@ interface Chunk {
   readonly name: string;
   readonly edits: readonly Changes[];
 }
-const chunks = (edits: readonly Changes[]): readonly Chunk[] => Array.from({ length: Math.ceil(edits.length / ROWS) }, (_, i) => ({ name: `Joints ${i + 1}`, edits: edits.slice(ROWS * i, ROWS * (i + 1)) }));
+const chunks = (edits: readonly Changes[]): readonly Chunk[] =>
+  Array.from({ length: Math.ceil(edits.length / ROWS) }, (_, i) => ({
+    name: `Joints ${i + 1}`,
+    edits: edits.slice(ROWS * i, ROWS * (i + 1)),
+  }));
 
 /** What a base does not name takes its default. */
 const typed = (base: Changes, edit: Changes, title: string): Cell => (title in edit ? (edit[title] ?? '') : (base[title] ?? 'default'));
@@ -68,9 +173,15 @@ const typed = (base: Changes, edit: Changes, title: string): Cell => (title in e
 function jointSheet(name: string, base: Changes, rows: number): SheetPlan {
   const cells: PlanCell[] = [
     ...NAMES.map((title, c): PlanCell => ({ at: address(0, c), role: 'header', value: title })),
-    ...Array.from({ length: rows }).flatMap((_, r) => NAMES.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: typed(base, {}, title) }))),
+    ...Array.from({ length: rows }).flatMap((_, r) =>
+      NAMES.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: typed(base, {}, title) })),
+    ),
     ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, OUTPUTS_FROM + c), role: 'input', value: title })),
-    { at: address(0, RESULTS_FROM), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows, NAMES.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})` },
+    {
+      at: address(0, RESULTS_FROM),
+      role: 'result',
+      formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows, NAMES.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})`,
+    },
   ];
   return { name, widths: [], cells };
 }
@@ -78,22 +189,49 @@ function jointSheet(name: string, base: Changes, rows: number): SheetPlan {
 /** The sheets of the copy that the joint needs, as they were sent: rows all alike, so that each change meets the same formulas. */
 export function sentSheets({ inputs }: Base, edits: readonly Changes[]): readonly SheetPlan[] {
   const { plan } = handed({ name: 'Joints', sheets: chunks(edits).map(({ name, edits: some }) => jointSheet(name, inputs, some.length)) });
-  return plan.sheets.filter(({ name }) => /^(Joints|Variants|Data)/.test(name)).map(({ name, cells }) => ({ name, widths: [], cells: cells.map(({ at, role, formula, value }): PlanCell => ({ at, role, ...(formula === undefined ? {} : { formula }), value: value ?? '' })) }));
+  return plan.sheets
+    .filter(({ name }) => /^(Joints|Variants|Data)/.test(name))
+    .map(({ name, cells }) => ({
+      name,
+      widths: [],
+      cells: cells.map(({ at, role, formula, value }): PlanCell => ({
+        at,
+        role,
+        ...(formula === undefined ? {} : { formula }),
+        value: value ?? '',
+      })),
+    }));
 }
 
 /** The same with each row's edit typed over it. */
 export function editedSheets(sheets: readonly SheetPlan[], edits: readonly Changes[]): readonly SheetPlan[] {
-  const over = new Map(chunks(edits).flatMap(({ name, edits: some }) => some.flatMap((edit, r) => Object.keys(edit).map(title => [`${name}!${address(r + 1, NAMES.indexOf(title))}`, typed({}, edit, title)] as const))));
-  return sheets.map(sheet => ({ ...sheet, cells: sheet.cells.map(cell => ({ ...cell, value: over.get(`${sheet.name}!${cell.at}`) ?? cell.value ?? '' })) }));
+  const over = new Map(
+    chunks(edits).flatMap(({ name, edits: some }) =>
+      some.flatMap((edit, r) =>
+        Object.keys(edit).map(title => [`${name}!${address(r + 1, NAMES.indexOf(title))}`, typed({}, edit, title)] as const),
+      ),
+    ),
+  );
+  return sheets.map(sheet => ({
+    ...sheet,
+    cells: sheet.cells.map(cell => ({ ...cell, value: over.get(`${sheet.name}!${cell.at}`) ?? cell.value ?? '' })),
+  }));
 }
 
 /** In a cell of the copy a zero is a zero; at home it has its unit, where a blank would be dangerous. */
-const atHome = (value: Cell, title: string): Cell => (value === 0 && INPUTS.get(title)?.param.blank === 'explicit' ? `0 ${INPUTS.get(title)?.unit ?? ''}` : value);
+const atHome = (value: Cell, title: string): Cell =>
+  value === 0 && INPUTS.get(title)?.param.blank === 'explicit' ? `0 ${INPUTS.get(title)?.unit ?? ''}` : value;
 
 /** What the function gives for each edit, in the order of OUTPUTS. */
 export function expectedRows({ inputs }: Base, edits: readonly Changes[]): readonly (readonly Cell[])[] {
   return chunks(edits).flatMap(({ edits: some }) => {
-    const answer = call('JOINT.TABLE', [[NAMES, ...some.map(edit => NAMES.map(title => (title in edit ? atHome(typed(inputs, edit, title), title) : typed(inputs, edit, title))))], [OUTPUTS]]);
+    const answer = call('JOINT.TABLE', [
+      [
+        NAMES,
+        ...some.map(edit => NAMES.map(title => (title in edit ? atHome(typed(inputs, edit, title), title) : typed(inputs, edit, title)))),
+      ],
+      [OUTPUTS],
+    ]);
     if (!answer.ok) throw new Error(answer.message);
     return (answer.value as Cell[][]).slice(1);
   });
@@ -101,7 +239,9 @@ export function expectedRows({ inputs }: Base, edits: readonly Changes[]): reado
 
 /** What the copy gives for each edit. */
 export const actualRows = (edits: readonly Changes[], values: Values): readonly (readonly (Cell | undefined)[])[] =>
-  chunks(edits).flatMap(({ name, edits: some }) => some.map((_, r) => OUTPUTS.map((__, c) => values.get(`${name}!${address(r + 1, RESULTS_FROM + c)}`))));
+  chunks(edits).flatMap(({ name, edits: some }) =>
+    some.map((_, r) => OUTPUTS.map((__, c) => values.get(`${name}!${address(r + 1, RESULTS_FROM + c)}`))),
+  );
 
 export interface Judged {
   /** Numbers and words that are what they must be. Equal refusals are not among them. */
@@ -115,9 +255,14 @@ export const isState = (value: unknown): boolean => (WORST_FIRST as readonly unk
 const FORCES: readonly unknown[] = ['pull-out', 'boss tear', 'seat shear'];
 
 /** Whether the function gave an answer, and not a reason why there is none. */
-const isAnswer = (output: string, value: Cell | undefined): boolean => (output === 'reason' ? false : typeof value === 'number' || typeof value === 'boolean' || isState(value) || FORCES.includes(value));
+const isAnswer = (output: string, value: Cell | undefined): boolean =>
+  output === 'reason' ? false : typeof value === 'number' || typeof value === 'boolean' || isState(value) || FORCES.includes(value);
 
-export function judged(edits: readonly Changes[], expected: readonly (readonly Cell[])[], actual: readonly (readonly (Cell | undefined)[])[]): Judged {
+export function judged(
+  edits: readonly Changes[],
+  expected: readonly (readonly Cell[])[],
+  actual: readonly (readonly (Cell | undefined)[])[],
+): Judged {
   let followed = 0;
   const givenUp: Record<string, number> = {};
   const wrong: string[] = [];
@@ -133,10 +278,12 @@ export function judged(edits: readonly Changes[], expected: readonly (readonly C
     });
     // where the state is known, so is the rule that makes it: `sink` of "sink: sink ratio 0.98 is above 0.6"
     const isHeld = near(is[stateAt], must[stateAt]) && is[stateAt] !== 'not checked' && edit[changed] !== UNREAD;
-    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt]) wrong.push(`${JSON.stringify(edit)} reason: ${String(is[reasonAt])}, not ${String(must[reasonAt])}`);
+    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt])
+      wrong.push(`${JSON.stringify(edit)} reason: ${String(is[reasonAt])}, not ${String(must[reasonAt])}`);
   });
   return { followed, givenUp, wrong };
 }
 
 /** A value that is not followed is none: it must not look like one. */
-const saysSo = (output: string, actual: Cell | undefined): boolean => (output === 'state' ? actual === 'not checked' : typeof actual === 'string' && !FORCES.includes(actual));
+const saysSo = (output: string, actual: Cell | undefined): boolean =>
+  output === 'state' ? actual === 'not checked' : typeof actual === 'string' && !FORCES.includes(actual);

@@ -23,5 +23,8 @@ test.each<[actual: unknown, printed: unknown]>([
   ['3', 3],
   [NaN, '3'],
   [[2.4], ['2.40', '2.40']],
-  [[2.4, 2.5], ['2.40', '2.40']],
+  [
+    [2.4, 2.5],
+    ['2.40', '2.40'],
+  ],
 ])('%j is not printed as %j', (actual, printed) => expect(() => expectPrinted(actual, printed)).toThrow());

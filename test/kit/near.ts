@@ -9,7 +9,9 @@ export function expectPrinted(actual: unknown, printed: unknown): void {
     printed.forEach((cell, i) => expectPrinted((actual as unknown[])[i], cell));
   } else if (typeof actual === 'number' && (typeof printed === 'number' || (typeof printed === 'string' && PRINTED.test(printed)))) {
     const half = typeof printed === 'number' ? 0 : 0.5 * 10 ** -(PRINTED.exec(printed)?.[1]?.length ?? 0);
-    expect(Math.abs(actual - Number(printed)), `${actual} printed as ${printed}`).toBeLessThanOrEqual(half + 1e-9 * Math.max(1, Math.abs(actual)));
+    expect(Math.abs(actual - Number(printed)), `${actual} printed as ${printed}`).toBeLessThanOrEqual(
+      half + 1e-9 * Math.max(1, Math.abs(actual)),
+    );
   } else {
     expect(actual).toEqual(printed);
   }
@@ -20,5 +22,8 @@ export const halfDigit = (printed: string): number => 0.5 * 10 ** -(printed.spli
 
 /** `times` is how often the printed number enters the result. */
 export function expectText(actual: number, printed: string, times = 1): void {
-  expect(Math.abs(actual - Number(printed) * times), `${actual}, printed ${printed}${times === 1 ? '' : ` × ${times}`}`).toBeLessThanOrEqual(Math.abs(times) * halfDigit(printed) + 1e-12);
+  expect(
+    Math.abs(actual - Number(printed) * times),
+    `${actual}, printed ${printed}${times === 1 ? '' : ` × ${times}`}`,
+  ).toBeLessThanOrEqual(Math.abs(times) * halfDigit(printed) + 1e-12);
 }

@@ -19,7 +19,8 @@ export function pixelsOf(png: Uint8Array): Pixels {
   const [widthPx, heightPx] = [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
   if (bytes[24] !== 8 || bytes[25] !== 6) throw new Error('this PNG has other channels');
   const data: Buffer[] = [];
-  for (let at = 8; at < bytes.length; at += 12 + bytes.readUInt32BE(at)) if (bytes.toString('latin1', at + 4, at + 8) === 'IDAT') data.push(bytes.subarray(at + 8, at + 8 + bytes.readUInt32BE(at)));
+  for (let at = 8; at < bytes.length; at += 12 + bytes.readUInt32BE(at))
+    if (bytes.toString('latin1', at + 4, at + 8) === 'IDAT') data.push(bytes.subarray(at + 8, at + 8 + bytes.readUInt32BE(at)));
   const lines = unzlibSync(Buffer.concat(data));
   const stride = widthPx * BYTES;
   const points = new Uint8Array(stride * heightPx);
@@ -35,7 +36,12 @@ export function pixelsOf(png: Uint8Array): Pixels {
   const colourAt = (at: number): number => ((points[at] ?? 0) << 16) | ((points[at + 1] ?? 0) << 8) | (points[at + 2] ?? 0);
   const counts = new Map<number, number>();
   for (let at = 0; at < points.length; at += BYTES) counts.set(colourAt(at), (counts.get(colourAt(at)) ?? 0) + 1);
-  return { widthPx, heightPx, at: (x, y) => hex(colourAt((y * widthPx + x) * BYTES)), colours: new Map([...counts].map(([colour, count]) => [hex(colour), count])) };
+  return {
+    widthPx,
+    heightPx,
+    at: (x, y) => hex(colourAt((y * widthPx + x) * BYTES)),
+    colours: new Map([...counts].map(([colour, count]) => [hex(colour), count])),
+  };
 }
 
 const hex = (colour: number): string => `#${colour.toString(16).padStart(6, '0')}`;

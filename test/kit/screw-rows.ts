@@ -23,10 +23,27 @@ interface Family {
   readonly heads: readonly string[];
 }
 
-const named = ({ rows }: { readonly rows: readonly (readonly [string, ...unknown[]])[] }, end = ''): string[] => rows.map(([row]) => `${row}${end}`);
+const named = ({ rows }: { readonly rows: readonly (readonly [string, ...unknown[]])[] }, end = ''): string[] =>
+  rows.map(([row]) => `${row}${end}`);
 const INCH_HEADS = ['pan', 'slotted pan', 'fillister', 'round', 'countersunk', 'oval'];
 export const FAMILIES: readonly Family[] = [
-  { sizes: named(ISO_965_2_METRIC_THREADS_6G), heads: ['ISO 7045', 'ISO 1580', 'ISO 14583', 'ISO 1207', 'ISO 4762', 'ISO 7380-1', 'ISO 7046-1', 'ISO 7046-2', 'ISO 2009', 'ISO 10642', 'DIN 7991', 'ISO 7047'] },
+  {
+    sizes: named(ISO_965_2_METRIC_THREADS_6G),
+    heads: [
+      'ISO 7045',
+      'ISO 1580',
+      'ISO 14583',
+      'ISO 1207',
+      'ISO 4762',
+      'ISO 7380-1',
+      'ISO 7046-1',
+      'ISO 7046-2',
+      'ISO 2009',
+      'ISO 10642',
+      'DIN 7991',
+      'ISO 7047',
+    ],
+  },
   { sizes: named(ISO_1478_TAPPING_SCREW_THREADS), heads: ['ISO 7049', 'ISO 14585', 'DIN 7981', 'ISO 7050', 'ISO 7051'] },
   { sizes: named(ASME_B1_1_UNIFIED_THREADS_2A), heads: INCH_HEADS },
   { sizes: named(ASME_B18_6_3_TYPE_AB_THREADS, ' AB'), heads: INCH_HEADS },
@@ -37,23 +54,61 @@ export type Row = Readonly<Record<(typeof INPUTS)[number], Cell>>;
 const INPUTS = ['screw', 'head', 'length', 'hole', 'wall', 'board plane', 'boss height', 'board', 'material', 'pilot'] as const;
 
 const lengthsOf = (screw: string): readonly number[] => standardLengthsMm(parseSize(screw));
-const isHeld = (screw: string, head: string): boolean => ['SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'].some(id => call(id, [screw, head]).ok);
+const isHeld = (screw: string, head: string): boolean =>
+  ['SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'].some(id => call(id, [screw, head]).ok);
 
 function rowOf(screw: string, head: string, length: number): Row {
   const { nominalMm } = screwOf(parseSize(screw));
-  return { screw, head, length, hole: nominalMm + 0.5, wall: 2.5, 'board plane': 6 + nominalMm, 'boss height': length + 2, board: 1.6, material: 'ABS', pilot: 0.8 * nominalMm };
+  return {
+    screw,
+    head,
+    length,
+    hole: nominalMm + 0.5,
+    wall: 2.5,
+    'board plane': 6 + nominalMm,
+    'boss height': length + 2,
+    board: 1.6,
+    material: 'ABS',
+    pilot: 0.8 * nominalMm,
+  };
 }
 
 /** The first length that goes through seat and board with two diameters to spare. */
-const usualLength = (screw: string): number => lengthsOf(screw).find(length => length > 8 + 3 * screwOf(parseSize(screw)).nominalMm) ?? lengthsOf(screw)[0] ?? 0;
+const usualLength = (screw: string): number =>
+  lengthsOf(screw).find(length => length > 8 + 3 * screwOf(parseSize(screw)).nominalMm) ?? lengthsOf(screw)[0] ?? 0;
 
-export const EVERY_HEAD: readonly Row[] = FAMILIES.flatMap(({ sizes, heads }) => sizes.flatMap(screw => heads.filter(head => isHeld(screw, head)).map(head => rowOf(screw, head, usualLength(screw)))));
-export const EVERY_LENGTH: readonly Row[] = FAMILIES.flatMap(({ sizes, heads: [head = ''] }) => sizes.filter(screw => isHeld(screw, head)).flatMap(screw => lengthsOf(screw).map(length => rowOf(screw, head, length))));
+export const EVERY_HEAD: readonly Row[] = FAMILIES.flatMap(({ sizes, heads }) =>
+  sizes.flatMap(screw => heads.filter(head => isHeld(screw, head)).map(head => rowOf(screw, head, usualLength(screw)))),
+);
+export const EVERY_LENGTH: readonly Row[] = FAMILIES.flatMap(({ sizes, heads: [head = ''] }) =>
+  sizes.filter(screw => isHeld(screw, head)).flatMap(screw => lengthsOf(screw).map(length => rowOf(screw, head, length))),
+);
 
-const OUTPUTS = ['state', 'recess diameter', 'recess depth', 'subflush', 'grip', 'penetration max', 'engagement min', 'engagement ratio', 'bottom clearance', 'pilot at tip', 'boss OD', 'boss wall root', 'landing ring', 'pull-out', 'boss mass'];
+const OUTPUTS = [
+  'state',
+  'recess diameter',
+  'recess depth',
+  'subflush',
+  'grip',
+  'penetration max',
+  'engagement min',
+  'engagement ratio',
+  'bottom clearance',
+  'pilot at tip',
+  'boss OD',
+  'boss wall root',
+  'landing ring',
+  'pull-out',
+  'boss mass',
+];
 
 /** Single calls of a row, by the cells of its inputs. */
-const CALLS: readonly (readonly [id: string, args: (row: Row) => readonly unknown[], formula: (cell: (input: (typeof INPUTS)[number]) => string) => string, pick?: number])[] = [
+const CALLS: readonly (readonly [
+  id: string,
+  args: (row: Row) => readonly unknown[],
+  formula: (cell: (input: (typeof INPUTS)[number]) => string) => string,
+  pick?: number,
+])[] = [
   ['SCREW.MAJOR', row => [row.screw], at => `ENCL.SCREW.MAJOR(${at('screw')})`],
   ['SCREW.ROOT', row => [row.screw], at => `ENCL.SCREW.ROOT(${at('screw')})`],
   ['SCREW.PITCH', row => [row.screw], at => `ENCL.SCREW.PITCH(${at('screw')})`],
@@ -64,7 +119,12 @@ const CALLS: readonly (readonly [id: string, args: (row: Row) => readonly unknow
   ['HOLE.PILOT', row => [row.screw, 0.7], at => `ENCL.HOLE.PILOT(${at('screw')},0.7)`],
   ['SCREW.LENGTH.TOL', row => [row.screw, row.length], at => `INDEX(ENCL.SCREW.LENGTH.TOL(${at('screw')},${at('length')}),1,2)`, 1],
   ['RECESS.DIAMETER', row => [`${row.screw} ${row.head}`, 0.6], at => `ENCL.RECESS.DIAMETER(${at('screw')}&" "&${at('head')},0.6)`],
-  ['ENGAGEMENT.LIMITS', row => [row.length, `${row.screw} cone`, row['board plane'], 0.1, 0.5, 0.1, 2], at => `INDEX(ENCL.ENGAGEMENT.LIMITS(${at('length')},${at('screw')}&" cone",${at('board plane')},0.1,0.5,0.1,2),1,1)`, 0],
+  [
+    'ENGAGEMENT.LIMITS',
+    row => [row.length, `${row.screw} cone`, row['board plane'], 0.1, 0.5, 0.1, 2],
+    at => `INDEX(ENCL.ENGAGEMENT.LIMITS(${at('length')},${at('screw')}&" cone",${at('board plane')},0.1,0.5,0.1,2),1,1)`,
+    0,
+  ],
   ['PULLOUT', row => [row.screw, 5, 40], at => `ENCL.PULLOUT(${at('screw')},5,40)`],
   ['BOSS.OD.RULE', row => [row.screw, 2], at => `ENCL.BOSS.OD.RULE(${at('screw')},2)`],
 ];
@@ -73,7 +133,15 @@ const SHEET = 'Screws';
 const CALLS_FROM = INPUTS.length + 1;
 const OUTPUTS_FROM = CALLS_FROM + CALLS.length + 1;
 const TABLE_FROM = OUTPUTS_FROM + OUTPUTS.length + 1;
-const TITLE: TitleBlock = { part: 'Screws', number: 'S-1', revision: 'A', date: '2026-11-25', status: 'for tooling', madeBy: 'M', checkedBy: 'C' };
+const TITLE: TitleBlock = {
+  part: 'Screws',
+  number: 'S-1',
+  revision: 'A',
+  date: '2026-11-25',
+  status: 'for tooling',
+  madeBy: 'M',
+  checkedBy: 'C',
+};
 
 export type Calls = readonly string[];
 export const EVERY_CALL: Calls = CALLS.map(([id]) => id);
@@ -87,43 +155,73 @@ export function copyOf(rows: readonly Row[], calls: Calls): readonly SheetPlan[]
     ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, OUTPUTS_FROM + c), role: 'input', value: title })),
     ...rows.flatMap((row, r): PlanCell[] => [
       ...INPUTS.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: row[title] })),
-      ...CALLS.flatMap(([id, , formula], c): PlanCell[] => (!calls.includes(id) ? [] : [{ at: address(r + 1, CALLS_FROM + c), role: 'result', formula: `=${formula(input => address(r + 1, INPUTS.indexOf(input)))}` }])),
+      ...CALLS.flatMap(([id, , formula], c): PlanCell[] =>
+        !calls.includes(id)
+          ? []
+          : [
+              {
+                at: address(r + 1, CALLS_FROM + c),
+                role: 'result',
+                formula: `=${formula(input => address(r + 1, INPUTS.indexOf(input)))}`,
+              },
+            ],
+      ),
     ]),
-    { at: address(0, TABLE_FROM), role: 'result', formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows.length, INPUTS.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})` },
+    {
+      at: address(0, TABLE_FROM),
+      role: 'result',
+      formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows.length, INPUTS.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})`,
+    },
   ];
   const plan = { name: 'Screws', sheets: [{ name: SHEET, widths: [], cells }] };
   const copy = handover(sourceOf(plan), looksOf(plan), TITLE);
-  return copy.plan.sheets.filter(({ name }) => /^(Screws|Variants|Steps|Data)/.test(name)).map(({ name, cells: list }) => ({ name, widths: [], cells: list.map(({ at, role, formula, value }): PlanCell => ({ at, role, ...(formula === undefined ? {} : { formula }), value: value ?? '' })) }));
+  return copy.plan.sheets
+    .filter(({ name }) => /^(Screws|Variants|Steps|Data)/.test(name))
+    .map(({ name, cells: list }) => ({
+      name,
+      widths: [],
+      cells: list.map(({ at, role, formula, value }): PlanCell => ({
+        at,
+        role,
+        ...(formula === undefined ? {} : { formula }),
+        value: value ?? '',
+      })),
+    }));
 }
 
 export const typedOver = (sheets: readonly SheetPlan[], rows: readonly Row[]): readonly SheetPlan[] => {
   const over = new Map(rows.flatMap((row, r) => INPUTS.map((title, c) => [address(r + 1, c), row[title]] as const)));
-  return sheets.map(sheet => (sheet.name === SHEET ? { ...sheet, cells: sheet.cells.map(cell => ({ ...cell, value: over.get(cell.at) ?? cell.value ?? '' })) } : sheet));
+  return sheets.map(sheet =>
+    sheet.name === SHEET
+      ? { ...sheet, cells: sheet.cells.map(cell => ({ ...cell, value: over.get(cell.at) ?? cell.value ?? '' })) }
+      : sheet,
+  );
 };
 
 /** One input of each row is another one, each in its turn. */
-export const changed = (rows: readonly Row[]): readonly Row[] => rows.map((row, i): Row => {
-  const family = FAMILIES.find(({ sizes }) => sizes.includes(String(row.screw)));
-  const after = <T>(list: readonly T[], item: T): T => list[list.indexOf(item) + 1] ?? (list[list.indexOf(item) - 1] as T);
-  switch (i % 8) {
-    case 0:
-      return { ...row, length: after(lengthsOf(String(row.screw)), Number(row.length)) };
-    case 1:
-      return { ...row, screw: after(family?.sizes ?? [], String(row.screw)) };
-    case 2:
-      return { ...row, wall: 2.8 };
-    case 3:
-      return { ...row, 'board plane': Number(row['board plane']) + 0.4 };
-    case 4:
-      return { ...row, hole: Number(row.hole) + 0.2 };
-    case 5:
-      return { ...row, 'boss height': Number(row['boss height']) - 1.5 };
-    case 6:
-      return { ...row, board: 2 };
-    default:
-      return { ...row, pilot: Number(row.pilot) + 0.05 };
-  }
-});
+export const changed = (rows: readonly Row[]): readonly Row[] =>
+  rows.map((row, i): Row => {
+    const family = FAMILIES.find(({ sizes }) => sizes.includes(String(row.screw)));
+    const after = <T>(list: readonly T[], item: T): T => list[list.indexOf(item) + 1] ?? (list[list.indexOf(item) - 1] as T);
+    switch (i % 8) {
+      case 0:
+        return { ...row, length: after(lengthsOf(String(row.screw)), Number(row.length)) };
+      case 1:
+        return { ...row, screw: after(family?.sizes ?? [], String(row.screw)) };
+      case 2:
+        return { ...row, wall: 2.8 };
+      case 3:
+        return { ...row, 'board plane': Number(row['board plane']) + 0.4 };
+      case 4:
+        return { ...row, hole: Number(row.hole) + 0.2 };
+      case 5:
+        return { ...row, 'boss height': Number(row['boss height']) - 1.5 };
+      case 6:
+        return { ...row, board: 2 };
+      default:
+        return { ...row, pilot: Number(row.pilot) + 0.05 };
+    }
+  });
 
 /** Numbers and states of a row: of 15 outputs and so many calls all but four; a screw without point length or pull-out has fewer. Pinned. */
 export const leastEqual = (calls: Calls): number => 11 + calls.length;
@@ -146,7 +244,8 @@ export function compare(rows: readonly Row[], calls: Calls, values: Values): Com
     const is = values.get(`${SHEET}!${at}`);
     const isAnswer = typeof must === 'number' || isState(must);
     if (isAnswer && near(is, must)) equal += 1;
-    else if (typeof is === 'number' || (isState(is) && is !== 'not checked')) wrong.push(`${what} of ${Object.values(row).join(' ')}: ${String(is)}, not ${String(must)}`);
+    else if (typeof is === 'number' || (isState(is) && is !== 'not checked'))
+      wrong.push(`${what} of ${Object.values(row).join(' ')}: ${String(is)}, not ${String(must)}`);
     else if (isAnswer) givenUp += 1;
   };
   const table = call('JOINT.TABLE', [[[...INPUTS], ...rows.map(row => INPUTS.map(title => row[title]))], [OUTPUTS]]);

@@ -22,12 +22,21 @@ function leaves(given: unknown): unknown[] {
 }
 
 /** Those that the runtime knows. */
-const codesIn = (args: readonly unknown[]): unknown[] => leaves(args).flatMap(leaf => (typeof leaf === 'object' && leaf !== null && 'cellError' in leaf && KNOWN_CODES.includes(String(leaf.cellError)) ? [leaf.cellError] : []));
+const codesIn = (args: readonly unknown[]): unknown[] =>
+  leaves(args).flatMap(leaf =>
+    typeof leaf === 'object' && leaf !== null && 'cellError' in leaf && KNOWN_CODES.includes(String(leaf.cellError))
+      ? [leaf.cellError]
+      : [],
+  );
 
 /** Whether more than 60 characters in a row are the user's. */
 function quotesTooMuch(message: string, args: readonly unknown[]): boolean {
   const long = [...new Set(leaves(args).filter((leaf): leaf is string => typeof leaf === 'string' && leaf.length > MOST_QUOTED))];
-  return long.some(text => Array.from({ length: Math.max(0, message.length - MOST_QUOTED) }, (_, i) => message.slice(i, i + MOST_QUOTED + 1)).some(part => text.includes(part)));
+  return long.some(text =>
+    Array.from({ length: Math.max(0, message.length - MOST_QUOTED) }, (_, i) => message.slice(i, i + MOST_QUOTED + 1)).some(part =>
+      text.includes(part),
+    ),
+  );
 }
 
 const namesOf = (cards: Iterable<Card>): string[] => [...cards].flatMap(({ params }) => params.map(({ name }) => name));
@@ -44,7 +53,8 @@ function beginsWith(names: readonly string[], argument: string, of: string): Reg
 
 // In words and asserted once: assertions for each of some hundred thousand answers take longer than the answers.
 export function faultOfReason(code: string, message: string, args: readonly unknown[]): string | undefined {
-  if (code !== '#VALUE!' && code !== '#N/A' && !codesIn(args).includes(code)) return 'a code that was not handed in, or that the runtime does not know';
+  if (code !== '#VALUE!' && code !== '#N/A' && !codesIn(args).includes(code))
+    return 'a code that was not handed in, or that the runtime does not know';
   if (!/\S/.test(message)) return 'no message';
   if (/undefined|\[object|NaN mm/.test(message)) return 'a message with a value of the program';
   if (message.length > LONGEST_MESSAGE) return 'a message that is too long';
@@ -59,11 +69,15 @@ function faultOfRefusal(card: Card, args: readonly unknown[], { code, message, a
   const isQuoting = QUOTING.includes(card.id);
   const names = isQuoting ? EVERY_NAME : namesOf([card]);
   if (!names.includes(argument)) return 'an argument that the function does not have';
-  return beginsWith(names, argument, isQuoting ? '' : card.id).test(message) ? undefined : 'a message that does not begin with the argument';
+  return beginsWith(names, argument, isQuoting ? '' : card.id).test(message)
+    ? undefined
+    : 'a message that does not begin with the argument';
 }
 
 function isFit(value: unknown): boolean {
-  return typeof value === 'number' ? Number.isFinite(value) && !Object.is(value, -0) : typeof value === 'string' || typeof value === 'boolean';
+  return typeof value === 'number'
+    ? Number.isFinite(value) && !Object.is(value, -0)
+    : typeof value === 'string' || typeof value === 'boolean';
 }
 
 export function faultOfValue({ result }: Card, value: unknown): string | undefined {
@@ -72,7 +86,8 @@ export function faultOfValue({ result }: Card, value: unknown): string | undefin
   }
   const rows = value as unknown[][];
   const width = rows[0]?.length ?? 0;
-  if (width === 0 || !rows.every(row => Array.isArray(row) && row.length === width && row.every(isFit))) return 'no full rectangle of finite numbers and text';
+  if (width === 0 || !rows.every(row => Array.isArray(row) && row.length === width && row.every(isFit)))
+    return 'no full rectangle of finite numbers and text';
   if (result.shape === 'column') return width === 1 ? undefined : 'no column';
   if (result.shape === 'row') return rows.length === 1 && width === result.columns.length ? undefined : 'no row';
   return result.columns.length === 0 || width === result.columns.length ? undefined : 'another number of columns';

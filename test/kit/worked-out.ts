@@ -18,10 +18,20 @@ export interface WorkedOut {
 export function workedOut(sheets: readonly SheetPlan[], asked?: string): WorkedOut {
   const source = new Source({
     name: 'Worked out',
-    sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells.map(({ at, value, formula }): [string, SourceCell] => [at, formula === undefined ? { value: value ?? null } : { value: null, formula }])) })),
+    sheets: sheets.map(({ name, cells }) => ({
+      name,
+      cells: new Map(
+        cells.map(({ at, value, formula }): [string, SourceCell] => [
+          at,
+          formula === undefined ? { value: value ?? null } : { value: null, formula },
+        ]),
+      ),
+    })),
   });
   const values = new Map<string, number | string | boolean>();
-  let open = sheets.filter(({ name }) => asked === undefined || name === asked).flatMap(({ name, cells }) => cells.map(({ at }) => ({ name, at })));
+  let open = sheets
+    .filter(({ name }) => asked === undefined || name === asked)
+    .flatMap(({ name, cells }) => cells.map(({ at }) => ({ name, at })));
   for (let round = 0; open.length > 0 && round < MOST_ROUNDS; round++) {
     const left = open.filter(({ name, at }) => {
       const value = source.value(name, at);

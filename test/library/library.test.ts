@@ -24,13 +24,24 @@ beforeAll(() => {
 afterAll(() => rmSync(project, { recursive: true }));
 
 async function bundled(source: string, format: 'esm' | 'iife' = 'esm'): Promise<string> {
-  const { outputFiles } = await build({ stdin: { contents: source, resolveDir: project }, bundle: true, minify: true, format, globalName: 'made', platform: 'neutral', write: false });
+  const { outputFiles } = await build({
+    stdin: { contents: source, resolveDir: project },
+    bundle: true,
+    minify: true,
+    format,
+    globalName: 'made',
+    platform: 'neutral',
+    write: false,
+  });
   return outputFiles[0]?.text ?? '';
 }
 
 describe('a bundler', () => {
   it('takes one formula alone', async () => {
-    const [one, all] = await Promise.all([bundled('export { bossOutsideDiaMm } from "bosswright"'), bundled('export { call } from "bosswright"')]);
+    const [one, all] = await Promise.all([
+      bundled('export { bossOutsideDiaMm } from "bosswright"'),
+      bundled('export { call } from "bosswright"'),
+    ]);
     expect(one.length).toBeLessThan(300);
     expect(all.length).toBeGreaterThan(100_000);
     console.log(`one formula ${one.length} bytes, all functions ${all.length} bytes`);
@@ -62,12 +73,27 @@ describe('the examples of the README', () => {
     ['Node', ts.ModuleKind.Node16, ts.ModuleResolutionKind.Node16],
   ])('have types under the rules of %s', (_, module, moduleResolution) => {
     const names = EXAMPLES.map((code, i) => (writeFileSync(file(`typed-${i}.ts`), code), file(`typed-${i}.ts`)));
-    writeFileSync(file('wrong.ts'), 'import { bossOutsideDiaMm, nothing } from "bosswright"; bossOutsideDiaMm("2.4", 1.2, 14, 0.5); nothing();');
+    writeFileSync(
+      file('wrong.ts'),
+      'import { bossOutsideDiaMm, nothing } from "bosswright"; bossOutsideDiaMm("2.4", 1.2, 14, 0.5); nothing();',
+    );
     const wrong = file('wrong.ts');
     // of the library's own types nothing is skipped; console is all that the examples need besides
     writeFileSync(file('console.d.ts'), 'declare const console: { log(...parts: unknown[]): void };');
-    const program = ts.createProgram([...names, wrong, file('console.d.ts')], { module, moduleResolution, target: ts.ScriptTarget.ES2022, lib: ['lib.es2022.d.ts'], strict: true, noEmit: true, types: [] });
-    const faults = ts.getPreEmitDiagnostics(program).map(({ file: source, messageText }) => `${path.basename(source?.fileName ?? '')}: ${ts.flattenDiagnosticMessageText(messageText, ' ')}`);
+    const program = ts.createProgram([...names, wrong, file('console.d.ts')], {
+      module,
+      moduleResolution,
+      target: ts.ScriptTarget.ES2022,
+      lib: ['lib.es2022.d.ts'],
+      strict: true,
+      noEmit: true,
+      types: [],
+    });
+    const faults = ts
+      .getPreEmitDiagnostics(program)
+      .map(
+        ({ file: source, messageText }) => `${path.basename(source?.fileName ?? '')}: ${ts.flattenDiagnosticMessageText(messageText, ' ')}`,
+      );
     expect(faults.sort()).toEqual([
       expect.stringMatching(/^wrong.ts: Argument of type 'string' is not assignable to parameter of type 'number'/),
       expect.stringMatching(/^wrong.ts: Module .* has no exported member 'nothing'/),

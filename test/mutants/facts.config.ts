@@ -5,7 +5,9 @@ import { FILES } from './files';
 const facts = new Facts();
 
 export default defineConfig({
-  plugins: [{ name: 'facts', enforce: 'pre', transform: (_, id) => (FILES.some(file => id.endsWith(`/${file}`)) ? facts.written(id) : undefined) }],
+  plugins: [
+    { name: 'facts', enforce: 'pre', transform: (_, id) => (FILES.some(file => id.endsWith(`/${file}`)) ? facts.written(id) : undefined) },
+  ],
   test: {
     include: ['test/mutants/facts.all.ts'],
     runner: 'test/mutants/facts.runner.ts',

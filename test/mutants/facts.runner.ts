@@ -36,7 +36,11 @@ const failed = (task: Task): string | undefined => {
 
 export default class Facts extends TestRunner {
   async onBeforeCollect(): Promise<void> {
-    const names = ASKED.flatMap(folder => readdirSync(`test/${folder}`).filter(name => name.endsWith('.test.ts')).map(name => path.resolve('test', folder, name)));
+    const names = ASKED.flatMap(folder =>
+      readdirSync(`test/${folder}`)
+        .filter(name => name.endsWith('.test.ts'))
+        .map(name => path.resolve('test', folder, name)),
+    );
     // a stack is read by nobody
     Error.stackTraceLimit = 0;
     // once to load everything, once for the time
@@ -78,7 +82,9 @@ export default class Facts extends TestRunner {
       }
       done[file] = { sha256, mutants: own };
       writeFileSync(OUT, JSON.stringify(done));
-      process.stderr.write(`${file}: ${own.filter(({ by }) => by !== undefined).length} of ${own.length}, ${((process.cpuUsage().user - begin) / 1e6).toFixed(0)} s\n`);
+      process.stderr.write(
+        `${file}: ${own.filter(({ by }) => by !== undefined).length} of ${own.length}, ${((process.cpuUsage().user - begin) / 1e6).toFixed(0)} s\n`,
+      );
     }
   }
 

@@ -30,15 +30,18 @@ const OTHER_SIDE: Readonly<Record<string, string>> = { above: 'below', below: 'a
 const SIZE_LIMIT: Readonly<Record<string, string>> = { max: 'min', min: 'max', nominal: 'max' };
 
 const quoted = (text: string): string => `'${text.replace(/[\\']/g, '\\$&')}'`;
-const isText = (node: ts.Node): node is ts.StringLiteral | ts.NoSubstitutionTemplateLiteral => ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node);
-const nextOf = <T>(list: readonly T[], one: T): T | undefined => (list.length < 2 ? undefined : list[(list.indexOf(one) + 1) % list.length]);
+const isText = (node: ts.Node): node is ts.StringLiteral | ts.NoSubstitutionTemplateLiteral =>
+  ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node);
+const nextOf = <T>(list: readonly T[], one: T): T | undefined =>
+  list.length < 2 ? undefined : list[(list.indexOf(one) + 1) % list.length];
 
 /** What a text is said of: the property, or the place in a call. */
 function roleOf(node: ts.Node): string {
   const { parent } = node;
   if (ts.isPropertyAssignment(parent)) return parent.name.getText();
   if (ts.isCallExpression(parent)) return `${parent.expression.getText()} ${parent.arguments.indexOf(node as ts.Expression)}`;
-  if (ts.isArrayLiteralExpression(parent) || ts.isParenthesizedExpression(parent) || ts.isAsExpression(parent)) return `${roleOf(parent)}[]`;
+  if (ts.isArrayLiteralExpression(parent) || ts.isParenthesizedExpression(parent) || ts.isAsExpression(parent))
+    return `${roleOf(parent)}[]`;
   return ts.SyntaxKind[parent.kind];
 }
 
@@ -127,7 +130,10 @@ export class Facts {
   #otherTexts(node: ts.StringLiteral | ts.NoSubstitutionTemplateLiteral, roles: ReadonlyMap<string, readonly string[]>): string[] {
     const { text } = node;
     const type = this.#checker.getContextualType(node);
-    const allowed = type?.isUnion() === true && type.types.every(one => one.isStringLiteral()) ? type.types.map(one => (one as ts.StringLiteralType).value) : [];
+    const allowed =
+      type?.isUnion() === true && type.types.every(one => one.isStringLiteral())
+        ? type.types.map(one => (one as ts.StringLiteralType).value)
+        : [];
     const other = nextOf(allowed, text) ?? SIZE_LIMIT[text] ?? nextOf(roles.get(roleOf(node)) ?? [], text) ?? `${text}x`;
     const renumbered = text.replace(/\d+/, digits => String(Number(digits) + 1));
     return allowed.length > 1 || renumbered === text || renumbered === other ? [other] : [other, renumbered];
@@ -137,10 +143,17 @@ export class Facts {
   #otherName(source: ts.SourceFile, node: ts.Identifier, call: ts.CallExpression): string | undefined {
     const imported = source.statements.filter(ts.isImportDeclaration).map(({ importClause, moduleSpecifier }) => {
       const bindings = importClause?.namedBindings;
-      return { from: (moduleSpecifier as ts.StringLiteral).text, names: bindings !== undefined && ts.isNamedImports(bindings) ? bindings.elements.filter(one => !one.isTypeOnly).map(one => one.name.text) : [] };
+      return {
+        from: (moduleSpecifier as ts.StringLiteral).text,
+        names:
+          bindings !== undefined && ts.isNamedImports(bindings)
+            ? bindings.elements.filter(one => !one.isTypeOnly).map(one => one.name.text)
+            : [],
+      };
     });
     const opposite = OTHER_SIDE[node.text];
-    if (call.expression === node) return opposite !== undefined && imported.some(({ names }) => names.includes(opposite)) ? opposite : undefined;
+    if (call.expression === node)
+      return opposite !== undefined && imported.some(({ names }) => names.includes(opposite)) ? opposite : undefined;
     const quantities = imported.find(({ from }) => from.endsWith('read/quantity'))?.names.filter(name => /^[A-Z_]+$/.test(name)) ?? [];
     return quantities.includes(node.text) ? nextOf(quantities, node.text) : undefined;
   }
@@ -154,7 +167,11 @@ export class Facts {
   #isTuple(list: ts.ArrayLiteralExpression): boolean {
     const type = this.#checker.getContextualType(list);
     if (type !== undefined) return this.#checker.isTupleType(type);
-    return ts.isAsExpression(list.parent) || ts.isVariableDeclaration(list.parent) && ts.isArrayBindingPattern(list.parent.name) || ts.isArrowFunction(list.parent);
+    return (
+      ts.isAsExpression(list.parent) ||
+      (ts.isVariableDeclaration(list.parent) && ts.isArrayBindingPattern(list.parent.name)) ||
+      ts.isArrowFunction(list.parent)
+    );
   }
 
   #write(source: ts.SourceFile, node: ts.Node): string {
@@ -170,7 +187,8 @@ export class Facts {
     }
     text += source.text.slice(at, node.end);
     for (const { form, changes } of this.#places.get(node) ?? []) {
-      const [open, close, own] = form === 'property' ? ['...(', ')', `{ ${text} }`] : form === 'element' ? ['...(', ')', `[${text}]`] : ['(', ')', text];
+      const [open, close, own] =
+        form === 'property' ? ['...(', ')', `{ ${text} }`] : form === 'element' ? ['...(', ')', `[${text}]`] : ['(', ')', text];
       text = `${open}${changes.map(({ number, now }) => `globalThis.mutant === ${number} ? ${now} : `).join('')}${own}${close}`;
     }
     return text;

@@ -2,7 +2,10 @@ import { readdirSync } from 'node:fs';
 
 /** Whose facts are changed. */
 export const FILES: readonly string[] = [
-  ...readdirSync('src/core', { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.cards.ts')).sort().map(name => `src/core/${name}`),
+  ...readdirSync('src/core', { recursive: true, encoding: 'utf8' })
+    .filter(name => name.endsWith('.cards.ts'))
+    .sort()
+    .map(name => `src/core/${name}`),
   'src/joint/inputs.ts',
   'src/joint/nodes.ts',
   'src/joint/rules.ts',

@@ -16,20 +16,26 @@ const counted = rows => {
   const all = noticed + sum(rows, row => row.missed.length);
   return { noticed, all, percent: ((100 * noticed) / all).toFixed(1) };
 };
-const rowOf = ({ file, sha256, noticed, missed }) => `| ${file} | ${sha256.slice(0, 16)} | ${noticed} | ${noticed + missed.length} | ${missed.join('; ') || '–'} |`;
+const rowOf = ({ file, sha256, noticed, missed }) =>
+  `| ${file} | ${sha256.slice(0, 16)} | ${noticed} | ${noticed + missed.length} | ${missed.join('; ') || '–'} |`;
 
 function formulas() {
   const { files } = JSON.parse(readFileSync('.stryker/report.json', 'utf8'));
   const has = (mutants, ...status) => mutants.filter(mutant => status.includes(mutant.status));
   const where = ({ location: { start }, mutatorName, replacement }) => `line ${start.line}: ${mutatorName} ${inCell(replacement, 60)}`;
-  const rows = Object.entries(files).map(([file, { source, mutants }]) => ({
-    file,
-    sha256: createHash('sha256').update(source).digest('hex'),
-    noticed: has(mutants, 'Killed', 'Timeout').length,
-    missed: has(mutants, 'Survived', 'NoCoverage').map(where),
-  })).filter(({ noticed, missed }) => noticed + missed.length > 0);
+  const rows = Object.entries(files)
+    .map(([file, { source, mutants }]) => ({
+      file,
+      sha256: createHash('sha256').update(source).digest('hex'),
+      noticed: has(mutants, 'Killed', 'Timeout').length,
+      missed: has(mutants, 'Survived', 'NoCoverage').map(where),
+    }))
+    .filter(({ noticed, missed }) => noticed + missed.length > 0);
   const { noticed, all, percent } = counted(rows);
-  const late = has(Object.values(files).flatMap(({ mutants }) => mutants), 'Timeout').length;
+  const late = has(
+    Object.values(files).flatMap(({ mutants }) => mutants),
+    'Timeout',
+  ).length;
   return [
     `Mutants on ${today}, put together from runs up to then: ${noticed} of ${all} noticed, ${late} of them by a test that ran out of time, ${percent} %, target 85 %. Changed were the ${rows.length} files below, one place at a time, and no others; not texts, not numbers as they are written, not the cards, and not what is worked out once when a file is loaded. A place that no test noticed may be one that changes nothing. test/properties was not run, so that the count is a lower bound.`,
     '',
@@ -44,10 +50,14 @@ function facts() {
     file,
     sha256,
     noticed: mutants.filter(({ by }) => by !== undefined).length,
-    missed: mutants.filter(({ by }) => by === undefined).map(({ line, was, now }) => `line ${line}: ${inCell(was, 40)} → ${now === '[]' || now === '{}' ? 'gone' : inCell(now, 40)}`),
+    missed: mutants
+      .filter(({ by }) => by === undefined)
+      .map(({ line, was, now }) => `line ${line}: ${inCell(was, 40)} → ${now === '[]' || now === '{}' ? 'gone' : inCell(now, 40)}`),
   }));
   const { noticed, all, percent } = counted(rows);
-  const pinned = Object.values(files).flatMap(({ mutants }) => mutants).filter(({ by }) => by?.startsWith('test/contract/pinned.test.ts')).length;
+  const pinned = Object.values(files)
+    .flatMap(({ mutants }) => mutants)
+    .filter(({ by }) => by?.startsWith('test/contract/pinned.test.ts')).length;
   return [
     `Facts on ${today}: ${noticed} of ${all} noticed, ${percent} %, target 90 % of each file. Every number became 1 % larger (0 became 0.01), a whole one also larger by 1, a negative one also positive; every text became another one that its type or its place allows, and the same text with another number where it has one; every yes a no; every comparison and every limit took or left its end; a quantity became another that the file knows; an entry of a list and what may be left out of a declaration went missing. tsc was not asked: only what a test noticed counts. Symbols, names and units of results, sources, cautions and arguments of examples, which no outside source fixes, are pinned as they are (test/contract/pinned.json): ${pinned} of the changes were noticed by that first, which says that something changed and nothing of what is right. Asked were the tests of test/contract and of the file's own folder (test/core, test/joint) that take less than a second, so that the count is a lower bound. After each file the same tests passed without a mutant.`,
     '',
@@ -58,6 +68,11 @@ function facts() {
 
 const PARTS = { formulas: ['Formulas', formulas], facts: ['Facts', facts] };
 const [title, made] = PARTS[process.argv[2]];
-const parts = new Map(readFileSync(PAGE, 'utf8').split(/^## /m).filter(part => part !== '').map(part => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]));
+const parts = new Map(
+  readFileSync(PAGE, 'utf8')
+    .split(/^## /m)
+    .filter(part => part !== '')
+    .map(part => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]),
+);
 parts.set(title, made().join('\n'));
 writeFileSync(PAGE, `${[...parts].map(([name, text]) => `## ${name}\n\n${text}\n`).join('\n')}`);

@@ -11,7 +11,12 @@ class ShortestFirst extends BaseSequencer {
 export default defineConfig({
   test: {
     // what holds the core and the joint; the random properties take too long for every mutant
-    include: ['test/{core,joint,standards}/*.test.ts', 'test/evidence/{inverse,monotone,published,standards,wrong-forms}.test.ts', 'test/plain/forms.test.ts', 'test/faults/found.test.ts'],
+    include: [
+      'test/{core,joint,standards}/*.test.ts',
+      'test/evidence/{inverse,monotone,published,standards,wrong-forms}.test.ts',
+      'test/plain/forms.test.ts',
+      'test/faults/found.test.ts',
+    ],
     testTimeout: 120_000,
     isolate: false,
     sequence: { sequencer: ShortestFirst },

@@ -1,9 +1,9 @@
 // A workbook in memory behind the sheet port: cells of plans, formulas worked out, tables spilled. For tests and for looking at the views.
-import type { Cell } from "../../src/core/kinds";
-import { address, cellPosition } from "../../src/handover/formula";
-import { isFault, isRows, Source, type SourceCell } from "../../src/handover/source";
-import type { SheetPlan, WorkbookPlan } from "../../src/sheet/plan";
-import type { Selection, SheetCell, SheetPort } from "../../src/sheet/port";
+import type { Cell } from '../../src/core/kinds';
+import { address, cellPosition } from '../../src/handover/formula';
+import { isFault, isRows, Source, type SourceCell } from '../../src/handover/source';
+import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
+import type { Selection, SheetCell, SheetPort } from '../../src/sheet/port';
 
 type Cells = Map<string, SourceCell>;
 
@@ -15,13 +15,19 @@ export interface FakePort extends SheetPort {
   readonly went: Selection[];
 }
 
-const cellsOf = ({ cells }: SheetPlan): Cells => new Map(cells.filter(({ value = "", formula }) => formula !== undefined || value !== "").map(({ at, value = null, formula }) => [at, { value, ...(formula !== undefined && { formula }) }]));
+const cellsOf = ({ cells }: SheetPlan): Cells =>
+  new Map(
+    cells
+      .filter(({ value = '', formula }) => formula !== undefined || value !== '')
+      .map(({ at, value = null, formula }) => [at, { value, ...(formula !== undefined && { formula }) }]),
+  );
 
-const content = (typed: Cell): SourceCell => (typeof typed === "string" && typed.startsWith("=") ? { value: null, formula: typed } : { value: typed });
+const content = (typed: Cell): SourceCell =>
+  typeof typed === 'string' && typed.startsWith('=') ? { value: null, formula: typed } : { value: typed };
 
 /** The grid from A1 with every table spilled; a value that was planted beside a formula stays. */
 function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][] {
-  const source = new Source({ name: "", sheets: [...sheets].map(([sheet, cells]) => ({ name: sheet, cells })) });
+  const source = new Source({ name: '', sheets: [...sheets].map(([sheet, cells]) => ({ name: sheet, cells })) });
   const shown = new Map<string, SheetCell>();
   for (const [at, cell] of sheets.get(name) ?? []) {
     if (cell.formula === undefined || cell.value !== null) {
@@ -31,10 +37,12 @@ function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][]
     const { row, column } = cellPosition(at);
     const result = source.result(name, at);
     const rows = isRows(result) ? result : [[result ?? null]];
-    rows.forEach((line, r) => line.forEach((value, c) => {
-      const cellValue = isFault(value) ? value.cellError : value;
-      shown.set(address(row + r, column + c), { value: cellValue, ...(r === 0 && c === 0 && { formula: cell.formula as string }) });
-    }));
+    rows.forEach((line, r) =>
+      line.forEach((value, c) => {
+        const cellValue = isFault(value) ? value.cellError : value;
+        shown.set(address(row + r, column + c), { value: cellValue, ...(r === 0 && c === 0 && { formula: cell.formula as string }) });
+      }),
+    );
   }
   const places = [...shown.keys()].map(cellPosition);
   const [height, width] = [Math.max(-1, ...places.map(({ row }) => row)) + 1, Math.max(-1, ...places.map(({ column }) => column)) + 1];
@@ -42,7 +50,7 @@ function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][]
 }
 
 export function fakePort(plan: WorkbookPlan): FakePort {
-  const sheets = new Map(plan.sheets.map((sheet) => [sheet.name, cellsOf(sheet)]));
+  const sheets = new Map(plan.sheets.map(sheet => [sheet.name, cellsOf(sheet)]));
   const listeners = new Set<(selection: Selection) => void>();
   let now: Selection | null = null;
   const cells = (name: string): Cells => {
@@ -56,7 +64,8 @@ export function fakePort(plan: WorkbookPlan): FakePort {
   };
   const went: Selection[] = [];
   return {
-    went, select,
+    went,
+    select,
     plant: (sheetName, at, cell) => void cells(sheetName).set(at, cell),
     sheetNames: async () => [...sheets.keys()],
     async add(added) {
@@ -65,7 +74,7 @@ export function fakePort(plan: WorkbookPlan): FakePort {
       sheets.set(name, cellsOf(added));
       return name;
     },
-    read: async (sheetName) => (cells(sheetName), gridOf(sheetName, sheets)),
+    read: async sheetName => (cells(sheetName), gridOf(sheetName, sheets)),
     selection: async () => now,
     onSelection(listener) {
       listeners.add(listener);

@@ -1,9 +1,9 @@
 // The pane on a page of its own, over the demo workbook in memory: for the tests in a browser.
-import { demoWorkbook } from "../../src/demo/demo";
-import type { ListedFunction } from "../../src/pane/list";
-import { mountPane } from "../../src/pane/mount";
-import type { Picture } from "../../src/sheet/plan";
-import { fakePort, type FakePort } from "./fake-port";
+import { demoWorkbook } from '../../src/demo/demo';
+import type { ListedFunction } from '../../src/pane/list';
+import { mountPane } from '../../src/pane/mount';
+import type { Picture } from '../../src/sheet/plan';
+import { fakePort, type FakePort } from './fake-port';
 
 declare global {
   interface Window {
@@ -17,7 +17,7 @@ const { read } = port;
 window.pane = { port, placed: [], handedOver: 0, waitMs: 0 };
 Object.assign(port, {
   async read(sheetName: string) {
-    await new Promise((resolve) => setTimeout(resolve, window.pane.waitMs));
+    await new Promise(resolve => setTimeout(resolve, window.pane.waitMs));
     return read(sheetName);
   },
   async placePicture(sheetName: string, picture: Picture) {
@@ -25,8 +25,13 @@ Object.assign(port, {
   },
 });
 const kept = new Map<string, string>();
-const { functions } = (await (await fetch("functions.json")).json()) as { functions: readonly ListedFunction[] };
-mountPane(document.getElementById("pane") as HTMLElement, {
-  port, functions, hostName: "this workbook", handOver: () => { window.pane.handedOver++; },
-  kept: { get: (key) => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },
+const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
+mountPane(document.getElementById('pane') as HTMLElement, {
+  port,
+  functions,
+  hostName: 'this workbook',
+  handOver: () => {
+    window.pane.handedOver++;
+  },
+  kept: { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },
 });

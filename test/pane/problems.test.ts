@@ -1,121 +1,155 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
-import { describe, expect, it } from "vitest";
-import { checkedWorkbook } from "../../src/pane/checked";
-import { levers } from "../../src/pane/levers";
-import { problemsOf, retyped, type Problem } from "../../src/pane/problems";
-import { readSheets, type Grid } from "../../src/pane/workbook";
-import { demoWorkbook } from "../../src/demo/demo";
-import { Joints } from "../../src/pane/find-joint";
-import type { SheetCell } from "../../src/sheet/port";
-import { fakePort } from "./fake-port";
+import { describe, expect, it } from 'vitest';
+import { checkedWorkbook } from '../../src/pane/checked';
+import { levers } from '../../src/pane/levers';
+import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
+import { readSheets, type Grid } from '../../src/pane/workbook';
+import { demoWorkbook } from '../../src/demo/demo';
+import { Joints } from '../../src/pane/find-joint';
+import type { SheetCell } from '../../src/sheet/port';
+import { fakePort } from './fake-port';
 
-const of = (formula: string, value: SheetCell["value"] = 1): SheetCell => ({ value, formula });
-const v = (value: SheetCell["value"]): SheetCell => ({ value });
-const told = (...rows: SheetCell[][]): string[] => told2(new Map([["S", rows]]));
-const told2 = (grids: ReadonlyMap<string, Grid>): string[] => problemsOf(grids).map(({ kind, place: { sheetName, at }, words }: Problem) => `${kind} ${sheetName}!${at}: ${words}`);
+const of = (formula: string, value: SheetCell['value'] = 1): SheetCell => ({ value, formula });
+const v = (value: SheetCell['value']): SheetCell => ({ value });
+const told = (...rows: SheetCell[][]): string[] => told2(new Map([['S', rows]]));
+const told2 = (grids: ReadonlyMap<string, Grid>): string[] =>
+  problemsOf(grids).map(({ kind, place: { sheetName, at }, words }: Problem) => `${kind} ${sheetName}!${at}: ${words}`);
 
-describe("a workbook is told of", () => {
-  it("functions under the name of a file, with their names as typed", () => {
-    expect(retyped('=_xldudf_ENCL_BOSS_OD(B4,1.2)+_xldudf_encl_SCREW_HEAD_DIAMETER("M3","pan")')).toBe('=ENCL.BOSS.OD(B4,1.2)+ENCL.SCREW.HEAD.DIAMETER("M3","pan")');
-    expect(retyped("=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)")).toBe("=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)");
-    const [problem] = problemsOf(new Map([["S", [[of("=_xldudf_ENCL_BOSS_OD(B1,C1)", "#NAME?"), v(3), v(1)]]]]));
-    expect(problem).toMatchObject({ kind: "broken", repair: "=ENCL.BOSS.OD(B1,C1)" });
+describe('a workbook is told of', () => {
+  it('functions under the name of a file, with their names as typed', () => {
+    expect(retyped('=_xldudf_ENCL_BOSS_OD(B4,1.2)+_xldudf_encl_SCREW_HEAD_DIAMETER("M3","pan")')).toBe(
+      '=ENCL.BOSS.OD(B4,1.2)+ENCL.SCREW.HEAD.DIAMETER("M3","pan")',
+    );
+    expect(retyped('=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)')).toBe('=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)');
+    const [problem] = problemsOf(new Map([['S', [[of('=_xldudf_ENCL_BOSS_OD(B1,C1)', '#NAME?'), v(3), v(1)]]]]));
+    expect(problem).toMatchObject({ kind: 'broken', repair: '=ENCL.BOSS.OD(B1,C1)' });
   });
 
-  it("#NAME? and #BUSY!, to be entered again where a function of ours is called", () => {
-    const grids = new Map([["S", [[of("=ENCL.BOSS.OD(D1,E1)", "#NAME?"), of("=ENCL.BOSS.OD(D1,E1)", "#BUSY!"), of("=ENCL.BOS.OD(D1,E1)", "#NAME?"), v(3), v(1), of("=FOO(1)", "#NAME?"), of("=FOO(1)", "#BUSY!")]]]]);
+  it('#NAME? and #BUSY!, to be entered again where a function of ours is called', () => {
+    const grids = new Map([
+      [
+        'S',
+        [
+          [
+            of('=ENCL.BOSS.OD(D1,E1)', '#NAME?'),
+            of('=ENCL.BOSS.OD(D1,E1)', '#BUSY!'),
+            of('=ENCL.BOS.OD(D1,E1)', '#NAME?'),
+            v(3),
+            v(1),
+            of('=FOO(1)', '#NAME?'),
+            of('=FOO(1)', '#BUSY!'),
+          ],
+        ],
+      ],
+    ]);
     expect(problemsOf(grids).map(({ place: { at }, repair }) => [at, repair])).toEqual([
-      ["A1", "=ENCL.BOSS.OD(D1,E1)"], ["B1", "=ENCL.BOSS.OD(D1,E1)"], ["C1", undefined], ["F1", undefined],
+      ['A1', '=ENCL.BOSS.OD(D1,E1)'],
+      ['B1', '=ENCL.BOSS.OD(D1,E1)'],
+      ['C1', undefined],
+      ['F1', undefined],
     ]);
   });
 
-  it("refusals with their reason, from the innermost call", () => {
-    expect(told([of("=ENCL.BOSS.OD(B1,C1)", "#VALUE!"), v(3), v(-1)])).toEqual(["refused S!A1: BOSS.OD: wall is -1: must be above 0 mm"]);
-    expect(told([of("=ENCL.BOSS.OD(B1,ENCL.WALL.FEATURE(C1))", "#VALUE!"), v(3), v(-1)])[0]).toContain("WALL.FEATURE: wall");
-    expect(told([of("=ENCL.BOSS.OD(B1,C1)", "#SPILL!"), v(3), v(1)])[0]).toContain("no room");
-    expect(told([{ value: "#VALUE!", formula: "=ENCL.BOSS.OD(B1,C1)", message: "as the host says" }, v(3), v(-1)])).toEqual(["refused S!A1: as the host says"]);
+  it('refusals with their reason, from the innermost call', () => {
+    expect(told([of('=ENCL.BOSS.OD(B1,C1)', '#VALUE!'), v(3), v(-1)])).toEqual(['refused S!A1: BOSS.OD: wall is -1: must be above 0 mm']);
+    expect(told([of('=ENCL.BOSS.OD(B1,ENCL.WALL.FEATURE(C1))', '#VALUE!'), v(3), v(-1)])[0]).toContain('WALL.FEATURE: wall');
+    expect(told([of('=ENCL.BOSS.OD(B1,C1)', '#SPILL!'), v(3), v(1)])[0]).toContain('no room');
+    expect(told([{ value: '#VALUE!', formula: '=ENCL.BOSS.OD(B1,C1)', message: 'as the host says' }, v(3), v(-1)])).toEqual([
+      'refused S!A1: as the host says',
+    ]);
   });
 
-  it("checks that do not pass", () => {
-    expect(told([of("=ENCL.CHECK.MAX(B1,C1)", "fail"), v(3), v(1)], [of("=ENCL.CHECK.MAX(B1,C1)", "pass")], [v("fail")])).toEqual(["state S!A1: fail"]);
+  it('checks that do not pass', () => {
+    expect(told([of('=ENCL.CHECK.MAX(B1,C1)', 'fail'), v(3), v(1)], [of('=ENCL.CHECK.MAX(B1,C1)', 'pass')], [v('fail')])).toEqual([
+      'state S!A1: fail',
+    ]);
   });
 
-  it("numbers and quantities in a formula, not the zero, not the word, not the number of a native function", () => {
+  it('numbers and quantities in a formula, not the zero, not the word, not the number of a native function', () => {
     expect(told([of('=ENCL.BOSS.OD(5.6+B1,"0.05 in",0,"0°")'), v(3)])).toEqual(['constant S!A1: 5.6 for hole, "0.05 in" for wall']);
     expect(told([of('=ENCL.DRAFT.SIZE(B1,C1,D1,"grows")'), v(3), v(1), v(1)])).toEqual([]);
-    expect(told([of("=ENCL.BOSS.OD(INDEX(B1:C1,1,2),C1)"), v(3), v(1)])).toEqual([]);
-    expect(told([of("=ENCL.JOINT.CARD(B1:C2,2)"), v("screw"), v("M3")])).toEqual([]);
-    expect(told([of("=B1*2.5"), v(3)])).toEqual([]);
+    expect(told([of('=ENCL.BOSS.OD(INDEX(B1:C1,1,2),C1)'), v(3), v(1)])).toEqual([]);
+    expect(told([of('=ENCL.JOINT.CARD(B1:C2,2)'), v('screw'), v('M3')])).toEqual([]);
+    expect(told([of('=B1*2.5'), v(3)])).toEqual([]);
   });
 
-  it("blanks that count as zero", () => {
-    expect(told([of("=ENCL.RECESS.SEAT(B1,C1)"), v(5.5), v(null)])).toEqual(["blank S!A1: C1 is blank and counts as 0 for depth"]);
-    expect(told([of("=ENCL.BOSS.OD(B1,B1,C1,D1)"), v(3), v(14), v(null)])).toEqual(["blank S!A1: D1 is blank and counts as 0 for draft"]);
-    expect(told([of("=ENCL.RECESS.SEAT(B1,C1)"), v(5.5), v(0)])).toEqual([]);
+  it('blanks that count as zero', () => {
+    expect(told([of('=ENCL.RECESS.SEAT(B1,C1)'), v(5.5), v(null)])).toEqual(['blank S!A1: C1 is blank and counts as 0 for depth']);
+    expect(told([of('=ENCL.BOSS.OD(B1,B1,C1,D1)'), v(3), v(14), v(null)])).toEqual(['blank S!A1: D1 is blank and counts as 0 for draft']);
+    expect(told([of('=ENCL.RECESS.SEAT(B1,C1)'), v(5.5), v(0)])).toEqual([]);
     // outside its limits a blank is refused, so it is no zero
-    expect(told([of("=ENCL.BOSS.OD(B1,C1)"), v(3), v(null)]).filter((line) => line.startsWith("blank"))).toEqual([]);
+    expect(told([of('=ENCL.BOSS.OD(B1,C1)'), v(3), v(null)]).filter(line => line.startsWith('blank'))).toEqual([]);
   });
 
-  it("lengths of a list in several units, not names beside values", () => {
-    expect(told([of("=ENCL.GRIP(B1:B3)"), v(2.5)], [v(null), v("0.063 in")], [v(null), v("1 mm")])).toEqual(["units S!B2: B1:B3 has lengths in mm and in"]);
-    expect(told([of("=ENCL.GRIP(B1:B3)"), v(2.5)], [v(null), v("1.6 mm")], [v(null), v(1)])).toEqual([]);
-    expect(told([of("=ENCL.CHECK.JOINT(B1:C3)"), v("screw"), v("M3")], [v(null), v("wall"), v("0.1 in")], [v(null), v("board plane"), v(5)])).toEqual([]);
+  it('lengths of a list in several units, not names beside values', () => {
+    expect(told([of('=ENCL.GRIP(B1:B3)'), v(2.5)], [v(null), v('0.063 in')], [v(null), v('1 mm')])).toEqual([
+      'units S!B2: B1:B3 has lengths in mm and in',
+    ]);
+    expect(told([of('=ENCL.GRIP(B1:B3)'), v(2.5)], [v(null), v('1.6 mm')], [v(null), v(1)])).toEqual([]);
+    expect(
+      told([of('=ENCL.CHECK.JOINT(B1:C3)'), v('screw'), v('M3')], [v(null), v('wall'), v('0.1 in')], [v(null), v('board plane'), v(5)]),
+    ).toEqual([]);
   });
 
-  it("nothing in the demo but numbers that it shows in its formulas", async () => {
+  it('nothing in the demo but numbers that it shows in its formulas', async () => {
     const port = fakePort(demoWorkbook);
     const problems = problemsOf(await readSheets(port, await port.sheetNames()));
-    expect(problems.filter(({ kind }) => ["broken", "refused", "blank", "units"].includes(kind))).toEqual([]);
+    expect(problems.filter(({ kind }) => ['broken', 'refused', 'blank', 'units'].includes(kind))).toEqual([]);
   });
 });
 
-describe("the check of a workbook", () => {
-  it("lists the joints worst first and stops when told", async () => {
+describe('the check of a workbook', () => {
+  it('lists the joints worst first and stops when told', async () => {
     const port = fakePort(demoWorkbook);
     const names = await port.sheetNames();
     const steps: number[] = [];
-    const whole = await checkedWorkbook(port, (done) => steps.push(done) > 0);
+    const whole = await checkedWorkbook(port, done => steps.push(done) > 0);
     expect(steps).toEqual(names.map((_, i) => i));
     expect(whole.isPartial).toBe(false);
-    expect(whole.joints.find(({ joint }) => joint.label === "A  first choice")).toMatchObject({ state: "fail", reason: expect.stringContaining("engagement ratio 1.497") as string });
+    expect(whole.joints.find(({ joint }) => joint.label === 'A  first choice')).toMatchObject({
+      state: 'fail',
+      reason: expect.stringContaining('engagement ratio 1.497') as string,
+    });
     const states = whole.joints.map(({ state }) => state);
-    expect([...states].sort((a, b) => ["fail", "not checked", "look", "pass"].indexOf(a) - ["fail", "not checked", "look", "pass"].indexOf(b))).toEqual(states);
-    expect((await checkedWorkbook(port, (done) => done < 1)).isPartial).toBe(true);
+    expect(
+      [...states].sort((a, b) => ['fail', 'not checked', 'look', 'pass'].indexOf(a) - ['fail', 'not checked', 'look', 'pass'].indexOf(b)),
+    ).toEqual(states);
+    expect((await checkedWorkbook(port, done => done < 1)).isPartial).toBe(true);
   });
 });
 
-describe("what moves the worst engagement", async () => {
+describe('what moves the worst engagement', async () => {
   const port = fakePort(demoWorkbook);
   const joints = new Joints(await readSheets(port, await port.sheetNames()));
-  const first = joints.at({ sheetName: "Variants", at: "B6" });
-  const found = first?.is === "joint" ? levers(first.joint.variant, "engagement min") : [];
-  const slope = (input: string): number | undefined => found.find((lever) => lever.input === input)?.perUnit;
+  const first = joints.at({ sheetName: 'Variants', at: 'B6' });
+  const found = first?.is === 'joint' ? levers(first.joint.variant, 'engagement min') : [];
+  const slope = (input: string): number | undefined => found.find(lever => lever.input === input)?.perUnit;
 
-  it("is first the length, one for one", () => {
-    expect(found[0]?.input).toBe("length");
-    expect(slope("length")).toBeCloseTo(1, 6);
+  it('is first the length, one for one', () => {
+    expect(found[0]?.input).toBe('length');
+    expect(slope('length')).toBeCloseTo(1, 6);
     expect(found[0]?.perTenth).toBeCloseTo(1.3, 6);
   });
 
-  it("is taken away by seat and relief one for one, by the board with its tolerance of a tenth", () => {
-    expect(slope("seat")).toBeCloseTo(-1, 6);
-    expect(slope("relief")).toBeCloseTo(-1, 6);
-    expect(slope("seat tolerance")).toBeCloseTo(-1, 6);
-    expect(slope("board")).toBeCloseTo(-1.1, 6);
+  it('is taken away by seat and relief one for one, by the board with its tolerance of a tenth', () => {
+    expect(slope('seat')).toBeCloseTo(-1, 6);
+    expect(slope('relief')).toBeCloseTo(-1, 6);
+    expect(slope('seat tolerance')).toBeCloseTo(-1, 6);
+    expect(slope('board')).toBeCloseTo(-1.1, 6);
   });
 
-  it("is not what does not touch it", () => {
-    for (const input of ["wall", "boss OD", "pilot", "hole", "outside draft"]) expect(slope(input), input).toBeUndefined();
+  it('is not what does not touch it', () => {
+    for (const input of ['wall', 'boss OD', 'pilot', 'hole', 'outside draft']) expect(slope(input), input).toBeUndefined();
   });
 
-  it("is nothing where the engagement has no value", () => {
-    if (first?.is !== "joint") throw new Error("no joint");
-    expect(levers(first.joint.variant.with("screw", "M99x"), "engagement min")).toEqual([]);
+  it('is nothing where the engagement has no value', () => {
+    if (first?.is !== 'joint') throw new Error('no joint');
+    expect(levers(first.joint.variant.with('screw', 'M99x'), 'engagement min')).toEqual([]);
   });
 
-  it("is the length of a machine screw too, by the next standard length", () => {
-    if (first?.is !== "joint") throw new Error("no joint");
-    const machine = first.joint.variant.with("screw", "M3").with("head", "ISO 7045").with("length", 12);
-    expect(levers(machine, "engagement min")[0]).toMatchObject({ input: "length" });
+  it('is the length of a machine screw too, by the next standard length', () => {
+    if (first?.is !== 'joint') throw new Error('no joint');
+    const machine = first.joint.variant.with('screw', 'M3').with('head', 'ISO 7045').with('length', 12);
+    expect(levers(machine, 'engagement min')[0]).toMatchObject({ input: 'length' });
   });
 });

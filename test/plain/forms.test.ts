@@ -7,10 +7,14 @@ import { atom, MATHS, spreadsheetFormulas } from '../../src/plain/spreadsheet';
 import { readArguments } from '../../src/core/call';
 import { CARDS } from '../../src/registry';
 
-const LIVE = [...CARDS.values()].filter(({ id, result }) => (result.shape === 'number' || result.shape === 'row') && formOfCard(id) !== undefined);
+const LIVE = [...CARDS.values()].filter(
+  ({ id, result }) => (result.shape === 'number' || result.shape === 'row') && formOfCard(id) !== undefined,
+);
 
 test('every entry of the maths module has a spreadsheet form', () => {
-  const functions = Object.entries(M).filter(([, entry]) => typeof entry === 'function').map(([name]) => name);
+  const functions = Object.entries(M)
+    .filter(([, entry]) => typeof entry === 'function')
+    .map(([name]) => name);
   expect(functions.length).toBeGreaterThan(15);
   expect(functions.filter(name => MATHS[name] === undefined)).toEqual([]);
 });
@@ -32,5 +36,7 @@ const rounded = (value: number | readonly number[]): unknown => (Array.isArray(v
 test('brackets: a negated power, differences and quotients on the right', () => {
   const form = { params: ['a', 'b'], result: ['-', 'a', ['-', 'b', ['neg', ['^', 'a', 2]]]] };
   expect(spreadsheetFormulas(form, [atom('A1'), atom('B1')])).toEqual({ formula: 'A1-(B1--(A1^2))' });
-  expect(spreadsheetFormulas({ params: ['a', 'b'], result: ['/', 'a', ['*', 'b', 'a']] }, [atom('A1'), atom('B1')])).toEqual({ formula: 'A1/(B1*A1)' });
+  expect(spreadsheetFormulas({ params: ['a', 'b'], result: ['/', 'a', ['*', 'b', 'a']] }, [atom('A1'), atom('B1')])).toEqual({
+    formula: 'A1/(B1*A1)',
+  });
 });

@@ -7,7 +7,9 @@ describe('where a sum and a root end', () => {
   test('STACK.WORST and STACK.RSS: half the sum, half the root', () => {
     expect(value('ABOUT', 'STACK.WORST', 'formula')).toBe('t = (Σ |a_i|·(t_i⁺ − t_i⁻))/2');
     expect(value('ABOUT', 'STACK.RSS', 'formula')).toBe('t = min(k·(√(Σ (a_i·(t_i⁺ − t_i⁻))²)/2); (Σ |a_i|·(t_i⁺ − t_i⁻))/2)');
-    expect(value('WORKING', 'STACK.RSS', [[0.3], [0.4]])).toBe('root sum square, ± = min(1·(√((1·(0.3 + 0.3))² + (1·(0.4 + 0.4))²)/2); (1·(0.3 + 0.3) + 1·(0.4 + 0.4))/2) = 0.5 mm');
+    expect(value('WORKING', 'STACK.RSS', [[0.3], [0.4]])).toBe(
+      'root sum square, ± = min(1·(√((1·(0.3 + 0.3))² + (1·(0.4 + 0.4))²)/2); (1·(0.3 + 0.3) + 1·(0.4 + 0.4))/2) = 0.5 mm',
+    );
   });
 
   test('a sum that is added or taken away needs no brackets', () => {
@@ -16,7 +18,9 @@ describe('where a sum and a root end', () => {
   });
 
   test('in every formula: no bare sum under a root, and nothing divides a sum without brackets', () => {
-    const formulas = [...CARDS.keys()].map(id => call('ABOUT', [id, 'formula'])).flatMap(answer => (answer.ok ? [String(answer.value)] : []));
+    const formulas = [...CARDS.keys()]
+      .map(id => call('ABOUT', [id, 'formula']))
+      .flatMap(answer => (answer.ok ? [String(answer.value)] : []));
     expect(formulas.length).toBe(126);
     const sums = formulas.filter(text => text.includes('Σ'));
     expect(sums.length).toBeGreaterThanOrEqual(10);

@@ -21,7 +21,9 @@ describe('functions without a plain form', () => {
     const otherwise = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'JOINT.TABLE'];
     // it takes its text apart before its form begins
     const withForm = ['LIMITS'];
-    const declared = [...CARDS.values()].filter(({ notLive, kind }) => notLive !== undefined || kind === 'standard table').map(({ id }) => id);
+    const declared = [...CARDS.values()]
+      .filter(({ notLive, kind }) => notLive !== undefined || kind === 'standard table')
+      .map(({ id }) => id);
     expect(Object.keys(without).sort()).toEqual([...declared.filter(id => !withForm.includes(id)), ...otherwise].sort());
   });
 
@@ -47,7 +49,8 @@ describe('a formula outside the subset', () => {
 
   const SOUND = 'export function twiceMm(lengthMm: number): number {\n  return 2 * lengthMm;\n}\n';
   const LOOP = 'export function twiceMm(lengthMm: number): number {\n  let sumMm = 0;\n  return lengthMm + lengthMm;\n}\n';
-  const cardWith = (rest: string): string => `import { twiceMm } from './twice';\nconst REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { ${rest} })];\n`;
+  const cardWith = (rest: string): string =>
+    `import { twiceMm } from './twice';\nconst REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { ${rest} })];\n`;
 
   function read(formula: string, cards: string): Read {
     const top = mkdtempSync(join(tmpdir(), 'forms-'));
@@ -59,20 +62,29 @@ describe('a formula outside the subset', () => {
   }
 
   test('inside it nothing is said', () => {
-    expect(read(SOUND, cardWith('...REST'))).toMatchObject({ without: {}, formulas: { twiceMm: { params: ['lengthMm'], result: ['*', 2, 'lengthMm'] } } });
+    expect(read(SOUND, cardWith('...REST'))).toMatchObject({
+      without: {},
+      formulas: { twiceMm: { params: ['lengthMm'], result: ['*', 2, 'lengthMm'] } },
+    });
   });
 
   test('stops the build where a card needs it and does not say why it is not live', () => {
-    expect(() => read(LOOP, cardWith('...REST'))).toThrow('no plain form, and no notLive in the card:\nTWICE: core/twice.ts: twiceMm: VariableStatement in line 2');
+    expect(() => read(LOOP, cardWith('...REST'))).toThrow(
+      'no plain form, and no notLive in the card:\nTWICE: core/twice.ts: twiceMm: VariableStatement in line 2',
+    );
   });
 
   test('stops it too where the formula is written in the card', () => {
-    expect(() => read(SOUND, "export const CARDS = [card('TWICE', T, [length], x => 2 * x, { kind: 'geometry' })];")).toThrow('TWICE: core/twice.cards.ts: its formula: not an exported function');
+    expect(() => read(SOUND, "export const CARDS = [card('TWICE', T, [length], x => 2 * x, { kind: 'geometry' })];")).toThrow(
+      'TWICE: core/twice.cards.ts: its formula: not an exported function',
+    );
   });
 
   test('stops it too where only what it calls is outside', () => {
     const calling = `${LOOP}export function fourTimesMm(lengthMm: number): number {\n  return 2 * twiceMm(lengthMm);\n}\n`;
-    expect(() => read(calling, cardWith('...REST').replaceAll('twiceMm', 'fourTimesMm'))).toThrow('TWICE: core/twice.ts: fourTimesMm: calls twiceMm, core/twice.ts: VariableStatement in line 2');
+    expect(() => read(calling, cardWith('...REST').replaceAll('twiceMm', 'fourTimesMm'))).toThrow(
+      'TWICE: core/twice.ts: fourTimesMm: calls twiceMm, core/twice.ts: VariableStatement in line 2',
+    );
   });
 
   test('a look-up needs none', () => {

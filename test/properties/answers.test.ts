@@ -51,8 +51,11 @@ describe('one hostile argument at a time, the others from the example: whole, an
 });
 
 describe('an error handed in comes back as that error', () => {
-  const takesErrors = (card: Card, i: number): boolean => card.params[i]?.kind.takesEverything === true || /^(CHECK|VARIANT|JOINT|REASON|WORKING)/.test(card.id);
-  const pairs = cards.flatMap(([id, card]) => card.params.map((param, i) => [id, param.name, card, i] as const)).filter(([, , card, i]) => !takesErrors(card, i));
+  const takesErrors = (card: Card, i: number): boolean =>
+    card.params[i]?.kind.takesEverything === true || /^(CHECK|VARIANT|JOINT|REASON|WORKING)/.test(card.id);
+  const pairs = cards
+    .flatMap(([id, card]) => card.params.map((param, i) => [id, param.name, card, i] as const))
+    .filter(([, , card, i]) => !takesErrors(card, i));
 
   test('arguments', () => expect(pairs.length).toBeGreaterThan(330));
 
@@ -60,7 +63,8 @@ describe('an error handed in comes back as that error', () => {
     for (const code of ['#DIV/0!', '#REF!', '#N/A']) {
       const single = call(id, exampleWith(card, i, { cellError: code }));
       expect(single).toMatchObject({ ok: false, code, argument: name });
-      if (card.params[i]?.kind.shape === 'list') expect(call(id, exampleWith(card, i, [[{ cellError: code }]]))).toMatchObject({ ok: false, code, argument: name });
+      if (card.params[i]?.kind.shape === 'list')
+        expect(call(id, exampleWith(card, i, [[{ cellError: code }]]))).toMatchObject({ ok: false, code, argument: name });
     }
   });
 });

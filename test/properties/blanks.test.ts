@@ -45,7 +45,8 @@ describe('a blank is what the card says', () => {
   test.each(all.filter(({ param }) => param.kind.takesEverything !== true))('$id $name', ({ id, card, param, i }) => {
     const answer = ask(card, i, null);
     const { blank, name } = param;
-    if (blank === 'absent' || (typeof blank === 'object' && 'take' in blank)) return expect(answer.ok || answer.argument !== undefined).toBe(true);
+    if (blank === 'absent' || (typeof blank === 'object' && 'take' in blank))
+      return expect(answer.ok || answer.argument !== undefined).toBe(true);
     if (blank === 'refused' || blank === 'explicit') {
       expect(answer).toMatchObject({ ok: false, code: '#VALUE!', argument: name });
       if (blank === 'explicit') expect(ask(card, i, written(param, 0))).toMatchObject({ ok: true });
@@ -55,36 +56,46 @@ describe('a blank is what the card says', () => {
     if ('default' in blank) return expect(meaning(answer)).toEqual(meaning(ask(card, i, written(param, blank.default))));
     const same = card.params.findIndex(p => p.name === blank.sameAs);
     expect(same, `${id} has no ${blank.sameAs}`).toBeGreaterThanOrEqual(0);
-    const stand = blank.take === undefined ? card.example.args[same] : blank.take(readArguments(card, exampleWith(card, i, null))[same] as never);
+    const stand =
+      blank.take === undefined ? card.example.args[same] : blank.take(readArguments(card, exampleWith(card, i, null))[same] as never);
     expect(meaning(answer)).toEqual(meaning(ask(card, i, stand)));
   });
 });
 
 describe('what a blank may be', () => {
   // a bare 0 inside a range is refused, so only single values can be mistaken
-  test.each(all.filter(({ param }) => param.kind.shape !== 'list'))('$id $name: optional with a default or none, never 0 with another meaning', ({ param }) => {
-    const { blank, optional, limits } = param;
-    if (typeof blank === 'object') {
-      expect(optional).toBe(true);
-      if ('default' in blank && typeof blank.default === 'number' && blank.default !== 0) {
-        const { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity } = limits ?? {};
-        const zeroFits = 0 > above && 0 >= atLeast && 0 < below && 0 <= atMost;
-        expect(zeroFits, 'a 0 that could be meant would be read as the default').toBe(false);
-      }
-    } else if (blank !== 'absent') expect(optional).toBe(false);
-  });
+  test.each(all.filter(({ param }) => param.kind.shape !== 'list'))(
+    '$id $name: optional with a default or none, never 0 with another meaning',
+    ({ param }) => {
+      const { blank, optional, limits } = param;
+      if (typeof blank === 'object') {
+        expect(optional).toBe(true);
+        if ('default' in blank && typeof blank.default === 'number' && blank.default !== 0) {
+          const { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity } = limits ?? {};
+          const zeroFits = 0 > above && 0 >= atLeast && 0 < below && 0 <= atMost;
+          expect(zeroFits, 'a 0 that could be meant would be read as the default').toBe(false);
+        }
+      } else if (blank !== 'absent') expect(optional).toBe(false);
+    },
+  );
 });
 
 describe('rows at the end that are empty in every range are ignored', () => {
   /** Lists of one group belong together; a card whose other ranges are rectangles counts their rows as well. */
-  const lists = [...CARDS.values()].filter(({ params, example }) => params.some((p, i) => p.kind.shape === 'list' && Array.isArray(example.args[i])) && !params.some((p, i) => p.kind.shape === 'block' && Array.isArray(example.args[i])));
+  const lists = [...CARDS.values()].filter(
+    ({ params, example }) =>
+      params.some((p, i) => p.kind.shape === 'list' && Array.isArray(example.args[i])) &&
+      !params.some((p, i) => p.kind.shape === 'block' && Array.isArray(example.args[i])),
+  );
   test('count', () => expect(lists.length).toBeGreaterThan(8));
 
   test.each(lists.map(card => [card.id, card] as const))('%s', (id, card) => {
     const plain = call(id, card.example.args);
     expect(plain.ok).toBe(true);
     for (const blank of [0, null, '']) {
-      const longer = card.example.args.map((arg, i) => (card.params[i]?.kind.shape === 'list' && Array.isArray(arg) ? [...(arg as unknown[][]), [blank], [blank]] : arg));
+      const longer = card.example.args.map((arg, i) =>
+        card.params[i]?.kind.shape === 'list' && Array.isArray(arg) ? [...(arg as unknown[][]), [blank], [blank]] : arg,
+      );
       expect(call(id, longer)).toEqual(plain);
     }
   });

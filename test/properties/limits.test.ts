@@ -39,7 +39,16 @@ function edges({ above, atLeast, below, atMost }: Limits, step: number): Edge[] 
   ];
 }
 
-const limited = all.filter(({ param }) => param.limits !== undefined).flatMap(one => edges(one.param.limits as Limits, isWhole(one.param) ? 1 : STEP).map(edge => ({ ...one, edge, name: one.param.name, words: edge.words })));
+const limited = all
+  .filter(({ param }) => param.limits !== undefined)
+  .flatMap(one =>
+    edges(one.param.limits as Limits, isWhole(one.param) ? 1 : STEP).map(edge => ({
+      ...one,
+      edge,
+      name: one.param.name,
+      words: edge.words,
+    })),
+  );
 
 describe('limits', () => {
   test('count', () => expect(limited.length).toBeGreaterThan(250));
@@ -49,7 +58,10 @@ describe('limits', () => {
       const answer = call(id, exampleWith(card, i, value));
       expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
       // an argument that must fit an earlier one may say that first
-      if (!answer.ok) expect(answer.message).toMatch(new RegExp(`must be (.* and )?${edge.words}|, (.* and )?${edge.words}|must be (above|below) [a-z_]+$`));
+      if (!answer.ok)
+        expect(answer.message).toMatch(
+          new RegExp(`must be (.* and )?${edge.words}|, (.* and )?${edge.words}|must be (above|below) [a-z_]+$`),
+        );
     }
     for (const value of written(edge.inside, param)) {
       const answer = call(id, exampleWith(card, i, value));
@@ -71,7 +83,10 @@ describe('an argument that must fit an earlier one', () => {
     const limit = 10;
     const base = exampleWith(card, j, limit);
     for (const value of [limit, side === 'below' ? limit + STEP : limit - STEP]) {
-      const answer = call(id, base.map((arg, k) => (k === i ? value : arg)));
+      const answer = call(
+        id,
+        base.map((arg, k) => (k === i ? value : arg)),
+      );
       expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
       if (!answer.ok) expect(answer.message).toContain(`must be ${side} ${earlier}`);
     }

@@ -10,8 +10,25 @@ import { SEED } from '../kit/seed';
 
 /** Powers of length and of force; all other dimensions are left as they are. */
 const POWERS: Readonly<Record<string, readonly [length: number, force: number]>> = {
-  '': [0, 0], '–': [0, 0], '°': [0, 0], '%': [0, 0], K: [0, 0], '°C': [0, 0], s: [0, 0], ppm: [0, 0], '1e-6/K': [0, 0], 'g/cm³': [0, 0],
-  mm: [1, 0], 'mm²': [2, 0], 'mm³': [3, 0], 'mm⁴': [4, 0], g: [3, 0], 'mm²/s': [2, 0], N: [0, 1], 'N·m': [1, 1], MPa: [-2, 1],
+  '': [0, 0],
+  '–': [0, 0],
+  '°': [0, 0],
+  '%': [0, 0],
+  K: [0, 0],
+  '°C': [0, 0],
+  s: [0, 0],
+  ppm: [0, 0],
+  '1e-6/K': [0, 0],
+  'g/cm³': [0, 0],
+  mm: [1, 0],
+  'mm²': [2, 0],
+  'mm³': [3, 0],
+  'mm⁴': [4, 0],
+  g: [3, 0],
+  'mm²/s': [2, 0],
+  N: [0, 1],
+  'N·m': [1, 1],
+  MPa: [-2, 1],
 };
 
 /** Not scaled, and why. */
@@ -23,7 +40,10 @@ const EXEMPT: Readonly<Record<string, string>> = {
 
 const isChoice = ({ kind }: Param): boolean => /^"[^"]+"(, "[^"]+")*$/.test(kind.accepts);
 const scales = (card: Card): boolean =>
-  card.kind !== 'standard table' && card.params.length > 0 && EXEMPT[card.id] === undefined && card.params.every(param => isNumber(param) || isChoice(param));
+  card.kind !== 'standard table' &&
+  card.params.length > 0 &&
+  EXEMPT[card.id] === undefined &&
+  card.params.every(param => isNumber(param) || isChoice(param));
 const scaled = [...CARDS.values()].filter(scales).map(card => [card.id, card] as const);
 
 const factor = (unit: string, k: number, f: number): number => {
@@ -32,7 +52,13 @@ const factor = (unit: string, k: number, f: number): number => {
   return k ** powers[0] * f ** powers[1];
 };
 
-type Values = readonly (number | string | readonly number[] | { readonly upperMm: number | readonly number[]; readonly lowerMm: number | readonly number[] } | undefined)[];
+type Values = readonly (
+  | number
+  | string
+  | readonly number[]
+  | { readonly upperMm: number | readonly number[]; readonly lowerMm: number | readonly number[] }
+  | undefined
+)[];
 
 /** Core values back to arguments, each times its factor. */
 function argumentsOf(card: Card, values: Values, k: number, f: number): unknown[] {
@@ -43,14 +69,17 @@ function argumentsOf(card: Card, values: Values, k: number, f: number): unknown[
     if ('upperMm' in value) {
       const [upper, lower] = [value.upperMm, value.lowerMm];
       const both = (u: number, l: number): string => `${signed(u * by)}/${signed(l * by)}`;
-      return typeof upper === 'number' ? both(upper, lower as number) : upper.map((u, j) => [both(u, (lower as readonly number[])[j] ?? 0)]);
+      return typeof upper === 'number'
+        ? both(upper, lower as number)
+        : upper.map((u, j) => [both(u, (lower as readonly number[])[j] ?? 0)]);
     }
     return value.map(x => [asText(x * by, card.params[i] as Param)]);
   });
 }
 
 /** A zero with its unit, so that it is no blank. */
-const asText = (value: number, { kind }: Param): unknown => (value !== 0 ? value : ({ mm: '0 mm', '°': '0°', N: '0 N', MPa: '0 MPa' }[kind.unit] ?? '0'));
+const asText = (value: number, { kind }: Param): unknown =>
+  value !== 0 ? value : ({ mm: '0 mm', '°': '0°', N: '0 N', MPa: '0 MPa' }[kind.unit] ?? '0');
 const signed = (value: number): string => `${value < 0 ? '-' : '+'}${decimal(Math.abs(value))} mm`;
 const decimal = (value: number): string => value.toFixed(15);
 
@@ -72,7 +101,11 @@ function filling(param: Param): unknown {
 
 function varied(card: Card, values: Values): fc.Arbitrary<Values> {
   const nudge = fc.double({ min: 0.9, max: 1.1, noNaN: true });
-  return fc.tuple(...values.map((value, i) => (typeof value === 'number' && card.params[i]?.kind.unit !== '' ? nudge.map(n => value * n) : fc.constant(value)))) as fc.Arbitrary<Values>;
+  return fc.tuple(
+    ...values.map((value, i) =>
+      typeof value === 'number' && card.params[i]?.kind.unit !== '' ? nudge.map(n => value * n) : fc.constant(value),
+    ),
+  ) as fc.Arbitrary<Values>;
 }
 
 /** Unit of each cell of a result: by column, or by the word in a column of units. */
@@ -104,7 +137,10 @@ describe(`lengths times k, forces times f (seed ${SEED})`, () => {
             const now = to[r]?.[j];
             if (typeof cell !== 'number') return expect(now).toBe(cell);
             const expected = cell * factor(unitAt(card, row, j), k, f);
-            expect(Math.abs((now as number) - expected), `row ${r + 1} column ${j + 1}: ${String(now)}, by its unit ${expected}`).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, Math.abs(expected)));
+            expect(
+              Math.abs((now as number) - expected),
+              `row ${r + 1} column ${j + 1}: ${String(now)}, by its unit ${expected}`,
+            ).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, Math.abs(expected)));
             compared++;
           }),
         );

@@ -9,7 +9,16 @@ import { SEED } from '../kit/seed';
 
 /** Core unit -> other ways to write a number of it. Factors are exact by definition. */
 const WRITTEN: Readonly<Record<string, readonly ((value: number) => string)[]>> = {
-  mm: [v => `${v} mm`, v => `${v}mm`, v => `${v / 25.4} in`, v => `${v / 25.4}"`, v => `${v / 0.0254} mil`, v => `${v / 10} cm`, v => `${v * 1000} µm`, v => `${v / 2} mm ${v < 0 ? '-' : '+'} ${Math.abs(v / 50.8)} in`],
+  mm: [
+    v => `${v} mm`,
+    v => `${v}mm`,
+    v => `${v / 25.4} in`,
+    v => `${v / 25.4}"`,
+    v => `${v / 0.0254} mil`,
+    v => `${v / 10} cm`,
+    v => `${v * 1000} µm`,
+    v => `${v / 2} mm ${v < 0 ? '-' : '+'} ${Math.abs(v / 50.8)} in`,
+  ],
   '°': [v => `${v}°`, v => `${v} deg`, v => `${v * 60}'`, v => `${(v * Math.PI) / 180} rad`],
   N: [v => `${v} N`, v => `${v / 1000} kN`, v => `${v / 4.4482216152605} lbf`],
   'N·m': [v => `${v} N·m`, v => `${v * 100} N.cm`, v => `${v / 0.11298482902761} in.lbf`],
@@ -21,11 +30,15 @@ const WRITTEN: Readonly<Record<string, readonly ((value: number) => string)[]>> 
 };
 const SHARE_WRITTEN = [(v: number): string => `${v * 100} %`, (v: number): string => `${v}`];
 
-const waysOf = (param: Param): readonly ((value: number) => string)[] => WRITTEN[param.kind.unit] ?? (nounOf(param) === 'share' ? SHARE_WRITTEN : []);
+const waysOf = (param: Param): readonly ((value: number) => string)[] =>
+  WRITTEN[param.kind.unit] ?? (nounOf(param) === 'share' ? SHARE_WRITTEN : []);
 
-const all = [...CARDS.values()].flatMap(card => card.params.map((param, i) => ({ id: card.id, name: param.name, card, param, i }))).filter(({ param }) => isNumber(param) && waysOf(param).length > 0);
+const all = [...CARDS.values()]
+  .flatMap(card => card.params.map((param, i) => ({ id: card.id, name: param.name, card, param, i })))
+  .filter(({ param }) => isNumber(param) && waysOf(param).length > 0);
 
-const argumentsWith = (card: Card, i: number, value: unknown): unknown[] => card.params.map((_, j) => (j === i ? value : exampleInNumbers(card)[j]));
+const argumentsWith = (card: Card, i: number, value: unknown): unknown[] =>
+  card.params.map((_, j) => (j === i ? value : exampleInNumbers(card)[j]));
 
 /** How two answers differ; nothing where they are the same. In words and asserted once: assertions for every cell take longer than the answers. */
 function difference(actual: Outcome, expected: Outcome): string | undefined {
@@ -45,7 +58,10 @@ function differenceOfValues(actual: unknown, expected: unknown): string | undefi
     }
     return undefined;
   }
-  const isSame = typeof expected === 'number' && typeof actual === 'number' ? Math.abs(actual - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : actual === expected;
+  const isSame =
+    typeof expected === 'number' && typeof actual === 'number'
+      ? Math.abs(actual - expected) <= 1e-9 * Math.max(1, Math.abs(expected))
+      : actual === expected;
   return isSame ? undefined : `${String(actual)} for ${String(expected)}`;
 }
 

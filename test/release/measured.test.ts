@@ -5,8 +5,12 @@ import { changedSince, MUTANTS, shortSum, tooOld } from '../../src/release/measu
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 const FILES = new Map(Array.from({ length: 20 }, (_, i) => [`src/core/f${i}.ts`, bytes(`const x = ${i};\n`)]));
-const page = ['| file | sha-256 | noticed | of | not noticed |', ...[...FILES].map(([file, content]) => `| ${file} | ${shortSum(content)} | 1 | 1 | – |`)].join('\n');
-const since = (change: (file: string, i: number) => Uint8Array | undefined) => changedSince(page, file => (FILES.has(file) ? change(file, [...FILES.keys()].indexOf(file)) : undefined));
+const page = [
+  '| file | sha-256 | noticed | of | not noticed |',
+  ...[...FILES].map(([file, content]) => `| ${file} | ${shortSum(content)} | 1 | 1 | – |`),
+].join('\n');
+const since = (change: (file: string, i: number) => Uint8Array | undefined) =>
+  changedSince(page, file => (FILES.has(file) ? change(file, [...FILES.keys()].indexOf(file)) : undefined));
 const own = (file: string): Uint8Array => FILES.get(file) as Uint8Array;
 
 describe('results of mutants', () => {
@@ -17,11 +21,16 @@ describe('results of mutants', () => {
   });
 
   it('do not hold when more changed, or are gone', () => {
-    expect(tooOld(since((file, i) => (i < 3 ? bytes('const x = 0.97;\n') : own(file))))).toEqual([expect.stringMatching(/: 3 of the 20 files have changed since, more than a tenth: src\/core\/f0\.ts, src\/core\/f1\.ts, src\/core\/f2\.ts; run /)]);
+    expect(tooOld(since((file, i) => (i < 3 ? bytes('const x = 0.97;\n') : own(file))))).toEqual([
+      expect.stringMatching(
+        /: 3 of the 20 files have changed since, more than a tenth: src\/core\/f0\.ts, src\/core\/f1\.ts, src\/core\/f2\.ts; run /,
+      ),
+    ]);
     expect(tooOld(since((file, i) => (i < 3 ? undefined : own(file))))).toHaveLength(1);
   });
 
-  it('do not hold when they name no file', () => expect(tooOld(changedSince('', () => undefined))).toEqual([expect.stringContaining('it names none')]));
+  it('do not hold when they name no file', () =>
+    expect(tooOld(changedSince('', () => undefined))).toEqual([expect.stringContaining('it names none')]));
 
   it('of a file that two parts name are old when one of them is', () => {
     const twice = `${page}\n| src/core/f0.ts | 0123456789abcdef | 1 | 1 | – |`;

@@ -45,21 +45,34 @@ describe('a release', () => {
 
   it('has a page on hosting that is about this address', () => {
     const page = textOf(files, 'HOSTING.md');
-    for (const text of ['location /cad/bosswright/ {', 'server_name intra.example.com;', 'Alias "/cad/bosswright/" "/srv/addin/"', `bosswright-${version}.zip`, 'https://intra.example.com/cad/bosswright/pane.html', 'listen 443 ssl;']) expect(page).toContain(text);
+    for (const text of [
+      'location /cad/bosswright/ {',
+      'server_name intra.example.com;',
+      'Alias "/cad/bosswright/" "/srv/addin/"',
+      `bosswright-${version}.zip`,
+      'https://intra.example.com/cad/bosswright/pane.html',
+      'listen 443 ssl;',
+    ])
+      expect(page).toContain(text);
     expect(page).not.toMatch(/example\.org|VERSION\.zip/);
     expect(textOf(release('https://intra.example.com:8443/'), 'HOSTING.md')).toContain('listen 8443 ssl;');
   });
 
   it('says which values changed', () => {
     expect(textOf(files, 'CHANGES.md')).toMatch(/^# Changes in Bosswright [\d.]+\n\n### Values changed\n\n\S/);
-    expect(changesIn('## Changes\n\n### Values changed\n\nA: 1 to 2.\n\n### Added\n\nB.\n\n## After\n\nnot this\n', '9.0.0')).toBe('# Changes in Bosswright 9.0.0\n\n### Values changed\n\nA: 1 to 2.\n\n### Added\n\nB.\n');
-    for (const text of ['', '## Changes\n\n### Added\n\nB.\n', '## Changes\n\n### Values changed\n', '### Values changed\n\nNone.\n']) expect(() => changesIn(text, '9.0.0')).toThrow('Values changed');
+    expect(changesIn('## Changes\n\n### Values changed\n\nA: 1 to 2.\n\n### Added\n\nB.\n\n## After\n\nnot this\n', '9.0.0')).toBe(
+      '# Changes in Bosswright 9.0.0\n\n### Values changed\n\nA: 1 to 2.\n\n### Added\n\nB.\n',
+    );
+    for (const text of ['', '## Changes\n\n### Added\n\nB.\n', '## Changes\n\n### Values changed\n', '### Values changed\n\nNone.\n'])
+      expect(() => changesIn(text, '9.0.0')).toThrow('Values changed');
   });
 
   it('has the same bytes from the same files, in whatever order they come', () => {
     const turned = releaseOf(new Map([...BUILT].reverse()), baseUrl('https://intra.example.com/cad/bosswright'), version, TEXTS);
     expect(Buffer.from(zipOf(turned)).equals(Buffer.from(zipOf(files)))).toBe(true);
-    expect(Object.entries(unzipSync(zipOf(files))).map(([path, content]) => [path, strFromU8(content)])).toEqual([...files].map(([path, content]) => [path, strFromU8(content)]));
+    expect(Object.entries(unzipSync(zipOf(files))).map(([path, content]) => [path, strFromU8(content)])).toEqual(
+      [...files].map(([path, content]) => [path, strFromU8(content)]),
+    );
   });
 
   it('dates a changed file anew: servers tell copies of one size apart by their dates', () => {
@@ -73,6 +86,8 @@ describe('a release', () => {
 
   it('is not made of half a build', () => {
     const { 'manifest.xml': _, ...rest } = Object.fromEntries(BUILT);
-    expect(() => releaseOf(new Map(Object.entries(rest)), baseUrl('https://example.org/'), version, TEXTS)).toThrow('manifest.xml is missing');
+    expect(() => releaseOf(new Map(Object.entries(rest)), baseUrl('https://example.org/'), version, TEXTS)).toThrow(
+      'manifest.xml is missing',
+    );
   });
 });

@@ -17,12 +17,14 @@ const whole = releaseOf(BUILT, baseUrl('https://example.org/bosswright/'), versi
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 type Break = (files: Map<string, Uint8Array>) => void;
-const edited = (file: string, from: string | RegExp, to: string): Break => files => {
-  const before = textOf(files, file);
-  const after = before.replace(from, to);
-  if (after === before) throw new Error(`${file} is not changed`);
-  files.set(file, bytes(after));
-};
+const edited =
+  (file: string, from: string | RegExp, to: string): Break =>
+  files => {
+    const before = textOf(files, file);
+    const after = before.replace(from, to);
+    if (after === before) throw new Error(`${file} is not changed`);
+    files.set(file, bytes(after));
+  };
 
 /** As if it had been packed so: the checksums agree with what was broken. */
 function packed(spoil: Break): Files {
@@ -38,11 +40,25 @@ function touched(spoil: Break): Files {
   spoil(files);
   return files;
 }
-const faultsOf = (files: Files): Record<string, readonly string[]> => Object.fromEntries(checks(files).filter(({ faults }) => faults.length > 0).map(({ name, faults }) => [name, faults]));
+const faultsOf = (files: Files): Record<string, readonly string[]> =>
+  Object.fromEntries(
+    checks(files)
+      .filter(({ faults }) => faults.length > 0)
+      .map(({ name, faults }) => [name, faults]),
+  );
 
 it('a release has no fault', () => {
   expect(faultsOf(whole)).toEqual({});
-  expect(checks(whole).map(({ name }) => name)).toEqual(['checksums', 'manifest', 'functions', 'versions', 'signatures', 'help', 'pages', 'sizes']);
+  expect(checks(whole).map(({ name }) => name)).toEqual([
+    'checksums',
+    'manifest',
+    'functions',
+    'versions',
+    'signatures',
+    'help',
+    'pages',
+    'sizes',
+  ]);
 });
 
 describe('on the server', () => {
@@ -50,8 +66,19 @@ describe('on the server', () => {
     ['a changed file', edited('pane.html', 'away', 'astray'), { checksums: ['pane.html is not as it was packed'] }],
     ['a missing file', files => files.delete('CHANGES.md'), { checksums: ['CHANGES.md is missing'] }],
     ['a file that was added', files => files.set('old.js', bytes('1')), { checksums: ['old.js does not belong to the release'] }],
-    ['a missing icon', files => files.delete('icons/icon-80.png'), { checksums: ['icons/icon-80.png is missing'], manifest: ['manifest.xml: https://example.org/bosswright/icons/icon-80.png leads to no file'] }],
-    ['one byte more', files => files.set('LICENSE', bytes(`${textOf(files, 'LICENSE')} `)), { checksums: ['LICENSE is not as it was packed'] }],
+    [
+      'a missing icon',
+      files => files.delete('icons/icon-80.png'),
+      {
+        checksums: ['icons/icon-80.png is missing'],
+        manifest: ['manifest.xml: https://example.org/bosswright/icons/icon-80.png leads to no file'],
+      },
+    ],
+    [
+      'one byte more',
+      files => files.set('LICENSE', bytes(`${textOf(files, 'LICENSE')} `)),
+      { checksums: ['LICENSE is not as it was packed'] },
+    ],
     ['one digit in the functions', edited('functions.js', '() => 0', '() => 1'), { checksums: ['functions.js is not as it was packed'] }],
   ])('%s', (_, spoil, faults) => expect(faultsOf(touched(spoil))).toEqual(faults));
 
@@ -61,42 +88,144 @@ describe('on the server', () => {
 
   it.each(['', 'no sums\n', `${'0'.repeat(63)}  pane.html\n`, `${'0'.repeat(64)}  pane.html\nand a word\n`])('%j is no list', text => {
     expect(listed(bytes(text))).toBeUndefined();
-    expect(faultsOf(touched(files => files.set(SUMS, bytes(text))))['checksums']).toEqual(['SHA256SUMS is missing, or is no list of checksums']);
+    expect(faultsOf(touched(files => files.set(SUMS, bytes(text))))['checksums']).toEqual([
+      'SHA256SUMS is missing, or is no list of checksums',
+    ]);
   });
 });
 
-const functions = (change: (list: { id: string; parameters: unknown[]; helpUrl: string }[]) => unknown): Break => files => {
-  const metadata = JSON.parse(textOf(files, 'functions.json')) as { functions: Parameters<typeof change>[0] };
-  change(metadata.functions);
-  files.set('functions.json', bytes(JSON.stringify(metadata)));
-};
+const functions =
+  (change: (list: { id: string; parameters: unknown[]; helpUrl: string }[]) => unknown): Break =>
+  files => {
+    const metadata = JSON.parse(textOf(files, 'functions.json')) as { functions: Parameters<typeof change>[0] };
+    change(metadata.functions);
+    files.set('functions.json', bytes(JSON.stringify(metadata)));
+  };
 
 describe('in what was packed', () => {
   it.each<[string, Break, Record<string, readonly string[]>]>([
-    ['a manifest with http', edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https/, '$1http'), { manifest: ['manifest.xml: http://example.org/bosswright/index.html is not https'] }],
-    ['a manifest with an address elsewhere', edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https:\/\/example.org/, '$1https://localhost:3000'), { manifest: ['manifest.xml: https://localhost:3000/bosswright/index.html is not under https://example.org/bosswright/'] }],
-    ['a manifest with an address of no file', edited('manifest.xml', /(id="Bench.Url" DefaultValue="[^"]*)index/, '$1start'), { manifest: ['manifest.xml: https://example.org/bosswright/start.html leads to no file'] }],
-    ['a function that is not registered', edited('functions.js', /.*"BOSS.OD".*\n/, ''), { functions: ['BOSS.OD is in functions.json, but functions.js does not register it'] }],
-    ['a function that is not listed', edited('functions.js', /^/, 'CustomFunctions.associate("BOSS.NEW", () => 0);'), { functions: ['BOSS.NEW is registered, but functions.json does not list it'] }],
-    ['a function registered twice', edited('functions.js', /^/, 'CustomFunctions.associate("GRIP", () => 0);'), { functions: ['functions.js registers twice: GRIP'] }],
-    ['a function whose name is worked out', edited('functions.js', /^/, 'CustomFunctions.associate("GR" + "IP", () => 0);'), { functions: ['functions.js registers what is no plain name: "GR" + "IP"'], versions: ['functions.js registers what is no plain name: "GR" + "IP"'] }],
-    ['functions that are no script', edited('functions.js', /^/, 'function ('), { functions: [expect.stringContaining('functions.js is no script: ')], versions: [expect.stringContaining('functions.js is no script: ')] }],
-    ['another version in the manifest', edited('manifest.xml', `${version}.0`, '9.9.9.0'), { versions: [`the manifest says 9.9.9.0, functions.js says ${version}`] }],
-    ['another version in the functions', edited('functions.js', `Bosswright ${version}`, 'Bosswright 9.9.9'), { versions: [`the manifest says ${version}.0, functions.js says 9.9.9`] }],
+    [
+      'a manifest with http',
+      edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https/, '$1http'),
+      { manifest: ['manifest.xml: http://example.org/bosswright/index.html is not https'] },
+    ],
+    [
+      'a manifest with an address elsewhere',
+      edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https:\/\/example.org/, '$1https://localhost:3000'),
+      { manifest: ['manifest.xml: https://localhost:3000/bosswright/index.html is not under https://example.org/bosswright/'] },
+    ],
+    [
+      'a manifest with an address of no file',
+      edited('manifest.xml', /(id="Bench.Url" DefaultValue="[^"]*)index/, '$1start'),
+      { manifest: ['manifest.xml: https://example.org/bosswright/start.html leads to no file'] },
+    ],
+    [
+      'a function that is not registered',
+      edited('functions.js', /.*"BOSS.OD".*\n/, ''),
+      { functions: ['BOSS.OD is in functions.json, but functions.js does not register it'] },
+    ],
+    [
+      'a function that is not listed',
+      edited('functions.js', /^/, 'CustomFunctions.associate("BOSS.NEW", () => 0);'),
+      { functions: ['BOSS.NEW is registered, but functions.json does not list it'] },
+    ],
+    [
+      'a function registered twice',
+      edited('functions.js', /^/, 'CustomFunctions.associate("GRIP", () => 0);'),
+      { functions: ['functions.js registers twice: GRIP'] },
+    ],
+    [
+      'a function whose name is worked out',
+      edited('functions.js', /^/, 'CustomFunctions.associate("GR" + "IP", () => 0);'),
+      {
+        functions: ['functions.js registers what is no plain name: "GR" + "IP"'],
+        versions: ['functions.js registers what is no plain name: "GR" + "IP"'],
+      },
+    ],
+    [
+      'functions that are no script',
+      edited('functions.js', /^/, 'function ('),
+      {
+        functions: [expect.stringContaining('functions.js is no script: ')],
+        versions: [expect.stringContaining('functions.js is no script: ')],
+      },
+    ],
+    [
+      'another version in the manifest',
+      edited('manifest.xml', `${version}.0`, '9.9.9.0'),
+      { versions: [`the manifest says 9.9.9.0, functions.js says ${version}`] },
+    ],
+    [
+      'another version in the functions',
+      edited('functions.js', `Bosswright ${version}`, 'Bosswright 9.9.9'),
+      { versions: [`the manifest says ${version}.0, functions.js says 9.9.9`] },
+    ],
     ['a version said twice is one', edited('functions.js', /$/, `;"Bosswright ${version}, data 2026-01-01"`), {}],
-    ['two versions in the functions', edited('functions.js', /$/, ';"Bosswright 9.9.9, data 2026-01-01"'), { versions: [`the manifest says ${version}.0, functions.js says ${version} and 9.9.9`] }],
-    ['a released function gone', files => (edited('functions.js', /.*"LIP.SKIN".*\n/, '')(files), functions(list => list.splice(list.findIndex(({ id }) => id === 'LIP.SKIN'), 1))(files)), { signatures: ['LIP.SKIN is gone; workbooks call it, so it must stay'] }],
-    ['a released argument gone', functions(list => list.find(({ id }) => id === 'LIP.SKIN')?.parameters.pop()), { signatures: ['LIP.SKIN has lost its argument gaps'] }],
-    ['a help address of no file', functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.org/bosswright/help/none.html#x' })), { help: ['functions.json: https://example.org/bosswright/help/none.html#x leads to no file'] }],
-    ['a help address elsewhere', functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.com/help' })), { help: ['functions.json: https://example.com/help is not under https://example.org/bosswright/'] }],
-    ['a page without a policy', edited('index.html', 'http-equiv="Content-Security-Policy"', ''), { pages: ['index.html has no content security policy'] }],
-    ['a policy that lets others in', edited('pane.html', "'self';", "'self' https://example.com;"), { pages: ['pane.html: its policy lets https://example.com in'] }],
+    [
+      'two versions in the functions',
+      edited('functions.js', /$/, ';"Bosswright 9.9.9, data 2026-01-01"'),
+      { versions: [`the manifest says ${version}.0, functions.js says ${version} and 9.9.9`] },
+    ],
+    [
+      'a released function gone',
+      files => (
+        edited('functions.js', /.*"LIP.SKIN".*\n/, '')(files),
+        functions(list =>
+          list.splice(
+            list.findIndex(({ id }) => id === 'LIP.SKIN'),
+            1,
+          ),
+        )(files)
+      ),
+      { signatures: ['LIP.SKIN is gone; workbooks call it, so it must stay'] },
+    ],
+    [
+      'a released argument gone',
+      functions(list => list.find(({ id }) => id === 'LIP.SKIN')?.parameters.pop()),
+      { signatures: ['LIP.SKIN has lost its argument gaps'] },
+    ],
+    [
+      'a help address of no file',
+      functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.org/bosswright/help/none.html#x' })),
+      { help: ['functions.json: https://example.org/bosswright/help/none.html#x leads to no file'] },
+    ],
+    [
+      'a help address elsewhere',
+      functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.com/help' })),
+      { help: ['functions.json: https://example.com/help is not under https://example.org/bosswright/'] },
+    ],
+    [
+      'a page without a policy',
+      edited('index.html', 'http-equiv="Content-Security-Policy"', ''),
+      { pages: ['index.html has no content security policy'] },
+    ],
+    [
+      'a policy that lets others in',
+      edited('pane.html', "'self';", "'self' https://example.com;"),
+      { pages: ['pane.html: its policy lets https://example.com in'] },
+    ],
     ['a policy that lets everybody in', edited('pane.html', "'self';", '*;'), { pages: ['pane.html: its policy lets * in'] }],
-    ['a script from elsewhere', edited('pane.html', /$/, '<script defer src="https://example.com/a.js"></script>'), { pages: ['pane.html loads https://example.com/a.js'] }],
-    ['a style sheet from elsewhere', edited('pane.html', /$/, '<link rel="stylesheet" href="//example.com/a.css">'), { pages: ['pane.html loads //example.com/a.css'] }],
-    ['a link to http', edited('pane.html', 'href="https:', 'href="http:'), { pages: ['pane.html names http://example.org/, which is not https'] }],
+    [
+      'a script from elsewhere',
+      edited('pane.html', /$/, '<script defer src="https://example.com/a.js"></script>'),
+      { pages: ['pane.html loads https://example.com/a.js'] },
+    ],
+    [
+      'a style sheet from elsewhere',
+      edited('pane.html', /$/, '<link rel="stylesheet" href="//example.com/a.css">'),
+      { pages: ['pane.html loads //example.com/a.css'] },
+    ],
+    [
+      'a link to http',
+      edited('pane.html', 'href="https:', 'href="http:'),
+      { pages: ['pane.html names http://example.org/, which is not https'] },
+    ],
     ['an empty file', files => files.set('CHANGES.md', bytes('')), { sizes: ['CHANGES.md is empty'] }],
-    ['metadata too large for Excel', files => files.set('functions.json', bytes(textOf(files, 'functions.json') + ' '.repeat(1_000_000))), { sizes: [expect.stringContaining('desktop Excel refuses more than 1000000')] }],
+    [
+      'metadata too large for Excel',
+      files => files.set('functions.json', bytes(textOf(files, 'functions.json') + ' '.repeat(1_000_000))),
+      { sizes: [expect.stringContaining('desktop Excel refuses more than 1000000')] },
+    ],
   ])('%s', (_, spoil, faults) => expect(faultsOf(packed(spoil))).toEqual(faults));
 
   it.each(['manifest.xml', 'functions.json', 'functions.js'])('no %s', file => {
@@ -104,7 +233,9 @@ describe('in what was packed', () => {
   });
 
   it('no pages', () => {
-    expect(faultsOf(packed(files => ['pane.html', 'index.html', 'help/functions.html'].forEach(file => files.delete(file))))['pages']).toEqual(['there are no pages']);
+    expect(
+      faultsOf(packed(files => ['pane.html', 'index.html', 'help/functions.html'].forEach(file => files.delete(file))))['pages'],
+    ).toEqual(['there are no pages']);
   });
 });
 
@@ -150,7 +281,9 @@ describe('the command', () => {
 
   it('by the list beside the files: no accident, and what that does not show', () => {
     const last = run(folder).at(-1);
-    expect(last).toBe(`8 checks passed, no accident seen: ${folder}\nThis shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE`);
+    expect(last).toBe(
+      `8 checks passed, no accident seen: ${folder}\nThis shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE`,
+    );
     expect(lines.join('\n')).toContain('agree with the list beside them, which shows accidents only');
     expect(lines.join('\n')).not.toContain('whole');
   });
@@ -183,7 +316,8 @@ describe('the command', () => {
 
   describe('a forged functions.js that would write a file', () => {
     const trace = 'written-by-the-judged';
-    const attack = (): string => `const p = CustomFunctions.associate.constructor('return process')(); p.getBuiltinModule('fs').writeFileSync(${JSON.stringify(at(trace))}, String(p.pid));\n`;
+    const attack = (): string =>
+      `const p = CustomFunctions.associate.constructor('return process')(); p.getBuiltinModule('fs').writeFileSync(${JSON.stringify(at(trace))}, String(p.pid));\n`;
 
     it('would write it where it is run with our objects in reach', () => {
       new Function('CustomFunctions', attack())({ associate: () => 0 });
@@ -200,11 +334,37 @@ describe('the command', () => {
 
   it.each<[string, () => string]>([
     ['the list in it', () => path.join(folder, SUMS)],
-    ['a zip in it', () => { writeFileSync(path.join(folder, 'release.zip'), zipOf(whole)); return path.join(folder, 'release.zip'); }],
-    ['a symbolic link to the list in it', () => { symlinkSync(path.join(folder, SUMS), at('link')); return at('link'); }],
-    ['a path through a linked folder', () => { symlinkSync(folder, at('same')); return path.join(at('same'), SUMS); }],
-    ['another name of the list in it', () => { linkSync(path.join(folder, SUMS), at('name')); return at('name'); }],
-  ])('%s is not taken for sums from outside', (_, made) => expect(() => run(folder, '--sums', made())).toThrow('is in the folder that it is to judge'));
+    [
+      'a zip in it',
+      () => {
+        writeFileSync(path.join(folder, 'release.zip'), zipOf(whole));
+        return path.join(folder, 'release.zip');
+      },
+    ],
+    [
+      'a symbolic link to the list in it',
+      () => {
+        symlinkSync(path.join(folder, SUMS), at('link'));
+        return at('link');
+      },
+    ],
+    [
+      'a path through a linked folder',
+      () => {
+        symlinkSync(folder, at('same'));
+        return path.join(at('same'), SUMS);
+      },
+    ],
+    [
+      'another name of the list in it',
+      () => {
+        linkSync(path.join(folder, SUMS), at('name'));
+        return at('name');
+      },
+    ],
+  ])('%s is not taken for sums from outside', (_, made) =>
+    expect(() => run(folder, '--sums', made())).toThrow('is in the folder that it is to judge'),
+  );
 
   it.each(['icons/icon-16.png', 'old.js', 'more'])('%s as a symbolic link is refused, whatever it shows', file => {
     const place = path.join(folder, file);
@@ -223,7 +383,8 @@ describe('the command', () => {
   });
 
   it('asks for one folder that is there, and for sums that are some', () => {
-    for (const args of [[], ['a', 'b'], [folder, '--sums'], [folder, '--other', 'x'], [folder, '--sums', '']]) expect(() => run(...args), args.join(' ')).toThrow(/^npm run verify -- folder \[--sums FILE\]|is no file/);
+    for (const args of [[], ['a', 'b'], [folder, '--sums'], [folder, '--other', 'x'], [folder, '--sums', '']])
+      expect(() => run(...args), args.join(' ')).toThrow(/^npm run verify -- folder \[--sums FILE\]|is no file/);
     expect(() => run(path.join(folder, 'nowhere'))).toThrow('is no folder');
     expect(() => run(folder, '--sums', at('nowhere'))).toThrow('is no file that can be read');
     writeFileSync(at('words'), 'no sums');

@@ -9,7 +9,11 @@ import { exampleWith } from '../kit/arguments';
 import { formatted as asFormatted, HOST_VALUES, KNOWN_CODES } from '../kit/host-values';
 import { BUILT, DATA_TYPES, ERRORS, excel, type Call, type Excel, type Handed } from './excel';
 
-const metadata = JSON.parse(readFileSync(path.join(BUILT, 'functions.json'), 'utf8')) as { readonly functions: readonly { readonly id: string }[]; readonly allowErrorForDataTypeAny?: boolean; readonly allowCustomDataForDataTypeAny?: boolean };
+const metadata = JSON.parse(readFileSync(path.join(BUILT, 'functions.json'), 'utf8')) as {
+  readonly functions: readonly { readonly id: string }[];
+  readonly allowErrorForDataTypeAny?: boolean;
+  readonly allowCustomDataForDataTypeAny?: boolean;
+};
 const ids = metadata.functions.map(({ id }) => id);
 
 /** As the host sends them, and as the core takes them. */
@@ -26,26 +30,46 @@ const formatted = (value: number): unknown => dataType(asFormatted(value));
 /** So many values of a host go to each argument, the next ones to the next. */
 const TO_EACH = 8;
 let next = 0;
-const nextValues = (): (typeof HOST_VALUES)[number][] => Array.from({ length: TO_EACH }, () => HOST_VALUES[next++ % HOST_VALUES.length] as (typeof HOST_VALUES)[number]);
+const nextValues = (): (typeof HOST_VALUES)[number][] =>
+  Array.from({ length: TO_EACH }, () => HOST_VALUES[next++ % HOST_VALUES.length] as (typeof HOST_VALUES)[number]);
 
 /** Every number as a formatted one. */
 const inFormats = (arg: unknown): unknown => (Array.isArray(arg) ? arg.map(inFormats) : typeof arg === 'number' ? formatted(arg) : arg);
 
 const BLANKS: readonly unknown[] = [null, '', 0];
-const WRONG: readonly unknown[] = ['no such thing', '-5 mm', -1, true, [[1, 2], [3, 4]], [['a'], ['b']]];
+const WRONG: readonly unknown[] = [
+  'no such thing',
+  '-5 mm',
+  -1,
+  true,
+  [
+    [1, 2],
+    [3, 4],
+  ],
+  [['a'], ['b']],
+];
 const FOREIGN_CODES = ['#SPILL!', '#CALC!', '#BUSY!', '#CONNECT!'];
 const CODES = [...KNOWN_CODES, ...FOREIGN_CODES];
 
 function sentTo(card: Card): Sent[] {
   const { id, params, example } = card;
   const args = params.map((_, i) => example.args[i] ?? null);
-  const withOne = (what: string, i: number, host: unknown, core: unknown, flags: number): Sent => ({ what, id, args: exampleWith(card, i, host).map(arg => arg ?? null), core: exampleWith(card, i, core), flags });
+  const withOne = (what: string, i: number, host: unknown, core: unknown, flags: number): Sent => ({
+    what,
+    id,
+    args: exampleWith(card, i, host).map(arg => arg ?? null),
+    core: exampleWith(card, i, core),
+    flags,
+  });
   return [
     plain('example', id, args),
     { what: 'example, marked for errors and data types', id, args: args.map(inFormats), core: args, flags: ERRORS + DATA_TYPES },
     ...params.map((_, i) => plain('too few', id, args.slice(0, i))),
     ...params.flatMap(({ name }, i) => [
-      ...BLANKS.flatMap(blank => [plain(`${name} blank`, id, exampleWith(card, i, blank)), plain(`${name} a blank cell`, id, exampleWith(card, i, [[blank]]))]),
+      ...BLANKS.flatMap(blank => [
+        plain(`${name} blank`, id, exampleWith(card, i, blank)),
+        plain(`${name} a blank cell`, id, exampleWith(card, i, [[blank]])),
+      ]),
       ...WRONG.map(wrong => plain(`${name} wrong`, id, exampleWith(card, i, wrong))),
       ...CODES.map(code => withOne(`${name} is ${code}`, i, failure(code), { cellError: code }, ERRORS)),
       withOne(`${name} holds an error`, i, [[1], [failure('#DIV/0!')]], [[1], [{ cellError: '#DIV/0!' }]], ERRORS),
@@ -59,9 +83,11 @@ function sentTo(card: Card): Sent[] {
 /** Numbers of the runtime for errors that are thrown; it knows no other, and hands over #VALUE! for the rest. */
 const NUMBER: Readonly<Record<string, number>> = { '#N/A': 1, '#DIV/0!': 5, '#NUM!': 6, '#VALUE!': 7, '#NULL!': 8 };
 
-const asHanded = (answer: Outcome): Handed => (answer.ok ? { ok: true, value: answer.value } : { ok: false, value: answer.message, code: NUMBER[answer.code] ?? 7 });
+const asHanded = (answer: Outcome): Handed =>
+  answer.ok ? { ok: true, value: answer.value } : { ok: false, value: answer.message, code: NUMBER[answer.code] ?? 7 };
 
-const isCell = (value: unknown): boolean => (typeof value === 'number' ? Number.isFinite(value) : typeof value === 'string' || typeof value === 'boolean');
+const isCell = (value: unknown): boolean =>
+  typeof value === 'number' ? Number.isFinite(value) : typeof value === 'string' || typeof value === 'boolean';
 
 function expectWhole(value: unknown): void {
   if (!Array.isArray(value)) return expect(isCell(value)).toBe(true);
@@ -79,7 +105,9 @@ beforeAll(async () => {
   host = await excel();
   const all = [...sent.values()].flat();
   const { results, ms } = await host.calculate([all.map(({ id, args, flags = 0 }) => ({ id, args, flags }))]);
-  console.log(`${results.length} calls in the runtime: ${(ms / 1000).toFixed(1)} s, ${results.filter(({ ok }) => ok).length} answered, ${results.filter(({ ok }) => !ok).length} refused`);
+  console.log(
+    `${results.length} calls in the runtime: ${(ms / 1000).toFixed(1)} s, ${results.filter(({ ok }) => ok).length} answered, ${results.filter(({ ok }) => !ok).length} refused`,
+  );
   let from = 0;
   for (const [id, list] of sent) handed.set(id, results.slice(from, (from += list.length)));
 });
@@ -127,7 +155,9 @@ describe('answers and refusals are those of the core', () => {
 
 test('an error handed in comes back as that error where the runtime has a number for it, and is named in the message', async () => {
   const { results } = await host.calculate([CODES.map(code => ({ id: 'BOSS.OD', args: [3, failure(code)], flags: ERRORS }))]);
-  expect(results).toEqual(CODES.map(code => ({ ok: false, value: `wall ${FOREIGN_CODES.includes(code) ? 'holds' : 'is'} ${code}`, code: NUMBER[code] ?? 7 })));
+  expect(results).toEqual(
+    CODES.map(code => ({ ok: false, value: `wall ${FOREIGN_CODES.includes(code) ? 'holds' : 'is'} ${code}`, code: NUMBER[code] ?? 7 })),
+  );
 });
 
 test('every value of a host was sent', () => expect(next).toBeGreaterThan(20 * HOST_VALUES.length));

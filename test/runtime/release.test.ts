@@ -28,7 +28,13 @@ let browser: Browser;
 beforeAll(async () => {
   root = mkdtempSync(path.join(tmpdir(), 'release-'));
   folder = path.join(root, 'cad/bosswright');
-  zip = zipOf(releaseOf(filesIn(BUILT), baseUrl('https://example.org/cad/bosswright'), version, { licence: read('LICENSE'), hosting: read('src/release/HOSTING.md'), developers: read('DEVELOPERS.md') }));
+  zip = zipOf(
+    releaseOf(filesIn(BUILT), baseUrl('https://example.org/cad/bosswright'), version, {
+      licence: read('LICENSE'),
+      hosting: read('src/release/HOSTING.md'),
+      developers: read('DEVELOPERS.md'),
+    }),
+  );
   for (const [file, content] of Object.entries(unzipSync(zip))) {
     mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
     writeFileSync(path.join(folder, file), content);
@@ -68,8 +74,18 @@ test('what was unpacked is whole', () => {
 test('the bench opens and calculates', async () => {
   const { page, foreign, faults } = await opened('index.html');
   await page.waitForFunction(() => window.bosswright !== undefined);
-  const sheetName = await page.evaluate(() => window.bosswright?.port.add({ name: 'Hosted', widths: [20], cells: [{ at: 'A1', role: 'result', formula: '=ENCL.BOSS.OD(3,1.2)' }, { at: 'A2', role: 'result', formula: '=ENCL.VERSION()' }] }));
-  const values = (): Promise<unknown[]> => page.evaluate(async name => (await window.bosswright?.port.read(name ?? ''))?.slice(0, 2).map(row => row[0]?.value) ?? [], sheetName);
+  const sheetName = await page.evaluate(() =>
+    window.bosswright?.port.add({
+      name: 'Hosted',
+      widths: [20],
+      cells: [
+        { at: 'A1', role: 'result', formula: '=ENCL.BOSS.OD(3,1.2)' },
+        { at: 'A2', role: 'result', formula: '=ENCL.VERSION()' },
+      ],
+    }),
+  );
+  const values = (): Promise<unknown[]> =>
+    page.evaluate(async name => (await window.bosswright?.port.read(name ?? ''))?.slice(0, 2).map(row => row[0]?.value) ?? [], sheetName);
   await expect.poll(values).toEqual([5.4, expect.stringContaining(`Bosswright ${version},`)]);
   expect(faults).toEqual([]);
   expect(foreign).toEqual([]);

@@ -9,8 +9,13 @@ import { BUILT } from './excel';
 
 const load = createRequire(import.meta.url);
 const webpack = load('webpack') as (config: object) => object;
-const Server = load('webpack-dev-server') as new (options: object, compiler: object) => { start(): Promise<void>; stop(): Promise<void>; server: { address(): AddressInfo } };
-const { default: config } = (await import(new URL('../../webpack.config.js', import.meta.url).href)) as { default: (env: object, args: object) => { devServer: Record<string, unknown> } };
+const Server = load('webpack-dev-server') as new (
+  options: object,
+  compiler: object,
+) => { start(): Promise<void>; stop(): Promise<void>; server: { address(): AddressInfo } };
+const { default: config } = (await import(new URL('../../webpack.config.js', import.meta.url).href)) as {
+  default: (env: object, args: object) => { devServer: Record<string, unknown> };
+};
 const { devServer } = config({ excel: true }, { mode: 'development' });
 
 let server: InstanceType<typeof Server>;
@@ -22,17 +27,24 @@ interface Answer {
   readonly body: string;
 }
 
-const asked = (file: string): Promise<Answer> => new Promise((resolve, reject) => {
-  // the certificate is the server's own: that it is encrypted is what counts here
-  get(`${origin}/${file}`, { rejectUnauthorized: false, headers: { origin: 'https://elsewhere.test' } }, response => {
-    let body = '';
-    response.setEncoding('utf8').on('data', (part: string) => (body += part)).on('end', () => resolve({ status: response.statusCode, headers: response.headers, body }));
-  }).on('error', reject);
-});
+const asked = (file: string): Promise<Answer> =>
+  new Promise((resolve, reject) => {
+    // the certificate is the server's own: that it is encrypted is what counts here
+    get(`${origin}/${file}`, { rejectUnauthorized: false, headers: { origin: 'https://elsewhere.test' } }, response => {
+      let body = '';
+      response
+        .setEncoding('utf8')
+        .on('data', (part: string) => (body += part))
+        .on('end', () => resolve({ status: response.statusCode, headers: response.headers, body }));
+    }).on('error', reject);
+  });
 
 // The built files in the place of those that are compiled while it runs.
 beforeAll(async () => {
-  server = new Server({ ...devServer, port: 0, static: BUILT, onListening: undefined }, webpack({ mode: 'none', entry: {}, infrastructureLogging: { level: 'none' } }));
+  server = new Server(
+    { ...devServer, port: 0, static: BUILT, onListening: undefined },
+    webpack({ mode: 'none', entry: {}, infrastructureLogging: { level: 'none' } }),
+  );
   await server.start();
   origin = `https://localhost:${server.server.address().port}`;
 });

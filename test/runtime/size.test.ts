@@ -9,7 +9,8 @@ import { BUILT, CHROMIUM, QUIET } from './excel';
 const ORIGIN = 'https://pane.test/';
 const MOST_KB = { functions: 80, pane: 125 };
 
-const kB = (names: readonly string[]): number => names.reduce((sum, name) => sum + gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length, 0) / 1000;
+const kB = (names: readonly string[]): number =>
+  names.reduce((sum, name) => sum + gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length, 0) / 1000;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -24,17 +25,25 @@ test('the scripts of the pane are small', async () => {
     return url.startsWith(ORIGIN) ? route.fulfill({ path: path.join(BUILT, url.slice(ORIGIN.length)) }) : route.abort();
   });
   await page.goto(`${ORIGIN}pane.html`);
-  const scripts = (): Promise<{ name: string; isStart: boolean }[]> => page.evaluate(origin => {
-    const [usable] = performance.getEntriesByName('bosswright pane');
-    return performance.getEntriesByType('resource').filter(({ name }) => name.startsWith(origin) && name.endsWith('.js')).map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
-  }, ORIGIN);
+  const scripts = (): Promise<{ name: string; isStart: boolean }[]> =>
+    page.evaluate(origin => {
+      const [usable] = performance.getEntriesByName('bosswright pane');
+      return performance
+        .getEntriesByType('resource')
+        .filter(({ name }) => name.startsWith(origin) && name.endsWith('.js'))
+        .map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
+    }, ORIGIN);
   await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(5);
   const all = await scripts();
-  console.log(`the pane can be used ${(await page.evaluate(() => performance.getEntriesByName('bosswright pane')[0]?.startTime ?? NaN)).toFixed(0)} ms after its address is asked for`);
+  console.log(
+    `the pane can be used ${(await page.evaluate(() => performance.getEntriesByName('bosswright pane')[0]?.startTime ?? NaN)).toFixed(0)} ms after its address is asked for`,
+  );
   const start = all.filter(({ isStart }) => isStart).map(({ name }) => name);
   const own = (names: readonly string[]): string[] => names.filter(name => name !== 'functions.js');
   const sizes = { functions: kB(['functions.js']), pane: kB(own(start)) };
-  console.log(`kB gzip: functions.js ${sizes.functions.toFixed(1)}; the pane until it can be used ${sizes.pane.toFixed(1)} (${own(start).join(', ')}), with every view ${kB(own(all.map(({ name }) => name))).toFixed(1)}`);
+  console.log(
+    `kB gzip: functions.js ${sizes.functions.toFixed(1)}; the pane until it can be used ${sizes.pane.toFixed(1)} (${own(start).join(', ')}), with every view ${kB(own(all.map(({ name }) => name))).toFixed(1)}`,
+  );
   expect(start).toEqual(expect.arrayContaining(['functions.js', 'pane.js']));
   for (const [what, size] of Object.entries(sizes)) expect(size, what).toBeLessThan(MOST_KB[what as keyof typeof MOST_KB]);
 });

@@ -12,12 +12,17 @@ export interface WorkbookCall {
 /** What the host sends for a blank cell: 0 on the desktop, null on the web. */
 export type Blank = 0 | null;
 
-const asSent = (value: Known, blank: Blank): Known => (Array.isArray(value) ? value.map(row => row.map((cell: Cell | null) => cell ?? blank)) : (value ?? blank)) as Known;
+const asSent = (value: Known, blank: Blank): Known =>
+  (Array.isArray(value) ? value.map(row => row.map((cell: Cell | null) => cell ?? blank)) : (value ?? blank)) as Known;
 
 /** Calls by level, the first those that wait for nothing. */
 export function levels(workbook: SourceWorkbook, blank: Blank): readonly (readonly WorkbookCall[])[] {
   const source = new Source(workbook);
-  const formulas = workbook.sheets.flatMap(({ name, cells }) => [...cells].flatMap(([at, { formula }]) => (formula === undefined ? [] : [{ sheet: name, at, tree: parseFormula(formula) as FormulaNode }])));
+  const formulas = workbook.sheets.flatMap(({ name, cells }) =>
+    [...cells].flatMap(([at, { formula }]) =>
+      formula === undefined ? [] : [{ sheet: name, at, tree: parseFormula(formula) as FormulaNode }],
+    ),
+  );
   const treeAt = new Map(formulas.map(({ sheet, at, tree }) => [`${sheet}!${at}`, { sheet, tree }]));
   for (const { sheet, at } of formulas) {
     const result = source.result(sheet, at);
@@ -25,7 +30,9 @@ export function levels(workbook: SourceWorkbook, blank: Blank): readonly (readon
     const { row, column } = cellPosition(at);
     source.spill(sheet, row, column, result as Cell[][]);
     const home = treeAt.get(`${sheet}!${at}`);
-    (result as Cell[][]).forEach((line, r) => line.forEach((_, c) => home !== undefined && treeAt.set(`${sheet}!${address(row + r, column + c)}`, home)));
+    (result as Cell[][]).forEach((line, r) =>
+      line.forEach((_, c) => home !== undefined && treeAt.set(`${sheet}!${address(row + r, column + c)}`, home)),
+    );
   }
 
   /** Hand-overs until the value is known. */
@@ -59,5 +66,7 @@ function cellsOf(node: FormulaNode, homeSheet: string): string[] {
   const area = areaOf(node, homeSheet);
   if (area === undefined) return [];
   const { sheet, top, left, bottom, right } = area;
-  return Array.from({ length: bottom - top + 1 }, (_, r) => Array.from({ length: right - left + 1 }, (__, c) => `${sheet}!${address(top + r, left + c)}`)).flat();
+  return Array.from({ length: bottom - top + 1 }, (_, r) =>
+    Array.from({ length: right - left + 1 }, (__, c) => `${sheet}!${address(top + r, left + c)}`),
+  ).flat();
 }

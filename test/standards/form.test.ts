@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { column, rowsOf, TABLES } from './tables';
 
-const HELD = /^(read in 1 secondary copy|read in [2-9] secondary copies|read under (ISO|DIN|GB|GB\/T|product standards) ?|computed from |from memory|by designation$)/;
+const HELD =
+  /^(read in 1 secondary copy|read in [2-9] secondary copies|read under (ISO|DIN|GB|GB\/T|product standards) ?|computed from |from memory|by designation$)/;
 
 const INCH_SIZES = ['#0', '#1', '#2', '#3', '#4', '#5', '#6', '#8', '#10', '1/4'];
 
@@ -15,15 +16,60 @@ function sizeOf(row: string): number {
 
 /** Pairs of columns whose first must not be below the second. */
 const ORDERED = [
-  ['dkSharp', 'dkMax'], ['dkSharp', 'dkMin'], ['dkMax', 'dkMin'], ['dkMax', 'dkPlainMax'], ['dkPlainMax', 'dkMin'], ['kMax', 'kMin'], ['kMax', 'coneMax'],
-  ['sideMax', 'sideMin'], ['nominal', 'majorMax'], ['majorMax', 'majorMin'], ['majorMin', 'pitchDiaMax'], ['pitchDiaMax', 'pitchDiaMin'],
-  ['pitchDiaMin', 'rootMax'], ['majorMin', 'rootMax'], ['rootMax', 'rootMin'], ['rootMin', 'pointDiaMax'], ['pointDiaMax', 'pointDiaMin'],
-  ['pointTaperMax', 'pointTaperMin'], ['pointCone', 'pointFlat'], ['medium', 'fine'], ['coarse', 'medium'], ['fineMax', 'fine'], ['mediumMax', 'medium'],
-  ['coarseMax', 'coarse'], ['closeMax', 'closeMin'], ['normalMax', 'normalMin'], ['looseMax', 'looseMin'], ['normalMin', 'closeMin'], ['looseMin', 'normalMin'],
-  ['normal', 'close'], ['loose', 'normal'], ['countersinkDia', 'hole'], ['upper', 'lower'], ['upperLarge', 'lowerLarge'], ['coneUpper', 'coneLower'],
-  ['flatUpper', 'flatLower'], ['angleMax', 'angle'], ['angle', 'angleMin'], ['upTo', 'over'], ['across', 'same'], ['m', 'f'], ['c', 'm'], ['v', 'c'],
-  ['IT6', 'IT5'], ['IT7', 'IT6'], ['IT8', 'IT7'], ['IT9', 'IT8'], ['IT10', 'IT9'], ['IT11', 'IT10'], ['IT12', 'IT11'], ['IT13', 'IT12'], ['IT14', 'IT13'],
-  ['IT15', 'IT14'], ['IT16', 'IT15'],
+  ['dkSharp', 'dkMax'],
+  ['dkSharp', 'dkMin'],
+  ['dkMax', 'dkMin'],
+  ['dkMax', 'dkPlainMax'],
+  ['dkPlainMax', 'dkMin'],
+  ['kMax', 'kMin'],
+  ['kMax', 'coneMax'],
+  ['sideMax', 'sideMin'],
+  ['nominal', 'majorMax'],
+  ['majorMax', 'majorMin'],
+  ['majorMin', 'pitchDiaMax'],
+  ['pitchDiaMax', 'pitchDiaMin'],
+  ['pitchDiaMin', 'rootMax'],
+  ['majorMin', 'rootMax'],
+  ['rootMax', 'rootMin'],
+  ['rootMin', 'pointDiaMax'],
+  ['pointDiaMax', 'pointDiaMin'],
+  ['pointTaperMax', 'pointTaperMin'],
+  ['pointCone', 'pointFlat'],
+  ['medium', 'fine'],
+  ['coarse', 'medium'],
+  ['fineMax', 'fine'],
+  ['mediumMax', 'medium'],
+  ['coarseMax', 'coarse'],
+  ['closeMax', 'closeMin'],
+  ['normalMax', 'normalMin'],
+  ['looseMax', 'looseMin'],
+  ['normalMin', 'closeMin'],
+  ['looseMin', 'normalMin'],
+  ['normal', 'close'],
+  ['loose', 'normal'],
+  ['countersinkDia', 'hole'],
+  ['upper', 'lower'],
+  ['upperLarge', 'lowerLarge'],
+  ['coneUpper', 'coneLower'],
+  ['flatUpper', 'flatLower'],
+  ['angleMax', 'angle'],
+  ['angle', 'angleMin'],
+  ['upTo', 'over'],
+  ['across', 'same'],
+  ['m', 'f'],
+  ['c', 'm'],
+  ['v', 'c'],
+  ['IT6', 'IT5'],
+  ['IT7', 'IT6'],
+  ['IT8', 'IT7'],
+  ['IT9', 'IT8'],
+  ['IT10', 'IT9'],
+  ['IT11', 'IT10'],
+  ['IT12', 'IT11'],
+  ['IT13', 'IT12'],
+  ['IT14', 'IT13'],
+  ['IT15', 'IT14'],
+  ['IT16', 'IT15'],
 ] as const;
 
 describe.each(Object.entries(TABLES))('%s', (_, table) => {
@@ -92,7 +138,9 @@ const FALLS: Readonly<Record<string, string>> = {
 };
 
 describe('no value falls as the size rises', () => {
-  const columns = Object.entries(TABLES).flatMap(([name, table]) => table.columns.map(({ key }) => [`${name} ${key}`, column(table, key).filter(value => value !== null)] as const));
+  const columns = Object.entries(TABLES).flatMap(([name, table]) =>
+    table.columns.map(({ key }) => [`${name} ${key}`, column(table, key).filter(value => value !== null)] as const),
+  );
   const steps = (values: readonly number[]): number[] => values.slice(1).map((value, i) => value - (values[i] as number));
 
   test.each(columns.filter(([name]) => !(name in FALLS)))('%s', (_, values) => {

@@ -13,11 +13,23 @@ function legend(): { readonly letter: (text: string) => string; readonly lines: 
 
 export function linesOf({ standard, edition, table, columns, rows, exceptions = [] }: Table): readonly string[] {
   const { letter, lines } = legend();
-  const valued = rows.map(([row, ...values]) => `${row}: ${columns.map(({ key, held }, i) => {
-    const value = values[i] ?? null;
-    return value === null ? '–' : `${value}${letter(exceptions.find(single => single.row === row && single.key === key)?.held ?? held)}`;
-  }).join(' ')}`);
-  return [`${standard} | ${edition} | ${table}`, columns.map(({ key, limit, unit }) => `${key} ${limit ?? '±'} ${unit}`).join(', '), ...lines(), ...valued];
+  const valued = rows.map(
+    ([row, ...values]) =>
+      `${row}: ${columns
+        .map(({ key, held }, i) => {
+          const value = values[i] ?? null;
+          return value === null
+            ? '–'
+            : `${value}${letter(exceptions.find(single => single.row === row && single.key === key)?.held ?? held)}`;
+        })
+        .join(' ')}`,
+  );
+  return [
+    `${standard} | ${edition} | ${table}`,
+    columns.map(({ key, limit, unit }) => `${key} ${limit ?? '±'} ${unit}`).join(', '),
+    ...lines(),
+    ...valued,
+  ];
 }
 
 export interface MaterialLine {
@@ -35,7 +47,15 @@ export interface MaterialLine {
 export function materialLines(values: readonly MaterialLine[]): readonly string[] {
   const { letter, lines } = legend();
   const symbols = [...new Set(values.map(({ symbol }) => symbol))];
-  const valued = symbols.map(symbol => `${symbol}: ${values.filter(value => value.symbol === symbol)
-    .map(({ quantity, low, typ, high, unit, kind, held }) => `${quantity} ${low ?? '–'}/${typ}/${high ?? '–'} ${unit}${kind && ` ${kind}`} ${letter(held)}`).join(', ')}`);
+  const valued = symbols.map(
+    symbol =>
+      `${symbol}: ${values
+        .filter(value => value.symbol === symbol)
+        .map(
+          ({ quantity, low, typ, high, unit, kind, held }) =>
+            `${quantity} ${low ?? '–'}/${typ}/${high ?? '–'} ${unit}${kind && ` ${kind}`} ${letter(held)}`,
+        )
+        .join(', ')}`,
+  );
   return [...lines(), ...valued];
 }

@@ -20,18 +20,60 @@ const SPOTS: readonly Spot[] = [
   ['ASME B18.6.3 flat', '#8', 3, 'ASME_B18_6_3_FLAT_HEADS', { dkMax: 0.312, dkMin: 0.285, kMax: 0.1 }],
   ['ASME B18.6.3 flat', '#8', 2, 'ASME_B18_6_3_FLAT_HEADS', { kMin: 0.084 }],
   ['ASME B18.6.3 round', '#6', 2, 'ASME_B18_6_3_ROUND_HEADS', { dkMax: 0.26, dkMin: 0.24, kMax: 0.103, kMin: 0.091 }],
-  ['ISO 261 and ISO 965-2', 'M3', 3, 'ISO_965_2_METRIC_THREADS_6G', { pitch: 0.5, majorMax: 2.98, majorMin: 2.874, pitchDiaMax: 2.655, pitchDiaMin: 2.58 }],
+  [
+    'ISO 261 and ISO 965-2',
+    'M3',
+    3,
+    'ISO_965_2_METRIC_THREADS_6G',
+    { pitch: 0.5, majorMax: 2.98, majorMin: 2.874, pitchDiaMax: 2.655, pitchDiaMin: 2.58 },
+  ],
   ['ISO 724 and ISO 965', 'M3', 2, 'ISO_965_2_METRIC_THREADS_6G', { d1Basic: 2.459, rootMax: 2.438, rootMin: 2.272 }],
-  ['ISO 261 and ISO 965-2', 'M4', 3, 'ISO_965_2_METRIC_THREADS_6G', { pitch: 0.7, majorMax: 3.978, majorMin: 3.838, pitchDiaMax: 3.523, pitchDiaMin: 3.433 }],
+  [
+    'ISO 261 and ISO 965-2',
+    'M4',
+    3,
+    'ISO_965_2_METRIC_THREADS_6G',
+    { pitch: 0.7, majorMax: 3.978, majorMin: 3.838, pitchDiaMax: 3.523, pitchDiaMin: 3.433 },
+  ],
   ['ISO 1478', 'ST2.9', 3, 'ISO_1478_TAPPING_SCREW_THREADS', { pitch: 1.1, pointCone: 2.6, pointFlat: 2.1 }],
   ['ISO 1478', 'ST2.9', 2, 'ISO_1478_TAPPING_SCREW_THREADS', { majorMax: 2.9 }],
   ['ISO 1478', 'ST4.2', 3, 'ISO_1478_TAPPING_SCREW_THREADS', { pitch: 1.4, pointCone: 3.7, pointFlat: 2.8 }],
   ['ISO 1478', 'ST3.5', 2, 'ISO_1478_TAPPING_SCREW_THREADS', { majorMax: 3.53 }],
-  ['ASME B18.6.3 type B', '#4', 2, 'ASME_B18_6_3_TYPE_B_THREADS', { tpi: 24, majorMax: 0.114, majorMin: 0.108, rootMax: 0.086, rootMin: 0.082 }],
-  ['ASME B18.6.3 type B', '#10', 2, 'ASME_B18_6_3_TYPE_B_THREADS', { tpi: 16, majorMax: 0.189, majorMin: 0.182, rootMax: 0.141, rootMin: 0.135 }],
-  ['ASME B18.6.3 type AB', '#6', 2, 'ASME_B18_6_3_TYPE_AB_THREADS', { tpi: 20, majorMax: 0.139, majorMin: 0.132, rootMax: 0.104, rootMin: 0.099 }],
-  ['ASME B1.1', '#2-56', 2, 'ASME_B1_1_UNIFIED_THREADS_2A', { majorMax: 0.0854, majorMin: 0.0813, pitchDiaMax: 0.0738, pitchDiaMin: 0.0717 }],
-  ['ASME B1.1', '#3-48', 2, 'ASME_B1_1_UNIFIED_THREADS_2A', { majorMax: 0.0983, majorMin: 0.0938, pitchDiaMax: 0.0848, pitchDiaMin: 0.0825 }],
+  [
+    'ASME B18.6.3 type B',
+    '#4',
+    2,
+    'ASME_B18_6_3_TYPE_B_THREADS',
+    { tpi: 24, majorMax: 0.114, majorMin: 0.108, rootMax: 0.086, rootMin: 0.082 },
+  ],
+  [
+    'ASME B18.6.3 type B',
+    '#10',
+    2,
+    'ASME_B18_6_3_TYPE_B_THREADS',
+    { tpi: 16, majorMax: 0.189, majorMin: 0.182, rootMax: 0.141, rootMin: 0.135 },
+  ],
+  [
+    'ASME B18.6.3 type AB',
+    '#6',
+    2,
+    'ASME_B18_6_3_TYPE_AB_THREADS',
+    { tpi: 20, majorMax: 0.139, majorMin: 0.132, rootMax: 0.104, rootMin: 0.099 },
+  ],
+  [
+    'ASME B1.1',
+    '#2-56',
+    2,
+    'ASME_B1_1_UNIFIED_THREADS_2A',
+    { majorMax: 0.0854, majorMin: 0.0813, pitchDiaMax: 0.0738, pitchDiaMin: 0.0717 },
+  ],
+  [
+    'ASME B1.1',
+    '#3-48',
+    2,
+    'ASME_B1_1_UNIFIED_THREADS_2A',
+    { majorMax: 0.0983, majorMin: 0.0938, pitchDiaMax: 0.0848, pitchDiaMin: 0.0825 },
+  ],
   ['ISO 273', 'M3', 3, 'ISO_273_CLEARANCE_HOLES', { fine: 3.2, medium: 3.4, coarse: 3.6 }],
   ['ISO 273', 'M5', 3, 'ISO_273_CLEARANCE_HOLES', { fine: 5.3, medium: 5.5, coarse: 5.8 }],
   ['ISO 273', 'M3.5', 2, 'ISO_273_CLEARANCE_HOLES', { fine: 3.7, medium: 3.9, coarse: 4.2 }],
@@ -56,7 +98,11 @@ test.each(SPOTS)('%s %s, read in %d texts', (_, row, texts, name, values) => {
   }
 });
 
-test.each([['M3', 5.5, 1.65], ['M3.5', 7.3, 2.35], ['M6', 11.3, 3.3]])('ISO 2009 and ISO 7046-1 %s, read under two sister standards', (row, dkMax, kMax) => {
+test.each([
+  ['M3', 5.5, 1.65],
+  ['M3.5', 7.3, 2.35],
+  ['M6', 11.3, 3.3],
+])('ISO 2009 and ISO 7046-1 %s, read under two sister standards', (row, dkMax, kMax) => {
   for (const name of ['ISO_2009_COUNTERSUNK_HEADS', 'ISO_7046_1_COUNTERSUNK_HEADS']) {
     expect(printed(table(name), row, 'dkMax')).toBe(dkMax);
     expect(printed(table(name), row, 'kMax')).toBe(kMax);
@@ -87,11 +133,21 @@ describe('disagreements that a user is told', () => {
   const note = (name: string, key: string): string => table(name).columns.find(entry => entry.key === key)?.note ?? '';
 
   test.each([
-    ['ISO_7045_PAN_HEADS', 'dkMax', 'DIN 7985'], ['ISO_7045_PAN_HEADS', 'kMax', '2.52'], ['ISO_7049_PAN_HEADS', 'dkMax', 'DIN 7981'],
-    ['ISO_1207_CHEESE_HEADS', 'kMax', 'DIN 84'], ['ISO_4762_SOCKET_HEADS', 'dkMin', '5.2'], ['ISO_10642_COUNTERSUNK_HEADS', 'dkMin', '5.82'],
-    ['ISO_10642_COUNTERSUNK_HEADS', 'dkSharp', 'DIN 7991'], ['DIN_7991_COUNTERSUNK_HEADS', 'dkMax', '6.72'], ['ISO_7047_RAISED_COUNTERSUNK_HEADS', 'dkMin', '10.9'],
-    ['ISO_7046_2_COUNTERSUNK_HEADS', 'dkMin', '10.87'], ['ISO_1478_TAPPING_SCREW_THREADS', 'pitch', '1.4 for ST3.9'], ['ISO_1478_TAPPING_SCREW_THREADS', 'majorMax', '4.22'],
-    ['ASME_B18_6_3_FLAT_HEADS', 'dkSharp', 'tan 40°'], ['ASME_B18_2_8_CLEARANCE_HOLES', 'closeMax', '0.144'], ['ISO_2768_1_LINEAR', 'c', 'DIN 7168'],
+    ['ISO_7045_PAN_HEADS', 'dkMax', 'DIN 7985'],
+    ['ISO_7045_PAN_HEADS', 'kMax', '2.52'],
+    ['ISO_7049_PAN_HEADS', 'dkMax', 'DIN 7981'],
+    ['ISO_1207_CHEESE_HEADS', 'kMax', 'DIN 84'],
+    ['ISO_4762_SOCKET_HEADS', 'dkMin', '5.2'],
+    ['ISO_10642_COUNTERSUNK_HEADS', 'dkMin', '5.82'],
+    ['ISO_10642_COUNTERSUNK_HEADS', 'dkSharp', 'DIN 7991'],
+    ['DIN_7991_COUNTERSUNK_HEADS', 'dkMax', '6.72'],
+    ['ISO_7047_RAISED_COUNTERSUNK_HEADS', 'dkMin', '10.9'],
+    ['ISO_7046_2_COUNTERSUNK_HEADS', 'dkMin', '10.87'],
+    ['ISO_1478_TAPPING_SCREW_THREADS', 'pitch', '1.4 for ST3.9'],
+    ['ISO_1478_TAPPING_SCREW_THREADS', 'majorMax', '4.22'],
+    ['ASME_B18_6_3_FLAT_HEADS', 'dkSharp', 'tan 40°'],
+    ['ASME_B18_2_8_CLEARANCE_HOLES', 'closeMax', '0.144'],
+    ['ISO_2768_1_LINEAR', 'c', 'DIN 7168'],
     ['DIN_16742_TG6', 'across', 'TG2'],
   ])('%s %s mentions %s', (name, key, text) => {
     expect(note(name, key)).toContain(text);

@@ -38,7 +38,12 @@ const ONE: readonly (readonly [table: string, id: string, args: readonly (string
   ['DIN_74_1_FORM_C_HOLES', 'HOLE.CLEARANCE', ['ST3.9', 'DIN 74-1'], 4.2],
   ['ISO_888_LENGTHS', 'SCREW.LENGTHS', ['M3'], [2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60]],
   ['ISO_7049_TAPPING_SCREW_LENGTHS', 'SCREW.LENGTHS', ['ST2.9'], [4.5, 6.5, 9.5, 13, 16, 19, 22, 25, 32, 38, 45, 50]],
-  ['ASME_B18_6_3_LENGTHS', 'SCREW.LENGTHS', ['#4 B'], [3.175, 4.7625, 6.35, 7.9375, 9.525, 11.1125, 12.7, 15.875, 19.05, 22.225, 25.4, 31.75, 38.1, 44.45, 50.8]],
+  [
+    'ASME_B18_6_3_LENGTHS',
+    'SCREW.LENGTHS',
+    ['#4 B'],
+    [3.175, 4.7625, 6.35, 7.9375, 9.525, 11.1125, 12.7, 15.875, 19.05, 22.225, 25.4, 31.75, 38.1, 44.45, 50.8],
+  ],
   ['ISO_4759_1_LENGTH_LIMITS', 'SCREW.LENGTH.TOL', ['M3', 16], [-0.35, 0.35]],
   ['ISO_7049_LENGTH_TOLERANCES', 'SCREW.LENGTH.TOL', ['ST2.9', 25, 'flat'], [-1.3, 0]],
   ['ASME_B18_6_3_LENGTH_TOLERANCES', 'SCREW.LENGTH.TOL', ['#6-32', '1 1/2 in'], [-1.524, 0]],
@@ -51,7 +56,7 @@ const ONE: readonly (readonly [table: string, id: string, args: readonly (string
 ];
 
 test.each(ONE)('%s: %s(%j) is %j mm', (_, id, args, mm) => {
-  const got = (value(id, ...args) as number[][] | number);
+  const got = value(id, ...args) as number[][] | number;
   expect([got].flat(2)).toHaveLength([mm].flat().length);
   [got].flat(2).forEach((single, i) => expect(single).toBeCloseTo([mm].flat()[i] as number, 9));
 });
@@ -76,15 +81,36 @@ test('no table is left out', () => {
 
 // Typed from the reference: a typical value of each quantity, in core units.
 test.each([
-  ['PC', 'density', 1.2], ['POM', 'shrinkage', 0.021], ['PA66', 'strength', 82], ['PC', 'modulus', 2400], ['ABS', 'strain', 0.025], ['PP', 'expansion', 110], ['PBT', 'diffusivity', 0.085],
-  ['PS', 'melt', 220], ['PMMA', 'mould', 70], ['PA66-GF30', 'eject', 150], ['PC+ABS', 'thread share', 0.75], ['PC', 'od ratio', 2.5],
+  ['PC', 'density', 1.2],
+  ['POM', 'shrinkage', 0.021],
+  ['PA66', 'strength', 82],
+  ['PC', 'modulus', 2400],
+  ['ABS', 'strain', 0.025],
+  ['PP', 'expansion', 110],
+  ['PBT', 'diffusivity', 0.085],
+  ['PS', 'melt', 220],
+  ['PMMA', 'mould', 70],
+  ['PA66-GF30', 'eject', 150],
+  ['PC+ABS', 'thread share', 0.75],
+  ['PC', 'od ratio', 2.5],
 ] as const)('MATERIAL of %s, %s: %d', (material, quantity, typ) => expect(number('MATERIAL', material, quantity)).toBe(typ));
 
 // An own card takes each quantity in its unit, and in no other.
 test.each([
-  ['density', '1.05 g/cm³', 1.05], ['shrinkage', '0.6 %', 0.006], ['strength', '45 MPa', 45], ['modulus', '2.3 GPa', 2300], ['strain', '2.5 %', 0.025], ['expansion', '90 ppm/K', 90],
-  ['diffusivity', '0.085 mm²/s', 0.085], ['melt', '240 °C', 240], ['mould', '60 °C', 60], ['eject', '90 °C', 90], ['thread share', '80 %', 0.8],
-] as const)('MATERIAL of an own card, %s %s: %d', (quantity, text, core) => expect(number('MATERIAL', `${quantity} ${text}`, quantity)).toBeCloseTo(core, 12));
+  ['density', '1.05 g/cm³', 1.05],
+  ['shrinkage', '0.6 %', 0.006],
+  ['strength', '45 MPa', 45],
+  ['modulus', '2.3 GPa', 2300],
+  ['strain', '2.5 %', 0.025],
+  ['expansion', '90 ppm/K', 90],
+  ['diffusivity', '0.085 mm²/s', 0.085],
+  ['melt', '240 °C', 240],
+  ['mould', '60 °C', 60],
+  ['eject', '90 °C', 90],
+  ['thread share', '80 %', 0.8],
+] as const)('MATERIAL of an own card, %s %s: %d', (quantity, text, core) =>
+  expect(number('MATERIAL', `${quantity} ${text}`, quantity)).toBeCloseTo(core, 12),
+);
 
 test.each(['poisson', 'od ratio'])('MATERIAL of an own card: %s is a plain number', quantity => {
   expect(number('MATERIAL', `${quantity} 0.4`, quantity)).toBe(0.4);

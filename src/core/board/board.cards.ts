@@ -24,43 +24,103 @@ export const BOARD_CARDS: readonly Card[] = [
       param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
     ],
     F.boardGapMm,
-    { result: { shape: 'number', name: 'smallest gap per side', symbol: 'g', unit: 'mm' }, ...PLANE, example: { args: [60, 0.2, 61, 0.3], result: 0.25 } },
+    {
+      result: { shape: 'number', name: 'smallest gap per side', symbol: 'g', unit: 'mm' },
+      ...PLANE,
+      example: { args: [60, 0.2, 61, 0.3], result: 0.25 },
+    },
   ),
-  card('BOARD.CLAMP', T, [param('space', length, { symbol: 's', above: 0 }), param('space_tol', DEVIATION, { symbol: 't_s' }), param('board', length, { symbol: 'b', above: 0 }), boardTol], F.boardClampMm, {
-    result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }] },
-    ...PLANE,
-    example: { args: [1.8, 0.1, 1.6, 0.16], result: [[-0.06, 0.2, 0.46]] },
-  }),
+  card(
+    'BOARD.CLAMP',
+    T,
+    [
+      param('space', length, { symbol: 's', above: 0 }),
+      param('space_tol', DEVIATION, { symbol: 't_s' }),
+      param('board', length, { symbol: 'b', above: 0 }),
+      boardTol,
+    ],
+    F.boardClampMm,
+    {
+      result: {
+        shape: 'row',
+        columns: [
+          { name: 'min', unit: 'mm' },
+          { name: 'nominal', unit: 'mm' },
+          { name: 'max', unit: 'mm' },
+        ],
+      },
+      ...PLANE,
+      example: { args: [1.8, 0.1, 1.6, 0.16], result: [[-0.06, 0.2, 0.46]] },
+    },
+  ),
   card(
     'BOARD.REACH',
     T,
-    [param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }), param('hole', hole('max'), { symbol: 'd_h', above: 0 }), param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }), shift],
+    [
+      param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }),
+      param('hole', hole('max'), { symbol: 'd_h', above: 0 }),
+      param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }),
+      shift,
+    ],
     F.boardReachMm,
-    { result: { shape: 'number', name: 'radius that metal can reach', symbol: 'r', unit: 'mm' }, ...PLANE, example: { args: [5.6, 3.5, 2.76, 0.1], result: 3.27 } },
+    {
+      result: { shape: 'number', name: 'radius that metal can reach', symbol: 'r', unit: 'mm' },
+      ...PLANE,
+      example: { args: [5.6, 3.5, 2.76, 0.1], result: 3.27 },
+    },
   ),
-  card('BOARD.MARGIN', T, [param('copper', length, { symbol: 'a', above: 0 }), param('reach', length, { symbol: 'r', above: 0 }), param('required', length, { symbol: 'c', above: 0 })], F.boardMarginMm, {
-    result: { shape: 'number', name: 'distance beyond the required one', symbol: 'm', unit: 'mm' },
-    ...PLANE,
-    example: { args: [5, 3.27, 1], result: 0.73 },
-    caution: 'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes from your product standard in its edition. That standard and a licensed reviewer decide.',
-  }),
-  card('BOARD.KEEPOUT', T, [param('hardware_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }), param('factor', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1.25 })], F.keepoutDiaMm, {
-    result: { shape: 'number', name: 'keep-out diameter', symbol: 'D', unit: 'mm' },
-    kind: 'common practice',
-    sources: [...COMMON_PRACTICE, { title: '1.25 × the largest hardware diameter, quoted as practice under IPC-2221 in 2018', held: 'read in 1 secondary copy' }],
-    example: { args: [5.6], result: 7 },
-    caution: 'A start value for the layout; it says nothing about electrical distances.',
-  }),
+  card(
+    'BOARD.MARGIN',
+    T,
+    [
+      param('copper', length, { symbol: 'a', above: 0 }),
+      param('reach', length, { symbol: 'r', above: 0 }),
+      param('required', length, { symbol: 'c', above: 0 }),
+    ],
+    F.boardMarginMm,
+    {
+      result: { shape: 'number', name: 'distance beyond the required one', symbol: 'm', unit: 'mm' },
+      ...PLANE,
+      example: { args: [5, 3.27, 1], result: 0.73 },
+      caution:
+        'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes from your product standard in its edition. That standard and a licensed reviewer decide.',
+    },
+  ),
+  card(
+    'BOARD.KEEPOUT',
+    T,
+    [
+      param('hardware_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }),
+      param('factor', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1.25 }),
+    ],
+    F.keepoutDiaMm,
+    {
+      result: { shape: 'number', name: 'keep-out diameter', symbol: 'D', unit: 'mm' },
+      kind: 'common practice',
+      sources: [
+        ...COMMON_PRACTICE,
+        { title: '1.25 × the largest hardware diameter, quoted as practice under IPC-2221 in 2018', held: 'read in 1 secondary copy' },
+      ],
+      example: { args: [5.6], result: 7 },
+      caution: 'A start value for the layout; it says nothing about electrical distances.',
+    },
+  ),
   card('BOARD.SLEEVE', T, [param('hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift], F.sleevePlayMm, {
     result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' },
     ...PLANE,
     example: { args: [6, 5.6, 0.05], result: 0.15 },
   }),
-  card('BOARD.HOLD', T, [param('boss_od', length, { symbol: 'D', above: 0 }), param('board_hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift], F.boardHoldMm, {
-    result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' },
-    ...PLANE,
-    example: { args: [8, 6, 5.6, 0.05], result: 0.75 },
-  }),
+  card(
+    'BOARD.HOLD',
+    T,
+    [param('boss_od', length, { symbol: 'D', above: 0 }), param('board_hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift],
+    F.boardHoldMm,
+    {
+      result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' },
+      ...PLANE,
+      example: { args: [8, 6, 5.6, 0.05], result: 0.75 },
+    },
+  ),
   card(
     'THERMAL.GAP',
     T,
@@ -76,7 +136,8 @@ export const BOARD_CARDS: readonly Card[] = [
       kind: 'handbook formula',
       sources: [{ title: 'linear thermal expansion', held: 'derived' }],
       example: { args: [150, 80, 15, -40], result: 0.39 },
-      caution: 'The whole difference: half of it at each end where the parts are centred, all of it at one end where they are pinned. Uptake of moisture comes on top.',
+      caution:
+        'The whole difference: half of it at each end where the parts are centred, all of it at one end where they are pinned. Uptake of moisture comes on top.',
     },
   ),
 ];

@@ -3,14 +3,25 @@ import { abs, tanDeg } from '../maths';
 import type { Deviation } from '../read/deviation';
 
 /** Smallest gap per side at the given height; the pocket is held at its floor and opens upwards. */
-export function boardGapMm(boardMm: number, boardTol: Deviation, insideMm: number, insideTol: Deviation, heightMm: number, draftDeg: number): number {
+export function boardGapMm(
+  boardMm: number,
+  boardTol: Deviation,
+  insideMm: number,
+  insideTol: Deviation,
+  heightMm: number,
+  draftDeg: number,
+): number {
   const insideAtHeightMm = insideMm + insideTol.lowerMm + 2 * heightMm * tanDeg(draftDeg);
   return (insideAtHeightMm - (boardMm + boardTol.upperMm)) / 2;
 }
 
 /** Negative: the board is crushed. */
 export function boardClampMm(spaceMm: number, spaceTol: Deviation, boardMm: number, boardTol: Deviation): number[] {
-  return [spaceMm + spaceTol.lowerMm - (boardMm + boardTol.upperMm), spaceMm - boardMm, spaceMm + spaceTol.upperMm - (boardMm + boardTol.lowerMm)];
+  return [
+    spaceMm + spaceTol.lowerMm - (boardMm + boardTol.upperMm),
+    spaceMm - boardMm,
+    spaceMm + spaceTol.upperMm - (boardMm + boardTol.lowerMm),
+  ];
 }
 
 /** Radius that the metal of head and screw can reach when both lie to one side. */

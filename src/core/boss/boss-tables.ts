@@ -4,7 +4,14 @@ import { atMost } from '../maths';
 import { bossWallMm, outsideAtMm } from './boss';
 
 /** Both ends of a boss after draft; no hole where it stops above the root. */
-export function bossEnds(odMm: number, holeMm: number, heightMm: number, outsideDraftDeg: number, holeDraftDeg: number, holeDepthMm: number): (string | number)[][] {
+export function bossEnds(
+  odMm: number,
+  holeMm: number,
+  heightMm: number,
+  outsideDraftDeg: number,
+  holeDraftDeg: number,
+  holeDepthMm: number,
+): (string | number)[][] {
   return [
     ['free end', odMm, holeMm, (odMm - holeMm) / 2],
     [

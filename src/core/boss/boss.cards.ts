@@ -15,31 +15,58 @@ const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLe
 // negative: a pin from the other side, the hole widens away from the free end
 const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
 const isInsideAt = (depthMm: number, read: Earlier): boolean => {
-  const [od, holeMm, outsideDeg, holeDeg] = ['od', 'hole', 'outside_draft', 'hole_draft'].map(name => read.get(name)) as [number, number, number, number];
+  const [od, holeMm, outsideDeg, holeDeg] = ['od', 'hole', 'outside_draft', 'hole_draft'].map(name => read.get(name)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
   const holeEndMm = holeAtDepthMm(holeMm, depthMm, holeDeg);
   return holeEndMm >= 0 && holeEndMm < F.outsideAtMm(od, depthMm, outsideDeg);
 };
 
 export const BOSS_CARDS: readonly Card[] = [
-  card('WALL.FEATURE', T, [param('wall', length, { symbol: 'T', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.6 })], F.wallFeatureMm, {
-    result: { shape: 'number', name: 'wall of an internal feature', symbol: 't', unit: 'mm' },
-    kind: 'common practice',
-    sources: COMMON_PRACTICE,
-    example: { args: [2], result: 1.2 },
-  }),
+  card(
+    'WALL.FEATURE',
+    T,
+    [param('wall', length, { symbol: 'T', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.6 })],
+    F.wallFeatureMm,
+    {
+      result: { shape: 'number', name: 'wall of an internal feature', symbol: 't', unit: 'mm' },
+      kind: 'common practice',
+      sources: COMMON_PRACTICE,
+      example: { args: [2], result: 1.2 },
+    },
+  ),
   card(
     'BOSS.OD',
     T,
-    [param('hole', hole(), { symbol: 'd_h', above: 0 }), param('wall', length, { symbol: 't', above: 0 }), distance, param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 })],
+    [
+      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      param('wall', length, { symbol: 't', above: 0 }),
+      distance,
+      param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
+    ],
     F.bossOutsideDiaMm,
-    { result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: ['0.167 in + 0.25 mm', 1.2], result: 6.8918 } },
+    {
+      result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: ['0.167 in + 0.25 mm', 1.2], result: 6.8918 },
+    },
   ),
-  card('BOSS.OD.RULE', T, [param('size', SCREW), param('ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 0 })], F.bossOutsideDiaByRuleMm, {
-    result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
-    kind: 'common practice',
-    sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
-    example: { args: ['ST2.9', 'ABS'], result: 6.38 },
-  }),
+  card(
+    'BOSS.OD.RULE',
+    T,
+    [param('size', SCREW), param('ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 0 })],
+    F.bossOutsideDiaByRuleMm,
+    {
+      result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
+      kind: 'common practice',
+      sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
+      example: { args: ['ST2.9', 'ABS'], result: 6.38 },
+    },
+  ),
   card(
     'BOSS.WALL',
     T,
@@ -52,7 +79,12 @@ export const BOSS_CARDS: readonly Card[] = [
       param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'distance' }),
     ],
     F.bossWallMm,
-    { result: { shape: 'number', name: 'boss wall', symbol: 't', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.394, 11.1, '0.5°', '0.25°'], result: 1.9483 } },
+    {
+      result: { shape: 'number', name: 'boss wall', symbol: 't', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [6, 2.394, 11.1, '0.5°', '0.25°'], result: 1.9483 },
+    },
   ),
   card(
     'BOSS.ENDS',
@@ -67,27 +99,51 @@ export const BOSS_CARDS: readonly Card[] = [
     ],
     bossEnds,
     {
-      result: { shape: 'table', columns: [{ name: 'at', unit: '' }, { name: 'outside diameter', unit: 'mm' }, { name: 'hole', unit: 'mm' }, { name: 'wall', unit: 'mm' }] },
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'at', unit: '' },
+          { name: 'outside diameter', unit: 'mm' },
+          { name: 'hole', unit: 'mm' },
+          { name: 'wall', unit: 'mm' },
+        ],
+      },
       kind: 'geometry',
       sources: GEOMETRY,
       example: {
         args: [6.4, 2.4, 14, '0.5°'],
-        result: [['at', 'outside diameter (mm)', 'hole (mm)', 'wall (mm)'], ['free end', 6.4, 2.4, 2], ['root', 6.6444, 2.4, 2.1222]],
+        result: [
+          ['at', 'outside diameter (mm)', 'hole (mm)', 'wall (mm)'],
+          ['free end', 6.4, 2.4, 2],
+          ['root', 6.6444, 2.4, 2.1222],
+        ],
       },
     },
   ),
-  card('BOSS.SLENDER', T, [param('height', length, { symbol: 'h', above: 0 }), param('od', length, { symbol: 'D', above: 0 })], F.bossSlenderness, {
-    result: { shape: 'number', name: 'height ÷ outside diameter', unit: '' },
-    kind: 'common practice',
-    sources: COMMON_PRACTICE,
-    example: { args: [12, 6], result: 2 },
-  }),
-  card('BOSS.SINK', T, [param('boss_wall', length, { symbol: 't', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })], F.sinkRatio, {
-    result: { shape: 'number', name: 'boss wall ÷ wall', unit: '' },
-    kind: 'common practice',
-    sources: COMMON_PRACTICE,
-    example: { args: [1.2, 2], result: 0.6 },
-  }),
+  card(
+    'BOSS.SLENDER',
+    T,
+    [param('height', length, { symbol: 'h', above: 0 }), param('od', length, { symbol: 'D', above: 0 })],
+    F.bossSlenderness,
+    {
+      result: { shape: 'number', name: 'height ÷ outside diameter', unit: '' },
+      kind: 'common practice',
+      sources: COMMON_PRACTICE,
+      example: { args: [12, 6], result: 2 },
+    },
+  ),
+  card(
+    'BOSS.SINK',
+    T,
+    [param('boss_wall', length, { symbol: 't', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })],
+    F.sinkRatio,
+    {
+      result: { shape: 'number', name: 'boss wall ÷ wall', unit: '' },
+      kind: 'common practice',
+      sources: COMMON_PRACTICE,
+      example: { args: [1.2, 2], result: 0.6 },
+    },
+  ),
   card(
     'BOSS.MASS',
     T,
@@ -98,10 +154,19 @@ export const BOSS_CARDS: readonly Card[] = [
       param('density', ofMaterial(DENSITY, 'density'), { symbol: 'ρ', above: 0 }),
       outsideDraft,
       holeDraft,
-      param('hole_depth', fitting(length, 'no deeper than where the drafted hole closes or breaks out', isInsideAt), { symbol: 'H', atLeast: 0, sameAs: 'height' }),
+      param('hole_depth', fitting(length, 'no deeper than where the drafted hole closes or breaks out', isInsideAt), {
+        symbol: 'H',
+        atLeast: 0,
+        sameAs: 'height',
+      }),
     ],
     F.bossMassG,
-    { result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' }, kind: 'geometry', sources: GEOMETRY, example: { args: [6, 2.4, 12, 1.05], result: 0.29926 } },
+    {
+      result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [6, 2.4, 12, 1.05], result: 0.29926 },
+    },
   ),
   card(
     'BOSS.STEEL',
@@ -113,7 +178,12 @@ export const BOSS_CARDS: readonly Card[] = [
       param('wall_draft', numeric(ANGLE), { symbol: 'β', atLeast: 0, below: 90, default: 0 }),
     ],
     F.steelAtFloorMm,
-    { result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [3, 12, '0.5°', '1°'], result: 2.686 } },
+    {
+      result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [3, 12, '0.5°', '1°'], result: 2.686 },
+    },
   ),
   card(
     'BOSS.FLAT',
@@ -125,7 +195,12 @@ export const BOSS_CARDS: readonly Card[] = [
       param('wall_fillet', length, { symbol: 'R_w', atLeast: 0 }),
     ],
     F.flatBetweenFilletsMm,
-    { result: { shape: 'number', name: 'flat between the fillets', symbol: 'f', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [2.686, 0.5, 0.75], result: 1.436 } },
+    {
+      result: { shape: 'number', name: 'flat between the fillets', symbol: 'f', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [2.686, 0.5, 0.75], result: 1.436 },
+    },
   ),
   card(
     'BOSS.CONFLICT',
@@ -133,7 +208,11 @@ export const BOSS_CARDS: readonly Card[] = [
     [
       param('size', SCREW),
       param('wall', length, { symbol: 'T', above: 0 }),
-      param('pilot', fitting(hole(), 'below the major diameter of the screw', (pilotMm, read) => pilotMm < (read.get('size') as Screw).majorMaxMm), { symbol: 'd_h', above: 0 }),
+      param(
+        'pilot',
+        fitting(hole(), 'below the major diameter of the screw', (pilotMm, read) => pilotMm < (read.get('size') as Screw).majorMaxMm),
+        { symbol: 'd_h', above: 0 },
+      ),
       param('od_ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 1, default: 2 }),
       param('share', numeric(SHARE), { symbol: 's', above: 0, atMost: 1, default: 0.6 }),
     ],
@@ -141,29 +220,78 @@ export const BOSS_CARDS: readonly Card[] = [
     {
       result: {
         shape: 'table',
-        columns: [{ name: 'outside diameter asked by the screw', unit: 'mm' }, { name: 'outside diameter allowed by the wall', unit: 'mm' }, { name: 'wall that satisfies both', unit: 'mm' }, { name: 'state', unit: '' }],
+        columns: [
+          { name: 'outside diameter asked by the screw', unit: 'mm' },
+          { name: 'outside diameter allowed by the wall', unit: 'mm' },
+          { name: 'wall that satisfies both', unit: 'mm' },
+          { name: 'state', unit: '' },
+        ],
       },
       kind: 'common practice',
       sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
       example: {
         args: ['ST2.9', 2, 2.36],
-        result: [['outside diameter asked by the screw (mm)', 'outside diameter allowed by the wall (mm)', 'wall that satisfies both (mm)', 'state'], [5.8, 4.76, 2.867, 'fail']],
+        result: [
+          [
+            'outside diameter asked by the screw (mm)',
+            'outside diameter allowed by the wall (mm)',
+            'wall that satisfies both (mm)',
+            'state',
+          ],
+          [5.8, 4.76, 2.867, 'fail'],
+        ],
       },
-      caution: 'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in place of wall, or sink on a hidden face.',
+      caution:
+        'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in place of wall, or sink on a hidden face.',
     },
   ),
-  card('BOSS.GUSSET', T, [param('boss_height', length, { symbol: 'h', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })], F.gussetStartValues, {
-    result: { shape: 'table', columns: [{ name: 'thickness', unit: 'mm' }, { name: 'height', unit: 'mm' }, { name: 'base', unit: 'mm' }, { name: 'count', unit: '' }] },
-    kind: 'common practice',
-    sources: [{ title: 'thickness 0.5 to 0.6 of the wall, height 0.67 to 0.95 and base 0.3 to 1 of the boss height, four at 90°', held: 'from memory' }],
-    example: { args: [12, 2.5], result: [['thickness (mm)', 'height (mm)', 'base (mm)', 'count'], [1.25, 9.6, 6, 4]] },
-    caution: 'Start values inside wide ranges; sink behind the gussets decides.',
-  }),
-  card('BOSS.TORSION', T, [param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }), param('od', length, { symbol: 'D', above: 0 }), param('hole', below('od', hole()), { symbol: 'd_h', above: 0 })], F.bossTorsionMpa, {
-    result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' },
-    kind: 'handbook formula',
-    sources: [{ title: 'torsion of a round tube, any strength of materials handbook', held: 'from memory' }],
-    example: { args: ['600 N.mm', 6, 2.4], result: 14.52 },
-    caution: 'An estimate: elastic, without the notch of the root fillet and without the hoop stress of the screw.',
-  }),
+  card(
+    'BOSS.GUSSET',
+    T,
+    [param('boss_height', length, { symbol: 'h', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })],
+    F.gussetStartValues,
+    {
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'thickness', unit: 'mm' },
+          { name: 'height', unit: 'mm' },
+          { name: 'base', unit: 'mm' },
+          { name: 'count', unit: '' },
+        ],
+      },
+      kind: 'common practice',
+      sources: [
+        {
+          title: 'thickness 0.5 to 0.6 of the wall, height 0.67 to 0.95 and base 0.3 to 1 of the boss height, four at 90°',
+          held: 'from memory',
+        },
+      ],
+      example: {
+        args: [12, 2.5],
+        result: [
+          ['thickness (mm)', 'height (mm)', 'base (mm)', 'count'],
+          [1.25, 9.6, 6, 4],
+        ],
+      },
+      caution: 'Start values inside wide ranges; sink behind the gussets decides.',
+    },
+  ),
+  card(
+    'BOSS.TORSION',
+    T,
+    [
+      param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }),
+      param('od', length, { symbol: 'D', above: 0 }),
+      param('hole', below('od', hole()), { symbol: 'd_h', above: 0 }),
+    ],
+    F.bossTorsionMpa,
+    {
+      result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' },
+      kind: 'handbook formula',
+      sources: [{ title: 'torsion of a round tube, any strength of materials handbook', held: 'from memory' }],
+      example: { args: ['600 N.mm', 6, 2.4], result: 14.52 },
+      caution: 'An estimate: elastic, without the notch of the root fillet and without the hoop stress of the screw.',
+    },
+  ),
 ];

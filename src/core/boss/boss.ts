@@ -20,7 +20,14 @@ export function outsideAtMm(odMm: number, distanceMm: number, outsideDraftDeg: n
 }
 
 /** Beyond the depth of the hole the boss is solid: the wall is its whole outside diameter. */
-export function bossWallMm(odMm: number, holeMm: number, distanceMm: number, outsideDraftDeg: number, holeDraftDeg: number, holeDepthMm: number): number {
+export function bossWallMm(
+  odMm: number,
+  holeMm: number,
+  distanceMm: number,
+  outsideDraftDeg: number,
+  holeDraftDeg: number,
+  holeDepthMm: number,
+): number {
   const outsideMm = outsideAtMm(odMm, distanceMm, outsideDraftDeg);
   return atMost(distanceMm, holeDepthMm) ? (outsideMm - holeAtDepthMm(holeMm, distanceMm, holeDraftDeg)) / 2 : outsideMm;
 }
@@ -38,7 +45,15 @@ export function frustumVolumeMm3(oneEndMm: number, otherEndMm: number, heightMm:
 }
 
 /** The boss above its root: the outside cone less the drafted hole, as far as the hole goes in it. */
-export function bossMassG(odMm: number, holeMm: number, heightMm: number, densityGPerCm3: number, outsideDraftDeg: number, holeDraftDeg: number, holeDepthMm: number): number {
+export function bossMassG(
+  odMm: number,
+  holeMm: number,
+  heightMm: number,
+  densityGPerCm3: number,
+  outsideDraftDeg: number,
+  holeDraftDeg: number,
+  holeDepthMm: number,
+): number {
   const rootOdMm = outsideAtMm(odMm, heightMm, outsideDraftDeg);
   const hollowMm = min(holeDepthMm, heightMm);
   const holeEndMm = holeAtDepthMm(holeMm, hollowMm, holeDraftDeg);

@@ -35,7 +35,8 @@ export function checkMin(value: unknown, limit: unknown, look: unknown): State {
   return checked(value, limit, blankLook(look), atLeast, 'at least');
 }
 
-const blankLook = (look: unknown): unknown => (look === null || look === 0 || (typeof look === 'string' && look.trim() === '') ? undefined : look);
+const blankLook = (look: unknown): unknown =>
+  look === null || look === 0 || (typeof look === 'string' && look.trim() === '') ? undefined : look;
 
 export function isState(word: unknown): word is State {
   return WORST_FIRST.includes(word as State);
@@ -43,7 +44,9 @@ export function isState(word: unknown): word is State {
 
 /** Blank cells, unknown words and errors count as not checked; no state at all is not checked. */
 export function worstState(states: readonly unknown[]): State {
-  const words = states.map(word => (typeof word === 'string' ? word.trim().toLowerCase() : word)).map((word): State => (isState(word) ? word : 'not checked'));
+  const words = states
+    .map(word => (typeof word === 'string' ? word.trim().toLowerCase() : word))
+    .map((word): State => (isState(word) ? word : 'not checked'));
   return WORST_FIRST.find(state => words.includes(state)) ?? 'not checked';
 }
 

@@ -16,18 +16,30 @@ export const DRAFT_CARDS: readonly Card[] = [
     sources: CHART,
     example: { args: ['1 in', '1°'], result: 0.4434 },
   }),
-  card('DRAFT.ANGLE', T, [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('height', numeric(LENGTH), { symbol: 'h', above: 0 })], F.draftAngleDeg, {
-    result: { shape: 'number', name: 'draft per side', symbol: 'α', unit: '°' },
-    kind: 'geometry',
-    sources: CHART,
-    example: { args: [1, 1], result: 45 },
-  }),
-  card('DRAFT.HEIGHT', T, [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('draft', numeric(ANGLE), { symbol: 'α', above: 0, below: 90 })], F.draftHeightMm, {
-    result: { shape: 'number', name: 'height', symbol: 'h', unit: 'mm' },
-    kind: 'geometry',
-    sources: CHART,
-    example: { args: [0.1, '1°'], result: 5.729 },
-  }),
+  card(
+    'DRAFT.ANGLE',
+    T,
+    [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('height', numeric(LENGTH), { symbol: 'h', above: 0 })],
+    F.draftAngleDeg,
+    {
+      result: { shape: 'number', name: 'draft per side', symbol: 'α', unit: '°' },
+      kind: 'geometry',
+      sources: CHART,
+      example: { args: [1, 1], result: 45 },
+    },
+  ),
+  card(
+    'DRAFT.HEIGHT',
+    T,
+    [param('offset', numeric(LENGTH), { symbol: 's', atLeast: 0 }), param('draft', numeric(ANGLE), { symbol: 'α', above: 0, below: 90 })],
+    F.draftHeightMm,
+    {
+      result: { shape: 'number', name: 'height', symbol: 'h', unit: 'mm' },
+      kind: 'geometry',
+      sources: CHART,
+      example: { args: [0.1, '1°'], result: 5.729 },
+    },
+  ),
   card(
     'DRAFT.SIZE',
     T,
@@ -38,7 +50,12 @@ export const DRAFT_CARDS: readonly Card[] = [
       param('direction', choice<F.DraftDirection>('direction', { grows: [], shrinks: [] })),
     ],
     F.draftedSizeMm,
-    { result: { shape: 'number', name: 'size at that distance', symbol: 'D', unit: 'mm' }, kind: 'geometry', sources: CHART, example: { args: [6, 12, '0.5°', 'grows'], result: 6.2094 } },
+    {
+      result: { shape: 'number', name: 'size at that distance', symbol: 'D', unit: 'mm' },
+      kind: 'geometry',
+      sources: CHART,
+      example: { args: [6, 12, '0.5°', 'grows'], result: 6.2094 },
+    },
   ),
   card(
     'DRAFT.TEXTURE',
@@ -52,7 +69,9 @@ export const DRAFT_CARDS: readonly Card[] = [
     {
       result: { shape: 'number', name: 'draft per side', symbol: 'α', unit: '°' },
       kind: 'common practice',
-      sources: [{ title: '1.5° for each 0.025 mm of depth', held: 'common practice, read in 3 guides; 2 others print 1.0°, 1 prints 1 to 1.5°' }],
+      sources: [
+        { title: '1.5° for each 0.025 mm of depth', held: 'common practice, read in 3 guides; 2 others print 1.0°, 1 prints 1 to 1.5°' },
+      ],
       example: { args: ['0°', 0.125], result: 7.5 },
       caution: 'A start value: guides differ by half. Inner faces and low shrinkage need more; the texture maker decides.',
     },

@@ -26,9 +26,20 @@ const D1_LAYERS = [[2.5], [1.6]];
 const D1_TOLERANCES = [[0.1], [0.16]];
 
 export const ENGAGEMENT_CARDS: readonly Card[] = [
-  card('GRIP', T, [layers], F.gripMm, { result: { shape: 'number', name: 'grip', symbol: 'G', unit: 'mm' }, ...ONE_WAY, example: { args: [D1_LAYERS], result: 4.1 } }),
+  card('GRIP', T, [layers], F.gripMm, {
+    result: { shape: 'number', name: 'grip', symbol: 'G', unit: 'mm' },
+    ...ONE_WAY,
+    example: { args: [D1_LAYERS], result: 4.1 },
+  }),
   card('GRIP.LIMITS', T, [layers, tolerances], F.gripLimitsMm, {
-    result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }] },
+    result: {
+      shape: 'row',
+      columns: [
+        { name: 'min', unit: 'mm' },
+        { name: 'nominal', unit: 'mm' },
+        { name: 'max', unit: 'mm' },
+      ],
+    },
     ...ONE_WAY,
     example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
   }),
@@ -45,10 +56,15 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
   card('ENGAGEMENT.LIMITS', T, [length, lengthTol, layers, tolerances, relief, reliefTol, pointLength], F.engagementLimitsMm, {
     result: {
       shape: 'row',
-      columns: [{ name: 'worst min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'worst max', unit: 'mm' }, { name: 'root-sum-square half spread', unit: 'mm' }],
+      columns: [
+        { name: 'worst min', unit: 'mm' },
+        { name: 'nominal', unit: 'mm' },
+        { name: 'worst max', unit: 'mm' },
+        { name: 'root-sum-square half spread', unit: 'mm' },
+      ],
     },
     ...ONE_WAY,
-    example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.8280]] },
+    example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.828]] },
     caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
   }),
   card('ENGAGEMENT.RATIO', T, [param('engagement', mm, { symbol: 'L_e' }), size], F.engagementRatio, {
@@ -56,11 +72,17 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
     ...ONE_WAY,
     example: { args: [7.34, 'ST2.9'], result: 2.531 },
   }),
-  card('SCREW.BOTTOM', T, [holeDepth, param('depth_tol', DEVIATION, { symbol: 't_H' }), length, lengthTol, layers, tolerances], F.bottomRoomMm, {
-    result: { shape: 'number', name: 'room under the tip', unit: 'mm' },
-    ...ONE_WAY,
-    example: { args: [14.75, 0, 16, 0.8, D1_LAYERS, D1_TOLERANCES], result: 1.79 },
-  }),
+  card(
+    'SCREW.BOTTOM',
+    T,
+    [holeDepth, param('depth_tol', DEVIATION, { symbol: 't_H' }), length, lengthTol, layers, tolerances],
+    F.bottomRoomMm,
+    {
+      result: { shape: 'number', name: 'room under the tip', unit: 'mm' },
+      ...ONE_WAY,
+      example: { args: [14.75, 0, 16, 0.8, D1_LAYERS, D1_TOLERANCES], result: 1.79 },
+    },
+  ),
   card('SCREW.LENGTH.TABLE', T, [size, layers, tolerances, ratio, holeDepth, bottomGap, relief, reliefTol, end], lengthTable, {
     result: {
       shape: 'table',
@@ -98,7 +120,14 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
     ],
     commonLengths,
     {
-      result: { shape: 'table', columns: [{ name: 'length', unit: 'mm' }, { name: 'joints passed', unit: '' }, { name: 'joints', unit: '' }] },
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'length', unit: 'mm' },
+          { name: 'joints passed', unit: '' },
+          { name: 'joints', unit: '' },
+        ],
+      },
       ...ONE_WAY,
       example: { args: ['ST2.9', [[4.1], [7]], 0.26, 14.75, 2, 1, 0.8], row: 6, values: [19, 1, 2] },
       notLive: 'a table of its own',

@@ -19,17 +19,39 @@ export function engagementMm(lengthMm: number, layersMm: readonly number[], reli
   return penetrationMm(lengthMm, layersMm) - reliefMm - pointMm;
 }
 
-export function engagementMinMm(lengthMm: number, lengthTol: Deviation, layersMm: readonly number[], tolerances: Deviations, reliefMm: number, reliefTol: Deviation, pointMm: number): number {
+export function engagementMinMm(
+  lengthMm: number,
+  lengthTol: Deviation,
+  layersMm: readonly number[],
+  tolerances: Deviations,
+  reliefMm: number,
+  reliefTol: Deviation,
+  pointMm: number,
+): number {
   return lengthMm + lengthTol.lowerMm - (sum(layersMm) + sum(tolerances.upperMm)) - (reliefMm + reliefTol.upperMm) - pointMm;
 }
 
-export function engagementMaxMm(lengthMm: number, lengthTol: Deviation, layersMm: readonly number[], tolerances: Deviations, reliefMm: number, reliefTol: Deviation, pointMm: number): number {
+export function engagementMaxMm(
+  lengthMm: number,
+  lengthTol: Deviation,
+  layersMm: readonly number[],
+  tolerances: Deviations,
+  reliefMm: number,
+  reliefTol: Deviation,
+  pointMm: number,
+): number {
   return lengthMm + lengthTol.upperMm - (sum(layersMm) + sum(tolerances.lowerMm)) - (reliefMm + reliefTol.lowerMm) - pointMm;
 }
 
 /** Root sum square of the half widths of every tolerance: half the spread about the middle of the limits. */
 export function engagementSpreadMm(lengthTol: Deviation, tolerances: Deviations, reliefTol: Deviation): number {
-  return sqrt((lengthTol.upperMm - lengthTol.lowerMm) ** 2 + sumSquaredDifferences(tolerances.upperMm, tolerances.lowerMm) + (reliefTol.upperMm - reliefTol.lowerMm) ** 2) / 2;
+  return (
+    sqrt(
+      (lengthTol.upperMm - lengthTol.lowerMm) ** 2 +
+        sumSquaredDifferences(tolerances.upperMm, tolerances.lowerMm) +
+        (reliefTol.upperMm - reliefTol.lowerMm) ** 2,
+    ) / 2
+  );
 }
 
 export function engagementLimitsMm(
@@ -59,6 +81,13 @@ export function penetrationMaxMm(lengthMm: number, lengthTol: Deviation, layersM
 }
 
 /** Smallest room under the tip; negative: the screw jacks the joint open. */
-export function bottomRoomMm(holeDepthMm: number, depthTol: Deviation, lengthMm: number, lengthTol: Deviation, layersMm: readonly number[], tolerances: Deviations): number {
+export function bottomRoomMm(
+  holeDepthMm: number,
+  depthTol: Deviation,
+  lengthMm: number,
+  lengthTol: Deviation,
+  layersMm: readonly number[],
+  tolerances: Deviations,
+): number {
   return holeDepthMm + depthTol.lowerMm - penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances);
 }

@@ -35,7 +35,14 @@ function judged(demand: Demand, lengthMm: number): Verdict {
   const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, pointMm(screw.size, end));
   const ratio = engagementRatio(engagement, screw);
   const holeNeededMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances) + demand.bottomGapMm;
-  return { lengthMm, engagementMinMm: engagement, ratio, holeNeededMm, holds: atLeast(ratio, demand.ratio), clears: atMost(holeNeededMm, demand.holeDepthMm) };
+  return {
+    lengthMm,
+    engagementMinMm: engagement,
+    ratio,
+    holeNeededMm,
+    holds: atLeast(ratio, demand.ratio),
+    clears: atMost(holeNeededMm, demand.holeDepthMm),
+  };
 }
 
 const verdicts = (demand: Demand): Verdict[] => standardLengthsMm(demand.screw.size).map(lengthMm => judged(demand, lengthMm));
@@ -61,8 +68,13 @@ function picked(demand: Demand): number {
   if (pass !== undefined) return pass.lengthMm;
   const { text } = demand.screw.size;
   const firstToHold = all.find(({ holds }) => holds);
-  if (firstToHold === undefined) throw new NoLengthPasses(`no standard length of ${text} passes: even ${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`);
-  throw new NoLengthPasses(`no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`);
+  if (firstToHold === undefined)
+    throw new NoLengthPasses(
+      `no standard length of ${text} passes: even ${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`,
+    );
+  throw new NoLengthPasses(
+    `no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`,
+  );
 }
 
 export function pickedLengthMm(
@@ -91,7 +103,14 @@ export function lengthTable(
   end: End,
 ): (number | string)[][] {
   const demand: Demand = { screw, layersMm, tolerances, ratio, holeDepthMm, bottomGapMm, reliefMm, reliefTol, end };
-  return verdicts(demand).map(v => [v.lengthMm, v.engagementMinMm, v.ratio, v.holeNeededMm, v.holds && v.clears ? 'pass' : 'fail', reason(v, demand)]);
+  return verdicts(demand).map(v => [
+    v.lengthMm,
+    v.engagementMinMm,
+    v.ratio,
+    v.holeNeededMm,
+    v.holds && v.clears ? 'pass' : 'fail',
+    reason(v, demand),
+  ]);
 }
 
 /** How many of the joints each standard length passes. */
@@ -105,19 +124,17 @@ export function commonLengths(
   reliefMm: number,
   end: End,
 ): number[][] {
-  const demands = gripsMm.map(
-    (gripMm, i): Demand => ({
-      screw,
-      layersMm: [gripMm],
-      tolerances: { upperMm: [gripTolerances.upperMm[i] ?? 0], lowerMm: [gripTolerances.lowerMm[i] ?? 0] },
-      ratio,
-      holeDepthMm: holeDepthsMm[i] ?? 0,
-      bottomGapMm,
-      reliefMm,
-      reliefTol: plusMinus(0),
-      end,
-    }),
-  );
+  const demands = gripsMm.map((gripMm, i): Demand => ({
+    screw,
+    layersMm: [gripMm],
+    tolerances: { upperMm: [gripTolerances.upperMm[i] ?? 0], lowerMm: [gripTolerances.lowerMm[i] ?? 0] },
+    ratio,
+    holeDepthMm: holeDepthsMm[i] ?? 0,
+    bottomGapMm,
+    reliefMm,
+    reliefTol: plusMinus(0),
+    end,
+  }));
   return standardLengthsMm(screw.size).map(lengthMm => [
     lengthMm,
     demands.filter(demand => {

@@ -8,16 +8,27 @@ const T = 'Holes and core pins';
 const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
 const depth = param('depth', numeric(LENGTH), { symbol: 'h', atLeast: 0 });
 const size = param('size', SCREW);
-const PERCENT_THREAD = [{ title: 'ISO 1478 / ISO 965-2 / ASME B18.6.3 / B1.1 thread limits; per cent thread by definition', held: 'read in secondary copies; start values from memory' }];
+const PERCENT_THREAD = [
+  {
+    title: 'ISO 1478 / ISO 965-2 / ASME B18.6.3 / B1.1 thread limits; per cent thread by definition',
+    held: 'read in secondary copies; start values from memory',
+  },
+];
 
 export const HOLE_CARDS: readonly Card[] = [
-  card('HOLE.PILOT', T, [size, param('thread_share', ofMaterial(SHARE, 'thread share'), { symbol: 'e', atLeast: 0, atMost: 1, blank: 'refused' })], F.pilotHoleMm, {
-    result: { shape: 'number', name: 'pilot hole', symbol: 'd_h', unit: 'mm' },
-    kind: 'common practice',
-    sources: PERCENT_THREAD,
-    example: { args: ['ST2.9', 'ABS'], result: 2.324 },
-    caution: 'A start value: confirm by drive and strip torque tests in the grade.',
-  }),
+  card(
+    'HOLE.PILOT',
+    T,
+    [size, param('thread_share', ofMaterial(SHARE, 'thread share'), { symbol: 'e', atLeast: 0, atMost: 1, blank: 'refused' })],
+    F.pilotHoleMm,
+    {
+      result: { shape: 'number', name: 'pilot hole', symbol: 'd_h', unit: 'mm' },
+      kind: 'common practice',
+      sources: PERCENT_THREAD,
+      example: { args: ['ST2.9', 'ABS'], result: 2.324 },
+      caution: 'A start value: confirm by drive and strip torque tests in the grade.',
+    },
+  ),
   card('HOLE.THREAD.SHARE', T, [size, param('hole', hole(), { symbol: 'd_h', above: 0 })], F.threadShare, {
     result: { shape: 'number', name: 'thread share', symbol: 'e', unit: '' },
     kind: 'geometry',
@@ -46,16 +57,34 @@ export const HOLE_CARDS: readonly Card[] = [
   card(
     'HOLE.DEPTH',
     T,
-    [param('penetration_max', numeric(LENGTH), { symbol: 'P', atLeast: 0 }), param('bottom_gap', numeric(LENGTH), { symbol: 'g', atLeast: 0 }), param('depth_tol', DEVIATION, { symbol: 't', default: 0 })],
+    [
+      param('penetration_max', numeric(LENGTH), { symbol: 'P', atLeast: 0 }),
+      param('bottom_gap', numeric(LENGTH), { symbol: 'g', atLeast: 0 }),
+      param('depth_tol', DEVIATION, { symbol: 't', default: 0 }),
+    ],
     F.holeDepthNeededMm,
-    { result: { shape: 'number', name: 'hole depth needed', symbol: 'H', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [10.46, 0.5, 0.1], result: 11.06 } },
+    {
+      result: { shape: 'number', name: 'hole depth needed', symbol: 'H', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [10.46, 0.5, 0.1], result: 11.06 },
+    },
   ),
   card(
     'HOLE.FLOOR',
     T,
-    [param('wall', numeric(LENGTH), { symbol: 'T', above: 0 }), param('boss_height', numeric(LENGTH), { symbol: 'h', above: 0 }), param('hole_depth', numeric(LENGTH), { symbol: 'H', atLeast: 0 })],
+    [
+      param('wall', numeric(LENGTH), { symbol: 'T', above: 0 }),
+      param('boss_height', numeric(LENGTH), { symbol: 'h', above: 0 }),
+      param('hole_depth', numeric(LENGTH), { symbol: 'H', atLeast: 0 }),
+    ],
     F.holeFloorMm,
-    { result: { shape: 'number', name: 'floor under the hole', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [2.5, 14, 14.75], result: 1.75 } },
+    {
+      result: { shape: 'number', name: 'floor under the hole', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [2.5, 14, 14.75], result: 1.75 },
+    },
   ),
   card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { above: 0, default: 0.2 })], F.reliefDiaMm, {
     result: { shape: 'number', name: 'relief diameter', symbol: 'd_c', unit: 'mm' },

@@ -10,7 +10,9 @@ const length = numeric(LENGTH);
 const screw = param('screw', screwDiameter('max'), { symbol: 'F', above: 0 });
 const pinLength = param('length', length, { symbol: 'L', above: 0 });
 const pinDiameter = param('diameter', hole(), { symbol: 'd', above: 0 });
-const APPENDIX: readonly Source[] = [{ title: 'ASME Y14.5 (1994 and later), non-mandatory appendix B', held: 'read in secondary copies; edition from memory' }];
+const APPENDIX: readonly Source[] = [
+  { title: 'ASME Y14.5 (1994 and later), non-mandatory appendix B', held: 'read in secondary copies; edition from memory' },
+];
 const smallestHole = { shape: 'number', name: 'smallest hole', symbol: 'H', unit: 'mm' } as const;
 
 export const POSITION_CARDS: readonly Card[] = [
@@ -21,13 +23,19 @@ export const POSITION_CARDS: readonly Card[] = [
     example: { args: [6, 0.44], result: 6.44 },
     caution: 'The screw just passes, without play, when everything is at its worst.',
   }),
-  card('HOLE.FIXED', T, [screw, param('zone_boss', length, { symbol: 'T1', atLeast: 0 }), param('zone_hole', length, { symbol: 'T2', atLeast: 0 })], F.fixedHoleMm, {
-    result: smallestHole,
-    kind: 'handbook formula',
-    sources: APPENDIX,
-    example: { args: [6, 0.22, 0.22], result: 6.44 },
-    caution: 'Holds for a boss zone that is projected over the part the screw goes through; without that the hole must be larger.',
-  }),
+  card(
+    'HOLE.FIXED',
+    T,
+    [screw, param('zone_boss', length, { symbol: 'T1', atLeast: 0 }), param('zone_hole', length, { symbol: 'T2', atLeast: 0 })],
+    F.fixedHoleMm,
+    {
+      result: smallestHole,
+      kind: 'handbook formula',
+      sources: APPENDIX,
+      example: { args: [6, 0.22, 0.22], result: 6.44 },
+      caution: 'Holds for a boss zone that is projected over the part the screw goes through; without that the hole must be larger.',
+    },
+  ),
   card('POSITION.ZONE', T, [param('dx', length, { symbol: 'x' }), param('dy', length, { symbol: 'y', sameAs: 'dx' })], F.positionZoneMm, {
     result: { shape: 'number', name: 'position zone, a diameter', symbol: 'T', unit: 'mm' },
     kind: 'geometry',
@@ -43,7 +51,12 @@ export const POSITION_CARDS: readonly Card[] = [
   card(
     'PIN.DEFLECTION',
     T,
-    [pinLength, pinDiameter, param('pressure_difference', numeric(STRESS), { symbol: 'p', above: 0 }), param('modulus', numeric(STRESS), { symbol: 'E', above: 0, default: 210000 })],
+    [
+      pinLength,
+      pinDiameter,
+      param('pressure_difference', numeric(STRESS), { symbol: 'p', above: 0 }),
+      param('modulus', numeric(STRESS), { symbol: 'E', above: 0, default: 210000 }),
+    ],
     F.pinDeflectionMm,
     {
       result: { shape: 'number', name: 'deflection of the tip', symbol: 'δ', unit: 'mm' },

@@ -3,7 +3,10 @@ import { MATERIAL_RANGES, type MaterialRange, type MaterialRanges, type Strength
 import { choice } from '../read/params';
 import { MATERIAL_QUANTITIES, materialValue, type Material } from './material';
 
-export const QUANTITY = choice('quantity', Object.fromEntries(Object.keys(MATERIAL_QUANTITIES).map(word => [word, []])) as unknown as Record<string, readonly string[]>);
+export const QUANTITY = choice(
+  'quantity',
+  Object.fromEntries(Object.keys(MATERIAL_QUANTITIES).map(word => [word, []])) as unknown as Record<string, readonly string[]>,
+);
 
 export function materialWord(material: Material, quantity: string): number {
   return materialValue(material, quantity);
@@ -41,9 +44,23 @@ function rows(ranges: MaterialRanges): (string | number)[][] {
 /** The ranges of one material; of all, with their symbol in front, where none is named. An own card has values only. */
 export function materialTable(material: Material | undefined): (string | number)[][] {
   if (material === undefined) {
-    return [['material', ...HEADER], ...Object.entries(MATERIAL_RANGES).flatMap(([symbol, ranges]) => rows(ranges).map(row => [symbol, ...row]))];
+    return [
+      ['material', ...HEADER],
+      ...Object.entries(MATERIAL_RANGES).flatMap(([symbol, ranges]) => rows(ranges).map(row => [symbol, ...row])),
+    ];
   }
   const held = (MATERIAL_RANGES as Readonly<Record<string, MaterialRanges>>)[material.name];
   if (held !== undefined) return [HEADER, ...rows(held)];
-  return [HEADER, ...[...material.values].map(([quantity, value]) => [quantity, value, '–', '–', MATERIAL_QUANTITIES[quantity]?.unit || '–', '–', 'own card'])];
+  return [
+    HEADER,
+    ...[...material.values].map(([quantity, value]) => [
+      quantity,
+      value,
+      '–',
+      '–',
+      MATERIAL_QUANTITIES[quantity]?.unit || '–',
+      '–',
+      'own card',
+    ]),
+  ];
 }

@@ -29,7 +29,13 @@ export interface Material {
   readonly values: ReadonlyMap<string, number>;
 }
 
-const normal = (symbol: string): string => symbol.trim().toUpperCase().replace(/\s+/g, ' ').replace(/^PC\/ABS/, 'PC+ABS').replace(/^(HDPE|PE HD)$/, 'PE-HD');
+const normal = (symbol: string): string =>
+  symbol
+    .trim()
+    .toUpperCase()
+    .replace(/\s+/g, ' ')
+    .replace(/^PC\/ABS/, 'PC+ABS')
+    .replace(/^(HDPE|PE HD)$/, 'PE-HD');
 
 export const MATERIAL_SYMBOLS: readonly string[] = Object.keys(MATERIAL_RANGES);
 
@@ -42,19 +48,32 @@ export function parseMaterial(text: string): Material {
   const symbol = MATERIAL_SYMBOLS.find(name => name.toUpperCase() === normal(text));
   if (symbol !== undefined) {
     const ranges = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
-    return { name: symbol, values: new Map(Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ])) };
+    return {
+      name: symbol,
+      values: new Map(
+        Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ]),
+      ),
+    };
   }
-  if (quantityWord(text) === undefined) throw notInTable(`${quoted(text)} is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
-  return ownCard(text.split(';').filter(part => part.trim() !== '').map(part => {
-    const word = quantityWord(part);
-    if (word === undefined) throw wrongInput(`${quoted(part.trim())} does not begin with one of ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
-    return [word, part.trim().slice(word.length)];
-  }));
+  if (quantityWord(text) === undefined)
+    throw notInTable(`${quoted(text)} is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
+  return ownCard(
+    text
+      .split(';')
+      .filter(part => part.trim() !== '')
+      .map(part => {
+        const word = quantityWord(part);
+        if (word === undefined)
+          throw wrongInput(`${quoted(part.trim())} does not begin with one of ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+        return [word, part.trim().slice(word.length)];
+      }),
+  );
 }
 
 const WORDS: Readonly<Record<string, string>> = { threadShare: 'thread share', odRatio: 'od ratio' };
 
-const quantityWord = (text: string): string | undefined => Object.keys(MATERIAL_QUANTITIES).find(word => text.trim().toLowerCase().startsWith(`${word} `));
+const quantityWord = (text: string): string | undefined =>
+  Object.keys(MATERIAL_QUANTITIES).find(word => text.trim().toLowerCase().startsWith(`${word} `));
 
 /** The user's own card: rows of quantity and value. */
 export function ownCard(rows: readonly (readonly unknown[])[]): Material {
@@ -65,7 +84,8 @@ export function ownCard(rows: readonly (readonly unknown[])[]): Material {
     if (isBlank(name) || isBlank(value)) return;
     const word = String(name).trim().toLowerCase();
     const quantity = Object.keys(MATERIAL_QUANTITIES).includes(word) ? MATERIAL_QUANTITIES[word] : undefined;
-    if (quantity === undefined) throw wrongInput(`${shown(name)} is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
+    if (quantity === undefined)
+      throw wrongInput(`${shown(name)} is not a quantity of a material card; say ${Object.keys(MATERIAL_QUANTITIES).join(', ')}`);
     values.set(word, numeric(quantity).read(value, NOTHING_READ));
   });
   return { name: 'own card', values };

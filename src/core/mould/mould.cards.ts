@@ -19,7 +19,13 @@ const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 
 const clearance = param('clearance', mm, { symbol: 'g', atLeast: 0 });
 const layers = { above: 0 };
 
-const FLAT_PLATES = [...GEOMETRY, { title: 'R. J. Crawford, Plastics Engineering, 3rd ed. 1998 (edition from memory), pp. 67 and 78: equivalent thickness', held: 'read in 1 secondary copy' }];
+const FLAT_PLATES = [
+  ...GEOMETRY,
+  {
+    title: 'R. J. Crawford, Plastics Engineering, 3rd ed. 1998 (edition from memory), pp. 67 and 78: equivalent thickness',
+    held: 'read in 1 secondary copy',
+  },
+];
 const PLATE_COOLING = [
   { title: 'cooling of a plate, first term of the series, centre temperature', held: 'read in 1 secondary copy' },
   { title: 'the same for the mean temperature, 8/π²', held: 'from memory, compared with the full series' },
@@ -38,7 +44,8 @@ const ejection = agreeing(celsius, (ejectC, earlier) => {
 });
 const criterion = agreeing(choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), (word, earlier) => {
   const [meltC, mouldC, ejectC] = [temperature(earlier, 'melt'), temperature(earlier, 'mould'), temperature(earlier, 'eject')];
-  if (F.coolingShape(word) * (meltC - mouldC) <= ejectC - mouldC) throw wrongInput(`eject ${ejectC} °C is so near melt ${meltC} °C that the formula gives no time; use "centre"`);
+  if (F.coolingShape(word) * (meltC - mouldC) <= ejectC - mouldC)
+    throw wrongInput(`eject ${ejectC} °C is so near melt ${meltC} °C that the formula gives no time; use "centre"`);
 });
 
 export const MOULD_CARDS: readonly Card[] = [
@@ -61,7 +68,14 @@ export const MOULD_CARDS: readonly Card[] = [
     [param('width', mm, { symbol: 'B', above: 0 }), wall, base, tip, param('height', mm, { symbol: 'h', above: 0 })],
     F.ribSection,
     {
-      result: { shape: 'table', columns: [{ name: 'quantity', unit: '' }, { name: 'value', unit: '' }, { name: 'unit', unit: '' }] },
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'quantity', unit: '' },
+          { name: 'value', unit: '' },
+          { name: 'unit', unit: '' },
+        ],
+      },
       kind: 'geometry',
       sources: FLAT_PLATES,
       example: {
@@ -77,19 +91,48 @@ export const MOULD_CARDS: readonly Card[] = [
       },
     },
   ),
-  card('LIP.SKIN', T, [wall, param('lip', mm, { symbol: 't_l', above: 0 }), clearance, param('gaps', WHOLE, { symbol: 'n', atLeast: 1, atMost: 2, default: 1 })], F.lipSkinMm, {
-    result: { shape: 'number', name: 'wall outside the lip', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [2.5, 1, 0.15, 2], result: 1.2 },
-  }),
-  card('LIP.FIT', T, [clearance, param('lip_tol', DEVIATION, { symbol: 't_l' }), param('groove_tol', DEVIATION, { symbol: 't_g' }), param('mismatch', mm, { symbol: 'm', atLeast: 0, default: 0 })], F.lipFitMm, {
-    result: { shape: 'row', columns: [{ name: 'min per side', unit: 'mm' }, { name: 'nominal per side', unit: 'mm' }, { name: 'max per side', unit: 'mm' }] },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [0.15, 0.03, 0.02, 0.08], result: [[0.02, 0.15, 0.28]] },
-    caution: 'Negative: the lip does not enter. A + of lip_tol makes the lip thicker, a + of groove_tol the groove wider, per side.',
-  }),
+  card(
+    'LIP.SKIN',
+    T,
+    [
+      wall,
+      param('lip', mm, { symbol: 't_l', above: 0 }),
+      clearance,
+      param('gaps', WHOLE, { symbol: 'n', atLeast: 1, atMost: 2, default: 1 }),
+    ],
+    F.lipSkinMm,
+    {
+      result: { shape: 'number', name: 'wall outside the lip', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [2.5, 1, 0.15, 2], result: 1.2 },
+    },
+  ),
+  card(
+    'LIP.FIT',
+    T,
+    [
+      clearance,
+      param('lip_tol', DEVIATION, { symbol: 't_l' }),
+      param('groove_tol', DEVIATION, { symbol: 't_g' }),
+      param('mismatch', mm, { symbol: 'm', atLeast: 0, default: 0 }),
+    ],
+    F.lipFitMm,
+    {
+      result: {
+        shape: 'row',
+        columns: [
+          { name: 'min per side', unit: 'mm' },
+          { name: 'nominal per side', unit: 'mm' },
+          { name: 'max per side', unit: 'mm' },
+        ],
+      },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [0.15, 0.03, 0.02, 0.08], result: [[0.02, 0.15, 0.28]] },
+      caution: 'Negative: the lip does not enter. A + of lip_tol makes the lip thicker, a + of groove_tol the groove wider, per side.',
+    },
+  ),
   card('RIM.GAP', T, [param('boss_stack', mm, { symbol: 'b', above: 0 }), param('rim_stack', mm, { symbol: 'r', above: 0 })], F.rimGapMm, {
     result: { shape: 'number', name: 'gap at the rim when the bosses touch', unit: 'mm' },
     kind: 'geometry',
@@ -108,11 +151,28 @@ export const MOULD_CARDS: readonly Card[] = [
     ],
     F.rimGapLimitsMm,
     {
-      result: { shape: 'row', columns: [{ name: 'min', unit: 'mm' }, { name: 'nominal', unit: 'mm' }, { name: 'max', unit: 'mm' }, { name: 'root-sum-square half spread', unit: 'mm' }] },
+      result: {
+        shape: 'row',
+        columns: [
+          { name: 'min', unit: 'mm' },
+          { name: 'nominal', unit: 'mm' },
+          { name: 'max', unit: 'mm' },
+          { name: 'root-sum-square half spread', unit: 'mm' },
+        ],
+      },
       kind: 'geometry',
       sources: GEOMETRY,
-      example: { args: [[[13], [12]], [[0.1], [0.2]], [[12], [12.5]], [[0.1], ['+0.3/-0.1']]], result: [[-0.2, 0.5, 1, 0.3162]] },
-      caution: 'Negative: the rim touches first. The half spread lies about the middle of the limits and takes the dimensions as independent; those of one tool are not.',
+      example: {
+        args: [
+          [[13], [12]],
+          [[0.1], [0.2]],
+          [[12], [12.5]],
+          [[0.1], ['+0.3/-0.1']],
+        ],
+        result: [[-0.2, 0.5, 1, 0.3162]],
+      },
+      caution:
+        'Negative: the rim touches first. The half spread lies about the middle of the limits and takes the dimensions as independent; those of one tool are not.',
     },
   ),
   card('JUNCTION.CIRCLE', T, [wall, rib, fillet], F.junctionCircleMm, {
@@ -147,11 +207,20 @@ export const MOULD_CARDS: readonly Card[] = [
       caution: 'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much.',
     },
   ),
-  card('CAVITY.SIZE', T, [param('part', mm, { symbol: 'l', above: 0 }), param('shrinkage', ofMaterial(SHARE, 'shrinkage'), { symbol: 'S', atLeast: 0, below: 1, blank: 'refused' })], F.cavitySizeMm, {
-    result: { shape: 'number', name: 'size in the cavity', unit: 'mm' },
-    kind: 'handbook formula',
-    sources: SHRINKAGE,
-    example: { args: [100, '2 %'], result: 102.0408 },
-    caution: 'Shrinkage of one material spreads with grade, wall, direction and process; the moulder decides it.',
-  }),
+  card(
+    'CAVITY.SIZE',
+    T,
+    [
+      param('part', mm, { symbol: 'l', above: 0 }),
+      param('shrinkage', ofMaterial(SHARE, 'shrinkage'), { symbol: 'S', atLeast: 0, below: 1, blank: 'refused' }),
+    ],
+    F.cavitySizeMm,
+    {
+      result: { shape: 'number', name: 'size in the cavity', unit: 'mm' },
+      kind: 'handbook formula',
+      sources: SHRINKAGE,
+      example: { args: [100, '2 %'], result: 102.0408 },
+      caution: 'Shrinkage of one material spreads with grade, wall, direction and process; the moulder decides it.',
+    },
+  ),
 ];

@@ -42,16 +42,27 @@ export function lipSkinMm(wallMm: number, lipMm: number, clearanceMm: number, ga
 
 /** Per side. The lip grows into the gap, the groove away from it. */
 export function lipFitMm(clearanceMm: number, lipTol: Deviation, grooveTol: Deviation, mismatchMm: number): number[] {
-  return [clearanceMm - lipTol.upperMm + grooveTol.lowerMm - mismatchMm, clearanceMm, clearanceMm - lipTol.lowerMm + grooveTol.upperMm + mismatchMm];
+  return [
+    clearanceMm - lipTol.upperMm + grooveTol.lowerMm - mismatchMm,
+    clearanceMm,
+    clearanceMm - lipTol.lowerMm + grooveTol.upperMm + mismatchMm,
+  ];
 }
 
 export function rimGapMm(bossStackMm: number, rimStackMm: number): number {
   return bossStackMm - rimStackMm;
 }
 
-export function rimGapLimitsMm(bossLayersMm: readonly number[], bossTolerances: Deviations, rimLayersMm: readonly number[], rimTolerances: Deviations): number[] {
+export function rimGapLimitsMm(
+  bossLayersMm: readonly number[],
+  bossTolerances: Deviations,
+  rimLayersMm: readonly number[],
+  rimTolerances: Deviations,
+): number[] {
   const gapMm = rimGapMm(sum(bossLayersMm), sum(rimLayersMm));
-  const squaredWidths = sumSquaredDifferences(bossTolerances.upperMm, bossTolerances.lowerMm) + sumSquaredDifferences(rimTolerances.upperMm, rimTolerances.lowerMm);
+  const squaredWidths =
+    sumSquaredDifferences(bossTolerances.upperMm, bossTolerances.lowerMm) +
+    sumSquaredDifferences(rimTolerances.upperMm, rimTolerances.lowerMm);
   return [
     gapMm + sum(bossTolerances.lowerMm) - sum(rimTolerances.upperMm),
     gapMm,
@@ -77,7 +88,14 @@ export function coolingShape(criterion: CoolingCriterion): number {
   return criterion === 'centre' ? 4 / PI : 8 / PI ** 2;
 }
 
-export function coolingTimeS(thicknessMm: number, diffusivityMm2PerS: number, meltC: number, mouldC: number, ejectC: number, criterion: CoolingCriterion): number {
+export function coolingTimeS(
+  thicknessMm: number,
+  diffusivityMm2PerS: number,
+  meltC: number,
+  mouldC: number,
+  ejectC: number,
+  criterion: CoolingCriterion,
+): number {
   const excessRatio = (meltC - mouldC) / (ejectC - mouldC);
   return (thicknessMm ** 2 / (PI ** 2 * diffusivityMm2PerS)) * ln(coolingShape(criterion) * excessRatio);
 }

@@ -15,5 +15,7 @@ export function fitting<T>(kind: Kind<T>, words: string, fits: (value: T, read: 
   };
 }
 
-export const below = (earlier: string, kind: Kind<number>): Kind<number> => fitting(kind, `below ${earlier}`, (value, read) => value < (read.get(earlier) as number));
-export const above = (earlier: string, kind: Kind<number>): Kind<number> => fitting(kind, `above ${earlier}`, (value, read) => value > (read.get(earlier) as number));
+export const below = (earlier: string, kind: Kind<number>): Kind<number> =>
+  fitting(kind, `below ${earlier}`, (value, read) => value < (read.get(earlier) as number));
+export const above = (earlier: string, kind: Kind<number>): Kind<number> =>
+  fitting(kind, `above ${earlier}`, (value, read) => value > (read.get(earlier) as number));

@@ -37,7 +37,15 @@ function cellOrRows(raw: unknown): unknown {
 /** Reads text that names a table or a material instead of a number; undefined where the text is not of that form. */
 export type FromText = (text: string, earlier: Earlier) => number | undefined;
 
-export function numeric(quantity: Quantity, from?: { readonly words: string; readonly read: FromText; readonly tableValue?: (text: string) => TableValue | undefined; readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number }): Kind<number> {
+export function numeric(
+  quantity: Quantity,
+  from?: {
+    readonly words: string;
+    readonly read: FromText;
+    readonly tableValue?: (text: string) => TableValue | undefined;
+    readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number;
+  },
+): Kind<number> {
   return {
     noun: quantity.noun,
     unit: quantity.unit,
@@ -107,7 +115,14 @@ export function named<T>(noun: string, example: string, read: (text: string, ear
   };
 }
 
-export const ANYTHING: Kind<unknown> = { noun: 'value', unit: '', accepts: 'anything', shape: 'one', takesEverything: true, read: raw => raw };
+export const ANYTHING: Kind<unknown> = {
+  noun: 'value',
+  unit: '',
+  accepts: 'anything',
+  shape: 'one',
+  takesEverything: true,
+  read: raw => raw,
+};
 
 /** A value or a range, as it came: the call that is quoted reads it. */
 export const AS_IT_CAME: Kind<unknown> = { ...ANYTHING, noun: 'value or range', shape: 'block' };
@@ -204,7 +219,12 @@ export function limitWords(limits: Limits | undefined, unit: string): string {
 export function withinLimits(value: number, limits: Limits | undefined): boolean {
   if (limits === undefined) return true;
   const { above, atLeast, below, atMost } = limits;
-  return (above === undefined || value > above) && (atLeast === undefined || value >= atLeast) && (below === undefined || value < below) && (atMost === undefined || value <= atMost);
+  return (
+    (above === undefined || value > above) &&
+    (atLeast === undefined || value >= atLeast) &&
+    (below === undefined || value < below) &&
+    (atMost === undefined || value <= atMost)
+  );
 }
 
 function checkLimits(value: number, limits: Limits | undefined, unit: string): void {
@@ -225,12 +245,22 @@ export interface ParamOptions extends Limits {
 export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}): Param<T> {
   const { symbol, default: fallback, sameAs, blank, group, ...limits } = options;
   const meant: Blank =
-    blank ?? (sameAs !== undefined ? { sameAs } : fallback !== undefined ? { default: fallback } : kind.shape === 'one' && kind.unit + kind.noun !== '' && isNumberKind(kind) && withinLimits(0, limits) ? 'zero' : 'refused');
+    blank ??
+    (sameAs !== undefined
+      ? { sameAs }
+      : fallback !== undefined
+        ? { default: fallback }
+        : kind.shape === 'one' && kind.unit + kind.noun !== '' && isNumberKind(kind) && withinLimits(0, limits)
+          ? 'zero'
+          : 'refused');
   return {
     name,
     kind,
     symbol,
-    limits: Object.keys(limits).length === 0 ? undefined : { above: limits.above, atLeast: limits.atLeast, below: limits.below, atMost: limits.atMost },
+    limits:
+      Object.keys(limits).length === 0
+        ? undefined
+        : { above: limits.above, atLeast: limits.atLeast, below: limits.below, atMost: limits.atMost },
     group,
     blank: meant,
     optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
@@ -276,7 +306,10 @@ function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | unde
   if (blank === 'zero') return within(param, 0, earlier, value);
   if (blank === 'absent') return undefined;
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
-  if (blank === 'refused') throw wrongInput(`is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`);
+  if (blank === 'refused')
+    throw wrongInput(
+      `is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`,
+    );
   if ('default' in blank) return kind.read(blank.default, earlier);
   const same = earlier.get(blank.sameAs);
   return blank.take === undefined ? kind.read(same, earlier) : (blank.take(same as never) as T);

@@ -19,8 +19,23 @@ export const LENGTH: Quantity = {
   unit: 'mm',
   example: '4.2, "4.2 mm" or "0.167 in"',
   units: {
-    mm: 1, MM: 1, cm: 10, m: 1000, 'µm': 0.001, 'μm': 0.001, um: 0.001,
-    in: IN, In: IN, IN: IN, inch: IN, inches: IN, '"': IN, '″': IN, '”': IN, mil: IN / 1000, thou: IN / 1000,
+    mm: 1,
+    MM: 1,
+    cm: 10,
+    m: 1000,
+    µm: 0.001,
+    μm: 0.001,
+    um: 0.001,
+    in: IN,
+    In: IN,
+    IN: IN,
+    inch: IN,
+    inches: IN,
+    '"': IN,
+    '″': IN,
+    '”': IN,
+    mil: IN / 1000,
+    thou: IN / 1000,
   },
 };
 
@@ -28,7 +43,7 @@ export const ANGLE: Quantity = {
   noun: 'angle',
   unit: '°',
   example: '0.5, "0.5°" or "0°30\'"',
-  units: { deg: DEG, '°': DEG, 'º': DEG, "'": DEG / 60, '′': DEG / 60, '’': DEG / 60, rad: 180 / Math.PI },
+  units: { deg: DEG, '°': DEG, º: DEG, "'": DEG / 60, '′': DEG / 60, '’': DEG / 60, rad: 180 / Math.PI },
 };
 
 export const FORCE: Quantity = { noun: 'force', unit: 'N', example: '200, "200 N" or "12 lbf"', units: { N: 1, kN: 1000, lbf: LBF_N } };
@@ -38,8 +53,19 @@ export const TORQUE: Quantity = {
   unit: 'N·m',
   example: '0.35, "35 N.cm" or "4.3 in.lbf"',
   units: {
-    'N·m': 1, 'N.m': 1, Nm: 1, 'N·cm': 0.01, 'N.cm': 0.01, Ncm: 0.01, 'N·mm': 0.001, 'N.mm': 0.001, Nmm: 0.001,
-    'in·lbf': LBF_N * IN / 1000, 'in.lbf': LBF_N * IN / 1000, 'lbf·in': LBF_N * IN / 1000, 'lbf.in': LBF_N * IN / 1000,
+    'N·m': 1,
+    'N.m': 1,
+    Nm: 1,
+    'N·cm': 0.01,
+    'N.cm': 0.01,
+    Ncm: 0.01,
+    'N·mm': 0.001,
+    'N.mm': 0.001,
+    Nmm: 0.001,
+    'in·lbf': (LBF_N * IN) / 1000,
+    'in.lbf': (LBF_N * IN) / 1000,
+    'lbf·in': (LBF_N * IN) / 1000,
+    'lbf.in': (LBF_N * IN) / 1000,
   },
 };
 
@@ -47,7 +73,7 @@ export const STRESS: Quantity = {
   noun: 'stress',
   unit: 'MPa',
   example: '45, "45 MPa" or "6500 psi"',
-  units: { Pa: 1e-6, kPa: 1e-3, MPa: 1, GPa: 1000, 'N/mm²': 1, 'N/mm2': 1, psi: LBF_N / IN ** 2, ksi: 1000 * LBF_N / IN ** 2 },
+  units: { Pa: 1e-6, kPa: 1e-3, MPa: 1, GPa: 1000, 'N/mm²': 1, 'N/mm2': 1, psi: LBF_N / IN ** 2, ksi: (1000 * LBF_N) / IN ** 2 },
 };
 
 export const SHARE: Quantity = { noun: 'share', unit: '', example: '0.6 or "60 %"', units: { '%': 0.01 } };
@@ -69,7 +95,10 @@ for (const spelling of ALL.flatMap(({ units }) => Object.keys(units)).sort((a, b
 /** "mm, cm, m, µm, in, mil, thou": one spelling for each size. */
 export function unitsOf(quantity: Quantity): string {
   const seen = new Set<number>();
-  return Object.entries(quantity.units).filter(([, size]) => !seen.has(size) && seen.add(size)).map(([spelling]) => spelling).join(', ');
+  return Object.entries(quantity.units)
+    .filter(([, size]) => !seen.has(size) && seen.add(size))
+    .map(([spelling]) => spelling)
+    .join(', ');
 }
 
 const isDigit = (c: string | undefined): boolean => c !== undefined && c >= '0' && c <= '9';
@@ -165,7 +194,10 @@ class Scanner {
     }
     if (separators > 1) throw this.not('one decimal separator, no thousands mark');
     const written = this.text.slice(start, this.i);
-    if (readsTwoWays(written)) throw this.not(`${quoted(written)} can be read two ways: write ${cut(written.replace(',', '.'))} or ${cut(written.replace(',', ''))}`);
+    if (readsTwoWays(written))
+      throw this.not(
+        `${quoted(written)} can be read two ways: write ${cut(written.replace(',', '.'))} or ${cut(written.replace(',', ''))}`,
+      );
     if (this.text[this.i] === 'e' || this.text[this.i] === 'E') this.exponent();
     const value = Number(this.text.slice(start, this.i).replace(',', '.'));
     if (start === this.i || !Number.isFinite(value)) throw this.not();
@@ -182,7 +214,11 @@ class Scanner {
     if (this.i >= this.text.length) return '';
     const c = this.text.charAt(this.i);
     if (c === '+' || isMinus(c)) return '';
-    const found = SPELLINGS.get(c)?.find(spelling => this.text.startsWith(spelling, this.i) && !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length])));
+    const found = SPELLINGS.get(c)?.find(
+      spelling =>
+        this.text.startsWith(spelling, this.i) &&
+        !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length])),
+    );
     if (found === undefined) throw this.not();
     this.i += found.length;
     if (this.quantity.units[found] === undefined) throw this.not(`"${found}" is not a unit of ${this.quantity.noun}`);
@@ -199,7 +235,9 @@ class Scanner {
 
   private not(why?: string): Error {
     const units = unitsOf(this.quantity);
-    return wrongInput(`not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`);
+    return wrongInput(
+      `not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`,
+    );
   }
 }
 

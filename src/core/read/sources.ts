@@ -4,7 +4,15 @@ import { type Kind, NOTHING_READ } from '../card';
 import type { Reading, TableValue } from '../kinds';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import { headDiameterMm, headDiameterReadings, headHeightMm, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
+import {
+  headDiameterMm,
+  headDiameterReadings,
+  headHeightMm,
+  headHeightReadings,
+  parseHead,
+  type Head,
+  type HeadLimit,
+} from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
 import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
@@ -41,7 +49,8 @@ function twoColumns(rows: readonly (readonly unknown[])[]): Material {
 }
 
 /** What was read, where it is one value as it stands in its table. */
-const asItStands = ([first, ...more]: readonly Reading[]): TableValue | undefined => (more.length > 0 || first?.times !== undefined || first?.over !== undefined ? undefined : first);
+const asItStands = ([first, ...more]: readonly Reading[]): TableValue | undefined =>
+  more.length > 0 || first?.times !== undefined || first?.over !== undefined ? undefined : first;
 
 const headed = (text: string, what: string): { size: Size; head: Head } | undefined => {
   const found = leadingSize(text);

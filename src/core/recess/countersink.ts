@@ -20,7 +20,8 @@ const sharpDiameter = headDiameter('sharp');
 function angleOf(text: string): number | undefined {
   const found = leadingSize(text);
   if (found === undefined || found.rest === '') return undefined;
-  if (/^din ?7982$/i.test(found.rest)) throw notInTable(`no head diameters of DIN 7982 are held; give the sharp diameter in mm and the angle, ${DIN_7982_DEG}`);
+  if (/^din ?7982$/i.test(found.rest))
+    throw notInTable(`no head diameters of DIN 7982 are held; give the sharp diameter in mm and the angle, ${DIN_7982_DEG}`);
   const { angleDeg } = parseHead(found.rest, found.size);
   if (angleDeg === undefined) throw wrongInput('not a countersunk head');
   return angleDeg;
@@ -36,7 +37,8 @@ const cone: Kind<Cone> = {
 
 /** The angle that the screw brings; a number brings none. */
 export function ownAngleDeg({ angleDeg }: Cone): number {
-  if (angleDeg === undefined) throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
+  if (angleDeg === undefined)
+    throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
   return angleDeg;
 }
 

@@ -26,7 +26,12 @@ export const RECESS_CARDS: readonly Card[] = [
       param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
     ],
     F.recessDiaMm,
-    { result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: ['0.167 in', 0.25], result: 4.4918 } },
+    {
+      result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: ['0.167 in', 0.25], result: 4.4918 },
+    },
   ),
   card('RECESS.DEPTH', T, [boardPlane, param('seat', length, { symbol: 's', atLeast: 0 })], F.recessDepthMm, {
     result: { shape: 'number', name: 'recess depth', symbol: 'h_r', unit: 'mm' },
@@ -40,18 +45,30 @@ export const RECESS_CARDS: readonly Card[] = [
     sources: GEOMETRY,
     example: { args: [5.5, 3], result: 2.5 },
   }),
-  card('RECESS.DEPTH.MIN', T, [param('head_height', headHeight('max'), { symbol: 'k', above: 0 }), param('subflush', length, { symbol: 'u', atLeast: 0 })], F.recessDepthMinMm, {
-    result: { shape: 'number', name: 'least recess depth', symbol: 'h_r', unit: 'mm' },
-    kind: 'common practice',
-    sources: COMMON_PRACTICE,
-    example: { args: ['ST2.9 ISO 7049', 0.6], result: 3 },
-  }),
-  card('RECESS.FLUSH', T, [param('depth', length, { symbol: 'h_r', atLeast: 0 }), param('head_height', headHeight('max'), { symbol: 'k', above: 0 })], F.subflushMm, {
-    result: { shape: 'number', name: 'head below the face', symbol: 'u', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [3, 2.4], result: 0.6 },
-  }),
+  card(
+    'RECESS.DEPTH.MIN',
+    T,
+    [param('head_height', headHeight('max'), { symbol: 'k', above: 0 }), param('subflush', length, { symbol: 'u', atLeast: 0 })],
+    F.recessDepthMinMm,
+    {
+      result: { shape: 'number', name: 'least recess depth', symbol: 'h_r', unit: 'mm' },
+      kind: 'common practice',
+      sources: COMMON_PRACTICE,
+      example: { args: ['ST2.9 ISO 7049', 0.6], result: 3 },
+    },
+  ),
+  card(
+    'RECESS.FLUSH',
+    T,
+    [param('depth', length, { symbol: 'h_r', atLeast: 0 }), param('head_height', headHeight('max'), { symbol: 'k', above: 0 })],
+    F.subflushMm,
+    {
+      result: { shape: 'number', name: 'head below the face', symbol: 'u', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [3, 2.4], result: 0.6 },
+    },
+  ),
   card(
     'RECESS.FLOAT',
     T,
@@ -62,29 +79,51 @@ export const RECESS_CARDS: readonly Card[] = [
       param('margin', length, { symbol: 'c', atLeast: 0 }),
     ],
     F.recessFloatMm,
-    { result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' }, kind: 'geometry', sources: GEOMETRY, example: { args: [5.6, 3.5, 2.76, 0.1], result: 6.54 } },
+    {
+      result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [5.6, 3.5, 2.76, 0.1], result: 6.54 },
+    },
   ),
   card(
     'RECESS.CONE',
     T,
     [
       param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused' }),
-      param('hole', fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm), { symbol: 'd_h', above: 0 }),
+      param(
+        'hole',
+        fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm),
+        { symbol: 'd_h', above: 0 },
+      ),
       param('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: { sameAs: 'sharp_diameter', take: ownAngleDeg } }),
     ],
     F.recessConeMm,
     {
       result: { shape: 'number', name: 'countersink depth', symbol: 'h_s', unit: 'mm' },
       kind: 'geometry',
-      sources: [...GEOMETRY, { title: 'included angles: ISO 7721-1 90°, ASME B18.6.3 82°, DIN 7982 80°', held: 'read in secondary copies' }],
+      sources: [
+        ...GEOMETRY,
+        { title: 'included angles: ISO 7721-1 90°, ASME B18.6.3 82°, DIN 7982 80°', held: 'read in secondary copies' },
+      ],
       example: { args: ['M3 countersunk', 3.4], result: 1.45 },
       caution: 'A countersunk head wedges its seat open; prefer flat-seated heads in plastic.',
     },
   ),
-  card('RECESS.TOOL', T, [param('recess_diameter', length, { symbol: 'D_r', above: 0 }), param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }), param('margin', length, { symbol: 'c', above: 0, default: 0.5 })], F.toolRoomMm, {
-    result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
-    kind: 'geometry',
-    sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],
-    example: { args: [8, '1/4 in hex'], result: 0.168 },
-  }),
+  card(
+    'RECESS.TOOL',
+    T,
+    [
+      param('recess_diameter', length, { symbol: 'D_r', above: 0 }),
+      param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }),
+      param('margin', length, { symbol: 'c', above: 0, default: 0.5 }),
+    ],
+    F.toolRoomMm,
+    {
+      result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
+      kind: 'geometry',
+      sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],
+      example: { args: [8, '1/4 in hex'], result: 0.168 },
+    },
+  ),
 ];

@@ -55,25 +55,50 @@ const HEADS: readonly (Head & { readonly family: SizeFamily; readonly words?: re
   { family: 'M', table: ISO_2009_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
   { family: 'M', table: ISO_10642_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
   { family: 'M', table: DIN_7991_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG },
-  { family: 'M', table: ISO_7047_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: ISO_DEG, words: ['raised countersunk', 'oval'] },
+  {
+    family: 'M',
+    table: ISO_7047_RAISED_COUNTERSUNK_HEADS,
+    style: 'raised countersunk',
+    angleDeg: ISO_DEG,
+    words: ['raised countersunk', 'oval'],
+  },
   { family: 'ST', table: ISO_7049_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
   { family: 'ST', table: ISO_14585_PAN_HEADS, style: 'flat-seated', words: ['hexalobular pan'] },
   { family: 'ST', table: DIN_7981_PAN_HEADS, style: 'flat-seated' },
   { family: 'ST', table: ISO_7050_COUNTERSUNK_HEADS, style: 'countersunk', angleDeg: ISO_DEG, words: ['countersunk', 'flat'] },
-  { family: 'ST', table: ISO_7051_RAISED_COUNTERSUNK_HEADS, style: 'raised countersunk', angleDeg: ISO_DEG, words: ['raised countersunk', 'oval'] },
+  {
+    family: 'ST',
+    table: ISO_7051_RAISED_COUNTERSUNK_HEADS,
+    style: 'raised countersunk',
+    angleDeg: ISO_DEG,
+    words: ['raised countersunk', 'oval'],
+  },
   { family: '#', table: ASME_B18_6_3_PAN_HEADS, style: 'flat-seated', words: ['pan'] },
   { family: '#', table: ASME_B18_6_3_SLOTTED_PAN_HEADS, style: 'flat-seated', words: ['slotted pan'] },
   { family: '#', table: ASME_B18_6_3_FILLISTER_HEADS, style: 'flat-seated', words: ['fillister'] },
   { family: '#', table: ASME_B18_6_3_ROUND_HEADS, style: 'flat-seated', words: ['round'] },
   { family: '#', table: ASME_B18_6_3_FLAT_HEADS, style: 'countersunk', angleDeg: ASME_DEG, words: ['countersunk', 'flat'] },
-  { family: '#', table: ASME_B18_6_3_OVAL_HEADS, style: 'raised countersunk', angleDeg: ASME_DEG, heightIsTotal: true, words: ['raised countersunk', 'oval'] },
+  {
+    family: '#',
+    table: ASME_B18_6_3_OVAL_HEADS,
+    style: 'raised countersunk',
+    angleDeg: ASME_DEG,
+    heightIsTotal: true,
+    words: ['raised countersunk', 'oval'],
+  },
 ];
 
 const headFamily = (size: Size): SizeFamily => (size.family === 'M' || size.family === 'ST' ? size.family : '#');
 
-const plainText = (text: string): string => text.trim().toLowerCase().replace(/[\s\u00a0]+/g, ' ').replace(/ ?head$/, '');
+const plainText = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s\u00a0]+/g, ' ')
+    .replace(/ ?head$/, '');
 const tight = (text: string): string => text.toLowerCase().replace(' ', '');
-const isCalled = (head: (typeof HEADS)[number], word: string): boolean => head.words?.includes(word) === true || tight(head.table.standard) === tight(word);
+const isCalled = (head: (typeof HEADS)[number], word: string): boolean =>
+  head.words?.includes(word) === true || tight(head.table.standard) === tight(word);
 
 export function parseHead(text: string, size: Size): Head {
   const word = plainText(text);
@@ -120,7 +145,8 @@ export const headHeightMm = (size: Size, head: Head, limit: HeadLimit): number =
 export function raisedPartMm(size: Size, head: Head): number {
   const coneMm = valueOrNone(head.table, size.gauge, 'coneMax');
   const raisedMm = coneMm === undefined ? valueOrNone(head.table, size.gauge, 'fApprox') : valueOf(head.table, size.gauge, 'kMax') - coneMm;
-  if (raisedMm === undefined) throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
+  if (raisedMm === undefined)
+    throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
   return raisedMm;
 }
 

@@ -13,7 +13,8 @@ import type { Deviation } from '../read/deviation';
 import type { Size } from './size';
 import { type End, threadTable } from './thread';
 
-export const lengthTable = (size: Size): Table => (size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS);
+export const lengthTable = (size: Size): Table =>
+  size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS;
 
 /** Standard nominal lengths, rising. */
 export function standardLengthsMm(size: Size): readonly number[] {
@@ -29,19 +30,24 @@ const SAME_MM = 1e-6;
 function bandUpTo(table: Table, lengthMm: number): string {
   // the last band of some tables is open
   const band = table.rows.find(([row]) => lengthMm <= (valueOrNone(table, row, 'upTo') ?? Infinity) + SAME_MM);
-  if (band === undefined) throw notInTable(`no length tolerance is held above ${table.rows[table.rows.length - 1]?.[0]} (${table.standard})`);
+  if (band === undefined)
+    throw notInTable(`no length tolerance is held above ${table.rows[table.rows.length - 1]?.[0]} (${table.standard})`);
   return band[0];
 }
 
 export function lengthDeviation(size: Size, lengthMm: number, end: End): Deviation {
   if (size.family === 'M') {
     const row = ISO_4759_1_LENGTH_LIMITS.rows.find(([key]) => Math.abs(Number(key) - lengthMm) < SAME_MM)?.[0];
-    if (row === undefined) throw notInTable(`${lengthMm} mm is not a nominal length of ${ISO_4759_1_LENGTH_LIMITS.standard}; see SCREW.LENGTHS`);
+    if (row === undefined)
+      throw notInTable(`${lengthMm} mm is not a nominal length of ${ISO_4759_1_LENGTH_LIMITS.standard}; see SCREW.LENGTHS`);
     return { upperMm: valueOf(ISO_4759_1_LENGTH_LIMITS, row, 'upper'), lowerMm: valueOf(ISO_4759_1_LENGTH_LIMITS, row, 'lower') };
   }
   if (size.family === 'ST') {
     const row = bandUpTo(ISO_7049_LENGTH_TOLERANCES, lengthMm);
-    return { upperMm: valueOf(ISO_7049_LENGTH_TOLERANCES, row, `${end}Upper`), lowerMm: valueOf(ISO_7049_LENGTH_TOLERANCES, row, `${end}Lower`) };
+    return {
+      upperMm: valueOf(ISO_7049_LENGTH_TOLERANCES, row, `${end}Upper`),
+      lowerMm: valueOf(ISO_7049_LENGTH_TOLERANCES, row, `${end}Lower`),
+    };
   }
   const table: Table = size.family === 'UN' ? ASME_B18_6_3_LENGTH_TOLERANCES : ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES;
   const row = bandUpTo(table, lengthMm);

@@ -35,7 +35,8 @@ export function screwCard(size: Size, head: Head): CardRow[] {
     ['size', size.text, '–', '–', edition(threadTable(size)), '–'],
     ['head', head.style, '–', '–', edition(head.table), '–'],
   ];
-  if (isCountersunk(head)) rows.push(['head angle (included)', head.angleDeg ?? '–', '°', 'nominal', edition(head.table), 'read in secondary copies']);
+  if (isCountersunk(head))
+    rows.push(['head angle (included)', head.angleDeg ?? '–', '°', 'nominal', edition(head.table), 'read in secondary copies']);
   rows.push(...tableRows(threadTable(size), threadRow(size)), ...tableRows(head.table, size.gauge));
   return rows;
 }

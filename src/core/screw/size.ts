@@ -15,7 +15,10 @@ const FORMS: readonly { readonly form: RegExp; readonly size: (a: string, b: str
   { form: /^M ?(\d{1,2}(?:\.\d{1,2})?)(?![\d.])/i, size: a => ({ text: `M${a}`, family: 'M', gauge: `M${a}` }) },
   { form: /^ST ?(\d{1,2}(?:\.\d{1,2})?)(?![\d.])/i, size: a => ({ text: `ST${a}`, family: 'ST', gauge: `ST${a}` }) },
   { form: /^(# ?\d{1,2}|1\/4) ?- ?(\d{2})(?!\d)/i, size: (a, b) => ({ text: `${tight(a)}-${b}`, family: 'UN', gauge: tight(a) }) },
-  { form: /^(# ?\d{1,2}|1\/4) ?(AB|B)(?![a-z])/i, size: (a, b) => ({ text: `${tight(a)} ${b.toUpperCase()}`, family: b.toUpperCase() as 'AB' | 'B', gauge: tight(a) }) },
+  {
+    form: /^(# ?\d{1,2}|1\/4) ?(AB|B)(?![a-z])/i,
+    size: (a, b) => ({ text: `${tight(a)} ${b.toUpperCase()}`, family: b.toUpperCase() as 'AB' | 'B', gauge: tight(a) }),
+  },
   { form: /^(# ?\d{1,2})(?!\d)/, size: a => ({ text: tight(a), family: '#', gauge: tight(a) }) },
   // a bare 1/4 could be a fraction of an inch: only with a word behind it that is not a unit, or alone where a size is asked for
   { form: /^(1\/4)(?= [a-z])(?! in\b)/i, size: a => ({ text: a, family: '#', gauge: a }) },
@@ -27,7 +30,10 @@ export const SIZE_WORDS = 'M3, ST2.9, #4-40, #4 AB or #4 B';
 
 /** A size at the start of the text and what stands behind it; nothing where the text does not begin with a size. */
 export function leadingSize(text: string): { readonly size: Size; readonly rest: string } | undefined {
-  const trimmed = text.trim().replace(/[\s\u00a0]+/g, ' ').replace(/^((?:M|ST) ?\d{1,2}),(?=\d)/i, '$1.');
+  const trimmed = text
+    .trim()
+    .replace(/[\s\u00a0]+/g, ' ')
+    .replace(/^((?:M|ST) ?\d{1,2}),(?=\d)/i, '$1.');
   for (const { form, size } of FORMS) {
     const found = form.exec(trimmed);
     if (found !== null) return { size: size(found[1] ?? '', found[2] ?? ''), rest: trimmed.slice(found[0].length).trim() };

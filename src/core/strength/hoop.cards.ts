@@ -17,7 +17,8 @@ const LAME: readonly Source[] = [
   { title: 'thick ring after Lamé, rigid pin', held: 'derived' },
   { title: 'Crawford, Plastics Engineering, 3rd ed., example 2.7', held: 'read in 1 secondary copy; edition from memory' },
 ];
-const LASTING = 'An estimate: elastic and short-term. Use a creep modulus for a lasting fit; a weld line halves what the ring bears or less.';
+const LASTING =
+  'An estimate: elastic and short-term. Use a creep modulus for a lasting fit; a weld line halves what the ring bears or less.';
 
 export const HOOP_CARDS: readonly Card[] = [
   card('HOOP.STRESS', T, [interference, pin, od, modulus, poisson], F.hoopStressMpa, {
@@ -37,8 +38,22 @@ export const HOOP_CARDS: readonly Card[] = [
   card(
     'HOOP.PUSH',
     T,
-    [interference, pin, od, param('length', length, { symbol: 'L', above: 0 }), modulus, poisson, param('friction', numeric(RATIO), { symbol: 'μ', above: 0, atMost: 1 })],
+    [
+      interference,
+      pin,
+      od,
+      param('length', length, { symbol: 'L', above: 0 }),
+      modulus,
+      poisson,
+      param('friction', numeric(RATIO), { symbol: 'μ', above: 0, atMost: 1 }),
+    ],
     F.pushForceN,
-    { result: { shape: 'number', name: 'axial force', symbol: 'F', unit: 'N' }, kind: 'handbook formula', sources: LAME, example: { args: [0.04, 4, 8, 6, 2600, 0.4, 0.2], result: 189.7 }, caution: LASTING },
+    {
+      result: { shape: 'number', name: 'axial force', symbol: 'F', unit: 'N' },
+      kind: 'handbook formula',
+      sources: LAME,
+      example: { args: [0.04, 4, 8, 6, 2600, 0.4, 0.2], result: 189.7 },
+      caution: LASTING,
+    },
   ),
 ];

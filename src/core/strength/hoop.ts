@@ -19,6 +19,14 @@ export function interferenceLimitMm(stressMpa: number, pinMm: number, odMm: numb
   return (stressMpa * pinMm * (factor + poisson)) / (modulusMpa * factor);
 }
 
-export function pushForceN(interferenceMm: number, pinMm: number, odMm: number, lengthMm: number, modulusMpa: number, poisson: number, friction: number): number {
+export function pushForceN(
+  interferenceMm: number,
+  pinMm: number,
+  odMm: number,
+  lengthMm: number,
+  modulusMpa: number,
+  poisson: number,
+  friction: number,
+): number {
   return PI * pinMm * lengthMm * friction * contactPressureMpa(interferenceMm, pinMm, odMm, modulusMpa, poisson);
 }

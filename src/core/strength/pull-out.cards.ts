@@ -18,17 +18,32 @@ const SHEAR_CYLINDER: readonly Source[] = [
 const force = (name: string) => ({ shape: 'number', name, symbol: 'F', unit: 'N' }) as const;
 
 export const PULL_OUT_CARDS: readonly Card[] = [
-  card('PULLOUT', T, [param('size', TAPPING_SCREW), param('engagement', numeric(LENGTH), { symbol: 'L', above: 0 }), yieldStress, safety], F.pullOutN, {
-    result: force('thread pull-out'),
-    kind: 'handbook formula',
-    sources: SHEAR_CYLINDER,
-    example: { args: ['ST2.9', 6, 40], result: 1105.7 },
-    caution: 'An estimate for a short pull at room temperature: no weld line, no creep, no overheated thread. Other guides take 0.5·σ or the major diameter (−13 % to +14 %). Confirm by test.',
-  }),
+  card(
+    'PULLOUT',
+    T,
+    [param('size', TAPPING_SCREW), param('engagement', numeric(LENGTH), { symbol: 'L', above: 0 }), yieldStress, safety],
+    F.pullOutN,
+    {
+      result: force('thread pull-out'),
+      kind: 'handbook formula',
+      sources: SHEAR_CYLINDER,
+      example: { args: ['ST2.9', 6, 40], result: 1105.7 },
+      caution:
+        'An estimate for a short pull at room temperature: no weld line, no creep, no overheated thread. Other guides take 0.5·σ or the major diameter (−13 % to +14 %). Confirm by test.',
+    },
+  ),
   card(
     'PULLOUT.BOSS',
     T,
-    [param('od', numeric(LENGTH), { symbol: 'D', above: 0 }), param('size', fitting(SCREW, 'a screw with a major diameter below od', (screw, read) => screw.majorMaxMm < (read.get('od') as number))), yieldStress, safety],
+    [
+      param('od', numeric(LENGTH), { symbol: 'D', above: 0 }),
+      param(
+        'size',
+        fitting(SCREW, 'a screw with a major diameter below od', (screw, read) => screw.majorMaxMm < (read.get('od') as number)),
+      ),
+      yieldStress,
+      safety,
+    ],
     F.bossTearN,
     {
       result: force('force that tears the boss'),
@@ -38,18 +53,39 @@ export const PULL_OUT_CARDS: readonly Card[] = [
       caution: 'An estimate: even stress over the ring, no notch at the thread or the root, no weld line. Confirm by test.',
     },
   ),
-  card('PULLOUT.SEAT', T, [param('head_diameter', FLAT_HEAD_DIAMETER, { symbol: 'd_k', above: 0 }), param('seat', numeric(LENGTH), { symbol: 's', above: 0 }), yieldStress, safety], F.seatShearN, {
-    result: force('force that shears the seat'),
-    kind: 'handbook formula',
-    sources: [{ title: 'shear yield σ/√3 (von Mises) on the cylinder under the head', held: 'derived' }],
-    example: { args: [5.3, 2, 40], result: 769.05 },
-    caution: 'An estimate: the seat also bends and creeps, and a knit line around the hole weakens it. Confirm by test.',
-  }),
-  card('SCREW.COUNT', T, [param('load', numeric(FORCE), { symbol: 'F', above: 0 }), param('pullout', numeric(FORCE), { symbol: 'F_p', above: 0 }), param('safety', numeric(RATIO), { symbol: 'S', above: 0, default: 2 })], F.screwCount, {
-    result: { shape: 'number', name: 'screws', symbol: 'n', unit: '' },
-    kind: 'common practice',
-    sources: [{ title: 'load shared evenly by the screws', held: 'common practice' }],
-    example: { args: [2000, 1105.7], result: 4 },
-    caution: 'An estimate for a short-term load that all screws share evenly; under a lasting load plastic creeps and the joint relaxes.',
-  }),
+  card(
+    'PULLOUT.SEAT',
+    T,
+    [
+      param('head_diameter', FLAT_HEAD_DIAMETER, { symbol: 'd_k', above: 0 }),
+      param('seat', numeric(LENGTH), { symbol: 's', above: 0 }),
+      yieldStress,
+      safety,
+    ],
+    F.seatShearN,
+    {
+      result: force('force that shears the seat'),
+      kind: 'handbook formula',
+      sources: [{ title: 'shear yield σ/√3 (von Mises) on the cylinder under the head', held: 'derived' }],
+      example: { args: [5.3, 2, 40], result: 769.05 },
+      caution: 'An estimate: the seat also bends and creeps, and a knit line around the hole weakens it. Confirm by test.',
+    },
+  ),
+  card(
+    'SCREW.COUNT',
+    T,
+    [
+      param('load', numeric(FORCE), { symbol: 'F', above: 0 }),
+      param('pullout', numeric(FORCE), { symbol: 'F_p', above: 0 }),
+      param('safety', numeric(RATIO), { symbol: 'S', above: 0, default: 2 }),
+    ],
+    F.screwCount,
+    {
+      result: { shape: 'number', name: 'screws', symbol: 'n', unit: '' },
+      kind: 'common practice',
+      sources: [{ title: 'load shared evenly by the screws', held: 'common practice' }],
+      example: { args: [2000, 1105.7], result: 4 },
+      caution: 'An estimate for a short-term load that all screws share evenly; under a lasting load plastic creeps and the joint relaxes.',
+    },
+  ),
 ];

@@ -16,17 +16,35 @@ const drive = param('drive', torque, { symbol: 'T_d', above: 0 });
 const POWER_SCREW: Source = { title: 'square-thread power screw, any machine design handbook', held: 'from memory' };
 
 export const TORQUE_CARDS: readonly Card[] = [
-  card('TORQUE.STRIP', T, [param('pullout', numeric(FORCE), { symbol: 'F', above: 0 }), size, param('friction', numeric(RATIO), { symbol: 'f', above: 0, atMost: 1 })], F.stripTorqueNm, {
-    result: { shape: 'number', name: 'strip torque', symbol: 'T_s', unit: 'N·m' },
-    kind: 'handbook formula',
-    sources: [POWER_SCREW, { title: 'copies in circulation that lost π, (P + 2·f·r)/(2·r − f·P), give twice this and more', held: 'read in secondary copies' }],
-    example: { args: [1105.7, 'ST2.9', 0.2], result: 0.4879 },
-    caution: 'An estimate: without friction under the head, with a friction that is seldom known. Confirm by test at the speed of the driver.',
-  }),
+  card(
+    'TORQUE.STRIP',
+    T,
+    [
+      param('pullout', numeric(FORCE), { symbol: 'F', above: 0 }),
+      size,
+      param('friction', numeric(RATIO), { symbol: 'f', above: 0, atMost: 1 }),
+    ],
+    F.stripTorqueNm,
+    {
+      result: { shape: 'number', name: 'strip torque', symbol: 'T_s', unit: 'N·m' },
+      kind: 'handbook formula',
+      sources: [
+        POWER_SCREW,
+        { title: 'copies in circulation that lost π, (P + 2·f·r)/(2·r − f·P), give twice this and more', held: 'read in secondary copies' },
+      ],
+      example: { args: [1105.7, 'ST2.9', 0.2], result: 0.4879 },
+      caution:
+        'An estimate: without friction under the head, with a friction that is seldom known. Confirm by test at the speed of the driver.',
+    },
+  ),
   card(
     'TORQUE.SET',
     T,
-    [drive, param('strip', above('drive', torque), { symbol: 'T_s', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.5 })],
+    [
+      drive,
+      param('strip', above('drive', torque), { symbol: 'T_s', above: 0 }),
+      param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.5 }),
+    ],
     F.setTorqueNm,
     {
       result: { shape: 'number', name: 'set torque', symbol: 'T', unit: 'N·m' },
@@ -36,16 +54,37 @@ export const TORQUE_CARDS: readonly Card[] = [
       caution: 'A start value: drive and strip torque must come from tests with the moulded part, the screw and the speed of the driver.',
     },
   ),
-  card('TORQUE.WINDOW', T, [drive, param('strip', torque, { symbol: 'T_s', above: 0 }), param('ratio', numeric(RATIO), { symbol: 'k', above: 1, default: 3 })], F.torqueWindow, {
-    result: { shape: 'table', columns: [{ name: 'strip ÷ drive', unit: '' }, { name: 'state', unit: '' }, { name: 'low set torque', unit: 'N·m' }, { name: 'high set torque', unit: 'N·m' }] },
-    kind: 'common practice',
-    sources: [
-      { title: 'drive : tighten : strip = 1 : 2 : 3 or more', held: 'common practice, read in 1 secondary copy' },
-      { title: 'tighten at 50 to 70 % of the strip torque', held: 'common practice, from memory' },
-    ],
-    example: { args: [0.1, 0.5], result: [['strip ÷ drive', 'state', 'low set torque (N·m)', 'high set torque (N·m)'], [5, 'pass', 0.25, 0.35]] },
-    caution: 'Start values: drive and strip torque must come from tests; their scatter narrows the window. "look": no set torque is both twice the drive torque and below 70 % of the strip torque.',
-  }),
+  card(
+    'TORQUE.WINDOW',
+    T,
+    [drive, param('strip', torque, { symbol: 'T_s', above: 0 }), param('ratio', numeric(RATIO), { symbol: 'k', above: 1, default: 3 })],
+    F.torqueWindow,
+    {
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'strip ÷ drive', unit: '' },
+          { name: 'state', unit: '' },
+          { name: 'low set torque', unit: 'N·m' },
+          { name: 'high set torque', unit: 'N·m' },
+        ],
+      },
+      kind: 'common practice',
+      sources: [
+        { title: 'drive : tighten : strip = 1 : 2 : 3 or more', held: 'common practice, read in 1 secondary copy' },
+        { title: 'tighten at 50 to 70 % of the strip torque', held: 'common practice, from memory' },
+      ],
+      example: {
+        args: [0.1, 0.5],
+        result: [
+          ['strip ÷ drive', 'state', 'low set torque (N·m)', 'high set torque (N·m)'],
+          [5, 'pass', 0.25, 0.35],
+        ],
+      },
+      caution:
+        'Start values: drive and strip torque must come from tests; their scatter narrows the window. "look": no set torque is both twice the drive torque and below 70 % of the strip torque.',
+    },
+  ),
   card(
     'TORQUE.CLAMP',
     T,
@@ -62,9 +101,12 @@ export const TORQUE_CARDS: readonly Card[] = [
     {
       result: { shape: 'number', name: 'torque for the clamp force', symbol: 'T', unit: 'N·m' },
       kind: 'handbook formula',
-      sources: [{ title: 'Shigley, Mechanical Engineering Design, power screws and bolt tension (example 8-3)', held: 'from memory, recomputed' }],
+      sources: [
+        { title: 'Shigley, Mechanical Engineering Design, power screws and bolt tension (example 8-3)', held: 'from memory, recomputed' },
+      ],
       example: { args: [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4], result: 0.20925 },
-      caution: 'An estimate: a screw that forms its thread needs the drive torque on top, and plastic relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
+      caution:
+        'An estimate: a screw that forms its thread needs the drive torque on top, and plastic relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
     },
   ),
   card('BEARING', T, [force, headDiameter, param('hole', below('head_diameter', hole('max')), { symbol: 'd_h', above: 0 })], F.bearingMpa, {

@@ -20,10 +20,20 @@ export function torqueWindow(driveNm: number, stripNm: number, leastRatio: numbe
   const lowNm = max(2 * driveNm, 0.5 * stripNm);
   const highNm = 0.7 * stripNm;
   const isOpen = atMost(lowNm, highNm);
-  return [[stripToDrive, atLeast(stripToDrive, leastRatio) ? (isOpen ? 'pass' : 'look') : 'fail', isOpen ? lowNm : '–', isOpen ? highNm : '–']];
+  return [
+    [stripToDrive, atLeast(stripToDrive, leastRatio) ? (isOpen ? 'pass' : 'look') : 'fail', isOpen ? lowNm : '–', isOpen ? highNm : '–'],
+  ];
 }
 
-export function clampTorqueNm(forceN: number, screw: Screw, threadFriction: number, headFriction: number, headDiameterMm: number, holeMm: number, flankDeg: number): number {
+export function clampTorqueNm(
+  forceN: number,
+  screw: Screw,
+  threadFriction: number,
+  headFriction: number,
+  headDiameterMm: number,
+  holeMm: number,
+  flankDeg: number,
+): number {
   const threadDiaMm = threadMeanDiaMm(screw);
   const leadAngleDeg = atanDeg(screw.pitchMm / (PI * threadDiaMm));
   const frictionAngleDeg = atanDeg(threadFriction / cosDeg(flankDeg));

@@ -8,6 +8,10 @@ import { valueOf } from '../table';
 export function bandReading(table: Table, sizeMm: number, key: string): Reading {
   const bands = table.rows.map(([band]) => ({ band, overMm: valueOf(table, band, 'over'), upToMm: valueOf(table, band, 'upTo') }));
   const found = atLeast(sizeMm, bands[0]?.overMm ?? 0) ? bands.find(({ upToMm }) => atMost(sizeMm, upToMm)) : undefined;
-  if (found === undefined) throw notInTable(`size is ${sizeMm} mm: outside ${table.standard}, which goes from ${bands[0]?.overMm} to ${bands[bands.length - 1]?.upToMm} mm`, 'size');
+  if (found === undefined)
+    throw notInTable(
+      `size is ${sizeMm} mm: outside ${table.standard}, which goes from ${bands[0]?.overMm} to ${bands[bands.length - 1]?.upToMm} mm`,
+      'size',
+    );
   return { table, row: found.band, key, bandOf: 0 };
 }

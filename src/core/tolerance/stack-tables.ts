@@ -19,17 +19,40 @@ export function stackShares(tolerances: Deviations, sensitivities: readonly numb
 }
 
 /** A row a link, then a row a method with the deviations of the whole stack from its nominal. */
-export function stackTable(labels: readonly string[], valuesMm: readonly number[], tolerances: Deviations, sensitivities: readonly number[]): Row[] {
+export function stackTable(
+  labels: readonly string[],
+  valuesMm: readonly number[],
+  tolerances: Deviations,
+  sensitivities: readonly number[],
+): Row[] {
   const { upperMm, lowerMm } = tolerances;
   const rssMm = rootSumSquareMm(tolerances, sensitivities);
   const halves = halfWidths(tolerances, sensitivities);
   const links = labels.map((label, i): Row => {
     const middleMm = at(valuesMm, i) + (at(upperMm, i) + at(lowerMm, i)) / 2;
-    return [label, at(valuesMm, i), at(upperMm, i), at(lowerMm, i), at(sensitivities, i), at(sensitivities, i) * middleMm, at(halves, i), rssMm === 0 ? '–' : (at(halves, i) / rssMm) ** 2];
+    return [
+      label,
+      at(valuesMm, i),
+      at(upperMm, i),
+      at(lowerMm, i),
+      at(sensitivities, i),
+      at(sensitivities, i) * middleMm,
+      at(halves, i),
+      rssMm === 0 ? '–' : (at(halves, i) / rssMm) ** 2,
+    ];
   });
   const nominalMm = stackNominalMm(valuesMm, sensitivities);
   const shiftMm = stackShiftMm(tolerances, sensitivities);
-  const total = (method: string, halfMm: number): Row => [`total, ${method}`, nominalMm, shiftMm + halfMm, shiftMm - halfMm, '–', nominalMm + shiftMm, halfMm, '–'];
+  const total = (method: string, halfMm: number): Row => [
+    `total, ${method}`,
+    nominalMm,
+    shiftMm + halfMm,
+    shiftMm - halfMm,
+    '–',
+    nominalMm + shiftMm,
+    halfMm,
+    '–',
+  ];
   return [
     ...links,
     total('worst case', stackWorstMm(tolerances, sensitivities)),
@@ -53,7 +76,8 @@ export function stackSimulated(
   seed: number,
   shape: DrawShape,
 ): Row[] {
-  if (samples * valuesMm.length > MOST_DRAWS) throw wrongInput(`samples × links is ${samples * valuesMm.length}; at most ${MOST_DRAWS} are drawn`, 'samples');
+  if (samples * valuesMm.length > MOST_DRAWS)
+    throw wrongInput(`samples × links is ${samples * valuesMm.length}; at most ${MOST_DRAWS} are drawn`, 'samples');
   const resultsMm = new Float64Array(samples).fill(stackNominalMm(valuesMm, sensitivities) + stackShiftMm(tolerances, sensitivities));
   const draw = draws(seed, shape);
   for (const halfMm of halfWidths(tolerances, sensitivities)) {

@@ -22,10 +22,19 @@ const INDEPENDENT = 'It takes the dimensions as independent. Those of one tool a
 const halfWidth = (name: string): Card['result'] => ({ shape: 'number', name, symbol: 't', unit: 'mm' });
 const HANDBOOK = { kind: 'handbook formula' } as const;
 
-const LINEAR = { title: 'Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack', held: 'read in 1 secondary copy' };
+const LINEAR = {
+  title: 'Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack',
+  held: 'read in 1 secondary copy',
+};
 const SQUARES = { title: 'root sum square of independent deviations', held: 'read in several secondary copies' };
-const INFLATED = { title: 'inflated root sum square: SAE paper 680490, 1968, factor 1.5; others 1.4 to 1.8', held: 'read in 1 secondary copy' };
-const MODIFIED = { title: 'P. Drake, Dimensioning and Tolerancing Handbook, 1999, ch. 9: computed factor', held: 'from memory; agrees with one printed result' };
+const INFLATED = {
+  title: 'inflated root sum square: SAE paper 680490, 1968, factor 1.5; others 1.4 to 1.8',
+  held: 'read in 1 secondary copy',
+};
+const MODIFIED = {
+  title: 'P. Drake, Dimensioning and Tolerancing Handbook, 1999, ch. 9: computed factor',
+  held: 'from memory; agrees with one printed result',
+};
 const NORMAL = { title: 'normal distribution by the complementary error function', held: 'compared with published values' };
 const CAPABILITY = { title: 'capability index Cpk', held: 'read in 2 secondary copies' };
 const SIMULATED = [
@@ -38,7 +47,13 @@ export const STACK_CARDS: readonly Card[] = [
     result: { shape: 'number', name: 'nominal', symbol: 'G', unit: 'mm' },
     ...HANDBOOK,
     sources: [LINEAR],
-    example: { args: [[[10], [6], [3.5]], [[1], [-1], [-1]]], result: 0.5 },
+    example: {
+      args: [
+        [[10], [6], [3.5]],
+        [[1], [-1], [-1]],
+      ],
+      result: 0.5,
+    },
   }),
   card('STACK.WORST', T, [tolerances, sensitivities], F.stackWorstMm, {
     result: halfWidth('worst case, ±'),
@@ -47,13 +62,19 @@ export const STACK_CARDS: readonly Card[] = [
     example: { args: [[[0.003], [0.001], [0.005], [0.001]]], result: 0.01 },
     caution: ABOUT_NOMINAL,
   }),
-  card('STACK.RSS', T, [tolerances, sensitivities, param('inflation', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1 })], F.stackRssMm, {
-    result: halfWidth('root sum square, ±'),
-    ...HANDBOOK,
-    sources: [SQUARES, INFLATED],
-    example: { args: [[[0.3], [0.4]]], result: 0.5 },
-    caution: `${INDEPENDENT} ${ABOUT_NOMINAL}`,
-  }),
+  card(
+    'STACK.RSS',
+    T,
+    [tolerances, sensitivities, param('inflation', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1 })],
+    F.stackRssMm,
+    {
+      result: halfWidth('root sum square, ±'),
+      ...HANDBOOK,
+      sources: [SQUARES, INFLATED],
+      example: { args: [[[0.3], [0.4]]], result: 0.5 },
+      caution: `${INDEPENDENT} ${ABOUT_NOMINAL}`,
+    },
+  ),
   card('STACK.MODIFIED', T, [tolerances, sensitivities], F.stackModifiedMm, {
     result: halfWidth('modified root sum square, ±'),
     ...HANDBOOK,
@@ -86,9 +107,23 @@ export const STACK_CARDS: readonly Card[] = [
     ...HANDBOOK,
     sources: [LINEAR, SQUARES, MODIFIED],
     example: {
-      args: [[['inside'], ['board']], [[2], [1.6]], [['+0.2/-0'], [0.16]], [[1], [-1]]],
+      args: [
+        [['inside'], ['board']],
+        [[2], [1.6]],
+        [['+0.2/-0'], [0.16]],
+        [[1], [-1]],
+      ],
       result: [
-        ['link', 'value (mm)', 'upper deviation (mm)', 'lower deviation (mm)', 'sensitivity', 'sensitivity × middle of the limits (mm)', 'sensitivity × half width (mm)', 'share of the variance'],
+        [
+          'link',
+          'value (mm)',
+          'upper deviation (mm)',
+          'lower deviation (mm)',
+          'sensitivity',
+          'sensitivity × middle of the limits (mm)',
+          'sensitivity × half width (mm)',
+          'share of the variance',
+        ],
         ['inside', 2, 0.2, 0, 1, 2.1, 0.1, 0.2809],
         ['board', 1.6, 0.16, -0.16, -1, -1.6, 0.16, 0.7191],
         ['total, worst case', 0.4, 0.36, -0.16, '–', 0.5, 0.26, '–'],
@@ -114,7 +149,14 @@ export const STACK_CARDS: readonly Card[] = [
     ],
     stackSimulated,
     {
-      result: { shape: 'table', columns: [{ name: 'quantity', unit: '' }, { name: 'value', unit: '' }, { name: 'unit', unit: '' }] },
+      result: {
+        shape: 'table',
+        columns: [
+          { name: 'quantity', unit: '' },
+          { name: 'value', unit: '' },
+          { name: 'unit', unit: '' },
+        ],
+      },
       ...HANDBOOK,
       sources: SIMULATED,
       example: { args: [[[5], [0.02]], [[0.3], ['+0.4/-0.4']], 1, 'none', 20, 1000], row: 5, values: ['share inside', 1, '–'] },

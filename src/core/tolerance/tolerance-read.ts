@@ -18,19 +18,28 @@ const heldGrade: Kind<string> = {
   accepts: `"IT11" or 11; ${GRADES}`,
   shape: 'one',
   read(raw) {
-    const grade = `IT${String(raw).trim().toUpperCase().replace(/^IT\s*/, '')}`;
-    if (columnOf(ISO_286_1_IT_GRADES, grade) === undefined) throw notInTable(`not a grade held for ${tableRange(ISO_286_1_IT_GRADES)} mm; held are ${GRADES}`);
+    const grade = `IT${String(raw)
+      .trim()
+      .toUpperCase()
+      .replace(/^IT\s*/, '')}`;
+    if (columnOf(ISO_286_1_IT_GRADES, grade) === undefined)
+      throw notInTable(`not a grade held for ${tableRange(ISO_286_1_IT_GRADES)} mm; held are ${GRADES}`);
     return grade;
   },
 };
 
 export const GRADE = agreeing(heldGrade, (grade, earlier) => {
   const sizeMm = earlier.get('size') as number;
-  if (isWideGrade(grade) && sizeMm <= WIDE_GRADE_ABOVE_MM) throw notInTable(`IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`);
+  if (isWideGrade(grade) && sizeMm <= WIDE_GRADE_ABOVE_MM)
+    throw notInTable(
+      `IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`,
+    );
 });
 
 const spelling = (name: string): string => name.toUpperCase().replace(/[\s-]+/g, '');
-const GROUPS = Object.keys(MOULDED_GROUPS).map(name => `"${name}"`).join(' or ');
+const GROUPS = Object.keys(MOULDED_GROUPS)
+  .map(name => `"${name}"`)
+  .join(' or ');
 
 export const MOULDED_GROUP: Kind<Table> = {
   noun: 'group',

@@ -23,15 +23,32 @@ export const UNIT_CARDS: readonly Card[] = [
     sources: GEOMETRY,
     example: { args: ["0°30'"], result: 0.5 },
   }),
-  card('DUAL', T, [param('length', numeric(LENGTH), { symbol: 'l' }), param('mm_places', WHOLE, { atLeast: 1, atMost: 9, default: 2 }), param('in_places', WHOLE, { atLeast: 1, atMost: 9, default: 3 })], dualText, {
-    result: { shape: 'text', name: 'length in both units' },
-    kind: 'geometry',
-    sources: INTERNATIONAL_INCH,
-    example: { args: ['0.167 in'], result: '4.24 mm (0.167 in)' },
-    notLive: 'text',
-  }),
+  card(
+    'DUAL',
+    T,
+    [
+      param('length', numeric(LENGTH), { symbol: 'l' }),
+      param('mm_places', WHOLE, { atLeast: 1, atMost: 9, default: 2 }),
+      param('in_places', WHOLE, { atLeast: 1, atMost: 9, default: 3 }),
+    ],
+    dualText,
+    {
+      result: { shape: 'text', name: 'length in both units' },
+      kind: 'geometry',
+      sources: INTERNATIONAL_INCH,
+      example: { args: ['0.167 in'], result: '4.24 mm (0.167 in)' },
+      notLive: 'text',
+    },
+  ),
   card('LIMITS', T, [param('text', SIZE_LIMITS)], limitsMm, {
-    result: { shape: 'row', columns: [{ name: 'nominal', unit: 'mm' }, { name: 'lower', unit: 'mm' }, { name: 'upper', unit: 'mm' }] },
+    result: {
+      shape: 'row',
+      columns: [
+        { name: 'nominal', unit: 'mm' },
+        { name: 'lower', unit: 'mm' },
+        { name: 'upper', unit: 'mm' },
+      ],
+    },
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: ['10 -0.2/-0.4'], result: [[10, 9.6, 9.8]] },
@@ -40,7 +57,10 @@ export const UNIT_CARDS: readonly Card[] = [
   card(
     'UNIT.CHECK',
     T,
-    [param('length', numeric(LENGTH), { symbol: 'l', above: 0 }), param('kind', choice<LengthKind>('kind', { wall: [], screw: [], head: [], 'board edge': [], 'board thickness': [], height: [] }))],
+    [
+      param('length', numeric(LENGTH), { symbol: 'l', above: 0 }),
+      param('kind', choice<LengthKind>('kind', { wall: [], screw: [], head: [], 'board edge': [], 'board thickness': [], height: [] })),
+    ],
     unitCheck,
     {
       result: { shape: 'text', name: 'ok, or what the length looks like' },

@@ -1,21 +1,24 @@
 // The bench's spreadsheet as a task sees it.
-import { AddConditionalRuleMutation } from "@univerjs/preset-sheets-conditional-formatting";
-import { ScrollToCellCommand } from "@univerjs/preset-sheets-core";
-import type { Selection, SheetPort } from "../../sheet/port";
-import { nameOf } from "./addresses";
-import { sheetReader } from "./cells";
-import { onChange } from "./changes";
-import { placePicture } from "./pictures";
-import { workbookId, type Sheets } from "./sheets";
-import { stateRules, worksheetData, type Styles } from "./workbook-data";
+import { AddConditionalRuleMutation } from '@univerjs/preset-sheets-conditional-formatting';
+import { ScrollToCellCommand } from '@univerjs/preset-sheets-core';
+import type { Selection, SheetPort } from '../../sheet/port';
+import { nameOf } from './addresses';
+import { sheetReader } from './cells';
+import { onChange } from './changes';
+import { placePicture } from './pictures';
+import { workbookId, type Sheets } from './sheets';
+import { stateRules, worksheetData, type Styles } from './workbook-data';
 
 export function benchPort(sheets: Sheets): SheetPort {
   function workbook() {
     const open = sheets.api.getWorkbook(workbookId);
-    if (open === null) throw new Error("no workbook is open");
+    if (open === null) throw new Error('no workbook is open');
     return open;
   }
-  const names = () => workbook().getSheets().map((sheet) => sheet.getSheetName());
+  const names = () =>
+    workbook()
+      .getSheets()
+      .map(sheet => sheet.getSheetName());
 
   function sheetNamed(name: string) {
     const sheet = workbook().getSheetByName(name);
@@ -24,7 +27,7 @@ export function benchPort(sheets: Sheets): SheetPort {
   }
 
   function freeName(name: string): string {
-    const taken = new Set(names().map((each) => each.toLowerCase()));
+    const taken = new Set(names().map(each => each.toLowerCase()));
     let free = name;
     for (let number = 2; taken.has(free.toLowerCase()); number++) free = `${name} ${number}`;
     return free;
@@ -46,7 +49,8 @@ export function benchPort(sheets: Sheets): SheetPort {
       const sheet = worksheetData(plan, styles);
       workbook().addStyles(styles);
       const subUnitId = workbook().insertSheet(name, { sheet }).getSheetId();
-      for (const rule of stateRules(plan)) sheets.commands.syncExecuteCommand(AddConditionalRuleMutation.id, { unitId: workbookId, subUnitId, rule });
+      for (const rule of stateRules(plan))
+        sheets.commands.syncExecuteCommand(AddConditionalRuleMutation.id, { unitId: workbookId, subUnitId, rule });
       for (const picture of plan.pictures ?? []) await placePicture(sheetNamed(name), picture);
       await sheets.api.getFormula().onCalculationResultApplied();
       return name;
@@ -66,10 +70,12 @@ export function benchPort(sheets: Sheets): SheetPort {
       });
     },
     async write(sheetName, at, content) {
-      const isFormula = typeof content === "string" && content.startsWith("=");
+      const isFormula = typeof content === 'string' && content.startsWith('=');
       // What the cell held before, a formula or rich text, would outlive a value alone.
       const nothingElse = { f: null, si: null, p: null, t: null };
-      sheetNamed(sheetName).getRange(at).setValue({ ...nothingElse, v: isFormula || content === "" ? null : content, ...(isFormula && { f: content }) });
+      sheetNamed(sheetName)
+        .getRange(at)
+        .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });
       await sheets.api.getFormula().onCalculationResultApplied();
     },
     async goTo(sheetName, at) {
@@ -81,7 +87,7 @@ export function benchPort(sheets: Sheets): SheetPort {
     },
     async remove(sheetName) {
       const sheet = sheetNamed(sheetName);
-      if (names().length === 1) throw new Error("a workbook keeps at least one sheet");
+      if (names().length === 1) throw new Error('a workbook keeps at least one sheet');
       workbook().deleteSheet(sheet);
     },
     placePicture: (sheetName, picture) => placePicture(sheetNamed(sheetName), picture),

@@ -1,19 +1,19 @@
 // The workbook of the bench as its page uses it: open, keep, look at the selection.
-import { CommandType, type IExecutionOptions } from "@univerjs/core";
-import type { Cell } from "../../core/kinds";
-import type { Selection, SheetPort } from "../../sheet/port";
-import type { WorkbookPlan } from "../../sheet/plan";
-import { nameOf } from "./addresses";
-import { benchPort } from "./bench-port";
-import { sheetReader, type BenchCell } from "./cells";
-import { onChange } from "./changes";
-import type { SheetFunction } from "./metadata";
-import { workbookId } from "./sheets";
-import { outlineOf, type Snapshot } from "./snapshot";
-import { startUniver } from "./univer";
-import { keepCellNotes, typingInTheFormulaBar } from "./univer-repairs";
-import { workbookData } from "./workbook-data";
-import { workbookPlan } from "./workbook-plan";
+import { CommandType, type IExecutionOptions } from '@univerjs/core';
+import type { Cell } from '../../core/kinds';
+import type { Selection, SheetPort } from '../../sheet/port';
+import type { WorkbookPlan } from '../../sheet/plan';
+import { nameOf } from './addresses';
+import { benchPort } from './bench-port';
+import { sheetReader, type BenchCell } from './cells';
+import { onChange } from './changes';
+import type { SheetFunction } from './metadata';
+import { workbookId } from './sheets';
+import { outlineOf, type Snapshot } from './snapshot';
+import { startUniver } from './univer';
+import { keepCellNotes, typingInTheFormulaBar } from './univer-repairs';
+import { workbookData } from './workbook-data';
+import { workbookPlan } from './workbook-plan';
 
 export interface Selected {
   readonly sheetName: string;
@@ -52,8 +52,12 @@ export interface BenchWorkbook {
 
 /** Not an answer of a formula, nor something that the engine does to its own working copy. */
 function isEdit(id: string, type: CommandType | undefined, options: IExecutionOptions | undefined): boolean {
-  return type === CommandType.MUTATION && options?.onlyLocal !== true && options?.fromFormula !== true
-    && (id.startsWith("sheet.mutation.") || id.startsWith("formula.mutation.set-defined-name"));
+  return (
+    type === CommandType.MUTATION &&
+    options?.onlyLocal !== true &&
+    options?.fromFormula !== true &&
+    (id.startsWith('sheet.mutation.') || id.startsWith('formula.mutation.set-defined-name'))
+  );
 }
 
 export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[]): BenchWorkbook {
@@ -64,7 +68,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
 
   function snapshot(): Snapshot {
     const workbook = sheets.api.getWorkbook(workbookId);
-    if (workbook === null) throw new Error("no workbook is open");
+    if (workbook === null) throw new Error('no workbook is open');
     return workbook.save();
   }
 
@@ -95,18 +99,18 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       workbook?.setActiveSheet(sheet);
       sheet.getRange(start.at).activate();
     },
-    name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? "",
+    name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? '',
     isTyping: () => sheets.api.getWorkbook(workbookId)?.isCellEditing() ?? false,
     async contents() {
       await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
       await sheets.api.getFormula().onCalculationResultApplied();
       const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
-      return { plan: workbookPlan(sheets), names: names.map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
+      return { plan: workbookPlan(sheets), names: names.map(name => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
     },
     open(given) {
       const wanted = outlineOf(given);
       show(given);
-      if (outlineOf(snapshot()) !== wanted) throw new Error("not all of it could be opened");
+      if (outlineOf(snapshot()) !== wanted) throw new Error('not all of it could be opened');
     },
     snapshot,
     onEdit(listener) {
@@ -114,11 +118,15 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
         if (!opening && isEdit(id, type, options)) listener();
       });
     },
-    onChange: (listener) => void onChange(sheets, listener),
+    onChange: listener => void onChange(sheets, listener),
     selected() {
       const now = selection();
       if (now === null) return null;
-      const { sheet, cell: { actualRow, actualColumn }, range } = now;
+      const {
+        sheet,
+        cell: { actualRow, actualColumn },
+        range,
+      } = now;
       return {
         sheetName: sheet.getSheetName(),
         at: nameOf({ startRow: actualRow, startColumn: actualColumn }),
@@ -134,7 +142,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       if (used === null) return [];
       const { startRow, startColumn, endRow, endColumn } = now.range;
       const range = { startRow, startColumn, endRow: Math.min(endRow, used.endRow), endColumn: Math.min(endColumn, used.endColumn) };
-      return reader.rectangle(range).map((row) => row.map(({ value }) => value));
+      return reader.rectangle(range).map(row => row.map(({ value }) => value));
     },
   };
 }

@@ -1,12 +1,12 @@
 // What is shown at a cell under the mouse: the message of its error, or its note.
-import { InterceptorEffectEnum } from "@univerjs/core";
-import { CellAlertManagerService, CellAlertType, INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
-import { sheetReader, type CellCustom } from "./cells";
-import { noteMark } from "./looks";
-import { workbookId, type Sheets } from "./sheets";
+import { InterceptorEffectEnum } from '@univerjs/core';
+import { CellAlertManagerService, CellAlertType, INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
+import { sheetReader, type CellCustom } from './cells';
+import { noteMark } from './looks';
+import { workbookId, type Sheets } from './sheets';
 
 /** The engine's own box over an error cell, with its key: a box under the same key takes its place. */
-const alertKey = "SHEET_FORMULA_ALERT";
+const alertKey = 'SHEET_FORMULA_ALERT';
 /** The engine shows its box after 100 ms. */
 const afterTheirsMs = 200;
 
@@ -24,7 +24,7 @@ export function cellBoxes(sheets: Sheets): void {
       if (text === undefined) return;
       injector.get(CellAlertManagerService).showAlert({
         type: message === undefined ? CellAlertType.INFO : CellAlertType.ERROR,
-        title: message === undefined ? "Note" : String(value),
+        title: message === undefined ? 'Note' : String(value),
         message: text,
         width: 280,
         height: 90,

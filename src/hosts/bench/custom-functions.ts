@@ -6,7 +6,10 @@ export type Wrapper = (...args: unknown[]) => unknown;
 const registered = new Map<string, Wrapper>();
 
 class CustomFunctionsError extends Error {
-  constructor(readonly code: string, message?: string) {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
     super(message);
   }
 }
@@ -17,13 +20,13 @@ Object.assign(globalThis, {
     associate: (id: string, wrapper: Wrapper) => registered.set(id, wrapper),
     Error: CustomFunctionsError,
     ErrorCode: {
-      divisionByZero: "#DIV/0!",
-      invalidName: "#NAME?",
-      invalidNumber: "#NUM!",
-      invalidReference: "#REF!",
-      invalidValue: "#VALUE!",
-      notAvailable: "#N/A",
-      nullReference: "#NULL!",
+      divisionByZero: '#DIV/0!',
+      invalidName: '#NAME?',
+      invalidNumber: '#NUM!',
+      invalidReference: '#REF!',
+      invalidValue: '#VALUE!',
+      notAvailable: '#N/A',
+      nullReference: '#NULL!',
     },
   },
 });

@@ -1,9 +1,9 @@
 // The running sheet engine, as the files of this host share it.
-import type { ICommandService, Injector } from "@univerjs/core";
-import type { FUniver } from "@univerjs/core/facade";
-import type { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import type { ICommandService, Injector } from '@univerjs/core';
+import type { FUniver } from '@univerjs/core/facade';
+import type { FormulaDataModel } from '@univerjs/preset-sheets-core';
 
-export const workbookId = "bosswright";
+export const workbookId = 'bosswright';
 
 export interface Sheets {
   readonly api: FUniver;

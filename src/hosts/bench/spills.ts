@@ -1,8 +1,8 @@
 // Tables that one formula fills: where they lie, and how their cells look.
-import { InterceptorEffectEnum, type IRange } from "@univerjs/core";
-import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
-import { holds } from "./addresses";
-import { workbookId, type Sheets } from "./sheets";
+import { InterceptorEffectEnum, type IRange } from '@univerjs/core';
+import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/preset-sheets-core';
+import { holds } from './addresses';
+import { workbookId, type Sheets } from './sheets';
 
 /** The cell with the formula, and the whole table. */
 export interface Spill {
@@ -13,7 +13,8 @@ export interface Spill {
 
 export function spillsOf({ formulas }: Sheets, sheetId: string): Spill[] {
   return Object.entries(formulas.getArrayFormulaRange()[workbookId]?.[sheetId] ?? {}).flatMap(([row, columns]) =>
-    Object.entries(columns ?? {}).map(([column, range]) => ({ row: Number(row), column: Number(column), range: range as IRange })));
+    Object.entries(columns ?? {}).map(([column, range]) => ({ row: Number(row), column: Number(column), range: range as IRange })),
+  );
 }
 
 /** After the engine has put the value in (100), before it formats numbers. */

@@ -1,10 +1,18 @@
 // One custom function as the sheet engine wants it: values unboxed as Excel would hand them over, answers boxed, errors kept with their message.
-import type { Nullable } from "@univerjs/core";
+import type { Nullable } from '@univerjs/core';
 import {
-  ArrayValueObject, BaseFunction, BooleanValueObject, ErrorValueObject, FunctionType, NumberValueObject, StringValueObject,
-  type BaseValueObject, type ErrorType, type IFunctionInfo,
-} from "@univerjs/preset-sheets-core";
-import { detail, isRange, type ParameterEntry, type SheetFunction } from "./metadata";
+  ArrayValueObject,
+  BaseFunction,
+  BooleanValueObject,
+  ErrorValueObject,
+  FunctionType,
+  NumberValueObject,
+  StringValueObject,
+  type BaseValueObject,
+  type ErrorType,
+  type IFunctionInfo,
+} from '@univerjs/preset-sheets-core';
+import { detail, isRange, type ParameterEntry, type SheetFunction } from './metadata';
 
 /** The text of an error, kept in the cell beside the error value. */
 export interface ErrorNote {
@@ -22,13 +30,13 @@ function unboxed(value: Nullable<BaseValueObject>): unknown {
 function argument(value: BaseValueObject | undefined, parameter: ParameterEntry): unknown {
   if (value === undefined || value.isNull()) return null;
   if (!value.isArray()) return isRange(parameter) ? [[unboxed(value)]] : unboxed(value);
-  const rows = (value as ArrayValueObject).getArrayValue().map((row) => row.map(unboxed));
+  const rows = (value as ArrayValueObject).getArrayValue().map(row => row.map(unboxed));
   return isRange(parameter) || rows.length > 1 || rows[0]?.length !== 1 ? rows : rows[0][0];
 }
 
 function boxedError(thrown: unknown): ErrorValueObject {
   const message = thrown instanceof Error ? thrown.message : String(thrown);
-  const code = thrown instanceof CustomFunctions.Error ? String(thrown.code) : "#VALUE!";
+  const code = thrown instanceof CustomFunctions.Error ? String(thrown.code) : '#VALUE!';
   // Not ErrorValueObject.create: that one answers a shared object, and the note belongs to this cell.
   const box = new ErrorValueObject(code as ErrorType, message);
   box.withCustomData({ error: { code, message } satisfies ErrorNote });
@@ -36,18 +44,23 @@ function boxedError(thrown: unknown): ErrorValueObject {
 }
 
 function boxed(value: unknown): BaseValueObject {
-  if (typeof value === "number") return Number.isFinite(value) ? NumberValueObject.create(value) : boxedError(new Error("the function answered no finite number"));
-  if (typeof value === "boolean") return BooleanValueObject.create(value);
-  if (typeof value === "string") return StringValueObject.create(value);
+  if (typeof value === 'number')
+    return Number.isFinite(value) ? NumberValueObject.create(value) : boxedError(new Error('the function answered no finite number'));
+  if (typeof value === 'boolean') return BooleanValueObject.create(value);
+  if (typeof value === 'string') return StringValueObject.create(value);
   if (value instanceof Error) return boxedError(value);
   return NumberValueObject.create(0); // an empty place: Excel shows it as 0
 }
 
 function boxedTable(rows: readonly (readonly unknown[])[]): ArrayValueObject {
   return ArrayValueObject.create({
-    calculateValueList: rows.map((row) => row.map(boxed)),
-    rowCount: rows.length, columnCount: rows[0]?.length ?? 0,
-    unitId: "", sheetId: "", row: -1, column: -1,
+    calculateValueList: rows.map(row => row.map(boxed)),
+    rowCount: rows.length,
+    columnCount: rows[0]?.length ?? 0,
+    unitId: '',
+    sheetId: '',
+    row: -1,
+    column: -1,
   });
 }
 
@@ -71,7 +84,9 @@ class SheetExecutor extends BaseFunction {
     try {
       if (values.length < required || values.length > parameters.length) {
         const wanted = required === parameters.length ? String(required) : `${required} to ${parameters.length}`;
-        throw new Error(`${name} takes ${wanted} argument${wanted === "1" ? "" : "s"} (${parameters.map((each) => each.name).join(", ")}), ${values.length} given`);
+        throw new Error(
+          `${name} takes ${wanted} argument${wanted === '1' ? '' : 's'} (${parameters.map(each => each.name).join(', ')}), ${values.length} given`,
+        );
       }
       const answer = wrapper(...parameters.map((parameter, index) => argument(values[index], parameter)), { functionName: name });
       return Array.isArray(answer) ? boxedTable(answer) : boxed(answer);
@@ -89,10 +104,10 @@ export const description = ({ name, description: sentence, parameters }: SheetFu
   functionType: FunctionType.User,
   description: sentence,
   abstract: sentence,
-  functionParameter: parameters.map((parameter) => ({
+  functionParameter: parameters.map(parameter => ({
     name: parameter.name,
     detail: detail(parameter),
-    example: isRange(parameter) ? "B4:B9" : "B4",
+    example: isRange(parameter) ? 'B4:B9' : 'B4',
     require: parameter.optional === true ? 0 : 1,
     repeat: 0,
   })),

@@ -1,34 +1,47 @@
 // Starts the sheet engine with our functions and shows workbooks in it.
 import {
-  ICommandService, LocaleType, LogLevel, mergeLocales, Univer, type IWorkbookData, type Plugin, type PluginCtor,
-} from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
-import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
-import conditionalWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
-import { CalculationMode, FormulaDataModel, IDescriptionService, IFunctionService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
-import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
-import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
-import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
-import { defaultTheme } from "@univerjs/themes";
-import "@univerjs/preset-sheets-core/lib/index.css";
-import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
-import "@univerjs/preset-sheets-drawing/lib/index.css";
-import { cellBoxes, markNotes } from "./cell-boxes";
-import { accents } from "./looks";
-import type { SheetFunction } from "./metadata";
-import { workbookId, type Sheets } from "./sheets";
-import { dressSpills } from "./spills";
-import { description, executor } from "./univer-adapter";
-import { onlyFittingSuggestions } from "./univer-repairs";
+  ICommandService,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  type IWorkbookData,
+  type Plugin,
+  type PluginCtor,
+} from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
+import conditionalWords from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
+import {
+  CalculationMode,
+  FormulaDataModel,
+  IDescriptionService,
+  IFunctionService,
+  UniverSheetsCorePreset,
+} from '@univerjs/preset-sheets-core';
+import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
+import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
+import { defaultTheme } from '@univerjs/themes';
+import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
+import '@univerjs/preset-sheets-drawing/lib/index.css';
+import { cellBoxes, markNotes } from './cell-boxes';
+import { accents } from './looks';
+import type { SheetFunction } from './metadata';
+import { workbookId, type Sheets } from './sheets';
+import { dressSpills } from './spills';
+import { description, executor } from './univer-adapter';
+import { onlyFittingSuggestions } from './univer-repairs';
 
 /** Protection has no meaning in a workbook that lives in one browser. */
 const uselessMenus = [
-  "sheet.command.add-range-protection-from-toolbar",
-  "sheet.contextMenu.permission",
-  "sheet.command.add-range-protection-from-sheet-bar",
-  "sheet.command.delete-worksheet-protection-from-sheet-bar",
-  "sheet.command.change-sheet-protection-from-sheet-bar",
-  "sheet.command.view-sheet-permission-from-sheet-bar",
+  'sheet.command.add-range-protection-from-toolbar',
+  'sheet.contextMenu.permission',
+  'sheet.command.add-range-protection-from-sheet-bar',
+  'sheet.command.delete-worksheet-protection-from-sheet-bar',
+  'sheet.command.change-sheet-protection-from-sheet-bar',
+  'sheet.command.view-sheet-permission-from-sheet-bar',
 ];
 
 export interface RunningSheets extends Sheets {
@@ -46,8 +59,8 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const presets = [
     UniverSheetsCorePreset({
       container,
-      ribbonType: "simple",
-      menu: Object.fromEntries(uselessMenus.map((id) => [id, { hidden: true }])),
+      ribbonType: 'simple',
+      menu: Object.fromEntries(uselessMenus.map(id => [id, { hidden: true }])),
       // Answers of an older release of the functions must not survive a reload.
       formula: { initialFormulaComputing: CalculationMode.FORCED },
       sheets: { autoHeightForMergedCells: true, disableForceStringAlert: true, disableForceStringMark: true },

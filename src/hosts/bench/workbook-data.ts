@@ -1,14 +1,24 @@
 // A plan as the data of the sheet engine.
 import {
-  CellValueType, LocaleType, WrapStrategy, type ICellData, type IRowData, type IStyleData, type IWorkbookData, type IWorksheetData,
-} from "@univerjs/core";
+  CellValueType,
+  LocaleType,
+  WrapStrategy,
+  type ICellData,
+  type IRowData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from '@univerjs/core';
 import {
-  CFRuleType, CFSubRuleType, SHEET_CONDITIONAL_FORMATTING_PLUGIN, type IConditionFormattingRule,
-} from "@univerjs/preset-sheets-conditional-formatting";
-import type { PlanCell, SheetPlan, WorkbookPlan } from "../../sheet/plan";
-import { holds, nameOf, rangeOf, type Rectangle } from "./addresses";
-import { looks, rowPx, sheetStyle, stateCell, stateLooks, wrappedWhenMerged } from "./looks";
-import { workbookId } from "./sheets";
+  CFRuleType,
+  CFSubRuleType,
+  SHEET_CONDITIONAL_FORMATTING_PLUGIN,
+  type IConditionFormattingRule,
+} from '@univerjs/preset-sheets-conditional-formatting';
+import type { PlanCell, SheetPlan, WorkbookPlan } from '../../sheet/plan';
+import { holds, nameOf, rangeOf, type Rectangle } from './addresses';
+import { looks, rowPx, sheetStyle, stateCell, stateLooks, wrappedWhenMerged } from './looks';
+import { workbookId } from './sheets';
 
 const spareRows = 100;
 const leastColumns = 26;
@@ -32,7 +42,7 @@ const widthPx = (plan: SheetPlan, { startColumn, endColumn }: Rectangle): number
   Array.from({ length: endColumn - startColumn + 1 }, (_, index) => columnPx(plan, startColumn + index)).reduce((sum, px) => sum + px, 0);
 
 /** Of the look of a cell that a state will stand in. */
-const stateName = "state";
+const stateName = 'state';
 
 /** Looks by name. A cell keeps the name: with the look in every cell a large sheet would be more than a browser keeps. */
 export type Styles = Record<string, IStyleData>;
@@ -45,7 +55,7 @@ interface Look {
 function lookOf({ role, format }: PlanCell, merged: boolean, state: boolean): Look {
   const isWrapped = merged && wrappedWhenMerged.includes(role);
   return {
-    name: [role, ...(isWrapped ? ["wrapped"] : []), ...(state ? [stateName] : []), ...(format === undefined ? [] : [format])].join(" "),
+    name: [role, ...(isWrapped ? ['wrapped'] : []), ...(state ? [stateName] : []), ...(format === undefined ? [] : [format])].join(' '),
     style: {
       ...looks[role],
       ...(isWrapped && { tb: WrapStrategy.WRAP }),
@@ -60,7 +70,7 @@ function cellData({ value, formula, note }: PlanCell, style: string): ICellData 
   return {
     s: style,
     ...(formula !== undefined && { f: formula }),
-    ...(value !== undefined && { v: typeof value === "boolean" ? Number(value) : value, t: types[typeof value as keyof typeof types] }),
+    ...(value !== undefined && { v: typeof value === 'boolean' ? Number(value) : value, t: types[typeof value as keyof typeof types] }),
     ...(note !== undefined && { custom: { note } }),
   };
 }
@@ -113,15 +123,19 @@ export function worksheetData(plan: SheetPlan, styles: Styles): Partial<IWorkshe
 /** Colours for the state words of a sheet. Rules by formula, since rules by text overlook the cells of a spilled table. */
 export function stateRules(plan: SheetPlan): IConditionFormattingRule[] {
   const ranges = (plan.stateRanges ?? []).map(rangeOf);
-  return ranges.flatMap((range) => Object.entries(stateLooks).map(([word, style]) => ({
-    cfId: `${nameOf(range)} ${word}`,
-    ranges: [range],
-    stopIfTrue: false,
-    rule: {
-      type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, style,
-      value: `=${nameOf({ startRow: range.startRow, startColumn: range.startColumn })}="${word}"`,
-    },
-  })));
+  return ranges.flatMap(range =>
+    Object.entries(stateLooks).map(([word, style]) => ({
+      cfId: `${nameOf(range)} ${word}`,
+      ranges: [range],
+      stopIfTrue: false,
+      rule: {
+        type: CFRuleType.highlightCell,
+        subType: CFSubRuleType.formula,
+        style,
+        value: `=${nameOf({ startRow: range.startRow, startColumn: range.startColumn })}="${word}"`,
+      },
+    })),
+  );
 }
 
 export function workbookData(plan: WorkbookPlan): IWorkbookData {
@@ -130,14 +144,16 @@ export function workbookData(plan: WorkbookPlan): IWorkbookData {
   return {
     id: workbookId,
     name: plan.name,
-    appVersion: "",
+    appVersion: '',
     locale: LocaleType.EN_US,
     styles,
     sheetOrder: sheets.map(({ id }) => id),
     sheets: Object.fromEntries(sheets.map(({ id, data }) => [id, { ...data, id }])),
-    resources: [{
-      name: SHEET_CONDITIONAL_FORMATTING_PLUGIN,
-      data: JSON.stringify(Object.fromEntries(sheets.map(({ id, sheet }) => [id, stateRules(sheet)]))),
-    }],
+    resources: [
+      {
+        name: SHEET_CONDITIONAL_FORMATTING_PLUGIN,
+        data: JSON.stringify(Object.fromEntries(sheets.map(({ id, sheet }) => [id, stateRules(sheet)]))),
+      },
+    ],
   };
 }

@@ -1,28 +1,30 @@
 // The open workbook as a plan: the way back from workbook-data. Looks are told by their colours, so that copied and moved cells keep theirs.
-import type { IStyleData, Nullable } from "@univerjs/core";
-import { ConditionalFormattingRuleModel } from "@univerjs/preset-sheets-conditional-formatting";
-import type { PlanCell, Role, SheetPlan, WorkbookPlan } from "../../sheet/plan";
-import { nameOf } from "./addresses";
-import { sheetReader } from "./cells";
-import { looks, sheetStyle, stateLooks } from "./looks";
-import { picturesOn } from "./pictures";
-import { workbookId, type Sheets } from "./sheets";
-import { charactersOf } from "./workbook-data";
+import type { IStyleData, Nullable } from '@univerjs/core';
+import { ConditionalFormattingRuleModel } from '@univerjs/preset-sheets-conditional-formatting';
+import type { PlanCell, Role, SheetPlan, WorkbookPlan } from '../../sheet/plan';
+import { nameOf } from './addresses';
+import { sheetReader } from './cells';
+import { looks, sheetStyle, stateLooks } from './looks';
+import { picturesOn } from './pictures';
+import { workbookId, type Sheets } from './sheets';
+import { charactersOf } from './workbook-data';
 
-const lookOf = ({ cl, bg, fs }: IStyleData): string => [cl?.rgb ?? sheetStyle.cl?.rgb, bg?.rgb, fs ?? sheetStyle.fs].join(" ");
+const lookOf = ({ cl, bg, fs }: IStyleData): string => [cl?.rgb ?? sheetStyle.cl?.rgb, bg?.rgb, fs ?? sheetStyle.fs].join(' ');
 
 const roles = new Map(Object.entries(looks).map(([role, style]) => [lookOf(style), role as Role]));
 
-const roleOf = (style: Nullable<IStyleData>): Role => roles.get(lookOf(style ?? {})) ?? "text";
+const roleOf = (style: Nullable<IStyleData>): Role => roles.get(lookOf(style ?? {})) ?? 'text';
 
 const aState = `="${Object.keys(stateLooks)[0]}"`;
 
 function stateRanges({ injector }: Sheets, sheetId: string): string[] {
   const rules = injector.get(ConditionalFormattingRuleModel).getSubunitRules(workbookId, sheetId) ?? [];
-  return rules.flatMap(({ ranges, rule }) => ("value" in rule && String(rule.value).endsWith(aState) ? ranges.map((range) => nameOf(range)) : []));
+  return rules.flatMap(({ ranges, rule }) =>
+    'value' in rule && String(rule.value).endsWith(aState) ? ranges.map(range => nameOf(range)) : [],
+  );
 }
 
-type OpenSheet = ReturnType<NonNullable<ReturnType<Sheets["api"]["getWorkbook"]>>["getSheets"]>[number];
+type OpenSheet = ReturnType<NonNullable<ReturnType<Sheets['api']['getWorkbook']>>['getSheets']>[number];
 
 function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
   const sheetId = sheet.getSheetId();
@@ -35,7 +37,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
     const style = worksheet.getComposedCellStyle(row, column);
     const role = roleOf(style);
     const format = style.n?.pattern;
-    if (value === null && formula === undefined && role === "text") return;
+    if (value === null && formula === undefined && role === 'text') return;
     cells.push({
       at: nameOf({ startRow: row, startColumn: column }),
       role,
@@ -47,7 +49,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
   });
   const columns = (reader.used()?.endColumn ?? -1) + 1;
   const frozenRows = worksheet.getFreeze().ySplit;
-  const merged = worksheet.getMergeData().map((range) => nameOf(range));
+  const merged = worksheet.getMergeData().map(range => nameOf(range));
   const states = stateRanges(sheets, sheetId);
   const pictures = picturesOn(sheets, sheetId);
   return {
@@ -63,6 +65,6 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
 
 export function workbookPlan(sheets: Sheets): WorkbookPlan {
   const workbook = sheets.api.getWorkbook(workbookId);
-  if (workbook === null) throw new Error("no workbook is open");
-  return { name: workbook.getName(), sheets: workbook.getSheets().map((sheet) => sheetPlan(sheets, sheet)) };
+  if (workbook === null) throw new Error('no workbook is open');
+  return { name: workbook.getName(), sheets: workbook.getSheets().map(sheet => sheetPlan(sheets, sheet)) };
 }

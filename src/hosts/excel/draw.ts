@@ -1,6 +1,6 @@
 // Puts a plan on an empty sheet. Everything is queued; the caller sends it.
-import type { PlanCell, Picture, SheetPlan, Validation } from "../../sheet/plan";
-import { looks, sheetFont, stateLooks, wrappedWhenMerged, type Look } from "./looks";
+import type { PlanCell, Picture, SheetPlan, Validation } from '../../sheet/plan';
+import { looks, sheetFont, stateLooks, wrappedWhenMerged, type Look } from './looks';
 
 const PT_PER_PX = 0.75;
 const DIGIT_PX = 7;
@@ -15,14 +15,14 @@ const columnPt = (characters: number): number => (characters * DIGIT_PX + COLUMN
 
 /** Column of an address, from 0. */
 function columnOf(at: string): number {
-  const [letters = ""] = /^[A-Z]+/.exec(at) ?? [];
+  const [letters = ''] = /^[A-Z]+/.exec(at) ?? [];
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
 /** The apostrophe keeps a text a text: no date, number or formula is read into it. */
 function contentOf({ value, formula }: PlanCell): string | number | boolean {
   if (formula !== undefined) return formula;
-  return typeof value === "string" && value !== "" ? `'${value}` : (value ?? "");
+  return typeof value === 'string' && value !== '' ? `'${value}` : (value ?? '');
 }
 
 function dress(format: Excel.RangeFormat, { ink, fill, sizePt, isBold, isItalic, frame, underline }: Look): void {
@@ -31,18 +31,22 @@ function dress(format: Excel.RangeFormat, { ink, fill, sizePt, isBold, isItalic,
   if (isBold === true) format.font.bold = true;
   if (isItalic === true) format.font.italic = true;
   if (fill !== undefined) format.fill.color = fill;
-  const sides: readonly Excel.BorderIndex[] = frame === undefined ? (underline === undefined ? [] : [Excel.BorderIndex.edgeBottom])
-    : [Excel.BorderIndex.edgeTop, Excel.BorderIndex.edgeRight, Excel.BorderIndex.edgeBottom, Excel.BorderIndex.edgeLeft];
+  const sides: readonly Excel.BorderIndex[] =
+    frame === undefined
+      ? underline === undefined
+        ? []
+        : [Excel.BorderIndex.edgeBottom]
+      : [Excel.BorderIndex.edgeTop, Excel.BorderIndex.edgeRight, Excel.BorderIndex.edgeBottom, Excel.BorderIndex.edgeLeft];
   for (const side of sides) {
     const border = format.borders.getItem(side);
     border.style = Excel.BorderLineStyle.continuous;
-    border.color = frame ?? underline ?? "";
+    border.color = frame ?? underline ?? '';
   }
 }
 
 /** Works on many cells at once. */
 function eachAreas(sheet: Excel.Worksheet, addresses: readonly string[], work: (areas: Excel.RangeAreas) => void): void {
-  for (let from = 0; from < addresses.length; from += MOST_AREAS) work(sheet.getRanges(addresses.slice(from, from + MOST_AREAS).join(",")));
+  for (let from = 0; from < addresses.length; from += MOST_AREAS) work(sheet.getRanges(addresses.slice(from, from + MOST_AREAS).join(',')));
 }
 
 function addressesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K | undefined): Map<K, string[]> {
@@ -55,14 +59,15 @@ function addressesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K |
 }
 
 function drawCells(sheet: Excel.Worksheet, { cells }: SheetPlan): void {
-  for (const [role, addresses] of addressesBy(cells, ({ role: of }) => of)) eachAreas(sheet, addresses, ({ format }) => dress(format, looks[role]));
+  for (const [role, addresses] of addressesBy(cells, ({ role: of }) => of))
+    eachAreas(sheet, addresses, ({ format }) => dress(format, looks[role]));
   for (const [pattern, addresses] of addressesBy(cells, ({ format }) => format)) {
     for (const at of addresses) sheet.getRange(at).numberFormat = [[pattern]];
   }
   for (const cell of cells) {
     const content = contentOf(cell);
-    if (content !== "") sheet.getRange(cell.at).formulas = [[content]];
-    if (cell.role === "header") sheet.getRange(cell.at).format.wrapText = true;
+    if (content !== '') sheet.getRange(cell.at).formulas = [[content]];
+    if (cell.role === 'header') sheet.getRange(cell.at).format.wrapText = true;
   }
 }
 
@@ -70,11 +75,11 @@ function drawMerged(sheet: Excel.Worksheet, { merged = [], cells, widths }: Shee
   for (const address of merged) {
     const range = sheet.getRange(address);
     range.merge(false);
-    const [first = "", last = first] = address.split(":");
+    const [first = '', last = first] = address.split(':');
     const cell = cells.find(({ at }) => at === first);
     if (cell === undefined || !wrappedWhenMerged.includes(cell.role)) continue;
     const characters = widths.slice(columnOf(first), columnOf(last) + 1).reduce((sum, width) => sum + width, 0);
-    const lines = Math.max(1, Math.ceil(String(cell.value ?? "").length / Math.max(1, characters)));
+    const lines = Math.max(1, Math.ceil(String(cell.value ?? '').length / Math.max(1, characters)));
     range.format.wrapText = true;
     range.format.verticalAlignment = Excel.VerticalAlignment.center;
     // Excel fits no row to merged cells.
@@ -86,7 +91,7 @@ function drawStates(sheet: Excel.Worksheet, { stateRanges = [] }: SheetPlan): vo
   for (const address of stateRanges) {
     const range = sheet.getRange(address);
     range.format.horizontalAlignment = Excel.HorizontalAlignment.center;
-    for (const [word, { ink, fill = "", isBold, isItalic }] of Object.entries(stateLooks)) {
+    for (const [word, { ink, fill = '', isBold, isItalic }] of Object.entries(stateLooks)) {
       const { cellValue } = range.conditionalFormats.add(Excel.ConditionalFormatType.cellValue);
       cellValue.rule = { formula1: `="${word}"`, operator: Excel.ConditionalCellValueOperator.equalTo };
       cellValue.format.font.color = ink;
@@ -99,28 +104,34 @@ function drawStates(sheet: Excel.Worksheet, { stateRanges = [] }: SheetPlan): vo
 
 function ruleOf({ range, list, above, atLeast, below, atMost }: Validation): Excel.DataValidationRule {
   if (list !== undefined) return { list: { inCellDropDown: true, source: `=${list}` } };
-  const [cell = ""] = range.split(":");
-  const conditions = [[">", above], [">=", atLeast], ["<", below], ["<=", atMost]].flatMap(([sign, limit]) => (limit === undefined ? [] : [`${cell}${sign}${limit}`]));
-  return { custom: { formula: `=AND(${[`ISNUMBER(${cell})`, ...conditions].join(",")})` } };
+  const [cell = ''] = range.split(':');
+  const conditions = [
+    ['>', above],
+    ['>=', atLeast],
+    ['<', below],
+    ['<=', atMost],
+  ].flatMap(([sign, limit]) => (limit === undefined ? [] : [`${cell}${sign}${limit}`]));
+  return { custom: { formula: `=AND(${[`ISNUMBER(${cell})`, ...conditions].join(',')})` } };
 }
 
 function drawValidations(sheet: Excel.Worksheet, { validations = [], cells }: SheetPlan): void {
   for (const { at, note } of cells) {
-    if (note !== undefined) sheet.getRange(at).dataValidation.prompt = { showPrompt: true, title: "Note", message: note.slice(0, LONGEST_PROMPT) };
+    if (note !== undefined)
+      sheet.getRange(at).dataValidation.prompt = { showPrompt: true, title: 'Note', message: note.slice(0, LONGEST_PROMPT) };
   }
   for (const validation of validations) {
     const { dataValidation } = sheet.getRange(validation.range);
     const message = validation.words.slice(0, LONGEST_PROMPT);
     dataValidation.rule = ruleOf(validation);
-    dataValidation.prompt = { showPrompt: true, title: "Input", message };
-    dataValidation.errorAlert = { showAlert: true, style: Excel.DataValidationAlertStyle.stop, title: "Not accepted", message };
+    dataValidation.prompt = { showPrompt: true, title: 'Input', message };
+    dataValidation.errorAlert = { showAlert: true, style: Excel.DataValidationAlertStyle.stop, title: 'Not accepted', message };
   }
 }
 
 function drawPrint(sheet: Excel.Worksheet, { print }: SheetPlan): void {
   if (print === undefined) return;
   const { pageLayout } = sheet;
-  pageLayout.paperSize = print.paper === "Letter" ? Excel.PaperType.letter : Excel.PaperType.a4;
+  pageLayout.paperSize = print.paper === 'Letter' ? Excel.PaperType.letter : Excel.PaperType.a4;
   pageLayout.orientation = print.landscape === true ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
   pageLayout.zoom = { horizontalFitToPages: 1 };
   if (print.repeatRows !== undefined) pageLayout.setPrintTitleRows(`$1:$${print.repeatRows}`);
@@ -142,7 +153,7 @@ export function draw(sheet: Excel.Worksheet, plan: SheetPlan): void {
 }
 
 function base64(bytes: Uint8Array): string {
-  let text = "";
+  let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return btoa(text);
 }

@@ -9,13 +9,20 @@ const OURS_IN_FILE = /^_xldudf_ENCL_[A-Z0-9_]+$/i;
 const namesOurs = (formula: string): boolean => /ENCL/i.test(formula);
 
 const renamed = (formula: string, pattern: RegExp, name: (old: string) => string): string =>
-  !namesOurs(formula) ? formula : stringifyTokens(tokenize(formula).map(token => (isFunction(token) && pattern.test(token.value) ? { ...token, value: name(token.value) } : token)));
+  !namesOurs(formula)
+    ? formula
+    : stringifyTokens(
+        tokenize(formula).map(token => (isFunction(token) && pattern.test(token.value) ? { ...token, value: name(token.value) } : token)),
+      );
 
 export const inFile = (formula: string): string => renamed(formula, OURS, name => `_xldudf_${name.replaceAll('.', '_')}`);
 
-export const fromFile = (formula: string): string => renamed(formula, OURS_IN_FILE, name => name.slice('_xldudf_'.length).replaceAll('_', '.'));
+export const fromFile = (formula: string): string =>
+  renamed(formula, OURS_IN_FILE, name => name.slice('_xldudf_'.length).replaceAll('_', '.'));
 
-export const callsOurs = (formula: string): boolean => namesOurs(formula) && tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));
+export const callsOurs = (formula: string): boolean =>
+  namesOurs(formula) && tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));
 
 /** A formula that a file holds once for many cells, as it reads in another of them. */
-export const moved = (formula: string, from: string, to: string): string => translateFormulaToA1(translateFormulaToR1C1(formula, from), to, { wrapEdges: false });
+export const moved = (formula: string, from: string, to: string): string =>
+  translateFormulaToA1(translateFormulaToR1C1(formula, from), to, { wrapEdges: false });

@@ -23,7 +23,8 @@ const RUNS = /(^|\/)(vbaProject[^/]*\.bin|activeX\/.*|macrosheets\/.*|dialogshee
 /** Parts that fetch something or carry another file, besides links to workbooks. */
 const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 /** Parts with cells, and what leads to them. */
-const READ = /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/workbook\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/sharedStrings\.xml|xl\/worksheets\/[^/]+\.xml|xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels))$/i;
+const READ =
+  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/workbook\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/sharedStrings\.xml|xl\/worksheets\/[^/]+\.xml|xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels))$/i;
 
 interface Entry {
   readonly packed: number;
@@ -38,12 +39,14 @@ function contents(bytes: Uint8Array): Map<string, Entry> {
   let total = 0;
   unzipSync(bytes, {
     filter({ name, size: packed, originalSize: unpacked }) {
-      if (entries.has(name) || /(^|[/\\])\.\.([/\\]|$)|^[/\\]/.test(name)) throw new UnreadableFile(`the file has the part "${name}" twice or out of place`);
+      if (entries.has(name) || /(^|[/\\])\.\.([/\\]|$)|^[/\\]/.test(name))
+        throw new UnreadableFile(`the file has the part "${name}" twice or out of place`);
       entries.set(name, { packed, unpacked });
       total += unpacked;
       if (entries.size > MOST_PARTS) throw new UnreadableFile(`the file has more than ${MOST_PARTS} parts`);
       if (total > MOST_UNPACKED_BYTES) throw new UnreadableFile(`unpacked the file would be larger than ${mb(MOST_UNPACKED_BYTES)}`);
-      if (unpacked > SMALL_BYTES && unpacked > packed * MOST_RATIO) throw new UnreadableFile(`the part "${name}" is packed more than ${MOST_RATIO} times: files like this are made to fill a memory`);
+      if (unpacked > SMALL_BYTES && unpacked > packed * MOST_RATIO)
+        throw new UnreadableFile(`the part "${name}" is packed more than ${MOST_RATIO} times: files like this are made to fill a memory`);
       return false;
     },
   });
@@ -62,14 +65,16 @@ function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, Entry>): Map<s
     let filled = 0;
     file.ondata = (fault, piece, final) => {
       if (fault !== null) throw fault;
-      if (filled + piece.length > size || (final && filled + piece.length < size)) throw new UnreadableFile(`the part "${file.name}" has not the size that the file says`);
+      if (filled + piece.length > size || (final && filled + piece.length < size))
+        throw new UnreadableFile(`the part "${file.name}" has not the size that the file says`);
       part.set(piece, filled);
       filled += piece.length;
     };
     file.start();
   });
   unzip.register(UnzipInflate);
-  for (let from = 0; from < bytes.length; from += PIECE_BYTES) unzip.push(bytes.subarray(from, from + PIECE_BYTES), from + PIECE_BYTES >= bytes.length);
+  for (let from = 0; from < bytes.length; from += PIECE_BYTES)
+    unzip.push(bytes.subarray(from, from + PIECE_BYTES), from + PIECE_BYTES >= bytes.length);
   return parts;
 }
 
@@ -81,19 +86,22 @@ export interface Package {
 
 export function opened(bytes: Uint8Array): Package {
   if (bytes.length > MOST_PACKED_BYTES) throw new UnreadableFile(`the file is larger than ${mb(MOST_PACKED_BYTES)}`);
-  if (bytes[0] === 0xd0 && bytes[1] === 0xcf) throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');
+  if (bytes[0] === 0xd0 && bytes[1] === 0xcf)
+    throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');
   let entries: Map<string, Entry>;
   let parts: Map<string, Uint8Array>;
   try {
     entries = contents(bytes);
     const running = [...entries.keys()].find(name => RUNS.test(name));
-    if (running !== undefined) throw new UnreadableFile(`the file can run something by itself ("${running}"): save it as .xlsx without macros`);
+    if (running !== undefined)
+      throw new UnreadableFile(`the file can run something by itself ("${running}"): save it as .xlsx without macros`);
     parts = unpacked(bytes, entries);
   } catch (fault) {
     throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
   }
   for (const [name, part] of parts) {
-    if (strFromU8(part).includes('<!DOCTYPE')) throw new UnreadableFile(`the part "${name}" declares a document type, which no workbook needs`);
+    if (strFromU8(part).includes('<!DOCTYPE'))
+      throw new UnreadableFile(`the part "${name}" declares a document type, which no workbook needs`);
   }
   return { parts, outside: [...entries.keys()].filter(name => OUTSIDE.test(name)) };
 }

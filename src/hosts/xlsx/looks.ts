@@ -37,4 +37,10 @@ export const stateLooks: Record<string, CellStyle> = {
 
 /** The rules that give a range its state colours; `first` is the top left cell of the range. */
 export const stateRules = (range: string, first: string, before: number): ConditionalRule[] =>
-  Object.entries(stateLooks).map(([word, style], i) => ({ type: 'expression', priority: before + i + 1, range, formula: `${first}="${word}"`, style }));
+  Object.entries(stateLooks).map(([word, style], i) => ({
+    type: 'expression',
+    priority: before + i + 1,
+    range,
+    formula: `${first}="${word}"`,
+    style,
+  }));

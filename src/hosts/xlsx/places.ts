@@ -22,9 +22,13 @@ export function areaOf(range: string): Area {
   return { startRow: start.row, startCol: start.col, endRow: end.row, endCol: end.col };
 }
 
-export const holds = ({ startRow, startCol, endRow, endCol }: Area, { row, col }: Place): boolean => row >= startRow && row <= endRow && col >= startCol && col <= endCol;
+export const holds = ({ startRow, startCol, endRow, endCol }: Area, { row, col }: Place): boolean =>
+  row >= startRow && row <= endRow && col >= startCol && col <= endCol;
 
 export function placesIn({ startRow, startCol, endRow, endCol }: Area): Place[] {
   const width = endCol - startCol + 1;
-  return Array.from({ length: (endRow - startRow + 1) * width }, (_, i) => ({ row: startRow + Math.floor(i / width), col: startCol + (i % width) }));
+  return Array.from({ length: (endRow - startRow + 1) * width }, (_, i) => ({
+    row: startRow + Math.floor(i / width),
+    col: startCol + (i % width),
+  }));
 }

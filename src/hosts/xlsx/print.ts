@@ -23,7 +23,13 @@ function setUpOf({ print = PLAIN, frozenRows = 0 }: SheetPlan): SetUp {
   const { paper = 'A4', landscape = false, repeatRows = frozenRows, breakAfter = [] } = print;
   const [short, long] = PAPERS_PT[paper];
   const [width, height] = landscape ? [long, short] : [short, long];
-  return { paper, landscape, repeatRows, breakAfter, roomPt: [width - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN, height - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN] };
+  return {
+    paper,
+    landscape,
+    repeatRows,
+    breakAfter,
+    roomPt: [width - (MARGINS_IN.left + MARGINS_IN.right) * PT_PER_IN, height - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN],
+  };
 }
 
 const widthPt = (plan: SheetPlan): number => plan.widths.reduce((sum, _, col) => sum + columnPx(plan, col) * PT_PER_PX, 0);
@@ -42,9 +48,15 @@ const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
 function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
-  const { breakAfter, repeatRows, roomPt: [roomWidthPt, roomHeightPt] } = setUpOf(plan);
+  const {
+    breakAfter,
+    repeatRows,
+    roomPt: [roomWidthPt, roomHeightPt],
+  } = setUpOf(plan);
   const ends = [...breakAfter, rowsOf(heightsPt)];
-  const tallestPt = Math.max(...ends.map((end, i) => (i === 0 ? 0 : heightOf(heightsPt, 0, repeatRows)) + heightOf(heightsPt, ends[i - 1] ?? 0, end)));
+  const tallestPt = Math.max(
+    ...ends.map((end, i) => (i === 0 ? 0 : heightOf(heightsPt, 0, repeatRows)) + heightOf(heightsPt, ends[i - 1] ?? 0, end)),
+  );
   return Math.floor(100 * Math.min(1, (FILL_WIDTH * roomWidthPt) / widthPt(plan), (FILL_HEIGHT * roomHeightPt) / tallestPt));
 }
 
@@ -58,7 +70,11 @@ function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): num
   return whole >= 1 && pages - whole <= ORPHANS ? whole : 0;
 }
 
-export function printOf(plan: SheetPlan, workbookName: string, heightsPt: ReadonlyMap<number, number>): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
+export function printOf(
+  plan: SheetPlan,
+  workbookName: string,
+  heightsPt: ReadonlyMap<number, number>,
+): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
   const { paper, landscape, breakAfter } = setUpOf(plan);
   return {
     pageSetup: {
@@ -83,5 +99,7 @@ export function printOf(plan: SheetPlan, workbookName: string, heightsPt: Readon
 export function repeated(plan: SheetPlan): NonNullable<WriteOptions['namedRanges']> {
   const { repeatRows } = setUpOf(plan);
   const parts = [...(pagesWide(plan) > 1 ? ['$A:$A'] : []), ...(repeatRows > 0 ? [`$1:$${repeatRows}`] : [])];
-  return parts.length === 0 ? [] : [{ name: '_xlnm.Print_Titles', range: parts.map(part => `'${plan.name}'!${part}`).join(','), scope: plan.name }];
+  return parts.length === 0
+    ? []
+    : [{ name: '_xlnm.Print_Titles', range: parts.map(part => `'${plan.name}'!${part}`).join(','), scope: plan.name }];
 }

@@ -70,7 +70,9 @@ function reachOf(sheetXml: string): number {
 /** Says of each sheet, by its position, whether it has cells: the library stops at a sheet that is one chart. */
 function withCells(workbookXml: string, relationshipsXml: string): (sheet: { readonly index: number }) => boolean {
   const worksheets = new Set(
-    [...relationshipsXml.matchAll(/<Relationship\b[^>]*>/g)].filter(([tag]) => /\bType="[^"]*\/worksheet"/.test(tag)).map(([tag]) => /\bId="([^"]*)"/.exec(tag)?.[1]),
+    [...relationshipsXml.matchAll(/<Relationship\b[^>]*>/g)]
+      .filter(([tag]) => /\bType="[^"]*\/worksheet"/.test(tag))
+      .map(([tag]) => /\bId="([^"]*)"/.exec(tag)?.[1]),
   );
   const ids = [...workbookXml.matchAll(/<(?:\w+:)?sheet\s[^>]*?\w+:id="([^"]*)"/g)].map(([, id]) => id);
   return ({ index }) => worksheets.has(ids[index]);
@@ -83,7 +85,8 @@ function formulasOf(found: ReadonlyMap<string, FoundCell>): Map<string, string> 
     return { at: cellRef(row, col), cell };
   });
   for (const { at, cell } of placed) {
-    if (cell.formulaType === 'shared' && cell.formula && cell.formulaSharedIndex !== undefined) firstOf.set(cell.formulaSharedIndex, { at, formula: cell.formula });
+    if (cell.formulaType === 'shared' && cell.formula && cell.formulaSharedIndex !== undefined)
+      firstOf.set(cell.formulaSharedIndex, { at, formula: cell.formula });
   }
   const formulas = new Map<string, string>();
   for (const { at, cell } of placed) {
@@ -124,7 +127,15 @@ function cellsOf(sheet: Sheet): ReadCell[] {
       const spilledFrom = spilled.get(at);
       if (formula === undefined && (value === null || value === '')) return [];
       const isArray = formula !== undefined && sheet.cells?.get(`${r},${c}`)?.formulaType === 'array';
-      return [{ at, value, ...(formula !== undefined && { formula }), ...(isArray && !callsOurs(formula) && { isArray }), ...(spilledFrom !== undefined && { spilledFrom }) }];
+      return [
+        {
+          at,
+          value,
+          ...(formula !== undefined && { formula }),
+          ...(isArray && !callsOurs(formula) && { isArray }),
+          ...(spilledFrom !== undefined && { spilledFrom }),
+        },
+      ];
     }),
   );
 }
@@ -137,11 +148,19 @@ export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
     for (const name of parts.keys()) if (name.startsWith('xl/worksheets/')) reach += reachOf(xml(name));
     if (reach > MOST_CELLS) throw new UnreadableFile(TOO_WIDE);
     // Packed anew without compression, so that the library meets no zip of anybody.
-    const workbook = await readXlsx(zipSync(Object.fromEntries(parts), { level: 0 }), { sheets: withCells(xml('xl/workbook.xml'), xml('xl/_rels/workbook.xml.rels')) });
+    const workbook = await readXlsx(zipSync(Object.fromEntries(parts), { level: 0 }), {
+      sheets: withCells(xml('xl/workbook.xml'), xml('xl/_rels/workbook.xml.rels')),
+    });
     const links = (workbook.externalLinks ?? []).map(({ target }) => target || 'a link to another program');
     return {
-      sheets: workbook.sheets.map(sheet => ({ name: sheet.name, hidden: sheet.hidden === true || sheet.veryHidden === true, cells: cellsOf(sheet) })),
-      names: (workbook.namedRanges ?? []).flatMap(({ name, range, scope }) => (BUILT_IN.test(name) ? [] : [{ name, meaning: range, ...(scope !== undefined && { sheet: scope }) }])),
+      sheets: workbook.sheets.map(sheet => ({
+        name: sheet.name,
+        hidden: sheet.hidden === true || sheet.veryHidden === true,
+        cells: cellsOf(sheet),
+      })),
+      names: (workbook.namedRanges ?? []).flatMap(({ name, range, scope }) =>
+        BUILT_IN.test(name) ? [] : [{ name, meaning: range, ...(scope !== undefined && { sheet: scope }) }],
+      ),
       outside: [...links, ...outside],
     };
   } catch (fault) {

@@ -12,20 +12,23 @@ export class UnwritablePlan extends Error {
 }
 
 /** Line ends as a cell has them, without characters that XML has no place for. */
-const clean = (text: string): string => text.replace(/\r\n?/g, '\n').replace(/[^\t\n\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '');
+const clean = (text: string): string =>
+  text.replace(/\r\n?/g, '\n').replace(/[^\t\n\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '');
 
 /** `_x0041_` means A in a workbook file: an underscore that would begin such a sequence is written as one itself. */
 export const escaped = (text: string): string => clean(text).replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
 
 export function cellText(text: string, where: string): string {
-  if (text.length > LONGEST_TEXT) throw new UnwritablePlan(`${where}: the text has ${text.length} characters; a cell holds ${LONGEST_TEXT}`);
+  if (text.length > LONGEST_TEXT)
+    throw new UnwritablePlan(`${where}: the text has ${text.length} characters; a cell holds ${LONGEST_TEXT}`);
   return escaped(text);
 }
 
 /** The formula without its equals sign. */
 export function formulaText(formula: string, where: string): string {
   if (!formula.startsWith('=')) throw new UnwritablePlan(`${where}: a formula begins with an equals sign`);
-  if (formula.length > LONGEST_FORMULA) throw new UnwritablePlan(`${where}: the formula has ${formula.length} characters; a cell holds ${LONGEST_FORMULA}`);
+  if (formula.length > LONGEST_FORMULA)
+    throw new UnwritablePlan(`${where}: the formula has ${formula.length} characters; a cell holds ${LONGEST_FORMULA}`);
   return clean(formula.slice(1));
 }
 

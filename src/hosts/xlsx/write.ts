@@ -20,7 +20,8 @@ function valueOf(value: Cell | undefined, where: string): Cell | null {
   return typeof value === 'string' ? cellText(value, where) : value;
 }
 
-const isLocked = ({ role, formula }: PlanCell, locked: SheetPlan['locked']): boolean => (locked === 'formulas' ? formula !== undefined : role !== 'input');
+const isLocked = ({ role, formula }: PlanCell, locked: SheetPlan['locked']): boolean =>
+  locked === 'formulas' ? formula !== undefined : role !== 'input';
 
 function styleOf({ cell, wraps }: PlacedCell, isState: boolean, locked: SheetPlan['locked']): CellStyle {
   const isText = typeof cell.value === 'string';
@@ -54,7 +55,9 @@ function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
 
 function validationOf({ range, words, above, atLeast, below, atMost, list }: Validation): DataValidation {
   const first = range.split(':')[0] ?? range;
-  const limits = Object.entries({ '>': above, '>=': atLeast, '<': below, '<=': atMost }).flatMap(([sign, limit]) => (limit === undefined ? [] : [`${first}${sign}${limit}`]));
+  const limits = Object.entries({ '>': above, '>=': atLeast, '<': below, '<=': atMost }).flatMap(([sign, limit]) =>
+    limit === undefined ? [] : [`${first}${sign}${limit}`],
+  );
   return {
     range,
     ...(list !== undefined
@@ -104,7 +107,14 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
     ...(frozenRows > 0 && { freezePane: { rows: frozenRows } }),
     images: (plan.pictures ?? []).map(({ at, png, widthPx, heightPx, words }) => {
       const { startRow: row, startCol: col } = areaOf(at);
-      return { data: png, type: 'png', anchor: { from: { row, col } }, width: Math.round(widthPx), height: Math.round(heightPx), altText: words };
+      return {
+        data: png,
+        type: 'png',
+        anchor: { from: { row, col } },
+        width: Math.round(widthPx),
+        height: Math.round(heightPx),
+        altText: words,
+      };
     }),
     ...(plan.locked !== undefined && { protection: { formatCells: true, formatColumns: true, formatRows: true } }),
     ...printOf(plan, workbookName, heights),
