@@ -66,9 +66,7 @@ export interface HandoverCopy {
 }
 
 /** How a sheet looked at home: roles, formats, widths. What is not said is plain text. */
-export type Looks = (
-  sheet: string,
-) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & {
+export type Looks = (sheet: string) => Partial<Pick<SheetPlan, 'widths' | 'frozenRows' | 'merged' | 'stateRanges'>> & {
   readonly role?: (at: string) => Role | undefined;
   readonly format?: (at: string) => string | undefined;
 };

@@ -44,6 +44,7 @@ const IN_THE_GATE: readonly string[] = [
 const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run test:fuzz': 'test/faults/fuzz.test.ts',
   'npm run bench': 'test/bench/bench.ts',
+  'npm run format': '.ci/run',
   'npm run test:mutants': 'test/mutants/stryker.config.json',
   'npm run test:facts': 'test/evidence/mutants.test.ts',
   'npm run test:corrupt': 'test/evidence/corrupt.test.ts',
