@@ -135,6 +135,8 @@ test('a whole name is the first of its list, whatever was marked in the list bef
       if (!entry.startsWith('=T')) for (const _ of '..') await bench.page.keyboard.press('ArrowDown');
       await bench.page.keyboard.press('Enter');
       await list().waitFor({ state: 'detached' });
+      // The engine puts the caret behind the name a moment after it took it.
+      await sleep(LIST_MS);
       await keys(`${rest?.slice(1)}\n`, 20);
     }),
   ).toEqual([]);
