@@ -110,9 +110,12 @@ function finished(shape: Result, result: unknown): Cell | Cell[][] {
   if (!Array.isArray(result)) return finishedCell(result);
   const rows = (Array.isArray(result[0]) ? result : [result]) as unknown[][];
   const header = shape.shape === 'table' && shape.columns.length > 0 ? [shape.columns.map(({ name, unit }) => withUnit(name, unit))] : [];
-  const cells = (header.length + rows.length) * (rows[0]?.length ?? 0);
-  if (cells > MOST_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MOST_CELLS} are given`);
+  refuseTooLarge((header.length + rows.length) * (rows[0]?.length ?? 0));
   return [...header, ...rows.map(row => row.map(finishedCell))];
+}
+
+export function refuseTooLarge(cells: number): void {
+  if (cells > MOST_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MOST_CELLS} are given`);
 }
 
 /** How a header names a quantity: `engagement (mm)`. */

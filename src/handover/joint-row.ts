@@ -1,18 +1,14 @@
 // One variant as formulas: every input and node of the joint in its column, each written from its plain form.
-import { ASME_B18_2_8_CLEARANCE_HOLES } from '../standards/asme-b18-2-8-clearance-holes';
-import { ISO_273_CLEARANCE_HOLES } from '../standards/iso273-clearance-holes';
 import { withUnit } from '../core/call';
 import type { Card, Param } from '../core/card';
 import type { Cell, Limits } from '../core/kinds';
 import { isBlank } from '../core/read/params';
 import type { Deviation } from '../core/read/deviation';
 import { Refused } from '../core/refuse';
-import { DIAMETER_KEYS, type Head, HEIGHT_KEYS } from '../core/screw/head';
 import { lengthTable } from '../core/screw/length';
-import type { Screw } from '../core/screw/thread';
-import { threadRow, threadTable } from '../core/screw/thread';
+import { SIZE_READINGS, type Screw, type ScrewSize } from '../core/screw/thread';
 import { cardOf, unitOf, type Variant } from '../joint/evaluate';
-import type { Arg, Input, Made } from '../joint/graph';
+import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { formOfDefault, formOfNode, type Form } from '../plain/forms';
@@ -22,6 +18,7 @@ import type { DataSheet } from './data-sheet';
 import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
+import { type Reader, readingsFormula } from './lookups';
 import type { Known } from './source';
 
 export interface RowInput {
@@ -32,18 +29,6 @@ export interface RowInput {
 
 /** Puts a formula or value under a title and answers its cell. */
 export type Put = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
-
-/** Values that change with one input only, which no formula follows: they are fixed with it. */
-const FIXED_WITH: Readonly<Record<string, string>> = {
-  density: 'material',
-  'thread share': 'material',
-  'od ratio': 'material',
-  'yield stress': 'material',
-  'cone angle': 'head',
-  'is countersunk': 'head',
-  'has board hole': 'board hole',
-  'has sleeve and board hole': 'board hole',
-};
 
 export class JointRow {
   private readonly done = new Map<string, Ref | Refused>();
@@ -113,8 +98,8 @@ export class JointRow {
     found.add(name);
     const here = this.given.get(name);
     const fallback = here === undefined || takesDefault(here.typed) ? INPUTS.get(name)?.fallback : undefined;
-    const made = NODES.get(name) ?? (fallback !== undefined && 'args' in fallback ? fallback : undefined);
-    for (const arg of made?.args ?? []) if (typeof arg === 'string' || 'only' in arg) this.inputsOf(nameOf(arg), found);
+    const made = NODES.get(name) ?? (fallback !== undefined && 'by' in fallback ? fallback : undefined);
+    for (const arg of [...(NODES.get(name)?.where ?? []), ...(made?.args.flatMap(namesIn) ?? [])]) this.inputsOf(arg, found);
     return found;
   }
 
@@ -135,8 +120,9 @@ export class JointRow {
   private arg(arg: Arg): Ref {
     if (typeof arg === 'string') return this.ref(arg);
     // where the formula does not look at it, it may well have no value
-    if ('only' in arg) return atom(this.cellOf(arg.only) ?? 'NA()');
-    return typeof arg.is === 'number' ? number(arg.is) : text(String(arg.is));
+    if ('only' in arg) return atom(this.cellOf(arg.only) ?? NONE);
+    if ('of' in arg) return this.variant.outcome(arg.of) instanceof NotApplicable ? constant(arg.orElse) : this.ref(arg.of);
+    return constant(arg.is);
   }
 
   /** A scalar in its column; a list or record stays what it is made of. */
@@ -147,140 +133,115 @@ export class JointRow {
     return atom(this.put(withUnit(name, unitOf(name)), words, isFixed ? undefined : ref.text, value), value);
   }
 
-  /** A value without a formula. What comes from a text alone is fixed with that text; anything else by all inputs. */
-  private value(name: string, words: string): Ref {
+  /** A value without a formula. What comes from one input alone is fixed with that; anything else by all inputs. */
+  private value(name: string, words: string, source: string | undefined): Ref {
     const value = this.variant.value(name);
     if (typeof value === 'object' && value !== null) return literal(value);
-    const source = FIXED_WITH[name];
     if (source !== undefined) this.ref(source);
     if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
     const formula =
       source !== undefined
         ? undefined
-        : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},NA())`;
+        : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},${NONE})`;
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
-  private made(name: string, form: Form, { formula, args }: Made): Ref {
-    const words = print(
-      form,
-      args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 })),
-    ).text;
-    const refs = args.map(arg => this.arg(arg));
-    const ref = spreadsheetRef(form, refs);
-    const checked = hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref;
-    return this.placed(name, within(limitsOf(cardOf(formula), args, refs), checked), words);
-  }
-
   private node(name: string): Ref {
-    const node = NODES.get(name) as Made & { readonly meaning: string };
+    const node = NODES.get(name) as Node;
     // what this variant has no value for has no formula either
     this.variant.value(name);
-    const own = this.lookUp(name);
-    if (own !== undefined) return this.placed(name, own, node.meaning);
-    const form = formOfNode(name);
-    return form === undefined ? this.value(name, node.meaning) : this.made(name, form, node);
+    const conditions = (node.where ?? []).flatMap(needed => this.condition(needed));
+    const ref = this.made(name, node);
+    return ref === undefined
+      ? this.value(name, node.meaning, onlyInput(node))
+      : this.placed(name, within(conditions, ref), this.words(name, node));
   }
 
-  /** Nodes that read a table or ask a question, as formulas. */
-  private lookUp(name: string): Ref | undefined {
-    const cell = (of: string): string => this.cellOf(of) ?? '0';
-    const part = (key: string): Ref => this.part(key);
-    const where = (present: string, value: string): Ref => atom(`IF(${cell(present)}>0,${cell(value)},NA())`);
-    switch (name) {
-      case 'seat under the head':
-        return where('seat', 'seat');
-      case 'sleeve height':
-        return where('sleeve', 'sleeve');
-      case 'plane of the recess':
-        return where('seat under the head', 'board plane');
-      case 'recessed head':
-        return where('seat under the head', 'head diameter');
-      case 'recessed flat head':
-        return this.ref('recessed head');
-      case 'sleeve hole':
-        return where('sleeve height', 'hole');
-      case 'board hole given':
-        return this.ref('board hole');
-      case 'major max':
-        return part('majorMaxMm');
-      case 'major min':
-        return part('majorMinMm');
-      case 'root max':
-        return part('rootMaxMm');
-      case 'tapping screw':
-        return this.ref('screw');
-      case 'has recess':
-        return atom(`${cell('seat')}>0`);
-      case 'has board hole':
-        return this.variant.value('board hole') === undefined ? undefined : atom(this.hasBoardHole());
-      case 'has sleeve and board hole':
-        return this.variant.value('board hole') === undefined ? undefined : atom(`AND(${cell('sleeve')}>0,${this.hasBoardHole()})`);
-      case 'is hidden':
-        return atom(`${cell('face')}<>"show"`);
-      case 'standard length': {
-        // inch lengths are converted: not every program takes 19.05 for 0.75·25.4
-        const away = `(${this.data.column(lengthTable((this.variant.value('screw') as Screw).size), 'length')}-${cell('length')})`;
-        return atom(`IF(ISNUMBER(${textOf(part('nominalMm'))}),IF(SUMPRODUCT(0+(${away}*${away}<1E-12))>0,1,0),NA())`);
+  /** Where it does not hold, what hangs on it has no value. */
+  private condition(name: string): string[] {
+    const ref = this.ref(name);
+    if (!('text' in ref)) return [];
+    if (NODES.get(name)?.otherwise === undefined) return typeof ref.value === 'number' ? [`ISNUMBER(${ref.text})`] : [];
+    return ref.text === 'TRUE' ? [] : [ref.text];
+  }
+
+  /** What a formula that is printed as it stands says in the names of the joint. */
+  private words(name: string, how: Made & { readonly meaning: string }): string {
+    const form = how.by === 'formula' ? formOf(name) : undefined;
+    return form === undefined
+      ? how.meaning
+      : print(
+          form,
+          how.args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 })),
+        ).text;
+  }
+
+  /** How a value is made, as a formula: nothing where none follows it. */
+  private made(name: string, how: Made): Ref | undefined {
+    switch (how.by) {
+      case 'formula': {
+        const form = formOf(name) as Form;
+        const refs = how.args.map(arg => this.arg(arg));
+        const ref = spreadsheetRef(form, refs);
+        return within(limitsOf(cardOf(how.formula), how.args, refs), hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref);
       }
-      case 'cone sharp':
-        return this.headColumn(DIAMETER_KEYS.sharp);
-      case 'head in the seat':
-        return this.headInSeat();
-      case 'weakest':
-        return this.weakest();
-      case 'point':
-        return this.point();
-      case 'length tolerance':
+      case 'readings':
+        return this.readings(how);
+      case 'length tolerances':
         return this.lengthTolerance();
-      default:
+      case 'length list': {
+        // inch lengths are converted: not every program takes 19.05 for 0.75·25.4
+        const away = `(${this.data.column(lengthTable(this.variant.value('screw').size), 'length')}-${this.cellOf('length') ?? '0'})`;
+        return atom(`IF(${this.hasScrew()},IF(SUMPRODUCT(0+(${away}*${away}<1E-12))>0,1,0),${NONE})`);
+      }
+      case 'argument':
+        return this.arg(how.args[0] as Arg);
+      case 'presence':
+        return this.presence(nameOf(how.args[0] as Arg));
+      case 'nothing':
         return undefined;
     }
   }
 
-  /** A cell without a hole has none; what cannot be read is not left out, but an error. */
-  private hasBoardHole(): string {
-    const typed = this.given.get('board hole')?.cell ?? '""';
-    return `IF(OR(${typed}="",${typed}=0,${typed}="default"),FALSE,${this.cellOf('board hole')}>0)`;
+  /** A cell without a size has none; what cannot be read is not left out, but an error. */
+  private presence(input: string): Ref | undefined {
+    if (this.variant.value(input) === undefined) {
+      this.ref(input);
+      return atom('FALSE', false);
+    }
+    const typed = this.given.get(input)?.cell ?? '""';
+    return atom(`IF(OR(${typed}="",${typed}=0,${typed}="default"),FALSE,${this.cellOf(input)}>0)`);
   }
 
-  /** A size of the screw. */
-  private part(key: string): Ref {
-    return (this.ref('screw') as { parts: Record<string, Ref> }).parts[key] as Ref;
+  /** Out of the tables, by the words of a choice where they matter. */
+  private readings({ reads, args }: Made & { readonly by: 'readings' }): Ref | undefined {
+    const values = args.map(arg => this.variant.arg(arg));
+    const formula = (at: number, word: string): string =>
+      readingsFormula(this.reader, reads(...(values.map((value, i) => (i === at ? word : value)) as never[])));
+    for (const arg of args) if (typeof arg === 'string' && arg !== 'screw') this.ref(arg);
+    const at = args.findIndex(arg => typeof arg === 'string' && typeof this.variant.value(arg) === 'string');
+    if (at < 0) return { text: formula(at, ''), level: 2 };
+    const cell = this.cellOf(args[at] as string) ?? '""';
+    const words = choicesOf((INPUTS.get(args[at] as string) as Input).param);
+    const [first = '', ...others] = words.map(word => formula(at, word));
+    const isOne = others.every(other => other === first);
+    return atom(
+      isOne
+        ? `IF(${cell}<>"",${first},${NONE})`
+        : words.reduceRight((otherwise, word) => `IF(${cell}=${quoted(word)},${formula(at, word)},${otherwise})`, NONE),
+    );
   }
 
-  private headInSeat(): Ref | undefined {
-    this.ref('head');
-    const { style, table } = this.variant.value('head') as Head;
-    if (style === 'flat-seated') return number(0);
-    if (style === 'countersunk') return this.ref('head height');
-    const { size } = this.variant.value('screw') as Screw;
-    const column = (key: string): string | undefined =>
-      table.columns.some(one => one.key === key) ? this.data.lookup(table, key, this.sizeKey(size.gauge)) : undefined;
-    const [cone, raised, height] = [column('coneMax'), column('fApprox'), column('kMax')];
-    if (cone !== undefined) return { text: `${this.cellOf('head height')}-(${height}-${cone})`, level: 2 };
-    return raised === undefined ? undefined : { text: `${this.cellOf('head height')}-${raised}`, level: 2 };
-  }
+  private readonly reader: Reader = {
+    size: row => this.sizeKey(row),
+    cell: () => NONE,
+    lookup: (table, key, row) => this.data.lookup(table, key, row),
+    band: (table, key, size) => this.data.band(table, key, size),
+  };
 
-  private weakest(): Ref {
-    const [pull, tear, shear] = ['pull-out', 'boss tear', 'seat shear'].map(name => this.cellOf(name));
-    const against = (force: string | undefined, word: string): string =>
-      shear === undefined ? `"${word}"` : `IF(${force}<=${shear},"${word}","seat shear")`;
-    const least = `IF(${pull}<=${tear},${against(pull, 'pull-out')},${against(tear, 'boss tear')})`;
-    // a head that cannot be read is no reason to leave it out
-    return atom(shear === undefined ? `IF(ISNUMBER(${this.cellOf('head diameter') ?? NONE}),${least},${NONE})` : least);
-  }
-
-  private point(): Ref | undefined {
-    const { size } = this.variant.value('screw') as Screw;
-    const key = this.sizeKey(threadRow(size));
-    const table = threadTable(size);
-    if (size.family === 'ST')
-      return atom(
-        `IF(${this.cellOf('end')}="flat",${this.data.lookup(table, 'pointFlat', key)},${this.data.lookup(table, 'pointCone', key)})`,
-      );
-    const point = size.family === 'B' ? this.data.lookup(table, 'pointTaperMax', key) : `2*${textOf(this.part('pitchMm'))}`;
-    return atom(`IF(${this.hasEnd()},${point},${NONE})`);
+  private hasScrew(): string {
+    const screw = this.ref('screw') as { readonly parts: Record<ScrewSize, Ref> };
+    return `ISNUMBER(${textOf(screw.parts.nominalMm)})`;
   }
 
   /** Whether the end is one of the words, which a table that does not ask for it must know too. */
@@ -289,11 +250,11 @@ export class JointRow {
   }
 
   private lengthTolerance(): Ref {
-    const { size } = this.variant.value('screw') as Screw;
-    const value = this.variant.value('length tolerance') as Deviation;
+    const { size } = this.variant.value('screw');
+    const value = this.variant.value('length tolerance');
     const formulas = lengthToleranceFormulas(this.data, size, this.cellOf('length') ?? '0', this.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
-    const inFamily = `AND(ISNUMBER(${textOf(this.part('nominalMm'))}),${this.hasEnd()})`;
+    const inFamily = `AND(${this.hasScrew()},${this.hasEnd()})`;
     const side = (title: string, formula: string, worth: number): Ref =>
       atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
     return {
@@ -329,10 +290,12 @@ export class JointRow {
       if (here !== undefined) this.fixTo(here);
       return value === undefined ? atom('""', '') : literal(value);
     }
-    const fallback = this.fallback(name, input.fallback);
+    const fallback = this.fallback(name, input);
     if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
     if (here === undefined)
-      return fallback === undefined ? this.value(name, input.meaning) : this.placed(name, fallback, `${input.meaning}; default`);
+      return fallback === undefined
+        ? this.value(name, input.meaning, onlyInput(input.fallback))
+        : this.placed(name, fallback, `${input.meaning}; default`);
     return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string)), input.meaning);
   }
 
@@ -349,42 +312,15 @@ export class JointRow {
   }
 
   /** The default as a formula, if it has one. */
-  private fallback(name: string, made: Input['fallback']): Ref | undefined {
-    if (made === undefined) return undefined;
-    if ('raw' in made) return typeof made.raw === 'number' ? number(made.raw) : text(made.raw);
-    const form = formOfDefault(name);
+  private fallback(name: string, { fallback }: Input): Ref | undefined {
+    if (fallback === undefined) return undefined;
+    if ('raw' in fallback) return constant(fallback.raw);
     try {
-      if (form !== undefined) {
-        const refs = made.args.map(arg => this.arg(arg));
-        return within(limitsOf(cardOf(made.formula), made.args, refs), spreadsheetRef(form, refs));
-      }
-      if (name === 'head diameter') return this.headColumn(DIAMETER_KEYS.max);
-      if (name === 'head height') return this.headColumn(HEIGHT_KEYS.max);
-      if (name === 'hole') return this.mediumHole();
+      return this.made(name, fallback);
     } catch (fault) {
-      if (!(fault instanceof Refused)) throw fault;
+      if (fault instanceof Refused) return undefined;
+      throw fault;
     }
-    return undefined;
-  }
-
-  /** A column of the head's own table; the head stays the one that was sent. */
-  private headColumn(key: string): Ref | undefined {
-    this.ref('head');
-    const head = this.variant.value('head') as Head;
-    const { size } = this.variant.value('screw') as Screw;
-    if (head.table.columns.every(column => column.key !== key) || (key === HEIGHT_KEYS.max && head.style === 'raised countersunk'))
-      return undefined;
-    return atom(this.data.lookup(head.table, key, this.sizeKey(size.gauge)));
-  }
-
-  private mediumHole(): Ref | undefined {
-    const { size } = this.variant.value('screw') as Screw;
-    if (size.family === 'ST') return undefined;
-    return atom(
-      size.family === 'M'
-        ? this.data.lookup(ISO_273_CLEARANCE_HOLES, 'medium', this.sizeKey(size.gauge))
-        : this.data.lookup(ASME_B18_2_8_CLEARANCE_HOLES, 'normal', this.sizeKey(size.gauge)),
-    );
   }
 
   private screw(screw: Screw, here: RowInput | undefined): Ref {
@@ -392,23 +328,23 @@ export class JointRow {
       'screw text',
       here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
     );
-    const table = threadTable(screw.size);
-    const key = this.sizeKey(threadRow(screw.size));
-    const column = (title: string, of: string, value: number): Ref =>
-      atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, this.data.lookup(table, of, key), value), value);
-    const isMetric = screw.size.family === 'M' || screw.size.family === 'ST';
+    const column = (title: string, part: ScrewSize): Ref =>
+      atom(
+        this.put(
+          `${title} (mm)`,
+          `from the table on ${this.data.name}`,
+          readingsFormula(this.reader, SIZE_READINGS[part](screw.size)),
+          screw[part],
+        ),
+        screw[part],
+      );
     return {
       parts: {
-        nominalMm: column('screw nominal', screw.isTapping ? 'majorMax' : 'nominal', screw.nominalMm),
-        majorMaxMm: column('screw major, max', 'majorMax', screw.majorMaxMm),
-        majorMinMm: column('screw major, min', 'majorMin', screw.majorMinMm),
-        rootMaxMm: column('screw root, max', 'rootMax', screw.rootMaxMm),
-        pitchMm: isMetric
-          ? column('pitch', 'pitch', screw.pitchMm)
-          : atom(
-              this.put('pitch (mm)', `from the table on ${this.data.name}`, `25.4/${this.data.lookup(table, 'tpi', key)}`, screw.pitchMm),
-              screw.pitchMm,
-            ),
+        nominalMm: column('screw nominal', 'nominalMm'),
+        majorMaxMm: column('screw major, max', 'majorMaxMm'),
+        majorMinMm: column('screw major, min', 'majorMinMm'),
+        rootMaxMm: column('screw root, max', 'rootMaxMm'),
+        pitchMm: column('pitch', 'pitchMm'),
       },
     };
   }
@@ -461,11 +397,11 @@ const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in
 function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly Ref[]): string[] {
   return (card?.params ?? []).flatMap(({ limits }, i) => {
     const [arg, ref] = [args[i], refs[i]];
-    if (arg === undefined || ref === undefined || !('text' in ref) || (typeof arg === 'object' && 'is' in arg)) return [];
+    if (arg === undefined || ref === undefined || !('text' in ref) || nameOf(arg) === '') return [];
     const input = INPUTS.get(nameOf(arg));
     const isKept =
       input !== undefined &&
-      !(input.fallback !== undefined && 'args' in input.fallback) &&
+      !(input.fallback !== undefined && 'by' in input.fallback) &&
       Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
     return isKept ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
   });
@@ -475,7 +411,17 @@ const within = (conditions: readonly string[], ref: Ref): Ref =>
   conditions.length === 0 || !('text' in ref) ? ref : atom(`IF(${allOf(conditions)},${ref.text},${NONE})`, ref.value);
 
 /** The name that an argument reads. */
-const nameOf = (arg: Exclude<Arg, { readonly is: unknown }>): string => (typeof arg === 'string' ? arg : arg.only);
+const nameOf = (arg: Arg): string => [...namesIn(arg)].pop() ?? '';
+
+const formOf = (name: string): Form | undefined => (NODES.has(name) ? formOfNode(name) : formOfDefault(name));
+
+const constant = (value: unknown): Ref => (typeof value === 'number' ? number(value === Infinity ? 9.99e307 : value) : text(String(value)));
+
+/** The one input that a value is made of. */
+function onlyInput(how: Input['fallback']): string | undefined {
+  const [first, ...others] = how !== undefined && 'by' in how ? how.args : [];
+  return typeof first === 'string' && others.length === 0 && INPUTS.has(first) ? first : undefined;
+}
 
 const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');
 

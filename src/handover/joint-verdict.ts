@@ -2,6 +2,7 @@
 import { type State, WORST_FIRST } from '../core/check/check';
 import type { Variant } from '../joint/evaluate';
 import type { Bound, Rule } from '../joint/graph';
+import { allOf } from './inputs';
 import type { JointRow } from './joint-row';
 
 export interface RuleState {
@@ -22,10 +23,11 @@ const BROKEN: Readonly<Record<Bound['side'], (value: string, limit: string) => s
 
 export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<RuleState, 'rule'> {
   const finding = variant.finding(rule);
-  const when = rule.when === undefined ? undefined : row.cellOf(rule.when);
+  const conditions = (rule.when ?? []).map(name => row.cellOf(name)).filter(cell => cell !== undefined);
+  const when = conditions.length === 0 ? undefined : allOf(conditions);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined && when !== 'FALSE') row.fix(`NOT(${when})`);
+    if (when !== undefined && !conditions.includes('FALSE')) row.fix(`NOT(${when})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;

@@ -14,13 +14,20 @@ export interface Reader {
 
 type LookUp = (reader: Reader, values: readonly unknown[]) => string | undefined;
 
+/** The sum of what is read. */
+export const readingsFormula = (reader: Reader, readings: readonly Reading[]): string =>
+  readings
+    .map(reading => term(reader, reading))
+    .join('+')
+    .replaceAll('+-', '-');
+
 function term(reader: Reader, { table, key, row, times, over, bandOf, above }: Reading): string {
   if (bandOf !== undefined) {
     const band = reader.band(table, key, reader.cell(bandOf));
     return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
   }
   const value = reader.lookup(table, key, reader.size(row));
-  return over !== undefined ? `${over}/${value}` : times !== undefined ? `${times}*${value}` : value;
+  return over !== undefined ? `${over}/${value}` : times === -1 ? `-${value}` : times !== undefined ? `${times}*${value}` : value;
 }
 
 /** The formula of a look-up by function id. A table that the user brings himself is not on the Data sheet. */
@@ -33,9 +40,7 @@ export const LOOK_UPS: Readonly<Record<string, LookUp>> = Object.fromEntries(
             id,
             (reader, values) => {
               const readings = reads(...(values as never[]));
-              return readings.some(({ table }) => table.edition === '')
-                ? undefined
-                : readings.map(reading => term(reader, reading)).join('+');
+              return readings.some(({ table }) => table.edition === '') ? undefined : readingsFormula(reader, readings);
             },
           ],
         ],

@@ -1,6 +1,6 @@
 // What a function has to do with others: derived from the plain forms and from the graph of the joint.
 import type { Card } from '../core/card';
-import type { Arg, Made, Rule } from '../joint/graph';
+import { type Arg, type Made, namesIn, type Rule } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { RULES } from '../joint/rules';
@@ -8,19 +8,15 @@ import { calledBy } from '../plain/forms';
 import { CARDS } from '../registry';
 
 /** A quantity of the joint with what makes it. */
-interface Quantity extends Made {
-  readonly name: string;
-}
+type Quantity = Made & { readonly name: string };
 
 const MADE: readonly Quantity[] = [
-  ...NODES.values(),
-  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] =>
-    fallback !== undefined && 'formula' in fallback ? [{ name, ...fallback }] : [],
-  ),
+  ...[...NODES].map(([name, node]) => ({ ...node, name })),
+  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] => (fallback !== undefined && 'by' in fallback ? [{ name, ...fallback }] : [])),
 ];
 
 const cardsOf = (made: Made): Card[] => [...CARDS.values()].filter(({ formula }) => formula === made.formula);
-const names = (args: readonly Arg[]): string[] => args.filter(arg => typeof arg === 'string');
+const names = (args: readonly Arg[]): string[] => args.flatMap(namesIn);
 
 /** Names in the joint that a function works out. */
 export const jointNames = (card: Card): string[] => MADE.filter(({ formula }) => formula === card.formula).map(({ name }) => name);

@@ -56,7 +56,7 @@ function cardRow(variant: Variant, name: string, states: ReadonlyMap<string, str
       name,
       value,
       unit,
-      text === '–' || text === 'given' || typeof value !== 'number' ? text : `${text} = ${digits(value)}`,
+      typeof value !== 'number' ? '–' : text === '–' || text === 'given' ? text : `${text} = ${digits(value)}`,
       state,
       source,
     ];
@@ -70,11 +70,6 @@ export function jointCard(inputs: readonly (readonly unknown[])[], variantNumber
   const variants = variantsOf(inputs);
   const variant = variants[variantNumber - 1];
   if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');
-  const states = new Map(
-    variant
-      .findings()
-      .reverse()
-      .map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]),
-  );
+  const states = new Map([...variant.findings()].reverse().map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]));
   return OUTPUTS.map(name => cardRow(variant, name, states));
 }

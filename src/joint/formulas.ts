@@ -3,8 +3,8 @@ import { max, min } from '../core/maths';
 import type { Deviation, Deviations } from '../core/read/deviation';
 import type { Screw } from '../core/screw/thread';
 
-export function same<T>(value: T): T {
-  return value;
+export function sameMm(valueMm: number): number {
+  return valueMm;
 }
 
 export function defaultSeatMm(wallMm: number, screw: Screw): number {
@@ -50,6 +50,7 @@ export function engagementAskedMm(ratio: number, screw: Screw): number {
 }
 
 export type PilotHeldAt = 'mid' | 'mouth';
+export type Face = 'hidden' | 'show';
 
 /** Depth below the boss face at which the pilot is held: half way along the full thread, or the mouth. */
 export function pilotHeldDepthMm(heldAt: PilotHeldAt, reliefMm: number, engagementMm: number): number {
@@ -79,9 +80,30 @@ export function locatorMm(sleeveMm: number, sleeveOdMm: number, screw: Screw): n
   return sleeveMm > 0 ? sleeveOdMm : screw.majorMinMm;
 }
 
-/** A value that is there only where the first one is. */
-export function whereThereIsMm(_presentMm: number, valueMm: number): number {
-  return valueMm;
+/** Of a size that may be left out. */
+export function isThere(sizeMm: number): boolean {
+  return sizeMm > 0;
+}
+
+export function isGiven(sizeMm: number | undefined): boolean {
+  return sizeMm !== undefined;
+}
+
+export function givenMm(sizeMm: number | undefined): number {
+  return sizeMm as number;
+}
+
+export function isHidden(face: Face): boolean {
+  return face !== 'show';
+}
+
+export function isHeldAtMid(heldAt: PilotHeldAt): boolean {
+  return heldAt === 'mid';
+}
+
+/** A countersunk head lies flush with the recess floor; a raised one stands out by its raised part. */
+export function headInSeatMm(isCone: boolean, headHeightMm: number, raisedMm: number): number {
+  return isCone ? headHeightMm - raisedMm : 0;
 }
 
 export function headAboveSeatMm(headHeightMm: number, headInSeatMm: number): number {
@@ -91,4 +113,9 @@ export function headAboveSeatMm(headHeightMm: number, headInSeatMm: number): num
 /** Negative: the head stands proud. */
 export function headBelowFaceMm(recessDepthMm: number, aboveSeatMm: number): number {
   return recessDepthMm - aboveSeatMm;
+}
+
+/** Which of the three gives way first; a seat that cannot shear holds any force. */
+export function weakest(pullOutN: number, bossTearN: number, seatShearN: number): string {
+  return min(pullOutN, bossTearN) > seatShearN ? 'seat shear' : pullOutN <= bossTearN ? 'pull-out' : 'boss tear';
 }

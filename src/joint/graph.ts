@@ -1,16 +1,82 @@
 // The joint as data: inputs, nodes, rules. Everything that speaks of the joint reads these declarations.
 import type { Param } from '../core/card';
 import type { State } from '../core/check/check';
+import type { Reading } from '../core/kinds';
 import { Refused } from '../core/refuse';
+import { worthOf } from '../core/table';
 
-type Formula = (...args: never[]) => unknown;
+export type Formula = (...args: never[]) => unknown;
 
-/** A name in the graph, a constant, or a name that is looked at only where another one is true. */
-export type Arg = string | { readonly is: unknown } | { readonly only: string; readonly where: string };
+/**
+ * What a formula takes: the value of a name; a constant; a name that is looked at only where another one is true;
+ * a name that may not apply, and the number that stands for it then.
+ */
+export type Arg =
+  string | { readonly is: unknown } | { readonly only: string; readonly where: string } | { readonly of: string; readonly orElse: number };
 
-export interface Made {
-  readonly formula: Formula;
-  readonly args: readonly Arg[];
+/** How a spreadsheet gives what a formula gives. */
+type Printed =
+  /** As the formula stands. */
+  | { readonly by: 'formula' }
+  /** What a table has for it: the formula is the worth of this. */
+  | { readonly by: 'readings'; readonly reads: (...args: never[]) => readonly Reading[] }
+  /** From the tables of tolerances, by screw, length and end. */
+  | { readonly by: 'length tolerances' }
+  /** By whether the list of lengths of the screw has the length. */
+  | { readonly by: 'length list' }
+  /** As the argument that the formula lets through. */
+  | { readonly by: 'argument' }
+  /** By whether the cell of the input has a value. */
+  | { readonly by: 'presence' }
+  /** Not at all: it is what it was for the arguments that were sent. */
+  | { readonly by: 'nothing'; readonly notLive: string };
+
+/** How a value comes from others. */
+export type Made = Printed & { readonly formula: Formula; readonly args: readonly Arg[] };
+
+type How<P, F, A> = P & { readonly formula: F; readonly args: A };
+
+/** A value by a formula of others, which is printed as it stands; one that cannot be stops the build. */
+export const made = <F extends Formula, const A extends readonly Arg[]>(formula: F, ...args: A): How<{ readonly by: 'formula' }, F, A> => ({
+  by: 'formula',
+  formula,
+  args,
+});
+
+/** A value that tables hold for others. */
+export const looked = <P extends readonly unknown[], const A extends readonly Arg[]>(
+  reads: (...values: P) => readonly Reading[],
+  ...args: A
+): How<{ readonly by: 'readings'; readonly reads: (...values: P) => readonly Reading[] }, (...values: P) => number, A> => ({
+  by: 'readings',
+  reads,
+  formula: (...values) => worthOf(reads(...values)),
+  args,
+});
+
+/** A value that a spreadsheet gives in a way of its own. */
+export const printedBy = <
+  B extends Exclude<Made['by'], 'formula' | 'readings' | 'nothing'>,
+  F extends Formula,
+  const A extends readonly Arg[],
+>(
+  by: B,
+  formula: F,
+  ...args: A
+): How<{ readonly by: B }, F, A> => ({ by, formula, args });
+
+/** A value that no formula of a spreadsheet follows. */
+export const notLive = <F extends Formula, const A extends readonly Arg[]>(
+  why: string,
+  formula: F,
+  ...args: A
+): How<{ readonly by: 'nothing'; readonly notLive: string }, F, A> => ({ by: 'nothing', notLive: why, formula, args });
+
+/** The names that an argument reads. */
+export function namesIn(arg: Arg): readonly string[] {
+  if (typeof arg === 'string') return [arg];
+  if ('only' in arg) return [arg.where, arg.only];
+  return 'of' in arg ? [arg.of] : [];
 }
 
 export interface Input {
@@ -21,30 +87,39 @@ export interface Input {
   readonly fallback?: Made | { readonly raw: number | string };
   /** The default in words, for the list of inputs. */
   readonly defaultWords: string;
+  /** The input by which its text is understood: a head by its screw. */
+  readonly beside?: string;
+  /** Asked for where this is true; elsewhere a blank one does not apply, for this reason. */
+  readonly askedWhere?: { readonly condition: string; readonly otherwise: string };
 }
 
-export interface Node extends Made {
-  readonly name: string;
+export type Node = Made & {
   readonly unit: string;
   readonly meaning: string;
-}
+  /** What must have a value, and be true where it is a condition, before this one applies; in this order. */
+  readonly where?: readonly string[];
+  /** Of a condition: why what hangs on it does not apply where it is false. */
+  readonly otherwise?: string;
+};
 
 /** The rule is broken where the value stands on this side of the limit (a name or a number). */
-export interface Bound {
+export interface Bound<N extends string = string> {
   readonly side: 'below' | 'above' | 'at most' | 'at least';
-  readonly limit: string | number;
+  readonly limit: N | number;
 }
 
-export interface Rule {
+export interface Rule<Size extends string = string, Condition extends string = string, Moved extends string = string> {
   readonly name: string;
-  /** The node that is judged. */
-  readonly value: string;
-  readonly fail?: Bound;
-  readonly look?: Bound;
-  /** The rule is left out where this node is false. */
-  readonly when?: string;
-  /** A failure is only to be looked at where this node is true: sink on a hidden face. */
-  readonly softWhen?: string;
+  /** The size that is judged. */
+  readonly value: Size;
+  readonly fail?: Bound<Size>;
+  readonly look?: Bound<Size>;
+  /** The rule is left out where one of these is false. */
+  readonly when?: readonly Condition[];
+  /** A failure is only to be looked at where this is true: sink on a hidden face. */
+  readonly softWhen?: Condition;
+  /** A value that is refused in this way is an answer about the joint: the rule fails. */
+  readonly failsAs?: abstract new (...args: never[]) => Refused;
   /** What to say of a broken rule where value and limit say little. */
   readonly words?: string;
   readonly basis: string;
@@ -52,7 +127,7 @@ export interface Rule {
   /** Rules of the boss alone are checked by CHECK.BOSS too. */
   readonly boss?: true;
   /** Inputs that may be moved to meet the rule, in the order in which a designer would try. */
-  readonly moves: readonly string[];
+  readonly moves: readonly Moved[];
 }
 
 export interface Finding {
@@ -71,3 +146,50 @@ export class NotApplicable extends Refused {
     super('#N/A', `does not apply: ${why}`);
   }
 }
+
+// ---- the types of all values -----------------------------------------------------------------------------------------
+
+type Inputs = Readonly<Record<string, { readonly param: Param }>>;
+type Nodes = Readonly<Record<string, Made>>;
+
+/** The value of each name. */
+export type Values<I extends Inputs, N extends Nodes> = {
+  readonly [K in keyof I]: I[K] extends { readonly param: Param<infer T> } ? T : never;
+} & { readonly [K in keyof N]: ReturnType<N[K]['formula']> };
+
+/** The names whose value is of that type. */
+export type NamesOf<V, T> = { [K in keyof V]: V[K] extends T ? K : never }[keyof V] & string;
+
+interface NoSuchName {
+  readonly 'no such name in the joint': never;
+}
+
+type Taken<V, A> = A extends keyof V
+  ? V[A]
+  : A extends { readonly is: infer C }
+    ? C
+    : A extends { readonly only: infer O; readonly where: keyof V }
+      ? O extends keyof V
+        ? V[O]
+        : NoSuchName
+      : A extends { readonly of: infer O; readonly orElse: number }
+        ? O extends keyof V
+          ? V[O]
+          : NoSuchName
+        : NoSuchName;
+
+/** The formula that would take these arguments: what is declared must be one. */
+type Fitting<V, M> = M extends { readonly args: infer A extends readonly unknown[] }
+  ? { readonly formula: (...args: { -readonly [I in keyof A]: Taken<V, A[I]> }) => unknown; readonly where?: readonly (keyof V)[] }
+  : unknown;
+
+/** Nodes whose arguments are names of the joint with values that their formulas take. */
+export const nodesOn =
+  <I extends Inputs>() =>
+  <const N extends Nodes>(nodes: N & { readonly [K in keyof N]: Fitting<Values<I, N>, N[K]> }): N =>
+    nodes;
+
+/** Defaults, likewise. */
+export type FittingDefaults<I extends Inputs, N extends Nodes> = {
+  readonly [K in keyof I]: I[K] extends { readonly fallback: infer M } ? { readonly fallback: Fitting<Values<I, N>, M> } : unknown;
+};

@@ -40,7 +40,7 @@ const CHECKED = {
 const FIRST_CHOICE = [D1[0], D1[1]?.map(value => (value === 16 ? 13 : value))];
 
 export const JOINT_CARDS: readonly Card[] = [
-  card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointTable, {
+  card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointCells, {
     result: { shape: 'table', columns: [] },
     ...GENERAL,
     example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6444] },

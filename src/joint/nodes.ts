@@ -1,317 +1,210 @@
 // The nodes of the joint: each is the call of a base function on inputs and other nodes.
+import * as Board from '../core/board/board';
 import * as Boss from '../core/boss/boss';
 import * as Engagement from '../core/engagement/engagement';
 import * as Hole from '../core/hole/hole';
 import { pinRatio } from '../core/hole/position';
-import * as Board from '../core/board/board';
+import * as Recess from '../core/recess/recess';
+import { headDiameterReadings, isCountersunk, isFlatSeated, isRaised, raisedPartReadings, type Head } from '../core/screw/head';
+import { isStandardLength, lengthDeviationOf } from '../core/screw/length';
+import { majorReadings, pointReadings, rootReadings, type End, type Screw } from '../core/screw/thread';
 import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
-import * as Recess from '../core/recess/recess';
-import { lengthDeviation, standardLengthsMm } from '../core/screw/length';
-import { headDiameterMm, isCountersunk, raisedPartMm, type Head } from '../core/screw/head';
-import { type End, pointMm, type Screw } from '../core/screw/thread';
-import type { Deviation } from '../core/read/deviation';
 import * as J from './formulas';
-import { densityOf } from './inputs';
-import { type Arg, type Node, NotApplicable } from './graph';
+import { looked, made, notLive, printedBy, type FittingDefaults, type Node, nodesOn } from './graph';
+import { densityOf, INPUT, OF_MATERIAL } from './inputs';
 
-const NO_RECESS = 'the head lies on the board (seat "0 mm")';
+const unit =
+  (name: string) =>
+  <M, const O>(meaning: string, how: M, more?: O): { readonly unit: string; readonly meaning: string } & M & O => ({
+    unit: name,
+    meaning,
+    ...how,
+    ...(more as O),
+  });
+const mm = unit('mm');
+const newton = unit('N');
+const plain = unit('');
 
-/** The seat where there is one. */
-const seatOfRecessMm = (seatMm: number): number => {
-  if (seatMm === 0) throw new NotApplicable(NO_RECESS);
-  return seatMm;
-};
-const sleeveOnlyMm = (sleeveMm: number): number => {
-  if (sleeveMm === 0) throw new NotApplicable('there is no sleeve');
-  return sleeveMm;
-};
-const boardHoleGivenMm = (boardHoleMm: number | undefined): number => {
-  if (boardHoleMm === undefined) throw new NotApplicable('no board hole is given');
-  return boardHoleMm;
-};
-const lengthTolerance = (screw: Screw, lengthMm: number, end: End): Deviation => lengthDeviation(screw.size, lengthMm, end);
-const pointOf = (screw: Screw, end: End): number => pointMm(screw.size, end);
-const isStandardLength = (screw: Screw, lengthMm: number): number =>
-  standardLengthsMm(screw.size).some(standardMm => Math.abs(standardMm - lengthMm) < 1e-6) ? 1 : 0;
-const majorMaxMm = (screw: Screw): number => screw.majorMaxMm;
-const majorMinMm = (screw: Screw): number => screw.majorMinMm;
-const rootMaxMm = (screw: Screw): number => screw.rootMaxMm;
-const coneSharpMm = (screw: Screw, head: Head): number => {
-  if (!isCountersunk(head)) throw new NotApplicable('the head is not countersunk');
-  return headDiameterMm(screw.size, head, 'sharp');
-};
 const coneAngleDeg = (head: Head): number => head.angleDeg ?? NaN;
-const isShow = (face: string): boolean => face === 'show';
 
-const flatHeadMm = (head: Head, headDiameterMm: number): number => {
-  if (isCountersunk(head)) throw new NotApplicable('a countersunk head bears on a cone');
-  return headDiameterMm;
-};
-/** A countersunk head lies flush with the recess floor; a raised one stands out by its raised part. */
-const headInSeatMm = (screw: Screw, head: Head, headHeightMm: number): number => {
-  if (!isCountersunk(head)) return 0;
-  return head.style === 'raised countersunk' ? headHeightMm - raisedPartMm(screw.size, head) : headHeightMm;
-};
-const seatShearOrNone = (seatMm: number, head: Head, headDiameterMm: number, yieldStressMpa: number, safety: number): number | undefined =>
-  seatMm === 0 || isCountersunk(head) ? undefined : Strength.seatShearN(headDiameterMm, seatMm, yieldStressMpa, safety);
-const weakest = (pullOutN: number, bossTearN: number, seatShearN: number | undefined): string => {
-  const [boss, force] = pullOutN <= bossTearN ? ['pull-out', pullOutN] : ['boss tear', bossTearN];
-  return seatShearN === undefined || force <= seatShearN ? boss : 'seat shear';
-};
+const NONE = { is: 0 } as const;
+const OF_HEAD = 'the head stays the one that was sent';
 
-const ZERO: Arg = { is: 0 };
-const list: Node[] = [];
-const node = (name: string, unit: string, meaning: string, formula: Node['formula'], ...args: Arg[]): void => {
-  list.push({ name, unit, meaning, formula, args });
-};
+export const NODE = nodesOn<typeof INPUT>()({
+  // head half
+  'feature wall': mm('wall of an internal feature', made(Boss.wallFeatureMm, 'wall', 'feature share')),
+  'recess depth': mm('outer face to head seat', made(Recess.recessDepthMm, 'board plane', 'seat'), { where: ['has recess'] }),
+  'recess diameter': mm('at the recess floor, where it is held', made(Recess.recessDiaMm, 'head diameter', 'allowance', NONE, NONE), {
+    where: ['has recess'],
+  }),
+  'recess mouth': mm(
+    'recess at the outer face, after draft',
+    made(Recess.recessDiaMm, 'head diameter', 'allowance', 'recess depth', 'recess draft'),
+    { where: ['has recess'] },
+  ),
+  subflush: mm('head below the outer face (negative: proud)', made(J.headBelowFaceMm, 'recess depth', 'head above the seat')),
+  'post OD': mm(
+    'post around the recess at the board plane, the wall held at the recess floor',
+    made(Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', NONE, NONE),
+  ),
+  'sleeve OD': mm('sleeve outside diameter at its free end', made(Boss.bossOutsideDiaMm, 'hole', 'feature wall', NONE, NONE), {
+    where: ['has sleeve'],
+  }),
 
-// head half
-node('feature wall', 'mm', 'wall of an internal feature', Boss.wallFeatureMm, 'wall', 'feature share');
-node('seat under the head', 'mm', 'seat of a recessed head', seatOfRecessMm, 'seat');
-node('recess depth', 'mm', 'outer face to head seat', Recess.recessDepthMm, 'plane of the recess', 'seat under the head');
-node('recess diameter', 'mm', 'at the recess floor, where it is held', Recess.recessDiaMm, 'recessed head', 'allowance', ZERO, ZERO);
-node(
-  'recess mouth',
-  'mm',
-  'recess at the outer face, after draft',
-  Recess.recessDiaMm,
-  'recessed head',
-  'allowance',
-  'recess depth',
-  'recess draft',
-);
-node('subflush', 'mm', 'head below the outer face (negative: proud)', J.headBelowFaceMm, 'recess depth', 'head above the seat');
-node(
-  'post OD',
-  'mm',
-  'post around the recess at the board plane, the wall held at the recess floor',
-  Boss.bossOutsideDiaMm,
-  'recess diameter',
-  'feature wall',
-  ZERO,
-  ZERO,
-);
-node('sleeve OD', 'mm', 'sleeve outside diameter at its free end', Boss.bossOutsideDiaMm, 'sleeve hole', 'feature wall', ZERO, ZERO);
+  // grip and engagement
+  between: mm('sleeve, or board where there is none', made(J.betweenMm, 'sleeve', 'board')),
+  'between tolerance': mm('its tolerance', made(J.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance')),
+  'grip layers': mm('seat, sleeve or board, planned gap', made(J.gripLayersMm, 'seat', 'between', 'gap')),
+  'grip tolerances': mm('their tolerances', made(J.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance')),
+  grip: mm('under the head to the boss face; of a countersunk head from its top edge', made(Engagement.gripMm, 'grip layers')),
+  'screw length': mm('nominal length', made(J.sameMm, 'length')),
+  'length tolerance': mm('tolerance of the screw length', printedBy('length tolerances', lengthDeviationOf, 'screw', 'length', 'end')),
+  point: mm(
+    'length at the point without full thread',
+    looked((screw: Screw, end: End) => pointReadings(screw.size, end), 'screw', 'end'),
+  ),
+  'penetration max': mm(
+    'deepest reach below the boss face',
+    made(Engagement.penetrationMaxMm, 'length', 'length tolerance', 'grip layers', 'grip tolerances'),
+  ),
+  engagement: mm('full thread in the boss, nominal', made(Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point')),
+  'engagement min': mm(
+    'full thread in the boss, worst case',
+    made(Engagement.engagementMinMm, 'length', 'length tolerance', 'grip layers', 'grip tolerances', 'relief', 'relief tolerance', 'point'),
+  ),
+  'engagement ratio': plain('worst-case engagement ÷ d', made(Engagement.engagementRatio, 'engagement min', 'screw')),
+  'hole depth needed': mm(
+    'deepest reach, bottom gap and hole depth tolerance',
+    made(Hole.holeDepthNeededMm, 'penetration max', 'bottom gap', 'hole depth tolerance'),
+  ),
+  'bottom clearance': mm(
+    'least room under the tip',
+    made(Engagement.bottomRoomMm, 'hole depth', 'hole depth tolerance', 'length', 'length tolerance', 'grip layers', 'grip tolerances'),
+  ),
 
-// grip and engagement
-node('between', 'mm', 'sleeve, or board where there is none', J.betweenMm, 'sleeve', 'board');
-node('between tolerance', 'mm', 'its tolerance', J.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance');
-node('grip layers', 'mm', 'seat, sleeve or board, planned gap', J.gripLayersMm, 'seat', 'between', 'gap');
-node('grip tolerances', 'mm', 'their tolerances', J.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance');
-node('grip', 'mm', 'under the head to the boss face; of a countersunk head from its top edge', Engagement.gripMm, 'grip layers');
-node('screw length', 'mm', 'nominal length', J.same, 'length');
-node('length tolerance', 'mm', 'tolerance of the screw length', lengthTolerance, 'screw', 'length', 'end');
-node('point', 'mm', 'length at the point without full thread', pointOf, 'screw', 'end');
-node(
-  'penetration max',
-  'mm',
-  'deepest reach below the boss face',
-  Engagement.penetrationMaxMm,
-  'length',
-  'length tolerance',
-  'grip layers',
-  'grip tolerances',
-);
-node('engagement', 'mm', 'full thread in the boss, nominal', Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point');
-node(
-  'engagement min',
-  'mm',
-  'full thread in the boss, worst case',
-  Engagement.engagementMinMm,
-  'length',
-  'length tolerance',
-  'grip layers',
-  'grip tolerances',
-  'relief',
-  'relief tolerance',
-  'point',
-);
-node('engagement ratio', '', 'worst-case engagement ÷ d', Engagement.engagementRatio, 'engagement min', 'screw');
-node(
-  'hole depth needed',
-  'mm',
-  'deepest reach, bottom gap and hole depth tolerance',
-  Hole.holeDepthNeededMm,
-  'penetration max',
-  'bottom gap',
-  'hole depth tolerance',
-);
-node(
-  'bottom clearance',
-  'mm',
-  'least room under the tip',
-  Engagement.bottomRoomMm,
-  'hole depth',
-  'hole depth tolerance',
-  'length',
-  'length tolerance',
-  'grip layers',
-  'grip tolerances',
-);
+  // pilot
+  'pilot hole': mm('pilot where it is held', made(J.sameMm, 'pilot')),
+  'pilot held depth': mm(
+    'depth at which the pilot is held',
+    made(J.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' }),
+  ),
+  'pilot mouth': mm('pilot at the boss face', made(Hole.holeMouthMm, 'pilot', 'pilot held depth', 'hole draft')),
+  'pilot at tip': mm('pilot at the deepest reach', made(Hole.holeAtDepthMm, 'pilot mouth', 'penetration max', 'hole draft')),
+  tightness: plain('pilot at tip ÷ root', made(Hole.holeTightness, 'screw', 'pilot mouth', 'penetration max', 'hole draft')),
+  'pilot bottom': mm('pilot at the bottom of the hole', made(Hole.holeAtDepthMm, 'pilot mouth', 'hole depth', 'hole draft')),
 
-// pilot
-node('pilot hole', 'mm', 'pilot where it is held', J.same, 'pilot');
-node('pilot held depth', 'mm', 'depth at which the pilot is held', J.pilotHeldDepthMm, 'pilot held at', 'relief', {
-  only: 'engagement',
-  where: 'held at mid',
+  // boss
+  'boss OD root': mm('boss outside diameter at the wall, after draft', made(Boss.outsideAtMm, 'boss OD', 'boss height', 'outside draft')),
+  mouth: mm('relief or pilot at the free end', made(J.mouthMm, 'relief', 'relief diameter', 'pilot mouth')),
+  'boss wall': mm('boss wall at the free end, beside relief or pilot', made(Boss.bossWallMm, 'boss OD', 'mouth', NONE, NONE, NONE, NONE)),
+  'boss wall root': mm(
+    'boss wall at the root; the whole diameter where the hole stops above',
+    made(Boss.bossWallMm, 'boss OD', 'pilot mouth', 'boss height', 'outside draft', 'hole draft', 'hole depth'),
+  ),
+  'sink ratio': plain('boss wall at the root ÷ wall', made(Boss.sinkRatio, 'boss wall root', 'wall')),
+  slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
+  'pin ratio': plain('hole depth ÷ pilot hole', made(pinRatio, 'hole depth', 'pilot')),
+  'floor under hole': mm('plastic left under the hole', made(Hole.holeFloorMm, 'wall', 'boss height', 'hole depth')),
+  'landing ring': mm(
+    'width of the ring on which the boss lands',
+    made(J.landingRingMm, 'boss OD', 'sleeve', 'sleeve OD or none', 'hole', 'relief diameter'),
+  ),
+  'board play': mm('play of the board on the sleeve, per side', made(Board.sleevePlayMm, 'board hole given', 'sleeve OD', NONE)),
+  'board hold': mm(
+    'ring of the boss that holds the board at its worst sideways position',
+    made(Board.boardHoldMm, 'boss OD', 'board hole given', 'locator', NONE),
+  ),
+  'boss stack': mm(
+    'outer face of the head half to the wall of the thread half, bosses in contact',
+    made(J.bossStackMm, 'board plane', 'between', 'boss height'),
+  ),
+
+  // strength and mass: estimates
+  'pull-out': newton(
+    'estimate: thread pull-out at worst-case engagement',
+    made(Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety'),
+  ),
+  'boss tear': newton('estimate: boss torn across', made(Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety')),
+  'seat shear': newton(
+    'estimate: head sheared through the seat',
+    made(Strength.seatShearN, 'head diameter', 'seat', 'yield stress', 'safety'),
+    {
+      where: ['head', 'has recess', 'head diameter', 'is flat-seated'],
+    },
+  ),
+  weakest: plain(
+    'which of the three gives way first',
+    made(J.weakest, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
+    // a head that cannot be read is no reason to leave its seat out
+    { where: ['pull-out', 'boss tear', 'seat', 'head', 'head diameter'] },
+  ),
+  'boss mass': unit('g')(
+    'estimate: mass of the boss',
+    made(Boss.bossMassG, 'boss OD', 'pilot mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth'),
+  ),
+
+  // conditions, and why what hangs on them does not apply elsewhere
+  'has recess': plain('the head sits in a recess', made(J.isThere, 'seat'), { otherwise: 'the head lies on the board (seat "0 mm")' }),
+  'has sleeve': plain('there is a sleeve', made(J.isThere, 'sleeve'), { otherwise: 'there is no sleeve' }),
+  'has board hole': plain('a board hole is given', printedBy('presence', J.isGiven, 'board hole'), { otherwise: 'no board hole is given' }),
+  'is countersunk': plain('the head is countersunk', notLive(OF_HEAD, isCountersunk, 'head'), {
+    otherwise: 'the head is not countersunk',
+  }),
+  'is flat-seated': plain('the head has a flat seat', notLive(OF_HEAD, isFlatSeated, 'head'), {
+    otherwise: 'a countersunk head bears on a cone',
+  }),
+  'is raised': plain('the head is raised countersunk', notLive(OF_HEAD, isRaised, 'head'), { otherwise: 'the head is not raised' }),
+  'held at mid': plain('the pilot is held half way along the full thread', made(J.isHeldAtMid, 'pilot held at')),
+  'is hidden': plain('the face behind the boss is hidden', made(J.isHidden, 'face')),
+
+  // quantities that only rules and other nodes read
+  'raised part': mm(
+    'part of a raised head above its edge',
+    looked((screw: Screw, head: Head) => raisedPartReadings(screw.size, head), 'screw', 'head'),
+    { where: ['screw', 'is raised'] },
+  ),
+  'head in the seat': mm(
+    'part of the head that lies in the seat: the cone of a countersunk head',
+    made(J.headInSeatMm, 'is countersunk', 'head height', { of: 'raised part', orElse: 0 }),
+    { where: ['screw'] },
+  ),
+  'head above the seat': mm('part of the head that stands on the seat', made(J.headAboveSeatMm, 'head height', 'head in the seat')),
+  'sleeve OD or none': mm(
+    'sleeve outside diameter whether or not there is a sleeve',
+    made(Boss.bossOutsideDiaMm, 'hole', 'feature wall', NONE, NONE),
+  ),
+  'board hole given': mm('board hole where one is given', made(J.givenMm, 'board hole'), { where: ['has board hole'] }),
+  'engagement asked': mm('full thread asked: ratio × d', made(J.engagementAskedMm, 'ratio', 'screw')),
+  'standard length': plain('1 where the length is a standard one', printedBy('length list', isStandardLength, 'screw', 'length')),
+  'major max': mm(
+    'screw major diameter, max',
+    looked((screw: Screw) => majorReadings(screw.size, 'max'), 'screw'),
+  ),
+  'major min': mm(
+    'screw major diameter, min',
+    looked((screw: Screw) => majorReadings(screw.size, 'min'), 'screw'),
+  ),
+  'root max': mm(
+    'screw root diameter, max',
+    looked((screw: Screw) => rootReadings(screw.size, 'max'), 'screw'),
+  ),
+  'tapping screw': plain('screw that forms or cuts its thread', printedBy('argument', tappingScrew, 'screw')),
+  locator: mm('what holds the board sideways', made(J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw')),
+  density: unit('g/cm³')('density of the material', notLive(OF_MATERIAL, densityOf, 'material')),
+  'cone sharp': mm(
+    'theoretical sharp diameter of a countersunk head',
+    looked((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'sharp'), 'screw', 'head'),
+    { where: ['screw', 'is countersunk'] },
+  ),
+  'cone angle': unit('°')('included angle of a countersunk head', notLive(OF_HEAD, coneAngleDeg, 'head'), {
+    where: ['is countersunk'],
+  }),
+  'cone depth': mm('countersink depth used by the head', made(Recess.countersinkDepthMm, 'cone sharp', 'hole', 'cone angle')),
+  'seat under the cone': mm('plastic left under a countersunk head', made(J.seatUnderConeMm, 'seat', 'cone depth')),
 });
-node('pilot mouth', 'mm', 'pilot at the boss face', Hole.holeMouthMm, 'pilot', 'pilot held depth', 'hole draft');
-node('pilot at tip', 'mm', 'pilot at the deepest reach', Hole.holeAtDepthMm, 'pilot mouth', 'penetration max', 'hole draft');
-node('tightness', '', 'pilot at tip ÷ root', Hole.holeTightness, 'screw', 'pilot mouth', 'penetration max', 'hole draft');
-node('pilot bottom', 'mm', 'pilot at the bottom of the hole', Hole.holeAtDepthMm, 'pilot mouth', 'hole depth', 'hole draft');
 
-// boss
-node('boss OD root', 'mm', 'boss outside diameter at the wall, after draft', Boss.outsideAtMm, 'boss OD', 'boss height', 'outside draft');
-node('mouth', 'mm', 'relief or pilot at the free end', J.mouthMm, 'relief', 'relief diameter', 'pilot mouth');
-node('boss wall', 'mm', 'boss wall at the free end, beside relief or pilot', Boss.bossWallMm, 'boss OD', 'mouth', ZERO, ZERO, ZERO, ZERO);
-node(
-  'boss wall root',
-  'mm',
-  'boss wall at the root; the whole diameter where the hole stops above',
-  Boss.bossWallMm,
-  'boss OD',
-  'pilot mouth',
-  'boss height',
-  'outside draft',
-  'hole draft',
-  'hole depth',
-);
-node('sink ratio', '', 'boss wall at the root ÷ wall', Boss.sinkRatio, 'boss wall root', 'wall');
-node('slenderness', '', 'boss height ÷ outside diameter', Boss.bossSlenderness, 'boss height', 'boss OD');
-node('pin ratio', '', 'hole depth ÷ pilot hole', pinRatio, 'hole depth', 'pilot');
-node('floor under hole', 'mm', 'plastic left under the hole', Hole.holeFloorMm, 'wall', 'boss height', 'hole depth');
-node(
-  'landing ring',
-  'mm',
-  'width of the ring on which the boss lands',
-  J.landingRingMm,
-  'boss OD',
-  'sleeve',
-  'sleeve OD or none',
-  'hole',
-  'relief diameter',
-);
-node('board play', 'mm', 'play of the board on the sleeve, per side', Board.sleevePlayMm, 'board hole given', 'sleeve OD', ZERO);
-node(
-  'board hold',
-  'mm',
-  'ring of the boss that holds the board at its worst sideways position',
-  Board.boardHoldMm,
-  'boss OD',
-  'board hole given',
-  'locator',
-  ZERO,
-);
-node(
-  'boss stack',
-  'mm',
-  'outer face of the head half to the wall of the thread half, bosses in contact',
-  J.bossStackMm,
-  'board plane',
-  'between',
-  'boss height',
-);
+// a default whose formula does not take what it is given does not compile
+INPUT satisfies FittingDefaults<typeof INPUT, typeof NODE>;
 
-// strength and mass: estimates
-node(
-  'pull-out',
-  'N',
-  'estimate: thread pull-out at worst-case engagement',
-  Strength.pullOutN,
-  'tapping screw',
-  'engagement min',
-  'yield stress',
-  'safety',
-);
-node('boss tear', 'N', 'estimate: boss torn across', Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety');
-node(
-  'seat shear',
-  'N',
-  'estimate: head sheared through the seat',
-  Strength.seatShearN,
-  'recessed flat head',
-  'seat under the head',
-  'yield stress',
-  'safety',
-);
-node('weakest', '', 'which of the three gives way first', weakest, 'pull-out', 'boss tear', 'seat shear or none');
-node(
-  'boss mass',
-  'g',
-  'estimate: mass of the boss',
-  Boss.bossMassG,
-  'boss OD',
-  'pilot mouth',
-  'boss height',
-  'density',
-  'outside draft',
-  'hole draft',
-  'hole depth',
-);
-
-// quantities that only rules and other nodes read
-node(
-  'head in the seat',
-  'mm',
-  'part of the head that lies in the seat: the cone of a countersunk head',
-  headInSeatMm,
-  'screw',
-  'head',
-  'head height',
-);
-node('head above the seat', 'mm', 'part of the head that stands on the seat', J.headAboveSeatMm, 'head height', 'head in the seat');
-node('plane of the recess', 'mm', 'board plane of a recessed head', J.whereThereIsMm, 'seat under the head', 'board plane');
-node('recessed head', 'mm', 'head diameter of a recessed head', J.whereThereIsMm, 'seat under the head', 'head diameter');
-node('sleeve hole', 'mm', 'hole through the sleeve', J.whereThereIsMm, 'sleeve height', 'hole');
-node('sleeve height', 'mm', 'sleeve where there is one', sleeveOnlyMm, 'sleeve');
-node(
-  'sleeve OD or none',
-  'mm',
-  'sleeve outside diameter whether or not there is a sleeve',
-  Boss.bossOutsideDiaMm,
-  'hole',
-  'feature wall',
-  ZERO,
-  ZERO,
-);
-node('board hole given', 'mm', 'board hole where one is given', boardHoleGivenMm, 'board hole');
-node('engagement asked', 'mm', 'full thread asked: ratio × d', J.engagementAskedMm, 'ratio', 'screw');
-node('standard length', '', '1 where the length is a standard one', isStandardLength, 'screw', 'length');
-node('major max', 'mm', 'screw major diameter, max', majorMaxMm, 'screw');
-node('major min', 'mm', 'screw major diameter, min', majorMinMm, 'screw');
-node('root max', 'mm', 'screw root diameter, max', rootMaxMm, 'screw');
-node('has recess', '', 'the head sits in a recess', (seatMm: number) => seatMm > 0, 'seat');
-node('has board hole', '', 'a board hole is given', (boardHoleMm: number | undefined) => boardHoleMm !== undefined, 'board hole');
-node(
-  'has sleeve and board hole',
-  '',
-  'a sleeve goes through a board hole',
-  (sleeveMm: number, boardHoleMm: number | undefined) => sleeveMm > 0 && boardHoleMm !== undefined,
-  'sleeve',
-  'board hole',
-);
-node('is countersunk', '', 'the head is countersunk', (head: Head) => isCountersunk(head), 'head');
-node('held at mid', '', 'the pilot is held half way along the full thread', (heldAt: J.PilotHeldAt) => heldAt === 'mid', 'pilot held at');
-node('is hidden', '', 'the face behind the boss is hidden', (face: string) => !isShow(face), 'face');
-node('tapping screw', '', 'screw that forms or cuts its thread', tappingScrew, 'screw');
-node('locator', 'mm', 'what holds the board sideways', J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw');
-node('density', 'g/cm³', 'density of the material', densityOf, 'material');
-node('recessed flat head', 'mm', 'diameter of a flat-seated head in a recess', flatHeadMm, 'head', 'recessed head');
-node(
-  'seat shear or none',
-  'N',
-  'seat shear where there is a seat',
-  seatShearOrNone,
-  'seat',
-  'head',
-  'head diameter',
-  'yield stress',
-  'safety',
-);
-node('cone sharp', 'mm', 'theoretical sharp diameter of a countersunk head', coneSharpMm, 'screw', 'head');
-node('cone angle', '°', 'included angle of a countersunk head', coneAngleDeg, 'head');
-node('cone depth', 'mm', 'countersink depth used by the head', Recess.countersinkDepthMm, 'cone sharp', 'hole', 'cone angle');
-node('seat under the cone', 'mm', 'plastic left under a countersunk head', J.seatUnderConeMm, 'seat', 'cone depth');
-
-export const NODES: ReadonlyMap<string, Node> = new Map(list.map(n => [n.name, n]));
+export const NODES: ReadonlyMap<string, Node> = new Map(Object.entries<Node>(NODE));

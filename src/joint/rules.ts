@@ -1,5 +1,10 @@
 // The rules, in the order in which they are reported.
-import type { Rule } from './graph';
+import { NoLengthPasses } from '../core/engagement/screw-length';
+import type { NamesOf, Rule, Values } from './graph';
+import type { INPUT, InputName } from './inputs';
+import type { NODE } from './nodes';
+
+type All = Values<typeof INPUT, typeof NODE>;
 
 const PRACTICE = 'common practice';
 const GEOMETRY = 'plane geometry';
@@ -9,7 +14,7 @@ const LIST = [
     name: 'head fits the recess',
     value: 'recess diameter',
     fail: { side: 'below', limit: 'head diameter' },
-    when: 'has recess',
+    when: ['has recess'],
     basis: 'recess diameter against head diameter, max',
     source: GEOMETRY,
     moves: ['allowance'],
@@ -19,7 +24,7 @@ const LIST = [
     value: 'subflush',
     fail: { side: 'below', limit: 0 },
     look: { side: 'below', limit: 0.2 },
-    when: 'has recess',
+    when: ['has recess'],
     basis: 'recess depth − head height, max',
     source: PRACTICE,
     moves: ['board plane', 'seat'],
@@ -29,7 +34,7 @@ const LIST = [
     value: 'seat under the cone',
     fail: { side: 'below', limit: 1 },
     look: { side: 'at least', limit: 1 },
-    when: 'is countersunk',
+    when: ['is countersunk'],
     basis: 'seat − countersink depth; a cone wedges the plastic open',
     source: PRACTICE,
     moves: ['seat'],
@@ -46,6 +51,7 @@ const LIST = [
     name: 'a standard length exists',
     value: 'standard length',
     fail: { side: 'below', limit: 1 },
+    failsAs: NoLengthPasses,
     words: 'the length is not one of SCREW.LENGTHS',
     basis: 'screw length against the list of standard lengths',
     source: 'ISO 888, ISO 7049, ASME B18.6.3',
@@ -90,7 +96,7 @@ const LIST = [
     name: 'board free on the sleeve',
     value: 'board play',
     fail: { side: 'below', limit: 0 },
-    when: 'has sleeve and board hole',
+    when: ['has sleeve', 'has board hole'],
     basis: 'board hole − sleeve, per side',
     source: GEOMETRY,
     moves: ['board hole'],
@@ -100,7 +106,7 @@ const LIST = [
     boss: true,
     value: 'board hold',
     fail: { side: 'below', limit: 0.5 },
-    when: 'has board hole',
+    when: ['has board hole'],
     basis: 'ring of the boss on the board at its worst position',
     source: PRACTICE,
     moves: ['boss OD', 'board hole'],
@@ -152,7 +158,7 @@ const LIST = [
     source: PRACTICE,
     moves: ['gap'],
   },
-] as const satisfies readonly Rule[];
+] as const satisfies readonly Rule<NamesOf<All, number>, NamesOf<All, boolean>, InputName>[];
 
 export type RuleName = (typeof LIST)[number]['name'];
 /** The names that a rule judges. */

@@ -1,10 +1,10 @@
 // The joint in cells: variants in, results out; one variant as a card; the lists of names.
 import { closest } from 'fastest-levenshtein';
-import { withUnit } from '../core/call';
+import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell } from '../core/kinds';
 import { asList, isBlank, isCellError, isEmpty, shown } from '../core/read/params';
 import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
-import { isVerdict, meaningOf, OUTPUTS, unitOf, Variant } from './evaluate';
+import { isVerdict, meaningOf, OUTPUTS, rowByRow, unitOf, Variant } from './evaluate';
 import { INPUTS } from './inputs';
 
 type Rows = readonly (readonly unknown[])[];
@@ -98,17 +98,6 @@ export function variantsOf(rows: Rows): readonly Variant[] {
 /** The input that a cell names, in any spelling of case and gaps. */
 export const inputNamed = (raw: unknown): string | undefined => (typeof raw === 'string' ? INPUT_NAMES.get(spelled(raw)) : undefined);
 
-/** One output as a cell: its value, or why there is none. */
-export function outputCell(variant: Variant, name: string): Cell {
-  if (isVerdict(name)) return variant.verdict(name);
-  try {
-    return variant.value(name) as Cell;
-  } catch (fault) {
-    if (!(fault instanceof Refused)) throw fault;
-    return `no value: ${fault.message}`;
-  }
-}
-
 export function askedOutputs(outputs: Rows | undefined): readonly string[] {
   if (outputs === undefined) return OUTPUTS;
   const list = listOf(outputs, 'outputs');
@@ -120,14 +109,19 @@ export function askedOutputs(outputs: Rows | undefined): readonly string[] {
 }
 
 export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
+  return tableOf(askedOutputs(outputs), headedBlock(inputs));
+}
+
+/** As JOINT.TABLE gives it: a result too large for cells is refused before anything is worked out. */
+export function jointCells(inputs: Rows, outputs: Rows | undefined): Cell[][] {
   const asked = askedOutputs(outputs);
-  const { names, body } = headedBlock(inputs);
-  const results = body.map(row => {
-    // made here and dropped here: a long table never holds the steps of more than one
-    const variant = variantOf(names, row);
-    return asked.map(name => outputCell(variant, name));
-  });
-  return [asked.map(name => withUnit(name, unitOf(name))), ...results];
+  const block = headedBlock(inputs);
+  refuseTooLarge((1 + block.body.length) * asked.length);
+  return tableOf(asked, block);
+}
+
+function tableOf(asked: readonly string[], { names, body }: ReturnType<typeof headedBlock>): Cell[][] {
+  return [asked.map(name => withUnit(name, unitOf(name))), ...body.map(rowByRow(names, asked))];
 }
 
 export function jointValue(names: Rows, values: Rows, output: unknown): Cell {

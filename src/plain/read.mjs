@@ -110,11 +110,11 @@ const constantsOf = source =>
       .flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [name.text, initializer])),
   );
 
-/** `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `node('name', unit, meaning, formula, …)`, `input('name', …, made(formula, …))`. */
+/** `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `name: mm(meaning, made(formula, …))`, `name: input(kind, meaning, { made: made(formula, …) })`. */
 function callSites(source, found) {
   const constants = constantsOf(source);
-  const visit = (node, inputName) => {
-    let name = inputName;
+  const visit = (node, outerName, outerPlace) => {
+    let [name, place] = [outerName, outerPlace];
     if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
       const [first] = node.arguments;
       const text = first !== undefined && ts.isStringLiteral(first) ? first.text : undefined;
@@ -130,11 +130,13 @@ function callSites(source, found) {
           found.declared.add(text);
       }
       if (node.expression.text === 'lookUp' && text !== undefined) found.lookUps.push(text);
-      if (node.expression.text === 'node' && text !== undefined && formula !== undefined) found.nodes[text] = formula;
-      if (node.expression.text === 'input') name = text;
-      if (node.expression.text === 'made' && name !== undefined) found.defaults[name] = nameOf(first);
+      if (node.expression.text === 'made' && name !== undefined) found[place][name] = nameOf(first);
+    } else if (ts.isPropertyAssignment(node) && name === undefined && ts.isCallExpression(node.initializer)) {
+      // an input, whose default is made, or a node
+      name = node.name.text;
+      place = nameOf(node.initializer.expression) === 'input' ? 'defaults' : 'nodes';
     }
-    ts.forEachChild(node, child => visit(child, name));
+    ts.forEachChild(node, child => visit(child, name, place));
   };
   visit(source, undefined);
 }
@@ -215,6 +217,11 @@ export function readForms(root = join(here, '..')) {
   const undeclared = formless.filter(([id]) => !found.declared.has(id) && ELSEWHERE[id] === undefined);
   if (undeclared.length > 0)
     throw new Error(`no plain form, and no notLive in the card:\n${undeclared.map(([id, reason]) => `${id}: ${reason}`).join('\n')}`);
+  const unprinted = Object.entries({ ...found.nodes, ...found.defaults }).filter(([, name]) => !used.has(name));
+  if (unprinted.length > 0)
+    throw new Error(
+      `made by a formula without a plain form:\n${unprinted.map(([name, formula]) => `${name}: ${formula}: ${outside.get(formula) ?? 'not an exported function'}`).join('\n')}`,
+    );
   const without = Object.fromEntries([...formless, ...found.lookUps.map(id => [id, 'a look-up'])]);
   const keep = names => Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
   return {

@@ -28,7 +28,7 @@ const now: Readonly<Record<string, Words>> = {
     ]),
   ),
   inputs: Object.fromEntries([...INPUTS].map(([name, { meaning, defaultWords }]) => [name, `${defaultWords} | ${meaning}`])),
-  nodes: Object.fromEntries([...NODES.values()].map(({ name, unit, meaning }) => [name, `${unit} | ${meaning}`])),
+  nodes: Object.fromEntries([...NODES].map(([name, { unit, meaning }]) => [name, `${unit} | ${meaning}`])),
   rules: Object.fromEntries(RULES.map(({ name, basis, words }) => [name, [basis, ...(words === undefined ? [] : [words])].join(' | ')])),
 };
 

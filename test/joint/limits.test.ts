@@ -21,7 +21,7 @@ thread holds at the mouth      | pilot mouth         | at least major min  | –
 pilot not too tight at the tip | tightness           | below 0.97          | below 1             | –                         | –                   | boss        | pilot, hole draft        | common practice
 engagement                     | engagement ratio    | below ratio         | –                   | –                         | –                   | –           | length, seat, relief     | common practice
 screw does not bottom          | hole depth needed   | above hole depth    | –                   | –                         | –                   | –           | length, hole depth       | plane geometry
-board free on the sleeve       | board play          | below 0             | –                   | has sleeve and board hole | –                   | –           | board hole               | plane geometry
+board free on the sleeve       | board play          | below 0             | –                   | has sleeve, has board hole | –                   | –           | board hole               | plane geometry
 board held by the boss         | board hold          | below 0.5           | –                   | has board hole            | –                   | boss        | boss OD, board hole      | common practice
 landing ring                   | landing ring        | below 0.5           | below 0.8           | –                         | –                   | boss        | boss OD, relief diameter | common practice
 sink                           | sink ratio          | above sink limit    | –                   | –                         | is hidden           | boss        | wall, boss OD            | common practice
@@ -39,7 +39,7 @@ const asTyped = ({ name, value: judged, fail, look, when, softWhen, boss, moves,
   judged,
   bound(fail),
   bound(look),
-  when ?? '–',
+  when?.join(', ') ?? '–',
   softWhen ?? '–',
   boss ? 'boss' : '–',
   moves.join(', '),
@@ -216,7 +216,7 @@ describe('a rule applies where the table says', () => {
   const shown = joints.map(joint => (value('CHECK.JOINT', Object.entries(joint)) as unknown[][]).slice(1).map(([name]) => name));
 
   test.each(TYPED.map(([rule = '']) => [rule, typed(rule, 'applies where')] as const))('%s: %s', (rule, when) => {
-    const applies = joints.map(joint => when === '–' || variantOf(joint).value(when) === true);
+    const applies = joints.map(joint => when === '–' || when.split(', ').every(name => variantOf(joint).value(name) === true));
     expect(shown.map(names => names.includes(rule))).toEqual(applies);
     if (when !== '–') expect(new Set(applies).size).toBe(2);
   });

@@ -134,7 +134,7 @@ export function headDiameterReadings(size: Size, head: Head, limit: HeadLimit): 
 export function headHeightReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
   const height = reading(head, size, HEIGHT_KEYS, limit, 'head height');
   if (head.style !== 'raised countersunk' || head.heightIsTotal === true) return [height];
-  raisedPartMm(size, head);
+  raisedPartReadings(size, head);
   return [height, { ...height, key: 'fApprox' }];
 }
 
@@ -142,12 +142,13 @@ export const headDiameterMm = (size: Size, head: Head, limit: HeadLimit): number
 export const headHeightMm = (size: Size, head: Head, limit: HeadLimit): number => worthOf(headHeightReadings(size, head, limit));
 
 /** What a raised countersunk head has above its edge. */
-export function raisedPartMm(size: Size, head: Head): number {
-  const coneMm = valueOrNone(head.table, size.gauge, 'coneMax');
-  const raisedMm = coneMm === undefined ? valueOrNone(head.table, size.gauge, 'fApprox') : valueOf(head.table, size.gauge, 'kMax') - coneMm;
-  if (raisedMm === undefined)
-    throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
-  return raisedMm;
+export function raisedPartReadings(size: Size, head: Head): Reading[] {
+  const of = (key: string): Reading => ({ table: head.table, row: size.gauge, key });
+  if (valueOrNone(head.table, size.gauge, 'coneMax') !== undefined) return [of('kMax'), { ...of('coneMax'), times: -1 }];
+  if (valueOrNone(head.table, size.gauge, 'fApprox') !== undefined) return [of('fApprox')];
+  throw notInTable(`the raised part of the head is not held for ${head.table.standard}; give the whole head height in mm`);
 }
 
-export const isCountersunk = (head: Head): boolean => head.style !== 'flat-seated';
+export const isFlatSeated = (head: Head): boolean => head.style === 'flat-seated';
+export const isCountersunk = (head: Head): boolean => !isFlatSeated(head);
+export const isRaised = (head: Head): boolean => head.style === 'raised countersunk';

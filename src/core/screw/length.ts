@@ -11,7 +11,7 @@ import { notInTable } from '../refuse';
 import { valueOf, valueOrNone } from '../table';
 import type { Deviation } from '../read/deviation';
 import type { Size } from './size';
-import { type End, threadTable } from './thread';
+import { type End, type Screw, threadTable } from './thread';
 
 export const lengthTable = (size: Size): Table =>
   size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS;
@@ -20,8 +20,12 @@ export const lengthTable = (size: Size): Table =>
 export function standardLengthsMm(size: Size): readonly number[] {
   threadTable(size);
   const table = lengthTable(size);
-  return table.rows.map(([row]) => valueOf(table, row, 'length'));
+  const held = lengthsIn.get(table) ?? table.rows.map(([row]) => valueOf(table, row, 'length'));
+  lengthsIn.set(table, held);
+  return held;
 }
+
+const lengthsIn = new Map<Table, readonly number[]>();
 
 /** Two lengths are the same within this: inch lengths are converted. */
 const SAME_MM = 1e-6;
@@ -54,3 +58,9 @@ export function lengthDeviation(size: Size, lengthMm: number, end: End): Deviati
   const large = size.family === 'UN' && size.gauge === '1/4' ? 'Large' : '';
   return { upperMm: valueOf(table, row, `upper${large}`), lowerMm: valueOf(table, row, `lower${large}`) };
 }
+
+/** 1 where the length is one of the standard lengths of the screw. */
+export const isStandardLength = (screw: Screw, lengthMm: number): number =>
+  standardLengthsMm(screw.size).some(standardMm => Math.abs(standardMm - lengthMm) < SAME_MM) ? 1 : 0;
+
+export const lengthDeviationOf = (screw: Screw, lengthMm: number, end: End): Deviation => lengthDeviation(screw.size, lengthMm, end);

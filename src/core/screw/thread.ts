@@ -73,6 +73,17 @@ export const pointMm = (size: Size, end: End): number => worthOf(pointReadings(s
 
 export const isTapping = (size: Size): boolean => TAPPING.includes(size.family);
 
+export type ScrewSize = 'nominalMm' | 'majorMaxMm' | 'majorMinMm' | 'rootMaxMm' | 'pitchMm';
+
+/** Where each size of a screw is read. */
+export const SIZE_READINGS: Readonly<Record<ScrewSize, (size: Size) => readonly Reading[]>> = {
+  nominalMm: size => majorReadings(size, 'nominal'),
+  majorMaxMm: size => majorReadings(size, 'max'),
+  majorMinMm: size => majorReadings(size, 'min'),
+  rootMaxMm: size => rootReadings(size, 'max'),
+  pitchMm: pitchReadings,
+};
+
 const known = new Map<string, Screw>();
 
 export function screwOf(size: Size): Screw {
@@ -80,13 +91,14 @@ export function screwOf(size: Size): Screw {
   if (held !== undefined) return held;
   const table = threadTable(size);
   if (!hasRow(table, threadRow(size))) throw notInTable(`${size.text} is not in ${tableRange(table)}`);
+  const sizeMm = (part: ScrewSize): number => worthOf(SIZE_READINGS[part](size));
   const screw: Screw = {
     size,
-    nominalMm: nominalDiaMm(size),
-    majorMaxMm: worthOf(majorReadings(size, 'max')),
-    majorMinMm: worthOf(majorReadings(size, 'min')),
-    rootMaxMm: worthOf(rootReadings(size, 'max')),
-    pitchMm: worthOf(pitchReadings(size)),
+    nominalMm: sizeMm('nominalMm'),
+    majorMaxMm: sizeMm('majorMaxMm'),
+    majorMinMm: sizeMm('majorMinMm'),
+    rootMaxMm: sizeMm('rootMaxMm'),
+    pitchMm: sizeMm('pitchMm'),
     isTapping: isTapping(size),
   };
   known.set(size.text, screw);
