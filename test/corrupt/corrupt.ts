@@ -89,7 +89,14 @@ const restore = (copy: string, { file, text }: Corruption): void => writeFileSyn
 
 /** Gives the test of test/standards or test/evidence that fails with the corruption, or without any. */
 async function noticer(copy: string): Promise<(corruption: Corruption | undefined) => Promise<string | undefined>> {
-  const vitest = await createVitest('test', { root: copy, watch: false, reporters: [{}], maxWorkers: 1, pool: 'threads' });
+  const vitest = await createVitest('test', {
+    root: copy,
+    project: 'plain',
+    watch: false,
+    reporters: [{}],
+    fileParallelism: false,
+    pool: 'threads',
+  });
   const parts = await Promise.all(
     ['test/standards/records', 'test/standards', 'test/evidence'].map(part => vitest.globTestSpecifications([part])),
   );
@@ -117,7 +124,8 @@ async function noticer(copy: string): Promise<(corruption: Corruption | undefine
 
 /** Those that the whole of npm test lets pass too. */
 function inAll(copy: string, survivors: readonly Corruption[]): readonly Corruption[] {
-  const passes = (): boolean => spawnSync('npx', ['vitest', 'run', '--bail', '1'], { cwd: copy, stdio: 'ignore' }).status === 0;
+  const passes = (): boolean =>
+    spawnSync('npx', ['vitest', 'run', '--project', 'plain', '--bail', '1'], { cwd: copy, stdio: 'ignore' }).status === 0;
   if (survivors.length > 0 && !passes()) throw new UserFault('npm test fails on the tables as they are');
   return survivors.filter(corruption => {
     write(copy, corruption);
