@@ -7,8 +7,10 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import { LicenseWebpackPlugin } from 'license-webpack-plugin';
 import MiniCssExtractPlugin from 'mini-css-extract-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
+import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
-import { helpPages } from './src/help/plugin.mjs';
+
+const { helpPages } = await tsImport('./src/help/plugin.ts', import.meta.url);
 
 const here = import.meta.dirname;
 const { version } = JSON.parse(readFileSync(path.join(here, 'package.json'), 'utf8'));

@@ -4,15 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { formOfCard } from '../../src/plain/forms';
+import { type Read, readForms } from '../../src/plain/read';
 import { CARDS } from '../../src/registry';
-
-interface Read {
-  /** Functions without a form, by id: file, formula, and what in it is outside the subset. */
-  readonly without: Readonly<Record<string, string>>;
-  readonly formulas: Readonly<Record<string, unknown>>;
-}
-
-const { readForms } = (await import(new URL('../../src/plain/read.mjs', import.meta.url).href)) as { readForms(root?: string): Read };
 
 describe('functions without a plain form', () => {
   const { without } = readForms();
