@@ -35,5 +35,5 @@ const projects: readonly Project[] = [
 ];
 
 export default defineConfig({
-  test: { reporters: ['default', './test/kit/retried.ts'], projects: projects.map(test => ({ test })) },
+  test: { globalSetup: './test/kit/forms.ts', reporters: ['default', './test/kit/retried.ts'], projects: projects.map(test => ({ test })) },
 });

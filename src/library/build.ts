@@ -3,11 +3,13 @@ import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import path from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';
 import ts from 'typescript';
+import { checkForms } from '../plain/read';
 
 const SRC = path.resolve('src');
 const OUT = path.resolve('dist-library');
 const PACKAGES = 'packages';
 
+checkForms();
 rmSync(OUT, { recursive: true, force: true });
 
 const { config } = ts.readConfigFile('tsconfig.json', name => ts.sys.readFile(name)) as { config: { compilerOptions: object } };

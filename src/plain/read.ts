@@ -268,8 +268,28 @@ export function readForms(root = ROOT): Read {
   };
 }
 
+const fileIn = (root: string): string => join(root, 'plain/forms.json');
+
+/** A line a name, so that a change of a formula is a change of its line. */
+function textOfForms({ without: _, ...forms }: Read): string {
+  const lines = (part: object): string =>
+    Object.entries(part)
+      .map(([name, value]) => `${JSON.stringify(name)}:${JSON.stringify(value)}`)
+      .join(',\n');
+  const parts = Object.entries(forms).map(([name, part]) => `${JSON.stringify(name)}:{\n${lines(part)}\n}`);
+  return `{\n${parts.join(',\n')}\n}\n`;
+}
+
+export const writeForms = (read: Read, root = ROOT): void => writeFileSync(fileIn(root), textOfForms(read));
+
+/** Whoever builds or tests from the forms stops at those of other formulas. */
+export function checkForms(root = ROOT): void {
+  if (readFileSync(fileIn(root), 'utf8') !== textOfForms(readForms(root)))
+    throw new Error('src/plain/forms.json is not what the formulas say: npm run forms');
+}
+
 export function main(_: readonly string[], print: (line: string) => void): void {
-  const { without, ...forms } = readForms();
-  writeFileSync(join(ROOT, 'plain/forms.json'), `${JSON.stringify(forms)}\n`);
-  print(`plain forms of ${Object.keys(forms.formulas).length} formulas; ${Object.keys(without).length} functions without one`);
+  const read = readForms();
+  writeForms(read);
+  print(`plain forms of ${Object.keys(read.formulas).length} formulas; ${Object.keys(read.without).length} functions without one`);
 }
