@@ -73,7 +73,7 @@ module.exports = {
     ),
     only(
       'help-is-printed',
-      '^src/help/(?!(plugin[.]mjs|find[.]ts|search[.]ts|synonyms[.]ts)$)',
+      '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts)$)',
       [
         '^src/(help|core|plain|trace|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
@@ -90,9 +90,9 @@ module.exports = {
     ),
     only(
       'help-is-built',
-      '^src/help/plugin[.]mjs$',
-      [npm('esbuild'), '^(node:)?(fs|url)$'],
-      'The build step bundles the pages and runs them; what they say belongs to them.',
+      '^src/help/plugin[.]ts$',
+      ['^src/help/', npm('tsx'), npm('webpack'), '^(node:)?(fs|url)$'],
+      'The build step runs the pages; what they say belongs to them.',
     ),
     only(
       'wrappers-only-wrap',

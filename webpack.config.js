@@ -7,8 +7,11 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import { LicenseWebpackPlugin } from 'license-webpack-plugin';
 import MiniCssExtractPlugin from 'mini-css-extract-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
+import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
-import { helpPages } from './src/help/plugin.mjs';
+
+const { helpPages } = await tsImport('./src/help/plugin.ts', import.meta.url);
+const { checkForms } = await tsImport('./src/plain/read.ts', import.meta.url);
 
 const here = import.meta.dirname;
 const { version } = JSON.parse(readFileSync(path.join(here, 'package.json'), 'utf8'));
@@ -69,6 +72,18 @@ function certificate() {
 // The dev server takes the first free port from here on.
 process.env.WEBPACK_DEV_SERVER_BASE_PORT ??= '3000';
 
+/** A server goes on and says it until the forms are written anew. */
+const freshForms = {
+  apply: compiler =>
+    compiler.hooks.thisCompilation.tap('FreshForms', ({ errors }) => {
+      try {
+        checkForms();
+      } catch (fault) {
+        errors.push(fault);
+      }
+    }),
+};
+
 export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   mode,
   devtool: false,
@@ -97,6 +112,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   plugins: [
     new webpack.DefinePlugin({ BOSSWRIGHT_VERSION: JSON.stringify(version) }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: wrappers }),
+    freshForms,
     helpPages,
     new MiniCssExtractPlugin({ filename: '[name].css' }),
     new LicenseWebpackPlugin(licences),

@@ -3,13 +3,15 @@
 // A slice of it, for a runner with many machines: --from 25000 --to 50000 --csv part-2.csv
 import { createWriteStream } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { parseArgs } from 'node:util';
 import { isMainThread, parentPort, Worker } from 'node:worker_threads';
 import { jointTable } from 'bosswright';
 import { writeCsvStream } from 'hucre/csv';
 import { writeXlsxStream } from 'hucre/xlsx';
+
+/** @typedef {{ from: number, to: number }} Slice */
+/** @typedef {ReturnType<typeof jointTable>[number]} Row */
 
 // ---- the study: invented, a boss for one screw in a box of ABS -----------------------------------------------------
 
@@ -26,6 +28,7 @@ const FIXED = {
   'hole depth': 14.75,
   'bottom gap': 1,
 };
+/** @type {(from: number, step: number, count: number) => number[]} */
 const steps = (from, step, count) => Array.from({ length: count }, (_, i) => Math.round((from + i * step) * 1000) / 1000);
 const VARIED = {
   length: [9.5, 13, 16, 19],
@@ -39,36 +42,48 @@ const RESULTS = ['engagement min', 'boss wall', 'sink ratio', 'pull-out', 'state
 const names = Object.keys(VARIED);
 const header = [...names, ...RESULTS];
 
-/** Every variant follows from its number alone, so that any slice can be worked out anywhere. */
+/**
+ * Every variant follows from its number alone, so that any slice can be worked out anywhere.
+ * @param {number} number
+ */
 function variant(number) {
   let rest = number;
-  return names.map(name => {
-    const value = VARIED[name][rest % VARIED[name].length];
-    rest = Math.floor(rest / VARIED[name].length);
+  return Object.values(VARIED).map(values => {
+    const value = values[rest % values.length] ?? 0;
+    rest = Math.floor(rest / values.length);
     return value;
   });
 }
 
-/** One row a variant: what was varied, then the results. */
+/**
+ * One row a variant: what was varied, then the results.
+ * @param {Slice} slice
+ */
 function rowsOf({ from, to }) {
   const variants = Array.from({ length: to - from }, (_, i) => variant(from + i));
   const [, ...results] = jointTable(
     [[...names, ...Object.keys(FIXED)], ...variants.map(values => [...values, ...Object.values(FIXED)])],
     [RESULTS],
   );
-  return variants.map((values, i) => [...values, ...results[i]]);
+  return variants.map((values, i) => [...values, ...(results[i] ?? [])]);
 }
 
 // ---- over the processors -------------------------------------------------------------------------------------------
 
 const PIECE = 500;
 
-/** Each worker takes the next piece when it is done with one; the rows come back in order. */
+/**
+ * Each worker takes the next piece when it is done with one; the rows come back in order.
+ * @param {number} from
+ * @param {number} to
+ * @param {number} workers
+ */
 async function study(from, to, workers) {
   const pieces = Array.from({ length: Math.ceil((to - from) / PIECE) }, (_, i) => ({
     from: from + i * PIECE,
     to: Math.min(to, from + (i + 1) * PIECE),
   }));
+  /** @type {Row[][]} */
   const done = [];
   let next = 0;
   const work = () =>
@@ -103,10 +118,10 @@ async function main() {
   const rows = await study(from, to, workers);
   const seconds = (performance.now() - start) / 1000;
   const { user, system } = process.cpuUsage(before);
-  if (values.csv !== undefined) await pipeline(Readable.fromWeb(writeCsvStream([header, ...rows])), createWriteStream(values.csv));
+  if (values.csv !== undefined) await pipeline(writeCsvStream([header, ...rows]), createWriteStream(values.csv));
   if (values.xlsx !== undefined)
     await pipeline(
-      Readable.fromWeb(writeXlsxStream(rows, { name: 'Study', columns: header.map(name => ({ header: name })), freezePane: { rows: 1 } })),
+      writeXlsxStream(rows, { name: 'Study', columns: header.map(name => ({ header: name })), freezePane: { rows: 1 } }),
       createWriteStream(values.xlsx),
     );
   const passed = rows.filter(row => row[header.indexOf('state')] === 'pass').length;
@@ -116,4 +131,4 @@ async function main() {
 }
 
 if (isMainThread) await main();
-else parentPort.on('message', ({ piece, ...slice }) => parentPort.postMessage({ piece, rows: rowsOf(slice) }));
+else parentPort?.on('message', ({ piece, ...slice }) => parentPort?.postMessage({ piece, rows: rowsOf(slice) }));

@@ -44,7 +44,7 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/handover/cli.ts':
     'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
   'src/user-fault.ts': 'export class UserFault extends Error {}',
-  'src/run.mjs': 'import { build } from "esbuild"; import path from "node:path"; build(path);',
+  'src/run.ts': 'import path from "node:path"; import { UserFault } from "./user-fault"; export const faults = [path, UserFault];',
   'src/release/package.ts':
     'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../user-fault"; export const main = [createHash, zipSync, UserFault];',
   'src/library/index.ts':

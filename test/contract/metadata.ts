@@ -2,8 +2,8 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
+import { completed } from '../../src/help/plugin';
 
-const { completed } = (await import(new URL('../../src/help/plugin.mjs', import.meta.url).href)) as { completed(metadata: object): object };
 const folder = path.join(import.meta.dirname, '../../functions');
 export const WRAPPER_FILES = readdirSync(folder)
   .filter(name => name.endsWith('.ts') && name !== 'cell.ts')
@@ -32,7 +32,7 @@ const generated = await generateCustomFunctionsMetadata(WRAPPER_FILES, false);
 export const ERRORS: readonly string[] = generated.errors;
 export const ASSOCIATED: readonly { readonly id: string; readonly functionName: string; readonly sourceFileName: string }[] =
   generated.associate;
-export const METADATA = completed(JSON.parse(generated.metadataJson || '{"functions":[]}') as object) as {
+export const METADATA = completed(JSON.parse(generated.metadataJson || '{"functions":[]}') as { readonly functions: FunctionText[] }) as {
   readonly functions: readonly FunctionText[];
   readonly enums?: readonly unknown[];
 };

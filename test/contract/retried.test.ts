@@ -1,9 +1,8 @@
 // Tests that were tried again are told, in every suite that may try again and in the gate.
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { expect, test, vi } from 'vitest';
+import config from '../../vitest.config';
 import Retried from '../kit/retried';
-
-const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
 test('by name and counted: one that passes in the end, and one that never does', () => {
   const print = vi.spyOn(console, 'log').mockImplementation(() => undefined);
@@ -21,11 +20,9 @@ test('by name and counted: one that passes in the end, and one that never does',
 });
 
 test('by every suite with tests that may be tried again, and by the gate', () => {
-  const configs = readdirSync(new URL('../', import.meta.url))
-    .map(folder => `test/${folder}/vitest.config.ts`)
-    .filter(path => existsSync(new URL(`../../${path}`, import.meta.url)));
-  const retrying = ['vitest.config.ts', ...configs].filter(path => /\bretry:/.test(read(path)));
-  expect(retrying).toEqual(['test/browser/vitest.config.ts', 'test/pane/vitest.config.ts', 'test/runtime/vitest.config.ts']);
-  for (const path of retrying) expect(read(path), path).toContain('./test/kit/retried.ts');
-  expect(read('.ci/run')).toContain('--reporter=./test/kit/retried.ts');
+  const { reporters, projects } = config.test as { reporters: string[]; projects: { test: { name: string; retry?: number } }[] };
+  const retrying = projects.filter(({ test: { retry } }) => retry !== undefined).map(({ test: { name } }) => name);
+  expect(retrying).toEqual(['browser', 'pane', 'runtime']);
+  expect(reporters).toContain('./test/kit/retried.ts');
+  expect(readFileSync(new URL('../../.ci/run', import.meta.url), 'utf8')).toContain('--reporter=./test/kit/retried.ts');
 });

@@ -24,7 +24,7 @@ interface Asked {
   noticed: number;
 }
 
-interface Done {
+export interface Done {
   readonly sha256: string;
   readonly mutants: readonly (Mutant & { readonly by: string | undefined })[];
 }

@@ -4,15 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { formOfCard } from '../../src/plain/forms';
+import { checkForms, type Read, readForms, writeForms } from '../../src/plain/read';
 import { CARDS } from '../../src/registry';
-
-interface Read {
-  /** Functions without a form, by id: file, formula, and what in it is outside the subset. */
-  readonly without: Readonly<Record<string, string>>;
-  readonly formulas: Readonly<Record<string, unknown>>;
-}
-
-const { readForms } = (await import(new URL('../../src/plain/read.mjs', import.meta.url).href)) as { readForms(root?: string): Read };
 
 describe('functions without a plain form', () => {
   const { without } = readForms();
@@ -52,14 +45,24 @@ describe('a formula outside the subset', () => {
   const cardWith = (rest: string): string =>
     `import { twiceMm } from './twice';\nconst REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { ${rest} })];\n`;
 
-  function read(formula: string, cards: string): Read {
+  function sources(formula: string, cards: string): string {
     const top = mkdtempSync(join(tmpdir(), 'forms-'));
     made.push(top);
     for (const folder of ['src/core', 'src/joint', 'src/trace', 'functions']) mkdirSync(join(top, folder), { recursive: true });
     writeFileSync(join(top, 'src/core/twice.ts'), formula);
     writeFileSync(join(top, 'src/core/twice.cards.ts'), cards);
-    return readForms(join(top, 'src'));
+    return join(top, 'src');
   }
+  const read = (formula: string, cards: string): Read => readForms(sources(formula, cards));
+
+  test('is not what was written of it before', () => {
+    const root = sources(SOUND, cardWith('...REST'));
+    mkdirSync(join(root, 'plain'));
+    writeForms(readForms(root), root);
+    expect(() => checkForms(root)).not.toThrow();
+    writeFileSync(join(root, 'core/twice.ts'), SOUND.replace('2 *', '2.5 *'));
+    expect(() => checkForms(root)).toThrow('npm run forms');
+  });
 
   test('inside it nothing is said', () => {
     expect(read(SOUND, cardWith('...REST'))).toMatchObject({

@@ -1,16 +1,18 @@
 // npm run library: the core as a package in dist-library/, a module a file so that a bundler takes only what is used, with its types beside it.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { build } from 'esbuild';
+import { build, type BuildOptions, type Plugin } from 'esbuild';
 import ts from 'typescript';
+import { checkForms } from '../plain/read';
 
 const SRC = path.resolve('src');
 const OUT = path.resolve('dist-library');
 const PACKAGES = 'packages';
 
+checkForms();
 rmSync(OUT, { recursive: true, force: true });
 
-const { config } = ts.readConfigFile('tsconfig.json', ts.sys.readFile);
+const { config } = ts.readConfigFile('tsconfig.json', name => ts.sys.readFile(name)) as { config: { compilerOptions: object } };
 const { options } = ts.convertCompilerOptionsFromJson(
   {
     ...config.compilerOptions,
@@ -26,7 +28,7 @@ const { options } = ts.convertCompilerOptionsFromJson(
 );
 const program = ts.createProgram([path.join(SRC, 'library/index.ts')], options);
 /** Node and its rules for types ask for the extension that the sources leave out. */
-const withExtensions = text => text.replace(/(from |import\()'(\.[^']*)'/g, "$1'$2.js'");
+const withExtensions = (text: string): string => text.replace(/(from |import\()'(\.[^']*)'/g, "$1'$2.js'");
 const { diagnostics } = program.emit(undefined, (file, text) => {
   mkdirSync(path.dirname(file), { recursive: true });
   writeFileSync(file, withExtensions(text));
@@ -37,8 +39,8 @@ if (faults.length > 0)
     ts.formatDiagnostics(faults, { getCanonicalFileName: name => name, getCurrentDirectory: () => '.', getNewLine: () => '\n' }),
   );
 
-const packages = new Map();
-const modules = {
+const packages = new Map<string, string>();
+const modules: Plugin = {
   name: 'a module a file',
   setup: ({ onResolve }) =>
     onResolve({ filter: /.*/ }, ({ kind, path: asked, importer }) => {
@@ -55,7 +57,7 @@ const modules = {
       };
     }),
 };
-const common = { bundle: true, format: 'esm', target: 'es2021', charset: 'utf8', logLevel: 'warning', outdir: OUT };
+const common: BuildOptions = { bundle: true, format: 'esm', target: 'es2021', charset: 'utf8', logLevel: 'warning', outdir: OUT };
 const sources = program
   .getSourceFiles()
   .map(({ fileName }) => path.resolve(fileName))
@@ -69,8 +71,11 @@ await build({
   mainFields: ['module', 'main'],
 });
 
-const { name, version, description, license, engines, exports } = JSON.parse(readFileSync('package.json', 'utf8'));
-const inside = JSON.parse(JSON.stringify(exports).replaceAll('/dist-library/', '/'));
+const { name, version, description, license, engines, exports } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<
+  string,
+  unknown
+>;
+const inside: unknown = JSON.parse(JSON.stringify(exports).replaceAll('/dist-library/', '/'));
 writeFileSync(
   path.join(OUT, 'package.json'),
   `${JSON.stringify({ name, version, description, license, type: 'module', engines, sideEffects: false, exports: inside }, null, 2)}\n`,

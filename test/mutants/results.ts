@@ -1,28 +1,49 @@
-// Writes its part of results.md, which the page of proof names: node test/mutants/results.mjs formulas after Stryker, facts after the mutants of facts.
+// Writes its part of results.md, which the page of proof names: tsx test/mutants/results.ts formulas after Stryker, facts after the mutants of facts.
 // Each file has the beginning of the SHA-256 of what was measured, so that a change since is seen.
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
+import type { Done } from './facts.runner';
 
 const PAGE = 'test/mutants/results.md';
+/** What Stryker reports, as far as it is read. */
+interface Changed {
+  readonly status: string;
+  readonly mutatorName: string;
+  readonly replacement: string;
+  readonly location: { readonly start: { readonly line: number } };
+}
+interface Report {
+  readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Changed[] }>>;
+}
+
+interface Row {
+  readonly file: string;
+  readonly sha256: string;
+  readonly noticed: number;
+  readonly missed: readonly string[];
+}
+
 const TABLE = ['| file | sha-256 | noticed | of | not noticed |', '|---|---|---|---|---|'];
 const today = new Date().toISOString().slice(0, 10);
-const inCell = (text, most) => {
+const inCell = (text: string, most: number): string => {
   const line = text.replace(/\s+/g, ' ');
   return `\`${(line.length > most ? `${line.slice(0, most)}…` : line).replace(/\|/g, '\\|').replace(/`/g, "'")}\``;
 };
-const sum = (rows, of) => rows.reduce((total, row) => total + of(row), 0);
-const counted = rows => {
+const sum = (rows: readonly Row[], of: (row: Row) => number): number => rows.reduce((total, row) => total + of(row), 0);
+const counted = (rows: readonly Row[]) => {
   const noticed = sum(rows, row => row.noticed);
   const all = noticed + sum(rows, row => row.missed.length);
   return { noticed, all, percent: ((100 * noticed) / all).toFixed(1) };
 };
-const rowOf = ({ file, sha256, noticed, missed }) =>
+const rowOf = ({ file, sha256, noticed, missed }: Row): string =>
   `| ${file} | ${sha256.slice(0, 16)} | ${noticed} | ${noticed + missed.length} | ${missed.join('; ') || '–'} |`;
 
-function formulas() {
-  const { files } = JSON.parse(readFileSync('.stryker/report.json', 'utf8'));
-  const has = (mutants, ...status) => mutants.filter(mutant => status.includes(mutant.status));
-  const where = ({ location: { start }, mutatorName, replacement }) => `line ${start.line}: ${mutatorName} ${inCell(replacement, 60)}`;
+function formulas(): string[] {
+  const { files } = JSON.parse(readFileSync('.stryker/report.json', 'utf8')) as Report;
+  const has = (mutants: readonly Changed[], ...status: readonly string[]): Changed[] =>
+    mutants.filter(mutant => status.includes(mutant.status));
+  const where = ({ location: { start }, mutatorName, replacement }: Changed): string =>
+    `line ${start.line}: ${mutatorName} ${inCell(replacement, 60)}`;
   const rows = Object.entries(files)
     .map(([file, { source, mutants }]) => ({
       file,
@@ -44,8 +65,8 @@ function formulas() {
   ];
 }
 
-function facts() {
-  const files = JSON.parse(readFileSync('.cache/facts.json', 'utf8'));
+function facts(): string[] {
+  const files = JSON.parse(readFileSync('.cache/facts.json', 'utf8')) as Record<string, Done>;
   const rows = Object.entries(files).map(([file, { sha256, mutants }]) => ({
     file,
     sha256,
@@ -66,13 +87,13 @@ function facts() {
   ];
 }
 
-const PARTS = { formulas: ['Formulas', formulas], facts: ['Facts', facts] };
-const [title, made] = PARTS[process.argv[2]];
+const PARTS = { formulas: ['Formulas', formulas], facts: ['Facts', facts] } as const;
+const [title, made] = PARTS[process.argv[2] as keyof typeof PARTS];
 const parts = new Map(
   readFileSync(PAGE, 'utf8')
     .split(/^## /m)
     .filter(part => part !== '')
-    .map(part => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]),
+    .map(part => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()] as const),
 );
 parts.set(title, made().join('\n'));
 writeFileSync(PAGE, `${[...parts].map(([name, text]) => `## ${name}\n\n${text}\n`).join('\n')}`);

@@ -1,0 +1,56 @@
+// Build step: writes the help pages beside the add-in, and their addresses into functions.json.
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { tsImport } from 'tsx/esm/api';
+import type { Compiler } from 'webpack';
+import type { Evidence } from './evidence';
+import type { Described } from './function-page';
+import type * as Pages from './pages';
+
+const MANIFEST = new URL('../../manifest.xml', import.meta.url);
+
+/** Where the manifest says that the add-in is. */
+const baseOf = (manifest: string): string | undefined => /SourceLocation DefaultValue="([^"]*\/)pane\.html"/.exec(manifest)?.[1];
+
+/** What the generator has no option for: help addresses, and the mark without which Excel never calls a function that is given an error. */
+export function completed<T extends { readonly id: string }>(
+  metadata: { readonly functions: readonly T[] },
+  manifest = readFileSync(MANIFEST, 'utf8'),
+) {
+  const base = baseOf(manifest);
+  return {
+    allowErrorForDataTypeAny: true,
+    ...metadata,
+    functions: metadata.functions.map(listed => ({ ...listed, helpUrl: `${base}help/${listed.id}.html` })),
+  };
+}
+
+/** The pages and the list of evidence as they are now, and the files that they come from. */
+async function loaded() {
+  const files = new Set<string>();
+  const onImport = (url: string): void => void (url.startsWith('file:') && files.add(fileURLToPath(url)));
+  const load = (file: string): Promise<unknown> => tsImport(file, { parentURL: import.meta.url, onImport });
+  const { helpPages } = (await load('./pages.ts')) as typeof Pages;
+  const { EVIDENCE } = (await load('../../test/evidence/evidence.ts')) as { readonly EVIDENCE: readonly Evidence[] };
+  return { files, pagesOf: (functions: readonly Described[]) => helpPages(functions, EVIDENCE) };
+}
+
+const NAME = 'HelpPages';
+
+/** Runs before the copies and the minimiser: the pages are written as they are. */
+export const helpPages = {
+  apply(compiler: Compiler): void {
+    const { RawSource } = compiler.webpack.sources;
+    compiler.hooks.thisCompilation.tap(NAME, compilation => {
+      compilation.hooks.processAssets.tapPromise(NAME, async () => {
+        const asset = compilation.getAsset('functions.json');
+        if (asset === undefined) return;
+        const metadata = completed(JSON.parse(String(asset.source.source())) as { functions: Described[] });
+        compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
+        const { files, pagesOf } = await loaded();
+        compilation.fileDependencies.addAll(files);
+        for (const [file, text] of pagesOf(metadata.functions)) compilation.emitAsset(`help/${file}`, new RawSource(text));
+      });
+    });
+  },
+};
