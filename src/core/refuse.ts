@@ -1,14 +1,13 @@
 // A refusal on its way up: readers, look-ups and formulas throw it, call() turns it into an answer.
 import { type CellError, DATA_TYPE, type ErrorCode, type Refusal } from './kinds';
 
-export class Refused extends Error {
+/** No Error: nobody asks from where it was thrown, and to note that takes longer than most formulas. */
+export class Refused {
   constructor(
     readonly code: ErrorCode,
-    message: string,
+    readonly message: string,
     readonly argument?: string,
-  ) {
-    super(message);
-  }
+  ) {}
 }
 
 /** Wrong kind of input, or outside the domain. */

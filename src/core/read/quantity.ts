@@ -233,7 +233,7 @@ class Scanner {
     while (isSpace(this.text[this.i])) this.i++;
   }
 
-  private not(why?: string): Error {
+  private not(why?: string): Refused {
     const units = unitsOf(this.quantity);
     return wrongInput(
       `not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`,

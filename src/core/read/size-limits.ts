@@ -12,7 +12,7 @@ export interface SizeLimits {
 
 const EXAMPLES = '"1.6 ±10%", "1.6 ±0.16", "3.2 +0.1/-0", "10 -0.2/-0.4" or "3.4..3.6"';
 
-const notLimits = (): Error =>
+const notLimits = (): Refused =>
   wrongInput(`not a size with its limits; give ${EXAMPLES}; units: ${unitsOf(LENGTH)}, one at the end holds for all`);
 
 /** A bare number behind a size in another unit than mm could be meant either way. */
