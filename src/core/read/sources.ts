@@ -19,7 +19,7 @@ import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } f
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import type { Deviation } from './deviation';
-import { choice, DEVIATION, named, numeric, putInQuotes } from './params';
+import { choice, deviation, named, numeric, ONE, putInQuotes } from './params';
 import * as Q from './quantity';
 import { readQuantity } from './quantity';
 
@@ -31,10 +31,11 @@ export const FIT: Kind<Fit> = choice('fit', FITS);
 
 const MATERIAL_EXAMPLE = '"ABS"';
 export const MATERIAL: Kind<Material> = {
+  ...ONE,
+  is: 'material',
+  example: 'ABS',
   noun: 'material',
-  unit: '',
   inQuotes: MATERIAL_EXAMPLE,
-  accepts: 'a symbol such as "ABS", or a two-column range of quantity and value',
   shape: 'block',
   read(raw) {
     if (typeof raw === 'string') return parseMaterial(raw);
@@ -127,15 +128,14 @@ export const point: Kind<number> = numeric(Q.LENGTH, {
 });
 
 /** A length tolerance; the screw with its end takes it from the table for the length given before. */
-export const lengthTolerance: Kind<Deviation> = {
-  ...DEVIATION,
-  accepts: `${DEVIATION.accepts}; or the screw with its end, "ST2.9 cone"`,
-  read(raw, earlier) {
-    const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
-    if (found === undefined) return DEVIATION.read(raw, earlier);
+export const lengthTolerance: Kind<Deviation> = deviation({
+  words: 'the screw with its end, "ST2.9 cone"',
+  read: (text, earlier) => {
+    const found = leadingSize(text);
+    if (found === undefined) return undefined;
     return lengthDeviation(found.size, earlier.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
   },
-};
+});
 
 /** A number, or the value of a material for it. */
 export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>
