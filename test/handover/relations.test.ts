@@ -1,6 +1,7 @@
 // How arguments must stand to each other: each relation of a card as the condition that a supplier's sheet gets.
 import { describe, expect, test } from 'vitest';
-import type { Card, Term } from '../../src/core/card';
+import type { Card, Param, Term } from '../../src/core/card';
+import { listLimits } from '../../src/handover/inputs';
 import { partsRelated, relations } from '../../src/handover/relations';
 import { formNamed } from '../../src/plain/forms';
 import { atom, type Ref } from '../../src/plain/spreadsheet';
@@ -81,4 +82,16 @@ describe('a formula in a relation', () => {
       expect(formNamed(name), name).toBeDefined();
     }
   });
+});
+
+describe('limits of each entry of a list', () => {
+  const limitsOf = (id: string, name: string): unknown => listLimits(CARDS.get(id)?.params.find(param => param.name === name) as Param);
+
+  test('are those of its kind', () => {
+    expect(limitsOf('GRIP', 'layers')).toEqual({ above: 0 });
+    expect(limitsOf('STACK.NOMINAL', 'values')).toBeUndefined();
+    expect(limitsOf('BOSS.OD', 'hole')).toBeUndefined();
+  });
+
+  test('of a tolerance: above 0, as a bare 0 is a blank', () => expect(limitsOf('STACK.WORST', 'tolerances')).toEqual({ above: 0 }));
 });
