@@ -42,18 +42,6 @@ export function applied({ formula }: Card, values: readonly unknown[]): unknown 
   }
 }
 
-/** The arguments that stand before one. */
-class Before implements Earlier {
-  constructor(
-    private readonly params: readonly Param[],
-    private readonly values: readonly unknown[],
-  ) {}
-
-  get(name: string): unknown {
-    return this.values[this.params.findIndex(param => param.name === name)];
-  }
-}
-
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
 export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
   // as long as it will be: one that grows is laid out anew on the way
@@ -69,7 +57,7 @@ export function readArguments({ params }: Card, args: readonly unknown[]): unkno
 /** From the first argument that is no plain number. */
 function readFrom(first: number, params: readonly Param[], args: readonly unknown[], values: unknown[]): unknown[] {
   const lists = args.some(Array.isArray) ? equalLists(params, args) : undefined;
-  const earlier = new Before(params, values);
+  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
   for (let i = first; i < params.length; i++) {
     const param = params[i] as Param;
     values[i] = lists === undefined ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);

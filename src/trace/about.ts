@@ -1,6 +1,6 @@
 // What a function is, in a cell: put together from its sentence, its card and its plain form.
 import { withUnit } from '../core/call';
-import { type Blank, type Card, forgotten, type Param, type Result } from '../core/card';
+import type { Blank, Card, NameKind, Param, Result } from '../core/card';
 import { limitWords } from '../core/read/params';
 import { formOfCard, whatOf } from '../plain/forms';
 import { type Piece, print, symbol } from '../plain/print';
@@ -25,28 +25,29 @@ export function partSymbols(param: Param): Readonly<Record<string, string>> | un
       return deviationSymbols(param);
     case 'list':
       return kind.of.is === 'deviation' ? deviationSymbols(param) : undefined;
-    case 'quantity':
-    case 'whole':
-    case 'limit':
-    case 'cone':
-    case 'size with limits':
-    case 'choice':
-    case 'screw size':
-    case 'head':
-    case 'function name':
-    case 'joint output':
-    case 'grade':
-    case 'group':
-    case 'material':
-    case 'names':
-    case 'values':
-    case 'block':
-    case 'anything':
-      return undefined;
     default:
-      return forgotten(kind);
+      return noParts(kind.is);
   }
 }
+
+/** Kinds whose values have no parts that a formula takes, by name, so that a new one is asked for. */
+const noParts = (
+  _is:
+    | NameKind
+    | 'quantity'
+    | 'whole'
+    | 'limit'
+    | 'cone'
+    | 'size with limits'
+    | 'choice'
+    | 'grade'
+    | 'group'
+    | 'material'
+    | 'names'
+    | 'values'
+    | 'block'
+    | 'anything',
+): undefined => undefined;
 
 const deviationSymbols = (param: Param): Readonly<Record<string, string>> => ({
   upperMm: `${nameOf(param)}⁺`,

@@ -1,5 +1,5 @@
 // What a kind of argument accepts, in words. They are read by people only.
-import { forgotten, type Kind, type Param } from '../card';
+import type { Kind, Param } from '../card';
 import { DEVIATION_EXAMPLE } from './deviation';
 import { type Quantity, unitsOf } from './quantity';
 import { relationWords } from './relation';
@@ -51,8 +51,6 @@ export function accepts(kind: Kind<unknown>): string {
       return 'a range';
     case 'anything':
       return 'anything';
-    default:
-      return forgotten(kind);
   }
 }
 
