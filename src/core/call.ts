@@ -1,7 +1,7 @@
 // The one path of a call: read, limits, formula, finite check, answer.
 import type { Card, Earlier, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
-import { type ListKind, asList, isBlank, readArgument, usedLength } from './read/params';
+import { type ListKind, asList, isBlank, isItself, readArgument, usedLength } from './read/params';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */
@@ -9,7 +9,6 @@ export const MOST_CELLS = 20_000;
 
 export type Outcome = Answer<Cell | Cell[][]>;
 
-/** A look-up that finds nothing is about its first argument. */
 export function callCard(card: Card, args: readonly unknown[]): Outcome {
   try {
     const values = readArguments(card, args);
@@ -17,7 +16,7 @@ export function callCard(card: Card, args: readonly unknown[]): Outcome {
       ok: true,
       value: finished(
         card.result,
-        card.topic === 'Screws and standard data' ? naming(card.params[0]?.name ?? '', () => applied(card, values)) : applied(card, values),
+        card.refusesFirst ? naming(card.params[0]?.name ?? '', () => applied(card, values)) : applied(card, values),
       ),
     };
   } catch (fault) {
@@ -27,21 +26,41 @@ export function callCard(card: Card, args: readonly unknown[]): Outcome {
 }
 
 /** The formula on values that were read; its limits were checked with them. Throws Refused. */
-export function applied(card: Card, values: readonly unknown[]): unknown {
-  return card.formula(...(values as never[]));
+export function applied({ formula }: Card, values: readonly unknown[]): unknown {
+  // a call that knows how many it hands over is the faster one
+  switch (values.length) {
+    case 1:
+      return formula(values[0] as never);
+    case 2:
+      return formula(values[0] as never, values[1] as never);
+    case 3:
+      return formula(values[0] as never, values[1] as never, values[2] as never);
+    case 4:
+      return formula(values[0] as never, values[1] as never, values[2] as never, values[3] as never);
+    default:
+      return formula(...(values as never[]));
+  }
 }
-
-const NO_LISTS: ReadonlyMap<string, unknown> = new Map();
 
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
 export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
-  const lists = args.some(Array.isArray) ? equalLists(params, args) : NO_LISTS;
   // as long as it will be: one that grows is laid out anew on the way
   const values = new Array<unknown>(params.length);
-  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
   for (let i = 0; i < params.length; i++) {
+    const raw = args[i];
+    if (!isItself(params[i] as Param, raw)) return readFrom(i, params, args, values);
+    values[i] = raw;
+  }
+  return values;
+}
+
+/** From the first argument that is no plain number. */
+function readFrom(first: number, params: readonly Param[], args: readonly unknown[], values: unknown[]): unknown[] {
+  const lists = args.some(Array.isArray) ? equalLists(params, args) : undefined;
+  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
+  for (let i = first; i < params.length; i++) {
     const param = params[i] as Param;
-    values[i] = lists.size === 0 ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
+    values[i] = lists === undefined ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
   }
   return values;
 }

@@ -1,6 +1,7 @@
 // What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
 // Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
 import type { CardKind, Limits, Reading, Source, TableValue } from './kinds';
+import type { Quantity } from './read/quantity';
 import { worthOf } from './table';
 
 /** The arguments already read, by name. */
@@ -11,24 +12,88 @@ export interface Earlier {
 /** For a value that is read by itself. */
 export const NOTHING_READ: Earlier = new Map();
 
-export interface Kind<T> {
+/** What a text names in place of the value itself: a screw, a head, a material. */
+export interface TextSource<T> {
+  /** Finish the sentence "or …". */
+  readonly words: string;
+  /** Nothing where the text is not of that form. */
+  readonly read: (text: string, earlier: Earlier) => T | undefined;
+  /** Which value of a table the text names, where it is one value as it stands there. */
+  readonly tableValue?: (text: string) => TableValue | undefined;
+}
+
+/** How names of a kind are typed. */
+export type NameKind = 'screw size' | 'screw' | 'head' | 'function name' | 'joint output';
+
+/** What each kind of argument is made of, as far as others need to know. */
+export type Nature =
+  | { readonly is: 'quantity'; readonly quantity: Quantity }
+  /** The sharp diameter of a countersunk head, with the angle that its name brings. */
+  | { readonly is: 'cone'; readonly quantity: Quantity }
+  | { readonly is: 'whole' }
+  /** A limit of a result: a length or "none". */
+  | { readonly is: 'limit'; readonly quantity: Quantity }
+  | { readonly is: 'deviation' }
+  | { readonly is: 'size with limits'; readonly examples: string }
+  | { readonly is: 'choice'; readonly words: readonly string[] }
+  | { readonly is: NameKind; readonly example: string }
+  | { readonly is: 'grade'; readonly examples: string; readonly held: string }
+  | { readonly is: 'group'; readonly names: readonly string[]; readonly ownTable: string }
+  | { readonly is: 'material'; readonly example: string }
+  | { readonly is: 'list'; readonly of: Kind<unknown>; readonly limits: Limits | undefined }
+  /** Names beside numbers. */
+  | { readonly is: 'names' }
+  /** What the cells of a list hold, as it is. */
+  | { readonly is: 'values' }
+  | { readonly is: 'block' }
+  | { readonly is: 'anything' };
+
+export type Kind<T> = Nature & {
   /** `length`, `screw size`, … */
   readonly noun: string;
   /** The core unit, or nothing. */
   readonly unit: string;
-  /** What is accepted, in words. */
-  readonly accepts: string;
   /** `one`: a single value. `list`: one row or column. `block`: any rectangle. */
   readonly shape: 'one' | 'list' | 'block';
+  /** 0 is a value of it, and a blank may count as 0. */
+  readonly hasZero: boolean;
   /** How a name is typed, `"M3"`: in its place a number or a blank is most likely an unquoted one, which is a cell. */
-  readonly inQuotes?: string;
-  /** Which value of a table a text names, where it is one value as it stands there. */
-  readonly tableValue?: ((text: string) => TableValue | undefined) | undefined;
+  readonly inQuotes: string | undefined;
+  /** What a text may name instead. */
+  readonly from: TextSource<unknown> | undefined;
   /** Blanks, bare zeros and errors reach the reader too. */
-  readonly takesEverything?: true;
+  readonly takesEverything: boolean;
   /** A value that is neither blank nor an error, unless the kind takes everything. Throws Refused. */
   read(raw: unknown, earlier: Earlier): T;
-}
+};
+
+/** For the end of a switch over kinds: the compiler names the kind that was forgotten. */
+export const forgotten = (kind: never): never => kind;
+
+// ---- relations between arguments -----------------------------------------------------------------------------------
+
+/** The related argument itself. */
+export const ITSELF = '';
+
+/**
+ * A number, an argument by its name, a part of one (`size.majorMaxMm`, `.sharpMm` of the related argument itself),
+ * a formula of others under its name, or a sum of these.
+ */
+export type Term =
+  | number
+  | string
+  | readonly ['-' | '*', Term, Term]
+  | { readonly formula: Readonly<Record<string, (...args: never[]) => number>>; readonly of: readonly string[] };
+
+export type Comparison = readonly [sign: '<' | '>' | '>=', left: Term, right: Term];
+
+/** How an argument must stand to those before it. The reader checks it, the hand-over writes it as a condition. */
+export type Relation =
+  /** `words` finish the sentence "must be …" and stand among what is accepted; else the refusal says why. */
+  | { readonly holds: readonly Comparison[]; readonly words: string }
+  | { readonly holds: readonly Comparison[]; readonly refusal: (earlier: Earlier) => string }
+  /** Of two limits one may be "none", and the upper one is above the lower one. */
+  | { readonly upperOf: string };
 
 /**
  * What a blank cell, a left-out argument and a bare 0 mean; a function cannot tell them apart.
@@ -52,6 +117,9 @@ export interface Param<T = unknown> {
   readonly optional: boolean;
   /** Lists of one group have a row each for the same things; their counts must agree. */
   readonly group: string | undefined;
+  readonly relation: Relation | undefined;
+  /** A number that is not 0 stands for itself. */
+  readonly takesNumbers: boolean;
 }
 
 interface Named {
@@ -82,11 +150,13 @@ export interface Card {
     | { readonly args: readonly unknown[]; readonly result: unknown }
     | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
   /** What a look-up reads; its formula is the worth of this. */
-  readonly reads?: (...args: never[]) => readonly Reading[];
+  readonly reads: ((...args: never[]) => readonly Reading[]) | undefined;
   /** Why the hand-over has no live plain formula, where it has none. */
-  readonly notLive?: string;
+  readonly notLive: string | undefined;
   /** A word of caution that belongs to every use: an estimate, a start value. */
-  readonly caution?: string;
+  readonly caution: string | undefined;
+  /** What its formula refuses is about its first argument: a look-up that finds nothing. */
+  readonly refusesFirst: boolean;
 }
 
 export const TOPICS = [
@@ -109,15 +179,18 @@ export type Topic = (typeof TOPICS)[number];
 
 type Params<A extends readonly unknown[]> = { readonly [I in keyof A]: Param<A[I]> };
 
-/** Ties the parameters' types to the formula's. */
+type Rest = Pick<Card, 'result' | 'kind' | 'sources' | 'example'> & Partial<Pick<Card, 'notLive' | 'caution' | 'refusesFirst'>>;
+
+/** Ties the parameters' types to the formula's. All cards are laid out alike, for the speed of a call. */
 export function card<A extends readonly unknown[]>(
   id: string,
   topic: Topic,
   params: Params<A>,
   formula: (...args: [...A]) => unknown,
-  rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula'>,
+  { result, kind, sources, example, notLive, caution, refusesFirst = false }: Rest,
+  reads?: Card['reads'],
 ): Card {
-  return { id, topic, params, formula: formula as Card['formula'], ...rest };
+  return { id, topic, params, formula: formula as Card['formula'], result, kind, sources, example, reads, notLive, caution, refusesFirst };
 }
 
 /** The card of a look-up: what it reads is said once. */
@@ -126,16 +199,9 @@ export function lookUp<A extends readonly unknown[]>(
   topic: Topic,
   params: Params<A>,
   reads: (...args: [...A]) => readonly Reading[],
-  rest: Omit<Card, 'id' | 'topic' | 'params' | 'formula' | 'reads'>,
+  rest: Rest,
 ): Card {
-  return {
-    id,
-    topic,
-    params,
-    formula: (...args: [...A]) => worthOf(reads(...args)),
-    reads: reads as unknown as NonNullable<Card['reads']>,
-    ...rest,
-  } as Card;
+  return card(id, topic, params, (...args: [...A]) => worthOf(reads(...args)), rest, reads as unknown as Card['reads']);
 }
 
 export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];

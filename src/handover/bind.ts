@@ -1,6 +1,6 @@
 // What the arguments of a call become on the hand-over: cells of the user's sheets where they can, else values that hold
 // while the cells they came from are as they were sent.
-import type { Param } from '../core/card';
+import { forgotten, type Nature, type Param } from '../core/card';
 import type { Limits } from '../core/kinds';
 import type { Deviation, Deviations } from '../core/read/deviation';
 import { isBlank, limitWords } from '../core/read/params';
@@ -190,7 +190,7 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
     const input = row(formula, rowWords('input', words));
     return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
-  const looked = typeof raw === 'string' ? kind.tableValue?.(raw) : undefined;
+  const looked = typeof raw === 'string' ? kind.from?.tableValue?.(raw) : undefined;
   return fixed(
     desk,
     argument,
@@ -207,7 +207,7 @@ function boundNumber(desk: Desk, param: Param, argument: Argument, value: number
 /** A cell that several calls read must be within the limits of all. */
 function validate(desk: Desk, area: Area, param: Param): void {
   const at = addressOf(area);
-  if (param.kind.takesEverything === true || desk.source.cell(area.sheet, at)?.formula !== undefined) return;
+  if (param.kind.takesEverything || desk.source.cell(area.sheet, at)?.formula !== undefined) return;
   const key = `${area.sheet}!${at}`;
   const known = desk.validations.get(key);
   if (known?.list !== undefined) return;
@@ -238,7 +238,7 @@ function lookedUp(
   value: number,
 ): Bound | undefined {
   const first = firstCell(argument);
-  const found = kind.tableValue?.(worth);
+  const found = kind.from?.tableValue?.(worth);
   const conditions = first === undefined ? undefined : asSent(desk, argument, first.node);
   if (
     first === undefined ||
@@ -563,18 +563,47 @@ function boundWord(desk: Desk, param: Param, argument: Argument, value: string):
   return { ref: atom(row, value), conditions: [], live: words.length > 1 };
 }
 
-/** One argument, by the kind of value that the core read from it. Nothing where its cells cannot be followed or watched. */
+/** One argument, by its kind. Nothing where its cells cannot be followed or watched. */
 export function bind(desk: Desk, param: Param, argument: Argument, value: unknown, needed: ReadonlySet<string>): Bound | undefined {
   const label = labelOf(param);
-  if (typeof value === 'number') return boundNumber(desk, param, argument, value, label);
-  if (typeof value === 'string') return boundWord(desk, param, argument, value);
-  if (Array.isArray(value) && value.every(item => typeof item === 'number')) return boundList(desk, param, argument, value, label);
-  if (typeof value === 'object' && value !== null) {
-    if ('majorMaxMm' in value) return boundScrew(desk, argument, value as Screw, needed);
-    if ('upperMm' in value && typeof value.upperMm === 'number' && !('nominalMm' in value))
+  const { kind } = param;
+  if (value === undefined) return fixed(desk, argument, atom('""', ''));
+  switch (kind.is) {
+    case 'quantity':
+    case 'whole':
+    case 'limit':
+    case 'anything':
+      return typeof value === 'number'
+        ? boundNumber(desk, param, argument, value, label)
+        : boundWord(desk, param, argument, value as string);
+    case 'choice':
+    case 'grade':
+    case 'function name':
+    case 'joint output':
+      return boundWord(desk, param, argument, value as string);
+    case 'screw':
+      return boundScrew(desk, argument, value as Screw, needed);
+    case 'deviation':
       return boundDeviation(desk, param, argument, value as Deviation, label);
-    if ('upperMm' in value && Array.isArray(value.upperMm)) return boundDeviations(desk, param, argument, value as Deviations, label);
-    return boundRecord(desk, param, argument, value, label);
+    case 'list':
+      return boundRows(desk, param, argument, kind.of.is, value, label);
+    case 'cone':
+    case 'size with limits':
+    case 'screw size':
+    case 'head':
+    case 'group':
+    case 'material':
+      return boundRecord(desk, param, argument, value as object, label);
+    case 'names':
+    case 'values':
+    case 'block':
+      return fixed(desk, argument, { parts: {} });
+    default:
+      return forgotten(kind);
   }
-  return fixed(desk, argument, atom('""', ''));
+}
+
+function boundRows(desk: Desk, param: Param, argument: Argument, of: Nature['is'], value: unknown, label: string): Bound | undefined {
+  if (of === 'quantity') return boundList(desk, param, argument, value as readonly number[], label);
+  return of === 'deviation' ? boundDeviations(desk, param, argument, value as Deviations, label) : fixed(desk, argument, { parts: {} });
 }

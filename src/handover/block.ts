@@ -164,19 +164,13 @@ function boundForm(desk: Desk, card: Card, form: Form, args: readonly Argument[]
   );
   return {
     bound,
-    related: relations(card, name => named(card, bound, name)),
+    related: relations(
+      card,
+      bound.map(({ ref }) => ref),
+    ),
     results: [formulas].flat(2) as CellFormula[],
     words: worded.results,
   };
-}
-
-/** A reference by name: `od`, `size.majorMaxMm`. */
-function named({ params }: Card, bound: readonly Bound[], path: string): string {
-  const [name, part] = path.split('.');
-  const ref = bound[params.findIndex(param => param.name === name)]?.ref;
-  const found = part === undefined ? ref : ref !== undefined && 'parts' in ref ? ref.parts[part] : undefined;
-  if (found === undefined || !('text' in found)) throw new TypeError(`no cell for ${path}`);
-  return found.level < 6 ? `(${found.text})` : found.text;
 }
 
 /** The steps and results with names in place of numbers: what they say stays true when a number changes. */

@@ -1,12 +1,13 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
-import { NOTHING_READ, type Param } from '../core/card';
+import type { Param } from '../core/card';
 import type { Limits } from '../core/kinds';
 import { readAnyQuantity } from '../core/read/quantity';
-import { Refused } from '../core/refuse';
 import { number, text } from '../plain/spreadsheet';
 import { limitFormulas } from './limits';
 import { isRows, type Known } from './source';
 import { cellText } from './text';
+
+export { choicesOf } from '../core/read/accepts';
 
 /** A longer text is not allowed inside a formula. */
 const LONGEST_LITERAL = 200;
@@ -87,19 +88,8 @@ export function allOf(conditions: readonly string[]): string {
   return groups.length === 1 ? (groups[0] as string) : `AND(${groups.join(',')})`;
 }
 
-/** The words of an argument that takes nothing else. */
-export function choicesOf({ kind }: Param): readonly string[] {
-  const words = [...kind.accepts.matchAll(/"([^"]+)"/g)].map(([, word]) => word ?? '');
-  return kind.accepts === words.map(word => `"${word}"`).join(', ') ? words : [];
-}
-
-/** A list keeps its limits to itself; it is asked whether it takes a negative entry. */
-export function listLimits({ kind, limits }: Param): Limits | undefined {
-  try {
-    kind.read([[-1], [-1]], NOTHING_READ);
-    return limits;
-  } catch (fault) {
-    if (fault instanceof Refused) return { above: 0, ...limits };
-    throw fault;
-  }
+/** Limits of each entry of a list. A bare 0 counts as a blank there, so a tolerance is above 0. */
+export function listLimits({ kind }: Param): Limits | undefined {
+  if (kind.is !== 'list') return undefined;
+  return kind.of.is === 'deviation' ? { above: 0 } : kind.limits;
 }

@@ -1,42 +1,54 @@
-// Limits between arguments, as conditions on their references: what the readers of the core refuse, in the words of a spreadsheet.
-import type { Card } from '../core/card';
+// Relations between arguments, as their card says them, as conditions of a spreadsheet.
+import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../core/card';
+import { partOf } from '../core/read/relation';
+import type { Tree } from '../plain/forms';
+import { type Ref, spreadsheetRef } from '../plain/spreadsheet';
 
-/** The reference of a parameter, or of a part of it: `size.majorMaxMm`. */
-export type Named = (name: string) => string;
+/** A formula is called by the name that it has in its card. */
+function tree(term: Term, itself: string): Tree {
+  if (typeof term === 'number') return term;
+  if (typeof term === 'string') return atPath(term, itself);
+  if ('formula' in term) return ['call', Object.keys(term.formula)[0], ...term.of.map(path => atPath(path, itself))];
+  const [sign, left, right] = term;
+  return [sign, tree(left, itself), tree(right, itself)];
+}
 
-const widened = (size: string, depth: string, draft: string, sign: '+' | '-'): string => `${size}${sign}2*${depth}*TAN(RADIANS(${draft}))`;
+function atPath(path: string, itself: string): Tree {
+  const [name, part] = partOf(path);
+  const owner = name === ITSELF ? itself : name;
+  return part === undefined ? owner : ['of', owner, part];
+}
 
-/** Of a result: one side at least, and the upper one above. */
-const asLimits = (of: Named): readonly string[] => [
-  `IF(AND(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})),${of('upper')}>${of('lower')},OR(ISNUMBER(${of('lower')}),ISNUMBER(${of('upper')})))`,
-];
+const textOf = (ref: Ref): string => (ref as { readonly text: string }).text;
 
-const RELATIONS: Readonly<Record<string, (of: Named) => readonly string[]>> = {
-  'BOSS.MASS': of => [
-    `${of('hole')}<${of('od')}`,
-    `${widened(of('hole'), of('hole_depth'), of('hole_draft'), '-')}>=0`,
-    `${widened(of('hole'), of('hole_depth'), of('hole_draft'), '-')}<${widened(of('od'), of('hole_depth'), of('outside_draft'), '+')}`,
-  ],
-  'BOSS.TORSION': of => [`${of('hole')}<${of('od')}`],
-  'BOSS.CONFLICT': of => [`${of('pilot')}<${of('size.majorMaxMm')}`],
-  BEARING: of => [`${of('hole')}<${of('head_diameter')}`],
-  'COOLING.TIME': of => [
-    `${of('eject')}>${of('mould')}`,
-    `${of('eject')}<${of('melt')}`,
-    `IF(${of('criterion')}="mean",8/PI()^2,4/PI())*(${of('melt')}-${of('mould')})>${of('eject')}-${of('mould')}`,
-  ],
-  'HOOP.LIMIT': of => [`${of('od')}>${of('pin')}`],
-  'HOOP.PUSH': of => [`${of('od')}>${of('pin')}`],
-  'HOOP.STRESS': of => [`${of('od')}>${of('pin')}`],
-  'LIP.SKIN': of => [`INT(${of('gaps')})=${of('gaps')}`],
-  'PULLOUT.BOSS': of => [`${of('size.majorMaxMm')}<${of('od')}`],
-  'RECESS.CONE': of => [`${of('sharp_diameter.sharpMm')}>0`, `${of('hole')}<${of('sharp_diameter.sharpMm')}`],
-  'STACK.CPK': asLimits,
-  'STACK.PPM': asLimits,
-  'TORQUE.CLAMP': of => [`${of('hole')}<${of('head_diameter')}`],
-  'TORQUE.SET': of => [`${of('strip')}>${of('drive')}`],
-};
+/** What the arguments of a call must hold, on their references. */
+export function relations({ params }: Card, refs: readonly Ref[]): string[] {
+  const names = params.map(({ name }) => name);
+  const written = (result: Tree): string => textOf(spreadsheetRef({ params: names, result }, refs));
+  const compared = (itself: string, [sign, left, right]: Comparison): string => written([sign, tree(left, itself), tree(right, itself)]);
+  return params.flatMap(({ name, kind, relation }): string[] => [
+    ...(kind.is === 'whole' ? [`INT(${written(name)})=${written(name)}`] : []),
+    ...(relation === undefined
+      ? []
+      : 'upperOf' in relation
+        ? [upperLimit(written(relation.upperOf), written(name))]
+        : relation.holds.map(comparison => compared(name, comparison))),
+  ]);
+}
 
-export const relations = ({ id }: Card, of: Named): readonly string[] => RELATIONS[id]?.(of) ?? [];
-/** Parts of records that only a relation reads. */
-export const partsRelated = ({ id }: Card): readonly string[] => (id === 'PULLOUT.BOSS' || id === 'BOSS.CONFLICT' ? ['majorMaxMm'] : []);
+/** One side at least, and the upper one above. */
+const upperLimit = (lower: string, upper: string): string =>
+  `IF(AND(ISNUMBER(${lower}),ISNUMBER(${upper})),${upper}>${lower},OR(ISNUMBER(${lower}),ISNUMBER(${upper})))`;
+
+/** Parts of records that the relations read. */
+export const partsRelated = ({ params }: Card): string[] =>
+  params.flatMap(({ relation }: Param) => pathsIn(relation)).flatMap(path => partOf(path)[1] ?? []);
+
+const pathsIn = (relation: Relation | undefined): string[] =>
+  relation === undefined || 'upperOf' in relation ? [] : relation.holds.flatMap(([, left, right]) => [...pathsOf(left), ...pathsOf(right)]);
+
+function pathsOf(term: Term): readonly string[] {
+  if (typeof term === 'number') return [];
+  if (typeof term === 'string') return [term];
+  return 'formula' in term ? term.of : [...pathsOf(term[1]), ...pathsOf(term[2])];
+}

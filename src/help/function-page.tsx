@@ -1,9 +1,11 @@
 // The page of one function, from its card, its plain form, its texts in functions.json and the list of evidence.
 import type { JSX } from 'preact';
 import { callCard, readArguments } from '../core/call';
-import type { Card, Param } from '../core/card';
+import { type Card, forgotten, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
+import { accepts } from '../core/read/accepts';
 import { limitWords } from '../core/read/params';
+import { relationWords } from '../core/read/relation';
 import { heldOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
 import { digits } from '../plain/print';
@@ -28,10 +30,37 @@ const MOST_ROWS = 8;
 const MOST_COLUMNS = 7;
 
 /** What an argument takes beside the quantity that its text names. */
-function alsoTakes({ accepts }: Param['kind']): string {
-  const [, also] = accepts.split('; or ');
-  if (also !== undefined) return ` Also ${also}.`;
-  return accepts.startsWith('"') ? ` One of ${accepts}.` : '';
+function alsoTakes(param: Param): string {
+  const { kind } = param;
+  switch (kind.is) {
+    case 'quantity':
+    case 'cone':
+    case 'deviation':
+      return kind.from === undefined ? '' : ` Also ${kind.from.words}${relationWords(param)}.`;
+    case 'limit':
+      return ' Also "none".';
+    case 'group':
+      return ` Also ${kind.ownTable}.`;
+    case 'choice':
+    case 'grade':
+      return ` One of ${accepts(kind)}.`;
+    case 'whole':
+    case 'size with limits':
+    case 'screw size':
+    case 'screw':
+    case 'head':
+    case 'function name':
+    case 'joint output':
+    case 'material':
+    case 'list':
+    case 'names':
+    case 'values':
+    case 'block':
+    case 'anything':
+      return '';
+    default:
+      return forgotten(kind);
+  }
 }
 
 function Argument({ param, text }: { readonly param: Param; readonly text: string }): JSX.Element {
@@ -46,7 +75,7 @@ function Argument({ param, text }: { readonly param: Param; readonly text: strin
         {text}.{' '}
         <span class="quiet">
           {bounds[0]?.toUpperCase()}
-          {bounds.slice(1)}.{alsoTakes(kind)}
+          {bounds.slice(1)}.{alsoTakes(param)}
         </span>
       </dd>
     </>
@@ -65,7 +94,7 @@ const Arguments = ({ card, listed }: { readonly card: Card; readonly listed: Des
         ))}
       </dl>
     )}
-    {card.params.some(({ kind }) => kind.noun === 'screw') && (
+    {card.params.some(({ kind }) => kind.is === 'screw') && (
       <p class="quiet">
         Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major diameter,
         max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.

@@ -1,6 +1,8 @@
 // How the field of an argument is labelled, and what happens when it is left blank.
 import type { Blank, Param } from '../core/card';
 
+export { choicesOf } from '../core/read/accepts';
+
 export const inWords = (name: string): string => name.replaceAll('_', ' ');
 
 export const labelOf = ({ name, kind }: Param): string => (kind.unit === '' ? inWords(name) : `${inWords(name)} (${kind.unit})`);
@@ -16,9 +18,3 @@ export function blankWords({ blank, optional, kind }: Param): string {
 
 const sameWords = ({ sameAs, take }: Extract<Blank, { sameAs: string }>): string =>
   `blank: ${take === undefined ? 'as' : 'from'} ${inWords(sameAs)}`;
-
-/** The words to choose from, where a word is asked for. */
-export const choicesOf = ({ kind }: Param): readonly string[] =>
-  kind.unit === '' && kind.shape === 'one' && /^"[^"]*"(, "[^"]*")+$/.test(kind.accepts)
-    ? [...kind.accepts.matchAll(/"([^"]*)"/g)].map(([, word = '']) => word)
-    : [];

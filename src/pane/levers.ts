@@ -1,4 +1,5 @@
 // How much each input of a joint moves one of its results, by small steps on the joint itself.
+import type { Param } from '../core/card';
 import { Refused } from '../core/refuse';
 import type { Deviation } from '../core/read/deviation';
 import type { Screw } from '../core/screw/thread';
@@ -32,11 +33,11 @@ function numberOf(variant: Variant, output: string): number | undefined {
   }
 }
 
-function valueOf(variant: Variant, input: string): number | Deviation | undefined {
+function valueOf(variant: Variant, { name, kind }: Param): number | Deviation | undefined {
   try {
-    const value = variant.value(input);
+    const value = variant.value(name);
     if (typeof value === 'number') return value;
-    return typeof value === 'object' && value !== null && 'upperMm' in value ? (value as Deviation) : undefined;
+    return kind.is === 'deviation' ? (value as Deviation | undefined) : undefined;
   } catch (fault) {
     if (fault instanceof Refused) return undefined;
     throw fault;
@@ -79,8 +80,9 @@ export function levers(variant: Variant, output: string): Lever[] {
   const now = numberOf(variant, output);
   if (now === undefined) return [];
   return [...INPUTS.values()]
-    .flatMap(({ param: { name }, unit }) => {
-      const value = valueOf(variant, name);
+    .flatMap(({ param, unit }) => {
+      const { name } = param;
+      const value = valueOf(variant, param);
       if (value === undefined) return [];
       const size = typeof value === 'number' ? value : (value.upperMm - value.lowerMm) / 2;
       if (size === 0) return [];

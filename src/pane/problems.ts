@@ -102,7 +102,7 @@ function state(place: Place): Problem | undefined {
 
 // ---- what goes in --------------------------------------------------------------------------------------------------
 
-const isWhole = ({ kind, name }: Param): boolean => kind.accepts === 'a whole number' || name === 'variant';
+const isWhole = ({ kind, name }: Param): boolean => kind.is === 'whole' || name === 'variant';
 
 /** Numbers and quantities of an argument that stand in the formula itself; what stands in a function of the sheet is about that function. */
 function constantsIn(node: FormulaNode | null): string[] {

@@ -1,5 +1,5 @@
 // What is typed into the field of an argument, as a value for a preview and as a piece of a formula.
-import { NOTHING_READ, type Param } from '../core/card';
+import { forgotten, type Kind, NOTHING_READ, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { readsTwoWays } from '../core/read/quantity';
 import { areaOf, parseFormula } from '../handover/formula';
@@ -21,11 +21,40 @@ function valueOf(text: string): Cell {
 }
 
 /** Whether the argument reads this text itself: M3 is then a screw and no cell. */
-function reads({ kind }: Param, text: string): boolean {
-  if (kind.takesEverything === true || kind.shape === 'list') return false;
+function reads(param: Param, text: string): boolean {
+  const { kind } = param;
+  switch (kind.is) {
+    case 'anything':
+    case 'block':
+    case 'list':
+    case 'names':
+    case 'values':
+      return false;
+    case 'quantity':
+    case 'whole':
+    case 'limit':
+    case 'cone':
+    case 'deviation':
+    case 'size with limits':
+    case 'choice':
+    case 'screw size':
+    case 'screw':
+    case 'head':
+    case 'function name':
+    case 'joint output':
+    case 'grade':
+    case 'group':
+    case 'material':
+      return isRead(kind, text);
+    default:
+      return forgotten(kind);
+  }
+}
+
+function isRead(kind: Kind<unknown>, text: string): boolean {
   try {
     kind.read(text, NOTHING_READ);
-    return kind.noun !== 'range';
+    return true;
   } catch {
     return false;
   }

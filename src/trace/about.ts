@@ -1,6 +1,6 @@
 // What a function is, in a cell: put together from its sentence, its card and its plain form.
 import { withUnit } from '../core/call';
-import type { Blank, Card, Param, Result } from '../core/card';
+import type { Blank, Card, NameKind, Param, Result } from '../core/card';
 import { limitWords } from '../core/read/params';
 import { formOfCard, whatOf } from '../plain/forms';
 import { type Piece, print, symbol } from '../plain/print';
@@ -17,11 +17,42 @@ export const nameOf = (param: Param): string => param.symbol ?? param.name.repla
 
 /** The symbols of what formulas take from a parameter that is a record. */
 export function partSymbols(param: Param): Readonly<Record<string, string>> | undefined {
-  if (param.kind.noun === 'screw') return SCREW_SYMBOLS;
-  if (param.kind.noun.endsWith('tolerance') || param.kind.noun === 'range of tolerances')
-    return { upperMm: `${nameOf(param)}⁺`, lowerMm: `${nameOf(param)}⁻` };
-  return undefined;
+  const { kind } = param;
+  switch (kind.is) {
+    case 'screw':
+      return SCREW_SYMBOLS;
+    case 'deviation':
+      return deviationSymbols(param);
+    case 'list':
+      return kind.of.is === 'deviation' ? deviationSymbols(param) : undefined;
+    default:
+      return noParts(kind.is);
+  }
 }
+
+/** Kinds whose values have no parts that a formula takes, by name, so that a new one is asked for. */
+const noParts = (
+  _is:
+    | NameKind
+    | 'quantity'
+    | 'whole'
+    | 'limit'
+    | 'cone'
+    | 'size with limits'
+    | 'choice'
+    | 'grade'
+    | 'group'
+    | 'material'
+    | 'names'
+    | 'values'
+    | 'block'
+    | 'anything',
+): undefined => undefined;
+
+const deviationSymbols = (param: Param): Readonly<Record<string, string>> => ({
+  upperMm: `${nameOf(param)}⁺`,
+  lowerMm: `${nameOf(param)}⁻`,
+});
 
 function asSymbol(param: Param): Piece {
   const parts = partSymbols(param);
@@ -54,7 +85,7 @@ export const columnName = (result: Result, i: number): string =>
 
 function symbols(card: Card): string {
   const own = card.params.map(param => `${nameOf(param)}: ${param.name}${param.kind.unit === '' ? '' : `, ${param.kind.unit}`}`);
-  const screw = card.params.some(({ kind }) => kind.noun === 'screw')
+  const screw = card.params.some(({ kind }) => kind.is === 'screw')
     ? ['d nominal, d1 major max, d2 root max, P pitch of the screw, mm']
     : [];
   return [...own, ...screw].join('; ') || '–';

@@ -26,7 +26,7 @@ function read(readings: readonly Reading[]): string[] {
 function taken(param: Param, raw: unknown, value: unknown): string[] {
   const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
-  const from = param.kind.tableValue?.(text);
+  const from = param.kind.from?.tableValue?.(text);
   const origin = from === undefined ? '' : ` (${columnWords(from)})`;
   return [`${param.name} ${quoted(text)} = ${inUnit(value, param.kind.unit)}${origin}`];
 }

@@ -1,6 +1,6 @@
 // Each argument against the typed table: what it is, in which unit, what it reads besides numbers, its limits and what a blank means.
 import { describe, expect, test } from 'vitest';
-import type { Kind } from '../../src/core/card';
+import { acceptedBy } from '../../src/core/read/accepts';
 import { CARDS, call } from '../../src/registry';
 import { ARGUMENTS } from './arguments';
 import { CONTRACT } from './contract';
@@ -138,8 +138,8 @@ describe.each(Object.entries(ARGUMENTS))('%s', (id, line) => {
         ),
     );
     expect(param.group).toBe(one.group);
-    expect(param.kind.takesEverything).toBe(TAKES_EVERYTHING.includes(id) ? true : undefined);
-    const { accepts } = param.kind as Kind<unknown>;
+    expect(param.kind.takesEverything).toBe(TAKES_EVERYTHING.includes(id));
+    const accepts = acceptedBy(param);
     if (one.words !== undefined) expect(accepts.split(', ').sort()).toEqual(one.words.map(word => `"${word}"`).sort());
     if (one.material !== undefined) expect(accepts).toMatch(new RegExp(`a material, .*: its ${one.material}`));
     else if (READS[one.kind] !== undefined) expect(accepts).toMatch(READS[one.kind]?.[1] as RegExp);

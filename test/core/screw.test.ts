@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { leadingSize } from '../../src/core/screw/size';
 import { number, refusal, value } from '../kit/ask';
 
 const INCH = 25.4;
@@ -228,5 +229,19 @@ describe('lengths against a joint', () => {
     expect(counts([[0.26], [0.26]])).toContainEqual([16, 2, 2]);
     expect(counts([[wide], [0.26]])).toContainEqual([16, 1, 2]);
     expect(counts([[0.26], [wide]])).toContainEqual([16, 1, 2]);
+  });
+});
+
+describe('texts that were read before', () => {
+  test('are told from those that begin alike', () => {
+    for (const text of ['M3 pan', 'M3 pan', 'M3 ', 'M3', 'M3 medium', 'ST2.9 pan', 'ST2', 'ST2.9', 'M3 pan']) {
+      const [, size, rest] = /^(\S+) ?(.*)$/.exec(text) ?? [];
+      expect(leadingSize(text), text).toMatchObject({ size: { text: size }, rest });
+    }
+  });
+
+  test('are as many as one likes', () => {
+    const texts = Array.from({ length: 500 }, (_, i) => `M3 word ${i}`);
+    for (const text of [...texts, ...texts]) expect(leadingSize(text)?.rest).toBe(text.slice(3));
   });
 });

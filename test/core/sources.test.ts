@@ -1,14 +1,15 @@
 // Arguments that read their source themselves, and what a message says about an argument.
 import { describe, expect, test } from 'vitest';
-import { NOTHING_READ } from '../../src/core/card';
+import { type Kind, NOTHING_READ } from '../../src/core/card';
+import { accepts } from '../../src/core/read/accepts';
 import { ANYTHING, AS_IT_CAME, numbers, numeric, param, readArgument, shown, usedLength } from '../../src/core/read/params';
 import * as Q from '../../src/core/read/quantity';
 import { headDiameter, headHeight, hole, point } from '../../src/core/read/sources';
 import { number, refusal, value } from '../kit/ask';
 
 describe('which single value of a table a text names, as the hand-over asks', () => {
-  const named = (kind: { tableValue?: ((text: string) => unknown) | undefined }, text: string): unknown => {
-    const found = kind.tableValue?.(text) as { table: { standard: string }; row: string; key: string } | undefined;
+  const named = (kind: Kind<number>, text: string): unknown => {
+    const found = kind.from?.tableValue?.(text);
     return found && [found.table.standard, found.row, found.key];
   };
 
@@ -98,9 +99,9 @@ describe('how a message shows what was given', () => {
 
 describe('what a kind accepts, in words', () => {
   test('units only where there are some, a source only where there is one', () => {
-    expect(numeric(Q.RATIO).accepts).toBe('2');
-    expect(numeric(Q.LENGTH).accepts).toBe('4.2, "4.2 mm" or "0.167 in" (units: mm, cm, m, µm, in, mil)');
-    expect(headHeight('max').accepts).toMatch(/ mil\); or screw and head, "M3 pan": its max height$/);
+    expect(accepts(numeric(Q.RATIO))).toBe('2');
+    expect(accepts(numeric(Q.LENGTH))).toBe('4.2, "4.2 mm" or "0.167 in" (units: mm, cm, m, µm, in, mil)');
+    expect(accepts(headHeight('max'))).toMatch(/ mil\); or screw and head, "M3 pan": its max height$/);
     expect(numeric(Q.LENGTH).shape).toBe('one');
     expect(numeric(Q.STRESS, { words: 'a material', read: () => undefined, range: () => 40 }).shape).toBe('block');
   });

@@ -1,5 +1,6 @@
 // Each input of the joint against a table typed from the contract: what it is, its limits, its default, what a blank means.
 import { describe, expect, test } from 'vitest';
+import { accepts } from '../../src/core/read/accepts';
 import { INPUTS } from '../../src/joint/inputs';
 
 /** `*` required; `°` a blank or bare 0 is refused, a zero has its unit; `made` its default is worked out; `–` it has none. */
@@ -59,9 +60,9 @@ describe('each input as typed', () => {
     const { param, unit, fallback: made, defaultWords } = INPUTS.get(name) as NonNullable<ReturnType<typeof INPUTS.get>>;
     const [, kind = '', reads, words] = /^([a-z ]+?)(?: of (.*)|: (.*))?$/.exec(typed) ?? [];
     expect([param.name, param.kind.noun, unit]).toEqual([name, kind, UNITS[kind] ?? '']);
-    if (reads !== undefined) expect(param.kind.accepts).toContain(`; or ${reads}`);
-    else if (words !== undefined) expect(param.kind.accepts).toBe(words.replace(/" "/g, '", "'));
-    else expect(param.kind.accepts).not.toMatch(/screw with a fit|screw and head|a material,/);
+    if (reads !== undefined) expect(accepts(param.kind)).toContain(`; or ${reads}`);
+    else if (words !== undefined) expect(accepts(param.kind)).toBe(words.replace(/" "/g, '", "'));
+    else expect(accepts(param.kind)).not.toMatch(/screw with a fit|screw and head|a material,/);
     const asked = Object.fromEntries(
       [...limits.matchAll(/([<>]=?)([\d.]+)/g)].map(([, sign, value]) => [SIGNS[sign as keyof typeof SIGNS], Number(value)]),
     );

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import type { Card, Param } from '../../src/core/card';
 import type { Limits } from '../../src/core/kinds';
+import { acceptedBy } from '../../src/core/read/accepts';
 import { withinLimits } from '../../src/core/read/params';
 
 /** Where values of a quantity lie in the trade, in core units. */
@@ -30,9 +31,9 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
 /** `length` of `range of lengths`. */
 export const nounOf = ({ kind }: Param): string => kind.noun.replace(/^range of (.+)s$/, '$1');
 export const isNumber = (param: Param): boolean => USUAL[nounOf(param)] !== undefined;
-export const isWhole = ({ kind }: Param): boolean => kind.accepts.includes('a whole number');
+export const isWhole = ({ kind }: Param): boolean => kind.is === 'whole';
 /** The texts that a message offers. */
-export const offered = ({ kind }: Param): string[] => [...kind.accepts.matchAll(/"([^"]+)"/g)].map(([, text]) => text ?? '');
+export const offered = (param: Param): string[] => [...acceptedBy(param).matchAll(/"([^"]+)"/g)].map(([, text]) => text ?? '');
 
 export function usualNumber(noun: string, limits: Limits | undefined): fc.Arbitrary<number> {
   const [low, high] = USUAL[noun] ?? [0, 1];

@@ -42,7 +42,7 @@ function written({ kind }: Param, value: number | string): unknown {
 }
 
 describe('a blank is what the card says', () => {
-  test.each(all.filter(({ param }) => param.kind.takesEverything !== true))('$id $name', ({ id, card, param, i }) => {
+  test.each(all.filter(({ param }) => !param.kind.takesEverything))('$id $name', ({ id, card, param, i }) => {
     const answer = ask(card, i, null);
     const { blank, name } = param;
     if (blank === 'absent' || (typeof blank === 'object' && 'take' in blank))

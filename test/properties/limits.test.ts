@@ -71,7 +71,8 @@ describe('limits', () => {
 });
 
 const related = all.flatMap(one => {
-  const [, side, earlier] = /; (below|above) (\w+)$/.exec(one.param.kind.accepts) ?? [];
+  const { relation } = one.param;
+  const [, side, earlier] = /^(below|above) (\w+)$/.exec(relation !== undefined && 'words' in relation ? relation.words : '') ?? [];
   return side === undefined || earlier === undefined ? [] : [{ ...one, name: one.param.name, side, earlier }];
 });
 

@@ -38,7 +38,7 @@ const EXEMPT: Readonly<Record<string, string>> = {
   'UNIT.CHECK': 'bands of usual sizes',
 };
 
-const isChoice = ({ kind }: Param): boolean => /^"[^"]+"(, "[^"]+")*$/.test(kind.accepts);
+const isChoice = ({ kind }: Param): boolean => kind.is === 'choice';
 const scales = (card: Card): boolean =>
   card.kind !== 'standard table' &&
   card.params.length > 0 &&

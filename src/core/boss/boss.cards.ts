@@ -1,10 +1,9 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Earlier } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation, type Term } from '../card';
 import { holeAtDepthMm } from '../hole/hole';
-import { below, fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { ANGLE, DENSITY, LENGTH, RATIO, SHARE, TORQUE } from '../read/quantity';
+import { below } from '../read/relation';
 import { hole, ofMaterial, SCREW } from '../read/sources';
-import type { Screw } from '../screw/thread';
 import * as F from './boss';
 import { bossEnds } from './boss-tables';
 
@@ -14,15 +13,13 @@ const distance = param('distance', length, { symbol: 'z', atLeast: 0, default: 0
 const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
 // negative: a pin from the other side, the hole widens away from the free end
 const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
-const isInsideAt = (depthMm: number, read: Earlier): boolean => {
-  const [od, holeMm, outsideDeg, holeDeg] = ['od', 'hole', 'outside_draft', 'hole_draft'].map(name => read.get(name)) as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  const holeEndMm = holeAtDepthMm(holeMm, depthMm, holeDeg);
-  return holeEndMm >= 0 && holeEndMm < F.outsideAtMm(od, depthMm, outsideDeg);
+const holeEnd: Term = { formula: { holeAtDepthMm }, of: ['hole', ITSELF, 'hole_draft'] };
+const inside: Relation = {
+  holds: [
+    ['>=', holeEnd, 0],
+    ['<', holeEnd, { formula: { outsideAtMm: F.outsideAtMm }, of: ['od', ITSELF, 'outside_draft'] }],
+  ],
+  words: 'no deeper than where the drafted hole closes or breaks out',
 };
 
 export const BOSS_CARDS: readonly Card[] = [
@@ -149,16 +146,12 @@ export const BOSS_CARDS: readonly Card[] = [
     T,
     [
       param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', below('od', hole()), { symbol: 'd_h', above: 0 }),
+      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') }),
       param('height', length, { symbol: 'h', above: 0 }),
       param('density', ofMaterial(DENSITY, 'density'), { symbol: 'ρ', above: 0 }),
       outsideDraft,
       holeDraft,
-      param('hole_depth', fitting(length, 'no deeper than where the drafted hole closes or breaks out', isInsideAt), {
-        symbol: 'H',
-        atLeast: 0,
-        sameAs: 'height',
-      }),
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height', relation: inside }),
     ],
     F.bossMassG,
     {
@@ -208,11 +201,7 @@ export const BOSS_CARDS: readonly Card[] = [
     [
       param('size', SCREW),
       param('wall', length, { symbol: 'T', above: 0 }),
-      param(
-        'pilot',
-        fitting(hole(), 'below the major diameter of the screw', (pilotMm, read) => pilotMm < (read.get('size') as Screw).majorMaxMm),
-        { symbol: 'd_h', above: 0 },
-      ),
+      param('pilot', hole(), { symbol: 'd_h', above: 0, relation: below('size.majorMaxMm', 'below the major diameter of the screw') }),
       param('od_ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 1, default: 2 }),
       param('share', numeric(SHARE), { symbol: 's', above: 0, atMost: 1, default: 0.6 }),
     ],
@@ -283,7 +272,7 @@ export const BOSS_CARDS: readonly Card[] = [
     [
       param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }),
       param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', below('od', hole()), { symbol: 'd_h', above: 0 }),
+      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') }),
     ],
     F.bossTorsionMpa,
     {

@@ -1,10 +1,8 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Earlier } from '../card';
-import { agreeing } from '../read/agreeing';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
 import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
 import { ofMaterial } from '../read/sources';
 import { WHOLE } from '../read/whole';
-import { wrongInput } from '../refuse';
 import * as F from './mould';
 
 const T = 'Ribs, lip, mould';
@@ -37,16 +35,18 @@ const SHRINKAGE = [
 
 /** Not one quantity with a temperature difference: a kelvin reading would be off by 273. */
 const celsius = numeric(TEMPERATURE);
-const temperature = (earlier: Earlier, name: string): number => earlier.get(name) as number;
-const ejection = agreeing(celsius, (ejectC, earlier) => {
-  const [meltC, mouldC] = [temperature(earlier, 'melt'), temperature(earlier, 'mould')];
-  if (ejectC <= mouldC || ejectC >= meltC) throw wrongInput(`must lie between mould ${mouldC} °C and melt ${meltC} °C`);
-});
-const criterion = agreeing(choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), (word, earlier) => {
-  const [meltC, mouldC, ejectC] = [temperature(earlier, 'melt'), temperature(earlier, 'mould'), temperature(earlier, 'eject')];
-  if (F.coolingShape(word) * (meltC - mouldC) <= ejectC - mouldC)
-    throw wrongInput(`eject ${ejectC} °C is so near melt ${meltC} °C that the formula gives no time; use "centre"`);
-});
+const between: Relation = {
+  holds: [
+    ['>', ITSELF, 'mould'],
+    ['<', ITSELF, 'melt'],
+  ],
+  refusal: earlier => `must lie between mould ${String(earlier.get('mould'))} °C and melt ${String(earlier.get('melt'))} °C`,
+};
+const takesTime: Relation = {
+  holds: [['>', ['*', { formula: { coolingShape: F.coolingShape }, of: [ITSELF] }, ['-', 'melt', 'mould']], ['-', 'eject', 'mould']]],
+  refusal: earlier =>
+    `eject ${String(earlier.get('eject'))} °C is so near melt ${String(earlier.get('melt'))} °C that the formula gives no time; use "centre"`,
+};
 
 export const MOULD_CARDS: readonly Card[] = [
   card('RIB.TIP', T, [base, ribHeight, draft], F.ribTipMm, {
@@ -195,8 +195,8 @@ export const MOULD_CARDS: readonly Card[] = [
       param('diffusivity', ofMaterial(DIFFUSIVITY, 'diffusivity'), { symbol: 'a', above: 0 }),
       param('melt', celsius, { symbol: 'T_m', blank: 'refused' }),
       param('mould', celsius, { symbol: 'T_w', blank: 'refused' }),
-      param('eject', ejection, { symbol: 'T_e', blank: 'refused' }),
-      param('criterion', criterion, { default: 'centre' }),
+      param('eject', celsius, { symbol: 'T_e', blank: 'refused', relation: between }),
+      param('criterion', choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), { default: 'centre', relation: takesTime }),
     ],
     F.coolingTimeS,
     {

@@ -1,14 +1,6 @@
 // Ranges of text, of words and of any values, one row or column.
-import type { Kind } from '../card';
 import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
-import { asList, choice, isBlank, isCellError, shown, type ListKind } from './params';
-
-const list = <E>(): Pick<ListKind<readonly E[]>, 'unit' | 'shape' | 'repeat' | 'count'> => ({
-  unit: '',
-  shape: 'list',
-  repeat: (value, rows) => Array.from({ length: rows }, () => value[0] as E),
-  count: value => value.length,
-});
+import { asList, choice, isBlank, isCellError, type ListKind, rowByRow, shown } from './params';
 
 /** Each entry read; a fault says its row. */
 function entries<E>(raw: unknown, read: (entry: unknown) => E): E[] {
@@ -30,17 +22,17 @@ function cell(entry: unknown): number | string | boolean {
 
 /** Names beside numbers; a blank one is `–`. */
 export const LABELS: ListKind<readonly string[]> = {
-  ...list<string>(),
+  ...rowByRow<string>(),
+  is: 'names',
   noun: 'range of names',
-  accepts: 'a row or column of names; a blank one is shown as –',
   read: raw => entries(raw, entry => (isBlank(entry) ? '–' : String(cell(entry)))),
 };
 
 /** Values of any kind, none of them blank. */
 export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
-  ...list<number | string | boolean>(),
+  ...rowByRow<number | string | boolean>(),
+  is: 'values',
   noun: 'list of values',
-  accepts: 'a row or column of values',
   read: raw =>
     entries(raw, entry => {
       if (isBlank(entry)) throw wrongInput('a blank is no value; write "0 mm" for a true zero');
@@ -50,11 +42,13 @@ export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
 
 /** One of a few words in every place. */
 export function words<W extends string>(noun: string, all: Readonly<Record<W, readonly string[]>>): ListKind<readonly W[]> {
-  const one: Kind<W> = choice(noun, all);
+  const of = choice(noun, all);
   return {
-    ...list<W>(),
+    ...rowByRow<W>(),
+    is: 'list',
+    of,
+    limits: undefined,
     noun: `range of ${noun}s`,
-    accepts: `a row or column of ${one.accepts}, or one for all`,
-    read: (raw, earlier) => entries(raw, entry => one.read(entry, earlier)),
+    read: (raw, earlier) => entries(raw, entry => of.read(entry, earlier)),
   };
 }

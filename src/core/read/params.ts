@@ -1,10 +1,11 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import { type Blank, type Earlier, type Kind, NOTHING_READ, type Param } from '../card';
-import type { CellError, Limits, TableValue } from '../kinds';
+import { type Blank, type Earlier, type Kind, type NameKind, NOTHING_READ, type Param, type Relation, type TextSource } from '../card';
+import type { CellError, Limits } from '../kinds';
 import { codeOf, errorName, errorWords, quoted, Refused, wrongInput } from '../refuse';
-import { DEVIATION_EXAMPLE, type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
-import * as Q from './quantity';
-import { readQuantity, unitsOf, type Quantity } from './quantity';
+import { acceptedBy, accepts } from './accepts';
+import { type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
+import { LENGTH, readQuantity, type Quantity } from './quantity';
+import { checkRelation } from './relation';
 
 export const isCellError = (raw: unknown): raw is CellError => typeof raw === 'object' && raw !== null && 'cellError' in raw;
 export const isEmptyText = (raw: unknown): boolean => typeof raw === 'string' && raw.trim() === '';
@@ -34,24 +35,23 @@ function cellOrRows(raw: unknown): unknown {
 
 // ---- kinds of one value ------------------------------------------------------------------------------------------
 
-/** Reads text that names a table or a material instead of a number; undefined where the text is not of that form. */
-export type FromText = (text: string, earlier: Earlier) => number | undefined;
+/** What most kinds have in common. */
+export const ONE = { unit: '', shape: 'one', hasZero: false, inQuotes: undefined, from: undefined, takesEverything: false } as const;
 
+/** A number with its unit, or text that names a table or a material. */
 export function numeric(
   quantity: Quantity,
-  from?: {
-    readonly words: string;
-    readonly read: FromText;
-    readonly tableValue?: (text: string) => TableValue | undefined;
-    readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number;
-  },
+  from?: TextSource<number> & { readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number },
 ): Kind<number> {
   return {
+    ...ONE,
+    is: 'quantity',
+    quantity,
     noun: quantity.noun,
     unit: quantity.unit,
-    accepts: `${quantity.example}${unitsOf(quantity) === '' ? '' : ` (units: ${unitsOf(quantity)})`}${from === undefined ? '' : `; or ${from.words}`}`,
     shape: from?.range === undefined ? 'one' : 'block',
-    tableValue: from?.tableValue,
+    hasZero: from?.range === undefined,
+    from,
     read(raw, earlier) {
       if (typeof raw === 'number') return finite(raw);
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
@@ -67,47 +67,52 @@ function finite(value: number): number {
   return value;
 }
 
-const halfWidth = numeric(Q.LENGTH);
+const halfWidth = numeric(LENGTH);
 
-export const DEVIATION: Kind<Deviation> = {
+/** A tolerance, or text that names one. */
+export const deviation = (from?: TextSource<Deviation>): Kind<Deviation> => ({
+  ...ONE,
+  is: 'deviation',
   noun: 'tolerance',
   unit: 'mm',
-  accepts: DEVIATION_EXAMPLE,
-  shape: 'one',
-  read(raw) {
-    return typeof raw === 'string' ? readDeviation(raw) : plusMinus(halfWidth.read(raw, NOTHING_READ));
-  },
-};
+  hasZero: true,
+  from,
+  read: (raw, earlier) =>
+    typeof raw === 'string' ? (from?.read(raw, earlier) ?? readDeviation(raw)) : plusMinus(halfWidth.read(raw, NOTHING_READ)),
+});
+
+export const DEVIATION = deviation();
 
 /** One of a few words; other spellings stand behind their word. */
 export function choice<W extends string>(noun: string, words: Readonly<Record<W, readonly string[]>>): Kind<W> {
+  const spelled = new Map<unknown, W>();
   const all = Object.entries(words) as [W, readonly string[]][];
-  const accepts = all.map(([word]) => `"${word}"`).join(', ');
-  return {
+  for (const [word, others] of all) for (const spelling of [word, ...others]) if (!spelled.has(spelling)) spelled.set(spelling, word);
+  const kind: Kind<W> = {
+    ...ONE,
+    is: 'choice',
+    words: all.map(([word]) => word),
     noun,
-    unit: '',
-    accepts,
-    shape: 'one',
     read(raw) {
-      const text = typeof raw === 'string' ? raw.trim().toLowerCase() : undefined;
-      const found = all.find(([word, other]) => word === text || (text !== undefined && other.includes(text)));
-      if (found === undefined) throw wrongInput(`give one of ${accepts}`);
-      return found[0];
+      const found = typeof raw === 'string' ? spelled.get(raw.trim().toLowerCase()) : undefined;
+      if (found === undefined) throw wrongInput(`give one of ${accepts(kind)}`);
+      return found;
     },
   };
+  return kind;
 }
 
 export const putInQuotes = (inQuotes: string): string => `put the name in quotes, ${inQuotes}`;
 
 /** Text that names something: sizes, heads, functions. */
-export function named<T>(noun: string, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
+export function named<T>(is: NameKind, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
   const inQuotes = `"${example}"`;
   return {
-    noun,
-    unit: '',
-    accepts: `text such as ${inQuotes}`,
+    ...ONE,
+    is,
+    example,
+    noun: is,
     inQuotes,
-    shape: 'one',
     read(raw, earlier) {
       if (typeof raw !== 'string') throw wrongInput(putInQuotes(inQuotes));
       return read(raw, earlier);
@@ -115,35 +120,36 @@ export function named<T>(noun: string, example: string, read: (text: string, ear
   };
 }
 
-export const ANYTHING: Kind<unknown> = {
-  noun: 'value',
-  unit: '',
-  accepts: 'anything',
-  shape: 'one',
-  takesEverything: true,
-  read: raw => raw,
-};
+export const ANYTHING: Kind<unknown> = { ...ONE, is: 'anything', noun: 'value', takesEverything: true, read: raw => raw };
 
 /** A value or a range, as it came: the call that is quoted reads it. */
 export const AS_IT_CAME: Kind<unknown> = { ...ANYTHING, noun: 'value or range', shape: 'block' };
 
 /** A rectangle of cells as it is. */
 export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
+  ...ONE,
+  is: 'block',
   noun: 'range',
-  unit: '',
-  accepts: 'a range',
   shape: 'block',
   read: raw => (Array.isArray(raw) ? rowsOf(raw) : [[raw]]),
 };
 
 // ---- ranges ------------------------------------------------------------------------------------------------------
 
-export interface ListKind<T> extends Kind<T> {
+export type ListKind<T> = Kind<T> & {
   readonly shape: 'list';
   /** The same value for every one of n rows. */
   repeat(value: T, rows: number): T;
   count(value: T): number;
-}
+};
+
+/** What lists of one value a row have in common. */
+export const rowByRow = <E>() => ({
+  ...ONE,
+  shape: 'list' as const,
+  repeat: (value: readonly E[], rows: number): readonly E[] => new Array<E>(rows).fill(value[0] as E),
+  count: (value: readonly E[]): number => value.length,
+});
 
 /** One row or column as a list; a single value is a list of one. */
 export function asList(raw: unknown): readonly unknown[] {
@@ -174,30 +180,33 @@ function zeroWords(unit: string, limits: Limits | undefined): string {
 }
 
 export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly number[]> {
-  const one = numeric(quantity);
+  const of = numeric(quantity);
   return {
+    ...rowByRow<number>(),
+    is: 'list',
+    of,
+    limits,
     noun: `range of ${quantity.noun}s`,
     unit: quantity.unit,
-    accepts: `a row or column of ${quantity.noun}s, or one value`,
-    shape: 'list',
-    read: (raw, earlier) => entries(one, raw, earlier, limits),
-    repeat: (value, rows) => Array.from({ length: rows }, () => value[0] as number),
-    count: value => value.length,
+    read: (raw, earlier) => entries(of, raw, earlier, limits),
   };
 }
 
 export const DEVIATIONS: ListKind<Deviations> = {
+  ...ONE,
+  is: 'list',
+  of: DEVIATION,
+  limits: undefined,
   noun: 'range of tolerances',
   unit: 'mm',
-  accepts: `a row or column of tolerances, or one for all; each ${DEVIATION_EXAMPLE}`,
   shape: 'list',
   read(raw, earlier) {
     const list = entries(DEVIATION, raw, earlier, undefined);
     return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
   },
   repeat: (value, rows) => ({
-    upperMm: Array.from({ length: rows }, () => value.upperMm[0] as number),
-    lowerMm: Array.from({ length: rows }, () => value.lowerMm[0] as number),
+    upperMm: new Array<number>(rows).fill(value.upperMm[0] as number),
+    lowerMm: new Array<number>(rows).fill(value.lowerMm[0] as number),
   }),
   count: value => value.upperMm.length,
 };
@@ -239,45 +248,50 @@ export interface ParamOptions extends Limits {
   readonly sameAs?: string;
   readonly blank?: Blank;
   readonly group?: string;
+  readonly relation?: Relation;
 }
 
-/** Whether 0 lies inside the limits decides what a blank means, unless the parameter says otherwise. */
 export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}): Param<T> {
-  const { symbol, default: fallback, sameAs, blank, group, ...limits } = options;
-  const meant: Blank =
-    blank ??
-    (sameAs !== undefined
-      ? { sameAs }
-      : fallback !== undefined
-        ? { default: fallback }
-        : kind.shape === 'one' && kind.unit + kind.noun !== '' && isNumberKind(kind) && withinLimits(0, limits)
-          ? 'zero'
-          : 'refused');
+  const { symbol, default: fallback, sameAs, blank, group, relation, above, atLeast, below, atMost } = options;
+  const isUnlimited = above === undefined && atLeast === undefined && below === undefined && atMost === undefined;
+  const limits = isUnlimited ? undefined : { above, atLeast, below, atMost };
   return {
     name,
     kind,
     symbol,
-    limits:
-      Object.keys(limits).length === 0
-        ? undefined
-        : { above: limits.above, atLeast: limits.atLeast, below: limits.below, atMost: limits.atMost },
+    limits,
     group,
-    blank: meant,
+    blank: blank ?? blankMeans(kind, limits, fallback, sameAs),
     optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
+    relation,
+    takesNumbers: kind.is === 'quantity' && relation === undefined,
   };
 }
 
-const isNumberKind = (kind: Kind<unknown>): boolean => NUMBER_NOUNS.has(kind.noun);
-const NUMBER_NOUNS = new Set(['tolerance', ...Object.values(Q).flatMap(q => (typeof q === 'object' ? [(q as Quantity).noun] : []))]);
+/** Whether 0 lies inside the limits decides what a blank means, unless there is a default. */
+function blankMeans(
+  kind: Kind<unknown>,
+  limits: Limits | undefined,
+  fallback: number | string | undefined,
+  sameAs: string | undefined,
+): Blank {
+  if (sameAs !== undefined) return { sameAs };
+  if (fallback !== undefined) return { default: fallback };
+  return kind.hasZero && withinLimits(0, limits) ? 'zero' : 'refused';
+}
+
+/** A number that stands for itself, far the most frequent argument. */
+export const isItself = ({ takesNumbers, limits }: Param, raw: unknown): raw is number =>
+  typeof raw === 'number' && takesNumbers && raw !== 0 && Number.isFinite(raw) && withinLimits(raw, limits);
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
 export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier): T | undefined {
+  if (isItself(param, raw)) return raw as T;
   try {
-    // neither a blank nor an error, and far the most frequent
-    if (typeof raw === 'number' && raw !== 0) return within(param, raw, earlier);
     const { kind } = param;
-    const value = kind.shape === 'list' || kind === AS_IT_CAME ? raw : cellOrRows(raw);
-    if (kind.takesEverything !== true) {
+    const value =
+      !Array.isArray(raw) || kind.shape === 'list' || (kind.is === 'anything' && kind.shape === 'block') ? raw : cellOrRows(raw);
+    if (!kind.takesEverything) {
       if (isCellError(value)) throw new Refused(codeOf(value), errorWords(value));
       if (isBlank(value)) return ofBlank(param, value, earlier);
     }
@@ -291,13 +305,18 @@ export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier)
 function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = value): T {
   const { kind, limits } = param;
   try {
-    const result = kind.read(value, earlier);
+    const result = related(param, kind.read(value, earlier), earlier);
     if (typeof result === 'number') checkLimits(result, limits, kind.unit);
     return result;
   } catch (fault) {
     if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
     throw new Refused(fault.code, `is ${shown(given)}: ${fault.message}`);
   }
+}
+
+function related<T>({ relation }: Param<T>, value: T, earlier: Earlier): T {
+  if (relation !== undefined) checkRelation(relation, value, earlier);
+  return value;
 }
 
 /** What a blank stands for. */
@@ -310,14 +329,14 @@ function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | unde
     throw wrongInput(
       `is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`,
     );
-  if ('default' in blank) return kind.read(blank.default, earlier);
+  if ('default' in blank) return related(param, kind.read(blank.default, earlier), earlier);
   const same = earlier.get(blank.sameAs);
-  return blank.take === undefined ? kind.read(same, earlier) : (blank.take(same as never) as T);
+  return blank.take === undefined ? related(param, kind.read(same, earlier), earlier) : (blank.take(same as never) as T);
 }
 
 function required(param: Param): string {
   const limits = limitWords(param.limits, param.kind.unit);
-  return `give ${param.kind.accepts}${limits === '' ? '' : `, ${limits}`}`;
+  return `give ${acceptedBy(param)}${limits === '' ? '' : `, ${limits}`}`;
 }
 
 /** Last row that is not blank, plus one. */

@@ -107,11 +107,12 @@ const isSpace = (c: string | undefined): boolean => c === ' ' || c === '\u00a0' 
 const isMinus = (c: string | undefined): boolean => c === '-' || c === '−';
 
 /** One comma before exactly three digits: 1 to some, 1000 to others. "0,125" is no thousand. */
-export const readsTwoWays = (digits: string): boolean => /^\d*,\d{3}$/.test(digits) && !digits.startsWith('0,');
+export const readsTwoWays = (digits: string): boolean => digits.includes(',') && /^\d*,\d{3}$/.test(digits) && !digits.startsWith('0,');
 
 interface Term {
   readonly number: number;
-  readonly unit: string;
+  /** How many core units its unit is; nothing where it has none. */
+  readonly size: number | undefined;
 }
 
 class Scanner {
@@ -126,21 +127,21 @@ class Scanner {
     let total = 0;
     let terms = 0;
     let bare = 0;
-    let last: { unit: string; sign: number } | undefined;
+    let last: { size: number; sign: number } | undefined;
     for (this.spaces(); this.i < this.text.length; this.spaces()) {
       const sign = this.sign(last);
-      const { number, unit } = this.term();
-      if (unit === '') bare++;
-      total += sign * number * this.size(unit);
+      const { number, size } = this.term();
+      if (size === undefined) bare++;
+      last = { size: size ?? 1, sign };
+      total += sign * number * last.size;
       terms++;
-      last = { unit, sign };
     }
     if (terms === 0 || !Number.isFinite(total)) throw this.not();
     if (bare > 0 && terms > 1) throw this.not('give every term its unit');
     return total;
   }
 
-  private sign(last: { unit: string; sign: number } | undefined): number {
+  private sign(last: { size: number; sign: number } | undefined): number {
     const c = this.text[this.i];
     if (c === '+' || isMinus(c)) {
       this.i++;
@@ -149,7 +150,7 @@ class Scanner {
     }
     if (last === undefined) return 1;
     // minutes behind degrees belong to them and carry their sign
-    if (this.quantity === ANGLE && this.size(last.unit) === DEG && isDigit(c)) return last.sign;
+    if (this.quantity === ANGLE && last.size === DEG && isDigit(c)) return last.sign;
     throw this.not();
   }
 
@@ -165,7 +166,7 @@ class Scanner {
       number = this.whole(number) + top / this.whole(this.decimal());
     } else this.i = mark;
     this.spaces();
-    return { number, unit: this.unit() };
+    return { number, size: this.unit() };
   }
 
   /** Goes behind the stroke of a fraction, where there is one. */
@@ -199,7 +200,7 @@ class Scanner {
         `${quoted(written)} can be read two ways: write ${cut(written.replace(',', '.'))} or ${cut(written.replace(',', ''))}`,
       );
     if (this.text[this.i] === 'e' || this.text[this.i] === 'E') this.exponent();
-    const value = Number(this.text.slice(start, this.i).replace(',', '.'));
+    const value = Number(written.includes(',') ? this.text.slice(start, this.i).replace(',', '.') : this.text.slice(start, this.i));
     if (start === this.i || !Number.isFinite(value)) throw this.not();
     return value;
   }
@@ -210,23 +211,25 @@ class Scanner {
     while (isDigit(this.text[this.i])) this.i++;
   }
 
-  private unit(): string {
-    if (this.i >= this.text.length) return '';
+  /** The size of the unit that stands here. */
+  private unit(): number | undefined {
+    if (this.i >= this.text.length) return undefined;
     const c = this.text.charAt(this.i);
-    if (c === '+' || isMinus(c)) return '';
-    const found = SPELLINGS.get(c)?.find(
-      spelling =>
-        this.text.startsWith(spelling, this.i) &&
-        !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length])),
-    );
+    if (c === '+' || isMinus(c)) return undefined;
+    const found = this.spelling(SPELLINGS.get(c) ?? []);
     if (found === undefined) throw this.not();
     this.i += found.length;
-    if (this.quantity.units[found] === undefined) throw this.not(`"${found}" is not a unit of ${this.quantity.noun}`);
-    return found;
+    const size = this.quantity.units[found];
+    if (size === undefined) throw this.not(`"${found}" is not a unit of ${this.quantity.noun}`);
+    return size;
   }
 
-  private size(unit: string): number {
-    return this.quantity.units[unit] ?? 1;
+  private spelling(spellings: readonly string[]): string | undefined {
+    for (const spelling of spellings) {
+      const isHere = this.text.startsWith(spelling, this.i);
+      if (isHere && !(isLetter(spelling[spelling.length - 1]) && isLetter(this.text[this.i + spelling.length]))) return spelling;
+    }
+    return undefined;
   }
 
   private spaces(): void {

@@ -2,6 +2,7 @@
 import type { Kind } from '../card';
 import { wrongInput } from '../refuse';
 import { PLUS_MINUS, readDeviation, strokeAt, unitsIn, withUnitOf } from './deviation';
+import { ONE } from './params';
 import { LENGTH, readQuantity, SHARE, unitsOf } from './quantity';
 
 export interface SizeLimits {
@@ -60,10 +61,11 @@ export function readSizeLimits(given: string): SizeLimits {
 }
 
 export const SIZE_LIMITS: Kind<SizeLimits> = {
+  ...ONE,
+  is: 'size with limits',
+  examples: EXAMPLES,
   noun: 'size with limits',
   unit: 'mm',
-  accepts: `text such as ${EXAMPLES}`,
-  shape: 'one',
   read(raw) {
     if (typeof raw !== 'string') throw wrongInput('put the size and its tolerance in quotes, "1.6 ±10%"');
     return readSizeLimits(raw);

@@ -1,25 +1,18 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
-import { type Kind, NOTHING_READ } from '../card';
+import { type Kind, NOTHING_READ, type TextSource } from '../card';
 import type { Reading, TableValue } from '../kinds';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import {
-  headDiameterMm,
-  headDiameterReadings,
-  headHeightMm,
-  headHeightReadings,
-  parseHead,
-  type Head,
-  type HeadLimit,
-} from '../screw/head';
+import { headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
+import { type End, nominalDiaMm, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
+import { worthOf } from '../table';
 import type { Deviation } from './deviation';
-import { choice, DEVIATION, named, numeric, putInQuotes } from './params';
+import { choice, deviation, named, numeric, ONE, putInQuotes } from './params';
 import * as Q from './quantity';
 import { readQuantity } from './quantity';
 
@@ -31,10 +24,11 @@ export const FIT: Kind<Fit> = choice('fit', FITS);
 
 const MATERIAL_EXAMPLE = '"ABS"';
 export const MATERIAL: Kind<Material> = {
+  ...ONE,
+  is: 'material',
+  example: 'ABS',
   noun: 'material',
-  unit: '',
   inQuotes: MATERIAL_EXAMPLE,
-  accepts: 'a symbol such as "ABS", or a two-column range of quantity and value',
   shape: 'block',
   read(raw) {
     if (typeof raw === 'string') return parseMaterial(raw);
@@ -59,31 +53,36 @@ const headed = (text: string, what: string): { size: Size; head: Head } | undefi
   return { size: found.size, head: parseHead(found.rest, found.size) };
 };
 
+/** A sum of table values that the text names, and which one where it is one. */
+const fromTable = (words: string, readings: (text: string) => readonly Reading[] | undefined): TextSource<number> => ({
+  words,
+  read: text => {
+    const found = readings(text);
+    return found && worthOf(found);
+  },
+  tableValue: text => {
+    const found = readings(text);
+    return found && asItStands(found);
+  },
+});
+
 export const headDiameter = (limit: HeadLimit): Kind<number> =>
-  numeric(Q.LENGTH, {
-    words: `screw and head, "M3 ${limit === 'sharp' ? 'countersunk' : 'pan'}": its ${limit} diameter`,
-    read: text => {
+  numeric(
+    Q.LENGTH,
+    fromTable(`screw and head, "M3 ${limit === 'sharp' ? 'countersunk' : 'pan'}": its ${limit} diameter`, text => {
       const found = headed(text, 'head diameter');
-      return found && headDiameterMm(found.size, found.head, limit);
-    },
-    tableValue: text => {
-      const found = headed(text, 'head diameter');
-      return found && asItStands(headDiameterReadings(found.size, found.head, limit));
-    },
-  });
+      return found && headDiameterReadings(found.size, found.head, limit);
+    }),
+  );
 
 export const headHeight = (limit: HeadLimit): Kind<number> =>
-  numeric(Q.LENGTH, {
-    words: `screw and head, "M3 pan": its ${limit} height`,
-    read: text => {
+  numeric(
+    Q.LENGTH,
+    fromTable(`screw and head, "M3 pan": its ${limit} height`, text => {
       const found = headed(text, 'head height');
-      return found && headHeightMm(found.size, found.head, limit);
-    },
-    tableValue: text => {
-      const found = headed(text, 'head height');
-      return found && asItStands(headHeightReadings(found.size, found.head, limit));
-    },
-  });
+      return found && headHeightReadings(found.size, found.head, limit);
+    }),
+  );
 
 export type ScrewColumn = 'nominal' | 'max' | 'min';
 
@@ -114,28 +113,25 @@ export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>
     },
   });
 
-export const point: Kind<number> = numeric(Q.LENGTH, {
+export const point: Kind<number> = numeric(
+  Q.LENGTH,
+  fromTable('the screw with its end, "ST2.9 cone"', text => {
+    const found = leadingSize(text);
+    return found && pointReadings(found.size, endOf(found.rest));
+  }),
+);
+
+const endOf = (text: string): End => (text === '' ? 'cone' : END.read(text, NOTHING_READ));
+
+/** A length tolerance; the screw with its end takes it from the table for the length given before. */
+export const lengthTolerance: Kind<Deviation> = deviation({
   words: 'the screw with its end, "ST2.9 cone"',
   read: (text, earlier) => {
     const found = leadingSize(text);
-    return found && pointMm(found.size, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
-  },
-  tableValue: text => {
-    const found = leadingSize(text);
-    return found && asItStands(pointReadings(found.size, END.read(found.rest === '' ? 'cone' : found.rest, NOTHING_READ)));
+    if (found === undefined) return undefined;
+    return lengthDeviation(found.size, earlier.get('length') as number, endOf(found.rest));
   },
 });
-
-/** A length tolerance; the screw with its end takes it from the table for the length given before. */
-export const lengthTolerance: Kind<Deviation> = {
-  ...DEVIATION,
-  accepts: `${DEVIATION.accepts}; or the screw with its end, "ST2.9 cone"`,
-  read(raw, earlier) {
-    const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
-    if (found === undefined) return DEVIATION.read(raw, earlier);
-    return lengthDeviation(found.size, earlier.get('length') as number, found.rest === '' ? 'cone' : END.read(found.rest, earlier));
-  },
-};
 
 /** A number, or the value of a material for it. */
 export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>

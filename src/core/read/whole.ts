@@ -1,14 +1,16 @@
 // Counts: places, samples, seeds.
 import type { Kind } from '../card';
 import { wrongInput } from '../refuse';
-import { numeric } from './params';
+import { numeric, ONE } from './params';
 import { RATIO } from './quantity';
 
 const one = numeric(RATIO);
 
 export const WHOLE: Kind<number> = {
-  ...one,
-  accepts: 'a whole number',
+  ...ONE,
+  is: 'whole',
+  noun: RATIO.noun,
+  hasZero: true,
   read(raw, earlier) {
     const value = one.read(raw, earlier);
     if (!Number.isInteger(value)) throw wrongInput('a whole number is asked for');

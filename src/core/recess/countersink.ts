@@ -1,7 +1,8 @@
 // A countersunk screw as text brings its theoretical sharp diameter and its included angle.
 import { DIN_7982_HEAD_ANGLE } from '../../standards/head-angles';
 import type { Kind } from '../card';
-import { fitting } from '../read/fitting';
+import { ONE } from '../read/params';
+import { LENGTH } from '../read/quantity';
 import { headDiameter } from '../read/sources';
 import { notInTable, wrongInput } from '../refuse';
 import { parseHead } from '../screw/head';
@@ -27,8 +28,13 @@ function angleOf(text: string): number | undefined {
   return angleDeg;
 }
 
-const cone: Kind<Cone> = {
-  ...sharpDiameter,
+export const CONE: Kind<Cone> = {
+  ...ONE,
+  is: 'cone',
+  quantity: LENGTH,
+  noun: LENGTH.noun,
+  unit: LENGTH.unit,
+  from: sharpDiameter.from,
   read(raw, earlier) {
     const angleDeg = typeof raw === 'string' ? angleOf(raw) : undefined;
     return { sharpMm: sharpDiameter.read(raw, earlier), angleDeg };
@@ -41,5 +47,3 @@ export function ownAngleDeg({ angleDeg }: Cone): number {
     throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
   return angleDeg;
 }
-
-export const CONE: Kind<Cone> = fitting(cone, 'above 0 mm', ({ sharpMm }) => sharpMm > 0);

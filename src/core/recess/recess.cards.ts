@@ -1,9 +1,9 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
-import { fitting } from '../read/fitting';
+import { below } from '../read/relation';
 import { numeric, param } from '../read/params';
 import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
 import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
-import { CONE, type Cone, ownAngleDeg } from './countersink';
+import { CONE, ownAngleDeg } from './countersink';
 import * as F from './recess';
 
 const T = 'Head recess';
@@ -90,12 +90,8 @@ export const RECESS_CARDS: readonly Card[] = [
     'RECESS.CONE',
     T,
     [
-      param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused' }),
-      param(
-        'hole',
-        fitting(hole(), 'below sharp_diameter', (holeMm, read) => holeMm < (read.get('sharp_diameter') as Cone).sharpMm),
-        { symbol: 'd_h', above: 0 },
-      ),
+      param('sharp_diameter', CONE, { symbol: 'd_s', blank: 'refused', relation: { holds: [['>', '.sharpMm', 0]], words: 'above 0 mm' } }),
+      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('sharp_diameter.sharpMm', 'below sharp_diameter') }),
       param('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: { sameAs: 'sharp_diameter', take: ownAngleDeg } }),
     ],
     F.recessConeMm,

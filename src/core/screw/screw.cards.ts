@@ -27,7 +27,7 @@ const LENGTHS = [
     held: 'read in secondary copies; inch list and some tolerances from memory',
   },
 ];
-const LOOKUP = { kind: 'standard table' } as const;
+const LOOKUP = { kind: 'standard table', refusesFirst: true } as const;
 const mm = (name: string, symbol?: string): { shape: 'number'; name: string; symbol?: string; unit: string } => ({
   shape: 'number',
   name,
@@ -123,9 +123,10 @@ export const SCREW_CARDS: readonly Card[] = [
     sources: [{ title: 'collected ranges by ISO 1043 symbol', held: 'read in secondary copies or from memory; see MATERIAL.TABLE' }],
     example: { args: ['ABS', 'strength'], result: 45 },
     notLive: 'a start value, as it was',
+    refusesFirst: true,
     caution: 'A typical value inside a range: the data sheet of the grade governs.',
   }),
-  card('MATERIAL.TABLE', T, [param('material', { ...MATERIAL, shape: 'block' }, { blank: 'absent' })], materialTable, {
+  card('MATERIAL.TABLE', T, [param('material', MATERIAL, { blank: 'absent' })], materialTable, {
     result: { shape: 'table', columns: [] },
     kind: 'common practice',
     sources: [{ title: 'collected ranges by ISO 1043 symbol', held: 'each row says how' }],
@@ -135,5 +136,6 @@ export const SCREW_CARDS: readonly Card[] = [
       values: ['strength', 45, 38, 50, 'MPa', 'yield', 'range merged from secondary tables and memory, typical value from memory'],
     },
     notLive: 'text and values',
+    refusesFirst: true,
   }),
 ];

@@ -28,8 +28,31 @@ const tight = (text: string): string => text.replace(' ', '');
 
 export const SIZE_WORDS = 'M3, ST2.9, #4-40, #4 AB or #4 B';
 
+export interface Leading {
+  readonly size: Size;
+  readonly rest: string;
+}
+
+const BEGINS_LIKE_A_SIZE = /^\s*(?:[ms#]|1\/4)/i;
+/** Texts read before: a sheet asks for the same few sizes again and again. */
+const known = new Map<string, Leading>();
+const MOST_KNOWN = 200;
+const LONGEST_KNOWN = 40;
+
 /** A size at the start of the text and what stands behind it; nothing where the text does not begin with a size. */
-export function leadingSize(text: string): { readonly size: Size; readonly rest: string } | undefined {
+export function leadingSize(text: string): Leading | undefined {
+  if (!BEGINS_LIKE_A_SIZE.test(text)) return undefined;
+  const held = known.get(text);
+  if (held !== undefined) return held;
+  const found = scanned(text);
+  if (found !== undefined && text.length <= LONGEST_KNOWN) {
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(text, found);
+  }
+  return found;
+}
+
+function scanned(text: string): Leading | undefined {
   const trimmed = text
     .trim()
     .replace(/[\s\u00a0]+/g, ' ')

@@ -1,8 +1,8 @@
 import { card, type Card } from '../card';
 import type { Source } from '../kinds';
-import { above } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { LENGTH, RATIO, STRESS } from '../read/quantity';
+import { above } from '../read/relation';
 import { ofMaterial } from '../read/sources';
 import * as F from './hoop';
 
@@ -10,7 +10,7 @@ const T = 'Strength (estimates)';
 const length = numeric(LENGTH);
 const interference = param('interference', length, { symbol: 'i', above: 0 });
 const pin = param('pin', length, { symbol: 'd', above: 0 });
-const od = param('od', above('pin', length), { symbol: 'D', above: 0 });
+const od = param('od', length, { symbol: 'D', above: 0, relation: above('pin') });
 const modulus = param('modulus', ofMaterial(STRESS, 'modulus'), { symbol: 'E', above: 0 });
 const poisson = param('poisson', ofMaterial(RATIO, 'poisson'), { symbol: 'ν', above: 0, atMost: 0.5 });
 const LAME: readonly Source[] = [

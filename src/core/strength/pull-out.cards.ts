@@ -1,6 +1,5 @@
 import { card, type Card } from '../card';
 import type { Source } from '../kinds';
-import { fitting } from '../read/fitting';
 import { numeric, param } from '../read/params';
 import { FORCE, LENGTH, RATIO, STRESS } from '../read/quantity';
 import { ofMaterial, SCREW } from '../read/sources';
@@ -37,10 +36,7 @@ export const PULL_OUT_CARDS: readonly Card[] = [
     T,
     [
       param('od', numeric(LENGTH), { symbol: 'D', above: 0 }),
-      param(
-        'size',
-        fitting(SCREW, 'a screw with a major diameter below od', (screw, read) => screw.majorMaxMm < (read.get('od') as number)),
-      ),
+      param('size', SCREW, { relation: { holds: [['<', '.majorMaxMm', 'od']], words: 'a screw with a major diameter below od' } }),
       yieldStress,
       safety,
     ],

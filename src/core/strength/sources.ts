@@ -1,6 +1,7 @@
 // What the estimates of strength may read: tapping threads, heads with a flat seat.
-import type { Kind } from '../card';
-import { named } from '../read/params';
+import type { Kind, TextSource } from '../card';
+import { named, numeric } from '../read/params';
+import { LENGTH } from '../read/quantity';
 import { headDiameter } from '../read/sources';
 import { wrongInput } from '../refuse';
 import { isCountersunk, parseHead } from '../screw/head';
@@ -19,17 +20,17 @@ export function tappingScrew(screw: Screw): Screw {
 
 export const TAPPING_SCREW: Kind<Screw> = named('screw', 'ST2.9', text => tappingScrew(screwOf(parseSize(text))));
 
-const leastDiameter = headDiameter('min');
+const LEAST = headDiameter('min').from as TextSource<number>;
 
 /** The smallest head diameter of the table; a countersunk head has no flat seat to press on. */
-export const FLAT_HEAD_DIAMETER: Kind<number> = {
-  ...leastDiameter,
-  accepts: `${leastDiameter.accepts}; flat-seated heads only`,
-  read(raw, earlier) {
-    const found = typeof raw === 'string' ? leadingSize(raw) : undefined;
+export const FLAT_HEAD_DIAMETER: Kind<number> = numeric(LENGTH, {
+  ...LEAST,
+  words: `${LEAST.words}; flat-seated heads only`,
+  read(text, earlier) {
+    const found = leadingSize(text);
     if (found !== undefined && found.rest !== '' && isCountersunk(parseHead(found.rest, found.size))) {
       throw wrongInput('a countersunk head wedges its seat open; this holds for flat-seated heads only');
     }
-    return leastDiameter.read(raw, earlier);
+    return LEAST.read(text, earlier);
   },
-};
+});

@@ -1,6 +1,6 @@
 import { card, type Card } from '../card';
 import type { Source } from '../kinds';
-import { above, below } from '../read/fitting';
+import { above, below } from '../read/relation';
 import { numeric, param } from '../read/params';
 import { ANGLE, FORCE, RATIO, SHARE, TORQUE } from '../read/quantity';
 import { hole, SCREW } from '../read/sources';
@@ -42,7 +42,7 @@ export const TORQUE_CARDS: readonly Card[] = [
     T,
     [
       drive,
-      param('strip', above('drive', torque), { symbol: 'T_s', above: 0 }),
+      param('strip', torque, { symbol: 'T_s', above: 0, relation: above('drive') }),
       param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.5 }),
     ],
     F.setTorqueNm,
@@ -94,7 +94,7 @@ export const TORQUE_CARDS: readonly Card[] = [
       param('thread_friction', numeric(RATIO), { symbol: 'μ', atLeast: 0, atMost: 1 }),
       param('head_friction', numeric(RATIO), { symbol: 'μ_h', atLeast: 0, atMost: 1 }),
       headDiameter,
-      param('hole', below('head_diameter', hole()), { symbol: 'd_h', above: 0 }),
+      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('head_diameter') }),
       param('flank', numeric(ANGLE), { symbol: 'β', above: 0, below: 90, default: 30 }),
     ],
     F.clampTorqueNm,
@@ -109,11 +109,17 @@ export const TORQUE_CARDS: readonly Card[] = [
         'An estimate: a screw that forms its thread needs the drive torque on top, and plastic relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
     },
   ),
-  card('BEARING', T, [force, headDiameter, param('hole', below('head_diameter', hole('max')), { symbol: 'd_h', above: 0 })], F.bearingMpa, {
-    result: { shape: 'number', name: 'pressure under the head', symbol: 'p', unit: 'MPa' },
-    kind: 'handbook formula',
-    sources: [{ title: 'force on a flat ring', held: 'derived' }],
-    example: { args: [200, 5.6, 3.4], result: 12.86 },
-    caution: 'An estimate of the mean pressure; plastic creeps under it, and no published table of allowable values was found.',
-  }),
+  card(
+    'BEARING',
+    T,
+    [force, headDiameter, param('hole', hole('max'), { symbol: 'd_h', above: 0, relation: below('head_diameter') })],
+    F.bearingMpa,
+    {
+      result: { shape: 'number', name: 'pressure under the head', symbol: 'p', unit: 'MPa' },
+      kind: 'handbook formula',
+      sources: [{ title: 'force on a flat ring', held: 'derived' }],
+      example: { args: [200, 5.6, 3.4], result: 12.86 },
+      caution: 'An estimate of the mean pressure; plastic creeps under it, and no published table of allowable values was found.',
+    },
+  ),
 ];

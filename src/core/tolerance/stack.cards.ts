@@ -1,6 +1,6 @@
 import { card, type Card, type Param } from '../card';
 import { choice, DEVIATIONS, numbers, numeric, param } from '../read/params';
-import { LOWER_LIMIT, UPPER_LIMIT } from '../read/limit';
+import { LIMIT } from '../read/limit';
 import { LABELS } from '../read/lists';
 import { LENGTH, RATIO } from '../read/quantity';
 import { WHOLE } from '../read/whole';
@@ -15,8 +15,8 @@ const tolerances = param('tolerances', DEVIATIONS, { symbol: 't_i' });
 const sensitivities: Param<readonly number[]> = param('sensitivities', numbers(RATIO), { symbol: 'a_i', default: 1 });
 const mean = param('mean', mm, { symbol: 'μ' });
 const sigma = param('sigma', mm, { symbol: 'σ', above: 0 });
-const lower = param('lower', LOWER_LIMIT, { symbol: 'L' });
-const upper = param('upper', UPPER_LIMIT, { symbol: 'U' });
+const lower = param('lower', LIMIT, { symbol: 'L' });
+const upper = param('upper', LIMIT, { symbol: 'U', relation: { upperOf: 'lower' } });
 const ABOUT_NOMINAL = 'An unequal tolerance counts as half its width about its middle.';
 const INDEPENDENT = 'It takes the dimensions as independent. Those of one tool are not: they shrink together; add them linearly.';
 const halfWidth = (name: string): Card['result'] => ({ shape: 'number', name, symbol: 't', unit: 'mm' });

@@ -2,8 +2,7 @@
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
 import { type Kind, NOTHING_READ } from '../card';
 import type { Table } from '../kinds';
-import { agreeing } from '../read/agreeing';
-import { BLOCK, isBlank, isCellError, numeric, putInQuotes, shown } from '../read/params';
+import { BLOCK, isBlank, isCellError, numeric, ONE, putInQuotes, shown } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { codeOf, errorWords, notInTable, Refused, wrongInput } from '../refuse';
 import { columnOf, tableRange } from '../table';
@@ -12,40 +11,38 @@ import { isWideGrade, MOULDED_GROUPS, WIDE_GRADE, WIDE_GRADE_ABOVE_MM } from './
 const GRADES = 'IT5 to IT16';
 
 /** A blank is no grade either: there is no IT0 in the table. */
-const heldGrade: Kind<string> = {
+export const GRADE: Kind<string> = {
+  ...ONE,
+  is: 'grade',
+  examples: '"IT11" or 11',
+  held: GRADES,
   noun: 'grade',
-  unit: '',
-  accepts: `"IT11" or 11; ${GRADES}`,
-  shape: 'one',
-  read(raw) {
+  read(raw, earlier) {
     const grade = `IT${String(raw)
       .trim()
       .toUpperCase()
       .replace(/^IT\s*/, '')}`;
     if (columnOf(ISO_286_1_IT_GRADES, grade) === undefined)
       throw notInTable(`not a grade held for ${tableRange(ISO_286_1_IT_GRADES)} mm; held are ${GRADES}`);
+    if (isWideGrade(grade) && (earlier.get('size') as number) <= WIDE_GRADE_ABOVE_MM)
+      throw notInTable(
+        `IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`,
+      );
     return grade;
   },
 };
 
-export const GRADE = agreeing(heldGrade, (grade, earlier) => {
-  const sizeMm = earlier.get('size') as number;
-  if (isWideGrade(grade) && sizeMm <= WIDE_GRADE_ABOVE_MM)
-    throw notInTable(
-      `IT${WIDE_GRADE} and wider are not given for sizes up to ${WIDE_GRADE_ABOVE_MM} mm (${ISO_286_1_IT_GRADES.standard}, from memory)`,
-    );
-});
-
 const spelling = (name: string): string => name.toUpperCase().replace(/[\s-]+/g, '');
-const GROUPS = Object.keys(MOULDED_GROUPS)
-  .map(name => `"${name}"`)
-  .join(' or ');
+const NAMES = Object.keys(MOULDED_GROUPS);
+const GROUPS = NAMES.map(name => `"${name}"`).join(' or ');
 
 export const MOULDED_GROUP: Kind<Table> = {
+  ...ONE,
+  is: 'group',
+  names: NAMES,
+  ownTable: 'your own table of three columns: upper limit of size, ± same, ± across',
   noun: 'group',
-  unit: '',
   inQuotes: GROUPS,
-  accepts: `${GROUPS}; or your own table of three columns: upper limit of size, ± same, ± across`,
   shape: 'block',
   read(raw, earlier) {
     if (Array.isArray(raw)) return ownTable(BLOCK.read(raw, earlier));
