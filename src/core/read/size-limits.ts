@@ -1,6 +1,6 @@
 // A size with its tolerance as text: "1.6 ±10%", "3.2 +0.1/-0", "10 -0.2/-0.4", "3.4..3.6".
 import type { Kind } from '../card';
-import { wrongInput } from '../refuse';
+import { type Refused, wrongInput } from '../refuse';
 import { PLUS_MINUS, readDeviation, strokeAt, unitsIn, withUnitOf } from './deviation';
 import { ONE } from './params';
 import { LENGTH, readQuantity, SHARE, unitsOf } from './quantity';
