@@ -128,9 +128,12 @@ function naming<T>(name: string, work: () => T): T {
 function finished(shape: Result, result: unknown): Cell | Cell[][] {
   if (!Array.isArray(result)) return finishedCell(result);
   const rows = (Array.isArray(result[0]) ? result : [result]) as unknown[][];
-  const header = shape.shape === 'table' && shape.columns.length > 0 ? [shape.columns.map(({ name, unit }) => withUnit(name, unit))] : [];
+  const header: Cell[][] =
+    shape.shape === 'table' && shape.columns.length > 0 ? [shape.columns.map(({ name, unit }) => withUnit(name, unit))] : [];
   refuseTooLarge((header.length + rows.length) * (rows[0]?.length ?? 0));
-  return [...header, ...rows.map(row => row.map(finishedCell))];
+  const finishedRows: Cell[][] = header;
+  for (const row of rows) finishedRows.push(row.map(finishedCell));
+  return finishedRows;
 }
 
 export function refuseTooLarge(cells: number): void {

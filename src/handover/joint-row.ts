@@ -1,7 +1,7 @@
 // One variant as formulas: every input and node of the joint in its column, each written from its plain form.
 import { withUnit } from '../core/call';
 import type { Card, Param } from '../core/card';
-import type { Cell, Limits } from '../core/kinds';
+import type { Cell } from '../core/kinds';
 import { isBlank } from '../core/read/params';
 import type { Deviation } from '../core/read/deviation';
 import { Refused } from '../core/refuse';
@@ -9,7 +9,7 @@ import { lengthTable } from '../core/screw/length';
 import { SIZE_READINGS, type Screw, type ScrewSize } from '../core/screw/thread';
 import { cardOf, unitOf, type Variant } from '../joint/evaluate';
 import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../joint/graph';
-import { INPUTS } from '../joint/inputs';
+import { INPUTS, isWithin } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { formOfDefault, formOfNode, type Form } from '../plain/forms';
 import { known, print } from '../plain/print';
@@ -398,12 +398,7 @@ function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly R
   return (card?.params ?? []).flatMap(({ limits }, i) => {
     const [arg, ref] = [args[i], refs[i]];
     if (arg === undefined || ref === undefined || !('text' in ref) || nameOf(arg) === '') return [];
-    const input = INPUTS.get(nameOf(arg));
-    const isKept =
-      input !== undefined &&
-      !(input.fallback !== undefined && 'by' in input.fallback) &&
-      Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
-    return isKept ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
+    return isWithin(nameOf(arg), limits) ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
   });
 }
 

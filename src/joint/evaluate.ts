@@ -7,7 +7,7 @@ import { atLeast, atMost } from '../core/maths';
 import { isBlank, isEmpty, limitWords, readArgument, withinLimits } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { type Arg, type Bound, type Finding, type Input, type Made, NotApplicable, type Rule, type Values } from './graph';
-import { INPUTS, type INPUT } from './inputs';
+import { INPUTS, type INPUT, isWithin } from './inputs';
 import { NODES, type NODE } from './nodes';
 import { RULES } from './rules';
 
@@ -87,7 +87,7 @@ interface Work {
   readonly from: readonly number[];
   readonly where: readonly { readonly slot: number; readonly otherwise: Refused }[];
   /** Base functions keep their limits inside the joint too. */
-  readonly limited: readonly { readonly at: number; readonly param: Param; readonly card: Card }[];
+  readonly limited: readonly { readonly slot: number; readonly param: Param; readonly card: Card }[];
   /** What names something, and inputs beside it, give: looked up once for each of them. */
   readonly isLookUp: boolean;
 }
@@ -127,14 +127,19 @@ const NAMING: readonly string[] = ['screw', 'head', 'material'] satisfies readon
 
 function workOf({ formula, args }: Made, where: readonly string[], within: readonly string[]): Work {
   const card = cardOf(formula);
+  const from = args.map(arg => argSlot(arg, within));
   return {
     formula: formula as Work['formula'],
-    from: args.map(arg => argSlot(arg, within)),
+    from,
     where: where.map(name => ({
       slot: slotOf(name, within),
       otherwise: new NotApplicable(NODES.get(name)?.otherwise ?? `${name} is false`),
     })),
-    limited: (card?.params ?? []).flatMap((param, at) => (param.limits === undefined ? [] : [{ at, param, card: card as Card }])),
+    limited: (card?.params ?? []).flatMap((param, i) => {
+      const [arg, slot] = [args[i], from[i]];
+      const isKept = param.limits === undefined || (typeof arg === 'string' && isWithin(arg, param.limits));
+      return isKept || slot === undefined ? [] : [{ slot, param, card: card as Card }];
+    }),
     isLookUp: NAMING.includes(String(args[0])) && args.every(arg => (typeof arg === 'string' ? INPUTS.has(arg) : 'is' in arg)),
   };
 }
@@ -181,9 +186,12 @@ const MADE_OF_IT: readonly (readonly number[])[] = SLOTS.map((_, slot) => {
 
 /** What these slots are made of, themselves included, in order. */
 function planOf(slots: readonly number[]): readonly number[] {
-  const needed = new Set(slots);
-  for (let slot = SLOTS.length - 1; slot >= 0; slot--) if (needed.has(slot)) NEEDS[slot]?.forEach(other => needed.add(other));
-  return [...needed].sort((a, b) => a - b);
+  const isNeeded = SLOTS.map(() => false);
+  for (const slot of slots) isNeeded[slot] = true;
+  for (let slot = SLOTS.length - 1; slot >= 0; slot--) {
+    if (isNeeded[slot]) for (const other of NEEDS[slot] as readonly number[]) isNeeded[other] = true;
+  }
+  return SLOTS.flatMap((_, slot) => (isNeeded[slot] ? slot : []));
 }
 
 const PLANS = SLOTS.map((): readonly number[] | undefined => undefined);
@@ -362,27 +370,44 @@ export class Variant {
       if (value === false) return otherwise;
       if (value instanceof Refused) return value;
     }
-    const args = new Array<unknown>(from.length);
     for (let i = 0; i < from.length; i++) {
       const value = values[from[i] as number];
       if (typeof value === 'object' && value instanceof Refused) return value;
-      args[i] = value;
     }
     for (let i = 0; i < limited.length; i++) {
-      const { at, param, card } = limited[i] as Work['limited'][number];
-      const value = args[at];
+      const { slot, param, card } = limited[i] as Work['limited'][number];
+      const value = values[slot];
       if (typeof value === 'number' && !withinLimits(value, param.limits))
         return wrongInput(`${param.name} of ${card.id} is ${rounded(value)}; it must be ${limitWords(param.limits, param.kind.unit)}`);
     }
-    const result = work.isLookUp ? this.looked(work, args) : work.formula(...args);
+    const result = work.isLookUp ? this.looked(work) : this.applied(work);
     return typeof result === 'number' && !Number.isFinite(result) ? wrongInput('no finite result for these inputs') : result;
   }
 
+  /** Most formulas have few arguments: an array of them takes longer than the formula. */
+  private applied({ formula, from }: Work): unknown {
+    const { values } = this;
+    const { 0: a = 0, 1: b = 0, 2: c = 0, 3: d = 0 } = from;
+    switch (from.length) {
+      case 1:
+        return formula(values[a]);
+      case 2:
+        return formula(values[a], values[b]);
+      case 3:
+        return formula(values[a], values[b], values[c]);
+      case 4:
+        return formula(values[a], values[b], values[c], values[d]);
+      default:
+        return formula(...from.map(slot => values[slot]));
+    }
+  }
+
   /** Once for each screw, head or material, with what stands beside it. */
-  private looked(work: Work, args: readonly unknown[]): unknown {
+  private looked(work: Work): unknown {
+    const { from } = work;
     let found = further(this.lookedUp, work);
-    for (let i = 0; i < args.length - 1; i++) found = further(found, args[i]);
-    return once(found, args[args.length - 1], () => work.formula(...args));
+    for (let i = 0; i < from.length - 1; i++) found = further(found, this.values[from[i] as number]);
+    return once(found, this.values[from[from.length - 1] as number], () => this.applied(work));
   }
 
   finding(rule: Rule): Finding | undefined {
@@ -400,7 +425,7 @@ export class Variant {
     const { rule } = judge;
     const state = this.stateOf(judge);
     if (state === undefined) return undefined;
-    const refusal = this.refusalOf(judge);
+    const refusal = state === 'pass' || state === 'look' ? undefined : this.refusalOf(judge);
     if (refusal !== undefined) return { rule, state, value: undefined, limit: undefined, bound: undefined, refusal };
     const value = this.values[judge.value] as number;
     const [fail, look] = [this.limit(rule.fail, judge.fail), this.limit(rule.look, judge.look)] as [number, number];
@@ -507,12 +532,13 @@ export function rowByRow(names: readonly string[], asked: readonly string[]): (r
   const judged = asked.some(name => name === 'state' || name === 'reason') ? PLAN_OF_RULES : [];
   let plan = planOf([...slots.filter(slot => typeof slot === 'number'), ...judged]);
   // what no column makes is worked out with the first variant
-  const moving = new Set(columns.flatMap(column => MADE_OF_IT[column] as readonly number[]));
-  const movingPlan = plan.filter(slot => moving.has(slot));
+  const isMoving = SLOTS.map(() => false);
+  for (const column of columns) for (const slot of MADE_OF_IT[column] as readonly number[]) isMoving[slot] = true;
+  const moving = plan.filter(slot => isMoving[slot]);
   return raws => {
     variant.turn(columns, raws);
     variant.run(plan);
-    plan = movingPlan;
+    plan = moving;
     return slots.map(slot => (typeof slot === 'number' ? cellOf(variant.at(slot)) : variant.verdict(slot)));
   };
 }

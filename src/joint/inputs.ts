@@ -1,6 +1,6 @@
 // What a variant of the joint is described by. A given drawing value always wins over a table or a start value.
 import type { Kind, Param } from '../core/card';
-import type { Reading } from '../core/kinds';
+import type { Limits, Reading } from '../core/kinds';
 import { bossOutsideDiaByRuleMm } from '../core/boss/boss';
 import { pickedLengthMm } from '../core/engagement/screw-length';
 import { pilotHoleMm, reliefDiaMm } from '../core/hole/hole';
@@ -207,3 +207,10 @@ export const INPUTS: ReadonlyMap<string, Input> = new Map(
 );
 
 export const JOINT_INPUT_NAMES: readonly string[] = [...INPUTS.keys()];
+
+/** Whether the input itself refuses what is outside these limits. What a default is made of may well be outside. */
+export function isWithin(name: string, limits: Limits | undefined): boolean {
+  const input = INPUTS.get(name);
+  if (input === undefined || (input.fallback !== undefined && 'by' in input.fallback)) return false;
+  return Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
+}

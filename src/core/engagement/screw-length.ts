@@ -29,10 +29,28 @@ interface Verdict {
 
 const two = (x: number): string => String(Math.round(x * 100) / 100);
 
-function judged(demand: Demand, lengthMm: number): Verdict {
-  const { screw, layersMm, tolerances, reliefMm, reliefTol, end } = demand;
-  const lengthTol = lengthDeviation(screw.size, lengthMm, end);
-  const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, pointMm(screw.size, end));
+/** What the tables hold of one standard length. */
+interface Choice {
+  readonly lengthMm: number;
+  readonly lengthTol: Deviation;
+  readonly pointMm: number;
+}
+
+const choicesOf = new Map<string, readonly Choice[]>();
+
+/** The standard lengths of a screw with this end, read once. */
+function choices({ size }: Screw, end: End): readonly Choice[] {
+  const key = `${size.text} ${end}`;
+  const held =
+    choicesOf.get(key) ??
+    standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end), pointMm: pointMm(size, end) }));
+  choicesOf.set(key, held);
+  return held;
+}
+
+function judged(demand: Demand, { lengthMm, lengthTol, pointMm }: Choice): Verdict {
+  const { screw, layersMm, tolerances, reliefMm, reliefTol } = demand;
+  const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, pointMm);
   const ratio = engagementRatio(engagement, screw);
   const holeNeededMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances) + demand.bottomGapMm;
   return {
@@ -45,7 +63,9 @@ function judged(demand: Demand, lengthMm: number): Verdict {
   };
 }
 
-const verdicts = (demand: Demand): Verdict[] => standardLengthsMm(demand.screw.size).map(lengthMm => judged(demand, lengthMm));
+const passes = ({ holds, clears }: Verdict): boolean => holds && clears;
+
+const verdicts = (demand: Demand): Verdict[] => choices(demand.screw, demand.end).map(choice => judged(demand, choice));
 
 function reason({ holds, clears, ratio, holeNeededMm }: Verdict, demand: Demand): string {
   const parts: string[] = [];
@@ -63,9 +83,9 @@ export class NoLengthPasses extends Refused {
 
 /** Shortest standard length that holds and does not bottom. */
 function picked(demand: Demand): number {
-  const all = verdicts(demand);
-  const pass = all.find(({ holds, clears }) => holds && clears);
+  const pass = choices(demand.screw, demand.end).find(choice => passes(judged(demand, choice)));
   if (pass !== undefined) return pass.lengthMm;
+  const all = verdicts(demand);
   const { text } = demand.screw.size;
   const firstToHold = all.find(({ holds }) => holds);
   if (firstToHold === undefined)
@@ -108,7 +128,7 @@ export function lengthTable(
     v.engagementMinMm,
     v.ratio,
     v.holeNeededMm,
-    v.holds && v.clears ? 'pass' : 'fail',
+    passes(v) ? 'pass' : 'fail',
     reason(v, demand),
   ]);
 }
@@ -135,12 +155,9 @@ export function commonLengths(
     reliefTol: plusMinus(0),
     end,
   }));
-  return standardLengthsMm(screw.size).map(lengthMm => [
-    lengthMm,
-    demands.filter(demand => {
-      const { holds, clears } = judged(demand, lengthMm);
-      return holds && clears;
-    }).length,
+  return choices(screw, end).map(choice => [
+    choice.lengthMm,
+    demands.filter(demand => passes(judged(demand, choice))).length,
     demands.length,
   ]);
 }
