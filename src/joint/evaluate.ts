@@ -85,6 +85,8 @@ const withUnit = (value: number, unit: string): string => (unit === '' ? rounded
 interface Work {
   readonly formula: (...values: readonly unknown[]) => unknown;
   readonly from: readonly number[];
+  /** Where many arguments are put together. */
+  readonly args: unknown[];
   readonly where: readonly { readonly slot: number; readonly otherwise: Refused }[];
   /** Base functions keep their limits inside the joint too. */
   readonly limited: readonly { readonly slot: number; readonly param: Param; readonly card: Card }[];
@@ -131,6 +133,7 @@ function workOf({ formula, args }: Made, where: readonly string[], within: reado
   return {
     formula: formula as Work['formula'],
     from,
+    args: new Array<unknown>(from.length).fill(undefined),
     where: where.map(name => ({
       slot: slotOf(name, within),
       otherwise: new NotApplicable(NODES.get(name)?.otherwise ?? `${name} is false`),
@@ -384,8 +387,8 @@ export class Variant {
     return typeof result === 'number' && !Number.isFinite(result) ? wrongInput('no finite result for these inputs') : result;
   }
 
-  /** Most formulas have few arguments: an array of them takes longer than the formula. */
-  private applied({ formula, from }: Work): unknown {
+  /** An array of arguments takes longer than most formulas: few go without, many share one. */
+  private applied({ formula, from, args }: Work): unknown {
     const { values } = this;
     const { 0: a = 0, 1: b = 0, 2: c = 0, 3: d = 0 } = from;
     switch (from.length) {
@@ -398,7 +401,8 @@ export class Variant {
       case 4:
         return formula(values[a], values[b], values[c], values[d]);
       default:
-        return formula(...from.map(slot => values[slot]));
+        for (let i = 0; i < from.length; i++) args[i] = values[from[i] as number];
+        return formula(...args);
     }
   }
 
@@ -425,9 +429,9 @@ export class Variant {
     const { rule } = judge;
     const state = this.stateOf(judge);
     if (state === undefined) return undefined;
-    const refusal = state === 'pass' || state === 'look' ? undefined : this.refusalOf(judge);
-    if (refusal !== undefined) return { rule, state, value: undefined, limit: undefined, bound: undefined, refusal };
-    const value = this.values[judge.value] as number;
+    const value = this.values[judge.value];
+    if (state === 'not checked' || typeof value !== 'number')
+      return { rule, state, value: undefined, limit: undefined, bound: undefined, refusal: this.refusalOf(judge) };
     const [fail, look] = [this.limit(rule.fail, judge.fail), this.limit(rule.look, judge.look)] as [number, number];
     const isFail = rule.fail !== undefined && (rule.look === undefined || state === 'pass' || isBroken(value, rule.fail, fail));
     return { rule, state, value, limit: isFail ? fail : look, bound: isFail ? rule.fail : rule.look };
@@ -454,15 +458,11 @@ export class Variant {
     return rule.look !== undefined && isBroken(value, rule.look, look as number) ? 'look' : 'pass';
   }
 
-  /** Why a rule was not checked, or fails by what it judges. */
-  private refusalOf(judge: Judge): Refused | undefined {
-    const { rule, when, value, fail, look, softWhen } = judge;
-    const limits = [this.limit(rule.fail, fail), this.limit(rule.look, look)];
-    const outcomes = [...[...when, value].map(slot => this.values[slot]), ...limits];
-    const first = outcomes.find(outcome => outcome instanceof Refused);
-    if (first !== undefined) return first;
-    const isSoft = softWhen === NO_SLOT ? undefined : this.values[softWhen];
-    return isSoft instanceof Refused && this.stateOf(judge) === 'not checked' ? isSoft : undefined;
+  /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */
+  private refusalOf({ rule, when, value, fail, look, softWhen }: Judge): Refused {
+    const read = [...when, value].map(slot => this.values[slot]);
+    const outcomes = [...read, this.limit(rule.fail, fail), this.limit(rule.look, look), this.values[softWhen]];
+    return outcomes.find(outcome => outcome instanceof Refused) as Refused;
   }
 
   private limit(bound: Bound | undefined, slot: number): unknown {
