@@ -5,9 +5,10 @@ import type { Cell } from '../core/kinds';
 import { ANYTHING, param as anyParam } from '../core/read/params';
 import { Refused } from '../core/refuse';
 import type { Size } from '../core/screw/size';
-import { formNamed, formOfCard, type Form } from '../plain/forms';
+import { formNamed, formOfCard } from '../plain/forms';
 import { print, symbol, stepWords } from '../plain/print';
-import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
+import { atom, type CellFormula, operand, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
+import { type Form, visit } from '../plain/tree';
 import { call } from '../registry';
 import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
 import { checkFormula, worstFormula } from './checks';
@@ -28,15 +29,13 @@ export interface Block {
 
 /** Which parts of records the form reads, itself or through the forms it calls. */
 function partsRead(form: Form, found: Set<string>): Set<string> {
-  const visit = (tree: unknown): void => {
-    if (Array.isArray(tree)) {
-      if (tree[0] === 'of') found.add(String(tree[2]));
-      const called = tree[0] === 'call' ? formNamed(String(tree[1])) : undefined;
+  visit(form, {
+    of: (_, part) => void found.add(part),
+    call: formula => {
+      const called = formNamed(formula);
       if (called !== undefined) partsRead(called, found);
-      tree.forEach(visit);
-    } else if (typeof tree === 'object' && tree !== null) Object.values(tree).forEach(visit);
-  };
-  visit([form.steps ?? [], form.result]);
+    },
+  });
   return found;
 }
 
@@ -176,7 +175,7 @@ function named({ params }: Card, bound: readonly Bound[], path: string): string 
   const ref = bound[params.findIndex(param => param.name === name)]?.ref;
   const found = part === undefined ? ref : ref !== undefined && 'parts' in ref ? ref.parts[part] : undefined;
   if (found === undefined || !('text' in found)) throw new TypeError(`no cell for ${path}`);
-  return found.level < 6 ? `(${found.text})` : found.text;
+  return operand(found);
 }
 
 /** The steps and results with names in place of numbers: what they say stays true when a number changes. */

@@ -15,9 +15,10 @@ import { cardOf, unitOf, type Variant } from '../joint/evaluate';
 import type { Arg, Input, Made } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
-import { formOfDefault, formOfNode, type Form } from '../plain/forms';
-import { known, print } from '../plain/print';
-import { atom, number, type Ref, spreadsheetRef, text } from '../plain/spreadsheet';
+import { formOfDefault, formOfNode } from '../plain/forms';
+import { known, phrase, print } from '../plain/print';
+import { atom, minus, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../plain/spreadsheet';
+import { type Form, visit } from '../plain/tree';
 import type { DataSheet } from './data-sheet';
 import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
@@ -164,7 +165,7 @@ export class JointRow {
   private made(name: string, form: Form, { formula, args }: Made): Ref {
     const words = print(
       form,
-      args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 })),
+      args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : phrase(nameOf(arg)))),
     ).text;
     const refs = args.map(arg => this.arg(arg));
     const ref = spreadsheetRef(form, refs);
@@ -258,8 +259,9 @@ export class JointRow {
     const column = (key: string): string | undefined =>
       table.columns.some(one => one.key === key) ? this.data.lookup(table, key, this.sizeKey(size.gauge)) : undefined;
     const [cone, raised, height] = [column('coneMax'), column('fApprox'), column('kMax')];
-    if (cone !== undefined) return { text: `${this.cellOf('head height')}-(${height}-${cone})`, level: 2 };
-    return raised === undefined ? undefined : { text: `${this.cellOf('head height')}-${raised}`, level: 2 };
+    const without = (height: Scalar): Ref => minus(atom(this.cellOf('head height') ?? NONE), height);
+    if (cone !== undefined && height !== undefined) return without(minus(atom(height), atom(cone)));
+    return raised === undefined ? undefined : without(atom(raised));
   }
 
   private weakest(): Ref {
@@ -452,7 +454,7 @@ const NONE = 'NA()';
 
 /** A cell with a half width counts both ways. */
 const halfWidth = (cell: string, halfMm: number): Ref => ({
-  parts: { upperMm: atom(cell, halfMm), lowerMm: { text: `-${cell}`, level: 5, value: -halfMm } },
+  parts: { upperMm: atom(cell, halfMm), lowerMm: negative(atom(cell, halfMm)) },
 });
 
 const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
@@ -467,7 +469,7 @@ function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly R
       input !== undefined &&
       !(input.fallback !== undefined && 'args' in input.fallback) &&
       Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
-    return isKept ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
+    return isKept ? [] : limitFormulas(operand(ref), limits);
   });
 }
 
@@ -481,11 +483,9 @@ const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed 
 
 /** Whether the form looks at some of its arguments only in some cases. */
 function hasChoice(form: Form): boolean {
-  const visit = (tree: unknown): boolean =>
-    Array.isArray(tree)
-      ? tree[0] === 'if' || tree.some(visit)
-      : typeof tree === 'object' && tree !== null && Object.values(tree).some(visit);
-  return visit([form.steps ?? [], form.result]);
+  let has = false;
+  visit(form, { if: () => void (has = true) });
+  return has;
 }
 
 const IN_ROW = /^\$[A-Z]+\d+$/;
