@@ -1,7 +1,7 @@
 // A plain form as mathematics: MathML as data, in symbols. Choices become cases; named steps, and choices inside a formula, get a line of their own.
 import { formCalled } from './forms';
-import { digits, SIGNS, stepWords } from './print';
-import { type Arithmetic, type Form, isLooser, type Level, printed, type Printer, type Relation } from './tree';
+import { digits, signOf, stepWords } from './print';
+import { type Binary, type Form, isLooser, type Level, printed, type Printer } from './tree';
 
 export type MathNode =
   string | { readonly tag: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly MathNode[] };
@@ -95,8 +95,7 @@ class Setting implements Printer<MathPiece> {
   readonly record = (parts: Readonly<Record<string, MathPiece>>): MathPiece => ({ ...atom(''), parts });
   readonly neg = (a: MathPiece): MathPiece => ({ node: row(operator('−'), inside(a, 'power')), level: 'sign' });
   readonly not = (a: MathPiece): MathPiece => ({ node: row(words('not '), inside(a, 'atom')), level: 'relation' });
-  readonly arithmetic = arithmetic;
-  readonly relation = relation;
+  readonly binary = binary;
 }
 
 const UNBOUNDED = 1e90;
@@ -114,13 +113,8 @@ const inside = ({ node, level }: MathPiece, least: Level): MathNode => (isLooser
 
 const isOne = ({ node }: MathPiece): boolean => JSON.stringify(node) === JSON.stringify(number(1).node);
 
-function relation(op: Relation, a: MathPiece, b: MathPiece): MathPiece {
-  const sign = op === 'and' || op === 'or' ? words(` ${op} `) : operator(SIGNS[op]);
-  return { node: row(a.node, sign, b.node), level: 'relation' };
-}
-
 /** A fraction needs no brackets but under a power. */
-function arithmetic(op: Arithmetic, a: MathPiece, b: MathPiece): MathPiece {
+function binary(op: Binary, a: MathPiece, b: MathPiece): MathPiece {
   switch (op) {
     case '+':
       return { node: row(inside(a, 'sum'), operator('+'), inside(b, 'sum')), level: 'sum' };
@@ -132,6 +126,11 @@ function arithmetic(op: Arithmetic, a: MathPiece, b: MathPiece): MathPiece {
       return { node: element('mfrac', a.node, b.node), level: 'power' };
     case '^':
       return { node: element('msup', inside(a, 'atom'), b.node), level: 'power' };
+    case 'and':
+    case 'or':
+      return { node: row(a.node, words(` ${op} `), b.node), level: 'relation' };
+    default:
+      return { node: row(a.node, operator(signOf(op)), b.node), level: 'relation' };
   }
 }
 
@@ -155,13 +154,13 @@ function sumOver(lists: readonly MathPiece[], term: (...row: MathPiece[]) => Mat
   if (lists.every(({ items }) => items !== undefined))
     return (first?.items ?? [])
       .map((_, i) => term(...lists.map(({ items }) => items?.[i] ?? number(0))))
-      .reduce((a, b) => arithmetic('+', a, b));
+      .reduce((a, b) => binary('+', a, b));
   return { node: row(element('munder', operator('∑'), identifier('i')), inside(term(...lists), 'product')), level: 'product' };
 }
 
 const two = number(2);
-const square = (a: MathPiece): MathPiece => arithmetic('^', a, two);
-const width = (upper: MathPiece, lower: MathPiece): MathPiece => arithmetic('-', upper, lower);
+const square = (a: MathPiece): MathPiece => binary('^', a, two);
+const width = (upper: MathPiece, lower: MathPiece): MathPiece => binary('-', upper, lower);
 const size = ({ node }: MathPiece): MathPiece => atom(row(operator('|'), node, operator('|')));
 
 /** The setting of each entry of core/maths. */
@@ -178,12 +177,12 @@ const MATHS: Readonly<Record<string, (...args: MathPiece[]) => MathPiece>> = {
   wholeUp: (a = two) => atom(row(operator('⌈'), a.node, operator('⌉'))),
   normalTail: (a = two) => atom(row(identifier('Φ'), operator(APPLICATION), bracketed(operator('−'), inside(a, 'power')))),
   sum: (...lists) => sumOver(lists, (x = two) => x),
-  sumSquaredDifferences: (...lists) => sumOver(lists, (x = two, y = two) => square(arithmetic('-', x, y))),
-  sumProducts: (...lists) => sumOver(lists, (x = two, y = two) => arithmetic('*', x, y)),
-  sumWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => arithmetic('*', size(x), width(u, l))),
-  sumSquaredWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => square(arithmetic('*', x, width(u, l)))),
+  sumSquaredDifferences: (...lists) => sumOver(lists, (x = two, y = two) => square(binary('-', x, y))),
+  sumProducts: (...lists) => sumOver(lists, (x = two, y = two) => binary('*', x, y)),
+  sumWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => binary('*', size(x), width(u, l))),
+  sumSquaredWidths: (...lists) => sumOver(lists, (x = two, u = two, l = two) => square(binary('*', x, width(u, l)))),
   countWidths: (x = two, u = two, l = two) =>
-    ofAll('count', [{ node: row(arithmetic('*', x, width(u, l)).node, operator('≠'), element('mn', '0')), level: 'relation' }]),
-  atMost: (a = two, b = two) => relation('<=', a, b),
-  atLeast: (a = two, b = two) => relation('>=', a, b),
+    ofAll('count', [{ node: row(binary('*', x, width(u, l)).node, operator('≠'), element('mn', '0')), level: 'relation' }]),
+  atMost: (a = two, b = two) => binary('<=', a, b),
+  atLeast: (a = two, b = two) => binary('>=', a, b),
 };

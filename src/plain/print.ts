@@ -2,8 +2,8 @@
 // Where every value is known, choices are decided and terms worth nothing are left out.
 import * as M from '../core/maths';
 import { formCalled } from './forms';
-import { type Arithmetic, type Form, isLooser, type Level, printed, type Printer, type Relation } from './tree';
-import { calculated, denied, negated, related, type Value } from './values';
+import { type Binary, eachPart, type Form, isLooser, type Level, printed, type Printer, type Relation } from './tree';
+import { denied, negated, type Value, worth } from './values';
 
 /** A printed piece with its worth where that is known; a list has items, a record has parts. */
 export interface Piece {
@@ -26,8 +26,7 @@ export function known(value: unknown): Piece {
   if (typeof value === 'number') return { text: digits(value), level: value < 0 ? 'sign' : 'atom', value };
   if (typeof value === 'string' || typeof value === 'boolean') return { text: String(value), level: 'atom', value };
   if (Array.isArray(value)) return listOf(value.map(known));
-  if (typeof value === 'object' && value !== null)
-    return recordOf(Object.fromEntries(Object.entries(value).map(([key, part]) => [key, known(part)])));
+  if (typeof value === 'object' && value !== null) return recordOf(eachPart(value as Record<string, unknown>, known));
   return symbol('–');
 }
 
@@ -55,8 +54,7 @@ const WORDS: Printer<Piece> = {
         : whenFalse(),
   neg: a => withValue(`−${inside(a, 'power')}`, 'sign', negated(a.value)),
   not: a => withValue(`not ${inside(a, 'atom')}`, 'relation', denied(a.value)),
-  arithmetic,
-  relation,
+  binary,
 };
 
 /** The whole formula in one line, its steps put in. */
@@ -76,55 +74,36 @@ export function printSteps(
   return { steps, result };
 }
 
-export const SIGNS: Readonly<Record<Relation, string>> = {
-  '<': '<',
-  '<=': '≤',
-  '>': '>',
-  '>=': '≥',
-  '=': '=',
-  '<>': '≠',
-  and: 'and',
-  or: 'or',
-};
+/** Signs that are not written as they are typed. */
+const SIGNS: Readonly<Partial<Record<Relation, string>>> = { '<=': '≤', '>=': '≥', '<>': '≠' };
+export const signOf = (op: Relation): string => SIGNS[op] ?? op;
 const RAISED: Readonly<Record<number, string>> = { 2: '²', 3: '³', 4: '⁴' };
 
-function relation(op: Relation, a: Piece, b: Piece): Piece {
-  return withValue(`${a.text} ${SIGNS[op]} ${b.text}`, 'relation', related(op, a.value, b.value));
-}
-
 /** What adds or takes away nothing is left out, and so is what a nothing multiplies. */
-function arithmetic(op: Arithmetic, a: Piece, b: Piece): Piece {
-  const value = calculated(op, a.value, b.value);
+function binary(op: Binary, a: Piece, b: Piece): Piece {
+  const value = worth(op, a.value, b.value);
   switch (op) {
     case '+':
-      return b.value === 0 ? a : a.value === 0 ? b : plus(a, b, value);
+      return b.value === 0 ? a : a.value === 0 ? b : withValue(`${inside(a, 'sum')} ${plus(b)}`, 'sum', value);
     case '-':
-      return b.value === 0 ? a : minus(a, b, value);
+      return b.value === 0 ? a : withValue(`${inside(a, 'sum')} ${minus(b)}`, 'sum', value);
     case '*':
       return value === 0 ? known(0) : withValue(`${inside(a, 'product')}·${inside(b, 'sign')}`, 'product', value);
     case '/':
       return withValue(`${inside(a, 'product')}/${inside(b, 'power')}`, 'product', value);
     case '^':
       return withValue(`${inside(a, 'atom')}${RAISED[b.value as number] ?? `^${inside(b, 'atom')}`}`, 'power', value);
+    default:
+      return withValue(`${a.text} ${signOf(op)} ${b.text}`, 'relation', value);
   }
 }
 
-/** Taking away a negative number adds it. */
-function minus(a: Piece, b: Piece, value: number | undefined): Piece {
-  return b.level === 'sign'
-    ? withValue(`${inside(a, 'sum')} + ${b.text.slice(1)}`, 'sum', value)
-    : withValue(`${inside(a, 'sum')} − ${inside(b, 'series')}`, 'sum', value);
-}
+/** A negative term is taken away, not added; taking it away adds it. */
+const plus = (b: Piece): string => (b.text.startsWith('−') ? `− ${b.text.slice(1)}` : `+ ${inside(b, 'sum')}`);
+const minus = (b: Piece): string => (b.level === 'sign' ? `+ ${b.text.slice(1)}` : `− ${inside(b, 'series')}`);
 
-/** A negative term is taken away, not added. */
-function plus(a: Piece, b: Piece, value: number | undefined): Piece {
-  return b.text.startsWith('−')
-    ? withValue(`${inside(a, 'sum')} − ${b.text.slice(1)}`, 'sum', value)
-    : withValue(`${inside(a, 'sum')} + ${inside(b, 'sum')}`, 'sum', value);
-}
-
-const total = (terms: readonly Piece[]): Piece => terms.reduce((a, b) => arithmetic('+', a, b), known(0));
-const square = (a: Piece): Piece => arithmetic('^', a, known(2));
+const total = (terms: readonly Piece[]): Piece => terms.reduce((a, b) => binary('+', a, b), known(0));
+const square = (a: Piece): Piece => binary('^', a, known(2));
 const over = (name: string, args: readonly Piece[], of: (...values: number[]) => number): Piece => {
   const values = args.map(({ value }) => value);
   return withValue(
@@ -133,12 +112,10 @@ const over = (name: string, args: readonly Piece[], of: (...values: number[]) =>
     values.every(value => typeof value === 'number') ? of(...(values as number[])) : undefined,
   );
 };
-const root = (sign: string, a: Piece, of: (x: number) => number): Piece =>
-  withValue(
-    `${sign}${a.level === 'atom' && a.items === undefined ? a.text : `(${a.text})`}`,
-    'atom',
-    typeof a.value === 'number' ? of(a.value) : undefined,
-  );
+const root = (sign: string, a: Piece, of: (x: number) => number): Piece => ({
+  ...over(sign, [a], of),
+  ...(a.level === 'atom' && a.items === undefined ? { text: `${sign}${a.text}` } : {}),
+});
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === 'atom' ? { ...a, text: `${a.text}°` } : a);
 
 /** A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it in brackets. */
@@ -148,8 +125,8 @@ function sumOver(lists: readonly Piece[], term: (...row: Piece[]) => Piece, word
   return total((rows[0] ?? []).map((_, i) => term(...rows.map(items => items?.[i] ?? known(0)))));
 }
 
-const product = (a: Piece, b: Piece): Piece => arithmetic('*', a, b);
-const width = (upper: Piece, lower: Piece): Piece => arithmetic('-', upper, lower);
+const product = (a: Piece, b: Piece): Piece => binary('*', a, b);
+const width = (upper: Piece, lower: Piece): Piece => binary('-', upper, lower);
 const size = (a: Piece): Piece => (typeof a.value === 'number' ? known(Math.abs(a.value)) : symbol(`|${a.text}|`));
 
 function counted(lists: readonly Piece[]): Piece {
@@ -179,7 +156,7 @@ const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
   sumSquaredDifferences: (a, b) =>
     sumOver(
       [a, b],
-      (x, y) => square(arithmetic('-', x, y)),
+      (x, y) => square(binary('-', x, y)),
       (x, y) => `(${x} − ${y})²`,
     ),
   sumProducts: (a, b) => sumOver([a, b], product, (x, y) => `${x}·${y}`),
@@ -196,8 +173,8 @@ const MATHS: Readonly<Record<string, (...args: Piece[]) => Piece>> = {
       (x, u, l) => `(${x}·(${u} − ${l}))²`,
     ),
   countWidths: (...lists) => counted(lists),
-  atMost: (a, b) => relation('<=', a, b),
-  atLeast: (a, b) => relation('>=', a, b),
+  atMost: (a, b) => binary('<=', a, b),
+  atLeast: (a, b) => binary('>=', a, b),
 };
 
 /** A step's name in words: `shearStressMpa` is `shear stress`. */

@@ -58,8 +58,9 @@ function expression(node) {
     return [BINARY[node.operatorToken.kind], expression(node.left), expression(node.right)];
   if (ts.isConditionalExpression(node)) return ['if', expression(node.condition), expression(node.whenTrue), expression(node.whenFalse)];
   if (ts.isPropertyAccessExpression(node)) return ['of', expression(node.expression), node.name.text];
-  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) return ['call', node.expression.text, node.arguments.map(expression)];
-  if (ts.isArrayLiteralExpression(node)) return ['list', node.elements.map(expression)];
+  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression))
+    return ['call', node.expression.text, ...node.arguments.map(expression)];
+  if (ts.isArrayLiteralExpression(node)) return ['list', ...node.elements.map(expression)];
   if (ts.isObjectLiteralExpression(node) && node.properties.every(ts.isPropertyAssignment))
     return ['record', Object.fromEntries(node.properties.map(p => [p.name.text, expression(p.initializer)]))];
   throw new OutsideSubset(node);

@@ -3,8 +3,8 @@
 // Where the worth of every argument is known, each piece carries its worth: the cached value of its cell.
 import * as M from '../core/maths';
 import { formCalled } from './forms';
-import { type Arithmetic, type Form, isLooser, type Level, printed, type Printer, type Relation, visit } from './tree';
-import { calculated, denied, negated, related, type Value } from './values';
+import { type Binary, type Form, isLooser, type Level, printed, type Printer, type Relation, visit } from './tree';
+import { denied, negated, type Value, worth } from './values';
 
 /** What stands for a value in a formula: a scalar, a range of cells, a list of scalars, or a record of any of them. */
 export type Ref =
@@ -60,8 +60,7 @@ class Formulas implements Printer<Ref> {
   readonly record = (parts: Readonly<Record<string, Ref>>): Ref => ({ parts });
   readonly neg = (a: Ref): Ref => negative(scalar(a));
   readonly not = (a: Ref): Ref => atom(`NOT(${scalar(a).text})`, denied(scalar(a).value));
-  readonly arithmetic = (op: Arithmetic, a: Ref, b: Ref): Ref => arithmetic(op, scalar(a), scalar(b));
-  readonly relation = (op: Relation, a: Ref, b: Ref): Ref => relation(op, scalar(a), scalar(b));
+  readonly binary = (op: Binary, a: Ref, b: Ref): Ref => binary(op, scalar(a), scalar(b));
 }
 
 function named(name: string): Ref {
@@ -93,8 +92,8 @@ const right = (ref: Scalar, level: Level): string => (isLooser(level, ref.level)
 export const operand = (ref: Scalar): string => inside(ref, 'atom');
 export const negative = (ref: Scalar): Scalar => scalarOf(`-${operand(ref)}`, SIGN, negated(ref.value));
 
-function arithmetic(op: Arithmetic, a: Scalar, b: Scalar): Scalar {
-  const value = calculated(op, a.value, b.value);
+function binary(op: Binary, a: Scalar, b: Scalar): Scalar {
+  const value = worth(op, a.value, b.value);
   switch (op) {
     case '+':
       return scalarOf(`${inside(a, 'sum')}+${inside(b, 'sum')}`, 'sum', value);
@@ -106,19 +105,17 @@ function arithmetic(op: Arithmetic, a: Scalar, b: Scalar): Scalar {
       return scalarOf(`${inside(a, 'product')}/${right(b, 'product')}`, 'product', value);
     case '^':
       return scalarOf(`${operand(a)}^${operand(b)}`, 'power', value);
+    case 'and':
+    case 'or':
+      return atom(`${op.toUpperCase()}(${a.text},${b.text})`, value);
+    default:
+      return scalarOf(`${inside(a, 'sum')}${op satisfies Relation}${inside(b, 'sum')}`, 'relation', value);
   }
 }
 
-function relation(op: Relation, a: Scalar, b: Scalar): Scalar {
-  const value = related(op, a.value, b.value);
-  return op === 'and' || op === 'or'
-    ? atom(`${op.toUpperCase()}(${a.text},${b.text})`, value)
-    : scalarOf(`${inside(a, 'sum')}${op}${inside(b, 'sum')}`, 'relation', value);
-}
-
-const plus = (a: Scalar, b: Scalar): Scalar => arithmetic('+', a, b);
-export const minus = (a: Scalar, b: Scalar): Scalar => arithmetic('-', a, b);
-const times = (a: Scalar, b: Scalar): Scalar => arithmetic('*', a, b);
+const plus = (a: Scalar, b: Scalar): Scalar => binary('+', a, b);
+export const minus = (a: Scalar, b: Scalar): Scalar => binary('-', a, b);
+const times = (a: Scalar, b: Scalar): Scalar => binary('*', a, b);
 const total = (terms: readonly Scalar[]): Scalar => (terms.length === 0 ? number(0) : terms.reduce(plus));
 
 const rowsOf = (list: Ref): readonly Value[] | undefined => {
@@ -167,7 +164,7 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
   cosDeg: a => valued(atom(`COS(RADIANS(${scalar(a).text}))`), a, M.cosDeg),
   atanDeg: a => valued(atom(`DEGREES(ATAN(${scalar(a).text}))`), a, M.atanDeg),
   sqrt: each('SQRT', M.sqrt),
-  cbrt: a => valued(arithmetic('^', scalar(a), atom('(1/3)')), a, M.cbrt),
+  cbrt: a => valued(binary('^', scalar(a), atom('(1/3)')), a, M.cbrt),
   abs: each('ABS', M.abs),
   ln: each('LN', M.ln),
   min: each('MIN', M.min),
@@ -184,8 +181,8 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
     over(lists, M.countWidths, (x = atom(''), u = atom(''), l = atom('')) =>
       scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, 'sum', undefined),
     ),
-  atMost: (a, b) => relation('<=', scalar(a), plus(scalar(b), number(1e-9))),
-  atLeast: (a, b) => relation('>=', scalar(a), minus(scalar(b), number(1e-9))),
+  atMost: (a, b) => binary('<=', scalar(a), plus(scalar(b), number(1e-9))),
+  atLeast: (a, b) => binary('>=', scalar(a), minus(scalar(b), number(1e-9))),
 };
 
 export interface CellFormula {

@@ -2,6 +2,7 @@
 
 export type Arithmetic = '+' | '-' | '*' | '/' | '^';
 export type Relation = '<' | '<=' | '>' | '>=' | '=' | '<>' | 'and' | 'or';
+export type Binary = Arithmetic | Relation;
 
 /** A number, a name, or an operator with its operands. */
 export type Tree =
@@ -9,13 +10,22 @@ export type Tree =
   | string
   | readonly ['text', words: string]
   | readonly ['of', record: Tree, part: string]
-  | readonly ['list', items: readonly Tree[]]
+  | List
   | readonly ['record', parts: { readonly [part: string]: Tree }]
-  | readonly ['call', formula: string, args: readonly Tree[]]
+  | Call
   | readonly ['if', condition: Tree, whenTrue: Tree, whenFalse: Tree]
   | readonly ['neg', Tree]
   | readonly ['not', Tree]
-  | readonly [Arithmetic | Relation, Tree, Tree];
+  | readonly [Binary, Tree, Tree];
+
+/** ['list', …items] and ['call', formula, …arguments]; a tuple cannot repeat the type that it stands in. */
+interface List extends ReadonlyArray<Tree> {
+  readonly 0: 'list';
+}
+interface Call extends ReadonlyArray<Tree> {
+  readonly 0: 'call';
+  readonly 1: string;
+}
 
 export interface Form {
   readonly params: readonly string[];
@@ -40,9 +50,11 @@ export interface Printer<T> {
   if(condition: T, whenTrue: () => T, whenFalse: () => T): T;
   neg(a: T): T;
   not(a: T): T;
-  arithmetic(op: Arithmetic, a: T, b: T): T;
-  relation(op: Relation, a: T, b: T): T;
+  binary(op: Binary, a: T, b: T): T;
 }
+
+export const eachPart = <T, U>(parts: Readonly<Record<string, T>>, of: (part: T) => U): Readonly<Record<string, U>> =>
+  Object.fromEntries(Object.entries(parts).map(([key, part]) => [key, of(part)]));
 
 /** The walk: step by step, then the result. */
 export function printed<T>({ params, steps = [], result }: Form, args: readonly T[], printer: Printer<T>): T {
@@ -56,11 +68,11 @@ export function printed<T>({ params, steps = [], result }: Form, args: readonly 
       case 'of':
         return printer.of(at(tree[1]), tree[2]);
       case 'list':
-        return printer.list(tree[1].map(at));
+        return printer.list(tree.slice(1).map(at));
       case 'record':
-        return printer.record(Object.fromEntries(Object.entries(tree[1]).map(([key, part]) => [key, at(part)])));
+        return printer.record(eachPart(tree[1], at));
       case 'call':
-        return printer.call(tree[1], tree[2].map(at));
+        return printer.call(tree[1], tree.slice(2).map(at));
       case 'if':
         return printer.if(
           at(tree[1]),
@@ -70,21 +82,8 @@ export function printed<T>({ params, steps = [], result }: Form, args: readonly 
       case 'neg':
       case 'not':
         return printer[tree[0]](at(tree[1]));
-      case '+':
-      case '-':
-      case '*':
-      case '/':
-      case '^':
-        return printer.arithmetic(tree[0], at(tree[1]), at(tree[2]));
-      case '<':
-      case '<=':
-      case '>':
-      case '>=':
-      case '=':
-      case '<>':
-      case 'and':
-      case 'or':
-        return printer.relation(tree[0], at(tree[1]), at(tree[2]));
+      default:
+        return printer.binary(tree[0], at(tree[1]), at(tree[2]));
     }
   };
   for (const [name, tree] of steps) env.set(name, printer.step(name, at(tree)));
@@ -108,8 +107,7 @@ const PASSES_BY: Printer<void> = {
   },
   neg: nothing,
   not: nothing,
-  arithmetic: nothing,
-  relation: nothing,
+  binary: nothing,
 };
 
 /** The same walk for what it meets; nothing is bound, so every name is met. */

@@ -1,33 +1,29 @@
 // What operators give for known values.
-import type { Arithmetic, Relation } from './tree';
+import type { Arithmetic, Binary, Relation } from './tree';
 
 export type Value = number | boolean | string;
 
-const ARITHMETIC: Readonly<Record<Arithmetic, (a: number, b: number) => number>> = {
+const BINARY = {
   '+': (a, b) => a + b,
   '-': (a, b) => a - b,
   '*': (a, b) => a * b,
   '/': (a, b) => a / b,
   '^': (a, b) => a ** b,
-};
-
-const RELATIONS: Readonly<Record<Relation, (a: Value, b: Value) => boolean>> = {
   '<': (a, b) => a < b,
   '<=': (a, b) => a <= b,
   '>': (a, b) => a > b,
   '>=': (a, b) => a >= b,
   '=': (a, b) => a === b,
   '<>': (a, b) => a !== b,
-  and: (a, b) => a === true && b === true,
-  or: (a, b) => a === true || b === true,
-};
+  and: (a, b) => a && b,
+  or: (a, b) => a || b,
+} satisfies Operations as Readonly<Record<Binary, (a: Value, b: Value) => Value>>;
 
-type Maybe = Value | undefined;
+type Of<Ops extends string, Operand, Result> = Readonly<Record<Ops, (a: Operand, b: Operand) => Result>>;
+type Operations = Of<Arithmetic, number, number> & Of<Exclude<Relation, 'and' | 'or'>, Value, boolean> & Of<'and' | 'or', boolean, boolean>;
 
 /** Nothing where an operand is not known. */
-export const calculated = (op: Arithmetic, a: Maybe, b: Maybe): number | undefined =>
-  typeof a === 'number' && typeof b === 'number' ? ARITHMETIC[op](a, b) : undefined;
-export const related = (op: Relation, a: Maybe, b: Maybe): boolean | undefined =>
-  a === undefined || b === undefined ? undefined : RELATIONS[op](a, b);
-export const negated = (a: Maybe): number | undefined => (typeof a === 'number' ? -a : undefined);
-export const denied = (a: Maybe): boolean | undefined => (a === undefined ? undefined : a !== true);
+export const worth = (op: Binary, a: Value | undefined, b: Value | undefined): Value | undefined =>
+  a === undefined || b === undefined ? undefined : BINARY[op](a, b);
+export const negated = (a: Value | undefined): number | undefined => (typeof a === 'number' ? -a : undefined);
+export const denied = (a: Value | undefined): boolean | undefined => (typeof a === 'boolean' ? !a : undefined);
