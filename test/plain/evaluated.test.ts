@@ -17,14 +17,14 @@ const FORMS = [...CARDS.values()].flatMap(card => {
   return form === undefined ? [] : [{ id: card.id, card, form }];
 });
 
-/** The example, and the example with its numbers replaced; a list keeps its rows. */
+/** The example, and the example with its numbers replaced and what it leaves out now and then given; a list keeps its rows. */
 function argumentSets(card: Card): readonly (readonly unknown[])[] {
   const one = (i: number): fc.Arbitrary<unknown> => {
     const param = card.params[i];
     const example = card.example.args[i];
     if (param === undefined || !isNumber(param) || isWhole(param)) return fc.constant(example);
     const number = usualNumber(nounOf(param), param.limits);
-    if (!Array.isArray(example)) return typeof example === 'number' ? number : fc.constant(example);
+    if (!Array.isArray(example)) return typeof example === 'string' ? fc.constant(example) : fc.oneof(number, fc.constant(example));
     return fc.tuple(...example.map(() => number)).map(rows => rows.map(row => [row]));
   };
   const sets = fc.sample(fc.tuple(...card.params.map((_, i) => one(i))), { seed: SEED, numRuns: 8 * SETS });
