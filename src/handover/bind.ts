@@ -6,7 +6,7 @@ import type { Deviation, Deviations } from '../core/read/deviation';
 import { isBlank, limitWords } from '../core/read/params';
 import { leadingSize } from '../core/screw/size';
 import { type Screw, threadRow, threadTable } from '../core/screw/thread';
-import { atom, number, type Ref, text } from '../plain/spreadsheet';
+import { atom, negative, number, type Ref, text } from '../plain/spreadsheet';
 import type { Validation } from '../sheet/plan';
 import type { DataSheet } from './data-sheet';
 import {
@@ -271,7 +271,7 @@ function boundDeviation(desk: Desk, param: Param, argument: Argument, value: Dev
     const conditions = bound.conditions.length === 0 ? [] : [...bound.conditions, `${cell}>=0`];
     return {
       ...bound,
-      ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: value.lowerMm } } },
+      ref: { parts: { upperMm: atom(cell, half), lowerMm: negative(atom(cell, half)) } },
       conditions,
     };
   }
@@ -406,7 +406,7 @@ function boundDeviations(desk: Desk, param: Param, argument: Argument, { upperMm
     const cell = cellOf(area);
     if (half !== undefined && isNumberCell(desk, area, param.kind.unit, half))
       return {
-        ref: { parts: { upperMm: atom(cell, half), lowerMm: { text: `-${cell}`, level: 5, value: -half } } },
+        ref: { parts: { upperMm: atom(cell, half), lowerMm: negative(atom(cell, half)) } },
         conditions: [`ISNUMBER(${cell})`, `${cell}>=0`],
         live: true,
       };
@@ -438,7 +438,7 @@ function sameBothWays(desk: Desk, param: Param, argument: Argument, value: Devia
   if (value.upperMm.every((upper, i) => upper + (value.lowerMm[i] ?? 0) === 0)) {
     const list = boundList(desk, param, argument, value.upperMm, label);
     if (list === undefined) return undefined;
-    const lower: Ref = { items: list.cells.map((cell, i) => ({ text: `-${cell}`, level: 5, value: -(value.upperMm[i] ?? 0) })) };
+    const lower: Ref = { items: list.cells.map((cell, i) => negative(atom(cell, value.upperMm[i] ?? 0))) };
     return {
       ref: { parts: { upperMm: list.ref, lowerMm: lower } },
       conditions: [...list.conditions, ...[...new Set(list.cells)].map(cell => `${cell}>=0`)],

@@ -5,9 +5,10 @@ import type { Cell } from '../core/kinds';
 import { ANYTHING, param as anyParam } from '../core/read/params';
 import { Refused } from '../core/refuse';
 import type { Size } from '../core/screw/size';
-import { formNamed, formOfCard, type Form } from '../plain/forms';
+import { formNamed, formOfCard } from '../plain/forms';
 import { print, symbol, stepWords } from '../plain/print';
 import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
+import { type Form, visit } from '../plain/tree';
 import { call } from '../registry';
 import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
 import { checkFormula, worstFormula } from './checks';
@@ -28,15 +29,13 @@ export interface Block {
 
 /** Which parts of records the form reads, itself or through the forms it calls. */
 function partsRead(form: Form, found: Set<string>): Set<string> {
-  const visit = (tree: unknown): void => {
-    if (Array.isArray(tree)) {
-      if (tree[0] === 'of') found.add(String(tree[2]));
-      const called = tree[0] === 'call' ? formNamed(String(tree[1])) : undefined;
+  visit(form, {
+    of: (_, part) => void found.add(part),
+    call: formula => {
+      const called = formNamed(formula);
       if (called !== undefined) partsRead(called, found);
-      tree.forEach(visit);
-    } else if (typeof tree === 'object' && tree !== null) Object.values(tree).forEach(visit);
-  };
-  visit([form.steps ?? [], form.result]);
+    },
+  });
   return found;
 }
 

@@ -11,14 +11,15 @@ import { cardOf, unitOf, type Variant } from '../joint/evaluate';
 import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../joint/graph';
 import { INPUTS, isWithin } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
-import { formOfDefault, formOfNode, type Form } from '../plain/forms';
-import { known, print } from '../plain/print';
-import { atom, number, type Ref, spreadsheetRef, text } from '../plain/spreadsheet';
+import { formOfDefault, formOfNode } from '../plain/forms';
+import { known, phrase, print } from '../plain/print';
+import { atom, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../plain/spreadsheet';
+import { type Form, visit } from '../plain/tree';
 import type { DataSheet } from './data-sheet';
 import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
-import { type Reader, readingsFormula } from './lookups';
+import { type Reader, readingsRef } from './lookups';
 import type { Known } from './source';
 
 export interface RowInput {
@@ -172,7 +173,7 @@ export class JointRow {
       ? how.meaning
       : print(
           form,
-          how.args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : { text: nameOf(arg), level: 6 })),
+          how.args.map(arg => (typeof arg === 'object' && 'is' in arg ? known(arg.is) : phrase(nameOf(arg)))),
         ).text;
   }
 
@@ -216,19 +217,19 @@ export class JointRow {
   /** Out of the tables, by the words of a choice where they matter. */
   private readings({ reads, args }: Made & { readonly by: 'readings' }): Ref | undefined {
     const values = args.map(arg => this.variant.arg(arg));
-    const formula = (at: number, word: string): string =>
-      readingsFormula(this.reader, reads(...(values.map((value, i) => (i === at ? word : value)) as never[])));
+    const formula = (at: number, word: string): Scalar =>
+      readingsRef(this.reader, reads(...(values.map((value, i) => (i === at ? word : value)) as never[])));
     for (const arg of args) if (typeof arg === 'string' && arg !== 'screw') this.ref(arg);
     const at = args.findIndex(arg => typeof arg === 'string' && typeof this.variant.value(arg) === 'string');
-    if (at < 0) return { text: formula(at, ''), level: 2 };
+    if (at < 0) return formula(at, '');
     const cell = this.cellOf(args[at] as string) ?? '""';
     const words = choicesOf((INPUTS.get(args[at] as string) as Input).param);
-    const [first = '', ...others] = words.map(word => formula(at, word));
+    const [first = '', ...others] = words.map(word => formula(at, word).text);
     const isOne = others.every(other => other === first);
     return atom(
       isOne
         ? `IF(${cell}<>"",${first},${NONE})`
-        : words.reduceRight((otherwise, word) => `IF(${cell}=${quoted(word)},${formula(at, word)},${otherwise})`, NONE),
+        : words.reduceRight((otherwise, word) => `IF(${cell}=${quoted(word)},${formula(at, word).text},${otherwise})`, NONE),
     );
   }
 
@@ -333,7 +334,7 @@ export class JointRow {
         this.put(
           `${title} (mm)`,
           `from the table on ${this.data.name}`,
-          readingsFormula(this.reader, SIZE_READINGS[part](screw.size)),
+          readingsRef(this.reader, SIZE_READINGS[part](screw.size)).text,
           screw[part],
         ),
         screw[part],
@@ -388,7 +389,7 @@ const NONE = 'NA()';
 
 /** A cell with a half width counts both ways. */
 const halfWidth = (cell: string, halfMm: number): Ref => ({
-  parts: { upperMm: atom(cell, halfMm), lowerMm: { text: `-${cell}`, level: 5, value: -halfMm } },
+  parts: { upperMm: atom(cell, halfMm), lowerMm: negative(atom(cell, halfMm)) },
 });
 
 const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
@@ -398,7 +399,7 @@ function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly R
   return (card?.params ?? []).flatMap(({ limits }, i) => {
     const [arg, ref] = [args[i], refs[i]];
     if (arg === undefined || ref === undefined || !('text' in ref) || nameOf(arg) === '') return [];
-    return isWithin(nameOf(arg), limits) ? [] : limitFormulas(ref.level < 6 ? `(${ref.text})` : ref.text, limits);
+    return isWithin(nameOf(arg), limits) ? [] : limitFormulas(operand(ref), limits);
   });
 }
 
@@ -422,11 +423,9 @@ const takesDefault = (typed: Known): boolean => isBlank(typed) || (typeof typed 
 
 /** Whether the form looks at some of its arguments only in some cases. */
 function hasChoice(form: Form): boolean {
-  const visit = (tree: unknown): boolean =>
-    Array.isArray(tree)
-      ? tree[0] === 'if' || tree.some(visit)
-      : typeof tree === 'object' && tree !== null && Object.values(tree).some(visit);
-  return visit([form.steps ?? [], form.result]);
+  let has = false;
+  visit(form, { if: () => void (has = true) });
+  return has;
 }
 
 const IN_ROW = /^\$[A-Z]+\d+$/;

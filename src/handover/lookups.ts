@@ -1,5 +1,7 @@
 // Functions that read a table: as INDEX and MATCH on the Data sheet, from what their card reads.
 import type { Reading, Table } from '../core/kinds';
+import { atom, type Scalar, spreadsheetRef } from '../plain/spreadsheet';
+import type { Tree } from '../plain/tree';
 import { CARDS } from '../registry';
 
 /** What a look-up needs of the hand-over: the cell with the size, and the formulas of the Data sheet. */
@@ -15,19 +17,24 @@ export interface Reader {
 type LookUp = (reader: Reader, values: readonly unknown[]) => string | undefined;
 
 /** The sum of what is read. */
-export const readingsFormula = (reader: Reader, readings: readonly Reading[]): string =>
-  readings
-    .map(reading => term(reader, reading))
-    .join('+')
-    .replaceAll('+-', '-');
+export function readingsRef(reader: Reader, readings: readonly Reading[]): Scalar {
+  const params = readings.map((_, i) => `reading ${i}`);
+  const sum = readings.reduce<Tree | undefined>((before, { times = 1, over }, i) => {
+    const read = params[i] as string;
+    const size = over !== undefined ? (['/', over, read] as const) : Math.abs(times) === 1 ? read : (['*', Math.abs(times), read] as const);
+    if (before === undefined) return times < 0 ? ['neg', size] : size;
+    return [times < 0 ? '-' : '+', before, size];
+  }, undefined);
+  return spreadsheetRef(
+    { params, result: sum ?? 0 },
+    readings.map(reading => atom(read(reader, reading))),
+  ) as Scalar;
+}
 
-function term(reader: Reader, { table, key, row, times, over, bandOf, above }: Reading): string {
-  if (bandOf !== undefined) {
-    const band = reader.band(table, key, reader.cell(bandOf));
-    return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
-  }
-  const value = reader.lookup(table, key, reader.size(row));
-  return over !== undefined ? `${over}/${value}` : times === -1 ? `-${value}` : times !== undefined ? `${times}*${value}` : value;
+function read(reader: Reader, { table, key, row, bandOf, above }: Reading): string {
+  if (bandOf === undefined) return reader.lookup(table, key, reader.size(row));
+  const band = reader.band(table, key, reader.cell(bandOf));
+  return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
 }
 
 /** The formula of a look-up by function id. A table that the user brings himself is not on the Data sheet. */
@@ -40,7 +47,7 @@ export const LOOK_UPS: Readonly<Record<string, LookUp>> = Object.fromEntries(
             id,
             (reader, values) => {
               const readings = reads(...(values as never[]));
-              return readings.some(({ table }) => table.edition === '') ? undefined : readingsFormula(reader, readings);
+              return readings.some(({ table }) => table.edition === '') ? undefined : readingsRef(reader, readings).text;
             },
           ],
         ],

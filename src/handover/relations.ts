@@ -1,14 +1,14 @@
 // Relations between arguments, as their card says them, as conditions of a spreadsheet.
 import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../core/card';
 import { partOf } from '../core/read/relation';
-import type { Tree } from '../plain/forms';
+import type { Tree } from '../plain/tree';
 import { type Ref, spreadsheetRef } from '../plain/spreadsheet';
 
 /** A formula is called by the name that it has in its card. */
 function tree(term: Term, itself: string): Tree {
   if (typeof term === 'number') return term;
   if (typeof term === 'string') return atPath(term, itself);
-  if ('formula' in term) return ['call', Object.keys(term.formula)[0], ...term.of.map(path => atPath(path, itself))];
+  if ('formula' in term) return ['call', Object.keys(term.formula)[0] as string, ...term.of.map(path => atPath(path, itself))];
   const [sign, left, right] = term;
   return [sign, tree(left, itself), tree(right, itself)];
 }

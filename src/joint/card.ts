@@ -1,8 +1,9 @@
 // One variant in full: every output with its working, its state and where it comes from.
 import type { Cell } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
-import { formOfDefault, formOfNode, type Form } from '../plain/forms';
+import { formOfDefault, formOfNode } from '../plain/forms';
 import { digits, known, print } from '../plain/print';
+import type { Form } from '../plain/tree';
 import { cardOf, isVerdict, type Output, OUTPUTS, unitOf, type Variant } from './evaluate';
 import type { Made } from './graph';
 import { INPUTS } from './inputs';

@@ -1,14 +1,6 @@
 // The plain forms as the build step wrote them.
 import forms from './forms.json';
-
-/** A number, a name, or [operator, …operands]. */
-export type Tree = number | string | readonly unknown[];
-
-export interface Form {
-  readonly params: readonly string[];
-  readonly steps?: readonly (readonly [name: string, tree: Tree])[];
-  readonly result: Tree;
-}
+import { type Form, visit } from './tree';
 
 const FORMS = forms as unknown as {
   readonly formulas: Readonly<Record<string, Form>>;
@@ -25,20 +17,25 @@ export const formOfDefault = (name: string): Form | undefined => formNamed(FORMS
 /** What a function gives, in one sentence. */
 export const whatOf = (id: string): string => FORMS.what[id] ?? '';
 
+/** The form of a formula that another one calls. */
+export function formCalled(name: string): Form {
+  const form = formNamed(name);
+  if (form === undefined) throw new TypeError(`no plain form of ${name}`);
+  return form;
+}
+
 /** Functions whose formula this one's calls, itself or through others. */
 export function calledBy(id: string): string[] {
   const names = new Set<string>();
-  const visit = (tree: unknown): void => {
-    if (Array.isArray(tree)) {
-      if (tree[0] === 'call') follow(String(tree[1]));
-      tree.forEach(visit);
-    } else if (typeof tree === 'object' && tree !== null) Object.values(tree).forEach(visit);
-  };
-  const follow = (name: string): void => {
-    if (names.has(name)) return;
-    names.add(name);
-    visit([formNamed(name)?.steps ?? [], formNamed(name)?.result]);
-  };
-  visit([formOfCard(id)?.steps ?? [], formOfCard(id)?.result]);
+  const follow = (form: Form | undefined): void =>
+    form &&
+    visit(form, {
+      call: name => {
+        if (names.has(name)) return;
+        names.add(name);
+        follow(formNamed(name));
+      },
+    });
+  follow(formOfCard(id));
   return Object.keys(FORMS.cards).filter(other => names.has(FORMS.cards[other] ?? ''));
 }

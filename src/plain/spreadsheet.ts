@@ -2,91 +2,70 @@
 // Named steps go to cells of their own through `step`; what is used once stays inside its formula.
 // Where the worth of every argument is known, each piece carries its worth: the cached value of its cell.
 import * as M from '../core/maths';
-import { formNamed, type Form, type Tree } from './forms';
-
-/** How tightly a printed piece holds together; a looser piece inside a tighter one gets brackets. */
-const COMPARE = 1,
-  SUM = 2,
-  PRODUCT = 3,
-  POWER = 4,
-  SIGN = 5,
-  ATOM = 6;
-
-export type Worth = number | boolean | string;
+import { formCalled } from './forms';
+import { type Binary, type Form, isLooser, type Level, printed, type Printer, type Relation, visit } from './tree';
+import { denied, negated, type Value, worth } from './values';
 
 /** What stands for a value in a formula: a scalar, a range of cells, a list of scalars, or a record of any of them. */
 export type Ref =
-  | { readonly text: string; readonly level: number; readonly value?: Worth }
-  | { readonly range: string; readonly values?: readonly Worth[] }
+  | { readonly text: string; readonly level: Level; readonly value?: Value }
+  | { readonly range: string; readonly values?: readonly Value[] }
   | { readonly items: readonly Ref[] }
   | { readonly parts: Readonly<Record<string, Ref>> };
 
-type Scalar = Extract<Ref, { text: string }>;
+export type Scalar = Extract<Ref, { text: string }>;
 
-const scalarOf = (text: string, level: number, value: Worth | undefined): Scalar =>
+const SIGN: Level = 'spreadsheet sign';
+
+const scalarOf = (text: string, level: Level, value: Value | undefined): Scalar =>
   value === undefined ? { text, level } : { text, level, value };
-export const atom = (text: string, value?: Worth): Scalar => scalarOf(text, ATOM, value);
+export const atom = (text: string, value?: Value): Scalar => scalarOf(text, 'atom', value);
 export const number = (value: number): Scalar =>
-  scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : ATOM, value);
+  scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : 'atom', value);
 export const text = (value: string): Scalar => atom(`"${value.replace(/"/g, '""')}"`, value);
 
 /** Puts a formula into a cell of its own and answers the cell; the name says what it is. */
-export type Step = (name: string, formula: string, value: Worth | undefined) => string;
+export type Step = (name: string, formula: string, value: Value | undefined) => string;
 
-class Printer {
-  constructor(private readonly step: Step) {}
+class Formulas implements Printer<Ref> {
+  constructor(private readonly put: Step) {}
 
-  form(form: Form, args: readonly Ref[]): Ref {
-    const env = new Map<string, Ref>(form.params.map((name, i) => [name, args[i] ?? atom('0')]));
-    for (const [name, tree] of form.steps ?? []) env.set(name, this.hoisted(name, this.ref(tree, env)));
-    return this.ref(form.result, env);
+  step(name: string, ref: Ref): Ref {
+    return 'text' in ref && isLooser(ref.level, 'atom') ? atom(this.put(name, ref.text, ref.value), ref.value) : ref;
   }
 
-  private hoisted(name: string, ref: Ref): Ref {
-    return 'text' in ref && ref.level < ATOM ? atom(this.step(name, ref.text, ref.value), ref.value) : ref;
-  }
-
-  private ref(tree: Tree, env: ReadonlyMap<string, Ref>): Ref {
-    if (typeof tree === 'number') return number(tree);
-    if (typeof tree === 'string') return tree === 'PI' && !env.has(tree) ? atom('PI()', Math.PI) : found(env, tree);
-    const [op, ...rest] = tree as readonly [string, ...Tree[]];
-    if (op === 'text') return text(String(rest[0]));
-    if (op === 'of') return part(this.ref(rest[0] as Tree, env), String(rest[1]));
-    if (op === 'list') return { items: rest.map(item => this.ref(item, env)) };
-    if (op === 'record')
-      return {
-        parts: Object.fromEntries(
-          Object.entries(rest[0] as unknown as Record<string, Tree>).map(([key, value]) => [key, this.ref(value, env)]),
-        ),
-      };
-    if (op === 'call')
-      return this.call(
-        String(rest[0]),
-        rest.slice(1).map(item => this.ref(item, env)),
-      );
-    return operation(
-      op,
-      rest.map(item => scalar(this.ref(item, env))),
-    );
-  }
-
-  private call(name: string, args: readonly Ref[]): Ref {
-    const maths = MATHS[name];
+  call(formula: string, args: readonly Ref[]): Ref {
+    const maths = MATHS[formula];
     if (maths !== undefined) return maths(...args);
-    const form = formNamed(name);
-    if (form === undefined) throw new TypeError(`no plain form of ${name}`);
+    const form = formCalled(formula);
     // an argument that the called formula reads more than once is worked out once
-    return this.form(
-      form,
-      args.map((arg, i) => (uses(form, form.params[i] ?? '') > 1 ? this.hoisted(form.params[i] ?? '', arg) : arg)),
-    );
+    const hoisted = args.map((arg, i) => {
+      const param = form.params[i] ?? '';
+      return uses(form, param) > 1 ? this.step(param, arg) : arg;
+    });
+    return printed(form, hoisted, this);
   }
+
+  if(condition: Ref, whenTrue: () => Ref, whenFalse: () => Ref): Ref {
+    const [a, b, c] = [scalar(condition), scalar(whenTrue()), scalar(whenFalse())];
+    return atom(`IF(${a.text},${b.text},${c.text})`, a.value === undefined ? undefined : a.value === true ? b.value : c.value);
+  }
+
+  readonly leftOut = (): Ref => atom('0');
+  readonly number = number;
+  readonly name = named;
+  readonly text = text;
+  readonly of = part;
+  readonly list = (items: readonly Ref[]): Ref => ({ items });
+  readonly record = (parts: Readonly<Record<string, Ref>>): Ref => ({ parts });
+  readonly neg = (a: Ref): Ref => negative(scalar(a));
+  readonly not = (a: Ref): Ref => atom(`NOT(${scalar(a).text})`, denied(scalar(a).value));
+  readonly binary = (op: Binary, a: Ref, b: Ref): Ref => binary(op, scalar(a), scalar(b));
 }
 
-function found(env: ReadonlyMap<string, Ref>, name: string): Ref {
-  const ref = env.get(name);
-  if (ref === undefined) throw new TypeError(`${name} stands for nothing`);
-  return ref;
+function named(name: string): Ref {
+  if (name === 'PI') return atom('PI()', Math.PI);
+  throw new TypeError(`${name} stands for nothing`);
 }
 
 function part(owner: Ref, key: string): Ref {
@@ -102,77 +81,47 @@ function scalar(ref: Ref): Scalar {
 
 function uses(form: Form, name: string): number {
   let n = 0;
-  const count = (tree: unknown): void => {
-    if (tree === name) n++;
-    else if (Array.isArray(tree)) tree.slice(1).forEach(count);
-    else if (typeof tree === 'object' && tree !== null) Object.values(tree).forEach(count);
-  };
-  (form.steps ?? []).forEach(([, tree]) => count(tree));
-  count(form.result);
+  visit(form, { name: met => void (met === name && n++) });
   return n;
 }
 
-const inside = (ref: Scalar, level: number): string => (ref.level < level ? `(${ref.text})` : ref.text);
+const inside = (ref: Scalar, level: Level): string => (isLooser(ref.level, level) ? `(${ref.text})` : ref.text);
 /** To the right of − and ÷ an equal level needs brackets too. */
-const right = (ref: Scalar, level: number): string => (ref.level <= level ? `(${ref.text})` : ref.text);
+const right = (ref: Scalar, level: Level): string => (isLooser(level, ref.level) ? ref.text : `(${ref.text})`);
+/** The text of a reference where anything may stand around it. */
+export const operand = (ref: Scalar): string => inside(ref, 'atom');
+export const negative = (ref: Scalar): Scalar => scalarOf(`-${operand(ref)}`, SIGN, negated(ref.value));
 
-const BINARY: Readonly<Record<string, (a: never, b: never) => Worth>> = {
-  '+': (a: number, b: number) => a + b,
-  '-': (a: number, b: number) => a - b,
-  '*': (a: number, b: number) => a * b,
-  '/': (a: number, b: number) => a / b,
-  '^': (a: number, b: number) => a ** b,
-  '<': (a: number, b: number) => a < b,
-  '<=': (a: number, b: number) => a <= b,
-  '>': (a: number, b: number) => a > b,
-  '>=': (a: number, b: number) => a >= b,
-  '=': (a: Worth, b: Worth) => a === b,
-  '<>': (a: Worth, b: Worth) => a !== b,
-  and: (a: boolean, b: boolean) => a && b,
-  or: (a: boolean, b: boolean) => a || b,
-};
-
-function worth(op: string, a: Scalar, b: Scalar): Worth | undefined {
-  return a.value === undefined || b.value === undefined ? undefined : BINARY[op]?.(a.value as never, b.value as never);
-}
-
-function operation(op: string, [a = atom(''), b = atom(''), c = atom('')]: readonly Scalar[]): Scalar {
-  const value = worth(op, a, b);
+function binary(op: Binary, a: Scalar, b: Scalar): Scalar {
+  const value = worth(op, a.value, b.value);
   switch (op) {
     case '+':
-      return scalarOf(`${inside(a, SUM)}+${inside(b, SUM)}`, SUM, value);
+      return scalarOf(`${inside(a, 'sum')}+${inside(b, 'sum')}`, 'sum', value);
     case '-':
-      return scalarOf(`${inside(a, SUM)}-${right(b, SUM)}`, SUM, value);
+      return scalarOf(`${inside(a, 'sum')}-${right(b, 'sum')}`, 'sum', value);
     case '*':
-      return scalarOf(`${inside(a, PRODUCT)}*${inside(b, PRODUCT)}`, PRODUCT, value);
+      return scalarOf(`${inside(a, 'product')}*${inside(b, 'product')}`, 'product', value);
     case '/':
-      return scalarOf(`${inside(a, PRODUCT)}/${right(b, PRODUCT)}`, PRODUCT, value);
+      return scalarOf(`${inside(a, 'product')}/${right(b, 'product')}`, 'product', value);
     case '^':
-      return scalarOf(`${inside(a, ATOM)}^${inside(b, ATOM)}`, POWER, value);
-    case 'neg':
-      // spreadsheets read -x^2 as (-x)^2, so whatever is negated is bracketed
-      return scalarOf(`-${inside(a, ATOM)}`, SIGN, typeof a.value === 'number' ? -a.value : undefined);
-    case 'not':
-      return atom(`NOT(${a.text})`, typeof a.value === 'boolean' ? !a.value : undefined);
+      return scalarOf(`${operand(a)}^${operand(b)}`, 'power', value);
     case 'and':
     case 'or':
       return atom(`${op.toUpperCase()}(${a.text},${b.text})`, value);
-    case 'if':
-      return atom(`IF(${a.text},${b.text},${c.text})`, a.value === undefined ? undefined : a.value === true ? b.value : c.value);
     default:
-      return scalarOf(`${inside(a, SUM)}${op}${inside(b, SUM)}`, COMPARE, value);
+      return scalarOf(`${inside(a, 'sum')}${op satisfies Relation}${inside(b, 'sum')}`, 'relation', value);
   }
 }
 
-const plus = (a: Scalar, b: Scalar): Scalar => operation('+', [a, b]);
-const minus = (a: Scalar, b: Scalar): Scalar => operation('-', [a, b]);
-const times = (a: Scalar, b: Scalar): Scalar => operation('*', [a, b]);
+const plus = (a: Scalar, b: Scalar): Scalar => binary('+', a, b);
+export const minus = (a: Scalar, b: Scalar): Scalar => binary('-', a, b);
+const times = (a: Scalar, b: Scalar): Scalar => binary('*', a, b);
 const total = (terms: readonly Scalar[]): Scalar => (terms.length === 0 ? number(0) : terms.reduce(plus));
 
-const rowsOf = (list: Ref): readonly Worth[] | undefined => {
+const rowsOf = (list: Ref): readonly Value[] | undefined => {
   if ('range' in list) return list.values;
   const values = 'items' in list ? list.items.map(item => ('text' in item ? item.value : undefined)) : [undefined];
-  return values.some(value => value === undefined) ? undefined : (values as Worth[]);
+  return values.some(value => value === undefined) ? undefined : (values as Value[]);
 };
 
 /** What a sum over rows is worth, by the maths module itself. */
@@ -215,13 +164,13 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
   cosDeg: a => valued(atom(`COS(RADIANS(${scalar(a).text}))`), a, M.cosDeg),
   atanDeg: a => valued(atom(`DEGREES(ATAN(${scalar(a).text}))`), a, M.atanDeg),
   sqrt: each('SQRT', M.sqrt),
-  cbrt: a => valued(operation('^', [scalar(a), atom('(1/3)')]), a, M.cbrt),
+  cbrt: a => valued(binary('^', scalar(a), atom('(1/3)')), a, M.cbrt),
   abs: each('ABS', M.abs),
   ln: each('LN', M.ln),
   min: each('MIN', M.min),
   max: each('MAX', M.max),
   wholeUp: a => valued(atom(`ROUNDUP(${minus(scalar(a), number(1e-9)).text},0)`), a, M.wholeUp),
-  normalTail: a => valued(atom(`NORMSDIST(${operation('neg', [scalar(a)]).text})`), a, M.normalTail),
+  normalTail: a => valued(atom(`NORMSDIST(${negative(scalar(a)).text})`), a, M.normalTail),
   sum: list => ('range' in list ? atom(`SUM(${list.range})`, listWorth([list], M.sum)) : over([list], M.sum, a => a)),
   sumSquaredDifferences: (a, b) => over([a, b], M.sumSquaredDifferences, (x, y) => square(minus(x, y))),
   sumProducts: (a, b) => over([a, b], M.sumProducts, times),
@@ -230,15 +179,15 @@ export const MATHS: Readonly<Record<string, (...args: Ref[]) => Scalar>> = {
     over(lists, M.sumSquaredWidths, (x = atom(''), u = atom(''), l = atom('')) => square(times(x, minus(u, l)))),
   countWidths: (...lists) =>
     over(lists, M.countWidths, (x = atom(''), u = atom(''), l = atom('')) =>
-      scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, SUM, undefined),
+      scalarOf(`0+(${times(x, minus(u, l)).text}<>0)`, 'sum', undefined),
     ),
-  atMost: (a, b) => operation('<=', [scalar(a), plus(scalar(b), number(1e-9))]),
-  atLeast: (a, b) => operation('>=', [scalar(a), minus(scalar(b), number(1e-9))]),
+  atMost: (a, b) => binary('<=', scalar(a), plus(scalar(b), number(1e-9))),
+  atLeast: (a, b) => binary('>=', scalar(a), minus(scalar(b), number(1e-9))),
 };
 
 export interface CellFormula {
   readonly formula: string;
-  readonly value?: Worth;
+  readonly value?: Value;
 }
 
 /** The formulas of a form, without the equals sign: one, a row of them, or rows. Without `step` all is in one formula. */
@@ -252,7 +201,7 @@ export function spreadsheetFormulas(
 
 /** The same as a reference that other formulas can take. */
 export function spreadsheetRef(form: Form, args: readonly Ref[], step?: Step): Ref {
-  return new Printer(step ?? ((_name, formula) => `(${formula})`)).form(form, args);
+  return printed(form, args, new Formulas(step ?? ((_name, formula) => `(${formula})`)));
 }
 
 function cells(ref: Ref): CellFormula | (CellFormula | CellFormula[])[] {

@@ -4,8 +4,9 @@ import type { Card, Param } from '../core/card';
 import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../core/kinds';
 import { columnOf, valueOf } from '../core/table';
-import { formOfCard, type Form } from '../plain/forms';
+import { formOfCard } from '../plain/forms';
 import { digits, known, printSteps, stepWords } from '../plain/print';
+import type { Form } from '../plain/tree';
 
 /** `ISO 7049 head diameter dk, max`. */
 function columnWords({ table, key }: TableValue): string {

@@ -4,6 +4,7 @@ import * as M from '../../src/core/maths';
 import { formOfCard } from '../../src/plain/forms';
 import { digits, known, print, printSteps } from '../../src/plain/print';
 import { atom, MATHS, spreadsheetFormulas } from '../../src/plain/spreadsheet';
+import type { Form } from '../../src/plain/tree';
 import { readArguments } from '../../src/core/call';
 import { CARDS } from '../../src/registry';
 
@@ -34,7 +35,7 @@ test.each(LIVE.map(card => [card.id, card] as const))('%s: the printed working i
 const rounded = (value: number | readonly number[]): unknown => (Array.isArray(value) ? value.map(digits) : digits(value as number));
 
 test('brackets: a negated power, differences and quotients on the right', () => {
-  const form = { params: ['a', 'b'], result: ['-', 'a', ['-', 'b', ['neg', ['^', 'a', 2]]]] };
+  const form: Form = { params: ['a', 'b'], result: ['-', 'a', ['-', 'b', ['neg', ['^', 'a', 2]]]] };
   expect(spreadsheetFormulas(form, [atom('A1'), atom('B1')])).toEqual({ formula: 'A1-(B1--(A1^2))' });
   expect(spreadsheetFormulas({ params: ['a', 'b'], result: ['/', 'a', ['*', 'b', 'a']] }, [atom('A1'), atom('B1')])).toEqual({
     formula: 'A1/(B1*A1)',
