@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import ts from 'typescript';
-import type { Form, Tree } from './forms';
+import type { Form, Tree } from './tree';
 
 const ROOT = join(import.meta.dirname, '..');
 const BINARY = {
