@@ -2,7 +2,7 @@
 import { closest } from 'fastest-levenshtein';
 import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell } from '../core/kinds';
-import { asList, isBlank, isCellError, isEmpty, shown } from '../core/read/params';
+import { asList, isBlank, isCellError, shown } from '../core/read/params';
 import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
 import { isVerdict, meaningOf, OUTPUTS, rowByRow, unitOf, Variant } from './evaluate';
 import { INPUTS } from './inputs';
@@ -52,6 +52,22 @@ function used(list: readonly unknown[], blank: (raw: unknown) => boolean): numbe
   return n;
 }
 
+/** How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their values beside. */
+export type Layout =
+  | { readonly form: 'below'; readonly width: number; readonly height: number }
+  | { readonly form: 'beside'; readonly rows: readonly number[] };
+
+function below(rows: Rows): Layout & { readonly form: 'below' } {
+  const width = used(rows[0] ?? [], isBlank);
+  const isBlankRow = (row: unknown): boolean => (row as readonly unknown[]).slice(0, width).every(isBlank);
+  return { form: 'below', width, height: used(rows, isBlankRow) };
+}
+
+export function layoutOf(rows: Rows): Layout {
+  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(cell => inputNamed(cell) !== undefined);
+  return isBeside ? { form: 'beside', rows: rows.flatMap((row, i) => (isBlank(row[0]) ? [] : i)) } : below(rows);
+}
+
 function headerNames(header: readonly unknown[], argument = 'inputs'): string[] {
   const width = used(header, isBlank);
   if (width === 0) throw wrongInput(`${argument} has no names in its first row`, argument);
@@ -67,7 +83,7 @@ function headerNames(header: readonly unknown[], argument = 'inputs'): string[] 
 /** A header row of input names, the values of a variant in every further row. */
 function headedBlock(rows: Rows): { readonly names: readonly string[]; readonly body: Rows } {
   const names = headerNames(rows[0] ?? []);
-  const height = used(rows, row => names.every((_, i) => isBlank((row as readonly unknown[])[i])));
+  const { height } = below(rows);
   if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
   return { names, body: rows.slice(1, height) };
 }
@@ -80,19 +96,15 @@ export function variantBlock(rows: Rows): { readonly names: readonly string[]; r
   return { names, variants: body.map(row => variantOf(names, row)) };
 }
 
-/** Two columns: a name and its value in each row. */
-function variantBeside(rows: Rows): Variant {
-  const given = rows.filter(row => !isEmpty(row[0]) && row[0] !== 0);
-  const names = given.map(row => inputName(row[0], 'inputs'));
-  const twice = names.find((name, i) => names.indexOf(name) !== i);
-  if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
-  return new Variant(new Map(given.map((row, i) => [names[i] as string, row[1]])));
-}
-
 /** Either form: two columns name and value, or a header row with a variant in each further row. */
 export function variantsOf(rows: Rows): readonly Variant[] {
-  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(cell => inputNamed(cell) !== undefined);
-  return isBeside ? [variantBeside(rows)] : variantBlock(rows).variants;
+  const layout = layoutOf(rows);
+  if (layout.form === 'below') return variantBlock(rows).variants;
+  const names = layout.rows.map(row => inputName(rows[row]?.[0], 'inputs'));
+  const twice = names.find((name, i) => names.indexOf(name) !== i);
+  if (twice !== undefined) throw wrongInput(`inputs has "${twice}" twice`, 'inputs');
+  const values = layout.rows.map(row => rows[row]?.[1]);
+  return [variantOf(names, values)];
 }
 
 /** The input that a cell names, in any spelling of case and gaps. */

@@ -3,7 +3,7 @@ import { Refused } from '../core/refuse';
 import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../handover/formula';
 import { isRows, type Known, type Source } from '../handover/source';
 import { OUTPUTS, type Variant } from '../joint/evaluate';
-import { askedOutputs, inputNamed, variantsOf } from '../joint/table';
+import { askedOutputs, inputNamed, layoutOf, variantsOf } from '../joint/table';
 import type { Selection } from '../sheet/port';
 import { sourceOf, type Grid } from './workbook';
 
@@ -301,20 +301,17 @@ function lastFilled(grid: Grid, top: number, column: number): number {
   return row - 1;
 }
 
-const isEmpty = ({ value }: Input): boolean => value === null || value === '';
-
+/** As the joint reads them, with the place of each cell. */
 function blockOf(rows: readonly (readonly Input[])[], area: Rectangle | undefined): Block {
-  const [header = []] = rows;
-  if (header.length === 2 && rows.length > 1 && !header.every(({ value }) => isInputName(value))) {
-    const named = rows.filter(([name]) => name !== undefined && !isEmpty(name));
-    return { names: named.map(line => line[0] as Input), variants: [named.map(line => line[1] as Input)], area, form: 'beside' };
+  const layout = layoutOf(rows.map(row => row.map(({ value }) => value)));
+  if (layout.form === 'beside') {
+    const named = layout.rows.map(row => rows[row] as readonly [Input, Input]);
+    return { names: named.map(([name]) => name), variants: [named.map(([, value]) => value)], area, form: 'beside' };
   }
-  const width = header.length - [...header].reverse().findIndex(input => !isEmpty(input));
-  let height = rows.length;
-  while (height > 2 && rows[height - 1]?.slice(0, width).every(isEmpty)) height--;
+  const { width, height } = layout;
   return {
-    names: header.slice(0, width),
-    variants: rows.slice(1, height).map(line => line.slice(0, width)),
+    names: rows[0]?.slice(0, width) ?? [],
+    variants: rows.slice(1, height).map(row => row.slice(0, width)),
     area: area && { ...area, bottom: area.top + height - 1 },
     form: 'below',
   };
