@@ -336,6 +336,10 @@ describe('mathematics', () => {
     ['d1 min', 'd_{1 min}'],
     ['d1', 'd_{1}'],
     ['head diameter', 'head diameter'],
+    // a short word is no symbol with an index
+    ['play', 'play'],
+    ['low', 'low'],
+    ['D_Rh', 'D_{Rh}'],
     ['x', 'x'],
   ])('%s', (symbolText, maths) => expect(line(symbolPiece(symbolText).node)).toBe(maths));
 
