@@ -35,8 +35,9 @@ const RAISED: Readonly<Record<string, string>> = { '⁺': '+', '⁻': '−' };
 
 /** `d_h`, `t_i⁺`, `d1 min` and words. */
 export function symbolPiece(text: string): MathPiece {
-  const [, base = text, below, sign = ''] = /^(\p{L}{1,2})_?(\p{L}{1,2}|\d(?: \p{L}+)?)?([⁺⁻])?$/u.exec(text) ?? [];
+  const [, base = text, tail, sign = ''] = /^(\p{L}{1,2})(_\p{L}{1,2}|_?\d(?: \p{L}+)?)?([⁺⁻])?$/u.exec(text) ?? [];
   if (base === text && [...text].length > 2) return atom(name(text));
+  const below = tail?.replace('_', '');
   const index =
     below === undefined ? undefined : /^\d$/.test(below) ? element('mn', below) : /^\p{L}$/u.test(below) ? identifier(below) : name(below);
   const over = RAISED[sign] === undefined ? undefined : operator(RAISED[sign]);

@@ -336,6 +336,10 @@ describe('mathematics', () => {
     ['d1 min', 'd_{1 min}'],
     ['d1', 'd_{1}'],
     ['head diameter', 'head diameter'],
+    // a short word is no symbol with an index
+    ['play', 'play'],
+    ['low', 'low'],
+    ['D_Rh', 'D_{Rh}'],
     ['x', 'x'],
   ])('%s', (symbolText, maths) => expect(line(symbolPiece(symbolText).node)).toBe(maths));
 
@@ -353,6 +357,68 @@ describe('mathematics', () => {
     expect(inMaths(['text', 'pass'])).toBe('pass');
     expect(inMaths('diameterMm', [])).toBe('diameter');
     expect(inMaths('a', [])).toBe('a');
+  });
+
+  /** As markup, the application sign in words. */
+  const markup = (node: MathNode): string =>
+    typeof node === 'string'
+      ? node.replace('\u2061', 'of')
+      : `<${[node.tag, ...Object.entries(node.attributes).map(([key, value]) => `${key}=${value}`)].join(' ')}>${node.children.map(markup).join('')}</${node.tag}>`;
+
+  test.each<readonly [string, string]>([
+    ['x', '<mi>x</mi>'],
+    ['Ra', '<mi>Ra</mi>'],
+    ['wall', '<mi class=name>wall</mi>'],
+    ['d1', '<msub><mi>d</mi><mn>1</mn></msub>'],
+    ['d1 min', '<msub><mi>d</mi><mi class=name>1 min</mi></msub>'],
+    ['d_h', '<msub><mi>d</mi><mi>h</mi></msub>'],
+    ['D_Rh', '<msub><mi>D</mi><mi class=name>Rh</mi></msub>'],
+    ['Re_h', '<msub><mi>Re</mi><mi>h</mi></msub>'],
+    ['t_i⁻', '<msubsup><mi>t</mi><mi>i</mi><mo>−</mo></msubsup>'],
+    ['t⁺', '<msup><mi>t</mi><mo>+</mo></msup>'],
+  ])('%s as markup', (symbolText, expected) => expect(markup(symbolPiece(symbolText).node)).toBe(expected));
+
+  test.each<readonly [Tree, string]>([
+    [['+', 'a', 2], '<mrow><mi>a</mi><mo>+</mo><mn>2</mn></mrow>'],
+    [['call', 'tanDeg', 'a'], '<mrow><mi>tan</mi><mo rspace=0.17em>of</mo><mi>a</mi></mrow>'],
+    [
+      ['call', 'ln', ['/', 'a', 'b']],
+      '<mrow><mi>ln</mi><mo>of</mo><mrow><mo>(</mo><mfrac><mi>a</mi><mi>b</mi></mfrac><mo>)</mo></mrow></mrow>',
+    ],
+    [['call', 'cbrt', 'a'], '<mroot><mi>a</mi><mn>3</mn></mroot>'],
+    [['call', 'sum', 'a'], '<mrow><munder><mo>∑</mo><mi>i</mi></munder><mi>a</mi></mrow>'],
+    [['not', 'a'], '<mrow><mtext>not </mtext><mi>a</mi></mrow>'],
+    [
+      ['if', ['<', 'a', 'b'], 'a', 'b'],
+      '<mrow><mo>{</mo><mtable class=cases displaystyle=true><mtr><mtd><mi>a</mi></mtd><mtd><mtext>if </mtext><mrow><mi>a</mi><mo><</mo><mi>b</mi></mrow></mtd></mtr><mtr><mtd><mi>b</mi></mtd><mtd><mtext>otherwise</mtext></mtd></mtr></mtable></mrow>',
+    ],
+  ])('%j as markup', (tree, expected) => expect(markup(setForm(formOf(tree), PARAMS.map(symbolPiece)).result.node)).toBe(expected));
+
+  test('brackets inside powers and products', () => {
+    expect(inMaths(['^', ['and', 'a', 'b'], 2])).toBe('(a and b)^{2}');
+    expect(inMaths(['^', ['call', 'tanDeg', 'a'], 2])).toBe('(tana)^{2}');
+    expect(inMaths(['^', ['-', 'a', 'b'], 2])).toBe('(a−b)^{2}');
+    expect(inMaths(['*', ['-', 'a', 'b'], 'c'])).toBe('(a−b)·c');
+    expect(inMaths(['*', ['+', 'a', 'b'], ['+', 'b', 'c']])).toBe('(a+b)·(b+c)');
+    expect(inMaths(['^', 0, 2])).toBe('0^{2}');
+    expect(inMaths(10000)).toBe('10\u202f000');
+    expect(inMaths(123456)).toBe('123\u202f456');
+    expect(inMaths('b', [])).toBe('b');
+  });
+
+  test('a step that is a list or a record stays what it is made of; a name that means something else already leaves its piece in place', () => {
+    const form = formOf(
+      ['+', ['call', 'sum', 'list'], ['+', ['of', 'record', 'upperMm'], ['+', 'areaMm', 'areaMm2']]],
+      [
+        ['list', ['list', 'a', 'b']],
+        ['record', ['record', { upperMm: 'c' }]],
+        ['areaMm', 'a'],
+        ['areaMm2', ['*', 'a', 'b']],
+      ],
+    );
+    const { lines, result } = setForm(form, PARAMS.map(symbolPiece));
+    expect(lines.map(({ left, right }) => `${line(left)} = ${line(right)}`)).toEqual(['area = a']);
+    expect(line(result.node)).toBe('a+b+c+area+a·b');
   });
 
   test('steps stand on lines of their own, each name once', () => {
