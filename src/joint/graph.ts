@@ -178,9 +178,15 @@ type Taken<V, A> = A extends keyof V
           : NoSuchName
         : NoSuchName;
 
+interface TooManyArguments {
+  readonly 'more arguments than the formula takes': never;
+}
+
 /** The formula that would take these arguments: what is declared must be one. */
-type Fitting<V, M> = M extends { readonly args: infer A extends readonly unknown[] }
-  ? { readonly formula: (...args: { -readonly [I in keyof A]: Taken<V, A[I]> }) => unknown; readonly where?: readonly (keyof V)[] }
+type Fitting<V, M> = M extends { readonly formula: (...args: infer P) => unknown; readonly args: infer A extends readonly unknown[] }
+  ? A['length'] extends P['length']
+    ? { readonly formula: (...args: { -readonly [I in keyof A]: Taken<V, A[I]> }) => unknown; readonly where?: readonly (keyof V)[] }
+    : TooManyArguments
   : unknown;
 
 /** Nodes whose arguments are names of the joint with values that their formulas take. */

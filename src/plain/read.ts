@@ -74,40 +74,47 @@ const hasBody = (declaration: ts.FunctionDeclaration): declaration is ts.Functio
 
 const textOf = (name: ts.Node): string => (name as ts.Identifier).text;
 
+/** The name of a parameter is the place of the argument: the forms go into every page, and no printer says it. */
+type Places = ReadonlyMap<string, string>;
+
 /** Variables are strings, numbers are numbers, everything else is [operator, …operands]. */
-function expression(node: ts.Expression): Tree {
-  if (ts.isParenthesizedExpression(node) || ts.isAsExpression(node)) return expression(node.expression);
+function expression(node: ts.Expression, places: Places): Tree {
+  if (ts.isParenthesizedExpression(node) || ts.isAsExpression(node)) return expression(node.expression, places);
   if (ts.isNumericLiteral(node)) return Number(node.text);
   if (ts.isStringLiteral(node)) return ['text', node.text];
-  if (ts.isIdentifier(node)) return node.text;
-  if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.MinusToken) return ['neg', expression(node.operand)];
-  if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.ExclamationToken) return ['not', expression(node.operand)];
+  if (ts.isIdentifier(node)) return places.get(node.text) ?? node.text;
+  if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.MinusToken) return ['neg', expression(node.operand, places)];
+  if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.ExclamationToken)
+    return ['not', expression(node.operand, places)];
   if (ts.isBinaryExpression(node) && isBinary(node.operatorToken.kind))
-    return [BINARY[node.operatorToken.kind], expression(node.left), expression(node.right)];
-  if (ts.isConditionalExpression(node)) return ['if', expression(node.condition), expression(node.whenTrue), expression(node.whenFalse)];
-  if (ts.isPropertyAccessExpression(node)) return ['of', expression(node.expression), node.name.text];
+    return [BINARY[node.operatorToken.kind], expression(node.left, places), expression(node.right, places)];
+  if (ts.isConditionalExpression(node))
+    return ['if', expression(node.condition, places), expression(node.whenTrue, places), expression(node.whenFalse, places)];
+  if (ts.isPropertyAccessExpression(node)) return ['of', expression(node.expression, places), node.name.text];
   if (ts.isCallExpression(node) && ts.isIdentifier(node.expression))
-    return ['call', node.expression.text, ...node.arguments.map(expression)];
-  if (ts.isArrayLiteralExpression(node)) return ['list', ...node.elements.map(expression)];
+    return ['call', node.expression.text, ...node.arguments.map(part => expression(part, places))];
+  if (ts.isArrayLiteralExpression(node)) return ['list', ...node.elements.map(part => expression(part, places))];
   if (ts.isObjectLiteralExpression(node) && node.properties.every(ts.isPropertyAssignment))
     return [
       'record',
-      Object.fromEntries(node.properties.filter(ts.isPropertyAssignment).map(p => [textOf(p.name), expression(p.initializer)])),
+      Object.fromEntries(node.properties.filter(ts.isPropertyAssignment).map(p => [textOf(p.name), expression(p.initializer, places)])),
     ];
   throw new OutsideSubset(node);
 }
 
 function form({ parameters, body }: ts.FunctionDeclaration & { readonly body: ts.Block }): Form {
+  const places = new Map(parameters.map((p, i) => [textOf(p.name), `$${i}`]));
   const steps: [string, Tree][] = [];
   let result: Tree | undefined;
   for (const statement of body.statements) {
     if (ts.isVariableStatement(statement) && statement.declarationList.flags & ts.NodeFlags.Const) {
-      for (const d of statement.declarationList.declarations) steps.push([textOf(d.name), expression(d.initializer as ts.Expression)]);
+      for (const d of statement.declarationList.declarations)
+        steps.push([textOf(d.name), expression(d.initializer as ts.Expression, places)]);
     } else if (ts.isReturnStatement(statement) && statement === body.statements.at(-1)) {
-      result = expression(statement.expression as ts.Expression);
+      result = expression(statement.expression as ts.Expression, places);
     } else throw new OutsideSubset(statement);
   }
-  return { params: parameters.map(p => textOf(p.name)), ...(steps.length === 0 ? {} : { steps }), result: result as Tree };
+  return { params: [...places.values()], ...(steps.length === 0 ? {} : { steps }), result: result as Tree };
 }
 
 /** The names a formula calls, to see whether all of them have a form. */

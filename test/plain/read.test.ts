@@ -67,8 +67,14 @@ describe('a formula outside the subset', () => {
   test('inside it nothing is said', () => {
     expect(read(SOUND, cardWith('...REST'))).toMatchObject({
       without: {},
-      formulas: { twiceMm: { params: ['lengthMm'], result: ['*', 2, 'lengthMm'] } },
+      formulas: { twiceMm: { params: ['$0'], result: ['*', 2, '$0'] } },
     });
+  });
+
+  test('stops the build where the joint is made by it', () => {
+    const node = "export const NODES = { twice: mm('twice the length', made(twiceMm, 'length')) };\n";
+    expect(read(SOUND, node).nodes).toEqual({ twice: 'twiceMm' });
+    expect(() => read(LOOP, node)).toThrow('twice: twiceMm');
   });
 
   test('stops the build where a card needs it and does not say why it is not live', () => {
