@@ -4,6 +4,7 @@ import { bossOutsideDiaMm } from '../../src/core/boss/boss';
 import { draws } from '../../src/core/tolerance/draws';
 import { OUTPUTS } from '../../src/joint/evaluate';
 import { CARDS, call } from '../../src/registry';
+import { beside } from './before';
 import { digits, ns, type Figure } from './figure';
 import { inputsOf } from './variants';
 
@@ -92,4 +93,4 @@ function simulation(): Figure[] {
   ];
 }
 
-export const core = (): Figure[] => [...calls(), ...growth(), ...simulation()];
+export const core = async (): Promise<Figure[]> => [...(await beside()), ...calls(), ...growth(), ...simulation()];
