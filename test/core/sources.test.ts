@@ -157,8 +157,11 @@ describe('what a kind accepts, in words', () => {
     expect(choicesOf(param('wall', numeric(Q.LENGTH)))).toEqual([]);
   });
 
-  test('how it must stand to another is said with it', () => {
-    expect(acceptedBy(param('hole', numeric(Q.LENGTH), { relation: below('od') }))).toBe(`${LENGTH_WORDS}; below od`);
+  test('how it must stand to another is said with it, and asked of it', () => {
+    const inside = param('hole', numeric(Q.LENGTH), { relation: below('od') });
+    expect(acceptedBy(inside)).toBe(`${LENGTH_WORDS}; below od`);
+    expect(readArgument(inside, 3.9, new Map([['od', 4]]))).toBe(3.9);
+    expect(() => readArgument(inside, 4, new Map([['od', 4]]))).toThrow('hole is 4: must be below od');
     expect(acceptedBy(param('hole', numeric(Q.LENGTH)))).toBe(LENGTH_WORDS);
   });
 
