@@ -204,6 +204,26 @@ describe('of several refusals the first one is said', () => {
     expect(of({ sleeve: 0, hole: ERROR }, 'sleeve OD')).toBe('no value: does not apply: there is no sleeve');
   });
 
+  test('a blank board plane is asked for where there is a seat, does not apply where there is none, and waits for a seat that is wrong', () => {
+    expect(of({ 'board plane': null }, 'recess depth')).toMatch(/^no value: board plane is blank; give /);
+    expect(of({ 'board plane': null, seat: ERROR }, 'boss stack')).toBe('no value: seat is #REF!');
+    expect(of({ 'board plane': null, seat: '0 mm' }, 'boss stack')).toBe(
+      'no value: does not apply: the board plane is blank and the head lies on the board',
+    );
+    expect(of({ seat: '0 mm' }, 'boss stack')).toBeCloseTo(5.5 + 1.6 + 14, 9);
+  });
+
+  test('a head that cannot be read is said, though its diameter is given', () => {
+    const unread = { head: ERROR, 'head diameter': 5.6, 'head height': 2.4 };
+    for (const output of ['seat shear', 'weakest']) expect(of(unread, output)).toBe('no value: head is #REF!');
+    expect(of({ 'head diameter': 5.6 }, 'seat shear')).toBeGreaterThan(0);
+  });
+
+  test('no number is no result', () => {
+    expect(of({ 'boss OD': 1e200 }, 'boss mass')).toBe('no value: no finite result for these inputs');
+    expect(of({ 'boss OD': 1e200 }, 'all computed')).toBe(false);
+  });
+
   test('a rule: first its conditions, then its size, then its limits, then what makes it soft', () => {
     const ruleOf = (change: Inputs, rule: string): unknown[] =>
       (value('CHECK.JOINT', Object.entries({ ...SOUND, ...change })) as Rows).find(([name]) => name === rule) ?? [];
