@@ -197,6 +197,12 @@ describe('cooling time', () => {
     expect(60 + 180 * series(criterion, (0.085 * timeS) / 2 ** 2)).toBeCloseTo(90, 3);
   });
 
+  // 8/π² · (240 − 60) is 145.9 K above the mould
+  test('the mean needs time as long as it is ejected below 205.9 °C', () => {
+    expectPrinted(value('COOLING.TIME', 2, 0.085, 240, 60, 205, 'mean'), '0.030');
+    expect(refusal('COOLING.TIME', 2, 0.085, 240, 60, 206, 'mean')).toMatch(/eject 206 °C is so near melt 240 °C/);
+  });
+
   test('it goes with the square of the thickness: 2 → 3 mm is 2.25 times (read in several secondary copies)', () => {
     expect((value('COOLING.TIME', 3, 'ABS', 240, 60, 90) as number) / (value('COOLING.TIME', 2, 'ABS', 240, 60, 90) as number)).toBeCloseTo(
       2.25,

@@ -1,10 +1,29 @@
 // Arguments that read their source themselves, and what a message says about an argument.
 import { describe, expect, test } from 'vitest';
 import { type Kind, NOTHING_READ } from '../../src/core/card';
-import { accepts } from '../../src/core/read/accepts';
-import { ANYTHING, AS_IT_CAME, numbers, numeric, param, readArgument, shown, usedLength } from '../../src/core/read/params';
+import { accepts, acceptedBy, choicesOf } from '../../src/core/read/accepts';
+import { LIMIT } from '../../src/core/read/limit';
+import { LABELS, VALUES, words } from '../../src/core/read/lists';
+import {
+  ANYTHING,
+  AS_IT_CAME,
+  BLOCK,
+  choice,
+  DEVIATION,
+  DEVIATIONS,
+  named as namedKind,
+  numbers,
+  numeric,
+  param,
+  readArgument,
+  shown,
+  usedLength,
+} from '../../src/core/read/params';
 import * as Q from '../../src/core/read/quantity';
-import { headDiameter, headHeight, hole, point } from '../../src/core/read/sources';
+import { below } from '../../src/core/read/relation';
+import { FIT, headDiameter, headHeight, hole, lengthTolerance, MATERIAL, point, SIZE } from '../../src/core/read/sources';
+import { WHOLE } from '../../src/core/read/whole';
+import { GRADE, MOULDED_GROUP } from '../../src/core/tolerance/tolerance-read';
 import { number, refusal, value } from '../kit/ask';
 
 describe('which single value of a table a text names, as the hand-over asks', () => {
@@ -104,6 +123,46 @@ describe('what a kind accepts, in words', () => {
     expect(accepts(headHeight('max'))).toMatch(/ mil\); or screw and head, "M3 pan": its max height$/);
     expect(numeric(Q.LENGTH).shape).toBe('one');
     expect(numeric(Q.STRESS, { words: 'a material', read: () => undefined, range: () => 40 }).shape).toBe('block');
+  });
+
+  const LENGTH_WORDS = '4.2, "4.2 mm" or "0.167 in" (units: mm, cm, m, µm, in, mil)';
+  const TOLERANCE_WORDS = '0.1 for ±0.1, or "+0/-0.8"; units: mm, cm, m, µm, in, mil';
+  const rowOf = (words: string): string => `a row or column of ${words}`;
+  test.each<[what: string, kind: Kind<unknown>, said: string]>([
+    ['a limit', LIMIT, `${LENGTH_WORDS}; or "none"`],
+    ['a count', WHOLE, 'a whole number'],
+    ['a tolerance', DEVIATION, TOLERANCE_WORDS],
+    ['a tolerance that a screw may name', lengthTolerance, `${TOLERANCE_WORDS}; or the screw with its end, "ST2.9 cone"`],
+    ['a word', FIT, '"fine", "medium", "coarse", "din 74-1"'],
+    ['a screw size', SIZE, 'text such as "M3"'],
+    ['a name', namedKind('joint output', 'grip', text => text), 'text such as "grip"'],
+    ['a material', MATERIAL, 'a symbol such as "ABS", or a two-column range of quantity and value'],
+    ['lengths', numbers(Q.LENGTH), rowOf('lengths, or one value')],
+    ['words', words('direction', { max: ['maximum'], min: [] }), rowOf('"max", "min", or one for all')],
+    ['tolerances', DEVIATIONS, rowOf(`tolerances, or one for all; each ${TOLERANCE_WORDS}`)],
+    ['names of rows', LABELS, 'a row or column of names; a blank one is shown as –'],
+    ['values', VALUES, 'a row or column of values'],
+    ['a rectangle', BLOCK, 'a range'],
+    ['anything', ANYTHING, 'anything'],
+    ['a grade', GRADE, '"IT11" or 11; IT5 to IT16'],
+    [
+      'a group',
+      MOULDED_GROUP,
+      '"DIN 16901-130" or "DIN 16742-TG6"; or your own table of three columns: upper limit of size, ± same, ± across',
+    ],
+  ])('%s', (_, kind, said) => expect(accepts(kind)).toBe(said));
+
+  test('only where a word is asked for there are words to choose from', () => {
+    expect(choicesOf(param('end', choice('screw end', { cone: ['c'], flat: ['f'] })))).toEqual(['cone', 'flat']);
+    expect(choicesOf(param('wall', numeric(Q.LENGTH)))).toEqual([]);
+  });
+
+  test('how it must stand to another is said with it, and asked of it', () => {
+    const inside = param('hole', numeric(Q.LENGTH), { relation: below('od') });
+    expect(acceptedBy(inside)).toBe(`${LENGTH_WORDS}; below od`);
+    expect(readArgument(inside, 3.9, new Map([['od', 4]]))).toBe(3.9);
+    expect(() => readArgument(inside, 4, new Map([['od', 4]]))).toThrow('hole is 4: must be below od');
+    expect(acceptedBy(param('hole', numeric(Q.LENGTH)))).toBe(LENGTH_WORDS);
   });
 
   test('a number asked for is a finite number, no truth and no range', () => {

@@ -1,5 +1,6 @@
 // What is said of the rules of the joint (their limits: limits.test.ts), the forms in which a joint may be given, and what its card says.
 import { describe, expect, test } from 'vitest';
+import { jointCells, jointTable, variantBlock, variantsOf } from '../../src/joint/table';
 import { refusal, value } from '../kit/ask';
 import { type Inputs, SOUND } from '../kit/sound-joint';
 
@@ -124,6 +125,42 @@ describe('the forms in which a joint is given', () => {
         2,
       ).find(([name]) => name === 'weakest')?.[1],
     ).toMatch(/^no value: /);
+  });
+
+  test('a number may stand in the first of two columns of names and values', () => {
+    const { wall, ...rest } = SOUND;
+    expect(card([['wall', wall], ...beside(rest)])).toEqual(card(beside({ wall, ...rest })));
+    expect(engagementOf(card([['wall', wall], ...beside(rest)]))).toBeCloseTo(7.34, 9);
+  });
+
+  test('a header row stays one with a blank or a wrong name in it, and a name beside its value alone is none', () => {
+    const blankBehind = [
+      [...Object.keys(SOUND), ''],
+      [...Object.values(SOUND), null],
+    ];
+    expect(card(blankBehind)).toEqual(card(block(SOUND)));
+    expect(
+      refusal('CHECK.JOINT', [
+        ['wall', 'seatt', 'screw'],
+        [3, 2, 'ST2.9'],
+      ]),
+    ).toBe('#VALUE! inputs: "seatt" is not a name of a joint input; did you mean "seat"?');
+    expect(refusal('CHECK.JOINT', [['wall', 3]])).toBe('#VALUE! inputs: 3 is not a name of a joint input');
+  });
+
+  test('a range of no cells has no names', () => {
+    for (const id of ['JOINT.TABLE', 'JOINT.CARD', 'CHECK.JOINT']) expect(refusal(id, [])).toMatch(/^#VALUE! inputs /);
+    expect(() => variantBlock([])).toThrow('inputs has no names in its first row');
+    expect(() => variantsOf([])).toThrow('inputs has no names in its first row');
+  });
+
+  test('20,000 cells with the row of names, and no more; the same rows without that limit', () => {
+    const asked = [new Array<string>(40).fill('feature wall')];
+    const rows = (n: number): Rows => [['wall'], ...Array.from({ length: n }, () => [2.5])];
+    expect(value('JOINT.TABLE', rows(499), asked)).toHaveLength(500);
+    expect(refusal('JOINT.TABLE', rows(500), asked)).toMatch(/20040 cells; at most 20000/);
+    expect(() => jointCells(rows(500), asked)).toThrow('the result has 20040 cells; at most 20000 are given');
+    expect(jointTable(rows(500), asked)[500]).toEqual(new Array<number>(40).fill(1.5));
   });
 
   test('names in any case, with spaces or underscores', () => {

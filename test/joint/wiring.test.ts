@@ -1,5 +1,6 @@
 // Each output of the joint is the base function of the same meaning on the same inputs (the contract): a joint in which every input is given and no two have the same value.
 import { describe, expect, test } from 'vitest';
+import { namesIn } from '../../src/joint/graph';
 import { number, value } from '../kit/ask';
 import type { Inputs } from '../kit/sound-joint';
 
@@ -181,4 +182,11 @@ describe('what is taken from a material says what is missing without one', () =>
     expect(joint({ ...rest, pilot, 'boss OD': 8.2 }, 'boss mass')).toContain(
       'density is not given and there is no material to take it from',
     ));
+});
+
+test('what an argument reads: names, and no constant', () => {
+  expect(namesIn('wall')).toEqual(['wall']);
+  expect(namesIn({ is: 0 })).toEqual([]);
+  expect(namesIn({ only: 'engagement', where: 'held at mid' })).toEqual(['held at mid', 'engagement']);
+  expect(namesIn({ of: 'seat shear', orElse: Infinity })).toEqual(['seat shear']);
 });
