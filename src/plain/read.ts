@@ -59,6 +59,10 @@ interface Found {
 
 type Constants = ReadonlyMap<string, ts.Expression | undefined>;
 
+const asNamed = (name: string): string => name;
+/** The forms go into every page, and only the arguments of a formula that others call are said by name: a step of the caller. */
+const asPlace = (_: string, i: number): string => `$${i}`;
+
 export interface Read {
   /** Functions without a form, by id: file, formula, and what in it is outside the subset. */
   readonly without: Readonly<Record<string, string>>;
@@ -74,7 +78,7 @@ const hasBody = (declaration: ts.FunctionDeclaration): declaration is ts.Functio
 
 const textOf = (name: ts.Node): string => (name as ts.Identifier).text;
 
-/** The name of a parameter is the place of the argument: the forms go into every page, and no printer says it. */
+/** The name of a parameter, or the place of its argument. */
 type Places = ReadonlyMap<string, string>;
 
 /** Variables are strings, numbers are numbers, everything else is [operator, …operands]. */
@@ -102,8 +106,10 @@ function expression(node: ts.Expression, places: Places): Tree {
   throw new OutsideSubset(node);
 }
 
-function form({ parameters, body }: ts.FunctionDeclaration & { readonly body: ts.Block }): Form {
-  const places = new Map(parameters.map((p, i) => [textOf(p.name), `$${i}`]));
+type Declaration = ts.FunctionDeclaration & { readonly body: ts.Block };
+
+function form({ parameters, body }: Declaration, nameOfParam: (name: string, i: number) => string): Form {
+  const places = new Map(parameters.map((p, i) => [textOf(p.name), nameOfParam(textOf(p.name), i)]));
   const steps: [string, Tree][] = [];
   let result: Tree | undefined;
   for (const statement of body.statements) {
@@ -215,6 +221,7 @@ export function readForms(root = ROOT): Read {
   /** Where each formula stands, and why it is outside the subset. */
   const home = new Map<string, string>();
   const outside = new Map<string, string>();
+  const declarations = new Map<string, Declaration>();
   for (const file of ['core', 'joint', 'trace'].flatMap(folder => sources(join(root, folder)))) {
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2021, true);
     callSites(source, found);
@@ -227,7 +234,8 @@ export function readForms(root = ROOT): Read {
       home.set(name, place(file));
       try {
         if (formulas[name] !== undefined) throw new Error(`two formulas are called ${name}; the second is in ${file}`);
-        formulas[name] = form(statement);
+        formulas[name] = form(statement, asNamed);
+        declarations.set(name, statement);
       } catch (fault) {
         if (!(fault instanceof OutsideSubset)) throw fault;
         outside.set(name, fault.message);
@@ -249,11 +257,15 @@ export function readForms(root = ROOT): Read {
     }
   }
   const used = new Set<string>();
+  const isCalled = new Set<string>();
   const use = (name: string): void => {
     const known = formulas[name];
     if (used.has(name) || known === undefined) return;
     used.add(name);
-    called([known.steps ?? [], known.result]).forEach(use);
+    called([known.steps ?? [], known.result]).forEach(other => {
+      isCalled.add(other);
+      use(other);
+    });
   };
   [found.cards, found.nodes, found.defaults].forEach(names => Object.values(names).forEach(use));
   const why = (id: string, name: string): string =>
@@ -274,7 +286,11 @@ export function readForms(root = ROOT): Read {
     Object.fromEntries(Object.entries(names).filter(([, name]) => used.has(name)));
   return {
     without,
-    formulas: Object.fromEntries([...used].sort().map(name => [name, formulas[name] as Form])),
+    formulas: Object.fromEntries(
+      [...used]
+        .sort()
+        .map(name => [name, isCalled.has(name) ? (formulas[name] as Form) : form(declarations.get(name) as Declaration, asPlace)]),
+    ),
     cards: keep(found.cards),
     nodes: keep(found.nodes),
     defaults: keep(found.defaults),

@@ -286,17 +286,17 @@ describe('cells', () => {
     });
     expect(put).toEqual([['areaMm2', 'PI()/4*((B1+1)^2-C1^2)', undefined]]);
     put.length = 0;
-    // the sleeve counts where there is one, so it is read twice
+    // the factor of a ring reads its pin above and below the stroke
     expect(
       spreadsheetFormulas(
-        formOf(['call', 'betweenMm', ['+', 'a', 1], 'b']),
+        formOf(['call', 'ringFactor', ['+', 'a', 1], 'b']),
         ['A1', 'B1'].map(at => atom(at)),
         step,
       ),
     ).toEqual({
-      formula: 'IF(S1>0,S1,B1)',
+      formula: '(B1^2+S1^2)/(B1^2-S1^2)',
     });
-    expect(put).toEqual([['sleeveMm', 'A1+1', undefined]]);
+    expect(put).toEqual([['pinMm', 'A1+1', undefined]]);
   });
 
   test('numbers and texts', () => {
