@@ -28,7 +28,7 @@ const { options } = ts.convertCompilerOptionsFromJson(
 );
 const program = ts.createProgram([path.join(SRC, 'library/index.ts')], options);
 /** Node and its rules for types ask for the extension that the sources leave out. */
-const withExtensions = (text: string): string => text.replace(/(from |import\()'(\.[^']*)'/g, "$1'$2.js'");
+const withExtensions = (text: string): string => text.replace(/(from |import\()(["'])(\.[^"']*)\2/g, '$1$2$3.js$2');
 const { diagnostics } = program.emit(undefined, (file, text) => {
   mkdirSync(path.dirname(file), { recursive: true });
   writeFileSync(file, withExtensions(text));
