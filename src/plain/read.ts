@@ -1,7 +1,8 @@
 // Build step: reads the syntax tree of every formula into its plain form, so that each formula is written once.
 // Writes forms.json: the forms by function name, and which function each card, joint node and joint default calls.
 // A function outside the subset (named steps, one return, arithmetic, choices, look-ups on records, other formulas)
-// has no form. A card without one is a look-up in a standard's table or says why it is not live; else the build stops.
+// has no form. A card without one is a look-up in a standard's table or says why it is not live, and what the joint declares
+// as made by a formula has one; else the build stops.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import ts from 'typescript';
