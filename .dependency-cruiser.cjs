@@ -30,9 +30,9 @@ module.exports = {
       "A plain form knows the formulas' syntax and the maths module. What a card says is put around it by those who print.",
     ),
     only(
-      'trace-on-cards',
-      '^src/trace/',
-      ['^src/(trace|core|plain)/'],
+      'about-on-cards',
+      '^src/about/',
+      ['^src/(about|core|plain)/'],
       'REASON, ABOUT and WORKING speak about cards and plain forms; the registry hands them the cards.',
     ),
     only(
@@ -44,7 +44,7 @@ module.exports = {
     only(
       'sheet-is-a-plan',
       '^src/sheet/',
-      ['^src/sheet/', '^src/core/kinds[.]ts$'],
+      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', '^src/registry[.]ts$', npm('@borgar/fx')],
       'A sheet plan is plain data that every host can draw and a test can read. Compute the values before they go into the plan.',
     ),
     only(
@@ -56,13 +56,13 @@ module.exports = {
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',
-      ['^src/(handover|demo)/', '^src/hosts/(xlsx|png)[/.]', '^src/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
+      ['^src/(handover|demo|sheet)/', '^src/hosts/(xlsx|png)[/.]', '^src/cli/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(
       'release-packs-files',
       '^src/release/',
-      ['^src/release/', '^src/user-fault[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
+      ['^src/release/', '^src/cli/user-fault[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
       'What is packed and checked is what was built: the files, not the sources they come from.',
     ),
     only(
@@ -75,7 +75,7 @@ module.exports = {
       'help-is-printed',
       '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts)$)',
       [
-        '^src/(help|core|plain|trace|joint|figure|demo|handover|sheet)/',
+        '^src/(help|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
         npm('preact'),
         npm('preact-render-to-string'),
@@ -109,7 +109,7 @@ module.exports = {
     only(
       'registry-lists',
       '^src/registry[.]ts$',
-      ['^src/(core|joint|trace)/'],
+      ['^src/(core|joint|about)/'],
       'It puts all cards in one list and calls them. Anything more belongs to where the cards come from.',
     ),
     only(
@@ -131,9 +131,9 @@ module.exports = {
       'A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet.',
     ),
     only(
-      'bench-draws-plans',
-      '^src/hosts/bench[/.]',
-      ['^src/hosts/bench[/.]', '^src/sheet/', '^src/core/kinds[.]ts$', npm('@univerjs')],
+      'univer-draws-plans',
+      '^src/hosts/univer[/.]',
+      ['^src/hosts/univer[/.]', '^src/sheet/', '^src/core/kinds[.]ts$', npm('@univerjs')],
       'A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet.',
     ),
     only(
@@ -155,7 +155,6 @@ module.exports = {
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/help/(search|cautions)[.]ts$',
         '^src/registry[.]ts$',
-        '^src/handover/(formula|source)[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',
         npm('preact'),
@@ -166,8 +165,8 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|sheet|demo|core|handover)/', '^src/hosts/(bench|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
-      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/bench, those of files in src/hosts/xlsx.',
+      ['^src/(bench|sheet|demo|core|handover)/', '^src/hosts/(univer|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
+      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/univer, those of files in src/hosts/xlsx.',
     ),
     {
       name: 'pages-know-core-types',

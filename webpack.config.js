@@ -90,7 +90,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   entry: {
     functions: wrappers,
     pane: './src/pane/pane.ts',
-    'custom-functions': './src/hosts/bench/custom-functions.ts',
+    'custom-functions': './src/hosts/univer/custom-functions.ts',
     bench: './src/bench/bench.ts',
     'help/find': './src/help/find.ts',
   },

@@ -5,7 +5,7 @@ import { CORE_CARDS } from './core/cards';
 import { cut } from './core/refuse';
 import { JOINT_CARDS } from './joint/joint.cards';
 import { VARIANT_CARDS } from './joint/variant.cards';
-import { traceCards } from './trace/trace.cards';
+import { traceCards } from './about/about.cards';
 
 export const CARDS: ReadonlyMap<string, Card> = new Map(
   [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]),

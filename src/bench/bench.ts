@@ -1,7 +1,7 @@
 // The bench page: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
 import { demoWorkbook } from '../demo/demo';
-import { startBenchWorkbook } from '../hosts/bench/bench-workbook';
-import { readFunctions } from '../hosts/bench/metadata';
+import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
+import { readFunctions } from '../hosts/univer/metadata';
 import type { SheetPort } from '../sheet/port';
 import { ask } from './ask';
 import './bench.css';

@@ -1,6 +1,6 @@
 // Beside the sheet: the selected cell, and the views of the pane. One row of tabs for both: the pane's own row is hidden.
-import type { BenchWorkbook } from '../hosts/bench/bench-workbook';
-import type { SheetFunction } from '../hosts/bench/metadata';
+import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
+import type { SheetFunction } from '../hosts/univer/metadata';
 import { byId } from './dom';
 import { tabs, type Tabs } from './tabs';
 

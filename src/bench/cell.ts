@@ -1,7 +1,7 @@
 // Beside the sheet: the selected cell in full, and the functions that its formula calls.
-import type { BenchWorkbook, Selected } from '../hosts/bench/bench-workbook';
-import { samples } from '../hosts/bench/looks';
-import { detail, signature, type SheetFunction } from '../hosts/bench/metadata';
+import type { BenchWorkbook, Selected } from '../hosts/univer/bench-workbook';
+import { samples } from '../hosts/univer/looks';
+import { detail, signature, type SheetFunction } from '../hosts/univer/metadata';
 import { byId, element } from './dom';
 import { shown, tsv } from './tsv';
 

@@ -1,5 +1,5 @@
 // The commands on files: open, save, hand over.
-import type { BenchWorkbook } from '../hosts/bench/bench-workbook';
+import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import { ask, tell } from './ask';
 import { busy } from './busy';

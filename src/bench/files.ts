@@ -1,7 +1,7 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { Finding } from '../handover/finding';
 import type { Paper, TitleBlock } from '../handover/title-block';
-import type { OpenWorkbook } from '../hosts/bench/bench-workbook';
+import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { WorkbookPlan } from '../sheet/plan';
 

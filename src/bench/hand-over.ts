@@ -1,7 +1,7 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
 import type { Finding } from '../handover/finding';
 import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/title-block';
-import type { BenchWorkbook, OpenWorkbook } from '../hosts/bench/bench-workbook';
+import type { BenchWorkbook, OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { busy } from './busy';
 import { byId, count, element, messageOf, whenClosed } from './dom';
 import { download } from './download';

@@ -1,5 +1,5 @@
 // Opens the kept workbook or the demo, and keeps what the user changes.
-import type { BenchWorkbook } from '../hosts/bench/bench-workbook';
+import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { ask } from './ask';

@@ -1,5 +1,5 @@
 // The form in which a browser keeps the workbook, today's and those before.
-import { snapshotFault, type Snapshot } from '../hosts/bench/snapshot';
+import { snapshotFault, type Snapshot } from '../hosts/univer/snapshot';
 
 export const format = 2;
 

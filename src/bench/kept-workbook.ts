@@ -1,5 +1,5 @@
 // The workbook in the store of this browser, which all its tabs share, and those that could not be opened.
-import type { Snapshot } from '../hosts/bench/snapshot';
+import type { Snapshot } from '../hosts/univer/snapshot';
 import { format, readForm, type Kept, type Read } from './kept-form';
 
 const key = 'bosswright.workbook';

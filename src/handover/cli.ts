@@ -7,13 +7,13 @@ import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';
-import { plainLooks, sourceOfFile } from './from-file';
-import { looksOf, sourceOf } from './from-plan';
+import { plainLooks, sourceOfFile } from './read/from-file';
+import { looksOf, sourceOf } from './read/from-plan';
 import { handover, type Handover, type Making } from './handover';
-import type { SourceWorkbook } from './source';
+import type { SourceWorkbook } from '../sheet/workbook-values';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './title-block';
 
 const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]

@@ -1,10 +1,10 @@
 // A file that came back beside the one that was sent: what was changed, answered and measured. Formulas are compared as text, never worked out.
 import type { Cell } from '../core/kinds';
-import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './characteristics';
-import { COVER_TITLE } from './cover-sheet';
-import { address, cellPosition, plainText } from './formula';
-import type { SourceCell, SourceSheet, SourceWorkbook } from './source';
-import { cellText } from './text';
+import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
+import { COVER_TITLE } from './pages/cover';
+import { address, cellPosition, plainText } from '../sheet/formula';
+import type { SourceCell, SourceSheet, SourceWorkbook } from '../sheet/workbook-values';
+import { cellText } from '../sheet/cell-text';
 
 export interface Change {
   readonly sheet: string;

@@ -1,17 +1,17 @@
 // A workbook of the user as the copy that goes to a supplier: plain formulas only, with cover, characteristics, steps, data and sources.
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
 import type { WorkbookPlan } from '../sheet/plan';
-import { isPlain } from './allowed';
-import { characteristics } from './characteristics';
-import { convert, type Looks } from './convert';
-import { coverSheet, materialsIn } from './cover-sheet';
-import { figureSheet, MOST_FIGURES, type PngOf } from './figure-sheet';
+import { isPlain } from './compile/allowed';
+import { characteristics } from './pages/characteristics';
+import { convert, type Looks } from './compile/convert';
+import { coverSheet, materialsIn } from './pages/cover';
+import { figureSheet, MOST_FIGURES, type PngOf } from './pages/figure';
 import type { Finding } from './finding';
-import { parseFormula, walk, withoutTexts } from './formula';
+import { parseFormula, walk, withoutTexts } from '../sheet/formula';
 import { bytesOf, fnv1a64 } from './hash';
-import type { SourceWorkbook } from './source';
-import { sourcesSheet } from './sources-sheet';
-import { cellText } from './text';
+import type { SourceWorkbook } from '../sheet/workbook-values';
+import { sourcesSheet } from './pages/sources';
+import { cellText } from '../sheet/cell-text';
 import type { Paper, TitleBlock } from './title-block';
 import { verified } from './verified';
 

@@ -4,10 +4,10 @@
 // A formula of ours that gives another value is a fault of ours, and whatever follows from it would be wrong: there is no copy.
 // A formula of the user reads what had to change on the way (a text with its unit is a number now): its value stays, without it.
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { Evaluator } from './evaluator';
+import { Evaluator } from '../sheet/evaluator';
 import type { Finding } from './finding';
-import { type Area, parseFormula } from './formula';
-import { ERROR_CODE, isFault, type Known, type One, type Rows, scalar } from './natives';
+import { type Area, parseFormula } from '../sheet/formula';
+import { ERROR_CODE, isFault, type Known, type One, type Rows, scalar } from '../sheet/natives';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;

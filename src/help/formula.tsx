@@ -3,7 +3,7 @@ import { h, type JSX } from 'preact';
 import type { Card, Param } from '../core/card';
 import { formOfCard } from '../plain/forms';
 import { type MathNode, type MathPiece, setForm, symbolPiece } from '../plain/mathml';
-import { columnName, nameOf, partSymbols, resultSymbol, withoutForm } from '../trace/about';
+import { columnName, nameOf, partSymbols, resultSymbol, withoutForm } from '../about/about';
 
 // A text in mathematics loses the blanks at its ends.
 const asMarkup = (node: MathNode): JSX.Element | string =>

@@ -1,9 +1,9 @@
 // What a supplier gets of a function's example: the hand-over of a sheet with its arguments and its call.
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
-import { convert } from '../handover/convert';
-import { address } from '../handover/formula';
-import type { SourceCell } from '../handover/source';
+import { convert } from '../handover/compile/convert';
+import { address } from '../sheet/formula';
+import type { SourceCell } from '../sheet/workbook-values';
 import type { SheetPlan } from '../sheet/plan';
 
 export interface PlainRow {

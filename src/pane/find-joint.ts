@@ -1,7 +1,7 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
 import { Refused } from '../core/refuse';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../handover/formula';
-import { isRows, type Known, type Source } from '../handover/source';
+import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type Known, type Source } from '../sheet/workbook-values';
 import { OUTPUTS, type Variant } from '../joint/evaluate';
 import { askedOutputs, inputNamed, layoutOf, variantsOf } from '../joint/table';
 import type { Selection } from '../sheet/port';

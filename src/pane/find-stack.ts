@@ -1,7 +1,7 @@
 // The tolerance stack that the selected cell belongs to: through the call that reads it or spills over it.
 import type { StackShare } from '../figure/charts';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../handover/formula';
-import { isRows, type Known, type Source } from '../handover/source';
+import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
+import { isRows, type Known, type Source } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection } from '../sheet/port';
 import { sourceOf, type Grid } from './workbook';

@@ -1,8 +1,8 @@
 // The answer of a call before it is in a cell.
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
-import { areaOf, parseFormula, walk } from '../handover/formula';
-import { isFault, type Known, type Source } from '../handover/source';
+import { areaOf, parseFormula, walk } from '../sheet/formula';
+import { isFault, type Known, type Source } from '../sheet/workbook-values';
 import { call } from '../registry';
 import type { Typed } from './typed';
 

@@ -1,8 +1,8 @@
 // What is wrong or worth a look in the formulas of a workbook that call our functions.
 import type { Param } from '../core/card';
 import { LENGTH, readAnyQuantity } from '../core/read/quantity';
-import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../handover/formula';
-import { isFault, type Source } from '../handover/source';
+import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
+import { isFault, type Source } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
 import { inWords } from './argument-words';

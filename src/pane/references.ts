@@ -1,5 +1,5 @@
 // References picked from the sheet, as they are written into a formula.
-import { areaOf, parseFormula, qualified, rewritten, sheetPrefix } from '../handover/formula';
+import { areaOf, parseFormula, qualified, rewritten, sheetPrefix } from '../sheet/formula';
 import type { Selection } from '../sheet/port';
 
 const CELL = /^=?((?:'(?:[^']|'')+'|\w+)!)?\$?([A-Z]+)\$?(\d+)$/i;

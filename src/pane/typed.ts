@@ -2,7 +2,7 @@
 import { forgotten, type Kind, NOTHING_READ, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { readsTwoWays } from '../core/read/quantity';
-import { areaOf, parseFormula } from '../handover/formula';
+import { areaOf, parseFormula } from '../sheet/formula';
 
 export type Typed =
   | { readonly is: 'blank' }

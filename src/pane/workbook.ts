@@ -1,6 +1,6 @@
 // The workbook as the pane reads it through the port.
-import { address } from '../handover/formula';
-import { Source, type SourceCell, type SourceSheet } from '../handover/source';
+import { address } from '../sheet/formula';
+import { Source, type SourceCell, type SourceSheet } from '../sheet/workbook-values';
 import type { SheetCell, SheetPort } from '../sheet/port';
 
 export type Grid = readonly (readonly SheetCell[])[];

@@ -223,7 +223,7 @@ export function readForms(root = ROOT): Read {
   const home = new Map<string, string>();
   const outside = new Map<string, string>();
   const declarations = new Map<string, Declaration>();
-  for (const file of ['core', 'joint', 'trace'].flatMap(folder => sources(join(root, folder)))) {
+  for (const file of ['core', 'joint', 'about'].flatMap(folder => sources(join(root, folder)))) {
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.ES2021, true);
     callSites(source, found);
     for (const statement of source.statements) {

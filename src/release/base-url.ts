@@ -1,5 +1,5 @@
 // Where a release will be served: an https folder, written with its closing slash.
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 
 /** The address in the sources, for the development server. */
 export const DEVELOPMENT = 'https://localhost:3000/';

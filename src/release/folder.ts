@@ -1,7 +1,7 @@
 // The folders of this machine, for the two commands.
 import { lstatSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
 import path from 'node:path';
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 import type { Files } from './files';
 
 export function filesIn(folder: string): Files {

@@ -2,7 +2,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 import { baseUrl } from './base-url';
 import { checks } from './checks';
 import { filesIn } from './folder';

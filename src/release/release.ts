@@ -1,7 +1,7 @@
 // What was built, as the files that are served: every address under one base, one version, checksums.
 import { createHash } from 'node:crypto';
 import { zipSync } from 'fflate';
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 import { DEVELOPMENT } from './base-url';
 import { type Files, SUMS, textOf } from './files';
 import { sumList } from './sums';

@@ -1,7 +1,7 @@
 // npm run verify: whether a deployed folder or an unpacked release is whole. Nothing of the folder is run.
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { UserFault } from '../user-fault';
+import { UserFault } from '../cli/user-fault';
 import { checks, type Packed } from './checks';
 import { filesIn, isInside } from './folder';
 import { packedSums } from './sums';

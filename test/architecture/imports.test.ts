@@ -18,7 +18,7 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/core/maths.ts':
     'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, xoroshiro128plus];',
   'src/plain/print.ts': 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
-  'src/trace/about.ts': 'import { print } from "../plain/print"; import { call } from "../core/call"; export const about = [print, call];',
+  'src/about/about.ts': 'import { print } from "../plain/print"; import { call } from "../core/call"; export const about = [print, call];',
   'src/joint/joint.ts':
     'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import { closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
   'src/figure/section.ts':
@@ -27,14 +27,14 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/demo/demo.ts':
     'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; export const demo = (plan: Plan) => [call, joint, plan];',
   'src/hosts/excel/host.ts': 'import type { Plan } from "../../sheet/plan"; export const excel = (plan: Plan) => plan;',
-  'src/hosts/bench/host.ts':
+  'src/hosts/univer/host.ts':
     'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => [plan, Univer];',
   'src/hosts/xlsx/host.ts':
     'import type { Plan } from "../../sheet/plan"; import { writeXlsx } from "hucre/xlsx"; import { zipSync } from "fflate"; import { tokenize } from "@borgar/fx/xlsx"; export const file = (plan: Plan) => [plan, writeXlsx, zipSync, tokenize];',
   'src/core/card.ts': 'import type { Kind } from "./kinds"; export const topics: Kind[] = [];',
-  'src/handover/formula.ts': 'import { call } from "../core/call"; export const parse = call;',
+  'src/sheet/formula.ts': 'import type { Kind } from "../core/kinds"; export const parse = (kind: Kind) => kind;',
   'src/pane/view.tsx':
-    'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { parse } from "../handover/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
+    'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { parse } from "../sheet/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
   'src/pane/pane.ts':
     'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) => [Storage, kind, demo, excel, view];',
   'src/pane/globals.d.ts': 'declare const A: string;',
@@ -42,20 +42,20 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/handover/handover.ts':
     'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
   'src/handover/cli.ts':
-    'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
-  'src/user-fault.ts': 'export class UserFault extends Error {}',
-  'src/run.ts': 'import path from "node:path"; import { UserFault } from "./user-fault"; export const faults = [path, UserFault];',
+    'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../cli/user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
+  'src/cli/user-fault.ts': 'export class UserFault extends Error {}',
+  'src/cli/run.ts': 'import path from "node:path"; import { UserFault } from "./user-fault"; export const faults = [path, UserFault];',
   'src/release/package.ts':
-    'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../user-fault"; export const main = [createHash, zipSync, UserFault];',
+    'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../cli/user-fault"; export const main = [createHash, zipSync, UserFault];',
   'src/library/index.ts':
     'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
   'src/library/batch.mjs':
     'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from "hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
   'src/pane/mount.ts': 'import { pane } from "./pane"; export const mount = pane;',
   'src/bench/bench.ts':
-    'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/bench/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
+    'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/univer/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
   'src/registry.ts':
-    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./trace/about"; export const cards = [call, joint, about];',
+    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./about/about"; export const cards = [call, joint, about];',
   'functions/cell.ts':
     'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => [cards, kind];',
   'functions/boss.ts': 'import { cell } from "./cell"; export const boss = cell;',
@@ -92,7 +92,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['core-is-pure', 'src/core/boss/boss.ts', 'js-quantities', 'js-quantities'],
   ['joint-on-core', 'src/joint/rules.ts', '../sheet/plan', 'src/sheet/plan.ts'],
   ['plain-on-maths', 'src/plain/b.ts', '../core/call', 'src/core/call.ts'],
-  ['trace-on-cards', 'src/trace/b.ts', '../joint/joint', 'src/joint/joint.ts'],
+  ['about-on-cards', 'src/about/b.ts', '../joint/joint', 'src/joint/joint.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../sheet/plan', 'src/sheet/plan.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../standards/a', 'src/standards/a.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../bench/bench', 'src/bench/bench.ts'],
@@ -102,26 +102,26 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['handover-makes-plans', 'src/handover/b.ts', '../demo/demo', 'src/demo/demo.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', 'node:fs', 'fs'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
-  ['demo-on-sheet', 'src/demo/b.ts', '../hosts/bench/host', 'src/hosts/bench/host.ts'],
+  ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['wrappers-only-wrap', 'functions/rib.ts', './boss', 'functions/boss.ts'],
   ['wrappers-only-wrap', 'functions/rib.ts', '../src/core/kinds', 'src/core/kinds.ts'],
-  ['excel-draws-plans', 'src/hosts/excel/b.ts', '../bench/host', 'src/hosts/bench/host.ts'],
+  ['excel-draws-plans', 'src/hosts/excel/b.ts', '../univer/host', 'src/hosts/univer/host.ts'],
   ['excel-draws-plans', 'src/hosts/excel.ts', '@univerjs/core', '@univerjs/core'],
   ['excel-draws-plans', 'src/hosts/excel/b.ts', '../../../functions/boss', 'functions/boss.ts'],
   ['excel-draws-plans', 'src/hosts/excel/b.ts', '../../registry', 'src/registry.ts'],
   ['excel-draws-plans', 'src/hosts/excel/b.ts', '@microsoft/office-js-helpers', '@microsoft/office-js-helpers'],
-  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../excel/host', 'src/hosts/excel/host.ts'],
-  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../../bench/bench', 'src/bench/bench.ts'],
-  ['bench-draws-plans', 'src/hosts/bench/b.ts', '../../pane/pane', 'src/pane/pane.ts'],
-  ['bench-draws-plans', 'src/hosts/bench/b.ts', 'node:path', 'path'],
-  ['file-holds-plans', 'src/hosts/xlsx/b.ts', '../bench/host', 'src/hosts/bench/host.ts'],
+  ['univer-draws-plans', 'src/hosts/univer/b.ts', '../excel/host', 'src/hosts/excel/host.ts'],
+  ['univer-draws-plans', 'src/hosts/univer/b.ts', '../../bench/bench', 'src/bench/bench.ts'],
+  ['univer-draws-plans', 'src/hosts/univer/b.ts', '../../pane/pane', 'src/pane/pane.ts'],
+  ['univer-draws-plans', 'src/hosts/univer/b.ts', 'node:path', 'path'],
+  ['file-holds-plans', 'src/hosts/xlsx/b.ts', '../univer/host', 'src/hosts/univer/host.ts'],
   ['file-holds-plans', 'src/hosts/xlsx/b.ts', '../../registry', 'src/registry.ts'],
   ['file-holds-plans', 'src/hosts/xlsx/b.ts', 'node:fs', 'fs'],
   ['file-holds-plans', 'src/hosts/xlsx/b.ts', '@univerjs/core', '@univerjs/core'],
   ['pane-is-a-page', 'src/pane/b.ts', '../../functions/boss', 'functions/boss.ts'],
-  ['pane-is-a-page', 'src/pane/b.ts', '../hosts/bench/host', 'src/hosts/bench/host.ts'],
+  ['pane-is-a-page', 'src/pane/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../standards/a', 'src/standards/a.ts'],
-  ['pane-is-a-page', 'src/pane/b.tsx', '../trace/about', 'src/trace/about.ts'],
+  ['pane-is-a-page', 'src/pane/b.tsx', '../about/about', 'src/about/about.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '@univerjs/core', '@univerjs/core'],
   ['bench-is-a-page', 'src/bench/b.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
   ['bench-is-a-page', 'src/bench/b.ts', '@univerjs/core', '@univerjs/core'],

@@ -1,7 +1,7 @@
 // A hand-over of 2,000 variants: time and memory.
-import { address } from '../../src/handover/formula';
+import { address } from '../../src/sheet/formula';
 import { handover } from '../../src/handover/handover';
-import type { SourceCell, SourceSheet } from '../../src/handover/source';
+import type { SourceCell, SourceSheet } from '../../src/sheet/workbook-values';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { processorMs, type Figure } from './figure';
 import { inputsOf } from './variants';

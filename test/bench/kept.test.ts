@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readForm } from '../../src/bench/kept-form';
 import { discardAside, isOfAnotherTab, keep, putAside, readKept, setAside, takeOver } from '../../src/bench/kept-workbook';
-import { outlineOf, snapshotFault, type Snapshot } from '../../src/hosts/bench/snapshot';
+import { outlineOf, snapshotFault, type Snapshot } from '../../src/hosts/univer/snapshot';
 
 const KEY = 'bosswright.workbook';
 const ASIDE = 'bosswright.workbook.unreadable';

@@ -8,7 +8,7 @@ import path from 'node:path';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { createVitest } from 'vitest/node';
-import { UserFault } from '../../src/user-fault';
+import { UserFault } from '../../src/cli/user-fault';
 import { corruptions, FILES, KINDS, type Corruption, type Kind } from './corruptions';
 import type { Results } from './results';
 

@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
-import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula } from '../../src/handover/formula';
-import { sourceOf } from '../../src/handover/from-plan';
-import { type Known, Source } from '../../src/handover/source';
+import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
+import { sourceOf } from '../../src/handover/read/from-plan';
+import { type Known, Source } from '../../src/sheet/workbook-values';
 import { linesOf } from '../../src/hosts/xlsx/layout';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 

@@ -1,9 +1,9 @@
 // The guides against figures that were worked by hand, independently, before the guides were there.
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../src/demo/guides';
-import { address, cellPosition } from '../../src/handover/formula';
-import { sourceOf } from '../../src/handover/from-plan';
-import { type Known, Source } from '../../src/handover/source';
+import { address, cellPosition } from '../../src/sheet/formula';
+import { sourceOf } from '../../src/handover/read/from-plan';
+import { type Known, Source } from '../../src/sheet/workbook-values';
 import { expectPrinted } from '../kit/near';
 
 /** Every value of a guide, spilled cells too, by sheet and address. */

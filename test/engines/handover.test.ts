@@ -2,12 +2,12 @@
 import { describe, expect, it, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { Cell } from '../../src/core/kinds';
-import { looksOf, sourceOf } from '../../src/handover/from-plan';
+import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
-import { address } from '../../src/handover/formula';
+import { address } from '../../src/sheet/formula';
 import { actualRows, BASES, type Changes, EDITS, editedSheets, expectedRows, judged, near, sentSheets } from '../kit/joint-edits';
 import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 

@@ -125,7 +125,7 @@ describe.each(['en-US', 'de-DE'])('in the language %s', language => {
 
 it('tries every function that a hand-over may use', async () => {
   const [, listed = ''] =
-    /'([A-Z0-9 ]+)'\.split/.exec(await readFile(new URL('../../src/handover/allowed.ts', import.meta.url), 'utf8')) ?? [];
+    /'([A-Z0-9 ]+)'\.split/.exec(await readFile(new URL('../../src/handover/compile/allowed.ts', import.meta.url), 'utf8')) ?? [];
   const tried = FORMULAS.flatMap(([formula]) => [...formula.matchAll(/([A-Z][A-Z0-9]*)\(/g)].map(([, name]) => name));
   expect(new Set(tried)).toEqual(new Set(listed.split(' ')));
 });

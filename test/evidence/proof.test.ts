@@ -1,8 +1,8 @@
 // The proof page tells the truth: its tests are there, and Excel is asked to show what the core answers.
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type FormulaNode, ownFunction, parseFormula, walk } from '../../src/handover/formula';
-import { Source } from '../../src/handover/source';
+import { type FormulaNode, ownFunction, parseFormula, walk } from '../../src/sheet/formula';
+import { Source } from '../../src/sheet/workbook-values';
 import { CLAIMS, EXCEL_CHECKS, proofPage } from '../../src/help/proof';
 import { call } from '../../src/registry';
 

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
-import { UserFault } from '../../src/user-fault';
+import { UserFault } from '../../src/cli/user-fault';
 
 let folder: string;
 const path = (name: string): string => join(folder, name);

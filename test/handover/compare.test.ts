@@ -1,8 +1,8 @@
 // What came back is laid beside what was sent.
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/handover/compare';
-import { sourceOf } from '../../src/handover/from-plan';
-import type { SourceCell, SourceWorkbook } from '../../src/handover/source';
+import { sourceOf } from '../../src/handover/read/from-plan';
+import type { SourceCell, SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { Cell } from '../../src/core/kinds';
 import { handed, sheetNamed, workbookOf } from './kit';
 

@@ -1,9 +1,9 @@
 // The sheet of figures: which joints, letters on the picture, live values below it.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { looksOf, sourceOf } from '../../src/handover/from-plan';
+import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { SourceWorkbook } from '../../src/handover/source';
+import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { PlanCell } from '../../src/sheet/plan';
 import { sheetNamed, TITLE, workbookOf, type Typed } from './kit';
 

@@ -1,8 +1,8 @@
 // The sheets that a hand-over adds, what it counts, and what never leaves.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { CHARACTERISTICS_TITLE } from '../../src/handover/characteristics';
-import { looksOf, sourceOf } from '../../src/handover/from-plan';
+import { CHARACTERISTICS_TITLE } from '../../src/handover/pages/characteristics';
+import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';
 import { RULES } from '../../src/joint/rules';

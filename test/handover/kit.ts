@@ -2,7 +2,7 @@
 import type { Cell } from '../../src/core/kinds';
 import type { Finding } from '../../src/handover/finding';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { SourceCell, SourceSheet, SourceWorkbook } from '../../src/handover/source';
+import type { SourceCell, SourceSheet, SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { TitleBlock } from '../../src/handover/title-block';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 

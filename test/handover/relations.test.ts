@@ -1,8 +1,8 @@
 // How arguments must stand to each other: each relation of a card as the condition that a supplier's sheet gets.
 import { describe, expect, test } from 'vitest';
 import type { Card, Param, Term } from '../../src/core/card';
-import { listLimits } from '../../src/handover/inputs';
-import { partsRelated, relations } from '../../src/handover/relations';
+import { listLimits } from '../../src/handover/compile/inputs';
+import { partsRelated, relations } from '../../src/handover/compile/relations';
 import { formNamed } from '../../src/plain/forms';
 import { atom, type Ref } from '../../src/plain/spreadsheet';
 import { CARDS } from '../../src/registry';

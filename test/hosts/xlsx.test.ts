@@ -5,7 +5,7 @@ import { readXlsx } from 'hucre/xlsx';
 import { describe, expect, it, vi } from 'vitest';
 import type { Cell } from '../../src/core/kinds';
 import { demoWorkbook } from '../../src/demo/demo';
-import { looks as benchLooks, stateLooks as benchStates } from '../../src/hosts/bench/looks';
+import { looks as benchLooks, stateLooks as benchStates } from '../../src/hosts/univer/looks';
 import { looks, stateLooks } from '../../src/hosts/xlsx/looks';
 import { readWorkbook, UnreadableFile, type ReadWorkbook } from '../../src/hosts/xlsx/read';
 import { UnwritablePlan, writeWorkbook } from '../../src/hosts/xlsx/write';

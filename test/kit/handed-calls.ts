@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import type { Card, Param } from '../../src/core/card';
 import type { Cell } from '../../src/core/kinds';
-import { convert } from '../../src/handover/convert';
-import { address } from '../../src/handover/formula';
-import { LOOK_UPS } from '../../src/handover/lookups';
-import type { SourceCell } from '../../src/handover/source';
+import { convert } from '../../src/handover/compile/convert';
+import { address } from '../../src/sheet/formula';
+import { LOOK_UPS } from '../../src/handover/compile/lookups';
+import type { SourceCell } from '../../src/sheet/workbook-values';
 import { formOfCard } from '../../src/plain/forms';
 import { call, CARDS } from '../../src/registry';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';

@@ -1,5 +1,5 @@
 // A hand-over worked out anew on plain Node: every formula from its inputs, no kept value looked at.
-import { isFault, Source, type SourceCell } from '../../src/handover/source';
+import { isFault, Source, type SourceCell } from '../../src/sheet/workbook-values';
 import type { SheetPlan } from '../../src/sheet/plan';
 
 /** By `Sheet!A1`; an error is its code: `#N/A`. */

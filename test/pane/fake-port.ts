@@ -1,7 +1,7 @@
 // A workbook in memory behind the sheet port: cells of plans, formulas worked out, tables spilled. For tests and for looking at the views.
 import type { Cell } from '../../src/core/kinds';
-import { address, cellPosition } from '../../src/handover/formula';
-import { isFault, isRows, Source, type SourceCell } from '../../src/handover/source';
+import { address, cellPosition } from '../../src/sheet/formula';
+import { isFault, isRows, Source, type SourceCell } from '../../src/sheet/workbook-values';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import type { Selection, SheetCell, SheetPort } from '../../src/sheet/port';
 

@@ -28,7 +28,7 @@ describe('functions without a plain form', () => {
     ['DUAL', 'core/unit/unit-text.ts: dualText: TemplateExpression in line '],
     ['STACK.SHARE', 'core/tolerance/stack-tables.ts: stackShares: IfStatement in line '],
     ['CHECK.MAX', 'core/check/check.ts: checkMax: calls checked, not an exported function'],
-    ['ABOUT', 'trace/about.ts: about: IfStatement in line '],
+    ['ABOUT', 'about/about.ts: about: IfStatement in line '],
   ])('%s: file, formula, what is outside the subset and where', (id, words) => {
     expect(without[id]).toContain(words);
   });
@@ -48,7 +48,7 @@ describe('a formula outside the subset', () => {
   function sources(formula: string, cards: string): string {
     const top = mkdtempSync(join(tmpdir(), 'forms-'));
     made.push(top);
-    for (const folder of ['src/core', 'src/joint', 'src/trace', 'functions']) mkdirSync(join(top, folder), { recursive: true });
+    for (const folder of ['src/core', 'src/joint', 'src/about', 'functions']) mkdirSync(join(top, folder), { recursive: true });
     writeFileSync(join(top, 'src/core/twice.ts'), formula);
     writeFileSync(join(top, 'src/core/twice.cards.ts'), cards);
     return join(top, 'src');

@@ -1,9 +1,9 @@
 // The built bench shows in every cell of the demo workbook what the core answers.
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { cellPosition, ownFunction, parseFormula, walk } from '../../src/handover/formula';
-import { sourceOf } from '../../src/handover/from-plan';
-import { Source } from '../../src/handover/source';
+import { cellPosition, ownFunction, parseFormula, walk } from '../../src/sheet/formula';
+import { sourceOf } from '../../src/handover/read/from-plan';
+import { Source } from '../../src/sheet/workbook-values';
 import { benchPage, type BenchPage } from '../browser/bench-page';
 
 let bench: BenchPage;

@@ -1,8 +1,8 @@
 // The demo workbook in the runtime: every call as the core answers it, and how long a sheet takes to settle.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { sourceOf } from '../../src/handover/from-plan';
-import type { SourceWorkbook } from '../../src/handover/source';
+import { sourceOf } from '../../src/handover/read/from-plan';
+import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import { OUTPUTS } from '../../src/joint/evaluate';
 import { call } from '../../src/registry';
 import { excel, type Call, type Excel } from './excel';

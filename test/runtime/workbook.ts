@@ -1,7 +1,7 @@
 // The calls of a workbook in the order in which Excel can make them: a call waits for those in its arguments and in the cells that it reads.
 import type { Cell } from '../../src/core/kinds';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../../src/handover/formula';
-import { Source, type Known, type SourceWorkbook } from '../../src/handover/source';
+import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../../src/sheet/formula';
+import { Source, type Known, type SourceWorkbook } from '../../src/sheet/workbook-values';
 
 export interface WorkbookCall {
   readonly where: string;

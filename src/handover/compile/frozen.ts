@@ -1,12 +1,12 @@
 // What has no plain formula goes along as a value. It shows only while the cells it was worked out from are as they were sent.
-import type { Card } from '../core/card';
-import type { Cell } from '../core/kinds';
-import { number } from '../plain/spreadsheet';
+import type { Card } from '../../core/card';
+import type { Cell } from '../../core/kinds';
+import { number } from '../../plain/spreadsheet';
 import { type Desk, sentAs } from './bind';
-import { address, areaOf, fixedCell, type FormulaNode, walk } from './formula';
+import { address, areaOf, fixedCell, type FormulaNode, walk } from '../../sheet/formula';
 import { allOf, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
-import { isFault, isRows } from './source';
+import { isFault, isRows } from '../../sheet/workbook-values';
 
 /** More cells than this are not watched. */
 const MOST_WATCHED = 60;

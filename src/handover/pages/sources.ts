@@ -1,11 +1,11 @@
 // Where everything comes from: the functions with their sources, the rules of the joint, the tables, the versions.
-import type { Card } from '../core/card';
-import type { Table } from '../core/kinds';
-import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
-import { RULES } from '../joint/rules';
-import { whatOf } from '../plain/forms';
-import { CARDS } from '../registry';
-import type { SheetPlan } from '../sheet/plan';
+import type { Card } from '../../core/card';
+import type { Table } from '../../core/kinds';
+import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
+import { RULES } from '../../joint/rules';
+import { whatOf } from '../../plain/forms';
+import { CARDS } from '../../registry';
+import type { SheetPlan } from '../../sheet/plan';
 import { Rows } from './rows';
 
 const WIDTHS = [26, 40, 18, 46, 32, 46];

@@ -1,8 +1,8 @@
 // Functions that read a table: as INDEX and MATCH on the Data sheet, from what their card reads.
-import type { Reading, Table } from '../core/kinds';
-import { atom, type Scalar, spreadsheetRef } from '../plain/spreadsheet';
-import type { Tree } from '../plain/tree';
-import { CARDS } from '../registry';
+import type { Reading, Table } from '../../core/kinds';
+import { atom, type Scalar, spreadsheetRef } from '../../plain/spreadsheet';
+import type { Tree } from '../../plain/tree';
+import { CARDS } from '../../registry';
 
 /** What a look-up needs of the hand-over: the cell with the size, and the formulas of the Data sheet. */
 export interface Reader {

@@ -1,15 +1,15 @@
 // The hand-over copy: every call of ours becomes plain formulas on the same cells, or a value that says so.
-import { call, CARDS } from '../registry';
-import type { Card } from '../core/card';
-import type { Cell } from '../core/kinds';
-import { formOfCard } from '../plain/forms';
-import type { PlanCell, Role, SheetPlan, Validation } from '../sheet/plan';
+import { call, CARDS } from '../../registry';
+import type { Card } from '../../core/card';
+import type { Cell } from '../../core/kinds';
+import { formOfCard } from '../../plain/forms';
+import type { PlanCell, Role, SheetPlan, Validation } from '../../sheet/plan';
 import { isPlain } from './allowed';
 import type { Converted, Desk } from './bind';
 import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
 import { digitsOf } from './digits';
-import type { Finding } from './finding';
+import type { Finding } from '../finding';
 import {
   address,
   areaOf,
@@ -22,18 +22,18 @@ import {
   rewritten,
   walk,
   withoutTexts,
-} from './formula';
+} from '../../sheet/formula';
 import { frozen } from './frozen';
 import { LOOK_UPS } from './lookups';
 import { type Figures, JointSheets, type Limit } from './joint-sheet';
-import { SheetNames } from './names';
-import { prepared } from './prepared';
-import { joinedValidations, withStates } from './ranges';
-import { isFault, isRows, type Known, Source, type SourceWorkbook } from './source';
+import { SheetNames } from '../../sheet/sheet-names';
+import { prepared } from '../read/prepared';
+import { joinedValidations, withStates } from '../../sheet/ranges';
+import { isFault, isRows, type Known, Source, type SourceWorkbook } from '../../sheet/workbook-values';
 import { StepsSheet } from './steps-sheet';
-import { cellText } from './text';
+import { cellText } from '../../sheet/cell-text';
 
-export type { Finding } from './finding';
+export type { Finding } from '../finding';
 
 /** A value of ours on a converted sheet that follows its inputs. */
 export interface LiveResult {

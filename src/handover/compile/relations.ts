@@ -1,8 +1,8 @@
 // Relations between arguments, as their card says them, as conditions of a spreadsheet.
-import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../core/card';
-import { partOf } from '../core/read/relation';
-import type { Tree } from '../plain/tree';
-import { type Ref, spreadsheetRef } from '../plain/spreadsheet';
+import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../../core/card';
+import { partOf } from '../../core/read/relation';
+import type { Tree } from '../../plain/tree';
+import { type Ref, spreadsheetRef } from '../../plain/spreadsheet';
 
 /** A formula is called by the name that it has in its card. */
 function tree(term: Term, itself: string): Tree {

@@ -1,8 +1,8 @@
 // The standards' tables that a hand-over needs, on one sheet, each with edition and how it is held.
-import type { Table } from '../core/kinds';
-import { columnOf } from '../core/table';
-import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { address, fixedArea } from './formula';
+import type { Table } from '../../core/kinds';
+import { columnOf } from '../../core/table';
+import type { PlanCell, SheetPlan } from '../../sheet/plan';
+import { address, fixedArea } from '../../sheet/formula';
 
 const TO_MM: Readonly<Record<string, number>> = { in: 25.4, µm: 0.001 };
 

@@ -1,5 +1,5 @@
 // How many digits of a value are shown; the value has all of them.
-import type { Cell } from '../core/kinds';
+import type { Cell } from '../../core/kinds';
 
 /** As many as a drawing would have. Whole numbers and words stay as they are. */
 export function digitsOf(value: Cell | undefined): { readonly format?: string } {

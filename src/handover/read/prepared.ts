@@ -1,9 +1,9 @@
 // The workbook of the user before it is converted: names of sheets that every program takes, defined names put in,
 // and which formulas cannot go along because what they point at does not.
-import type { Finding } from './finding';
-import { depthOf, type FormulaNode, parseFormula, partsOf, type Replacement, rewritten, sheetPrefix, walk } from './formula';
-import { plainSheetName, type SheetNames } from './names';
-import { nameKey, type SourceCell, type SourceSheet, type SourceWorkbook } from './source';
+import type { Finding } from '../finding';
+import { depthOf, type FormulaNode, parseFormula, partsOf, type Replacement, rewritten, sheetPrefix, walk } from '../../sheet/formula';
+import { plainSheetName, type SheetNames } from '../../sheet/sheet-names';
+import { nameKey, type SourceCell, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
 
 /** What a defined name stands for where it is used. */
 type Meaning = (name: string) => string | undefined;

@@ -1,5 +1,5 @@
 // Cells that follow one another in a column, as ranges: a rule for a thousand cells is one rule.
-import type { SheetPlan, Validation } from '../sheet/plan';
+import type { SheetPlan, Validation } from './plan';
 import { address, cellPosition } from './formula';
 
 /** Cells by what they have in common; each run of one column is a range. */

@@ -1,9 +1,9 @@
 // The joints in section: a picture that carries letters only, and below it what the letters stand for, as live values.
-import type { PlanCell, Picture, SheetPlan } from '../sheet/plan';
-import { address } from './formula';
-import type { Figures, JointFigure, TableCell } from './joint-sheet';
-import { withStates } from './ranges';
-import { cellText } from './text';
+import type { PlanCell, Picture, SheetPlan } from '../../sheet/plan';
+import { address } from '../../sheet/formula';
+import type { Figures, JointFigure, TableCell } from '../compile/joint-sheet';
+import { withStates } from '../../sheet/ranges';
+import { cellText } from '../../sheet/cell-text';
 
 /** SVG to PNG. */
 export type PngOf = (svg: string) => Uint8Array;

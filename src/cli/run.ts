@@ -1,4 +1,4 @@
-// Runs a command, tsx src/run.ts src/handover/cli.ts …: what the user can put right ends it with the message alone.
+// Runs a command, tsx src/cli/run.ts src/handover/cli.ts …: what the user can put right ends it with the message alone.
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { UserFault } from './user-fault';

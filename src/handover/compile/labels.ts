@@ -1,7 +1,7 @@
 // What a cell is called: the text that stands to its left.
-import { address, cellPosition } from './formula';
-import type { Source } from './source';
-import { cellText } from './text';
+import { address, cellPosition } from '../../sheet/formula';
+import type { Source } from '../../sheet/workbook-values';
+import { cellText } from '../../sheet/cell-text';
 
 /** Long enough for a heading. */
 const LONGEST = 80;

@@ -12,9 +12,9 @@ function ended(body: string, ...args: readonly string[]) {
   const file = path.join(folder, 'command.mts');
   writeFileSync(
     file,
-    `import { UserFault } from '${path.resolve('src/user-fault.ts')}';\nexport const main = async (args: readonly string[], print: (line: string) => void): Promise<void> => { ${body} };\n`,
+    `import { UserFault } from '${path.resolve('src/cli/user-fault.ts')}';\nexport const main = async (args: readonly string[], print: (line: string) => void): Promise<void> => { ${body} };\n`,
   );
-  const { status, stdout, stderr } = spawnSync('npx', ['tsx', 'src/run.ts', file, ...args], { encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync('npx', ['tsx', 'src/cli/run.ts', file, ...args], { encoding: 'utf8' });
   return { status, stdout, stderr };
 }
 

@@ -1,8 +1,8 @@
 // The cells of a workbook file as a source, and looks for sheets that come without any.
-import type { Cell } from '../core/kinds';
-import type { Looks } from './convert';
-import { cellPosition } from './formula';
-import { nameKey, type SourceCell, type SourceWorkbook } from './source';
+import type { Cell } from '../../core/kinds';
+import type { Looks } from '../compile/convert';
+import { cellPosition } from '../../sheet/formula';
+import { nameKey, type SourceCell, type SourceWorkbook } from '../../sheet/workbook-values';
 
 export interface FileCell {
   readonly at: string;

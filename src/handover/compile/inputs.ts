@@ -1,13 +1,13 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
-import type { Param } from '../core/card';
-import type { Limits } from '../core/kinds';
-import { readAnyQuantity } from '../core/read/quantity';
-import { number, text } from '../plain/spreadsheet';
+import type { Param } from '../../core/card';
+import type { Limits } from '../../core/kinds';
+import { readAnyQuantity } from '../../core/read/quantity';
+import { number, text } from '../../plain/spreadsheet';
 import { limitFormulas } from './limits';
-import { isRows, type Known } from './source';
-import { cellText } from './text';
+import { isRows, type Known } from '../../sheet/workbook-values';
+import { cellText } from '../../sheet/cell-text';
 
-export { choicesOf } from '../core/read/accepts';
+export { choicesOf } from '../../core/read/accepts';
 
 /** A longer text is not allowed inside a formula. */
 const LONGEST_LITERAL = 200;

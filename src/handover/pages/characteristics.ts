@@ -1,14 +1,14 @@
 // Characteristics: what is to be measured or judged, each with its balloon number, requirement, limits and room for the result.
-import { isState } from '../core/check/check';
-import type { PlanCell, SheetPlan } from '../sheet/plan';
-import type { LiveResult } from './convert';
-import type { DataSheet } from './data-sheet';
-import { address, cellPosition, fixedCell } from './formula';
-import type { Limit } from './joint-sheet';
-import { labelBeside } from './labels';
-import { digitsOf } from './digits';
-import { withStates } from './ranges';
-import type { Source } from './source';
+import { isState } from '../../core/check/check';
+import type { PlanCell, SheetPlan } from '../../sheet/plan';
+import type { LiveResult } from '../compile/convert';
+import type { DataSheet } from '../compile/data-sheet';
+import { address, cellPosition, fixedCell } from '../../sheet/formula';
+import type { Limit } from '../compile/joint-sheet';
+import { labelBeside } from '../compile/labels';
+import { digitsOf } from '../compile/digits';
+import { withStates } from '../../sheet/ranges';
+import type { Source } from '../../sheet/workbook-values';
 
 export const CHARACTERISTICS_TITLE = 'Characteristics';
 

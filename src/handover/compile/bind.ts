@@ -1,13 +1,13 @@
 // What the arguments of a call become on the hand-over: cells of the user's sheets where they can, else values that hold
 // while the cells they came from are as they were sent.
-import { forgotten, type Nature, type Param } from '../core/card';
-import type { Limits } from '../core/kinds';
-import type { Deviation, Deviations } from '../core/read/deviation';
-import { isBlank, limitWords } from '../core/read/params';
-import { leadingSize } from '../core/screw/size';
-import { type Screw, threadRow, threadTable } from '../core/screw/thread';
-import { atom, negative, number, type Ref, text } from '../plain/spreadsheet';
-import type { Validation } from '../sheet/plan';
+import { forgotten, type Nature, type Param } from '../../core/card';
+import type { Limits } from '../../core/kinds';
+import type { Deviation, Deviations } from '../../core/read/deviation';
+import { isBlank, limitWords } from '../../core/read/params';
+import { leadingSize } from '../../core/screw/size';
+import { type Screw, threadRow, threadTable } from '../../core/screw/thread';
+import { atom, negative, number, type Ref, text } from '../../plain/spreadsheet';
+import type { Validation } from '../../sheet/plan';
 import type { DataSheet } from './data-sheet';
 import {
   address,
@@ -20,11 +20,11 @@ import {
   type FormulaNode,
   type Replacement,
   walk,
-} from './formula';
+} from '../../sheet/formula';
 import { choiceFormula, choicesOf, isQuantity, listLimits, quoted, sameAs } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
-import type { Known, Source } from './source';
+import type { Known, Source } from '../../sheet/workbook-values';
 import type { StepsSheet } from './steps-sheet';
 
 /** A cell that held text with units and becomes a number. */

@@ -1,26 +1,26 @@
 // One variant as formulas: every input and node of the joint in its column, each written from its plain form.
-import { withUnit } from '../core/call';
-import type { Card, Param } from '../core/card';
-import type { Cell } from '../core/kinds';
-import { isBlank } from '../core/read/params';
-import type { Deviation } from '../core/read/deviation';
-import { Refused } from '../core/refuse';
-import { lengthTable } from '../core/screw/length';
-import { SIZE_READINGS, type Screw, type ScrewSize } from '../core/screw/thread';
-import { cardOf, unitOf, type Variant } from '../joint/evaluate';
-import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../joint/graph';
-import { INPUTS, isWithin } from '../joint/inputs';
-import { NODES } from '../joint/nodes';
-import { formOfDefault, formOfNode } from '../plain/forms';
-import { known, phrase, print } from '../plain/print';
-import { atom, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../plain/spreadsheet';
-import { type Form, visit } from '../plain/tree';
+import { withUnit } from '../../core/call';
+import type { Card, Param } from '../../core/card';
+import type { Cell } from '../../core/kinds';
+import { isBlank } from '../../core/read/params';
+import type { Deviation } from '../../core/read/deviation';
+import { Refused } from '../../core/refuse';
+import { lengthTable } from '../../core/screw/length';
+import { SIZE_READINGS, type Screw, type ScrewSize } from '../../core/screw/thread';
+import { cardOf, unitOf, type Variant } from '../../joint/evaluate';
+import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../../joint/graph';
+import { INPUTS, isWithin } from '../../joint/inputs';
+import { NODES } from '../../joint/nodes';
+import { formOfDefault, formOfNode } from '../../plain/forms';
+import { known, phrase, print } from '../../plain/print';
+import { atom, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../../plain/spreadsheet';
+import { type Form, visit } from '../../plain/tree';
 import type { DataSheet } from './data-sheet';
 import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
 import { type Reader, readingsRef } from './lookups';
-import type { Known } from './source';
+import type { Known } from '../../sheet/workbook-values';
 
 export interface RowInput {
   readonly cell: string;

@@ -1,5 +1,5 @@
 // The limits of a card as conditions of a spreadsheet.
-import type { Limits } from '../core/kinds';
+import type { Limits } from '../../core/kinds';
 
 export function limitFormulas(cell: string, limits: Limits | undefined): string[] {
   const { above, atLeast, below, atMost } = limits ?? {};

@@ -1,23 +1,23 @@
 // One call as a block on the Steps sheet: its inputs, its named steps, whether the inputs are in limits, its result.
-import type { Card, Param } from '../core/card';
-import { readArguments } from '../core/call';
-import type { Cell } from '../core/kinds';
-import { ANYTHING, param as anyParam } from '../core/read/params';
-import { Refused } from '../core/refuse';
-import type { Size } from '../core/screw/size';
-import { formNamed, formOfCard } from '../plain/forms';
-import { print, symbol, stepWords } from '../plain/print';
-import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../plain/spreadsheet';
-import { type Form, visit } from '../plain/tree';
-import { call } from '../registry';
+import type { Card, Param } from '../../core/card';
+import { readArguments } from '../../core/call';
+import type { Cell } from '../../core/kinds';
+import { ANYTHING, param as anyParam } from '../../core/read/params';
+import { Refused } from '../../core/refuse';
+import type { Size } from '../../core/screw/size';
+import { formNamed, formOfCard } from '../../plain/forms';
+import { print, symbol, stepWords } from '../../plain/print';
+import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../../plain/spreadsheet';
+import { type Form, visit } from '../../plain/tree';
+import { call } from '../../registry';
 import { type Argument, asSent, bind, type Bound, type Desk, sizeKey } from './bind';
 import { checkFormula, worstFormula } from './checks';
-import { areaOf, fixedArea, type FormulaNode } from './formula';
+import { areaOf, fixedArea, type FormulaNode } from '../../sheet/formula';
 import { allOf } from './inputs';
 import { blockTitle } from './labels';
 import { LOOK_UPS } from './lookups';
 import { partsRelated, relations } from './relations';
-import { isFault, isRows, type Known } from './source';
+import { isFault, isRows, type Known } from '../../sheet/workbook-values';
 
 export interface Block {
   /** The cells with the results, row by row; a word that never changes stands in quotes. */

@@ -1,12 +1,12 @@
 // The cover of a hand-over: what it is, by whom, under which rules; open questions, changes and the signature of the supplier.
-import { MATERIAL_SYMBOLS } from '../core/material/material';
-import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
-import type { SheetPlan } from '../sheet/plan';
-import type { DataSheet } from './data-sheet';
-import type { Finding } from './finding';
+import { MATERIAL_SYMBOLS } from '../../core/material/material';
+import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
+import type { SheetPlan } from '../../sheet/plan';
+import type { DataSheet } from '../compile/data-sheet';
+import type { Finding } from '../finding';
 import { Rows, type Span } from './rows';
-import { cellText } from './text';
-import type { TitleBlock } from './title-block';
+import { cellText } from '../../sheet/cell-text';
+import type { TitleBlock } from '../title-block';
 
 export const COVER_TITLE = 'Hand-over';
 

@@ -1,8 +1,8 @@
 // Every call in full, for reading and recalculating: inputs, named steps, whether the inputs are within limits, the result.
-import type { Cell } from '../core/kinds';
-import type { PlanCell, SheetPlan } from '../sheet/plan';
+import type { Cell } from '../../core/kinds';
+import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
-import { address, fixedCell } from './formula';
+import { address, fixedCell } from '../../sheet/formula';
 
 export interface StepRow {
   readonly label: string;
