@@ -90,6 +90,20 @@ export function bossSink(boss_wall: any, wall: any): any {
 }
 
 /**
+ * Largest circle in the root of a boss wall, where sink begins: it touches the outer face and both sides of the boss wall.
+ * @customfunction BOSS.CIRCLE
+ * @param boss_wall Wall of the boss at its root, mm or text with unit
+ * @param wall Outer wall that it stands on, mm or text with unit
+ * @param [fillet] Radius of the fillet outside, mm or text; 0 if omitted
+ * @param [ring_depth] Depth of a groove round the foot of the boss, mm or text; 0 if omitted
+ * @param [floor] Plastic under the hole, mm or text; if omitted both sides of the wall are alike
+ * @returns Diameter, mm
+ */
+export function bossCircle(boss_wall: any, wall: any, fillet?: any, ring_depth?: any, floor?: any): any {
+  return cell('BOSS.CIRCLE', [boss_wall, wall, fillet, ring_depth, floor]);
+}
+
+/**
  * Mould steel left at the floor between a boss and a wall beside it, mm.
  * Both lean into the gap towards the floor.
  * @customfunction BOSS.STEEL

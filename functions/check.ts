@@ -25,6 +25,17 @@ export function checkMin(value: any, limit: any, look?: any): any {
 }
 
 /**
+ * State of a gap against nothing: below 0 it fails, and touching is no clearance.
+ * @customfunction CHECK.CLEAR
+ * @param value Gap, a number or text with unit; a blank, 0 or error is not checked; "0 mm" fails
+ * @param [look] Up to this the state is look, a number or text with unit; no such band if omitted
+ * @returns State
+ */
+export function checkClear(value: any, look?: any): any {
+  return cell('CHECK.CLEAR', [value, look]);
+}
+
+/**
  * Worst of several states: fail, then not checked, then look, then pass.
  * @customfunction CHECK.WORST
  * @param states Range of states; blank cells and unknown words count as not checked

@@ -167,6 +167,7 @@ export function screwLengthPick(
  * @param ratio Least worst-case engagement ÷ screw diameter, a number above 0
  * @param bottom_gap Room to leave under the tip, mm or text with unit; a blank is 0
  * @param [relief] Depth of the relief at the mouth of every boss, mm or text; 0 if omitted
+ * @param [relief_tol] Tolerance of that depth: ± half width, mm, or text; 0 if omitted
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Table with a header row
  */
@@ -178,7 +179,8 @@ export function screwLengthCommon(
   ratio: any,
   bottom_gap: any,
   relief?: any,
+  relief_tol?: any,
   end?: any,
 ): any[][] {
-  return cell('SCREW.LENGTH.COMMON', [size, grips, grip_tolerances, hole_depths, ratio, bottom_gap, relief, end]) as any[][];
+  return cell('SCREW.LENGTH.COMMON', [size, grips, grip_tolerances, hole_depths, ratio, bottom_gap, relief, relief_tol, end]) as any[][];
 }

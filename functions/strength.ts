@@ -7,11 +7,12 @@ import { cell } from './cell';
  * @param size Tapping screw in quotes, "ST2.9"; mean of its largest major and root diameter
  * @param engagement Full-thread engagement, mm or text with unit
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
- * @param [safety] Safety factor; 1 if omitted
+ * @param [safety] Safety factor, at least 1; 1 if omitted
+ * @param [thread_share] Share of the flank depth in plastic, 0 to 1 or "75 %", or a material; below a half the force falls; 1 if omitted
  * @returns Pull-out force, N
  */
-export function pullout(size: any, engagement: any, yield_stress: any[][], safety?: any): any {
-  return cell('PULLOUT', [size, engagement, yield_stress, safety]);
+export function pullout(size: any, engagement: any, yield_stress: any[][], safety?: any, thread_share?: any[][]): any {
+  return cell('PULLOUT', [size, engagement, yield_stress, safety, thread_share]);
 }
 
 /**
@@ -20,7 +21,7 @@ export function pullout(size: any, engagement: any, yield_stress: any[][], safet
  * @param od Outside diameter of the boss at the section, mm or text with unit
  * @param size Screw in quotes, "ST2.9"; its largest major diameter is taken as the hole
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
- * @param [safety] Safety factor; 1 if omitted
+ * @param [safety] Safety factor, at least 1; 1 if omitted
  * @returns Force, N
  */
 export function pulloutBoss(od: any, size: any, yield_stress: any[][], safety?: any): any {
@@ -33,7 +34,7 @@ export function pulloutBoss(od: any, size: any, yield_stress: any[][], safety?: 
  * @param head_diameter Head diameter, mm or text; "M3 pan" reads its smallest; no countersunk heads
  * @param seat Thickness of the seat under the head, mm or text with unit
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
- * @param [safety] Safety factor; 1 if omitted
+ * @param [safety] Safety factor, at least 1; 1 if omitted
  * @returns Force, N
  */
 export function pulloutSeat(head_diameter: any, seat: any, yield_stress: any[][], safety?: any): any {
@@ -57,7 +58,7 @@ export function torqueStrip(pullout: any, size: any, friction: any): any {
  * @customfunction TORQUE.SET
  * @param drive Torque that drives the screw in, N·m or text, "35 N.cm"
  * @param strip Torque that strips the thread, N·m or text
- * @param [share] Share of the way from drive to strip, a fraction or "50 %"; 0.5 if omitted
+ * @param [share] Share of the way from drive to strip, a fraction or "50 %"; 0.5 if omitted, blank or 0; "0 %" for none
  * @returns Set torque, N·m
  */
 export function torqueSet(drive: any, strip: any, share?: any): any {
@@ -71,10 +72,11 @@ export function torqueSet(drive: any, strip: any, share?: any): any {
  * @param drive Torque that drives the screw in, N·m or text, "35 N.cm"
  * @param strip Torque that strips the thread, N·m or text
  * @param [ratio] Least strip ÷ drive asked for, a number; 3 if omitted
+ * @param [scatter] Scatter of the driver, a share of its set torque or "5 %"; 0.1 if omitted, blank or 0; "0 %" for none
  * @returns Table with a header row
  */
-export function torqueWindow(drive: any, strip: any, ratio?: any): any[][] {
-  return cell('TORQUE.WINDOW', [drive, strip, ratio]) as any[][];
+export function torqueWindow(drive: any, strip: any, ratio?: any, scatter?: any): any[][] {
+  return cell('TORQUE.WINDOW', [drive, strip, ratio, scatter]) as any[][];
 }
 
 /**
@@ -82,8 +84,8 @@ export function torqueWindow(drive: any, strip: any, ratio?: any): any[][] {
  * @customfunction TORQUE.CLAMP
  * @param force Clamp force, N or text, "45 lbf"
  * @param size Screw in quotes, "ST2.9"; mean of its largest major and root diameter
- * @param thread_friction Friction in the thread, a number; a blank is 0
- * @param head_friction Friction under the head, a number; a blank is 0
+ * @param thread_friction Friction in the thread, a number above 0
+ * @param head_friction Friction under the head, a number above 0
  * @param head_diameter Head diameter, mm or text; "M3 pan" reads its smallest; no countersunk heads
  * @param hole Hole under the head, mm or text; "M3 medium" reads its nominal
  * @param [flank] Half the thread angle, degrees or text; 30 if omitted

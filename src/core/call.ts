@@ -2,6 +2,7 @@
 import type { Card, Earlier, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
 import { type ListKind, asList, isBlank, isItself, readArgument, usedLength } from './read/params';
+import { checkRelation } from './read/relation';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */
@@ -62,6 +63,9 @@ function readFrom(first: number, params: readonly Param[], args: readonly unknow
     const param = params[i] as Param;
     values[i] = lists === undefined ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
   }
+  params.forEach(({ name, kind, relation }, i) => {
+    if (relation !== undefined && kind.shape === 'list') naming(name, () => checkRelation(relation, values[i], earlier));
+  });
   return values;
 }
 

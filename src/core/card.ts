@@ -91,7 +91,7 @@ export type Comparison = readonly [sign: '<' | '>' | '>=', left: Term, right: Te
 export type Relation =
   /** `words` finish the sentence "must be …" and stand among what is accepted; else the refusal says why. */
   | { readonly holds: readonly Comparison[]; readonly words: string }
-  | { readonly holds: readonly Comparison[]; readonly refusal: (earlier: Earlier) => string }
+  | { readonly holds: readonly Comparison[]; readonly refusal: (earlier: Earlier, value: unknown) => string }
   /** Of two limits one may be "none", and the upper one is above the lower one. */
   | { readonly upperOf: string };
 

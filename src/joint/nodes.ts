@@ -123,7 +123,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   // strength and mass: estimates
   'pull-out': newton(
     'estimate: thread pull-out at worst-case engagement',
-    made(Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety'),
+    made(Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety', { is: 1 }),
   ),
   'boss tear': newton('estimate: boss torn across', made(Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety')),
   'seat shear': newton(

@@ -18,8 +18,9 @@ describe('gap in the pocket', () => {
     expectPrinted(number('BOARD.GAP', 60, '+0.2/-0', 61, '+0.4/-0.1'), 0.35);
     expectPrinted(number('BOARD.GAP', 60, '+0/-0.2', 61, '+0/-0.6'), 0.2);
   });
-  test('a board too wide shows as a negative gap', () => {
-    expectPrinted(number('BOARD.GAP', 61, 0, 60), -0.5);
+  test('a board that does not go in at its worst is refused', () => {
+    expect(refusal('BOARD.GAP', 60, 0.5, 61, 0.6)).toContain('the largest board does not go into the smallest pocket');
+    expectPrinted(number('BOARD.GAP', 60, 0.5, 61, 0.5), 0);
   });
 });
 
@@ -66,10 +67,11 @@ describe('metal beside copper', () => {
 });
 
 describe('board on the sleeve', () => {
-  test('by hand: (6 − 5.6)/2 = 0.2 per side, 0.15 after a shift of 0.05, negative where it cannot enter', () => {
+  test('by hand: (6 − 5.6)/2 = 0.2 per side, 0.15 after a shift of 0.05, refused where it does not enter', () => {
     expectPrinted(number('BOARD.SLEEVE', 6, 5.6), 0.2);
     expectPrinted(number('BOARD.SLEEVE', 6, 5.6, 0.05), 0.15);
-    expectPrinted(number('BOARD.SLEEVE', 5.6, 6), -0.2);
+    expect(refusal('BOARD.SLEEVE', 5.6, 6)).toContain('it does not go through');
+    expect(refusal('BOARD.SLEEVE', 6, 5.6, 0.25)).toContain('has 0.2 mm of play per side');
   });
   test('by hand: (8 − 6)/2 − (6 − 5.6)/2 − 0.05 = 0.75', () => {
     expectPrinted(number('BOARD.HOLD', 8, 6, 5.6, 0.05), 0.75);

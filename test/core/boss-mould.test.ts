@@ -115,19 +115,16 @@ describe('mass of a boss', () => {
     expect(number('BOSS.MASS', 6, 2.4, 12, 'ABS')).toBe(number('BOSS.MASS', 6, 2.4, 12, 1.05));
   });
   test.each([
-    ['closes at 2.08', 30, 2.1, 2],
-    ['breaks out at 3.12', -30, 3.2, 3],
-  ])('a hole of 2.4 in a boss of 6 %s with %f° a side: deeper is refused', (_, draft, tooDeep, fits) => {
-    expect(refusal('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, tooDeep)).toContain(
-      'must be no deeper than where the drafted hole closes or breaks out',
-    );
+    ['must end before 2.08 mm, where the hole closes', 30, 2.1, 2],
+    ['must end before 3.12 mm, where the hole breaks out of the boss', -30, 3.2, 3],
+  ])('a hole of 2.4 in a boss of 6 %s with %f° a side: deeper is refused', (words, draft, tooDeep, fits) => {
+    expect(refusal('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, tooDeep)).toContain(words);
     expect(number('BOSS.MASS', 6, 2.4, 12, 1.05, '0°', draft, fits)).toBeGreaterThan(0);
   });
-  test('a hole that closes exactly at its bottom is one still, and so is one just above that', () => {
+  test('a hole that closes exactly at its bottom is none, and one just above that is one', () => {
     const closes = 2 * 10 * Math.tan(Math.PI / 180);
-    expect(number('BOSS.MASS', 6, closes, 12, 1.05, '0°', 1, 10)).toBeGreaterThan(0);
     expect(number('BOSS.MASS', 6, closes + 0.005, 12, 1.05, '0°', 1, 10)).toBeGreaterThan(0);
-    expect(refusal('BOSS.MASS', 6, closes - 1e-9, 12, 1.05, '0°', 1, 10)).toContain('closes or breaks out');
+    expect(refusal('BOSS.MASS', 6, closes - 1e-9, 12, 1.05, '0°', 1, 10)).toContain('where the hole closes');
   });
   test('a hole as wide as the boss is refused', () => {
     expect(refusal('BOSS.MASS', 6, 6, 12, 1.05)).toMatch(/hole is 6: must be below od/);
@@ -236,8 +233,9 @@ describe('draft for a texture', () => {
   test('by hand: 1° and 1.0° a step: 0.05 mm asks for 3°', () => {
     expectPrinted(number('DRAFT.TEXTURE', 1, 0.05, 1), 3);
   });
-  test('a forgotten base draft does not pass for none', () => {
-    expect(refusal('DRAFT.TEXTURE', 0, 0.025)).toMatch(/base is 0 or blank; write "0°" for none/);
+  test('a base of 0 is its published form; a texture as deep as a wall asks for more than 90°', () => {
+    expect(number('DRAFT.TEXTURE', 0, 0.025)).toBe(1.5);
     expect(number('DRAFT.TEXTURE', 1, null)).toBe(1);
+    expect(refusal('DRAFT.TEXTURE', 1, 2)).toContain('a texture deeper than 1.48 mm asks for 90° and more');
   });
 });

@@ -115,14 +115,17 @@ describe('set torque', () => {
     expect(refusal('TORQUE.SET', 0.5, 0.49)).toMatch(/strip is 0.49: must be above drive/);
   });
   test.each([
-    // twice the drive torque, half the strip torque, 70 % of the strip torque
-    [0.1, 0.5, 3, [5, 'pass', 0.25, 0.35]],
-    [0.1, 0.3, 3, [3, 'pass', 0.2, 0.21]],
-    [0.1, 0.5, 6, [5, 'fail', 0.25, 0.35]],
-    [0.1, 0.25, 2, [2.5, 'look', '–', '–']],
-    [0.1, 0.15, 3, [1.5, 'fail', '–', '–']],
-  ])('window of drive %f, strip %f, ratio %f', (drive, strip, ratio, row) => {
-    const table = value('TORQUE.WINDOW', drive, strip, ratio) as unknown[][];
+    // twice the drive torque, half the strip torque, 70 % of the strip torque; then a driver that scatters by a tenth and more
+    [0.1, 0.5, 3, '0 %', [5, 'pass', 0.25, 0.35]],
+    [0.1, 0.3, 3, '0 %', [3, 'pass', 0.2, 0.21]],
+    [0.1, 0.5, 6, '0 %', [5, 'fail', 0.25, 0.35]],
+    [0.1, 0.25, 2, '0 %', [2.5, 'look', '–', '–']],
+    [0.1, 0.15, 3, '0 %', [1.5, 'fail', '–', '–']],
+    [0.09, 0.495, 3, null, [5.5, 'pass', 0.275, 0.315]],
+    [0.1, 0.3, 3, null, [3, 'look', '–', '–']],
+    [0.1, 0.5, 3, '20 %', [5, 'look', '–', '–']],
+  ])('window of drive %f, strip %f, ratio %f, scatter %s', (drive, strip, ratio, scatter, row) => {
+    const table = value('TORQUE.WINDOW', drive, strip, ratio, scatter) as unknown[][];
     expect(table[0]).toEqual(['strip ÷ drive', 'state', 'low set torque (N·m)', 'high set torque (N·m)']);
     expectPrinted(table[1], row);
   });
@@ -148,7 +151,8 @@ describe('clamp torque', () => {
   });
   test('by hand: 200 N, ST2.9, 0.2 and 0.25, head 5.6, hole 3.4: thread 96.75 + head 112.5 = 209.25 N·mm', () => {
     const args = ['ST2.9', 0.2] as const;
-    expectPrinted(number('TORQUE.CLAMP', 200, ...args, '0', 5.6, 3.4) * 1000, '96.75');
+    expectPrinted(number('TORQUE.CLAMP', 200, ...args, '1e-9', 5.6, 3.4) * 1000, '96.75');
+    expect(refusal('TORQUE.CLAMP', 200, ...args, 0, 5.6, 3.4)).toContain('head_friction is 0 or blank');
     expectPrinted(number('TORQUE.CLAMP', 200, ...args, 0.25, 5.6, 3.4) * 1000, '209.25');
   });
   test('wrong form: K = 0.2 of metal joints; in plastic K is 0.361, and the same torque clamps 1.8 times less', () => {
@@ -158,8 +162,8 @@ describe('clamp torque', () => {
     expectPrinted(k / 0.2, '1.8');
   });
   test('degrees, not radians: a flank of 60° doubles the friction of the thread', () => {
-    const thread = (flank: number): number => number('TORQUE.CLAMP', 200, 'ST2.9', 0.1, 0, 5.6, 3.4, flank);
-    expect(thread(60)).toBeCloseTo(number('TORQUE.CLAMP', 200, 'ST2.9', '0.2', 0, 5.6, 3.4, '0.0001°'), 6);
+    const thread = (flank: number): number => number('TORQUE.CLAMP', 200, 'ST2.9', 0.1, 1e-9, 5.6, 3.4, flank);
+    expect(thread(60)).toBeCloseTo(number('TORQUE.CLAMP', 200, 'ST2.9', '0.2', 1e-9, 5.6, 3.4, '0.0001°'), 6);
   });
   test('the smallest head of the table is taken', () => {
     expect(number('TORQUE.CLAMP', 200, 'M3', 0.2, 0.25, 'M3 pan', 3.4)).toBe(number('TORQUE.CLAMP', 200, 'M3', 0.2, 0.25, 5.3, 3.4));
@@ -228,7 +232,7 @@ describe('pin in a plastic ring', () => {
         fc.double({ min: 1, max: 100, noNaN: true }),
         fc.double({ min: 1, max: 10, noNaN: true }),
         fc.double({ min: 1.1, max: 4, noNaN: true }),
-        fc.double({ min: 100, max: 10_000, noNaN: true }),
+        fc.double({ min: 2000, max: 10_000, noNaN: true }),
         fc.double({ min: 0.2, max: 0.5, noNaN: true }),
         (stress, pin, ratio, modulus, poisson) => {
           const limit = number('HOOP.LIMIT', stress, pin, pin * ratio, modulus, poisson);

@@ -175,8 +175,8 @@ describe('power screws', () => {
     expectPrinted(torqueLbfIn(0.06), '753');
   });
   test('TORQUE.WINDOW: drive : tighten : strip = 1 : 2 or more : 3 or more (common practice, read in 1 secondary copy)', () => {
-    expect(table('TORQUE.WINDOW', 1, 3)[1]?.slice(0, 3)).toEqual([3, 'pass', 2]);
-    expect(table('TORQUE.WINDOW', 1, 2.99)[1]?.[1]).toBe('fail');
+    expect(table('TORQUE.WINDOW', 1, 3, 3, '0 %')[1]?.slice(0, 3)).toEqual([3, 'pass', 2]);
+    expect(table('TORQUE.WINDOW', 1, 2.99, 3, '0 %')[1]?.[1]).toBe('fail');
   });
 });
 

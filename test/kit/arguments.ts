@@ -42,7 +42,7 @@ export function usualNumber(noun: string, limits: Limits | undefined): fc.Arbitr
   return fc.double({ min: Math.min(bottom, top), max: Math.max(bottom, top), noNaN: true }).filter(value => withinLimits(value, limits));
 }
 
-function fitting(card: Card, i: number): fc.Arbitrary<unknown> {
+export function fitting(card: Card, i: number): fc.Arbitrary<unknown> {
   const param = card.params[i] as Param;
   const choices: fc.Arbitrary<unknown>[] = [fc.constant(card.example.args[i])];
   const texts = [...offered(param), ...(NAMES[nounOf(param)] ?? [])];
@@ -213,6 +213,7 @@ export function anyArguments(card: Card): fc.Arbitrary<unknown[]> {
 /** Examples with a number where the card's own has text that brings a second value along, and with few samples. */
 const IN_NUMBERS: Readonly<Record<string, readonly unknown[]>> = {
   'RECESS.CONE': [6.3, 3.4, 90],
+  'PIN.DEFLECTION': [10, 2.4, 10, 210_000],
   'STACK.SIMULATE': [[[5], [0.02]], [[0.3], [0.4]], 1, 4, 6, 1000],
 };
 

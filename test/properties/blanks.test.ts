@@ -62,12 +62,20 @@ describe('a blank is what the card says', () => {
   });
 });
 
+/** A zero of these is written with its unit; a bare 0 is the default, and their help says so. */
+const ZERO_BY_UNIT = ['HOLE.RELIEF play', 'RECESS.TOOL margin', 'TORQUE.SET share', 'TORQUE.WINDOW scatter', 'POSITION.ZONE dy'];
+
 describe('what a blank may be', () => {
   // a bare 0 inside a range is refused, so only single values can be mistaken
   test.each(all.filter(({ param }) => param.kind.shape !== 'list'))(
     '$id $name: optional with a default or none, never 0 with another meaning',
-    ({ param }) => {
+    ({ id, card, param, i }) => {
       const { blank, optional, limits } = param;
+      if (ZERO_BY_UNIT.includes(`${id} ${param.name}`)) {
+        const zero = ask(card, i, param.kind.unit === 'mm' ? '0 mm' : '0 %');
+        expect(zero).toMatchObject({ ok: true });
+        return expect(meaning(zero)).not.toEqual(meaning(ask(card, i, 0)));
+      }
       if (typeof blank === 'object') {
         expect(optional).toBe(true);
         if ('default' in blank && typeof blank.default === 'number' && blank.default !== 0) {

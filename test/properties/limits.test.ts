@@ -126,16 +126,21 @@ describe('a bare 0 in a list is refused, and what the message asks for is accept
   });
 });
 
-describe('lists of sizes hold nothing at or below zero', () => {
+/** A layer may be none, written with its unit; a joint has a depth. */
+const MAY_BE_NONE = ['layers', 'grip', 'grips', 'boss_layers', 'rim_layers'];
+
+describe('lists of sizes hold nothing below zero', () => {
   const sizes = all.filter(({ param }) => ['layers', 'grip', 'grips', 'hole_depths', 'boss_layers', 'rim_layers'].includes(param.name));
   test('count', () => expect(sizes.length).toBe(12));
 
   test.each(sizes.map(one => ({ ...one, name: one.param.name })))('$id $name', ({ id, card, param, i }) => {
-    for (const value of ['0 mm', -1, '-0.1 mm']) {
+    const mayBeNone = MAY_BE_NONE.includes(param.name);
+    if (mayBeNone) expect(call(id, exampleWith(card, i, [[1], ['0 mm']])), '0 mm').toMatchObject({ ok: true });
+    for (const value of [...(mayBeNone ? [] : ['0 mm']), -1, '-0.1 mm']) {
       const answer = call(id, exampleWith(card, i, [[1], [value]]));
       expect(answer, String(value)).toMatchObject({ ok: false, code: '#VALUE!', argument: param.name });
       if (!answer.ok) expect(answer.message).toContain('row 2 is');
-      if (!answer.ok) expect(answer.message).toContain('above 0 mm');
+      if (!answer.ok) expect(answer.message).toContain(mayBeNone ? 'at least 0 mm' : 'above 0 mm');
     }
   });
 });

@@ -1,6 +1,7 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card } from '../card';
 import { DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, EXPANSION, LENGTH, RATIO, TEMPERATURE_CHANGE } from '../read/quantity';
+import { about, exists, goesThrough } from '../read/relation';
 import { headDiameter, hole, ofMaterial, screwDiameter } from '../read/sources';
 import * as F from './board';
 
@@ -8,7 +9,6 @@ const T = 'Board and supports';
 const length = numeric(LENGTH);
 const boardTol = param('board_tol', DEVIATION, { symbol: 't_b' });
 const shift = param('shift', length, { symbol: 'e', atLeast: 0, default: 0 });
-const sleeve = param('sleeve', length, { symbol: 'd_s', above: 0 });
 const PLANE = { kind: 'geometry', sources: GEOMETRY } as const;
 
 export const BOARD_CARDS: readonly Card[] = [
@@ -21,7 +21,16 @@ export const BOARD_CARDS: readonly Card[] = [
       param('inside', length, { symbol: 'w', above: 0 }),
       param('inside_tol', DEVIATION, { symbol: 't_w', default: 0 }),
       param('height', length, { symbol: 'h', atLeast: 0, default: 0 }),
-      param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
+      param('draft', numeric(ANGLE), {
+        symbol: 'α',
+        atLeast: 0,
+        below: 90,
+        default: 0,
+        relation: exists(
+          [['>=', { formula: { boardGapMm: F.boardGapMm }, of: ['board', 'board_tol', 'inside', 'inside_tol', 'height', ITSELF] }, 0]],
+          () => 'the largest board does not go into the smallest pocket',
+        ),
+      }),
     ],
     F.boardGapMm,
     {
@@ -59,7 +68,7 @@ export const BOARD_CARDS: readonly Card[] = [
     [
       param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }),
       param('hole', hole('max'), { symbol: 'd_h', above: 0 }),
-      param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }),
+      param('screw', screwDiameter('min'), { symbol: 'd', above: 0, relation: goesThrough('hole') }),
       shift,
     ],
     F.boardReachMm,
@@ -105,15 +114,47 @@ export const BOARD_CARDS: readonly Card[] = [
       caution: 'A start value for the layout; it says nothing about electrical distances.',
     },
   ),
-  card('BOARD.SLEEVE', T, [param('hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift], F.sleevePlayMm, {
-    result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' },
-    ...PLANE,
-    example: { args: [6, 5.6, 0.05], result: 0.15 },
-  }),
+  card(
+    'BOARD.SLEEVE',
+    T,
+    [
+      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      param('sleeve', length, { symbol: 'd_s', above: 0, relation: goesThrough('hole') }),
+      param('shift', length, {
+        symbol: 'e',
+        atLeast: 0,
+        default: 0,
+        relation: exists(
+          [['>=', { formula: { sleevePlayMm: F.sleevePlayMm }, of: ['hole', 'sleeve', ITSELF] }, 0]],
+          number => `the sleeve has ${about(F.sleevePlayMm(number('hole'), number('sleeve'), 0))} of play per side`,
+        ),
+      }),
+    ],
+    F.sleevePlayMm,
+    {
+      result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' },
+      ...PLANE,
+      example: { args: [6, 5.6, 0.05], result: 0.15 },
+    },
+  ),
   card(
     'BOARD.HOLD',
     T,
-    [param('boss_od', length, { symbol: 'D', above: 0 }), param('board_hole', hole(), { symbol: 'd_h', above: 0 }), sleeve, shift],
+    [
+      param('boss_od', length, { symbol: 'D', above: 0 }),
+      param('board_hole', hole(), { symbol: 'd_h', above: 0 }),
+      param('sleeve', length, { symbol: 'd_s', above: 0, relation: goesThrough('board_hole') }),
+      param('shift', length, {
+        symbol: 'e',
+        atLeast: 0,
+        default: 0,
+        relation: exists(
+          [['>=', { formula: { boardHoldMm: F.boardHoldMm }, of: ['boss_od', 'board_hole', 'sleeve', ITSELF] }, 0]],
+          number =>
+            `the board slips off the boss, which holds it by ${about(F.boardHoldMm(number('boss_od'), number('board_hole'), number('sleeve'), 0))} without a shift`,
+        ),
+      }),
+    ],
     F.boardHoldMm,
     {
       result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' },

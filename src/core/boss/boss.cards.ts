@@ -1,8 +1,9 @@
 import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation, type Term } from '../card';
-import { holeAtDepthMm } from '../hole/hole';
+import { holeAtDepthMm, holeClosesAtMm } from '../hole/hole';
+import { tanDeg } from '../maths';
 import { numeric, param } from '../read/params';
 import { ANGLE, DENSITY, LENGTH, RATIO, SHARE, TORQUE } from '../read/quantity';
-import { below } from '../read/relation';
+import { about, below, exists } from '../read/relation';
 import { hole, ofMaterial, SCREW } from '../read/sources';
 import * as F from './boss';
 import { bossEnds } from './boss-tables';
@@ -14,13 +15,18 @@ const outsideDraft = param('outside_draft', numeric(ANGLE), { symbol: 'α', atLe
 // negative: a pin from the other side, the hole widens away from the free end
 const holeDraft = param('hole_draft', numeric(ANGLE), { symbol: 'β', above: -90, below: 90, default: 0 });
 const holeEnd: Term = { formula: { holeAtDepthMm }, of: ['hole', ITSELF, 'hole_draft'] };
-const inside: Relation = {
-  holds: [
-    ['>=', holeEnd, 0],
+const inside: Relation = exists(
+  [
+    ['>', holeEnd, 0],
     ['<', holeEnd, { formula: { outsideAtMm: F.outsideAtMm }, of: ['od', ITSELF, 'outside_draft'] }],
   ],
-  words: 'no deeper than where the drafted hole closes or breaks out',
-};
+  number => {
+    const [odMm, holeMm, outsideDeg, holeDeg] = [number('od'), number('hole'), number('outside_draft'), number('hole_draft')];
+    if (holeDeg > 0) return `must end before ${about(holeClosesAtMm(holeMm, holeDeg))}, where the hole closes`;
+    return `must end before ${about((odMm - holeMm) / (2 * (tanDeg(-holeDeg) - tanDeg(outsideDeg))))}, where the hole breaks out of the boss`;
+  },
+);
+const holeInside = param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') });
 
 export const BOSS_CARDS: readonly Card[] = [
   card(
@@ -69,11 +75,11 @@ export const BOSS_CARDS: readonly Card[] = [
     T,
     [
       param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      holeInside,
       distance,
       outsideDraft,
       holeDraft,
-      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'distance' }),
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'distance', relation: inside }),
     ],
     F.bossWallMm,
     {
@@ -88,11 +94,11 @@ export const BOSS_CARDS: readonly Card[] = [
     T,
     [
       param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', hole(), { symbol: 'd_h', above: 0 }),
+      holeInside,
       param('height', length, { symbol: 'h', above: 0 }),
       outsideDraft,
       holeDraft,
-      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height' }),
+      param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height', relation: inside }),
     ],
     bossEnds,
     {
@@ -142,11 +148,29 @@ export const BOSS_CARDS: readonly Card[] = [
     },
   ),
   card(
+    'BOSS.CIRCLE',
+    T,
+    [
+      param('boss_wall', length, { symbol: 't', above: 0 }),
+      param('wall', length, { symbol: 'T', above: 0 }),
+      param('fillet', length, { symbol: 'R', atLeast: 0, default: 0 }),
+      param('ring_depth', length, { symbol: 'h_g', atLeast: 0, default: 0, relation: below('wall') }),
+      param('floor', length, { symbol: 'f', atLeast: 0, default: 0 }),
+    ],
+    F.bossCircleMm,
+    {
+      result: { shape: 'number', name: 'largest circle in the root of the boss', symbol: 'C', unit: 'mm' },
+      kind: 'geometry',
+      sources: GEOMETRY,
+      example: { args: [1.2, 2], result: 2.18 },
+    },
+  ),
+  card(
     'BOSS.MASS',
     T,
     [
       param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') }),
+      holeInside,
       param('height', length, { symbol: 'h', above: 0 }),
       param('density', ofMaterial(DENSITY, 'density'), { symbol: 'ρ', above: 0 }),
       outsideDraft,
@@ -269,11 +293,7 @@ export const BOSS_CARDS: readonly Card[] = [
   card(
     'BOSS.TORSION',
     T,
-    [
-      param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }),
-      param('od', length, { symbol: 'D', above: 0 }),
-      param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') }),
-    ],
+    [param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }), param('od', length, { symbol: 'D', above: 0 }), holeInside],
     F.bossTorsionMpa,
     {
       result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' },

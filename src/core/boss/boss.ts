@@ -1,6 +1,7 @@
 // The boss and the wall it stands on. Sizes are held at the free end; the outside grows towards the root.
 import { holeAtDepthMm } from '../hole/hole';
-import { atMost, min, PI, tanDeg } from '../maths';
+import { atMost, max, min, PI, sqrt, tanDeg } from '../maths';
+import { junctionCircleMm } from '../mould/mould';
 import type { Screw } from '../screw/thread';
 
 export function wallFeatureMm(wallMm: number, share: number): number {
@@ -38,6 +39,31 @@ export function bossSlenderness(heightMm: number, odMm: number): number {
 
 export function sinkRatio(bossWall: number, wallMm: number): number {
   return bossWall / wallMm;
+}
+
+/**
+ * The circle that touches the outer face, the foot of the groove outside (its fillet R, at the height a) and the edge of the hole's bottom inside,
+ * diameter 2r: √(p·r − q) + √(s·r − u) = t + R with p = 2(a + 2R), q = a² + 2aR, s = 2f, u = f². Squared twice it is quadratic in r, and its smaller
+ * root is the one that was not made by squaring. Where the edge lies so low that no circle touches both, the plastic under it counts.
+ */
+export function eccentricCircleMm(bossWallMm: number, footMm: number, filletMm: number, floorMm: number): number {
+  const p = 2 * (footMm + 2 * filletMm);
+  const q = footMm ** 2 + 2 * footMm * filletMm;
+  const s = 2 * floorMm;
+  const u = floorMm ** 2;
+  const w = (bossWallMm + filletMm) ** 2 + q + u;
+  const b = w * (p + s) - 2 * (p * u + q * s);
+  const c = w ** 2 - 4 * q * u;
+  const leastRadiusMm = max(q / p, u / s);
+  const reachMm = sqrt(max(0, p * leastRadiusMm - q)) + sqrt(max(0, s * leastRadiusMm - u));
+  return reachMm <= bossWallMm + filletMm ? (2 * c) / (b + sqrt(max(0, b ** 2 - (p - s) ** 2 * c))) : floorMm;
+}
+
+/** Largest circle in the root of a boss wall: its diameter. Without a floor both sides of the wall are alike. */
+export function bossCircleMm(bossWallMm: number, wallMm: number, filletMm: number, ringDepthMm: number, floorMm: number): number {
+  return floorMm > 0
+    ? eccentricCircleMm(bossWallMm, wallMm - ringDepthMm, filletMm, floorMm)
+    : junctionCircleMm(wallMm - ringDepthMm, bossWallMm, filletMm);
 }
 
 export function frustumVolumeMm3(oneEndMm: number, otherEndMm: number, heightMm: number): number {

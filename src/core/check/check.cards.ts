@@ -16,6 +16,11 @@ export const CHECK_CARDS: readonly Card[] = [
     ...rest,
     example: { args: [1.5, 2], result: 'fail' },
   }),
+  card('CHECK.CLEAR', T, [param('value', ANYTHING), param('look', ANYTHING, { blank: 'absent' })], F.checkClear, {
+    ...rest,
+    example: { args: [0.05, 0.1], result: 'look' },
+    notLive: 'text',
+  }),
   card('CHECK.WORST', T, [param('states', { ...BLOCK, takesEverything: true })], F.checkWorst, {
     ...rest,
     example: { args: [[['pass'], ['look'], ['']]], result: 'not checked' },

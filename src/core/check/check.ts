@@ -35,6 +35,17 @@ export function checkMin(value: unknown, limit: unknown, look: unknown): State {
   return checked(value, limit, blankLook(look), atLeast, 'at least');
 }
 
+/** A gap against nothing: at 0 the two touch. */
+export function checkClear(value: unknown, look: unknown): State {
+  const [gap, edge] = [checkable(value), checkable(blankLook(look))];
+  if (gap === undefined || (blankLook(look) !== undefined && edge === undefined)) return 'not checked';
+  if (edge !== undefined && gap.noun !== '' && edge.noun !== '' && gap.noun !== edge.noun)
+    throw wrongInput(`value and look are not the same quantity: ${gap.noun} and ${edge.noun}`, 'look');
+  if (edge !== undefined && edge.value < 0) throw wrongInput(`look is ${edge.value}; it must be above 0`, 'look');
+  if (atMost(gap.value, 0)) return 'fail';
+  return edge !== undefined && atMost(gap.value, edge.value) ? 'look' : 'pass';
+}
+
 const blankLook = (look: unknown): unknown =>
   look === null || look === 0 || (typeof look === 'string' && look.trim() === '') ? undefined : look;
 

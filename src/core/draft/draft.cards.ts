@@ -1,6 +1,7 @@
-import { card, GEOMETRY, type Card } from '../card';
+import { card, GEOMETRY, ITSELF, type Card } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { ANGLE, LENGTH } from '../read/quantity';
+import { about, exists } from '../read/relation';
 import * as F from './draft';
 
 const T = 'Draft';
@@ -47,7 +48,12 @@ export const DRAFT_CARDS: readonly Card[] = [
       param('size', numeric(LENGTH), { symbol: 'D', above: 0 }),
       param('distance', numeric(LENGTH), { symbol: 'h', atLeast: 0 }),
       draft,
-      param('direction', choice<F.DraftDirection>('direction', { grows: [], shrinks: [] })),
+      param('direction', choice<F.DraftDirection>('direction', { grows: [], shrinks: [] }), {
+        relation: exists(
+          [['>', { formula: { draftedSizeMm: F.draftedSizeMm }, of: ['size', 'distance', 'draft', ITSELF] }, 0]],
+          number => `the feature is drafted away at ${about(F.draftHeightMm(number('size') / 2, number('draft')))}`,
+        ),
+      }),
     ],
     F.draftedSizeMm,
     {
@@ -61,9 +67,19 @@ export const DRAFT_CARDS: readonly Card[] = [
     'DRAFT.TEXTURE',
     T,
     [
-      param('base', numeric(ANGLE), { symbol: 'α_0', atLeast: 0, below: 90, blank: 'explicit' }),
+      param('base', numeric(ANGLE), { symbol: 'α_0', atLeast: 0, below: 90 }),
       param('texture_depth', numeric(LENGTH), { symbol: 't', atLeast: 0 }),
-      param('per_step', numeric(ANGLE), { symbol: 'k', above: 0, below: 90, default: 1.5 }),
+      param('per_step', numeric(ANGLE), {
+        symbol: 'k',
+        above: 0,
+        below: 90,
+        default: 1.5,
+        relation: exists(
+          [['<', { formula: { texturedDraftDeg: F.texturedDraftDeg }, of: ['base', 'texture_depth', ITSELF] }, 90]],
+          (number, perStepDeg) =>
+            `with it a texture deeper than ${about(((90 - number('base')) / perStepDeg) * 0.025)} asks for 90° and more`,
+        ),
+      }),
     ],
     F.texturedDraftDeg,
     {

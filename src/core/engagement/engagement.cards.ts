@@ -1,7 +1,8 @@
-import { card, GEOMETRY, type Card, type Param } from '../card';
+import { card, GEOMETRY, ITSELF, type Card, type Param } from '../card';
 import type { Deviation } from '../read/deviation';
 import { DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
 import { LENGTH, RATIO } from '../read/quantity';
+import { about, exists } from '../read/relation';
 import { END, lengthTolerance, point, SCREW } from '../read/sources';
 import * as F from './engagement';
 import { commonLengths, lengthTable, pickedLengthMm } from './screw-length';
@@ -10,8 +11,8 @@ const T = 'Grip, engagement, screw length';
 const mm = numeric(LENGTH);
 const length = param('length', mm, { symbol: 'L', above: 0 });
 const lengthTol = param('length_tol', lengthTolerance, { symbol: 't_L' });
-const layers = param('layers', numbers(LENGTH, { above: 0 }), { symbol: 's_i' });
-const grip = param('grip', numbers(LENGTH, { above: 0 }), { symbol: 'G' });
+const layers = param('layers', numbers(LENGTH, { atLeast: 0 }), { symbol: 's_i' });
+const grip = param('grip', numbers(LENGTH, { atLeast: 0 }), { symbol: 'G' });
 const tolerances = param('tolerances', DEVIATIONS, { symbol: 't_i' });
 const relief = param('relief', mm, { symbol: 'c', atLeast: 0, default: 0 });
 const reliefTol: Param<Deviation> = param('relief_tol', DEVIATION, { symbol: 't_c', default: 0 });
@@ -31,23 +32,53 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
     ...ONE_WAY,
     example: { args: [D1_LAYERS], result: 4.1 },
   }),
-  card('GRIP.LIMITS', T, [layers, tolerances], F.gripLimitsMm, {
-    result: {
-      shape: 'row',
-      columns: [
-        { name: 'min', unit: 'mm' },
-        { name: 'nominal', unit: 'mm' },
-        { name: 'max', unit: 'mm' },
-      ],
+  card(
+    'GRIP.LIMITS',
+    T,
+    [
+      layers,
+      param('tolerances', DEVIATIONS, {
+        symbol: 't_i',
+        relation: exists(
+          [['>=', { formula: { gripMinMm: F.gripMinMm }, of: ['layers', ITSELF] }, 0]],
+          () => 'nothing of the grip is left at its least',
+        ),
+      }),
+    ],
+    F.gripLimitsMm,
+    {
+      result: {
+        shape: 'row',
+        columns: [
+          { name: 'min', unit: 'mm' },
+          { name: 'nominal', unit: 'mm' },
+          { name: 'max', unit: 'mm' },
+        ],
+      },
+      ...ONE_WAY,
+      example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
     },
-    ...ONE_WAY,
-    example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
-  }),
-  card('PENETRATION', T, [length, grip], F.penetrationMm, {
-    result: { shape: 'number', name: 'length below the boss face', symbol: 'P', unit: 'mm' },
-    ...ONE_WAY,
-    example: { args: [13, D1_LAYERS], result: 8.9 },
-  }),
+  ),
+  card(
+    'PENETRATION',
+    T,
+    [
+      length,
+      param('grip', numbers(LENGTH, { atLeast: 0 }), {
+        symbol: 'G',
+        relation: exists(
+          [['>=', { formula: { penetrationMm: F.penetrationMm }, of: ['length', ITSELF] }, 0]],
+          number => `the screw of ${about(number('length'))} ends before the boss face`,
+        ),
+      }),
+    ],
+    F.penetrationMm,
+    {
+      result: { shape: 'number', name: 'length below the boss face', symbol: 'P', unit: 'mm' },
+      ...ONE_WAY,
+      example: { args: [13, D1_LAYERS], result: 8.9 },
+    },
+  ),
   card('ENGAGEMENT', T, [length, grip, relief, pointLength], F.engagementMm, {
     result: { shape: 'number', name: 'full-thread engagement', symbol: 'L_e', unit: 'mm' },
     ...ONE_WAY,
@@ -110,12 +141,13 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
     T,
     [
       size,
-      param('grips', numbers(LENGTH, { above: 0 }), { symbol: 'G_i' }),
+      param('grips', numbers(LENGTH, { atLeast: 0 }), { symbol: 'G_i' }),
       param('grip_tolerances', DEVIATIONS, { symbol: 't_i' }),
       param('hole_depths', numbers(LENGTH, { above: 0 }), { symbol: 'H_i' }),
       ratio,
       bottomGap,
       relief,
+      reliefTol,
       end,
     ],
     commonLengths,

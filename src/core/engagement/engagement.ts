@@ -7,8 +7,12 @@ export function gripMm(layersMm: readonly number[]): number {
   return sum(layersMm);
 }
 
+export function gripMinMm(layersMm: readonly number[], tolerances: Deviations): number {
+  return sum(layersMm) + sum(tolerances.lowerMm);
+}
+
 export function gripLimitsMm(layersMm: readonly number[], tolerances: Deviations): number[] {
-  return [sum(layersMm) + sum(tolerances.lowerMm), sum(layersMm), sum(layersMm) + sum(tolerances.upperMm)];
+  return [gripMinMm(layersMm, tolerances), sum(layersMm), sum(layersMm) + sum(tolerances.upperMm)];
 }
 
 export function penetrationMm(lengthMm: number, layersMm: readonly number[]): number {

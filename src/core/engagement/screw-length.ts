@@ -1,6 +1,6 @@
 // Standard lengths against one joint or several: long enough to hold, short enough not to bottom.
 import { atLeast, atMost } from '../maths';
-import { type Deviation, type Deviations, plusMinus } from '../read/deviation';
+import type { Deviation, Deviations } from '../read/deviation';
 import { Refused } from '../refuse';
 import { lengthDeviation, standardLengthsMm } from '../screw/length';
 import { type End, pointMm, type Screw } from '../screw/thread';
@@ -142,6 +142,7 @@ export function commonLengths(
   ratio: number,
   bottomGapMm: number,
   reliefMm: number,
+  reliefTol: Deviation,
   end: End,
 ): number[][] {
   const demands = gripsMm.map((gripMm, i): Demand => ({
@@ -152,7 +153,7 @@ export function commonLengths(
     holeDepthMm: holeDepthsMm[i] ?? 0,
     bottomGapMm,
     reliefMm,
-    reliefTol: plusMinus(0),
+    reliefTol,
     end,
   }));
   return choices(screw, end).map(choice => [

@@ -1,11 +1,23 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card } from '../card';
 import { DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, LENGTH, SHARE } from '../read/quantity';
+import { about, exists } from '../read/relation';
 import { hole, ofMaterial, SCREW } from '../read/sources';
 import * as F from './hole';
 
 const T = 'Holes and core pins';
 const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 });
+/** The hole is still open at that depth. */
+const openDraft = param('draft', numeric(ANGLE), {
+  symbol: 'α',
+  atLeast: 0,
+  below: 90,
+  default: 0,
+  relation: exists(
+    [['>', { formula: { holeAtDepthMm: F.holeAtDepthMm }, of: ['mouth', 'depth', ITSELF] }, 0]],
+    (number, draftDeg) => `the hole closes at ${about(F.holeClosesAtMm(number('mouth'), draftDeg))}`,
+  ),
+});
 const depth = param('depth', numeric(LENGTH), { symbol: 'h', atLeast: 0 });
 const size = param('size', SCREW);
 const PERCENT_THREAD = [
@@ -29,13 +41,29 @@ export const HOLE_CARDS: readonly Card[] = [
       caution: 'A start value: confirm by drive and strip torque tests in the grade.',
     },
   ),
-  card('HOLE.THREAD.SHARE', T, [size, param('hole', hole(), { symbol: 'd_h', above: 0 })], F.threadShare, {
-    result: { shape: 'number', name: 'thread share', symbol: 'e', unit: '' },
-    kind: 'geometry',
-    sources: PERCENT_THREAD,
-    example: { args: ['ST2.9', 2.54], result: 0.5 },
-  }),
-  card('HOLE.AT', T, [param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, draft], F.holeAtDepthMm, {
+  card(
+    'HOLE.THREAD.SHARE',
+    T,
+    [
+      size,
+      param('hole', hole(), {
+        symbol: 'd_h',
+        above: 0,
+        relation: {
+          holds: [['>=', 'size.majorMaxMm', ITSELF]],
+          words: 'at most the major diameter of the screw: a wider hole leaves no thread',
+        },
+      }),
+    ],
+    F.threadShare,
+    {
+      result: { shape: 'number', name: 'thread share', symbol: 'e', unit: '' },
+      kind: 'geometry',
+      sources: PERCENT_THREAD,
+      example: { args: ['ST2.9', 2.54], result: 0.5 },
+    },
+  ),
+  card('HOLE.AT', T, [param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, openDraft], F.holeAtDepthMm, {
     result: { shape: 'number', name: 'hole at depth', symbol: 'd', unit: 'mm' },
     kind: 'geometry',
     sources: GEOMETRY,
@@ -47,7 +75,7 @@ export const HOLE_CARDS: readonly Card[] = [
     sources: GEOMETRY,
     example: { args: [2.36, 3.9, '0.25°'], result: 2.394 },
   }),
-  card('HOLE.TIGHT', T, [size, param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, draft], F.holeTightness, {
+  card('HOLE.TIGHT', T, [size, param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, openDraft], F.holeTightness, {
     result: { shape: 'number', name: 'hole ÷ root', unit: '' },
     kind: 'common practice',
     sources: PERCENT_THREAD,
@@ -60,7 +88,14 @@ export const HOLE_CARDS: readonly Card[] = [
     [
       param('penetration_max', numeric(LENGTH), { symbol: 'P', atLeast: 0 }),
       param('bottom_gap', numeric(LENGTH), { symbol: 'g', atLeast: 0 }),
-      param('depth_tol', DEVIATION, { symbol: 't', default: 0 }),
+      param('depth_tol', DEVIATION, {
+        symbol: 't',
+        default: 0,
+        relation: exists(
+          [['>=', { formula: { holeDepthNeededMm: F.holeDepthNeededMm }, of: ['penetration_max', 'bottom_gap', ITSELF] }, 0]],
+          () => 'no depth is left for the hole',
+        ),
+      }),
     ],
     F.holeDepthNeededMm,
     {
@@ -76,7 +111,14 @@ export const HOLE_CARDS: readonly Card[] = [
     [
       param('wall', numeric(LENGTH), { symbol: 'T', above: 0 }),
       param('boss_height', numeric(LENGTH), { symbol: 'h', above: 0 }),
-      param('hole_depth', numeric(LENGTH), { symbol: 'H', atLeast: 0 }),
+      param('hole_depth', numeric(LENGTH), {
+        symbol: 'H',
+        atLeast: 0,
+        relation: exists(
+          [['>=', { formula: { holeFloorMm: F.holeFloorMm }, of: ['wall', 'boss_height', ITSELF] }, 0]],
+          number => `the hole comes out of the outer face at ${about(number('wall') + number('boss_height'))}`,
+        ),
+      }),
     ],
     F.holeFloorMm,
     {
@@ -86,7 +128,7 @@ export const HOLE_CARDS: readonly Card[] = [
       example: { args: [2.5, 14, 14.75], result: 1.75 },
     },
   ),
-  card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { above: 0, default: 0.2 })], F.reliefDiaMm, {
+  card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { atLeast: 0, default: 0.2 })], F.reliefDiaMm, {
     result: { shape: 'number', name: 'relief diameter', symbol: 'd_c', unit: 'mm' },
     kind: 'common practice',
     sources: COMMON_PRACTICE,

@@ -17,6 +17,11 @@ export function holeAtDepthMm(mouthMm: number, depthMm: number, draftDeg: number
   return mouthMm - 2 * depthMm * tanDeg(draftDeg);
 }
 
+/** Where a hole that narrows by this draft has closed. */
+export function holeClosesAtMm(mouthMm: number, draftDeg: number): number {
+  return mouthMm / (2 * tanDeg(draftDeg));
+}
+
 export function holeMouthMm(diameterMm: number, depthMm: number, draftDeg: number): number {
   return diameterMm + 2 * depthMm * tanDeg(draftDeg);
 }

@@ -1,7 +1,8 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card } from '../card';
 import type { Source } from '../kinds';
 import { numeric, param } from '../read/params';
 import { LENGTH, STRESS } from '../read/quantity';
+import { about, exists } from '../read/relation';
 import { hole, screwDiameter } from '../read/sources';
 import * as F from './position';
 
@@ -55,7 +56,22 @@ export const POSITION_CARDS: readonly Card[] = [
       pinLength,
       pinDiameter,
       param('pressure_difference', numeric(STRESS), { symbol: 'p', above: 0 }),
-      param('modulus', numeric(STRESS), { symbol: 'E', above: 0, default: 210000 }),
+      param('modulus', numeric(STRESS), {
+        symbol: 'E',
+        above: 0,
+        default: 210000,
+        relation: exists(
+          [
+            [
+              '>=',
+              ['*', F.LARGEST_PIN_DEFLECTION, 'length'],
+              { formula: { pinDeflectionMm: F.pinDeflectionMm }, of: ['length', 'diameter', 'pressure_difference', ITSELF] },
+            ],
+          ],
+          (number, modulusMpa) =>
+            `the pin would bend by ${about(F.pinDeflectionMm(number('length'), number('diameter'), number('pressure_difference'), modulusMpa))}; the formula holds for at most a tenth of its length`,
+        ),
+      }),
     ],
     F.pinDeflectionMm,
     {

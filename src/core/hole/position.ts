@@ -20,6 +20,9 @@ export function pinRatio(lengthMm: number, diameterMm: number): number {
 }
 
 /** Round cantilever under an even load along its length: q·L⁴/(8·E·I). */
+/** Beyond a tenth of its length a cantilever is no longer bent a little. */
+export const LARGEST_PIN_DEFLECTION = 0.1;
+
 export function pinDeflectionMm(lengthMm: number, diameterMm: number, pressureDifferenceMpa: number, modulusMpa: number): number {
   return (8 * pressureDifferenceMpa * lengthMm ** 4) / (PI * modulusMpa * diameterMm ** 3);
 }

@@ -1,6 +1,7 @@
 import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
 import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
+import { about, exists } from '../read/relation';
 import { ofMaterial } from '../read/sources';
 import { WHOLE } from '../read/whole';
 import * as F from './mould';
@@ -15,7 +16,7 @@ const tip = param('tip', mm, { symbol: 't_t', above: 0 });
 const ribHeight = param('height', mm, { symbol: 'h', atLeast: 0 });
 const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90 });
 const clearance = param('clearance', mm, { symbol: 'g', atLeast: 0 });
-const layers = { above: 0 };
+const layers = { atLeast: 0 };
 
 const FLAT_PLATES = [
   ...GEOMETRY,
@@ -98,7 +99,16 @@ export const MOULD_CARDS: readonly Card[] = [
       wall,
       param('lip', mm, { symbol: 't_l', above: 0 }),
       clearance,
-      param('gaps', WHOLE, { symbol: 'n', atLeast: 1, atMost: 2, default: 1 }),
+      param('gaps', WHOLE, {
+        symbol: 'n',
+        atLeast: 1,
+        atMost: 2,
+        default: 1,
+        relation: exists(
+          [['>', { formula: { lipSkinMm: F.lipSkinMm }, of: ['wall', 'lip', 'clearance', ITSELF] }, 0]],
+          (number, gaps) => `lip and clearance take ${about(number('lip') + gaps * number('clearance'))} and leave no wall`,
+        ),
+      }),
     ],
     F.lipSkinMm,
     {
@@ -204,7 +214,8 @@ export const MOULD_CARDS: readonly Card[] = [
       kind: 'handbook formula',
       sources: PLATE_COOLING,
       example: { args: [2, 'ABS', 240, 60, 90], result: 9.695 },
-      caution: 'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much.',
+      caution:
+        'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much. The first term of a series: where less than a tenth of the wall² ÷ diffusivity comes out, it is too long.',
     },
   ),
   card(

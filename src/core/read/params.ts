@@ -305,17 +305,18 @@ export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier)
 function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = value): T {
   const { kind, limits } = param;
   try {
-    const result = related(param, kind.read(value, earlier), earlier);
+    const result = kind.read(value, earlier);
     if (typeof result === 'number') checkLimits(result, limits, kind.unit);
-    return result;
+    return related(param, result, earlier);
   } catch (fault) {
     if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
     throw new Refused(fault.code, `is ${shown(given)}: ${fault.message}`);
   }
 }
 
-function related<T>({ relation }: Param<T>, value: T, earlier: Earlier): T {
-  if (relation !== undefined) checkRelation(relation, value, earlier);
+function related<T>({ relation, kind }: Param<T>, value: T, earlier: Earlier): T {
+  // lists are related when all of them have their rows
+  if (relation !== undefined && kind.shape !== 'list') checkRelation(relation, value, earlier);
   return value;
 }
 

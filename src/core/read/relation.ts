@@ -3,7 +3,24 @@ import { type Comparison, type Earlier, ITSELF, type Param, type Relation, type 
 import { wrongInput } from '../refuse';
 
 export const below = (earlier: string, words = `below ${earlier}`): Relation => ({ holds: [['<', ITSELF, earlier]], words });
+/** A screw or a sleeve in its hole. */
+export const goesThrough = (hole: string): Relation => ({
+  holds: [['>=', hole, ITSELF]],
+  words: `at most ${hole}, or it does not go through`,
+});
 export const above = (earlier: string): Relation => ({ holds: [['>', ITSELF, earlier]], words: `above ${earlier}` });
+
+/** A result that cannot exist: where it ends stands in the refusal. */
+export const exists = (holds: readonly Comparison[], refusal: (number: (name: string) => number, value: number) => string): Relation => ({
+  holds,
+  refusal: (earlier, value) => {
+    const words = refusal(name => earlier.get(name) as number, value as number);
+    return /NaN|Infinity/.test(words) ? 'no finite result for these inputs' : words;
+  },
+});
+
+/** Two digits are enough to see where something ends. */
+export const about = (value: number): string => `${Math.round(value * 100) / 100} mm`;
 
 /** What stands among what is accepted: "; below od". */
 export const relationWords = ({ relation }: Pick<Param, 'relation'>): string =>
@@ -13,7 +30,7 @@ export const relationWords = ({ relation }: Pick<Param, 'relation'>): string =>
 export function checkRelation(relation: Relation, value: unknown, earlier: Earlier): void {
   if ('upperOf' in relation) return checkUpper(value, relation.upperOf, earlier.get(relation.upperOf));
   if (relation.holds.every(comparison => holds(comparison, value, earlier))) return;
-  throw wrongInput('words' in relation ? `must be ${relation.words}` : relation.refusal(earlier));
+  throw wrongInput('words' in relation ? `must be ${relation.words}` : relation.refusal(earlier, value));
 }
 
 function checkUpper(upper: unknown, name: string, lower: unknown): void {

@@ -1,5 +1,5 @@
-import { card, COMMON_PRACTICE, GEOMETRY, type Card } from '../card';
-import { below } from '../read/relation';
+import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
+import { below, goesThrough } from '../read/relation';
 import { numeric, param } from '../read/params';
 import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
 import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
@@ -9,6 +9,7 @@ import * as F from './recess';
 const T = 'Head recess';
 const length = numeric(LENGTH);
 const boardPlane = param('board_plane', length, { symbol: 'B', above: 0 });
+const upToBoardPlane: Relation = { holds: [['>=', 'board_plane', ITSELF]], words: 'at most board_plane' };
 const HEX = /\shex$/i;
 const toolDiameter = numeric(LENGTH, {
   words: 'a hexagon by its flats, "1/4 in hex": taken across corners',
@@ -33,13 +34,13 @@ export const RECESS_CARDS: readonly Card[] = [
       example: { args: ['0.167 in', 0.25], result: 4.4918 },
     },
   ),
-  card('RECESS.DEPTH', T, [boardPlane, param('seat', length, { symbol: 's', atLeast: 0 })], F.recessDepthMm, {
+  card('RECESS.DEPTH', T, [boardPlane, param('seat', length, { symbol: 's', atLeast: 0, relation: upToBoardPlane })], F.recessDepthMm, {
     result: { shape: 'number', name: 'recess depth', symbol: 'h_r', unit: 'mm' },
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: [5.5, 2.5], result: 3 },
   }),
-  card('RECESS.SEAT', T, [boardPlane, param('depth', length, { symbol: 'h_r', atLeast: 0 })], F.recessSeatMm, {
+  card('RECESS.SEAT', T, [boardPlane, param('depth', length, { symbol: 'h_r', atLeast: 0, relation: upToBoardPlane })], F.recessSeatMm, {
     result: { shape: 'number', name: 'seat left', symbol: 's', unit: 'mm' },
     kind: 'geometry',
     sources: GEOMETRY,
@@ -75,7 +76,7 @@ export const RECESS_CARDS: readonly Card[] = [
     [
       param('head_diameter', headDiameter('max'), { symbol: 'd_k', above: 0 }),
       param('hole', hole('max'), { symbol: 'd_h', above: 0 }),
-      param('screw', screwDiameter('min'), { symbol: 'd', above: 0 }),
+      param('screw', screwDiameter('min'), { symbol: 'd', above: 0, relation: goesThrough('hole') }),
       param('margin', length, { symbol: 'c', atLeast: 0 }),
     ],
     F.recessFloatMm,
@@ -112,7 +113,7 @@ export const RECESS_CARDS: readonly Card[] = [
     [
       param('recess_diameter', length, { symbol: 'D_r', above: 0 }),
       param('tool_diameter', toolDiameter, { symbol: 'd_t', above: 0 }),
-      param('margin', length, { symbol: 'c', above: 0, default: 0.5 }),
+      param('margin', length, { symbol: 'c', atLeast: 0, default: 0.5 }),
     ],
     F.toolRoomMm,
     {

@@ -19,6 +19,9 @@ export function interferenceLimitMm(stressMpa: number, pinMm: number, odMm: numb
   return (stressMpa * pinMm * (factor + poisson)) / (modulusMpa * factor);
 }
 
+/** Beyond a tenth of the pin the ring no longer strains a little. */
+export const LARGEST_INTERFERENCE = 0.1;
+
 export function pushForceN(
   interferenceMm: number,
   pinMm: number,

@@ -1,17 +1,18 @@
 import { card, type Card } from '../card';
 import type { Source } from '../kinds';
 import { numeric, param } from '../read/params';
-import { FORCE, LENGTH, RATIO, STRESS } from '../read/quantity';
+import { FORCE, LENGTH, RATIO, SHARE, STRESS } from '../read/quantity';
 import { ofMaterial, SCREW } from '../read/sources';
 import * as F from './pull-out';
 import { FLAT_HEAD_DIAMETER, TAPPING_SCREW } from './sources';
 
 const T = 'Strength (estimates)';
 const yieldStress = param('yield_stress', ofMaterial(STRESS, 'strength'), { symbol: 'σ', above: 0 });
-const safety = param('safety', numeric(RATIO), { symbol: 'S', above: 0, default: 1 });
+const safety = param('safety', numeric(RATIO), { symbol: 'S', atLeast: 1, default: 1 });
 const SHEAR_CYLINDER: readonly Source[] = [
   { title: 'shear yield σ/√3 (von Mises)', held: 'derived' },
   { title: 'design guides for moulded resins: cylinder at the pitch diameter over the full thread', held: 'from memory' },
+  { title: 'where less than half of the flank depth bites, less of the cylinder is plastic: min(1, 2·e)', held: 'derived' },
   { title: 'ISO 1478 and ASME B18.6.3 thread limits', held: 'read in secondary copies' },
 ];
 const force = (name: string) => ({ shape: 'number', name, symbol: 'F', unit: 'N' }) as const;
@@ -20,7 +21,13 @@ export const PULL_OUT_CARDS: readonly Card[] = [
   card(
     'PULLOUT',
     T,
-    [param('size', TAPPING_SCREW), param('engagement', numeric(LENGTH), { symbol: 'L', above: 0 }), yieldStress, safety],
+    [
+      param('size', TAPPING_SCREW),
+      param('engagement', numeric(LENGTH), { symbol: 'L', above: 0 }),
+      yieldStress,
+      safety,
+      param('thread_share', ofMaterial(SHARE, 'thread share'), { symbol: 'e', above: 0, atMost: 1, default: 1 }),
+    ],
     F.pullOutN,
     {
       result: force('thread pull-out'),
@@ -73,7 +80,7 @@ export const PULL_OUT_CARDS: readonly Card[] = [
     [
       param('load', numeric(FORCE), { symbol: 'F', above: 0 }),
       param('pullout', numeric(FORCE), { symbol: 'F_p', above: 0 }),
-      param('safety', numeric(RATIO), { symbol: 'S', above: 0, default: 2 }),
+      param('safety', numeric(RATIO), { symbol: 'S', atLeast: 1, default: 2 }),
     ],
     F.screwCount,
     {

@@ -14,11 +14,19 @@ export function setTorqueNm(driveNm: number, stripNm: number, share: number): nu
   return driveNm + share * (stripNm - driveNm);
 }
 
-/** Set torque: at least twice the drive torque, and 50 to 70 % of the strip torque. */
-export function torqueWindow(driveNm: number, stripNm: number, leastRatio: number): (string | number)[][] {
+/** Set torque: at least twice the drive torque, and 50 to 70 % of the strip torque, less what the driver scatters. */
+export function lowSetTorqueNm(driveNm: number, stripNm: number, scatter: number): number {
+  return max(2 * driveNm, 0.5 * stripNm) / (1 - scatter);
+}
+
+export function highSetTorqueNm(stripNm: number, scatter: number): number {
+  return (0.7 * stripNm) / (1 + scatter);
+}
+
+export function torqueWindow(driveNm: number, stripNm: number, leastRatio: number, scatter: number): (string | number)[][] {
   const stripToDrive = stripNm / driveNm;
-  const lowNm = max(2 * driveNm, 0.5 * stripNm);
-  const highNm = 0.7 * stripNm;
+  const lowNm = lowSetTorqueNm(driveNm, stripNm, scatter);
+  const highNm = highSetTorqueNm(stripNm, scatter);
   const isOpen = atMost(lowNm, highNm);
   return [
     [stripToDrive, atLeast(stripToDrive, leastRatio) ? (isOpen ? 'pass' : 'look') : 'fail', isOpen ? lowNm : '–', isOpen ? highNm : '–'],
