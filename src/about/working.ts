@@ -1,6 +1,7 @@
 // A call with its numbers put in: the values that text arguments stand for, the named steps, the result with unit.
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
+import { isBlank } from '../core/read/params';
 import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../core/kinds';
 import { columnOf, valueOf } from '../core/table';
@@ -26,9 +27,11 @@ function read(readings: readonly Reading[]): string[] {
 /** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. */
 function taken(param: Param, raw: unknown, value: unknown): string[] {
   const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
+  if (param.uncounted !== undefined && isBlank(text)) return [param.uncounted];
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
   const from = param.kind.from?.tableValue?.(text);
-  const origin = from === undefined ? '' : ` (${columnWords(from)})`;
+  const which = from === undefined ? param.kind.from?.which?.(text) : columnWords(from);
+  const origin = which === undefined ? '' : ` (${which})`;
   return [`${param.name} ${quoted(text)} = ${inUnit(value, param.kind.unit)}${origin}`];
 }
 

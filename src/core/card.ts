@@ -20,6 +20,8 @@ export interface TextSource<T> {
   readonly read: (text: string, earlier: Earlier) => T | undefined;
   /** Which value of a table the text names, where it is one value as it stands there. */
   readonly tableValue?: (text: string) => TableValue | undefined;
+  /** Which of several values it is, where that is no value of a table. */
+  readonly which?: (text: string) => string | undefined;
 }
 
 /** How names of a kind are typed. */
@@ -118,6 +120,8 @@ export interface Param<T = unknown> {
   /** Lists of one group have a row each for the same things; their counts must agree. */
   readonly group: string | undefined;
   readonly relation: Relation | undefined;
+  /** What a call without it leaves out of account, in words. */
+  readonly uncounted: string | undefined;
   /** A number that is not 0 stands for itself. */
   readonly takesNumbers: boolean;
 }

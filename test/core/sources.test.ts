@@ -86,7 +86,7 @@ describe('a screw where a number is asked', () => {
   });
 
   test('a strength: a material or an own card of two columns', () => {
-    expect(number('PULLOUT', 'ST2.9', 6, 'ABS')).toBe(number('PULLOUT', 'ST2.9', 6, 45));
+    expect(number('PULLOUT', 'ST2.9', 6, 'ABS')).toBe(number('PULLOUT', 'ST2.9', 6, 38));
     expect(number('PULLOUT', 'ST2.9', 6, [['strength', 40]])).toBe(number('PULLOUT', 'ST2.9', 6, 40));
     expect(refusal('PULLOUT', 'ST2.9', 6, [['strength', 40, 1]])).toMatch(/a material card is two columns: quantity and value/);
     expect(refusal('MATERIAL.TABLE', 3)).toBe('#VALUE! material is 3: put the name in quotes, "ABS"');

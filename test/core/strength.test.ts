@@ -32,7 +32,7 @@ describe('pull-out of the thread', () => {
   });
   test('the strength of a material is read; your own card too', () => {
     expect(number('PULLOUT', 'ST2.9', 6, [['strength', 40]])).toBe(number('PULLOUT', 'ST2.9', 6, 40));
-    expect(number('PULLOUT', 'ST2.9', '6 mm', 'ABS')).toBeCloseTo((1105.7 / 40) * 45, 0);
+    expect(number('PULLOUT', 'ST2.9', '6 mm', 'ABS')).toBeCloseTo((1105.7 / 40) * 38, 0);
   });
   test.each(['M3', '#4-40'])('%s, a machine thread, is refused with the reason', size => {
     expect(refusal('PULLOUT', size, 6, 40)).toMatch(/^#VALUE! size is ".*": .* is a machine thread; the sheared cylinder overstates/);

@@ -108,7 +108,7 @@ describe(`a boss with a hole (seed ${SEED})`, () => {
 });
 
 describe('what reached a cell before and cannot exist', () => {
-  test.each<readonly [words: string, id: string, ...args: readonly unknown[]]>([
+  const CASES: readonly (readonly [words: string, id: string, ...args: readonly unknown[]])[] = [
     ['it does not go through', 'BOARD.REACH', 'M3 pan', 'M2 medium', 'M3'],
     ['it does not go through', 'BOARD.REACH', 5.6, 2, 'M3'],
     ['it does not go through', 'RECESS.FLOAT', 5.6, 2, 'M3', 0.1],
@@ -138,5 +138,8 @@ describe('what reached a cell before and cannot exist', () => {
     ['the screw of 5 mm ends before the boss face', 'PENETRATION', 5, 6],
     ['nothing of the grip is left', 'GRIP.LIMITS', [[0.5]], [[1]]],
     ['a wider hole leaves no thread', 'HOLE.THREAD.SHARE', 'ST2.9', 3],
-  ])('%s: %s', (words, id, ...args) => expect(refusal(id, ...args)).toContain(words));
+  ];
+  test.each(CASES.map(([words, id, ...args]) => ({ words, id, args })))('$id: $words', ({ words, id, args }) =>
+    expect(refusal(id, ...args)).toContain(words),
+  );
 });

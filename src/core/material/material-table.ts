@@ -2,6 +2,7 @@
 import { MATERIAL_RANGES, type MaterialRange, type MaterialRanges, type StrengthRange } from '../../standards/material-ranges';
 import { choice } from '../read/params';
 import { MATERIAL_QUANTITIES, materialValue, type Material } from './material';
+import { START_LIMITS, START_LIMITS_HELD } from './start-limits';
 
 export const QUANTITY = choice(
   'quantity',
@@ -41,16 +42,21 @@ function rows(ranges: MaterialRanges): (string | number)[][] {
   ]);
 }
 
+const limitRows = (symbol: string): (string | number)[][] =>
+  Object.entries(START_LIMITS[symbol] ?? {}).map(([quantity, value]) => [quantity, value, '–', '–', '–', '–', START_LIMITS_HELD]);
+
 /** The ranges of one material; of all, with their symbol in front, where none is named. An own card has values only. */
 export function materialTable(material: Material | undefined): (string | number)[][] {
   if (material === undefined) {
     return [
       ['material', ...HEADER],
-      ...Object.entries(MATERIAL_RANGES).flatMap(([symbol, ranges]) => rows(ranges).map(row => [symbol, ...row])),
+      ...Object.entries(MATERIAL_RANGES).flatMap(([symbol, ranges]) =>
+        [...rows(ranges), ...limitRows(symbol)].map(row => [symbol, ...row]),
+      ),
     ];
   }
   const held = (MATERIAL_RANGES as Readonly<Record<string, MaterialRanges>>)[material.name];
-  if (held !== undefined) return [HEADER, ...rows(held)];
+  if (held !== undefined) return [HEADER, ...rows(held), ...limitRows(material.name)];
   return [
     HEADER,
     ...[...material.values].map(([quantity, value]) => [

@@ -1,10 +1,11 @@
 // Materials: the built-in ranges by ISO 1043 symbol, or the user's own card.
-import { MATERIAL_RANGES, type MaterialRange } from '../../standards/material-ranges';
+import { MATERIAL_RANGES, type MaterialRange, type MaterialRanges, type StrengthRange } from '../../standards/material-ranges';
 import { NOTHING_READ } from '../card';
 import { isBlank, isCellError, numeric, shown } from '../read/params';
 import * as Q from '../read/quantity';
 import type { Quantity } from '../read/quantity';
 import { codeOf, errorWords, notInTable, quoted, Refused, wrongInput } from '../refuse';
+import { START_LIMITS } from './start-limits';
 
 /** What a card of a material can hold, with the word a user types. */
 export const MATERIAL_QUANTITIES: Readonly<Record<string, Quantity>> = {
@@ -21,6 +22,9 @@ export const MATERIAL_QUANTITIES: Readonly<Record<string, Quantity>> = {
   poisson: Q.RATIO,
   'thread share': Q.SHARE,
   'od ratio': Q.RATIO,
+  'sink limit': Q.SHARE,
+  'tightness limit': Q.RATIO,
+  'tightness review': Q.RATIO,
 };
 
 export interface Material {
@@ -29,30 +33,34 @@ export interface Material {
   readonly values: ReadonlyMap<string, number>;
 }
 
+/** Blanks and hyphens are forgiven: PA 6, PA66 GF30, PC/ABS. */
 const normal = (symbol: string): string =>
   symbol
-    .trim()
     .toUpperCase()
-    .replace(/\s+/g, ' ')
-    .replace(/^PC\/ABS/, 'PC+ABS')
-    .replace(/^(HDPE|PE HD)$/, 'PE-HD');
+    .replace(/[\s\u00a0_-]+/g, '')
+    .replace('/', '+')
+    .replace(/^ABS\+PC$/, 'PC+ABS')
+    .replace(/^HDPE$/, 'PEHD');
 
 export const MATERIAL_SYMBOLS: readonly string[] = Object.keys(MATERIAL_RANGES);
 
-export function isMaterial(text: string): boolean {
-  return MATERIAL_SYMBOLS.some(symbol => symbol.toUpperCase() === normal(text));
-}
+const SYMBOL_OF: ReadonlyMap<string, string> = new Map(MATERIAL_SYMBOLS.map(symbol => [normal(symbol), symbol]));
+
+export const isMaterial = (text: string): boolean => SYMBOL_OF.has(normal(text));
 
 /** A symbol, or an own card as text: "strength 40 MPa; thread share 0.8". */
 export function parseMaterial(text: string): Material {
-  const symbol = MATERIAL_SYMBOLS.find(name => name.toUpperCase() === normal(text));
+  const symbol = SYMBOL_OF.get(normal(text));
   if (symbol !== undefined) {
     const ranges = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
     return {
       name: symbol,
-      values: new Map(
-        Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ]),
-      ),
+      values: new Map([
+        ...Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(
+          ([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ] as const,
+        ),
+        ...Object.entries(START_LIMITS[symbol] ?? {}),
+      ]),
     };
   }
   if (quantityWord(text) === undefined)
@@ -89,6 +97,38 @@ export function ownCard(rows: readonly (readonly unknown[])[]): Material {
     values.set(word, numeric(quantity).read(value, NOTHING_READ));
   });
   return { name: 'own card', values };
+}
+
+const DRY = / conditioned$/;
+
+/** Family and, where it takes up water, the same polymer conditioned. */
+function strengthsOf(symbol: string): readonly StrengthRange[] {
+  const dry = symbol.replace(DRY, '');
+  const held: Readonly<Record<string, MaterialRanges>> = MATERIAL_RANGES;
+  return [held[dry]?.strength, held[`${dry} conditioned`]?.strength].filter(range => range !== undefined);
+}
+
+/** What an argument takes: of a strength the low end of the family, conditioned where it takes up water, and never one at break; of the rest the start value. */
+export function safeValue(material: Material, quantity: string): number {
+  const strengths = quantity === 'strength' ? strengthsOf(material.name) : [];
+  if (strengths.length === 0) return materialValue(material, quantity);
+  if (strengths.some(({ strengthKind }) => strengthKind === 'break'))
+    throw notInTable(
+      `the strength of ${material.name} is held at break; an estimate needs its yield or an allowable stress: give the value`,
+    );
+  return Math.min(...strengths.map(({ low, typ }) => low ?? typ));
+}
+
+/** Which strength that is. */
+export const strengthWords = ({ name }: Material): string | undefined => {
+  const { length } = strengthsOf(name);
+  return length === 0 ? undefined : `yield, low end of the family${length === 1 ? '' : ', conditioned'}`;
+};
+
+/** Lowest start value of its range; nothing where none is held. */
+export function lowestValue(material: Material, quantity: 'odRatio'): number | undefined {
+  const held: Readonly<Record<string, MaterialRanges>> = MATERIAL_RANGES;
+  return held[material.name]?.[quantity]?.low ?? undefined;
 }
 
 export function materialValue(material: Material, quantity: string): number {

@@ -249,10 +249,11 @@ export interface ParamOptions extends Limits {
   readonly blank?: Blank;
   readonly group?: string;
   readonly relation?: Relation;
+  readonly uncounted?: string;
 }
 
 export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}): Param<T> {
-  const { symbol, default: fallback, sameAs, blank, group, relation, above, atLeast, below, atMost } = options;
+  const { symbol, default: fallback, sameAs, blank, group, relation, uncounted, above, atLeast, below, atMost } = options;
   const isUnlimited = above === undefined && atLeast === undefined && below === undefined && atMost === undefined;
   const limits = isUnlimited ? undefined : { above, atLeast, below, atMost };
   return {
@@ -264,6 +265,7 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
     blank: blank ?? blankMeans(kind, limits, fallback, sameAs),
     optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
     relation,
+    uncounted,
     takesNumbers: kind.is === 'quantity' && relation === undefined,
   };
 }

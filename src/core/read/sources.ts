@@ -8,7 +8,7 @@ import { headDiameterReadings, headHeightReadings, parseHead, type Head, type He
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
 import { type End, nominalDiaMm, pointReadings, screwOf, type Screw } from '../screw/thread';
-import { isMaterial, materialValue, ownCard, parseMaterial, type Material } from '../material/material';
+import { isMaterial, materialValue, ownCard, parseMaterial, safeValue, strengthWords, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { worthOf } from '../table';
 import type { Deviation } from './deviation';
@@ -136,7 +136,8 @@ export const lengthTolerance: Kind<Deviation> = deviation({
 /** A number, or the value of a material for it. */
 export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>
   numeric(quantity, {
-    words: `a material, "ABS" or your own two-column card: its ${word}`,
-    read: text => (isMaterial(text) ? materialValue(parseMaterial(text), word) : undefined),
-    range: rows => materialValue(twoColumns(rows), word),
+    words: `a material, "ABS" or your own two-column card: its ${word}${word === 'strength' ? ' at yield, the low end of the family, conditioned where it takes up water' : ''}`,
+    read: text => (isMaterial(text) ? safeValue(parseMaterial(text), word) : undefined),
+    which: text => (word === 'strength' ? strengthWords(parseMaterial(text)) : undefined),
+    range: rows => safeValue(twoColumns(rows), word),
   });
