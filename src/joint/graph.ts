@@ -1,7 +1,7 @@
 // The joint as data: inputs, nodes, rules. Everything that speaks of the joint reads these declarations.
 import type { Param } from '../core/card';
 import type { State } from '../core/check/check';
-import type { Reading } from '../core/kinds';
+import type { Reading } from '../standards/table';
 import { Refused } from '../core/refuse';
 import { worthOf } from '../core/table';
 

@@ -1,6 +1,7 @@
 // What a variant of the joint is described by. A given drawing value always wins over a table or a start value.
 import type { Kind, Param } from '../core/card';
-import type { Limits, Reading } from '../core/kinds';
+import type { Limits } from '../core/kinds';
+import type { Reading } from '../standards/table';
 import { bossOutsideDiaByRuleMm } from '../core/boss/boss';
 import { pickedLengthMm } from '../core/engagement/screw-length';
 import { pilotHoleMm, reliefDiaMm } from '../core/hole/hole';
