@@ -4,6 +4,9 @@ import type { Held } from '../standards/table';
 /** What a cell can hold. */
 export type Cell = number | string | boolean;
 
+/** A range as it was handed in: rows of whatever its cells hold. */
+export type CellRange = readonly (readonly unknown[])[];
+
 /** A value of the host that is neither number, text nor error: an entity, a picture. */
 export const DATA_TYPE = 'a data type';
 
