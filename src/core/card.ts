@@ -1,6 +1,7 @@
 // What a function is: its parameters with symbol, unit, limits and default, its result, its sources and an example.
 // Messages, argument help, tables and property tests read cards; a formula never checks its own limits.
-import type { CardKind, Limits, Reading, Source, TableValue } from './kinds';
+import type { CardKind, Limits, Source } from './kinds';
+import type { Reading, TableValue } from '../standards/table';
 import type { Quantity } from './read/quantity';
 import { worthOf } from './table';
 

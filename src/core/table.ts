@@ -1,5 +1,5 @@
 // Reading one value of a published table, in core units. Nothing is interpolated or extrapolated.
-import type { Column, Reading, Table } from './kinds';
+import type { Column, Reading, Table } from '../standards/table';
 import { notInTable } from './refuse';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };

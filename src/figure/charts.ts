@@ -2,7 +2,7 @@
 import type { State } from '../core/check/check';
 import { Refused } from '../core/refuse';
 import type { Screw } from '../core/screw/thread';
-import type { Variant } from '../joint/evaluate';
+import type { Variant } from '../joint/variant';
 import { mark } from './marks';
 import { style } from './style';
 import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';

@@ -4,7 +4,8 @@ import { tanDeg } from '../core/maths';
 import { Refused } from '../core/refuse';
 import type { Screw } from '../core/screw/thread';
 import { NotApplicable } from '../joint/graph';
-import { OUTPUTS, type Variant } from '../joint/evaluate';
+import { isOutput } from '../joint/outputs';
+import type { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 
 /** A cone of a countersunk head: its theoretical edge lies at the bearing plane. */
@@ -105,7 +106,7 @@ export class Reading {
 
   /** Helpers of the joint that no user knows by name are not listed. */
   note(name: string, reason: string): void {
-    if (!OUTPUTS.includes(name) && !INPUTS.has(name)) return;
+    if (!isOutput(name) && !INPUTS.has(name)) return;
     const names = this.missing.get(reason) ?? [];
     if (!names.includes(name)) this.missing.set(reason, [...names, name]);
   }

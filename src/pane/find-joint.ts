@@ -2,7 +2,8 @@
 import { Refused } from '../core/refuse';
 import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
 import { isRows, type Known, type Source } from '../sheet/workbook-values';
-import { OUTPUTS, type Variant } from '../joint/evaluate';
+import { OUTPUTS } from '../joint/outputs';
+import type { Variant } from '../joint/variant';
 import { askedOutputs, inputNamed, layoutOf, variantsOf } from '../joint/table';
 import type { Selection } from '../sheet/port';
 import { sourceOf, type Grid } from './workbook';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { callCard, MOST_CELLS } from '../../src/core/call';
 import { type Card, card, COMMON_PRACTICE } from '../../src/core/card';
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { ANYTHING, param } from '../../src/core/read/params';
 import { Refused } from '../../src/core/refuse';
 import { columnOf, hasRow, heldOf, tableRange, valueOf, valueOrNone, worthOf } from '../../src/core/table';

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { MATERIAL_RANGES, type MaterialRange, type StrengthRange } from '../../src/standards/material-ranges';
 import { linesOf, materialLines } from './lines';
 import { PINNED_WORDS } from './pinned';

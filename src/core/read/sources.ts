@@ -1,7 +1,7 @@
 // Arguments that read their source themselves: "M3 pan" for a head diameter, "ST2.9 ABS" for a hole, "ABS" for a strength.
 // Which column is meant is fixed by the argument: the one on the safe side.
 import { type Kind, NOTHING_READ, type TextSource } from '../card';
-import type { Reading, TableValue } from '../kinds';
+import type { Reading, TableValue } from '../../standards/table';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
 import { headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';

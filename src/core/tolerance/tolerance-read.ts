@@ -1,7 +1,7 @@
 // Grades and groups of tolerances as people name them, and the user's own table.
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
 import { type Kind, NOTHING_READ } from '../card';
-import type { Table } from '../kinds';
+import type { Table } from '../../standards/table';
 import { BLOCK, isBlank, isCellError, numeric, ONE, putInQuotes, shown } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { codeOf, errorWords, notInTable, Refused, wrongInput } from '../refuse';
