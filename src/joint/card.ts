@@ -12,13 +12,24 @@ import { isVerdict, type Output, OUTPUTS, unitOf } from './outputs';
 import type { Judged } from './rules';
 import { variantsOf } from './table';
 import type { Variant } from './variant';
+import { verdict } from './verdict';
 
 /** A finding is shown with an output; where the judged node is none, with the one it belongs to. */
 const SHOWN_AT: Readonly<Record<string, string>> = {
   tightness: 'pilot at tip',
-  'standard length': 'screw length',
+  length: 'screw length',
   gap: 'grip',
   'seat under the cone': 'grip',
+  'seat min': 'seat shear',
+  'driver room': 'recess diameter',
+  'hole min': 'hole',
+  'board hole min': 'board play',
+  'sleeve over the board': 'grip',
+  'major max': 'screw length',
+  'wall under the groove': 'root circle',
+  'strip over drive': 'strip torque',
+  'set torque room': 'clamp force',
+  'mould steel': 'boss OD root',
 } satisfies Record<Exclude<Judged, Output>, Output>;
 
 /** Outputs that repeat an input under a name of their own. */
@@ -50,7 +61,7 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
 
 function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, string>): Cell[] {
   const unit = unitOf(name) === '' ? '–' : unitOf(name);
-  if (isVerdict(name)) return [name, variant.verdict(name), '–', '–', '–', '–'];
+  if (isVerdict(name)) return [name, verdict(variant, name), '–', '–', '–', '–'];
   const state = states.get(name) ?? '–';
   try {
     const value = variant.value(name);

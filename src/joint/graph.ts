@@ -9,10 +9,14 @@ export type Formula = (...args: never[]) => unknown;
 
 /**
  * What a formula takes: the value of a name; a constant; a name that is taken only where another one is true;
- * a name that may not apply, and the number that stands for it then.
+ * a name that may not apply, and the number that stands for it then; whether the user gave an input himself.
  */
 export type Arg =
-  string | { readonly is: unknown } | { readonly only: string; readonly where: string } | { readonly of: string; readonly orElse: number };
+  | string
+  | { readonly is: unknown }
+  | { readonly only: string; readonly where: string }
+  | { readonly of: string; readonly orElse: number }
+  | { readonly given: string };
 
 /** How a spreadsheet gives what a formula gives. */
 type Printed =
@@ -22,12 +26,8 @@ type Printed =
   | { readonly by: 'readings'; readonly reads: (...args: never[]) => readonly Reading[] }
   /** From the tables of tolerances, by screw, length and end. */
   | { readonly by: 'length tolerances' }
-  /** By whether the list of lengths of the screw has the length. */
-  | { readonly by: 'length list' }
   /** As the argument that the formula lets through. */
   | { readonly by: 'argument' }
-  /** By whether the cell of the input has a value. */
-  | { readonly by: 'presence' }
   /** Not at all: it is what it was for the arguments that were sent. */
   | { readonly by: 'nothing'; readonly notLive: string };
 
@@ -76,7 +76,7 @@ export const notLive = <F extends Formula, const A extends readonly Arg[]>(
 export function namesIn(arg: Arg): readonly string[] {
   if (typeof arg === 'string') return [arg];
   if ('only' in arg) return [arg.where, arg.only];
-  return 'of' in arg ? [arg.of] : [];
+  return 'of' in arg ? [arg.of] : 'given' in arg ? [arg.given] : [];
 }
 
 export interface Input {
@@ -109,25 +109,28 @@ export interface Bound<N extends string = string> {
 }
 
 export interface Rule<Size extends string = string, Condition extends string = string, Moved extends string = string> {
+  /** What holds where the rule passes. */
   readonly name: string;
+  /** What is wrong where it does not. */
+  readonly broken: string;
   /** The size that is judged. */
   readonly value: Size;
+  /** What a reader is shown of it, where that says more: what is needed and what there is. */
+  readonly shown?: { readonly words: readonly [before: string, after: string]; readonly needs: Size; readonly has: Size };
   readonly fail?: Bound<Size>;
-  readonly look?: Bound<Size>;
+  readonly review?: Bound<Size>;
+  /** To be reviewed wherever this is true, whatever the size. */
+  readonly reviewWhere?: { readonly condition: Condition; readonly words: string };
   /** The rule is left out where one of these is false. */
   readonly when?: readonly Condition[];
-  /** A failure is only to be looked at where this is true: sink on a hidden face. */
-  readonly softWhen?: Condition;
   /** A value that is refused in this way is an answer about the joint: the rule fails. */
   readonly failsAs?: abstract new (...args: never[]) => Refused;
-  /** What to say of a broken rule where value and limit say little. */
-  readonly words?: string;
   readonly basis: string;
   readonly source: string;
   /** Rules of the boss alone are checked by CHECK.BOSS too. */
   readonly boss?: true;
-  /** Inputs that may be moved to meet the rule, in the order in which a designer would try. */
-  readonly moves: readonly Moved[];
+  /** What may be moved to meet the rule, in the order in which a moulder would try; a pair is moved together. */
+  readonly moves: readonly (Moved | readonly [Moved, Moved])[];
 }
 
 export interface Finding {
@@ -172,11 +175,13 @@ type Taken<V, A> = A extends keyof V
       ? O extends keyof V
         ? V[O]
         : NoSuchName
-      : A extends { readonly of: infer O; readonly orElse: number }
-        ? O extends keyof V
-          ? V[O]
-          : NoSuchName
-        : NoSuchName;
+      : A extends { readonly given: keyof V }
+        ? boolean
+        : A extends { readonly of: infer O; readonly orElse: number }
+          ? O extends keyof V
+            ? V[O]
+            : NoSuchName
+          : NoSuchName;
 
 interface TooManyArguments {
   readonly 'more arguments than the formula takes': never;

@@ -1,18 +1,18 @@
 // What a variant of the joint is described by. A given drawing value always wins over a table or a start value.
-import type { Kind, Param } from '../core/card';
+import { ITSELF, type Kind, type Param } from '../core/card';
 import type { Limits } from '../core/kinds';
 import type { Reading } from '../standards/table';
-import { bossOutsideDiaByRuleMm } from '../core/boss/boss';
-import { pickedLengthMm } from '../core/engagement/screw-length';
+import * as Boss from '../core/boss/boss';
+import { pickedJointLengthMm } from '../core/engagement/screw-length';
 import { pilotHoleMm, reliefDiaMm } from '../core/hole/hole';
-import { materialValue, type Material } from '../core/material/material';
+import { lowestOdRatio, safeValue, type Material } from '../core/material/material';
 import { choice, DEVIATION, named, numeric, param, type ParamOptions } from '../core/read/params';
-import { ANGLE, LENGTH, RATIO, SHARE, STRESS } from '../core/read/quantity';
-import { END, headDiameter, headHeight, hole, MATERIAL, ofMaterial, SCREW } from '../core/read/sources';
+import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS, TORQUE } from '../core/read/quantity';
+import { END, headDiameter, headHeight, hole, lengthTolerance, MATERIAL, ofMaterial, point, SCREW } from '../core/read/sources';
 import { notInTable, wrongInput } from '../core/refuse';
 import { clearanceReadings } from '../core/screw/clearance';
 import { headDiameterReadings, headHeightReadings, parseHead, type Head } from '../core/screw/head';
-import type { Screw } from '../core/screw/thread';
+import { type End, pointReadings, type Screw } from '../core/screw/thread';
 import * as J from './formulas';
 import { fromTables, made, notLive, type Input, type Made } from './graph';
 
@@ -29,13 +29,23 @@ const fromMaterial =
   (quantity: string, what: string) =>
   (material: Material | undefined): number => {
     if (material === undefined) throw wrongInput(`${what} is not given and there is no material to take it from`);
-    return materialValue(material, quantity);
+    return safeValue(material, quantity);
   };
 const threadShareOf = fromMaterial('thread share', 'thread share');
 const odRatioOf = fromMaterial('od ratio', 'od ratio');
 export const densityOf = fromMaterial('density', 'density');
 export const OF_MATERIAL = 'a start value of the material';
 const yieldStressOf = fromMaterial('strength', 'yield stress');
+
+/** Without a material, or with a card that does not hold it: the limit of a rigid polymer. */
+const limitFrom =
+  (quantity: string, rigid: number) =>
+  (material: Material | undefined): number =>
+    material?.values.get(quantity) ?? rigid;
+const sinkLimitOf = limitFrom('sink limit', 0.6);
+const tightnessLimitOf = limitFrom('tightness limit', 0.97);
+const tightnessReviewOf = limitFrom('tightness review', 1);
+const odLimitOf = (material: Material | undefined): number => (material === undefined ? undefined : lowestOdRatio(material)) ?? 1.8;
 
 function mediumHoleReadings({ size }: Screw): readonly Reading[] {
   if (size.family === 'ST')
@@ -85,34 +95,54 @@ export const INPUT = {
     ...SIZE_LIMIT,
     made: notLive(
       'a length is picked by trying all of them',
-      pickedLengthMm,
+      pickedJointLengthMm,
       'screw',
       'grip layers',
       'grip tolerances',
       'ratio',
-      'hole depth',
+      'hole depth min',
       'bottom gap',
       'relief',
       'relief tolerance',
       'end',
+      'point',
+      'length tolerance',
     ),
-    words: 'shortest standard length that meets ratio and does not bottom',
+    words: 'shortest standard length that meets ratio at worst case and whose hole depth needed fits',
+  }),
+  'length tolerance': input(lengthTolerance, 'tolerance of the screw length', {
+    zeroByUnit: true,
+    made: notLive('none is given', J.notGiven),
+    words: 'table',
+  }),
+  point: input(point, 'length at the point without full thread', {
+    atLeast: 0,
+    zeroByUnit: true,
+    made: fromTables((screw: Screw, end: End) => pointReadings(screw.size, end), 'screw', 'end'),
+    words: 'table',
   }),
   material: input(MATERIAL, 'material symbol, or your own card as text: "strength 40 MPa; thread share 0.8"', {
     words: 'none; needed where something comes from it',
   }),
-  wall: input(mm, 'nominal housing wall', { ...SIZE_LIMIT, required: true }),
-  'feature share': input(numeric(SHARE), 'wall of internal features ÷ wall', { above: 0, atMost: 1, default: 0.6 }),
+  wall: input(mm, 'nominal wall of the thread half', { ...SIZE_LIMIT, required: true }),
+  'head wall': input(mm, 'nominal wall of the head half', { ...SIZE_LIMIT, made: made(J.sameMm, 'wall'), words: 'wall' }),
+  'feature share': input(numeric(SHARE), 'wall of internal features ÷ wall', {
+    above: 0,
+    atMost: 1,
+    made: made(J.same, 'sink limit'),
+    words: 'sink limit of the material; 0.6 without one',
+  }),
   'board plane': input(mm, 'outer face of the head half to the underside of the board', {
     ...SIZE_LIMIT,
     required: true,
     askedWhere: { condition: 'has recess', otherwise: 'the board plane is blank and the head lies on the board' },
   }),
+  'board plane tolerance': input(DEVIATION, 'tolerance of the board plane', { zeroByUnit: true, default: 0.1 }),
   seat: input(mm, 'plastic under the head; "0 mm": the head lies on the board', {
     atLeast: 0,
     zeroByUnit: true,
-    made: made(J.defaultSeatMm, 'wall', 'screw'),
-    words: 'largest of 0.8·wall, 0.6·d, 1.5',
+    made: made(J.defaultSeatMm, 'head wall', 'screw'),
+    words: 'largest of 0.8·head wall, 0.6·d, 1.5',
   }),
   'seat tolerance': input(DEVIATION, 'tolerance of the seat', {
     zeroByUnit: true,
@@ -127,15 +157,23 @@ export const INPUT = {
   }),
   sleeve: input(mm, 'height of a sleeve moulded on the head half, through the board', { atLeast: 0, default: 0 }),
   'sleeve tolerance': input(DEVIATION, 'tolerance of the sleeve height', { zeroByUnit: true, default: 0.1 }),
+  'sleeve draft': input(degrees, 'draft of the sleeve outside, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
+  'sleeve wall': input(mm, 'wall of the sleeve at its free end', { ...SIZE_LIMIT, default: 1 }),
   gap: input(mm, 'planned gap between boss face and what it lands on', { atLeast: 0, default: 0 }),
-  'gap tolerance': input(DEVIATION, 'tolerance of the planned gap', { default: 0 }),
+  'gap tolerance': input(DEVIATION, 'tolerance of the planned gap', {
+    zeroByUnit: true,
+    made: made(J.gapDeviation, 'gap'),
+    words: '0.1; 0 without a gap',
+  }),
   hole: input(hole(), 'clearance hole in the head half', {
     ...SIZE_LIMIT,
     made: fromTables(mediumHoleReadings, 'screw'),
     words: 'ISO 273 medium, ASME B18.2.8 normal; required for ST',
+    askedWhere: { condition: 'has hole', otherwise: 'the head lies on the board, whose hole stands for it' },
   }),
   'hole tolerance': input(DEVIATION, 'tolerance of the clearance hole', { zeroByUnit: true, default: 0.1 }),
-  'board hole': input(hole(), 'hole in the board', { ...SIZE_LIMIT, words: 'not checked' }),
+  'board hole': input(hole(), 'hole in the board', { ...SIZE_LIMIT, words: 'its rules do not apply' }),
+  'board hole tolerance': input(DEVIATION, 'tolerance of the hole in the board', { zeroByUnit: true, default: 0.1 }),
   'head diameter': input(headDiameter('max'), 'head diameter, largest', {
     ...SIZE_LIMIT,
     made: fromTables((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'max'), 'screw', 'head'),
@@ -146,22 +184,36 @@ export const INPUT = {
     made: fromTables((screw: Screw, head: Head) => headHeightReadings(screw.size, head, 'max'), 'screw', 'head'),
     words: 'table, max',
   }),
+  'head diameter min': input(headDiameter('min'), 'head diameter, smallest', {
+    ...SIZE_LIMIT,
+    made: made(J.chosenMm, 'head diameter is given', 'head diameter', 'table head diameter min'),
+    words: 'table, min; the head diameter where that is given',
+  }),
   allowance: input(mm, 'recess diameter − head diameter, on diameter', {
     atLeast: 0,
     zeroByUnit: true,
-    made: made(J.defaultAllowanceMm, 'hole', 'hole tolerance', 'screw'),
+    made: made(J.defaultAllowanceMm, 'hole max', 'major min'),
     words: 'hole max − screw major min + 0.2',
   }),
   'recess draft': input(degrees, 'draft of the recess, per side', { ...DRAFT, zeroByUnit: true, default: 1 }),
+  'post draft': input(degrees, 'draft of the post around the recess, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
+  'post OD': input(mm, 'post around the recess at the board plane', {
+    ...SIZE_LIMIT,
+    made: made(Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', { is: 0 }, { is: 0 }),
+    words: 'recess diameter + 2·feature wall',
+  }),
   relief: input(mm, 'depth of the relief at the mouth of the pilot', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
   'relief tolerance': input(DEVIATION, 'tolerance of the relief depth', { zeroByUnit: true, default: 0.1 }),
   'relief diameter': input(mm, 'diameter of the relief', {
     ...SIZE_LIMIT,
+    beside: 'screw',
+    relation: { holds: [['>=', ITSELF, 'screw.majorMaxMm']], words: 'at least the major diameter of the screw' },
     made: made(reliefDiaMm, 'screw', { is: 0.2 }),
     words: 'major max + 0.2',
   }),
   ratio: input(numeric(RATIO), 'full-thread engagement asked at worst case, ÷ d', { ...SIZE_LIMIT, default: 2 }),
   pilot: input(hole(), 'pilot hole', { ...SIZE_LIMIT, made: made(pilotHoleMm, 'screw', 'thread share'), words: 'from thread share' }),
+  'pilot tolerance': input(DEVIATION, 'tolerance of the pilot hole', { zeroByUnit: true, default: 0.05 }),
   'pilot held at': input(HELD_AT, 'where the pilot has its size: mid (of the full thread) or mouth', { default: 'mid' }),
   'thread share': input(ofMaterial(SHARE, 'thread share'), 'share of the flank depth that the pilot leaves to the thread', {
     above: 0,
@@ -171,8 +223,11 @@ export const INPUT = {
   }),
   'boss OD': input(mm, 'boss outside diameter at the free end', {
     ...SIZE_LIMIT,
-    made: made(bossOutsideDiaByRuleMm, 'screw', 'od ratio'),
-    words: 'od ratio × d',
+    made: made(J.defaultBossOdMm, 'board lies on the sleeve', 'boss OD by ratio', {
+      only: 'boss OD for hold',
+      where: 'board lies on the sleeve',
+    }),
+    words: 'od ratio × d; with a sleeve and a board hole not less than holds the board',
   }),
   'od ratio': input(ofMaterial(RATIO, 'od ratio'), 'boss outside diameter ÷ d', {
     ...SIZE_LIMIT,
@@ -187,18 +242,67 @@ export const INPUT = {
     made: made(J.sameMm, 'boss height'),
     words: 'boss height',
   }),
-  'hole depth tolerance': input(DEVIATION, 'tolerance of the hole depth', { default: 0 }),
+  'hole depth tolerance': input(DEVIATION, 'tolerance of the hole depth', { zeroByUnit: true, default: 0.1 }),
   'bottom gap': input(mm, 'room asked under the tip', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
-  'sink limit': input(numeric(SHARE), 'boss wall at the root ÷ wall', { ...SIZE_LIMIT, default: 0.6 }),
+  'root fillet': input(mm, 'fillet at the root of the boss; drawn, not counted in the sink', { atLeast: 0, default: 0 }),
+  'ring depth': input(mm, 'depth of a groove round the foot of the boss', { atLeast: 0, default: 0 }),
   face: input(FACE, 'outer face behind the boss: hidden or show', { default: 'hidden' }),
-  'slender limit': input(numeric(RATIO), 'boss height ÷ outside diameter to be looked at', { ...SIZE_LIMIT, default: 3 }),
-  'pin limit': input(numeric(RATIO), 'core-pin length ÷ diameter to be looked at', { ...SIZE_LIMIT, default: 6 }),
+  'head face': input(FACE, 'outer face of the head half: hidden or show', { default: 'show' }),
   'yield stress': input(ofMaterial(STRESS, 'strength'), 'yield (or allowable) stress', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, yieldStressOf, 'material'),
-    words: 'material',
+    words: 'material, low end of the family, conditioned',
   }),
-  safety: input(numeric(RATIO), 'divisor of the strength estimates', { ...SIZE_LIMIT, default: 1 }),
+  safety: input(numeric(RATIO), 'divisor of the strength estimates', { atLeast: 1, default: 1 }),
+  'common share': input(numeric(SHARE), 'share of the variance that the dimensions of one half have in common; read by a simulation', {
+    atLeast: 0,
+    atMost: 1,
+    default: 0,
+  }),
+  load: input(numeric(FORCE), 'load of one screw, short-term', SIZE_LIMIT),
+  'load safety': input(numeric(RATIO), 'safety against the load', { atLeast: 1, default: 2 }),
+  friction: input(numeric(RATIO), 'friction in the thread and under the head', { above: 0, atMost: 1 }),
+  'drive torque': input(numeric(TORQUE), 'torque that drives the screw in', SIZE_LIMIT),
+  'set torque': input(numeric(TORQUE), 'torque at which the driver is set', SIZE_LIMIT),
+  'torque scatter': input(numeric(SHARE), 'scatter of the driver, a share of its set torque', { atLeast: 0, below: 1, default: 0.1 }),
+  'tool diameter': input(mm, 'diameter of the driver', SIZE_LIMIT),
+  'steel gap': input(mm, 'clear gap beside the boss at its free end', SIZE_LIMIT),
+  'subflush limit': input(mm, 'head below the face to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.2 }),
+  'seat limit': input(mm, 'least seat to be reviewed', { ...SIZE_LIMIT, default: 1.2 }),
+  'bearing limit': input(mm, 'ring under the head to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  'thread limit': input(numeric(SHARE), 'share of the flank depth at the mouth to be reviewed', {
+    atLeast: 0,
+    atMost: 1,
+    zeroByUnit: true,
+    default: 0.15,
+  }),
+  'od limit': input(numeric(RATIO), 'boss outside diameter ÷ d to be reviewed', {
+    ...SIZE_LIMIT,
+    made: notLive(OF_MATERIAL, odLimitOf, 'material'),
+    words: 'material: low end of its range; 1.8 without one',
+  }),
+  'tightness limit': input(ofMaterial(RATIO, 'tightness limit'), 'pilot at the tip ÷ root below which the boss splits', {
+    ...SIZE_LIMIT,
+    made: notLive(OF_MATERIAL, tightnessLimitOf, 'material'),
+    words: 'material; 0.97 without one',
+  }),
+  'tightness review': input(ofMaterial(RATIO, 'tightness review'), 'pilot at the tip ÷ root to be reviewed', {
+    ...SIZE_LIMIT,
+    made: notLive(OF_MATERIAL, tightnessReviewOf, 'material'),
+    words: 'material; 1 without one',
+  }),
+  'floor limit': input(numeric(SHARE), 'plastic under hole or groove ÷ wall to be reviewed', { ...SIZE_LIMIT, atMost: 1, default: 0.6 }),
+  'hold limit': input(mm, 'ring that holds the board to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  'ring limit': input(mm, 'landing ring to be reviewed', { ...SIZE_LIMIT, default: 0.8 }),
+  'sink limit': input(ofMaterial(SHARE, 'sink limit'), 'boss wall ÷ wall that shows no sink', {
+    ...SIZE_LIMIT,
+    made: notLive(OF_MATERIAL, sinkLimitOf, 'material'),
+    words: 'material; 0.6 without one',
+  }),
+  'hidden sink limit': input(numeric(SHARE), 'boss wall ÷ wall to be reviewed on a hidden face', { ...SIZE_LIMIT, default: 1 }),
+  'slender limit': input(numeric(RATIO), 'boss height ÷ outside diameter to be reviewed', { ...SIZE_LIMIT, default: 3 }),
+  'pin limit': input(numeric(RATIO), 'core-pin length ÷ diameter to be reviewed', { ...SIZE_LIMIT, default: 7 }),
+  'strip limit': input(numeric(RATIO), 'strip ÷ drive torque to be reviewed', { ...SIZE_LIMIT, default: 3.5 }),
 } as const;
 
 export type InputName = keyof typeof INPUT;

@@ -19,8 +19,8 @@ export interface Judge {
   readonly when: readonly number[];
   readonly value: number;
   readonly fail: Limit | undefined;
-  readonly look: Limit | undefined;
-  readonly softWhen: number;
+  readonly review: Limit | undefined;
+  readonly reviewWhere: number;
   readonly plan: readonly number[];
 }
 
@@ -33,10 +33,10 @@ function limitOf(bound: Bound | undefined): Limit | undefined {
 function judgeOf(rule: Rule): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
-  const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
-  const softWhen = rule.softWhen === undefined ? NO_SLOT : slotOf(rule.softWhen);
-  const read = [...when, value, fail?.slot ?? NO_SLOT, look?.slot ?? NO_SLOT, softWhen];
-  return { rule, when, value, fail, look, softWhen, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
+  const [fail, review] = [limitOf(rule.fail), limitOf(rule.review)];
+  const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
+  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere];
+  return { rule, when, value, fail, review, reviewWhere, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
 }
 
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
@@ -46,16 +46,29 @@ export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule =
 
 /** Undefined if the rule is left out. */
 export function finding(judge: Judge, values: readonly unknown[]): Finding | undefined {
-  const { rule, fail, look } = judge;
+  const { rule, fail, review } = judge;
   const state = stateOf(judge, values);
   if (state === undefined) return undefined;
   const value = values[judge.value];
   if (state === 'not checked' || typeof value !== 'number')
     return { rule, state, value: undefined, limit: undefined, bound: undefined, refusal: refusalOf(judge, values) };
-  const isFail = fail !== undefined && (look === undefined || state === 'pass' || isBroken(value, fail, worthOf(fail, values)));
-  const shown = isFail ? fail : look;
+  const isFail = fail !== undefined && (review === undefined || state === 'pass' || isBroken(value, fail, worthOf(fail, values)));
+  const shown = isFail ? fail : review;
   const limit = worthOf(shown, values);
   return { rule, state, value, limit: typeof limit === 'number' ? limit : undefined, bound: shown?.bound };
+}
+
+/** How far a rule is from its fail limit: a share of the limit, or of d where that is 0; negative where it fails. Undefined if there is no number to say. */
+export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: number): number | undefined {
+  const state = stateOf(judge, values);
+  if (state === undefined || state === 'not checked') return undefined;
+  const value = values[judge.value];
+  const limit = worthOf(judge.fail, values);
+  if (typeof value !== 'number') return state === 'fail' ? -1 : undefined;
+  if (judge.fail === undefined || typeof limit !== 'number') return undefined;
+  const { side } = judge.fail.bound;
+  const room = side === 'below' || side === 'at most' ? value - limit : limit - value;
+  return room / (limit === 0 ? nominalMm : Math.abs(limit));
 }
 
 /** The first finding of the worst state; undefined if no rule applies. */
@@ -72,7 +85,7 @@ export function worstFinding(values: readonly unknown[]): Finding | undefined {
 }
 
 /** Undefined if the rule is left out. */
-function stateOf({ rule, when, value: slot, fail, look, softWhen }: Judge, values: readonly unknown[]): State | undefined {
+export function stateOf({ rule, when, value: slot, fail, review, reviewWhere }: Judge, values: readonly unknown[]): State | undefined {
   let isLeftOut = false;
   for (const one of when) {
     const condition = values[one];
@@ -83,13 +96,13 @@ function stateOf({ rule, when, value: slot, fail, look, softWhen }: Judge, value
   const value = values[slot];
   if (typeof value !== 'number') return rule.failsAs !== undefined && value instanceof rule.failsAs ? 'fail' : 'not checked';
   const failAt = worthOf(fail, values);
-  const lookAt = worthOf(look, values);
-  if (failAt instanceof Refused || lookAt instanceof Refused) return 'not checked';
-  if (isBroken(value, fail, failAt)) {
-    const isSoft = softWhen !== NO_SLOT && values[softWhen];
-    return isSoft instanceof Refused ? 'not checked' : isSoft === true ? 'look' : 'fail';
-  }
-  return isBroken(value, look, lookAt) ? 'look' : 'pass';
+  const reviewAt = worthOf(review, values);
+  if (failAt instanceof Refused || reviewAt instanceof Refused) return 'not checked';
+  if (isBroken(value, fail, failAt)) return 'fail';
+  if (isBroken(value, review, reviewAt)) return 'review';
+  if (reviewWhere === NO_SLOT) return 'pass';
+  const isToBeReviewed = values[reviewWhere];
+  return isToBeReviewed instanceof Refused ? 'not checked' : isToBeReviewed === true ? 'review' : 'pass';
 }
 
 /** What the limit is for these values; undefined if there is none. */
@@ -115,7 +128,7 @@ function isBroken(value: number, limit: Limit | undefined, at: number | Refused 
 }
 
 /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */
-function refusalOf({ when, value, fail, look, softWhen }: Judge, values: readonly unknown[]): Refused | undefined {
-  const read = [...when, value, fail?.slot ?? NO_SLOT, look?.slot ?? NO_SLOT, softWhen].map(slot => values[slot]);
+function refusalOf({ when, value, fail, review, reviewWhere }: Judge, values: readonly unknown[]): Refused | undefined {
+  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere].map(slot => values[slot]);
   return read.find(outcome => outcome instanceof Refused);
 }

@@ -1,74 +1,205 @@
-// What would mend a broken rule: one input moved, worked out on the joint itself and tried again before it is said.
-import { standardLengthsMm } from '../core/screw/length';
+// What would mend a broken rule: a moulder's changes in a moulder's order, each tried on the whole joint before it is said.
 import { WORST_FIRST } from '../core/check/check';
+import { isFamilyOf } from '../core/screw/family';
+import { standardLengthsMm } from '../core/screw/length';
 import type { Finding, Rule } from './graph';
+import { defaultSeatMm } from './formulas';
 import { INPUTS } from './inputs';
 import type { Variant } from './variant';
-import { rounded } from './words';
+import { withUnit } from './words';
 
-/** A size is moved to a multiple of this on the passing side, mm or degrees. */
+/** A size is moved to a multiple of this, mm or degrees. */
 const STEP = 0.05;
-const SOLVED = 1e-6;
-/** Sizes are searched up to this many times their present value. */
-const FARTHEST = 4;
+/** Trials for one variant: a table of many rows has to end. */
+const MAX_TRIALS = 200;
+const MAX_SAID = 3;
 
-const severity = (finding: Finding | undefined): number =>
-  finding === undefined ? WORST_FIRST.length : WORST_FIRST.indexOf(finding.state);
+interface Change {
+  readonly name: string;
+  readonly value: number | string;
+}
 
 /** The rule passes and no other rule got worse. */
 function mends(rule: Rule, before: readonly Finding[], after: Variant): boolean {
   if (after.finding(rule)?.state !== 'pass') return false;
-  return before.every(finding => finding.rule === rule || severity(after.finding(finding.rule)) >= severity(finding));
+  return before.every(found => found.rule === rule || severity(after.finding(found.rule)) >= severity(found));
 }
 
-const zeroWithUnit = (name: string): string => (INPUTS.get(name)?.param.kind.unit === '°' ? '0°' : '0 mm');
-const typed = (name: string, value: number): number | string => (value === 0 ? zeroWithUnit(name) : value);
+const severity = (found: Finding | undefined): number => (found === undefined ? WORST_FIRST.length : WORST_FIRST.indexOf(found.state));
 
-function currentValue(variant: Variant, name: string): number | undefined {
+function sizeOf(variant: Variant, name: string): number | undefined {
   const value = variant.outcome(name);
   return typeof value === 'number' ? value : undefined;
 }
 
-/** The nearest standard length that mends the rule. */
-function standardLength(variant: Variant, works: (value: number) => boolean): number | undefined {
-  const from = currentValue(variant, 'length') ?? 0;
-  const lengths = standardLengthsMm(variant.value('screw').size);
-  return [...lengths].sort((a, b) => Math.abs(a - from) - Math.abs(b - from)).find(length => length !== from && works(length));
-}
-
-/** Bisection between a value that fails and one that passes, then rounded to the passing side and tried again. */
-function nearest(from: number, to: number, passes: (value: number) => boolean, works: (value: number) => boolean): number | undefined {
-  let [fails, good] = [from, to];
-  while (Math.abs(good - fails) > SOLVED) {
-    const middle = (fails + good) / 2;
-    if (passes(middle)) good = middle;
-    else fails = middle;
+/** How far an input may be moved: a wall by a fifth, a pilot by a tenth of a millimetre, none beyond the least that its own default asks for. */
+function range(variant: Variant, name: string, from: number): readonly [low: number, high: number] {
+  const size = (other: string, otherwise: number): number => sizeOf(variant, other) ?? otherwise;
+  const { nominalMm } = variant.value('screw');
+  switch (name) {
+    case 'wall':
+    case 'head wall':
+      return [from, 1.2 * from];
+    case 'pilot':
+      return [from - 0.1, from + 0.1];
+    case 'boss OD':
+      return [size('boss OD asked', from), Math.max(from, 3 * nominalMm)];
+    case 'hole depth':
+      return [nominalMm, size('boss height', 0) + size('wall', 0) - size('floor asked', 0) - (size('hole depth max', from) - from)];
+    case 'ring depth':
+      return [0, size('wall', 0) - size('floor asked', 0)];
+    case 'seat':
+      return [defaultSeatMm(size('head wall', 0), variant.value('screw')), 2 * from];
+    case 'relief':
+      return [0, 2 * from];
+    case 'hole':
+    case 'board hole':
+      return [size('major max', from), 2 * from];
+    default:
+      return [from / 4, Math.max(4 * from, from + 2)];
   }
-  const side = good > from ? 1 : -1;
-  const first = side * Math.ceil((side * good) / STEP - (2 * SOLVED) / STEP);
-  return [first, first + side].map(steps => Math.round(steps * STEP * 1e6) / 1e6).find(value => value >= 0 && works(value));
 }
 
-function moved(variant: Variant, name: string, passes: (value: number) => boolean, works: (value: number) => boolean): number | undefined {
-  const from = currentValue(variant, name);
-  if (from === undefined) return undefined;
-  // the farther end may overshoot into another fault, so a few places on the way are tried
-  const ends = [1.1, 1.25, 1.5, 2, 3, FARTHEST].flatMap(times => [from * times, from / times]);
-  const found = [...ends, 0].filter(end => end !== from && passes(end)).map(end => nearest(from, end, passes, works));
-  return found.filter(value => value !== undefined).sort((a, b) => Math.abs(a - from) - Math.abs(b - from))[0];
-}
+class Search {
+  private trials = 0;
 
-/** "wall 2.55 mm" for the first input that can mend the rule alone, else that none can. */
-export function remedy(variant: Variant, finding: Finding, all: readonly Finding[]): string {
-  const { rule } = finding;
-  if (finding.state === 'pass') return '–';
-  if (finding.refusal !== undefined && finding.state === 'not checked') return 'mend the input that is named';
-  for (const name of rule.moves) {
-    const tried = (value: number): Variant => variant.with(name, typed(name, value));
-    const passes = (value: number): boolean => tried(value).finding(rule)?.state === 'pass';
-    const works = (value: number): boolean => mends(rule, all, tried(value));
-    const value = name === 'length' ? standardLength(variant, works) : moved(variant, name, passes, works);
-    if (value !== undefined) return `${name} ${rounded(value)} ${INPUTS.get(name)?.unit ?? ''}`.trim();
+  constructor(
+    private readonly variant: Variant,
+    private readonly rule: Rule,
+    private readonly before: readonly Finding[],
+  ) {}
+
+  /** Changes that mend the rule, in the order of its moves; pairs where no single one does. */
+  found(): readonly (readonly Change[])[] {
+    const single = this.rule.moves.flatMap(move => (typeof move === 'string' ? [this.moved(this.variant, move)] : []));
+    const mended = single.filter(change => change !== undefined).map(change => [change]);
+    if (mended.length > 0) return mended;
+    return this.rule.moves.flatMap(move => {
+      const pair = typeof move === 'string' ? undefined : this.together(move);
+      return pair === undefined ? [] : [pair];
+    });
   }
-  return `no single change of ${rule.moves.join(', ')} passes`;
+
+  private with(variant: Variant, { name, value }: Change): Variant {
+    return variant.with(name, value === 0 ? (INPUTS.get(name)?.param.kind.unit === '°' ? '0°' : '0 mm') : value);
+  }
+
+  private works(variant: Variant): boolean {
+    return ++this.trials <= MAX_TRIALS && mends(this.rule, this.before, variant);
+  }
+
+  private passes(variant: Variant): boolean {
+    return ++this.trials <= MAX_TRIALS && variant.finding(this.rule)?.state === 'pass';
+  }
+
+  private moved(variant: Variant, name: string): Change | undefined {
+    if (name === 'length') return this.firstThatWorks(variant, lengthsNear(variant));
+    if (name === 'screw') return this.firstThatWorks(variant, screwsNear(variant));
+    const from = sizeOf(variant, name);
+    if (from === undefined || variant.outcome('screw') instanceof Error) return undefined;
+    const [low, high] = range(variant, name, from);
+    const ways = [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => this.nearest(variant, name, from, end));
+    const found = ways.filter(change => change !== undefined);
+    return found.sort((a, b) => Math.abs(Number(a.value) - from) - Math.abs(Number(b.value) - from))[0];
+  }
+
+  private firstThatWorks(variant: Variant, changes: readonly Change[]): Change | undefined {
+    return changes.find(change => this.works(this.with(variant, change)));
+  }
+
+  /** The value nearest to the present one on a grid towards an end; the end may overshoot into another fault, so it is approached. */
+  private nearest(variant: Variant, name: string, from: number, end: number): Change | undefined {
+    const side = end > from ? 1 : -1;
+    const first = side > 0 ? Math.floor(from / STEP) + 1 : Math.ceil(from / STEP) - 1;
+    const last = side > 0 ? Math.floor(end / STEP + 1e-9) : Math.ceil(end / STEP - 1e-9);
+    const count = (last - first) * side;
+    if (count < 0) return undefined;
+    const at = (i: number): Change => ({ name, value: Math.round((first + side * i) * STEP * 1e6) / 1e6 });
+    const ends = [...new Set([count / 8, count / 4, count / 2, count].map(Math.ceil))];
+    const reached = ends.findIndex(i => this.passes(this.with(variant, at(i))));
+    if (reached < 0) return undefined;
+    let [fails, good] = [reached === 0 ? -1 : (ends[reached - 1] ?? -1), ends[reached] ?? count];
+    while (good - fails > 1) {
+      const middle = Math.floor((fails + good) / 2);
+      if (this.passes(this.with(variant, at(middle)))) good = middle;
+      else fails = middle;
+    }
+    return [good, good + 1].filter(i => i <= count).map(at).find(change => this.works(this.with(variant, change)));
+  }
+
+  /** Two inputs: seat and board plane by the same amount; else some values of the first, and what the second needs then. */
+  private together([one, other]: readonly [string, string]): readonly Change[] | undefined {
+    if (one === 'seat' && other === 'board plane') return this.shifted(one, other);
+    for (const change of this.stepsOf(one)) {
+      const second = this.moved(this.with(this.variant, change), other);
+      if (second !== undefined) return [change, second];
+    }
+    return undefined;
+  }
+
+  private stepsOf(name: string): readonly Change[] {
+    if (name === 'length') return lengthsNear(this.variant).slice(0, 4);
+    if (name === 'screw') return screwsNear(this.variant);
+    const from = sizeOf(this.variant, name);
+    if (from === undefined) return [];
+    const [low, high] = range(this.variant, name, from);
+    return [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => ({ name, value: Math.round(end / STEP) * STEP }));
+  }
+
+  private shifted(one: string, other: string): readonly Change[] | undefined {
+    const [first, second] = [sizeOf(this.variant, one), sizeOf(this.variant, other)];
+    if (first === undefined || second === undefined) return undefined;
+    const [low, high] = range(this.variant, one, first);
+    for (const by of [0.1, -0.1, 0.2, -0.2, 0.3, -0.3, 0.5, -0.5, 0.75, -0.75, 1, -1]) {
+      const to = Math.round((first + by) * 1000) / 1000;
+      if (to < low || to > high) continue;
+      const changes = [
+        { name: one, value: to },
+        { name: other, value: Math.round((second + by) * 1000) / 1000 },
+      ];
+      if (this.works(changes.reduce((variant, change) => this.with(variant, change), this.variant))) return changes;
+    }
+    return undefined;
+  }
+}
+
+function lengthsNear(variant: Variant): readonly Change[] {
+  const from = sizeOf(variant, 'length') ?? 0;
+  return [...standardLengthsMm(variant.value('screw').size)]
+    .filter(length => length !== from)
+    .sort((a, b) => Math.abs(a - from) - Math.abs(b - from))
+    .slice(0, 8)
+    .map(value => ({ name: 'length', value }));
+}
+
+/** The next smaller and the next larger screw of the family. */
+function screwsNear(variant: Variant): readonly Change[] {
+  const { size } = variant.value('screw');
+  const sizes = isFamilyOf(size);
+  const at = sizes.indexOf(size.text);
+  return [sizes[at - 1], sizes[at + 1]].flatMap(value => (value === undefined ? [] : [{ name: 'screw', value }]));
+}
+
+function inWords(variant: Variant, changes: readonly Change[]): string {
+  const words = changes.map(({ name, value }) =>
+    typeof value === 'string' ? `${name} ${value}` : `${name} ${withUnit(value, INPUTS.get(name)?.unit ?? '')}`,
+  );
+  const addsPlastic = changes.some(({ name, value }) => name === 'boss OD' && Number(value) > (sizeOf(variant, name) ?? Infinity));
+  return `${words.join(' with ')}${addsPlastic ? ' (steel-safe)' : ''}`;
+}
+
+/** "hole depth 14.95 mm", "length 19 mm with hole depth 17 mm": at most three, or why there is none. */
+export function remedy(variant: Variant, found: Finding, all: readonly Finding[], most = MAX_SAID): string {
+  if (found.state === 'pass') return '–';
+  if (found.refusal !== undefined && found.state === 'not checked') return 'mend the input that is named';
+  if (found.rule.moves.length === 0) return 'no change of a size passes';
+  const said = new Search(variant, found.rule, all).found().map(changes => inWords(variant, changes));
+  if (said.length > 0) return said.slice(0, most).join('; or ');
+  return `no change of ${found.rule.moves.map(move => (typeof move === 'string' ? move : move.join(' with '))).join(', ')} passes`;
+}
+
+/** The first remedy of the reason. */
+export function firstRemedy(variant: Variant): string {
+  const worst = variant.worst();
+  return worst === undefined ? '–' : remedy(variant, worst, variant.findings(), 1);
 }

@@ -32,7 +32,7 @@ export type Slot = {
 } & (
   | { readonly is: 'input'; readonly input: Input; readonly derivation: Derivation | undefined }
   | { readonly is: 'node'; readonly input: undefined; readonly derivation: Derivation }
-  | { readonly is: 'constant' | 'only' | 'or else'; readonly input: undefined; readonly derivation: undefined }
+  | { readonly is: 'constant' | 'only' | 'or else' | 'given'; readonly input: undefined; readonly derivation: undefined }
 );
 
 export const SLOTS: Slot[] = [];
@@ -99,6 +99,7 @@ export function slotOfArg(arg: Arg, within: readonly string[] = []): number {
   const known = SLOT.get(key);
   if (known !== undefined) return known;
   if ('is' in arg) return placed(key, { ...BARE, value: arg.is });
+  if ('given' in arg) return placed(key, { ...BARE, is: 'given', slot: slotOf(arg.given, within) });
   if ('of' in arg) return placed(key, { ...BARE, is: 'or else', slot: slotOf(arg.of, within), value: arg.orElse });
   return placed(key, { ...BARE, is: 'only', where: slotOf(arg.where, within), slot: slotOf(arg.only, within) });
 }

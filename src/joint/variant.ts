@@ -1,16 +1,14 @@
 // One variant of the joint: what was typed, every value once, and what the rules find.
 import type { Earlier } from '../core/card';
-import { isBlank, isEmpty, readArgument } from '../core/read/params';
+import { isBlank, readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { derived } from './derive';
 import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';
 import { INPUTS } from './inputs';
-import { finding, judgeFor, JUDGES, PLAN_OF_RULES, worstFinding } from './judge';
+import { finding, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, worstFinding } from './judge';
 import { LookUps } from './look-up';
 import type { Joint, JointName } from './nodes';
-import { isVerdict, OUTPUTS, type VerdictName } from './outputs';
 import { madeOf, NO_SLOT, planTo, type Slot, slotOf, slotOfArg, SLOTS } from './slots';
-import { sentence } from './words';
 
 const UNKNOWN = Symbol('not worked out yet');
 const NOT_NAMED = Symbol('no column of this name');
@@ -21,17 +19,32 @@ export class Variant {
   private readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(UNKNOWN);
   private readonly lookUps = new LookUps();
   /** Null if no rule applies. */
-  private worst: Finding | null | undefined;
+  private worstFound: Finding | null | undefined;
   private readonly read: Earlier = { get: name => valueOf(this.values[slotOf(name)]) };
 
-  /** @param given what was typed under each input name; names left out take their defaults. */
-  constructor(given: ReadonlyMap<string, unknown>) {
-    for (const [name, raw] of given) this.raws[slotOf(name)] = raw;
+  /**
+   * @param given what was typed under each input name; names left out take their defaults.
+   * @param base what replaces the default of an input.
+   */
+  constructor(
+    given: ReadonlyMap<string, unknown>,
+    private readonly base: ReadonlyMap<string, unknown> = new Map(),
+  ) {
+    for (const [name, raw] of base) this.raws[slotOf(name)] = raw;
+    for (const [name, raw] of given) this.raws[slotOf(name)] = this.orBase(slotOf(name), raw);
+  }
+
+  /** What was typed, or what the base has where the default is asked for. */
+  private orBase(slot: number, raw: unknown): unknown {
+    if (this.base.size === 0) return raw;
+    const param = SLOTS[slot]?.input?.param;
+    if (param === undefined || !this.base.has(param.name)) return raw;
+    return isDefaultWord(raw) || (isBlank(raw) && param.blank !== 'explicit') ? this.base.get(param.name) : raw;
   }
 
   /** The same variant with one input typed anew. */
   with(name: string, raw: unknown): Variant {
-    const other = new Variant(new Map());
+    const other = new Variant(new Map(), this.base);
     this.raws.forEach((own, slot) => (other.raws[slot] = own));
     this.values.forEach((own, slot) => (other.values[slot] = own));
     other.type(slotOf(name), raw);
@@ -42,22 +55,26 @@ export class Variant {
   turn(slots: readonly number[], raws: readonly unknown[]): void {
     let i = 0;
     for (const slot of slots) {
-      const raw = raws[i++];
+      const raw = this.orBase(slot, raws[i++]);
       if (this.raws[slot] !== raw) this.type(slot, raw);
     }
   }
 
   private type(slot: number, raw: unknown): void {
     this.raws[slot] = raw;
-    this.worst = undefined;
+    this.worstFound = undefined;
     const made = madeOf(slot);
     for (let i = 0; i < made.length; i++) this.values[made[i] ?? NO_SLOT] = UNKNOWN;
   }
 
   /** Whether the user gave this input himself. */
   isGiven(name: string): boolean {
-    const raw = this.raws[slotOf(name)];
-    return raw !== NOT_NAMED && !isEmpty(raw) && !isDefaultWord(raw) && !(raw === 0 && INPUTS.get(name)?.param.blank === 'absent');
+    return this.isTyped(slotOf(name));
+  }
+
+  private isTyped(slot: number): boolean {
+    const raw = this.raws[slot];
+    return raw !== NOT_NAMED && !isBlank(raw) && !isDefaultWord(raw);
   }
 
   /** The value of an input or node. Throws Refused. */
@@ -88,22 +105,26 @@ export class Variant {
     return JUDGES.flatMap(judge => finding(judge, this.values) ?? []);
   }
 
-  verdict(name: VerdictName): string | boolean {
-    if (name === 'all computed') return OUTPUTS.every(output => isVerdict(output) || this.applies(output));
-    const worst = (this.worst ??= this.judged());
-    if (name === 'state') return worst?.state ?? 'not checked';
-    return worst === null || worst.state === 'pass' ? '–' : sentence(worst);
+  /** The first finding of the worst state; undefined if no rule applies. */
+  worst(): Finding | undefined {
+    if (this.worstFound === undefined) {
+      this.run(PLAN_OF_RULES);
+      this.worstFound = worstFinding(this.values) ?? null;
+    }
+    return this.worstFound ?? undefined;
   }
 
-  private judged(): Finding | null {
+  /** The rule that is nearest to its fail limit, or farthest beyond it. */
+  nearest(): { readonly rule: Rule; readonly margin: number } | undefined {
     this.run(PLAN_OF_RULES);
-    return worstFinding(this.values) ?? null;
-  }
-
-  /** Whether the output has a value, or has none because it does not apply. */
-  private applies(output: string): boolean {
-    const outcome = this.outcome(output);
-    return !(outcome instanceof Refused) || outcome instanceof NotApplicable;
+    if (this.outcome('screw') instanceof Refused) return undefined;
+    const { nominalMm } = this.value('screw');
+    let nearest: { readonly rule: Rule; readonly margin: number } | undefined;
+    for (const judge of JUDGES) {
+      const margin = marginOf(judge, this.values, nominalMm);
+      if (margin !== undefined && (nearest === undefined || margin < nearest.margin)) nearest = { rule: judge.rule, margin };
+    }
+    return nearest;
   }
 
   private workedOut(slot: number): unknown {
@@ -135,6 +156,8 @@ export class Variant {
           return this.input(at, slot);
         case 'constant':
           return slot.value;
+        case 'given':
+          return this.isTyped(slot.slot);
         case 'only': {
           const condition = this.values[slot.where];
           return condition === true ? this.values[slot.slot] : condition instanceof Refused ? condition : undefined;

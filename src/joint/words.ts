@@ -1,14 +1,56 @@
 // Values and findings of the joint in words.
-import type { Finding } from './graph';
+import type { Bound, Finding } from './graph';
 import { unitOf } from './outputs';
 
-export const rounded = (value: number): string => String(Math.round(value * 1000) / 1000);
-const withUnit = (value: number, unit: string): string => (unit === '' ? rounded(value) : `${rounded(value)} ${unit}`);
+export const rounded = (value: number, places = 3): string => String(Math.round(value * 10 ** places) / 10 ** places);
+export const withUnit = (value: number, unit: string, places = 3): string =>
+  unit === '' ? rounded(value, places) : `${rounded(value, places)} ${unit}`;
 
-/** "engagement: engagement ratio 1.497 is below 2". */
-export function sentence({ rule, state, value, limit, bound, refusal }: Finding): string {
-  if (refusal !== undefined) return `${rule.name}: ${state === 'fail' ? '' : 'not checked, '}${refusal.message}`;
-  if (rule.words !== undefined && state !== 'pass') return `${rule.name}: ${rule.words}`;
+/** As many digits as it takes two numbers to differ. */
+function placesThatDiffer(a: number, b: number): number {
+  let places = 3;
+  while (places < 12 && rounded(a, places) === rounded(b, places)) places++;
+  return places;
+}
+
+const ASKED: Readonly<Record<Bound['side'], string>> = {
+  below: 'at least',
+  above: 'at most',
+  'at most': 'more than',
+  'at least': 'less than',
+};
+
+/** "too little full thread: needs engagement ratio at least 2, has 1.497". */
+export function sentence(finding: Finding, numberOf: (name: string) => number | undefined): string {
+  const { rule, state, value, limit, bound, refusal } = finding;
+  if (refusal !== undefined) return `${state === 'fail' ? rule.broken : `${rule.name}: not checked`}: ${refusal.message}`;
+  if (bound === undefined || value === undefined || limit === undefined || !isBroken(finding))
+    return `${rule.broken}: ${rule.reviewWhere?.words ?? ''}`;
+  const needs = rule.shown && numberOf(rule.shown.needs);
+  const has = rule.shown && numberOf(rule.shown.has);
+  if (rule.shown !== undefined && needs !== undefined && has !== undefined) {
+    const [before, after] = rule.shown.words;
+    const places = placesThatDiffer(needs, has);
+    const unit = unitOf(rule.shown.has);
+    return `${rule.broken}: needs ${before} ${withUnit(needs, unit, places)} ${after}, has ${withUnit(has, unit, places)}`;
+  }
+  const places = placesThatDiffer(value, limit);
   const unit = unitOf(rule.value);
-  return `${rule.name}: ${rule.value} ${withUnit(value ?? NaN, unit)} is ${bound?.side} ${withUnit(limit ?? NaN, unit)}`;
+  return `${rule.broken}: needs ${rule.value} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}`;
+}
+
+/** Whether the value is what breaks the rule; else it is to be reviewed whatever its value. */
+function isBroken({ value = NaN, limit = NaN, bound }: Finding): boolean {
+  switch (bound?.side) {
+    case 'below':
+      return value < limit;
+    case 'above':
+      return value > limit;
+    case 'at most':
+      return value <= limit;
+    case 'at least':
+      return value >= limit;
+    case undefined:
+      return false;
+  }
 }

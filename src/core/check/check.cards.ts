@@ -8,22 +8,22 @@ const state = { shape: 'text', name: 'state' } as const;
 const rest = { result: state, kind: 'common practice', sources: COMMON_PRACTICE } as const;
 
 export const CHECK_CARDS: readonly Card[] = [
-  card('CHECK.MAX', T, [param('value', ANYTHING), param('limit', ANYTHING), param('look', ANYTHING, { blank: 'absent' })], F.checkMax, {
+  card('CHECK.MAX', T, [param('value', ANYTHING), param('limit', ANYTHING), param('review', ANYTHING, { blank: 'absent' })], F.checkMax, {
     ...rest,
-    example: { args: [1.1, 1.2, 1], result: 'look' },
+    example: { args: [1.1, 1.2, 1], result: 'review' },
   }),
-  card('CHECK.MIN', T, [param('value', ANYTHING), param('limit', ANYTHING), param('look', ANYTHING, { blank: 'absent' })], F.checkMin, {
+  card('CHECK.MIN', T, [param('value', ANYTHING), param('limit', ANYTHING), param('review', ANYTHING, { blank: 'absent' })], F.checkMin, {
     ...rest,
     example: { args: [1.5, 2], result: 'fail' },
   }),
-  card('CHECK.CLEAR', T, [param('value', ANYTHING), param('look', ANYTHING, { blank: 'absent' })], F.checkClear, {
+  card('CHECK.CLEAR', T, [param('value', ANYTHING), param('review', ANYTHING, { blank: 'absent' })], F.checkClear, {
     ...rest,
-    example: { args: [0.05, 0.1], result: 'look' },
+    example: { args: [0.05, 0.1], result: 'review' },
     notLive: 'text',
   }),
   card('CHECK.WORST', T, [param('states', { ...BLOCK, takesEverything: true })], F.checkWorst, {
     ...rest,
-    example: { args: [[['pass'], ['look'], ['']]], result: 'not checked' },
+    example: { args: [[['pass'], ['review'], ['']]], result: 'not checked' },
   }),
   card('VERSION', T, [param('after', ANYTHING, { blank: 'absent' })], versionText, {
     result: { shape: 'text', name: 'version of functions and data' },

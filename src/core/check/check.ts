@@ -1,12 +1,12 @@
-// States: pass, look (to be reviewed), fail, not checked.
+// States: pass, review (people decide), fail, not checked.
 import { atLeast, atMost } from '../maths';
 import { readAnyQuantity } from '../read/quantity';
 import { wrongInput } from '../refuse';
 
-export type State = 'pass' | 'look' | 'fail' | 'not checked';
+export type State = 'pass' | 'review' | 'fail' | 'not checked';
 
 /** Worst first. A check that was not made is worse than one to be reviewed. */
-export const WORST_FIRST: readonly State[] = ['fail', 'not checked', 'look', 'pass'];
+export const WORST_FIRST: readonly State[] = ['fail', 'not checked', 'review', 'pass'];
 
 /** A number to check; a bare 0, a blank, text and errors are nothing to check. A true zero has its unit. */
 function checkable(raw: unknown): { value: number; noun: string } | undefined {
@@ -15,39 +15,39 @@ function checkable(raw: unknown): { value: number; noun: string } | undefined {
   return readAnyQuantity(raw);
 }
 
-function checked(value: unknown, limit: unknown, look: unknown, keeps: (value: number, limit: number) => boolean, side: string): State {
+function checked(value: unknown, limit: unknown, review: unknown, keeps: (value: number, limit: number) => boolean, side: string): State {
   const [v, l] = [checkable(value), checkable(limit)];
-  const asked = look !== undefined;
-  const k = asked ? checkable(look) : undefined;
+  const asked = review !== undefined;
+  const k = asked ? checkable(review) : undefined;
   if (v === undefined || l === undefined || (asked && k === undefined)) return 'not checked';
   const nouns = [...new Set([v.noun, l.noun, k?.noun ?? ''])].filter(noun => noun !== '');
   if (nouns.length > 1) throw wrongInput(`value and limit are not the same quantity: ${nouns.join(' and ')}`, 'limit');
-  if (k !== undefined && !keeps(k.value, l.value)) throw wrongInput(`look is ${k.value}; it must be ${side} the limit ${l.value}`, 'look');
+  if (k !== undefined && !keeps(k.value, l.value)) throw wrongInput(`review is ${k.value}; it must be ${side} the limit ${l.value}`, 'review');
   if (!keeps(v.value, l.value)) return 'fail';
-  return k === undefined || keeps(v.value, k.value) ? 'pass' : 'look';
+  return k === undefined || keeps(v.value, k.value) ? 'pass' : 'review';
 }
 
-export function checkMax(value: unknown, limit: unknown, look: unknown): State {
-  return checked(value, limit, blankLook(look), atMost, 'at most');
+export function checkMax(value: unknown, limit: unknown, review: unknown): State {
+  return checked(value, limit, blankReview(review), atMost, 'at most');
 }
 
-export function checkMin(value: unknown, limit: unknown, look: unknown): State {
-  return checked(value, limit, blankLook(look), atLeast, 'at least');
+export function checkMin(value: unknown, limit: unknown, review: unknown): State {
+  return checked(value, limit, blankReview(review), atLeast, 'at least');
 }
 
 /** A gap against nothing: at 0 the two touch. */
-export function checkClear(value: unknown, look: unknown): State {
-  const [gap, edge] = [checkable(value), checkable(blankLook(look))];
-  if (gap === undefined || (blankLook(look) !== undefined && edge === undefined)) return 'not checked';
+export function checkClear(value: unknown, review: unknown): State {
+  const [gap, edge] = [checkable(value), checkable(blankReview(review))];
+  if (gap === undefined || (blankReview(review) !== undefined && edge === undefined)) return 'not checked';
   if (edge !== undefined && gap.noun !== '' && edge.noun !== '' && gap.noun !== edge.noun)
-    throw wrongInput(`value and look are not the same quantity: ${gap.noun} and ${edge.noun}`, 'look');
-  if (edge !== undefined && edge.value < 0) throw wrongInput(`look is ${edge.value}; it must be above 0`, 'look');
+    throw wrongInput(`value and review are not the same quantity: ${gap.noun} and ${edge.noun}`, 'review');
+  if (edge !== undefined && edge.value < 0) throw wrongInput(`review is ${edge.value}; it must be above 0`, 'review');
   if (atMost(gap.value, 0)) return 'fail';
-  return edge !== undefined && atMost(gap.value, edge.value) ? 'look' : 'pass';
+  return edge !== undefined && atMost(gap.value, edge.value) ? 'review' : 'pass';
 }
 
-const blankLook = (look: unknown): unknown =>
-  look === null || look === 0 || (typeof look === 'string' && look.trim() === '') ? undefined : look;
+const blankReview = (review: unknown): unknown =>
+  review === null || review === 0 || (typeof review === 'string' && review.trim() === '') ? undefined : review;
 
 export function isState(word: unknown): word is State {
   return WORST_FIRST.includes(word as State);

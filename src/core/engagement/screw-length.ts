@@ -16,6 +16,9 @@ interface Demand {
   readonly reliefMm: number;
   readonly reliefTol: Deviation;
   readonly end: End;
+  readonly pointMm: number;
+  /** The user's own in place of that of the table. */
+  readonly lengthTol?: Deviation | undefined;
 }
 
 interface Verdict {
@@ -33,7 +36,6 @@ const two = (x: number): string => String(Math.round(x * 100) / 100);
 interface Choice {
   readonly lengthMm: number;
   readonly lengthTol: Deviation;
-  readonly pointMm: number;
 }
 
 const choicesOf = new Map<string, readonly Choice[]>();
@@ -42,15 +44,14 @@ const choicesOf = new Map<string, readonly Choice[]>();
 function choices({ size }: Screw, end: End): readonly Choice[] {
   const key = `${size.text} ${end}`;
   const held =
-    choicesOf.get(key) ??
-    standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end), pointMm: pointMm(size, end) }));
+    choicesOf.get(key) ?? standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end) }));
   choicesOf.set(key, held);
   return held;
 }
 
-function judged(demand: Demand, { lengthMm, lengthTol, pointMm }: Choice): Verdict {
-  const { screw, layersMm, tolerances, reliefMm, reliefTol } = demand;
-  const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, pointMm);
+function judged(demand: Demand, { lengthMm, lengthTol: heldTol }: Choice): Verdict {
+  const { screw, layersMm, tolerances, reliefMm, reliefTol, lengthTol = heldTol } = demand;
+  const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, demand.pointMm);
   const ratio = engagementRatio(engagement, screw);
   const holeNeededMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances) + demand.bottomGapMm;
   return {
@@ -108,7 +109,48 @@ export function pickedLengthMm(
   reliefTol: Deviation,
   end: End,
 ): number {
-  return picked({ screw, layersMm, tolerances, ratio, holeDepthMm, bottomGapMm, reliefMm, reliefTol, end });
+  return pickedJointLengthMm(
+    screw,
+    layersMm,
+    tolerances,
+    ratio,
+    holeDepthMm,
+    bottomGapMm,
+    reliefMm,
+    reliefTol,
+    end,
+    pointMm(screw.size, end),
+    undefined,
+  );
+}
+
+/** The same with a point of the user's own, and his tolerance where he gives one. */
+export function pickedJointLengthMm(
+  screw: Screw,
+  layersMm: readonly number[],
+  tolerances: Deviations,
+  ratio: number,
+  holeDepthMm: number,
+  bottomGapMm: number,
+  reliefMm: number,
+  reliefTol: Deviation,
+  end: End,
+  pointLengthMm: number,
+  lengthTol: Deviation | undefined,
+): number {
+  return picked({
+    screw,
+    layersMm,
+    tolerances,
+    ratio,
+    holeDepthMm,
+    bottomGapMm,
+    reliefMm,
+    reliefTol,
+    end,
+    pointMm: pointLengthMm,
+    lengthTol,
+  });
 }
 
 export function lengthTable(
@@ -122,7 +164,18 @@ export function lengthTable(
   reliefTol: Deviation,
   end: End,
 ): (number | string)[][] {
-  const demand: Demand = { screw, layersMm, tolerances, ratio, holeDepthMm, bottomGapMm, reliefMm, reliefTol, end };
+  const demand: Demand = {
+    screw,
+    layersMm,
+    tolerances,
+    ratio,
+    holeDepthMm,
+    bottomGapMm,
+    reliefMm,
+    reliefTol,
+    end,
+    pointMm: pointMm(screw.size, end),
+  };
   return verdicts(demand).map(v => [
     v.lengthMm,
     v.engagementMinMm,
@@ -155,6 +208,7 @@ export function commonLengths(
     reliefMm,
     reliefTol,
     end,
+    pointMm: pointMm(screw.size, end),
   }));
   return choices(screw, end).map(choice => [
     choice.lengthMm,

@@ -125,10 +125,10 @@ export const strengthWords = ({ name }: Material): string | undefined => {
   return length === 0 ? undefined : `yield, low end of the family${length === 1 ? '' : ', conditioned'}`;
 };
 
-/** Lowest start value of its range; nothing where none is held. */
-export function lowestValue(material: Material, quantity: 'odRatio'): number | undefined {
+/** Lowest start value of its range; undefined if none is held. */
+export function lowestOdRatio(material: Material): number | undefined {
   const held: Readonly<Record<string, MaterialRanges>> = MATERIAL_RANGES;
-  return held[material.name]?.[quantity]?.low ?? undefined;
+  return held[material.name]?.odRatio?.low ?? undefined;
 }
 
 export function materialValue(material: Material, quantity: string): number {

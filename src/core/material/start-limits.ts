@@ -1,6 +1,6 @@
 // Limits that a polymer brings to the rules of a joint: common practice by class, from memory. No two texts that were read agree on them.
 // sink limit: boss wall ÷ wall. tightness: pilot ÷ root diameter; below the limit the boss splits, below the second it is to be reviewed.
-import type { Held } from '../kinds';
+import type { Held } from '../../standards/table';
 
 export const START_LIMITS_HELD: Held = 'common practice, from memory';
 

@@ -29,7 +29,7 @@ export function torqueWindow(driveNm: number, stripNm: number, leastRatio: numbe
   const highNm = highSetTorqueNm(stripNm, scatter);
   const isOpen = atMost(lowNm, highNm);
   return [
-    [stripToDrive, atLeast(stripToDrive, leastRatio) ? (isOpen ? 'pass' : 'look') : 'fail', isOpen ? lowNm : '–', isOpen ? highNm : '–'],
+    [stripToDrive, atLeast(stripToDrive, leastRatio) ? (isOpen ? 'pass' : 'review') : 'fail', isOpen ? lowNm : '–', isOpen ? highNm : '–'],
   ];
 }
 

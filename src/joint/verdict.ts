@@ -1,0 +1,77 @@
+// What the rules and the outputs together say of a variant: its state and why, how near it is to a limit, what would mend it.
+import { type State, WORST_FIRST } from '../core/check/check';
+import type { Cell } from '../core/kinds';
+import { Refused } from '../core/refuse';
+import { type Finding, NotApplicable } from './graph';
+import { isVerdict, type Output, OUTPUTS, type VerdictName } from './outputs';
+import { firstRemedy } from './remedy';
+import type { Variant } from './variant';
+import { sentence } from './words';
+
+/** Reasons that one cell shows. */
+const MAX_REASONS = 5;
+
+/** @param asked outputs that stand beside it: one that applies and has no value leaves the row unchecked. */
+export function verdict(variant: Variant, name: VerdictName, asked: readonly Output[] = []): Cell {
+  switch (name) {
+    case 'all computed':
+      return missing(variant, OUTPUTS) === undefined;
+    case 'state':
+      return stateOf(variant, asked);
+    case 'reason':
+      return reasonOf(variant, asked);
+    case 'reasons':
+      return (
+        broken(variant)
+          .slice(0, MAX_REASONS)
+          .map(found => said(variant, found))
+          .join('; ') || '–'
+      );
+    case 'fails':
+      return count(variant, 'fail');
+    case 'reviews':
+      return count(variant, 'review');
+    case 'margin':
+      return variant.nearest()?.margin ?? '–';
+    case 'margin rule':
+      return variant.nearest()?.rule.name ?? '–';
+    case 'remedy':
+      return firstRemedy(variant);
+  }
+}
+
+/** A finding in words. */
+export const said = (variant: Variant, found: Finding): string =>
+  sentence(found, name => {
+    const value = variant.outcome(name);
+    return typeof value === 'number' ? value : undefined;
+  });
+
+/** What is not as it should be, worst first. */
+function broken(variant: Variant): readonly Finding[] {
+  const findings = variant.findings();
+  return WORST_FIRST.filter(state => state !== 'pass').flatMap(state => findings.filter(found => found.state === state));
+}
+
+const count = (variant: Variant, state: State): number => variant.findings().filter(found => found.state === state).length;
+
+export function stateOf(variant: Variant, asked: readonly Output[] = []): State {
+  const state = variant.worst()?.state ?? 'not checked';
+  return state === 'fail' || missing(variant, asked) === undefined ? state : 'not checked';
+}
+
+function reasonOf(variant: Variant, asked: readonly Output[]): string {
+  const worst = variant.worst();
+  const lacking = missing(variant, asked);
+  if (lacking !== undefined && worst?.state !== 'fail' && worst?.state !== 'not checked') {
+    const refusal = variant.outcome(lacking);
+    return `${lacking}: not checked: ${refusal instanceof Refused ? refusal.message : ''}`;
+  }
+  return worst === undefined || worst.state === 'pass' ? '–' : said(variant, worst);
+}
+
+/** The first output that applies and has no value. */
+const missing = (variant: Variant, asked: readonly Output[]): Output | undefined =>
+  asked.find(output => !isVerdict(output) && hasNoValue(variant.outcome(output)));
+
+const hasNoValue = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
