@@ -1,16 +1,16 @@
 // The commands on files: open, save, hand over.
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
-import { ask, tell } from './ask';
-import { busy } from './busy';
+import { ask, tell } from './message-dialog';
+import { withProgress } from './progress-dialog';
 import { byId, count, messageOf } from './dom';
 import { download } from './download';
-import { work } from './files';
-import { handOver } from './hand-over';
-import { openedPlan } from './opened';
+import { startJob } from './file-jobs';
+import { handOverDialog } from './hand-over-dialog';
+import { planOfFile } from './plan-of-file';
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
-  const found = await busy(`Reading ${file.name} …`, work('read', new Uint8Array(await file.arrayBuffer())));
+  const found = await withProgress(`Reading ${file.name} …`, startJob('read', new Uint8Array(await file.arrayBuffer())));
   if (found === undefined) return;
   const formulas = found.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
   const hidden = found.sheets.filter(sheet => sheet.hidden).length;
@@ -25,7 +25,7 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
     yes: 'Open and replace',
     no: 'Keep my sheets',
   });
-  if (agreed) openPlan(openedPlan(file.name.replace(/\.xlsx$/i, ''), found));
+  if (agreed) openPlan(planOfFile(file.name.replace(/\.xlsx$/i, ''), found));
 }
 
 /** @returns the command that hands over, for those who offer it elsewhere. */
@@ -46,12 +46,12 @@ export function fileCommands(
 
   async function save(): Promise<void> {
     const { plan } = await workbook.contents();
-    const bytes = await busy('Writing the file …', work('write', plan));
+    const bytes = await withProgress('Writing the file …', startJob('write', plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }
   byId('save').addEventListener('click', () => tried('The file is not written', save()));
 
-  const handOverCopy = handOver(workbook, say);
+  const handOverCopy = handOverDialog(workbook, say);
   const hand = () => tried('The copy is not written', handOverCopy());
   byId('hand-over').addEventListener('click', hand);
   return { handOver: hand };

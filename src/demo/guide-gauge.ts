@@ -1,7 +1,7 @@
 // A water-butt level gauge: a boss too close to its wall, and too tall. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
 import type { PlanCell, Role, WorkbookPlan } from '../sheet/plan';
-import { at, cell, row } from './build';
+import { at, cell, row } from './sheet-rows';
 import { BATTERIES } from './cautions';
 import { guideSheet } from './guide-sheet';
 import { variantTable } from './variant-table';

@@ -1,7 +1,7 @@
 // A classroom air monitor: a drawing in inches, a lip that rubs, a board that is crushed or rattles. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
 import type { Role, SheetPlan, WorkbookPlan } from '../sheet/plan';
-import { cell, row } from './build';
+import { cell, row } from './sheet-rows';
 import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';
 

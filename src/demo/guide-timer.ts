@@ -1,7 +1,7 @@
 // A stairwell light timer on mains voltage: how far the metal of a screw reaches. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
 import type { Role, SheetPlan, WorkbookPlan } from '../sheet/plan';
-import { cell, row } from './build';
+import { cell, row } from './sheet-rows';
 import { MAINS } from './cautions';
 import { guideSheet } from './guide-sheet';
 import { variantsSheetOf, variantTable } from './variant-table';

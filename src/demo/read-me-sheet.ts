@@ -1,5 +1,5 @@
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { cell } from './build';
+import { cell } from './sheet-rows';
 import { AID, BATTERIES, BLANK, ESTIMATES, LOADS, MAINS, VALUES } from './cautions';
 
 const WHAT = [

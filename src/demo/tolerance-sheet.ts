@@ -1,6 +1,6 @@
 import type { Cell } from '../core/kinds';
 import type { PlanCell, Role, SheetPlan } from '../sheet/plan';
-import { cell, row, table } from './build';
+import { cell, row, table } from './sheet-rows';
 
 /** Seat of the lid, board and boss against the rim of the lower half. */
 const LINKS: readonly (readonly [label: string, value: number, tolerance: Cell, sign: number, note: string])[] = [

@@ -1,7 +1,7 @@
 // Variants side by side: their inputs, and what one JOINT.TABLE makes of them.
 import type { Cell } from '../core/kinds';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { at, cell, table } from './build';
+import { at, cell, table } from './sheet-rows';
 
 export interface Variants<Name extends string> {
   readonly title: string;

@@ -4,14 +4,14 @@ import { sentence } from '../joint/evaluate';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';
-import type { Reading, Shape } from './shape';
+import type { JointValues, Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
-import { at, type Place, type View } from './view';
+import { at, type AxialPoint, type View } from './view';
 
 const deepest = ({ screw: s }: Shape): number => s?.penetrationMax ?? 0;
 const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.odR ?? 0, h?.sleeveR ?? Infinity);
 
-type Where = (shape: Shape) => Place | undefined;
+type Where = (shape: Shape) => AxialPoint | undefined;
 
 /** Where each rule is concerned; nothing where that part is not drawn. */
 const PLACES: Readonly<Record<string, Where>> = {
@@ -78,13 +78,13 @@ export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[])
 
 const LINE_PX = 16;
 
-export interface Block {
+export interface TextBlock {
   readonly markup: readonly Markup[];
   readonly bottom: number;
 }
 
 /** The list below the drawing: mark, word, sentence. */
-export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): Block {
+export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): TextBlock {
   let y = top;
   const markup = list.flatMap(({ number, state, finding }) => {
     const lines = wrapped(sentence(finding), widthPx - 62, 12);
@@ -100,7 +100,7 @@ export function findingList(list: readonly Numbered[], x: number, top: number, w
 }
 
 /** "no value: hole, recess diameter – hole must be given …", a paragraph a reason, and what was drawn for want of a value. */
-export function missingList(read: Reading, { board }: Shape, x: number, top: number, widthPx: number): Block {
+export function missingList(read: JointValues, { board }: Shape, x: number, top: number, widthPx: number): TextBlock {
   let y = top;
   const missing = [...read.missing].map(([reason, names]) => `no value: ${names.join(', ')} – ${reason}`);
   const markup = [...missing, ...(board?.note === undefined ? [] : [board.note])].flatMap(paragraph => {

@@ -1,8 +1,8 @@
 // The dimensions as drawn: leaders to the labels on the left, dimension lines with extension lines on the right, labels in two columns.
-import { type Placed, placed } from './columns';
+import { type LabelSpot, placed } from './label-placement';
 import { type Dimension, EDGE, type SpanLook } from './dimensions';
 import { type Child, el, line, type Markup, type Point, px, textWidthPx } from './svg';
-import { type Place, type View, xOf, yOf } from './view';
+import { type AxialPoint, type View, xOf, yOf } from './view';
 
 export interface Label {
   readonly dimension: Dimension;
@@ -22,7 +22,7 @@ export interface Sheet {
 }
 
 /** One side of the part. */
-interface Column {
+interface LabelColumn {
   readonly markup: readonly Child[];
   /** Heights at which lines run away from the part. */
   readonly runs: readonly number[];
@@ -86,7 +86,7 @@ const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'e
   return el('text', { x, y: y + 4, 'text-anchor': anchor === 'end' ? 'end' : undefined, class: 'bw-label' }, parts);
 };
 
-export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): Column {
+export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): LabelColumn {
   const faces = labels
     .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place }] : []))
     .map(({ label, place }) => {
@@ -110,7 +110,7 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
   );
   const elbow = view.axisX - view.edgePx - 6;
   const markup = faces.flatMap(({ label, place, radiusAt }, i) => {
-    const spot = spots[i] as Placed;
+    const spot = spots[i] as LabelSpot;
     const tip: Point = [xOf(view, -radiusAt(spot.anchor)), spot.anchor];
     return [
       line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]),
@@ -135,9 +135,9 @@ function dimensionLine(x: number, fromY: number, toY: number, look: SpanLook): C
   return [shaft, ...(isShort(low, high) ? [stroke([x, low]), stroke([x, high])] : [arrow([x, low], [0, 1]), arrow([x, high], [0, -1])])];
 }
 
-export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): Column {
+export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): LabelColumn {
   const partX = view.axisX + view.edgePx + COLUMN_PX;
-  const startOf = ([r]: Place): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
+  const startOf = ([r]: AxialPoint): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
   const spans = labels
     .flatMap(label =>
       label.dimension.place?.side === 'right'
@@ -168,7 +168,7 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
   );
   const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
   const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
-    const spot = spots[i] as Placed;
+    const spot = spots[i] as LabelSpot;
     const path: Point[] = [
       [x, spot.anchor],
       [Math.max(elbow, x), spot.anchor],

@@ -3,7 +3,7 @@ import type { Screw } from '../core/screw/thread';
 import { tanDeg } from '../core/maths';
 import type { ScrewShape } from './shape';
 import { el, line, type Markup, type Point, px, through } from './svg';
-import { at, type Place, type View, xOf, yOf } from './view';
+import { at, type AxialPoint, type View, xOf, yOf } from './view';
 
 /** Below this pitch the thread is drawn with a thin line at its root, as in ISO 6410-1. */
 const SMALLEST_PITCH_PX = 6;
@@ -56,27 +56,27 @@ function crests(
 const RIGHT = 0.25;
 const LEFT = 0.75;
 
-function shankSide(shape: ScrewShape, profile: Profile, phase: number): Place[] {
+function shankSide(shape: ScrewShape, profile: Profile, phase: number): AxialPoint[] {
   const { crest, root } = profile;
   const flat = shape.screw.isTapping ? 0 : shape.screw.pitchMm / 16;
-  const teeth = crests(profile, shape, phase).flatMap(({ t, foot }): Place[] => [
+  const teeth = crests(profile, shape, phase).flatMap(({ t, foot }): AxialPoint[] => [
     [root(t - foot), t - foot],
     [crest(t - flat), t - flat],
     [crest(t + flat), t + flat],
     [root(t + foot), t + foot],
   ]);
   const last = teeth[teeth.length - 1]?.[1] ?? 0;
-  return [[root(0), 0], ...teeth, ...[profile.rootFrom, shape.length].filter(t => t > last).map((t): Place => [root(t), t])];
+  return [[root(0), 0], ...teeth, ...[profile.rootFrom, shape.length].filter(t => t > last).map((t): AxialPoint => [root(t), t])];
 }
 
 function detailedShank(view: View, shape: ScrewShape): Markup[] {
   const profile = profileOf(shape);
-  const place = ([r, t]: Place): Point => at(view, [r, shape.bearing + t]);
+  const place = ([r, t]: AxialPoint): Point => at(view, [r, shape.bearing + t]);
   const right = shankSide(shape, profile, RIGHT);
-  const left = shankSide(shape, profile, LEFT).map(([r, t]): Place => [-r, t]);
+  const left = shankSide(shape, profile, LEFT).map(([r, t]): AxialPoint => [-r, t]);
   const half = shape.screw.pitchMm / 2;
   // right-handed: in front of the axis the thread rises from left to right
-  const turns = crests(profile, shape, RIGHT).flatMap(({ t, foot }): (readonly [Place, Place])[] => {
+  const turns = crests(profile, shape, RIGHT).flatMap(({ t, foot }): (readonly [AxialPoint, AxialPoint])[] => {
     const s = Math.min(t + half, shape.length);
     const end = Math.min(s + foot, shape.length);
     return [
@@ -131,7 +131,7 @@ function countersunkHead(
   const edgeZ = bearing + Math.max(0, sharpR - headR) / slope;
   const neckZ = Math.max(edgeZ, bearing + (sharpR - neckR) / slope);
   const raised = head.style === 'raised countersunk' ? Math.max(0, headHeight - (sharpR - majorR(screw)) / slope) : 0;
-  const points: Place[] = [
+  const points: AxialPoint[] = [
     [-headR, bearing],
     [-headR, edgeZ],
     [-neckR, neckZ],

@@ -8,8 +8,8 @@ import { findingList, marksOnPart, missingList, type Numbered, numbered } from '
 import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';
 import { drawPlastic } from './plastic';
 import { drawScrew } from './screw';
-import { extentOf, Reading, type ScrewShape, type Shape, shapeOf } from './shape';
-import { centreLine, heading, pulls, scaleBar } from './sheet';
+import { extentOf, JointValues, type ScrewShape, type Shape, shapeOf } from './shape';
+import { centreLine, heading, pulls, scaleBar } from './surroundings';
 import { hatches, style } from './style';
 import { type Child, el, px, shown, text } from './svg';
 import type { View } from './view';
@@ -140,7 +140,7 @@ export function section(
   variant: Variant,
   { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {},
 ): Section {
-  const read = new Reading(variant);
+  const read = new JointValues(variant);
   const shape = shapeOf(read);
   const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
   const findings = variant.findings();

@@ -8,7 +8,7 @@ import { OUTPUTS, type Variant } from '../joint/evaluate';
 import { INPUTS } from '../joint/inputs';
 
 /** A cone of a countersunk head: its theoretical edge lies at the bearing plane. */
-export interface Cone {
+export interface ConeShape {
   readonly sharpR: number;
   readonly slope: number;
 }
@@ -29,7 +29,7 @@ export interface HeadHalf {
   readonly postR: number;
   readonly postRootR: number;
   readonly sleeveR?: number;
-  readonly cone?: Cone;
+  readonly cone?: ConeShape;
 }
 
 export interface Board {
@@ -65,7 +65,7 @@ export interface ScrewShape {
   readonly point?: number;
   readonly isFlatEnd: boolean;
   readonly penetrationMax?: number;
-  readonly cone?: Cone;
+  readonly cone?: ConeShape;
 }
 
 export interface Shape {
@@ -76,7 +76,7 @@ export interface Shape {
 }
 
 /** Reads values of a variant and keeps what was refused. */
-export class Reading {
+export class JointValues {
   /** Reason, and the names that have no value for it. */
   readonly missing = new Map<string, string[]>();
 
@@ -119,13 +119,13 @@ export class Reading {
 
 const half = (diameterMm: number): number => Math.max(0, diameterMm / 2);
 
-function coneOf(read: Reading): Cone | undefined {
+function coneOf(read: JointValues): ConeShape | undefined {
   if (read.get('is countersunk') !== true) return undefined;
   const cone = read.all({ sharp: 'cone sharp', angle: 'cone angle' });
   return cone && { sharpR: half(cone.sharp), slope: tanDeg(cone.angle / 2) };
 }
 
-function headHalfOf(read: Reading, plane: number): HeadHalf | undefined {
+function headHalfOf(read: JointValues, plane: number): HeadHalf | undefined {
   if (read.get('has recess') !== true) return undefined;
   const v = read.all({
     boardPlane: 'board plane',
@@ -164,7 +164,7 @@ function headHalfOf(read: Reading, plane: number): HeadHalf | undefined {
   };
 }
 
-function boardOf(read: Reading, plane: number): Board | undefined {
+function boardOf(read: JointValues, plane: number): Board | undefined {
   const v = read.all({ board: 'board', sleeve: 'sleeve' });
   if (v === undefined || v.board === 0) return undefined;
   const [given, hole] = [read.mm('board hole'), v.sleeve > 0 ? undefined : read.mm('hole')];
@@ -180,7 +180,7 @@ function boardOf(read: Reading, plane: number): Board | undefined {
   };
 }
 
-function threadHalfOf(read: Reading): ThreadHalf | undefined {
+function threadHalfOf(read: JointValues): ThreadHalf | undefined {
   const v = read.all({
     od: 'boss OD',
     root: 'boss OD root',
@@ -205,7 +205,7 @@ function threadHalfOf(read: Reading): ThreadHalf | undefined {
   };
 }
 
-function screwOf(read: Reading): ScrewShape | undefined {
+function screwOf(read: JointValues): ScrewShape | undefined {
   const screw = read.get('screw') as Screw | undefined;
   const head = read.get('head') as Head | undefined;
   const v = read.all({ grip: 'grip', length: 'screw length', headDiameter: 'head diameter', headHeight: 'head height' });
@@ -227,7 +227,7 @@ function screwOf(read: Reading): ScrewShape | undefined {
   };
 }
 
-export function shapeOf(read: Reading): Shape {
+export function shapeOf(read: JointValues): Shape {
   const stack = read.all({ between: 'between', gap: 'gap' });
   const plane = stack && -stack.gap - stack.between;
   const parts = {

@@ -209,14 +209,14 @@ export const CLAIMS: readonly Claim[] = [
   {
     claim: 'A kept workbook that is damaged is put aside, can be saved as a file, and is not overwritten by a second one',
     standIn: 'the built bench in Chromium',
-    test: 'test/browser/keeping.test.ts',
+    test: 'test/browser/persistence.test.ts',
     title: 'what was put aside can be saved and discarded, and a second one does not touch the first',
     open: 'nothing',
   },
   {
     claim: 'Two tabs of the bench tell of each other, and neither overwrites what the other kept',
     standIn: 'the built bench in Chromium',
-    test: 'test/browser/keeping.test.ts',
+    test: 'test/browser/persistence.test.ts',
     title: 'two tabs: the older one says so, stops saving, and the user chooses',
     open: 'nothing',
   },

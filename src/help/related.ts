@@ -8,11 +8,13 @@ import { calledBy } from '../plain/forms';
 import { CARDS } from '../registry';
 
 /** A quantity of the joint with what makes it. */
-type Quantity = Made & { readonly name: string };
+type JointQuantity = Made & { readonly name: string };
 
-const MADE: readonly Quantity[] = [
+const MADE: readonly JointQuantity[] = [
   ...[...NODES].map(([name, node]) => ({ ...node, name })),
-  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] => (fallback !== undefined && 'by' in fallback ? [{ name, ...fallback }] : [])),
+  ...[...INPUTS].flatMap(([name, { fallback }]): JointQuantity[] =>
+    fallback !== undefined && 'by' in fallback ? [{ name, ...fallback }] : [],
+  ),
 ];
 
 const cardsOf = (made: Made): Card[] => [...CARDS.values()].filter(({ formula }) => formula === made.formula);

@@ -5,14 +5,14 @@ import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
 import { section, type LegendEntry } from '../figure/section';
 import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
-import type { Joint } from './find-joint';
+import type { LocatedJoint } from './find-joint';
 import { Findings } from './findings';
 import type { Stack } from './find-stack';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
-import { lengthText } from './numbers';
+import { lengthText } from './shown-values';
 import { pictureOf } from './picture';
-import { placeName, useShared } from './shared';
+import { placeName, usePane } from './pane-context';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -57,7 +57,7 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
 
 /** What is drawn, as a picture over the cells from the selected one on. */
 function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly words: string }): JSX.Element | null {
-  const { port, say, work, selection } = useShared();
+  const { port, say, work, selection } = usePane();
   if (port?.placePicture === undefined) return null;
   const { placePicture } = port;
   const put = ({ sheetName, at }: Selection) =>
@@ -72,8 +72,8 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
   );
 }
 
-function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
-  const { kept } = useShared();
+function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
+  const { kept } = usePane();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
@@ -109,7 +109,7 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
 }
 
 /** Every variant that stands with this one, by its engagement. */
-function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
+function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [place, width] = useWidth();
   const svg = useMemo(
     () =>
@@ -122,7 +122,7 @@ function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
   return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-function Variants({ joint }: { readonly joint: Joint }): JSX.Element {
+function Variants({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
   return (
     <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
@@ -184,7 +184,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 }
 
 export function FigureView(): JSX.Element {
-  const { found, stack } = useShared();
+  const { found, stack } = usePane();
   if (stack !== undefined) return <StackFigure stack={stack} />;
   if (found?.is !== 'joint') return <NoJoint found={found} what="its joint in section" />;
   return (

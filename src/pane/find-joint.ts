@@ -9,14 +9,14 @@ import { sourceOf, type Grid } from './workbook';
 
 type Row = readonly unknown[];
 
-export interface Joint {
+export interface LocatedJoint {
   readonly variant: Variant;
   /** A row of names and a row of values, as the checks of a joint take them. */
   readonly rows: readonly [Row, Row];
   /** Where the inputs stand, by name. */
   readonly cells: ReadonlyMap<string, Selection>;
   /** Each input has its column, its row, or a place of another kind. */
-  readonly form: Block['form'];
+  readonly form: JointInputs['form'];
   /** What the user calls it: the text left of its row. */
   readonly label: string;
   /** Its first input; nothing where the inputs are not cells. */
@@ -25,25 +25,25 @@ export interface Joint {
   readonly number: number;
   readonly of: number;
   /** All of those, this one among them. */
-  readonly together: () => readonly Joint[];
+  readonly together: () => readonly LocatedJoint[];
 }
 
-export type Found =
-  { readonly is: 'joint'; readonly joint: Joint } | { readonly is: 'refused'; readonly message: string; readonly place: Selection };
+export type FoundJoint =
+  { readonly is: 'joint'; readonly joint: LocatedJoint } | { readonly is: 'refused'; readonly message: string; readonly place: Selection };
 
 /** `undefined` while nothing has been read, null where the workbook has no joint. */
-export type JointHere = Found | null | undefined;
+export type JointHere = FoundJoint | null | undefined;
 
 /** Inputs of one or several joints: a row of names with a variant in each further row, names beside values, or names and values apart. */
-interface Block {
-  readonly names: readonly Input[];
-  readonly variants: readonly (readonly Input[])[];
+interface JointInputs {
+  readonly names: readonly InputCell[];
+  readonly variants: readonly (readonly InputCell[])[];
   /** The rectangle that is read, where it is one. */
   readonly area: Rectangle | undefined;
   readonly form: 'below' | 'beside' | 'apart';
 }
 
-interface Input {
+interface InputCell {
   readonly value: unknown;
   readonly place: Selection | undefined;
 }
@@ -58,7 +58,7 @@ interface Rectangle {
 
 /** A call of the joint in a cell: what it reads, and the rectangle it fills. */
 interface JointCall {
-  readonly block: Block;
+  readonly block: JointInputs;
   readonly filled: Rectangle;
   /** The variant of a row of what is filled. */
   readonly variantAt: (row: number) => number;
@@ -84,7 +84,7 @@ const inRows = (area: Rectangle | undefined, { sheetName, at }: Selection): bool
 
 export class Joints {
   private readonly calls: readonly JointCall[];
-  private readonly blocks: readonly Block[];
+  private readonly blocks: readonly JointInputs[];
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
@@ -95,7 +95,7 @@ export class Joints {
   }
 
   /** The joint of the cell, of its row, or the only one that stands as a list on its sheet. */
-  at(selection: Selection): Found | undefined {
+  at(selection: Selection): FoundJoint | undefined {
     const { row } = cellPosition(selection.at);
     for (const isHit of [holds, inRows]) {
       const call = this.calls.find(({ filled }) => isHit(filled, selection));
@@ -113,13 +113,13 @@ export class Joints {
   }
 
   /** The joint to begin with. */
-  first(): Found | undefined {
+  first(): FoundJoint | undefined {
     const [block] = this.blocks;
     return block && this.found(block, 0);
   }
 
   /** Every joint of the workbook, once. */
-  all(): Found[] {
+  all(): FoundJoint[] {
     const seen = new Set<string>();
     return this.blocks.flatMap(block => {
       const key = JSON.stringify(block.area ?? block.variants.map(inputs => inputs.map(({ value }) => value)));
@@ -129,7 +129,7 @@ export class Joints {
     });
   }
 
-  private found(block: Block, wanted: number): Found {
+  private found(block: JointInputs, wanted: number): FoundJoint {
     const { names, variants, form } = block;
     const index = Math.min(Math.max(wanted, 0), variants.length - 1);
     const inputs = variants[index] ?? [];
@@ -227,7 +227,7 @@ export class Joints {
   private read(
     node: FormulaNode | null,
     home: string,
-  ): { readonly rows: readonly (readonly Input[])[]; readonly area: Rectangle | undefined } | undefined {
+  ): { readonly rows: readonly (readonly InputCell[])[]; readonly area: Rectangle | undefined } | undefined {
     const known: Known = this.source.evaluate(node, home);
     if (!isRows(known)) return undefined;
     const isSpill = node?.type === 'UnaryExpression' && node.operator === '#';
@@ -244,26 +244,26 @@ export class Joints {
     return { rows: known.map((line, r) => line.map((value, c) => ({ value, place: placeOf(r, c) }))), area };
   }
 
-  private together(inputs: FormulaNode | null, home: string): Block | undefined {
+  private together(inputs: FormulaNode | null, home: string): JointInputs | undefined {
     const read = this.read(inputs, home);
     return read && blockOf(read.rows, read.area);
   }
 
-  private apart(names: FormulaNode | null, values: FormulaNode | null, home: string): Block | undefined {
+  private apart(names: FormulaNode | null, values: FormulaNode | null, home: string): JointInputs | undefined {
     const [header, given] = [this.read(names, home), this.read(values, home)];
     return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: 'apart' };
   }
 
   /** Names with something beside or below them that no call needs to read. */
-  private listsOn(sheetName: string, grid: Grid): Block[] {
+  private listsOn(sheetName: string, grid: Grid): JointInputs[] {
     const valueAt = (row: number, column: number): unknown => grid[row]?.[column]?.value ?? null;
     const width = Math.max(0, ...grid.map(line => line.length));
-    const lists: Block[] = [];
+    const lists: JointInputs[] = [];
     const isNew = (row: number, column: number) =>
       !this.calls.some(({ block, filled }) => [block.area, filled].some(area => holds(area, { sheetName, at: address(row, column) })));
     const add = (area: Rectangle) => {
       const rows = Array.from({ length: area.bottom - area.top + 1 }, (_, r) =>
-        Array.from({ length: area.right - area.left + 1 }, (__, c): Input => ({
+        Array.from({ length: area.right - area.left + 1 }, (__, c): InputCell => ({
           value: this.source.value(sheetName, address(area.top + r, area.left + c)) ?? null,
           place: { sheetName, at: address(area.top + r, area.left + c) },
         })),
@@ -302,10 +302,10 @@ function lastFilled(grid: Grid, top: number, column: number): number {
 }
 
 /** As the joint reads them, with the place of each cell. */
-function blockOf(rows: readonly (readonly Input[])[], area: Rectangle | undefined): Block {
+function blockOf(rows: readonly (readonly InputCell[])[], area: Rectangle | undefined): JointInputs {
   const layout = layoutOf(rows.map(row => row.map(({ value }) => value)));
   if (layout.form === 'beside') {
-    const named = layout.rows.map(row => rows[row] as readonly [Input, Input]);
+    const named = layout.rows.map(row => rows[row] as readonly [InputCell, InputCell]);
     return { names: named.map(([name]) => name), variants: [named.map(([, value]) => value)], area, form: 'beside' };
   }
   const { width, height } = layout;

@@ -3,11 +3,11 @@ import type { JSX } from 'preact';
 import type { State } from '../core/check/check';
 import { address, cellPosition } from '../sheet/formula';
 import type { Selection } from '../sheet/port';
-import type { Joint } from './find-joint';
-import { placeName, useGoTo } from './shared';
+import type { LocatedJoint } from './find-joint';
+import { placeName, useGoTo } from './pane-context';
 import { StateWord } from './state-word';
 
-export const jointName = ({ label, number, of, place }: Joint): string =>
+export const jointName = ({ label, number, of, place }: LocatedJoint): string =>
   label !== '' ? label : of > 1 ? `Variant ${number}` : place === undefined ? 'Joint' : `Joint on ${place.sheetName}`;
 
 function Step({
@@ -16,7 +16,7 @@ function Step({
   name,
   isThere,
 }: {
-  readonly joint: Joint;
+  readonly joint: LocatedJoint;
   readonly by: number;
   readonly name: string;
   readonly isThere: boolean;
@@ -33,7 +33,7 @@ function Step({
   );
 }
 
-export function JointHeading({ joint }: { readonly joint: Joint }): JSX.Element {
+export function JointHeading({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { number, of, place, variant } = joint;
   return (
     <div class="bw-joint">

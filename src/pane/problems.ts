@@ -6,13 +6,13 @@ import { isFault, type Source } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
 import { inWords } from './argument-words';
-import { NAMESPACE } from './list';
+import { NAMESPACE } from './function-list';
 import { sourceOf, type Grid } from './workbook';
 
-export type Kind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
+export type ProblemKind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
 
 export interface Problem {
-  readonly kind: Kind;
+  readonly kind: ProblemKind;
   readonly place: Selection;
   readonly words: string;
   /** The formula as it is to be entered again. */
@@ -33,13 +33,13 @@ export const retyped = (formula: string): string =>
     return id === undefined ? whole : `${NAMESPACE}.${id}`;
   });
 
-interface Place extends Selection {
+interface FormulaCell extends Selection {
   readonly cell: SheetCell;
   readonly formula: string;
   readonly tree: FormulaNode | undefined;
 }
 
-const problem = (kind: Kind, { sheetName, at }: Selection, words: string): Problem => ({ kind, place: { sheetName, at }, words });
+const problem = (kind: ProblemKind, { sheetName, at }: Selection, words: string): Problem => ({ kind, place: { sheetName, at }, words });
 
 const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonly node: FormulaNode }[] =>
   [...walk(tree ?? null)].flatMap(node => {
@@ -49,7 +49,7 @@ const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonl
 
 // ---- cells that a newer entry mends --------------------------------------------------------------------------------
 
-function broken({ cell: { value }, formula, tree, ...place }: Place): Problem | undefined {
+function broken({ cell: { value }, formula, tree, ...place }: FormulaCell): Problem | undefined {
   const typed = retyped(formula);
   if (typed !== formula) return { ...problem('broken', place, 'the function stands here under the name it has in a file'), repair: typed };
   if (value !== '#NAME?' && value !== '#BUSY!') return undefined;
@@ -80,7 +80,7 @@ function reason(source: Source, sheetName: string, tree: FormulaNode | undefined
   return undefined;
 }
 
-function refused(place: Place, source: Source): Problem | undefined {
+function refused(place: FormulaCell, source: Source): Problem | undefined {
   const {
     cell: { value, message },
     tree,
@@ -91,7 +91,7 @@ function refused(place: Place, source: Source): Problem | undefined {
   return problem('refused', place, message ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`);
 }
 
-function state(place: Place): Problem | undefined {
+function state(place: FormulaCell): Problem | undefined {
   const {
     cell: { value },
     tree,
@@ -115,7 +115,7 @@ function constantsIn(node: FormulaNode | null): string[] {
   return [...(node.arguments ?? []), ...(node.elements ?? []).flat()].flatMap(constantsIn);
 }
 
-function constants(place: Place): Problem | undefined {
+function constants(place: FormulaCell): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -128,7 +128,7 @@ function constants(place: Place): Problem | undefined {
 const countsAsZero = ({ blank }: Param): boolean =>
   blank === 'zero' || (typeof blank === 'object' && 'default' in blank && blank.default === 0);
 
-function blanks(place: Place, source: Source): Problem | undefined {
+function blanks(place: FormulaCell, source: Source): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -183,10 +183,10 @@ function units(area: Area, source: Source): Problem | undefined {
 
 // ---- the workbook --------------------------------------------------------------------------------------------------
 
-function placesOf(grids: ReadonlyMap<string, Grid>): Place[] {
+function placesOf(grids: ReadonlyMap<string, Grid>): FormulaCell[] {
   return [...grids].flatMap(([sheetName, grid]) =>
     grid.flatMap((row, r) =>
-      row.flatMap((cell, c): Place[] => {
+      row.flatMap((cell, c): FormulaCell[] => {
         const { formula } = cell;
         return formula === undefined ? [] : [{ sheetName, at: address(r, c), cell, formula, tree: parseFormula(formula) }];
       }),

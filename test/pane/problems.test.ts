@@ -1,7 +1,7 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
 import { describe, expect, it } from 'vitest';
-import { checkedWorkbook } from '../../src/pane/checked';
-import { levers } from '../../src/pane/levers';
+import { checkWorkbook } from '../../src/pane/check-workbook';
+import { sensitivities } from '../../src/pane/sensitivities';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
 import { readSheets, type Grid } from '../../src/pane/workbook';
 import { demoWorkbook } from '../../src/demo/demo';
@@ -103,7 +103,7 @@ describe('the check of a workbook', () => {
     const port = fakePort(demoWorkbook);
     const names = await port.sheetNames();
     const steps: number[] = [];
-    const whole = await checkedWorkbook(port, done => steps.push(done) > 0);
+    const whole = await checkWorkbook(port, done => steps.push(done) > 0);
     expect(steps).toEqual(names.map((_, i) => i));
     expect(whole.isPartial).toBe(false);
     expect(whole.joints.find(({ joint }) => joint.label === 'A  first choice')).toMatchObject({
@@ -114,7 +114,7 @@ describe('the check of a workbook', () => {
     expect(
       [...states].sort((a, b) => ['fail', 'not checked', 'look', 'pass'].indexOf(a) - ['fail', 'not checked', 'look', 'pass'].indexOf(b)),
     ).toEqual(states);
-    expect((await checkedWorkbook(port, done => done < 1)).isPartial).toBe(true);
+    expect((await checkWorkbook(port, done => done < 1)).isPartial).toBe(true);
   });
 });
 
@@ -122,7 +122,7 @@ describe('what moves the worst engagement', async () => {
   const port = fakePort(demoWorkbook);
   const joints = new Joints(await readSheets(port, await port.sheetNames()));
   const first = joints.at({ sheetName: 'Variants', at: 'B6' });
-  const found = first?.is === 'joint' ? levers(first.joint.variant, 'engagement min') : [];
+  const found = first?.is === 'joint' ? sensitivities(first.joint.variant, 'engagement min') : [];
   const slope = (input: string): number | undefined => found.find(lever => lever.input === input)?.perUnit;
 
   it('is first the length, one for one', () => {
@@ -144,12 +144,12 @@ describe('what moves the worst engagement', async () => {
 
   it('is nothing where the engagement has no value', () => {
     if (first?.is !== 'joint') throw new Error('no joint');
-    expect(levers(first.joint.variant.with('screw', 'M99x'), 'engagement min')).toEqual([]);
+    expect(sensitivities(first.joint.variant.with('screw', 'M99x'), 'engagement min')).toEqual([]);
   });
 
   it('is the length of a machine screw too, by the next standard length', () => {
     if (first?.is !== 'joint') throw new Error('no joint');
     const machine = first.joint.variant.with('screw', 'M3').with('head', 'ISO 7045').with('length', 12);
-    expect(levers(machine, 'engagement min')[0]).toMatchObject({ input: 'length' });
+    expect(sensitivities(machine, 'engagement min')[0]).toMatchObject({ input: 'length' });
   });
 });

@@ -2,10 +2,10 @@
 import type { Finding } from '../handover/finding';
 import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/title-block';
 import type { BenchWorkbook, OpenWorkbook } from '../hosts/univer/bench-workbook';
-import { busy } from './busy';
+import { withProgress } from './progress-dialog';
 import { byId, count, element, messageOf, whenClosed } from './dom';
 import { download } from './download';
-import { work, type CopySummary, type Running } from './files';
+import { startJob, type CopySummary, type Running } from './file-jobs';
 
 const kinds: readonly { readonly what: Finding['what']; readonly words: string }[] = [
   { what: 'value, not live', words: 'Goes along as a value' },
@@ -51,7 +51,7 @@ function summarise(contents: Promise<OpenWorkbook>): () => void {
   async function run(): Promise<void> {
     const open = await contents;
     if (!isWanted) return;
-    running = work('summary', open);
+    running = startJob('summary', open);
     const summary = await running.done;
     if (summary !== undefined) show(summary);
   }
@@ -92,7 +92,7 @@ function titleIn(form: HTMLFormElement): TitleBlock {
 
 const paperIn = (form: HTMLFormElement): Paper => PAPERS.find(paper => paper === new FormData(form).get('paper')) ?? PAPERS[0];
 
-export function handOver(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
+export function handOverDialog(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
   const dialog = byId<HTMLDialogElement>('hand-over-dialog');
   const form = byId<HTMLFormElement>('hand-over-form');
   const choices = { status: STATUSES, paper: PAPERS };
@@ -115,7 +115,7 @@ export function handOver(workbook: BenchWorkbook, say: (text: string) => void): 
     stopSummary();
     if (!isWanted) return;
     const title = titleIn(form);
-    const copy = await busy('Writing the copy …', work('handOver', { ...(await contents), title, paper: paperIn(form) }));
+    const copy = await withProgress('Writing the copy …', startJob('handOver', { ...(await contents), title, paper: paperIn(form) }));
     if (copy === undefined) return;
     const name = download(copy.bytes, `${title.part}-${title.revision}`);
     say(`${name} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);

@@ -1,20 +1,20 @@
 // A workbook gone through: its joints by state, and the problems in its formulas.
 import { WORST_FIRST, type State } from '../core/check/check';
 import type { SheetPort } from '../sheet/port';
-import { Joints, type Joint } from './find-joint';
+import { Joints, type LocatedJoint } from './find-joint';
 import { problemsOf, type Problem } from './problems';
 import type { Grid } from './workbook';
 
-export interface Checked {
+export interface WorkbookCheck {
   /** Worst first. */
-  readonly joints: readonly { readonly joint: Joint; readonly state: State; readonly reason: string }[];
+  readonly joints: readonly { readonly joint: LocatedJoint; readonly state: State; readonly reason: string }[];
   readonly problems: readonly Problem[];
   /** It was stopped before all sheets were read. */
   readonly isPartial: boolean;
 }
 
 /** @param step told after each sheet; false stops. */
-export async function checkedWorkbook(port: SheetPort, step: (done: number, of: number) => boolean): Promise<Checked> {
+export async function checkWorkbook(port: SheetPort, step: (done: number, of: number) => boolean): Promise<WorkbookCheck> {
   const names = await port.sheetNames();
   const grids = new Map<string, Grid>();
   for (const name of names) {

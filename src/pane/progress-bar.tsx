@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Progress } from './use-work';
+import type { Progress } from './use-task';
 
 /** Work that is over sooner needs no bar. */
 const PATIENCE_MS = 500;
 
 /** How far a piece of work is; one that counts its steps can be stopped. */
-export function Working({
+export function ProgressBar({
   progress: { what, done, of },
   onStop,
 }: {

@@ -1,6 +1,6 @@
 // What the pane needs of the page that shows it.
 import type { SheetPort } from '../sheet/port';
-import type { ListedFunction } from './list';
+import type { ListedFunction } from './function-list';
 
 /** Keeps how the pane was left; what matters for a result lives in cells. */
 export interface KeptView {

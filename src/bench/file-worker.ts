@@ -6,7 +6,7 @@ import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { pngRenderer } from '../hosts/png/browser';
 import { readWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
-import type { Answer, Copy, CopySummary, Job, Work } from './files';
+import type { WorkerReply, Copy, CopySummary, Job, FileJobs } from './file-jobs';
 
 /** The counts do not depend on what stands in the title block. */
 const untitled: TitleBlock = { part: '', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' };
@@ -19,12 +19,12 @@ function summary(open: OpenWorkbook): CopySummary {
   return { live, asValues, findings };
 }
 
-async function copy({ title, paper, ...open }: Work['handOver']['given']): Promise<Copy> {
+async function copy({ title, paper, ...open }: FileJobs['handOver']['given']): Promise<Copy> {
   const { plan, live, asValues } = copyOf(open, title, { paper, pngOf: await pngRenderer() });
   return { bytes: await writeWorkbook(plan), live, asValues };
 }
 
-async function done(job: Job): Promise<Work[keyof Work]['answer']> {
+async function done(job: Job): Promise<FileJobs[keyof FileJobs]['answer']> {
   switch (job.kind) {
     case 'read':
       return readWorkbook(job.given);
@@ -39,7 +39,8 @@ async function done(job: Job): Promise<Work[keyof Work]['answer']> {
 
 addEventListener('message', ({ data }: MessageEvent<Job>) => {
   done(data).then(
-    value => postMessage({ ok: true, value } satisfies Answer),
-    (thrown: unknown) => postMessage({ ok: false, message: thrown instanceof Error ? thrown.message : String(thrown) } satisfies Answer),
+    value => postMessage({ ok: true, value } satisfies WorkerReply),
+    (thrown: unknown) =>
+      postMessage({ ok: false, message: thrown instanceof Error ? thrown.message : String(thrown) } satisfies WorkerReply),
   );
 });

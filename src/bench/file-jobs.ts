@@ -20,16 +20,17 @@ export interface Copy {
 }
 
 /** The work by name: what it is given, and what it answers. */
-export interface Work {
+export interface FileJobs {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
   readonly summary: { readonly given: OpenWorkbook; readonly answer: CopySummary };
   readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock; readonly paper: Paper }; readonly answer: Copy };
 }
 
-export type Job = { [Kind in keyof Work]: { readonly kind: Kind; readonly given: Work[Kind]['given'] } }[keyof Work];
+export type Job = { [Kind in keyof FileJobs]: { readonly kind: Kind; readonly given: FileJobs[Kind]['given'] } }[keyof FileJobs];
 
-export type Answer = { readonly ok: true; readonly value: Work[keyof Work]['answer'] } | { readonly ok: false; readonly message: string };
+export type WorkerReply =
+  { readonly ok: true; readonly value: FileJobs[keyof FileJobs]['answer'] } | { readonly ok: false; readonly message: string };
 
 export interface Running<T> {
   /** Nothing if it was stopped. */
@@ -37,12 +38,12 @@ export interface Running<T> {
   stop(): void;
 }
 
-export function work<Kind extends keyof Work>(kind: Kind, given: Work[Kind]['given']): Running<Work[Kind]['answer']> {
-  const worker = new Worker(new URL('./file-work.ts', import.meta.url));
+export function startJob<Kind extends keyof FileJobs>(kind: Kind, given: FileJobs[Kind]['given']): Running<FileJobs[Kind]['answer']> {
+  const worker = new Worker(new URL('./file-worker.ts', import.meta.url));
   let stop = () => {};
-  const done = new Promise<Work[Kind]['answer'] | undefined>((resolve, reject) => {
+  const done = new Promise<FileJobs[Kind]['answer'] | undefined>((resolve, reject) => {
     stop = () => resolve(undefined);
-    worker.addEventListener('message', ({ data }: MessageEvent<Answer>) =>
+    worker.addEventListener('message', ({ data }: MessageEvent<WorkerReply>) =>
       data.ok ? resolve(data.value) : reject(new Error(data.message)),
     );
     worker.addEventListener('error', () => reject(new Error('the part of the page that works on files could not be loaded')));

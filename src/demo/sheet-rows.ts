@@ -32,11 +32,11 @@ export function table(column: number, rowNumber: number, columns: number, formul
   ];
 }
 
-export type Input = readonly [name: string, value: Cell, unit: string, note: string];
+export type SheetInput = readonly [name: string, value: Cell, unit: string, note: string];
 /** A line with its note, or a line whose answer is a sentence. */
-export type Step = readonly [label: string, formula: string, unit: string, note: string] | readonly [label: string, formula: string];
+export type SheetStep = readonly [label: string, formula: string, unit: string, note: string] | readonly [label: string, formula: string];
 /** The words stand above the lines. */
-export type Block = readonly [heading: string, steps: readonly Step[], words?: readonly string[]];
+export type StepBlock = readonly [heading: string, steps: readonly SheetStep[], words?: readonly string[]];
 
 const COLUMN_HEADS: readonly Role[] = ['header', 'header', 'header', 'header', 'header', 'header'];
 const INPUT: readonly Role[] = ['label', 'input', 'unit', 'text', 'text', 'note'];
@@ -75,8 +75,8 @@ export function paragraphs(
 export function stepSheet(
   title: string,
   note: string,
-  inputs: readonly Input[],
-  blocks: readonly Block[],
+  inputs: readonly SheetInput[],
+  blocks: readonly StepBlock[],
   format: (unit: string) => string = () => '0.00',
   lead: readonly string[] = [],
 ): StepSheet {

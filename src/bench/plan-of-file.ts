@@ -31,4 +31,4 @@ function sheetPlan({ name, cells }: ReadSheet): SheetPlan {
   };
 }
 
-export const openedPlan = (name: string, { sheets }: ReadWorkbook): WorkbookPlan => ({ name, sheets: sheets.map(sheetPlan) });
+export const planOfFile = (name: string, { sheets }: ReadWorkbook): WorkbookPlan => ({ name, sheets: sheets.map(sheetPlan) });

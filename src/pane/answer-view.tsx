@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { inWords } from './argument-words';
-import { shownCell } from './numbers';
+import { shownCell } from './shown-values';
 import type { Preview } from './preview';
 
 /** Rows of a table that are shown before it is in the sheet. */
@@ -62,7 +62,7 @@ function Result({ card, value }: { readonly card: Card; readonly value: Cell | C
   );
 }
 
-export function Answer({ answer, card }: { readonly answer: Preview | null; readonly card: Card }): JSX.Element {
+export function AnswerView({ answer, card }: { readonly answer: Preview | null; readonly card: Card }): JSX.Element {
   return (
     <div class="bw-answer" aria-live="polite" aria-label="Result" role="group">
       {answer?.is === 'answer' && (

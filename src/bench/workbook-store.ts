@@ -1,6 +1,6 @@
 // The workbook in the store of this browser, which all its tabs share, and those that could not be opened.
 import type { Snapshot } from '../hosts/univer/snapshot';
-import { format, readForm, type Kept, type Read } from './kept-form';
+import { format, readStored, type Kept, type StoredWorkbook } from './stored-format';
 
 const key = 'bosswright.workbook';
 /** The next ones have a number behind: a workbook that was put aside is never overwritten. */
@@ -10,9 +10,9 @@ const asideKey = 'bosswright.workbook.unreadable';
 let known: string | null = null;
 
 /** What is kept; null if nothing is. */
-export function readKept(): Read | null {
+export function readKept(): StoredWorkbook | null {
   known = localStorage.getItem(key);
-  return known === null ? null : readForm(known);
+  return known === null ? null : readStored(known);
 }
 
 export const isOfAnotherTab = (): boolean => localStorage.getItem(key) !== known;

@@ -1,7 +1,7 @@
 // What a browser keeps of the workbook: forms, damage, copies that were put aside, other tabs. On plain Node with a store in memory.
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { readForm } from '../../src/bench/kept-form';
-import { discardAside, isOfAnotherTab, keep, putAside, readKept, setAside, takeOver } from '../../src/bench/kept-workbook';
+import { readStored } from '../../src/bench/stored-format';
+import { discardAside, isOfAnotherTab, keep, putAside, readKept, setAside, takeOver } from '../../src/bench/workbook-store';
 import { outlineOf, snapshotFault, type Snapshot } from '../../src/hosts/univer/snapshot';
 
 const KEY = 'bosswright.workbook';
@@ -60,20 +60,20 @@ const text = (form: object) => JSON.stringify({ demo: 'd', workbook: workbook(),
 
 describe('a form', () => {
   it('of today is read, and what this page writes is of it', () => {
-    expect(readForm(text({ format: 2, keptAt: '' }))).toMatchObject({ is: 'workbook', kept: { demo: 'd' } });
+    expect(readStored(text({ format: 2, keptAt: '' }))).toMatchObject({ is: 'workbook', kept: { demo: 'd' } });
     keep(workbook(), 'mark');
-    expect(readForm(store.getItem(KEY) ?? '')).toMatchObject({
+    expect(readStored(store.getItem(KEY) ?? '')).toMatchObject({
       is: 'workbook',
       kept: { format: 2, demo: 'mark', keptAt: expect.stringMatching(/^\d{4}-\d\d-\d\dT/) as string },
     });
   });
 
   it("1 is brought up to today's, with the whole workbook", () => {
-    expect(readForm(text({ format: 1 }))).toEqual({ is: 'workbook', kept: { format: 2, demo: 'd', keptAt: '', workbook: workbook() } });
+    expect(readStored(text({ format: 1 }))).toEqual({ is: 'workbook', kept: { format: 2, demo: 'd', keptAt: '', workbook: workbook() } });
   });
 
   it.each([3, 99])('%i of a newer page is no damage', format => {
-    expect(readForm(JSON.stringify({ format, anything: true }))).toEqual({ is: 'newer' });
+    expect(readStored(JSON.stringify({ format, anything: true }))).toEqual({ is: 'newer' });
   });
 
   it.each([
@@ -90,7 +90,7 @@ describe('a form', () => {
     ['without a workbook', '{"format":1,"demo":"d"}'],
     ['deep', `{"format":1,"demo":"d","workbook":${'['.repeat(200_000)}`],
   ])('that is %s is damaged, with words', (_what, damaged) => {
-    expect(readForm(damaged)).toEqual({ is: 'damaged', why: expect.stringMatching(/^it/) as string });
+    expect(readStored(damaged)).toEqual({ is: 'damaged', why: expect.stringMatching(/^it/) as string });
   });
 });
 
@@ -250,7 +250,7 @@ describe('a stored workbook', () => {
     ],
   ])('with %s is not opened, and it is said why', (_what, damage, why) => {
     expect(snapshotFault(workbook(damage as never))).toContain(why);
-    expect(readForm(JSON.stringify({ format: 1, demo: 'd', workbook: workbook(damage as never) }))).toMatchObject({
+    expect(readStored(JSON.stringify({ format: 1, demo: 'd', workbook: workbook(damage as never) }))).toMatchObject({
       is: 'damaged',
       why: expect.stringContaining(why) as string,
     });

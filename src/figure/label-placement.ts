@@ -1,6 +1,6 @@
 // A column of labels beside the part: each as near as possible to what it names, none over another, leaders in the same order.
 
-export interface Entry {
+export interface LabelWish {
   /** Where the leader would best start, and how far it may slide along what it names. */
   readonly best: number;
   readonly low: number;
@@ -9,7 +9,7 @@ export interface Entry {
   readonly slides: boolean;
 }
 
-export interface Placed {
+export interface LabelSpot {
   readonly label: number;
   readonly anchor: number;
 }
@@ -40,7 +40,7 @@ const LEADER_PITCH = 6;
 const ROUNDS = 12;
 
 /** Labels and leader starts of one column, in the order of the entries; entries come sorted by `best`. */
-export function placed(entries: readonly Entry[], pitch: number, top: number, bottom: number): Placed[] {
+export function placed(entries: readonly LabelWish[], pitch: number, top: number, bottom: number): LabelSpot[] {
   const free = spread(
     entries.map(({ best }) => best),
     pitch,
@@ -53,7 +53,7 @@ export function placed(entries: readonly Entry[], pitch: number, top: number, bo
     const apart = (LEADER_PITCH * round) / ROUNDS;
     // from below: leaders that crowd at the mouth of the boss go down into the free height of the boss
     for (let i = entries.length - 1; i >= 0; i--) {
-      const { best, low, high, slides } = entries[i] as Entry;
+      const { best, low, high, slides } = entries[i] as LabelWish;
       const from = Math.max(low, (anchors[i - 1] ?? -Infinity) + apart);
       const to = Math.min(high, (anchors[i + 1] ?? Infinity) - apart);
       if (from <= to) anchors[i] = within(slides ? (labels[i] as number) : best, from, to);

@@ -4,7 +4,7 @@ import { useContext } from 'preact/hooks';
 import type { Selection } from '../sheet/port';
 import type { JointHere } from './find-joint';
 import type { Stack } from './find-stack';
-import type { PaneServices } from './services';
+import type { PaneServices } from './pane-services';
 
 export interface Question {
   readonly words: string;
@@ -12,9 +12,9 @@ export interface Question {
 }
 
 /** Told how far the work is; false where the user stopped it. */
-export type Step = (done: number, of: number) => boolean;
+export type ProgressStep = (done: number, of: number) => boolean;
 
-export interface Shared extends PaneServices {
+export interface PaneState extends PaneServices {
   readonly selection: Selection | null;
   /** The joint of the selected row, while a view shows it. */
   readonly found: JointHere;
@@ -25,22 +25,22 @@ export interface Shared extends PaneServices {
   /** Work on the workbook is under way. */
   readonly isBusy: boolean;
   /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */
-  work(what: string, task: (step: Step) => Promise<void>): Promise<void>;
+  work(what: string, task: (step: ProgressStep) => Promise<void>): Promise<void>;
   /** Asks in a dialog; true where the answer is yes. */
   ask(question: Question): Promise<boolean>;
 }
 
-export const SharedContext = createContext<Shared | null>(null);
+export const PaneContext = createContext<PaneState | null>(null);
 
-export function useShared(): Shared {
-  const shared = useContext(SharedContext);
+export function usePane(): PaneState {
+  const shared = useContext(PaneContext);
   if (shared === null) throw new Error('a view stands outside the pane');
   return shared;
 }
 
 /** Goes to a cell; says so where the workbook refuses. */
 export function useGoTo(): (place: Selection) => void {
-  const { port, say } = useShared();
+  const { port, say } = usePane();
   return ({ sheetName, at }) => void port?.goTo(sheetName, at).catch((thrown: unknown) => say(messageOf(thrown)));
 }
 

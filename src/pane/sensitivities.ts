@@ -7,7 +7,7 @@ import type { Variant } from '../joint/evaluate';
 import { INPUTS } from '../joint/inputs';
 import { call } from '../registry';
 
-export interface Lever {
+export interface Sensitivity {
   readonly input: string;
   readonly unit: string;
   /** A tolerance by half its width. */
@@ -76,7 +76,7 @@ function perUnit(
 }
 
 /** Inputs that move the result, the strongest first; one of size 0 has nothing to grow by. */
-export function levers(variant: Variant, output: string): Lever[] {
+export function sensitivities(variant: Variant, output: string): Sensitivity[] {
   const now = numberOf(variant, output);
   if (now === undefined) return [];
   return [...INPUTS.values()]

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Question } from './shared';
+import type { Question } from './pane-context';
 
 export interface Asking {
   readonly question: Question;
@@ -8,7 +8,13 @@ export interface Asking {
 }
 
 /** The browser's own dialog: it keeps the focus inside and gives it back. */
-export function AskDialog({ asking: { question, answer }, onDone }: { readonly asking: Asking; readonly onDone: () => void }): JSX.Element {
+export function ConfirmDialog({
+  asking: { question, answer },
+  onDone,
+}: {
+  readonly asking: Asking;
+  readonly onDone: () => void;
+}): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const onClose = () => {

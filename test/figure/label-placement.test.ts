@@ -1,7 +1,7 @@
 // Labels in a column: apart, in order, inside; their leaders on what they name, in the same order.
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Entry, placed, spread } from '../../src/figure/columns';
+import { type LabelWish, placed, spread } from '../../src/figure/label-placement';
 import { SEED } from '../kit/seed';
 
 test('labels with room stay where they belong; crowded ones move as little as possible', () => {
@@ -10,7 +10,7 @@ test('labels with room stay where they belong; crowded ones move as little as po
   expect(spread([50, 51, 52, 300], 10)).toEqual([41, 51, 61, 300]);
 });
 
-const ENTRIES: fc.Arbitrary<Entry[]> = fc
+const ENTRIES: fc.Arbitrary<LabelWish[]> = fc
   .array(
     fc.record({
       best: fc.double({ min: 0, max: 500, noNaN: true }),
@@ -29,7 +29,7 @@ test('always apart, in order, inside the column, on their own dimension', () => 
     fc.property(ENTRIES, entries => {
       const spots = placed(entries, 16, 0, 500);
       spots.forEach(({ label, anchor }, i) => {
-        const [entry, before] = [entries[i] as Entry, spots[i - 1]];
+        const [entry, before] = [entries[i] as LabelWish, spots[i - 1]];
         expect(anchor).toBeGreaterThanOrEqual(entry.low);
         expect(anchor).toBeLessThanOrEqual(entry.high);
         expect(label).toBeGreaterThanOrEqual(0);

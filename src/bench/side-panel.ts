@@ -5,7 +5,7 @@ import { byId } from './dom';
 import { tabs, type Tabs } from './tabs';
 
 /** The code of the pane is fetched after the page has started. */
-export function besideTheSheet({ port }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
+export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
   let mounted: Promise<unknown> | undefined;
   const kept = new Map<string, string>();
 

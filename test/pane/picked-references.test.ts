@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { occupied } from '../../src/pane/insertion';
-import { onSheet, picked } from '../../src/pane/references';
+import { occupiedWords } from '../../src/pane/occupied-cells';
+import { onSheet, picked } from '../../src/pane/picked-references';
 
 describe('a reference picked from the sheet', () => {
   it('names the sheet only where it is another one', () => {
@@ -34,21 +34,21 @@ describe('the room for a formula', () => {
   ];
 
   it('is asked about where something stands', () => {
-    expect(occupied(grid, 'A1', undefined)).toBeUndefined();
-    expect(occupied(grid, 'B1', undefined)).toBe('B1 holds 1. It will be replaced.');
-    expect(occupied(grid, 'B2', undefined)).toBe('B2 holds =A1. It will be replaced.');
-    expect(occupied(grid, 'Z99', 5)).toBeUndefined();
+    expect(occupiedWords(grid, 'A1', undefined)).toBeUndefined();
+    expect(occupiedWords(grid, 'B1', undefined)).toBe('B1 holds 1. It will be replaced.');
+    expect(occupiedWords(grid, 'B2', undefined)).toBe('B2 holds =A1. It will be replaced.');
+    expect(occupiedWords(grid, 'Z99', 5)).toBeUndefined();
   });
 
   it('is asked about where a table would meet something', () => {
     expect(
-      occupied(grid, 'A1', [
+      occupiedWords(grid, 'A1', [
         [1, 2],
         [3, 4],
       ]),
     ).toContain('B1 is not empty');
     expect(
-      occupied(grid, 'C1', [
+      occupiedWords(grid, 'C1', [
         [1, 2],
         [3, 4],
       ]),

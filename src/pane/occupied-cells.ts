@@ -1,11 +1,11 @@
 // What stands where a formula and its table would go.
 import type { Cell } from '../core/kinds';
 import { address, cellPosition } from '../sheet/formula';
-import { shownCell } from './numbers';
+import { shownCell } from './shown-values';
 import type { Grid } from './workbook';
 
 /** A sentence about the cells in the way, or nothing. A formula's own spill is not told from other cells. */
-export function occupied(grid: Grid, at: string, answer: Cell | Cell[][] | undefined): string | undefined {
+export function occupiedWords(grid: Grid, at: string, answer: Cell | Cell[][] | undefined): string | undefined {
   const { row, column } = cellPosition(at);
   const own = grid[row]?.[column];
   if (own !== undefined && (own.value !== null || own.formula !== undefined))

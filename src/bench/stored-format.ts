@@ -17,13 +17,13 @@ const next: Readonly<Record<number, (kept: object) => object>> = {
   1: kept => ({ ...kept, format: 2, keptAt: '' }),
 };
 
-export type Read =
+export type StoredWorkbook =
   | { readonly is: 'workbook'; readonly kept: Kept }
   /** Kept by a page that knows more than this one. */
   | { readonly is: 'newer' }
   | { readonly is: 'damaged'; readonly why: string };
 
-export function readForm(text: string): Read {
+export function readStored(text: string): StoredWorkbook {
   try {
     let data = JSON.parse(text) as Partial<Kept> | null;
     if (typeof data?.format !== 'number') return { is: 'damaged', why: 'it does not say its form' };

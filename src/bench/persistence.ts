@@ -2,7 +2,7 @@
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
-import { ask } from './ask';
+import { ask } from './message-dialog';
 import { messageOf } from './dom';
 import { downloadFile } from './download';
 import {
@@ -18,7 +18,7 @@ import {
   setAside,
   takeOver,
   type Aside,
-} from './kept-workbook';
+} from './workbook-store';
 import { showNotices, type Notice } from './notices';
 
 const pauseMs = 500;
@@ -26,7 +26,7 @@ const pauseMs = 500;
 /** Stands where the mark of the demo would, for a workbook that did not start from it. */
 const elsewhere = '';
 
-interface Keeping {
+interface Persistence {
   start(): void;
   /** Opens a file or a guide in the place of what is open. */
   openPlan(plan: WorkbookPlan, at?: Selection): void;
@@ -53,7 +53,7 @@ async function discardIfAgreed(what: string, discard: () => void): Promise<void>
   if (await ask({ title: 'Discard for good?', lines: [what, 'Nothing brings it back.'], yes: 'Discard it', no: 'Leave it' })) discard();
 }
 
-export function keeping(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Keeping {
+export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Persistence {
   const demoMark = markOf(JSON.stringify(demo.plan));
   let startedFrom = demoMark;
   let unsaved = false;

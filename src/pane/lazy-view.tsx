@@ -2,19 +2,19 @@
 import type { ComponentType, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-export interface Later {
+export interface LazyView {
   (): JSX.Element;
   /** Fetches the code; again where that failed before. */
   ready(): Promise<ComponentType>;
 }
 
-export function later(load: () => Promise<ComponentType>): Later {
+export function lazyView(load: () => Promise<ComponentType>): LazyView {
   let loaded: ComponentType | undefined;
   const ready = async () => {
     loaded ??= await load();
     return loaded;
   };
-  function LaterView(): JSX.Element {
+  function LazyComponent(): JSX.Element {
     const [View, setView] = useState<ComponentType | undefined>(() => loaded);
     const [fault, setFault] = useState<Error>();
     useEffect(() => {
@@ -24,5 +24,5 @@ export function later(load: () => Promise<ComponentType>): Later {
     if (fault !== undefined) throw fault;
     return View === undefined ? <p class="bw-quiet">Opening …</p> : <View />;
   }
-  return Object.assign(LaterView, { ready });
+  return Object.assign(LazyComponent, { ready });
 }

@@ -2,7 +2,7 @@
 import { byId } from './dom';
 
 /** @param tab the tab that is shown. */
-export function parts(tab: () => HTMLElement): void {
+export function pageRegions(tab: () => HTMLElement): void {
   const sheet = byId('sheet');
   let inSheet: HTMLElement | null = null;
   sheet.addEventListener('focusin', ({ target }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CARDS } from '../../src/registry';
-import { groups, search, signature, type ListedFunction } from '../../src/pane/list';
+import { groups, search, signature, type ListedFunction } from '../../src/pane/function-list';
 import { SYNONYM_ENTRIES } from '../../src/help/synonyms';
 import { METADATA } from '../contract/metadata';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Param } from '../../src/core/card';
 import { preview, sheetsRead } from '../../src/pane/preview';
-import { formulaOf, typed } from '../../src/pane/typed';
+import { formulaOf, typedArgument } from '../../src/pane/typed-argument';
 import { sourceOf } from '../../src/pane/workbook';
 import { blankWords, choicesOf, labelOf } from '../../src/pane/argument-words';
 import { CARDS } from '../../src/registry';
@@ -35,14 +35,14 @@ describe('what is typed for an argument', () => {
     ['2.5; 1.6', layers, { is: 'list', values: [2.5, 1.6] }],
     ['2.5; 1.6', wall, { is: 'value', value: '2.5; 1.6' }],
   ])('reads %s', (text, of, is) => {
-    expect(typed(of, text)).toEqual(is);
+    expect(typedArgument(of, text)).toEqual(is);
   });
 
   it('takes M3 for a screw where a screw is asked for, for a cell where it is not, and =M3 for a cell always', () => {
-    expect(typed(size, 'M3')).toEqual({ is: 'value', value: 'M3' });
-    expect(typed(wall, 'M3')).toEqual({ is: 'formula', text: 'M3' });
-    expect(typed(size, '=M3')).toEqual({ is: 'formula', text: 'M3' });
-    expect(typed(size, 'B4')).toEqual({ is: 'formula', text: 'B4' });
+    expect(typedArgument(size, 'M3')).toEqual({ is: 'value', value: 'M3' });
+    expect(typedArgument(wall, 'M3')).toEqual({ is: 'formula', text: 'M3' });
+    expect(typedArgument(size, '=M3')).toEqual({ is: 'formula', text: 'M3' });
+    expect(typedArgument(size, 'B4')).toEqual({ is: 'formula', text: 'B4' });
   });
 });
 
@@ -51,7 +51,7 @@ describe('the formula of what is typed', () => {
     formulaOf(
       `ENCL.${id}`,
       card(id).params,
-      card(id).params.map((one, i) => typed(one, texts[i] ?? '')),
+      card(id).params.map((one, i) => typedArgument(one, texts[i] ?? '')),
     );
 
   it('leaves out blanks at the end and keeps those between', () => {
@@ -76,7 +76,7 @@ describe('an answer before it is in a cell', () => {
   const answer = (id: string, ...texts: string[]) =>
     preview(
       card(id),
-      card(id).params.map((one, i) => typed(one, texts[i] ?? '')),
+      card(id).params.map((one, i) => typedArgument(one, texts[i] ?? '')),
       source,
       'Part',
     );
@@ -105,7 +105,12 @@ describe('an answer before it is in a cell', () => {
   });
 
   it('knows which sheets it reads', () => {
-    const given = [typed(wall, 'B4'), typed(wall, 'Other!B4'), typed(wall, "='My sheet'!B4+Other!B5"), typed(wall, '2.5')];
+    const given = [
+      typedArgument(wall, 'B4'),
+      typedArgument(wall, 'Other!B4'),
+      typedArgument(wall, "='My sheet'!B4+Other!B5"),
+      typedArgument(wall, '2.5'),
+    ];
     expect(sheetsRead(given, 'Part')).toEqual(['Part', 'Other', 'My sheet']);
   });
 });

@@ -1,6 +1,6 @@
 // The list of guides: one is chosen, agreed to, and opened.
 import { GUIDES, type Guide } from '../demo/guides';
-import { ask } from './ask';
+import { ask } from './message-dialog';
 import { byId, element, whenClosed } from './dom';
 
 function listed({ name, title, sentence }: Guide): HTMLLIElement {
@@ -17,7 +17,7 @@ function chosen(): Promise<Guide | undefined> {
   return new Promise(resolve => whenClosed(dialog, returnValue => resolve(GUIDES.find(({ name }) => name === returnValue))));
 }
 
-export function guides(open: (guide: Guide) => void): void {
+export function guidesDialog(open: (guide: Guide) => void): void {
   byId('guides-list').append(...GUIDES.map(listed));
 
   async function offer(): Promise<void> {

@@ -4,7 +4,7 @@ import type { Cell } from '../core/kinds';
 import { readsTwoWays } from '../core/read/quantity';
 import { areaOf, parseFormula } from '../sheet/formula';
 
-export type Typed =
+export type TypedArgument =
   | { readonly is: 'blank' }
   | { readonly is: 'value'; readonly value: Cell }
   | { readonly is: 'list'; readonly values: readonly Cell[] }
@@ -66,7 +66,7 @@ function isReference(text: string): boolean {
 }
 
 /** Blank, a formula after `=`, a reference where the argument cannot mean the text itself, several values between semicolons, or one value. */
-export function typed(param: Param, text: string): Typed {
+export function typedArgument(param: Param, text: string): TypedArgument {
   const trimmed = text.trim();
   if (trimmed === '') return { is: 'blank' };
   if (trimmed.startsWith('=')) return { is: 'formula', text: trimmed.slice(1).trim() };
@@ -82,14 +82,14 @@ const literal = (value: Cell): string => {
   return typeof value === 'boolean' ? String(value).toUpperCase() : String(value);
 };
 
-function piece(argument: Typed): string {
+function piece(argument: TypedArgument): string {
   if (argument.is === 'blank') return '';
   if (argument.is === 'formula') return argument.text;
   return argument.is === 'value' ? literal(argument.value) : `{${argument.values.map(literal).join(';')}}`;
 }
 
 /** `=ENCL.BOSS.OD(B4,1.2)`: blanks at the end are left out where they may be. */
-export function formulaOf(name: string, params: readonly Param[], given: readonly Typed[]): string {
+export function formulaOf(name: string, params: readonly Param[], given: readonly TypedArgument[]): string {
   let count = given.length;
   while (count > 0 && given[count - 1]?.is === 'blank' && params[count - 1]?.optional === true) count--;
   return `=${name}(${given.slice(0, count).map(piece).join(',')})`;

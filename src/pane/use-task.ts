@@ -1,6 +1,6 @@
 // One piece of work at a time, with how far it is and a way to stop it.
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { messageOf, type Shared } from './shared';
+import { messageOf, type PaneState } from './pane-context';
 
 export interface Progress {
   readonly what: string;
@@ -8,17 +8,17 @@ export interface Progress {
   readonly of?: number;
 }
 
-export interface Work {
+export interface TaskRunner {
   readonly progress: Progress | null;
-  readonly work: Shared['work'];
+  readonly work: PaneState['work'];
   readonly stop: () => void;
 }
 
-export function useWork(say: (text: string) => void): Work {
+export function useTask(say: (text: string) => void): TaskRunner {
   const [progress, setProgress] = useState<Progress | null>(null);
   const isStopped = useRef(false);
   const work = useMemo(
-    (): Shared['work'] => async (what, task) => {
+    (): PaneState['work'] => async (what, task) => {
       isStopped.current = false;
       setProgress({ what });
       try {
