@@ -10,7 +10,8 @@ const written = ({ sheetName, at }: Selection, home: string): string => `=${shee
 export function picked(text: string, selection: Selection, home: string, takesRange: boolean): string {
   const one = written(selection, home);
   const trimmed = text.trim();
-  const first = takesRange && CELL.test(trimmed) ? areaOf(parseFormula(trimmed) ?? { type: '', loc: [0, 0] }, home) : undefined;
+  const tree = takesRange && CELL.test(trimmed) ? parseFormula(trimmed) : undefined;
+  const first = tree && areaOf(tree, home);
   return first?.sheet === selection.sheetName && trimmed !== one ? `${trimmed}:${selection.at}` : one;
 }
 

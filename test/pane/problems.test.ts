@@ -123,7 +123,7 @@ describe('what moves the worst engagement', async () => {
   const joints = new Joints(await readSheets(port, await port.sheetNames()));
   const first = joints.at({ sheetName: 'Variants', at: 'B6' });
   const found = first?.is === 'joint' ? sensitivities(first.joint.variant, 'engagement min') : [];
-  const slope = (input: string): number | undefined => found.find(lever => lever.input === input)?.perUnit;
+  const slope = (input: string): number | undefined => found.find(one => one.input === input)?.perUnit;
 
   it('is first the length, one for one', () => {
     expect(found[0]?.input).toBe('length');
