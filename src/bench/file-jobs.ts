@@ -27,7 +27,12 @@ export interface FileJobs {
   readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock; readonly paper: Paper }; readonly answer: Copy };
 }
 
-export type Job = { [Kind in keyof FileJobs]: { readonly kind: Kind; readonly given: FileJobs[Kind]['given'] } }[keyof FileJobs];
+interface JobOf<Kind extends keyof FileJobs> {
+  readonly kind: Kind;
+  readonly given: FileJobs[Kind]['given'];
+}
+
+export type Job = { [Kind in keyof FileJobs]: JobOf<Kind> }[keyof FileJobs];
 
 export type WorkerReply =
   { readonly ok: true; readonly value: FileJobs[keyof FileJobs]['answer'] } | { readonly ok: false; readonly message: string };
@@ -47,7 +52,7 @@ export function startJob<Kind extends keyof FileJobs>(kind: Kind, given: FileJob
       data.ok ? resolve(data.value) : reject(new Error(data.message)),
     );
     worker.addEventListener('error', () => reject(new Error('the part of the page that works on files could not be loaded')));
-    worker.postMessage({ kind, given } as Job);
+    worker.postMessage({ kind, given } satisfies JobOf<Kind>);
   }).finally(() => worker.terminate());
   return { done, stop: () => stop() };
 }

@@ -6,7 +6,7 @@ export function pageRegions(tab: () => HTMLElement): void {
   const sheet = byId('sheet');
   let inSheet: HTMLElement | null = null;
   sheet.addEventListener('focusin', ({ target }) => {
-    inSheet = target as HTMLElement;
+    inSheet = target instanceof HTMLElement ? target : null;
   });
   const stops = [
     { part: sheet, focus: () => inSheet?.focus() },

@@ -13,11 +13,11 @@ export interface Variants<Name extends string> {
   readonly outputs: readonly string[];
 }
 
-export interface VariantTable {
+export interface VariantTable<Name extends string> {
   readonly cells: PlanCell[];
   readonly stateRange: string;
   /** Cell with an input of a variant, both counted from 0. */
-  input(name: string, variant: number): string;
+  input(name: Name, variant: number): string;
   /** Cell with a result of a variant. */
   output(name: string, variant: number): string;
   /** The first row that is free. */
@@ -28,7 +28,7 @@ const HEADER = 5;
 /** Blank rows below the variants are left out by the table, so that more can be typed in. */
 const SPARE = 4;
 
-export function variantTable<Name extends string>({ title, names, common, list, outputs }: Variants<Name>): VariantTable {
+export function variantTable<Name extends string>({ title, names, common, list, outputs }: Variants<Name>): VariantTable<Name> {
   const last = HEADER + list.length + SPARE;
   const asked = last + 3;
   const result = asked + 1;
@@ -70,13 +70,16 @@ export function variantTable<Name extends string>({ title, names, common, list, 
   return {
     cells,
     stateRange: `${at(1, result + 1)}:${at(1, next - 1)}`,
-    input: (name, v) => at((names as readonly string[]).indexOf(name) + 1, HEADER + 1 + v),
+    input: (name, v) => at(names.indexOf(name) + 1, HEADER + 1 + v),
     output: (name, v) => at(outputs.indexOf(name) + 1, result + 1 + v),
     next,
   };
 }
 
 /** A sheet with the table alone. */
-export function variantsSheetOf({ cells, stateRange }: VariantTable, widths: readonly number[]): SheetPlan {
+export function variantsSheetOf(
+  { cells, stateRange }: Pick<VariantTable<string>, 'cells' | 'stateRange'>,
+  widths: readonly number[],
+): SheetPlan {
   return { name: 'Variants', widths, frozenRows: 1, cells, stateRanges: [stateRange] };
 }

@@ -1,13 +1,12 @@
 // Two small charts as SVG text: variants by their engagement, and the links of a stack by their share.
 import type { State } from '../core/check/check';
 import { Refused } from '../core/refuse';
-import type { Screw } from '../core/screw/thread';
 import type { Variant } from '../joint/evaluate';
 import { mark } from './marks';
 import { style } from './style';
 import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';
 
-/** Ratios are full-thread engagement ÷ d; nothing where there is no value. */
+/** Ratios are full-thread engagement ÷ d; undefined where there is no value. */
 export interface VariantRow {
   readonly name: string;
   readonly worstRatio: number | undefined;
@@ -18,7 +17,7 @@ export interface VariantRow {
 
 export interface StackShare {
   readonly name: string;
-  /** Share of the whole, 0 … 1; nothing where there is no value. */
+  /** Share of the whole, 0 … 1; undefined where there is no value. */
   readonly share: number | undefined;
 }
 
@@ -36,9 +35,9 @@ const NAME_SHARE = 0.3;
 const BAR_PX = 11;
 const NO_VALUE = 'no value';
 
-function numberOf(read: () => unknown): number | undefined {
+function numberOf(read: () => number): number | undefined {
   try {
-    return read() as number;
+    return read();
   } catch (fault) {
     if (fault instanceof Refused) return undefined;
     throw fault;
@@ -50,7 +49,7 @@ export function variantRow(name: string, variant: Variant): VariantRow {
   return {
     name,
     worstRatio: numberOf(() => variant.value('engagement ratio')),
-    nominalRatio: numberOf(() => (variant.value('engagement') as number) / (variant.value('screw') as Screw).nominalMm),
+    nominalRatio: numberOf(() => variant.value('engagement') / variant.value('screw').nominalMm),
     askedRatio: numberOf(() => variant.value('ratio')),
     state: variant.verdict('state') as State,
   };

@@ -1,6 +1,7 @@
 // What is dimensioned: words, value, and where on the part it belongs. One entry a dimension.
 import { unitOf } from '../joint/evaluate';
-import type { JointValues, Shape } from './shape';
+import type { JointValues } from './joint-values';
+import type { Shape } from './shape';
 import type { AxialPoint } from './view';
 
 /** Left of the part: a leader straight to a face, or to a wall thickness. */

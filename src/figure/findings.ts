@@ -4,7 +4,8 @@ import { sentence } from '../joint/evaluate';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';
-import type { JointValues, Shape } from './shape';
+import type { JointValues } from './joint-values';
+import type { Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
 import { at, type AxialPoint, type View } from './view';
 

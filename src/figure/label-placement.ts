@@ -9,9 +9,10 @@ export interface LabelWish {
   readonly slides: boolean;
 }
 
+/** Heights, px: of the label, and of the start of its leader. */
 export interface LabelSpot {
-  readonly label: number;
-  readonly anchor: number;
+  readonly labelY: number;
+  readonly anchorY: number;
 }
 
 /** Positions at least `pitch` apart, in the given order, with the least squared distance from the wished ones. */
@@ -39,25 +40,28 @@ const within = (value: number, low: number, high: number): number => Math.min(Ma
 const LEADER_PITCH = 6;
 const ROUNDS = 12;
 
-/** Labels and leader starts of one column, in the order of the entries; entries come sorted by `best`. */
-export function placed(entries: readonly LabelWish[], pitch: number, top: number, bottom: number): LabelSpot[] {
+/** The entries of one column with their spots; they come sorted by `best`. */
+export function placed<Wish extends LabelWish>(entries: readonly Wish[], pitch: number, top: number, bottom: number): (Wish & LabelSpot)[] {
   const free = spread(
     entries.map(({ best }) => best),
     pitch,
   );
   const spare = Math.max(top, bottom - (entries.length - 1) * pitch);
-  const labels = free.map((label, i) => within(label - i * pitch, top, spare) + i * pitch);
-  const anchors = entries.map(({ best }) => best);
+  const spots = entries.map((entry, i) => ({
+    ...entry,
+    labelY: within((free[i] ?? 0) - i * pitch, top, spare) + i * pitch,
+    anchorY: entry.best,
+  }));
+  // from below: leaders that crowd at the mouth of the boss go down into the free height of the boss
+  const upwards = [...spots.entries()].reverse();
   for (let round = 1; round <= ROUNDS; round++) {
     // little by little, so that two that stand together may both give way
     const apart = (LEADER_PITCH * round) / ROUNDS;
-    // from below: leaders that crowd at the mouth of the boss go down into the free height of the boss
-    for (let i = entries.length - 1; i >= 0; i--) {
-      const { best, low, high, slides } = entries[i] as LabelWish;
-      const from = Math.max(low, (anchors[i - 1] ?? -Infinity) + apart);
-      const to = Math.min(high, (anchors[i + 1] ?? Infinity) - apart);
-      if (from <= to) anchors[i] = within(slides ? (labels[i] as number) : best, from, to);
+    for (const [i, spot] of upwards) {
+      const from = Math.max(spot.low, (spots[i - 1]?.anchorY ?? -Infinity) + apart);
+      const to = Math.min(spot.high, (spots[i + 1]?.anchorY ?? Infinity) - apart);
+      if (from <= to) spot.anchorY = within(spot.slides ? spot.labelY : spot.best, from, to);
     }
   }
-  return labels.map((label, i) => ({ label, anchor: anchors[i] as number }));
+  return spots;
 }

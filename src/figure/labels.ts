@@ -1,5 +1,5 @@
 // The dimensions as drawn: leaders to the labels on the left, dimension lines with extension lines on the right, labels in two columns.
-import { type LabelSpot, placed } from './label-placement';
+import { placed } from './label-placement';
 import { type Dimension, EDGE, type SpanLook } from './dimensions';
 import { type Child, el, line, type Markup, type Point, px, textWidthPx } from './svg';
 import { type AxialPoint, type View, xOf, yOf } from './view';
@@ -99,26 +99,20 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
           : [along(Math.min(CLEAR_PX, height / 2)), along(Math.min(MEET_PX[place.ends], height / 2)), along(SLIDE_PX)];
       const radiusAt = (y: number): number =>
         height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height;
-      return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far) };
+      return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far), slides: false };
     })
     .sort((a, b) => a.best - b.best);
-  const spots = placed(
-    faces.map(({ best, low, high }) => ({ best, low, high, slides: false })),
-    LABEL_PITCH,
-    top,
-    bottom,
-  );
+  const spots = placed(faces, LABEL_PITCH, top, bottom);
   const elbow = view.axisX - view.edgePx - 6;
-  const markup = faces.flatMap(({ label, place, radiusAt }, i) => {
-    const spot = spots[i] as LabelSpot;
-    const tip: Point = [xOf(view, -radiusAt(spot.anchor)), spot.anchor];
+  const markup = spots.flatMap(({ label, place, radiusAt, labelY, anchorY }) => {
+    const tip: Point = [xOf(view, -radiusAt(anchorY)), anchorY];
     return [
-      line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]),
+      line('bw-thin bw-leader', tip, [elbow, anchorY], [leftX + 4, labelY]),
       place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]),
-      labelText(label, [leftX, spot.label], 'end'),
+      labelText(label, [leftX, labelY], 'end'),
     ];
   });
-  return { markup, runs: spots.map(({ anchor }) => anchor) };
+  return { markup, runs: spots.map(({ anchorY }) => anchorY) };
 }
 
 const THICK: Readonly<Record<SpanLook, string>> = { worst: 'bw-worst', nominal: 'bw-nominal', asked: 'bw-asked', plain: 'bw-thin' };
@@ -151,33 +145,34 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
           ]
         : [],
     )
-    .map(span => ({
-      ...span,
-      x: (span.place.beside === 'thread' ? threadX : partX) + span.label.column * COLUMN_PX,
-      best: (span.fromY + span.toY) / 2,
-    }))
+    .map(span => {
+      const { place, label, fromY, toY } = span;
+      const inset = Math.min(4, Math.abs(toY - fromY) / 2);
+      return {
+        ...span,
+        x: (place.beside === 'thread' ? threadX : partX) + label.column * COLUMN_PX,
+        best: (fromY + toY) / 2,
+        low: Math.min(fromY, toY) + inset,
+        high: Math.max(fromY, toY) - inset,
+        slides: true,
+      };
+    })
     .sort((a, b) => a.best - b.best);
-  const entries = spans.map(({ fromY, toY, best }) => {
-    const inset = Math.min(4, Math.abs(toY - fromY) / 2);
-    return { best, low: Math.min(fromY, toY) + inset, high: Math.max(fromY, toY) - inset, slides: true };
-  });
-  const spots = placed(entries, LABEL_PITCH, top, bottom);
   const elbow = rightX - FAN_PX;
   const extensions = spans.flatMap(({ place, fromY, toY, x }) =>
     [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])),
   );
   const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
-  const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
-    const spot = spots[i] as LabelSpot;
+  const leaders = placed(spans, LABEL_PITCH, top, bottom).flatMap(({ label, x, fromY, toY, labelY, anchorY }) => {
     const path: Point[] = [
-      [x, spot.anchor],
-      [Math.max(elbow, x), spot.anchor],
-      [rightX - 4, spot.label],
+      [x, anchorY],
+      [Math.max(elbow, x), anchorY],
+      [rightX - 4, labelY],
     ];
     return [
       line('bw-extension bw-leader', ...path),
-      isShort(fromY, toY) ? undefined : dot([x, spot.anchor]),
-      labelText(label, [rightX, spot.label], 'start'),
+      isShort(fromY, toY) ? undefined : dot([x, anchorY]),
+      labelText(label, [rightX, labelY], 'start'),
     ];
   });
   return {

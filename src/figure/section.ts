@@ -1,6 +1,5 @@
 // The joint cut along its axis, to scale, as one SVG text: pure, the same text for the same values.
 import type { State } from '../core/check/check';
-import type { Screw } from '../core/screw/thread';
 import { dualText } from '../core/unit/unit-text';
 import type { Variant } from '../joint/evaluate';
 import { type Dimension, dimensionsOf } from './dimensions';
@@ -8,7 +7,9 @@ import { findingList, marksOnPart, missingList, type Numbered, numbered } from '
 import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';
 import { drawPlastic } from './plastic';
 import { drawScrew } from './screw';
-import { extentOf, JointValues, type ScrewShape, type Shape, shapeOf } from './shape';
+import { JointValues } from './joint-values';
+import { extentOf, type ScrewShape, type Shape } from './shape';
+import { shapeOf } from './shape-of-joint';
 import { centreLine, heading, pulls, scaleBar } from './surroundings';
 import { hatches, style } from './style';
 import { type Child, el, px, shown, text } from './svg';
@@ -147,7 +148,7 @@ export function section(
   for (const { rule, state, refusal } of findings)
     if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
-  const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
+  const dMm = read.get('screw')?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
   const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({
     letter: letterOf(i),

@@ -158,8 +158,8 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
     if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: 'Repair' }))) return;
     await work('Entering formulas again', async step => {
       let done = 0;
-      while (done < mendable.length && step(done, mendable.length)) {
-        const { place, repair: formula } = mendable[done] as Mendable;
+      for (const { place, repair: formula } of mendable) {
+        if (!step(done, mendable.length)) break;
         await port.write(place.sheetName, place.at, formula);
         done++;
       }

@@ -2,7 +2,6 @@
 import type { Param } from '../core/card';
 import { Refused } from '../core/refuse';
 import type { Deviation } from '../core/read/deviation';
-import type { Screw } from '../core/screw/thread';
 import type { Variant } from '../joint/evaluate';
 import { INPUTS } from '../joint/inputs';
 import { call } from '../registry';
@@ -50,7 +49,7 @@ const typed = (value: number | Deviation, more: number): number | string =>
 
 /** Lengths are only those of the standard. */
 function lengthSteps(variant: Variant, lengthMm: number): number[] {
-  const lengths = call('SCREW.LENGTHS', [(variant.value('screw') as Screw).size.text]);
+  const lengths = call('SCREW.LENGTHS', [variant.value('screw').size.text]);
   const all =
     lengths.ok && Array.isArray(lengths.value) ? lengths.value.flat().filter((length): length is number => typeof length === 'number') : [];
   const longer = all.filter(length => length > lengthMm).slice(0, 1);

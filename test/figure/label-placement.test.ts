@@ -28,15 +28,16 @@ test('always apart, in order, inside the column, on their own dimension', () => 
   fc.assert(
     fc.property(ENTRIES, entries => {
       const spots = placed(entries, 16, 0, 500);
-      spots.forEach(({ label, anchor }, i) => {
-        const [entry, before] = [entries[i] as LabelWish, spots[i - 1]];
-        expect(anchor).toBeGreaterThanOrEqual(entry.low);
-        expect(anchor).toBeLessThanOrEqual(entry.high);
-        expect(label).toBeGreaterThanOrEqual(0);
-        expect(label).toBeLessThanOrEqual(500);
+      expect(spots).toHaveLength(entries.length);
+      spots.forEach(({ labelY, anchorY }, i) => {
+        const before = spots[i - 1];
+        expect(anchorY).toBeGreaterThanOrEqual(entries[i]?.low ?? NaN);
+        expect(anchorY).toBeLessThanOrEqual(entries[i]?.high ?? NaN);
+        expect(labelY).toBeGreaterThanOrEqual(0);
+        expect(labelY).toBeLessThanOrEqual(500);
         if (before === undefined) return;
-        expect(label - before.label).toBeGreaterThanOrEqual(16 - 1e-9);
-        expect(anchor).toBeGreaterThanOrEqual(before.anchor);
+        expect(labelY - before.labelY).toBeGreaterThanOrEqual(16 - 1e-9);
+        expect(anchorY).toBeGreaterThanOrEqual(before.anchorY);
       });
     }),
     { seed: SEED, numRuns: 500 },
@@ -53,8 +54,8 @@ test('a leader slides along its dimension line to the height of its label', () =
     0,
     500,
   );
-  expect([first, second]).toEqual([
-    { label: 92, anchor: 92 },
-    { label: 108, anchor: 108 },
+  expect([first, second]).toMatchObject([
+    { labelY: 92, anchorY: 92 },
+    { labelY: 108, anchorY: 108 },
   ]);
 });
