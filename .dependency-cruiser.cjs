@@ -153,7 +153,7 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
-        '^src/help/(search|cautions)[.]ts$',
+        '^src/help/(search|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',

@@ -2,7 +2,8 @@
 import { TOPICS } from '../core/card';
 import { CARDS } from '../registry';
 import type { Evidence } from './evidence';
-import { type Described, functionPage } from './function-page';
+import type { Described } from './described-function';
+import { functionPage } from './function-page';
 import { indexPage, topicPage } from './overview';
 import { functionFile, topicFile } from './page';
 

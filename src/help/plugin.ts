@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { tsImport } from 'tsx/esm/api';
 import type { Compiler } from 'webpack';
 import type { Evidence } from './evidence';
-import type { Described } from './function-page';
+import type { Described } from './described-function';
 import type * as Pages from './pages';
 
 const MANIFEST = new URL('../../manifest.xml', import.meta.url);

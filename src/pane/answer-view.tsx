@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { inWords } from './argument-words';
-import { shownCell } from './shown-values';
+import { shownCell } from '../help/shown-cell';
 import type { Preview } from './preview';
 
 /** Rows of a table that are shown before it is in the sheet. */

@@ -10,7 +10,7 @@ import { Findings } from './findings';
 import type { Stack } from './find-stack';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
-import { lengthText } from './shown-values';
+import { lengthText } from './length-text';
 import { pictureOf } from './picture';
 import { placeName, usePane } from './pane-context';
 

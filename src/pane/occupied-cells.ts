@@ -1,7 +1,7 @@
 // What stands where a formula and its table would go.
 import type { Cell } from '../core/kinds';
 import { address, cellPosition } from '../sheet/formula';
-import { shownCell } from './shown-values';
+import { shownCell } from '../help/shown-cell';
 import type { Grid } from './workbook';
 
 /** A sentence about the cells in the way, or nothing. A formula's own spill is not told from other cells. */

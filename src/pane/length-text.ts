@@ -1,12 +1,6 @@
-// Values as the pane prints them.
-import type { Cell } from '../core/kinds';
+// Lengths as the pane prints them.
 import { digits } from '../plain/print';
 import { call } from '../registry';
-
-export const shownCell = (value: Cell | null): string => {
-  if (value === null) return '';
-  return typeof value === 'number' ? digits(value) : typeof value === 'boolean' ? String(value).toUpperCase() : value;
-};
 
 /** `4.24 mm`, on request with `(0.167 in)` behind it. */
 export function lengthText(lengthMm: number, inch: boolean): string {
