@@ -17,7 +17,8 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
   const agreed = await ask({
     title: `Open ${file.name}?`,
     lines: [
-      `It has ${count(found.sheets.length, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; colours, widths and pictures are not.`,
+      `It has ${count(found.sheets.length, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; ` +
+        'colours, widths and pictures are not.',
       ...(hidden === 0 ? [] : [`${count(hidden, 'hidden sheet')} will be shown.`]),
       ...(found.outside.length === 0 ? [] : [`Not read, because it leads out of the file: ${found.outside.join(', ')}.`]),
       'It takes the place of the sheets that are open now. Save them first if you still need them.',

@@ -26,7 +26,8 @@ export function guidesDialog(open: (guide: Guide) => void): void {
     const agreed = await ask({
       title: guide.title,
       lines: [
-        'It takes the place of the sheets that are open now; your changes in this browser are discarded. Save them first if you still need them.',
+        'It takes the place of the sheets that are open now; your changes in this browser are discarded. Save them first ' +
+          'if you still need them.',
       ],
       yes: 'Open the guide',
       no: 'Keep my workbook',

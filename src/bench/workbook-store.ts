@@ -35,7 +35,7 @@ export function forget(): void {
 
 export const keptText = (): string => localStorage.getItem(key) ?? '';
 
-/** Moves a workbook that could not be opened out of the way. False if there is no room or the browser refuses: then it is left as it was. */
+/** Moves a workbook that could not be opened out of the way. False without room or where the browser refuses: it is left as it was. */
 export function setAside(): boolean {
   try {
     const text = localStorage.getItem(key);

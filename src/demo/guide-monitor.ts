@@ -7,7 +7,8 @@ import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Classroom air monitor: lip, clamp and a drawing in inches';
 export const SENTENCE =
-  'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a wider gap and screwed bosses settle both.';
+  'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a ' +
+  'wider gap and screwed bosses settle both.';
 
 // ---- lip and clamp -------------------------------------------------------------------------------------------------
 
@@ -224,16 +225,20 @@ const variants = variantTable({
 const LIP_TOLERANCES = '[lip tolerance],[groove tolerance]';
 const fit = (gap: string): string => `=ENCL.LIP.FIT(${gap},${LIP_TOLERANCES},[shrink scatter, part 1]+[shrink scatter, part 2])`;
 const clamp = (gap: string): string =>
-  `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],[board thickness],[board tolerance])`;
+  `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],[board ` +
+  'thickness],[board tolerance])';
 
 const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: an air monitor for classrooms, fed by USB at low voltage, in reach of children; two halves of ABS, wall 2.5 mm, a lip all round.',
+    'The part: an air monitor for classrooms, fed by USB at low voltage, in reach of children; two halves of ABS, ' +
+      'wall 2.5 mm, a lip all round.',
     'The board: its drawing says 3.15 × 2.05 × 0.062, and no unit. The housing is drawn in millimetres.',
-    'Asked: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves that close on their bosses.',
-    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Lip and clamp has the choices side by side, Variants the screws.',
+    'Asked: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves ' +
+      'that close on their bosses.',
+    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Lip and ' +
+      'clamp has the choices side by side, Variants the screws.',
   ],
   inputs: [
     ['board length', '3.15 in', '', 'a length may carry its unit'],
@@ -326,7 +331,8 @@ const guide = guideSheet({
         ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"look","pass")', '', 'look: such bosses crack after weeks'],
       ],
       [
-        'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid and pulls at the boss.',
+        'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid ' +
+          'and pulls at the boss.',
       ],
     ],
   ],
@@ -336,7 +342,8 @@ const guide = guideSheet({
     'The stack at the rim is to be mended: bosses higher by more than the gap, then the tolerance sheet of the first guide for the rest.',
   ],
   cautions: [
-    'In reach of children: small parts, loose screws and openings are not judged here. Name the standard that applies and its test house; a screw that needs a tool is not enough by itself.',
+    'In reach of children: small parts, loose screws and openings are not judged here. Name the standard that ' +
+      'applies and its test house; a screw that needs a tool is not enough by itself.',
     'Low voltage from USB only. Where another supply may be plugged in, the caution on hazardous voltage of the other guides holds.',
   ],
 });

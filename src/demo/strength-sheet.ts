@@ -141,7 +141,8 @@ export const strengthSheet: SheetPlan = {
     cell(
       `A${next + 4}`,
       'note',
-      'Low: twice the drive torque, half the strip torque, whichever is more. High: 70 % of the strip torque. Drive and strip torque scatter: take the worst of many.',
+      'Low: twice the drive torque, half the strip torque, whichever is more. High: 70 % of the strip torque. Drive ' +
+        'and strip torque scatter: take the worst of many.',
     ),
   ],
   stateRanges: [`B${next + 2}`],

@@ -37,7 +37,8 @@ export function variantTable<Name extends string>({ title, names, common, list, 
     cell(
       'A2',
       'note',
-      'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in the rows that are free.',
+      'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in ' +
+        'the rows that are free.',
     ),
     cell(at(0, HEADER - 1), 'heading', 'Variants'),
     cell(at(0, HEADER), 'header', 'variant'),

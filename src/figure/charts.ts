@@ -178,7 +178,8 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const bottom = top + rows.length * rowPx;
   const said = rows.map(
     row =>
-      `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`,
+      `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ` +
+      `${inDiameters(row.askedRatio)}, ${row.state}`,
   );
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
     ...variantKey(36, MARGIN_PX, isNarrow),

@@ -119,7 +119,9 @@ function arranged(
 const titleOf = (screw: ScrewShape | undefined): string =>
   screw === undefined
     ? 'Section through the joint'
-    : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
+    : `Section through the joint: ${screw.screw.size.text} × ` +
+      `${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ` +
+      `${screw.head.table.standard} head`;
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {

@@ -37,7 +37,7 @@ interface Scored<T> {
 
 const bestFirst = <T>(scored: readonly Scored<T>[]): T[] => [...scored].sort((a, b) => b.score - a.score).map(({ found }) => found);
 
-/** Functions that fit every word, best first; the words together may be one trade word. Where none fits all, those that fit the rare words best. */
+/** Functions that fit every word, best first; all words may be one trade word. Where none fits all, those that fit the rare words best. */
 export function search<T>(functions: readonly T[], asked: string, findable: (one: T) => Findable): T[] {
   const words = wordsOf(asked);
   if (words.length === 0) return [...functions];

@@ -16,5 +16,6 @@ export function occupiedWords(grid: Grid, at: string, answer: Cell | Cell[][] | 
   );
   return used.length === 0
     ? undefined
-    : `The table takes ${answer.length} rows and ${answer[0]?.length ?? 0} columns from ${at} on, and ${used[0]} is not empty. Until it is, the sheet shows #SPILL!.`;
+    : `The table takes ${answer.length} rows and ${answer[0]?.length ?? 0} columns from ${at} on, and ${used[0]} is ` +
+        'not empty. Until it is, the sheet shows #SPILL!.';
 }

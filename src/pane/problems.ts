@@ -104,7 +104,7 @@ function state(place: FormulaCell): Problem | undefined {
 
 const isWhole = ({ kind, name }: Param): boolean => kind.is === 'whole' || name === 'variant';
 
-/** Numbers and quantities of an argument that stand in the formula itself; what stands in a function of the sheet is about that function. */
+/** Numbers and quantities typed into the formula for an argument; those in a function of the sheet are about that function. */
 function constantsIn(node: FormulaNode | null): string[] {
   if (node === null || node.type === 'CallExpression') return [];
   if (node.type === 'Literal') {

@@ -65,7 +65,7 @@ function isReference(text: string): boolean {
   return node !== undefined && areaOf(node, '') !== undefined;
 }
 
-/** Blank, a formula after `=`, a reference where the argument cannot mean the text itself, several values between semicolons, or one value. */
+/** Blank, a formula after `=`, a reference unless the argument can mean the text itself, values between semicolons, or one value. */
 export function typedArgument(param: Param, text: string): TypedArgument {
   const trimmed = text.trim();
   if (trimmed === '') return { is: 'blank' };

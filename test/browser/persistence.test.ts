@@ -1,4 +1,5 @@
-// What this browser keeps: two tabs, workbooks that cannot be opened, earlier and later forms, a store that is truly full. Nothing is overwritten without a word.
+// What this browser keeps: two tabs, workbooks that cannot be opened, earlier and later forms, a store that is truly full.
+// Nothing is overwritten without a word.
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
