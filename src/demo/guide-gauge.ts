@@ -1,9 +1,10 @@
 // A water-butt level gauge: a boss too close to its wall, and too tall. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
-import type { PlanCell, Role, WorkbookPlan } from '../sheet/plan';
-import { at, cell, row } from './sheet-rows';
+import type { PlanCell, WorkbookPlan } from '../sheet/plan';
 import { BATTERIES } from './cautions';
+import { choiceTable } from './choice-table';
 import { guideSheet } from './guide-sheet';
+import { at, cell } from './sheet-rows';
 import { variantTable } from './variant-table';
 
 export const TITLE = 'Water-butt level gauge: a tall boss beside a wall';
@@ -11,27 +12,7 @@ export const SENTENCE =
   'Draft closes the gap beside a tall boss until the mould has a knife edge at its floor; hung from the lid, a ' +
   'short boss has room, a shallow hole and a screw that fits.';
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'boss height',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board',
-  'pilot held at',
-  'hole depth',
-  'bottom gap',
-  'outside draft',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'flat',
@@ -49,14 +30,13 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'hole depth': 24,
   'bottom gap': 1,
   'outside draft': 1,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const FROM_LID = { 'boss height': 13, 'hole depth': 13.75 } as const;
 const THICKER = { ...FROM_LID, wall: 3.2, 'boss OD': 5.6, pilot: 2.46 } as const;
 
 const variants = variantTable({
   title: 'Boss and screw of the gauge side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  tall boss, axis 5 from the wall', {}],
@@ -94,37 +74,29 @@ const HEADS = [
 
 /** The mould beside the boss; the joint of the same variant goes into its verdict. */
 function position(): PlanCell[] {
-  const roles: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result'];
   return [
     cell(at(0, HEAD), 'heading', 'The mould steel between boss and side wall'),
-    ...row(
+    ...choiceTable(
       HEAD + 1,
-      HEADS.map((): Role => 'header'),
       HEADS,
-    ),
-    ...AXES.flatMap((axis, v) => {
-      const r = HEAD + 2 + v;
-      const [od, height, draft] = (['boss OD', 'boss height', 'outside draft'] as const).map(name => variants.input(name, v));
-      const steel = `=ENCL.BOSS.STEEL(B${r}-${od}/2,${height},${draft},C${r})`;
-      const whole = `=IF(I${r}="fail","fail",${variants.output('state', v)})`;
-      return row(
-        r,
-        roles,
-        [
+      5,
+      AXES.map((axis, v) => r => {
+        const [od, height, draft] = (['boss OD', 'boss height', 'outside draft'] as const).map(name => variants.input(name, v));
+        return [
           `=${at(0, Number(/\d+/.exec(variants.input('screw', v))?.[0]))}`,
           axis,
           1,
           0.6,
           0.8,
           0.5,
-          steel,
+          `=ENCL.BOSS.STEEL(B${r}-${od}/2,${height},${draft},C${r})`,
           `=ENCL.BOSS.FLAT(G${r},D${r},E${r})`,
           `=IF(ISNUMBER(H${r}),IF(H${r}<F${r},"fail","pass"),"not checked")`,
-          whole,
-        ],
-        '0.00',
-      );
-    }),
+          `=IF(I${r}="fail","fail",${variants.output('state', v)})`,
+        ];
+      }),
+      '0.00',
+    ),
     cell(
       at(0, HEAD + 2 + AXES.length),
       'note',
@@ -237,8 +209,8 @@ const guide = guideSheet({
         ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', '2 is asked'],
         [
           'clears the bottom',
-          '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",[board],[board ' +
-            'tolerance]),[bottom gap])',
+          '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",' +
+            '[board],[board tolerance]),[bottom gap])',
           '',
           '',
         ],

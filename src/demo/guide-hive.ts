@@ -10,28 +10,7 @@ export const SENTENCE =
   'No stock length of the first screw holds without bottoming, and its boss sinks; a thinner screw does both, and ' +
   'six of them hold more than four thick ones.';
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board',
-  'pilot held at',
-  'boss height',
-  'hole depth',
-  'bottom gap',
-  'face',
-  'pin limit',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'flat',
@@ -50,13 +29,12 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'bottom gap': 1,
   face: 'show',
   'pin limit': 6,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const THINNER = { screw: 'ST2.2', 'boss OD': 4.5, pilot: 1.8, hole: 2.5 } as const;
 
 const variants = variantTable({
   title: 'Screws of the display side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  first choice', {}],
@@ -154,8 +132,8 @@ const guide = guideSheet({
         ],
         [
           'any stock length?',
-          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],[relief],[relief ` +
-            'tolerance],[end])',
+          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],` +
+            '[relief],[relief tolerance],[end])',
         ],
       ],
       [

@@ -1,9 +1,10 @@
 // A stairwell light timer on mains voltage: how far the metal of a screw reaches. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
-import type { Role, SheetPlan, WorkbookPlan } from '../sheet/plan';
-import { cell, row } from './sheet-rows';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
 import { MAINS } from './cautions';
+import { choiceTable } from './choice-table';
 import { guideSheet } from './guide-sheet';
+import { cell } from './sheet-rows';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Stairwell light timer: a screw head beside copper';
@@ -33,7 +34,6 @@ const HEADS = [
   'margin (mm)',
   'state',
 ];
-const ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result'];
 const ROWS: readonly (readonly [label: string, screw: string, holeMm: number, copperMm: number])[] = [
   ['A  first choice', 'M3', 3.5, 5.5],
   ['B  smaller', 'M2.5', 3, 5.5],
@@ -54,14 +54,11 @@ const copperSheet: SheetPlan = {
       'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.',
     ),
     cell('A3', 'caution', NO_DISTANCE),
-    ...row(
+    ...choiceTable(
       HEAD,
-      HEADS.map((): Role => 'header'),
       HEADS,
-    ),
-    ...ROWS.flatMap(([label, screw, holeMm, copperMm], i) => {
-      const r = HEAD + 1 + i;
-      const contents: readonly Cell[] = [
+      6,
+      ROWS.map(([label, screw, holeMm, copperMm]) => r => [
         label,
         screw,
         'ISO 7045',
@@ -72,9 +69,9 @@ const copperSheet: SheetPlan = {
         `=ENCL.BOARD.REACH(B${r}&" "&C${r},D${r},B${r},E${r})`,
         `=ENCL.BOARD.MARGIN(F${r},H${r},G${r})`,
         `=ENCL.CHECK.MIN(F${r}-H${r},G${r})`,
-      ];
-      return row(r, ROLES, contents, '0.00');
-    }),
+      ]),
+      '0.00',
+    ),
     cell(
       `A${HEAD + ROWS.length + 2}`,
       'note',
@@ -85,25 +82,7 @@ const copperSheet: SheetPlan = {
   stateRanges: [`J${HEAD + 1}:J${HEAD + ROWS.length}`],
 };
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board plane',
-  'pilot held at',
-  'boss height',
-  'hole depth',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'cone',
@@ -119,11 +98,10 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'pilot held at': 'mouth',
   'boss height': 12,
   'hole depth': 12.5,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const variants = variantTable({
   title: 'Cover screws side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  first choice', {}],

@@ -121,8 +121,8 @@ const BLOCKS: readonly StepBlock[] = [
       ],
       [
         'worst case ÷ d',
-        `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief ` +
-          `tolerance],${WITH_END}),1,1),[screw])`,
+        `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},` +
+          `[relief],[relief tolerance],${WITH_END}),1,1),[screw])`,
         '',
         '2 d is asked',
       ],

@@ -5,8 +5,7 @@ import { at, cell, table } from './sheet-rows';
 
 export interface Variants<Name extends string> {
   readonly title: string;
-  readonly names: readonly Name[];
-  /** What every variant shares unless it says otherwise. */
+  /** What every variant shares unless it says otherwise, in the order of the columns. */
   readonly common: Readonly<Record<Name, Cell>>;
   readonly list: readonly (readonly [label: string, changes: Partial<Record<Name, Cell>>])[];
   /** The reason stands last: it is long and runs on over the free columns. */
@@ -28,7 +27,8 @@ const HEADER = 5;
 /** Blank rows below the variants are left out by the table, so that more can be typed in. */
 const SPARE = 4;
 
-export function variantTable<Name extends string>({ title, names, common, list, outputs }: Variants<Name>): VariantTable<Name> {
+export function variantTable<Name extends string>({ title, common, list, outputs }: Variants<Name>): VariantTable<Name> {
+  const names = Object.keys(common);
   const last = HEADER + list.length + SPARE;
   const asked = last + 3;
   const result = asked + 1;
@@ -45,11 +45,8 @@ export function variantTable<Name extends string>({ title, names, common, list, 
     ...names.map((name, i) => cell(at(i + 1, HEADER), 'header', name)),
   ];
   list.forEach(([label, changes], v) => {
-    const values = { ...common, ...changes };
-    cells.push(
-      cell(at(0, HEADER + 1 + v), 'label', label),
-      ...names.map((name, i) => cell(at(i + 1, HEADER + 1 + v), 'input', values[name])),
-    );
+    const values = Object.values<Cell>({ ...common, ...changes });
+    cells.push(cell(at(0, HEADER + 1 + v), 'label', label), ...values.map((value, i) => cell(at(i + 1, HEADER + 1 + v), 'input', value)));
   });
   for (let r = HEADER + 1 + list.length; r <= last; r++) names.forEach((_, i) => cells.push(cell(at(i + 1, r), 'input', '')));
   cells.push(cell(at(0, asked - 1), 'heading', 'Results'), cell(at(0, asked), 'label', 'asked (change a name to ask for another)'));

@@ -176,11 +176,10 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const top = TOP_PX + (isNarrow ? KEY_LINE_PX : 0);
   const rowPx = VARIANT_ROW_PX + (isNarrow ? NAME_LINE_PX : 0);
   const bottom = top + rows.length * rowPx;
-  const said = rows.map(
-    row =>
-      `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ` +
-      `${inDiameters(row.askedRatio)}, ${row.state}`,
-  );
+  const said = rows.map(({ name, worstRatio, nominalRatio, askedRatio, state }) => {
+    const [worst, nominal, asked] = [worstRatio, nominalRatio, askedRatio].map(inDiameters);
+    return `${name}: worst ${worst}, nominal ${nominal}, asked ${asked}, ${state}`;
+  });
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
     ...variantKey(36, MARGIN_PX, isNarrow),
     ...axis(frame, top - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),

@@ -119,8 +119,8 @@ function flatSeatedHead(view: View, { head, bearing, headR, headHeight }: ScrewS
   if (CYLINDERS.test(subject)) return `M${x(-1)} ${y(0)}V${y(0.9)}L${x(-0.94)} ${y(1)}H${x(0.94)}L${x(1)} ${y(0.9)}V${y(0)}Z`;
   const [side, top] = DOMES.test(subject) ? [0.1, 0.3] : [0.4, 0.45];
   return (
-    `M${x(-1)} ${y(0)}V${y(side)}C${x(-1)} ${y(0.75)} ${x(-0.8)} ${y(1)} ${x(-top)} ${y(1)}H${x(top)}C${x(0.8)} ` +
-    `${y(1)} ${x(1)} ${y(0.75)} ${x(1)} ${y(side)}V${y(0)}Z`
+    `M${x(-1)} ${y(0)}V${y(side)}C${x(-1)} ${y(0.75)} ${x(-0.8)} ${y(1)} ${x(-top)} ${y(1)}H${x(top)}` +
+    `C${x(0.8)} ${y(1)} ${x(1)} ${y(0.75)} ${x(1)} ${y(side)}V${y(0)}Z`
   );
 }
 

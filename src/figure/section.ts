@@ -116,12 +116,12 @@ function arranged(
   };
 }
 
-const titleOf = (screw: ScrewShape | undefined): string =>
-  screw === undefined
-    ? 'Section through the joint'
-    : `Section through the joint: ${screw.screw.size.text} × ` +
-      `${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ` +
-      `${screw.head.table.standard} head`;
+function titleOf(shape: ScrewShape | undefined): string {
+  if (shape === undefined) return 'Section through the joint';
+  const { screw, length, isFlatEnd, head } = shape;
+  const end = !screw.isTapping ? '' : isFlatEnd ? ' flat' : ' cone';
+  return `Section through the joint: ${screw.size.text} × ${Math.round(length * 100) / 100}${end}, ${head.table.standard} head`;
+}
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {
