@@ -19,7 +19,7 @@ export interface Copy {
   readonly asValues: number;
 }
 
-/** The work by name: what it is given, and what it answers. */
+/** The work by name: what it is given, and what it returns. */
 export interface FileJobs {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
@@ -38,7 +38,7 @@ export type WorkerReply =
   { readonly ok: true; readonly value: FileJobs[keyof FileJobs]['answer'] } | { readonly ok: false; readonly message: string };
 
 export interface Running<T> {
-  /** Nothing if it was stopped. */
+  /** Undefined if it was stopped. */
   readonly done: Promise<T | undefined>;
   stop(): void;
 }

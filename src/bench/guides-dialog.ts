@@ -9,7 +9,7 @@ function listed({ name, title, sentence }: Guide): HTMLLIElement {
   return element('li', open, element('p', sentence));
 }
 
-/** @returns what was chosen; nothing if the list was closed. */
+/** @returns what was chosen; undefined if the list was closed. */
 function chosen(): Promise<Guide | undefined> {
   const dialog = byId<HTMLDialogElement>('guides-dialog');
   dialog.returnValue = '';

@@ -15,14 +15,14 @@ const kinds: readonly { readonly what: Finding['what']; readonly words: string }
 ];
 
 /** More lines than anyone reads. */
-const mostLines = 200;
+const maxLines = 200;
 
 function found(findings: readonly Finding[]): HTMLElement[] {
   return kinds.flatMap(({ what, words }) => {
     const lines = findings.filter(finding => finding.what === what);
     if (lines.length === 0) return [];
-    const items = lines.slice(0, mostLines).map(line => element('li', `${line.sheet} ${line.at}: ${line.words}`));
-    if (lines.length > mostLines) items.push(element('li', `and ${lines.length - mostLines} more`));
+    const items = lines.slice(0, maxLines).map(line => element('li', `${line.sheet} ${line.at}: ${line.words}`));
+    if (lines.length > maxLines) items.push(element('li', `and ${lines.length - maxLines} more`));
     const list = element('ul', ...items);
     list.tabIndex = 0;
     return [element('details', element('summary', `${words}: ${lines.length}`), list)];
@@ -42,7 +42,7 @@ function show({ live, asValues, findings }: CopySummary): void {
   byId('hand-over-findings').replaceChildren(...found(findings));
 }
 
-/** Shows what is known of the copy while the title block is filled in. Answers how to stop. */
+/** Shows what is known of the copy while the title block is filled in. Returns how to stop. */
 function summarise(contents: Promise<OpenWorkbook>): () => void {
   const working = byId('hand-over-working');
   let isWanted = true;

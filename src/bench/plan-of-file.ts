@@ -2,17 +2,17 @@
 import type { ReadSheet, ReadWorkbook } from '../hosts/xlsx/read';
 import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
 
-const narrowest = 9;
-const widest = 40;
+const minWidth = 9;
+const maxWidth = 40;
 
 function widths(cells: ReadSheet['cells']): number[] {
   const found: number[] = [];
   for (const { at, value } of cells) {
     const column = columnOf(at);
-    const needed = typeof value === 'number' ? narrowest : String(value ?? '').length + 2;
-    found[column] = Math.min(widest, Math.max(found[column] ?? narrowest, needed));
+    const needed = typeof value === 'number' ? minWidth : String(value ?? '').length + 2;
+    found[column] = Math.min(maxWidth, Math.max(found[column] ?? minWidth, needed));
   }
-  return Array.from(found, (width = narrowest) => width);
+  return Array.from(found, (width = minWidth) => width);
 }
 
 const columnOf = (at: string): number => [...at.replace(/\d/g, '')].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;

@@ -62,7 +62,7 @@ export interface Aside {
   readonly text: string;
 }
 
-/** All that was put aside, in order; nothing where the browser refuses. */
+/** All that was put aside, in order; none where the browser refuses. */
 export function putAside(): Aside[] {
   try {
     const keys = Object.keys(localStorage).filter(each => each === asideKey || each.startsWith(`${asideKey}.`));

@@ -27,7 +27,7 @@ export interface ChartOptions {
 
 const DEFAULT_WIDTH_PX = 700;
 /** Narrower than this there is no room for bars. */
-const LEAST_WIDTH_PX = 280;
+const MIN_WIDTH_PX = 280;
 /** Narrower than this the key of the chart takes two lines. */
 const KEY_PX = 420;
 const MARGIN_PX = 10;
@@ -168,7 +168,7 @@ function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
 
 /** Engagement of every variant, worst and nominal, against the ratio asked; the state as shape and word. */
 export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
-  const widthPx = Math.max(LEAST_WIDTH_PX, askedPx);
+  const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
   const isNarrow = widthPx < KEY_PX;
   const namePx = isNarrow ? 0 : Math.min(NAME_SHARE * widthPx, nameWidthPx(rows.map(({ name }) => name))) + 10;

@@ -34,7 +34,7 @@ export interface Dimension {
   readonly name: string;
   readonly value: number | undefined;
   readonly unit: string;
-  /** Nothing where there is no value. */
+  /** Undefined where there is no value. */
   readonly place: FacePlace | SpanPlace | undefined;
 }
 

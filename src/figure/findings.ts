@@ -14,7 +14,7 @@ const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.o
 
 type Where = (shape: Shape) => AxialPoint | undefined;
 
-/** Where each rule is concerned; nothing where that part is not drawn. */
+/** Where each rule is concerned; undefined where that part is not drawn. */
 const PLACES: Readonly<Record<string, Where>> = {
   'head fits the recess': ({ headHalf: h, screw: s }) => h && [h.floorR, (s?.bearing ?? h.floor) - 0.6 * (s?.headHeight ?? 0)],
   'head hidden': ({ screw: s }) => s && [0, s.bearing - (s.cone === undefined ? s.headHeight : 0)],

@@ -41,7 +41,7 @@ export class JointValues {
     if (!names.includes(name)) this.missing.set(reason, [...names, name]);
   }
 
-  /** All of them, or nothing. */
+  /** All of them; undefined where one has no value. */
   all<K extends string>(names: Readonly<Record<K, string>>): Readonly<Record<K, number>> | undefined {
     const entries = Object.entries<string>(names).map(([key, name]) => [key, this.mm(name)] as const);
     return entries.every(([, value]) => value !== undefined) ? (Object.fromEntries(entries) as Record<K, number>) : undefined;

@@ -6,7 +6,7 @@ import { el, line, type Markup, type Point, px, through } from './svg';
 import { at, type AxialPoint, type View, xOf, yOf } from './view';
 
 /** Below this pitch the thread is drawn with a thin line at its root, as in ISO 6410-1. */
-const SMALLEST_PITCH_PX = 6;
+const MIN_PITCH_PX = 6;
 /** Flanks of 60°, point of 45°: M and UN threads, ISO 1478. */
 const FLANK = tanDeg(30);
 const POINT_SLOPE = tanDeg(22.5);
@@ -158,7 +158,7 @@ function deepestTip(view: View, shape: ScrewShape): Markup[] {
 }
 
 export function drawScrew(view: View, shape: ScrewShape): Markup[] {
-  const shank = shape.screw.pitchMm * view.scale < SMALLEST_PITCH_PX ? plainShank(view, shape) : detailedShank(view, shape);
+  const shank = shape.screw.pitchMm * view.scale < MIN_PITCH_PX ? plainShank(view, shape) : detailedShank(view, shape);
   const head = shape.cone === undefined ? flatSeatedHead(view, shape) : countersunkHead(view, shape, shape.cone);
   return [...shank, el('path', { class: 'bw-screw', d: head }), ...deepestTip(view, shape)];
 }

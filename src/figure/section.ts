@@ -39,7 +39,7 @@ export interface LegendEntry {
   readonly name: string;
   /** What it is in the joint: an input or node. */
   readonly of: string;
-  /** Nothing where the value is refused; then the letter is not on the drawing. */
+  /** Undefined where the value is refused; then the letter is not on the drawing. */
   readonly value: number | undefined;
   readonly unit: string;
 }
@@ -52,7 +52,7 @@ const FOOT_PX = 38;
 /** The centre line runs on beyond the part. */
 const CENTRE_PX = 12;
 const SIDE_PX = 24;
-const LEAST_PART_PX = 216;
+const MIN_PART_PX = 216;
 /** The part is never drawn higher than this share of the width. */
 const TALLEST = 0.64;
 
@@ -87,7 +87,7 @@ function arranged(
     ) + 1;
   const threadPx = (count('thread') + 0.8) * COLUMN_PX;
   const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
-  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + LEAST_PART_PX));
+  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + MIN_PART_PX));
   const halfPx = (widthPx - outside) / 2;
   const bossR = shape.threadHalf?.rootR ?? 0;
   const scale = Math.min(

@@ -28,7 +28,7 @@ function pull([x, y]: Point, way: 1 | -1): Markup {
   return el('path', { class: 'bw-outline', d });
 }
 
-/** Middle of the widest stretch between the heights that no line crosses; nothing where an arrow does not fit. */
+/** Middle of the widest stretch between the heights that no line crosses; undefined where an arrow does not fit. */
 function freeMiddle(fromY: number, toY: number, runs: readonly number[]): number | undefined {
   const stops = [fromY, ...runs.filter(y => y > fromY && y < toY).sort((a, b) => a - b), toY];
   const gaps = stops.slice(1).map((end, i) => ({ middle: (end + (stops[i] ?? end)) / 2, height: end - (stops[i] ?? end) }));

@@ -7,7 +7,7 @@ import { shownCell } from '../help/shown-cell';
 import type { Preview } from './preview';
 
 /** Rows of a table that are shown before it is in the sheet. */
-const MOST_ROWS = 12;
+const MAX_ROWS = 12;
 
 const unitOf = ({ result }: Card): string => ('unit' in result ? result.unit : '');
 
@@ -30,7 +30,7 @@ function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[
             </thead>
           )}
           <tbody>
-            {body.slice(0, MOST_ROWS).map((row, r) => (
+            {body.slice(0, MAX_ROWS).map((row, r) => (
               <tr key={r}>
                 {row.map((value, c) => (
                   <td key={c} class={typeof value === 'number' ? 'bw-number' : ''}>
@@ -42,7 +42,7 @@ function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[
           </tbody>
         </table>
       </div>
-      {body.length > MOST_ROWS && <p class="bw-quiet">and {body.length - MOST_ROWS} rows more</p>}
+      {body.length > MAX_ROWS && <p class="bw-quiet">and {body.length - MAX_ROWS} rows more</p>}
     </>
   );
 }

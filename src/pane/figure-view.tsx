@@ -16,18 +16,18 @@ import { placeName, usePane } from './pane-context';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
-const LEAST_PX = 280;
+const MIN_PX = 280;
 /** Width of a picture on the sheet. */
 const PICTURE_PX = 760;
 
 /** The width of an element as it is laid out. */
 function useWidth(): [{ readonly current: HTMLDivElement | null }, number] {
   const place = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(LEAST_PX);
+  const [width, setWidth] = useState(MIN_PX);
   useEffect(() => {
     const { current } = place;
     if (current === null) return undefined;
-    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(LEAST_PX, Math.floor(entry?.contentRect.width ?? 0))));
+    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(MIN_PX, Math.floor(entry?.contentRect.width ?? 0))));
     observer.observe(current);
     return () => observer.disconnect();
   }, []);

@@ -6,7 +6,7 @@ import { call, CARDS } from '../registry';
 import type { Selection } from '../sheet/port';
 import { holdsCell, sourceOf, type Grid } from './workbook';
 
-/** A total of the stack; nothing where it is refused. */
+/** A total of the stack; undefined where it is refused. */
 export interface StackTotals {
   readonly nominalMm: number | undefined;
   readonly worstMm: number | undefined;

@@ -6,7 +6,7 @@ import type { LocatedJoint } from './find-joint';
 
 export interface InputMeant {
   readonly name: string;
-  /** Where it stands; nothing where the joint is not given it. */
+  /** Where it stands; undefined where the joint is not given it. */
   readonly cell: Selection | undefined;
 }
 
@@ -20,6 +20,6 @@ export function inputMeant(words: string, { cells }: Pick<LocatedJoint, 'cells'>
 
 const PLACES = { below: 'column', beside: 'row', apart: 'place' } as const;
 
-/** What to do where the input is not given; nothing for one that stands in the formula itself. */
+/** What to do where the input is not given; empty for one that stands in the formula itself. */
 export const missingWords = (name: string, { form, rows: [names] }: Pick<LocatedJoint, 'form' | 'rows'>): string =>
   names.some(each => inputNamed(each) === name) ? '' : `${name} has no ${PLACES[form]} yet: add one in the range that is read`;

@@ -168,7 +168,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   );
 }
 
-/** Shows the pane in the element; answers how to take it away. */
+/** Shows the pane in the element; returns how to take it away. */
 export function mountPane(element: HTMLElement, services: PaneServices): () => void {
   element.replaceChildren();
   element.classList.add('bw-pane');

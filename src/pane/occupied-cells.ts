@@ -4,7 +4,7 @@ import { address, cellPosition } from '../sheet/formula';
 import { shownCell } from '../help/shown-cell';
 import type { Grid } from './workbook';
 
-/** A sentence about the cells in the way, or nothing. A formula's own spill is not told from other cells. */
+/** A sentence about the cells in the way; undefined where all are free. A formula's own spill is not told from other cells. */
 export function occupiedWords(grid: Grid, at: string, answer: Cell | Cell[][] | undefined): string | undefined {
   const { row, column } = cellPosition(at);
   const own = grid[row]?.[column];

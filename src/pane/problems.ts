@@ -102,6 +102,7 @@ function state(place: FormulaCell): Problem | undefined {
 
 // ---- what goes in --------------------------------------------------------------------------------------------------
 
+/** A count or a number of a row: nothing that is measured. JOINT.CARD reads its variant as any number. */
 const isWhole = ({ kind, name }: Param): boolean => kind.is === 'whole' || name === 'variant';
 
 /** Numbers and quantities typed into the formula for an argument; those in a function of the sheet are about that function. */
