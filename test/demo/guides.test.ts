@@ -249,3 +249,15 @@ describe('classroom monitor', () => {
     ]);
   });
 });
+
+test.each(GUIDES)('$name: what is typed looks like an input, what is worked out like a result', ({ workbook }) => {
+  // a legend of the looks stands on the first sheet of the logger
+  const sheets = workbook.sheets.filter(({ name }) => name !== 'Read me');
+  const cells = sheets.flatMap(sheet => sheet.cells.map(cell => ({ sheet: sheet.name, ...cell })));
+  const typed = cells.filter(({ role }) => role === 'input');
+  const workedOut = cells.filter(({ role }) => role === 'result');
+  expect(typed.filter(({ formula }) => formula !== undefined)).toEqual([]);
+  expect(workedOut.filter(({ formula }) => formula === undefined)).toEqual([]);
+  expect(typed.length).toBeGreaterThan(50);
+  expect(workedOut.length).toBeGreaterThan(15);
+});
