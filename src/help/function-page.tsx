@@ -11,7 +11,7 @@ import { formOfCard } from '../plain/forms';
 import { digits } from '../plain/print';
 import { blankWords, exampleCall, nameOf } from '../about/about';
 import { working } from '../about/working';
-import { type Evidence, evidenceOf, isOutside } from './evidence';
+import { type Evidence, evidenceOf, isOutside } from '../evidence/evidence';
 import { functionFigure } from './figure';
 import { Formula, Symbol } from './formula';
 import { FUNCTION_MISTAKES, TOPIC_WORDS } from './mistakes';
