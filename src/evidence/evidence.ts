@@ -18,7 +18,9 @@ export const isOutside = ({ kind }: Evidence): boolean => OUTSIDE.includes(kind)
 
 /** What counts. `test/kit/refereed.ts` sees to its last words. */
 export const RULE =
-  'A function counts as checked when its whole result is compared with numbers that somebody else printed, with those of a standard’s table, with a library or with a computation by another way, and that test fails once the result is made a twentieth too large.';
+  'A function counts as checked when its whole result is compared with numbers that somebody else printed, with those of a ' +
+  'standard’s table, with a library or with a computation by another way, and that test fails once the result is made a twentieth ' +
+  'too large.';
 
 export interface Evidence {
   readonly id: string;
@@ -36,7 +38,7 @@ export interface Evidence {
 const EXAMPLE = { kind: 'hand-worked', source: 'its example', test: 'test/core/examples.test.ts', title: '%s' } as const;
 
 /** Ids in the order of the cards. */
-export interface Checked {
+export interface CheckedFunctions {
   readonly whole: readonly string[];
   readonly inPart: readonly string[];
   readonly none: readonly string[];
@@ -46,7 +48,7 @@ export interface Checked {
 }
 
 /** By `RULE`, counted from the list. */
-export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): Checked {
+export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): CheckedFunctions {
   const ids = [...cards].map(({ id }) => id);
   const outside = evidence.filter(isOutside);
   const ofWhole = outside.filter(({ part }) => part === undefined);

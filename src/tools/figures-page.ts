@@ -6,7 +6,7 @@ interface Target {
   readonly otherwise: string;
 }
 
-export interface Figure {
+export interface Measurement {
   readonly what: string;
   readonly measured: string;
   readonly target?: Target;
@@ -14,7 +14,7 @@ export interface Figure {
 }
 
 /** Figures by part; `on` is date, machine and Node. */
-export type Results = Readonly<Record<string, { readonly on: string; readonly figures: readonly Figure[] }>>;
+export type Results = Readonly<Record<string, { readonly on: string; readonly figures: readonly Measurement[] }>>;
 
 /** The parts of the run, in the words of the page. */
 const PARTS = {
@@ -25,7 +25,7 @@ const PARTS = {
   sizes: 'sizes',
   handOver: 'the hand-over of 2,000 variants',
 };
-export type Part = keyof typeof PARTS;
+export type MeasuredPart = keyof typeof PARTS;
 
 /** As Markdown. */
 export function figuresPage(results: Results): string {
@@ -36,7 +36,8 @@ export function figuresPage(results: Results): string {
     .map(([, words]) => words);
   const judged = ({ words, isMet, otherwise }: Target): string => `${words}: ${isMet ? 'met' : `not met, ${otherwise}`}`;
   return [
-    `Measured on ${days.join('; ')}. Times of the core and of the spreadsheet programs are processor time.${missing.length === 0 ? '' : ` Not measured yet: ${missing.join(', ')}.`}`,
+    `Measured on ${days.join('; ')}. Times of the core and of the spreadsheet programs are processor ` +
+      `time.${missing.length === 0 ? '' : ` Not measured yet: ${missing.join(', ')}.`}`,
     '',
     '| what | target | measured | how |',
     '|---|---|---|---|',

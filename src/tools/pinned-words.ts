@@ -1,13 +1,14 @@
-// Words, symbols and the arguments of examples, which no outside source fixes, as they are: pinned, so that a change of one is seen and meant. They say nothing of what is right.
+// Words, symbols and the arguments of examples, which no outside source fixes, as they are: pinned, so that a change of one is seen and
+// meant. They say nothing of what is right.
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { RULES } from '../joint/rules';
 import { CARDS } from '../registry';
 
 /** Function, input, node or rule -> its words. */
-export type Words = Readonly<Record<string, unknown>>;
+export type PinnedWords = Readonly<Record<string, unknown>>;
 
-export const pinnedWords = (): Readonly<Record<'functions' | 'inputs' | 'nodes' | 'rules', Words>> => ({
+export const pinnedWords = (): Readonly<Record<'functions' | 'inputs' | 'nodes' | 'rules', PinnedWords>> => ({
   functions: Object.fromEntries(
     [...CARDS.values()].map(({ id, params, result, kind, sources, example, notLive, caution }) => [
       id,

@@ -1,6 +1,8 @@
-// What each argument is, may be and is by default, in the order of the released signature, which has the names. Typed, not derived: the second look at a card.
+// What each argument is, may be and is by default, in the order of the released signature, which has the names. Typed, not derived: the
+// second look at a card.
 // A size is above 0, a depth, gap or tolerance of a size from 0, a draft from 0 to below 90°, a share up to 1.
-// `!`: refused when blank although 0 is inside its limits. `"0°"`: a true zero is written with its unit. `= 2`: the default, or the argument that it is taken from.
+// `!`: refused when blank although 0 is inside its limits. `"0°"`: a true zero is written with its unit. `= 2`: the default, or the
+// argument that it is taken from.
 
 export const ARGUMENTS: Readonly<Record<string, string>> = {
   'LENGTH.MM': 'length',
@@ -123,7 +125,8 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'STACK.SHARE': 'tolerances, numbers = 1',
   'STACK.TABLE': 'range of names, lengths, tolerances, numbers = 1',
   'STACK.SIMULATE':
-    'lengths, tolerances, numbers, lower limit, upper limit, whole >=1000 <=20000000 = 100000, whole >=1 <=2147483647 = 1, shape: normal uniform triangular = normal',
+    'lengths, tolerances, numbers, lower limit, upper limit, whole >=1000 <=20000000 = 100000, whole >=1 <=2147483647 = 1, shape: ' +
+    'normal uniform triangular = normal',
   'STACK.PPM': 'length, length >0, lower limit, upper limit',
   'STACK.CPK': 'length, length >0, lower limit, upper limit',
 

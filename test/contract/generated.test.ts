@@ -1,4 +1,5 @@
-// Files that follow from others are as npm run generate would write them now; it and nothing else writes them. The plain forms are held by test/kit/forms.ts, before any test.
+// Files that follow from others are as npm run generate would write them now; it and nothing else writes them. The plain forms are held by
+// test/kit/forms.ts, before any test.
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { BY, GENERATED } from '../../src/tools/generated';
