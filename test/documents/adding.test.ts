@@ -151,14 +151,13 @@ describe('after it', () => {
       [/- +"BOSS\.FOOT"/, /- +"room for the foot: look"/],
       () => vitest('test/contract/arguments.test.ts', 'test/joint/limits.test.ts'),
     ],
-    ['rows of the limits', [8, 9], [/\+ +"room for the foot"/], () => vitest('test/joint/limits.test.ts')],
     [
-      'card',
-      [1],
-      [/withoutCard[^]*BOSS\.FOOT/],
+      'card, or the rows of the limits',
+      [1, 8, 9],
+      [/withoutCard[^]*BOSS\.FOOT/, /\+ +"room for the foot"/],
       () => {
         generate();
-        return vitest('test/contract/cards.test.ts');
+        return vitest('test/contract/cards.test.ts', 'test/joint/limits.test.ts');
       },
     ],
   ])('without the %s it is told', (_, steps, told, by) => {
