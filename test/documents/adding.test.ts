@@ -24,7 +24,9 @@ const TESTS = [
   'test/evidence/evidence',
   'test/joint/limits',
   'test/joint/joint',
+  'test/joint/rules',
   'test/joint/wiring',
+  'test/handover/joint-follows',
   'test/plain/forms',
   'test/help',
 ];
