@@ -72,10 +72,16 @@ module.exports = {
       "A demo is a sheet plan with formulas. Drawing it is the host's work.",
     ),
     only(
+      'evidence-is-a-list',
+      '^src/evidence/',
+      ['^src/evidence/', '^src/core/card[.]ts$'],
+      'What a function rests on is a list of sources and names of tests, and its counts. A test opens the tests; the list imports none.',
+    ),
+    only(
       'help-is-printed',
       '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts)$)',
       [
-        '^src/(help|core|plain|about|joint|figure|demo|handover|sheet)/',
+        '^src/(help|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
         npm('preact'),
         npm('preact-render-to-string'),
@@ -94,6 +100,27 @@ module.exports = {
       ['^src/help/', npm('tsx'), npm('webpack'), '^(node:)?(fs|url)$'],
       'The build step runs the pages; what they say belongs to them.',
     ),
+    only(
+      'tools-write-files',
+      '^src/tools/',
+      [
+        '^src/(tools|evidence|core|joint|plain|release)/',
+        '^src/help/plugin[.]ts$',
+        '^src/registry[.]ts$',
+        '^src/cli/user-fault[.]ts$',
+        '^test/standards/records[.]ts$',
+        npm('custom-functions-metadata'),
+        '^(node:)?(fs|path)$',
+      ],
+      'What npm run generate writes follows from cards, rules, lists and measurements, and the records from how a test puts them together. It draws nothing and opens no page.',
+    ),
+    {
+      name: 'nobody-imports-tools',
+      comment: 'What writes documents and lists is no part of the product: move what the product needs to where it is about.',
+      severity: 'error',
+      from: { path: '^(src|functions)/', pathNot: '^src/tools/' },
+      to: { path: '^src/tools/' },
+    },
     only(
       'wrappers-only-wrap',
       '^functions/(?!cell[.]ts$)',
@@ -180,7 +207,7 @@ module.exports = {
       name: 'nobody-imports-tests',
       comment: 'What product code needs is product code: move it out of test.',
       severity: 'error',
-      from: { pathNot: '^test/' },
+      from: { pathNot: '^(test|src/tools)/' },
       to: { path: '(^|/)test/' },
     },
     {

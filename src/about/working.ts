@@ -37,10 +37,10 @@ const inUnit = (value: number, unit: string): string => `${digits(value)}${unit 
 function steps(form: Form, values: readonly unknown[]): string[] {
   const { steps: named, result } = printSteps(form, values.map(known));
   return [
-    ...named.map(
-      ({ name, piece }) =>
-        `${stepWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`,
-    ),
+    ...named.map(({ name, piece: { text, value } }) => {
+      const worked = typeof value === 'number' ? digits(value) : text;
+      return `${stepWords(name)} = ${text}${worked === text ? '' : ` = ${worked}`}`;
+    }),
     result.items?.map(({ text }) => text).join('; ') ?? result.text,
   ];
 }
@@ -68,9 +68,6 @@ export function working(card: Card, args: readonly unknown[]): string {
   const shown = typeof outcome.value === 'number' ? digits(outcome.value) : String(outcome.value);
   const lines = form !== undefined ? steps(form, values) : card.reads === undefined ? [] : read(card.reads(...(values as never[])));
   const last = lines.pop();
-  return [
-    ...from,
-    ...lines,
-    `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`,
-  ].join('\n');
+  const answered = typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown;
+  return [...from, ...lines, `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${answered}`].join('\n');
 }

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Card } from '../core/card';
 import { Arguments } from './arguments';
 import type { Described } from './described-function';
-import { type Evidence, evidenceOf, isOutside } from './evidence';
+import { type Evidence, evidenceOf, isOutside } from '../evidence/evidence';
 import { Example } from './example';
 import { functionFigure } from './figure';
 import { Formula } from './formula';

@@ -308,7 +308,7 @@ function textOfForms({ without: _, ...forms }: Read): string {
       .map(([name, value]) => `${JSON.stringify(name)}:${JSON.stringify(value)}`)
       .join(',\n');
   const parts = Object.entries(forms).map(([name, part]) => `${JSON.stringify(name)}:{\n${lines(part)}\n}`);
-  return `{\n${parts.join(',\n')}\n}\n`;
+  return `{\n"generated":"by npm run generate",\n${parts.join(',\n')}\n}\n`;
 }
 
 export const writeForms = (read: Read, root = ROOT): void => writeFileSync(fileIn(root), textOfForms(read));
@@ -316,11 +316,5 @@ export const writeForms = (read: Read, root = ROOT): void => writeFileSync(fileI
 /** Whoever builds or tests from the forms stops at those of other formulas. */
 export function checkForms(root = ROOT): void {
   if (readFileSync(fileIn(root), 'utf8') !== textOfForms(readForms(root)))
-    throw new Error('src/plain/forms.json is not what the formulas say: npm run forms');
-}
-
-export function main(_: readonly string[], print: (line: string) => void): void {
-  const read = readForms();
-  writeForms(read);
-  print(`plain forms of ${Object.keys(read.formulas).length} formulas; ${Object.keys(read.without).length} functions without one`);
+    throw new Error('src/plain/forms.json is not what the formulas say: npm run generate');
 }

@@ -1,4 +1,5 @@
-// The last runs of npm run test:mutants, which changes formulas one place at a time, and of npm run test:facts, which changes what they and the cards declare: dated, counted, above their targets.
+// The last runs of npm run test:mutants, which changes formulas one place at a time, and of npm run test:facts, which changes what they and
+// the cards declare: dated, counted, above their targets.
 // Files may have changed since; the page of proof tells how many, and a release does not rest on too many.
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';

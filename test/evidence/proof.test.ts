@@ -3,7 +3,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type FormulaNode, ownFunction, parseFormula, walk } from '../../src/sheet/formula';
 import { Source } from '../../src/sheet/workbook-values';
-import { CLAIMS, EXCEL_CHECKS, proofPage } from '../../src/help/proof';
+import { CLAIMS } from '../../src/tools/claims';
+import { EXCEL_CHECKS } from '../../src/tools/excel-checks';
+import { proofPage } from '../../src/tools/proof-page';
 import { call } from '../../src/registry';
 
 /** A test or a group of tests of this title that is run. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CARDS } from '../../src/registry';
 import { groups, search, signature, type ListedFunction } from '../../src/pane/function-list';
 import { SYNONYM_ENTRIES } from '../../src/help/synonyms';
-import { METADATA } from '../contract/metadata';
+import { METADATA } from '../../src/tools/metadata';
 
 const listedFunctions: readonly ListedFunction[] = METADATA.functions;
 const bossOd = listedFunctions.find(({ id }) => id === 'BOSS.OD') as ListedFunction;

@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { serve } from '../browser/serve';
-import { METADATA } from '../contract/metadata';
+import { METADATA } from '../../src/tools/metadata';
 import type {} from './harness';
 
 const browserPath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';

@@ -61,7 +61,7 @@ describe('a formula outside the subset', () => {
     writeForms(readForms(root), root);
     expect(() => checkForms(root)).not.toThrow();
     writeFileSync(join(root, 'core/twice.ts'), SOUND.replace('2 *', '2.5 *'));
-    expect(() => checkForms(root)).toThrow('npm run forms');
+    expect(() => checkForms(root)).toThrow('npm run generate');
   });
 
   test('inside it nothing is said', () => {

@@ -1,5 +1,5 @@
-// What each function rests on. evidence.test.ts opens every test that is named here.
-import type { Evidence, EvidenceKind } from '../../src/help/evidence';
+// What each function rests on. test/evidence/evidence.test.ts opens every test that is named here.
+import type { Evidence, EvidenceKind } from './evidence';
 
 const from = (kind: EvidenceKind, test: string, title: string, source: string, ...ids: string[]): Evidence[] =>
   ids.map(id => ({ id, kind, source, test: `test/${test}`, title }));

@@ -1,11 +1,10 @@
 // The list of functions by topic, as the README shows it: from cards and sentences, never by hand.
 import { type Card, TOPICS } from '../core/card';
 import { whatOf } from '../plain/forms';
+import { inTable } from './markdown';
 
 const signature = ({ id, params }: Card): string =>
   `ENCL.${id}(${params.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(', ')})`;
-
-const escaped = (text: string): string => text.replace(/\|/g, '\\|');
 
 export function functionTable(cards: Iterable<Card>): string {
   const all = [...cards];
@@ -18,7 +17,7 @@ export function functionTable(cards: Iterable<Card>): string {
       '',
       '| function | gives |',
       '|---|---|',
-      ...mine.map(card => `| \`${signature(card)}\` | ${escaped(whatOf(card.id))} |`),
+      ...mine.map(card => `| \`${signature(card)}\` | ${inTable(whatOf(card.id))} |`),
     ];
   }).join('\n');
 }

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
-import { completed } from '../../src/help/plugin';
+import { completed } from '../help/plugin';
 
 const folder = path.join(import.meta.dirname, '../../functions');
 export const WRAPPER_FILES = readdirSync(folder)

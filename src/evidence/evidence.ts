@@ -1,4 +1,4 @@
-// What each function rests on, as the README shows it: from the cards and the list that a test holds to the tests.
+// What counts as evidence of a function, and how many functions are checked by it.
 import type { Card } from '../core/card';
 
 /** From outside the project first. */
@@ -18,7 +18,9 @@ export const isOutside = ({ kind }: Evidence): boolean => OUTSIDE.includes(kind)
 
 /** What counts. `test/kit/refereed.ts` sees to its last words. */
 export const RULE =
-  'A function counts as checked when its whole result is compared with numbers that somebody else printed, with those of a standard’s table, with a library or with a computation by another way, and that test fails once the result is made a twentieth too large.';
+  'A function counts as checked when its whole result is compared with numbers that somebody else printed, with those of a ' +
+  'standard’s table, with a library or with a computation by another way, and that test fails once the result is made a twentieth ' +
+  'too large.';
 
 export interface Evidence {
   readonly id: string;
@@ -35,11 +37,8 @@ export interface Evidence {
 /** Every card has an example; without anything else, that is what there is. */
 const EXAMPLE = { kind: 'hand-worked', source: 'its example', test: 'test/core/examples.test.ts', title: '%s' } as const;
 
-const escaped = (text: string): string => text.replace(/\|/g, '\\|');
-const fileName = (path: string): string => path.split('/').pop() ?? path;
-
 /** Ids in the order of the cards. */
-export interface Checked {
+export interface CheckedFunctions {
   readonly whole: readonly string[];
   readonly inPart: readonly string[];
   readonly none: readonly string[];
@@ -49,7 +48,7 @@ export interface Checked {
 }
 
 /** By `RULE`, counted from the list. */
-export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): Checked {
+export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): CheckedFunctions {
   const ids = [...cards].map(({ id }) => id);
   const outside = evidence.filter(isOutside);
   const ofWhole = outside.filter(({ part }) => part === undefined);
@@ -71,29 +70,4 @@ export function checked(cards: Iterable<Card>, evidence: readonly Evidence[]): C
 export function evidenceOf(id: string, evidence: readonly Evidence[]): readonly Evidence[] {
   const mine = evidence.filter(one => one.id === id);
   return mine.length === 0 ? [{ id, ...EXAMPLE }] : mine;
-}
-
-function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
-  const shown = evidenceOf(id, evidence);
-  const known = shown.some(isOutside);
-  return shown.map(
-    ({ kind, source, part, test }, i) =>
-      `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'nothing from outside; ' : ''}${kind} | ${escaped(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`,
-  );
-}
-
-export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence[]): string {
-  const all = [...cards];
-  const { whole, inPart, none, byTableAlone, byUsAlone } = checked(all, evidence);
-  const counts = EVIDENCE_KINDS.map(kind => `${kind} ${new Set(evidence.filter(one => one.kind === kind).map(({ id }) => id)).size}`);
-  return [
-    '',
-    `${RULE} So are ${whole.length} of ${all.length} functions, ${byTableAlone.length} of them by standards’ tables alone and ${byUsAlone.length} by a second computation of our own alone, which finds a slip in a formula but not what both ways take for granted; of ${inPart.length} more a term or a value that they read is, and the row says which; of ${none.length} nothing is, and there the values are worked by hand, by arithmetic or follow from an identity. No standard’s own document was at hand: its numbers were read in secondary copies, collected once, and typed from that collection into the tests, which find slips of the tables but none of the copies. Functions by kind of evidence: ${counts.join(', ')}.`,
-    '',
-    `Nothing from outside for: ${none.map(id => `\`${id}\``).join(', ')}.`,
-    '',
-    '| function | evidence | source | test |',
-    '|---|---|---|---|',
-    ...all.flatMap(card => rowsOf(card, evidence)),
-  ].join('\n');
 }
