@@ -1,7 +1,9 @@
 // The one path of a call: read, limits, formula, finite check, answer.
 import type { Card, Earlier, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
-import { type ListKind, asList, isBlank, isItself, readArgument, usedLength } from './read/params';
+import { asList, isBlank, usedLength } from './read/cells';
+import type { ListKind } from './read/lists';
+import { isItself, readArgument } from './read/params';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */

@@ -4,7 +4,7 @@ import { callCard, readArguments } from '../core/call';
 import { type Card, forgotten, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { accepts } from '../core/read/accepts';
-import { limitWords } from '../core/read/params';
+import { limitWords } from '../core/read/limits';
 import { relationWords } from '../core/read/relation';
 import { heldOf } from '../core/table';
 import { formOfCard } from '../plain/forms';

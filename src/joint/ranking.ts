@@ -2,8 +2,8 @@
 import { isState, type State } from '../core/check/check';
 import type { Cell, CellRange } from '../core/kinds';
 import { LIMIT_MARGIN } from '../core/maths';
-import { isBlank, isCellError } from '../core/read/params';
-import { readAnyQuantity } from '../core/read/quantity';
+import { isBlank, isCellError } from '../core/read/cells';
+import { readAnyQuantity } from '../core/read/read-quantity';
 import { codeOf, errorWords, Refused, wrongInput } from '../core/refuse';
 
 export type Direction = 'max' | 'min';

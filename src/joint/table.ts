@@ -2,7 +2,7 @@
 import { closest } from 'fastest-levenshtein';
 import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell, CellRange } from '../core/kinds';
-import { asList, isBlank, isCellError, shown } from '../core/read/params';
+import { asList, isBlank, isCellError, shown } from '../core/read/cells';
 import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
 import { INPUTS } from './inputs';
 import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';

@@ -1,6 +1,7 @@
 // One variant of the joint: what was typed, every value once, and what the rules find.
 import type { Earlier } from '../core/card';
-import { isBlank, isEmpty, readArgument } from '../core/read/params';
+import { isBlank, isEmpty } from '../core/read/cells';
+import { readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { derived } from './derive';
 import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';

@@ -1,37 +1,14 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
 import { type Blank, type Earlier, type Kind, type NameKind, NOTHING_READ, type Param, type Relation, type TextSource } from '../card';
-import type { CellError, Limits } from '../kinds';
-import { codeOf, errorName, errorWords, quoted, Refused, wrongInput } from '../refuse';
+import type { Limits } from '../kinds';
+import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
 import { acceptedBy, accepts } from './accepts';
-import { type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
-import { LENGTH, readQuantity, type Quantity } from './quantity';
+import { cellOrRows, isBlank, isCellError, rowsOf, shown } from './cells';
+import { type Deviation, plusMinus, readDeviation } from './deviation';
+import { checkLimits, limitWords, withinLimits } from './limits';
+import { LENGTH, type Quantity } from './quantity';
+import { readQuantity } from './read-quantity';
 import { checkRelation } from './relation';
-
-export const isCellError = (raw: unknown): raw is CellError => typeof raw === 'object' && raw !== null && 'cellError' in raw;
-export const isEmptyText = (raw: unknown): boolean => typeof raw === 'string' && raw.trim() === '';
-/** Empty: a blank cell as some hosts send it, a left-out argument, empty text. */
-export const isEmpty = (raw: unknown): boolean => raw === null || raw === undefined || isEmptyText(raw);
-/** Blank: empty, or the bare 0 that other hosts send for a blank cell. */
-export const isBlank = (raw: unknown): boolean => isEmpty(raw) || raw === 0;
-
-/** How a message shows what was given. */
-export function shown(raw: unknown): string {
-  if (typeof raw === 'string') return quoted(raw);
-  if (isCellError(raw)) return errorName(raw);
-  if (Array.isArray(raw)) return `a range of ${raw.length} × ${Array.isArray(raw[0]) ? raw[0].length : 1} cells`;
-  if (typeof raw === 'boolean') return raw ? 'TRUE' : 'FALSE';
-  if (typeof raw === 'object' && raw !== null) return 'a value of another kind';
-  return isEmpty(raw) ? 'blank' : String(raw);
-}
-
-export const rowsOf = (range: readonly unknown[]): unknown[][] => range.map(row => (Array.isArray(row) ? (row as unknown[]) : [row]));
-
-/** A range as rows of cells; a 1 × 1 range is its cell. */
-function cellOrRows(raw: unknown): unknown {
-  if (!Array.isArray(raw)) return raw;
-  const rows = rowsOf(raw);
-  return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
-}
 
 // ---- kinds of one value ------------------------------------------------------------------------------------------
 
@@ -134,112 +111,6 @@ export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
   read: raw => (Array.isArray(raw) ? rowsOf(raw) : [[raw]]),
 };
 
-// ---- ranges ------------------------------------------------------------------------------------------------------
-
-export type ListKind<T> = Kind<T> & {
-  readonly shape: 'list';
-  /** The same value for every one of n rows. */
-  repeat(value: T, rows: number): T;
-  count(value: T): number;
-};
-
-/** What lists of one value a row have in common. */
-export const rowByRow = <E>() => ({
-  ...ONE,
-  shape: 'list' as const,
-  repeat: (value: readonly E[], rows: number): readonly E[] => new Array<E>(rows).fill(value[0] as E),
-  count: (value: readonly E[]): number => value.length,
-});
-
-/** One row or column as a list; a single value is a list of one. */
-export function asList(raw: unknown): readonly unknown[] {
-  if (!Array.isArray(raw)) return [raw];
-  const rows = rowsOf(raw);
-  if (rows.length > 1 && rows.some(row => row.length > 1)) throw wrongInput('give one row or one column');
-  return rows.length > 1 ? rows.map(row => row[0]) : (rows[0] ?? []);
-}
-
-function entries<E>(kind: Kind<E>, raw: unknown, earlier: Earlier, limits: Limits | undefined): E[] {
-  return asList(raw).map((entry, i, { length }) => {
-    const where = length > 1 ? `row ${i + 1} ` : '';
-    if (isCellError(entry)) throw new Refused(codeOf(entry), `${where}${errorWords(entry)}`);
-    if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
-    try {
-      const value = kind.read(entry, earlier);
-      if (typeof value === 'number') checkLimits(value, limits, kind.unit);
-      return value;
-    } catch (fault) {
-      throw fault instanceof Refused ? new Refused(fault.code, `${where}is ${shown(entry)}: ${fault.message}`) : fault;
-    }
-  });
-}
-
-/** How a true zero is written, where there may be one. */
-function zeroWords(unit: string, limits: Limits | undefined): string {
-  return withinLimits(0, limits) ? `write "0${unit === '' ? '' : ` ${unit}`}" for a true zero` : `must be ${limitWords(limits, unit)}`;
-}
-
-export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly number[]> {
-  const of = numeric(quantity);
-  return {
-    ...rowByRow<number>(),
-    is: 'list',
-    of,
-    limits,
-    noun: `range of ${quantity.noun}s`,
-    unit: quantity.unit,
-    read: (raw, earlier) => entries(of, raw, earlier, limits),
-  };
-}
-
-export const DEVIATIONS: ListKind<Deviations> = {
-  ...ONE,
-  is: 'list',
-  of: DEVIATION,
-  limits: undefined,
-  noun: 'range of tolerances',
-  unit: 'mm',
-  shape: 'list',
-  read(raw, earlier) {
-    const list = entries(DEVIATION, raw, earlier, undefined);
-    return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
-  },
-  repeat: (value, rows) => ({
-    upperMm: new Array<number>(rows).fill(value.upperMm[0] as number),
-    lowerMm: new Array<number>(rows).fill(value.lowerMm[0] as number),
-  }),
-  count: value => value.upperMm.length,
-};
-
-// ---- limits ------------------------------------------------------------------------------------------------------
-
-/** "above 0 mm and at most 1": nothing where there are no limits. */
-export function limitWords(limits: Limits | undefined, unit: string): string {
-  if (limits === undefined) return '';
-  const u = unit === '' || unit === '°' ? unit : ` ${unit}`;
-  const parts: string[] = [];
-  if (limits.above !== undefined) parts.push(`above ${limits.above}${u}`);
-  if (limits.atLeast !== undefined) parts.push(`at least ${limits.atLeast}${u}`);
-  if (limits.below !== undefined) parts.push(`below ${limits.below}${u}`);
-  if (limits.atMost !== undefined) parts.push(`at most ${limits.atMost}${u}`);
-  return parts.join(' and ');
-}
-
-export function withinLimits(value: number, limits: Limits | undefined): boolean {
-  if (limits === undefined) return true;
-  const { above, atLeast, below, atMost } = limits;
-  return (
-    (above === undefined || value > above) &&
-    (atLeast === undefined || value >= atLeast) &&
-    (below === undefined || value < below) &&
-    (atMost === undefined || value <= atMost)
-  );
-}
-
-function checkLimits(value: number, limits: Limits | undefined, unit: string): void {
-  if (!withinLimits(value, limits)) throw wrongInput(`must be ${limitWords(limits, unit)}`);
-}
-
 // ---- a parameter and its raw argument ------------------------------------------------------------------------------
 
 export interface ParamOptions extends Limits {
@@ -337,12 +208,4 @@ function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | unde
 function required(param: Param): string {
   const limits = limitWords(param.limits, param.kind.unit);
   return `give ${acceptedBy(param)}${limits === '' ? '' : `, ${limits}`}`;
-}
-
-/** Last row that is not blank, plus one. */
-export function usedLength(raw: unknown): number {
-  const list = asList(raw);
-  let n = list.length;
-  while (n > 0 && isBlank(list[n - 1])) n--;
-  return n;
 }

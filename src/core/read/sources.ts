@@ -14,7 +14,7 @@ import { worthOf } from '../table';
 import type { Deviation } from './deviation';
 import { choice, deviation, named, numeric, ONE, putInQuotes } from './params';
 import * as Q from './quantity';
-import { readQuantity } from './quantity';
+import { readQuantity } from './read-quantity';
 
 export const SIZE: Kind<Size> = named('screw size', 'M3', parseSize);
 export const SCREW: Kind<Screw> = named('screw', 'M3', text => screwOf(parseSize(text)));

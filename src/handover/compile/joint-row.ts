@@ -2,7 +2,7 @@
 import { withUnit } from '../../core/call';
 import type { Card, Param } from '../../core/card';
 import type { Cell } from '../../core/kinds';
-import { isBlank } from '../../core/read/params';
+import { isBlank } from '../../core/read/cells';
 import type { Deviation } from '../../core/read/deviation';
 import { Refused } from '../../core/refuse';
 import { lengthTable } from '../../core/screw/length';

@@ -3,7 +3,7 @@ import { type State, WORST_FIRST } from '../../core/check/check';
 import type { Cell } from '../../core/kinds';
 import { withUnit } from '../../core/call';
 import type { Deviation } from '../../core/read/deviation';
-import { limitWords } from '../../core/read/params';
+import { limitWords } from '../../core/read/limits';
 import { Refused } from '../../core/refuse';
 import { type LegendEntry, section, type Section } from '../../figure/section';
 import { isVerdict, unitOf } from '../../joint/outputs';
