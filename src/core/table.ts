@@ -17,7 +17,7 @@ export function hasRow(table: Table, row: string): boolean {
   return table.rows.some(([key]) => key === row);
 }
 
-/** The value, or nothing where the table has a gap or no such row or column. */
+/** The value; undefined if the table has a gap or no such row or column. */
 export function valueOrNone(table: Table, row: string, key: string): number | undefined {
   const i = table.columns.findIndex(column => column.key === key);
   const value = table.rows.find(([name]) => name === row)?.[i + 1];

@@ -1,5 +1,5 @@
 // One variant of the joint: what was typed, every value once, and what the rules find.
-import type { Earlier } from '../core/card';
+import type { PrecedingArguments } from '../core/card';
 import { isBlank, isEmpty } from '../core/read/cells';
 import { readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
@@ -23,7 +23,7 @@ export class Variant {
   private readonly lookUps = new LookUps();
   /** Null if no rule applies. */
   private worst: Finding | null | undefined;
-  private readonly read: Earlier = { get: name => valueOf(this.values[slotOf(name)]) };
+  private readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
 
   /** @param given what was typed under each input name; names left out take their defaults. */
   constructor(given: ReadonlyMap<string, unknown>) {

@@ -1,5 +1,5 @@
 // Ranges of one row or column: numbers, tolerances, words, text, any values.
-import type { Earlier, Kind } from '../card';
+import type { PrecedingArguments, Kind } from '../card';
 import type { Limits } from '../kinds';
 import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
 import { asList, isBlank, isCellError, shown } from './cells';
@@ -15,6 +15,8 @@ export type ListKind<T> = Kind<T> & {
   count(value: T): number;
 };
 
+export const isList = (kind: Kind<unknown>): kind is ListKind<unknown> => kind.shape === 'list';
+
 /** What lists of one value a row have in common. */
 export const rowByRow = <E>() => ({
   ...ONE,
@@ -23,13 +25,13 @@ export const rowByRow = <E>() => ({
   count: (value: readonly E[]): number => value.length,
 });
 
-function quantitiesOf<E>(kind: Kind<E>, raw: unknown, earlier: Earlier, limits: Limits | undefined): E[] {
+function quantitiesOf<E>(kind: Kind<E>, raw: unknown, preceding: PrecedingArguments, limits: Limits | undefined): E[] {
   return asList(raw).map((entry, i, { length }) => {
     const where = length > 1 ? `row ${i + 1} ` : '';
     if (isCellError(entry)) throw new Refused(codeOf(entry), `${where}${errorWords(entry)}`);
     if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
     try {
-      const value = kind.read(entry, earlier);
+      const value = kind.read(entry, preceding);
       if (typeof value === 'number') checkLimits(value, limits, kind.unit);
       return value;
     } catch (fault) {
@@ -52,7 +54,7 @@ export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly 
     limits,
     noun: `range of ${quantity.noun}s`,
     unit: quantity.unit,
-    read: (raw, earlier) => quantitiesOf(of, raw, earlier, limits),
+    read: (raw, preceding) => quantitiesOf(of, raw, preceding, limits),
   };
 }
 
@@ -64,8 +66,8 @@ export const DEVIATIONS: ListKind<Deviations> = {
   noun: 'range of tolerances',
   unit: 'mm',
   shape: 'list',
-  read(raw, earlier) {
-    const list = quantitiesOf(DEVIATION, raw, earlier, undefined);
+  read(raw, preceding) {
+    const list = quantitiesOf(DEVIATION, raw, preceding, undefined);
     return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
   },
   repeat: (value, rows) => ({
@@ -124,6 +126,6 @@ export function words<W extends string>(noun: string, all: Readonly<Record<W, re
     of,
     limits: undefined,
     noun: `range of ${noun}s`,
-    read: (raw, earlier) => eachOf(raw, entry => of.read(entry, earlier)),
+    read: (raw, preceding) => eachOf(raw, entry => of.read(entry, preceding)),
   };
 }

@@ -1,5 +1,14 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import { type Blank, type Earlier, type Kind, type NameKind, NOTHING_READ, type Param, type Relation, type TextSource } from '../card';
+import {
+  type Blank,
+  type PrecedingArguments,
+  type Kind,
+  type NameKind,
+  NOTHING_READ,
+  type Param,
+  type Relation,
+  type TextSource,
+} from '../card';
 import type { Limits } from '../kinds';
 import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
 import { acceptedBy, accepts } from './accepts';
@@ -18,7 +27,7 @@ export const ONE = { unit: '', shape: 'one', hasZero: false, inQuotes: undefined
 /** A number with its unit, or text that names a table or a material. */
 export function numeric(
   quantity: Quantity,
-  from?: TextSource<number> & { readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number },
+  from?: TextSource<number> & { readonly range?: (rows: readonly (readonly unknown[])[], preceding: PrecedingArguments) => number },
 ): Kind<number> {
   return {
     ...ONE,
@@ -29,11 +38,11 @@ export function numeric(
     shape: from?.range === undefined ? 'one' : 'block',
     hasZero: from?.range === undefined,
     from,
-    read(raw, earlier) {
+    read(raw, preceding) {
       if (typeof raw === 'number') return finite(raw);
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
-      if (typeof raw === 'string') return from?.read(raw, earlier) ?? readQuantity(raw, quantity);
-      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], earlier);
+      if (typeof raw === 'string') return from?.read(raw, preceding) ?? readQuantity(raw, quantity);
+      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], preceding);
       throw wrongInput('one value is asked for, not a range');
     },
   };
@@ -54,8 +63,8 @@ export const deviation = (from?: TextSource<Deviation>): Kind<Deviation> => ({
   unit: 'mm',
   hasZero: true,
   from,
-  read: (raw, earlier) =>
-    typeof raw === 'string' ? (from?.read(raw, earlier) ?? readDeviation(raw)) : plusMinus(halfWidth.read(raw, NOTHING_READ)),
+  read: (raw, preceding) =>
+    typeof raw === 'string' ? (from?.read(raw, preceding) ?? readDeviation(raw)) : plusMinus(halfWidth.read(raw, NOTHING_READ)),
 });
 
 export const DEVIATION = deviation();
@@ -82,7 +91,7 @@ export function choice<W extends string>(noun: string, words: Readonly<Record<W,
 export const putInQuotes = (inQuotes: string): string => `put the name in quotes, ${inQuotes}`;
 
 /** Text that names something: sizes, heads, functions. */
-export function named<T>(is: NameKind, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
+export function named<T>(is: NameKind, example: string, read: (text: string, preceding: PrecedingArguments) => T): Kind<T> {
   const inQuotes = `"${example}"`;
   return {
     ...ONE,
@@ -90,9 +99,9 @@ export function named<T>(is: NameKind, example: string, read: (text: string, ear
     example,
     noun: is,
     inQuotes,
-    read(raw, earlier) {
+    read(raw, preceding) {
       if (typeof raw !== 'string') throw wrongInput(putInQuotes(inQuotes));
-      return read(raw, earlier);
+      return read(raw, preceding);
     },
   };
 }
@@ -156,7 +165,7 @@ export const isItself = ({ takesNumbers, limits }: Param, raw: unknown): raw is 
   typeof raw === 'number' && takesNumbers && raw !== 0 && Number.isFinite(raw) && withinLimits(raw, limits);
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
-export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier): T | undefined {
+export function readArgument<T>(param: Param<T>, raw: unknown, preceding: PrecedingArguments): T | undefined {
   if (isItself(param, raw)) return raw as T;
   try {
     const { kind } = param;
@@ -164,19 +173,19 @@ export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier)
       !Array.isArray(raw) || kind.shape === 'list' || (kind.is === 'anything' && kind.shape === 'block') ? raw : cellOrRows(raw);
     if (!kind.takesEverything) {
       if (isCellError(value)) throw new Refused(codeOf(value), errorWords(value));
-      if (isBlank(value)) return ofBlank(param, value, earlier);
+      if (isBlank(value)) return ofBlank(param, value, preceding);
     }
-    return within(param, value, earlier);
+    return within(param, value, preceding);
   } catch (fault) {
     throw fault instanceof Refused ? new Refused(fault.code, `${param.name} ${fault.message}`, param.name) : fault;
   }
 }
 
 /** A message shows what was given. */
-function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = value): T {
+function within<T>(param: Param<T>, value: unknown, preceding: PrecedingArguments, given = value): T {
   const { kind, limits } = param;
   try {
-    const result = related(param, kind.read(value, earlier), earlier);
+    const result = related(param, kind.read(value, preceding), preceding);
     if (typeof result === 'number') checkLimits(result, limits, kind.unit);
     return result;
   } catch (fault) {
@@ -185,24 +194,24 @@ function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = va
   }
 }
 
-function related<T>({ relation }: Param<T>, value: T, earlier: Earlier): T {
-  if (relation !== undefined) checkRelation(relation, value, earlier);
+function related<T>({ relation }: Param<T>, value: T, preceding: PrecedingArguments): T {
+  if (relation !== undefined) checkRelation(relation, value, preceding);
   return value;
 }
 
 /** What a blank stands for. */
-function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | undefined {
+function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArguments): T | undefined {
   const { kind, blank } = param;
-  if (blank === 'zero') return within(param, 0, earlier, value);
+  if (blank === 'zero') return within(param, 0, preceding, value);
   if (blank === 'absent') return undefined;
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
   if (blank === 'refused')
     throw wrongInput(
       `is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`,
     );
-  if ('default' in blank) return related(param, kind.read(blank.default, earlier), earlier);
-  const same = earlier.get(blank.sameAs);
-  return blank.take === undefined ? related(param, kind.read(same, earlier), earlier) : (blank.take(same as never) as T);
+  if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
+  const same = preceding.get(blank.sameAs);
+  return blank.take === undefined ? related(param, kind.read(same, preceding), preceding) : (blank.take(same as never) as T);
 }
 
 function required(param: Param): string {
