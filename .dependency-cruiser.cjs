@@ -8,7 +8,7 @@ module.exports = {
     only(
       'standards-are-data',
       '^src/standards/',
-      ['^src/core/kinds[.]ts$', '^src/standards/'],
+      ['^src/standards/'],
       'A published table is compared with its source line by line, so it holds data and its types, or refers to the table that it is held to equal. Put what computes with it in src/core.',
     ),
     only(
@@ -32,8 +32,8 @@ module.exports = {
     only(
       'about-on-cards',
       '^src/about/',
-      ['^src/(about|core|plain)/'],
-      'REASON, ABOUT and WORKING speak about cards and plain forms; the registry hands them the cards.',
+      ['^src/(about|core|plain)/', '^src/standards/table[.]ts$'],
+      'REASON, ABOUT and WORKING speak about cards, plain forms and what a card reads in a table; the registry hands them the cards.',
     ),
     only(
       'figure-is-pure',

@@ -4,7 +4,7 @@ import type { Card } from './core/card';
 import { CORE_CARDS } from './core/cards';
 import { cut } from './core/refuse';
 import { JOINT_CARDS } from './joint/joint.cards';
-import { VARIANT_CARDS } from './joint/variant.cards';
+import { VARIANT_CARDS } from './joint/variants.cards';
 import { traceCards } from './about/about.cards';
 
 export const CARDS: ReadonlyMap<string, Card> = new Map(

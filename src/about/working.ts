@@ -2,7 +2,7 @@
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
 import { quoted, Refused } from '../core/refuse';
-import type { Reading, TableValue } from '../core/kinds';
+import type { Reading, TableValue } from '../standards/table';
 import { columnOf, valueOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
 import { digits, known, printSteps, stepWords } from '../plain/print';

@@ -1,11 +1,13 @@
 // The one path of a call: read, limits, formula, finite check, answer.
-import type { Card, Earlier, Param, Result } from './card';
+import type { Card, PrecedingArguments, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
-import { type ListKind, asList, isBlank, isItself, readArgument, usedLength } from './read/params';
+import { asList, isBlank, usedLength } from './read/cells';
+import { isList } from './read/lists';
+import { isItself, readArgument } from './read/params';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */
-export const MOST_CELLS = 20_000;
+export const MAX_CELLS = 20_000;
 
 export type Outcome = Answer<Cell | Cell[][]>;
 
@@ -26,19 +28,21 @@ export function callCard(card: Card, args: readonly unknown[]): Outcome {
 }
 
 /** The formula on values that were read; its limits were checked with them. Throws Refused. */
-export function applied({ formula }: Card, values: readonly unknown[]): unknown {
+export function applied(card: Card, values: readonly unknown[]): unknown {
+  // the card ties the types of its parameters to those of its formula
+  const formula = card.formula as (...args: readonly unknown[]) => unknown;
   // a call that knows how many it hands over is the faster one
   switch (values.length) {
     case 1:
-      return formula(values[0] as never);
+      return formula(values[0]);
     case 2:
-      return formula(values[0] as never, values[1] as never);
+      return formula(values[0], values[1]);
     case 3:
-      return formula(values[0] as never, values[1] as never, values[2] as never);
+      return formula(values[0], values[1], values[2]);
     case 4:
-      return formula(values[0] as never, values[1] as never, values[2] as never, values[3] as never);
+      return formula(values[0], values[1], values[2], values[3]);
     default:
-      return formula(...(values as never[]));
+      return formula(...values);
   }
 }
 
@@ -57,10 +61,10 @@ export function readArguments({ params }: Card, args: readonly unknown[]): unkno
 /** From the first argument that is no plain number. */
 function readFrom(first: number, params: readonly Param[], args: readonly unknown[], values: unknown[]): unknown[] {
   const lists = args.some(Array.isArray) ? equalLists(params, args) : undefined;
-  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
+  const preceding: PrecedingArguments = { get: name => values[params.findIndex(param => param.name === name)] };
   for (let i = first; i < params.length; i++) {
     const param = params[i] as Param;
-    values[i] = lists === undefined ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
+    values[i] = lists === undefined ? readArgument(param, args[i], preceding) : readBesideLists(param, args[i], preceding, lists, params);
   }
   return values;
 }
@@ -69,15 +73,15 @@ function readFrom(first: number, params: readonly Param[], args: readonly unknow
 function readBesideLists(
   param: Param,
   raw: unknown,
-  earlier: Earlier,
+  preceding: PrecedingArguments,
   lists: ReadonlyMap<string, unknown>,
   params: readonly Param[],
 ): unknown {
-  const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, earlier);
-  if (param.kind.shape !== 'list' || value === undefined) return value;
+  const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, preceding);
+  const { kind } = param;
+  if (!isList(kind) || value === undefined) return value;
   const rows = longest(params, lists, param.group);
-  const list = param.kind as ListKind<unknown>;
-  return rows > 1 && list.count(value) === 1 ? list.repeat(value, rows) : value;
+  return rows > 1 && kind.count(value) === 1 ? kind.repeat(value, rows) : value;
 }
 
 /** Trims rows that are empty in every list of a group, and refuses lists of unequal length. */
@@ -137,7 +141,7 @@ function finished(shape: Result, result: unknown): Cell | Cell[][] {
 }
 
 export function refuseTooLarge(cells: number): void {
-  if (cells > MOST_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MOST_CELLS} are given`);
+  if (cells > MAX_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MAX_CELLS} are given`);
 }
 
 /** How a header names a quantity: `engagement (mm)`. */

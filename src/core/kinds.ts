@@ -1,7 +1,11 @@
-// The types that everything else speaks: answers, refusals, sources, tables, cards.
+// What passes between cells and functions: values, errors, answers, refusals; and where a card says that it comes from.
+import type { Held } from '../standards/table';
 
 /** What a cell can hold. */
 export type Cell = number | string | boolean;
+
+/** A range as it was handed in: rows of whatever its cells hold. */
+export type CellRange = readonly (readonly unknown[])[];
 
 /** A value of the host that is neither number, text nor error: an entity, a picture. */
 export const DATA_TYPE = 'a data type';
@@ -31,9 +35,6 @@ export interface Granted<T> {
 
 export type Answer<T> = Granted<T> | Refusal;
 
-/** How a value is held: `read in N secondary copies`, `from memory`, `computed from …`, `common practice`. */
-export type Held = string;
-
 export interface Source {
   readonly title: string;
   readonly held: Held;
@@ -46,46 +47,4 @@ export interface Limits {
   readonly atLeast?: number | undefined;
   readonly below?: number | undefined;
   readonly atMost?: number | undefined;
-}
-
-// ---- published tables -------------------------------------------------------------------------------------------
-
-export interface Column {
-  /** Short camelCase name used by the core: `dkMax`, `majorMin`, `pitch`. */
-  readonly key: string;
-  /** What the standard calls it: `head diameter dk`. */
-  readonly title: string;
-  readonly limit?: 'max' | 'min' | 'nominal' | 'sharp' | 'approx';
-  readonly unit: string;
-  readonly held: Held;
-  readonly note?: string;
-}
-
-/** One value of a published table. */
-export interface TableValue {
-  readonly table: Table;
-  readonly row: string;
-  readonly key: string;
-}
-
-/** A value read from a table, as it stands, times a factor, or a number over it. A sum of them is a result. */
-export interface Reading extends TableValue {
-  readonly times?: number;
-  readonly over?: number;
-  /** The row is the band "over … up to" for this argument, counted from 0. */
-  readonly bandOf?: number;
-  /** The table gives nothing up to this size. */
-  readonly above?: number;
-}
-
-/** One published table: rows in the order of the source, digits as printed, a gap is null. */
-export interface Table {
-  readonly standard: string;
-  readonly edition: string;
-  readonly subject: string;
-  readonly table: string;
-  readonly columns: readonly Column[];
-  readonly rows: readonly (readonly [key: string, ...values: (number | null)[]])[];
-  /** Single values that are held in another way than their column. */
-  readonly exceptions?: readonly { readonly row: string; readonly key: string; readonly held: Held; readonly note?: string }[];
 }

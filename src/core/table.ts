@@ -1,5 +1,5 @@
 // Reading one value of a published table, in core units. Nothing is interpolated or extrapolated.
-import type { Column, Reading, Table } from './kinds';
+import type { Column, Reading, Table } from '../standards/table';
 import { notInTable } from './refuse';
 
 const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };
@@ -17,7 +17,7 @@ export function hasRow(table: Table, row: string): boolean {
   return table.rows.some(([key]) => key === row);
 }
 
-/** The value, or nothing where the table has a gap or no such row or column. */
+/** The value; undefined if the table has a gap or no such row or column. */
 export function valueOrNone(table: Table, row: string, key: string): number | undefined {
   const i = table.columns.findIndex(column => column.key === key);
   const value = table.rows.find(([name]) => name === row)?.[i + 1];

@@ -1,7 +1,7 @@
 // Two small charts as SVG text: variants by their engagement, and the links of a stack by their share.
 import type { State } from '../core/check/check';
 import { Refused } from '../core/refuse';
-import type { Variant } from '../joint/evaluate';
+import type { Variant } from '../joint/variant';
 import { mark } from './marks';
 import { style } from './style';
 import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';

@@ -1,5 +1,5 @@
 // What is dimensioned: words, value, and where on the part it belongs. One entry a dimension.
-import { unitOf } from '../joint/evaluate';
+import { unitOf } from '../joint/outputs';
 import type { JointValues } from './joint-values';
 import type { Shape } from './shape';
 import type { AxialPoint } from './view';

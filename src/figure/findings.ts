@@ -1,6 +1,6 @@
 // Findings on the drawing: a numbered mark at the place concerned, the sentence in the list below, and what has no value.
 import type { State } from '../core/check/check';
-import { sentence } from '../joint/evaluate';
+import { sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';

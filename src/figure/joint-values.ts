@@ -1,6 +1,8 @@
 // Values of a variant for the figure: what is refused is left out, and said.
 import { Refused } from '../core/refuse';
-import { OUTPUTS, type Joint, type Name, type Variant } from '../joint/evaluate';
+import { isOutput } from '../joint/outputs';
+import type { Joint, JointName } from '../joint/nodes';
+import type { Variant } from '../joint/variant';
 import { NotApplicable } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 
@@ -12,7 +14,7 @@ export class JointValues {
   constructor(readonly variant: Variant) {}
 
   /** The value; undefined where it is refused or does not apply. */
-  get<N extends Name>(name: N): Joint[N] | undefined;
+  get<N extends JointName>(name: N): Joint[N] | undefined;
   get(name: string): unknown;
   get(name: string): unknown {
     try {
@@ -36,7 +38,7 @@ export class JointValues {
 
   /** Helpers of the joint that no user knows by name are not listed. */
   note(name: string, reason: string): void {
-    if (!OUTPUTS.includes(name) && !INPUTS.has(name)) return;
+    if (!isOutput(name) && !INPUTS.has(name)) return;
     const names = this.missing.get(reason) ?? [];
     if (!names.includes(name)) this.missing.set(reason, [...names, name]);
   }

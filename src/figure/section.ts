@@ -1,7 +1,7 @@
 // The joint cut along its axis, to scale, as one SVG text: pure, the same text for the same values.
 import type { State } from '../core/check/check';
 import { dualText } from '../core/unit/unit-text';
-import type { Variant } from '../joint/evaluate';
+import type { Variant } from '../joint/variant';
 import { type Dimension, dimensionsOf } from './dimensions';
 import { findingList, marksOnPart, missingList, type Numbered, numbered } from './findings';
 import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { blankWords, nameOf } from '../about/about';
 import { type Card, forgotten, type Param } from '../core/card';
 import { accepts } from '../core/read/accepts';
-import { limitWords } from '../core/read/params';
+import { limitWords } from '../core/read/limits';
 import { relationWords } from '../core/read/relation';
 import type { Described } from './described-function';
 import { Symbol } from './formula';

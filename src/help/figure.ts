@@ -2,7 +2,7 @@
 import type { Card, Topic } from '../core/card';
 import { jointSheet } from '../demo/joint-sheet';
 import { type LegendEntry, section } from '../figure/section';
-import { Variant } from '../joint/evaluate';
+import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { jointNames, jointNamesAround } from './related';
 

@@ -1,15 +1,17 @@
 // One variant in full: every output with its working, its state and where it comes from.
-import type { Cell } from '../core/kinds';
+import type { Cell, CellRange } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
 import { formOfDefault, formOfNode } from '../plain/forms';
 import { digits, known, print } from '../plain/print';
 import type { Form } from '../plain/tree';
-import { cardOf, isVerdict, type Output, OUTPUTS, unitOf, type Variant } from './evaluate';
+import { cardOf } from './base-functions';
 import type { Made } from './graph';
 import { INPUTS } from './inputs';
 import { NODES } from './nodes';
+import { isVerdict, type Output, OUTPUTS, unitOf } from './outputs';
 import type { Judged } from './rules';
 import { variantsOf } from './table';
+import type { Variant } from './variant';
 
 /** A finding is shown with an output; where the judged node is none, with the one it belongs to. */
 const SHOWN_AT: Readonly<Record<string, string>> = {
@@ -46,12 +48,12 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
   return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
 }
 
-function cardRow(variant: Variant, name: string, states: ReadonlyMap<string, string>): Cell[] {
+function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, string>): Cell[] {
   const unit = unitOf(name) === '' ? '–' : unitOf(name);
   if (isVerdict(name)) return [name, variant.verdict(name), '–', '–', '–', '–'];
   const state = states.get(name) ?? '–';
   try {
-    const value = variant.value(name) as Cell;
+    const value = variant.value(name);
     const { working: text, source } = madeBy(variant, name);
     return [
       name,
@@ -67,7 +69,7 @@ function cardRow(variant: Variant, name: string, states: ReadonlyMap<string, str
   }
 }
 
-export function jointCard(inputs: readonly (readonly unknown[])[], variantNumber: number): Cell[][] {
+export function jointCard(inputs: CellRange, variantNumber: number): Cell[][] {
   const variants = variantsOf(inputs);
   const variant = variants[variantNumber - 1];
   if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');

@@ -1,20 +1,20 @@
 // The rules of one joint as a table, each with its basis, source and a remedy that was tried.
 import { atMost } from '../core/maths';
-import type { Cell } from '../core/kinds';
-import type { Screw } from '../core/screw/thread';
+import type { Cell, CellRange } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
-import { rounded, type Variant } from './evaluate';
-import type { Finding, Rule } from './graph';
+import type { Finding, NamesOf, Rule } from './graph';
+import type { Joint } from './nodes';
 import { remedy } from './remedy';
 import { variantsOf } from './table';
+import type { Variant } from './variant';
+import { rounded } from './words';
 
-type Rows = readonly (readonly unknown[])[];
-
-function single(inputs: Rows): Variant {
+function single(inputs: CellRange): Variant {
   const variants = variantsOf(inputs);
-  if (variants.length !== 1)
+  const [variant] = variants;
+  if (variant === undefined || variants.length > 1)
     throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
-  return variants[0] as Variant;
+  return variant;
 }
 
 function row(variant: Variant, finding: Finding, all: readonly Finding[]): Cell[] {
@@ -46,8 +46,8 @@ function conflict(
 }
 
 function conflicts(variant: Variant): Cell[][] {
-  const number = (name: string): number => variant.value(name) as number;
-  const nominalMm = (): number => (variant.value('screw') as Screw).nominalMm;
+  const number = (name: NamesOf<Joint, number>): number => variant.value(name);
+  const nominalMm = (): number => variant.value('screw').nominalMm;
   return [
     conflict('outside diameter and sink agree', 'od ratio × d asked by the screw, against pilot + 2 × sink limit × wall', () => {
       const asked = number('od ratio') * nominalMm();
@@ -70,11 +70,11 @@ function conflicts(variant: Variant): Cell[][] {
   ];
 }
 
-export function checkJoint(inputs: Rows): Cell[][] {
+export function checkJoint(inputs: CellRange): Cell[][] {
   return rows(single(inputs), () => true);
 }
 
-export function checkBoss(inputs: Rows): Cell[][] {
+export function checkBoss(inputs: CellRange): Cell[][] {
   const variant = single(inputs);
   return [...rows(variant, ({ boss }) => boss === true), ...conflicts(variant)];
 }

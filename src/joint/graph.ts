@@ -1,14 +1,14 @@
 // The joint as data: inputs, nodes, rules. Everything that speaks of the joint reads these declarations.
 import type { Param } from '../core/card';
 import type { State } from '../core/check/check';
-import type { Reading } from '../core/kinds';
+import type { Reading } from '../standards/table';
 import { Refused } from '../core/refuse';
 import { worthOf } from '../core/table';
 
 export type Formula = (...args: never[]) => unknown;
 
 /**
- * What a formula takes: the value of a name; a constant; a name that is looked at only where another one is true;
+ * What a formula takes: the value of a name; a constant; a name that is taken only where another one is true;
  * a name that may not apply, and the number that stands for it then.
  */
 export type Arg =
@@ -44,7 +44,7 @@ export const made = <F extends Formula, const A extends readonly Arg[]>(formula:
 });
 
 /** A value that tables hold for others. */
-export const looked = <P extends readonly unknown[], const A extends readonly Arg[]>(
+export const fromTables = <P extends readonly unknown[], const A extends readonly Arg[]>(
   reads: (...values: P) => readonly Reading[],
   ...args: A
 ): How<{ readonly by: 'readings'; readonly reads: (...values: P) => readonly Reading[] }, (...values: P) => number, A> => ({
@@ -137,7 +137,7 @@ export interface Finding {
   readonly limit: number | undefined;
   readonly bound: Bound | undefined;
   /** Why it was not checked. */
-  readonly refusal?: Refused;
+  readonly refusal?: Refused | undefined;
 }
 
 /** A value that this variant of the joint does not have: no recess where the head lies on the board. */

@@ -1,6 +1,7 @@
 // What a variant of the joint is described by. A given drawing value always wins over a table or a start value.
 import type { Kind, Param } from '../core/card';
-import type { Limits, Reading } from '../core/kinds';
+import type { Limits } from '../core/kinds';
+import type { Reading } from '../standards/table';
 import { bossOutsideDiaByRuleMm } from '../core/boss/boss';
 import { pickedLengthMm } from '../core/engagement/screw-length';
 import { pilotHoleMm, reliefDiaMm } from '../core/hole/hole';
@@ -13,14 +14,14 @@ import { clearanceReadings } from '../core/screw/clearance';
 import { headDiameterReadings, headHeightReadings, parseHead, type Head } from '../core/screw/head';
 import type { Screw } from '../core/screw/thread';
 import * as J from './formulas';
-import { looked, made, notLive, type Input, type Made } from './graph';
+import { fromTables, made, notLive, type Input, type Made } from './graph';
 
 const mm = numeric(LENGTH);
 const degrees = numeric(ANGLE);
 const SIZE_LIMIT = { above: 0 };
 const DRAFT = { atLeast: 0, below: 90 };
 
-const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, earlier) => parseHead(text, (earlier.get('screw') as Screw).size));
+const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, preceding) => parseHead(text, (preceding.get('screw') as Screw).size));
 const FACE = choice<J.Face>('face', { hidden: ['hidden face'], show: ['show face'] });
 const HELD_AT = choice<J.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
 
@@ -130,19 +131,19 @@ export const INPUT = {
   'gap tolerance': input(DEVIATION, 'tolerance of the planned gap', { default: 0 }),
   hole: input(hole(), 'clearance hole in the head half', {
     ...SIZE_LIMIT,
-    made: looked(mediumHoleReadings, 'screw'),
+    made: fromTables(mediumHoleReadings, 'screw'),
     words: 'ISO 273 medium, ASME B18.2.8 normal; required for ST',
   }),
   'hole tolerance': input(DEVIATION, 'tolerance of the clearance hole', { zeroByUnit: true, default: 0.1 }),
   'board hole': input(hole(), 'hole in the board', { ...SIZE_LIMIT, words: 'not checked' }),
   'head diameter': input(headDiameter('max'), 'head diameter, largest', {
     ...SIZE_LIMIT,
-    made: looked((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'max'), 'screw', 'head'),
+    made: fromTables((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'max'), 'screw', 'head'),
     words: 'table, max',
   }),
   'head height': input(headHeight('max'), 'head height, largest', {
     ...SIZE_LIMIT,
-    made: looked((screw: Screw, head: Head) => headHeightReadings(screw.size, head, 'max'), 'screw', 'head'),
+    made: fromTables((screw: Screw, head: Head) => headHeightReadings(screw.size, head, 'max'), 'screw', 'head'),
     words: 'table, max',
   }),
   allowance: input(mm, 'recess diameter − head diameter, on diameter', {
@@ -208,9 +209,11 @@ export const INPUTS: ReadonlyMap<string, Input> = new Map(
 
 export const JOINT_INPUT_NAMES: readonly string[] = [...INPUTS.keys()];
 
+const SIDES = ['above', 'atLeast', 'below', 'atMost'] as const;
+
 /** Whether the input itself refuses what is outside these limits. What a default is made of may well be outside. */
 export function isWithin(name: string, limits: Limits | undefined): boolean {
   const input = INPUTS.get(name);
   if (input === undefined || (input.fallback !== undefined && 'by' in input.fallback)) return false;
-  return Object.entries(limits ?? {}).every(([side, limit]) => input.param.limits?.[side as keyof Limits] === limit);
+  return limits === undefined || SIDES.every(side => input.param.limits?.[side] === limits[side]);
 }

@@ -11,7 +11,7 @@ import { majorReadings, pointReadings, rootReadings, type End, type Screw } from
 import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
 import * as J from './formulas';
-import { looked, made, notLive, printedBy, type FittingDefaults, type Node, nodesOn } from './graph';
+import { fromTables, made, notLive, printedBy, type FittingDefaults, type Node, nodesOn, type Values } from './graph';
 import { densityOf, INPUT, OF_MATERIAL } from './inputs';
 
 const unit =
@@ -62,7 +62,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   'length tolerance': mm('tolerance of the screw length', printedBy('length tolerances', lengthDeviationOf, 'screw', 'length', 'end')),
   point: mm(
     'length at the point without full thread',
-    looked((screw: Screw, end: End) => pointReadings(screw.size, end), 'screw', 'end'),
+    fromTables((screw: Screw, end: End) => pointReadings(screw.size, end), 'screw', 'end'),
   ),
   'penetration max': mm(
     'deepest reach below the boss face',
@@ -161,7 +161,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   // quantities that only rules and other nodes read
   'raised part': mm(
     'part of a raised head above its edge',
-    looked((screw: Screw, head: Head) => raisedPartReadings(screw.size, head), 'screw', 'head'),
+    fromTables((screw: Screw, head: Head) => raisedPartReadings(screw.size, head), 'screw', 'head'),
     { where: ['screw', 'is raised'] },
   ),
   'head in the seat': mm(
@@ -179,22 +179,22 @@ export const NODE = nodesOn<typeof INPUT>()({
   'standard length': plain('1 where the length is a standard one', printedBy('length list', isStandardLength, 'screw', 'length')),
   'major max': mm(
     'screw major diameter, max',
-    looked((screw: Screw) => majorReadings(screw.size, 'max'), 'screw'),
+    fromTables((screw: Screw) => majorReadings(screw.size, 'max'), 'screw'),
   ),
   'major min': mm(
     'screw major diameter, min',
-    looked((screw: Screw) => majorReadings(screw.size, 'min'), 'screw'),
+    fromTables((screw: Screw) => majorReadings(screw.size, 'min'), 'screw'),
   ),
   'root max': mm(
     'screw root diameter, max',
-    looked((screw: Screw) => rootReadings(screw.size, 'max'), 'screw'),
+    fromTables((screw: Screw) => rootReadings(screw.size, 'max'), 'screw'),
   ),
   'tapping screw': plain('screw that forms or cuts its thread', printedBy('argument', tappingScrew, 'screw')),
   locator: mm('what holds the board sideways', made(J.locatorMm, 'sleeve', 'sleeve OD or none', 'screw')),
   density: unit('g/cm³')('density of the material', notLive(OF_MATERIAL, densityOf, 'material')),
   'cone sharp': mm(
     'theoretical sharp diameter of a countersunk head',
-    looked((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'sharp'), 'screw', 'head'),
+    fromTables((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'sharp'), 'screw', 'head'),
     { where: ['screw', 'is countersunk'] },
   ),
   'cone angle': unit('°')('included angle of a countersunk head', notLive(OF_HEAD, coneAngleDeg, 'head'), {
@@ -206,5 +206,9 @@ export const NODE = nodesOn<typeof INPUT>()({
 
 // a default whose formula does not take what it is given does not compile
 INPUT satisfies FittingDefaults<typeof INPUT, typeof NODE>;
+
+/** The value of each input and node. */
+export type Joint = Values<typeof INPUT, typeof NODE>;
+export type JointName = keyof Joint & string;
 
 export const NODES: ReadonlyMap<string, Node> = new Map(Object.entries<Node>(NODE));

@@ -1,11 +1,10 @@
 // What would mend a broken rule: one input moved, worked out on the joint itself and tried again before it is said.
 import { standardLengthsMm } from '../core/screw/length';
-import type { Screw } from '../core/screw/thread';
 import { WORST_FIRST } from '../core/check/check';
-import { Refused } from '../core/refuse';
-import { type Variant, rounded } from './evaluate';
 import type { Finding, Rule } from './graph';
 import { INPUTS } from './inputs';
+import type { Variant } from './variant';
+import { rounded } from './words';
 
 /** A size is moved to a multiple of this on the passing side, mm or degrees. */
 const STEP = 0.05;
@@ -26,19 +25,14 @@ const zeroWithUnit = (name: string): string => (INPUTS.get(name)?.param.kind.uni
 const typed = (name: string, value: number): number | string => (value === 0 ? zeroWithUnit(name) : value);
 
 function currentValue(variant: Variant, name: string): number | undefined {
-  try {
-    const value = variant.value(name);
-    return typeof value === 'number' ? value : undefined;
-  } catch (fault) {
-    if (fault instanceof Refused) return undefined;
-    throw fault;
-  }
+  const value = variant.outcome(name);
+  return typeof value === 'number' ? value : undefined;
 }
 
 /** The nearest standard length that mends the rule. */
 function standardLength(variant: Variant, works: (value: number) => boolean): number | undefined {
   const from = currentValue(variant, 'length') ?? 0;
-  const lengths = standardLengthsMm((variant.value('screw') as Screw).size);
+  const lengths = standardLengthsMm(variant.value('screw').size);
   return [...lengths].sort((a, b) => Math.abs(a - from) - Math.abs(b - from)).find(length => length !== from && works(length));
 }
 

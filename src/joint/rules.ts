@@ -1,10 +1,8 @@
 // The rules, in the order in which they are reported.
 import { NoLengthPasses } from '../core/engagement/screw-length';
-import type { NamesOf, Rule, Values } from './graph';
-import type { INPUT, InputName } from './inputs';
-import type { NODE } from './nodes';
-
-type All = Values<typeof INPUT, typeof NODE>;
+import type { NamesOf, Rule } from './graph';
+import type { InputName } from './inputs';
+import type { Joint } from './nodes';
 
 const PRACTICE = 'common practice';
 const GEOMETRY = 'plane geometry';
@@ -158,7 +156,7 @@ const LIST = [
     source: PRACTICE,
     moves: ['gap'],
   },
-] as const satisfies readonly Rule<NamesOf<All, number>, NamesOf<All, boolean>, InputName>[];
+] as const satisfies readonly Rule<NamesOf<Joint, number>, NamesOf<Joint, boolean>, InputName>[];
 
 export type RuleName = (typeof LIST)[number]['name'];
 /** The names that a rule judges. */

@@ -1,13 +1,13 @@
 // The joint in cells: variants in, results out; one variant as a card; the lists of names.
 import { closest } from 'fastest-levenshtein';
 import { refuseTooLarge, withUnit } from '../core/call';
-import type { Cell } from '../core/kinds';
-import { asList, isBlank, isCellError, shown } from '../core/read/params';
+import type { Cell, CellRange } from '../core/kinds';
+import { asList, isBlank, isCellError, shown } from '../core/read/cells';
 import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
-import { isVerdict, meaningOf, OUTPUTS, rowByRow, unitOf, Variant } from './evaluate';
 import { INPUTS } from './inputs';
-
-type Rows = readonly (readonly unknown[])[];
+import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';
+import { rowByRow } from './rows';
+import { Variant } from './variant';
 
 const spelled = (raw: string): string =>
   raw
@@ -16,11 +16,12 @@ const spelled = (raw: string): string =>
     .replace(/[\s_\u00a0]+/g, ' ');
 
 /** The names by their spelling without regard to case. */
-const spellings = (names: Iterable<string>): ReadonlyMap<string, string> => new Map([...names].map(name => [name.toLowerCase(), name]));
+const spellings = <N extends string>(names: Iterable<N>): ReadonlyMap<string, N> =>
+  new Map([...names].map(name => [name.toLowerCase(), name]));
 const INPUT_NAMES = spellings(INPUTS.keys());
 const OUTPUT_NAMES = spellings(OUTPUTS);
 
-function find(names: ReadonlyMap<string, string>, raw: unknown, argument: string, what: string): string {
+function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, argument: string, what: string): N {
   if (isCellError(raw)) throw new Refused(codeOf(raw), `${argument} has ${errorName(raw)} for a name`, argument);
   if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
   const asked = spelled(raw);
@@ -34,10 +35,10 @@ function find(names: ReadonlyMap<string, string>, raw: unknown, argument: string
 }
 
 const inputName = (raw: unknown, argument: string): string => find(INPUT_NAMES, raw, argument, 'a joint input');
-const outputName = (raw: unknown, argument: string): string => find(OUTPUT_NAMES, raw, argument, 'a joint output');
+const outputName = (raw: unknown, argument: string): Output => find(OUTPUT_NAMES, raw, argument, 'a joint output');
 
 /** One row or column of a block. */
-function listOf(rows: Rows, argument: string): readonly unknown[] {
+function listOf(rows: CellRange, argument: string): readonly unknown[] {
   try {
     return asList(rows);
   } catch (fault) {
@@ -46,10 +47,9 @@ function listOf(rows: Rows, argument: string): readonly unknown[] {
 }
 
 /** How many of the list are used: what is blank at its end is left out. */
-function used(list: readonly unknown[], blank: (raw: unknown) => boolean): number {
-  let n = list.length;
-  while (n > 0 && blank(list[n - 1])) n--;
-  return n;
+function used<T>(list: readonly T[], blank: (entry: T) => boolean): number {
+  const blanks = [...list].reverse().findIndex(entry => !blank(entry));
+  return blanks < 0 ? 0 : list.length - blanks;
 }
 
 /** How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their values beside. */
@@ -57,13 +57,13 @@ export type Layout =
   | { readonly form: 'below'; readonly width: number; readonly height: number }
   | { readonly form: 'beside'; readonly rows: readonly number[] };
 
-function below(rows: Rows): Layout & { readonly form: 'below' } {
+function below(rows: CellRange): Layout & { readonly form: 'below' } {
   const width = used(rows[0] ?? [], isBlank);
-  const isBlankRow = (row: unknown): boolean => (row as readonly unknown[]).slice(0, width).every(isBlank);
+  const isBlankRow = (row: readonly unknown[]): boolean => row.slice(0, width).every(isBlank);
   return { form: 'below', width, height: used(rows, isBlankRow) };
 }
 
-export function layoutOf(rows: Rows): Layout {
+export function layoutOf(rows: CellRange): Layout {
   const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(cell => inputNamed(cell) !== undefined);
   return isBeside ? { form: 'beside', rows: rows.flatMap((row, i) => (isBlank(row[0]) ? [] : i)) } : below(rows);
 }
@@ -81,7 +81,7 @@ function headerNames(header: readonly unknown[], argument = 'inputs'): string[] 
 }
 
 /** A header row of input names, the values of a variant in every further row. */
-function headedBlock(rows: Rows): { readonly names: readonly string[]; readonly body: Rows } {
+function headedBlock(rows: CellRange): { readonly names: readonly string[]; readonly body: CellRange } {
   const names = headerNames(rows[0] ?? []);
   const { height } = below(rows);
   if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
@@ -91,13 +91,13 @@ function headedBlock(rows: Rows): { readonly names: readonly string[]; readonly 
 const variantOf = (names: readonly string[], values: readonly unknown[]): Variant =>
   new Variant(new Map(names.map((name, i) => [name, values[i]])));
 
-export function variantBlock(rows: Rows): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
+export function variantBlock(rows: CellRange): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
   const { names, body } = headedBlock(rows);
   return { names, variants: body.map(row => variantOf(names, row)) };
 }
 
 /** Either form: two columns name and value, or a header row with a variant in each further row. */
-export function variantsOf(rows: Rows): readonly Variant[] {
+export function variantsOf(rows: CellRange): readonly Variant[] {
   const layout = layoutOf(rows);
   if (layout.form === 'below') return variantBlock(rows).variants;
   const names = layout.rows.map(row => inputName(rows[row]?.[0], 'inputs'));
@@ -110,7 +110,7 @@ export function variantsOf(rows: Rows): readonly Variant[] {
 /** The input that a cell names, in any spelling of case and gaps. */
 export const inputNamed = (raw: unknown): string | undefined => (typeof raw === 'string' ? INPUT_NAMES.get(spelled(raw)) : undefined);
 
-export function askedOutputs(outputs: Rows | undefined): readonly string[] {
+export function askedOutputs(outputs: CellRange | undefined): readonly Output[] {
   if (outputs === undefined) return OUTPUTS;
   const list = listOf(outputs, 'outputs');
   const names = list.slice(0, used(list, isBlank)).map((raw, i) => {
@@ -120,30 +120,30 @@ export function askedOutputs(outputs: Rows | undefined): readonly string[] {
   return names.length === 0 ? OUTPUTS : names;
 }
 
-export function jointTable(inputs: Rows, outputs: Rows | undefined): Cell[][] {
+export function jointTable(inputs: CellRange, outputs: CellRange | undefined): Cell[][] {
   return tableOf(askedOutputs(outputs), headedBlock(inputs));
 }
 
 /** As JOINT.TABLE gives it: a result too large for cells is refused before anything is worked out. */
-export function jointCells(inputs: Rows, outputs: Rows | undefined): Cell[][] {
+export function jointCells(inputs: CellRange, outputs: CellRange | undefined): Cell[][] {
   const asked = askedOutputs(outputs);
   const block = headedBlock(inputs);
   refuseTooLarge((1 + block.body.length) * asked.length);
   return tableOf(asked, block);
 }
 
-function tableOf(asked: readonly string[], { names, body }: ReturnType<typeof headedBlock>): Cell[][] {
+function tableOf(asked: readonly Output[], { names, body }: ReturnType<typeof headedBlock>): Cell[][] {
   return [asked.map(name => withUnit(name, unitOf(name))), ...body.map(rowByRow(names, asked))];
 }
 
-export function jointValue(names: Rows, values: Rows, output: unknown): Cell {
+export function jointValue(names: CellRange, values: CellRange, output: unknown): Cell {
   const header = listOf(names, 'names');
   const cells = listOf(values, 'values');
   if (header.length !== cells.length)
     throw wrongInput(`names has ${header.length} cells and values has ${cells.length}; give equal counts`, 'values');
   const variant = variantOf(headerNames(header, 'names'), cells);
   const name = outputName(output, 'output');
-  return isVerdict(name) ? variant.verdict(name) : (variant.value(name) as Cell);
+  return isVerdict(name) ? variant.verdict(name) : variant.value(name);
 }
 
 export function jointInputs(): Cell[][] {

@@ -1,167 +1,189 @@
-// Tables of variants: every combination, their ranking, and those that no other one beats.
-import { isState, type State } from '../core/check/check';
-import type { Cell } from '../core/kinds';
-import { LIMIT_MARGIN } from '../core/maths';
-import { isBlank, isCellError } from '../core/read/params';
-import { readAnyQuantity } from '../core/read/quantity';
-import { codeOf, cut, errorWords, Refused, wrongInput } from '../core/refuse';
-import { inputNamed } from './table';
+// One variant of the joint: what was typed, every value once, and what the rules find.
+import type { PrecedingArguments } from '../core/card';
+import { isBlank, isEmpty } from '../core/read/cells';
+import { readArgument } from '../core/read/params';
+import { Refused, wrongInput } from '../core/refuse';
+import { derived } from './derive';
+import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';
+import { INPUTS } from './inputs';
+import { finding, judgeFor, JUDGES, PLAN_OF_RULES, worstFinding } from './judge';
+import { LookUps } from './look-up';
+import type { Joint, JointName } from './nodes';
+import { isVerdict, OUTPUTS, type VerdictName } from './outputs';
+import { madeOf, NO_SLOT, planTo, type Slot, slotOf, slotOfArg, SLOTS } from './slots';
+import { sentence } from './words';
 
-export type Direction = 'max' | 'min';
-type Cells = readonly (readonly unknown[])[];
+const UNKNOWN = Symbol('not worked out yet');
+const NOT_NAMED = Symbol('no column of this name');
 
-// ---- every combination ---------------------------------------------------------------------------------------------
+export class Variant {
+  private readonly raws: unknown[] = new Array<unknown>(SLOTS.length).fill(NOT_NAMED);
+  /** Refused where there is no value. */
+  private readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(UNKNOWN);
+  private readonly lookUps = new LookUps();
+  /** Null if no rule applies. */
+  private worst: Finding | null | undefined;
+  private readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
 
-const MOST_VARIANTS = 5_000;
+  /** @param given what was typed under each input name; names left out take their defaults. */
+  constructor(given: ReadonlyMap<string, unknown>) {
+    for (const [name, raw] of given) this.raws[slotOf(name)] = raw;
+  }
 
-interface Column {
-  readonly argument: string;
-  /** A joint input, where the list is headed by one. */
-  readonly name: string | undefined;
-  readonly values: readonly Cell[];
-}
+  /** The same variant with one input typed anew. */
+  with(name: string, raw: unknown): Variant {
+    const other = new Variant(new Map());
+    this.raws.forEach((own, slot) => (other.raws[slot] = own));
+    this.values.forEach((own, slot) => (other.values[slot] = own));
+    other.type(slotOf(name), raw);
+    return other;
+  }
 
-/** The last list changes fastest. Lists that are all headed by joint inputs keep their names as a header row. */
-export function variantGrid(...lists: readonly (readonly Cell[] | undefined)[]): Cell[][] {
-  const columns = lists.flatMap((list, i): Column[] =>
-    list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputNamed(list[0]), values: list }],
-  );
-  const names = columns.flatMap(({ name }) => name ?? []);
-  if (names.length === 0) return combinations(columns);
-  checkNames(columns);
-  return [names, ...combinations(columns.map(column => ({ ...column, values: column.values.slice(1) })))];
-}
+  /** Turns into the next variant of a table: what its other values are not made of stays as it was worked out. */
+  turn(slots: readonly number[], raws: readonly unknown[]): void {
+    let i = 0;
+    for (const slot of slots) {
+      const raw = raws[i++];
+      if (this.raws[slot] !== raw) this.type(slot, raw);
+    }
+  }
 
-function checkNames(columns: readonly Column[]): void {
-  const named = columns.find(({ name }) => name !== undefined);
-  const seen = new Set<string>();
-  for (const { argument, name, values } of columns) {
-    if (name === undefined)
-      throw wrongInput(
-        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
-        argument,
-      );
-    if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);
-    if (values.length === 1) throw wrongInput(`${argument} has the name ${name} and no values`, argument);
-    seen.add(name);
+  private type(slot: number, raw: unknown): void {
+    this.raws[slot] = raw;
+    this.worst = undefined;
+    const made = madeOf(slot);
+    for (let i = 0; i < made.length; i++) this.values[made[i] ?? NO_SLOT] = UNKNOWN;
+  }
+
+  /** Whether the user gave this input himself. */
+  isGiven(name: string): boolean {
+    const raw = this.raws[slotOf(name)];
+    return raw !== NOT_NAMED && !isEmpty(raw) && !isDefaultWord(raw) && !(raw === 0 && INPUTS.get(name)?.param.blank === 'absent');
+  }
+
+  /** The value of an input or node. Throws Refused. */
+  value<N extends JointName>(name: N): Joint[N];
+  value(name: string): unknown;
+  value(name: string): unknown {
+    return valueOf(this.outcome(name));
+  }
+
+  /** The value of an input or node, or why there is none. */
+  outcome(name: string): unknown {
+    return this.workedOut(slotOf(name));
+  }
+
+  /** The value of an argument. Throws Refused. */
+  arg(arg: Arg): unknown {
+    return valueOf(this.workedOut(slotOfArg(arg)));
+  }
+
+  finding(rule: Rule): Finding | undefined {
+    const judge = judgeFor(rule);
+    this.run(judge.plan);
+    return finding(judge, this.values);
+  }
+
+  findings(): readonly Finding[] {
+    this.run(PLAN_OF_RULES);
+    return JUDGES.flatMap(judge => finding(judge, this.values) ?? []);
+  }
+
+  verdict(name: VerdictName): string | boolean {
+    if (name === 'all computed') return OUTPUTS.every(output => isVerdict(output) || this.applies(output));
+    const worst = (this.worst ??= this.judged());
+    if (name === 'state') return worst?.state ?? 'not checked';
+    return worst === null || worst.state === 'pass' ? '–' : sentence(worst);
+  }
+
+  private judged(): Finding | null {
+    this.run(PLAN_OF_RULES);
+    return worstFinding(this.values) ?? null;
+  }
+
+  /** Whether the output has a value, or has none because it does not apply. */
+  private applies(output: string): boolean {
+    const outcome = this.outcome(output);
+    return !(outcome instanceof Refused) || outcome instanceof NotApplicable;
+  }
+
+  private workedOut(slot: number): unknown {
+    this.run(planTo(slot));
+    return this.at(slot);
+  }
+
+  /** What was worked out. */
+  at(slot: number): unknown {
+    return this.values[slot];
+  }
+
+  /** Works out what is not known yet. */
+  run(plan: readonly number[]): void {
+    const { values } = this;
+    for (let i = 0; i < plan.length; i++) {
+      const at = plan[i] ?? NO_SLOT;
+      if (values[at] === UNKNOWN) values[at] = this.work(at);
+    }
+  }
+
+  private work(at: number): unknown {
+    const slot = SLOTS[at] as Slot;
+    try {
+      switch (slot.is) {
+        case 'node':
+          return derived(slot.derivation, this.values, this.lookUps);
+        case 'input':
+          return this.input(at, slot);
+        case 'constant':
+          return slot.value;
+        case 'only': {
+          const condition = this.values[slot.where];
+          return condition === true ? this.values[slot.slot] : condition instanceof Refused ? condition : undefined;
+        }
+        case 'or else': {
+          const value = this.values[slot.slot];
+          return value instanceof NotApplicable ? slot.value : value;
+        }
+      }
+    } catch (fault) {
+      if (fault instanceof Refused) return fault;
+      throw fault;
+    }
+  }
+
+  private input(at: number, { input, derivation, slot, where }: Slot & { readonly is: 'input' }): unknown {
+    const { param, fallback, askedWhere } = input;
+    const raw = this.raws[at];
+    if (typeof raw === 'number' && raw !== 0) return readArgument(param, raw, this.read);
+    const asksForDefault = raw === NOT_NAMED || isDefaultWord(raw);
+    if (!asksForDefault && !isBlank(raw)) {
+      const readings = this.lookUps.beside(input);
+      const found = slot === NO_SLOT ? readings : readings.beside(this.values[slot]);
+      return found.get(raw) ?? this.firstRead(input, raw, found);
+    }
+    if (!asksForDefault && param.blank === 'explicit')
+      return wrongInput(`${param.name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, param.name);
+    if (askedWhere !== undefined) {
+      const isAsked = this.values[where];
+      if (isAsked instanceof Refused) return isAsked;
+      // a blank that nobody needs is no slip
+      if (isAsked === false) return new NotApplicable(askedWhere.otherwise);
+    }
+    if (derivation !== undefined) return derived(derivation, this.values, this.lookUps);
+    return fallback !== undefined && 'raw' in fallback
+      ? param.kind.read(fallback.raw, this.read)
+      : readArgument(param, undefined, this.read);
+  }
+
+  /** On its own, so that only a first reading pays for a closure. */
+  private firstRead({ param }: Input, raw: unknown, found: LookUps): unknown {
+    return found.keep(raw, () => readArgument(param, raw, this.read));
   }
 }
 
-function combinations(columns: readonly Column[]): Cell[][] {
-  const count = columns.reduce((product, { values }) => product * values.length, 1);
-  if (count > MOST_VARIANTS) throw wrongInput(`the lists make ${count} combinations; at most ${MOST_VARIANTS} are given`);
-  return columns.reduce<Cell[][]>((rows, { values }) => rows.flatMap(row => values.map(value => [...row, value])), [[]]);
+function valueOf(outcome: unknown): unknown {
+  if (outcome instanceof Refused) throw outcome;
+  return outcome;
 }
 
-// ---- ranking -------------------------------------------------------------------------------------------------------
-
-const BEGINS_LIKE_A_NUMBER = /^[\s+\-−]*\d/;
-const finite = (number: number): number | undefined => (Number.isFinite(number) ? number : undefined);
-
-/** The numbers of each variant; a row with anything else, a header say, has none. A bare 0 is a blank, a true zero has its unit. */
-function numbersOf(table: Cells, rows: number): (readonly number[] | undefined)[] {
-  return table.slice(0, rows).map((row, i) => {
-    const numbers = row.map((cell, j) => {
-      if (isCellError(cell)) throw new Refused(codeOf(cell), `table row ${i + 1}, column ${j + 1}, ${errorWords(cell)}`, 'table');
-      if (isBlank(cell)) return undefined;
-      return typeof cell === 'number'
-        ? finite(cell)
-        : typeof cell === 'string' && BEGINS_LIKE_A_NUMBER.test(cell)
-          ? readAnyQuantity(cell)?.value
-          : undefined;
-    });
-    return numbers.every((number): number is number => number !== undefined) ? numbers : undefined;
-  });
-}
-
-/** Up to the last row that is not blank. */
-const usedRows = (cells: Cells): number => 1 + cells.reduce((last, row, i) => (row.every(isBlank) ? last : i), -1);
-
-function rowsOf(table: Cells): number {
-  const rows = usedRows(table);
-  if (rows === 0) throw wrongInput('table is blank; give a row a variant', 'table');
-  return rows;
-}
-
-/** One entry a column of the table. */
-function perColumn<T>(table: Cells, list: readonly T[], argument: string): readonly T[] {
-  const columns = table[0]?.length ?? 0;
-  if (list.length === columns) return list;
-  const only = list[0] as T;
-  if (list.length === 1) return Array.from({ length: columns }, () => only);
-  throw wrongInput(
-    `table has ${columns} columns and ${argument} has ${list.length} entries; give one for each column, or one for all`,
-    argument,
-  );
-}
-
-/** Every column turned so that more is better. */
-function turned(table: Cells, rows: number, directions: readonly Direction[]): (readonly number[] | undefined)[] {
-  const signs = perColumn(table, directions, 'directions').map(direction => (direction === 'max' ? 1 : -1));
-  return numbersOf(table, rows).map(row => row?.map((value, j) => value * (signs[j] as number)));
-}
-
-/** 0 at the worst value of a column, 1 at its best; a column that says nothing is 1 throughout. */
-function scores(goods: readonly (readonly number[] | undefined)[], weights: readonly number[]): (number | undefined)[] {
-  const compared = goods.filter(row => row !== undefined);
-  const columns = weights.map((weight, j) => {
-    const values = compared.map(row => row[j] as number);
-    const worst = values.reduce((a, b) => Math.min(a, b), Infinity);
-    return { weight, worst, range: values.reduce((a, b) => Math.max(a, b), -Infinity) - worst };
-  });
-  return goods.map(
-    row =>
-      row &&
-      columns.reduce((total, { weight, worst, range }, j) => total + weight * (range === 0 ? 1 : ((row[j] as number) - worst) / range), 0),
-  );
-}
-
-/** What passes or is to be looked at comes first, then what was not checked, then what fails. */
-const TIER: Readonly<Record<State, number>> = { pass: 0, look: 0, 'not checked': 1, fail: 2 };
-
-function tierOf(cell: unknown): number {
-  const word = typeof cell === 'string' ? cell.trim().toLowerCase() : undefined;
-  return TIER[isState(word) ? word : 'not checked'];
-}
-
-/** One state for each row of the table, or one for all. */
-function tiers(states: Cells, table: Cells): number[] {
-  const list = states.flat();
-  const used = usedRows(list.map(state => [state]));
-  if (list.length > 1 && (used > table.length || list.length < rowsOf(table)))
-    throw wrongInput(`table has ${table.length} rows and states has ${list.length}; give one for each row, or one for all`, 'states');
-  return table.map((_, i) => tierOf(list.length === 1 ? list[0] : list[i]));
-}
-
-export function variantRanks(
-  table: Cells,
-  directions: readonly Direction[],
-  weights: readonly number[],
-  states: Cells | undefined,
-): Cell[][] {
-  const rows = rowsOf(table);
-  const tier = states === undefined ? [] : tiers(states, table);
-  const score = scores(turned(table, rows, directions), perColumn(table, weights, 'weights'));
-  const order = score
-    .flatMap((value, i) => (value === undefined ? [] : [{ i, tier: tier[i] ?? 0, value }]))
-    .sort((a, b) => a.tier - b.tier || b.value - a.value);
-  const ranks: Cell[][] = score.map(() => ['–']);
-  let rank = 1;
-  order.forEach((variant, place) => {
-    const before = order[place - 1];
-    if (before === undefined || before.tier !== variant.tier || before.value - variant.value > LIMIT_MARGIN) rank = place + 1;
-    ranks[variant.i] = [rank];
-  });
-  return ranks;
-}
-
-// ---- not beaten ----------------------------------------------------------------------------------------------------
-
-const beats = (a: readonly number[], b: readonly number[]): boolean =>
-  a.every((value, j) => value >= (b[j] as number) - LIMIT_MARGIN) && a.some((value, j) => value > (b[j] as number) + LIMIT_MARGIN);
-
-export function variantFront(table: Cells, directions: readonly Direction[]): Cell[][] {
-  const goods = turned(table, rowsOf(table), directions);
-  const compared = goods.filter(row => row !== undefined);
-  return goods.map(row => [row === undefined ? '–' : !compared.some(other => beats(other, row))]);
-}
+const isDefaultWord = (raw: unknown): boolean => typeof raw === 'string' && raw.trim().toLowerCase() === 'default';

@@ -4,7 +4,7 @@ export type { Card, Param, Result } from '../core/card';
 export type { Outcome } from '../core/call';
 export type { Cell, Refusal, Source } from '../core/kinds';
 
-export { OUTPUTS } from '../joint/evaluate';
+export { OUTPUTS } from '../joint/outputs';
 export { JOINT_INPUT_NAMES } from '../joint/inputs';
 export { jointTable } from '../joint/table';
 

@@ -1,6 +1,6 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
 import { Refused } from '../core/refuse';
-import type { Variant } from '../joint/evaluate';
+import type { Variant } from '../joint/variant';
 import { inputNamed, variantsOf } from '../joint/table';
 import { cellPosition } from '../sheet/formula';
 import type { Selection } from '../sheet/port';

@@ -2,7 +2,8 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { State } from '../core/check/check';
-import { rounded, sentence, unitOf } from '../joint/evaluate';
+import { unitOf } from '../joint/outputs';
+import { rounded, sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import { call } from '../registry';
 import type { LocatedJoint } from './find-joint';

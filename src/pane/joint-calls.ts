@@ -1,6 +1,6 @@
 // The calls of the joint in a workbook: which inputs each reads, and which cells it fills.
 import { Refused } from '../core/refuse';
-import { OUTPUTS } from '../joint/evaluate';
+import { OUTPUTS } from '../joint/outputs';
 import { askedOutputs } from '../joint/table';
 import { address, areaOf, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
 import { isRows, type Source } from '../sheet/workbook-values';

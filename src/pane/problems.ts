@@ -1,6 +1,7 @@
 // What is wrong or worth a look in the formulas of a workbook that call our functions.
 import type { Param } from '../core/card';
-import { LENGTH, readAnyQuantity } from '../core/read/quantity';
+import { LENGTH } from '../core/read/quantity';
+import { readAnyQuantity } from '../core/read/read-quantity';
 import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
 import { isFault, type Source } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';

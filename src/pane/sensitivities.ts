@@ -2,7 +2,7 @@
 import type { Param } from '../core/card';
 import { Refused } from '../core/refuse';
 import type { Deviation } from '../core/read/deviation';
-import type { Variant } from '../joint/evaluate';
+import type { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { call } from '../registry';
 

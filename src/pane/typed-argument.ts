@@ -1,7 +1,7 @@
 // What is typed into the field of an argument, as a value for a preview and as a piece of a formula.
 import { forgotten, type Kind, NOTHING_READ, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
-import { readsTwoWays } from '../core/read/quantity';
+import { readsTwoWays } from '../core/read/read-quantity';
 import { areaOf, parseFormula } from '../sheet/formula';
 
 export type TypedArgument =

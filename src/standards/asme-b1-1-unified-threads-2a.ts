@@ -3,7 +3,7 @@
 // Table: 2A (from memory). Unit: in.
 // Rows carry no UNC or UNF: of two rows of one size the coarser is UNC, the finer UNF; #0-80 is UNF.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B1_1_UNIFIED_THREADS_2A = {
   standard: 'ASME B1.1',

@@ -2,7 +2,7 @@
 // Edition: 1999 (R2017).
 // Table: 1a (limits in inches) and 3a (metric drills). Unit: in; the metric drills in mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B18_2_8_CLEARANCE_HOLES = {
   standard: 'ASME B18.2.8',

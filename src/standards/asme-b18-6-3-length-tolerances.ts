@@ -2,7 +2,7 @@
 // Edition: not shown in the copy read.
 // Table: length tolerances (number not read). Unit: in.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B18_6_3_LENGTH_TOLERANCES = {
   standard: 'ASME B18.6.3',

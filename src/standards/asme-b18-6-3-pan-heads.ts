@@ -2,7 +2,7 @@
 // Edition: 2010 / 2013 (not shown in the copies read).
 // Table: pan heads, recess types I, IA and II (table number not read). Unit: in.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B18_6_3_PAN_HEADS = {
   standard: 'ASME B18.6.3',

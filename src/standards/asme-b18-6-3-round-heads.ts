@@ -2,7 +2,7 @@
 // Edition: an earlier ASA edition (edition from memory).
 // Table: A26 of a handbook of 1956. Unit: in.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B18_6_3_ROUND_HEADS = {
   standard: 'ASME B18.6.3',

@@ -2,7 +2,7 @@
 // Edition: 2013 (read under the former number B18.6.4).
 // Table: type AB (table number not read). Unit: in.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ASME_B18_6_3_TYPE_AB_THREADS = {
   standard: 'ASME B18.6.3',

@@ -3,7 +3,7 @@
 // Table: tolerance group TG6 (number not read). Unit: mm.
 // A new edition of ISO 20457 is on its way. The other groups are not held.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const DIN_16742_TG6 = {
   standard: 'DIN 16742',

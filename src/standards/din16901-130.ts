@@ -2,7 +2,7 @@
 // Edition: 1982, withdrawn 2009.
 // Table: general tolerances (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const DIN_16901_130 = {
   standard: 'DIN 16901',

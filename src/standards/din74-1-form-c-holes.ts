@@ -2,7 +2,7 @@
 // Edition: withdrawn; an older edition (edition from memory).
 // Table: form C (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const DIN_74_1_FORM_C_HOLES = {
   standard: 'DIN 74-1',

@@ -2,7 +2,7 @@
 // Edition: withdrawn, replaced by ISO 10642 (edition from memory).
 // Table: not numbered in the copies read. Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const DIN_7991_COUNTERSUNK_HEADS = {
   standard: 'DIN 7991',

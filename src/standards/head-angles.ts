@@ -1,7 +1,7 @@
 // Included angles of countersunk heads: ISO 7721-1, ASME B18.6.3 and DIN 7982.
 // Edition: with each table below. Table: head figures (not numbered). Unit: degree.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_7721_1_HEAD_ANGLE = {
   standard: 'ISO 7721-1',

@@ -2,7 +2,7 @@
 // Edition: 1999.
 // Table: 1 (from memory). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_1478_TAPPING_SCREW_THREADS = {
   standard: 'ISO 1478',

@@ -2,7 +2,7 @@
 // Edition: 1979 (edition from memory; one copy calls itself 2017, with the same values).
 // Table: 1 (from memory). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_273_CLEARANCE_HOLES = {
   standard: 'ISO 273',

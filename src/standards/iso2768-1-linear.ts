@@ -2,7 +2,7 @@
 // Edition: 1989.
 // Table: linear sizes (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_2768_1_LINEAR = {
   standard: 'ISO 2768-1',

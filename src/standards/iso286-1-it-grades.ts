@@ -2,7 +2,7 @@
 // Edition: not shown in the copies read.
 // Table: standard tolerance grades (number not read). Unit: µm; the size bands in mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_286_1_IT_GRADES = {
   standard: 'ISO 286-1',

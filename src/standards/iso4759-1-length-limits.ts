@@ -3,7 +3,7 @@
 // Table: length limits (number not read). Unit: mm.
 // Not for tapping screws, whose limits are much wider.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_4759_1_LENGTH_LIMITS = {
   standard: 'ISO 4759-1',

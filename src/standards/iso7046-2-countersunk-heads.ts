@@ -2,7 +2,7 @@
 // Edition: 1990; 2011 as DIN EN ISO 7046-2:2011-12.
 // Table: 1 (from memory). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_7046_2_COUNTERSUNK_HEADS = {
   standard: 'ISO 7046-2',

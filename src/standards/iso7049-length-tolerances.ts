@@ -2,7 +2,7 @@
 // Edition: 2011 (DIN EN ISO 7049:2011-11).
 // Table: length tolerances (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_7049_LENGTH_TOLERANCES = {
   standard: 'ISO 7049',

@@ -2,7 +2,7 @@
 // Edition: 2011 (the copy read is headed ISO 7380).
 // Table: 1 (from memory). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_7380_1_BUTTON_HEADS = {
   standard: 'ISO 7380-1',

@@ -2,7 +2,7 @@
 // Edition: 2012 (its own list was not read).
 // Table: nominal lengths (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_888_LENGTHS = {
   standard: 'ISO 888',

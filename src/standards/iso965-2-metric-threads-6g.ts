@@ -2,7 +2,7 @@
 // Edition: 1998 (edition from memory); the other standards are named in the column titles.
 // Table: limits of size (number not read). Unit: mm.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Table } from '../core/kinds';
+import type { Table } from './table';
 
 export const ISO_965_2_METRIC_THREADS_6G = {
   standard: 'ISO 965-2',

@@ -3,7 +3,7 @@
 // temperatures °C; thread share and OD ratio plain numbers.
 // A typical value is a choice inside its range; the grade sheet governs.
 // Copied from the collected records on 2026-11-24; re-read against the records.
-import type { Held } from '../core/kinds';
+import type { Held } from './table';
 
 export interface MaterialRange {
   readonly typ: number;
@@ -37,11 +37,11 @@ const MEMORY = 'from memory';
 const MERGED = 'range merged from secondary tables and memory, typical value from memory';
 const PRACTICE = 'common practice, from memory';
 
-type Limits = readonly [low: number | null, typ: number, high: number | null];
+type LowTypicalHigh = readonly [low: number | null, typ: number, high: number | null];
 
 const range =
   (unit: string) =>
-  ([low, typ, high]: Limits, held: Held = MERGED, note?: string): MaterialRange => ({
+  ([low, typ, high]: LowTypicalHigh, held: Held = MERGED, note?: string): MaterialRange => ({
     typ,
     low,
     high,
@@ -57,7 +57,7 @@ const expansion = range('1e-6/K');
 const diffusivity = range('mm²/s');
 const celsius = range('°C');
 const start = (typ: number, low: number | null = null, high: number | null = null): MaterialRange => share([low, typ, high], PRACTICE);
-const strength = (strengthKind: StrengthRange['strengthKind'], limits: Limits, held: Held = MERGED): StrengthRange => ({
+const strength = (strengthKind: StrengthRange['strengthKind'], limits: LowTypicalHigh, held: Held = MERGED): StrengthRange => ({
   ...megapascal(limits, held),
   strengthKind,
 });

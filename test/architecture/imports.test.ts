@@ -13,15 +13,17 @@ const CONFIG = join(ROOT, '.dependency-cruiser.cjs');
 
 /** The smallest tree with every import that the rules allow. */
 const SOUND: Readonly<Record<string, string>> = {
-  'src/core/kinds.ts': 'export interface Kind { readonly kind: string }',
+  'src/core/kinds.ts': 'import type { Table } from "../standards/table"; export interface Kind { readonly kind: Table }',
   'src/core/call.ts': 'import { tableA } from "../standards/a"; export const call = [tableA];',
-  'src/standards/a.ts': 'import type { Kind } from "../core/kinds"; export const tableA: Kind = { kind: "a" };',
+  'src/standards/table.ts': 'export interface Table { readonly rows: string }',
+  'src/standards/a.ts': 'import type { Table } from "./table"; export const tableA: Table = { rows: "a" };',
   'src/plain/forms.json': '{}',
   'src/core/maths.ts':
     'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, ' +
     'xoroshiro128plus];',
   'src/plain/print.ts': 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
-  'src/about/about.ts': 'import { print } from "../plain/print"; import { call } from "../core/call"; export const about = [print, call];',
+  'src/about/about.ts':
+    'import { print } from "../plain/print"; import { call } from "../core/call"; import type { Table } from "../standards/table"; export const about = (table: Table) => [print, call, table];',
   'src/joint/joint.ts':
     'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import ' +
     '{ closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
@@ -104,17 +106,49 @@ afterEach(() => {
   for (const folder of made.splice(0)) rmSync(folder, { recursive: true });
 });
 
-/** `rule: from -> to` for everything the rules refuse in the tree. */
-async function refused(tree: Readonly<Record<string, string>>): Promise<string[]> {
+async function cruised(root: string): Promise<ICruiseResult> {
+  const options = await extractDepcruiseOptions(CONFIG);
+  const { output } = await cruise(['src', 'functions'], { ...options, baseDir: root });
+  if (typeof output === 'string') throw new TypeError('a result is asked for, not a report');
+  return output;
+}
+
+function planted(tree: Readonly<Record<string, string>>): string {
   const root = mkdtempSync(join(tmpdir(), 'imports-'));
   made.push(root);
   for (const [path, text] of Object.entries(tree)) {
     mkdirSync(dirname(join(root, path)), { recursive: true });
     writeFileSync(join(root, path), text);
   }
-  const options = await extractDepcruiseOptions(CONFIG);
-  const { output } = await cruise(['src', 'functions'], { ...options, baseDir: root });
-  return (output as ICruiseResult).summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`).sort();
+  return root;
+}
+
+/** `rule: from -> to` for everything the rules refuse in the tree. */
+async function refused(tree: Readonly<Record<string, string>>): Promise<string[]> {
+  const { summary } = await cruised(planted(tree));
+  return summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`).sort();
+}
+
+const HOME = fileURLToPath(new URL('../..', import.meta.url));
+
+/** A folder of src or of src/hosts, a file beside them, the wrappers. */
+const roomOf = (path: string): string | undefined => /^src\/(hosts\/[^/]+|[^/]+)|^functions/.exec(path)?.[0];
+
+/** The rooms by what they import, and those that come back to themselves. */
+async function rooms(root: string): Promise<{ readonly count: number; readonly inCircles: readonly string[] }> {
+  const imports = new Map<string, Set<string>>();
+  for (const { source, dependencies } of (await cruised(root)).modules) {
+    const from = roomOf(source);
+    if (from === undefined) continue;
+    const to = imports.get(from) ?? new Set();
+    imports.set(from, to);
+    for (const room of dependencies.flatMap(({ resolved }) => roomOf(resolved) ?? [])) if (room !== from) to.add(room);
+  }
+  const reached = (from: string, met = new Set<string>()): Set<string> => {
+    for (const room of imports.get(from) ?? []) if (!met.has(room)) reached(room, met.add(room));
+    return met;
+  };
+  return { count: imports.size, inCircles: [...imports.keys()].filter(room => reached(room).has(room)).sort() };
 }
 
 it('lets the intended tree pass', async () => {
@@ -123,6 +157,7 @@ it('lets the intended tree pass', async () => {
 
 it.each<[rule: string, file: string, imported: string, to: string]>([
   ['standards-are-data', 'src/standards/b.ts', '../core/call', 'src/core/call.ts'],
+  ['standards-are-data', 'src/standards/b.ts', '../core/kinds', 'src/core/kinds.ts'],
   ['core-is-pure', 'src/core/boss/boss.ts', '../../sheet/plan', 'src/sheet/plan.ts'],
   ['core-is-pure', 'src/core/boss/boss.ts', '../../joint/joint', 'src/joint/joint.ts'],
   ['core-is-pure', 'src/core/boss/boss.ts', 'node:fs', 'fs'],
@@ -130,6 +165,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['joint-on-core', 'src/joint/rules.ts', '../sheet/plan', 'src/sheet/plan.ts'],
   ['plain-on-maths', 'src/plain/b.ts', '../core/call', 'src/core/call.ts'],
   ['about-on-cards', 'src/about/b.ts', '../joint/joint', 'src/joint/joint.ts'],
+  ['about-on-cards', 'src/about/b.ts', '../standards/a', 'src/standards/a.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../sheet/plan', 'src/sheet/plan.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../standards/a', 'src/standards/a.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../bench/bench', 'src/bench/bench.ts'],
@@ -221,6 +257,20 @@ it('refuses a circle, of types too', async () => {
     'src/core/b.ts': 'import type { A } from "./a"; export interface B { a: A }',
   };
   expect(await refused(tree)).toEqual(['no-circular: src/core/a.ts -> src/core/b.ts']);
+});
+
+it('has no room in a circle: the rooms stand on floors', async () => {
+  const { count, inCircles } = await rooms(HOME);
+  expect(inCircles).toEqual([]);
+  expect(count).toBeGreaterThan(15);
+});
+
+it('sees two rooms that need each other by different files', async () => {
+  const tree = { ...SOUND, 'src/plain/values.ts': 'import type { Plan } from "../sheet/plan"; export type Value = Plan;' };
+  const { inCircles } = await rooms(
+    planted({ ...tree, 'src/sheet/b.ts': 'import { print } from "../plain/print"; export const b = print;' }),
+  );
+  expect(inCircles).toEqual(['src/plain', 'src/sheet']);
 });
 
 it('refuses a file that nothing uses', async () => {

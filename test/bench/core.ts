@@ -2,7 +2,7 @@
 import { randomNormal } from 'd3-random';
 import { bossOutsideDiaMm } from '../../src/core/boss/boss';
 import { draws } from '../../src/core/tolerance/draws';
-import { OUTPUTS } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
 import { CARDS, call } from '../../src/registry';
 import { beside } from './before';
 import { digits, ns, type Figure } from './figure';

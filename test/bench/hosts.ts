@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { OUTPUTS } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
 import { serve } from '../browser/serve';
 import { BUILT, CHROMIUM, excel, QUIET, type Call } from '../runtime/excel';
 import { digits, type Figure } from './figure';

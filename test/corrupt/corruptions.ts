@@ -22,6 +22,7 @@ const MATERIALS = 'src/standards/material-ranges.ts';
 const QUANTITIES = 'src/core/material/material.ts';
 export const FILES: readonly string[] = [
   ...readdirSync('src/standards')
+    .filter(name => name !== 'table.ts')
     .sort()
     .map(name => `src/standards/${name}`),
   QUANTITIES,

@@ -1,5 +1,5 @@
 // Joints of every build, as a user would type them.
-import { Variant } from '../../src/joint/evaluate';
+import { Variant } from '../../src/joint/variant';
 
 export type Inputs = Readonly<Record<string, unknown>>;
 

@@ -1,6 +1,6 @@
 // Every input of the joint changed in the copy, and the copy worked out on plain Node: numbers and states are those of the core.
 import { describe, expect, test } from 'vitest';
-import { OUTPUTS } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
 import {
   actualRows,
   BASES,

@@ -1,7 +1,7 @@
 // The rules of the joint as a designer would check them, typed by hand, and a joint solved to each of their limits.
 import { describe, expect, test } from 'vitest';
 import { section } from '../../src/figure/section';
-import { Variant } from '../../src/joint/evaluate';
+import { Variant } from '../../src/joint/variant';
 import type { Bound, Rule } from '../../src/joint/graph';
 import { remedy } from '../../src/joint/remedy';
 import { RULES } from '../../src/joint/rules';

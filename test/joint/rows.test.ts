@@ -1,7 +1,9 @@
 // Rows of one table do not know of each other: each gives what the same joint gives alone, whatever stands above it and whatever is asked beside it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OUTPUTS, outputCell, Variant } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
+import { outputCell } from '../../src/joint/rows';
+import { Variant } from '../../src/joint/variant';
 import { JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { value } from '../kit/ask';
 import { BASES, type Changes, EDITS } from '../kit/joint-edits';
@@ -68,7 +70,7 @@ describe('a table of many joints', () => {
   });
 
   test('outputs in any order, and one of them twice', () => {
-    const asked = ['reason', ...[...OUTPUTS].reverse(), 'grip'];
+    const asked = ['reason', ...[...OUTPUTS].reverse(), 'grip'] as const;
     const rows = table(
       JOINT_INPUT_NAMES,
       JOINTS.map(joint => rowOf(joint)),

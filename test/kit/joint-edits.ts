@@ -5,7 +5,7 @@ import { address } from '../../src/sheet/formula';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/title-block';
-import { OUTPUTS } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
 import { INPUTS } from '../../src/joint/inputs';
 import { call } from '../../src/registry';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';

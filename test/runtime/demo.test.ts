@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { sourceOf } from '../../src/handover/read/from-plan';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
-import { OUTPUTS } from '../../src/joint/evaluate';
+import { OUTPUTS } from '../../src/joint/outputs';
 import { call } from '../../src/registry';
 import { excel, type Call, type Excel } from './excel';
 import { levels, type Blank } from './workbook';

@@ -1,6 +1,6 @@
 // The tables against one another and against the geometry they come from.
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { column, printed, rowsOf, table } from './tables';
 
 /** Compares every row that both tables have, and says how many there were. */

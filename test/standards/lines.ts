@@ -1,5 +1,5 @@
 // A table as lines of text that a person can read and a comparison can point at: head, columns, how each value is held, and a line a row.
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 
 /** Letters for texts, in the order in which they come. */
 function legend(): { readonly letter: (text: string) => string; readonly lines: () => string[] } {

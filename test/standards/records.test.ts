@@ -2,7 +2,7 @@
 // from the collected records, where they are beside the checkout; then test/contract/generated.test.ts compares the two.
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { MATERIAL_RANGES, type MaterialRange, type StrengthRange } from '../../src/standards/material-ranges';
 import { linesOf, materialLines } from './lines';
 import { PINNED_WORDS } from './pinned';

@@ -2,7 +2,7 @@
 // and in how many copies each was read. The tables were copied from the same records, so this finds a slip of copying and every later
 // change, and is no second look at a standard. Typed by hand here, from the notes of the records and the reference beside them: how editions
 // and numbers of tables are worded, "read under …" and "computed from …", and what has no record (each named where it stands).
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { linesOf, materialLines, type MaterialLine } from './lines';
 
 type Side = 'max' | 'min' | 'nominal';

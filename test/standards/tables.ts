@@ -1,5 +1,5 @@
 // Every published table, and reading one printed value (no conversion, no rounding).
-import type { Table } from '../../src/core/kinds';
+import type { Table } from '../../src/standards/table';
 import { ASME_B1_1_UNIFIED_THREADS_2A } from '../../src/standards/asme-b1-1-unified-threads-2a';
 import { ASME_B18_2_8_CLEARANCE_HOLES } from '../../src/standards/asme-b18-2-8-clearance-holes';
 import { ASME_B18_6_3_FILLISTER_HEADS } from '../../src/standards/asme-b18-6-3-fillister-heads';

@@ -1,6 +1,6 @@
 // States: pass, look (to be reviewed), fail, not checked.
 import { atLeast, atMost } from '../maths';
-import { readAnyQuantity } from '../read/quantity';
+import { readAnyQuantity } from '../read/read-quantity';
 import { wrongInput } from '../refuse';
 
 export type State = 'pass' | 'look' | 'fail' | 'not checked';

@@ -1,5 +1,6 @@
 import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
-import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { DEVIATIONS, numbers } from '../read/lists';
+import { choice, DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
 import { ofMaterial } from '../read/sources';
 import { WHOLE } from '../read/whole';

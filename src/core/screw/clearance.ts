@@ -2,7 +2,7 @@
 import { ASME_B18_2_8_CLEARANCE_HOLES } from '../../standards/asme-b18-2-8-clearance-holes';
 import { DIN_74_1_FORM_C_HOLES } from '../../standards/din74-1-form-c-holes';
 import { ISO_273_CLEARANCE_HOLES } from '../../standards/iso273-clearance-holes';
-import type { Reading } from '../kinds';
+import type { Reading } from '../../standards/table';
 import { notInTable } from '../refuse';
 import { worthOf } from '../table';
 import type { Size } from './size';

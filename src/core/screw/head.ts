@@ -23,7 +23,7 @@ import { ISO_7049_PAN_HEADS } from '../../standards/iso7049-pan-heads';
 import { ISO_7050_COUNTERSUNK_HEADS } from '../../standards/iso7050-countersunk-heads';
 import { ISO_7051_RAISED_COUNTERSUNK_HEADS } from '../../standards/iso7051-raised-countersunk-heads';
 import { ISO_7380_1_BUTTON_HEADS } from '../../standards/iso7380-1-button-heads';
-import type { Reading, Table } from '../kinds';
+import type { Reading, Table } from '../../standards/table';
 import { notInTable, quoted, wrongInput } from '../refuse';
 import { columnOf, valueOf, valueOrNone, worthOf } from '../table';
 import type { Size } from './size';

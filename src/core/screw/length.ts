@@ -6,7 +6,7 @@ import { ISO_4759_1_LENGTH_LIMITS } from '../../standards/iso4759-1-length-limit
 import { ISO_7049_LENGTH_TOLERANCES } from '../../standards/iso7049-length-tolerances';
 import { ISO_7049_TAPPING_SCREW_LENGTHS } from '../../standards/iso7049-tapping-screw-lengths';
 import { ISO_888_LENGTHS } from '../../standards/iso888-lengths';
-import type { Table } from '../kinds';
+import type { Table } from '../../standards/table';
 import { notInTable } from '../refuse';
 import { valueOf, valueOrNone } from '../table';
 import type { Deviation } from '../read/deviation';

@@ -4,7 +4,7 @@ import { isCountersunk, type Head } from './head';
 import { lengthDeviation, standardLengthsMm } from './length';
 import type { Size } from './size';
 import { heldOf, valueOrNone } from '../table';
-import type { Table } from '../kinds';
+import type { Table } from '../../standards/table';
 import { type End, threadRow, threadTable } from './thread';
 
 export function standardLengths(size: Size): number[][] {

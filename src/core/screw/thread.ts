@@ -4,7 +4,7 @@ import { ASME_B18_6_3_TYPE_AB_THREADS } from '../../standards/asme-b18-6-3-type-
 import { ASME_B18_6_3_TYPE_B_THREADS } from '../../standards/asme-b18-6-3-type-b-threads';
 import { ISO_1478_TAPPING_SCREW_THREADS } from '../../standards/iso1478-tapping-screw-threads';
 import { ISO_965_2_METRIC_THREADS_6G } from '../../standards/iso965-2-metric-threads-6g';
-import type { Reading, Table } from '../kinds';
+import type { Reading, Table } from '../../standards/table';
 import { notInTable, wrongInput } from '../refuse';
 import { hasRow, tableRange, worthOf } from '../table';
 import type { Family, Size } from './size';

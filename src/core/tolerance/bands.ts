@@ -1,5 +1,5 @@
 // Tables of tolerances by size: "over … up to".
-import type { Reading, Table } from '../kinds';
+import type { Reading, Table } from '../../standards/table';
 import { atLeast, atMost } from '../maths';
 import { notInTable } from '../refuse';
 import { valueOf } from '../table';

@@ -3,7 +3,7 @@ import { DIN_16742_TG6 } from '../../standards/din16742-tg6';
 import { DIN_16901_130 } from '../../standards/din16901-130';
 import { ISO_2768_1_LINEAR } from '../../standards/iso2768-1-linear';
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
-import type { Reading, Table } from '../kinds';
+import type { Reading, Table } from '../../standards/table';
 import { bandReading } from './bands';
 
 export type GeneralClass = 'f' | 'm' | 'c' | 'v';

@@ -1,5 +1,5 @@
 // Usual sizes of housing parts, against which a slip of the unit shows. They are wide: what lies outside is asked about, not wrong.
-import type { Table } from '../kinds';
+import type { Table } from '../../standards/table';
 
 const held = 'common practice';
 

@@ -3,7 +3,8 @@
 import { forgotten, type Nature, type Param } from '../../core/card';
 import type { Limits } from '../../core/kinds';
 import type { Deviation, Deviations } from '../../core/read/deviation';
-import { isBlank, limitWords } from '../../core/read/params';
+import { isBlank } from '../../core/read/cells';
+import { limitWords } from '../../core/read/limits';
 import { leadingSize } from '../../core/screw/size';
 import { type Screw, threadRow, threadTable } from '../../core/screw/thread';
 import { atom, negative, number, type Ref, text } from '../../plain/spreadsheet';

@@ -1,5 +1,5 @@
 // The standards' tables that a hand-over needs, on one sheet, each with edition and how it is held.
-import type { Table } from '../../core/kinds';
+import type { Table } from '../../standards/table';
 import { columnOf } from '../../core/table';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { address, fixedArea } from '../../sheet/formula';

@@ -1,7 +1,7 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
 import type { Param } from '../../core/card';
 import type { Limits } from '../../core/kinds';
-import { readAnyQuantity } from '../../core/read/quantity';
+import { readAnyQuantity } from '../../core/read/read-quantity';
 import { number, text } from '../../plain/spreadsheet';
 import { limitFormulas } from './limits';
 import { isRows, type Known } from '../../sheet/workbook-values';

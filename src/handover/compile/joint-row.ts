@@ -2,12 +2,14 @@
 import { withUnit } from '../../core/call';
 import type { Card, Param } from '../../core/card';
 import type { Cell } from '../../core/kinds';
-import { isBlank } from '../../core/read/params';
+import { isBlank } from '../../core/read/cells';
 import type { Deviation } from '../../core/read/deviation';
 import { Refused } from '../../core/refuse';
 import { lengthTable } from '../../core/screw/length';
 import { SIZE_READINGS, type Screw, type ScrewSize } from '../../core/screw/thread';
-import { cardOf, unitOf, type Variant } from '../../joint/evaluate';
+import { cardOf } from '../../joint/base-functions';
+import { unitOf } from '../../joint/outputs';
+import type { Variant } from '../../joint/variant';
 import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../../joint/graph';
 import { INPUTS, isWithin } from '../../joint/inputs';
 import { NODES } from '../../joint/nodes';

@@ -1,6 +1,6 @@
 // The rules of one variant as formulas, and the verdict over them.
 import { type State, WORST_FIRST } from '../../core/check/check';
-import type { Variant } from '../../joint/evaluate';
+import type { Variant } from '../../joint/variant';
 import type { Bound, Rule } from '../../joint/graph';
 import { allOf } from './inputs';
 import type { JointRow } from './joint-row';

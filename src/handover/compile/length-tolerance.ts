@@ -3,7 +3,7 @@ import { ASME_B18_6_3_LENGTH_TOLERANCES } from '../../standards/asme-b18-6-3-len
 import { ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES } from '../../standards/asme-b18-6-3-tapping-length-tolerances';
 import { ISO_4759_1_LENGTH_LIMITS } from '../../standards/iso4759-1-length-limits';
 import { ISO_7049_LENGTH_TOLERANCES } from '../../standards/iso7049-length-tolerances';
-import type { Table } from '../../core/kinds';
+import type { Table } from '../../standards/table';
 import type { Size } from '../../core/screw/size';
 import type { DataSheet } from './data-sheet';
 

@@ -1,5 +1,5 @@
 // Functions that read a table: as INDEX and MATCH on the Data sheet, from what their card reads.
-import type { Reading, Table } from '../../core/kinds';
+import type { Reading, Table } from '../../standards/table';
 import { atom, type Scalar, spreadsheetRef } from '../../plain/spreadsheet';
 import type { Tree } from '../../plain/tree';
 import { CARDS } from '../../registry';

@@ -1,6 +1,6 @@
 // Where everything comes from: the functions with their sources, the rules of the joint, the tables, the versions.
 import type { Card } from '../../core/card';
-import type { Table } from '../../core/kinds';
+import type { Table } from '../../standards/table';
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
 import { RULES } from '../../joint/rules';
 import { whatOf } from '../../plain/forms';

@@ -1,9 +1,11 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { VALUES, words } from '../core/read/lists';
-import { BLOCK, numbers, param } from '../core/read/params';
+import { numbers } from '../core/read/lists';
+import { BLOCK, param } from '../core/read/params';
 import { RATIO } from '../core/read/quantity';
-import { variantFront, variantGrid, variantRanks, type Direction } from './variant';
+import { variantGrid } from './grid';
+import { variantFront, variantRanks, type Direction } from './ranking';
 
 const T = 'Checks, variants, trace';
 const table = param('table', BLOCK);

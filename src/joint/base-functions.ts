@@ -1,0 +1,26 @@
+// The functions of the core inside the joint: a node that calls one keeps the limits of its card.
+import type { Card, Param } from '../core/card';
+import { CORE_CARDS } from '../core/cards';
+import type { Formula, Made } from './graph';
+import { isWithin } from './inputs';
+
+const CARD_OF: ReadonlyMap<Formula, Card> = new Map(CORE_CARDS.map(card => [card.formula, card]));
+
+export const cardOf = (formula: Formula): Card | undefined => CARD_OF.get(formula);
+
+export interface LimitedArgument {
+  readonly index: number;
+  readonly param: Param;
+  readonly card: Card;
+}
+
+/** The arguments whose limits are to be checked: an input that has the same limits has refused already. */
+export function limitedArguments({ formula, args }: Pick<Made, 'formula' | 'args'>): readonly LimitedArgument[] {
+  const card = cardOf(formula);
+  if (card === undefined) return [];
+  return card.params.flatMap((param, index) => {
+    const arg = args[index];
+    const isKept = param.limits === undefined || (typeof arg === 'string' && isWithin(arg, param.limits));
+    return isKept ? [] : [{ index, param, card }];
+  });
+}

@@ -1,0 +1,127 @@
+// The graph, ordered once: every value has a slot behind all that it is made of, and a variant is a row of values in that order.
+import type { Card, Param } from '../core/card';
+import type { Refused } from '../core/refuse';
+import { limitedArguments } from './base-functions';
+import { type Arg, type Input, type Made, NotApplicable } from './graph';
+import { type InputName, INPUTS } from './inputs';
+import { NODES } from './nodes';
+
+/** No slot of this kind. */
+export const NO_SLOT = -1;
+
+/** How a node, or the default of an input, is made: a formula on the values in these slots. */
+export interface Derivation {
+  readonly formula: (...values: readonly unknown[]) => unknown;
+  readonly from: readonly number[];
+  /** Where many arguments are put together. */
+  readonly args: unknown[];
+  readonly where: readonly { readonly slot: number; readonly otherwise: Refused }[];
+  readonly limited: readonly { readonly slot: number; readonly param: Param; readonly card: Card }[];
+  /** What names something, and inputs beside it, give: looked up once for each of them. */
+  readonly isLookUp: boolean;
+}
+
+/** A place in the row of values. All have the same fields, which makes them quick to read. */
+export type Slot = {
+  /** Of an input: by what its text is understood. Of an argument: what it takes. */
+  readonly slot: number;
+  /** Of an input: whether it is asked for. Of an argument: where it is taken. */
+  readonly where: number;
+  /** A constant, or what stands for a value that does not apply. */
+  readonly value: unknown;
+} & (
+  | { readonly is: 'input'; readonly input: Input; readonly derivation: Derivation | undefined }
+  | { readonly is: 'node'; readonly input: undefined; readonly derivation: Derivation }
+  | { readonly is: 'constant' | 'only' | 'or else'; readonly input: undefined; readonly derivation: undefined }
+);
+
+export const SLOTS: Slot[] = [];
+/** What each slot is made of. */
+const NEEDS: (readonly number[])[] = [];
+const SLOT = new Map<string, number>();
+
+function placed(key: string, slot: Slot): number {
+  const { derivation } = slot;
+  const from = derivation === undefined ? [] : [...derivation.where.map(condition => condition.slot), ...derivation.from];
+  NEEDS.push([slot.where, slot.slot, ...from].filter(needed => needed !== NO_SLOT));
+  const place = SLOTS.push(slot) - 1;
+  SLOT.set(key, place);
+  return place;
+}
+
+/** What a slot of another sort does not have. */
+const BARE = { is: 'constant', input: undefined, derivation: undefined, slot: NO_SLOT, where: NO_SLOT, value: undefined } as const;
+
+/** The slot of a name: behind all that it is made of. */
+export function slotOf(name: string, within: readonly string[] = []): number {
+  const known = SLOT.get(name);
+  if (known !== undefined) return known;
+  if (within.includes(name)) throw new TypeError(`the joint goes round in a circle: ${[...within, name].join(' ← ')}`);
+  const inside = [...within, name];
+  const input = INPUTS.get(name);
+  const node = NODES.get(name);
+  if (node !== undefined) {
+    const derivation = derivationOf(node, node.where ?? [], inside);
+    return placed(name, { ...BARE, is: 'node', derivation });
+  }
+  if (input === undefined) throw new TypeError(`no such name in the joint: ${name}`);
+  const slot = input.beside === undefined ? NO_SLOT : slotOf(input.beside, inside);
+  const where = input.askedWhere === undefined ? NO_SLOT : slotOf(input.askedWhere.condition, inside);
+  const { fallback } = input;
+  const derivation = fallback === undefined || 'raw' in fallback ? undefined : derivationOf(fallback, [], inside);
+  return placed(name, { ...BARE, is: 'input', input, derivation, slot, where });
+}
+
+/** Inputs that name what is found in tables. */
+const NAMING: readonly unknown[] = ['screw', 'head', 'material'] satisfies readonly InputName[];
+
+function derivationOf(made: Made, where: readonly string[], within: readonly string[]): Derivation {
+  const { args } = made;
+  const from = args.map(arg => slotOfArg(arg, within));
+  return {
+    // the types of nodes and inputs hold that the formula takes what its arguments give
+    formula: made.formula as Derivation['formula'],
+    from,
+    args: new Array<unknown>(from.length).fill(undefined),
+    where: where.map(name => ({
+      slot: slotOf(name, within),
+      otherwise: new NotApplicable(NODES.get(name)?.otherwise ?? `${name} is false`),
+    })),
+    limited: limitedArguments(made).map(({ index, param, card }) => ({ slot: from[index] ?? NO_SLOT, param, card })),
+    isLookUp: NAMING.includes(args[0]) && args.every(arg => (typeof arg === 'string' ? INPUTS.has(arg) : 'is' in arg)),
+  };
+}
+
+/** The slot of what a formula takes. */
+export function slotOfArg(arg: Arg, within: readonly string[] = []): number {
+  if (typeof arg === 'string') return slotOf(arg, within);
+  const key = JSON.stringify(arg, (_, value: unknown) => (value === Infinity ? 'Infinity' : value));
+  const known = SLOT.get(key);
+  if (known !== undefined) return known;
+  if ('is' in arg) return placed(key, { ...BARE, value: arg.is });
+  if ('of' in arg) return placed(key, { ...BARE, is: 'or else', slot: slotOf(arg.of, within), value: arg.orElse });
+  return placed(key, { ...BARE, is: 'only', where: slotOf(arg.where, within), slot: slotOf(arg.only, within) });
+}
+
+for (const name of [...INPUTS.keys(), ...NODES.keys()]) slotOf(name);
+
+const MADE_OF_IT: readonly (readonly number[])[] = SLOTS.map((_, slot) => {
+  const reached = new Set([slot]);
+  for (let later = slot + 1; later < SLOTS.length; later++) if (NEEDS[later]?.some(needed => reached.has(needed))) reached.add(later);
+  return [...reached];
+});
+
+/** What is made of a slot, itself included. */
+export const madeOf = (slot: number): readonly number[] => MADE_OF_IT[slot] ?? [];
+
+/** What these slots are made of, themselves included, in order. */
+export function planOf(slots: readonly number[]): readonly number[] {
+  const isNeeded = SLOTS.map(() => false);
+  for (const slot of slots) isNeeded[slot] = true;
+  // a slot stands behind all that it is made of
+  for (let slot = SLOTS.length - 1; slot >= 0; slot--) if (isNeeded[slot]) for (const other of NEEDS[slot] ?? []) isNeeded[other] = true;
+  return SLOTS.flatMap((_, slot) => (isNeeded[slot] ? slot : []));
+}
+
+const PLANS: (readonly number[] | undefined)[] = SLOTS.map(() => undefined);
+export const planTo = (slot: number): readonly number[] => (PLANS[slot] ??= planOf([slot]));
