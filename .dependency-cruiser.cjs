@@ -42,10 +42,10 @@ module.exports = {
       'A figure is text made from the values of a joint: the same on a page, in a workbook and in a test. What shows it belongs to the page.',
     ),
     only(
-      'sheet-is-a-plan',
+      'sheet-calls-nothing',
       '^src/sheet/',
-      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', '^src/registry[.]ts$', npm('@borgar/fx')],
-      'A sheet plan is plain data that every host can draw and a test can read. Compute the values before they go into the plan.',
+      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', npm('@borgar/fx')],
+      'Plans, addresses, formulas and values of cells are plain data, the same in every host and in a test. A function of ours that a formula calls is handed in.',
     ),
     only(
       'handover-makes-plans',

@@ -2,7 +2,8 @@
 import type { Cell } from '../core/kinds';
 import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
 import { COVER_TITLE } from './pages/cover';
-import { address, cellPosition, plainText } from '../sheet/formula';
+import { address, cellPosition } from '../sheet/addresses';
+import { plainText } from '../sheet/formula';
 import type { SourceCell, SourceSheet, SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
 

@@ -7,7 +7,7 @@ import { convert, type Looks } from './compile/convert';
 import { coverSheet, materialsIn } from './pages/cover';
 import { figureSheet, MOST_FIGURES, type PngOf } from './pages/figure';
 import type { Finding } from './finding';
-import { parseFormula, walk, withoutTexts } from '../sheet/formula';
+import { LONGEST_FORMULA, parseFormula, walk, withoutTexts } from '../sheet/formula';
 import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { sourcesSheet } from './pages/sources';
@@ -84,8 +84,6 @@ function hashOf({ sheets }: SourceWorkbook): string {
   );
   return fnv1a64(bytesOf([FUNCTIONS_VERSION, DATA_VERSION, ...lines].join('\n')));
 }
-
-const LONGEST_FORMULA = 8192;
 
 /** Formulas of a column differ in their row numbers only: one of them is looked at. `LOG10(` keeps its number. */
 const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0');

@@ -3,11 +3,13 @@
 //
 // A formula of ours that gives another value is a fault of ours, and whatever follows from it would be wrong: there is no copy.
 // A formula of the user reads what had to change on the way (a text with its unit is a number now): its value stays, without it.
+import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { Finding } from './finding';
-import { type Area, parseFormula } from '../sheet/formula';
-import { ERROR_CODE, isFault, type Known, type One, type Rows, scalar } from '../sheet/natives';
+import type { Area } from '../sheet/addresses';
+import { parseFormula } from '../sheet/formula';
+import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
@@ -20,10 +22,10 @@ const worthOf = ({ value, formula }: PlanCell): One =>
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
-  private readonly areas = new Map<string, Rows | undefined>();
+  private readonly areas = new Map<string, KnownRows | undefined>();
 
   constructor(sheets: readonly SheetPlan[]) {
-    super();
+    super(call);
     this.sheets = new Map(sheets.map(({ name, cells }) => [name, new Map(cells.map(cell => [cell.at, worthOf(cell)]))]));
   }
 
@@ -32,7 +34,7 @@ class ValuesBeside extends Evaluator {
     return cells === undefined ? undefined : (cells.get(at) ?? null);
   }
 
-  override area(area: Area): Rows | undefined {
+  override area(area: Area): KnownRows | undefined {
     const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
     if (!this.areas.has(key)) this.areas.set(key, super.area(area));
     return this.areas.get(key);

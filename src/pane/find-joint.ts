@@ -1,7 +1,8 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
 import { Refused } from '../core/refuse';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
-import { isRows, type Known, type Source } from '../sheet/workbook-values';
+import { address, cellPosition } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { OUTPUTS, type Variant } from '../joint/evaluate';
 import { askedOutputs, inputNamed, layoutOf, variantsOf } from '../joint/table';
 import type { Selection } from '../sheet/port';
@@ -88,7 +89,7 @@ export class Joints {
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    private readonly source: Source = sourceOf(grids),
+    private readonly source: WorkbookValues = sourceOf(grids),
   ) {
     this.calls = [...grids].flatMap(([sheetName, grid]) => this.callsOn(sheetName, grid));
     this.blocks = [...this.calls.map(({ block }) => block), ...[...grids].flatMap(([sheetName, grid]) => this.listsOn(sheetName, grid))];

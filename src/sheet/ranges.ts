@@ -1,6 +1,6 @@
 // Cells that follow one another in a column, as ranges: a rule for a thousand cells is one rule.
 import type { SheetPlan, Validation } from './plan';
-import { address, cellPosition } from './formula';
+import { address, cellPosition } from './addresses';
 
 /** Cells by what they have in common; each run of one column is a range. */
 function runs(

@@ -7,7 +7,7 @@ import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { actualRows, BASES, type Changes, EDITS, editedSheets, expectedRows, judged, near, sentSheets } from '../kit/joint-edits';
 import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 

@@ -4,7 +4,7 @@ import type { Cell } from '../../src/core/kinds';
 import { standardLengthsMm } from '../../src/core/screw/length';
 import { parseSize } from '../../src/core/screw/size';
 import { screwOf } from '../../src/core/screw/thread';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/title-block';

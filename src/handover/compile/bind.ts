@@ -9,22 +9,12 @@ import { type Screw, threadRow, threadTable } from '../../core/screw/thread';
 import { atom, negative, number, type Ref, text } from '../../plain/spreadsheet';
 import type { Validation } from '../../sheet/plan';
 import type { DataSheet } from './data-sheet';
-import {
-  address,
-  type Area,
-  areaOf,
-  fixedCell,
-  isOneCell,
-  qualified,
-  rewritten,
-  type FormulaNode,
-  type Replacement,
-  walk,
-} from '../../sheet/formula';
+import { address, type Area, fixedCell, isOneCell } from '../../sheet/addresses';
+import { areaOf, qualified, rewritten, type FormulaNode, type Replacement, walk } from '../../sheet/formula';
 import { choiceFormula, choicesOf, isQuantity, listLimits, quoted, sameAs } from './inputs';
 import { lengthToleranceFormulas } from './length-tolerance';
 import { limitFormulas } from './limits';
-import type { Known, Source } from '../../sheet/workbook-values';
+import type { Known, WorkbookValues } from '../../sheet/workbook-values';
 import type { StepsSheet } from './steps-sheet';
 
 /** A cell that held text with units and becomes a number. */
@@ -35,7 +25,7 @@ export interface Converted {
 }
 
 export interface Desk {
-  readonly source: Source;
+  readonly source: WorkbookValues;
   readonly steps: StepsSheet;
   readonly data: DataSheet;
   /** `Sheet!B4` -> the number that takes the place of its text. */

@@ -10,11 +10,11 @@ import { block, type Block } from './block';
 import { DataSheet } from './data-sheet';
 import { digitsOf } from './digits';
 import type { Finding } from '../finding';
+import { address, cellPosition } from '../../sheet/addresses';
 import {
-  address,
   areaOf,
-  cellPosition,
   type FormulaNode,
+  LONGEST_FORMULA,
   outermostCalls,
   ownFunction,
   parseFormula,
@@ -29,7 +29,7 @@ import { type Figures, JointSheets, type Limit } from './joint-sheet';
 import { SheetNames } from '../../sheet/sheet-names';
 import { prepared } from '../read/prepared';
 import { joinedValidations, withStates } from '../../sheet/ranges';
-import { isFault, isRows, type Known, Source, type SourceWorkbook } from '../../sheet/workbook-values';
+import { isFault, isRows, type Known, WorkbookValues, type SourceWorkbook } from '../../sheet/workbook-values';
 import { StepsSheet } from './steps-sheet';
 import { cellText } from '../../sheet/cell-text';
 
@@ -58,7 +58,7 @@ export interface HandoverCopy {
   /** Ids of the functions that the workbook calls. */
   readonly used: ReadonlySet<string>;
   /** The values as the converted sheets have them. */
-  readonly source: Source;
+  readonly source: WorkbookValues;
   /** Sheets that we wrote ourselves. */
   readonly own: ReadonlySet<string>;
   readonly names: SheetNames;
@@ -70,8 +70,6 @@ export type Looks = (sheet: string) => Partial<Pick<SheetPlan, 'widths' | 'froze
   readonly role?: (at: string) => Role | undefined;
   readonly format?: (at: string) => string | undefined;
 };
-
-const LONGEST_FORMULA = 8192;
 
 interface Work extends Omit<Desk, 'inner'> {
   readonly joints: JointSheets;
@@ -94,7 +92,7 @@ export function convert(home: SourceWorkbook, looks: Looks = () => ({}), mostFig
 function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Converted>, mostFigures: number): HandoverCopy {
   const names = new SheetNames();
   const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
-  const source = new Source(workbook);
+  const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
   const desk = { source, data, converted, validations: new Map<string, Validation>() };
@@ -162,7 +160,7 @@ function onceEach<C extends PlanCell>(cells: readonly C[]): C[] {
 const MOST_ROUNDS = 20;
 
 /** Tables spill first: other cells may point at their neighbours, those before them too. */
-function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string> {
+function spillAll(source: WorkbookValues, workbook: SourceWorkbook): Map<string, string> {
   for (let round = 1; ; round++) {
     const crowded = spilledOnce(source, workbook);
     if (!source.startAnew() || round === MOST_ROUNDS) return crowded;
@@ -170,7 +168,7 @@ function spillAll(source: Source, workbook: SourceWorkbook): Map<string, string>
 }
 
 /** A table that meets a filled cell has no room. */
-function spilledOnce(source: Source, workbook: SourceWorkbook): Map<string, string> {
+function spilledOnce(source: WorkbookValues, workbook: SourceWorkbook): Map<string, string> {
   const crowded = new Map<string, string>();
   for (const { name, cells } of workbook.sheets) {
     const filled = new Set(

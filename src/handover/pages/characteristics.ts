@@ -3,12 +3,12 @@ import { isState } from '../../core/check/check';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import type { LiveResult } from '../compile/convert';
 import type { DataSheet } from '../compile/data-sheet';
-import { address, cellPosition, fixedCell } from '../../sheet/formula';
+import { address, cellPosition, fixedCell } from '../../sheet/addresses';
 import type { Limit } from '../compile/joint-sheet';
 import { labelBeside } from '../compile/labels';
 import { digitsOf } from '../compile/digits';
 import { withStates } from '../../sheet/ranges';
-import type { Source } from '../../sheet/workbook-values';
+import type { WorkbookValues } from '../../sheet/workbook-values';
 
 export const CHARACTERISTICS_TITLE = 'Characteristics';
 
@@ -57,7 +57,7 @@ export interface Characteristics {
 export function characteristics(
   name: string,
   title: string,
-  source: Source,
+  source: WorkbookValues,
   results: readonly LiveResult[],
   data: DataSheet,
 ): Characteristics {

@@ -1,6 +1,6 @@
 // The joints in section: a picture that carries letters only, and below it what the letters stand for, as live values.
 import type { PlanCell, Picture, SheetPlan } from '../../sheet/plan';
-import { address } from '../../sheet/formula';
+import { address } from '../../sheet/addresses';
 import type { Figures, JointFigure, TableCell } from '../compile/joint-sheet';
 import { withStates } from '../../sheet/ranges';
 import { cellText } from '../../sheet/cell-text';

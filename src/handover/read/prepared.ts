@@ -1,7 +1,8 @@
 // The workbook of the user before it is converted: names of sheets that every program takes, defined names put in,
 // and which formulas cannot go along because what they point at does not.
 import type { Finding } from '../finding';
-import { depthOf, type FormulaNode, parseFormula, partsOf, type Replacement, rewritten, sheetPrefix, walk } from '../../sheet/formula';
+import { sheetPrefix } from '../../sheet/addresses';
+import { depthOf, type FormulaNode, LONGEST_FORMULA, parseFormula, partsOf, type Replacement, rewritten, walk } from '../../sheet/formula';
 import { plainSheetName, type SheetNames } from '../../sheet/sheet-names';
 import { nameKey, type SourceCell, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
 
@@ -17,7 +18,6 @@ export interface Prepared {
   readonly findings: readonly Finding[];
 }
 
-const LONGEST_FORMULA = 8192;
 /** Deeper than any sheet that was made by hand. */
 const DEEPEST = 500;
 /** Functions that fetch something or run something. */
