@@ -14,7 +14,7 @@ import { plainLooks, sourceOfFile } from './read/from-file';
 import { looksOf, sourceOf } from './read/from-plan';
 import { handover, type Handover, type Making } from './handover';
 import type { SourceWorkbook } from '../sheet/workbook-values';
-import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './title-block';
+import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
 npm run handover -- --demo out.xlsx
@@ -31,7 +31,7 @@ const TITLE = {
   'checked-by': { type: 'string' },
 } as const;
 
-type Print = (line: string) => void;
+type PrintLine = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
@@ -45,7 +45,7 @@ function parsed(args: readonly string[]) {
   }
 }
 
-export async function main(args: readonly string[], print: Print): Promise<void> {
+export async function main(args: readonly string[], print: PrintLine): Promise<void> {
   const { values, positionals } = parsed(args);
   const [first, second] = positionals;
   const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
@@ -110,13 +110,13 @@ async function opened(path: string): Promise<SourceWorkbook> {
   return sourceOfFile(basename(path), sheets, names);
 }
 
-async function written({ plan, findings, live, asValues }: Handover, path: string, print: Print): Promise<void> {
+async function written({ plan, findings, live, asValues }: Handover, path: string, print: PrintLine): Promise<void> {
   await writeFile(path, await writeWorkbook(plan));
   for (const { sheet, at, what, words } of findings) if (what !== 'live') print(`${sheet}${at === '' ? '' : ` ${at}`}: ${what}: ${words}`);
   print(`${live} values live, ${asValues} as values: ${path}`);
 }
 
-async function comparison(sentPath: string, returnedPath: string, print: Print): Promise<void> {
+async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
   const bytes = await readFile(returnedPath).catch(() => {
     throw new UserFault(`${returnedPath} cannot be read`);
   });

@@ -29,7 +29,7 @@ export interface Measured {
   readonly remark: string;
 }
 
-export interface Comparison {
+export interface ReturnedChanges {
   readonly changedInputs: readonly Change[];
   readonly changedFormulas: readonly Change[];
   /** Fields of the cover and of the characteristics that were filled in. */
@@ -46,7 +46,7 @@ const SHORTEST_LABEL = 4;
 
 const NOTHING: SourceCell = { value: null };
 
-export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Comparison {
+export function compare(sent: SourceWorkbook, returned: SourceWorkbook): ReturnedChanges {
   const changedInputs: Change[] = [];
   const changedFormulas: Change[] = [];
   const answers: Change[] = [];

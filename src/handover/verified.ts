@@ -6,7 +6,7 @@
 import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
-import type { Finding } from './finding';
+import type { HandoverFinding } from './read/finding';
 import type { Area } from '../sheet/addresses';
 import { parseFormula } from '../sheet/formula';
 import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
@@ -55,7 +55,7 @@ const shown = (value: One): string => (isFault(value) ? value.cellError : String
 
 export interface Verified {
   readonly sheets: readonly SheetPlan[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
 }
 
 /** A copy that would not be true is not made. */
@@ -73,7 +73,7 @@ export class UntrueCopy extends Error {
  */
 export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>, beside: readonly SheetPlan[] = []): Verified {
   const values = new ValuesBeside([...sheets, ...beside]);
-  const findings: Finding[] = [];
+  const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];

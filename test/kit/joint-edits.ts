@@ -4,7 +4,7 @@ import type { Cell } from '../../src/core/kinds';
 import { address } from '../../src/sheet/addresses';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/evaluate';
 import { INPUTS } from '../../src/joint/inputs';
 import { call } from '../../src/registry';

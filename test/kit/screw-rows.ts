@@ -7,7 +7,7 @@ import { screwOf } from '../../src/core/screw/thread';
 import { address } from '../../src/sheet/addresses';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { call } from '../../src/registry';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 import { ASME_B1_1_UNIFIED_THREADS_2A } from '../../src/standards/asme-b1-1-unified-threads-2a';

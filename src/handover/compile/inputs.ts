@@ -34,7 +34,7 @@ export const isQuantity = (typed: string): boolean =>
   BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
 
 /** What a text in the cell stood for. */
-export interface Meaning<T> {
+export interface TypedMeaning<T> {
   readonly typed: Known;
   readonly means: T;
 }
@@ -46,7 +46,7 @@ export function numberFormula(
   cell: string,
   { blank, limits }: Param,
   otherwise: string | undefined,
-  meaning: Meaning<number> | undefined,
+  meaning: TypedMeaning<number> | undefined,
 ): string {
   const made = otherwise ?? NONE;
   const conditions = limitFormulas(cell, limits);
@@ -69,7 +69,7 @@ export function choiceFormula(
   cell: string,
   words: readonly string[],
   otherwise: string | undefined,
-  meaning: Meaning<string> | undefined,
+  meaning: TypedMeaning<string> | undefined,
 ): string {
   const asDefault = otherwise === undefined ? NONE : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${NONE})`;
   const known = words.map((word): readonly [string, string] => [word, word]);

@@ -1,10 +1,10 @@
 // Characteristics: what is to be measured or judged, each with its balloon number, requirement, limits and room for the result.
 import { isState } from '../../core/check/check';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
-import type { LiveResult } from '../compile/convert';
+import type { LiveResult } from '../compile/conversion';
 import type { DataSheet } from '../compile/data-sheet';
 import { address, cellPosition, fixedCell } from '../../sheet/addresses';
-import type { Limit } from '../compile/joint-sheet';
+import type { Limit } from '../compile/joint/joint-cells';
 import { labelBeside } from '../compile/labels';
 import { digitsOf } from '../compile/digits';
 import { withStates } from '../../sheet/ranges';

@@ -3,10 +3,10 @@ import { MATERIAL_SYMBOLS } from '../../core/material/material';
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
 import type { SheetPlan } from '../../sheet/plan';
 import type { DataSheet } from '../compile/data-sheet';
-import type { Finding } from '../finding';
-import { Rows, type Span } from './rows';
+import type { HandoverFinding } from '../read/finding';
+import { RowWriter, type Span } from './rows';
 import { cellText } from '../../sheet/cell-text';
-import type { TitleBlock } from '../title-block';
+import type { TitleBlock } from './title-block';
 
 export const COVER_TITLE = 'Hand-over';
 
@@ -58,7 +58,7 @@ export interface Summary {
   readonly hash: string;
   readonly live: number;
   readonly asValues: number;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
   readonly materials: readonly string[];
   /** Sheet with the characteristics, how many it has and how many found no room there. */
   readonly measured: { readonly sheet: string; readonly count: number; readonly left: number };
@@ -68,7 +68,7 @@ export interface Summary {
 
 export function coverSheet(name: string, title: TitleBlock, summary: Summary, data: DataSheet): SheetPlan {
   const clean = Object.fromEntries(Object.entries(title).map(([key, text]) => [key, cellText(String(text))])) as unknown as TitleBlock;
-  const rows = new Rows();
+  const rows = new RowWriter();
   rows.add({ from: 0, to: LAST, role: 'title', value: `${COVER_TITLE}: ${clean.part}` });
   rows.add({
     from: 0,
@@ -110,17 +110,17 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   };
 }
 
-const heading = (rows: Rows, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
-const line = (rows: Rows, text: string, role: Span['role'] = 'text'): void => rows.add({ from: 0, to: LAST, role, value: text });
+const heading = (rows: RowWriter, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
+const line = (rows: RowWriter, text: string, role: Span['role'] = 'text'): void => rows.add({ from: 0, to: LAST, role, value: text });
 
-function section(rows: Rows, title: string, lines: readonly string[], role: Span['role'] = 'text'): void {
+function section(rows: RowWriter, title: string, lines: readonly string[], role: Span['role'] = 'text'): void {
   rows.gap();
   heading(rows, title);
   for (const text of lines) line(rows, text, role);
 }
 
 /** Two labelled fields side by side; what is not known is to be filled in. */
-function pair(rows: Rows, ...fields: readonly (readonly [label: string, value: string | undefined])[]): void {
+function pair(rows: RowWriter, ...fields: readonly (readonly [label: string, value: string | undefined])[]): void {
   rows.add(
     ...fields.flatMap(([label, value], i): Span[] => [
       { from: 4 * i, to: 4 * i + 1, role: 'label', value: label },
@@ -129,7 +129,7 @@ function pair(rows: Rows, ...fields: readonly (readonly [label: string, value: s
   );
 }
 
-function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asValues }: Summary): void {
+function titleBlock(rows: RowWriter, title: TitleBlock, { workbook, hash, live, asValues }: Summary): void {
   rows.gap();
   heading(rows, 'Title block');
   pair(rows, ['part', title.part], ['part number', title.number]);
@@ -150,7 +150,7 @@ function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asVal
   );
 }
 
-function material(rows: Rows, materials: readonly string[]): void {
+function material(rows: RowWriter, materials: readonly string[]): void {
   rows.gap();
   heading(rows, 'Material');
   pair(rows, ['family on the sheets', materials.length === 0 ? undefined : materials.join(', ')], ['grade', undefined]);
@@ -159,7 +159,7 @@ function material(rows: Rows, materials: readonly string[]): void {
   line(rows, 'Shrinkage is to be confirmed by the supplier for the grade and the wall thickness of this part.', 'note');
 }
 
-function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void {
+function questions(rows: RowWriter, found: readonly HandoverFinding[], data: DataSheet): void {
   const list = data.choices('question', QUESTION_STATES);
   rows.gap();
   heading(rows, 'Open questions');
@@ -180,7 +180,7 @@ function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void
 
 const head = (from: number, to: number, value: string): Span => ({ from, to, role: 'header', value });
 
-function changes(rows: Rows, title: TitleBlock): void {
+function changes(rows: RowWriter, title: TitleBlock): void {
   rows.gap();
   heading(rows, 'Change log');
   rows.add(
@@ -206,7 +206,7 @@ function changes(rows: Rows, title: TitleBlock): void {
     );
 }
 
-function signOff(rows: Rows, data: DataSheet): void {
+function signOff(rows: RowWriter, data: DataSheet): void {
   rows.gap();
   heading(rows, 'Sign-off by the supplier');
   rows.add(
@@ -222,7 +222,7 @@ function signOff(rows: Rows, data: DataSheet): void {
   rows.add({ from: 0, to: 1, role: 'label', value: 'changes asked' }, { from: 2, to: LAST, role: 'input' });
 }
 
-function findings(rows: Rows, found: readonly Finding[]): void {
+function findings(rows: RowWriter, found: readonly HandoverFinding[]): void {
   rows.gap();
   heading(rows, 'What was converted');
   const live = new Map<string, number>();

@@ -16,7 +16,7 @@ export interface Span {
   readonly words?: string;
 }
 
-export class Rows {
+export class RowWriter {
   readonly cells: PlanCell[] = [];
   readonly merged: string[] = [];
   readonly validations: Validation[] = [];

@@ -26,7 +26,7 @@ const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 const READ =
   /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/workbook\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/sharedStrings\.xml|xl\/worksheets\/[^/]+\.xml|xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels))$/i;
 
-interface Entry {
+interface ZipEntry {
   readonly packed: number;
   readonly unpacked: number;
 }
@@ -34,8 +34,8 @@ interface Entry {
 const mb = (bytes: number): string => `${Math.round(bytes / 1024 / 1024)} MB`;
 
 /** The table of contents, judged. */
-function contents(bytes: Uint8Array): Map<string, Entry> {
-  const entries = new Map<string, Entry>();
+function contents(bytes: Uint8Array): Map<string, ZipEntry> {
+  const entries = new Map<string, ZipEntry>();
   let total = 0;
   unzipSync(bytes, {
     filter({ name, size: packed, originalSize: unpacked }) {
@@ -54,7 +54,7 @@ function contents(bytes: Uint8Array): Map<string, Entry> {
 }
 
 /** The parts that hold cells, each of the size that the table of contents says. */
-function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, Entry>): Map<string, Uint8Array> {
+function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): Map<string, Uint8Array> {
   const parts = new Map<string, Uint8Array>();
   const unzip = new Unzip(file => {
     const size = entries.get(file.name)?.unpacked;
@@ -88,7 +88,7 @@ export function opened(bytes: Uint8Array): Package {
   if (bytes.length > MOST_PACKED_BYTES) throw new UnreadableFile(`the file is larger than ${mb(MOST_PACKED_BYTES)}`);
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf)
     throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');
-  let entries: Map<string, Entry>;
+  let entries: Map<string, ZipEntry>;
   let parts: Map<string, Uint8Array>;
   try {
     entries = contents(bytes);

@@ -1,5 +1,5 @@
 /** What happened to one cell: a call of ours, a formula that not every program reads, or something that had to change. */
-export interface Finding {
+export interface HandoverFinding {
   readonly sheet: string;
   /** Nothing where it is about the whole sheet. */
   readonly at: string;

@@ -1,26 +1,26 @@
 // One variant as formulas: every input and node of the joint in its column, each written from its plain form.
-import { withUnit } from '../../core/call';
-import type { Card, Param } from '../../core/card';
-import type { Cell } from '../../core/kinds';
-import { isBlank } from '../../core/read/params';
-import type { Deviation } from '../../core/read/deviation';
-import { Refused } from '../../core/refuse';
-import { lengthTable } from '../../core/screw/length';
-import { SIZE_READINGS, type Screw, type ScrewSize } from '../../core/screw/thread';
-import { cardOf, unitOf, type Variant } from '../../joint/evaluate';
-import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../../joint/graph';
-import { INPUTS, isWithin } from '../../joint/inputs';
-import { NODES } from '../../joint/nodes';
-import { formOfDefault, formOfNode } from '../../plain/forms';
-import { known, phrase, print } from '../../plain/print';
-import { atom, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../../plain/spreadsheet';
-import { type Form, visit } from '../../plain/tree';
-import type { DataSheet } from './data-sheet';
-import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from './inputs';
-import { lengthToleranceFormulas } from './length-tolerance';
-import { limitFormulas } from './limits';
-import { type Reader, readingsRef } from './lookups';
-import type { Known } from '../../sheet/workbook-values';
+import { withUnit } from '../../../core/call';
+import type { Card, Param } from '../../../core/card';
+import type { Cell } from '../../../core/kinds';
+import { isBlank } from '../../../core/read/params';
+import type { Deviation } from '../../../core/read/deviation';
+import { Refused } from '../../../core/refuse';
+import { lengthTable } from '../../../core/screw/length';
+import { SIZE_READINGS, type Screw, type ScrewSize } from '../../../core/screw/thread';
+import { cardOf, unitOf, type Variant } from '../../../joint/evaluate';
+import { type Arg, type Input, type Made, namesIn, type Node, NotApplicable } from '../../../joint/graph';
+import { INPUTS, isWithin } from '../../../joint/inputs';
+import { NODES } from '../../../joint/nodes';
+import { formOfDefault, formOfNode } from '../../../plain/forms';
+import { known, phrase, print } from '../../../plain/print';
+import { atom, negative, number, operand, type Ref, type Scalar, spreadsheetRef, text } from '../../../plain/spreadsheet';
+import { type Form, visit } from '../../../plain/tree';
+import type { DataSheet } from '../data-sheet';
+import { allOf, choiceFormula, numberFormula, quoted, sameAs, choicesOf } from '../inputs';
+import { lengthToleranceFormulas } from '../length-tolerance';
+import { limitFormulas } from '../limits';
+import { type Reader, readingsRef } from '../lookups';
+import type { Known } from '../../../sheet/workbook-values';
 
 export interface RowInput {
   readonly cell: string;
@@ -29,7 +29,7 @@ export interface RowInput {
 }
 
 /** Puts a formula or value under a title and answers its cell. */
-export type Put = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
+export type WriteCell = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
 
 export class JointRow {
   private readonly done = new Map<string, Ref | Refused>();
@@ -41,7 +41,7 @@ export class JointRow {
     readonly variant: Variant,
     private readonly given: ReadonlyMap<string, RowInput>,
     private readonly data: DataSheet,
-    private readonly put: Put,
+    private readonly put: WriteCell,
   ) {}
 
   /** The cell of a scalar, or nothing where there is no value. */
@@ -60,12 +60,12 @@ export class JointRow {
   }
 
   /** The row holds only while this condition does. */
-  fix(condition: string): void {
+  guardBy(condition: string): void {
     this.fixed.add(condition);
   }
 
   /** Cell that says whether everything that the row does not follow is as it was sent. Nothing where it follows all. */
-  holds(): string | undefined {
+  guardCell(): string | undefined {
     if (this.fixed.size === 0) return undefined;
     return this.put(
       'fixed inputs as sent',
@@ -76,7 +76,7 @@ export class JointRow {
   }
 
   /** Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name, all inputs. */
-  asSent(name?: string): string {
+  unchangedCell(name?: string): string {
     const needed = name === undefined ? undefined : this.inputsOf(name);
     const conditions = [...this.given].flatMap(([input, { cell, typed }]) => {
       if (needed !== undefined && !needed.has(input)) return [];
@@ -143,7 +143,7 @@ export class JointRow {
     const formula =
       source !== undefined
         ? undefined
-        : `IF(${this.asSent(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},${NONE})`;
+        : `IF(${this.unchangedCell(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},${NONE})`;
     return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
   }
 
@@ -272,11 +272,11 @@ export class JointRow {
     if (!this.done.has('screw text')) this.ref('screw');
     if (screw === undefined) return `"${row}"`;
     if (typeof screw.typed === 'string' && screw.typed.toLowerCase() === row.toLowerCase()) return this.cellOf('screw text') ?? `"${row}"`;
-    this.fixTo(screw);
+    this.guardInput(screw);
     return `"${row}"`;
   }
 
-  private fixTo({ cell, typed }: RowInput): void {
+  private guardInput({ cell, typed }: RowInput): void {
     for (const condition of sameAs(cell, typed) ?? []) this.fixed.add(condition);
   }
 
@@ -288,7 +288,7 @@ export class JointRow {
     if (name === 'screw') return this.screw(value as Screw, here);
     if (name === 'screw text') throw new TypeError(name);
     if (value === undefined || (typeof value === 'object' && !('upperMm' in (value as object)))) {
-      if (here !== undefined) this.fixTo(here);
+      if (here !== undefined) this.guardInput(here);
       return value === undefined ? atom('""', '') : literal(value);
     }
     const fallback = this.fallback(name, input);
@@ -306,7 +306,7 @@ export class JointRow {
     // a default without a formula holds for the inputs as sent
     const made =
       isDefault && otherwise === undefined
-        ? `IF(${this.asSent(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
+        ? `IF(${this.unchangedCell(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
         : otherwise;
     if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
     return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);

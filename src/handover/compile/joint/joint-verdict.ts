@@ -1,8 +1,8 @@
 // The rules of one variant as formulas, and the verdict over them.
-import { type State, WORST_FIRST } from '../../core/check/check';
-import type { Variant } from '../../joint/evaluate';
-import type { Bound, Rule } from '../../joint/graph';
-import { allOf } from './inputs';
+import { type State, WORST_FIRST } from '../../../core/check/check';
+import type { Variant } from '../../../joint/evaluate';
+import type { Bound, Rule } from '../../../joint/graph';
+import { allOf } from '../inputs';
 import type { JointRow } from './joint-row';
 
 export interface RuleState {
@@ -27,7 +27,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const when = conditions.length === 0 ? undefined : allOf(conditions);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined && !conditions.includes('FALSE')) row.fix(`NOT(${when})`);
+    if (when !== undefined && !conditions.includes('FALSE')) row.guardBy(`NOT(${when})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;
@@ -37,7 +37,8 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
   const shown = fail ?? look;
   if (value === undefined || shown === undefined) {
-    const formula = finding.state === 'not checked' ? '"not checked"' : `IF(${row.asSent(rule.value)},"${finding.state}","not checked")`;
+    const formula =
+      finding.state === 'not checked' ? '"not checked"' : `IF(${row.unchangedCell(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
   const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
@@ -57,7 +58,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   };
 }
 
-export interface Verdict {
+export interface VerdictFormulas {
   readonly state: string;
   /** Of the cell with the state. */
   rule(state: string): string;
@@ -66,7 +67,7 @@ export interface Verdict {
 }
 
 /** The worst state, and the first rule that has it. `holds` is the cell that says whether the row is about the inputs at all. */
-export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): Verdict {
+export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): VerdictFormulas {
   const judged = states.filter(({ state }) => state !== undefined);
   const any = (word: State): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
   const worst = WORST_FIRST.slice(0, -1).reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
