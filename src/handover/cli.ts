@@ -16,7 +16,9 @@ import { handover, type Handover, type Making } from './handover';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
-const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
+const OPTIONS =
+  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]';
+const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
@@ -148,10 +150,11 @@ async function comparison(sentPath: string, returnedPath: string, print: PrintLi
   );
   list(
     'results',
-    results.map(
-      ({ characteristic, requirement, lower, upper, result, judged, method, remark }) =>
-        `${characteristic}: ${result} for ${requirement}${lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`}, ${judged}${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`,
-    ),
+    results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => {
+      const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
+      const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
+      return `${characteristic}: ${result} for ${requirement}${limits}, ${judged}${how}`;
+    }),
   );
   list(
     'missing',

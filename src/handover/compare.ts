@@ -1,4 +1,5 @@
-// A file that came back beside the one that was sent: what was changed, answered and measured. Formulas are compared as text, never worked out.
+// A file that came back beside the one that was sent: what was changed, answered and measured.
+// Formulas are compared as text, never worked out.
 import type { Cell } from '../core/kinds';
 import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
 import { COVER_TITLE } from './pages/cover';

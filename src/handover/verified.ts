@@ -62,7 +62,8 @@ export interface Verified {
 export class UntrueCopy extends Error {
   constructor(readonly cells: readonly string[]) {
     super(
-      `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
+      `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give ` +
+        `another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
     );
   }
 }
@@ -107,8 +108,10 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 
 const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
-const told = (cells: readonly string[]): string =>
-  `${cells.length === 1 ? '' : `${cells.length} formulas, ${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}: `}the value is the one that the workbook had`;
+function told(cells: readonly string[]): string {
+  const named = `${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}`;
+  return `${cells.length === 1 ? '' : `${cells.length} formulas, ${named}: `}the value is the one that the workbook had`;
+}
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
   return { ...cell, note: `value, not live: was ${formula ?? ''}` };

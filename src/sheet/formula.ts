@@ -41,7 +41,7 @@ function parsed(formula: string): FormulaNode | undefined {
   }
 }
 
-/** The cells a reference names, or nothing where it is a name, a table or another workbook. */
+/** The cells a reference names, or undefined where it is a name, a table or another workbook. */
 export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return undefined;
   const { context = [], range } = partsOf(node.value);

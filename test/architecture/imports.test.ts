@@ -41,6 +41,10 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/hosts/xlsx/read.ts': 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
   'src/handover/handover.ts':
     'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+  'src/handover/read/prepared.ts': 'import type { Plan } from "../../sheet/plan"; export type Prepared = Plan;',
+  'src/handover/compile/convert.ts': 'import type { Prepared } from "../read/prepared"; export type Copy = Prepared;',
+  'src/handover/pages/cover.ts': 'import type { Copy } from "../compile/convert"; export type Cover = Copy;',
+  'src/handover/compare.ts': 'import type { Cover } from "./pages/cover"; export const compare = (cover: Cover) => cover;',
   'src/handover/cli.ts':
     'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../cli/user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
   'src/cli/user-fault.ts': 'export class UserFault extends Error {}',
@@ -103,6 +107,11 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['handover-makes-plans', 'src/handover/b.ts', '../hosts/xlsx/read', 'src/hosts/xlsx/read.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', '../demo/demo', 'src/demo/demo.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', 'node:fs', 'fs'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../compile/convert', 'src/handover/compile/convert.ts'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/joint/b.ts', '../../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/b.ts', '../compare', 'src/handover/compare.ts'],
+  ['handover-one-way', 'src/handover/pages/b.ts', '../compare', 'src/handover/compare.ts'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
   ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['wrappers-only-wrap', 'functions/rib.ts', './boss', 'functions/boss.ts'],

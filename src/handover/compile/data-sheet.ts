@@ -62,7 +62,8 @@ export class DataSheet {
 
   /** The row of an "over … up to" table for a size; an error outside the table. The first band also holds its own lower limit. */
   band(table: Table, key: string, size: string): string {
-    return `INDEX(${this.column(table, key)},IF(${size}<MIN(${this.column(table, 'over')})-1E-9,NA(),1+SUMPRODUCT(0+(${this.column(table, 'upTo')}+1E-9<${size}))))`;
+    const [over, upTo] = [this.column(table, 'over'), this.column(table, 'upTo')];
+    return `INDEX(${this.column(table, key)},IF(${size}<MIN(${over})-1E-9,NA(),1+SUMPRODUCT(0+(${upTo}+1E-9<${size}))))`;
   }
 
   private place(table: Table): PlacedTable {

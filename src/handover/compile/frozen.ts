@@ -23,7 +23,7 @@ interface Watched {
   readonly conditions: readonly string[];
 }
 
-/** The cells that a formula reads; nothing where one of them cannot be watched. */
+/** The cells that a formula reads; undefined where one of them cannot be watched. */
 function watched(
   context: Pick<ConversionContext, 'source' | 'converted'>,
   tree: FormulaNode,
@@ -47,7 +47,10 @@ function watched(
   return found.size > MOST_WATCHED ? undefined : [...found.values()];
 }
 
-/** Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or nothing where it stays a bare value. */
+/**
+ * Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or undefined where it
+ * stays a bare value.
+ */
 export function frozen(
   { steps, ...context }: Pick<ConversionContext, 'source' | 'converted' | 'steps'>,
   card: Card | undefined,
@@ -72,6 +75,7 @@ export function frozen(
   steps.gap();
   return value => {
     if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;
-    return `IF(${holds},${typeof value === 'number' ? number(value).text : quoted(value)},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
+    const shown = typeof value === 'number' ? number(value).text : quoted(value);
+    return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
   };
 }

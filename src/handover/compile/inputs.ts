@@ -14,7 +14,7 @@ const LONGEST_LITERAL = 200;
 
 export const quoted = (word: string): string => (text(word) as { text: string }).text;
 
-/** Conditions that hold while the cell has what it had. Nothing where that cannot be told. */
+/** Conditions that hold while the cell has what it had. Undefined where that cannot be told. */
 export function sameAs(cell: string, was: Known): readonly string[] | undefined {
   if (was === undefined || isRows(was)) return undefined;
   if (typeof was === 'number' && was !== 0) return [`${cell}=${number(was).text}`];

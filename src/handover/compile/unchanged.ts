@@ -13,7 +13,7 @@ export const MOST_WATCHED = 60;
 export const exportedValue = ({ source, converted }: Pick<ConversionContext, 'source' | 'converted'>, sheet: string, at: string): Known =>
   converted.get(`${sheet}!${at}`)?.value ?? source.value(sheet, at);
 
-/** Conditions that hold while the cells of an argument are as they were sent. Nothing where they cannot be watched. */
+/** Conditions that hold while the cells of an argument are as they were sent. Undefined where they cannot be watched. */
 export function unchanged(
   context: Pick<ConversionContext, 'source' | 'converted'>,
   { node, sheet }: Pick<Argument, 'node' | 'sheet'>,

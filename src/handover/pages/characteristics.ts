@@ -140,5 +140,8 @@ function row(result: LiveResult, r: number, no: number, label: string): PlanCell
 }
 
 /** A limit that is blank asks nothing; without any there is nothing to judge by. */
-const judged = (result: string, lower: string, upper: string): string =>
-  `=IF(${result}="","",IF(ISNUMBER(${result}),IF(AND(${lower}="",${upper}=""),"no limits",IF(AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9)),"OK","not OK")),"not a number"))`;
+function judged(result: string, lower: string, upper: string): string {
+  const isWithin = `AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9))`;
+  const word = `IF(AND(${lower}="",${upper}=""),"no limits",IF(${isWithin},"OK","not OK"))`;
+  return `=IF(${result}="","",IF(ISNUMBER(${result}),${word},"not a number"))`;
+}

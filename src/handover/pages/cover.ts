@@ -19,16 +19,19 @@ const FREE_CHANGES = 4;
 
 const RULES = [
   'Lengths in mm, angles in degrees, forces in N, torques in N·m, stresses in MPa, temperatures in °C, unless a cell says otherwise.',
-  'Draft is given per side. A drafted feature has its size at the end that its name says: a boss at the free end, a pilot where "pilot held at" says, a recess at its floor. The other end follows by draft.',
+  'Draft is given per side. A drafted feature has its size at the end that its name says: a boss at the free end, a pilot ' +
+    'where "pilot held at" says, a recess at its floor. The other end follows by draft.',
   'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
   'Sizes are those of the moulded part, not of the cavity. When and in which state they are measured is to be agreed.',
   'Cells with a light blue background are inputs. Everything else follows from them or stays as it was sent.',
-  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off are not. Any program takes the protection off.',
+  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off ' +
+    'are not. Any program takes the protection off.',
 ];
 
 const ASSUMPTIONS = [
   'Standards are held from secondary copies or from memory, as each table on the data sheet says; the standard itself governs.',
-  'Tolerances are taken worst case where nothing else is said. A root sum square takes them as independent, which sizes of one tool are not.',
+  'Tolerances are taken worst case where nothing else is said. A root sum square takes them as independent, which sizes ' +
+    'of one tool are not.',
   'Values of materials are those of a resin family, not of a grade, colour or lot.',
   'Strengths and torques are short-term estimates without weld lines, ageing, climate or creep.',
 ];
@@ -43,8 +46,10 @@ const QUESTIONS = [
 ];
 
 const CAUTIONS = [
-  'A sizing aid for trained people. It takes the place of neither a qualified engineer nor your review; every joint is to be built and tested.',
-  'Where mains or another hazardous voltage is near: electrical distances are not given here. They come from the standard that applies and are reviewed by qualified people.',
+  'A sizing aid for trained people. It takes the place of neither a qualified engineer nor your review; every joint is to ' +
+    'be built and tested.',
+  'Where mains or another hazardous voltage is near: electrical distances are not given here. They come from the standard ' +
+    'that applies and are reviewed by qualified people.',
   'Batteries, loads, lifting, pressure, vehicles, medical use, children and life safety are not covered.',
   'Blank means not checked, never passed. Values hold for the inputs, versions and sources printed beside them.',
   'Whoever hands this on sees to it that nothing is in it that must stay in the house. The lock of a sheet would not keep it.',
@@ -85,7 +90,8 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   heading(rows, 'Characteristics');
   line(
     rows,
-    `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`,
+    `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ` +
+      `${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`,
   );
   if (summary.figures !== undefined)
     line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);
@@ -146,7 +152,10 @@ function titleBlock(rows: RowWriter, title: TitleBlock, { workbook, hash, live, 
   heading(rows, 'What this file does');
   line(
     rows,
-    `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they are.`,
+    `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet ` +
+      'program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is ' +
+      'not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they ' +
+      'are.',
   );
 }
 

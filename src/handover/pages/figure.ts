@@ -61,7 +61,8 @@ export function figureSheet(name: string, { shown, left }: Figures, date: string
 
 const wordsOf = ({ label, state }: JointFigure, day: string): string =>
   cellText(
-    `Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are explained in the table below.`,
+    `Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are ` +
+      'explained in the table below.',
   );
 
 function live(row: number, column: number, { formula, value }: TableCell): PlanCell {

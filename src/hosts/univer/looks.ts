@@ -28,11 +28,11 @@ export const sheetStyle: IStyleData = { ff: SHEET_FONT.name, fs: SHEET_FONT.size
 
 const letters = ({ ink, fill, sizePt, isBold, isItalic }: Look): IStyleData => ({
   ...(sizePt !== undefined && { fs: sizePt }),
-  ...(isBold === true && { bl: BooleanNumber.TRUE }),
-  ...(isItalic === true && { it: BooleanNumber.TRUE }),
   // what has the ink of the sheet says nothing
   ...(ink !== SHEET_FONT.ink && { cl: colour(ink) }),
   ...(fill !== undefined && { bg: colour(fill) }),
+  ...(isBold === true && { bl: BooleanNumber.TRUE }),
+  ...(isItalic === true && { it: BooleanNumber.TRUE }),
 });
 
 const ownWay: Partial<Record<Role, IStyleData>> = { input: right, header: wrapped, caution: wrapped };

@@ -1,4 +1,5 @@
-// The open workbook as a plan: the way back from workbook-data. Looks are told by their colours, so that copied and moved cells keep theirs.
+// The open workbook as a plan: the way back from workbook-data. Looks are told by their colours, so that copied and
+// moved cells keep theirs.
 import type { IStyleData, Nullable } from '@univerjs/core';
 import { ConditionalFormattingRuleModel } from '@univerjs/preset-sheets-conditional-formatting';
 import { address } from '../../sheet/addresses';

@@ -23,8 +23,11 @@ const RUNS = /(^|\/)(vbaProject[^/]*\.bin|activeX\/.*|macrosheets\/.*|dialogshee
 /** Parts that fetch something or carry another file, besides links to workbooks. */
 const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 /** Parts with cells, and what leads to them. */
-const READ =
-  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/workbook\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/sharedStrings\.xml|xl\/worksheets\/[^/]+\.xml|xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels))$/i;
+const READ = [
+  /^(\[Content_Types\]\.xml|_rels\/\.rels)$/i,
+  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|worksheets\/[^/]+\.xml)$/i,
+  /^xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels)$/i,
+];
 
 interface ZipEntry {
   readonly packed: number;
@@ -58,7 +61,7 @@ function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): Ma
   const parts = new Map<string, Uint8Array>();
   const unzip = new Unzip(file => {
     const size = entries.get(file.name)?.unpacked;
-    if (!READ.test(file.name) || size === undefined) return;
+    if (!READ.some(part => part.test(file.name)) || size === undefined) return;
     if (parts.has(file.name)) throw new UnreadableFile(NO_WORKBOOK);
     const part = new Uint8Array(size);
     parts.set(file.name, part);

@@ -14,7 +14,7 @@ import { boundNumber } from './number';
 import { boundScrew } from './screw';
 import { boundWord, boundRecord } from './word';
 
-/** One argument, by its kind. Nothing where its cells cannot be followed or watched. */
+/** One argument, by its kind. Undefined where its cells cannot be followed or watched. */
 export function bind(
   context: ConversionContext,
   param: Param,

@@ -35,7 +35,10 @@ export interface SizeKey {
   readonly live: boolean;
 }
 
-/** The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table is not followed. */
+/**
+ * The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table
+ * is not followed.
+ */
 export function sizeKey(context: ConversionContext, argument: Argument, row: string): SizeKey | undefined {
   const area = oneCell(argument);
   const raw = area === undefined ? undefined : context.source.value(area.sheet, addressOf(area));

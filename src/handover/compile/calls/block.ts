@@ -19,7 +19,7 @@ import { limitCheck, worstCheck } from './check-block';
 
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
-/** Writes the block. Nothing where the call has no plain form, or its arguments cannot be followed here. */
+/** Writes the block. Undefined where the call has no plain form, or its arguments cannot be followed here. */
 export function block(context: ConversionContext, { card, node, formula, sheet, at }: CallSite): CallBlock | undefined {
   const preceding = new Map<string, Ref>();
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));

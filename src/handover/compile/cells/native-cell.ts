@@ -44,7 +44,7 @@ export function nativeCell(
   return { at, role: 'text', formula: plain, ...valued(value) };
 }
 
-/** `B4#`, all that spilled from B4, becomes its range. Nothing where that is not known here. */
+/** `B4#`, all that spilled from B4, becomes its range. Undefined where that is not known here. */
 export function spillReplacements({ source }: Conversion, sheet: string, tree: FormulaNode): Replacement[] | undefined {
   const replacements: Replacement[] = [];
   for (const node of walk(tree)) {

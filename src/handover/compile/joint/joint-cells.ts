@@ -12,7 +12,7 @@ export interface Limit {
 export interface TableCell {
   /** The output. */
   readonly name: string;
-  /** Without the equals sign; nothing where the value does not follow. */
+  /** Without the equals sign; undefined where the value does not follow. */
   readonly formula?: string;
   readonly value: Cell;
   readonly unit: string;

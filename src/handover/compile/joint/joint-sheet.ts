@@ -2,22 +2,19 @@
 import { stepDigits } from '../digits';
 import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
-import type { Deviation } from '../../../core/read/deviation';
-import { limitWords } from '../../../core/read/params';
-import { Refused } from '../../../core/refuse';
 import { section, type Section } from '../../../figure/section';
-import { isVerdict, unitOf, type Variant } from '../../../joint/evaluate';
-import { INPUTS } from '../../../joint/inputs';
+import { isVerdict, type Variant } from '../../../joint/evaluate';
 import { RULES } from '../../../joint/rules';
 import { askedOutputs, variantBlock } from '../../../joint/table';
-import { address, columnName, fixedCell } from '../../../sheet/addresses';
+import { address, columnName } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode } from '../../../sheet/formula';
-import type { PlanCell, SheetPlan, Validation } from '../../../sheet/plan';
+import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
-import { allOf, choicesOf, isQuantity, quoted } from '../inputs';
-import { JointRow, type RowInput } from './joint-row';
+import { allOf, quoted } from '../inputs';
+import { JointRow } from './joint-row';
+import { variantInputs, orNothing } from './variant-inputs';
 import { verdictFormulas, ruleState } from './joint-verdict';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
@@ -61,7 +58,7 @@ export class JointSheets {
     return this.made;
   }
 
-  /** Nothing where the inputs are not a plain range, or cannot be read. */
+  /** Undefined where the inputs are not a plain range, or cannot be read. */
   table({ sheet, at, node }: CallCell): JointTable | undefined {
     const { source } = this.context;
     const [inputsNode, outputsNode] = node.arguments ?? [];
@@ -110,55 +107,6 @@ export class JointSheets {
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  /** The inputs of one variant as cells. A text with a unit becomes a number there. */
-  private given({ names, at: spotOf }: VariantCells, variant: Variant): ReadonlyMap<string, RowInput> {
-    return new Map(
-      names.map((name, i): [string, RowInput] => {
-        const { sheet, row, column } = spotOf(i);
-        const at = address(row, column);
-        const typed = this.context.source.value(sheet, at);
-        this.validate(sheet, at, name);
-        return [name, { cell: fixedCell(sheet, row, column), typed: this.asNumber(sheet, at, name, typed, variant) ?? typed }];
-      }),
-    );
-  }
-
-  private validate(sheet: string, at: string, name: string): void {
-    const param = INPUTS.get(name)?.param;
-    if (param === undefined || this.context.source.cell(sheet, at)?.formula !== undefined) return;
-    const words = choicesOf(param);
-    const limits = limitWords(param.limits, param.kind.unit);
-    const shown = [
-      name,
-      param.kind.unit,
-      limits,
-      INPUTS.get(name)?.defaultWords === 'required' ? 'required' : `blank: ${INPUTS.get(name)?.defaultWords}`,
-    ]
-      .filter(word => word !== '')
-      .join(', ');
-    const isNumber = param.kind.unit !== '' || param.limits !== undefined;
-    const validation: Validation | undefined =
-      words.length > 0
-        ? { range: at, words: shown, list: this.context.data.choices(name, words) }
-        : isNumber
-          ? { range: at, words: shown, ...param.limits }
-          : undefined;
-    if (validation !== undefined) this.context.validations.set(`${sheet}!${at}`, validation);
-  }
-
-  private asNumber(sheet: string, at: string, name: string, typed: unknown, variant: Variant): number | undefined {
-    if (typeof typed !== 'string' || !isQuantity(typed) || this.context.source.cell(sheet, at)?.formula !== undefined) return undefined;
-    const value = orNothing(() => variant.value(name));
-    const { upperMm, lowerMm } = typeof value === 'object' && value !== null ? (value as Partial<Deviation>) : {};
-    const worth = upperMm !== undefined && lowerMm !== undefined && upperMm + lowerMm === 0 ? upperMm : value;
-    if (typeof worth !== 'number') return undefined;
-    const key = `${sheet}!${at}`;
-    const known = this.context.converted.get(key);
-    if (known !== undefined && known.value !== worth) return undefined;
-    this.context.converted.set(key, { value: worth, unit: unitOf(name), typed });
-    return worth;
-  }
-
   private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: readonly VariantCells[]): WrittenVariants {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
@@ -202,17 +150,17 @@ export class JointSheets {
         if (value !== undefined) values.set(`${v} ${title}`, value);
         return `$${columnName(c)}${r + 1}`;
       };
-      const row = new JointRow(variant, this.given(mine, variant), this.context.data, put);
+      const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
-      const holds = row.guardCell();
+      const holds = row.guards.cell();
       if (outputs.includes(ALL_COMPUTED))
         put(
           ALL_COMPUTED,
           'value, not live',
-          `IF(${row.unchangedCell()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
+          `IF(${row.guards.unchanged()},${String(variant.verdict(ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
           variant.verdict(ALL_COMPUTED),
         );
       const verdict = verdictFormulas(states, holds);
@@ -265,13 +213,4 @@ function worthDrawing<T extends { readonly state: State }>(variants: readonly T[
   const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
   const chosen = new Set(ranked.slice(0, Math.max(0, most)));
   return variants.filter(variant => chosen.has(variant));
-}
-
-function orNothing<T>(work: () => T): T | undefined {
-  try {
-    return work();
-  } catch (fault) {
-    if (fault instanceof Refused) return undefined;
-    throw fault;
-  }
 }

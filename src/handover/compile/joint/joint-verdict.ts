@@ -7,7 +7,7 @@ import type { JointRow } from './joint-row';
 
 export interface RuleState {
   readonly rule: Rule;
-  /** Cell with the state, or nothing where the rule is left out. */
+  /** Cell with the state, or undefined where the rule is left out. */
   readonly state: string | undefined;
   /** Formulas. */
   readonly value: string | undefined;
@@ -27,7 +27,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const when = conditions.length === 0 ? undefined : allOf(conditions);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined && !conditions.includes('FALSE')) row.guardBy(`NOT(${when})`);
+    if (when !== undefined && !conditions.includes('FALSE')) row.guards.add(`NOT(${when})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;
@@ -38,7 +38,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const shown = fail ?? look;
   if (value === undefined || shown === undefined) {
     const formula =
-      finding.state === 'not checked' ? '"not checked"' : `IF(${row.unchangedCell(rule.value)},"${finding.state}","not checked")`;
+      finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
   const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
@@ -72,7 +72,8 @@ export function verdictFormulas(states: readonly RuleState[], holds: string | un
   const any = (word: State): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
   const worst = WORST_FIRST.slice(0, -1).reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
   const first = (state: string, of: (entry: RuleState) => string, changed: string): string => {
-    const found = `IF(${state}="pass","–",${judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"')})`;
+    const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"');
+    const found = `IF(${state}="pass","–",${ofFirst})`;
     return holds === undefined ? found : `IF(${holds},${found},${changed})`;
   };
   return {
