@@ -1,6 +1,9 @@
 /** Files in `from` may import what matches `allowed` and nothing else, packages and Node included. */
 const only = (name, from, allowed, comment) => ({ name, comment, severity: 'error', from: { path: from }, to: { pathNot: allowed } });
 
+/** The hand-over runs one way: what is read is compiled, what is compiled stands on pages. */
+const HANDOVER_FLOORS = ['read', 'compile', 'pages'];
+
 const npm = name => `^(node_modules/)?${name}(/|$)`;
 
 module.exports = {
@@ -42,10 +45,10 @@ module.exports = {
       'A figure is text made from the values of a joint: the same on a page, in a workbook and in a test. What shows it belongs to the page.',
     ),
     only(
-      'sheet-is-a-plan',
+      'sheet-calls-nothing',
       '^src/sheet/',
-      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', '^src/registry[.]ts$', npm('@borgar/fx')],
-      'A sheet plan is plain data that every host can draw and a test can read. Compute the values before they go into the plan.',
+      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', npm('@borgar/fx')],
+      'Plans, addresses, formulas and values of cells are plain data, the same in every host and in a test. A function of ours that a formula calls is handed in.',
     ),
     only(
       'handover-makes-plans',
@@ -53,6 +56,13 @@ module.exports = {
       ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx')],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
     ),
+    ...HANDOVER_FLOORS.map((floor, i) => ({
+      name: 'handover-one-way',
+      comment: `A hand-over is read, compiled and put on pages, in this order: what ${floor} shares with a later folder belongs into it or below.`,
+      severity: 'error',
+      from: { path: `^src/handover/${floor}/` },
+      to: { path: '^src/handover/', pathNot: HANDOVER_FLOORS.slice(0, i + 1).map(below => `^src/handover/${below}/`) },
+    })),
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',

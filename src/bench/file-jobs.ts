@@ -1,6 +1,6 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
-import type { Finding } from '../handover/finding';
-import type { Paper, TitleBlock } from '../handover/title-block';
+import type { HandoverFinding } from '../handover/read/finding';
+import type { Paper, TitleBlock } from '../handover/pages/title-block';
 import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { WorkbookPlan } from '../sheet/plan';
@@ -9,7 +9,7 @@ import type { WorkbookPlan } from '../sheet/plan';
 export interface CopySummary {
   readonly live: number;
   readonly asValues: number;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
 }
 
 /** The copy itself. */

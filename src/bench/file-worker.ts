@@ -1,7 +1,7 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
 import { looksOf, sourceOf } from '../handover/read/from-plan';
 import { handover, type Making } from '../handover/handover';
-import type { TitleBlock } from '../handover/title-block';
+import type { TitleBlock } from '../handover/pages/title-block';
 import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { pngRenderer } from '../hosts/png/browser';
 import { readWorkbook } from '../hosts/xlsx/read';

@@ -1,13 +1,13 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
-import type { Finding } from '../handover/finding';
-import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/title-block';
+import type { HandoverFinding } from '../handover/read/finding';
+import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/pages/title-block';
 import type { BenchWorkbook, OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { withProgress } from './progress-dialog';
 import { byId, count, element, messageOf, whenClosed } from './dom';
 import { download } from './download';
 import { startJob, type CopySummary, type Running } from './file-jobs';
 
-const kinds: readonly { readonly what: Finding['what']; readonly words: string }[] = [
+const kinds: readonly { readonly what: HandoverFinding['what']; readonly words: string }[] = [
   { what: 'value, not live', words: 'Goes along as a value' },
   { what: 'error', words: 'Cannot go along' },
   { what: 'not in every program', words: 'Formulas of yours that not every program knows' },
@@ -17,7 +17,7 @@ const kinds: readonly { readonly what: Finding['what']; readonly words: string }
 /** More lines than anyone reads. */
 const maxLines = 200;
 
-function found(findings: readonly Finding[]): HTMLElement[] {
+function found(findings: readonly HandoverFinding[]): HTMLElement[] {
   return kinds.flatMap(({ what, words }) => {
     const lines = findings.filter(finding => finding.what === what);
     if (lines.length === 0) return [];
@@ -30,7 +30,7 @@ function found(findings: readonly Finding[]): HTMLElement[] {
 }
 
 function show({ live, asValues, findings }: CopySummary): void {
-  const calls = (what: Finding['what']) => findings.filter(finding => finding.what === what).length;
+  const calls = (what: HandoverFinding['what']) => findings.filter(finding => finding.what === what).length;
   byId('hand-over-live').replaceChildren(
     element('strong', count(calls('live'), 'call')),
     ` live: ${count(live, 'value')} that follow their inputs in any spreadsheet program.`,

@@ -2,7 +2,8 @@
 import type { Column, Reading, Table } from '../standards/table';
 import { notInTable } from './refuse';
 
-const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };
+/** What a unit of a table is in the core's own. */
+export const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };
 
 export function columnOf(table: Table, key: string): Column | undefined {
   return table.columns.find(column => column.key === key);

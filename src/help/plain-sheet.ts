@@ -2,7 +2,7 @@
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { convert } from '../handover/compile/convert';
-import { address } from '../sheet/formula';
+import { address } from '../sheet/addresses';
 import type { SourceCell } from '../sheet/workbook-values';
 import type { SheetPlan } from '../sheet/plan';
 

@@ -2,9 +2,9 @@
 import { Refused } from '../core/refuse';
 import type { Variant } from '../joint/variant';
 import { inputNamed, variantsOf } from '../joint/table';
-import { cellPosition } from '../sheet/formula';
+import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
-import type { Source } from '../sheet/workbook-values';
+import type { WorkbookValues } from '../sheet/workbook-values';
 import { jointCallsOn, type JointCall } from './joint-calls';
 import type { JointInputs } from './joint-inputs';
 import { jointListsOn } from './joint-lists';
@@ -41,7 +41,7 @@ export class Joints {
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    source: Source = sourceOf(grids),
+    source: WorkbookValues = sourceOf(grids),
   ) {
     const sheets = [...grids];
     this.calls = sheets.flatMap(([sheetName, grid]) => jointCallsOn(sheetName, grid, source));

@@ -1,7 +1,8 @@
 // The tolerance stack that the selected cell belongs to: through the call that reads it or spills over it.
 import type { StackShare } from '../figure/charts';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
-import { isRows, type Known, type Source } from '../sheet/workbook-values';
+import { address, cellPosition, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection } from '../sheet/port';
 import { holdsCell, sourceOf, type Grid } from './workbook';
@@ -53,7 +54,7 @@ export class Stacks {
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    private readonly source: Source = sourceOf(grids),
+    private readonly source: WorkbookValues = sourceOf(grids),
   ) {
     this.calls = [...grids].flatMap(([sheetName, grid]) =>
       grid.flatMap((line, r) => line.flatMap(({ formula }, c) => callsIn(formula, { sheetName, at: address(r, c) }))),

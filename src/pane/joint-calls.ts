@@ -2,8 +2,9 @@
 import { Refused } from '../core/refuse';
 import { OUTPUTS } from '../joint/outputs';
 import { askedOutputs } from '../joint/table';
-import { address, areaOf, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
-import { isRows, type Source } from '../sheet/workbook-values';
+import { address, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type WorkbookValues } from '../sheet/workbook-values';
 import { jointInputsOf, type InputCell, type JointInputs } from './joint-inputs';
 import { lastFilledRow, type Grid } from './workbook';
 
@@ -23,7 +24,7 @@ interface CallSite {
   readonly row: number;
   readonly column: number;
   readonly grid: Grid;
-  readonly source: Source;
+  readonly source: WorkbookValues;
 }
 
 interface CellsRead {
@@ -93,7 +94,7 @@ function callIn(node: FormulaNode, isWhole: boolean, site: CallSite): JointCall 
   }
 }
 
-export function jointCallsOn(sheetName: string, grid: Grid, source: Source): JointCall[] {
+export function jointCallsOn(sheetName: string, grid: Grid, source: WorkbookValues): JointCall[] {
   return grid.flatMap((line, row) =>
     line.flatMap(({ formula }, column) => {
       if (formula === undefined || !/JOINT|CHECK/i.test(formula)) return [];

@@ -1,6 +1,6 @@
 // The inputs of one or several joints in cells: what names them, and where each value stands.
 import { layoutOf } from '../joint/table';
-import type { Area } from '../sheet/formula';
+import type { Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 
 export interface InputCell {

@@ -1,8 +1,8 @@
 // Lists of joint inputs that no call needs to read: names with values beside or below them.
 import { inputNamed } from '../joint/table';
-import { address, type Area } from '../sheet/formula';
+import { address, type Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
-import type { Source } from '../sheet/workbook-values';
+import type { WorkbookValues } from '../sheet/workbook-values';
 import { jointInputsOf, type InputCell, type JointInputs } from './joint-inputs';
 import { lastFilledRow, type Grid } from './workbook';
 
@@ -21,7 +21,7 @@ function listFrom(grid: Grid, sheet: string, top: number, left: number): Area | 
   return right - left + 1 >= MIN_NAMES && lastRow > top ? { sheet, top, left, bottom: lastRow, right } : undefined;
 }
 
-function cellsIn({ sheet, top, left, bottom, right }: Area, source: Source): InputCell[][] {
+function cellsIn({ sheet, top, left, bottom, right }: Area, source: WorkbookValues): InputCell[][] {
   return Array.from({ length: bottom - top + 1 }, (_, r) =>
     Array.from({ length: right - left + 1 }, (__, c) => {
       const at = address(top + r, left + c);
@@ -31,7 +31,7 @@ function cellsIn({ sheet, top, left, bottom, right }: Area, source: Source): Inp
 }
 
 /** @param isTaken whether a call is about the cell already. */
-export function jointListsOn(sheetName: string, grid: Grid, source: Source, isTaken: (place: Selection) => boolean): JointInputs[] {
+export function jointListsOn(sheetName: string, grid: Grid, source: WorkbookValues, isTaken: (place: Selection) => boolean): JointInputs[] {
   return grid.flatMap((line, row) =>
     line.flatMap(({ value }, column) => {
       if (inputNamed(value) !== 'screw' || isTaken({ sheetName, at: address(row, column) })) return [];

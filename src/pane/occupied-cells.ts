@@ -1,6 +1,6 @@
 // What stands where a formula and its table would go.
 import type { Cell } from '../core/kinds';
-import { address, cellPosition } from '../sheet/formula';
+import { address, cellPosition } from '../sheet/addresses';
 import { shownCell } from '../help/shown-cell';
 import type { Grid } from './workbook';
 

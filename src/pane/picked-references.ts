@@ -1,5 +1,6 @@
 // References picked from the sheet, as they are written into a formula.
-import { areaOf, parseFormula, qualified, rewritten, sheetPrefix } from '../sheet/formula';
+import { sheetPrefix } from '../sheet/addresses';
+import { areaOf, parseFormula, qualified, rewritten } from '../sheet/formula';
 import type { Selection } from '../sheet/port';
 
 const CELL = /^=?((?:'(?:[^']|'')+'|\w+)!)?\$?([A-Z]+)\$?(\d+)$/i;

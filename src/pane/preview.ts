@@ -2,7 +2,7 @@
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { areaOf, parseFormula, walk } from '../sheet/formula';
-import { isFault, type Known, type Source } from '../sheet/workbook-values';
+import { isFault, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { call } from '../registry';
 import type { TypedArgument } from './typed-argument';
 
@@ -26,7 +26,7 @@ export function sheetsRead(given: readonly TypedArgument[], home: string): strin
   return [...new Set(areas.map(({ sheet }) => sheet))];
 }
 
-function worth(argument: TypedArgument, source: Source, home: string): Known {
+function worth(argument: TypedArgument, source: WorkbookValues, home: string): Known {
   if (argument.is === 'blank') return null;
   if (argument.is === 'value') return argument.value;
   if (argument.is === 'list') return argument.values.map(value => [value]);
@@ -37,7 +37,7 @@ const unfilled = (params: readonly Param[], given: readonly TypedArgument[]): st
   params.filter((param, i) => isMissing(param, given[i])).map(({ name }) => name);
 
 /** @param home the sheet on which the formula will stand. */
-export function preview(card: Card, given: readonly TypedArgument[], source: Source, home: string): Preview {
+export function preview(card: Card, given: readonly TypedArgument[], source: WorkbookValues, home: string): Preview {
   const missing = unfilled(card.params, given);
   if (missing.length > 0) return { is: 'incomplete', missing };
   const args = given.map(argument => worth(argument, source, home));

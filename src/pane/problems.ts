@@ -1,9 +1,11 @@
 // What is wrong or worth a look in the formulas of a workbook that call our functions.
+import { ERROR_CODE } from '../sheet/known';
 import type { Param } from '../core/card';
 import { LENGTH } from '../core/read/quantity';
 import { readAnyQuantity } from '../core/read/read-quantity';
-import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
-import { isFault, type Source } from '../sheet/workbook-values';
+import { address, isOneCell, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isFault, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
 import { inWords } from './argument-words';
@@ -20,7 +22,6 @@ export interface Problem {
   readonly repair?: string;
 }
 
-const ERROR_CODE = /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
 /** How a workbook file names a function while the add-in is not there. */
 const FILE_NAME = new RegExp(`_xldudf_${NAMESPACE}_([A-Z0-9_]+)`, 'gi');
 const STATES = ['fail', 'look', 'not checked'];
@@ -71,7 +72,7 @@ function broken({ cell: { value }, formula, tree, ...place }: FormulaCell): Prob
 // ---- answers -------------------------------------------------------------------------------------------------------
 
 /** The message of the innermost call that is refused. */
-function reason(source: Source, sheetName: string, tree: FormulaNode | undefined): string | undefined {
+function reason(source: WorkbookValues, sheetName: string, tree: FormulaNode | undefined): string | undefined {
   for (const { id, node } of ownCalls(tree).reverse()) {
     const args = (node.arguments ?? []).map(arg => source.evaluate(arg, sheetName));
     if (args.includes(undefined)) continue;
@@ -81,7 +82,7 @@ function reason(source: Source, sheetName: string, tree: FormulaNode | undefined
   return undefined;
 }
 
-function refused(place: FormulaCell, source: Source): Problem | undefined {
+function refused(place: FormulaCell, source: WorkbookValues): Problem | undefined {
   const {
     cell: { value, message },
     tree,
@@ -130,7 +131,7 @@ function constants(place: FormulaCell): Problem | undefined {
 const countsAsZero = ({ blank }: Param): boolean =>
   blank === 'zero' || (typeof blank === 'object' && 'default' in blank && blank.default === 0);
 
-function blanks(place: FormulaCell, source: Source): Problem | undefined {
+function blanks(place: FormulaCell, source: WorkbookValues): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -163,10 +164,10 @@ function linesOf({ sheet, top, left, bottom, right }: Area): Selection[][] {
 }
 
 /** A value of another quantity stands in each row where the first column is names. */
-const isListed = (source: Source, { sheet, top, left, right }: Area): boolean =>
+const isListed = (source: WorkbookValues, { sheet, top, left, right }: Area): boolean =>
   right - left === 1 && typeof source.value(sheet, address(top, left)) === 'string';
 
-function units(area: Area, source: Source): Problem | undefined {
+function units(area: Area, source: WorkbookValues): Problem | undefined {
   if (isOneCell(area) || isListed(source, area)) return undefined;
   for (const line of linesOf(area)) {
     const used = line.map(place => ({

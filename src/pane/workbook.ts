@@ -1,6 +1,7 @@
 // The workbook as the pane reads it through the port.
-import { address, cellPosition, type Area } from '../sheet/formula';
-import { Source, type SourceCell, type SourceSheet } from '../sheet/workbook-values';
+import { call } from '../registry';
+import { address, cellPosition, type Area } from '../sheet/addresses';
+import { WorkbookValues, type SourceCell, type SourceSheet } from '../sheet/workbook-values';
 import type { Selection, SheetCell, SheetPort } from '../sheet/port';
 
 export type Grid = readonly (readonly SheetCell[])[];
@@ -12,8 +13,8 @@ export function sheetOf(name: string, grid: Grid): SourceSheet {
   return { name, cells: new Map(cells) };
 }
 
-export const sourceOf = (grids: ReadonlyMap<string, Grid>): Source =>
-  new Source({ name: '', sheets: [...grids].map(([name, grid]) => sheetOf(name, grid)) });
+export const sourceOf = (grids: ReadonlyMap<string, Grid>): WorkbookValues =>
+  new WorkbookValues({ name: '', sheets: [...grids].map(([name, grid]) => sheetOf(name, grid)) }, call);
 
 /** Reads the sheets that there are of those asked for. */
 export async function readSheets(port: SheetPort, names: readonly string[]): Promise<Map<string, Grid>> {

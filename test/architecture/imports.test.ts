@@ -57,6 +57,10 @@ const SOUND: Readonly<Record<string, string>> = {
     'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { ' +
     'print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { ' +
     'tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+  'src/handover/read/prepared.ts': 'import type { Plan } from "../../sheet/plan"; export type Prepared = Plan;',
+  'src/handover/compile/convert.ts': 'import type { Prepared } from "../read/prepared"; export type Copy = Prepared;',
+  'src/handover/pages/cover.ts': 'import type { Copy } from "../compile/convert"; export type Cover = Copy;',
+  'src/handover/compare.ts': 'import type { Cover } from "./pages/cover"; export const compare = (cover: Cover) => cover;',
   'src/handover/cli.ts':
     'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; ' +
     'import { UserFault } from "../cli/user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, ' +
@@ -170,10 +174,17 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['figure-is-pure', 'src/figure/b.ts', '../standards/a', 'src/standards/a.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../bench/bench', 'src/bench/bench.ts'],
   ['figure-is-pure', 'src/figure/b.ts', 'node:fs', 'fs'],
-  ['sheet-is-a-plan', 'src/sheet/draw.ts', '../core/call', 'src/core/call.ts'],
+  ['sheet-calls-nothing', 'src/sheet/draw.ts', '../core/call', 'src/core/call.ts'],
+  ['sheet-calls-nothing', 'src/sheet/evaluator.ts', '../registry', 'src/registry.ts'],
+  ['sheet-calls-nothing', 'src/sheet/theme.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', '../hosts/xlsx/read', 'src/hosts/xlsx/read.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', '../demo/demo', 'src/demo/demo.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', 'node:fs', 'fs'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../compile/convert', 'src/handover/compile/convert.ts'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/joint/b.ts', '../../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/b.ts', '../compare', 'src/handover/compare.ts'],
+  ['handover-one-way', 'src/handover/pages/b.ts', '../compare', 'src/handover/compare.ts'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
   ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['evidence-is-a-list', 'src/evidence/b.ts', '../registry', 'src/registry.ts'],
@@ -198,6 +209,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['file-holds-plans', 'src/hosts/xlsx/b.ts', '@univerjs/core', '@univerjs/core'],
   ['pane-is-a-page', 'src/pane/b.ts', '../../functions/boss', 'functions/boss.ts'],
   ['pane-is-a-page', 'src/pane/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
+  ['pane-is-a-page', 'src/pane/b.ts', '../handover/handover', 'src/handover/handover.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../standards/a', 'src/standards/a.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../about/about', 'src/about/about.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '@univerjs/core', '@univerjs/core'],

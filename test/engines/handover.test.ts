@@ -4,10 +4,10 @@ import { demoWorkbook } from '../../src/demo/demo';
 import type { Cell } from '../../src/core/kinds';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import {
   actualRows,
   BASES,

@@ -1,10 +1,10 @@
 // Joints handed over, then changed by one input a row: what the copy must give, and how its answers are judged.
 import { WORST_FIRST } from '../../src/core/check/check';
 import type { Cell } from '../../src/core/kinds';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';
 import { INPUTS } from '../../src/joint/inputs';
 import { call } from '../../src/registry';

@@ -1,13 +1,13 @@
 // The rules of one variant as formulas, and the verdict over them.
-import { type State, WORST_FIRST } from '../../core/check/check';
-import type { Variant } from '../../joint/variant';
-import type { Bound, Rule } from '../../joint/graph';
-import { allOf } from './inputs';
+import { type State, WORST_FIRST } from '../../../core/check/check';
+import type { Variant } from '../../../joint/variant';
+import type { Bound, Rule } from '../../../joint/graph';
+import { allOf } from '../inputs';
 import type { JointRow } from './joint-row';
 
 export interface RuleState {
   readonly rule: Rule;
-  /** Cell with the state, or nothing where the rule is left out. */
+  /** Cell with the state, or undefined where the rule is left out. */
   readonly state: string | undefined;
   /** Formulas. */
   readonly value: string | undefined;
@@ -27,7 +27,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const when = conditions.length === 0 ? undefined : allOf(conditions);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined && !conditions.includes('FALSE')) row.fix(`NOT(${when})`);
+    if (when !== undefined && !conditions.includes('FALSE')) row.guards.add(`NOT(${when})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;
@@ -37,7 +37,8 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
   const shown = fail ?? look;
   if (value === undefined || shown === undefined) {
-    const formula = finding.state === 'not checked' ? '"not checked"' : `IF(${row.asSent(rule.value)},"${finding.state}","not checked")`;
+    const formula =
+      finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
   const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
@@ -57,7 +58,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   };
 }
 
-export interface Verdict {
+export interface VerdictFormulas {
   readonly state: string;
   /** Of the cell with the state. */
   rule(state: string): string;
@@ -66,12 +67,13 @@ export interface Verdict {
 }
 
 /** The worst state, and the first rule that has it. `holds` is the cell that says whether the row is about the inputs at all. */
-export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): Verdict {
+export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): VerdictFormulas {
   const judged = states.filter(({ state }) => state !== undefined);
   const any = (word: State): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
   const worst = WORST_FIRST.slice(0, -1).reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
   const first = (state: string, of: (entry: RuleState) => string, changed: string): string => {
-    const found = `IF(${state}="pass","–",${judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"')})`;
+    const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"');
+    const found = `IF(${state}="pass","–",${ofFirst})`;
     return holds === undefined ? found : `IF(${holds},${found},${changed})`;
   };
   return {
