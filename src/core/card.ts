@@ -99,7 +99,8 @@ export type Relation =
 /**
  * What a blank cell, a left-out argument and a bare 0 mean; a function cannot tell them apart.
  * refused: an error naming the argument. zero: the number 0. explicit: refused, zero must be written with its unit.
- * default: the given value, or that of a preceding parameter, or what a preceding parameter brings along. absent: the parameter has no value, and none is taken.
+ * default: the given value, or that of a preceding parameter, or what a preceding parameter brings along. absent: the parameter has no
+ * value, and none is taken.
  */
 export type Blank =
   | 'refused'

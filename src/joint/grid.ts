@@ -29,7 +29,8 @@ function checkNames(columns: readonly List[]): void {
   for (const { argument, name, values } of columns) {
     if (name === undefined)
       throw wrongInput(
-        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
+        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ` +
+          `${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
         argument,
       );
     if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);

@@ -52,7 +52,10 @@ function used<T>(list: readonly T[], blank: (entry: T) => boolean): number {
   return blanks < 0 ? 0 : list.length - blanks;
 }
 
-/** How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their values beside. */
+/**
+ * How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their
+ * values beside.
+ */
 export type Layout =
   | { readonly form: 'below'; readonly width: number; readonly height: number }
   | { readonly form: 'beside'; readonly rows: readonly number[] };

@@ -43,7 +43,10 @@ const constantsOf = (source: ts.SourceFile): Constants =>
       .flatMap(({ declarationList }) => declarationList.declarations.map(({ name, initializer }) => [textOf(name), initializer] as const)),
   );
 
-/** `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `name: mm(meaning, made(formula, …))`, `name: input(kind, meaning, { made: made(formula, …) })`. */
+/**
+ * `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `name: mm(meaning, made(formula, …))`,
+ * `name: input(kind, meaning, { made: made(formula, …) })`.
+ */
 export function callSites(source: ts.SourceFile, declared: Declared): void {
   const constants = constantsOf(source);
   const visit = (node: ts.Node, outerName: string | undefined, outerPlace: 'nodes' | 'defaults'): void => {

@@ -118,7 +118,10 @@ const root = (sign: string, a: Piece, of: (x: number) => number): Piece => ({
 });
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === 'atom' ? { ...a, text: `${a.text}°` } : a);
 
-/** A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it in brackets. */
+/**
+ * A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it
+ * in brackets.
+ */
 function sumOver(lists: readonly Piece[], term: (...row: Piece[]) => Piece, words: (...texts: string[]) => string): Piece {
   const rows = lists.map(({ items }) => items);
   if (rows.some(items => items === undefined)) return { text: `Σ ${words(...lists.map(({ text }) => text))}`, level: 'series' };

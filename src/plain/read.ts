@@ -1,6 +1,7 @@
 // Build step: reads the syntax tree of every formula into its plain form, so that each formula is written once.
 // Writes forms.json: the forms by function name, and which function each card, joint node and joint default calls.
-// A function outside the subset has no form. A card without one is a look-up in a standard's table or says why it is not live, and what the joint declares
+// A function outside the subset has no form. A card without one is a look-up in a standard's table or says why it is not live, and what
+// the joint declares
 // as made by a formula has one; else the build stops.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
@@ -89,7 +90,8 @@ export function readForms(root = ROOT): PlainForms {
       delete formulas[name];
       outside.set(
         name,
-        `calls ${missing}, ${outside.get(missing) === undefined ? 'not an exported function' : `${home.get(missing)}: ${outside.get(missing)}`}`,
+        `calls ${missing}, ` +
+          `${outside.get(missing) === undefined ? 'not an exported function' : `${home.get(missing)}: ${outside.get(missing)}`}`,
       );
       changed = true;
     }
@@ -117,7 +119,9 @@ export function readForms(root = ROOT): PlainForms {
   const unprinted = Object.entries({ ...declared.nodes, ...declared.defaults }).filter(([, name]) => !used.has(name));
   if (unprinted.length > 0)
     throw new Error(
-      `made by a formula without a plain form:\n${unprinted.map(([name, formula]) => `${name}: ${formula}: ${outside.get(formula) ?? 'not an exported function'}`).join('\n')}`,
+      `made by a formula without a plain ` +
+        'form:\n' +
+        unprinted.map(([name, formula]) => `${name}: ${formula}: ${outside.get(formula) ?? 'not an exported function'}`).join('\n'),
     );
   const without = Object.fromEntries([...formless, ...declared.lookUps.map(id => [id, 'a look-up'])]);
   const keep = (names: Record<string, string>): Record<string, string> =>

@@ -207,7 +207,9 @@ function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArgumen
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
   if (blank === 'refused')
     throw wrongInput(
-      `is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`,
+      `is ` +
+        (value === 0 ? '0 or blank' : 'blank') +
+        (kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`),
     );
   if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
   const same = preceding.get(blank.sameAs);

@@ -146,7 +146,9 @@ class Scanner {
   private refusal(why?: string): Refused {
     const units = unitsOf(this.quantity);
     return wrongInput(
-      `not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`,
+      `not ${/^[ae]/.test(this.quantity.noun) ? 'an' : 'a'} ` +
+        `${this.quantity.noun}${why === undefined ? '' : ` (${why})`}; ` +
+        `give ${this.quantity.example}${units === '' ? '' : `; units: ${units}`}`,
     );
   }
 }

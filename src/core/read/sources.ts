@@ -101,7 +101,9 @@ export const screwDiameter = (column: ScrewColumn): Kind<number> =>
 /** A screw with a fit is a clearance hole; with a thread share or a material it is a pilot hole. */
 export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>
   numeric(Q.LENGTH, {
-    words: `a screw with a fit, "M3 medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
+    words:
+      `a screw with a fit, "M3 ` +
+      `medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
     read: (text, preceding) => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;

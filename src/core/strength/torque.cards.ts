@@ -82,7 +82,8 @@ export const TORQUE_CARDS: readonly Card[] = [
         ],
       },
       caution:
-        'Start values: drive and strip torque must come from tests; their scatter narrows the window. "look": no set torque is both twice the drive torque and below 70 % of the strip torque.',
+        'Start values: drive and strip torque must come from tests; their scatter narrows the window. ' +
+        '"look": no set torque is both twice the drive torque and below 70 % of the strip torque.',
     },
   ),
   card(
@@ -106,7 +107,8 @@ export const TORQUE_CARDS: readonly Card[] = [
       ],
       example: { args: [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4], result: 0.20925 },
       caution:
-        'An estimate: a screw that forms its thread needs the drive torque on top, and plastic relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
+        'An estimate: a screw that forms its thread needs the drive torque on top, and plastic ' +
+        'relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
     },
   ),
   card(

@@ -55,7 +55,8 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   line(
     rows,
     `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ` +
-      `${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`,
+      `${summary.measured.sheet}.` +
+      (summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`),
   );
   if (summary.figures !== undefined)
     line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);

@@ -31,7 +31,10 @@ export class RowGuards {
     );
   }
 
-  /** Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name, all inputs. */
+  /**
+   * Cell that says whether the inputs of a value are as they were sent: what has no formula holds only then. Without a name,
+   * all inputs.
+   */
   unchanged(name?: string): string {
     const needed = name === undefined ? undefined : this.inputsOf(name);
     const conditions = [...this.given].flatMap(([input, { cell, typed }]) => {
