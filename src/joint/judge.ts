@@ -6,7 +6,7 @@ import type { Bound, Finding, Rule } from './graph';
 import { RULES } from './rules';
 import { NO_SLOT, planOf, slotOf } from './slots';
 
-interface Limit {
+interface PlacedBound {
   readonly bound: Bound;
   /** Where the limit stands; of a limit that is a number there is none. */
   readonly slot: number;
@@ -18,13 +18,13 @@ export interface Judge {
   readonly rule: Rule;
   readonly when: readonly number[];
   readonly value: number;
-  readonly fail: Limit | undefined;
-  readonly look: Limit | undefined;
+  readonly fail: PlacedBound | undefined;
+  readonly look: PlacedBound | undefined;
   readonly softWhen: number;
   readonly plan: readonly number[];
 }
 
-function limitOf(bound: Bound | undefined): Limit | undefined {
+function placedBound(bound: Bound | undefined): PlacedBound | undefined {
   if (bound === undefined) return undefined;
   const { limit } = bound;
   return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit } : { bound, slot: slotOf(limit), number: NaN };
@@ -33,7 +33,7 @@ function limitOf(bound: Bound | undefined): Limit | undefined {
 function judgeOf(rule: Rule): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
-  const [fail, look] = [limitOf(rule.fail), limitOf(rule.look)];
+  const [fail, look] = [placedBound(rule.fail), placedBound(rule.look)];
   const softWhen = rule.softWhen === undefined ? NO_SLOT : slotOf(rule.softWhen);
   const read = [...when, value, fail?.slot ?? NO_SLOT, look?.slot ?? NO_SLOT, softWhen];
   return { rule, when, value, fail, look, softWhen, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
@@ -93,25 +93,19 @@ function stateOf({ rule, when, value: slot, fail, look, softWhen }: Judge, value
 }
 
 /** What the limit is for these values; undefined if there is none. */
-function worthOf(limit: Limit | undefined, values: readonly unknown[]): number | Refused | undefined {
+function worthOf(limit: PlacedBound | undefined, values: readonly unknown[]): number | Refused | undefined {
   if (limit === undefined) return undefined;
   if (limit.slot === NO_SLOT) return limit.number;
   const value = values[limit.slot];
   return typeof value === 'number' || value instanceof Refused ? value : undefined;
 }
 
-function isBroken(value: number, limit: Limit | undefined, at: number | Refused | undefined): boolean {
+function isBroken(value: number, limit: PlacedBound | undefined, at: number | Refused | undefined): boolean {
   if (limit === undefined || typeof at !== 'number') return false;
-  switch (limit.bound.side) {
-    case 'below':
-      return !atLeast(value, at);
-    case 'above':
-      return !atMost(value, at);
-    case 'at most':
-      return atMost(value, at);
-    case 'at least':
-      return atLeast(value, at);
-  }
+  const { side } = limit.bound;
+  if (side === 'below') return !atLeast(value, at);
+  if (side === 'above') return !atMost(value, at);
+  return side === 'at most' ? atMost(value, at) : atLeast(value, at);
 }
 
 /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */

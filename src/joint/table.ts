@@ -48,8 +48,9 @@ function listOf(rows: CellRange, argument: string): readonly unknown[] {
 
 /** How many of the list are used: what is blank at its end is left out. */
 function used<T>(list: readonly T[], blank: (entry: T) => boolean): number {
-  const blanks = [...list].reverse().findIndex(entry => !blank(entry));
-  return blanks < 0 ? 0 : list.length - blanks;
+  let n = list.length;
+  while (n > 0 && blank(list[n - 1] as T)) n--;
+  return n;
 }
 
 /**

@@ -70,12 +70,16 @@ export class Variant {
 
   /** The value of an input or node, or why there is none. */
   outcome(name: string): unknown {
-    return this.workedOut(slotOf(name));
+    const slot = slotOf(name);
+    this.run(planTo(slot));
+    return this.values[slot];
   }
 
   /** The value of an argument. Throws Refused. */
   arg(arg: Arg): unknown {
-    return valueOf(this.workedOut(slotOfArg(arg)));
+    const slot = slotOfArg(arg);
+    this.run(planTo(slot));
+    return valueOf(this.values[slot]);
   }
 
   finding(rule: Rule): Finding | undefined {
@@ -91,25 +95,19 @@ export class Variant {
 
   verdict(name: VerdictName): string | boolean {
     if (name === 'all computed') return OUTPUTS.every(output => isVerdict(output) || this.applies(output));
-    const worst = (this.worst ??= this.judged());
+    if (this.worst === undefined) {
+      this.run(PLAN_OF_RULES);
+      this.worst = worstFinding(this.values) ?? null;
+    }
+    const { worst } = this;
     if (name === 'state') return worst?.state ?? 'not checked';
     return worst === null || worst.state === 'pass' ? '–' : sentence(worst);
-  }
-
-  private judged(): Finding | null {
-    this.run(PLAN_OF_RULES);
-    return worstFinding(this.values) ?? null;
   }
 
   /** Whether the output has a value, or has none because it does not apply. */
   private applies(output: string): boolean {
     const outcome = this.outcome(output);
     return !(outcome instanceof Refused) || outcome instanceof NotApplicable;
-  }
-
-  private workedOut(slot: number): unknown {
-    this.run(planTo(slot));
-    return this.at(slot);
   }
 
   /** What was worked out. */
@@ -131,7 +129,7 @@ export class Variant {
     try {
       switch (slot.is) {
         case 'node':
-          return derived(slot.derivation, this.values, this.lookUps);
+          return derived(slot.made, this.values, this.lookUps);
         case 'input':
           return this.input(at, slot);
         case 'constant':
@@ -151,7 +149,7 @@ export class Variant {
     }
   }
 
-  private input(at: number, { input, derivation, slot, where }: Slot & { readonly is: 'input' }): unknown {
+  private input(at: number, { input, made, slot, where }: Slot & { readonly is: 'input' }): unknown {
     const { param, fallback, askedWhere } = input;
     const raw = this.raws[at];
     if (typeof raw === 'number' && raw !== 0) return readArgument(param, raw, this.read);
@@ -159,7 +157,7 @@ export class Variant {
     if (!asksForDefault && !isBlank(raw)) {
       const readings = this.lookUps.beside(input);
       const found = slot === NO_SLOT ? readings : readings.beside(this.values[slot]);
-      return found.get(raw) ?? this.firstRead(input, raw, found);
+      return found.get(raw) ?? firstRead(input, raw, this.read, found);
     }
     if (!asksForDefault && param.blank === 'explicit')
       return wrongInput(`${param.name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, param.name);
@@ -169,17 +167,16 @@ export class Variant {
       // a blank that nobody needs is no slip
       if (isAsked === false) return new NotApplicable(askedWhere.otherwise);
     }
-    if (derivation !== undefined) return derived(derivation, this.values, this.lookUps);
+    if (made !== undefined) return derived(made, this.values, this.lookUps);
     return fallback !== undefined && 'raw' in fallback
       ? param.kind.read(fallback.raw, this.read)
       : readArgument(param, undefined, this.read);
   }
-
-  /** On its own, so that only a first reading pays for a closure. */
-  private firstRead({ param }: Input, raw: unknown, found: LookUps): unknown {
-    return found.keep(raw, () => readArgument(param, raw, this.read));
-  }
 }
+
+/** On its own, so that only a first reading pays for a closure. */
+const firstRead = ({ param }: Input, raw: unknown, read: PrecedingArguments, found: LookUps): unknown =>
+  found.keep(raw, () => readArgument(param, raw, read));
 
 function valueOf(outcome: unknown): unknown {
   if (outcome instanceof Refused) throw outcome;
