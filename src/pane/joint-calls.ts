@@ -19,7 +19,7 @@ export interface JointCall {
 const CARD_COLUMNS = 6;
 const CHECK_COLUMNS = 7;
 
-interface CallSite {
+interface JointCallSite {
   readonly sheetName: string;
   readonly row: number;
   readonly column: number;
@@ -33,7 +33,7 @@ interface CellsRead {
 }
 
 /** The cells of an argument with their places, where it is a range; else the values alone. */
-function cellsRead(node: FormulaNode | null, { sheetName, source }: CallSite): CellsRead | undefined {
+function cellsRead(node: FormulaNode | null, { sheetName, source }: JointCallSite): CellsRead | undefined {
   const known = source.evaluate(node, sheetName);
   if (!isRows(known)) return undefined;
   const isSpill = node?.type === 'UnaryExpression' && node.operator === '#';
@@ -44,17 +44,17 @@ function cellsRead(node: FormulaNode | null, { sheetName, source }: CallSite): C
   return { rows: known.map((line, r) => line.map((value, c) => ({ value, place: placeOf(r, c) }))), area };
 }
 
-function together(inputs: FormulaNode | null, site: CallSite): JointInputs | undefined {
+function together(inputs: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
   const read = cellsRead(inputs, site);
   return read && jointInputsOf(read.rows, read.area);
 }
 
-function apart(names: FormulaNode | null, values: FormulaNode | null, site: CallSite): JointInputs | undefined {
+function apart(names: FormulaNode | null, values: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
   const [header, given] = [cellsRead(names, site), cellsRead(values, site)];
   return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: 'apart' };
 }
 
-function askedCount(outputs: FormulaNode | null, { sheetName, source }: CallSite): number {
+function askedCount(outputs: FormulaNode | null, { sheetName, source }: JointCallSite): number {
   try {
     const asked = source.evaluate(outputs, sheetName);
     return askedOutputs(asked === null || asked === undefined ? undefined : isRows(asked) ? asked : [[asked]]).length;
@@ -64,7 +64,7 @@ function askedCount(outputs: FormulaNode | null, { sheetName, source }: CallSite
   }
 }
 
-function callIn(node: FormulaNode, isWhole: boolean, site: CallSite): JointCall | undefined {
+function callIn(node: FormulaNode, isWhole: boolean, site: JointCallSite): JointCall | undefined {
   const { sheetName, row, column, grid, source } = site;
   const id = ownFunction(node) ?? '';
   const [first = null, second = null] = node.arguments ?? [];
