@@ -1,6 +1,9 @@
 /** Files in `from` may import what matches `allowed` and nothing else, packages and Node included. */
 const only = (name, from, allowed, comment) => ({ name, comment, severity: 'error', from: { path: from }, to: { pathNot: allowed } });
 
+/** The hand-over runs one way: what is read is compiled, what is compiled stands on pages. */
+const HANDOVER_FLOORS = ['read', 'compile', 'pages'];
+
 const npm = name => `^(node_modules/)?${name}(/|$)`;
 
 module.exports = {
@@ -42,10 +45,10 @@ module.exports = {
       'A figure is text made from the values of a joint: the same on a page, in a workbook and in a test. What shows it belongs to the page.',
     ),
     only(
-      'sheet-is-a-plan',
+      'sheet-calls-nothing',
       '^src/sheet/',
-      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', '^src/registry[.]ts$', npm('@borgar/fx')],
-      'A sheet plan is plain data that every host can draw and a test can read. Compute the values before they go into the plan.',
+      ['^src/sheet/', '^src/core/(kinds|maths)[.]ts$', npm('@borgar/fx')],
+      'Plans, addresses, formulas and values of cells are plain data, the same in every host and in a test. A function of ours that a formula calls is handed in.',
     ),
     only(
       'handover-makes-plans',
@@ -53,6 +56,13 @@ module.exports = {
       ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx')],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
     ),
+    ...HANDOVER_FLOORS.map((floor, i) => ({
+      name: 'handover-one-way',
+      comment: `A hand-over is read, compiled and put on pages, in this order: what ${floor} shares with a later folder belongs into it or below.`,
+      severity: 'error',
+      from: { path: `^src/handover/${floor}/` },
+      to: { path: '^src/handover/', pathNot: HANDOVER_FLOORS.slice(0, i + 1).map(below => `^src/handover/${below}/`) },
+    })),
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',
@@ -72,10 +82,16 @@ module.exports = {
       "A demo is a sheet plan with formulas. Drawing it is the host's work.",
     ),
     only(
+      'evidence-is-a-list',
+      '^src/evidence/',
+      ['^src/evidence/', '^src/core/card[.]ts$'],
+      'What a function rests on is a list of sources and names of tests, and its counts. A test opens the tests; the list imports none.',
+    ),
+    only(
       'help-is-printed',
       '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts)$)',
       [
-        '^src/(help|core|plain|about|joint|figure|demo|handover|sheet)/',
+        '^src/(help|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
         npm('preact'),
         npm('preact-render-to-string'),
@@ -94,6 +110,27 @@ module.exports = {
       ['^src/help/', npm('tsx'), npm('webpack'), '^(node:)?(fs|url)$'],
       'The build step runs the pages; what they say belongs to them.',
     ),
+    only(
+      'tools-write-files',
+      '^src/tools/',
+      [
+        '^src/(tools|evidence|core|joint|plain|release)/',
+        '^src/help/plugin[.]ts$',
+        '^src/registry[.]ts$',
+        '^src/cli/user-fault[.]ts$',
+        '^test/standards/records[.]ts$',
+        npm('custom-functions-metadata'),
+        '^(node:)?(fs|path)$',
+      ],
+      'What npm run generate writes follows from cards, rules, lists and measurements, and the records from how a test puts them together. It draws nothing and opens no page.',
+    ),
+    {
+      name: 'nobody-imports-tools',
+      comment: 'What writes documents and lists is no part of the product: move what the product needs to where it is about.',
+      severity: 'error',
+      from: { path: '^(src|functions)/', pathNot: '^src/tools/' },
+      to: { path: '^src/tools/' },
+    },
     only(
       'wrappers-only-wrap',
       '^functions/(?!cell[.]ts$)',
@@ -153,7 +190,7 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
-        '^src/help/(search|cautions)[.]ts$',
+        '^src/help/(search|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',
@@ -180,7 +217,7 @@ module.exports = {
       name: 'nobody-imports-tests',
       comment: 'What product code needs is product code: move it out of test.',
       severity: 'error',
-      from: { pathNot: '^test/' },
+      from: { pathNot: '^(test|src/tools)/' },
       to: { path: '(^|/)test/' },
     },
     {

@@ -42,9 +42,15 @@ export default defineConfig(
     },
   },
   { files: ['src/{core,standards,joint,plain,sheet,demo,figure}/**'], rules: deterministic },
-  { files: ['src/core/**'], rules: { 'max-lines': ['error', { max: 300, skipComments: true, skipBlankLines: true }] } },
-  { files: ['src/figure/**'], rules: { 'max-lines': ['error', { max: 250, skipComments: true, skipBlankLines: true }] } },
-  { files: ['src/standards/**'], rules: { 'max-lines': ['error', { max: 400, skipComments: true, skipBlankLines: true }] } },
+  {
+    files: ['src/**/*.{ts,tsx}', 'functions/*.ts'],
+    rules: {
+      'max-len': ['error', { code: 140 }],
+      'max-lines': ['error', { max: 250 }],
+    },
+  },
+  // data, read a line at a time: cards, tables of standards, demo guides, the list of evidence
+  { files: ['src/**/*.cards.ts', 'src/standards/*.ts', 'src/demo/guide-*.ts', 'src/evidence/list.ts'], rules: { 'max-lines': 'off' } },
   // The generator of the metadata reads one file at a time and knows no other type for "number or text with unit".
   { files: ['functions/*.ts'], rules: { '@typescript-eslint/no-explicit-any': 'off' } },
 );

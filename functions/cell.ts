@@ -33,7 +33,10 @@ const ERRORS: ReadonlyMap<unknown, string> = new Map([
 
 const cellError = (text: unknown): CellError => ({ cellError: typeof text === 'string' ? text : '' });
 
-/** Numbers, texts and truths that come as data types are read as what they are; errors are named; of anything else only a field can be meant. */
+/**
+ * Numbers, texts and truths that come as data types are read as what they are; errors are named; of anything else only a field can be
+ * meant.
+ */
 function plain(raw: unknown): unknown {
   if (Array.isArray(raw)) return raw.map(plain);
   if (raw === null || typeof raw !== 'object') return raw;

@@ -50,10 +50,11 @@ export function checkWorst(states: any[][]): any {
  * Spills as a table.
  * @customfunction CHECK.BOSS
  * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
+ * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
  * @returns Table with a header row
  */
-export function checkBoss(inputs: any[][]): any[][] {
-  return cell('CHECK.BOSS', [inputs]) as any[][];
+export function checkBoss(inputs: any[][], base?: any[][]): any[][] {
+  return cell('CHECK.BOSS', [inputs, base]) as any[][];
 }
 
 /**
@@ -61,8 +62,9 @@ export function checkBoss(inputs: any[][]): any[][] {
  * Spills as a table.
  * @customfunction CHECK.JOINT
  * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
+ * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
  * @returns Table with a header row
  */
-export function checkJoint(inputs: any[][]): any[][] {
-  return cell('CHECK.JOINT', [inputs]) as any[][];
+export function checkJoint(inputs: any[][], base?: any[][]): any[][] {
+  return cell('CHECK.JOINT', [inputs, base]) as any[][];
 }

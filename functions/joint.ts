@@ -5,12 +5,13 @@ import { cell } from './cell';
  * Spills as a table.
  * A cell that has no value says why.
  * @customfunction JOINT.TABLE
- * @param inputs First row: names of joint inputs; each further row one variant
- * @param [outputs] Names of the outputs wanted, a row or column; every output if omitted
+ * @param inputs First row: names of joint inputs, with a unit or not, "wall (in)"; each further row one variant
+ * @param [outputs] Names of the outputs wanted, a row or column; labels and every output but remedy if omitted
+ * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
  * @returns Table with a header row
  */
-export function jointTable(inputs: any[][], outputs?: any[][]): any[][] {
-  return cell('JOINT.TABLE', [inputs, outputs]) as any[][];
+export function jointTable(inputs: any[][], outputs?: any[][], base?: any[][]): any[][] {
+  return cell('JOINT.TABLE', [inputs, outputs, base]) as any[][];
 }
 
 /**
@@ -19,22 +20,24 @@ export function jointTable(inputs: any[][], outputs?: any[][]): any[][] {
  * @param names Names of joint inputs, a row or column: the header cells
  * @param values Their values in the same order: the cells of this row
  * @param output Name of the output wanted, in quotes, "engagement min"
+ * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
  * @returns Value in the core unit of the output
  */
-export function jointValue(names: any[][], values: any[][], output: any): any {
-  return cell('JOINT.VALUE', [names, values, output]);
+export function jointValue(names: any[][], values: any[][], output: any, base?: any[][]): any {
+  return cell('JOINT.VALUE', [names, values, output, base]);
 }
 
 /**
  * Every output of one variant: value, unit, formula with its numbers, state and source.
  * Spills as a table.
  * @customfunction JOINT.CARD
- * @param inputs First row: names of joint inputs; each further row one variant
+ * @param inputs First row: names of joint inputs, with a unit or not, "wall (in)"; each further row one variant
  * @param [variant] Which variant, counted from 1; 1 if omitted
+ * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
  * @returns Table with a header row
  */
-export function jointCard(inputs: any[][], variant?: any): any[][] {
-  return cell('JOINT.CARD', [inputs, variant]) as any[][];
+export function jointCard(inputs: any[][], variant?: any, base?: any[][]): any[][] {
+  return cell('JOINT.CARD', [inputs, variant, base]) as any[][];
 }
 
 /**

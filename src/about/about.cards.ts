@@ -1,7 +1,8 @@
 import { card, COMMON_PRACTICE, type Card } from '../core/card';
 import { callCard } from '../core/call';
 import type { CellError } from '../core/kinds';
-import { AS_IT_CAME, choice, isCellError, named, param, rowsOf } from '../core/read/params';
+import { isCellError, rowsOf } from '../core/read/cells';
+import { AS_IT_CAME, choice, named, param } from '../core/read/params';
 import { cut, errorWords, wrongInput } from '../core/refuse';
 import { about, ITEMS, type Item } from './about';
 import { working } from './working';

@@ -1,7 +1,7 @@
 // What a function is, in a cell: put together from its sentence, its card and its plain form.
 import { withUnit } from '../core/call';
 import type { Blank, Card, NameKind, Param, Result } from '../core/card';
-import { limitWords } from '../core/read/params';
+import { limitWords } from '../core/read/limits';
 import { formOfCard, whatOf } from '../plain/forms';
 import { type Piece, print, symbol } from '../plain/print';
 

@@ -1,7 +1,7 @@
 // A call with its numbers put in: the values that text arguments stand for, the named steps, the result with unit.
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
-import { isBlank } from '../core/read/params';
+import { isBlank } from '../core/read/cells';
 import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../standards/table';
 import { columnOf, valueOf } from '../core/table';
@@ -40,10 +40,10 @@ const inUnit = (value: number, unit: string): string => `${digits(value)}${unit 
 function steps(form: Form, values: readonly unknown[]): string[] {
   const { steps: named, result } = printSteps(form, values.map(known));
   return [
-    ...named.map(
-      ({ name, piece }) =>
-        `${stepWords(name)} = ${piece.text}${typeof piece.value === 'number' && piece.text !== digits(piece.value) ? ` = ${digits(piece.value)}` : ''}`,
-    ),
+    ...named.map(({ name, piece: { text, value } }) => {
+      const worked = typeof value === 'number' ? digits(value) : text;
+      return `${stepWords(name)} = ${text}${worked === text ? '' : ` = ${worked}`}`;
+    }),
     result.items?.map(({ text }) => text).join('; ') ?? result.text,
   ];
 }
@@ -71,9 +71,6 @@ export function working(card: Card, args: readonly unknown[]): string {
   const shown = typeof outcome.value === 'number' ? digits(outcome.value) : String(outcome.value);
   const lines = form !== undefined ? steps(form, values) : card.reads === undefined ? [] : read(card.reads(...(values as never[])));
   const last = lines.pop();
-  return [
-    ...from,
-    ...lines,
-    `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown}`,
-  ].join('\n');
+  const answered = typeof outcome.value === 'number' ? inUnit(outcome.value, unit) : shown;
+  return [...from, ...lines, `${name} = ${last === undefined || last === shown ? '' : `${last} = `}${answered}`].join('\n');
 }

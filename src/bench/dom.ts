@@ -17,7 +17,7 @@ export const count = (number: number, word: string): string => `${number} ${word
 
 export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
-/** Calls once when the dialog is closed; answers how to leave it. The event comes late: the dialog may be open again for something else. */
+/** Calls once when the dialog is closed; returns how to leave it. The event comes late: the dialog may be open again for something else. */
 export function whenClosed(dialog: HTMLDialogElement, then: (returnValue: string) => void): () => void {
   const leave = () => dialog.removeEventListener('close', closed);
   function closed(): void {

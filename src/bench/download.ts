@@ -14,7 +14,7 @@ export function downloadFile(content: BlobPart, type: string, name: string): voi
   setTimeout(() => URL.revokeObjectURL(url), keptMs);
 }
 
-/** Saves a workbook file under a name that every system takes; answers that name. */
+/** Saves a workbook file under a name that every system takes; returns that name. */
 export function download(bytes: Uint8Array, title: string): string {
   const name = `${title.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, '_').trim() || 'workbook'}.xlsx`;
   downloadFile(bytes as Uint8Array<ArrayBuffer>, workbookType, name);

@@ -1,23 +1,24 @@
 // The commands on files: open, save, hand over.
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
-import { ask, tell } from './ask';
-import { busy } from './busy';
+import { ask, tell } from './message-dialog';
+import { withProgress } from './progress-dialog';
 import { byId, count, messageOf } from './dom';
 import { download } from './download';
-import { work } from './files';
-import { handOver } from './hand-over';
-import { openedPlan } from './opened';
+import { startJob } from './file-jobs';
+import { handOverDialog } from './hand-over-dialog';
+import { planOfFile } from './plan-of-file';
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
-  const found = await busy(`Reading ${file.name} …`, work('read', new Uint8Array(await file.arrayBuffer())));
+  const found = await withProgress(`Reading ${file.name} …`, startJob('read', new Uint8Array(await file.arrayBuffer())));
   if (found === undefined) return;
   const formulas = found.sheets.flatMap(({ cells }) => cells).filter(({ formula }) => formula !== undefined).length;
   const hidden = found.sheets.filter(sheet => sheet.hidden).length;
   const agreed = await ask({
     title: `Open ${file.name}?`,
     lines: [
-      `It has ${count(found.sheets.length, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; colours, widths and pictures are not.`,
+      `It has ${count(found.sheets.length, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; ` +
+        'colours, widths and pictures are not.',
       ...(hidden === 0 ? [] : [`${count(hidden, 'hidden sheet')} will be shown.`]),
       ...(found.outside.length === 0 ? [] : [`Not read, because it leads out of the file: ${found.outside.join(', ')}.`]),
       'It takes the place of the sheets that are open now. Save them first if you still need them.',
@@ -25,7 +26,7 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
     yes: 'Open and replace',
     no: 'Keep my sheets',
   });
-  if (agreed) openPlan(openedPlan(file.name.replace(/\.xlsx$/i, ''), found));
+  if (agreed) openPlan(planOfFile(file.name.replace(/\.xlsx$/i, ''), found));
 }
 
 /** @returns the command that hands over, for those who offer it elsewhere. */
@@ -46,12 +47,12 @@ export function fileCommands(
 
   async function save(): Promise<void> {
     const { plan } = await workbook.contents();
-    const bytes = await busy('Writing the file …', work('write', plan));
+    const bytes = await withProgress('Writing the file …', startJob('write', plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }
   byId('save').addEventListener('click', () => tried('The file is not written', save()));
 
-  const handOverCopy = handOver(workbook, say);
+  const handOverCopy = handOverDialog(workbook, say);
   const hand = () => tried('The copy is not written', handOverCopy());
   byId('hand-over').addEventListener('click', hand);
   return { handOver: hand };

@@ -1,7 +1,7 @@
 // The line between sheet and panel: moved with the mouse, or with the arrow keys when it has the focus.
 import { byId } from './dom';
 
-const leastPx = 320;
+const minPx = 320;
 const stepPx = 24;
 
 export function splitter(): void {
@@ -10,7 +10,7 @@ export function splitter(): void {
   const room = document.querySelector('main') as HTMLElement;
 
   function setWidth(wantedPx: number): void {
-    const widthPx = Math.max(leastPx, Math.min(wantedPx, room.clientWidth - leastPx));
+    const widthPx = Math.max(minPx, Math.min(wantedPx, room.clientWidth - minPx));
     room.style.setProperty('--beside', `${widthPx}px`);
     line.ariaValueNow = String(Math.round((100 * widthPx) / room.clientWidth));
   }

@@ -1,12 +1,14 @@
 // The one path of a call: read, limits, formula, finite check, answer.
-import type { Card, Earlier, Param, Result } from './card';
+import type { Card, PrecedingArguments, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
-import { type ListKind, asList, isBlank, isItself, readArgument, usedLength } from './read/params';
+import { asList, isBlank, usedLength } from './read/cells';
+import { isList } from './read/lists';
+import { isItself, readArgument } from './read/params';
 import { checkRelation } from './read/relation';
 import { Refused, asRefusal, wrongInput } from './refuse';
 
 /** A result larger than this is refused with its size. */
-export const MOST_CELLS = 20_000;
+export const MAX_CELLS = 20_000;
 
 export type Outcome = Answer<Cell | Cell[][]>;
 
@@ -27,19 +29,21 @@ export function callCard(card: Card, args: readonly unknown[]): Outcome {
 }
 
 /** The formula on values that were read; its limits were checked with them. Throws Refused. */
-export function applied({ formula }: Card, values: readonly unknown[]): unknown {
+export function applied(card: Card, values: readonly unknown[]): unknown {
+  // the card ties the types of its parameters to those of its formula
+  const formula = card.formula as (...args: readonly unknown[]) => unknown;
   // a call that knows how many it hands over is the faster one
   switch (values.length) {
     case 1:
-      return formula(values[0] as never);
+      return formula(values[0]);
     case 2:
-      return formula(values[0] as never, values[1] as never);
+      return formula(values[0], values[1]);
     case 3:
-      return formula(values[0] as never, values[1] as never, values[2] as never);
+      return formula(values[0], values[1], values[2]);
     case 4:
-      return formula(values[0] as never, values[1] as never, values[2] as never, values[3] as never);
+      return formula(values[0], values[1], values[2], values[3]);
     default:
-      return formula(...(values as never[]));
+      return formula(...values);
   }
 }
 
@@ -58,13 +62,13 @@ export function readArguments({ params }: Card, args: readonly unknown[]): unkno
 /** From the first argument that is no plain number. */
 function readFrom(first: number, params: readonly Param[], args: readonly unknown[], values: unknown[]): unknown[] {
   const lists = args.some(Array.isArray) ? equalLists(params, args) : undefined;
-  const earlier: Earlier = { get: name => values[params.findIndex(param => param.name === name)] };
+  const preceding: PrecedingArguments = { get: name => values[params.findIndex(param => param.name === name)] };
   for (let i = first; i < params.length; i++) {
     const param = params[i] as Param;
-    values[i] = lists === undefined ? readArgument(param, args[i], earlier) : readBesideLists(param, args[i], earlier, lists, params);
+    values[i] = lists === undefined ? readArgument(param, args[i], preceding) : readBesideLists(param, args[i], preceding, lists, params);
   }
   params.forEach(({ name, kind, relation }, i) => {
-    if (relation !== undefined && kind.shape === 'list') naming(name, () => checkRelation(relation, values[i], earlier));
+    if (relation !== undefined && kind.shape === 'list') naming(name, () => checkRelation(relation, values[i], preceding));
   });
   return values;
 }
@@ -73,15 +77,15 @@ function readFrom(first: number, params: readonly Param[], args: readonly unknow
 function readBesideLists(
   param: Param,
   raw: unknown,
-  earlier: Earlier,
+  preceding: PrecedingArguments,
   lists: ReadonlyMap<string, unknown>,
   params: readonly Param[],
 ): unknown {
-  const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, earlier);
-  if (param.kind.shape !== 'list' || value === undefined) return value;
+  const value = readArgument(param, lists.has(param.name) ? lists.get(param.name) : raw, preceding);
+  const { kind } = param;
+  if (!isList(kind) || value === undefined) return value;
   const rows = longest(params, lists, param.group);
-  const list = param.kind as ListKind<unknown>;
-  return rows > 1 && list.count(value) === 1 ? list.repeat(value, rows) : value;
+  return rows > 1 && kind.count(value) === 1 ? kind.repeat(value, rows) : value;
 }
 
 /** Trims rows that are empty in every list of a group, and refuses lists of unequal length. */
@@ -141,7 +145,7 @@ function finished(shape: Result, result: unknown): Cell | Cell[][] {
 }
 
 export function refuseTooLarge(cells: number): void {
-  if (cells > MOST_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MOST_CELLS} are given`);
+  if (cells > MAX_CELLS) throw wrongInput(`the result has ${cells} cells; at most ${MAX_CELLS} are given`);
 }
 
 /** How a header names a quantity: `engagement (mm)`. */

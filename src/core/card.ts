@@ -6,19 +6,19 @@ import type { Quantity } from './read/quantity';
 import { worthOf } from './table';
 
 /** The arguments already read, by name. */
-export interface Earlier {
+export interface PrecedingArguments {
   get(name: string): unknown;
 }
 
 /** For a value that is read by itself. */
-export const NOTHING_READ: Earlier = new Map();
+export const NOTHING_READ: PrecedingArguments = new Map();
 
 /** What a text names in place of the value itself: a screw, a head, a material. */
 export interface TextSource<T> {
   /** Finish the sentence "or …". */
   readonly words: string;
-  /** Nothing where the text is not of that form. */
-  readonly read: (text: string, earlier: Earlier) => T | undefined;
+  /** Undefined if the text is not of that form. */
+  readonly read: (text: string, preceding: PrecedingArguments) => T | undefined;
   /** Which value of a table the text names, where it is one value as it stands there. */
   readonly tableValue?: (text: string) => TableValue | undefined;
   /** Which of several values it is, where that is no value of a table. */
@@ -67,7 +67,7 @@ export type Kind<T> = Nature & {
   /** Blanks, bare zeros and errors reach the reader too. */
   readonly takesEverything: boolean;
   /** A value that is neither blank nor an error, unless the kind takes everything. Throws Refused. */
-  read(raw: unknown, earlier: Earlier): T;
+  read(raw: unknown, preceding: PrecedingArguments): T;
 };
 
 /** For the end of a switch over kinds: the compiler names the kind that was forgotten. */
@@ -94,14 +94,15 @@ export type Comparison = readonly [sign: '<' | '>' | '>=', left: Term, right: Te
 export type Relation =
   /** `words` finish the sentence "must be …" and stand among what is accepted; else the refusal says why. */
   | { readonly holds: readonly Comparison[]; readonly words: string }
-  | { readonly holds: readonly Comparison[]; readonly refusal: (earlier: Earlier, value: unknown) => string }
+  | { readonly holds: readonly Comparison[]; readonly refusal: (preceding: PrecedingArguments, value: unknown) => string }
   /** Of two limits one may be "none", and the upper one is above the lower one. */
   | { readonly upperOf: string };
 
 /**
  * What a blank cell, a left-out argument and a bare 0 mean; a function cannot tell them apart.
  * refused: an error naming the argument. zero: the number 0. explicit: refused, zero must be written with its unit.
- * default: the given value, or that of an earlier parameter, or what an earlier parameter brings along. absent: the parameter has no value, and none is taken.
+ * default: the given value, or that of a preceding parameter, or what a preceding parameter brings along. absent: the parameter has no
+ * value, and none is taken.
  */
 export type Blank =
   | 'refused'
@@ -109,7 +110,7 @@ export type Blank =
   | 'explicit'
   | 'absent'
   | { readonly default: number | string }
-  | { readonly sameAs: string; readonly take?: (earlier: never) => unknown };
+  | { readonly sameAs: string; readonly take?: (preceding: never) => unknown };
 
 export interface Param<T = unknown> {
   readonly name: string;
@@ -127,7 +128,7 @@ export interface Param<T = unknown> {
   readonly takesNumbers: boolean;
 }
 
-interface Named {
+interface NamedQuantity {
   readonly name: string;
   readonly unit: string;
 }
@@ -136,11 +137,11 @@ export type Result =
   | { readonly shape: 'number'; readonly name: string; readonly symbol?: string; readonly unit: string }
   | { readonly shape: 'text'; readonly name: string }
   /** One row, no header. */
-  | { readonly shape: 'row'; readonly columns: readonly Named[] }
+  | { readonly shape: 'row'; readonly columns: readonly NamedQuantity[] }
   /** One column, no header. */
   | { readonly shape: 'column'; readonly name: string; readonly unit: string }
   /** A header row, then rows; no columns where the arguments decide. */
-  | { readonly shape: 'table'; readonly columns: readonly Named[] };
+  | { readonly shape: 'table'; readonly columns: readonly NamedQuantity[] };
 
 export interface Card {
   readonly id: string;

@@ -16,10 +16,10 @@ export const wrongInput = (message: string, argument?: string): Refused => new R
 /** Not in a table. */
 export const notInTable = (message: string, argument?: string): Refused => new Refused('#N/A', message, argument);
 
-const MOST_QUOTED = 60;
+const MAX_QUOTED = 60;
 
 /** Text of the user inside a message. */
-export const cut = (text: string): string => (text.length > MOST_QUOTED ? `${text.slice(0, MOST_QUOTED - 1)}…` : text);
+export const cut = (text: string): string => (text.length > MAX_QUOTED ? `${text.slice(0, MAX_QUOTED - 1)}…` : text);
 export const quoted = (text: string): string => `"${cut(text)}"`;
 
 // ---- an error handed in --------------------------------------------------------------------------------------------

@@ -2,7 +2,8 @@
 import type { Column, Reading, Table } from '../standards/table';
 import { notInTable } from './refuse';
 
-const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };
+/** What a unit of a table is in the core's own. */
+export const MM: Readonly<Record<string, number>> = { mm: 1, in: 25.4, '1/in': 1, deg: 1, µm: 0.001 };
 
 export function columnOf(table: Table, key: string): Column | undefined {
   return table.columns.find(column => column.key === key);
@@ -17,7 +18,7 @@ export function hasRow(table: Table, row: string): boolean {
   return table.rows.some(([key]) => key === row);
 }
 
-/** The value, or nothing where the table has a gap or no such row or column. */
+/** The value; undefined if the table has a gap or no such row or column. */
 export function valueOrNone(table: Table, row: string, key: string): number | undefined {
   const i = table.columns.findIndex(column => column.key === key);
   const value = table.rows.find(([name]) => name === row)?.[i + 1];

@@ -5,9 +5,11 @@ export const AID =
 export const ESTIMATES =
   'Strength, torque and mass are estimates from values of the resin family, not of your grade, age, weld line or climate.';
 export const MAINS =
-  'Mains or other hazardous voltage: no electrical distance is supplied here. Take it from the standard that applies and have it reviewed by licensed people; follow local codes.';
+  'Mains or other hazardous voltage: no electrical distance is supplied here. Take it from the standard that ' +
+  'applies and have it reviewed by licensed people; follow local codes.';
 export const BATTERIES =
-  'Batteries: swelling, heat and venting are not modelled. Check the deepest reach of the screw tip against the cells. Button cells: rules on child access may apply.';
+  'Batteries: swelling, heat and venting are not modelled. Check the deepest reach of the screw tip against the ' +
+  'cells. Button cells: rules on child access may apply.';
 export const LOADS = 'Loads, lifting, pressure, vehicles, life safety: not covered. Plastics creep and crack under screws over time.';
 export const VALUES =
   'Values of standards come from secondary copies or from memory, as said beside each; the standard itself and your own drawing govern.';

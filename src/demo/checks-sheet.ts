@@ -1,6 +1,6 @@
 import type { Cell } from '../core/kinds';
 import type { PlanCell, Role, SheetPlan } from '../sheet/plan';
-import { cell, row, table } from './build';
+import { cell, row, table } from './sheet-rows';
 
 /** The first choice of the sheet Variants. */
 const INPUTS: readonly (readonly [name: string, value: Cell, unit: string])[] = [

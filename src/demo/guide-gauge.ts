@@ -1,36 +1,18 @@
 // A water-butt level gauge: a boss too close to its wall, and too tall. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
-import type { PlanCell, Role, WorkbookPlan } from '../sheet/plan';
-import { at, cell, row } from './build';
+import type { PlanCell, WorkbookPlan } from '../sheet/plan';
 import { BATTERIES } from './cautions';
+import { choiceTable } from './choice-table';
 import { guideSheet } from './guide-sheet';
+import { at, cell } from './sheet-rows';
 import { variantTable } from './variant-table';
 
 export const TITLE = 'Water-butt level gauge: a tall boss beside a wall';
 export const SENTENCE =
-  'Draft closes the gap beside a tall boss until the mould has a knife edge at its floor; hung from the lid, a short boss has room, a shallow hole and a screw that fits.';
+  'Draft closes the gap beside a tall boss until the mould has a knife edge at its floor; hung from the lid, a ' +
+  'short boss has room, a shallow hole and a screw that fits.';
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'boss height',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board',
-  'pilot held at',
-  'hole depth',
-  'bottom gap',
-  'outside draft',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'flat',
@@ -48,14 +30,13 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'hole depth': 24,
   'bottom gap': 1,
   'outside draft': 1,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const FROM_LID = { 'boss height': 13, 'hole depth': 13.75 } as const;
 const THICKER = { ...FROM_LID, wall: 3.2, 'boss OD': 5.6, pilot: 2.46 } as const;
 
 const variants = variantTable({
   title: 'Boss and screw of the gauge side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  tall boss, axis 5 from the wall', {}],
@@ -93,40 +74,34 @@ const HEADS = [
 
 /** The mould beside the boss; the joint of the same variant goes into its verdict. */
 function position(): PlanCell[] {
-  const roles: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result', 'result'];
   return [
     cell(at(0, HEAD), 'heading', 'The mould steel between boss and side wall'),
-    ...row(
+    ...choiceTable(
       HEAD + 1,
-      HEADS.map((): Role => 'header'),
       HEADS,
-    ),
-    ...AXES.flatMap((axis, v) => {
-      const r = HEAD + 2 + v;
-      const steel = `=ENCL.BOSS.STEEL(B${r}-${variants.input('boss OD', v)}/2,${variants.input('boss height', v)},${variants.input('outside draft', v)},C${r})`;
-      const whole = `=IF(I${r}="fail","fail",${variants.output('state', v)})`;
-      return row(
-        r,
-        roles,
-        [
+      5,
+      AXES.map((axis, v) => r => {
+        const [od, height, draft] = (['boss OD', 'boss height', 'outside draft'] as const).map(name => variants.input(name, v));
+        return [
           `=${at(0, Number(/\d+/.exec(variants.input('screw', v))?.[0]))}`,
           axis,
           1,
           0.6,
           0.8,
           0.5,
-          steel,
+          `=ENCL.BOSS.STEEL(B${r}-${od}/2,${height},${draft},C${r})`,
           `=ENCL.BOSS.FLAT(G${r},D${r},E${r})`,
           `=IF(ISNUMBER(H${r}),IF(H${r}<F${r},"fail","pass"),"not checked")`,
-          whole,
-        ],
-        '0.00',
-      );
-    }),
+          `=IF(I${r}="fail","fail",${variants.output('state', v)})`,
+        ];
+      }),
+      '0.00',
+    ),
     cell(
       at(0, HEAD + 2 + AXES.length),
       'note',
-      'The axis is measured at the free end of the boss; draft is per side. A flat narrower than asked is a knife edge that breaks (common practice): move the boss, or tie it to the wall with a rib.',
+      'The axis is measured at the free end of the boss; draft is per side. A flat narrower than asked is a knife edge ' +
+        'that breaks (common practice): move the boss, or tie it to the wall with a rib.',
     ),
   ];
 }
@@ -137,10 +112,13 @@ const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: a level gauge for a water butt, run on batteries, two halves of ABS, wall 2.5 mm. The board carries a sensor and must stand 24 mm above the floor; the lid is 13 mm above the board.',
-    'The board: 1.6 mm thick, screwed down through a hole; the head lies on the board (seat "0 mm"). One screw sits in a corner, beside the side wall.',
+    'The part: a level gauge for a water butt, run on batteries, two halves of ABS, wall 2.5 mm. The board carries a ' +
+      'sensor and must stand 24 mm above the floor; the lid is 13 mm above the board.',
+    'The board: 1.6 mm thick, screwed down through a hole; the head lies on the board (seat "0 mm"). One screw sits ' +
+      'in a corner, beside the side wall.',
     'Asked: a boss that a mould can be made for, 2 d of full thread at worst case, 1 mm free under the tip.',
-    'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The notes speak of the values as they came; Variants has joint and mould steel side by side.',
+    'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
+      'notes speak of the values as they came; Variants has joint and mould steel side by side.',
   ],
   inputs: [
     ['axis to wall, first choice', 5, 'mm', 'at the free end of the boss'],
@@ -231,7 +209,8 @@ const guide = guideSheet({
         ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', '2 is asked'],
         [
           'clears the bottom',
-          '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",[board],[board tolerance]),[bottom gap])',
+          '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],"0 mm",[length],[screw]&" flat",' +
+            '[board],[board tolerance]),[bottom gap])',
           '',
           '',
         ],
@@ -261,12 +240,14 @@ const guide = guideSheet({
         ],
       ],
       [
-        'Half the height: draft takes half as much, the pin is short, and one stock length fits. What remains is the thick root on a face that nobody sees.',
+        'Half the height: draft takes half as much, the pin is short, and one stock length fits. What remains is the ' +
+          'thick root on a face that nobody sees.',
       ],
     ],
   ],
   judge: [
-    'Variant C is to be looked at for its sink on a hidden face: accept it, add a ring recess around the root, or take variant D with a thicker wall and a slimmer boss, which passes.',
+    'Variant C is to be looked at for its sink on a hidden face: accept it, add a ring recess around the root, or ' +
+      'take variant D with a thicker wall and a slimmer boss, which passes.',
     'A board that hangs from the lid is pulled at by its cables each time the lid is opened: leave slack, or plug them.',
     'Whether the steel beside the boss can be cooled and polished is for the toolmaker to say.',
   ],

@@ -7,30 +7,10 @@ import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Bee-hive weight display: no stock length fits';
 export const SENTENCE =
-  'No stock length of the first screw holds without bottoming, and its boss sinks; a thinner screw does both, and six of them hold more than four thick ones.';
+  'No stock length of the first screw holds without bottoming, and its boss sinks; a thinner screw does both, and ' +
+  'six of them hold more than four thick ones.';
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board',
-  'pilot held at',
-  'boss height',
-  'hole depth',
-  'bottom gap',
-  'face',
-  'pin limit',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'flat',
@@ -49,13 +29,12 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'bottom gap': 1,
   face: 'show',
   'pin limit': 6,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const THINNER = { screw: 'ST2.2', 'boss OD': 4.5, pilot: 1.8, hole: 2.5 } as const;
 
 const variants = variantTable({
   title: 'Screws of the display side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  first choice', {}],
@@ -78,10 +57,14 @@ const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: a display for a bee hive, two halves of PP, wall 2.6 mm. It shows the weight and is not in the path of the load. Its front is seen, so sink marks count.',
-    'The board: 60 × 40 × 1.6 mm, on bosses 12 mm above the floor; the display fixes that height. The screw goes through the board and its head lies on it (seat "0 mm").',
-    'Asked: a flat-ended tapping screw with 2 d of full thread at worst case, 1 mm free under its tip, a hole no deeper than 12.4 mm, and no sink mark on the front.',
-    'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The notes speak of the values as they came; the sheet Variants has the same story in one table.',
+    'The part: a display for a bee hive, two halves of PP, wall 2.6 mm. It shows the weight and is not in the path ' +
+      'of the load. Its front is seen, so sink marks count.',
+    'The board: 60 × 40 × 1.6 mm, on bosses 12 mm above the floor; the display fixes that height. The screw goes ' +
+      'through the board and its head lies on it (seat "0 mm").',
+    'Asked: a flat-ended tapping screw with 2 d of full thread at worst case, 1 mm free under its tip, a hole no ' +
+      'deeper than 12.4 mm, and no sink mark on the front.',
+    'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
+      'notes speak of the values as they came; the sheet Variants has the same story in one table.',
   ],
   inputs: [
     ['screw', 'ST2.9', '', 'first choice; the head is ISO 7049, pan'],
@@ -128,7 +111,8 @@ const guide = guideSheet({
         ],
       ],
       [
-        'Nearly 8 mm of screw below the board look like enough. What holds is less: the relief, the point without full thread, a screw that is short and a board that is thick.',
+        'Nearly 8 mm of screw below the board look like enough. What holds is less: the relief, the point without full ' +
+          'thread, a screw that is short and a board that is thick.',
       ],
     ],
     [
@@ -148,11 +132,13 @@ const guide = guideSheet({
         ],
         [
           'any stock length?',
-          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
+          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth],[bottom gap],` +
+            '[relief],[relief tolerance],[end])',
         ],
       ],
       [
-        '13 mm holds, and then it wants a deeper hole than the front allows. There is no stock length between them; a thicker screw (variant C) bottoms likewise.',
+        '13 mm holds, and then it wants a deeper hole than the front allows. There is no stock length between them; a ' +
+          'thicker screw (variant C) bottoms likewise.',
       ],
     ],
     [
@@ -169,7 +155,8 @@ const guide = guideSheet({
         ],
       ],
       [
-        'A longer screw would not have helped the second fault: a boss of 2 d around this screw is too thick for this wall. The two rules meet only in a thicker wall or with a thinner screw.',
+        'A longer screw would not have helped the second fault: a boss of 2 d around this screw is too thick for this ' +
+          'wall. The two rules meet only in a thicker wall or with a thinner screw.',
       ],
     ],
     [
@@ -206,7 +193,8 @@ const guide = guideSheet({
         ],
       ],
       [
-        'Two d of a thin screw are less than two d of a thick one, so the same stock length now holds; its boss is thinner, so the front stays flat.',
+        'Two d of a thin screw are less than two d of a thick one, so the same stock length now holds; its boss is ' +
+          'thinner, so the front stays flat.',
       ],
     ],
     [
@@ -243,8 +231,10 @@ const guide = guideSheet({
     ],
   ],
   judge: [
-    'The core pin: the sheet says look. Ask the moulder whether a pin of this ratio runs; his figure goes into the column "pin limit" of the sheet Variants, as in variant E.',
-    'Two more screws cost assembly time, and a thin screw strips more easily: let a torque test with the moulded part decide the driver setting.',
+    'The core pin: the sheet says look. Ask the moulder whether a pin of this ratio runs; his figure goes into the ' +
+      'column "pin limit" of the sheet Variants, as in variant E.',
+    'Two more screws cost assembly time, and a thin screw strips more easily: let a torque test with the moulded ' +
+      'part decide the driver setting.',
     'PP creeps. Whether the joint holds its clamp through summers in the sun is a question for a test, not for this sheet.',
   ],
   cautions: ['Display only: the hive must not hang from these screws.', LOADS],

@@ -1,13 +1,15 @@
 // A classroom air monitor: a drawing in inches, a lip that rubs, a board that is crushed or rattles. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
-import type { Role, SheetPlan, WorkbookPlan } from '../sheet/plan';
-import { cell, row } from './build';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
+import { choiceTable } from './choice-table';
 import { guideSheet } from './guide-sheet';
+import { cell } from './sheet-rows';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Classroom air monitor: lip, clamp and a drawing in inches';
 export const SENTENCE =
-  'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a wider gap and screwed bosses settle both.';
+  'A lip gap that looks neat rubs at worst case, and a board clamped between two halves is crushed or rattles; a ' +
+  'wider gap and screwed bosses settle both.';
 
 // ---- lip and clamp -------------------------------------------------------------------------------------------------
 
@@ -28,23 +30,6 @@ const LIP_HEADS = [
   'gap, least by rss (mm)',
   'skin left (mm)',
   'state',
-];
-const LIP_ROLES: readonly Role[] = [
-  'label',
-  'input',
-  'input',
-  'input',
-  'input',
-  'input',
-  'input',
-  'input',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
 ];
 const LIPS: readonly (readonly [label: string, gapMm: number])[] = [
   ['A  first choice', 0.05],
@@ -70,23 +55,6 @@ const CLAMP_HEADS = [
   'gap, most by rss (mm)',
   'state',
 ];
-const CLAMP_ROLES: readonly Role[] = [
-  'label',
-  'input',
-  'input',
-  'input',
-  'input',
-  'input',
-  'input',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-  'result',
-];
 const CLAMPS: readonly (readonly [label: string, gapMm: number, mostMm: number])[] = [
   ['A  clamped between halves', 0.1, 0.2],
   ['B  screwed to bosses', 0.5, 1],
@@ -100,14 +68,11 @@ const fitsSheet: SheetPlan = {
     cell('A1', 'title', 'Lip gap and board support side by side'),
     cell('A2', 'note', 'Worst case beside root sum square (rss). A negative gap: the lip rubs, the board is crushed.'),
     cell(`A${LIP - 1}`, 'heading', 'The lip: wall = outer skin + gap + lip + gap'),
-    ...row(
+    ...choiceTable(
       LIP,
-      LIP_HEADS.map((): Role => 'header'),
       LIP_HEADS,
-    ),
-    ...LIPS.flatMap(([label, gapMm], i) => {
-      const r = LIP + 1 + i;
-      const contents: readonly (Cell | undefined)[] = [
+      7,
+      LIPS.map(([label, gapMm]) => r => [
         label,
         gapMm,
         0.025,
@@ -123,23 +88,20 @@ const fitsSheet: SheetPlan = {
         `=B${r}-L${r}`,
         `=ENCL.LIP.SKIN(G${r},H${r},B${r},2)`,
         `=IF(ISNUMBER(I${r}),IF(I${r}<0,"fail","pass"),"not checked")`,
-      ];
-      return row(r, LIP_ROLES, contents, '0.000');
-    }),
+      ]),
+      '0.000',
+    ),
     cell(
       `A${LIP + LIPS.length + 1}`,
       'note',
       'The largest gap is the step that an eye may see. Shrink scatter: 0.1 % over 40 mm, half the length, on each part.',
     ),
     cell(`A${CLAMP - 1}`, 'heading', 'The board: clamped by two heights, or screwed to bosses with pillars that only stop it'),
-    ...row(
+    ...choiceTable(
       CLAMP,
-      CLAMP_HEADS.map((): Role => 'header'),
       CLAMP_HEADS,
-    ),
-    ...CLAMPS.flatMap(([label, gapMm, mostMm], i) => {
-      const r = CLAMP + 1 + i;
-      const contents: readonly (Cell | undefined)[] = [
+      6,
+      CLAMPS.map(([label, gapMm, mostMm]) => r => [
         label,
         gapMm,
         0.1,
@@ -155,9 +117,9 @@ const fitsSheet: SheetPlan = {
         `=B${r}-L${r}`,
         `=B${r}+L${r}`,
         `=IF(ISNUMBER(I${r}),IF(OR(I${r}<0,K${r}>G${r}),"fail","pass"),"not checked")`,
-      ];
-      return row(r, CLAMP_ROLES, contents, '0.000');
-    }),
+      ]),
+      '0.000',
+    ),
     cell(
       `A${CLAMP + CLAMPS.length + 1}`,
       'note',
@@ -169,26 +131,7 @@ const fitsSheet: SheetPlan = {
 
 // ---- the board screws ----------------------------------------------------------------------------------------------
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board',
-  'board tolerance',
-  'pilot held at',
-  'boss height',
-  'bottom gap',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.2',
   head: 'ISO 7049',
   end: 'flat',
@@ -205,11 +148,10 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'pilot held at': 'mouth',
   'boss height': 9,
   'bottom gap': 0.5,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const variants = variantTable({
   title: 'Board screws of the monitor side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  first choice', {}],
@@ -224,16 +166,20 @@ const variants = variantTable({
 const LIP_TOLERANCES = '[lip tolerance],[groove tolerance]';
 const fit = (gap: string): string => `=ENCL.LIP.FIT(${gap},${LIP_TOLERANCES},[shrink scatter, part 1]+[shrink scatter, part 2])`;
 const clamp = (gap: string): string =>
-  `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],[board thickness],[board tolerance])`;
+  `=ENCL.BOARD.CLAMP(ENCL.LENGTH.MM([board thickness])+${gap},2*[height tolerance]+[parting tolerance],` +
+  '[board thickness],[board tolerance])';
 
 const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: an air monitor for classrooms, fed by USB at low voltage, in reach of children; two halves of ABS, wall 2.5 mm, a lip all round.',
+    'The part: an air monitor for classrooms, fed by USB at low voltage, in reach of children; two halves of ABS, ' +
+      'wall 2.5 mm, a lip all round.',
     'The board: its drawing says 3.15 × 2.05 × 0.062, and no unit. The housing is drawn in millimetres.',
-    'Asked: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves that close on their bosses.',
-    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Lip and clamp has the choices side by side, Variants the screws.',
+    'Asked: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves ' +
+      'that close on their bosses.',
+    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Lip and ' +
+      'clamp has the choices side by side, Variants the screws.',
   ],
   inputs: [
     ['board length', '3.15 in', '', 'a length may carry its unit'],
@@ -326,7 +272,8 @@ const guide = guideSheet({
         ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"look","pass")', '', 'look: such bosses crack after weeks'],
       ],
       [
-        'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid and pulls at the boss.',
+        'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid ' +
+          'and pulls at the boss.',
       ],
     ],
   ],
@@ -336,7 +283,8 @@ const guide = guideSheet({
     'The stack at the rim is to be mended: bosses higher by more than the gap, then the tolerance sheet of the first guide for the rest.',
   ],
   cautions: [
-    'In reach of children: small parts, loose screws and openings are not judged here. Name the standard that applies and its test house; a screw that needs a tool is not enough by itself.',
+    'In reach of children: small parts, loose screws and openings are not judged here. Name the standard that ' +
+      'applies and its test house; a screw that needs a tool is not enough by itself.',
     'Low voltage from USB only. Where another supply may be plugged in, the caution on hazardous voltage of the other guides holds.',
   ],
 });

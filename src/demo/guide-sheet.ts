@@ -1,6 +1,6 @@
 // The first sheet of a guide: the question, every step with its function beside the words, what is left to judge, cautions.
 import type { SheetPlan } from '../sheet/plan';
-import { type Block, cell, type Input, paragraphs, stepSheet } from './build';
+import { type StepBlock, cell, type SheetInput, paragraphs, stepSheet } from './sheet-rows';
 import { AID, BLANK, ESTIMATES, VALUES } from './cautions';
 
 export interface GuideText {
@@ -8,8 +8,8 @@ export interface GuideText {
   readonly sentence: string;
   /** The part, the board, what is asked. */
   readonly scenario: readonly string[];
-  readonly inputs: readonly Input[];
-  readonly blocks: readonly Block[];
+  readonly inputs: readonly SheetInput[];
+  readonly blocks: readonly StepBlock[];
   /** What no function decides. */
   readonly judge: readonly string[];
   /** Cautions of this scenario; those of every sheet follow. */

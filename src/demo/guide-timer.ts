@@ -1,19 +1,23 @@
 // A stairwell light timer on mains voltage: how far the metal of a screw reaches. An invented scenario of our own.
 import type { Cell } from '../core/kinds';
-import type { Role, SheetPlan, WorkbookPlan } from '../sheet/plan';
-import { cell, row } from './build';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
 import { MAINS } from './cautions';
+import { choiceTable } from './choice-table';
 import { guideSheet } from './guide-sheet';
+import { cell } from './sheet-rows';
 import { variantsSheetOf, variantTable } from './variant-table';
 
 export const TITLE = 'Stairwell light timer: a screw head beside copper';
 export const SENTENCE =
-  'A screw head, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The distance is yours, from your standard, reviewed.';
+  'A screw head, shifted by its play, comes too near to live copper; moving the copper keeps the strong screw. The ' +
+  'distance is yours, from your standard, reviewed.';
 
 const NO_DISTANCE =
-  'The figure of 3 mm in this guide is made up to show the arithmetic. It is no electrical distance and no starting point for one: replace it with yours, or delete it and read not checked.';
+  'The figure of 3 mm in this guide is made up to show the arithmetic. It is no electrical distance and no ' +
+  'starting point for one: replace it with yours, or delete it and read not checked.';
 const REVIEW =
-  'Distances along and through air and insulation come from the standard that applies to your product, worked out and reviewed by a licensed person. Moisture, dirt, altitude and faults are outside this sheet.';
+  'Distances along and through air and insulation come from the standard that applies to your product, worked out ' +
+  'and reviewed by a licensed person. Moisture, dirt, altitude and faults are outside this sheet.';
 const METAL =
   'A metal screw that can be touched from outside and leads towards live parts is a question for that reviewer, whatever this sheet says.';
 
@@ -30,7 +34,6 @@ const HEADS = [
   'margin (mm)',
   'state',
 ];
-const ROLES: readonly Role[] = ['label', 'input', 'input', 'input', 'input', 'input', 'input', 'result', 'result', 'result'];
 const ROWS: readonly (readonly [label: string, screw: string, holeMm: number, copperMm: number])[] = [
   ['A  first choice', 'M3', 3.5, 5.5],
   ['B  smaller', 'M2.5', 3, 5.5],
@@ -51,14 +54,11 @@ const copperSheet: SheetPlan = {
       'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.',
     ),
     cell('A3', 'caution', NO_DISTANCE),
-    ...row(
+    ...choiceTable(
       HEAD,
-      HEADS.map((): Role => 'header'),
       HEADS,
-    ),
-    ...ROWS.flatMap(([label, screw, holeMm, copperMm], i) => {
-      const r = HEAD + 1 + i;
-      const contents: readonly Cell[] = [
+      6,
+      ROWS.map(([label, screw, holeMm, copperMm]) => r => [
         label,
         screw,
         'ISO 7045',
@@ -69,9 +69,9 @@ const copperSheet: SheetPlan = {
         `=ENCL.BOARD.REACH(B${r}&" "&C${r},D${r},B${r},E${r})`,
         `=ENCL.BOARD.MARGIN(F${r},H${r},G${r})`,
         `=ENCL.CHECK.MIN(F${r}-H${r},G${r})`,
-      ];
-      return row(r, ROLES, contents, '0.00');
-    }),
+      ]),
+      '0.00',
+    ),
     cell(
       `A${HEAD + ROWS.length + 2}`,
       'note',
@@ -82,25 +82,7 @@ const copperSheet: SheetPlan = {
   stateRanges: [`J${HEAD + 1}:J${HEAD + ROWS.length}`],
 };
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board plane',
-  'pilot held at',
-  'boss height',
-  'hole depth',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'cone',
@@ -116,11 +98,10 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'pilot held at': 'mouth',
   'boss height': 12,
   'hole depth': 12.5,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
 const variants = variantTable({
   title: 'Cover screws side by side',
-  names: NAMES,
   common: COMMON,
   list: [
     ['A  first choice', {}],
@@ -138,10 +119,14 @@ const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: a timer for the light of a stairwell, on mains voltage; two halves of PC+ABS, wall 3 mm, closed by two screws that are recessed and can be touched from outside.',
-    'The board: 90 × 55 × 1.6 mm, held by pan-head machine screws ISO 7045 in holes of the medium class, 0.1 mm larger at most. Live copper comes as near as 5.5 mm to a hole centre.',
-    'Asked: metal of the screw stays clear of live copper by the distance that your standard asks, after the board has slid as far as it can.',
-    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Copper has all board screws, Variants the screws of the cover.',
+    'The part: a timer for the light of a stairwell, on mains voltage; two halves of PC+ABS, wall 3 mm, closed by ' +
+      'two screws that are recessed and can be touched from outside.',
+    'The board: 90 × 55 × 1.6 mm, held by pan-head machine screws ISO 7045 in holes of the medium class, 0.1 mm ' +
+      'larger at most. Live copper comes as near as 5.5 mm to a hole centre.',
+    'Asked: metal of the screw stays clear of live copper by the distance that your standard asks, after the board ' +
+      'has slid as far as it can.',
+    'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Copper ' +
+      'has all board screws, Variants the screws of the cover.',
   ],
   inputs: [
     ['space asked', 3, 'mm', 'MADE UP, no electrical distance: yours comes from your standard, reviewed'],
@@ -175,7 +160,8 @@ const guide = guideSheet({
         ['and without a figure of yours?', '=ENCL.REASON("BOARD.MARGIN",[copper],[reach of the metal],"")'],
       ],
       [
-        'The head alone leaves room. But the screw lies to one side of its hole, the hole is not where the drawing has it, and the standard asks for space beyond that.',
+        'The head alone leaves room. But the screw lies to one side of its hole, the hole is not where the drawing has ' +
+          'it, and the standard asks for space beyond that.',
       ],
     ],
     [
@@ -228,7 +214,8 @@ const guide = guideSheet({
         ['plastic under the hole', '=ENCL.HOLE.FLOOR([cover wall],[cover boss],[cover hole])', 'mm', 'between hole and outer face'],
       ],
       [
-        'A screw that can be touched from outside must stay in a blind hole. The sheet Variants sizes it: 16 mm bottoms, 9.5 mm does not hold, 13 mm does both.',
+        'A screw that can be touched from outside must stay in a blind hole. The sheet Variants sizes it: 16 mm bottoms, ' +
+          '9.5 mm does not hold, 13 mm does both.',
       ],
     ],
   ],

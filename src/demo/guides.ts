@@ -24,7 +24,8 @@ export const GUIDES: readonly Guide[] = [
     name: 'logger',
     title: 'Greenhouse humidity logger: the honest thread engagement',
     sentence:
-      'A screw with 3 d below the board holds with half of that at worst case; the next length holds, the one after it bottoms, and draft, recess and sink follow.',
+      'A screw with 3 d below the board holds with half of that at worst case; the next length holds, the one after it ' +
+      'bottoms, and draft, recess and sink follow.',
     workbook: demoWorkbook,
     start: { sheetName: 'Read me', at: 'A1' },
   },

@@ -1,8 +1,8 @@
 import type { SheetPlan } from '../sheet/plan';
-import { type Block, type Input, row, stepSheet, table } from './build';
+import { type StepBlock, type SheetInput, row, stepSheet, table } from './sheet-rows';
 
 /** Names as JOINT.TABLE knows them, so that the block feeds it too. Seat and board stand together: the layers of the grip. */
-const INPUTS: readonly Input[] = [
+const INPUTS: readonly SheetInput[] = [
   ['screw', 'ST2.9', '', 'tapping screw ISO 1478'],
   ['head', 'ISO 7049', '', 'pan head'],
   ['end', 'cone', '', 'cone or flat'],
@@ -34,7 +34,7 @@ const TOLERANCES = '[seat tolerance]:[board tolerance]';
 const WITH_HEAD = '[screw]&" "&[head]';
 const WITH_END = '[screw]&" "&[end]';
 
-const BLOCKS: readonly Block[] = [
+const BLOCKS: readonly StepBlock[] = [
   [
     'Head recess',
     [
@@ -121,7 +121,8 @@ const BLOCKS: readonly Block[] = [
       ],
       [
         'worst case ÷ d',
-        `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},[relief],[relief tolerance],${WITH_END}),1,1),[screw])`,
+        `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},` +
+          `[relief],[relief tolerance],${WITH_END}),1,1),[screw])`,
         '',
         '2 d is asked',
       ],

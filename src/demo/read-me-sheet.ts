@@ -1,10 +1,12 @@
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { cell } from './build';
+import { cell } from './sheet-rows';
 import { AID, BATTERIES, BLANK, ESTIMATES, LOADS, MAINS, VALUES } from './cautions';
 
 const WHAT = [
-  'A small logger for a greenhouse: two alkaline cells, a board 68 × 44 × 1.6 mm, a housing in two halves of ABS. The scenario is invented.',
-  'The lid (head half) carries the recess for the screw head; its seat presses on the board. The boss of the lower half (thread half) carries the thread.',
+  'A small logger for a greenhouse: two alkaline cells, a board 68 × 44 × 1.6 mm, a housing in two halves of ABS. ' +
+    'The scenario is invented.',
+  'The lid (head half) carries the recess for the screw head; its seat presses on the board. The boss of the lower ' +
+    'half (thread half) carries the thread.',
   'Joint: the inputs of one joint, then every step with one function a line, in the order in which it is drawn.',
   'Variants: several screws side by side through one JOINT.TABLE. Change a screw, a length or a wall and read state and reason.',
   'Strength: what thread, boss and seat hold, strip and set torque, clamp force, a pressed pin. Estimates, each called so.',
@@ -18,7 +20,8 @@ const WHAT = [
 const STORY = [
   [
     'A',
-    'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave half of it at worst case.',
+    'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave ' +
+      'half of it at worst case.',
   ],
   [
     'D',

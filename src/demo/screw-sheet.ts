@@ -1,5 +1,5 @@
 import type { SheetPlan } from '../sheet/plan';
-import { cell, table } from './build';
+import { cell, table } from './sheet-rows';
 
 export const screwSheet: SheetPlan = {
   name: 'Screw',

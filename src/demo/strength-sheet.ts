@@ -1,7 +1,7 @@
 import type { SheetPlan } from '../sheet/plan';
-import { type Block, cell, type Input, row, stepSheet, table } from './build';
+import { type StepBlock, cell, type SheetInput, row, stepSheet, table } from './sheet-rows';
 
-const INPUTS: readonly Input[] = [
+const INPUTS: readonly SheetInput[] = [
   ['screw', 'ST2.9', '', 'tapping screw ISO 1478; a machine thread in plastic is refused'],
   ['head', 'ISO 7049', '', 'pan head: it must sit flat'],
   ['engagement', 7.34, 'mm', 'full thread at worst case, from the sheet Joint with 16 mm'],
@@ -26,7 +26,7 @@ const INPUTS: readonly Input[] = [
 
 const HEAD = '[screw]&" "&[head]';
 
-const BLOCKS: readonly Block[] = [
+const BLOCKS: readonly StepBlock[] = [
   [
     'What holds along the axis',
     [
@@ -141,7 +141,8 @@ export const strengthSheet: SheetPlan = {
     cell(
       `A${next + 4}`,
       'note',
-      'Low: twice the drive torque, half the strip torque, whichever is more. High: 70 % of the strip torque. Drive and strip torque scatter: take the worst of many.',
+      'Low: twice the drive torque, half the strip torque, whichever is more. High: 70 % of the strip torque. Drive ' +
+        'and strip torque scatter: take the worst of many.',
     ),
   ],
   stateRanges: [`B${next + 2}`],

@@ -1,6 +1,6 @@
 import type { Cell } from '../core/kinds';
 import type { PlanCell, Role, SheetPlan } from '../sheet/plan';
-import { cell, row, table } from './build';
+import { cell, row, table } from './sheet-rows';
 
 /** Seat of the lid, board and boss against the rim of the lower half. */
 const LINKS: readonly (readonly [label: string, value: number, tolerance: Cell, sign: number, note: string])[] = [
@@ -36,12 +36,14 @@ function cells(): PlanCell[] {
     cell(
       'A2',
       'note',
-      'Seat of the lid, board and boss touch; the rim must not touch before them, or the boss hangs in tension. Gap = boss + board + lid − rim.',
+      'Seat of the lid, board and boss touch; the rim must not touch before them, or the boss hangs in tension. Gap = ' +
+        'boss + board + lid − rim.',
     ),
     cell(
       'A3',
       'caution',
-      'Root sum square and simulation take the dimensions as independent. Those of one tool are not: boss and rim of one half shrink together; add them linearly.',
+      'Root sum square and simulation take the dimensions as independent. Those of one tool are not: boss and rim of ' +
+        'one half shrink together; add them linearly.',
     ),
     ...row(FIRST - 1, HEADER, ['link', 'value', 'tolerance ±', 'sensitivity', '', 'note']),
     ...LINKS.flatMap(([label, value, tolerance, sign, note], i) =>
@@ -108,7 +110,8 @@ function cells(): PlanCell[] {
     cell(
       `A${SIMULATION + 8}`,
       'note',
-      'Normal draws, ± taken as 3 standard deviations; the same seed gives the same digits everywhere. A table of another tolerance group can be given to TOL.MOULDED as a range.',
+      'Normal draws, ± taken as 3 standard deviations; the same seed gives the same digits everywhere. A table of ' +
+        'another tolerance group can be given to TOL.MOULDED as a range.',
     ),
   ];
 }

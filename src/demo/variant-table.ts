@@ -1,23 +1,22 @@
 // Variants side by side: their inputs, and what one JOINT.TABLE makes of them.
 import type { Cell } from '../core/kinds';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { at, cell, table } from './build';
+import { at, cell, table } from './sheet-rows';
 
 export interface Variants<Name extends string> {
   readonly title: string;
-  readonly names: readonly Name[];
-  /** What every variant shares unless it says otherwise. */
+  /** What every variant shares unless it says otherwise, in the order of the columns. */
   readonly common: Readonly<Record<Name, Cell>>;
   readonly list: readonly (readonly [label: string, changes: Partial<Record<Name, Cell>>])[];
   /** The reason stands last: it is long and runs on over the free columns. */
   readonly outputs: readonly string[];
 }
 
-export interface VariantTable {
+export interface VariantTable<Name extends string> {
   readonly cells: PlanCell[];
   readonly stateRange: string;
   /** Cell with an input of a variant, both counted from 0. */
-  input(name: string, variant: number): string;
+  input(name: Name, variant: number): string;
   /** Cell with a result of a variant. */
   output(name: string, variant: number): string;
   /** The first row that is free. */
@@ -28,7 +27,8 @@ const HEADER = 5;
 /** Blank rows below the variants are left out by the table, so that more can be typed in. */
 const SPARE = 4;
 
-export function variantTable<Name extends string>({ title, names, common, list, outputs }: Variants<Name>): VariantTable {
+export function variantTable<Name extends string>({ title, common, list, outputs }: Variants<Name>): VariantTable<Name> {
+  const names = Object.keys(common);
   const last = HEADER + list.length + SPARE;
   const asked = last + 3;
   const result = asked + 1;
@@ -37,18 +37,16 @@ export function variantTable<Name extends string>({ title, names, common, list, 
     cell(
       'A2',
       'note',
-      'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in the rows that are free.',
+      'One call computes every variant: =ENCL.JOINT.TABLE(inputs, outputs). Change a cell, or type another variant in ' +
+        'the rows that are free.',
     ),
     cell(at(0, HEADER - 1), 'heading', 'Variants'),
     cell(at(0, HEADER), 'header', 'variant'),
     ...names.map((name, i) => cell(at(i + 1, HEADER), 'header', name)),
   ];
   list.forEach(([label, changes], v) => {
-    const values = { ...common, ...changes };
-    cells.push(
-      cell(at(0, HEADER + 1 + v), 'label', label),
-      ...names.map((name, i) => cell(at(i + 1, HEADER + 1 + v), 'input', values[name])),
-    );
+    const values = Object.values<Cell>({ ...common, ...changes });
+    cells.push(cell(at(0, HEADER + 1 + v), 'label', label), ...values.map((value, i) => cell(at(i + 1, HEADER + 1 + v), 'input', value)));
   });
   for (let r = HEADER + 1 + list.length; r <= last; r++) names.forEach((_, i) => cells.push(cell(at(i + 1, r), 'input', '')));
   cells.push(cell(at(0, asked - 1), 'heading', 'Results'), cell(at(0, asked), 'label', 'asked (change a name to ask for another)'));
@@ -70,13 +68,16 @@ export function variantTable<Name extends string>({ title, names, common, list, 
   return {
     cells,
     stateRange: `${at(1, result + 1)}:${at(1, next - 1)}`,
-    input: (name, v) => at((names as readonly string[]).indexOf(name) + 1, HEADER + 1 + v),
+    input: (name, v) => at(names.indexOf(name) + 1, HEADER + 1 + v),
     output: (name, v) => at(outputs.indexOf(name) + 1, result + 1 + v),
     next,
   };
 }
 
 /** A sheet with the table alone. */
-export function variantsSheetOf({ cells, stateRange }: VariantTable, widths: readonly number[]): SheetPlan {
+export function variantsSheetOf(
+  { cells, stateRange }: Pick<VariantTable<string>, 'cells' | 'stateRange'>,
+  widths: readonly number[],
+): SheetPlan {
   return { name: 'Variants', widths, frozenRows: 1, cells, stateRanges: [stateRange] };
 }

@@ -2,28 +2,7 @@ import type { Cell } from '../core/kinds';
 import type { SheetPlan } from '../sheet/plan';
 import { variantsSheetOf, variantTable } from './variant-table';
 
-const NAMES = [
-  'screw',
-  'head',
-  'end',
-  'length',
-  'wall',
-  'boss OD',
-  'pilot',
-  'hole',
-  'seat',
-  'relief',
-  'material',
-  'board plane',
-  'board',
-  'allowance',
-  'pilot held at',
-  'boss height',
-  'hole depth',
-  'bottom gap',
-] as const;
-
-const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
+const COMMON = {
   screw: 'ST2.9',
   head: 'ISO 7049',
   end: 'cone',
@@ -42,9 +21,9 @@ const COMMON: Readonly<Record<(typeof NAMES)[number], Cell>> = {
   'boss height': 14,
   'hole depth': 14.75,
   'bottom gap': 1,
-};
+} satisfies Readonly<Record<string, Cell>>;
 
-const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<(typeof NAMES)[number], Cell>>])[] = [
+const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<keyof typeof COMMON, Cell>>])[] = [
   ['A  first choice', {}],
   ['B  shorter', { length: 9.5 }],
   ['C  flat end, thin seat, low relief', { end: 'flat', seat: 2, relief: 0.5 }],
@@ -57,7 +36,6 @@ const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<(type
 
 const variants = variantTable({
   title: 'Screws side by side',
-  names: NAMES,
   common: COMMON,
   list: VARIANTS,
   outputs: ['state', 'engagement min', 'engagement ratio', 'hole depth needed', 'sink ratio', 'reason'],

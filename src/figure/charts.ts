@@ -1,13 +1,13 @@
 // Two small charts as SVG text: variants by their engagement, and the links of a stack by their share.
+import { stateOf } from '../joint/verdict';
 import type { State } from '../core/check/check';
 import { Refused } from '../core/refuse';
-import type { Screw } from '../core/screw/thread';
 import type { Variant } from '../joint/variant';
 import { mark } from './marks';
 import { style } from './style';
 import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';
 
-/** Ratios are full-thread engagement ÷ d; nothing where there is no value. */
+/** Ratios are full-thread engagement ÷ d; undefined where there is no value. */
 export interface VariantRow {
   readonly name: string;
   readonly worstRatio: number | undefined;
@@ -18,7 +18,7 @@ export interface VariantRow {
 
 export interface StackShare {
   readonly name: string;
-  /** Share of the whole, 0 … 1; nothing where there is no value. */
+  /** Share of the whole, 0 … 1; undefined where there is no value. */
   readonly share: number | undefined;
 }
 
@@ -28,7 +28,7 @@ export interface ChartOptions {
 
 const DEFAULT_WIDTH_PX = 700;
 /** Narrower than this there is no room for bars. */
-const LEAST_WIDTH_PX = 280;
+const MIN_WIDTH_PX = 280;
 /** Narrower than this the key of the chart takes two lines. */
 const KEY_PX = 420;
 const MARGIN_PX = 10;
@@ -36,9 +36,9 @@ const NAME_SHARE = 0.3;
 const BAR_PX = 11;
 const NO_VALUE = 'no value';
 
-function numberOf(read: () => unknown): number | undefined {
+function numberOf(read: () => number): number | undefined {
   try {
-    return read() as number;
+    return read();
   } catch (fault) {
     if (fault instanceof Refused) return undefined;
     throw fault;
@@ -50,9 +50,9 @@ export function variantRow(name: string, variant: Variant): VariantRow {
   return {
     name,
     worstRatio: numberOf(() => variant.value('engagement ratio')),
-    nominalRatio: numberOf(() => (variant.value('engagement') as number) / (variant.value('screw') as Screw).nominalMm),
+    nominalRatio: numberOf(() => variant.value('engagement') / variant.value('screw').nominalMm),
     askedRatio: numberOf(() => variant.value('ratio')),
-    state: variant.verdict('state') as State,
+    state: stateOf(variant),
   };
 }
 
@@ -169,7 +169,7 @@ function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
 
 /** Engagement of every variant, worst and nominal, against the ratio asked; the state as shape and word. */
 export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
-  const widthPx = Math.max(LEAST_WIDTH_PX, askedPx);
+  const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
   const isNarrow = widthPx < KEY_PX;
   const namePx = isNarrow ? 0 : Math.min(NAME_SHARE * widthPx, nameWidthPx(rows.map(({ name }) => name))) + 10;
@@ -177,10 +177,10 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const top = TOP_PX + (isNarrow ? KEY_LINE_PX : 0);
   const rowPx = VARIANT_ROW_PX + (isNarrow ? NAME_LINE_PX : 0);
   const bottom = top + rows.length * rowPx;
-  const said = rows.map(
-    row =>
-      `${row.name}: worst ${inDiameters(row.worstRatio)}, nominal ${inDiameters(row.nominalRatio)}, asked ${inDiameters(row.askedRatio)}, ${row.state}`,
-  );
+  const said = rows.map(({ name, worstRatio, nominalRatio, askedRatio, state }) => {
+    const [worst, nominal, asked] = [worstRatio, nominalRatio, askedRatio].map(inDiameters);
+    return `${name}: worst ${worst}, nominal ${nominal}, asked ${asked}, ${state}`;
+  });
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
     ...variantKey(36, MARGIN_PX, isNarrow),
     ...axis(frame, top - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),

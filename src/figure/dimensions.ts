@@ -1,14 +1,15 @@
 // What is dimensioned: words, value, and where on the part it belongs. One entry a dimension.
 import { unitOf } from '../joint/outputs';
-import type { Reading, Shape } from './shape';
-import type { Place } from './view';
+import type { JointValues } from './joint-values';
+import type { Shape } from './shape';
+import type { AxialPoint } from './view';
 
 /** Left of the part: a leader straight to a face, or to a wall thickness. */
 interface FacePlace {
   readonly side: 'left';
   /** The face runs from here to there; the size is that of its first end, or, for a draft or a straight face, of all of it. */
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: AxialPoint;
+  readonly to: AxialPoint;
   readonly meets: 'end' | 'middle';
   readonly ends: 'arrow' | 'dot';
 }
@@ -18,8 +19,8 @@ export type SpanLook = 'worst' | 'nominal' | 'asked' | 'plain';
 /** Right of the part: a dimension line between two heights, with extension lines from the radii. */
 interface SpanPlace {
   readonly side: 'right';
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: AxialPoint;
+  readonly to: AxialPoint;
   /** Thread dimensions stand beside the boss, the others beside the part. */
   readonly beside: 'thread' | 'part';
   readonly look: SpanLook;
@@ -33,30 +34,36 @@ export interface Dimension {
   readonly name: string;
   readonly value: number | undefined;
   readonly unit: string;
-  /** Nothing where there is no value. */
+  /** Undefined where there is no value. */
   readonly place: FacePlace | SpanPlace | undefined;
 }
 
-interface Entry {
+interface DimensionEntry {
   readonly words: string;
   readonly title?: string;
   readonly name: string;
   readonly unit: string;
-  readonly value: (read: Reading) => number | undefined;
+  readonly value: (read: JointValues) => number | undefined;
   readonly place: (shape: Shape, value: number) => FacePlace | SpanPlace | undefined;
 }
 
 /** Radius that stands for the broken edge of walls and board. */
 export const EDGE = Infinity;
 
-const list: Entry[] = [];
-const dimension = (name: string, place: Entry['place'], words = name): void => {
+const list: DimensionEntry[] = [];
+const dimension = (name: string, place: DimensionEntry['place'], words = name): void => {
   list.push({ words, name, unit: unitOf(name), value: read => read.mm(name), place });
 };
 
-const end = (from: Place, to: Place, ends: FacePlace['ends'] = 'arrow'): FacePlace => ({ side: 'left', from, to, meets: 'end', ends });
-const face = (from: Place, to: Place): FacePlace => ({ side: 'left', from, to, meets: 'middle', ends: 'arrow' });
-const span = (from: Place, to: Place, beside: SpanPlace['beside'] = 'part', look: SpanLook = 'plain'): SpanPlace => ({
+const end = (from: AxialPoint, to: AxialPoint, ends: FacePlace['ends'] = 'arrow'): FacePlace => ({
+  side: 'left',
+  from,
+  to,
+  meets: 'end',
+  ends,
+});
+const face = (from: AxialPoint, to: AxialPoint): FacePlace => ({ side: 'left', from, to, meets: 'middle', ends: 'arrow' });
+const span = (from: AxialPoint, to: AxialPoint, beside: SpanPlace['beside'] = 'part', look: SpanLook = 'plain'): SpanPlace => ({
   side: 'right',
   from,
   to,
@@ -171,7 +178,7 @@ dimension('wall', ({ threadHalf: t }) => t && span([EDGE, t.root], [EDGE, t.back
 const NOTHING_MM = 0.005;
 
 /** The dimensions of this joint in fixed order: those with a place, and those that should have a value and have none. */
-export function dimensionsOf(read: Reading, shape: Shape): Dimension[] {
+export function dimensionsOf(read: JointValues, shape: Shape): Dimension[] {
   return list.flatMap(({ words, title = words, name, unit, value, place }): Dimension[] => {
     const held = value(read);
     if (held === undefined) return read.lacks(name) ? [{ words, title, name, unit, value: undefined, place: undefined }] : [];

@@ -4,34 +4,50 @@ import { sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';
-import type { Reading, Shape } from './shape';
+import type { JointValues } from './joint-values';
+import type { Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
-import { at, type Place, type View } from './view';
+import { at, type AxialPoint, type View } from './view';
 
 const deepest = ({ screw: s }: Shape): number => s?.penetrationMax ?? 0;
 const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.odR ?? 0, h?.sleeveR ?? Infinity);
 
-type Where = (shape: Shape) => Place | undefined;
+type Where = (shape: Shape) => AxialPoint | undefined;
 
-/** Where each rule is concerned; nothing where that part is not drawn. */
+/** Where each rule is concerned; undefined where that part is not drawn. */
 const PLACES: Readonly<Record<string, Where>> = {
   'head fits the recess': ({ headHalf: h, screw: s }) => h && [h.floorR, (s?.bearing ?? h.floor) - 0.6 * (s?.headHeight ?? 0)],
+  'driver goes in': ({ headHalf: h }) => h && [h.mouthR, h.outer],
+  'head bears on its seat': ({ headHalf: h, screw: s }) => s && [(s.headR + (h?.holeR ?? 0)) / 2, s.bearing],
   'head hidden': ({ screw: s }) => s && [0, s.bearing - (s.cone === undefined ? s.headHeight : 0)],
+  'seat holds': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.floor + h.plane) / 2],
   'seat under the cone': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.boreFrom + h.plane) / 2],
   'screw passes the hole': ({ headHalf: h }) => h && [h.holeR, (h.boreFrom + h.plane) / 2],
+  'screw passes the board': ({ board: b, screw: s }) => b && s && [s.screw.majorMaxMm / 2, (b.top + b.bottom) / 2],
+  'sleeve passes the board': ({ headHalf: h, board: b }) => h && b && [h.sleeveR ?? h.holeR, (b.top + b.bottom) / 2],
+  'sleeve carries the clamp': ({ headHalf: h }) => h && [h.sleeveR ?? h.holeR, h.end],
   'a standard length exists': ({ screw: s }) => s && [0, s.bearing - 0.3 * s.headHeight],
-  'thread holds at the mouth': ({ threadHalf: t }) => t && [t.pilotAt(t.relief), t.relief],
-  'pilot not too tight at the tip': shape =>
+  'machine thread in plastic': ({ threadHalf: t, screw: s }) => t && s && [s.screw.majorMaxMm / 2, t.relief + 2 * s.screw.nominalMm],
+  'thread bites at the mouth': ({ threadHalf: t }) => t && [t.pilotAt(t.relief), t.relief],
+  'pilot not too tight': shape =>
     shape.threadHalf && [shape.threadHalf.pilotAt(deepest(shape)), Math.min(deepest(shape), shape.threadHalf.holeBottom)],
   engagement: ({ threadHalf: t, screw: s }) => t && s && [(t.odR + s.screw.majorMaxMm / 2) / 2, t.relief + s.screw.nominalMm],
-  'screw does not bottom': ({ threadHalf: t }) => t && [(t.pilotAt(t.holeBottom) + t.odR) / 2, t.holeBottom],
-  'board free on the sleeve': ({ headHalf: h, board: b }) => h && b && [h.sleeveR ?? h.holeR, (b.top + b.bottom) / 2],
+  'screw clears the bottom': ({ threadHalf: t }) => t && [(t.pilotAt(t.holeBottom) + t.odR) / 2, t.holeBottom],
+  'floor under the hole': ({ threadHalf: t }) => t && [0, (t.holeBottom + t.back) / 2],
+  'wall under the groove': ({ threadHalf: t }) => t && [t.rootR + 0.5, t.root],
+  'boss wall carries the thread': ({ threadHalf: t }) => t && [t.odR, 0.3 * t.root],
   'board held by the boss': ({ threadHalf: t, board: b }) => t && [t.odR, b?.bottom ?? 0],
   'landing ring': shape => shape.threadHalf && [(landing(shape) + shape.threadHalf.reliefR) / 2, 0],
-  sink: ({ threadHalf: t }) => t && [(t.rootR + t.pilotAt(t.root)) / 2, t.back],
+  'sink, thread half': ({ threadHalf: t }) => t && [(t.rootR + t.pilotAt(t.root)) / 2, t.back],
+  'sink, head half': ({ headHalf: h }) => h && [(h.postRootR + h.floorR) / 2, h.outer],
   slenderness: ({ threadHalf: t }) => t && [t.rootR, 0.62 * t.root],
   'core pin': ({ threadHalf: t }) => t && [0, (t.holeBottom + Math.max(t.back, t.holeBottom)) / 2],
   'planned gap': ({ threadHalf: t }) => t && [t.odR + 0.6, 0],
+  'load carried': ({ threadHalf: t }) => t && [t.odR, 0.5 * t.root],
+  'strip before drive': ({ screw: s }) => s && [0, s.bearing - s.headHeight],
+  'set torque in its window': ({ screw: s }) => s && [0, s.bearing - s.headHeight],
+  'head does not sink in': ({ screw: s }) => s && [s.headR, s.bearing],
+  'steel beside the boss': ({ threadHalf: t }) => t && [t.rootR + 0.6, t.root],
 } satisfies Record<RuleName, Where>;
 
 export interface Numbered {
@@ -42,7 +58,7 @@ export interface Numbered {
 
 /** What is to be mended or looked at, worst first. */
 export function numbered(findings: readonly Finding[]): Numbered[] {
-  const found = (['fail', 'look'] as const).flatMap(state => findings.filter(finding => finding.state === state));
+  const found = (['fail', 'review'] as const).flatMap(state => findings.filter(finding => finding.state === state));
   return found.map((finding, i) => ({ number: i + 1, state: finding.state, finding }));
 }
 
@@ -78,13 +94,13 @@ export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[])
 
 const LINE_PX = 16;
 
-export interface Block {
+export interface TextBlock {
   readonly markup: readonly Markup[];
   readonly bottom: number;
 }
 
 /** The list below the drawing: mark, word, sentence. */
-export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): Block {
+export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): TextBlock {
   let y = top;
   const markup = list.flatMap(({ number, state, finding }) => {
     const lines = wrapped(sentence(finding), widthPx - 62, 12);
@@ -100,7 +116,7 @@ export function findingList(list: readonly Numbered[], x: number, top: number, w
 }
 
 /** "no value: hole, recess diameter – hole must be given …", a paragraph a reason, and what was drawn for want of a value. */
-export function missingList(read: Reading, { board }: Shape, x: number, top: number, widthPx: number): Block {
+export function missingList(read: JointValues, { board }: Shape, x: number, top: number, widthPx: number): TextBlock {
   let y = top;
   const missing = [...read.missing].map(([reason, names]) => `no value: ${names.join(', ')} – ${reason}`);
   const markup = [...missing, ...(board?.note === undefined ? [] : [board.note])].flatMap(paragraph => {

@@ -1,8 +1,8 @@
 // The dimensions as drawn: leaders to the labels on the left, dimension lines with extension lines on the right, labels in two columns.
-import { type Placed, placed } from './columns';
+import { placed } from './label-placement';
 import { type Dimension, EDGE, type SpanLook } from './dimensions';
 import { type Child, el, line, type Markup, type Point, px, textWidthPx } from './svg';
-import { type Place, type View, xOf, yOf } from './view';
+import { type AxialPoint, type View, xOf, yOf } from './view';
 
 export interface Label {
   readonly dimension: Dimension;
@@ -22,7 +22,7 @@ export interface Sheet {
 }
 
 /** One side of the part. */
-interface Column {
+interface LabelColumn {
   readonly markup: readonly Child[];
   /** Heights at which lines run away from the part. */
   readonly runs: readonly number[];
@@ -86,7 +86,7 @@ const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'e
   return el('text', { x, y: y + 4, 'text-anchor': anchor === 'end' ? 'end' : undefined, class: 'bw-label' }, parts);
 };
 
-export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): Column {
+export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): LabelColumn {
   const faces = labels
     .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place }] : []))
     .map(({ label, place }) => {
@@ -99,26 +99,20 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
           : [along(Math.min(CLEAR_PX, height / 2)), along(Math.min(MEET_PX[place.ends], height / 2)), along(SLIDE_PX)];
       const radiusAt = (y: number): number =>
         height === 0 ? place.from[0] : place.from[0] + ((place.to[0] - place.from[0]) * Math.abs(y - fromY)) / height;
-      return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far) };
+      return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far), slides: false };
     })
     .sort((a, b) => a.best - b.best);
-  const spots = placed(
-    faces.map(({ best, low, high }) => ({ best, low, high, slides: false })),
-    LABEL_PITCH,
-    top,
-    bottom,
-  );
+  const spots = placed(faces, LABEL_PITCH, top, bottom);
   const elbow = view.axisX - view.edgePx - 6;
-  const markup = faces.flatMap(({ label, place, radiusAt }, i) => {
-    const spot = spots[i] as Placed;
-    const tip: Point = [xOf(view, -radiusAt(spot.anchor)), spot.anchor];
+  const markup = spots.flatMap(({ label, place, radiusAt, labelY, anchorY }) => {
+    const tip: Point = [xOf(view, -radiusAt(anchorY)), anchorY];
     return [
-      line('bw-thin bw-leader', tip, [elbow, spot.anchor], [leftX + 4, spot.label]),
+      line('bw-thin bw-leader', tip, [elbow, anchorY], [leftX + 4, labelY]),
       place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]),
-      labelText(label, [leftX, spot.label], 'end'),
+      labelText(label, [leftX, labelY], 'end'),
     ];
   });
-  return { markup, runs: spots.map(({ anchor }) => anchor) };
+  return { markup, runs: spots.map(({ anchorY }) => anchorY) };
 }
 
 const THICK: Readonly<Record<SpanLook, string>> = { worst: 'bw-worst', nominal: 'bw-nominal', asked: 'bw-asked', plain: 'bw-thin' };
@@ -135,9 +129,9 @@ function dimensionLine(x: number, fromY: number, toY: number, look: SpanLook): C
   return [shaft, ...(isShort(low, high) ? [stroke([x, low]), stroke([x, high])] : [arrow([x, low], [0, 1]), arrow([x, high], [0, -1])])];
 }
 
-export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): Column {
+export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): LabelColumn {
   const partX = view.axisX + view.edgePx + COLUMN_PX;
-  const startOf = ([r]: Place): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
+  const startOf = ([r]: AxialPoint): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
   const spans = labels
     .flatMap(label =>
       label.dimension.place?.side === 'right'
@@ -151,33 +145,34 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
           ]
         : [],
     )
-    .map(span => ({
-      ...span,
-      x: (span.place.beside === 'thread' ? threadX : partX) + span.label.column * COLUMN_PX,
-      best: (span.fromY + span.toY) / 2,
-    }))
+    .map(span => {
+      const { place, label, fromY, toY } = span;
+      const inset = Math.min(4, Math.abs(toY - fromY) / 2);
+      return {
+        ...span,
+        x: (place.beside === 'thread' ? threadX : partX) + label.column * COLUMN_PX,
+        best: (fromY + toY) / 2,
+        low: Math.min(fromY, toY) + inset,
+        high: Math.max(fromY, toY) - inset,
+        slides: true,
+      };
+    })
     .sort((a, b) => a.best - b.best);
-  const entries = spans.map(({ fromY, toY, best }) => {
-    const inset = Math.min(4, Math.abs(toY - fromY) / 2);
-    return { best, low: Math.min(fromY, toY) + inset, high: Math.max(fromY, toY) - inset, slides: true };
-  });
-  const spots = placed(entries, LABEL_PITCH, top, bottom);
   const elbow = rightX - FAN_PX;
   const extensions = spans.flatMap(({ place, fromY, toY, x }) =>
     [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])),
   );
   const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
-  const leaders = spans.flatMap(({ label, x, fromY, toY }, i) => {
-    const spot = spots[i] as Placed;
+  const leaders = placed(spans, LABEL_PITCH, top, bottom).flatMap(({ label, x, fromY, toY, labelY, anchorY }) => {
     const path: Point[] = [
-      [x, spot.anchor],
-      [Math.max(elbow, x), spot.anchor],
-      [rightX - 4, spot.label],
+      [x, anchorY],
+      [Math.max(elbow, x), anchorY],
+      [rightX - 4, labelY],
     ];
     return [
       line('bw-extension bw-leader', ...path),
-      isShort(fromY, toY) ? undefined : dot([x, spot.anchor]),
-      labelText(label, [rightX, spot.label], 'start'),
+      isShort(fromY, toY) ? undefined : dot([x, anchorY]),
+      labelText(label, [rightX, labelY], 'start'),
     ];
   });
   return {

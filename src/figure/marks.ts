@@ -1,4 +1,4 @@
-// A state as a shape: square fail, triangle look, circle pass, broken square not checked. The word always stands beside it.
+// A state as a shape: square fail, triangle review, circle pass, broken square not checked. The word always stands beside it.
 import type { State } from '../core/check/check';
 import { el, type Markup, type Point, px, text } from './svg';
 
@@ -10,9 +10,9 @@ const square = (className: string, [x, y]: Point): Markup =>
 
 const SHAPES: Readonly<Record<State, (centre: Point) => Markup>> = {
   fail: centre => square('bw-fail', centre),
-  look: ([x, y]) =>
+  review: ([x, y]) =>
     el('path', {
-      class: 'bw-look',
+      class: 'bw-review',
       d: `M${px(x)} ${px(y - MARK_PX - 3)}L${px(x + MARK_PX + 3)} ${px(y + MARK_PX)}H${px(x - MARK_PX - 3)}Z`,
     }),
   pass: ([x, y]) => el('circle', { class: 'bw-pass', cx: x, cy: y, r: MARK_PX - 2 }),
@@ -25,7 +25,7 @@ export function mark(state: State, [x, y]: Point, number?: number): Markup[] {
     number === undefined
       ? []
       : [
-          text(String(number), [x, y + (state === 'look' ? 6 : 4)], {
+          text(String(number), [x, y + (state === 'review' ? 6 : 4)], {
             anchor: 'middle',
             className: state === 'fail' ? 'bw-number bw-on-fail' : 'bw-number',
           }),

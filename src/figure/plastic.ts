@@ -1,19 +1,19 @@
 // Head half, board and thread half in section: tint, hatching, visible edges, break lines.
 import type { Board, HeadHalf, Shape, ThreadHalf } from './shape';
 import { el, line, type Markup, type Point, through } from './svg';
-import { at, type Place, type View, wave, yOf } from './view';
+import { at, type AxialPoint, type View, wave, yOf } from './view';
 
-type Material = 'head-half' | 'thread-half' | 'board';
+type PartName = 'head-half' | 'thread-half' | 'board';
 
-const mirrored = (places: readonly Place[]): Place[] => places.map(([r, z]) => [-r, z]);
+const mirrored = (places: readonly AxialPoint[]): AxialPoint[] => places.map(([r, z]) => [-r, z]);
 
-function filled(material: Material, outline: readonly Point[]): Markup[] {
+function filled(material: PartName, outline: readonly Point[]): Markup[] {
   const d = through(outline, true);
   return [el('path', { class: `bw-${material}`, d }), el('path', { fill: `url(#bw-hatch-${material})`, d })];
 }
 
 /** An area that ends in a break line beside the part: its visible edges run from the break, around, and back to it. */
-function broken(view: View, material: Material, profile: readonly Place[], side: 1 | -1): Markup[] {
+function broken(view: View, material: PartName, profile: readonly AxialPoint[], side: 1 | -1): Markup[] {
   const points = (side === 1 ? profile : mirrored(profile)).map(place => at(view, place));
   const edgeX = view.axisX + side * view.edgePx;
   const [first, last] = [points[0] as Point, points[points.length - 1] as Point];
@@ -31,14 +31,14 @@ const CLEAR_PX = 10;
 const acrossBore = (view: View, r: number, z: number): Markup => line('bw-visible', at(view, [-r, z]), at(view, [r, z]));
 
 /** The bore of the seat: straight, or with the countersink at its top. */
-function bore({ floor, end, floorR, holeR, boreFrom, cone }: HeadHalf): Place[] {
+function bore({ floor, end, floorR, holeR, boreFrom, cone }: HeadHalf): AxialPoint[] {
   if (cone === undefined)
     return [
       [holeR, floor],
       [holeR, end],
     ];
   const startR = Math.min(cone.sharpR, floorR);
-  const start: Place = [startR, floor + (cone.sharpR - startR) / cone.slope];
+  const start: AxialPoint = [startR, floor + (cone.sharpR - startR) / cone.slope];
   // a countersink deeper than the seat opens on its far side
   return boreFrom > end ? [start, [cone.sharpR - (end - floor) * cone.slope, end]] : [start, [holeR, boreFrom], [holeR, end]];
 }
@@ -46,16 +46,16 @@ function bore({ floor, end, floorR, holeR, boreFrom, cone }: HeadHalf): Place[] 
 function drawHeadHalf(view: View, part: HeadHalf): Markup[] {
   const { outer, floor, plane, end, inner, mouthR, floorR, postR, postRootR, sleeveR } = part;
   const inside = bore(part);
-  const [throughR] = inside[inside.length - 1] as Place;
-  const sleeve: Place[] =
+  const [throughR] = inside[inside.length - 1] as AxialPoint;
+  const sleeve: AxialPoint[] =
     sleeveR === undefined
       ? []
       : [
           [sleeveR, end],
           [sleeveR, plane],
         ];
-  const profile: Place[] = [[mouthR, outer], [floorR, floor], ...inside, ...sleeve, [postR, plane], [postRootR, inner]];
-  const edges: Place[] = [[mouthR, outer], ...inside.slice(0, -1), [throughR, end]];
+  const profile: AxialPoint[] = [[mouthR, outer], [floorR, floor], ...inside, ...sleeve, [postR, plane], [postRootR, inner]];
+  const edges: AxialPoint[] = [[mouthR, outer], ...inside.slice(0, -1), [throughR, end]];
   return [
     ...broken(view, 'head-half', profile, 1),
     ...broken(view, 'head-half', profile, -1),
@@ -65,7 +65,7 @@ function drawHeadHalf(view: View, part: HeadHalf): Markup[] {
 
 function drawBoard(view: View, { top, bottom, holeR, clearR }: Board): Markup[] {
   if (holeR !== undefined) {
-    const profile: Place[] = [
+    const profile: AxialPoint[] = [
       [holeR, top],
       [holeR, bottom],
     ];
@@ -93,7 +93,7 @@ function drawBoard(view: View, { top, bottom, holeR, clearR }: Board): Markup[] 
 function drawThreadHalf(view: View, { root, back, odR, rootR, holeBottom, relief, reliefR, pilotAt }: ThreadHalf): Markup[] {
   const isThrough = holeBottom >= back;
   const bottom = Math.min(holeBottom, back);
-  const mouth: Place[] =
+  const mouth: AxialPoint[] =
     relief > 0
       ? [
           [pilotAt(relief), relief],
@@ -101,7 +101,7 @@ function drawThreadHalf(view: View, { root, back, odR, rootR, holeBottom, relief
           [reliefR, 0],
         ]
       : [[pilotAt(0), 0]];
-  const side: Place[] = [[pilotAt(bottom), bottom], ...mouth, [odR, 0], [rootR, root]];
+  const side: AxialPoint[] = [[pilotAt(bottom), bottom], ...mouth, [odR, 0], [rootR, root]];
   const edges = mouth.filter(([, z], i) => i === 0 || z === 0).map(([r, z]) => acrossBore(view, r, z));
   if (isThrough)
     return [

@@ -3,10 +3,10 @@ import type { Screw } from '../core/screw/thread';
 import { tanDeg } from '../core/maths';
 import type { ScrewShape } from './shape';
 import { el, line, type Markup, type Point, px, through } from './svg';
-import { at, type Place, type View, xOf, yOf } from './view';
+import { at, type AxialPoint, type View, xOf, yOf } from './view';
 
 /** Below this pitch the thread is drawn with a thin line at its root, as in ISO 6410-1. */
-const SMALLEST_PITCH_PX = 6;
+const MIN_PITCH_PX = 6;
 /** Flanks of 60°, point of 45°: M and UN threads, ISO 1478. */
 const FLANK = tanDeg(30);
 const POINT_SLOPE = tanDeg(22.5);
@@ -56,27 +56,27 @@ function crests(
 const RIGHT = 0.25;
 const LEFT = 0.75;
 
-function shankSide(shape: ScrewShape, profile: Profile, phase: number): Place[] {
+function shankSide(shape: ScrewShape, profile: Profile, phase: number): AxialPoint[] {
   const { crest, root } = profile;
   const flat = shape.screw.isTapping ? 0 : shape.screw.pitchMm / 16;
-  const teeth = crests(profile, shape, phase).flatMap(({ t, foot }): Place[] => [
+  const teeth = crests(profile, shape, phase).flatMap(({ t, foot }): AxialPoint[] => [
     [root(t - foot), t - foot],
     [crest(t - flat), t - flat],
     [crest(t + flat), t + flat],
     [root(t + foot), t + foot],
   ]);
   const last = teeth[teeth.length - 1]?.[1] ?? 0;
-  return [[root(0), 0], ...teeth, ...[profile.rootFrom, shape.length].filter(t => t > last).map((t): Place => [root(t), t])];
+  return [[root(0), 0], ...teeth, ...[profile.rootFrom, shape.length].filter(t => t > last).map((t): AxialPoint => [root(t), t])];
 }
 
 function detailedShank(view: View, shape: ScrewShape): Markup[] {
   const profile = profileOf(shape);
-  const place = ([r, t]: Place): Point => at(view, [r, shape.bearing + t]);
+  const place = ([r, t]: AxialPoint): Point => at(view, [r, shape.bearing + t]);
   const right = shankSide(shape, profile, RIGHT);
-  const left = shankSide(shape, profile, LEFT).map(([r, t]): Place => [-r, t]);
+  const left = shankSide(shape, profile, LEFT).map(([r, t]): AxialPoint => [-r, t]);
   const half = shape.screw.pitchMm / 2;
   // right-handed: in front of the axis the thread rises from left to right
-  const turns = crests(profile, shape, RIGHT).flatMap(({ t, foot }): (readonly [Place, Place])[] => {
+  const turns = crests(profile, shape, RIGHT).flatMap(({ t, foot }): (readonly [AxialPoint, AxialPoint])[] => {
     const s = Math.min(t + half, shape.length);
     const end = Math.min(s + foot, shape.length);
     return [
@@ -118,7 +118,10 @@ function flatSeatedHead(view: View, { head, bearing, headR, headHeight }: ScrewS
   const { subject } = head.table;
   if (CYLINDERS.test(subject)) return `M${x(-1)} ${y(0)}V${y(0.9)}L${x(-0.94)} ${y(1)}H${x(0.94)}L${x(1)} ${y(0.9)}V${y(0)}Z`;
   const [side, top] = DOMES.test(subject) ? [0.1, 0.3] : [0.4, 0.45];
-  return `M${x(-1)} ${y(0)}V${y(side)}C${x(-1)} ${y(0.75)} ${x(-0.8)} ${y(1)} ${x(-top)} ${y(1)}H${x(top)}C${x(0.8)} ${y(1)} ${x(1)} ${y(0.75)} ${x(1)} ${y(side)}V${y(0)}Z`;
+  return (
+    `M${x(-1)} ${y(0)}V${y(side)}C${x(-1)} ${y(0.75)} ${x(-0.8)} ${y(1)} ${x(-top)} ${y(1)}H${x(top)}` +
+    `C${x(0.8)} ${y(1)} ${x(1)} ${y(0.75)} ${x(1)} ${y(side)}V${y(0)}Z`
+  );
 }
 
 /** The edge of a countersunk head is cut off below its theoretical diameter; a raised one has a dome on it. */
@@ -131,7 +134,7 @@ function countersunkHead(
   const edgeZ = bearing + Math.max(0, sharpR - headR) / slope;
   const neckZ = Math.max(edgeZ, bearing + (sharpR - neckR) / slope);
   const raised = head.style === 'raised countersunk' ? Math.max(0, headHeight - (sharpR - majorR(screw)) / slope) : 0;
-  const points: Place[] = [
+  const points: AxialPoint[] = [
     [-headR, bearing],
     [-headR, edgeZ],
     [-neckR, neckZ],
@@ -155,7 +158,7 @@ function deepestTip(view: View, shape: ScrewShape): Markup[] {
 }
 
 export function drawScrew(view: View, shape: ScrewShape): Markup[] {
-  const shank = shape.screw.pitchMm * view.scale < SMALLEST_PITCH_PX ? plainShank(view, shape) : detailedShank(view, shape);
+  const shank = shape.screw.pitchMm * view.scale < MIN_PITCH_PX ? plainShank(view, shape) : detailedShank(view, shape);
   const head = shape.cone === undefined ? flatSeatedHead(view, shape) : countersunkHead(view, shape, shape.cone);
   return [...shank, el('path', { class: 'bw-screw', d: head }), ...deepestTip(view, shape)];
 }

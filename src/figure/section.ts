@@ -1,6 +1,6 @@
 // The joint cut along its axis, to scale, as one SVG text: pure, the same text for the same values.
+import { stateOf, verdict } from '../joint/verdict';
 import type { State } from '../core/check/check';
-import type { Screw } from '../core/screw/thread';
 import { dualText } from '../core/unit/unit-text';
 import type { Variant } from '../joint/variant';
 import { type Dimension, dimensionsOf } from './dimensions';
@@ -8,8 +8,10 @@ import { findingList, marksOnPart, missingList, type Numbered, numbered } from '
 import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';
 import { drawPlastic } from './plastic';
 import { drawScrew } from './screw';
-import { extentOf, Reading, type ScrewShape, type Shape, shapeOf } from './shape';
-import { centreLine, heading, pulls, scaleBar } from './sheet';
+import { JointValues } from './joint-values';
+import { extentOf, type ScrewShape, type Shape } from './shape';
+import { shapeOf } from './shape-of-joint';
+import { centreLine, heading, pulls, scaleBar } from './surroundings';
 import { hatches, style } from './style';
 import { type Child, el, px, shown, text } from './svg';
 import type { View } from './view';
@@ -38,7 +40,7 @@ export interface LegendEntry {
   readonly name: string;
   /** What it is in the joint: an input or node. */
   readonly of: string;
-  /** Nothing where the value is refused; then the letter is not on the drawing. */
+  /** Undefined where the value is refused; then the letter is not on the drawing. */
   readonly value: number | undefined;
   readonly unit: string;
 }
@@ -51,7 +53,7 @@ const FOOT_PX = 38;
 /** The centre line runs on beyond the part. */
 const CENTRE_PX = 12;
 const SIDE_PX = 24;
-const LEAST_PART_PX = 216;
+const MIN_PART_PX = 216;
 /** The part is never drawn higher than this share of the width. */
 const TALLEST = 0.64;
 
@@ -86,7 +88,7 @@ function arranged(
     ) + 1;
   const threadPx = (count('thread') + 0.8) * COLUMN_PX;
   const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
-  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + LEAST_PART_PX));
+  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + MIN_PART_PX));
   const halfPx = (widthPx - outside) / 2;
   const bossR = shape.threadHalf?.rootR ?? 0;
   const scale = Math.min(
@@ -115,10 +117,12 @@ function arranged(
   };
 }
 
-const titleOf = (screw: ScrewShape | undefined): string =>
-  screw === undefined
-    ? 'Section through the joint'
-    : `Section through the joint: ${screw.screw.size.text} × ${Math.round(screw.length * 100) / 100}${screw.screw.isTapping ? (screw.isFlatEnd ? ' flat' : ' cone') : ''}, ${screw.head.table.standard} head`;
+function titleOf(shape: ScrewShape | undefined): string {
+  if (shape === undefined) return 'Section through the joint';
+  const { screw, length, isFlatEnd, head } = shape;
+  const end = !screw.isTapping ? '' : isFlatEnd ? ' flat' : ' cone';
+  return `Section through the joint: ${screw.size.text} × ${Math.round(length * 100) / 100}${end}, ${head.table.standard} head`;
+}
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {
   const named = (words: string): string => {
@@ -132,7 +136,7 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
     part => part !== undefined,
   );
   const drawn = parts.length === 0 ? 'Nothing can be drawn yet.' : `Drawn to scale: ${parts.join(', ')}.`;
-  const reason = variant.verdict('reason');
+  const reason = verdict(variant, 'reason');
   return `${drawn} ${numbers.length === 0 ? '' : `${numbers.join(', ')}. `}State: ${state}${reason === '–' ? '' : ` – ${reason}`}.`;
 }
 
@@ -140,14 +144,14 @@ export function section(
   variant: Variant,
   { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {},
 ): Section {
-  const read = new Reading(variant);
+  const read = new JointValues(variant);
   const shape = shapeOf(read);
   const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
   const findings = variant.findings();
   for (const { rule, state, refusal } of findings)
     if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
-  const dMm = (read.get('screw') as Screw | undefined)?.nominalMm;
+  const dMm = read.get('screw')?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
   const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({
     letter: letterOf(i),
@@ -162,7 +166,7 @@ export function section(
     number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText),
     column: columns.get(dimension) ?? 0,
   }));
-  const state = variant.verdict('state') as State;
+  const state = stateOf(variant);
   const list = print || only !== undefined ? [] : numbered(findings);
 
   const isEmpty = Object.keys(shape).length === 0;

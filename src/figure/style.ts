@@ -28,7 +28,7 @@ const CSS = `
 .bw-worst-bar{fill:var(--bw-worst,#a3241f)}
 .bw-nominal-bar{fill:var(--bw-nominal-pale,#bcd3ea);stroke:var(--bw-nominal,#1d5c99);stroke-width:1}
 .bw-fail{fill:var(--bw-fail,#a3241f);stroke:var(--bw-sheet,#fff);stroke-width:1.2}
-.bw-look{fill:var(--bw-look,#ffd75e);stroke:var(--bw-ink,#14181d);stroke-width:1.2}
+.bw-review{fill:var(--bw-review,#ffd75e);stroke:var(--bw-ink,#14181d);stroke-width:1.2}
 .bw-outline{fill:var(--bw-sheet,#fff);stroke:var(--bw-quiet,#4c5661);stroke-width:1}
 .bw-pass{fill:var(--bw-sheet,#fff);stroke:var(--bw-pass,#23743c);stroke-width:2}
 .bw-unchecked{fill:var(--bw-sheet,#fff);stroke:var(--bw-ink,#14181d);stroke-width:1.2;stroke-dasharray:3 2}

@@ -10,11 +10,11 @@ export interface View {
 }
 
 /** Radius, negative to the left of the axis, and height below the boss face. */
-export type Place = readonly [r: number, z: number];
+export type AxialPoint = readonly [r: number, z: number];
 
 export const yOf = (view: View, z: number): number => view.faceY + z * view.scale;
 export const xOf = (view: View, r: number): number => view.axisX + r * view.scale;
-export const at = (view: View, [r, z]: Place): Point => [xOf(view, r), yOf(view, z)];
+export const at = (view: View, [r, z]: AxialPoint): Point => [xOf(view, r), yOf(view, z)];
 
 const WAVE_STEP = 4;
 

@@ -14,9 +14,11 @@ import { plainLooks, sourceOfFile } from './read/from-file';
 import { looksOf, sourceOf } from './read/from-plan';
 import { handover, type Handover, type Making } from './handover';
 import type { SourceWorkbook } from '../sheet/workbook-values';
-import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './title-block';
+import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
-const USAGE = `npm run handover -- in.xlsx out.xlsx [--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]
+const OPTIONS =
+  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]';
+const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
 npm run handover -- --compare sent.xlsx returned.xlsx`;
@@ -31,7 +33,7 @@ const TITLE = {
   'checked-by': { type: 'string' },
 } as const;
 
-type Print = (line: string) => void;
+type PrintLine = (line: string) => void;
 
 function parsed(args: readonly string[]) {
   try {
@@ -45,7 +47,7 @@ function parsed(args: readonly string[]) {
   }
 }
 
-export async function main(args: readonly string[], print: Print): Promise<void> {
+export async function main(args: readonly string[], print: PrintLine): Promise<void> {
   const { values, positionals } = parsed(args);
   const [first, second] = positionals;
   const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
@@ -110,13 +112,13 @@ async function opened(path: string): Promise<SourceWorkbook> {
   return sourceOfFile(basename(path), sheets, names);
 }
 
-async function written({ plan, findings, live, asValues }: Handover, path: string, print: Print): Promise<void> {
+async function written({ plan, findings, live, asValues }: Handover, path: string, print: PrintLine): Promise<void> {
   await writeFile(path, await writeWorkbook(plan));
   for (const { sheet, at, what, words } of findings) if (what !== 'live') print(`${sheet}${at === '' ? '' : ` ${at}`}: ${what}: ${words}`);
   print(`${live} values live, ${asValues} as values: ${path}`);
 }
 
-async function comparison(sentPath: string, returnedPath: string, print: Print): Promise<void> {
+async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
   const bytes = await readFile(returnedPath).catch(() => {
     throw new UserFault(`${returnedPath} cannot be read`);
   });
@@ -148,10 +150,11 @@ async function comparison(sentPath: string, returnedPath: string, print: Print):
   );
   list(
     'results',
-    results.map(
-      ({ characteristic, requirement, lower, upper, result, judged, method, remark }) =>
-        `${characteristic}: ${result} for ${requirement}${lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`}, ${judged}${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`,
-    ),
+    results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => {
+      const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
+      const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
+      return `${characteristic}: ${result} for ${requirement}${limits}, ${judged}${how}`;
+    }),
   );
   list(
     'missing',

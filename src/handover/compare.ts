@@ -1,8 +1,10 @@
-// A file that came back beside the one that was sent: what was changed, answered and measured. Formulas are compared as text, never worked out.
+// A file that came back beside the one that was sent: what was changed, answered and measured.
+// Formulas are compared as text, never worked out.
 import type { Cell } from '../core/kinds';
 import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
 import { COVER_TITLE } from './pages/cover';
-import { address, cellPosition, plainText } from '../sheet/formula';
+import { address, cellPosition } from '../sheet/addresses';
+import { plainText } from '../sheet/formula';
 import type { SourceCell, SourceSheet, SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
 
@@ -28,7 +30,7 @@ export interface Measured {
   readonly remark: string;
 }
 
-export interface Comparison {
+export interface ReturnedChanges {
   readonly changedInputs: readonly Change[];
   readonly changedFormulas: readonly Change[];
   /** Fields of the cover and of the characteristics that were filled in. */
@@ -45,7 +47,7 @@ const SHORTEST_LABEL = 4;
 
 const NOTHING: SourceCell = { value: null };
 
-export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Comparison {
+export function compare(sent: SourceWorkbook, returned: SourceWorkbook): ReturnedChanges {
   const changedInputs: Change[] = [];
   const changedFormulas: Change[] = [];
   const answers: Change[] = [];

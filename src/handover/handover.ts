@@ -3,21 +3,22 @@ import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
 import type { WorkbookPlan } from '../sheet/plan';
 import { isPlain } from './compile/allowed';
 import { characteristics } from './pages/characteristics';
-import { convert, type Looks } from './compile/convert';
+import { convert } from './compile/convert';
+import type { Looks } from './read/looks';
 import { coverSheet, materialsIn } from './pages/cover';
-import { figureSheet, MOST_FIGURES, type PngOf } from './pages/figure';
-import type { Finding } from './finding';
-import { parseFormula, walk, withoutTexts } from '../sheet/formula';
+import { figureSheet, MOST_FIGURES, type SvgToPng } from './pages/figure';
+import type { HandoverFinding } from './read/finding';
+import { LONGEST_FORMULA, parseFormula, walk, withoutTexts } from '../sheet/formula';
 import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { sourcesSheet } from './pages/sources';
 import { cellText } from '../sheet/cell-text';
-import type { Paper, TitleBlock } from './title-block';
+import type { Paper, TitleBlock } from './pages/title-block';
 import { verified } from './verified';
 
 export interface Handover {
   readonly plan: WorkbookPlan;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
   /** Values of ours that follow their inputs, and that do not. */
   readonly live: number;
   readonly asValues: number;
@@ -26,7 +27,7 @@ export interface Handover {
 export interface Making {
   readonly paper?: Paper;
   /** Without it there are no figures. */
-  readonly pngOf?: PngOf;
+  readonly pngOf?: SvgToPng;
 }
 
 export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, { paper = 'A4', pngOf }: Making = {}): Handover {
@@ -48,7 +49,8 @@ export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlo
     data.plan(),
   ]);
   const findings = [...copy.findings, ...found];
-  const count = (kind: (finding: Finding) => boolean): number => findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
+  const count = (kind: (finding: HandoverFinding) => boolean): number =>
+    findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
   const live = count(({ what }) => what === 'live') - found.reduce((sum, { values = 0 }) => sum + values, 0);
   const asValues = count(({ what }) => what !== 'live');
@@ -84,8 +86,6 @@ function hashOf({ sheets }: SourceWorkbook): string {
   );
   return fnv1a64(bytesOf([FUNCTIONS_VERSION, DATA_VERSION, ...lines].join('\n')));
 }
-
-const LONGEST_FORMULA = 8192;
 
 /** Formulas of a column differ in their row numbers only: one of them is looked at. `LOG10(` keeps its number. */
 const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0');

@@ -3,11 +3,13 @@
 //
 // A formula of ours that gives another value is a fault of ours, and whatever follows from it would be wrong: there is no copy.
 // A formula of the user reads what had to change on the way (a text with its unit is a number now): its value stays, without it.
+import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
-import type { Finding } from './finding';
-import { type Area, parseFormula } from '../sheet/formula';
-import { ERROR_CODE, isFault, type Known, type One, type Rows, scalar } from '../sheet/natives';
+import type { HandoverFinding } from './read/finding';
+import type { Area } from '../sheet/addresses';
+import { parseFormula } from '../sheet/formula';
+import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
@@ -20,10 +22,10 @@ const worthOf = ({ value, formula }: PlanCell): One =>
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
-  private readonly areas = new Map<string, Rows | undefined>();
+  private readonly areas = new Map<string, KnownRows | undefined>();
 
   constructor(sheets: readonly SheetPlan[]) {
-    super();
+    super(call);
     this.sheets = new Map(sheets.map(({ name, cells }) => [name, new Map(cells.map(cell => [cell.at, worthOf(cell)]))]));
   }
 
@@ -32,7 +34,7 @@ class ValuesBeside extends Evaluator {
     return cells === undefined ? undefined : (cells.get(at) ?? null);
   }
 
-  override area(area: Area): Rows | undefined {
+  override area(area: Area): KnownRows | undefined {
     const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
     if (!this.areas.has(key)) this.areas.set(key, super.area(area));
     return this.areas.get(key);
@@ -53,14 +55,15 @@ const shown = (value: One): string => (isFault(value) ? value.cellError : String
 
 export interface Verified {
   readonly sheets: readonly SheetPlan[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
 }
 
 /** A copy that would not be true is not made. */
 export class UntrueCopy extends Error {
   constructor(readonly cells: readonly string[]) {
     super(
-      `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
+      `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give ` +
+        `another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
     );
   }
 }
@@ -71,7 +74,7 @@ export class UntrueCopy extends Error {
  */
 export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>, beside: readonly SheetPlan[] = []): Verified {
   const values = new ValuesBeside([...sheets, ...beside]);
-  const findings: Finding[] = [];
+  const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];
@@ -105,8 +108,10 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 
 const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
-const told = (cells: readonly string[]): string =>
-  `${cells.length === 1 ? '' : `${cells.length} formulas, ${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}: `}the value is the one that the workbook had`;
+function told(cells: readonly string[]): string {
+  const named = `${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}`;
+  return `${cells.length === 1 ? '' : `${cells.length} formulas, ${named}: `}the value is the one that the workbook had`;
+}
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
   return { ...cell, note: `value, not live: was ${formula ?? ''}` };

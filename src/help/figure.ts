@@ -87,7 +87,7 @@ const DRAWN_AS: Readonly<Record<string, string>> = {
 const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
 
 /** Fewer dimensions say little by themselves. */
-const LEAST = 2;
+const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
 
 export interface Figure {
@@ -111,5 +111,5 @@ export function functionFigure(card: Card): Figure | undefined {
   if (topic === undefined) return undefined;
   const own = new Set(jointNames(card).map(drawnAs));
   const around = drawn(jointNamesAround(card).map(drawnAs), own);
-  return around.legend.length >= LEAST && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(topic, own);
+  return around.legend.length >= MIN_DIMENSIONS && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(topic, own);
 }

@@ -10,7 +10,8 @@ export interface TopicWords {
 export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   Units: {
     about:
-      'Every length and angle may be typed as text with its unit, and sums may mix units. What cannot be read is refused; nothing is guessed.',
+      'Every length and angle may be typed as text with its unit, and sums may mix units. What cannot be read is ' +
+      'refused; nothing is guessed.',
     mistakes: [
       'A board drawing in inches read as millimetres: 3.15 is a plausible board edge in inches and a plausible wall in mm.',
       'A radius entered where a diameter is asked, or a total where a value per side is asked.',
@@ -19,17 +20,20 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   },
   'Screws and standard data': {
     about:
-      'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition and how it is held; and start values of plastics.',
+      'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition ' +
+      'and how it is held; and start values of plastics.',
     mistakes: [
       'The nominal diameter taken where the largest counts: a recess must clear the largest head, a hole the largest thread.',
-      'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and height; purchasing may change them.',
+      'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and ' +
+        'height; purchasing may change them.',
       'Two standards for the same trade word. M3 pan heads of two standards differ by 0.4 mm in diameter: name the standard.',
       'M3 without quotes is a cell of the sheet, not a screw.',
     ],
   },
   'Holes and core pins': {
     about:
-      'Pilot and clearance holes, what draft makes of them, how deep a blind hole must be, and what the core pin that forms them can stand.',
+      'Pilot and clearance holes, what draft makes of them, how deep a blind hole must be, and what the core pin that ' +
+      'forms them can stand.',
     mistakes: [
       'A clearance hole where a pilot is needed, so that the screw holds nothing, or the reverse.',
       'A drafted pilot judged at its mouth alone: it is tightest at the deepest reach of the screw, and there the boss splits.',
@@ -41,7 +45,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     about:
       'Draft is per side, acts from the end at which the size is held, and has a direction. Every drafted size has two ends: look at both.',
     mistakes: [
-      'Draft added in the wrong direction: outsides grow towards the root, holes narrow away from their mouth, a pocket narrows towards its floor.',
+      'Draft added in the wrong direction: outsides grow towards the root, holes narrow away from their mouth, a ' +
+        'pocket narrows towards its floor.',
       'Draft per side taken for the whole angle, or its offset counted once where a diameter needs it twice.',
       'A drawing that does not say which end is dimensioned, or whether draft lies inside the tolerance.',
       'Texture without more draft: the wall scrapes when it leaves the mould.',
@@ -49,9 +54,11 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   },
   'Boss and wall': {
     about:
-      'The boss that takes the thread: outside diameter, wall at both ends, and what it does to the wall behind it and to the mould beside it.',
+      'The boss that takes the thread: outside diameter, wall at both ends, and what it does to the wall behind it and ' +
+      'to the mould beside it.',
     mistakes: [
-      'Two rules of thumb followed at once that contradict each other: a boss twice the screw and a boss wall of 60 % need a housing wall as thick as the screw.',
+      'Two rules of thumb followed at once that contradict each other: a boss twice the screw and a boss wall of 60 % ' +
+        'need a housing wall as thick as the screw.',
       'The boss wall checked at the free end only: draft outside and in the hole both make it thickest at the root, where sink starts.',
       'A boss merged with the side wall: a thick corner, sink and a void. Stand it off and join it with ribs.',
       'A sliver of mould steel between boss and wall: fillets take from its flat, and a knife edge breaks.',
@@ -59,7 +66,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   },
   'Head recess': {
     about:
-      'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide it, and enough plastic left under it.',
+      'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide ' +
+      'it, and enough plastic left under it.',
     mistakes: [
       'The head height entered where the head diameter is asked. A recess narrower than the hole is the sign of it.',
       'The nominal or smallest head taken: size the recess on the largest.',
@@ -70,7 +78,8 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   },
   'Grip, engagement, screw length': {
     about:
-      'What lies between head and boss is grip; what lies below is not all thread that holds. Relief, point and tolerances take their share before anything bites.',
+      'What lies between head and boss is grip; what lies below is not all thread that holds. Relief, point and ' +
+      'tolerances take their share before anything bites.',
     mistakes: [
       'Length minus grip taken for engagement. Relief and point carry no full thread; at worst case about half of it may be left.',
       'The tolerance of the screw length left out: with tapping screws it is often the largest of the chain.',
@@ -92,9 +101,11 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     about: 'The circuit board: play around it, what clamps it, what the metal of the screw can reach, and what holds it when it shifts.',
     mistakes: [
       'A pocket drawn at its rim: its walls lean in, and the board sits near the floor.',
-      'A board clamped between two fixed heights: ±10 % of thickness makes it rattle or crush. Screw it to the bosses and leave the pillars a gap.',
+      'A board clamped between two fixed heights: ±10 % of thickness makes it rattle or crush. Screw it to the bosses ' +
+        'and leave the pillars a gap.',
       'The head centred for the distance to copper: it moves by its play in the hole and by the position of the hole.',
-      'A distance to copper taken from a table of layout habits: what is required comes from the product’s own standard and a qualified review.',
+      'A distance to copper taken from a table of layout habits: what is required comes from the product’s own ' +
+        'standard and a qualified review.',
     ],
   },
   'Ribs, lip, mould': {

@@ -2,7 +2,7 @@
 import { type Card, type Topic, TOPICS } from '../core/card';
 import { CAUTIONS } from './cautions';
 import { topicFigure } from './figure';
-import type { Described } from './function-page';
+import type { Described } from './described-function';
 import { TOPIC_WORDS } from './mistakes';
 import { FigureWithLegend, FunctionItem, Mistakes, slug, topicFile, written } from './page';
 

@@ -1,12 +1,13 @@
 // All help pages by file name: made at build, static, without a network.
 import { TOPICS } from '../core/card';
+import { EVIDENCE } from '../evidence/list';
 import { CARDS } from '../registry';
-import type { Evidence } from './evidence';
-import { type Described, functionPage } from './function-page';
+import type { Described } from './described-function';
+import { functionPage } from './function-page';
 import { indexPage, topicPage } from './overview';
 import { functionFile, topicFile } from './page';
 
-export function helpPages(functions: readonly Described[], evidence: readonly Evidence[]): ReadonlyMap<string, string> {
+export function helpPages(functions: readonly Described[]): ReadonlyMap<string, string> {
   const described = new Map(functions.map(listed => [listed.id, listed]));
   const cards = [...CARDS.values()].filter(({ id }) => described.has(id));
   return new Map([
@@ -21,6 +22,6 @@ export function helpPages(functions: readonly Described[], evidence: readonly Ev
           ),
         ] as const,
     ),
-    ...cards.map(card => [functionFile(card.id), functionPage(card, described.get(card.id) as Described, evidence)] as const),
+    ...cards.map(card => [functionFile(card.id), functionPage(card, described.get(card.id) as Described, EVIDENCE)] as const),
   ]);
 }

@@ -2,7 +2,7 @@
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { convert } from '../handover/compile/convert';
-import { address } from '../sheet/formula';
+import { address } from '../sheet/addresses';
 import type { SourceCell } from '../sheet/workbook-values';
 import type { SheetPlan } from '../sheet/plan';
 
@@ -22,7 +22,7 @@ export interface PlainSheet {
 
 const SHEET = 'Sheet';
 /** More rows than anyone reads on a page, or a formula longer than anyone reads. */
-const MOST_ROWS = 40;
+const MAX_ROWS = 40;
 
 const rowsOf = (raw: unknown): readonly (readonly unknown[])[] =>
   Array.isArray(raw) ? (raw as unknown[]).map(line => (Array.isArray(line) ? (line as unknown[]) : [line])) : [[raw]];
@@ -89,5 +89,5 @@ export function plainSheet(card: Card): PlainSheet {
     formula === undefined ? [] : [{ at: `${SHEET}!${at}`, words: 'result', content: formula, value }],
   );
   const rows = [...inputs.map(row => ({ ...row, value: converted.get(row.at) ?? row.value })), ...formulasOf(steps), ...results];
-  return rows.length > MOST_ROWS ? { rows: rows.slice(0, MOST_ROWS), remark: undefined } : { rows, remark: undefined };
+  return { rows: rows.slice(0, MAX_ROWS), remark: undefined };
 }

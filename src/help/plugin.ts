@@ -3,8 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { tsImport } from 'tsx/esm/api';
 import type { Compiler } from 'webpack';
-import type { Evidence } from './evidence';
-import type { Described } from './function-page';
+import type { Described } from './described-function';
 import type * as Pages from './pages';
 
 const MANIFEST = new URL('../../manifest.xml', import.meta.url);
@@ -25,14 +24,12 @@ export function completed<T extends { readonly id: string }>(
   };
 }
 
-/** The pages and the list of evidence as they are now, and the files that they come from. */
-async function loaded() {
+/** The pages as they are now, and the files that they come from. */
+export async function loaded() {
   const files = new Set<string>();
   const onImport = (url: string): void => void (url.startsWith('file:') && files.add(fileURLToPath(url)));
-  const load = (file: string): Promise<unknown> => tsImport(file, { parentURL: import.meta.url, onImport });
-  const { helpPages } = (await load('./pages.ts')) as typeof Pages;
-  const { EVIDENCE } = (await load('../../test/evidence/evidence.ts')) as { readonly EVIDENCE: readonly Evidence[] };
-  return { files, pagesOf: (functions: readonly Described[]) => helpPages(functions, EVIDENCE) };
+  const { helpPages } = (await tsImport('./pages.ts', { parentURL: import.meta.url, onImport })) as typeof Pages;
+  return { files, helpPages };
 }
 
 const NAME = 'HelpPages';
@@ -47,9 +44,9 @@ export const helpPages = {
         if (asset === undefined) return;
         const metadata = completed(JSON.parse(String(asset.source.source())) as { functions: Described[] });
         compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
-        const { files, pagesOf } = await loaded();
+        const { files, helpPages } = await loaded();
         compilation.fileDependencies.addAll(files);
-        for (const [file, text] of pagesOf(metadata.functions)) compilation.emitAsset(`help/${file}`, new RawSource(text));
+        for (const [file, text] of helpPages(metadata.functions)) compilation.emitAsset(`help/${file}`, new RawSource(text));
       });
     });
   },

@@ -8,11 +8,13 @@ import { calledBy } from '../plain/forms';
 import { CARDS } from '../registry';
 
 /** A quantity of the joint with what makes it. */
-type Quantity = Made & { readonly name: string };
+type JointQuantity = Made & { readonly name: string };
 
-const MADE: readonly Quantity[] = [
+const MADE: readonly JointQuantity[] = [
   ...[...NODES].map(([name, node]) => ({ ...node, name })),
-  ...[...INPUTS].flatMap(([name, { fallback }]): Quantity[] => (fallback !== undefined && 'by' in fallback ? [{ name, ...fallback }] : [])),
+  ...[...INPUTS].flatMap(([name, { fallback }]): JointQuantity[] =>
+    fallback !== undefined && 'by' in fallback ? [{ name, ...fallback }] : [],
+  ),
 ];
 
 const cardsOf = (made: Made): Card[] => [...CARDS.values()].filter(({ formula }) => formula === made.formula);
@@ -28,7 +30,7 @@ export const jointNamesAround = (card: Card): string[] =>
 /** Rules that judge what a function works out. */
 export function rulesOf(card: Card): readonly Rule[] {
   const mine = new Set(jointNames(card));
-  return RULES.filter(({ value, fail, look }) => [value, fail?.limit, look?.limit].some(name => mine.has(String(name))));
+  return RULES.filter(({ value, fail, review }) => [value, fail?.limit, review?.limit].some(name => mine.has(String(name))));
 }
 
 export interface Related {

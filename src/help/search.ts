@@ -37,7 +37,7 @@ interface Scored<T> {
 
 const bestFirst = <T>(scored: readonly Scored<T>[]): T[] => [...scored].sort((a, b) => b.score - a.score).map(({ found }) => found);
 
-/** Functions that fit every word, best first; the words together may be one trade word. Where none fits all, those that fit the rare words best. */
+/** Functions that fit every word, best first; all words may be one trade word. Where none fits all, those that fit the rare words best. */
 export function search<T>(functions: readonly T[], asked: string, findable: (one: T) => Findable): T[] {
   const words = wordsOf(asked);
   if (words.length === 0) return [...functions];
@@ -60,7 +60,7 @@ export function search<T>(functions: readonly T[], asked: string, findable: (one
   return all.length > 0 ? bestFirst(all) : nearest(rated, words);
 }
 
-const MOST_NEAR = 12;
+const MAX_NEAR = 12;
 /** A word that hardly tells functions apart says nothing, nor does one of two letters without a digit: it stands in too many others. */
 const COMMON_SHARE = 0.25;
 const saysNothing = (word: string): boolean => /^\D{1,2}$/.test(word);
@@ -83,7 +83,7 @@ function nearest<T>(rated: readonly Rated<T>[], words: readonly string[]): T[] {
     score: fits.reduce((sum, one, i) => sum + one * (weights[i] ?? 0), 0) + pairs.filter(ids => ids.has(seen.id)).length * PAIR_SCORE,
   }));
   const most = Math.max(...scored.map(({ score }) => score));
-  return most === 0 ? [] : bestFirst(scored.filter(({ score }) => score >= most / 2)).slice(0, MOST_NEAR);
+  return most === 0 ? [] : bestFirst(scored.filter(({ score }) => score >= most / 2)).slice(0, MAX_NEAR);
 }
 
 const PAIR_SCORE = 12;

@@ -9,18 +9,18 @@ const CARD_OF: ReadonlyMap<Formula, Card> = new Map(CORE_CARDS.map(card => [card
 export const cardOf = (formula: Formula): Card | undefined => CARD_OF.get(formula);
 
 export interface LimitedArgument {
-  readonly index: number;
+  readonly slot: number;
   readonly param: Param;
   readonly card: Card;
 }
 
-/** The arguments whose limits are to be checked: an input that has the same limits has refused already. */
-export function limitedArguments({ formula, args }: Pick<Made, 'formula' | 'args'>): readonly LimitedArgument[] {
+/** The arguments whose limits are to be checked, in these slots: an input that has the same limits has refused already. */
+export function limitedArguments({ formula, args }: Made, slots: readonly number[]): readonly LimitedArgument[] {
   const card = cardOf(formula);
-  if (card === undefined) return [];
-  return card.params.flatMap((param, index) => {
-    const arg = args[index];
-    const isKept = param.limits === undefined || (typeof arg === 'string' && isWithin(arg, param.limits));
-    return isKept ? [] : [{ index, param, card }];
+  return slots.flatMap((slot, i) => {
+    const arg = args[i];
+    const param = card?.params[i];
+    if (card === undefined || param?.limits === undefined || (typeof arg === 'string' && isWithin(arg, param.limits))) return [];
+    return { slot, param, card };
   });
 }

@@ -10,7 +10,7 @@ import { INPUTS } from './inputs';
 import { NODES } from './nodes';
 import { isVerdict, type Output, OUTPUTS, unitOf } from './outputs';
 import type { Judged } from './rules';
-import { variantsOf } from './table';
+import { baseOf, variantsOf } from './table';
 import type { Variant } from './variant';
 import { verdict } from './verdict';
 
@@ -80,8 +80,8 @@ function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, str
   }
 }
 
-export function jointCard(inputs: CellRange, variantNumber: number): Cell[][] {
-  const variants = variantsOf(inputs);
+export function jointCard(inputs: CellRange, variantNumber: number, base: CellRange | undefined): Cell[][] {
+  const variants = variantsOf(inputs, baseOf(base));
   const variant = variants[variantNumber - 1];
   if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');
   const states = new Map([...variant.findings()].reverse().map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]));

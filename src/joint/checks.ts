@@ -5,12 +5,12 @@ import { Refused, wrongInput } from '../core/refuse';
 import type { Finding, NamesOf, Rule } from './graph';
 import type { Joint } from './nodes';
 import { remedy } from './remedy';
-import { variantsOf } from './table';
+import { baseOf, variantsOf } from './table';
 import type { Variant } from './variant';
 import { rounded } from './words';
 
-function single(inputs: CellRange): Variant {
-  const variants = variantsOf(inputs);
+function single(inputs: CellRange, base: CellRange | undefined): Variant {
+  const variants = variantsOf(inputs, baseOf(base));
   const [variant] = variants;
   if (variant === undefined || variants.length > 1)
     throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
@@ -20,8 +20,7 @@ function single(inputs: CellRange): Variant {
 function row(variant: Variant, finding: Finding, all: readonly Finding[]): Cell[] {
   const { rule, state, value, limit, refusal } = finding;
   const shown = refusal === undefined ? (value ?? '–') : `no value: ${refusal.message}`;
-  const said = rule.words === undefined ? [shown, limit ?? '–'] : [refusal === undefined ? '–' : shown, '–'];
-  return [rule.name, ...said, rule.basis, state, rule.source, remedy(variant, finding, all)];
+  return [rule.name, shown, limit ?? '–', rule.basis, state, rule.source, remedy(variant, finding, all)];
 }
 
 function rows(variant: Variant, chosen: (rule: Rule) => boolean): Cell[][] {
@@ -38,7 +37,7 @@ function conflict(
   try {
     const { asked, allowed, way } = of();
     const agree = atMost(asked, allowed);
-    return [name, asked, allowed, basis, agree ? 'pass' : 'look', 'common practice', agree ? '–' : way];
+    return [name, asked, allowed, basis, agree ? 'pass' : 'review', 'common practice', agree ? '–' : way];
   } catch (fault) {
     if (!(fault instanceof Refused)) throw fault;
     return [name, `no value: ${fault.message}`, '–', basis, 'not checked', 'common practice', '–'];
@@ -70,11 +69,11 @@ function conflicts(variant: Variant): Cell[][] {
   ];
 }
 
-export function checkJoint(inputs: CellRange): Cell[][] {
-  return rows(single(inputs), () => true);
+export function checkJoint(inputs: CellRange, base: CellRange | undefined): Cell[][] {
+  return rows(single(inputs, base), () => true);
 }
 
-export function checkBoss(inputs: CellRange): Cell[][] {
-  const variant = single(inputs);
+export function checkBoss(inputs: CellRange, base: CellRange | undefined): Cell[][] {
+  const variant = single(inputs, base);
   return [...rows(variant, ({ boss }) => boss === true), ...conflicts(variant)];
 }

@@ -1,5 +1,5 @@
 // What a formula of the joint gives for a row of values, or why it gives nothing.
-import { limitWords, withinLimits } from '../core/read/params';
+import { limitWords, withinLimits } from '../core/read/limits';
 import { Refused, wrongInput } from '../core/refuse';
 import type { LookUps } from './look-up';
 import { type Derivation, NO_SLOT } from './slots';

@@ -139,6 +139,8 @@ export interface Finding {
   readonly value: number | undefined;
   readonly limit: number | undefined;
   readonly bound: Bound | undefined;
+  /** What is needed and what there is, where that says more. */
+  readonly shown?: { readonly needs: number; readonly has: number };
   /** Why it was not checked. */
   readonly refusal?: Refused | undefined;
 }

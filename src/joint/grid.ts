@@ -5,7 +5,7 @@ import { inputNamed } from './table';
 
 const MAX_VARIANTS = 5_000;
 
-interface List {
+interface HeadedList {
   readonly argument: string;
   /** A joint input, where the list is headed by one. */
   readonly name: string | undefined;
@@ -14,7 +14,7 @@ interface List {
 
 /** The last list changes fastest. Lists that are all headed by joint inputs keep their names as a header row. */
 export function variantGrid(...lists: readonly (readonly Cell[] | undefined)[]): Cell[][] {
-  const columns = lists.flatMap((list, i): List[] =>
+  const columns = lists.flatMap((list, i): HeadedList[] =>
     list === undefined ? [] : [{ argument: `list${i + 1}`, name: inputNamed(list[0]), values: list }],
   );
   const names = columns.flatMap(({ name }) => name ?? []);
@@ -23,13 +23,14 @@ export function variantGrid(...lists: readonly (readonly Cell[] | undefined)[]):
   return [names, ...combinations(columns.map(column => ({ ...column, values: column.values.slice(1) })))];
 }
 
-function checkNames(columns: readonly List[]): void {
+function checkNames(columns: readonly HeadedList[]): void {
   const named = columns.find(({ name }) => name !== undefined);
   const seen = new Set<string>();
   for (const { argument, name, values } of columns) {
     if (name === undefined)
       throw wrongInput(
-        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
+        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ` +
+          `${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
         argument,
       );
     if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);
@@ -38,7 +39,7 @@ function checkNames(columns: readonly List[]): void {
   }
 }
 
-function combinations(columns: readonly List[]): Cell[][] {
+function combinations(columns: readonly HeadedList[]): Cell[][] {
   const count = columns.reduce((product, { values }) => product * values.length, 1);
   if (count > MAX_VARIANTS) throw wrongInput(`the lists make ${count} combinations; at most ${MAX_VARIANTS} are given`);
   return columns.reduce<Cell[][]>((rows, { values }) => rows.flatMap(row => values.map(value => [...row, value])), [[]]);

@@ -21,7 +21,7 @@ const degrees = numeric(ANGLE);
 const SIZE_LIMIT = { above: 0 };
 const DRAFT = { atLeast: 0, below: 90 };
 
-const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, earlier) => parseHead(text, (earlier.get('screw') as Screw).size));
+const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, preceding) => parseHead(text, (preceding.get('screw') as Screw).size));
 const FACE = choice<J.Face>('face', { hidden: ['hidden face'], show: ['show face'] });
 const HELD_AT = choice<J.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
 

@@ -7,6 +7,7 @@ import * as F from './table';
 
 const T = 'The joint as one table';
 const inputs = param('inputs', BLOCK);
+const base = param('base', BLOCK, { blank: 'absent' });
 const SOURCES = [{ title: 'plane geometry, and the standards and rules that each output names', held: 'see JOINT.CARD' }];
 const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
 const OUTPUT = named('joint output', 'engagement min', text => text);
@@ -40,18 +41,18 @@ const CHECKED = {
 const FIRST_CHOICE = [D1[0], D1[1]?.map(value => (value === 16 ? 13 : value))];
 
 export const JOINT_CARDS: readonly Card[] = [
-  card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' })], F.jointCells, {
+  card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' }), base], F.jointCells, {
     result: { shape: 'table', columns: [] },
     ...GENERAL,
     example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6444] },
   }),
-  card('JOINT.VALUE', T, [param('names', BLOCK), param('values', BLOCK), param('output', OUTPUT)], F.jointValue, {
+  card('JOINT.VALUE', T, [param('names', BLOCK), param('values', BLOCK), param('output', OUTPUT), base], F.jointValue, {
     result: { shape: 'number', name: 'the output', unit: '' },
     ...GENERAL,
     example: { args: [[D1[0]], [D1[1]], 'engagement min'], result: 7.34 },
     notLive: 'one cell of a joint; a JOINT.TABLE is handed over live',
   }),
-  card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 })], jointCard, {
+  card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 }), base], jointCard, {
     result: { shape: 'table', columns: ['name', 'value', 'unit', 'formula', 'state', 'source'].map(name => ({ name, unit: '' })) },
     ...GENERAL,
     example: {
@@ -61,7 +62,7 @@ export const JOINT_CARDS: readonly Card[] = [
     },
     notLive: 'text',
   }),
-  card('CHECK.JOINT', 'Checks, variants, trace', [inputs], checkJoint, {
+  card('CHECK.JOINT', 'Checks, variants, trace', [inputs, base], checkJoint, {
     ...CHECKED,
     example: {
       args: [FIRST_CHOICE],
@@ -70,7 +71,7 @@ export const JOINT_CARDS: readonly Card[] = [
     },
     notLive: 'the remedy is searched for',
   }),
-  card('CHECK.BOSS', 'Checks, variants, trace', [inputs], checkBoss, {
+  card('CHECK.BOSS', 'Checks, variants, trace', [inputs, base], checkBoss, {
     ...CHECKED,
     example: {
       args: [FIRST_CHOICE],

@@ -6,7 +6,7 @@ import type { Bound, Finding, Rule } from './graph';
 import { RULES } from './rules';
 import { NO_SLOT, planOf, slotOf } from './slots';
 
-interface Limit {
+interface PlacedBound {
   readonly bound: Bound;
   /** Where the limit stands; of a limit that is a number there is none. */
   readonly slot: number;
@@ -18,13 +18,16 @@ export interface Judge {
   readonly rule: Rule;
   readonly when: readonly number[];
   readonly value: number;
-  readonly fail: Limit | undefined;
-  readonly review: Limit | undefined;
+  readonly fail: PlacedBound | undefined;
+  readonly review: PlacedBound | undefined;
   readonly reviewWhere: number;
+  /** What a reader is shown in place of value and limit. */
+  readonly needs: number;
+  readonly has: number;
   readonly plan: readonly number[];
 }
 
-function limitOf(bound: Bound | undefined): Limit | undefined {
+function placedBound(bound: Bound | undefined): PlacedBound | undefined {
   if (bound === undefined) return undefined;
   const { limit } = bound;
   return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit } : { bound, slot: slotOf(limit), number: NaN };
@@ -33,10 +36,11 @@ function limitOf(bound: Bound | undefined): Limit | undefined {
 function judgeOf(rule: Rule): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
-  const [fail, review] = [limitOf(rule.fail), limitOf(rule.review)];
+  const [fail, review] = [placedBound(rule.fail), placedBound(rule.review)];
   const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
-  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere];
-  return { rule, when, value, fail, review, reviewWhere, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
+  const [needs, has] = rule.shown === undefined ? [NO_SLOT, NO_SLOT] : [slotOf(rule.shown.needs), slotOf(rule.shown.has)];
+  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere, needs, has];
+  return { rule, when, value, fail, review, reviewWhere, needs, has, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
 }
 
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
@@ -55,7 +59,15 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
   const isFail = fail !== undefined && (review === undefined || state === 'pass' || isBroken(value, fail, worthOf(fail, values)));
   const shown = isFail ? fail : review;
   const limit = worthOf(shown, values);
-  return { rule, state, value, limit: typeof limit === 'number' ? limit : undefined, bound: shown?.bound };
+  const [needs, has] = [values[judge.needs], values[judge.has]];
+  return {
+    rule,
+    state,
+    value,
+    limit: typeof limit === 'number' ? limit : undefined,
+    bound: shown?.bound,
+    ...(typeof needs === 'number' && typeof has === 'number' && { shown: { needs, has } }),
+  };
 }
 
 /** How far a rule is from its fail limit: a share of the limit, or of d where that is 0; negative where it fails. Undefined if there is no number to say. */
@@ -106,25 +118,19 @@ export function stateOf({ rule, when, value: slot, fail, review, reviewWhere }: 
 }
 
 /** What the limit is for these values; undefined if there is none. */
-function worthOf(limit: Limit | undefined, values: readonly unknown[]): number | Refused | undefined {
+function worthOf(limit: PlacedBound | undefined, values: readonly unknown[]): number | Refused | undefined {
   if (limit === undefined) return undefined;
   if (limit.slot === NO_SLOT) return limit.number;
   const value = values[limit.slot];
   return typeof value === 'number' || value instanceof Refused ? value : undefined;
 }
 
-function isBroken(value: number, limit: Limit | undefined, at: number | Refused | undefined): boolean {
+function isBroken(value: number, limit: PlacedBound | undefined, at: number | Refused | undefined): boolean {
   if (limit === undefined || typeof at !== 'number') return false;
-  switch (limit.bound.side) {
-    case 'below':
-      return !atLeast(value, at);
-    case 'above':
-      return !atMost(value, at);
-    case 'at most':
-      return atMost(value, at);
-    case 'at least':
-      return atLeast(value, at);
-  }
+  const { side } = limit.bound;
+  if (side === 'below') return !atLeast(value, at);
+  if (side === 'above') return !atMost(value, at);
+  return side === 'at most' ? atMost(value, at) : atLeast(value, at);
 }
 
 /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */

@@ -2,8 +2,8 @@
 import { isState, type State } from '../core/check/check';
 import type { Cell, CellRange } from '../core/kinds';
 import { LIMIT_MARGIN } from '../core/maths';
-import { isBlank, isCellError } from '../core/read/params';
-import { readAnyQuantity } from '../core/read/quantity';
+import { isBlank, isCellError } from '../core/read/cells';
+import { readAnyQuantity } from '../core/read/read-quantity';
 import { codeOf, errorWords, Refused, wrongInput } from '../core/refuse';
 
 export type Direction = 'max' | 'min';
@@ -70,7 +70,7 @@ function scores(goods: readonly (readonly number[] | undefined)[], weights: read
 }
 
 /** What passes or is to be looked at comes first, then what was not checked, then what fails. */
-const TIER: Readonly<Record<State, number>> = { pass: 0, look: 0, 'not checked': 1, fail: 2 };
+const TIER: Readonly<Record<State, number>> = { pass: 0, review: 0, 'not checked': 1, fail: 2 };
 
 function tierOf(cell: unknown): number {
   const word = typeof cell === 'string' ? cell.trim().toLowerCase() : undefined;

@@ -1,7 +1,7 @@
 // What would mend a broken rule: a moulder's changes in a moulder's order, each tried on the whole joint before it is said.
 import { WORST_FIRST } from '../core/check/check';
-import { isFamilyOf } from '../core/screw/family';
 import { standardLengthsMm } from '../core/screw/length';
+import { familySizes } from '../core/screw/thread';
 import type { Finding, Rule } from './graph';
 import { defaultSeatMm } from './formulas';
 import { INPUTS } from './inputs';
@@ -124,7 +124,10 @@ class Search {
       if (this.passes(this.with(variant, at(middle)))) good = middle;
       else fails = middle;
     }
-    return [good, good + 1].filter(i => i <= count).map(at).find(change => this.works(this.with(variant, change)));
+    return [good, good + 1]
+      .filter(i => i <= count)
+      .map(at)
+      .find(change => this.works(this.with(variant, change)));
   }
 
   /** Two inputs: seat and board plane by the same amount; else some values of the first, and what the second needs then. */
@@ -175,7 +178,7 @@ function lengthsNear(variant: Variant): readonly Change[] {
 /** The next smaller and the next larger screw of the family. */
 function screwsNear(variant: Variant): readonly Change[] {
   const { size } = variant.value('screw');
-  const sizes = isFamilyOf(size);
+  const sizes = familySizes(size);
   const at = sizes.indexOf(size.text);
   return [sizes[at - 1], sizes[at + 1]].flatMap(value => (value === undefined ? [] : [{ name: 'screw', value }]));
 }

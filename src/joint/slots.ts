@@ -1,7 +1,6 @@
 // The graph, ordered once: every value has a slot behind all that it is made of, and a variant is a row of values in that order.
-import type { Card, Param } from '../core/card';
 import type { Refused } from '../core/refuse';
-import { limitedArguments } from './base-functions';
+import { type LimitedArgument, limitedArguments } from './base-functions';
 import { type Arg, type Input, type Made, NotApplicable } from './graph';
 import { type InputName, INPUTS } from './inputs';
 import { NODES } from './nodes';
@@ -16,7 +15,7 @@ export interface Derivation {
   /** Where many arguments are put together. */
   readonly args: unknown[];
   readonly where: readonly { readonly slot: number; readonly otherwise: Refused }[];
-  readonly limited: readonly { readonly slot: number; readonly param: Param; readonly card: Card }[];
+  readonly limited: readonly LimitedArgument[];
   /** What names something, and inputs beside it, give: looked up once for each of them. */
   readonly isLookUp: boolean;
 }
@@ -30,9 +29,9 @@ export type Slot = {
   /** A constant, or what stands for a value that does not apply. */
   readonly value: unknown;
 } & (
-  | { readonly is: 'input'; readonly input: Input; readonly derivation: Derivation | undefined }
-  | { readonly is: 'node'; readonly input: undefined; readonly derivation: Derivation }
-  | { readonly is: 'constant' | 'only' | 'or else' | 'given'; readonly input: undefined; readonly derivation: undefined }
+  | { readonly is: 'input'; readonly input: Input; readonly made: Derivation | undefined }
+  | { readonly is: 'node'; readonly input: undefined; readonly made: Derivation }
+  | { readonly is: 'constant' | 'only' | 'or else' | 'given'; readonly input: undefined; readonly made: undefined }
 );
 
 export const SLOTS: Slot[] = [];
@@ -41,8 +40,8 @@ const NEEDS: (readonly number[])[] = [];
 const SLOT = new Map<string, number>();
 
 function placed(key: string, slot: Slot): number {
-  const { derivation } = slot;
-  const from = derivation === undefined ? [] : [...derivation.where.map(condition => condition.slot), ...derivation.from];
+  const { made } = slot;
+  const from = made === undefined ? [] : [...made.where.map(condition => condition.slot), ...made.from];
   NEEDS.push([slot.where, slot.slot, ...from].filter(needed => needed !== NO_SLOT));
   const place = SLOTS.push(slot) - 1;
   SLOT.set(key, place);
@@ -50,7 +49,7 @@ function placed(key: string, slot: Slot): number {
 }
 
 /** What a slot of another sort does not have. */
-const BARE = { is: 'constant', input: undefined, derivation: undefined, slot: NO_SLOT, where: NO_SLOT, value: undefined } as const;
+const BARE = { is: 'constant', input: undefined, made: undefined, slot: NO_SLOT, where: NO_SLOT, value: undefined } as const;
 
 /** The slot of a name: behind all that it is made of. */
 export function slotOf(name: string, within: readonly string[] = []): number {
@@ -61,15 +60,15 @@ export function slotOf(name: string, within: readonly string[] = []): number {
   const input = INPUTS.get(name);
   const node = NODES.get(name);
   if (node !== undefined) {
-    const derivation = derivationOf(node, node.where ?? [], inside);
-    return placed(name, { ...BARE, is: 'node', derivation });
+    const made = derivationOf(node, node.where ?? [], inside);
+    return placed(name, { ...BARE, is: 'node', made });
   }
   if (input === undefined) throw new TypeError(`no such name in the joint: ${name}`);
   const slot = input.beside === undefined ? NO_SLOT : slotOf(input.beside, inside);
   const where = input.askedWhere === undefined ? NO_SLOT : slotOf(input.askedWhere.condition, inside);
   const { fallback } = input;
-  const derivation = fallback === undefined || 'raw' in fallback ? undefined : derivationOf(fallback, [], inside);
-  return placed(name, { ...BARE, is: 'input', input, derivation, slot, where });
+  const made = fallback === undefined || 'raw' in fallback ? undefined : derivationOf(fallback, [], inside);
+  return placed(name, { ...BARE, is: 'input', input, made, slot, where });
 }
 
 /** Inputs that name what is found in tables. */
@@ -87,7 +86,7 @@ function derivationOf(made: Made, where: readonly string[], within: readonly str
       slot: slotOf(name, within),
       otherwise: new NotApplicable(NODES.get(name)?.otherwise ?? `${name} is false`),
     })),
-    limited: limitedArguments(made).map(({ index, param, card }) => ({ slot: from[index] ?? NO_SLOT, param, card })),
+    limited: limitedArguments(made, from),
     isLookUp: NAMING.includes(args[0]) && args.every(arg => (typeof arg === 'string' ? INPUTS.has(arg) : 'is' in arg)),
   };
 }

@@ -2,7 +2,7 @@
 import { closest } from 'fastest-levenshtein';
 import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell, CellRange } from '../core/kinds';
-import { asList, isBlank, isCellError, shown } from '../core/read/params';
+import { asList, isBlank, isCellError, shown } from '../core/read/cells';
 import { codeOf, errorName, quoted, Refused, wrongInput } from '../core/refuse';
 import { INPUTS } from './inputs';
 import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';
@@ -49,11 +49,15 @@ function listOf(rows: CellRange, argument: string): readonly unknown[] {
 
 /** How many of the list are used: what is blank at its end is left out. */
 function used<T>(list: readonly T[], blank: (entry: T) => boolean): number {
-  const blanks = [...list].reverse().findIndex(entry => !blank(entry));
-  return blanks < 0 ? 0 : list.length - blanks;
+  let n = list.length;
+  while (n > 0 && blank(list[n - 1] as T)) n--;
+  return n;
 }
 
-/** How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their values beside. */
+/**
+ * How a range holds variants: names in its first row and a variant in each further one, or names in these rows with their
+ * values beside.
+ */
 export type Layout =
   | { readonly form: 'below'; readonly width: number; readonly height: number }
   | { readonly form: 'beside'; readonly rows: readonly number[] };
@@ -65,13 +69,16 @@ function below(rows: CellRange): Layout & { readonly form: 'below' } {
 }
 
 export function layoutOf(rows: CellRange): Layout {
-  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(cell => inputNamed(cell) !== undefined);
+  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(isHeading);
   return isBeside ? { form: 'beside', rows: rows.flatMap((row, i) => (isBlank(row[0]) ? [] : i)) } : below(rows);
 }
 
 /** Headings of columns that are not read. */
 const LABELS: readonly string[] = ['variant', 'name', 'note', 'part'];
 const isLabel = (heading: string): boolean => LABELS.includes(spelled(heading)) || /^\(.*\)$/s.test(heading.trim());
+
+/** What may stand above a column. */
+const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));
 
 interface Heading {
   readonly name: string;

@@ -1,6 +1,7 @@
 // One variant of the joint: what was typed, every value once, and what the rules find.
-import type { Earlier } from '../core/card';
-import { isBlank, readArgument } from '../core/read/params';
+import type { PrecedingArguments } from '../core/card';
+import { isBlank } from '../core/read/cells';
+import { readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { derived } from './derive';
 import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';
@@ -20,7 +21,7 @@ export class Variant {
   private readonly lookUps = new LookUps();
   /** Null if no rule applies. */
   private worstFound: Finding | null | undefined;
-  private readonly read: Earlier = { get: name => valueOf(this.values[slotOf(name)]) };
+  private readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
 
   /**
    * @param given what was typed under each input name; names left out take their defaults.
@@ -86,12 +87,16 @@ export class Variant {
 
   /** The value of an input or node, or why there is none. */
   outcome(name: string): unknown {
-    return this.workedOut(slotOf(name));
+    const slot = slotOf(name);
+    this.run(planTo(slot));
+    return this.values[slot];
   }
 
   /** The value of an argument. Throws Refused. */
   arg(arg: Arg): unknown {
-    return valueOf(this.workedOut(slotOfArg(arg)));
+    const slot = slotOfArg(arg);
+    this.run(planTo(slot));
+    return valueOf(this.values[slot]);
   }
 
   finding(rule: Rule): Finding | undefined {
@@ -127,11 +132,6 @@ export class Variant {
     return nearest;
   }
 
-  private workedOut(slot: number): unknown {
-    this.run(planTo(slot));
-    return this.at(slot);
-  }
-
   /** What was worked out. */
   at(slot: number): unknown {
     return this.values[slot];
@@ -151,7 +151,7 @@ export class Variant {
     try {
       switch (slot.is) {
         case 'node':
-          return derived(slot.derivation, this.values, this.lookUps);
+          return derived(slot.made, this.values, this.lookUps);
         case 'input':
           return this.input(at, slot);
         case 'constant':
@@ -173,7 +173,7 @@ export class Variant {
     }
   }
 
-  private input(at: number, { input, derivation, slot, where }: Slot & { readonly is: 'input' }): unknown {
+  private input(at: number, { input, made, slot, where }: Slot & { readonly is: 'input' }): unknown {
     const { param, fallback, askedWhere } = input;
     const raw = this.raws[at];
     if (typeof raw === 'number' && raw !== 0) return readArgument(param, raw, this.read);
@@ -181,7 +181,7 @@ export class Variant {
     if (!asksForDefault && !isBlank(raw)) {
       const readings = this.lookUps.beside(input);
       const found = slot === NO_SLOT ? readings : readings.beside(this.values[slot]);
-      return found.get(raw) ?? this.firstRead(input, raw, found);
+      return found.get(raw) ?? firstRead(input, raw, this.read, found);
     }
     if (!asksForDefault && param.blank === 'explicit')
       return wrongInput(`${param.name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, param.name);
@@ -191,17 +191,16 @@ export class Variant {
       // a blank that nobody needs is no slip
       if (isAsked === false) return new NotApplicable(askedWhere.otherwise);
     }
-    if (derivation !== undefined) return derived(derivation, this.values, this.lookUps);
+    if (made !== undefined) return derived(made, this.values, this.lookUps);
     return fallback !== undefined && 'raw' in fallback
       ? param.kind.read(fallback.raw, this.read)
       : readArgument(param, undefined, this.read);
   }
-
-  /** On its own, so that only a first reading pays for a closure. */
-  private firstRead({ param }: Input, raw: unknown, found: LookUps): unknown {
-    return found.keep(raw, () => readArgument(param, raw, this.read));
-  }
 }
+
+/** On its own, so that only a first reading pays for a closure. */
+const firstRead = ({ param }: Input, raw: unknown, read: PrecedingArguments, found: LookUps): unknown =>
+  found.keep(raw, () => readArgument(param, raw, read));
 
 function valueOf(outcome: unknown): unknown {
   if (outcome instanceof Refused) throw outcome;

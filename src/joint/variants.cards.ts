@@ -1,7 +1,8 @@
 import { card, COMMON_PRACTICE, GEOMETRY, type Card, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { VALUES, words } from '../core/read/lists';
-import { BLOCK, numbers, param } from '../core/read/params';
+import { numbers } from '../core/read/lists';
+import { BLOCK, param } from '../core/read/params';
 import { RATIO } from '../core/read/quantity';
 import { variantGrid } from './grid';
 import { variantFront, variantRanks, type Direction } from './ranking';
@@ -13,7 +14,8 @@ const directions = param('directions', words<Direction>('direction', { max: ['ma
 const list = (number: number): Param<readonly Cell[] | undefined> =>
   param(`list${number}`, VALUES, { group: `list${number}`, ...(number === 1 ? {} : { blank: 'absent' as const }) });
 const NOT_COMPARED =
-  'A row without a number in every column, a header say, is shown as – and not compared; a bare 0 is a blank, so write a true zero with its unit.';
+  'A row without a number in every column, a header say, is shown as – and not ' +
+  'compared; a bare 0 is a blank, so write a true zero with its unit.';
 
 export const VARIANT_CARDS: readonly Card[] = [
   card('VARIANT.GRID', T, [list(1), list(2), list(3), list(4), list(5), list(6), list(7), list(8)], variantGrid, {

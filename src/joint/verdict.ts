@@ -21,12 +21,7 @@ export function verdict(variant: Variant, name: VerdictName, asked: readonly Out
     case 'reason':
       return reasonOf(variant, asked);
     case 'reasons':
-      return (
-        broken(variant)
-          .slice(0, MAX_REASONS)
-          .map(found => said(variant, found))
-          .join('; ') || '–'
-      );
+      return broken(variant).slice(0, MAX_REASONS).map(sentence).join('; ') || '–';
     case 'fails':
       return count(variant, 'fail');
     case 'reviews':
@@ -39,13 +34,6 @@ export function verdict(variant: Variant, name: VerdictName, asked: readonly Out
       return firstRemedy(variant);
   }
 }
-
-/** A finding in words. */
-export const said = (variant: Variant, found: Finding): string =>
-  sentence(found, name => {
-    const value = variant.outcome(name);
-    return typeof value === 'number' ? value : undefined;
-  });
 
 /** What is not as it should be, worst first. */
 function broken(variant: Variant): readonly Finding[] {
@@ -67,7 +55,7 @@ function reasonOf(variant: Variant, asked: readonly Output[]): string {
     const refusal = variant.outcome(lacking);
     return `${lacking}: not checked: ${refusal instanceof Refused ? refusal.message : ''}`;
   }
-  return worst === undefined || worst.state === 'pass' ? '–' : said(variant, worst);
+  return worst === undefined || worst.state === 'pass' ? '–' : sentence(worst);
 }
 
 /** The first output that applies and has no value. */

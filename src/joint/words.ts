@@ -21,14 +21,13 @@ const ASKED: Readonly<Record<Bound['side'], string>> = {
 };
 
 /** "too little full thread: needs engagement ratio at least 2, has 1.497". */
-export function sentence(finding: Finding, numberOf: (name: string) => number | undefined): string {
-  const { rule, state, value, limit, bound, refusal } = finding;
+export function sentence(finding: Finding): string {
+  const { rule, state, value, limit, bound, shown, refusal } = finding;
   if (refusal !== undefined) return `${state === 'fail' ? rule.broken : `${rule.name}: not checked`}: ${refusal.message}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBroken(finding))
     return `${rule.broken}: ${rule.reviewWhere?.words ?? ''}`;
-  const needs = rule.shown && numberOf(rule.shown.needs);
-  const has = rule.shown && numberOf(rule.shown.has);
-  if (rule.shown !== undefined && needs !== undefined && has !== undefined) {
+  if (rule.shown !== undefined && shown !== undefined) {
+    const { needs, has } = shown;
     const [before, after] = rule.shown.words;
     const places = placesThatDiffer(needs, has);
     const unit = unitOf(rule.shown.has);

@@ -1,4 +1,5 @@
-// npm run library: the core as a package in dist-library/, a module a file so that a bundler takes only what is used, with its types beside it.
+// npm run library: the core as a package in dist-library/, a module a file so that a bundler takes only what is used, with its types beside
+// it.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { CAUTIONS } from '../help/cautions';
 import { call } from '../registry';
-import { useShared } from './shared';
+import { usePane } from './pane-context';
 
 const versionText = (): string => {
   const version = call('VERSION', []);
@@ -10,7 +10,7 @@ const versionText = (): string => {
 };
 
 export function AboutView(): JSX.Element {
-  const { kept, port, benchUrl } = useShared();
+  const { kept, port, benchUrl } = usePane();
   const isOpen = kept?.get('cautions') !== 'closed';
   return (
     <>

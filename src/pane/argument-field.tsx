@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Param } from '../core/card';
 import { blankWords, choicesOf, inWords, labelOf } from './argument-words';
-import type { Parameter } from './list';
+import type { Parameter } from './function-list';
 
 /** Of an argument that takes several cells. */
 const RANGE_WORDS = '. For a range take its first and then its last cell, or type values with ; between them';

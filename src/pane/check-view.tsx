@@ -3,21 +3,21 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { digits } from '../plain/print';
 import type { Selection, SheetPort } from '../sheet/port';
-import { checkedWorkbook, type Checked } from './checked';
+import { checkWorkbook, type WorkbookCheck } from './check-workbook';
 import { Findings } from './findings';
-import type { Joint } from './find-joint';
+import type { LocatedJoint } from './find-joint';
 import { JointHeading, jointName } from './joint-heading';
-import { levers } from './levers';
+import { sensitivities } from './sensitivities';
 import { NoJoint } from './no-joint';
-import type { Kind, Problem } from './problems';
-import { placeName, useGoTo, useShared, type Step } from './shared';
+import type { ProblemKind, Problem } from './problems';
+import { placeName, useGoTo, usePane, type ProgressStep } from './pane-context';
 import { StateWord } from './state-word';
 
-/** Levers that are shown. */
+/** Sensitivities that are shown. */
 const STRONGEST = 6;
 
-function Levers({ joint }: { readonly joint: Joint }): JSX.Element | null {
-  const strongest = useMemo(() => levers(joint.variant, 'engagement min').slice(0, STRONGEST), [joint]);
+function Sensitivities({ joint }: { readonly joint: LocatedJoint }): JSX.Element | null {
+  const strongest = useMemo(() => sensitivities(joint.variant, 'engagement min').slice(0, STRONGEST), [joint]);
   const most = Math.abs(strongest[0]?.perTenth ?? 0);
   if (strongest.length === 0) return null;
   const signed = (mm: number) => `${mm > 0 ? '+' : ''}${digits(Math.round(mm * 1000) / 1000)}`;
@@ -53,21 +53,21 @@ function Levers({ joint }: { readonly joint: Joint }): JSX.Element | null {
 }
 
 function SelectedJoint(): JSX.Element {
-  const { found } = useShared();
+  const { found } = usePane();
   if (found?.is !== 'joint') return <NoJoint found={found} what="every rule of its joint" />;
   const { joint } = found;
   const passed = joint.variant.findings().filter(({ state }) => state === 'pass').length;
   return (
     <>
       <JointHeading joint={joint} />
-      <Findings joint={joint} states={['fail', 'not checked', 'look']} />
+      <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       {passed > 0 && (
         <details class="bw-part">
           <summary>{passed} rules pass</summary>
           <Findings joint={joint} states={['pass']} />
         </details>
       )}
-      <Levers joint={joint} />
+      <Sensitivities joint={joint} />
     </>
   );
 }
@@ -75,10 +75,10 @@ function SelectedJoint(): JSX.Element {
 /** A problem that a new entry may mend. */
 type Mendable = Required<Pick<Problem, 'place' | 'repair'>>;
 
-const HEADINGS: readonly (readonly [kind: Kind, heading: string, words: string])[] = [
+const HEADINGS: readonly (readonly [kind: ProblemKind, heading: string, words: string])[] = [
   ['broken', 'Cells that do not work', 'Entered again they mostly do: a workbook opened before the functions were there keeps such cells.'],
   ['refused', 'Answers that are refused', ''],
-  ['state', 'Checks to look at', ''],
+  ['state', 'Checks to review', ''],
   ['blank', 'Blanks that count as zero', 'Type the zero, or the value that was forgotten.'],
   ['units', 'Lengths in several units in one list', 'Each is read in its own unit; a number alone is mm.'],
   ['constant', 'Numbers typed into a formula', 'In a cell of its own a number is seen, and changed in one place.'],
@@ -119,7 +119,7 @@ function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.
   );
 }
 
-function JointStates({ joints }: { readonly joints: Checked['joints'] }): JSX.Element | null {
+function JointStates({ joints }: { readonly joints: WorkbookCheck['joints'] }): JSX.Element | null {
   const open = joints.filter(({ state }) => state !== 'pass');
   if (joints.length === 0) return null;
   return (
@@ -150,16 +150,16 @@ function JointStates({ joints }: { readonly joints: Checked['joints'] }): JSX.El
 }
 
 function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
-  const { say, ask, work, isBusy } = useShared();
-  const [checked, setChecked] = useState<Checked | null>(null);
-  const read = async (step: Step) => setChecked(await checkedWorkbook(port, step));
+  const { say, ask, work, isBusy } = usePane();
+  const [checked, setChecked] = useState<WorkbookCheck | null>(null);
+  const read = async (step: ProgressStep) => setChecked(await checkWorkbook(port, step));
   const check = () => work('Reading the sheets', read);
   const repair = async (mendable: readonly Mendable[]) => {
     if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: 'Repair' }))) return;
     await work('Entering formulas again', async step => {
       let done = 0;
-      while (done < mendable.length && step(done, mendable.length)) {
-        const { place, repair: formula } = mendable[done] as Mendable;
+      for (const { place, repair: formula } of mendable) {
+        if (!step(done, mendable.length)) break;
         await port.write(place.sheetName, place.at, formula);
         done++;
       }
@@ -197,7 +197,7 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
 }
 
 export function CheckView(): JSX.Element {
-  const { port } = useShared();
+  const { port } = usePane();
   return (
     <>
       <SelectedJoint />

@@ -5,29 +5,29 @@ import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
 import { section, type LegendEntry } from '../figure/section';
 import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
-import type { Joint } from './find-joint';
+import type { LocatedJoint } from './find-joint';
 import { Findings } from './findings';
 import type { Stack } from './find-stack';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
-import { lengthText } from './numbers';
+import { lengthText } from './length-text';
 import { pictureOf } from './picture';
-import { placeName, useShared } from './shared';
+import { placeName, usePane } from './pane-context';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
-const LEAST_PX = 280;
+const MIN_PX = 280;
 /** Width of a picture on the sheet. */
 const PICTURE_PX = 760;
 
 /** The width of an element as it is laid out. */
 function useWidth(): [{ readonly current: HTMLDivElement | null }, number] {
   const place = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(LEAST_PX);
+  const [width, setWidth] = useState(MIN_PX);
   useEffect(() => {
     const { current } = place;
     if (current === null) return undefined;
-    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(LEAST_PX, Math.floor(entry?.contentRect.width ?? 0))));
+    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(MIN_PX, Math.floor(entry?.contentRect.width ?? 0))));
     observer.observe(current);
     return () => observer.disconnect();
   }, []);
@@ -57,7 +57,7 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
 
 /** What is drawn, as a picture over the cells from the selected one on. */
 function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly words: string }): JSX.Element | null {
-  const { port, say, work, selection } = useShared();
+  const { port, say, work, selection } = usePane();
   if (port?.placePicture === undefined) return null;
   const { placePicture } = port;
   const put = ({ sheetName, at }: Selection) =>
@@ -72,8 +72,8 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
   );
 }
 
-function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
-  const { kept } = useShared();
+function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
+  const { kept } = usePane();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
@@ -102,14 +102,14 @@ function Figure({ joint }: { readonly joint: Joint }): JSX.Element {
         )}
         <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={`Section through ${jointName(joint)}`} />
       </div>
-      <Findings joint={joint} states={['fail', 'not checked', 'look']} />
+      <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       {letters && <Legend legend={legend} inch={inch} />}
     </>
   );
 }
 
 /** Every variant that stands with this one, by its engagement. */
-function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
+function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [place, width] = useWidth();
   const svg = useMemo(
     () =>
@@ -122,7 +122,7 @@ function Chart({ joint }: { readonly joint: Joint }): JSX.Element {
   return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-function Variants({ joint }: { readonly joint: Joint }): JSX.Element {
+function Variants({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
   return (
     <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
@@ -184,7 +184,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 }
 
 export function FigureView(): JSX.Element {
-  const { found, stack } = useShared();
+  const { found, stack } = usePane();
   if (stack !== undefined) return <StackFigure stack={stack} />;
   if (found?.is !== 'joint') return <NoJoint found={found} what="its joint in section" />;
   return (

@@ -1,12 +1,13 @@
 // The tolerance stack that the selected cell belongs to: through the call that reads it or spills over it.
 import type { StackShare } from '../figure/charts';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
-import { isRows, type Known, type Source } from '../sheet/workbook-values';
+import { address, cellPosition, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection } from '../sheet/port';
-import { sourceOf, type Grid } from './workbook';
+import { holdsCell, sourceOf, type Grid } from './workbook';
 
-/** A total of the stack; nothing where it is refused. */
+/** A total of the stack; undefined where it is refused. */
 export interface StackTotals {
   readonly nominalMm: number | undefined;
   readonly worstMm: number | undefined;
@@ -43,11 +44,6 @@ const partsOf = ({ id, node }: StackCall): ReadonlyMap<Part, FormulaNode | null>
 /** Rows and columns of a simulation, which is not drawn anew to learn them. */
 const SIMULATION: readonly [rows: number, columns: number] = [7, 3];
 
-const holds = ({ sheet, top, left, bottom, right }: Area, { sheetName, at }: Selection): boolean => {
-  const { row, column } = cellPosition(at);
-  return sheet === sheetName && row >= top && row <= bottom && column >= left && column <= right;
-};
-
 const numberOf = (id: string, args: readonly Known[]): number | undefined => {
   const answer = call(id, [...args]);
   return answer.ok && typeof answer.value === 'number' ? answer.value : undefined;
@@ -58,7 +54,7 @@ export class Stacks {
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    private readonly source: Source = sourceOf(grids),
+    private readonly source: WorkbookValues = sourceOf(grids),
   ) {
     this.calls = [...grids].flatMap(([sheetName, grid]) =>
       grid.flatMap((line, r) => line.flatMap(({ formula }, c) => callsIn(formula, { sheetName, at: address(r, c) }))),
@@ -68,8 +64,8 @@ export class Stacks {
   /** The call whose cells hold the selection comes before one that only reads it. */
   at(selection: Selection): Stack | undefined {
     const own =
-      this.calls.find(one => holds(this.filled(one), selection)) ??
-      this.calls.find(one => this.reads(one).some(area => holds(area, selection)));
+      this.calls.find(one => holdsCell(this.filled(one), selection)) ??
+      this.calls.find(one => this.reads(one).some(area => holdsCell(area, selection)));
     return own && this.stackOf(own);
   }
 

@@ -6,15 +6,15 @@ import { unitOf } from '../joint/outputs';
 import { rounded, sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import { call } from '../registry';
-import type { Joint } from './find-joint';
-import { inputMeant, missingWords, type Meant } from './input-words';
-import { useGoTo } from './shared';
+import type { LocatedJoint } from './find-joint';
+import { inputMeant, missingWords, type InputMeant } from './input-words';
+import { useGoTo } from './pane-context';
 import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
 
 /** What CHECK.JOINT says would mend each rule, by the name of the rule. */
-function remediesOf({ rows }: Joint): ReadonlyMap<string, string> {
+function remediesOf({ rows }: LocatedJoint): ReadonlyMap<string, string> {
   const table = call('CHECK.JOINT', [rows]);
   return new Map(table.ok && Array.isArray(table.value) ? table.value.map(row => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
 }
@@ -23,13 +23,13 @@ const MET_SIDE = { below: 'at least', above: 'at most', 'at most': 'above', 'at 
 
 /** A rule that is met, with the side of the limit on which the value stands. */
 function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
-  if (rule.words !== undefined || bound === undefined) return rule.name;
+  if (bound === undefined) return rule.name;
   const unit = unitOf(rule.value) === '' ? '' : ` ${unitOf(rule.value)}`;
   return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
 }
 
 /** The way to the input; where it stands nowhere, no way to another. */
-function InputLink({ joint, input }: { readonly joint: Joint; readonly input: Meant | undefined }): JSX.Element | null {
+function InputLink({ joint, input }: { readonly joint: LocatedJoint; readonly input: InputMeant | undefined }): JSX.Element | null {
   const goTo = useGoTo();
   if (input === undefined) return null;
   const { name, cell } = input;
@@ -47,7 +47,7 @@ function Rule({
   finding,
   remedy = '–',
 }: {
-  readonly joint: Joint;
+  readonly joint: LocatedJoint;
   readonly finding: Finding;
   readonly remedy: string | undefined;
 }): JSX.Element {
@@ -66,7 +66,7 @@ function Rule({
 }
 
 /** Rules that one input keeps from being checked. */
-function Unchecked({ joint, findings }: { readonly joint: Joint; readonly findings: readonly Finding[] }): JSX.Element {
+function Unchecked({ joint, findings }: { readonly joint: LocatedJoint; readonly findings: readonly Finding[] }): JSX.Element {
   const message = findings[0]?.refusal?.message ?? '';
   return (
     <li>
@@ -86,7 +86,7 @@ function byMessage(findings: readonly Finding[]): Finding[][] {
 }
 
 /** @param states those shown, in this order. */
-export function Findings({ joint, states }: { readonly joint: Joint; readonly states: readonly State[] }): JSX.Element | null {
+export function Findings({ joint, states }: { readonly joint: LocatedJoint; readonly states: readonly State[] }): JSX.Element | null {
   const remedies = useMemo(() => remediesOf(joint), [joint]);
   const findings = joint.variant.findings();
   if (!findings.some(({ state }) => states.includes(state))) return null;

@@ -4,22 +4,22 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import type { Param } from '../core/card';
 import { call } from '../registry';
 import type { Selection } from '../sheet/port';
-import { Answer } from './answer';
+import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
-import { occupied } from './insertion';
-import { cardOf, NAMESPACE, type ListedFunction } from './list';
+import { occupiedWords } from './occupied-cells';
+import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
 import { preview, sheetsRead, type Preview } from './preview';
-import { onSheet, picked } from './references';
-import { messageOf, placeName, useShared } from './shared';
-import { formulaOf, typed, type Typed } from './typed';
+import { onSheet, picked } from './picked-references';
+import { messageOf, placeName, usePane } from './pane-context';
+import { formulaOf, typedArgument, type TypedArgument } from './typed-argument';
 import { readSheets, sourceOf } from './workbook';
 
 const NOWHERE: Selection = { sheetName: '', at: '' };
 
 /** The answer to what is typed now; an older one that comes late is dropped. */
-function useAnswer(listed: ListedFunction, given: readonly Typed[], home: string): Preview | null {
-  const { port, selection } = useShared();
+function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home: string): Preview | null {
+  const { port, selection } = usePane();
   const [answer, setAnswer] = useState<Preview | null>(null);
   useEffect(() => {
     let isAsked = true;
@@ -37,7 +37,7 @@ function useAnswer(listed: ListedFunction, given: readonly Typed[], home: string
 }
 
 function Target({ target, onHere }: { readonly target: Selection; readonly onHere: () => void }): JSX.Element {
-  const { selection } = useShared();
+  const { selection } = usePane();
   const isHere = selection === null || placeName(selection) === placeName(target);
   return (
     <p class="bw-target">
@@ -75,12 +75,12 @@ const refusalAt = (answer: Preview | null, { name }: Param): string | undefined 
   answer?.is === 'refused' && answer.argument === name ? answer.message : undefined;
 
 export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
-  const { port, selection, say, ask, work } = useShared();
+  const { port, selection, say, ask, work } = usePane();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(selection);
   const [texts, setTexts] = useState<readonly string[]>(params.map(() => ''));
-  const given = useMemo(() => params.map((param, i) => typed(param, texts[i] ?? '')), [params, texts]);
+  const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '')), [params, texts]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
   const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
@@ -103,7 +103,7 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
     if (port === undefined || target === null) return;
     await work('Insert', async () => {
       const grid = (await readSheets(port, [target.sheetName])).get(target.sheetName) ?? [];
-      const problem = occupied(grid, target.at, answer?.is === 'answer' ? answer.value : undefined);
+      const problem = occupiedWords(grid, target.at, answer?.is === 'answer' ? answer.value : undefined);
       if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
       await port.write(target.sheetName, target.at, formula);
       await port.goTo(target.sheetName, target.at);
@@ -132,7 +132,7 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
           onPick={port === undefined ? undefined : () => pick(param, i)}
         />
       ))}
-      <Answer answer={answer} card={cardOf(listed)} />
+      <AnswerView answer={answer} card={cardOf(listed)} />
       <p class="bw-formula">
         <code>{formula}</code>
       </p>

@@ -2,8 +2,8 @@
 import type { JSX } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { FunctionForm } from './function-form';
-import { groups, type Group, type ListedFunction } from './list';
-import { useShared } from './shared';
+import { groups, type Group, type ListedFunction } from './function-list';
+import { usePane } from './pane-context';
 
 const firstSentence = (text: string): string => text.split('\n')[0] ?? '';
 
@@ -51,7 +51,7 @@ function FunctionList({
   readonly onAsk: (text: string) => void;
   readonly onOpen: (listed: ListedFunction) => void;
 }): JSX.Element {
-  const { functions } = useShared();
+  const { functions } = usePane();
   const view = useRef<HTMLDivElement>(null);
   const found = useMemo(() => groups(functions, asked), [functions, asked]);
   const count = found.reduce((sum, group) => sum + group.functions.length, 0);

@@ -2,24 +2,24 @@
 import { JOINT_INPUT_NAMES } from '../joint/inputs';
 import { inputNamed } from '../joint/table';
 import type { Selection } from '../sheet/port';
-import type { Joint } from './find-joint';
+import type { LocatedJoint } from './find-joint';
 
-export interface Meant {
+export interface InputMeant {
   readonly name: string;
-  /** Where it stands; nothing where the joint is not given it. */
+  /** Where it stands; undefined where the joint is not given it. */
   readonly cell: Selection | undefined;
 }
 
 /** Longer names first: "hole depth" is another input than "hole". */
 const LONGEST_FIRST = [...JOINT_INPUT_NAMES].sort((a, b) => b.length - a.length);
 
-export function inputMeant(words: string, { cells }: Pick<Joint, 'cells'>): Meant | undefined {
+export function inputMeant(words: string, { cells }: Pick<LocatedJoint, 'cells'>): InputMeant | undefined {
   const name = LONGEST_FIRST.find(each => words.startsWith(`${each} `) || words.startsWith(`${each}:`));
   return name === undefined ? undefined : { name, cell: cells.get(name) };
 }
 
 const PLACES = { below: 'column', beside: 'row', apart: 'place' } as const;
 
-/** What to do where the input is not given; nothing for one that stands in the formula itself. */
-export const missingWords = (name: string, { form, rows: [names] }: Pick<Joint, 'form' | 'rows'>): string =>
+/** What to do where the input is not given; empty for one that stands in the formula itself. */
+export const missingWords = (name: string, { form, rows: [names] }: Pick<LocatedJoint, 'form' | 'rows'>): string =>
   names.some(each => inputNamed(each) === name) ? '' : `${name} has no ${PLACES[form]} yet: add one in the range that is read`;

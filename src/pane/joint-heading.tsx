@@ -1,13 +1,14 @@
 // Which joint is shown, its state, and the way to its neighbours.
+import { stateOf } from '../joint/verdict';
 import type { JSX } from 'preact';
 import type { State } from '../core/check/check';
-import { address, cellPosition } from '../sheet/formula';
+import { address, cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
-import type { Joint } from './find-joint';
-import { placeName, useGoTo } from './shared';
+import type { LocatedJoint } from './find-joint';
+import { placeName, useGoTo } from './pane-context';
 import { StateWord } from './state-word';
 
-export const jointName = ({ label, number, of, place }: Joint): string =>
+export const jointName = ({ label, number, of, place }: LocatedJoint): string =>
   label !== '' ? label : of > 1 ? `Variant ${number}` : place === undefined ? 'Joint' : `Joint on ${place.sheetName}`;
 
 function Step({
@@ -16,7 +17,7 @@ function Step({
   name,
   isThere,
 }: {
-  readonly joint: Joint;
+  readonly joint: LocatedJoint;
   readonly by: number;
   readonly name: string;
   readonly isThere: boolean;
@@ -33,7 +34,7 @@ function Step({
   );
 }
 
-export function JointHeading({ joint }: { readonly joint: Joint }): JSX.Element {
+export function JointHeading({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { number, of, place, variant } = joint;
   return (
     <div class="bw-joint">
@@ -41,7 +42,7 @@ export function JointHeading({ joint }: { readonly joint: Joint }): JSX.Element 
         <h2>{jointName(joint)}</h2>
         <p class="bw-quiet">
           {place !== undefined && placeName(place)}
-          {of > 1 && `, ${number} of ${of}`} <StateWord state={variant.verdict('state') as State} />
+          {of > 1 && `, ${number} of ${of}`} <StateWord state={stateOf(variant)} />
         </p>
       </div>
       {of > 1 && place !== undefined && (

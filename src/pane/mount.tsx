@@ -2,22 +2,24 @@
 import { render, type ComponentType, type JSX } from 'preact';
 import { useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
 import type { Selection } from '../sheet/port';
-import { AskDialog, type Asking } from './ask-dialog';
-import { later, type Later } from './later';
-import type { PaneServices } from './services';
-import { messageOf, SharedContext, type Shared } from './shared';
+import { ConfirmDialog, type Asking } from './confirm-dialog';
+import { lazyView, type LazyView } from './lazy-view';
+import type { PaneServices } from './pane-services';
+import { messageOf, PaneContext, type PaneState } from './pane-context';
 import { useJoint } from './use-joint';
-import { useWork } from './use-work';
-import { Working } from './working';
+import { useTask } from './use-task';
+import { ProgressBar } from './progress-bar';
 
 /** Fetched when the pane stands, the one that is shown first. */
-const FigureView = later(() => import(/* webpackChunkName: "view-figure" */ './figure-view').then(module => module.FigureView));
-const FunctionsView = later(() => import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView));
-const SheetsView = later(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
-const CheckView = later(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
-const AboutView = later(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
+const FigureView = lazyView(() => import(/* webpackChunkName: "view-figure" */ './figure-view').then(module => module.FigureView));
+const FunctionsView = lazyView(() =>
+  import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView),
+);
+const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
+const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
+const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
 
-const VIEWS: readonly { readonly name: string; readonly View: Later; readonly showsJoint?: true }[] = [
+const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
   { name: 'Figure', View: FigureView, showsJoint: true },
   { name: 'Functions', View: FunctionsView },
   { name: 'Sheets', View: SheetsView },
@@ -108,7 +110,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   const [active, setActive] = useState(kept >= 0 ? kept : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
   const [said, say] = useState('');
-  const { progress, work, stop } = useWork(say);
+  const { progress, work, stop } = useTask(say);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
   const selection = useSelection(services, say);
@@ -120,7 +122,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
     setOpened(earlier => new Set([...earlier, view]));
     services.kept?.set('view', VIEWS[view]?.name ?? '');
   };
-  const shared: Shared = useMemo(
+  const shared: PaneState = useMemo(
     () => ({
       ...services,
       ...here,
@@ -134,7 +136,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
   );
 
   return (
-    <SharedContext.Provider value={shared}>
+    <PaneContext.Provider value={shared}>
       <Tabs active={active} onChoose={choose} />
       {VIEWS.map(({ name, View }, view) => (
         // A view that was opened stays, so that nothing typed is lost.
@@ -157,16 +159,16 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
           </button>
         </p>
       )}
-      {progress !== null && <Working progress={progress} onStop={stop} />}
+      {progress !== null && <ProgressBar progress={progress} onStop={stop} />}
       <p class="bw-said" role="status">
         {said}
       </p>
-      {asking !== null && <AskDialog asking={asking} onDone={() => setAsking(null)} />}
-    </SharedContext.Provider>
+      {asking !== null && <ConfirmDialog asking={asking} onDone={() => setAsking(null)} />}
+    </PaneContext.Provider>
   );
 }
 
-/** Shows the pane in the element; answers how to take it away. */
+/** Shows the pane in the element; returns how to take it away. */
 export function mountPane(element: HTMLElement, services: PaneServices): () => void {
   element.replaceChildren();
   element.classList.add('bw-pane');

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { placeName, useGoTo, useShared } from './shared';
+import { placeName, useGoTo, usePane } from './pane-context';
 import type { JointHere } from './find-joint';
 
 /** What stands where a joint would be. */
 export function NoJoint({ found, what }: { readonly found: JointHere; readonly what: string }): JSX.Element {
-  const { port } = useShared();
+  const { port } = usePane();
   const goTo = useGoTo();
   if (port === undefined) return <p>There is no workbook here. Open the pane in a workbook to see {what}.</p>;
   if (found === undefined) return <p class="bw-quiet">Reading the workbook …</p>;

@@ -2,10 +2,10 @@
 import { Storage, StorageType } from '@microsoft/office-js-helpers';
 import { excelPort } from '../hosts/excel/excel-port';
 import type { SheetPort } from '../sheet/port';
-import type { ListedFunction } from './list';
+import type { ListedFunction } from './function-list';
 import { mountPane } from './mount';
-import type { KeptView } from './services';
-import { messageOf } from './shared';
+import type { KeptView } from './pane-services';
+import { messageOf } from './pane-context';
 
 // Opened as a plain page without a network there is no Office.js; functions.js, loaded next, then registers with nobody.
 globalThis.CustomFunctions ??= { associate() {} } as unknown as typeof CustomFunctions;

@@ -2,9 +2,9 @@
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { areaOf, parseFormula, walk } from '../sheet/formula';
-import { isFault, type Known, type Source } from '../sheet/workbook-values';
+import { isFault, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { call } from '../registry';
-import type { Typed } from './typed';
+import type { TypedArgument } from './typed-argument';
 
 export type Preview =
   | { readonly is: 'incomplete'; readonly missing: readonly string[] }
@@ -14,11 +14,11 @@ export type Preview =
   | { readonly is: 'unknown'; readonly argument: string };
 
 /** Blanks that have no meaning of their own. */
-export const isMissing = ({ blank, optional }: Param, given: Typed | undefined): boolean =>
+export const isMissing = ({ blank, optional }: Param, given: TypedArgument | undefined): boolean =>
   given?.is === 'blank' && !optional && (blank === 'refused' || blank === 'explicit');
 
 /** The sheets that the arguments read. */
-export function sheetsRead(given: readonly Typed[], home: string): string[] {
+export function sheetsRead(given: readonly TypedArgument[], home: string): string[] {
   const areas = given.flatMap(argument => {
     const tree = argument.is === 'formula' ? parseFormula(argument.text) : undefined;
     return tree === undefined ? [] : [...walk(tree)].flatMap(node => areaOf(node, home) ?? []);
@@ -26,18 +26,18 @@ export function sheetsRead(given: readonly Typed[], home: string): string[] {
   return [...new Set(areas.map(({ sheet }) => sheet))];
 }
 
-function worth(argument: Typed, source: Source, home: string): Known {
+function worth(argument: TypedArgument, source: WorkbookValues, home: string): Known {
   if (argument.is === 'blank') return null;
   if (argument.is === 'value') return argument.value;
   if (argument.is === 'list') return argument.values.map(value => [value]);
   return source.evaluate(parseFormula(argument.text), home);
 }
 
-const unfilled = (params: readonly Param[], given: readonly Typed[]): string[] =>
+const unfilled = (params: readonly Param[], given: readonly TypedArgument[]): string[] =>
   params.filter((param, i) => isMissing(param, given[i])).map(({ name }) => name);
 
 /** @param home the sheet on which the formula will stand. */
-export function preview(card: Card, given: readonly Typed[], source: Source, home: string): Preview {
+export function preview(card: Card, given: readonly TypedArgument[], source: WorkbookValues, home: string): Preview {
   const missing = unfilled(card.params, given);
   if (missing.length > 0) return { is: 'incomplete', missing };
   const args = given.map(argument => worth(argument, source, home));

@@ -1,28 +1,30 @@
 // What is wrong or worth a look in the formulas of a workbook that call our functions.
+import { ERROR_CODE } from '../sheet/known';
 import type { Param } from '../core/card';
-import { LENGTH, readAnyQuantity } from '../core/read/quantity';
-import { address, areaOf, isOneCell, ownFunction, parseFormula, walk, type Area, type FormulaNode } from '../sheet/formula';
-import { isFault, type Source } from '../sheet/workbook-values';
+import { LENGTH } from '../core/read/quantity';
+import { readAnyQuantity } from '../core/read/read-quantity';
+import { address, isOneCell, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isFault, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
 import { inWords } from './argument-words';
-import { NAMESPACE } from './list';
+import { NAMESPACE } from './function-list';
 import { sourceOf, type Grid } from './workbook';
 
-export type Kind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
+export type ProblemKind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
 
 export interface Problem {
-  readonly kind: Kind;
+  readonly kind: ProblemKind;
   readonly place: Selection;
   readonly words: string;
   /** The formula as it is to be entered again. */
   readonly repair?: string;
 }
 
-const ERROR_CODE = /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
 /** How a workbook file names a function while the add-in is not there. */
 const FILE_NAME = new RegExp(`_xldudf_${NAMESPACE}_([A-Z0-9_]+)`, 'gi');
-const STATES = ['fail', 'look', 'not checked'];
+const STATES = ['fail', 'review', 'not checked'];
 
 const idInFile = new Map([...CARDS.keys()].map(id => [id.replaceAll('.', '_'), id]));
 
@@ -33,13 +35,13 @@ export const retyped = (formula: string): string =>
     return id === undefined ? whole : `${NAMESPACE}.${id}`;
   });
 
-interface Place extends Selection {
+interface FormulaCell extends Selection {
   readonly cell: SheetCell;
   readonly formula: string;
   readonly tree: FormulaNode | undefined;
 }
 
-const problem = (kind: Kind, { sheetName, at }: Selection, words: string): Problem => ({ kind, place: { sheetName, at }, words });
+const problem = (kind: ProblemKind, { sheetName, at }: Selection, words: string): Problem => ({ kind, place: { sheetName, at }, words });
 
 const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonly node: FormulaNode }[] =>
   [...walk(tree ?? null)].flatMap(node => {
@@ -49,7 +51,7 @@ const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonl
 
 // ---- cells that a newer entry mends --------------------------------------------------------------------------------
 
-function broken({ cell: { value }, formula, tree, ...place }: Place): Problem | undefined {
+function broken({ cell: { value }, formula, tree, ...place }: FormulaCell): Problem | undefined {
   const typed = retyped(formula);
   if (typed !== formula) return { ...problem('broken', place, 'the function stands here under the name it has in a file'), repair: typed };
   if (value !== '#NAME?' && value !== '#BUSY!') return undefined;
@@ -70,7 +72,7 @@ function broken({ cell: { value }, formula, tree, ...place }: Place): Problem | 
 // ---- answers -------------------------------------------------------------------------------------------------------
 
 /** The message of the innermost call that is refused. */
-function reason(source: Source, sheetName: string, tree: FormulaNode | undefined): string | undefined {
+function reason(source: WorkbookValues, sheetName: string, tree: FormulaNode | undefined): string | undefined {
   for (const { id, node } of ownCalls(tree).reverse()) {
     const args = (node.arguments ?? []).map(arg => source.evaluate(arg, sheetName));
     if (args.includes(undefined)) continue;
@@ -80,7 +82,7 @@ function reason(source: Source, sheetName: string, tree: FormulaNode | undefined
   return undefined;
 }
 
-function refused(place: Place, source: Source): Problem | undefined {
+function refused(place: FormulaCell, source: WorkbookValues): Problem | undefined {
   const {
     cell: { value, message },
     tree,
@@ -91,7 +93,7 @@ function refused(place: Place, source: Source): Problem | undefined {
   return problem('refused', place, message ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`);
 }
 
-function state(place: Place): Problem | undefined {
+function state(place: FormulaCell): Problem | undefined {
   const {
     cell: { value },
     tree,
@@ -102,9 +104,10 @@ function state(place: Place): Problem | undefined {
 
 // ---- what goes in --------------------------------------------------------------------------------------------------
 
+/** A count or a number of a row: nothing that is measured. JOINT.CARD reads its variant as any number. */
 const isWhole = ({ kind, name }: Param): boolean => kind.is === 'whole' || name === 'variant';
 
-/** Numbers and quantities of an argument that stand in the formula itself; what stands in a function of the sheet is about that function. */
+/** Numbers and quantities typed into the formula for an argument; those in a function of the sheet are about that function. */
 function constantsIn(node: FormulaNode | null): string[] {
   if (node === null || node.type === 'CallExpression') return [];
   if (node.type === 'Literal') {
@@ -115,7 +118,7 @@ function constantsIn(node: FormulaNode | null): string[] {
   return [...(node.arguments ?? []), ...(node.elements ?? []).flat()].flatMap(constantsIn);
 }
 
-function constants(place: Place): Problem | undefined {
+function constants(place: FormulaCell): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -128,7 +131,7 @@ function constants(place: Place): Problem | undefined {
 const countsAsZero = ({ blank }: Param): boolean =>
   blank === 'zero' || (typeof blank === 'object' && 'default' in blank && blank.default === 0);
 
-function blanks(place: Place, source: Source): Problem | undefined {
+function blanks(place: FormulaCell, source: WorkbookValues): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -161,10 +164,10 @@ function linesOf({ sheet, top, left, bottom, right }: Area): Selection[][] {
 }
 
 /** A value of another quantity stands in each row where the first column is names. */
-const isListed = (source: Source, { sheet, top, left, right }: Area): boolean =>
+const isListed = (source: WorkbookValues, { sheet, top, left, right }: Area): boolean =>
   right - left === 1 && typeof source.value(sheet, address(top, left)) === 'string';
 
-function units(area: Area, source: Source): Problem | undefined {
+function units(area: Area, source: WorkbookValues): Problem | undefined {
   if (isOneCell(area) || isListed(source, area)) return undefined;
   for (const line of linesOf(area)) {
     const used = line.map(place => ({
@@ -183,10 +186,10 @@ function units(area: Area, source: Source): Problem | undefined {
 
 // ---- the workbook --------------------------------------------------------------------------------------------------
 
-function placesOf(grids: ReadonlyMap<string, Grid>): Place[] {
+function placesOf(grids: ReadonlyMap<string, Grid>): FormulaCell[] {
   return [...grids].flatMap(([sheetName, grid]) =>
     grid.flatMap((row, r) =>
-      row.flatMap((cell, c): Place[] => {
+      row.flatMap((cell, c): FormulaCell[] => {
         const { formula } = cell;
         return formula === undefined ? [] : [{ sheetName, at: address(r, c), cell, formula, tree: parseFormula(formula) }];
       }),

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { demoWorkbook } from '../demo/demo';
 import { GUIDES, type Guide } from '../demo/guides';
 import type { SheetPlan } from '../sheet/plan';
-import { useGoTo, useShared } from './shared';
+import { useGoTo, usePane } from './pane-context';
 
 /** Sheets of the demo that stand for themselves. */
 const READY: readonly SheetPlan[] = demoWorkbook.sheets.filter(({ name }) => name !== 'Read me');
@@ -15,7 +15,7 @@ const OTHERS = GUIDES.filter(({ workbook }) => workbook !== demoWorkbook);
 const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.find(({ at }) => at === address)?.value ?? '');
 
 export function SheetsView(): JSX.Element {
-  const { port, say, ask, work, isBusy, handOver, hostName } = useShared();
+  const { port, say, ask, work, isBusy, handOver, hostName } = usePane();
   const goTo = useGoTo();
   const [added, setAdded] = useState<readonly string[]>([]);
   if (port === undefined)

@@ -1,10 +1,10 @@
-// A state as shape and word, as on the figure: square fail, triangle look, circle pass, broken square not checked.
+// A state as shape and word, as on the figure: square fail, triangle review, circle pass, broken square not checked.
 import type { JSX } from 'preact';
 import type { State } from '../core/check/check';
 
 const SHAPES: Readonly<Record<State, JSX.Element>> = {
   fail: <rect x="2" y="2" width="12" height="12" />,
-  look: <path d="M8 1.5 15 14H1Z" />,
+  review: <path d="M8 1.5 15 14H1Z" />,
   pass: <circle cx="8" cy="8" r="5.5" />,
   'not checked': <rect x="2" y="2" width="12" height="12" />,
 };

@@ -3,17 +3,22 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Selection, SheetPort } from '../sheet/port';
 import { Joints, type JointHere } from './find-joint';
 import { Stacks, type Stack } from './find-stack';
-import { messageOf } from './shared';
+import { messageOf } from './pane-context';
 import { readSheets, sourceOf, type Grid } from './workbook';
 
-export interface Here {
+export interface AtSelection {
   readonly found: JointHere;
   readonly stack: Stack | undefined;
 }
 
 /** A cell that is about neither leaves the last one in sight. Other sheets are read when the sheet is left. */
-export function useJoint(port: SheetPort | undefined, selection: Selection | null, isWatched: boolean, say: (text: string) => void): Here {
-  const [found, setFound] = useState<Here>({ found: undefined, stack: undefined });
+export function useJoint(
+  port: SheetPort | undefined,
+  selection: Selection | null,
+  isWatched: boolean,
+  say: (text: string) => void,
+): AtSelection {
+  const [found, setFound] = useState<AtSelection>({ found: undefined, stack: undefined });
   const grids = useRef<ReadonlyMap<string, Grid>>(new Map());
   const sheet = useRef<string | undefined>(undefined);
   const shown = useRef<Selection | null>(null);

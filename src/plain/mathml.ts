@@ -1,7 +1,8 @@
-// A plain form as mathematics: MathML as data, in symbols. Choices become cases; named steps, and choices inside a formula, get a line of their own.
+// A plain form as mathematics: MathML as data, in symbols. Choices become cases; named steps, and choices inside a formula, get a line
+// of their own.
 import { formCalled } from './forms';
 import { digits, signOf, stepWords } from './print';
-import { type Binary, type Form, isLooser, type Level, printed, type Printer } from './tree';
+import { type BinaryOperator, type Form, isLooser, type Level, printed, type Printer } from './tree';
 
 export type MathNode =
   string | { readonly tag: string; readonly attributes: Readonly<Record<string, string>>; readonly children: readonly MathNode[] };
@@ -115,7 +116,7 @@ const inside = ({ node, level }: MathPiece, least: Level): MathNode => (isLooser
 const isOne = ({ node }: MathPiece): boolean => JSON.stringify(node) === JSON.stringify(number(1).node);
 
 /** A fraction needs no brackets but under a power. */
-function binary(op: Binary, a: MathPiece, b: MathPiece): MathPiece {
+function binary(op: BinaryOperator, a: MathPiece, b: MathPiece): MathPiece {
   switch (op) {
     case '+':
       return { node: row(inside(a, 'sum'), operator('+'), inside(b, 'sum')), level: 'sum' };

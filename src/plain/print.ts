@@ -2,7 +2,7 @@
 // Where every value is known, choices are decided and terms worth nothing are left out.
 import * as M from '../core/maths';
 import { formCalled } from './forms';
-import { type Binary, eachPart, type Form, isLooser, type Level, printed, type Printer, type Relation } from './tree';
+import { type BinaryOperator, eachPart, type Form, isLooser, type Level, printed, type Printer, type RelationalOperator } from './tree';
 import { denied, negated, type Value, worth } from './values';
 
 /** A printed piece with its worth where that is known; a list has items, a record has parts. */
@@ -75,12 +75,12 @@ export function printSteps(
 }
 
 /** Signs that are not written as they are typed. */
-const SIGNS: Readonly<Partial<Record<Relation, string>>> = { '<=': '≤', '>=': '≥', '<>': '≠' };
-export const signOf = (op: Relation): string => SIGNS[op] ?? op;
+const SIGNS: Readonly<Partial<Record<RelationalOperator, string>>> = { '<=': '≤', '>=': '≥', '<>': '≠' };
+export const signOf = (op: RelationalOperator): string => SIGNS[op] ?? op;
 const RAISED: Readonly<Record<number, string>> = { 2: '²', 3: '³', 4: '⁴' };
 
 /** What adds or takes away nothing is left out, and so is what a nothing multiplies. */
-function binary(op: Binary, a: Piece, b: Piece): Piece {
+function binary(op: BinaryOperator, a: Piece, b: Piece): Piece {
   const value = worth(op, a.value, b.value);
   switch (op) {
     case '+':
@@ -118,7 +118,10 @@ const root = (sign: string, a: Piece, of: (x: number) => number): Piece => ({
 });
 const degrees = (a: Piece): Piece => (typeof a.value === 'number' && a.level === 'atom' ? { ...a, text: `${a.text}°` } : a);
 
-/** A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it in brackets. */
+/**
+ * A sum over rows, term by term where the rows are known, else in symbols: it ends at the next + or −, so anything else puts it
+ * in brackets.
+ */
 function sumOver(lists: readonly Piece[], term: (...row: Piece[]) => Piece, words: (...texts: string[]) => string): Piece {
   const rows = lists.map(({ items }) => items);
   if (rows.some(items => items === undefined)) return { text: `Σ ${words(...lists.map(({ text }) => text))}`, level: 'series' };

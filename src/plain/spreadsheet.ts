@@ -3,7 +3,7 @@
 // Where the worth of every argument is known, each piece carries its worth: the cached value of its cell.
 import * as M from '../core/maths';
 import { formCalled } from './forms';
-import { type Binary, type Form, isLooser, type Level, printed, type Printer, type Relation, visit } from './tree';
+import { type BinaryOperator, type Form, isLooser, type Level, printed, type Printer, type RelationalOperator, visit } from './tree';
 import { denied, negated, type Value, worth } from './values';
 
 /** What stands for a value in a formula: a scalar, a range of cells, a list of scalars, or a record of any of them. */
@@ -60,7 +60,7 @@ class Formulas implements Printer<Ref> {
   readonly record = (parts: Readonly<Record<string, Ref>>): Ref => ({ parts });
   readonly neg = (a: Ref): Ref => negative(scalar(a));
   readonly not = (a: Ref): Ref => atom(`NOT(${scalar(a).text})`, denied(scalar(a).value));
-  readonly binary = (op: Binary, a: Ref, b: Ref): Ref => binary(op, scalar(a), scalar(b));
+  readonly binary = (op: BinaryOperator, a: Ref, b: Ref): Ref => binary(op, scalar(a), scalar(b));
 }
 
 function named(name: string): Ref {
@@ -92,7 +92,7 @@ const right = (ref: Scalar, level: Level): string => (isLooser(level, ref.level)
 export const operand = (ref: Scalar): string => inside(ref, 'atom');
 export const negative = (ref: Scalar): Scalar => scalarOf(`-${operand(ref)}`, SIGN, negated(ref.value));
 
-function binary(op: Binary, a: Scalar, b: Scalar): Scalar {
+function binary(op: BinaryOperator, a: Scalar, b: Scalar): Scalar {
   const value = worth(op, a.value, b.value);
   switch (op) {
     case '+':
@@ -109,7 +109,7 @@ function binary(op: Binary, a: Scalar, b: Scalar): Scalar {
     case 'or':
       return atom(`${op.toUpperCase()}(${a.text},${b.text})`, value);
     default:
-      return scalarOf(`${inside(a, 'sum')}${op satisfies Relation}${inside(b, 'sum')}`, 'relation', value);
+      return scalarOf(`${inside(a, 'sum')}${op satisfies RelationalOperator}${inside(b, 'sum')}`, 'relation', value);
   }
 }
 

@@ -1,8 +1,8 @@
-// A formula as a tree of operators: its shape, the one walk over it, and how tightly each operator binds.
+// A formula as a tree of operators: its shape, the one walk over it, and the precedence of operators.
 
-export type Arithmetic = '+' | '-' | '*' | '/' | '^';
-export type Relation = '<' | '<=' | '>' | '>=' | '=' | '<>' | 'and' | 'or';
-export type Binary = Arithmetic | Relation;
+export type ArithmeticOperator = '+' | '-' | '*' | '/' | '^';
+export type RelationalOperator = '<' | '<=' | '>' | '>=' | '=' | '<>' | 'and' | 'or';
+export type BinaryOperator = ArithmeticOperator | RelationalOperator;
 
 /** A number, a name, or an operator with its operands. */
 export type Tree =
@@ -16,7 +16,7 @@ export type Tree =
   | readonly ['if', condition: Tree, whenTrue: Tree, whenFalse: Tree]
   | readonly ['neg', Tree]
   | readonly ['not', Tree]
-  | readonly [Binary, Tree, Tree];
+  | readonly [BinaryOperator, Tree, Tree];
 
 /** ['list', …items] and ['call', formula, …arguments]; a tuple cannot repeat the type that it stands in. */
 interface List extends ReadonlyArray<Tree> {
@@ -50,7 +50,7 @@ export interface Printer<T> {
   if(condition: T, whenTrue: () => T, whenFalse: () => T): T;
   neg(a: T): T;
   not(a: T): T;
-  binary(op: Binary, a: T, b: T): T;
+  binary(op: BinaryOperator, a: T, b: T): T;
 }
 
 export const eachPart = <T, U>(parts: Readonly<Record<string, T>>, of: (part: T) => U): Readonly<Record<string, U>> =>

@@ -172,7 +172,9 @@ function sizes(files: Files): Check {
   const total = [...files.values()].reduce((sum, content) => sum + content.length, 0);
   return {
     name: 'sizes',
-    seen: `functions.js ${kilobytes(bytes('functions.js'))}, functions.json ${kilobytes(bytes('functions.json'))}, everything ${kilobytes(total)}`,
+    seen:
+      `functions.js ${kilobytes(bytes('functions.js'))}, functions.json ${kilobytes(bytes('functions.json'))}, everything ` +
+      `${kilobytes(total)}`,
     faults: [
       ...[...files.keys()].filter(path => bytes(path) === 0).map(path => `${path} is empty`),
       ...(bytes('functions.json') > MEGABYTE

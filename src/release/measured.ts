@@ -1,4 +1,5 @@
-// test/mutants/results.md speaks of files as they were when its mutants met the tests. How many have changed since is told; a release does not rest on old results.
+// test/mutants/results.md speaks of files as they were when its mutants met the tests. How many have changed since is told; a release does
+// not rest on old results.
 import { sha256 } from './sums';
 
 export const MUTANTS = 'test/mutants/results.md';
@@ -32,6 +33,7 @@ export const sinceWords = (changed: number, of: number): string => `${changed} o
 export function tooOld({ changed, of }: Since): string[] {
   if (of > 0 && changed.length <= MOST * of) return [];
   return [
-    `${MUTANTS}: ${sinceWords(changed.length, of)}, more than a tenth: ${changed.join(', ') || 'it names none'}; run npm run test:mutants and npm run test:facts`,
+    `${MUTANTS}: ${sinceWords(changed.length, of)}, more than a tenth: ${changed.join(', ') || 'it names none'}; run npm run ` +
+      'test:mutants and npm run test:facts',
   ];
 }

@@ -5,18 +5,19 @@ import released from './signatures.json';
 export type Signatures = Readonly<Record<string, string>>;
 
 /** What functions.json says of a function, as far as a workbook depends on it. */
-interface Listed {
+interface Signed {
   readonly id: string;
   readonly parameters: readonly { readonly name: string; readonly optional?: boolean; readonly dimensionality?: string }[];
   readonly result: { readonly dimensionality?: string };
 }
 
-export const RELEASED: Signatures = released;
+const { generated: _, ...signatures } = released;
+export const RELEASED: Signatures = signatures;
 
 const SPILLS = ' -> range';
 const isMatrix = ({ dimensionality }: { readonly dimensionality?: string }): boolean => dimensionality === 'matrix';
 
-export const signaturesOf = (functions: readonly Listed[]): Signatures =>
+export const signaturesOf = (functions: readonly Signed[]): Signatures =>
   Object.fromEntries(
     functions.map(({ id, parameters, result }) => {
       const args = parameters

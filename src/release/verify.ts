@@ -8,7 +8,8 @@ import { packedSums } from './sums';
 
 const USAGE = 'npm run verify -- folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
 const BESIDE =
-  'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE';
+  'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came ' +
+  'another way: --sums FILE';
 
 function asked(args: readonly string[]): { readonly folder: string; readonly sums: string | undefined } {
   try {
@@ -33,7 +34,8 @@ function packedIn(file: string, folder: string): Packed {
   })();
   if (inside)
     throw new UserFault(
-      `${file} is in the folder that it is to judge, by its path or by a link: whoever changed the folder could change it too. Give a zip or a list that came another way`,
+      `${file} is in the folder that it is to judge, by its path or by a link: whoever changed the folder could change it too. ` +
+        'Give a zip or a list that came another way',
     );
   const sums = packedSums(content);
   if (sums === undefined) throw new UserFault(`${file} is neither the zip of a release nor a list of checksums`);

@@ -1,15 +1,25 @@
-// What a formula is worth on the cells of a workbook. Nothing where programs differ, or a cell is not known.
+// The value of a formula on the cells of a workbook: undefined where programs differ, or a cell is not known.
 import type { Cell } from '../core/kinds';
-import { call } from '../registry';
-import { address, areaOf, type Area, type FormulaNode, ownFunction } from './formula';
-import { binary, isFault, isTruth, type Known, lifted, NATIVE, one, type One, type Rows, scalar, unary } from './natives';
+import { address, type Area, cellCount } from './addresses';
+import { areaOf, type FormulaNode, ownFunction } from './formula';
+import { allKnown, isFault, type Known, type KnownRows, one, type One, scalar } from './known';
+import { isTruth, NATIVE } from './natives';
+import { binary, lifted, unary } from './operators';
 
 /** Cells of a range that is worked with here. */
-const MOST_CELLS = 1_000_000;
+const MAX_CELLS = 1_000_000;
 /** How deep values are followed, through formulas and from cell to cell. */
-const DEEPEST = 600;
+const MAX_DEPTH = 600;
+
+/** Calls a function of ours by its id; who evaluates hands it in. */
+export type CallById = (
+  id: string,
+  args: readonly unknown[],
+) => { readonly ok: true; readonly value: Cell | readonly (readonly Cell[])[] } | { readonly ok: false; readonly code: string };
 
 export abstract class Evaluator {
+  constructor(private readonly callOurs: CallById) {}
+
   private depth = 0;
   /** The chain that is being followed is too long: all of it stays unknown for now. */
   protected isTooDeep = false;
@@ -19,21 +29,22 @@ export abstract class Evaluator {
   /** All that spilled from a cell. */
   protected abstract spilledAt(sheet: string, at: string): Known;
 
-  /** The values of a range; nothing where one of them is not known, or there are too many. */
-  area({ sheet, top, left, bottom, right }: Area): Rows | undefined {
-    const [height, width] = [bottom - top + 1, right - left + 1];
-    if (height * width > MOST_CELLS) return undefined;
-    const rows = Array.from({ length: height }, (_, r) =>
-      Array.from({ length: width }, (__, c) => this.value(sheet, address(top + r, left + c))),
+  /** The values of a range; undefined if one of them is not known, or there are too many. */
+  area({ sheet, ...rectangle }: Area): KnownRows | undefined {
+    if (cellCount(rectangle) > MAX_CELLS) return undefined;
+    const { top, left, bottom, right } = rectangle;
+    return allKnown(
+      Array.from({ length: bottom - top + 1 }, (_, r) =>
+        Array.from({ length: right - left + 1 }, (__, c) => this.value(sheet, address(top + r, left + c))),
+      ),
     );
-    return rows.some(row => row.includes(undefined)) ? undefined : (rows as Rows);
   }
 
   /** `isOver`: operators work on rectangles cell by cell. */
   evaluate(node: FormulaNode | null | undefined, sheet: string, isOver = false): Known {
     if (node === null) return null;
     if (this.depth === 0) this.isTooDeep = false;
-    if (this.depth > DEEPEST) this.isTooDeep = true;
+    if (this.depth > MAX_DEPTH) this.isTooDeep = true;
     if (node === undefined || this.isTooDeep) return undefined;
     this.depth += 1;
     const value = this.worked(node, sheet, isOver);
@@ -70,8 +81,7 @@ export abstract class Evaluator {
   }
 
   private rows({ elements = [] }: FormulaNode, sheet: string): Known {
-    const rows = elements.map(row => row.map(part => scalar(this.evaluate(part, sheet))));
-    return rows.some(row => row.includes(undefined)) ? undefined : (rows as Rows);
+    return allKnown(elements.map(row => row.map(part => scalar(this.evaluate(part, sheet)))));
   }
 
   private called(node: FormulaNode, sheet: string): Known {
@@ -86,7 +96,7 @@ export abstract class Evaluator {
     const args = parts.map(arg => this.evaluate(arg, sheet, name === 'SUMPRODUCT'));
     if (args.includes(undefined)) return undefined;
     if (own === undefined) return NATIVE[name]?.(args);
-    const answer = call(own, args);
+    const answer = this.callOurs(own, args);
     return answer.ok ? answer.value : { cellError: answer.code };
   }
 

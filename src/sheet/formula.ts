@@ -1,5 +1,9 @@
 // Formulas as trees with positions, and rewriting by position. The parser is a library; this file is the only one that knows it.
-import { fromCol, parse, parseA1Ref, toCol, tokenize } from '@borgar/fx';
+import { parse, parseA1Ref, tokenize } from '@borgar/fx';
+import { type Area, fixedArea, fixedCell, isOneCell } from './addresses';
+
+/** As long as a cell of any program takes. */
+export const LONGEST_FORMULA = 8192;
 
 export interface FormulaNode {
   readonly type: string;
@@ -15,15 +19,6 @@ export interface FormulaNode {
   readonly declarations?: readonly { readonly id: { readonly name: string }; readonly init: FormulaNode }[];
   readonly params?: readonly { readonly name: string }[];
   readonly body?: FormulaNode;
-}
-
-/** A rectangle of cells; rows and columns count from 0. */
-export interface Area {
-  readonly sheet: string;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
 }
 
 /** So many trees are kept; a sheet is read several times, and its formulas repeat. */
@@ -46,21 +41,7 @@ function parsed(formula: string): FormulaNode | undefined {
   }
 }
 
-export const columnName = (column: number): string => toCol(column);
-export const address = (row: number, column: number): string => `${toCol(column)}${row + 1}`;
-const SIMPLE_NAME = /^[A-Za-z_][A-Za-z0-9_]*$/;
-export const sheetPrefix = (sheet: string): string => (SIMPLE_NAME.test(sheet) ? `${sheet}!` : `'${sheet.replace(/'/g, "''")}'!`);
-/** A cell of another sheet, fixed: `Steps!$C$17`. */
-export const fixedCell = (sheet: string, row: number, column: number): string => `${sheetPrefix(sheet)}$${toCol(column)}$${row + 1}`;
-export const fixedArea = ({ sheet, top, left, bottom, right }: Area): string =>
-  `${fixedCell(sheet, top, left)}:$${toCol(right)}$${bottom + 1}`;
-
-export function cellPosition(at: string): { readonly row: number; readonly column: number } {
-  const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
-  return { row: Number(digits) - 1, column: fromCol(letters) };
-}
-
-/** The cells a reference names, or nothing where it is a name, a table or another workbook. */
+/** The cells a reference names, or undefined where it is a name, a table or another workbook. */
 export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string') return undefined;
   const { context = [], range } = partsOf(node.value);
@@ -80,8 +61,6 @@ interface RefParts {
 }
 
 export const partsOf = (reference: string): RefParts => (parseA1Ref(reference) as RefParts | undefined) ?? {};
-
-export const isOneCell = ({ top, left, bottom, right }: Area): boolean => top === bottom && left === right;
 
 const TEXTS = /"(?:[^"]|"")*"/g;
 

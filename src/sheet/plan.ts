@@ -58,7 +58,7 @@ export interface SheetPlan {
   readonly cells: readonly PlanCell[];
   /** Ranges (`A1:F1`) that are one cell. */
   readonly merged?: readonly string[];
-  /** Ranges in which a state word (pass, look, fail, not checked) gets its colour. */
+  /** Ranges in which a state word (pass, review, fail, not checked) gets its colour. */
   readonly stateRanges?: readonly string[];
   readonly validations?: readonly Validation[];
   /** A guard against slips, without a password: formulas alone are locked, or all but the inputs. */

@@ -1,6 +1,7 @@
 // Cells that follow one another in a column, as ranges: a rule for a thousand cells is one rule.
 import type { SheetPlan, Validation } from './plan';
-import { address, cellPosition } from './formula';
+import { STATE_LOOKS } from './theme';
+import { address, cellPosition } from './addresses';
 
 /** Cells by what they have in common; each run of one column is a range. */
 function runs(
@@ -20,7 +21,7 @@ function runs(
   }));
 }
 
-const STATES: readonly unknown[] = ['pass', 'look', 'fail', 'not checked'];
+const STATES: readonly unknown[] = Object.keys(STATE_LOOKS);
 
 /** Gives the sheet the colours of states where a formula gives a state. */
 export function withStates(plan: SheetPlan): SheetPlan {

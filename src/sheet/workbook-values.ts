@@ -1,11 +1,12 @@
 // The workbook that is handed over, as it was read: values and formulas. What has no value yet is worked out here,
 // as far as arguments of our functions need it.
 import type { Cell } from '../core/kinds';
-import { Evaluator } from './evaluator';
-import { address, parseFormula } from './formula';
-import { ERROR_CODE, isFault, isRows, type Known, one, type One, type Rows } from './natives';
+import { type CallById, Evaluator } from './evaluator';
+import { address } from './addresses';
+import { parseFormula } from './formula';
+import { ERROR_CODE, isFault, isRows, type Known, type KnownRows, one, type One } from './known';
 
-export { isFault, isRows, type Known } from './natives';
+export { isFault, isRows, type Known } from './known';
 
 export interface SourceCell {
   readonly value: Cell | null;
@@ -31,7 +32,7 @@ export interface SourceWorkbook {
 /** `hole`, or `joint!hole` where the name holds on one sheet alone. */
 export const nameKey = (name: string, sheet?: string): string => (sheet === undefined ? name : `${sheet}!${name}`).toLowerCase();
 
-export class Source extends Evaluator {
+export class WorkbookValues extends Evaluator {
   private readonly sheets: ReadonlyMap<string, SourceSheet>;
   private readonly spilled = new Map<string, Cell>();
   private readonly known = new Map<string, Known>();
@@ -41,8 +42,11 @@ export class Source extends Evaluator {
   private readonly blank = new Set<string>();
   private isStale = false;
 
-  constructor(readonly workbook: SourceWorkbook) {
-    super();
+  constructor(
+    readonly workbook: SourceWorkbook,
+    callOurs: CallById,
+  ) {
+    super(callOurs);
     this.sheets = new Map(workbook.sheets.map(sheet => [sheet.name, sheet]));
   }
 
@@ -93,7 +97,7 @@ export class Source extends Evaluator {
   }
 
   /** Lets a table spill, so that cells that point at spilled ones find them. */
-  spill(sheet: string, row: number, column: number, rows: Rows): void {
+  spill(sheet: string, row: number, column: number, rows: KnownRows): void {
     rows.forEach((line, r) =>
       line.forEach((value, c) => {
         if (value === null || isFault(value)) return;

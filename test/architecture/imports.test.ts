@@ -1,13 +1,15 @@
 // Every import rule is shown to let the intended tree pass and to refuse a planted fault.
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import extractDepcruiseOptions from 'dependency-cruiser/config-utl/extract-depcruise-options';
 import { afterEach, expect, it } from 'vitest';
+import { loaded } from '../../src/help/plugin';
 
-const CONFIG = fileURLToPath(new URL('../../.dependency-cruiser.cjs', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const CONFIG = join(ROOT, '.dependency-cruiser.cjs');
 
 /** The smallest tree with every import that the rules allow. */
 const SOUND: Readonly<Record<string, string>> = {
@@ -17,50 +19,89 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/standards/a.ts': 'import type { Table } from "./table"; export const tableA: Table = { rows: "a" };',
   'src/plain/forms.json': '{}',
   'src/core/maths.ts':
-    'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, xoroshiro128plus];',
+    'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, ' +
+    'xoroshiro128plus];',
   'src/plain/print.ts': 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
   'src/about/about.ts':
     'import { print } from "../plain/print"; import { call } from "../core/call"; import type { Table } from "../standards/table"; export const about = (table: Table) => [print, call, table];',
   'src/joint/joint.ts':
-    'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import { closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
+    'import { call } from "../core/call"; import { tableA } from "../standards/a"; import { print } from "../plain/print"; import ' +
+    '{ closest } from "fastest-levenshtein"; export const joint = [call, tableA, print, closest];',
   'src/figure/section.ts':
-    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; export const section = [call, joint, print];',
+    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; export ' +
+    'const section = [call, joint, print];',
   'src/sheet/plan.ts': 'import type { Kind } from "../core/kinds"; export type Plan = Kind;',
   'src/demo/demo.ts':
-    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; export const demo = (plan: Plan) => [call, joint, plan];',
+    'import { call } from "../core/call"; import { joint } from "../joint/joint"; import type { Plan } from "../sheet/plan"; ' +
+    'export const demo = (plan: Plan) => [call, joint, plan];',
   'src/hosts/excel/host.ts': 'import type { Plan } from "../../sheet/plan"; export const excel = (plan: Plan) => plan;',
   'src/hosts/univer/host.ts':
-    'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => [plan, Univer];',
+    'import type { Plan } from "../../sheet/plan"; import { Univer } from "@univerjs/core"; export const bench = (plan: Plan) => ' +
+    '[plan, Univer];',
   'src/hosts/xlsx/host.ts':
-    'import type { Plan } from "../../sheet/plan"; import { writeXlsx } from "hucre/xlsx"; import { zipSync } from "fflate"; import { tokenize } from "@borgar/fx/xlsx"; export const file = (plan: Plan) => [plan, writeXlsx, zipSync, tokenize];',
+    'import type { Plan } from "../../sheet/plan"; import { writeXlsx } from "hucre/xlsx"; import { zipSync } from "fflate"; ' +
+    'import { tokenize } from "@borgar/fx/xlsx"; export const file = (plan: Plan) => [plan, writeXlsx, zipSync, tokenize];',
   'src/core/card.ts': 'import type { Kind } from "./kinds"; export const topics: Kind[] = [];',
   'src/sheet/formula.ts': 'import type { Kind } from "../core/kinds"; export const parse = (kind: Kind) => kind;',
   'src/pane/view.tsx':
-    'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { parse } from "../sheet/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
+    'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { ' +
+    'parse } from "../sheet/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { ' +
+    'cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
   'src/pane/pane.ts':
-    'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) => [Storage, kind, demo, excel, view];',
+    'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from ' +
+    '"../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) ' +
+    '=> [Storage, kind, demo, excel, view];',
   'src/pane/globals.d.ts': 'declare const A: string;',
   'src/hosts/xlsx/read.ts': 'import { readXlsx } from "hucre/xlsx"; export const read = readXlsx;',
   'src/handover/handover.ts':
-    'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+    'import { parse } from "@borgar/fx"; import { call } from "../core/call"; import { joint } from "../joint/joint"; import { ' +
+    'print } from "../plain/print"; import { cards } from "../registry"; import type { Plan } from "../sheet/plan"; import { ' +
+    'tableA } from "../standards/a"; export const handover = (plan: Plan) => [parse, call, joint, print, cards, plan, tableA];',
+  'src/handover/read/prepared.ts': 'import type { Plan } from "../../sheet/plan"; export type Prepared = Plan;',
+  'src/handover/compile/convert.ts': 'import type { Prepared } from "../read/prepared"; export type Copy = Prepared;',
+  'src/handover/pages/cover.ts': 'import type { Copy } from "../compile/convert"; export type Cover = Copy;',
+  'src/handover/compare.ts': 'import type { Cover } from "./pages/cover"; export const compare = (cover: Cover) => cover;',
   'src/handover/cli.ts':
-    'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; import { UserFault } from "../cli/user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, read, handover, UserFault];',
+    'import { readFile } from "node:fs/promises"; import { demo } from "../demo/demo"; import { read } from "../hosts/xlsx/read"; ' +
+    'import { UserFault } from "../cli/user-fault"; import { handover } from "./handover"; export const main = [readFile, demo, ' +
+    'read, handover, UserFault];',
   'src/cli/user-fault.ts': 'export class UserFault extends Error {}',
   'src/cli/run.ts': 'import path from "node:path"; import { UserFault } from "./user-fault"; export const faults = [path, UserFault];',
   'src/release/package.ts':
-    'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../cli/user-fault"; export const main = [createHash, zipSync, UserFault];',
+    'import { createHash } from "node:crypto"; import { zipSync } from "fflate"; import { UserFault } from "../cli/user-fault"; ' +
+    'export const main = [createHash, zipSync, UserFault];',
+  'src/evidence/list.ts': 'import type { topics } from "../core/card"; export const evidence: typeof topics = [];',
+  'src/help/pages.ts':
+    'import { renderToStaticMarkup } from "preact-render-to-string"; import { evidence } from "../evidence/list"; export const ' +
+    'helpPages = [renderToStaticMarkup, evidence];',
+  'src/help/plugin.ts':
+    'import type { Compiler } from "webpack"; import type * as Pages from "./pages"; export const plugin = (c: Compiler, p: typeof ' +
+    'Pages) => [c, p];',
+  'src/tools/generate.ts':
+    'import { writeFileSync } from "node:fs"; import { generateCustomFunctionsMetadata } from "custom-functions-metadata"; import ' +
+    '{ lines } from "../../test/standards/records"; import { UserFault } from "../cli/user-fault"; import { evidence } from ' +
+    '"../evidence/list"; import { plugin } from "../help/plugin"; import { joint } from "../joint/joint"; import { print } from ' +
+    '"../plain/print"; import { cards } from "../registry"; import { main as packed } from "../release/package"; export const main ' +
+    '= [writeFileSync, generateCustomFunctionsMetadata, lines, UserFault, evidence, plugin, joint, print, cards, packed];',
   'src/library/index.ts':
     'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
   'src/library/batch.mjs':
-    'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from "hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
+    'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from ' +
+    '"hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
   'src/pane/mount.ts': 'import { pane } from "./pane"; export const mount = pane;',
   'src/bench/bench.ts':
-    'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; import { bench } from "../hosts/univer/host"; import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, read, handover, mount];',
+    'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; ' +
+    'import { bench } from "../hosts/univer/host"; import { read } from "../hosts/xlsx/read"; import { handover } from ' +
+    '"../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, ' +
+    'read, handover, mount];',
   'src/registry.ts':
-    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./about/about"; export const cards = [call, joint, about];',
+    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./about/about"; export ' +
+    'const cards = [call, joint, about];',
   'functions/cell.ts':
-    'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => [cards, kind];',
+    'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => ' +
+    '[cards, kind];',
   'functions/boss.ts': 'import { cell } from "./cell"; export const boss = cell;',
+  'test/standards/records.ts': 'import { tableA } from "../../src/standards/a"; export const lines = [tableA];',
   'test/kit.ts': 'import { call } from "../src/core/call"; export const kit = call;',
 };
 
@@ -133,12 +174,24 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['figure-is-pure', 'src/figure/b.ts', '../standards/a', 'src/standards/a.ts'],
   ['figure-is-pure', 'src/figure/b.ts', '../bench/bench', 'src/bench/bench.ts'],
   ['figure-is-pure', 'src/figure/b.ts', 'node:fs', 'fs'],
-  ['sheet-is-a-plan', 'src/sheet/draw.ts', '../core/call', 'src/core/call.ts'],
+  ['sheet-calls-nothing', 'src/sheet/draw.ts', '../core/call', 'src/core/call.ts'],
+  ['sheet-calls-nothing', 'src/sheet/evaluator.ts', '../registry', 'src/registry.ts'],
+  ['sheet-calls-nothing', 'src/sheet/theme.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', '../hosts/xlsx/read', 'src/hosts/xlsx/read.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', '../demo/demo', 'src/demo/demo.ts'],
   ['handover-makes-plans', 'src/handover/b.ts', 'node:fs', 'fs'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../compile/convert', 'src/handover/compile/convert.ts'],
+  ['handover-one-way', 'src/handover/read/b.ts', '../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/joint/b.ts', '../../pages/cover', 'src/handover/pages/cover.ts'],
+  ['handover-one-way', 'src/handover/compile/b.ts', '../compare', 'src/handover/compare.ts'],
+  ['handover-one-way', 'src/handover/pages/b.ts', '../compare', 'src/handover/compare.ts'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
   ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
+  ['evidence-is-a-list', 'src/evidence/b.ts', '../registry', 'src/registry.ts'],
+  ['help-is-printed', 'src/help/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
+  ['help-is-built', 'src/help/plugin.ts', '../evidence/list', 'src/evidence/list.ts'],
+  ['tools-write-files', 'src/tools/b.ts', '../pane/pane', 'src/pane/pane.ts'],
+  ['tools-write-files', 'src/tools/b.ts', '../../test/kit', 'test/kit.ts'],
   ['wrappers-only-wrap', 'functions/rib.ts', './boss', 'functions/boss.ts'],
   ['wrappers-only-wrap', 'functions/rib.ts', '../src/core/kinds', 'src/core/kinds.ts'],
   ['excel-draws-plans', 'src/hosts/excel/b.ts', '../univer/host', 'src/hosts/univer/host.ts'],
@@ -156,6 +209,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['file-holds-plans', 'src/hosts/xlsx/b.ts', '@univerjs/core', '@univerjs/core'],
   ['pane-is-a-page', 'src/pane/b.ts', '../../functions/boss', 'functions/boss.ts'],
   ['pane-is-a-page', 'src/pane/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
+  ['pane-is-a-page', 'src/pane/b.ts', '../handover/handover', 'src/handover/handover.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../standards/a', 'src/standards/a.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../about/about', 'src/about/about.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '@univerjs/core', '@univerjs/core'],
@@ -200,6 +254,14 @@ it('lets nobody import a test', async () => {
   ]);
 });
 
+it('lets nobody import a tool', async () => {
+  const tree = { ...SOUND, 'src/release/b.ts': 'import { main } from "../tools/generate"; export const b = main;' };
+  expect(await refused(tree)).toEqual([
+    'nobody-imports-tools: src/release/b.ts -> src/tools/generate.ts',
+    'release-packs-files: src/release/b.ts -> src/tools/generate.ts',
+  ]);
+});
+
 it('refuses a circle, of types too', async () => {
   const tree = {
     ...SOUND,
@@ -227,4 +289,13 @@ it('refuses a file that nothing uses', async () => {
   expect(await refused({ ...SOUND, 'src/core/old.ts': 'export const old = 1;' })).toEqual([
     'no-orphans: src/core/old.ts -> src/core/old.ts',
   ]);
+});
+
+it('the help that is built loads no test, by a name in a text either', async () => {
+  const { files, helpPages } = await loaded();
+  const names = [...files].map(file => relative(ROOT, file));
+  expect(helpPages).toBeInstanceOf(Function);
+  expect(names).toContain('src/evidence/list.ts');
+  expect(names.length).toBeGreaterThan(100);
+  expect(names.filter(name => /^(test|src\/tools)\//.test(name))).toEqual([]);
 });

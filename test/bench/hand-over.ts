@@ -1,5 +1,5 @@
 // A hand-over of 2,000 variants: time and memory.
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { handover } from '../../src/handover/handover';
 import type { SourceCell, SourceSheet } from '../../src/sheet/workbook-values';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';

@@ -9,7 +9,7 @@ let bench: BenchPage;
 /** What the sheet engine draws: its grid, and the boxes that it hangs into the page. */
 const engine = ['#sheet', '[data-u-comp]', '[class^="univer-"]'];
 
-/** Rules that the sheet engine 0.25.1 breaks: buttons and fields without a name, and a canvas before everything else in the order of Tab. */
+/** Rules that the sheet engine 0.25.1 breaks: buttons and fields without a name, and a canvas first in the order of Tab. */
 const engineFaults = ['aria-allowed-attr', 'aria-command-name', 'aria-roles', 'button-name', 'label', 'landmark-unique', 'tabindex'];
 
 beforeAll(async () => {

@@ -63,7 +63,7 @@ async function launch(): Promise<Browser> {
   return chromium.launch({ executablePath: browserPath, args: quiet });
 }
 
-/** The sheet engine's own words: its bar of tabs looks for a tab that has just been removed, its parts ask after one that was just closed. */
+/** The sheet engine's own words: its bar of tabs looks for a tab just removed, its parts ask after one just closed. */
 const ENGINE_SAYS = /^Index out of bounds$|\[redi\]/;
 
 export async function benchPage(): Promise<BenchPage> {

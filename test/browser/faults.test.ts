@@ -1,4 +1,5 @@
-// What goes wrong around the bench: a page that is left too early, a store that is full or refuses, large and hostile files. Nothing is lost without a word.
+// What goes wrong around the bench: a page that is left too early, a store that is full or refuses, large and hostile files.
+// Nothing is lost without a word.
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
@@ -176,10 +177,12 @@ test('a file that leads elsewhere is opened only after it was told what is not r
       ...parts,
       'xl/_rels/workbook.xml.rels': strToU8(links),
       'xl/externalLinks/externalLink1.xml': strToU8(
-        `<externalLink xmlns:r="${rel}"><externalBook r:id="rId1"><sheetNames><sheetName val="S"/></sheetNames></externalBook></externalLink>`,
+        `<externalLink xmlns:r="${rel}"><externalBook r:id="rId1"><sheetNames><sheetName ` +
+          'val="S"/></sheetNames></externalBook></externalLink>',
       ),
       'xl/externalLinks/_rels/externalLink1.xml.rels': strToU8(
-        `<Relationships><Relationship Id="rId1" Type="${rel}/externalLinkPath" Target="https://elsewhere.example/other.xlsx" TargetMode="External"/></Relationships>`,
+        `<Relationships><Relationship Id="rId1" Type="${rel}/externalLinkPath" ` +
+          'Target="https://elsewhere.example/other.xlsx" TargetMode="External"/></Relationships>',
       ),
       'xl/connections.xml': strToU8('<connections/>'),
     }),

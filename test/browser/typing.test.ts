@@ -2,7 +2,7 @@
 import { ALL_IMPLEMENTED_FUNCTIONS } from '@univerjs/preset-sheets-core';
 import type { CDPSession } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { METADATA } from '../contract/metadata';
+import { METADATA } from '../../src/tools/metadata';
 import { benchPage, type BenchPage } from './bench-page';
 
 /** How many times slower the page runs while it is typed into. */

@@ -1,21 +1,11 @@
-// What was released stays; arguments are appended, and are optional.
-// The list grows by UPDATE_SIGNATURES=1 npx vitest run test/contract/signatures.test.ts, which refuses to change what is in it.
-import { writeFileSync } from 'node:fs';
+// What was released stays; arguments are appended, and are optional. That the list holds everything is in generated.test.ts.
 import { describe, expect, test } from 'vitest';
 import { broken, RELEASED, signaturesOf, type Signatures } from '../../src/release/signatures';
-import { METADATA } from './metadata';
+import { METADATA } from '../../src/tools/metadata';
 
-const FILE = new URL('../../src/release/signatures.json', import.meta.url);
-const current = signaturesOf(METADATA.functions);
-
-describe('released signatures', () => {
-  test('still hold', () => expect(broken(RELEASED, current)).toEqual([]));
-
-  test('are all in the list', () => {
-    if (process.env['UPDATE_SIGNATURES'] === '1' && broken(RELEASED, current).length === 0)
-      return writeFileSync(FILE, `${JSON.stringify(current, null, 2)}\n`);
-    expect(RELEASED, 'add what is new: UPDATE_SIGNATURES=1 npx vitest run test/contract/signatures.test.ts').toEqual(current);
-  });
+test('released signatures still hold', () => {
+  expect(Object.keys(RELEASED).length).toBeGreaterThanOrEqual(126);
+  expect(broken(RELEASED, signaturesOf(METADATA.functions))).toEqual([]);
 });
 
 describe('a change that would break a workbook is found', () => {

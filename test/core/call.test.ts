@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { callCard, MOST_CELLS } from '../../src/core/call';
+import { callCard, MAX_CELLS } from '../../src/core/call';
 import { type Card, card, COMMON_PRACTICE } from '../../src/core/card';
 import type { Table } from '../../src/standards/table';
 import { ANYTHING, param } from '../../src/core/read/params';
@@ -41,10 +41,10 @@ describe('what a formula gives back', () => {
 
   test('a table of exactly the most cells is given, one row more is refused with its size', () => {
     const rows = (count: number): number[][] => Array.from({ length: count }, () => [1, 2]);
-    expect(callCard(giving(rows(MOST_CELLS / 2), { shape: 'table', columns: [] }), [1]).ok).toBe(true);
+    expect(callCard(giving(rows(MAX_CELLS / 2), { shape: 'table', columns: [] }), [1]).ok).toBe(true);
     expect(
       callCard(
-        giving(rows(MOST_CELLS / 2), {
+        giving(rows(MAX_CELLS / 2), {
           shape: 'table',
           columns: [
             { name: 'a', unit: 'mm' },

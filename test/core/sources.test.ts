@@ -4,20 +4,18 @@ import { type Kind, NOTHING_READ } from '../../src/core/card';
 import { accepts, acceptedBy, choicesOf } from '../../src/core/read/accepts';
 import { LIMIT } from '../../src/core/read/limit';
 import { LABELS, VALUES, words } from '../../src/core/read/lists';
+import { shown, usedLength } from '../../src/core/read/cells';
+import { DEVIATIONS, numbers } from '../../src/core/read/lists';
 import {
   ANYTHING,
   AS_IT_CAME,
   BLOCK,
   choice,
   DEVIATION,
-  DEVIATIONS,
   named as namedKind,
-  numbers,
   numeric,
   param,
   readArgument,
-  shown,
-  usedLength,
 } from '../../src/core/read/params';
 import * as Q from '../../src/core/read/quantity';
 import { below } from '../../src/core/read/relation';

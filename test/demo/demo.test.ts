@@ -2,9 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
-import { address, areaOf, cellPosition, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
+import { address, cellPosition } from '../../src/sheet/addresses';
+import { areaOf, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
 import { sourceOf } from '../../src/handover/read/from-plan';
-import { type Known, Source } from '../../src/sheet/workbook-values';
+import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 import { linesOf } from '../../src/hosts/xlsx/layout';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 
@@ -13,7 +15,7 @@ test('sheets of the demo', () => {
 });
 
 describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s', (_guide, workbook) => {
-  const source = new Source(sourceOf(workbook));
+  const source = new WorkbookValues(sourceOf(workbook), call);
   /** Cells that a table fills, with the cell of its formula. */
   const anchors = new Map<string, string>();
 

@@ -1,16 +1,17 @@
 // The guides against figures that were worked by hand, independently, before the guides were there.
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../src/demo/guides';
-import { address, cellPosition } from '../../src/sheet/formula';
+import { address, cellPosition } from '../../src/sheet/addresses';
 import { sourceOf } from '../../src/handover/read/from-plan';
-import { type Known, Source } from '../../src/sheet/workbook-values';
+import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 import { expectPrinted } from '../kit/near';
 
 /** Every value of a guide, spilled cells too, by sheet and address. */
 function valuesOf(name: string): (sheet: string, at: string) => unknown {
   const guide = GUIDES.find(one => one.name === name);
   if (guide === undefined) throw new TypeError(name);
-  const source = new Source(sourceOf(guide.workbook));
+  const source = new WorkbookValues(sourceOf(guide.workbook), call);
   const values = new Map<string, unknown>();
   for (const sheet of guide.workbook.sheets) {
     for (const { at, value, formula } of sheet.cells) {
@@ -248,4 +249,16 @@ describe('classroom monitor', () => {
       'fail',
     ]);
   });
+});
+
+test.each(GUIDES)('$name: what is typed looks like an input, what is worked out like a result', ({ workbook }) => {
+  // a legend of the looks stands on the first sheet of the logger
+  const sheets = workbook.sheets.filter(({ name }) => name !== 'Read me');
+  const cells = sheets.flatMap(sheet => sheet.cells.map(cell => ({ sheet: sheet.name, ...cell })));
+  const typed = cells.filter(({ role }) => role === 'input');
+  const workedOut = cells.filter(({ role }) => role === 'result');
+  expect(typed.filter(({ formula }) => formula !== undefined)).toEqual([]);
+  expect(workedOut.filter(({ formula }) => formula === undefined)).toEqual([]);
+  expect(typed.length).toBeGreaterThan(50);
+  expect(workedOut.length).toBeGreaterThan(15);
 });

@@ -5,7 +5,7 @@ export const DOCUMENTS = ['README.md', 'DEVELOPERS.md', 'src/release/HOSTING.md'
 
 export const textOf = (document: string): string => readFileSync(new URL(`../../${document}`, import.meta.url), 'utf8');
 
-const FENCE = /^```(\S*)\n([^]*?)^```$/gm;
+const FENCE = /^```(\S*)[^\n]*\n([^]*?)^```$/gm;
 /** A span of code that starts as a command does. */
 const COMMAND = /^(?:[A-Z_]+=\S+ )*(?:npm|npx|node|git|unzip|curl|cd|\.ci\/run)(?=\s|$)/;
 

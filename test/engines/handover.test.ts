@@ -4,11 +4,22 @@ import { demoWorkbook } from '../../src/demo/demo';
 import type { Cell } from '../../src/core/kinds';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
-import { address } from '../../src/sheet/formula';
-import { actualRows, BASES, type Changes, EDITS, editedSheets, expectedRows, judged, near, sentSheets } from '../kit/joint-edits';
+import { address } from '../../src/sheet/addresses';
+import {
+  actualRows,
+  BASES,
+  type Changes,
+  EDITS,
+  editedSheets,
+  expectedRows,
+  judged,
+  near,
+  numbersOf,
+  sentSheets,
+} from '../kit/joint-edits';
 import { printedPages, recalculate, type Recalculated, type Values } from './harness';
 
 const POISON = -999;
@@ -198,7 +209,7 @@ describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
       const { followed, wrong } = judged(EDITS, expected, actualRows(EDITS, values));
       expect(wrong).toEqual([]);
       // two of three edits leave the joint sound
-      expect(followed).toBeGreaterThan((2 / 3) * base.numbers * EDITS.length);
+      expect(followed).toBeGreaterThan((2 / 3) * numbersOf(base) * EDITS.length);
     }
   });
 });

@@ -6,7 +6,7 @@ import { type Card, NOTHING_READ, type Param } from '../../src/core/card';
 import type { Limits } from '../../src/core/kinds';
 import { Refused } from '../../src/core/refuse';
 import { DataSheet } from '../../src/handover/compile/data-sheet';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { LOOK_UPS, type Reader } from '../../src/handover/compile/lookups';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { formOfCard } from '../../src/plain/forms';

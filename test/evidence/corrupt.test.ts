@@ -1,4 +1,5 @@
-// The last run of npm run test:corrupt, which changes one thing of the tables at a time: counted, and above its target. It says no more than it tried.
+// The last run of npm run test:corrupt, which changes one thing of the tables at a time: counted, and above its target. It says no more
+// than it tried.
 import { expect, test } from 'vitest';
 import { corruptions, FILES, KINDS } from '../corrupt/corruptions';
 import type { Results } from '../corrupt/results';

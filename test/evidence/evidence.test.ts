@@ -2,11 +2,11 @@
 import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
-import { checked, type Evidence, EVIDENCE_KINDS, isOutside } from '../../src/help/evidence';
+import { checked, type Evidence, EVIDENCE_KINDS, isOutside } from '../../src/evidence/evidence';
+import { EVIDENCE } from '../../src/evidence/list';
 import { CARDS } from '../../src/registry';
 import { number, value } from '../kit/ask';
 import { notices } from '../kit/refereed';
-import { EVIDENCE } from './evidence';
 
 interface Titled {
   readonly title: string;

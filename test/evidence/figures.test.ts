@@ -1,7 +1,7 @@
 // What the README quotes of the measurements: dated, of one run, and honest about its targets.
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { figuresPage, type Results } from '../bench/figure';
+import { figuresPage, type Results } from '../../src/tools/figures-page';
 
 const read = (file: string): string => readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
 const rows = (page: string): string[][] =>

@@ -1,4 +1,5 @@
-// The same answers by another way: lines that meet, every corner of the tolerances, slices added up, a search. Beside each the wrong forms that it would not let pass.
+// The same answers by another way: lines that meet, every corner of the tolerances, slices added up, a search. Beside each the wrong forms
+// that it would not let pass.
 import fc from 'fast-check';
 import { describe, expect } from 'vitest';
 import { refusal, value } from '../kit/ask';
@@ -194,7 +195,10 @@ describe('every corner of the tolerances', () => {
     );
   const text = ([lower, upper]: Range): string => `+${upper}/${lower}`;
   const mean = (all: readonly number[]): number => all.reduce((total, x) => total + x, 0) / all.length;
-  /** Links at either end are as often up as down, and independent: their deviation over all corners is the root sum square of the half widths. */
+  /**
+   * Links at either end are as often up as down, and independent: their deviation over all corners is the root sum square of the half
+   * widths.
+   */
   const deviation = (all: readonly number[]): number => Math.sqrt(mean(all.map(x => (x - mean(all)) ** 2)));
   const limits = (all: readonly number[]): [number, number] => [Math.min(...all), Math.max(...all)];
 

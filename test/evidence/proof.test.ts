@@ -2,8 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type FormulaNode, ownFunction, parseFormula, walk } from '../../src/sheet/formula';
-import { Source } from '../../src/sheet/workbook-values';
-import { CLAIMS, EXCEL_CHECKS, proofPage } from '../../src/help/proof';
+import { WorkbookValues } from '../../src/sheet/workbook-values';
+import { CLAIMS } from '../../src/tools/claims';
+import { EXCEL_CHECKS } from '../../src/tools/excel-checks';
+import { proofPage } from '../../src/tools/proof-page';
 import { call } from '../../src/registry';
 
 /** A test or a group of tests of this title that is run. */
@@ -25,18 +27,21 @@ describe('every claim names a test that is there', () => {
 });
 
 describe('what Excel must show is what the core answers', () => {
-  const source = new Source({
-    name: 'Checks',
-    sheets: [
-      {
-        name: 'S',
-        cells: new Map([
-          ['A1', { value: 3 }],
-          ['A2', { value: 4 }],
-        ]),
-      },
-    ],
-  });
+  const source = new WorkbookValues(
+    {
+      name: 'Checks',
+      sheets: [
+        {
+          name: 'S',
+          cells: new Map([
+            ['A1', { value: 3 }],
+            ['A2', { value: 4 }],
+          ]),
+        },
+      ],
+    },
+    call,
+  );
   const typed = EXCEL_CHECKS.filter(({ formula }) => formula !== undefined);
 
   test('count', () => expect(typed.length).toBe(10));

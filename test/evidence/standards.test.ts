@@ -1,4 +1,5 @@
-// Values as the standards print them, through the functions: typed column by column from the collected reference, which says how each is held.
+// Values as the standards print them, through the functions: typed column by column from the collected reference, which says how each is
+// held.
 import { describe, expect } from 'vitest';
 import { number, value } from '../kit/ask';
 import { refereed } from '../kit/refereed';

@@ -1,9 +1,9 @@
 // Small workbooks written down as cells, and their hand-over as cells again.
 import type { Cell } from '../../src/core/kinds';
-import type { Finding } from '../../src/handover/finding';
+import type { HandoverFinding } from '../../src/handover/read/finding';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { SourceCell, SourceSheet, SourceWorkbook } from '../../src/sheet/workbook-values';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 
 /** A value; a text that begins with = is a formula; a pair is a formula with the value that a program kept for it. */
@@ -49,7 +49,7 @@ export function cellAt(copy: Handover, sheet: string, at: string): PlanCell {
 }
 
 /** `live S!B1: BOSS.OD`. */
-export const told = (findings: readonly Finding[]): string[] =>
+export const told = (findings: readonly HandoverFinding[]): string[] =>
   findings.map(({ sheet, at, what, words }) => `${what} ${sheet}${at === '' ? '' : `!${at}`}: ${words}`);
 
 /** The formula of a cell followed to its end: `Steps!$B$10` is replaced by what stands there, and so on. */

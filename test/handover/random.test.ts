@@ -117,7 +117,7 @@ it('any sheet is handed over', async () => {
   );
   expect(counts.written).toBe(50);
   expect(counts.live, 'values that follow their inputs').toBeGreaterThan(150);
-  expect(counts.asValues, 'values that do not').toBeGreaterThan(1500);
+  expect(counts.asValues, 'values that do not').toBeGreaterThan(400);
 });
 
 it('every function is handed over from its example, alone and inside another formula', () => {

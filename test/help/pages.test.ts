@@ -3,14 +3,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { call, CARDS } from '../../src/registry';
 import { TOPICS, type Card } from '../../src/core/card';
-import { type Described, functionPage } from '../../src/help/function-page';
+import type { Described } from '../../src/help/described-function';
+import { functionPage } from '../../src/help/function-page';
 import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
 import { helpPages } from '../../src/help/pages';
 import { formOfCard } from '../../src/plain/forms';
-import { METADATA } from '../contract/metadata';
-import { EVIDENCE } from '../evidence/evidence';
+import { METADATA } from '../../src/tools/metadata';
 
-const PAGES = helpPages(METADATA.functions, EVIDENCE);
+const PAGES = helpPages(METADATA.functions);
 const page = (file: string): string => PAGES.get(file) ?? expect.fail(`there is no page ${file}`);
 const pageOf = (id: string): string => page(`${id}.html`);
 const cards = [...CARDS.values()];

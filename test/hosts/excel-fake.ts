@@ -1,6 +1,6 @@
 // Excel as far as the pane's host uses it, stricter than the real one: what was not loaded and sent for cannot be read,
 // what was not sent does not happen, and a name that this fake does not know is a fault.
-import { address, cellPosition } from '../../src/sheet/formula';
+import { address, cellPosition } from '../../src/sheet/addresses';
 
 type Content = string | number | boolean;
 

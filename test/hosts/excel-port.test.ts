@@ -2,8 +2,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { excelPort, freeName, NEEDED } from '../../src/hosts/excel/excel-port';
-import { looks, stateLooks } from '../../src/hosts/excel/looks';
-import { looks as fileLooks, stateLooks as fileStateLooks } from '../../src/hosts/xlsx/looks';
 import type { SheetPlan } from '../../src/sheet/plan';
 import type { Selection } from '../../src/sheet/port';
 import { fakeExcel, type FakeSheet } from './excel-fake';
@@ -232,26 +230,5 @@ describe('an Excel that is too old', () => {
     const fake = fakeExcel({ name: 'Sheet1' });
     fake.isSupported = (set, version) => set === 'ExcelApi' && version !== NEEDED;
     expect(() => excelPort()).toThrow(/lacks what the pane works with \(ExcelApi 1\.10\)/);
-  });
-});
-
-describe('the looks', () => {
-  const hex = (rgb: string | undefined): string | undefined => rgb?.replace('#', '').toUpperCase();
-  it('are those of a workbook file', () => {
-    const pairs = (
-      mine: Readonly<Record<string, { readonly ink: string; readonly fill?: string }>>,
-      files: Readonly<Record<string, { readonly font?: { readonly color?: { readonly rgb?: string } }; readonly fill?: object }>>,
-    ) =>
-      Object.entries(files).map(([name, look]) => [
-        name,
-        mine[name]?.ink && hex(mine[name].ink),
-        hex(mine[name]?.fill),
-        look.font?.color?.rgb,
-        (look.fill as { fgColor?: { rgb?: string } } | undefined)?.fgColor?.rgb,
-      ]);
-    for (const [name, ink, fill, fileInk, fileFill] of [...pairs(looks, fileLooks), ...pairs(stateLooks, fileStateLooks)]) {
-      expect([ink, fill], String(name)).toEqual([fileInk, fileFill]);
-    }
-    expect(Object.keys(looks)).toEqual(Object.keys(fileLooks));
   });
 });

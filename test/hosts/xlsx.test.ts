@@ -5,11 +5,9 @@ import { readXlsx } from 'hucre/xlsx';
 import { describe, expect, it, vi } from 'vitest';
 import type { Cell } from '../../src/core/kinds';
 import { demoWorkbook } from '../../src/demo/demo';
-import { looks as benchLooks, stateLooks as benchStates } from '../../src/hosts/univer/looks';
-import { looks, stateLooks } from '../../src/hosts/xlsx/looks';
 import { readWorkbook, UnreadableFile, type ReadWorkbook } from '../../src/hosts/xlsx/read';
 import { UnwritablePlan, writeWorkbook } from '../../src/hosts/xlsx/write';
-import type { PlanCell, Role, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
+import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { SEED } from '../kit/seed';
 
 const sheet = (cells: readonly PlanCell[], more: Partial<SheetPlan> = {}): SheetPlan => ({
@@ -352,28 +350,6 @@ describe('the file', () => {
     );
     const [free = 0] = await heights(sheet([{ at: 'A1', role: 'text', value: words }]));
     expect([merged, blocked, free].map(height => Math.round((height - one) / 12.75))).toEqual([1, 2, 0]);
-  });
-
-  it('looks like the bench', () => {
-    const colour = (rgb: unknown): string | undefined => (typeof rgb === 'string' ? rgb.replace('#', '').toUpperCase() : undefined);
-    for (const role of Object.keys(looks) as Role[]) {
-      const { font, fill } = looks[role];
-      const { cl, bg, bl, it: italic } = benchLooks[role];
-      expect([role, fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined, font?.bold === true, font?.italic === true]).toEqual([
-        role,
-        colour(bg?.rgb),
-        bl === 1,
-        italic === 1,
-      ]);
-      if (cl?.rgb) expect([role, font?.color?.rgb]).toEqual([role, colour(cl.rgb)]);
-    }
-    expect(
-      Object.entries(stateLooks).map(([word, { font, fill }]) => [
-        word,
-        font?.color?.rgb,
-        fill?.type === 'pattern' ? fill.bgColor?.rgb : undefined,
-      ]),
-    ).toEqual(Object.entries(benchStates).map(([word, { cl, bg }]) => [word, colour(cl.rgb), colour(bg.rgb)]));
   });
 });
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import type { Card, Param } from '../../src/core/card';
 import type { Limits } from '../../src/core/kinds';
 import { acceptedBy } from '../../src/core/read/accepts';
-import { withinLimits } from '../../src/core/read/params';
+import { withinLimits } from '../../src/core/read/limits';
 
 /** Where values of a quantity lie in the trade, in core units. */
 const USUAL: Readonly<Record<string, readonly [number, number]>> = {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import type { Card, Param } from '../../src/core/card';
 import type { Cell } from '../../src/core/kinds';
 import { convert } from '../../src/handover/compile/convert';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { LOOK_UPS } from '../../src/handover/compile/lookups';
 import type { SourceCell } from '../../src/sheet/workbook-values';
 import { formOfCard } from '../../src/plain/forms';

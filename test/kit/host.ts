@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { runInThisContext } from 'node:vm';
 import { build } from 'esbuild';
-import { ASSOCIATED, METADATA } from '../contract/metadata';
+import { ASSOCIATED, METADATA } from '../../src/tools/metadata';
 import { KNOWN_CODES } from './host-values';
 
 class HostError extends Error {

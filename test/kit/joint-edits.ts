@@ -1,10 +1,10 @@
 // Joints handed over, then changed by one input a row: what the copy must give, and how its answers are judged.
 import { WORST_FIRST } from '../../src/core/check/check';
 import type { Cell } from '../../src/core/kinds';
-import { address } from '../../src/sheet/formula';
+import { address } from '../../src/sheet/addresses';
 import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
-import type { TitleBlock } from '../../src/handover/title-block';
+import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';
 import { INPUTS } from '../../src/joint/inputs';
 import { call } from '../../src/registry';
@@ -33,16 +33,23 @@ const NAMES = [...INPUTS.keys()];
 
 export interface Base {
   readonly inputs: Changes;
-  /** How many of the 37 outputs that can be numbers are numbers before anything is changed. */
-  readonly numbers: number;
+  /** Which of the outputs that can be numbers are none before anything is changed. */
+  readonly without: readonly string[];
 }
 
-// counted by hand: without a sleeve no sleeve OD, without a board hole no board play and hold; a machine screw has no pull-out, a countersunk head no seat shear;
+/** Outputs that are words and truths. */
+const NO_NUMBERS = ['weakest', 'all computed', 'state', 'reason'];
+
+export const numbersOf = ({ without }: Base): number => OUTPUTS.length - NO_NUMBERS.length - without.length;
+/** In the order of the outputs. */
+export const numberless = ({ without }: Base): string[] => OUTPUTS.filter(name => NO_NUMBERS.includes(name) || without.includes(name));
+
+// by hand: without a sleeve no sleeve OD, without a board hole no board play and hold; a machine screw has no pull-out, a countersunk head no seat shear;
 // without a point length no engagement (3) and no pull-out; without a seat no recess (5), no boss stack (the board plane is left out) and no seat shear
 
 export const BASES: Readonly<Record<string, Base>> = {
   'a seat and a board': {
-    numbers: 34,
+    without: ['sleeve OD', 'board play', 'board hold'],
     inputs: {
       screw: 'ST2.9',
       head: 'ISO 7049',
@@ -65,11 +72,11 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'defaults where there are any': {
-    numbers: 33,
+    without: ['sleeve OD', 'board play', 'board hold', 'pull-out'],
     inputs: { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 },
   },
   'a sleeve through the board': {
-    numbers: 37,
+    without: [],
     inputs: {
       screw: 'ST2.9',
       head: 'ISO 7049',
@@ -88,7 +95,7 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'a countersunk head': {
-    numbers: 32,
+    without: ['sleeve OD', 'board play', 'board hold', 'pull-out', 'seat shear'],
     inputs: {
       screw: 'M3',
       head: 'countersunk',
@@ -101,7 +108,7 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'no point length held': {
-    numbers: 30,
+    without: ['sleeve OD', 'engagement', 'engagement min', 'engagement ratio', 'board play', 'board hold', 'pull-out'],
     inputs: {
       screw: '#4 AB',
       head: 'pan',
@@ -118,7 +125,18 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'no seat': {
-    numbers: 27,
+    without: [
+      'recess diameter',
+      'recess mouth',
+      'recess depth',
+      'subflush',
+      'post OD',
+      'sleeve OD',
+      'board play',
+      'board hold',
+      'boss stack',
+      'seat shear',
+    ],
     inputs: {
       screw: 'ST2.9',
       head: 'ISO 7049',

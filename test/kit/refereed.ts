@@ -1,8 +1,8 @@
 // A test that is named as evidence is run again with a wrong answer in the place of the right one. If no run of it fails, it is no evidence.
 import { afterAll, expect, test as vitestTest } from 'vitest';
-import { isOutside } from '../../src/help/evidence';
+import { isOutside } from '../../src/evidence/evidence';
+import { EVIDENCE } from '../../src/evidence/list';
 import { CARDS } from '../../src/registry';
-import { EVIDENCE } from '../evidence/evidence';
 
 /** Every number of an answer a twentieth too large, in tables and in texts too. */
 function wrong(answer: unknown): unknown {

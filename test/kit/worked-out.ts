@@ -1,5 +1,6 @@
 // A hand-over worked out anew on plain Node: every formula from its inputs, no kept value looked at.
-import { isFault, Source, type SourceCell } from '../../src/sheet/workbook-values';
+import { isFault, WorkbookValues, type SourceCell } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 import type { SheetPlan } from '../../src/sheet/plan';
 
 /** By `Sheet!A1`; an error is its code: `#N/A`. */
@@ -16,18 +17,21 @@ export interface WorkedOut {
 
 /** `asked`: the sheet whose cells are wanted; without it all of them. */
 export function workedOut(sheets: readonly SheetPlan[], asked?: string): WorkedOut {
-  const source = new Source({
-    name: 'Worked out',
-    sheets: sheets.map(({ name, cells }) => ({
-      name,
-      cells: new Map(
-        cells.map(({ at, value, formula }): [string, SourceCell] => [
-          at,
-          formula === undefined ? { value: value ?? null } : { value: null, formula },
-        ]),
-      ),
-    })),
-  });
+  const source = new WorkbookValues(
+    {
+      name: 'Worked out',
+      sheets: sheets.map(({ name, cells }) => ({
+        name,
+        cells: new Map(
+          cells.map(({ at, value, formula }): [string, SourceCell] => [
+            at,
+            formula === undefined ? { value: value ?? null } : { value: null, formula },
+          ]),
+        ),
+      })),
+    },
+    call,
+  );
   const values = new Map<string, number | string | boolean>();
   let open = sheets
     .filter(({ name }) => asked === undefined || name === asked)

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { version } from '../../package.json';
-import { NAMESPACE } from '../../src/pane/list';
+import { NAMESPACE } from '../../src/pane/function-list';
 
 const ROOT = new URL('../../', import.meta.url);
 const manifest = readFileSync(new URL('manifest.xml', ROOT), 'utf8');

@@ -1,4 +1,5 @@
-// Each mutant meets the tests that read its file, the quickest first, until one notices it. All in one process: only what reads the mutant is loaded anew.
+// Each mutant meets the tests that read its file, the quickest first, until one notices it. All in one process: only what reads the mutant
+// is loaded anew.
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -83,7 +84,8 @@ export default class Facts extends TestRunner {
       done[file] = { sha256, mutants: own };
       writeFileSync(OUT, JSON.stringify(done));
       process.stderr.write(
-        `${file}: ${own.filter(({ by }) => by !== undefined).length} of ${own.length}, ${((process.cpuUsage().user - begin) / 1e6).toFixed(0)} s\n`,
+        `${file}: ${own.filter(({ by }) => by !== undefined).length} of ${own.length}, ` +
+          `${((process.cpuUsage().user - begin) / 1e6).toFixed(0)} s\n`,
       );
     }
   }

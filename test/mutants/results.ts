@@ -1,4 +1,5 @@
-// Writes its part of results.md, which the page of proof names: tsx test/mutants/results.ts formulas after Stryker, facts after the mutants of facts.
+// Writes its part of results.md, which the page of proof names: tsx test/mutants/results.ts formulas after Stryker, facts after the mutants
+// of facts.
 // Each file has the beginning of the SHA-256 of what was measured, so that a change since is seen.
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -58,7 +59,10 @@ function formulas(): string[] {
     'Timeout',
   ).length;
   return [
-    `Mutants on ${today}, put together from runs up to then: ${noticed} of ${all} noticed, ${late} of them by a test that ran out of time, ${percent} %, target 85 %. Changed were the ${rows.length} files below, one place at a time, and no others; not texts, not numbers as they are written, not the cards, and not what is worked out once when a file is loaded. A place that no test noticed may be one that changes nothing. test/properties was not run, so that the count is a lower bound.`,
+    `Mutants on ${today}, put together from runs up to then: ${noticed} of ${all} noticed, ${late} of them by a test that ran out ` +
+      `of time, ${percent} %, target 85 %. Changed were the ${rows.length} files below, one place at a time, and no others; not ` +
+      'texts, not numbers as they are written, not the cards, and not what is worked out once when a file is loaded. A place that no ' +
+      'test noticed may be one that changes nothing. test/properties was not run, so that the count is a lower bound.',
     '',
     ...TABLE,
     ...rows.map(rowOf),
@@ -80,7 +84,15 @@ function facts(): string[] {
     .flatMap(({ mutants }) => mutants)
     .filter(({ by }) => by?.startsWith('test/contract/pinned.test.ts')).length;
   return [
-    `Facts on ${today}: ${noticed} of ${all} noticed, ${percent} %, target 90 % of each file. Every number became 1 % larger (0 became 0.01), a whole one also larger by 1, a negative one also positive; every text became another one that its type or its place allows, and the same text with another number where it has one; every yes a no; every comparison and every limit took or left its end; a quantity became another that the file knows; an entry of a list and what may be left out of a declaration went missing. tsc was not asked: only what a test noticed counts. Symbols, names and units of results, sources, cautions and arguments of examples, which no outside source fixes, are pinned as they are (test/contract/pinned.json): ${pinned} of the changes were noticed by that first, which says that something changed and nothing of what is right. Asked were the tests of test/contract and of the file's own folder (test/core, test/joint) that take less than a second, so that the count is a lower bound. After each file the same tests passed without a mutant.`,
+    `Facts on ${today}: ${noticed} of ${all} noticed, ${percent} %, target 90 % of each file. Every number became 1 % larger (0 ` +
+      'became 0.01), a whole one also larger by 1, a negative one also positive; every text became another one that its type or its ' +
+      'place allows, and the same text with another number where it has one; every yes a no; every comparison and every limit took ' +
+      'or left its end; a quantity became another that the file knows; an entry of a list and what may be left out of a declaration ' +
+      'went missing. tsc was not asked: only what a test noticed counts. Symbols, names and units of results, sources, cautions and ' +
+      `arguments of examples, which no outside source fixes, are pinned as they are (test/contract/pinned.json): ${pinned} of the ` +
+      'changes were noticed by that first, which says that something changed and nothing of what is right. Asked were the tests of ' +
+      `test/contract and of the file's own folder (test/core, test/joint) that take less than a second, so that the count is a lower ` +
+      'bound. After each file the same tests passed without a mutant.',
     '',
     ...TABLE,
     ...rows.map(rowOf),

@@ -1,7 +1,8 @@
 // A workbook in memory behind the sheet port: cells of plans, formulas worked out, tables spilled. For tests and for looking at the views.
 import type { Cell } from '../../src/core/kinds';
-import { address, cellPosition } from '../../src/sheet/formula';
-import { isFault, isRows, Source, type SourceCell } from '../../src/sheet/workbook-values';
+import { address, cellPosition } from '../../src/sheet/addresses';
+import { isFault, isRows, WorkbookValues, type SourceCell } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import type { Selection, SheetCell, SheetPort } from '../../src/sheet/port';
 
@@ -27,7 +28,7 @@ const content = (typed: Cell): SourceCell =>
 
 /** The grid from A1 with every table spilled; a value that was planted beside a formula stays. */
 function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][] {
-  const source = new Source({ name: '', sheets: [...sheets].map(([sheet, cells]) => ({ name: sheet, cells })) });
+  const source = new WorkbookValues({ name: '', sheets: [...sheets].map(([sheet, cells]) => ({ name: sheet, cells })) }, call);
   const shown = new Map<string, SheetCell>();
   for (const [at, cell] of sheets.get(name) ?? []) {
     if (cell.formula === undefined || cell.value !== null) {

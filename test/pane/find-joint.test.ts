@@ -1,7 +1,7 @@
 // Which joint a cell is about, on the demo sheets and on small sheets of other forms.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { Joints, type Found, type Joint } from '../../src/pane/find-joint';
+import { Joints, type FoundJoint, type LocatedJoint } from '../../src/pane/find-joint';
 import { readSheets } from '../../src/pane/workbook';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { fakePort } from './fake-port';
@@ -11,7 +11,7 @@ async function jointsOf(workbook: WorkbookPlan): Promise<Joints> {
   return new Joints(await readSheets(port, await port.sheetNames()));
 }
 
-const found = (one: Found | undefined): Joint => {
+const found = (one: FoundJoint | undefined): LocatedJoint => {
   if (one?.is !== 'joint') throw new Error(`no joint: ${JSON.stringify(one)}`);
   return one.joint;
 };
@@ -35,7 +35,7 @@ const THICK = ['ST3.5', 'ISO 7049', 2.5, 5.5, 14, 4];
 
 describe('the joint of a cell in the demo', async () => {
   const joints = await jointsOf(demoWorkbook);
-  const at = (cell: string): Joint => found(joints.at({ sheetName: 'Variants', at: cell }));
+  const at = (cell: string): LocatedJoint => found(joints.at({ sheetName: 'Variants', at: cell }));
 
   it('is that of its row among the inputs, or left of them', () => {
     expect(at('C6').label).toBe('A  first choice');

@@ -1,6 +1,6 @@
 // The pane on a page of its own, over the demo workbook in memory: for the tests in a browser.
 import { demoWorkbook } from '../../src/demo/demo';
-import type { ListedFunction } from '../../src/pane/list';
+import type { ListedFunction } from '../../src/pane/function-list';
 import { mountPane } from '../../src/pane/mount';
 import type { Picture } from '../../src/sheet/plan';
 import { fakePort, type FakePort } from './fake-port';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { INPUTS, JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { RULES } from '../../src/joint/rules';
-import { Joints, type Joint } from '../../src/pane/find-joint';
+import { Joints, type LocatedJoint } from '../../src/pane/find-joint';
 import { inputMeant, missingWords } from '../../src/pane/input-words';
 import { readSheets } from '../../src/pane/workbook';
 import { call } from '../../src/registry';
@@ -25,7 +25,7 @@ const BASE: Given = {
 };
 
 /** A table with a column for each input given, from A1. */
-async function jointOf(given: Given): Promise<Joint> {
+async function jointOf(given: Given): Promise<LocatedJoint> {
   const column = (c: number): string => (c < 26 ? '' : String.fromCharCode(64 + Math.floor(c / 26))) + String.fromCharCode(65 + (c % 26));
   const cells = Object.entries(given).flatMap(([name, value], c) => [
     { at: `${column(c)}1`, role: 'header' as const, value: name },

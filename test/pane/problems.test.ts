@@ -1,11 +1,8 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
 import { describe, expect, it } from 'vitest';
-import { checkedWorkbook } from '../../src/pane/checked';
-import { levers } from '../../src/pane/levers';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
 import { readSheets, type Grid } from '../../src/pane/workbook';
 import { demoWorkbook } from '../../src/demo/demo';
-import { Joints } from '../../src/pane/find-joint';
 import type { SheetCell } from '../../src/sheet/port';
 import { fakePort } from './fake-port';
 
@@ -95,61 +92,5 @@ describe('a workbook is told of', () => {
     const port = fakePort(demoWorkbook);
     const problems = problemsOf(await readSheets(port, await port.sheetNames()));
     expect(problems.filter(({ kind }) => ['broken', 'refused', 'blank', 'units'].includes(kind))).toEqual([]);
-  });
-});
-
-describe('the check of a workbook', () => {
-  it('lists the joints worst first and stops when told', async () => {
-    const port = fakePort(demoWorkbook);
-    const names = await port.sheetNames();
-    const steps: number[] = [];
-    const whole = await checkedWorkbook(port, done => steps.push(done) > 0);
-    expect(steps).toEqual(names.map((_, i) => i));
-    expect(whole.isPartial).toBe(false);
-    expect(whole.joints.find(({ joint }) => joint.label === 'A  first choice')).toMatchObject({
-      state: 'fail',
-      reason: expect.stringContaining('engagement ratio 1.497') as string,
-    });
-    const states = whole.joints.map(({ state }) => state);
-    expect(
-      [...states].sort((a, b) => ['fail', 'not checked', 'look', 'pass'].indexOf(a) - ['fail', 'not checked', 'look', 'pass'].indexOf(b)),
-    ).toEqual(states);
-    expect((await checkedWorkbook(port, done => done < 1)).isPartial).toBe(true);
-  });
-});
-
-describe('what moves the worst engagement', async () => {
-  const port = fakePort(demoWorkbook);
-  const joints = new Joints(await readSheets(port, await port.sheetNames()));
-  const first = joints.at({ sheetName: 'Variants', at: 'B6' });
-  const found = first?.is === 'joint' ? levers(first.joint.variant, 'engagement min') : [];
-  const slope = (input: string): number | undefined => found.find(lever => lever.input === input)?.perUnit;
-
-  it('is first the length, one for one', () => {
-    expect(found[0]?.input).toBe('length');
-    expect(slope('length')).toBeCloseTo(1, 6);
-    expect(found[0]?.perTenth).toBeCloseTo(1.3, 6);
-  });
-
-  it('is taken away by seat and relief one for one, by the board with its tolerance of a tenth', () => {
-    expect(slope('seat')).toBeCloseTo(-1, 6);
-    expect(slope('relief')).toBeCloseTo(-1, 6);
-    expect(slope('seat tolerance')).toBeCloseTo(-1, 6);
-    expect(slope('board')).toBeCloseTo(-1.1, 6);
-  });
-
-  it('is not what does not touch it', () => {
-    for (const input of ['wall', 'boss OD', 'pilot', 'hole', 'outside draft']) expect(slope(input), input).toBeUndefined();
-  });
-
-  it('is nothing where the engagement has no value', () => {
-    if (first?.is !== 'joint') throw new Error('no joint');
-    expect(levers(first.joint.variant.with('screw', 'M99x'), 'engagement min')).toEqual([]);
-  });
-
-  it('is the length of a machine screw too, by the next standard length', () => {
-    if (first?.is !== 'joint') throw new Error('no joint');
-    const machine = first.joint.variant.with('screw', 'M3').with('head', 'ISO 7045').with('length', 12);
-    expect(levers(machine, 'engagement min')[0]).toMatchObject({ input: 'length' });
   });
 });

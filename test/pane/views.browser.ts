@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { serve } from '../browser/serve';
-import { METADATA } from '../contract/metadata';
+import { METADATA } from '../../src/tools/metadata';
 import type {} from './harness';
 
 const browserPath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
@@ -31,8 +31,11 @@ beforeAll(async () => {
   await writeFile(join(folder, 'functions.json'), JSON.stringify(METADATA));
   await writeFile(
     join(folder, 'index.html'),
-    `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><title>Pane</title>
-    <link rel="icon" href="data:,"><link rel="stylesheet" href="pane.css"></head><body class="bw-page"><main><h1 class="bw-unseen">Bosswright</h1><div id="pane"></div></main><script type="module" src="harness.js"></script></body></html>`,
+    `<!doctype html><html lang="en-GB"><head><meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="${policy}"><title>Pane</title>
+    <link rel="icon" href="data:,"><link rel="stylesheet" href="pane.css"></head>
+    <body class="bw-page"><main><h1 class="bw-unseen">Bosswright</h1><div id="pane"></div></main>
+    <script type="module" src="harness.js"></script></body></html>`,
   );
   served = await serve(folder);
   browser = await chromium.launch({ executablePath: browserPath, args: ['--no-sandbox', '--disable-gpu'] });

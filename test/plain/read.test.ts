@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { formOfCard } from '../../src/plain/forms';
-import { checkForms, type Read, readForms, writeForms } from '../../src/plain/read';
+import { checkForms, type PlainForms, readForms, writeForms } from '../../src/plain/read';
 import { CARDS } from '../../src/registry';
 
 describe('functions without a plain form', () => {
@@ -53,7 +53,7 @@ describe('a formula outside the subset', () => {
     writeFileSync(join(top, 'src/core/twice.cards.ts'), cards);
     return join(top, 'src');
   }
-  const read = (formula: string, cards: string): Read => readForms(sources(formula, cards));
+  const read = (formula: string, cards: string): PlainForms => readForms(sources(formula, cards));
 
   test('is not what was written of it before', () => {
     const root = sources(SOUND, cardWith('...REST'));
@@ -61,7 +61,7 @@ describe('a formula outside the subset', () => {
     writeForms(readForms(root), root);
     expect(() => checkForms(root)).not.toThrow();
     writeFileSync(join(root, 'core/twice.ts'), SOUND.replace('2 *', '2.5 *'));
-    expect(() => checkForms(root)).toThrow('npm run forms');
+    expect(() => checkForms(root)).toThrow('npm run generate');
   });
 
   test('inside it nothing is said', () => {

@@ -1,4 +1,5 @@
-// A blank cell reaches a function as 0, as null or as "", a left-out argument as null; they never differ in meaning, and the card says which it is.
+// A blank cell reaches a function as 0, as null or as "", a left-out argument as null; they never differ in meaning, and the card says
+// which it is.
 import { describe, expect, test } from 'vitest';
 import { readArguments, type Outcome } from '../../src/core/call';
 import type { Card, Param } from '../../src/core/card';

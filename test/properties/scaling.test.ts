@@ -83,7 +83,10 @@ const asText = (value: number, { kind }: Param): unknown =>
 const signed = (value: number): string => `${value < 0 ? '-' : '+'}${decimal(Math.abs(value))} mm`;
 const decimal = (value: number): string => value.toFixed(15);
 
-/** The example's values, lengths, forces and angles a little other; an optional one that the example leaves out gets its default or a usual value. */
+/**
+ * The example's values, lengths, forces and angles a little other; an optional one that the example leaves out gets its default or a usual
+ * value.
+ */
 const FILL: Readonly<Record<string, number>> = { length: 0.3, angle: 0.5, share: 0.55, number: 1.1, tolerance: 0.1 };
 
 function exampleValues(card: Card): Values {

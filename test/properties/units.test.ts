@@ -40,7 +40,10 @@ const all = [...CARDS.values()]
 const argumentsWith = (card: Card, i: number, value: unknown): unknown[] =>
   card.params.map((_, j) => (j === i ? value : exampleInNumbers(card)[j]));
 
-/** How two answers differ; nothing where they are the same. In words and asserted once: assertions for every cell take longer than the answers. */
+/**
+ * How two answers differ; nothing where they are the same. In words and asserted once: assertions for every cell take longer than the
+ * answers.
+ */
 function difference(actual: Outcome, expected: Outcome): string | undefined {
   if (actual.ok && expected.ok) return differenceOfValues(actual.value, expected.value);
   if (!actual.ok && !expected.ok && actual.code === expected.code && actual.argument === expected.argument) return undefined;

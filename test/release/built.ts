@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { version } from '../../package.json';
 import type { Texts } from '../../src/release/release';
-import { METADATA } from '../contract/metadata';
+import { METADATA } from '../../src/tools/metadata';
 
 const read = (path: string): Uint8Array => readFileSync(new URL(`../../${path}`, import.meta.url));
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);

@@ -1,9 +1,11 @@
 // The built bench shows in every cell of the demo workbook what the core answers.
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { cellPosition, ownFunction, parseFormula, walk } from '../../src/sheet/formula';
+import { cellPosition } from '../../src/sheet/addresses';
+import { ownFunction, parseFormula, walk } from '../../src/sheet/formula';
 import { sourceOf } from '../../src/handover/read/from-plan';
-import { Source } from '../../src/sheet/workbook-values';
+import { WorkbookValues } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 import { benchPage, type BenchPage } from '../browser/bench-page';
 
 let bench: BenchPage;
@@ -14,7 +16,7 @@ beforeAll(async () => {
 afterAll(() => bench.close());
 
 test('every demo cell with a call of ours', async () => {
-  const source = new Source(sourceOf(demoWorkbook));
+  const source = new WorkbookValues(sourceOf(demoWorkbook), call);
   let compared = 0;
   for (const { name, cells } of demoWorkbook.sheets) {
     const ours = cells.filter(({ formula = '' }) => [...walk(parseFormula(formula) ?? null)].some(node => ownFunction(node) !== undefined));

@@ -1,7 +1,9 @@
 // The calls of a workbook in the order in which Excel can make them: a call waits for those in its arguments and in the cells that it reads.
 import type { Cell } from '../../src/core/kinds';
-import { address, areaOf, cellPosition, ownFunction, parseFormula, walk, type FormulaNode } from '../../src/sheet/formula';
-import { Source, type Known, type SourceWorkbook } from '../../src/sheet/workbook-values';
+import { address, cellPosition } from '../../src/sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../../src/sheet/formula';
+import { WorkbookValues, type Known, type SourceWorkbook } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
 
 export interface WorkbookCall {
   readonly where: string;
@@ -17,7 +19,7 @@ const asSent = (value: Known, blank: Blank): Known =>
 
 /** Calls by level, the first those that wait for nothing. */
 export function levels(workbook: SourceWorkbook, blank: Blank): readonly (readonly WorkbookCall[])[] {
-  const source = new Source(workbook);
+  const source = new WorkbookValues(workbook, call);
   const formulas = workbook.sheets.flatMap(({ name, cells }) =>
     [...cells].flatMap(([at, { formula }]) =>
       formula === undefined ? [] : [{ sheet: name, at, tree: parseFormula(formula) as FormulaNode }],

@@ -92,7 +92,8 @@ export const BOARD_CARDS: readonly Card[] = [
       ...PLANE,
       example: { args: [5, 3.27, 1], result: 0.73 },
       caution:
-        'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes from your product standard in its edition. That standard and a licensed reviewer decide.',
+        'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes ' +
+        'from your product standard in its edition. That standard and a licensed reviewer decide.',
     },
   ),
   card(
@@ -178,7 +179,8 @@ export const BOARD_CARDS: readonly Card[] = [
       sources: [{ title: 'linear thermal expansion', held: 'derived' }],
       example: { args: [150, 80, 15, -40], result: 0.39 },
       caution:
-        'The whole difference: half of it at each end where the parts are centred, all of it at one end where they are pinned. Uptake of moisture comes on top.',
+        'The whole difference: half of it at each end where the parts are centred, all of ' +
+        'it at one end where they are pinned. Uptake of moisture comes on top.',
     },
   ),
 ];

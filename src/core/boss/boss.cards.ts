@@ -255,7 +255,8 @@ export const BOSS_CARDS: readonly Card[] = [
         ],
       },
       caution:
-        'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a cored ring at the root, ribs in place of wall, or sink on a hidden face.',
+        'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a ' +
+        'cored ring at the root, ribs in place of wall, or sink on a hidden face.',
     },
   ),
   card(

@@ -1,6 +1,7 @@
 import { card, GEOMETRY, ITSELF, type Card, type Param } from '../card';
 import type { Deviation } from '../read/deviation';
-import { DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { DEVIATIONS, numbers } from '../read/lists';
+import { DEVIATION, numeric, param } from '../read/params';
 import { LENGTH, RATIO } from '../read/quantity';
 import { about, exists } from '../read/relation';
 import { END, lengthTolerance, point, SCREW } from '../read/sources';

@@ -91,10 +91,12 @@ function picked(demand: Demand): number {
   const firstToHold = all.find(({ holds }) => holds);
   if (firstToHold === undefined)
     throw new NoLengthPasses(
-      `no standard length of ${text} passes: even ${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`,
+      `no standard length of ${text} passes: even ` +
+        `${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`,
     );
   throw new NoLengthPasses(
-    `no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`,
+    `no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the ` +
+      `first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`,
   );
 }
 

@@ -1,7 +1,8 @@
 // Materials: the built-in ranges by ISO 1043 symbol, or the user's own card.
 import { MATERIAL_RANGES, type MaterialRange, type MaterialRanges, type StrengthRange } from '../../standards/material-ranges';
 import { NOTHING_READ } from '../card';
-import { isBlank, isCellError, numeric, shown } from '../read/params';
+import { isBlank, isCellError, shown } from '../read/cells';
+import { numeric } from '../read/params';
 import * as Q from '../read/quantity';
 import type { Quantity } from '../read/quantity';
 import { codeOf, errorWords, notInTable, quoted, Refused, wrongInput } from '../refuse';

@@ -1,5 +1,6 @@
 import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
-import { choice, DEVIATION, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { DEVIATIONS, numbers } from '../read/lists';
+import { choice, DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
 import { about, exists } from '../read/relation';
 import { ofMaterial } from '../read/sources';
@@ -46,7 +47,8 @@ const between: Relation = {
 const takesTime: Relation = {
   holds: [['>', ['*', { formula: { coolingShape: F.coolingShape }, of: [ITSELF] }, ['-', 'melt', 'mould']], ['-', 'eject', 'mould']]],
   refusal: earlier =>
-    `eject ${String(earlier.get('eject'))} °C is so near melt ${String(earlier.get('melt'))} °C that the formula gives no time; use "centre"`,
+    `eject ${String(earlier.get('eject'))} °C is so near melt ` +
+    `${String(earlier.get('melt'))} °C that the formula gives no time; use "centre"`,
 };
 
 export const MOULD_CARDS: readonly Card[] = [
@@ -182,7 +184,8 @@ export const MOULD_CARDS: readonly Card[] = [
         result: [[-0.2, 0.5, 1, 0.3162]],
       },
       caution:
-        'Negative: the rim touches first. The half spread lies about the middle of the limits and takes the dimensions as independent; those of one tool are not.',
+        'Negative: the rim touches first. The half spread lies about the middle of the ' +
+        'limits and takes the dimensions as independent; those of one tool are not.',
     },
   ),
   card('JUNCTION.CIRCLE', T, [wall, rib, fillet], F.junctionCircleMm, {

@@ -1,6 +1,7 @@
 // Tolerances as people write them: 0.1, "±0.1", "+0/-0.8", "0 / -0.8", "10 %".
 import { wrongInput } from '../refuse';
-import { LENGTH, readQuantity, unitsOf } from './quantity';
+import { LENGTH, unitsOf } from './quantity';
+import { readQuantity } from './read-quantity';
 
 /** Upper and lower deviation from the nominal size, mm. */
 export interface Deviation {

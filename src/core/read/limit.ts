@@ -14,5 +14,5 @@ export const LIMIT: Kind<LimitMm> = {
   noun: LENGTH.noun,
   unit: LENGTH.unit,
   hasZero: true,
-  read: (raw, earlier) => (typeof raw === 'string' && raw.trim().toLowerCase() === 'none' ? 'none' : length.read(raw, earlier)),
+  read: (raw, preceding) => (typeof raw === 'string' && raw.trim().toLowerCase() === 'none' ? 'none' : length.read(raw, preceding)),
 };

@@ -1,37 +1,23 @@
 // Parameters of each kind, and how a raw argument becomes a value: error, blank, kind, limits, in this order.
-import { type Blank, type Earlier, type Kind, type NameKind, NOTHING_READ, type Param, type Relation, type TextSource } from '../card';
-import type { CellError, Limits } from '../kinds';
-import { codeOf, errorName, errorWords, quoted, Refused, wrongInput } from '../refuse';
+import {
+  type Blank,
+  type PrecedingArguments,
+  type Kind,
+  type NameKind,
+  NOTHING_READ,
+  type Param,
+  type Relation,
+  type TextSource,
+} from '../card';
+import type { Limits } from '../kinds';
+import { codeOf, errorWords, Refused, wrongInput } from '../refuse';
 import { acceptedBy, accepts } from './accepts';
-import { type Deviation, type Deviations, plusMinus, readDeviation } from './deviation';
-import { LENGTH, readQuantity, type Quantity } from './quantity';
+import { cellOrRows, isBlank, isCellError, rowsOf, shown } from './cells';
+import { type Deviation, plusMinus, readDeviation } from './deviation';
+import { checkLimits, limitWords, withinLimits } from './limits';
+import { LENGTH, type Quantity } from './quantity';
+import { readQuantity } from './read-quantity';
 import { checkRelation } from './relation';
-
-export const isCellError = (raw: unknown): raw is CellError => typeof raw === 'object' && raw !== null && 'cellError' in raw;
-export const isEmptyText = (raw: unknown): boolean => typeof raw === 'string' && raw.trim() === '';
-/** Empty: a blank cell as some hosts send it, a left-out argument, empty text. */
-export const isEmpty = (raw: unknown): boolean => raw === null || raw === undefined || isEmptyText(raw);
-/** Blank: empty, or the bare 0 that other hosts send for a blank cell. */
-export const isBlank = (raw: unknown): boolean => isEmpty(raw) || raw === 0;
-
-/** How a message shows what was given. */
-export function shown(raw: unknown): string {
-  if (typeof raw === 'string') return quoted(raw);
-  if (isCellError(raw)) return errorName(raw);
-  if (Array.isArray(raw)) return `a range of ${raw.length} × ${Array.isArray(raw[0]) ? raw[0].length : 1} cells`;
-  if (typeof raw === 'boolean') return raw ? 'TRUE' : 'FALSE';
-  if (typeof raw === 'object' && raw !== null) return 'a value of another kind';
-  return isEmpty(raw) ? 'blank' : String(raw);
-}
-
-export const rowsOf = (range: readonly unknown[]): unknown[][] => range.map(row => (Array.isArray(row) ? (row as unknown[]) : [row]));
-
-/** A range as rows of cells; a 1 × 1 range is its cell. */
-function cellOrRows(raw: unknown): unknown {
-  if (!Array.isArray(raw)) return raw;
-  const rows = rowsOf(raw);
-  return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
-}
 
 // ---- kinds of one value ------------------------------------------------------------------------------------------
 
@@ -41,7 +27,7 @@ export const ONE = { unit: '', shape: 'one', hasZero: false, inQuotes: undefined
 /** A number with its unit, or text that names a table or a material. */
 export function numeric(
   quantity: Quantity,
-  from?: TextSource<number> & { readonly range?: (rows: readonly (readonly unknown[])[], earlier: Earlier) => number },
+  from?: TextSource<number> & { readonly range?: (rows: readonly (readonly unknown[])[], preceding: PrecedingArguments) => number },
 ): Kind<number> {
   return {
     ...ONE,
@@ -52,11 +38,11 @@ export function numeric(
     shape: from?.range === undefined ? 'one' : 'block',
     hasZero: from?.range === undefined,
     from,
-    read(raw, earlier) {
+    read(raw, preceding) {
       if (typeof raw === 'number') return finite(raw);
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
-      if (typeof raw === 'string') return from?.read(raw, earlier) ?? readQuantity(raw, quantity);
-      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], earlier);
+      if (typeof raw === 'string') return from?.read(raw, preceding) ?? readQuantity(raw, quantity);
+      if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], preceding);
       throw wrongInput('one value is asked for, not a range');
     },
   };
@@ -77,8 +63,8 @@ export const deviation = (from?: TextSource<Deviation>): Kind<Deviation> => ({
   unit: 'mm',
   hasZero: true,
   from,
-  read: (raw, earlier) =>
-    typeof raw === 'string' ? (from?.read(raw, earlier) ?? readDeviation(raw)) : plusMinus(halfWidth.read(raw, NOTHING_READ)),
+  read: (raw, preceding) =>
+    typeof raw === 'string' ? (from?.read(raw, preceding) ?? readDeviation(raw)) : plusMinus(halfWidth.read(raw, NOTHING_READ)),
 });
 
 export const DEVIATION = deviation();
@@ -105,7 +91,7 @@ export function choice<W extends string>(noun: string, words: Readonly<Record<W,
 export const putInQuotes = (inQuotes: string): string => `put the name in quotes, ${inQuotes}`;
 
 /** Text that names something: sizes, heads, functions. */
-export function named<T>(is: NameKind, example: string, read: (text: string, earlier: Earlier) => T): Kind<T> {
+export function named<T>(is: NameKind, example: string, read: (text: string, preceding: PrecedingArguments) => T): Kind<T> {
   const inQuotes = `"${example}"`;
   return {
     ...ONE,
@@ -113,9 +99,9 @@ export function named<T>(is: NameKind, example: string, read: (text: string, ear
     example,
     noun: is,
     inQuotes,
-    read(raw, earlier) {
+    read(raw, preceding) {
       if (typeof raw !== 'string') throw wrongInput(putInQuotes(inQuotes));
-      return read(raw, earlier);
+      return read(raw, preceding);
     },
   };
 }
@@ -133,112 +119,6 @@ export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
   shape: 'block',
   read: raw => (Array.isArray(raw) ? rowsOf(raw) : [[raw]]),
 };
-
-// ---- ranges ------------------------------------------------------------------------------------------------------
-
-export type ListKind<T> = Kind<T> & {
-  readonly shape: 'list';
-  /** The same value for every one of n rows. */
-  repeat(value: T, rows: number): T;
-  count(value: T): number;
-};
-
-/** What lists of one value a row have in common. */
-export const rowByRow = <E>() => ({
-  ...ONE,
-  shape: 'list' as const,
-  repeat: (value: readonly E[], rows: number): readonly E[] => new Array<E>(rows).fill(value[0] as E),
-  count: (value: readonly E[]): number => value.length,
-});
-
-/** One row or column as a list; a single value is a list of one. */
-export function asList(raw: unknown): readonly unknown[] {
-  if (!Array.isArray(raw)) return [raw];
-  const rows = rowsOf(raw);
-  if (rows.length > 1 && rows.some(row => row.length > 1)) throw wrongInput('give one row or one column');
-  return rows.length > 1 ? rows.map(row => row[0]) : (rows[0] ?? []);
-}
-
-function entries<E>(kind: Kind<E>, raw: unknown, earlier: Earlier, limits: Limits | undefined): E[] {
-  return asList(raw).map((entry, i, { length }) => {
-    const where = length > 1 ? `row ${i + 1} ` : '';
-    if (isCellError(entry)) throw new Refused(codeOf(entry), `${where}${errorWords(entry)}`);
-    if (isBlank(entry)) throw wrongInput(`${where}is ${entry === 0 ? '0 or blank' : 'blank'}; ${zeroWords(kind.unit, limits)}`);
-    try {
-      const value = kind.read(entry, earlier);
-      if (typeof value === 'number') checkLimits(value, limits, kind.unit);
-      return value;
-    } catch (fault) {
-      throw fault instanceof Refused ? new Refused(fault.code, `${where}is ${shown(entry)}: ${fault.message}`) : fault;
-    }
-  });
-}
-
-/** How a true zero is written, where there may be one. */
-function zeroWords(unit: string, limits: Limits | undefined): string {
-  return withinLimits(0, limits) ? `write "0${unit === '' ? '' : ` ${unit}`}" for a true zero` : `must be ${limitWords(limits, unit)}`;
-}
-
-export function numbers(quantity: Quantity, limits?: Limits): ListKind<readonly number[]> {
-  const of = numeric(quantity);
-  return {
-    ...rowByRow<number>(),
-    is: 'list',
-    of,
-    limits,
-    noun: `range of ${quantity.noun}s`,
-    unit: quantity.unit,
-    read: (raw, earlier) => entries(of, raw, earlier, limits),
-  };
-}
-
-export const DEVIATIONS: ListKind<Deviations> = {
-  ...ONE,
-  is: 'list',
-  of: DEVIATION,
-  limits: undefined,
-  noun: 'range of tolerances',
-  unit: 'mm',
-  shape: 'list',
-  read(raw, earlier) {
-    const list = entries(DEVIATION, raw, earlier, undefined);
-    return { upperMm: list.map(d => d.upperMm), lowerMm: list.map(d => d.lowerMm) };
-  },
-  repeat: (value, rows) => ({
-    upperMm: new Array<number>(rows).fill(value.upperMm[0] as number),
-    lowerMm: new Array<number>(rows).fill(value.lowerMm[0] as number),
-  }),
-  count: value => value.upperMm.length,
-};
-
-// ---- limits ------------------------------------------------------------------------------------------------------
-
-/** "above 0 mm and at most 1": nothing where there are no limits. */
-export function limitWords(limits: Limits | undefined, unit: string): string {
-  if (limits === undefined) return '';
-  const u = unit === '' || unit === '°' ? unit : ` ${unit}`;
-  const parts: string[] = [];
-  if (limits.above !== undefined) parts.push(`above ${limits.above}${u}`);
-  if (limits.atLeast !== undefined) parts.push(`at least ${limits.atLeast}${u}`);
-  if (limits.below !== undefined) parts.push(`below ${limits.below}${u}`);
-  if (limits.atMost !== undefined) parts.push(`at most ${limits.atMost}${u}`);
-  return parts.join(' and ');
-}
-
-export function withinLimits(value: number, limits: Limits | undefined): boolean {
-  if (limits === undefined) return true;
-  const { above, atLeast, below, atMost } = limits;
-  return (
-    (above === undefined || value > above) &&
-    (atLeast === undefined || value >= atLeast) &&
-    (below === undefined || value < below) &&
-    (atMost === undefined || value <= atMost)
-  );
-}
-
-function checkLimits(value: number, limits: Limits | undefined, unit: string): void {
-  if (!withinLimits(value, limits)) throw wrongInput(`must be ${limitWords(limits, unit)}`);
-}
 
 // ---- a parameter and its raw argument ------------------------------------------------------------------------------
 
@@ -287,7 +167,7 @@ export const isItself = ({ takesNumbers, limits }: Param, raw: unknown): raw is 
   typeof raw === 'number' && takesNumbers && raw !== 0 && Number.isFinite(raw) && withinLimits(raw, limits);
 
 /** Reads one argument. Throws Refused with the argument's name, what was given and what is accepted. */
-export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier): T | undefined {
+export function readArgument<T>(param: Param<T>, raw: unknown, preceding: PrecedingArguments): T | undefined {
   if (isItself(param, raw)) return raw as T;
   try {
     const { kind } = param;
@@ -295,57 +175,51 @@ export function readArgument<T>(param: Param<T>, raw: unknown, earlier: Earlier)
       !Array.isArray(raw) || kind.shape === 'list' || (kind.is === 'anything' && kind.shape === 'block') ? raw : cellOrRows(raw);
     if (!kind.takesEverything) {
       if (isCellError(value)) throw new Refused(codeOf(value), errorWords(value));
-      if (isBlank(value)) return ofBlank(param, value, earlier);
+      if (isBlank(value)) return ofBlank(param, value, preceding);
     }
-    return within(param, value, earlier);
+    return within(param, value, preceding);
   } catch (fault) {
     throw fault instanceof Refused ? new Refused(fault.code, `${param.name} ${fault.message}`, param.name) : fault;
   }
 }
 
 /** A message shows what was given. */
-function within<T>(param: Param<T>, value: unknown, earlier: Earlier, given = value): T {
+function within<T>(param: Param<T>, value: unknown, preceding: PrecedingArguments, given = value): T {
   const { kind, limits } = param;
   try {
-    const result = kind.read(value, earlier);
+    const result = kind.read(value, preceding);
     if (typeof result === 'number') checkLimits(result, limits, kind.unit);
-    return related(param, result, earlier);
+    return related(param, result, preceding);
   } catch (fault) {
     if (!(fault instanceof Refused) || kind.shape === 'list') throw fault;
     throw new Refused(fault.code, `is ${shown(given)}: ${fault.message}`);
   }
 }
 
-function related<T>({ relation, kind }: Param<T>, value: T, earlier: Earlier): T {
+function related<T>({ relation, kind }: Param<T>, value: T, preceding: PrecedingArguments): T {
   // lists are related when all of them have their rows
-  if (relation !== undefined && kind.shape !== 'list') checkRelation(relation, value, earlier);
+  if (relation !== undefined && kind.shape !== 'list') checkRelation(relation, value, preceding);
   return value;
 }
 
 /** What a blank stands for. */
-function ofBlank<T>(param: Param<T>, value: unknown, earlier: Earlier): T | undefined {
+function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArguments): T | undefined {
   const { kind, blank } = param;
-  if (blank === 'zero') return within(param, 0, earlier, value);
+  if (blank === 'zero') return within(param, 0, preceding, value);
   if (blank === 'absent') return undefined;
   if (blank === 'explicit') throw wrongInput(`is 0 or blank; write ${kind.unit === '°' ? '"0°"' : '"0 mm"'} for none`);
   if (blank === 'refused')
     throw wrongInput(
-      `is ${value === 0 ? '0 or blank' : 'blank'}${kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`}`,
+      `is ` +
+        (value === 0 ? '0 or blank' : 'blank') +
+        (kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`),
     );
-  if ('default' in blank) return related(param, kind.read(blank.default, earlier), earlier);
-  const same = earlier.get(blank.sameAs);
-  return blank.take === undefined ? related(param, kind.read(same, earlier), earlier) : (blank.take(same as never) as T);
+  if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
+  const same = preceding.get(blank.sameAs);
+  return blank.take === undefined ? related(param, kind.read(same, preceding), preceding) : (blank.take(same as never) as T);
 }
 
 function required(param: Param): string {
   const limits = limitWords(param.limits, param.kind.unit);
   return `give ${acceptedBy(param)}${limits === '' ? '' : `, ${limits}`}`;
-}
-
-/** Last row that is not blank, plus one. */
-export function usedLength(raw: unknown): number {
-  const list = asList(raw);
-  let n = list.length;
-  while (n > 0 && isBlank(list[n - 1])) n--;
-  return n;
 }

@@ -1,20 +1,20 @@
 // A value that must also fit those that stand before it: a hole inside its boss, a pin inside its hub.
-import { type Comparison, type Earlier, ITSELF, type Param, type Relation, type Term } from '../card';
+import { type Comparison, type PrecedingArguments, ITSELF, type Param, type Relation, type Term } from '../card';
 import { wrongInput } from '../refuse';
 
-export const below = (earlier: string, words = `below ${earlier}`): Relation => ({ holds: [['<', ITSELF, earlier]], words });
+export const below = (preceding: string, words = `below ${preceding}`): Relation => ({ holds: [['<', ITSELF, preceding]], words });
 /** A screw or a sleeve in its hole. */
 export const goesThrough = (hole: string): Relation => ({
   holds: [['>=', hole, ITSELF]],
   words: `at most ${hole}, or it does not go through`,
 });
-export const above = (earlier: string): Relation => ({ holds: [['>', ITSELF, earlier]], words: `above ${earlier}` });
+export const above = (preceding: string): Relation => ({ holds: [['>', ITSELF, preceding]], words: `above ${preceding}` });
 
 /** A result that cannot exist: where it ends stands in the refusal. */
 export const exists = (holds: readonly Comparison[], refusal: (number: (name: string) => number, value: number) => string): Relation => ({
   holds,
-  refusal: (earlier, value) => {
-    const words = refusal(name => earlier.get(name) as number, value as number);
+  refusal: (preceding, value) => {
+    const words = refusal(name => preceding.get(name) as number, value as number);
     return /NaN|Infinity/.test(words) ? 'no finite result for these inputs' : words;
   },
 });
@@ -27,10 +27,10 @@ export const relationWords = ({ relation }: Pick<Param, 'relation'>): string =>
   relation !== undefined && 'words' in relation ? `; ${relation.words}` : '';
 
 /** `value` is the related argument itself. Throws Refused. */
-export function checkRelation(relation: Relation, value: unknown, earlier: Earlier): void {
-  if ('upperOf' in relation) return checkUpper(value, relation.upperOf, earlier.get(relation.upperOf));
-  if (relation.holds.every(comparison => holds(comparison, value, earlier))) return;
-  throw wrongInput('words' in relation ? `must be ${relation.words}` : relation.refusal(earlier, value));
+export function checkRelation(relation: Relation, value: unknown, preceding: PrecedingArguments): void {
+  if ('upperOf' in relation) return checkUpper(value, relation.upperOf, preceding.get(relation.upperOf));
+  if (relation.holds.every(comparison => holds(comparison, value, preceding))) return;
+  throw wrongInput('words' in relation ? `must be ${relation.words}` : relation.refusal(preceding, value));
 }
 
 function checkUpper(upper: unknown, name: string, lower: unknown): void {
@@ -38,8 +38,8 @@ function checkUpper(upper: unknown, name: string, lower: unknown): void {
   if (typeof lower === 'number' && typeof upper === 'number' && upper <= lower) throw wrongInput(`must be above ${name}, ${lower} mm`);
 }
 
-function holds([sign, left, right]: Comparison, value: unknown, earlier: Earlier): boolean {
-  const [a, b] = [worth(left, value, earlier), worth(right, value, earlier)];
+function holds([sign, left, right]: Comparison, value: unknown, preceding: PrecedingArguments): boolean {
+  const [a, b] = [worth(left, value, preceding), worth(right, value, preceding)];
   return sign === '<' ? a < b : sign === '>' ? a > b : a >= b;
 }
 
@@ -49,22 +49,22 @@ export const partOf = (path: string): readonly [name: string, part: string | und
   return [name, part];
 };
 
-function worth(term: Term, value: unknown, earlier: Earlier): number {
+function worth(term: Term, value: unknown, preceding: PrecedingArguments): number {
   if (typeof term === 'number') return term;
-  if (typeof term === 'string') return valueAt(term, value, earlier) as number;
+  if (typeof term === 'string') return valueAt(term, value, preceding) as number;
   if ('formula' in term)
     return ran(
       term.formula,
-      term.of.map(path => valueAt(path, value, earlier)),
+      term.of.map(path => valueAt(path, value, preceding)),
     );
   const [sign, left, right] = term;
-  const [a, b] = [worth(left, value, earlier), worth(right, value, earlier)];
+  const [a, b] = [worth(left, value, preceding), worth(right, value, preceding)];
   return sign === '*' ? a * b : a - b;
 }
 
-function valueAt(path: string, value: unknown, earlier: Earlier): unknown {
+function valueAt(path: string, value: unknown, preceding: PrecedingArguments): unknown {
   const [name, part] = partOf(path);
-  const found = name === ITSELF ? value : earlier.get(name);
+  const found = name === ITSELF ? value : preceding.get(name);
   return part === undefined ? found : (found as Readonly<Record<string, unknown>>)[part];
 }
 

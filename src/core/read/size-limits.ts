@@ -3,7 +3,8 @@ import type { Kind } from '../card';
 import { type Refused, wrongInput } from '../refuse';
 import { PLUS_MINUS, readDeviation, strokeAt, unitsIn, withUnitOf } from './deviation';
 import { ONE } from './params';
-import { LENGTH, readQuantity, SHARE, unitsOf } from './quantity';
+import { LENGTH, SHARE, unitsOf } from './quantity';
+import { readQuantity } from './read-quantity';
 
 export interface SizeLimits {
   readonly nominalMm: number;

@@ -14,11 +14,11 @@ import { worthOf } from '../table';
 import type { Deviation } from './deviation';
 import { choice, deviation, named, numeric, ONE, putInQuotes } from './params';
 import * as Q from './quantity';
-import { readQuantity } from './quantity';
+import { readQuantity } from './read-quantity';
 
 export const SIZE: Kind<Size> = named('screw size', 'M3', parseSize);
 export const SCREW: Kind<Screw> = named('screw', 'M3', text => screwOf(parseSize(text)));
-export const HEAD: Kind<Head> = named('head', 'pan', (text, earlier) => parseHead(text, earlier.get('size') as Size));
+export const HEAD: Kind<Head> = named('head', 'pan', (text, preceding) => parseHead(text, preceding.get('size') as Size));
 export const END: Kind<End> = choice('screw end', { cone: ['c', 'type c', 'pointed'], flat: ['f', 'type f', 'blunt'] });
 export const FIT: Kind<Fit> = choice('fit', FITS);
 
@@ -101,15 +101,17 @@ export const screwDiameter = (column: ScrewColumn): Kind<number> =>
 /** A screw with a fit is a clearance hole; with a thread share or a material it is a pilot hole. */
 export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>
   numeric(Q.LENGTH, {
-    words: `a screw with a fit, "M3 medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
-    read: (text, earlier) => {
+    words:
+      `a screw with a fit, "M3 ` +
+      `medium"${limit === 'max' ? ' (largest hole)' : ''}, or with a thread share or material, "ST2.9 75 %", "ST2.9 ABS"`,
+    read: (text, preceding) => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;
       const { size, rest } = found;
       if (rest === '') throw wrongInput(`say the fit, "${size.text} medium", or the thread share, "${size.text} 75 %"`);
       if (isMaterial(rest)) return pilotHoleMm(screwOf(size), materialValue(parseMaterial(rest), 'thread share'));
       if (rest.endsWith('%')) return pilotHoleMm(screwOf(size), readQuantity(rest, Q.SHARE));
-      return clearanceHoleMm(size, FIT.read(rest, earlier), limit);
+      return clearanceHoleMm(size, FIT.read(rest, preceding), limit);
     },
   });
 
@@ -126,10 +128,10 @@ const endOf = (text: string): End => (text === '' ? 'cone' : END.read(text, NOTH
 /** A length tolerance; the screw with its end takes it from the table for the length given before. */
 export const lengthTolerance: Kind<Deviation> = deviation({
   words: 'the screw with its end, "ST2.9 cone"',
-  read: (text, earlier) => {
+  read: (text, preceding) => {
     const found = leadingSize(text);
     if (found === undefined) return undefined;
-    return lengthDeviation(found.size, earlier.get('length') as number, endOf(found.rest));
+    return lengthDeviation(found.size, preceding.get('length') as number, endOf(found.rest));
   },
 });
 

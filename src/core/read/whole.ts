@@ -11,8 +11,8 @@ export const WHOLE: Kind<number> = {
   is: 'whole',
   noun: RATIO.noun,
   hasZero: true,
-  read(raw, earlier) {
-    const value = one.read(raw, earlier);
+  read(raw, preceding) {
+    const value = one.read(raw, preceding);
     if (!Number.isInteger(value)) throw wrongInput('a whole number is asked for');
     return value;
   },

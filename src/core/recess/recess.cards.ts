@@ -1,7 +1,8 @@
 import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
 import { below, goesThrough } from '../read/relation';
 import { numeric, param } from '../read/params';
-import { ANGLE, LENGTH, readQuantity } from '../read/quantity';
+import { ANGLE, LENGTH } from '../read/quantity';
+import { readQuantity } from '../read/read-quantity';
 import { headDiameter, headHeight, hole, screwDiameter } from '../read/sources';
 import { CONE, ownAngleDeg } from './countersink';
 import * as F from './recess';

@@ -43,6 +43,10 @@ export function threadTable(size: Size): Table {
 /** The row of the thread table: `#4` for `#4 AB`. */
 export const threadRow = (size: Size): string => (size.family === 'AB' || size.family === 'B' ? size.gauge : size.text);
 
+/** The sizes of a screw's thread table, as they are typed. */
+export const familySizes = (size: Size): readonly string[] =>
+  threadTable(size).rows.map(([row]) => (size.family === 'AB' || size.family === 'B' ? `${row} ${size.family}` : row));
+
 const reading = (size: Size, key: string): Reading => ({ table: threadTable(size), row: threadRow(size), key });
 
 export type MajorLimit = 'max' | 'min' | 'nominal';

@@ -35,7 +35,8 @@ export const PULL_OUT_CARDS: readonly Card[] = [
       sources: SHEAR_CYLINDER,
       example: { args: ['ST2.9', 6, 40], result: 1105.7 },
       caution:
-        'An estimate for a short pull at room temperature: no weld line, no creep, no overheated thread. Other guides take 0.5·σ or the major diameter (−13 % to +14 %). Confirm by test.',
+        'An estimate for a short pull at room temperature: no weld line, no creep, no overheated ' +
+        'thread. Other guides take 0.5·σ or the major diameter (−13 % to +14 %). Confirm by test.',
     },
   ),
   card(

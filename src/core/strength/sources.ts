@@ -12,7 +12,8 @@ import { screwOf, type Screw } from '../screw/thread';
 export function tappingScrew(screw: Screw): Screw {
   if (!screw.isTapping) {
     throw wrongInput(
-      `${screw.size.text} is a machine thread; the sheared cylinder overstates what its V-thread holds in plastic (1.7 times for M3), so no estimate is given; test it, or use an insert with its maker's figure`,
+      `${screw.size.text} is a machine thread; the sheared cylinder overstates what its V-thread holds in ` +
+        `plastic (1.7 times for M3), so no estimate is given; test it, or use an insert with its maker's figure`,
     );
   }
   return screw;

@@ -112,7 +112,8 @@ export const TORQUE_CARDS: readonly Card[] = [
       ],
       example: { args: [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4], result: 0.20925 },
       caution:
-        'An estimate: a screw that forms its thread needs the drive torque on top, and plastic relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
+        'An estimate: a screw that forms its thread needs the drive torque on top, and plastic ' +
+        'relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
     },
   ),
   card(

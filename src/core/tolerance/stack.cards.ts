@@ -1,5 +1,6 @@
 import { card, type Card, type Param } from '../card';
-import { choice, DEVIATIONS, numbers, numeric, param } from '../read/params';
+import { DEVIATIONS, numbers } from '../read/lists';
+import { choice, numeric, param } from '../read/params';
 import { LIMIT } from '../read/limit';
 import { LABELS } from '../read/lists';
 import { LENGTH, RATIO } from '../read/quantity';

@@ -2,7 +2,8 @@
 import { ISO_286_1_IT_GRADES } from '../../standards/iso286-1-it-grades';
 import { type Kind, NOTHING_READ } from '../card';
 import type { Table } from '../../standards/table';
-import { BLOCK, isBlank, isCellError, numeric, ONE, putInQuotes, shown } from '../read/params';
+import { isBlank, isCellError, shown } from '../read/cells';
+import { BLOCK, numeric, ONE, putInQuotes } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { codeOf, errorWords, notInTable, Refused, wrongInput } from '../refuse';
 import { columnOf, tableRange } from '../table';

@@ -55,7 +55,8 @@ export const TOLERANCE_CARDS: readonly Card[] = [
       ],
       example: { args: [40, 'DIN 16742-TG6'], result: 0.37 },
       caution:
-        'DIN 16901 was withdrawn in 2009. A new edition of ISO 20457 is on its way. Take other groups from your own copy of the standard, as a range.',
+        'DIN 16901 was withdrawn in 2009. A new edition of ISO 20457 is on its way. ' +
+        'Take other groups from your own copy of the standard, as a range.',
     },
   ),
 ];

@@ -2,20 +2,20 @@
 
 const NOT_CHECKED = '"not checked"';
 
-/** CHECK.MAX and CHECK.MIN; look is undefined where none is asked, and a blank one asks nothing. */
-export function checkFormula(side: 'max' | 'min', value: string, limit: string, look: string | undefined): string {
+/** CHECK.MAX and CHECK.MIN; review is undefined where none is asked, and a blank one asks nothing. */
+export function checkFormula(side: 'max' | 'min', value: string, limit: string, review: string | undefined): string {
   const keeps = (what: string, bound: string): string => (side === 'max' ? `${what}<=${bound}+1E-9` : `${what}>=${bound}-1E-9`);
-  const looked = look === undefined ? '"pass"' : `IF(OR(${look}=0,${keeps(value, look)}),"pass","look")`;
-  const judged = `IF(${keeps(value, limit)},${looked},"fail")`;
-  // a look beyond the limit is refused
-  const sound = look === undefined ? judged : `IF(OR(${look}=0,${keeps(look, limit)}),${judged},NA())`;
-  const numbers = [value, limit, ...(look === undefined ? [] : [look])].map(cell => `ISNUMBER(${cell})`).join(',');
+  const reviewed = review === undefined ? '"pass"' : `IF(OR(${review}=0,${keeps(value, review)}),"pass","review")`;
+  const judged = `IF(${keeps(value, limit)},${reviewed},"fail")`;
+  // a review beyond the limit is refused
+  const sound = review === undefined ? judged : `IF(OR(${review}=0,${keeps(review, limit)}),${judged},NA())`;
+  const numbers = [value, limit, ...(review === undefined ? [] : [review])].map(cell => `ISNUMBER(${cell})`).join(',');
   // a bare 0 is a blank: nothing was checked
   return `IF(AND(${numbers}),IF(AND(${value}<>0,${limit}<>0),${sound},${NOT_CHECKED}),${NOT_CHECKED})`;
 }
 
-/** Worst state of a range: fail, then not checked, then look, then pass. An error among the states is no state. */
+/** Worst state of a range: fail, then not checked, then review, then pass. An error among the states is no state. */
 export function worstFormula(range: string, cells: number): string {
   const count = (word: string): string => `SUMPRODUCT(0+(${range}="${word}"))`;
-  return `IF(${count('fail')}>0,"fail",IF(${count('pass')}+${count('look')}<${cells},${NOT_CHECKED},IF(${count('look')}>0,"look","pass")))`;
+  return `IF(${count('fail')}>0,"fail",IF(${count('pass')}+${count('review')}<${cells},${NOT_CHECKED},IF(${count('review')}>0,"review","pass")))`;
 }

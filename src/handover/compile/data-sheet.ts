@@ -1,12 +1,10 @@
 // The standards' tables that a hand-over needs, on one sheet, each with edition and how it is held.
 import type { Table } from '../../standards/table';
-import { columnOf } from '../../core/table';
+import { columnOf, MM } from '../../core/table';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
-import { address, fixedArea } from '../../sheet/formula';
+import { address, fixedArea } from '../../sheet/addresses';
 
-const TO_MM: Readonly<Record<string, number>> = { in: 25.4, µm: 0.001 };
-
-interface Placed {
+interface PlacedTable {
   readonly table: Table;
   /** Row of the first value, counted from 0. */
   readonly top: number;
@@ -14,7 +12,7 @@ interface Placed {
 
 export class DataSheet {
   private readonly cells: PlanCell[] = [{ at: 'A1', role: 'title', value: 'Data: tables of standards used on the other sheets' }];
-  private readonly placed = new Map<string, Placed>();
+  private readonly placed = new Map<string, PlacedTable>();
   private readonly lists = new Map<string, string>();
   private next = 2;
 
@@ -64,10 +62,11 @@ export class DataSheet {
 
   /** The row of an "over … up to" table for a size; an error outside the table. The first band also holds its own lower limit. */
   band(table: Table, key: string, size: string): string {
-    return `INDEX(${this.column(table, key)},IF(${size}<MIN(${this.column(table, 'over')})-1E-9,NA(),1+SUMPRODUCT(0+(${this.column(table, 'upTo')}+1E-9<${size}))))`;
+    const [over, upTo] = [this.column(table, 'over'), this.column(table, 'upTo')];
+    return `INDEX(${this.column(table, key)},IF(${size}<MIN(${over})-1E-9,NA(),1+SUMPRODUCT(0+(${upTo}+1E-9<${size}))))`;
   }
 
-  private place(table: Table): Placed {
+  private place(table: Table): PlacedTable {
     const known = this.placed.get(table.standard + table.subject);
     if (known !== undefined) return known;
     const at = (column: number): string => address(this.next, column);
@@ -89,7 +88,7 @@ export class DataSheet {
     table.rows.forEach(([name, ...values], r) => {
       this.cells.push({ at: address(top + r, 0), role: 'label', value: isByNumber ? Number(name) : name });
       values.forEach((value, c) => {
-        const factor = TO_MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
+        const factor = MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
         // a gap that were an empty cell would be read as 0
         this.cells.push({ at: address(top + r, c + 1), role: 'text', value: value === null ? '–' : value * factor });
       });

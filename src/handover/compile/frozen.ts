@@ -2,8 +2,10 @@
 import type { Card } from '../../core/card';
 import type { Cell } from '../../core/kinds';
 import { number } from '../../plain/spreadsheet';
-import { type Desk, sentAs } from './bind';
-import { address, areaOf, fixedCell, type FormulaNode, walk } from '../../sheet/formula';
+import type { ConversionContext } from './context';
+import { exportedValue } from './unchanged';
+import { address, fixedCell } from '../../sheet/addresses';
+import { areaOf, type FormulaNode, walk } from '../../sheet/formula';
 import { allOf, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
 import { isFault, isRows } from '../../sheet/workbook-values';
@@ -13,7 +15,7 @@ const MOST_WATCHED = 60;
 const LONGEST = 200;
 const MOST_WORDS = 400;
 const CHANGED = quoted('inputs changed');
-const STATES: readonly unknown[] = ['pass', 'look', 'fail'];
+const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
 
 interface Watched {
   readonly name: string;
@@ -21,8 +23,12 @@ interface Watched {
   readonly conditions: readonly string[];
 }
 
-/** The cells that a formula reads; nothing where one of them cannot be watched. */
-function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sheet: string): readonly Watched[] | undefined {
+/** The cells that a formula reads; undefined where one of them cannot be watched. */
+function watched(
+  context: Pick<ConversionContext, 'source' | 'converted'>,
+  tree: FormulaNode,
+  sheet: string,
+): readonly Watched[] | undefined {
   const found = new Map<string, Watched>();
   for (const node of walk(tree)) {
     if (node.type !== 'ReferenceIdentifier') continue;
@@ -30,7 +36,7 @@ function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sh
     if (area === undefined || (area.bottom - area.top + 1) * (area.right - area.left + 1) > MOST_WATCHED) return undefined;
     for (let r = area.top; r <= area.bottom; r++) {
       for (let c = area.left; c <= area.right; c++) {
-        const value = sentAs(desk, area.sheet, address(r, c));
+        const value = exportedValue(context, area.sheet, address(r, c));
         const conditions = sameAs(fixedCell(area.sheet, r, c), value);
         if (conditions === undefined || value === undefined || isRows(value) || isFault(value)) return undefined;
         const name = `${area.sheet === sheet ? '' : `${area.sheet} `}${address(r, c)}`;
@@ -41,17 +47,20 @@ function watched(desk: Pick<Desk, 'source' | 'converted'>, tree: FormulaNode, sh
   return found.size > MOST_WATCHED ? undefined : [...found.values()];
 }
 
-/** Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or nothing where it stays a bare value. */
+/**
+ * Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or undefined where it
+ * stays a bare value.
+ */
 export function frozen(
-  { steps, ...desk }: Pick<Desk, 'source' | 'converted' | 'steps'>,
+  { steps, ...context }: Pick<ConversionContext, 'source' | 'converted' | 'steps'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
   at: string,
 ): (value: Cell) => string | undefined {
-  const cells = watched(desk, tree, sheet);
+  const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
-  steps.heading(blockTitle(desk.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
+  steps.heading(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
@@ -66,6 +75,7 @@ export function frozen(
   steps.gap();
   return value => {
     if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;
-    return `IF(${holds},${typeof value === 'number' ? number(value).text : quoted(value)},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
+    const shown = typeof value === 'number' ? number(value).text : quoted(value);
+    return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
   };
 }

@@ -1,7 +1,7 @@
 // An input cell as a formula: what is within limits, what takes the default, what has no value.
 import type { Param } from '../../core/card';
 import type { Limits } from '../../core/kinds';
-import { readAnyQuantity } from '../../core/read/quantity';
+import { readAnyQuantity } from '../../core/read/read-quantity';
 import { number, text } from '../../plain/spreadsheet';
 import { limitFormulas } from './limits';
 import { isRows, type Known } from '../../sheet/workbook-values';
@@ -14,7 +14,7 @@ const LONGEST_LITERAL = 200;
 
 export const quoted = (word: string): string => (text(word) as { text: string }).text;
 
-/** Conditions that hold while the cell has what it had. Nothing where that cannot be told. */
+/** Conditions that hold while the cell has what it had. Undefined where that cannot be told. */
 export function sameAs(cell: string, was: Known): readonly string[] | undefined {
   if (was === undefined || isRows(was)) return undefined;
   if (typeof was === 'number' && was !== 0) return [`${cell}=${number(was).text}`];
@@ -34,7 +34,7 @@ export const isQuantity = (typed: string): boolean =>
   BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
 
 /** What a text in the cell stood for. */
-export interface Meaning<T> {
+export interface TypedMeaning<T> {
   readonly typed: Known;
   readonly means: T;
 }
@@ -46,7 +46,7 @@ export function numberFormula(
   cell: string,
   { blank, limits }: Param,
   otherwise: string | undefined,
-  meaning: Meaning<number> | undefined,
+  meaning: TypedMeaning<number> | undefined,
 ): string {
   const made = otherwise ?? NONE;
   const conditions = limitFormulas(cell, limits);
@@ -69,7 +69,7 @@ export function choiceFormula(
   cell: string,
   words: readonly string[],
   otherwise: string | undefined,
-  meaning: Meaning<string> | undefined,
+  meaning: TypedMeaning<string> | undefined,
 ): string {
   const asDefault = otherwise === undefined ? NONE : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${NONE})`;
   const known = words.map((word): readonly [string, string] => [word, word]);

@@ -1,12 +1,17 @@
 // What a cell is called: the text that stands to its left.
-import { address, cellPosition } from '../../sheet/formula';
-import type { Source } from '../../sheet/workbook-values';
+import { address, cellPosition } from '../../sheet/addresses';
+import type { WorkbookValues } from '../../sheet/workbook-values';
 import { cellText } from '../../sheet/cell-text';
 
 /** Long enough for a heading. */
 const LONGEST = 80;
 
-export function labelBeside(source: Source, sheet: string, at: string, isLabel: (at: string) => boolean = () => true): string | undefined {
+export function labelBeside(
+  source: WorkbookValues,
+  sheet: string,
+  at: string,
+  isLabel: (at: string) => boolean = () => true,
+): string | undefined {
   const { row, column } = cellPosition(at);
   for (let c = column - 1; c >= 0; c--) {
     const place = address(row, c);
@@ -17,7 +22,7 @@ export function labelBeside(source: Source, sheet: string, at: string, isLabel: 
 }
 
 /** `Joint B44, outside diameter by rule: BOSS.OD.RULE`. */
-export function blockTitle(source: Source, sheet: string, at: string, what: string): string {
+export function blockTitle(source: WorkbookValues, sheet: string, at: string, what: string): string {
   const label = labelBeside(source, sheet, at);
   return `${sheet} ${at}${label === undefined ? '' : `, ${label}`}: ${what}`;
 }

@@ -2,7 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
-import { address, fixedCell } from '../../sheet/formula';
+import { address, fixedCell } from '../../sheet/addresses';
 
 export interface StepRow {
   readonly label: string;

@@ -1,14 +1,14 @@
 // Characteristics: what is to be measured or judged, each with its balloon number, requirement, limits and room for the result.
 import { isState } from '../../core/check/check';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
-import type { LiveResult } from '../compile/convert';
+import type { LiveResult } from '../compile/conversion';
 import type { DataSheet } from '../compile/data-sheet';
-import { address, cellPosition, fixedCell } from '../../sheet/formula';
-import type { Limit } from '../compile/joint-sheet';
+import { address, cellPosition, fixedCell } from '../../sheet/addresses';
+import type { Limit } from '../compile/joint/joint-cells';
 import { labelBeside } from '../compile/labels';
 import { digitsOf } from '../compile/digits';
 import { withStates } from '../../sheet/ranges';
-import type { Source } from '../../sheet/workbook-values';
+import type { WorkbookValues } from '../../sheet/workbook-values';
 
 export const CHARACTERISTICS_TITLE = 'Characteristics';
 
@@ -57,7 +57,7 @@ export interface Characteristics {
 export function characteristics(
   name: string,
   title: string,
-  source: Source,
+  source: WorkbookValues,
   results: readonly LiveResult[],
   data: DataSheet,
 ): Characteristics {
@@ -140,5 +140,8 @@ function row(result: LiveResult, r: number, no: number, label: string): PlanCell
 }
 
 /** A limit that is blank asks nothing; without any there is nothing to judge by. */
-const judged = (result: string, lower: string, upper: string): string =>
-  `=IF(${result}="","",IF(ISNUMBER(${result}),IF(AND(${lower}="",${upper}=""),"no limits",IF(AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9)),"OK","not OK")),"not a number"))`;
+function judged(result: string, lower: string, upper: string): string {
+  const isWithin = `AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9))`;
+  const word = `IF(AND(${lower}="",${upper}=""),"no limits",IF(${isWithin},"OK","not OK"))`;
+  return `=IF(${result}="","",IF(ISNUMBER(${result}),${word},"not a number"))`;
+}

@@ -1,64 +1,33 @@
 // The cover of a hand-over: what it is, by whom, under which rules; open questions, changes and the signature of the supplier.
 import { MATERIAL_SYMBOLS } from '../../core/material/material';
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
+import { cellText } from '../../sheet/cell-text';
 import type { SheetPlan } from '../../sheet/plan';
 import type { DataSheet } from '../compile/data-sheet';
-import type { Finding } from '../finding';
-import { Rows, type Span } from './rows';
-import { cellText } from '../../sheet/cell-text';
-import type { TitleBlock } from '../title-block';
+import type { HandoverFinding } from '../read/finding';
+import { RULES, ASSUMPTIONS, CAUTIONS, QUESTIONS, SIGN_OFF, QUESTION_STATES } from './cover-words';
+import { RowWriter, type Span } from './rows';
+import type { TitleBlock } from './title-block';
 
 export const COVER_TITLE = 'Hand-over';
 
 /** Columns of the sheet, counted from 0. */
 const LAST = 7;
+
 const WIDTHS = [6, 18, 17, 16, 17, 16, 16, 16];
+
 const MOST_FINDINGS = 150;
+
 const FREE_QUESTIONS = 3;
+
 const FREE_CHANGES = 4;
-
-const RULES = [
-  'Lengths in mm, angles in degrees, forces in N, torques in N·m, stresses in MPa, temperatures in °C, unless a cell says otherwise.',
-  'Draft is given per side. A drafted feature has its size at the end that its name says: a boss at the free end, a pilot where "pilot held at" says, a recess at its floor. The other end follows by draft.',
-  'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
-  'Sizes are those of the moulded part, not of the cavity. When and in which state they are measured is to be agreed.',
-  'Cells with a light blue background are inputs. Everything else follows from them or stays as it was sent.',
-  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off are not. Any program takes the protection off.',
-];
-
-const ASSUMPTIONS = [
-  'Standards are held from secondary copies or from memory, as each table on the data sheet says; the standard itself governs.',
-  'Tolerances are taken worst case where nothing else is said. A root sum square takes them as independent, which sizes of one tool are not.',
-  'Values of materials are those of a resin family, not of a grade, colour or lot.',
-  'Strengths and torques are short-term estimates without weld lines, ageing, climate or creep.',
-];
-
-const QUESTIONS = [
-  'Shrinkage of the grade along and across the flow, and the range over the process?',
-  'Which faces lie towards the parting line, and are the drafts enough for the surface asked?',
-  'Gate, ejectors and cooling of the core pins near the bosses: anything to move?',
-  'Sink at the roots of bosses and ribs: what is expected on the face that shows?',
-  'Which limits of the characteristics cannot be held, and what can?',
-  'Which sizes are to be left steel-safe for tuning after the first shots?',
-];
-
-const CAUTIONS = [
-  'A sizing aid for trained people. It takes the place of neither a qualified engineer nor your review; every joint is to be built and tested.',
-  'Where mains or another hazardous voltage is near: electrical distances are not given here. They come from the standard that applies and are reviewed by qualified people.',
-  'Batteries, loads, lifting, pressure, vehicles, medical use, children and life safety are not covered.',
-  'Blank means not checked, never passed. Values hold for the inputs, versions and sources printed beside them.',
-  'Whoever hands this on sees to it that nothing is in it that must stay in the house. The lock of a sheet would not keep it.',
-];
-
-const SIGN_OFF = ['reviewed, feasible', 'reviewed, feasible with changes', 'not feasible'];
-const QUESTION_STATES = ['open', 'agreed', 'rejected'];
 
 export interface Summary {
   readonly workbook: string;
   readonly hash: string;
   readonly live: number;
   readonly asValues: number;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
   readonly materials: readonly string[];
   /** Sheet with the characteristics, how many it has and how many found no room there. */
   readonly measured: { readonly sheet: string; readonly count: number; readonly left: number };
@@ -68,7 +37,7 @@ export interface Summary {
 
 export function coverSheet(name: string, title: TitleBlock, summary: Summary, data: DataSheet): SheetPlan {
   const clean = Object.fromEntries(Object.entries(title).map(([key, text]) => [key, cellText(String(text))])) as unknown as TitleBlock;
-  const rows = new Rows();
+  const rows = new RowWriter();
   rows.add({ from: 0, to: LAST, role: 'title', value: `${COVER_TITLE}: ${clean.part}` });
   rows.add({
     from: 0,
@@ -85,7 +54,9 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   heading(rows, 'Characteristics');
   line(
     rows,
-    `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ${summary.measured.sheet}.${summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`}`,
+    `${summary.measured.count} characteristics with requirement, limits, method and room for the result stand on the sheet ` +
+      `${summary.measured.sheet}.` +
+      (summary.measured.left === 0 ? '' : ` ${summary.measured.left} more values stand on the sheets themselves.`),
   );
   if (summary.figures !== undefined)
     line(rows, `The joint in section, its letters and their live values stand on the sheet ${summary.figures}.`);
@@ -110,17 +81,19 @@ export function coverSheet(name: string, title: TitleBlock, summary: Summary, da
   };
 }
 
-const heading = (rows: Rows, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
-const line = (rows: Rows, text: string, role: Span['role'] = 'text'): void => rows.add({ from: 0, to: LAST, role, value: text });
+const heading = (rows: RowWriter, text: string): void => rows.add({ from: 0, to: LAST, role: 'heading', value: text });
 
-function section(rows: Rows, title: string, lines: readonly string[], role: Span['role'] = 'text'): void {
+export const line = (rows: RowWriter, text: string, role: Span['role'] = 'text'): void =>
+  rows.add({ from: 0, to: LAST, role, value: text });
+
+function section(rows: RowWriter, title: string, lines: readonly string[], role: Span['role'] = 'text'): void {
   rows.gap();
   heading(rows, title);
   for (const text of lines) line(rows, text, role);
 }
 
 /** Two labelled fields side by side; what is not known is to be filled in. */
-function pair(rows: Rows, ...fields: readonly (readonly [label: string, value: string | undefined])[]): void {
+function pair(rows: RowWriter, ...fields: readonly (readonly [label: string, value: string | undefined])[]): void {
   rows.add(
     ...fields.flatMap(([label, value], i): Span[] => [
       { from: 4 * i, to: 4 * i + 1, role: 'label', value: label },
@@ -129,7 +102,7 @@ function pair(rows: Rows, ...fields: readonly (readonly [label: string, value: s
   );
 }
 
-function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asValues }: Summary): void {
+function titleBlock(rows: RowWriter, title: TitleBlock, { workbook, hash, live, asValues }: Summary): void {
   rows.gap();
   heading(rows, 'Title block');
   pair(rows, ['part', title.part], ['part number', title.number]);
@@ -146,11 +119,14 @@ function titleBlock(rows: Rows, title: TitleBlock, { workbook, hash, live, asVal
   heading(rows, 'What this file does');
   line(
     rows,
-    `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they are.`,
+    `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet ` +
+      'program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is ' +
+      'not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they ' +
+      'are.',
   );
 }
 
-function material(rows: Rows, materials: readonly string[]): void {
+function material(rows: RowWriter, materials: readonly string[]): void {
   rows.gap();
   heading(rows, 'Material');
   pair(rows, ['family on the sheets', materials.length === 0 ? undefined : materials.join(', ')], ['grade', undefined]);
@@ -159,7 +135,7 @@ function material(rows: Rows, materials: readonly string[]): void {
   line(rows, 'Shrinkage is to be confirmed by the supplier for the grade and the wall thickness of this part.', 'note');
 }
 
-function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void {
+function questions(rows: RowWriter, found: readonly HandoverFinding[], data: DataSheet): void {
   const list = data.choices('question', QUESTION_STATES);
   rows.gap();
   heading(rows, 'Open questions');
@@ -180,7 +156,7 @@ function questions(rows: Rows, found: readonly Finding[], data: DataSheet): void
 
 const head = (from: number, to: number, value: string): Span => ({ from, to, role: 'header', value });
 
-function changes(rows: Rows, title: TitleBlock): void {
+export function changes(rows: RowWriter, title: TitleBlock): void {
   rows.gap();
   heading(rows, 'Change log');
   rows.add(
@@ -206,7 +182,7 @@ function changes(rows: Rows, title: TitleBlock): void {
     );
 }
 
-function signOff(rows: Rows, data: DataSheet): void {
+function signOff(rows: RowWriter, data: DataSheet): void {
   rows.gap();
   heading(rows, 'Sign-off by the supplier');
   rows.add(
@@ -222,7 +198,7 @@ function signOff(rows: Rows, data: DataSheet): void {
   rows.add({ from: 0, to: 1, role: 'label', value: 'changes asked' }, { from: 2, to: LAST, role: 'input' });
 }
 
-function findings(rows: Rows, found: readonly Finding[]): void {
+function findings(rows: RowWriter, found: readonly HandoverFinding[]): void {
   rows.gap();
   heading(rows, 'What was converted');
   const live = new Map<string, number>();

@@ -1,12 +1,12 @@
 // The joints in section: a picture that carries letters only, and below it what the letters stand for, as live values.
 import type { PlanCell, Picture, SheetPlan } from '../../sheet/plan';
-import { address } from '../../sheet/formula';
-import type { Figures, JointFigure, TableCell } from '../compile/joint-sheet';
+import { address } from '../../sheet/addresses';
+import type { Figures, JointFigure, TableCell } from '../compile/joint/joint-cells';
 import { withStates } from '../../sheet/ranges';
 import { cellText } from '../../sheet/cell-text';
 
 /** SVG to PNG. */
-export type PngOf = (svg: string) => Uint8Array;
+export type SvgToPng = (svg: string) => Uint8Array;
 
 /** A page each. */
 export const MOST_FIGURES = 12;
@@ -18,7 +18,7 @@ const TITLE_ROWS = 2;
 /** All values of a drawing have the same places. */
 const FORMAT = '0.00';
 
-export function figureSheet(name: string, { shown, left }: Figures, date: string, pngOf: PngOf): SheetPlan {
+export function figureSheet(name: string, { shown, left }: Figures, date: string, pngOf: SvgToPng): SheetPlan {
   const day = date === '' ? 'at the hand-over' : `on ${cellText(date)}`;
   const more = left === 0 ? '' : ` ${left} more variants have no figure; those that pass come first.`;
   const cells: PlanCell[] = [
@@ -61,7 +61,8 @@ export function figureSheet(name: string, { shown, left }: Figures, date: string
 
 const wordsOf = ({ label, state }: JointFigure, day: string): string =>
   cellText(
-    `Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are explained in the table below.`,
+    `Section through the joint "${label}" to scale, as it was ${day}, state then: ${String(state.value)}. The letters are ` +
+      'explained in the table below.',
   );
 
 function live(row: number, column: number, { formula, value }: TableCell): PlanCell {

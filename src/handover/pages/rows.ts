@@ -1,7 +1,7 @@
 // Writing a sheet down row by row, with cells that span columns.
 import type { Cell } from '../../core/kinds';
 import type { PlanCell, Role, Validation } from '../../sheet/plan';
-import { address } from '../../sheet/formula';
+import { address } from '../../sheet/addresses';
 
 export interface Span {
   /** Columns, counted from 0. */
@@ -16,7 +16,7 @@ export interface Span {
   readonly words?: string;
 }
 
-export class Rows {
+export class RowWriter {
   readonly cells: PlanCell[] = [];
   readonly merged: string[] = [];
   readonly validations: Validation[] = [];

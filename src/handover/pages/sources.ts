@@ -6,13 +6,13 @@ import { RULES } from '../../joint/rules';
 import { whatOf } from '../../plain/forms';
 import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
-import { Rows } from './rows';
+import { RowWriter } from './rows';
 
 const WIDTHS = [26, 40, 18, 46, 32, 46];
 const HEADERS = ['', 'what it gives or holds', 'kind or edition', 'source', 'how held', 'caution'];
 
 export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: readonly Table[]): SheetPlan {
-  const rows = new Rows();
+  const rows = new RowWriter();
   rows.add({ from: 0, to: 5, role: 'title', value: 'Sources' });
   rows.add({
     from: 0,

@@ -1,7 +1,7 @@
 // The cells of a workbook file as a source, and looks for sheets that come without any.
 import type { Cell } from '../../core/kinds';
-import type { Looks } from '../compile/convert';
-import { cellPosition } from '../../sheet/formula';
+import type { Looks } from './looks';
+import { cellPosition } from '../../sheet/addresses';
 import { nameKey, type SourceCell, type SourceWorkbook } from '../../sheet/workbook-values';
 
 export interface FileCell {

@@ -1,6 +1,6 @@
 // A workbook plan as a source: its cells and formulas, values worked out when asked.
 import type { WorkbookPlan } from '../../sheet/plan';
-import type { Looks } from '../compile/convert';
+import type { Looks } from './looks';
 import type { SourceCell, SourceWorkbook } from '../../sheet/workbook-values';
 
 export function sourceOf(plan: WorkbookPlan): SourceWorkbook {

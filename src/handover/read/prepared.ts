@@ -1,12 +1,13 @@
 // The workbook of the user before it is converted: names of sheets that every program takes, defined names put in,
 // and which formulas cannot go along because what they point at does not.
-import type { Finding } from '../finding';
-import { depthOf, type FormulaNode, parseFormula, partsOf, type Replacement, rewritten, sheetPrefix, walk } from '../../sheet/formula';
+import type { HandoverFinding } from './finding';
+import { sheetPrefix } from '../../sheet/addresses';
+import { depthOf, type FormulaNode, LONGEST_FORMULA, parseFormula, partsOf, type Replacement, rewritten, walk } from '../../sheet/formula';
 import { plainSheetName, type SheetNames } from '../../sheet/sheet-names';
 import { nameKey, type SourceCell, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
 
 /** What a defined name stands for where it is used. */
-type Meaning = (name: string) => string | undefined;
+type NameMeaning = (name: string) => string | undefined;
 
 export interface Prepared {
   readonly workbook: SourceWorkbook;
@@ -14,10 +15,9 @@ export interface Prepared {
   readonly homeNames: ReadonlyMap<string, string>;
   /** Why a formula stays behind, by `Sheet!B4`. */
   readonly refused: ReadonlyMap<string, string>;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly HandoverFinding[];
 }
 
-const LONGEST_FORMULA = 8192;
 /** Deeper than any sheet that was made by hand. */
 const DEEPEST = 500;
 /** Functions that fetch something or run something. */
@@ -32,7 +32,7 @@ const OTHER_ADD_IN = /^(_XLFN\.)?(_XLL\.|_XLDUDF_)/;
 const STORED = /^_xldudf_ENCL_/i;
 
 export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
-  const findings: Finding[] = [];
+  const findings: HandoverFinding[] = [];
   const refused = new Map<string, string>();
   const homeNames = new Map<string, string>();
   const newNames = new Map<string, string>();
@@ -43,7 +43,7 @@ export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
   }
   const cellOf = (sheet: string, homeSheet: string, at: string, cell: SourceCell): SourceCell => {
     if (cell.formula === undefined) return cell;
-    const meaning: Meaning = name => home.names?.get(nameKey(name, homeSheet)) ?? home.names?.get(nameKey(name));
+    const meaning: NameMeaning = name => home.names?.get(nameKey(name, homeSheet)) ?? home.names?.get(nameKey(name));
     const tree = cell.formula.length > LONGEST_FORMULA ? undefined : parseFormula(cell.formula);
     const formula = tree === undefined ? cell.formula : settled(cell.formula, tree, newNames, meaning);
     const why =
@@ -67,7 +67,7 @@ const unreadable = (formula: string): string =>
     : 'the formula cannot be read';
 
 /** Sheets by their new names, defined names as the cells they stand for. The sign @ is what every formula of a file means anyway. */
-function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string {
+function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: NameMeaning): string {
   const replacements = [...walk(tree)].flatMap((node): Replacement[] => {
     const [argument] = node.arguments ?? [];
     if (node.type === 'UnaryExpression' && node.operator === '@' && argument !== null && argument !== undefined)
@@ -85,7 +85,7 @@ function settled(formula: string, tree: FormulaNode, newNames: ReadonlyMap<strin
   return replacements.length === 0 ? formula : rewritten(formula, [0, formula.length], replacements);
 }
 
-function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: Meaning): string | undefined {
+function whyNot(tree: FormulaNode, newNames: ReadonlyMap<string, string>, meaning: NameMeaning): string | undefined {
   if (depthOf(tree) > DEEPEST) return `the formula is nested more than ${DEEPEST} times`;
   const nodes = [...walk(tree)];
   const own = new Set(

@@ -1,6 +1,7 @@
 // Puts a plan on an empty sheet. Everything is queued; the caller sends it.
 import type { PlanCell, Picture, SheetPlan, Validation } from '../../sheet/plan';
-import { looks, sheetFont, stateLooks, wrappedWhenMerged, type Look } from './looks';
+import { rectangleOf } from '../../sheet/addresses';
+import { type Look, ROLE_LOOKS, SHEET_FONT, STATE_LOOKS, WRAPPED_WHEN_MERGED } from '../../sheet/theme';
 
 const PT_PER_PX = 0.75;
 const DIGIT_PX = 7;
@@ -12,12 +13,6 @@ const MOST_AREAS = 500;
 const LONGEST_PROMPT = 255;
 
 const columnPt = (characters: number): number => (characters * DIGIT_PX + COLUMN_PADDING_PX) * PT_PER_PX;
-
-/** Column of an address, from 0. */
-function columnOf(at: string): number {
-  const [letters = ''] = /^[A-Z]+/.exec(at) ?? [];
-  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-}
 
 /** The apostrophe keeps a text a text: no date, number or formula is read into it. */
 function contentOf({ value, formula }: PlanCell): string | number | boolean {
@@ -60,7 +55,7 @@ function addressesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K |
 
 function drawCells(sheet: Excel.Worksheet, { cells }: SheetPlan): void {
   for (const [role, addresses] of addressesBy(cells, ({ role: of }) => of))
-    eachAreas(sheet, addresses, ({ format }) => dress(format, looks[role]));
+    eachAreas(sheet, addresses, ({ format }) => dress(format, ROLE_LOOKS[role]));
   for (const [pattern, addresses] of addressesBy(cells, ({ format }) => format)) {
     for (const at of addresses) sheet.getRange(at).numberFormat = [[pattern]];
   }
@@ -75,10 +70,11 @@ function drawMerged(sheet: Excel.Worksheet, { merged = [], cells, widths }: Shee
   for (const address of merged) {
     const range = sheet.getRange(address);
     range.merge(false);
-    const [first = '', last = first] = address.split(':');
+    const [first = ''] = address.split(':');
+    const { left, right } = rectangleOf(address);
     const cell = cells.find(({ at }) => at === first);
-    if (cell === undefined || !wrappedWhenMerged.includes(cell.role)) continue;
-    const characters = widths.slice(columnOf(first), columnOf(last) + 1).reduce((sum, width) => sum + width, 0);
+    if (cell === undefined || !WRAPPED_WHEN_MERGED.includes(cell.role)) continue;
+    const characters = widths.slice(left, right + 1).reduce((sum, width) => sum + width, 0);
     const lines = Math.max(1, Math.ceil(String(cell.value ?? '').length / Math.max(1, characters)));
     range.format.wrapText = true;
     range.format.verticalAlignment = Excel.VerticalAlignment.center;
@@ -91,7 +87,7 @@ function drawStates(sheet: Excel.Worksheet, { stateRanges = [] }: SheetPlan): vo
   for (const address of stateRanges) {
     const range = sheet.getRange(address);
     range.format.horizontalAlignment = Excel.HorizontalAlignment.center;
-    for (const [word, { ink, fill = '', isBold, isItalic }] of Object.entries(stateLooks)) {
+    for (const [word, { ink, fill = '', isBold, isItalic }] of Object.entries<Look>(STATE_LOOKS)) {
       const { cellValue } = range.conditionalFormats.add(Excel.ConditionalFormatType.cellValue);
       cellValue.rule = { formula1: `="${word}"`, operator: Excel.ConditionalCellValueOperator.equalTo };
       cellValue.format.font.color = ink;
@@ -139,8 +135,8 @@ function drawPrint(sheet: Excel.Worksheet, { print }: SheetPlan): void {
 
 export function draw(sheet: Excel.Worksheet, plan: SheetPlan): void {
   const { format } = sheet.getRange();
-  format.font.name = sheetFont.name;
-  format.font.size = sheetFont.sizePt;
+  format.font.name = SHEET_FONT.name;
+  format.font.size = SHEET_FONT.sizePt;
   plan.widths.forEach((characters, column) => {
     sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn().format.columnWidth = columnPt(characters);
   });

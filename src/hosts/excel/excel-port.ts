@@ -169,7 +169,8 @@ async function place(context: Excel.RequestContext, sheet: Excel.Worksheet, pict
 export function excelPort(): SheetPort {
   if (!Office.context.requirements.isSetSupported('ExcelApi', NEEDED)) {
     throw new Error(
-      `This Excel lacks what the pane works with (ExcelApi ${NEEDED}). The functions work; for the pane take Excel 2021, Microsoft 365 or Excel on the web.`,
+      `This Excel lacks what the pane works with (ExcelApi ${NEEDED}). The functions work; for the pane take Excel 2021, ` +
+        'Microsoft 365 or Excel on the web.',
     );
   }
   return {

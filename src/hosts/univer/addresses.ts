@@ -1,19 +1,17 @@
-// Addresses as a cell shows them, and the engine's counted from zero.
+// The engine's ranges and ours: it names the four sides in its own way.
 import type { IRange } from '@univerjs/core';
 import { deserializeRangeWithSheet, serializeRange } from '@univerjs/preset-sheets-core';
-
-export type Rectangle = Pick<IRange, 'startRow' | 'startColumn' | 'endRow' | 'endColumn'>;
+import type { Rectangle } from '../../sheet/addresses';
 
 export const rangeOf = (a1: string): IRange => deserializeRangeWithSheet(a1).range;
 
-/** `B4`, or `B4:D9` of a range. */
-export const nameOf = ({
-  startRow,
-  startColumn,
-  endRow = startRow,
-  endColumn = startColumn,
-}: Pick<Rectangle, 'startRow' | 'startColumn'> & Partial<Rectangle>): string =>
+/** `B4:D9` */
+export const nameOf = ({ startRow, startColumn, endRow, endColumn }: IRange): string =>
   serializeRange({ startRow, startColumn, endRow, endColumn });
 
-export const holds = (range: Rectangle, row: number, column: number): boolean =>
-  row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
+export const rectangleOf = ({ startRow, startColumn, endRow, endColumn }: IRange): Rectangle => ({
+  top: startRow,
+  left: startColumn,
+  bottom: endRow,
+  right: endColumn,
+});

@@ -1,8 +1,8 @@
 // The bench's spreadsheet as a task sees it.
 import { AddConditionalRuleMutation } from '@univerjs/preset-sheets-conditional-formatting';
 import { ScrollToCellCommand } from '@univerjs/preset-sheets-core';
+import { address } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
-import { nameOf } from './addresses';
 import { sheetReader } from './cells';
 import { onChange } from './changes';
 import { placePicture } from './pictures';
@@ -36,7 +36,7 @@ export function benchPort(sheets: Sheets): SheetPort {
   function selection(): Selection | null {
     const sheet = sheets.api.getWorkbook(workbookId)?.getActiveSheet();
     const at = sheet?.getSelection()?.getCurrentCell();
-    return sheet && at ? { sheetName: sheet.getSheetName(), at: nameOf({ startRow: at.actualRow, startColumn: at.actualColumn }) } : null;
+    return sheet && at ? { sheetName: sheet.getSheetName(), at: address(at.actualRow, at.actualColumn) } : null;
   }
 
   return {

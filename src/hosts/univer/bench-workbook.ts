@@ -1,9 +1,10 @@
 // The workbook of the bench as its page uses it: open, keep, look at the selection.
 import { CommandType, type IExecutionOptions } from '@univerjs/core';
 import type { Cell } from '../../core/kinds';
+import { address } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
 import type { WorkbookPlan } from '../../sheet/plan';
-import { nameOf } from './addresses';
+import { nameOf, rectangleOf } from './addresses';
 import { benchPort } from './bench-port';
 import { sheetReader, type BenchCell } from './cells';
 import { onChange } from './changes';
@@ -129,7 +130,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       } = now;
       return {
         sheetName: sheet.getSheetName(),
-        at: nameOf({ startRow: actualRow, startColumn: actualColumn }),
+        at: address(actualRow, actualColumn),
         cell: sheetReader(sheets, sheet.getSheetId()).at(actualRow, actualColumn),
         range: nameOf(range),
       };
@@ -140,9 +141,9 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
       const reader = sheetReader(sheets, now.sheet.getSheetId());
       const used = reader.used();
       if (used === null) return [];
-      const { startRow, startColumn, endRow, endColumn } = now.range;
-      const range = { startRow, startColumn, endRow: Math.min(endRow, used.endRow), endColumn: Math.min(endColumn, used.endColumn) };
-      return reader.rectangle(range).map(row => row.map(({ value }) => value));
+      const { top, left, bottom, right } = rectangleOf(now.range);
+      const filled = { top, left, bottom: Math.min(bottom, used.bottom), right: Math.min(right, used.right) };
+      return reader.rectangle(filled).map(row => row.map(({ value }) => value));
     },
   };
 }

@@ -1,8 +1,8 @@
 // Reads cells of the sheet engine, spilled ones included.
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import type { Cell } from '../../core/kinds';
+import { address, holds, type Rectangle } from '../../sheet/addresses';
 import type { SheetCell } from '../../sheet/port';
-import { holds, nameOf, type Rectangle } from './addresses';
 import { workbookId, type Sheets } from './sheets';
 import { spillsOf } from './spills';
 import type { ErrorNote } from './univer-adapter';
@@ -40,35 +40,35 @@ export function sheetReader(sheets: Sheets, sheetId: string) {
     const custom = own?.custom as CellCustom | null | undefined;
     const value = valueOf(own) ?? valueOf(spilled?.[row]?.[column] as Nullable<ICellData>);
     const formula = sheets.formulas.getFormulaStringByCell(row, column, sheetId, workbookId);
-    const anchor = spills.find(spill => holds(spill.range, row, column) && (spill.row !== row || spill.column !== column));
+    const anchor = spills.find(spill => holds(spill.area, { row, column }) && (spill.row !== row || spill.column !== column));
     return {
       value,
       ...(formula !== null && formula !== undefined && { formula }),
       ...(custom?.error !== undefined && custom.error.code === value && { message: custom.error.message }),
       ...(custom?.note !== undefined && { note: custom.note }),
-      ...(anchor !== undefined && { spilledFrom: nameOf({ startRow: anchor.row, startColumn: anchor.column }) }),
+      ...(anchor !== undefined && { spilledFrom: address(anchor.row, anchor.column) }),
     };
   }
 
-  function rectangle({ startRow, startColumn, endRow, endColumn }: Rectangle): BenchCell[][] {
-    return Array.from({ length: endRow - startRow + 1 }, (_row, row) =>
-      Array.from({ length: endColumn - startColumn + 1 }, (_column, column) => at(startRow + row, startColumn + column)),
+  function rectangle({ top, left, bottom, right }: Rectangle): BenchCell[][] {
+    return Array.from({ length: bottom - top + 1 }, (_row, row) =>
+      Array.from({ length: right - left + 1 }, (_column, column) => at(top + row, left + column)),
     );
   }
 
   /** The rectangle from A1 that holds every cell with a value or a formula. */
   function used(): Rectangle | null {
-    let endRow = -1;
-    let endColumn = -1;
+    let bottom = -1;
+    let right = -1;
     const reach = (row: number, column: number) => {
-      endRow = Math.max(endRow, row);
-      endColumn = Math.max(endColumn, column);
+      bottom = Math.max(bottom, row);
+      right = Math.max(right, column);
     };
     matrix?.forValue((row, column, cell) => {
       if (valueOf(cell) !== null || cell?.f || cell?.si) reach(row, column);
     });
-    for (const { range } of spills) reach(range.endRow, range.endColumn);
-    return endRow < 0 ? null : { startRow: 0, startColumn: 0, endRow, endColumn };
+    for (const { area } of spills) reach(area.bottom, area.right);
+    return bottom < 0 ? null : { top: 0, left: 0, bottom, right };
   }
 
   return { at, rectangle, used };

@@ -1,4 +1,5 @@
-// The part of the Office custom-functions runtime that the bundle functions.js asks for, so that the bench loads the very file that Excel loads.
+// The part of the Office custom-functions runtime that the bundle functions.js asks for, so that the bench loads the
+// very file that Excel loads.
 // It runs as a script of its own before functions.js.
 
 export type Wrapper = (...args: unknown[]) => unknown;

@@ -5,6 +5,8 @@ import type { FormulaDataModel } from '@univerjs/preset-sheets-core';
 
 export const workbookId = 'bosswright';
 
+export type OpenSheet = ReturnType<NonNullable<ReturnType<FUniver['getWorkbook']>>['getSheets']>[number];
+
 export interface Sheets {
   readonly api: FUniver;
   readonly injector: Injector;

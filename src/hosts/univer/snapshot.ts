@@ -1,4 +1,5 @@
-// A workbook as data that can be stored and opened again, and whether stored data is one: what is not, the engine opens by halves, or works on without end.
+// A workbook as data that can be stored and opened again, and whether stored data is one: what is not, the engine
+// opens by halves, or works on without end.
 import type { ICellData, IWorkbookData } from '@univerjs/core';
 import { workbookId } from './sheets';
 

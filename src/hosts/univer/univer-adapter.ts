@@ -1,4 +1,5 @@
-// One custom function as the sheet engine wants it: values unboxed as Excel would hand them over, answers boxed, errors kept with their message.
+// One custom function as the sheet engine wants it: values unboxed as Excel would hand them over, answers boxed,
+// errors kept with their message.
 import type { Nullable } from '@univerjs/core';
 import {
   ArrayValueObject,
@@ -85,7 +86,8 @@ class SheetExecutor extends BaseFunction {
       if (values.length < required || values.length > parameters.length) {
         const wanted = required === parameters.length ? String(required) : `${required} to ${parameters.length}`;
         throw new Error(
-          `${name} takes ${wanted} argument${wanted === '1' ? '' : 's'} (${parameters.map(each => each.name).join(', ')}), ${values.length} given`,
+          `${name} takes ${wanted} argument${wanted === '1' ? '' : 's'} ` +
+            `(${parameters.map(each => each.name).join(', ')}), ${values.length} given`,
         );
       }
       const answer = wrapper(...parameters.map((parameter, index) => argument(values[index], parameter)), { functionName: name });

@@ -55,7 +55,8 @@ const suggestionKeys = 'sheet.formula-embedding-editor.search_function.';
 const mostSuggestions = 10;
 
 /**
- * The list of suggestions comes a while after the last key, and stays until after the next: Enter and Tab would put a name of the list over what was typed since.
+ * The list of suggestions comes a while after the last key, and stays until after the next: Enter and Tab
+ * would put a name of the list over what was typed since.
  * They take one only while what stands at the caret is its beginning; else they do what they do without a list.
  */
 export function onlyFittingSuggestions({ injector, commands }: Sheets): void {

@@ -15,9 +15,11 @@ import {
   SHEET_CONDITIONAL_FORMATTING_PLUGIN,
   type IConditionFormattingRule,
 } from '@univerjs/preset-sheets-conditional-formatting';
+import { address, cellPosition, holds, placesIn, type Rectangle, rectangleOf } from '../../sheet/addresses';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../sheet/plan';
-import { holds, nameOf, rangeOf, type Rectangle } from './addresses';
-import { looks, rowPx, sheetStyle, stateCell, stateLooks, wrappedWhenMerged } from './looks';
+import { WRAPPED_WHEN_MERGED } from '../../sheet/theme';
+import { rangeOf } from './addresses';
+import { looks, rowPx, sheetStyle, stateCell, stateLooks } from './looks';
 import { workbookId } from './sheets';
 
 const spareRows = 100;
@@ -38,8 +40,8 @@ const columnPx = ({ widths }: SheetPlan, column: number): number => {
 /** The width of a column in a plan. */
 export const charactersOf = (px: number): number => Math.round(((px - sidesPx) / digitPx) * 10) / 10;
 
-const widthPx = (plan: SheetPlan, { startColumn, endColumn }: Rectangle): number =>
-  Array.from({ length: endColumn - startColumn + 1 }, (_, index) => columnPx(plan, startColumn + index)).reduce((sum, px) => sum + px, 0);
+const widthPx = (plan: SheetPlan, { left, right }: Rectangle): number =>
+  Array.from({ length: right - left + 1 }, (_, index) => columnPx(plan, left + index)).reduce((sum, px) => sum + px, 0);
 
 /** Of the look of a cell that a state will stand in. */
 const stateName = 'state';
@@ -47,13 +49,13 @@ const stateName = 'state';
 /** Looks by name. A cell keeps the name: with the look in every cell a large sheet would be more than a browser keeps. */
 export type Styles = Record<string, IStyleData>;
 
-interface Look {
+interface NamedStyle {
   readonly name: string;
   readonly style: IStyleData;
 }
 
-function lookOf({ role, format }: PlanCell, merged: boolean, state: boolean): Look {
-  const isWrapped = merged && wrappedWhenMerged.includes(role);
+function styleOf({ role, format }: PlanCell, merged: boolean, state: boolean): NamedStyle {
+  const isWrapped = merged && WRAPPED_WHEN_MERGED.includes(role);
   return {
     name: [role, ...(isWrapped ? ['wrapped'] : []), ...(state ? [stateName] : []), ...(format === undefined ? [] : [format])].join(' '),
     style: {
@@ -84,25 +86,23 @@ function heightPx({ role, value }: PlanCell, style: IStyleData, width: number): 
 
 /** @param styles is given the looks that the sheet uses. */
 export function worksheetData(plan: SheetPlan, styles: Styles): Partial<IWorksheetData> {
-  const mergeData = (plan.merged ?? []).map(rangeOf);
-  const states = (plan.stateRanges ?? []).map(rangeOf);
+  const merges = (plan.merged ?? []).map(rectangleOf);
+  const states = (plan.stateRanges ?? []).map(rectangleOf);
   const cells: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, Partial<IRowData> & { h: number }> = {};
   for (const cell of plan.cells) {
-    const own = rangeOf(cell.at);
-    const inside = (range: Rectangle) => holds(range, own.startRow, own.startColumn);
-    const merged = mergeData.find(inside);
-    const { name, style } = lookOf(cell, merged !== undefined, states.some(inside));
+    const place = cellPosition(cell.at);
+    const { row, column } = place;
+    const inside = (rectangle: Rectangle) => holds(rectangle, place);
+    const merged = merges.find(inside);
+    const { name, style } = styleOf(cell, merged !== undefined, states.some(inside));
     styles[name] = style;
-    (cells[own.startRow] ??= {})[own.startColumn] = cellData(cell, name);
-    rowData[own.startRow] = { h: Math.max(rowData[own.startRow]?.h ?? 0, heightPx(cell, style, widthPx(plan, merged ?? own))) };
+    (cells[row] ??= {})[column] = cellData(cell, name);
+    const width = widthPx(plan, merged ?? rectangleOf(cell.at));
+    rowData[row] = { h: Math.max(rowData[row]?.h ?? 0, heightPx(cell, style, width)) };
   }
   if (states.length > 0) styles[stateName] = stateCell;
-  for (const { startRow, startColumn, endRow, endColumn } of states) {
-    for (let row = startRow; row <= endRow; row++) {
-      for (let column = startColumn; column <= endColumn; column++) (cells[row] ??= {})[column] ??= { s: stateName };
-    }
-  }
+  for (const { row, column } of states.flatMap(placesIn)) (cells[row] ??= {})[column] ??= { s: stateName };
   const lastRow = Math.max(0, ...Object.keys(cells).map(Number));
   const frozenRows = plan.frozenRows ?? 0;
   return {
@@ -115,27 +115,27 @@ export function worksheetData(plan: SheetPlan, styles: Styles): Partial<IWorkshe
     rowData,
     columnData: Object.fromEntries(plan.widths.map((_, column) => [column, { w: columnPx(plan, column) }])),
     cellData: cells,
-    mergeData,
+    mergeData: (plan.merged ?? []).map(rangeOf),
     ...(frozenRows > 0 && { freeze: { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 } }),
   };
 }
 
 /** Colours for the state words of a sheet. Rules by formula, since rules by text overlook the cells of a spilled table. */
 export function stateRules(plan: SheetPlan): IConditionFormattingRule[] {
-  const ranges = (plan.stateRanges ?? []).map(rangeOf);
-  return ranges.flatMap(range =>
-    Object.entries(stateLooks).map(([word, style]) => ({
-      cfId: `${nameOf(range)} ${word}`,
-      ranges: [range],
+  return (plan.stateRanges ?? []).flatMap(range => {
+    const { top, left } = rectangleOf(range);
+    return Object.entries(stateLooks).map(([word, style]) => ({
+      cfId: `${range} ${word}`,
+      ranges: [rangeOf(range)],
       stopIfTrue: false,
       rule: {
         type: CFRuleType.highlightCell,
         subType: CFSubRuleType.formula,
         style,
-        value: `=${nameOf({ startRow: range.startRow, startColumn: range.startColumn })}="${word}"`,
+        value: `=${address(top, left)}="${word}"`,
       },
-    })),
-  );
+    }));
+  });
 }
 
 export function workbookData(plan: WorkbookPlan): IWorkbookData {

@@ -1,12 +1,14 @@
-// The open workbook as a plan: the way back from workbook-data. Looks are told by their colours, so that copied and moved cells keep theirs.
+// The open workbook as a plan: the way back from workbook-data. Looks are told by their colours, so that copied and
+// moved cells keep theirs.
 import type { IStyleData, Nullable } from '@univerjs/core';
 import { ConditionalFormattingRuleModel } from '@univerjs/preset-sheets-conditional-formatting';
+import { address } from '../../sheet/addresses';
 import type { PlanCell, Role, SheetPlan, WorkbookPlan } from '../../sheet/plan';
 import { nameOf } from './addresses';
 import { sheetReader } from './cells';
 import { looks, sheetStyle, stateLooks } from './looks';
 import { picturesOn } from './pictures';
-import { workbookId, type Sheets } from './sheets';
+import { workbookId, type OpenSheet, type Sheets } from './sheets';
 import { charactersOf } from './workbook-data';
 
 const lookOf = ({ cl, bg, fs }: IStyleData): string => [cl?.rgb ?? sheetStyle.cl?.rgb, bg?.rgb, fs ?? sheetStyle.fs].join(' ');
@@ -24,8 +26,6 @@ function stateRanges({ injector }: Sheets, sheetId: string): string[] {
   );
 }
 
-type OpenSheet = ReturnType<NonNullable<ReturnType<Sheets['api']['getWorkbook']>>['getSheets']>[number];
-
 function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
   const sheetId = sheet.getSheetId();
   const worksheet = sheet.getSheet();
@@ -39,7 +39,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
     const format = style.n?.pattern;
     if (value === null && formula === undefined && role === 'text') return;
     cells.push({
-      at: nameOf({ startRow: row, startColumn: column }),
+      at: address(row, column),
       role,
       ...(value !== null && { value }),
       ...(formula !== undefined && { formula }),
@@ -47,7 +47,7 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
       ...(note !== undefined && { note }),
     });
   });
-  const columns = (reader.used()?.endColumn ?? -1) + 1;
+  const columns = (reader.used()?.right ?? -1) + 1;
   const frozenRows = worksheet.getFreeze().ySplit;
   const merged = worksheet.getMergeData().map(range => nameOf(range));
   const states = stateRanges(sheets, sheetId);

@@ -23,10 +23,13 @@ const RUNS = /(^|\/)(vbaProject[^/]*\.bin|activeX\/.*|macrosheets\/.*|dialogshee
 /** Parts that fetch something or carry another file, besides links to workbooks. */
 const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 /** Parts with cells, and what leads to them. */
-const READ =
-  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/workbook\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/sharedStrings\.xml|xl\/worksheets\/[^/]+\.xml|xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels))$/i;
+const READ = [
+  /^(\[Content_Types\]\.xml|_rels\/\.rels)$/i,
+  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|worksheets\/[^/]+\.xml)$/i,
+  /^xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels)$/i,
+];
 
-interface Entry {
+interface ZipEntry {
   readonly packed: number;
   readonly unpacked: number;
 }
@@ -34,8 +37,8 @@ interface Entry {
 const mb = (bytes: number): string => `${Math.round(bytes / 1024 / 1024)} MB`;
 
 /** The table of contents, judged. */
-function contents(bytes: Uint8Array): Map<string, Entry> {
-  const entries = new Map<string, Entry>();
+function contents(bytes: Uint8Array): Map<string, ZipEntry> {
+  const entries = new Map<string, ZipEntry>();
   let total = 0;
   unzipSync(bytes, {
     filter({ name, size: packed, originalSize: unpacked }) {
@@ -54,11 +57,11 @@ function contents(bytes: Uint8Array): Map<string, Entry> {
 }
 
 /** The parts that hold cells, each of the size that the table of contents says. */
-function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, Entry>): Map<string, Uint8Array> {
+function unpacked(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): Map<string, Uint8Array> {
   const parts = new Map<string, Uint8Array>();
   const unzip = new Unzip(file => {
     const size = entries.get(file.name)?.unpacked;
-    if (!READ.test(file.name) || size === undefined) return;
+    if (!READ.some(part => part.test(file.name)) || size === undefined) return;
     if (parts.has(file.name)) throw new UnreadableFile(NO_WORKBOOK);
     const part = new Uint8Array(size);
     parts.set(file.name, part);
@@ -88,7 +91,7 @@ export function opened(bytes: Uint8Array): Package {
   if (bytes.length > MOST_PACKED_BYTES) throw new UnreadableFile(`the file is larger than ${mb(MOST_PACKED_BYTES)}`);
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf)
     throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');
-  let entries: Map<string, Entry>;
+  let entries: Map<string, ZipEntry>;
   let parts: Map<string, Uint8Array>;
   try {
     entries = contents(bytes);

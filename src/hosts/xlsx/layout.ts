@@ -1,15 +1,16 @@
 // Where text wraps and how tall a row must be for it: a file carries heights, nobody measures them when it is opened.
+import { address, cellPosition, holds, isOneCell, type Place, type Rectangle, rectangleOf } from '../../sheet/addresses';
 import type { Picture, PlanCell, Role, SheetPlan } from '../../sheet/plan';
-import { areaOf, holds, placeOf, type Area, type Place } from './places';
+import { ROLE_LOOKS } from '../../sheet/theme';
 
 /** A cell of the plan with its place. */
 export interface PlacedCell {
   readonly cell: PlanCell;
   readonly place: Place;
   /** The cell itself, or all cells it is merged with. */
-  readonly area: Area;
+  readonly area: Rectangle;
   /** The cells that share its looks: a heading runs on to the end of the sheet or to the next cell. */
-  readonly band: Area;
+  readonly band: Rectangle;
   readonly wraps: boolean;
   /** Lines its text takes. */
   readonly lines: number;
@@ -54,7 +55,6 @@ const LETTERS = new Map(
   ).flatMap(([width, letters]) => [...letters].map(letter => [letter, width] as const)),
 );
 
-const BOLD: readonly Role[] = ['heading', 'header'];
 const NEVER_WRAPS: readonly Role[] = ['title', 'heading'];
 const ALWAYS_WRAPS: readonly Role[] = ['input', 'result', 'header', 'caution'];
 
@@ -99,23 +99,23 @@ export function linesOf(text: string, width: number, bold: boolean): number {
 }
 
 export function placed(plan: SheetPlan): PlacedCell[] {
-  const merged = (plan.merged ?? []).map(areaOf);
-  const filled = new Set(plan.cells.map(({ at }) => placeOf(at)).map(({ row, col }) => `${row},${col}`));
+  const merged = (plan.merged ?? []).map(rectangleOf);
+  const filled = new Set(plan.cells.map(({ at }) => at));
   const lastCol = plan.widths.length - 1;
   return plan.cells.map(cell => {
-    const place = placeOf(cell.at);
-    const area = merged.find(range => holds(range, place)) ?? areaOf(cell.at);
-    const isMerged = area.endCol > area.startCol || area.endRow > area.startRow;
-    const isFree = (col: number): boolean => !filled.has(`${place.row},${col}`);
-    let endCol = area.endCol;
-    while (!isMerged && endCol < lastCol && isFree(endCol + 1)) endCol += 1;
+    const place = cellPosition(cell.at);
+    const area = merged.find(range => holds(range, place)) ?? rectangleOf(cell.at);
+    const isMerged = !isOneCell(area);
+    const isFree = (col: number): boolean => !filled.has(address(place.row, col));
+    let right = area.right;
+    while (!isMerged && right < lastCol && isFree(right + 1)) right += 1;
     // Only the last column that the plan gives a width keeps its text to itself.
-    const hasRoom = !isMerged && area.endCol !== lastCol && isFree(area.endCol + 1);
+    const hasRoom = !isMerged && area.right !== lastCol && isFree(area.right + 1);
     const wraps = typeof cell.value !== 'number' && !NEVER_WRAPS.includes(cell.role) && (ALWAYS_WRAPS.includes(cell.role) || !hasRoom);
     let width = 0;
-    for (let col = area.startCol; col <= area.endCol; col++) width += widthOf(plan, col);
-    const lines = wraps && typeof cell.value === 'string' ? linesOf(cell.value, width, BOLD.includes(cell.role)) : 1;
-    return { cell, place, area, band: cell.role === 'heading' ? { ...area, endCol } : area, wraps, lines };
+    for (let col = area.left; col <= area.right; col++) width += widthOf(plan, col);
+    const lines = wraps && typeof cell.value === 'string' ? linesOf(cell.value, width, ROLE_LOOKS[cell.role].isBold === true) : 1;
+    return { cell, place, area, band: cell.role === 'heading' ? { ...area, right } : area, wraps, lines };
   });
 }
 
@@ -123,13 +123,13 @@ export function placed(plan: SheetPlan): PlacedCell[] {
 export function heightsPt(cells: readonly PlacedCell[], pictures: readonly Picture[] = []): Map<number, number> {
   const heights = new Map<number, number>();
   for (const { at, heightPx, rows = 0 } of pictures) {
-    const { row: first } = placeOf(at);
+    const { row: first } = cellPosition(at);
     for (let row = first; row < first + rows; row++) heights.set(row, (heightPx * PT_PER_PX) / rows);
   }
   for (const { cell, area, lines } of cells) {
-    const rows = area.endRow - area.startRow + 1;
+    const rows = area.bottom - area.top + 1;
     const needed = Math.min(TALLEST_PT, Math.max(LEAST_PT[cell.role] ?? 0, (lines * LINE_PT) / rows + PADDING_PT));
-    for (let row = area.startRow; row <= area.endRow; row++) heights.set(row, Math.max(heights.get(row) ?? 0, needed));
+    for (let row = area.top; row <= area.bottom; row++) heights.set(row, Math.max(heights.get(row) ?? 0, needed));
   }
   return heights;
 }

@@ -4,7 +4,6 @@ import { cellRef, parseCellRef, readXlsx, type Cell as FoundCell, type Sheet } f
 import type { SheetCell } from '../../sheet/port';
 import { callsOurs, fromFile, moved } from './formulas';
 import { NO_WORKBOOK, opened, UnreadableFile } from './gate';
-import { areaOf, type Area } from './places';
 
 export { UnreadableFile };
 
@@ -105,9 +104,9 @@ function spills(sheet: Sheet): Map<string, string> {
   for (const [key, { formulaType, formulaRef }] of sheet.cells ?? []) {
     if (formulaType !== 'array' || formulaRef === undefined) continue;
     const [row = 0, col = 0] = key.split(',').map(Number);
-    const whole: Area = areaOf(formulaRef);
-    for (let r = row; r <= Math.min(whole.endRow, rows - 1); r++) {
-      for (let c = col; c <= Math.min(whole.endCol, (sheet.rows[r]?.length ?? 0) - 1); c++) {
+    const last = parseCellRef(formulaRef.slice(formulaRef.indexOf(':') + 1));
+    for (let r = row; r <= Math.min(last.row, rows - 1); r++) {
+      for (let c = col; c <= Math.min(last.col, (sheet.rows[r]?.length ?? 0) - 1); c++) {
         if (--left < 0) throw new UnreadableFile(TOO_WIDE);
         if (r !== row || c !== col) from.set(cellRef(r, c), cellRef(row, col));
       }

@@ -1,7 +1,7 @@
 // What a workbook file can hold, and how texts must be written so that they come back as they were.
+import { LONGEST_FORMULA } from '../../sheet/formula';
 
 const LONGEST_TEXT = 32_767;
-const LONGEST_FORMULA = 8_192;
 const LONGEST_SHEET_NAME = 31;
 /** Of a prompt or an error text of a validation. */
 const LONGEST_PROMPT = 255;

@@ -1,11 +1,11 @@
 // A plan as a workbook file.
 import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import type { Cell } from '../../core/kinds';
+import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf } from '../../sheet/addresses';
 import type { PlanCell, SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, inFile } from './formulas';
 import { fileWidth, heightsPt, PLAIN_WIDTH, placed, type PlacedCell } from './layout';
 import { looks, sheetFont, stateRules } from './looks';
-import { areaOf, holds, placesIn } from './places';
 import { printOf, repeated } from './print';
 import { repaired } from './repairs';
 import { cellText, escaped, formulaText, promptText, sheetName, UnwritablePlan } from './text';
@@ -44,7 +44,7 @@ function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
   }
   const formula = inFile(formulaText(cell.formula, where));
   // Of a formula that is no dynamic array Excel shows one cell of the result. It has no arrays in merged cells.
-  const spills = callsOurs(cell.formula) && area.startRow === area.endRow && area.startCol === area.endCol;
+  const spills = callsOurs(cell.formula) && isOneCell(area);
   return {
     ...comment,
     formula,
@@ -77,23 +77,27 @@ const SPARE_COLUMNS = 12;
 /** Where the formulas alone are locked, what is blank is open: see the repair of the columns. */
 function widthsOf(plan: SheetPlan, cells: readonly PlacedCell[]): readonly number[] {
   if (plan.locked !== 'formulas') return plan.widths;
-  const count = Math.max(plan.widths.length, ...cells.map(({ area }) => area.endCol + 1)) + SPARE_COLUMNS;
+  const count = Math.max(plan.widths.length, ...cells.map(({ area }) => area.right + 1)) + SPARE_COLUMNS;
   return Array.from({ length: count }, (_, col) => plan.widths[col] ?? PLAIN_WIDTH);
 }
 
+/** Of a cell in the library's maps. */
+const keyOf = ({ row, column }: Place): string => `${row},${column}`;
+
 function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
   const where = (at: string): string => `${plan.name}!${at}`;
-  const states = (plan.stateRanges ?? []).map(areaOf);
+  const states = (plan.stateRanges ?? []).map(rectangleOf);
   const cells = placed(plan);
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
     const isState = one.cell.role !== 'header' && states.some(range => holds(range, one.place));
     const style = styleOf(one, isState, plan.locked);
-    for (const { row, col } of placesIn(one.band)) written.set(`${row},${col}`, { style });
-    written.set(`${one.place.row},${one.place.col}`, { ...cellOf(one, where(one.cell.at)), style });
+    for (const place of placesIn(one.band)) written.set(keyOf(place), { style });
+    written.set(keyOf(one.place), { ...cellOf(one, where(one.cell.at)), style });
   }
   const widths = widthsOf(plan, cells);
-  if (plan.locked === 'formulas') written.set(`0,${widths.length - 1}`, { style: { font: sheetFont, protection: { locked: false } } });
+  if (plan.locked === 'formulas')
+    written.set(keyOf({ row: 0, column: widths.length - 1 }), { style: { font: sheetFont, protection: { locked: false } } });
   const heights = heightsPt(cells, plan.pictures);
   const frozenRows = plan.frozenRows ?? 0;
   return {
@@ -101,12 +105,14 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
     columns: widths.map(width => ({ width: fileWidth(width) })),
     cells: written,
     rowDefs: new Map([...heights].map(([row, height]) => [row, { height }])),
-    merges: (plan.merged ?? []).map(areaOf),
+    merges: (plan.merged ?? [])
+      .map(rectangleOf)
+      .map(({ top, left, bottom, right }) => ({ startRow: top, startCol: left, endRow: bottom, endCol: right })),
     conditionalRules: (plan.stateRanges ?? []).flatMap((range, i) => stateRules(range, range.split(':')[0] ?? range, i * 10)),
     dataValidations: (plan.validations ?? []).map(validationOf),
     ...(frozenRows > 0 && { freezePane: { rows: frozenRows } }),
     images: (plan.pictures ?? []).map(({ at, png, widthPx, heightPx, words }) => {
-      const { startRow: row, startCol: col } = areaOf(at);
+      const { row, column: col } = cellPosition(at);
       return {
         data: png,
         type: 'png',

@@ -1,0 +1,123 @@
+// Hand over…: shows what stays live, asks for the title block, saves the copy.
+import type { HandoverFinding } from '../handover/read/finding';
+import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/pages/title-block';
+import type { BenchWorkbook, OpenWorkbook } from '../hosts/univer/bench-workbook';
+import { withProgress } from './progress-dialog';
+import { byId, count, element, messageOf, whenClosed } from './dom';
+import { download } from './download';
+import { startJob, type CopySummary, type Running } from './file-jobs';
+
+const kinds: readonly { readonly what: HandoverFinding['what']; readonly words: string }[] = [
+  { what: 'value, not live', words: 'Goes along as a value' },
+  { what: 'error', words: 'Cannot go along' },
+  { what: 'not in every program', words: 'Formulas of yours that not every program knows' },
+  { what: 'changed', words: 'Changed for the copy' },
+];
+
+/** More lines than anyone reads. */
+const maxLines = 200;
+
+function found(findings: readonly HandoverFinding[]): HTMLElement[] {
+  return kinds.flatMap(({ what, words }) => {
+    const lines = findings.filter(finding => finding.what === what);
+    if (lines.length === 0) return [];
+    const items = lines.slice(0, maxLines).map(line => element('li', `${line.sheet} ${line.at}: ${line.words}`));
+    if (lines.length > maxLines) items.push(element('li', `and ${lines.length - maxLines} more`));
+    const list = element('ul', ...items);
+    list.tabIndex = 0;
+    return [element('details', element('summary', `${words}: ${lines.length}`), list)];
+  });
+}
+
+function show({ live, asValues, findings }: CopySummary): void {
+  const calls = (what: HandoverFinding['what']) => findings.filter(finding => finding.what === what).length;
+  byId('hand-over-live').replaceChildren(
+    element('strong', count(calls('live'), 'call')),
+    ` live: ${count(live, 'value')} that follow their inputs in any spreadsheet program.`,
+  );
+  byId('hand-over-values').replaceChildren(
+    element('strong', count(calls('value, not live'), 'call')),
+    ` as values: ${count(asValues, 'value')} that stay as they are now.`,
+  );
+  byId('hand-over-findings').replaceChildren(...found(findings));
+}
+
+/** Shows what is known of the copy while the title block is filled in. Returns how to stop. */
+function summarise(contents: Promise<OpenWorkbook>): () => void {
+  const working = byId('hand-over-working');
+  let isWanted = true;
+  let running: Running<CopySummary> | undefined;
+
+  async function run(): Promise<void> {
+    const open = await contents;
+    if (!isWanted) return;
+    running = startJob('summary', open);
+    const summary = await running.done;
+    if (summary !== undefined) show(summary);
+  }
+
+  for (const id of ['hand-over-live', 'hand-over-values', 'hand-over-findings']) byId(id).replaceChildren();
+  working.hidden = false;
+  run()
+    .catch((thrown: unknown) => byId('hand-over-live').append(messageOf(thrown)))
+    .finally(() => {
+      working.hidden = true;
+    });
+  return () => {
+    isWanted = false;
+    running?.stop();
+  };
+}
+
+function prefill(form: HTMLFormElement, part: string): void {
+  const field = (name: string) => form.elements.namedItem(name) as HTMLInputElement;
+  field('part').value ||= part;
+  const now = new Date();
+  field('date').value ||= [now.getFullYear(), now.getMonth() + 1, now.getDate()].map(number => String(number).padStart(2, '0')).join('-');
+}
+
+function titleIn(form: HTMLFormElement): TitleBlock {
+  const data = new FormData(form);
+  const text = (name: string) => String(data.get(name) ?? '').trim();
+  return {
+    part: text('part'),
+    number: text('number'),
+    revision: text('revision'),
+    date: text('date'),
+    status: STATUSES.find(status => status === text('status')) ?? STATUSES[0],
+    madeBy: text('madeBy'),
+    checkedBy: text('checkedBy'),
+  };
+}
+
+const paperIn = (form: HTMLFormElement): Paper => PAPERS.find(paper => paper === new FormData(form).get('paper')) ?? PAPERS[0];
+
+export function handOverDialog(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
+  const dialog = byId<HTMLDialogElement>('hand-over-dialog');
+  const form = byId<HTMLFormElement>('hand-over-form');
+  const choices = { status: STATUSES, paper: PAPERS };
+  for (const [name, words] of Object.entries(choices))
+    (form.elements.namedItem(name) as HTMLSelectElement).append(...words.map(word => element('option', word)));
+
+  byId('hand-over-no').addEventListener('click', () => dialog.close());
+
+  function asked(): Promise<boolean> {
+    dialog.returnValue = '';
+    dialog.showModal();
+    return new Promise(resolve => whenClosed(dialog, returnValue => resolve(returnValue === 'save')));
+  }
+
+  return async () => {
+    const contents = workbook.contents();
+    const stopSummary = summarise(contents);
+    prefill(form, workbook.name());
+    const isWanted = await asked();
+    stopSummary();
+    if (!isWanted) return;
+    const title = titleIn(form);
+    const copy = await withProgress('Writing the copy …', startJob('handOver', { ...(await contents), title, paper: paperIn(form) }));
+    if (copy === undefined) return;
+    const name = download(copy.bytes, `${title.part}-${title.revision}`);
+    say(`${name} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);
+  };
+}

@@ -1,0 +1,355 @@
+// What each function rests on. test/evidence/evidence.test.ts opens every test that is named here.
+import type { Evidence, EvidenceKind } from './evidence';
+
+const from = (kind: EvidenceKind, test: string, title: string, source: string, ...ids: string[]): Evidence[] =>
+  ids.map(id => ({ id, kind, source, test: `test/${test}`, title }));
+
+const published = from.bind(undefined, 'published example');
+const standard = from.bind(undefined, "standard's table");
+const library = from.bind(undefined, 'reference library');
+const anotherWay = from.bind(undefined, 'independent computation');
+const identity = from.bind(undefined, 'identity');
+const arithmetic = from.bind(undefined, 'arithmetic');
+const byHand = from.bind(undefined, 'hand-worked');
+/** The number is for this much of the result. */
+const only = (part: string, list: readonly Evidence[]): Evidence[] => list.map(one => ({ ...one, part }));
+
+const PRINTED = 'evidence/published.test.ts';
+const STANDARDS = 'evidence/standards.test.ts';
+const INVERSE = 'evidence/inverse.test.ts';
+const ANOTHER_WAY = 'evidence/independent.test.ts';
+const LINES = 'lines in the plane that meet';
+const CORNERS = 'every corner of the tolerances';
+const BLOCKS = 'sums and differences, on the four blocks of Shigley’s Ex. 1–3';
+const CHART = 'draft chart for 1 inch of depth, read in 1 secondary copy';
+const THE_TERM = 'the term with draft';
+const SHIGLEY_STACK = 'Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20, read in 1 secondary copy';
+const CRAWFORD = 'Crawford, Plastics Engineering, Ex. 2.7, p. 64–65, read in 1 secondary copy';
+const ISO_1478 = 'ISO 1478:1999, read in secondary copies';
+const METRIC = 'ISO 965-2 6g, read in secondary copies';
+const INCH = 'ASME B18.6.3 and B1.1, read in secondary copies';
+const ISO_HEADS = 'ISO 7045 and ISO 7049, read in secondary copies';
+
+export const EVIDENCE: readonly Evidence[] = [
+  ...library('evidence/reference-library.test.ts', 'LENGTH.MM: one unit', 'js-quantities 1.8.0', 'LENGTH.MM'),
+  ...library('evidence/reference-library.test.ts', 'ANGLE.DEG: degrees', 'js-quantities 1.8.0', 'ANGLE.DEG'),
+  ...library('evidence/reference-library.test.ts', 'DUAL: both numbers', 'js-quantities 1.8.0', 'DUAL'),
+  ...library('evidence/reference-library.test.ts', 'LIMITS: size in one unit', 'js-quantities 1.8.0', 'LIMITS'),
+  ...published(PRINTED, 'LIMITS', 'thickness of boards, fabricators, read in 2 pages', 'LIMITS'),
+  ...byHand('core/unit.test.ts', 'both ends of each band are ok', 'bands, common practice', 'UNIT.CHECK'),
+
+  ...standard(
+    STANDARDS,
+    'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s',
+    ISO_1478,
+    'SCREW.MAJOR',
+    'SCREW.PITCH',
+    'SCREW.POINT',
+  ),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT and SCREW.POINT of %s', `${ISO_1478}; d2 min from memory`, 'SCREW.ROOT'),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of', METRIC, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH'),
+  ...only(
+    'the diameter d',
+    standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR, SCREW.ROOT, and d of', METRIC, 'ENGAGEMENT.RATIO', 'BOSS.OD.RULE'),
+  ),
+  ...standard(STANDARDS, 'SCREW.PITCH, SCREW.MAJOR and SCREW.ROOT of %s', INCH, 'SCREW.MAJOR', 'SCREW.ROOT', 'SCREW.PITCH'),
+  ...standard(STANDARDS, 'SCREW.POINT, longest point taper', INCH, 'SCREW.POINT'),
+  ...standard(STANDARDS, 'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan', ISO_HEADS, 'SCREW.HEAD.DIAMETER', 'SCREW.HEAD.HEIGHT'),
+  ...standard(
+    STANDARDS,
+    'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s: %d',
+    'ISO 1580, 1207, 4762, 7380-1, 7046-2, 7050 and DIN 7981, read in secondary copies or under a sister standard',
+    'SCREW.HEAD.DIAMETER',
+    'SCREW.HEAD.HEIGHT',
+  ),
+  ...standard(
+    STANDARDS,
+    'SCREW.HEAD.DIAMETER and SCREW.HEAD.HEIGHT of %s pan, ASME',
+    'ASME B18.6.3, read in 1 secondary copy',
+    'SCREW.HEAD.DIAMETER',
+    'SCREW.HEAD.HEIGHT',
+  ),
+  ...standard(
+    STANDARDS,
+    'SCREW.LENGTHS: ISO 7049',
+    'ISO 7049 and product standards of machine screws, read in secondary copies',
+    'SCREW.LENGTHS',
+  ),
+  ...only(
+    'the lengths',
+    standard(
+      STANDARDS,
+      'SCREW.LENGTH.TABLE and SCREW.LENGTH.COMMON try',
+      'ISO 7049, read in secondary copies',
+      'SCREW.LENGTH.TABLE',
+      'SCREW.LENGTH.COMMON',
+    ),
+  ),
+  ...standard(STANDARDS, 'SCREW.LENGTH.TOL of M3', 'ISO 4759-1 grade A, read in secondary copies', 'SCREW.LENGTH.TOL'),
+  ...standard(STANDARDS, 'SCREW.LENGTH.TOL of ST2.9', 'ISO 7049, read in 1 secondary copy to 13 mm', 'SCREW.LENGTH.TOL'),
+  ...standard(STANDARDS, 'SCREW.CARD of ST2.9 pan', 'ISO 1478 and ISO 7049, read in secondary copies', 'SCREW.CARD'),
+  ...standard(STANDARDS, 'HOLE.CLEARANCE of %s, ISO 273', 'ISO 273:1979, read in secondary copies', 'HOLE.CLEARANCE'),
+  ...only(
+    'the hole that is read',
+    standard(STANDARDS, 'BOARD.SLEEVE and HOLE.AT read the medium one', 'ISO 273:1979, read in secondary copies', 'BOARD.SLEEVE'),
+  ),
+  ...standard(STANDARDS, 'loose by ASME B18.2.8', 'ASME B18.2.8-1999, read in 1 secondary copy', 'HOLE.CLEARANCE'),
+  ...standard(STANDARDS, 'DIN 74-1 form C', 'DIN 74-1 form C, withdrawn, read in 1 secondary copy', 'HOLE.CLEARANCE'),
+  ...only(
+    '11 of 36 printed values; the other 25 differ',
+    published(
+      PRINTED,
+      'MATERIAL: 11 of the 36 values',
+      'Crawford, Plastics Engineering, tables 1.5 and 1.8, p. 22 and 31, read in 1 secondary copy',
+      'MATERIAL',
+    ),
+  ),
+  ...byHand(
+    'core/material.test.ts',
+    'of all: the symbol',
+    'its form only: the ranges were merged from such tables and memory, so no table is a check of them',
+    'MATERIAL.TABLE',
+  ),
+
+  ...only('the diameters', standard(STANDARDS, 'HOLE.PILOT and HOLE.THREAD.SHARE of %s', ISO_1478, 'HOLE.PILOT', 'HOLE.THREAD.SHARE')),
+  ...identity(INVERSE, 'HOLE.PILOT and HOLE.THREAD.SHARE', 'one undoes the other', 'HOLE.PILOT', 'HOLE.THREAD.SHARE'),
+  ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'HOLE.AT', 'HOLE.MOUTH')),
+  ...identity(INVERSE, 'HOLE.AT and HOLE.MOUTH', 'one undoes the other', 'HOLE.AT', 'HOLE.MOUTH'),
+  ...only(
+    'the diameters',
+    standard(STANDARDS, 'what is told by d1 max and d2 max', ISO_1478, 'HOLE.TIGHT', 'HOLE.RELIEF', 'ENGAGEMENT.RATIO', 'BOSS.OD.RULE'),
+  ),
+  ...identity(INVERSE, 'HOLE.DEPTH leaves the gap', 'the room that is asked for is found again', 'HOLE.DEPTH', 'SCREW.BOTTOM'),
+  ...published(
+    'core/hole-position.test.ts',
+    'ASME Y14.5 appendix B',
+    'ASME Y14.5, appendix B, read in secondary copies',
+    'HOLE.FLOATING',
+    'HOLE.FIXED',
+  ),
+  ...published('core/hole-position.test.ts', 'ø 2√2·t', 'position beside DIN 16742 TG6, read in 1 secondary copy', 'POSITION.ZONE'),
+  ...byHand('core/hole-position.test.ts', '12 long, 2.4 thick', '', 'PIN.RATIO'),
+  ...anotherWay(ANOTHER_WAY, 'PIN.DEFLECTION: curvature', 'the curvature of a cantilever added up twice', 'PIN.DEFLECTION'),
+
+  ...published(PRINTED, 'DRAFT.OFFSET, %s', CHART, 'DRAFT.OFFSET'),
+  ...published(PRINTED, 'DRAFT.ANGLE and DRAFT.HEIGHT, backwards', CHART, 'DRAFT.ANGLE', 'DRAFT.HEIGHT'),
+  ...published(PRINTED, 'the term with draft of %s', CHART, 'DRAFT.SIZE'),
+  ...identity(
+    INVERSE,
+    'DRAFT.OFFSET, DRAFT.ANGLE and DRAFT.HEIGHT',
+    'each from the two others',
+    'DRAFT.OFFSET',
+    'DRAFT.ANGLE',
+    'DRAFT.HEIGHT',
+  ),
+  ...byHand('core/boss-mould.test.ts', 'guide for draft', 'the default is the guide’s own step, read in 1 secondary copy', 'DRAFT.TEXTURE'),
+  ...anotherWay(
+    ANOTHER_WAY,
+    '%s by lines',
+    LINES,
+    'DRAFT.OFFSET',
+    'DRAFT.SIZE',
+    'HOLE.AT',
+    'HOLE.MOUTH',
+    'BOSS.OD',
+    'BOSS.WALL',
+    'BOSS.STEEL',
+    'RECESS.DIAMETER',
+    'RECESS.CONE',
+    'RIB.TIP',
+    'RIB.BASE',
+    'BOARD.GAP',
+  ),
+  ...only('a hole down to the root', anotherWay(ANOTHER_WAY, '%s by lines', LINES, 'BOSS.ENDS')),
+
+  ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'BOSS.OD', 'BOSS.WALL', 'BOSS.STEEL')),
+  ...only(THE_TERM, published(PRINTED, 'BOSS.ENDS, the root', CHART, 'BOSS.ENDS')),
+  ...identity(INVERSE, 'BOSS.OD and BOSS.WALL', 'the wall that is asked for is there', 'BOSS.OD', 'BOSS.WALL'),
+  ...byHand('core/boss-mould.test.ts', 'the flat between fillets', '', 'BOSS.FLAT'),
+  ...byHand('evidence/wrong-forms.test.ts', 'BOSS.SINK compares walls', '', 'BOSS.SINK'),
+  ...byHand('core/boss-mould.test.ts', 'with a hole of 0.8·d on a 2 mm wall', '', 'BOSS.CONFLICT'),
+  ...identity(INVERSE, 'BOSS.CONFLICT: the wall', 'on the wall that satisfies both, both are satisfied', 'BOSS.CONFLICT'),
+  ...byHand('core/boss-mould.test.ts', 'inside the ranges from memory', 'ranges, common practice', 'BOSS.GUSSET'),
+  ...only('the outside cone', published(PRINTED, 'BOSS.MASS, the outside cone', 'a page of solved problems, read in 1 copy', 'BOSS.MASS')),
+  ...anotherWay(ANOTHER_WAY, 'BOSS.MASS: rings', 'rings of boss and hole added up', 'BOSS.MASS'),
+  ...published(PRINTED, 'BOSS.TORSION: a course', 'a course on mechanics of materials, read in 1 copy', 'BOSS.TORSION'),
+
+  ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'RECESS.DIAMETER')),
+  ...only(
+    'the head',
+    standard(
+      STANDARDS,
+      'RECESS.DIAMETER, RECESS.DEPTH.MIN and RECESS.FLUSH clear',
+      ISO_HEADS,
+      'RECESS.DIAMETER',
+      'RECESS.DEPTH.MIN',
+      'RECESS.FLUSH',
+    ),
+  ),
+  ...identity(INVERSE, 'RECESS.DEPTH and RECESS.SEAT', 'one undoes the other', 'RECESS.DEPTH', 'RECESS.SEAT'),
+  ...only(
+    'head, hole and screw',
+    standard(
+      'core/boss-mould.test.ts',
+      'from text: largest head (ISO 7045',
+      'ISO 7045, ISO 273 and ISO 965-2, read in secondary copies',
+      'RECESS.FLOAT',
+    ),
+  ),
+  ...standard('core/boss-mould.test.ts', 'DIN 74-1 form C', 'DIN 74-1 form C, withdrawn, read in 1 secondary copy', 'RECESS.CONE'),
+  ...byHand('core/boss-mould.test.ts', 'a hexagon of 6.35', 'across corners of a hexagon', 'RECESS.TOOL'),
+
+  ...arithmetic(PRINTED, 'GRIP and GRIP.LIMITS', BLOCKS, 'GRIP'),
+  ...arithmetic(PRINTED, 'PENETRATION and ENGAGEMENT', BLOCKS, 'PENETRATION', 'ENGAGEMENT'),
+  ...anotherWay(
+    ANOTHER_WAY,
+    '%s by corners',
+    CORNERS,
+    'GRIP.LIMITS',
+    'ENGAGEMENT.LIMITS',
+    'SCREW.BOTTOM',
+    'RIM.GAP.LIMITS',
+    'BOARD.CLAMP',
+    'LIP.FIT',
+    'STACK.SHARE',
+  ),
+  ...byHand(
+    'evidence/wrong-forms.test.ts',
+    'ENGAGEMENT.LIMITS is 4.34 at worst',
+    'the joint of the demo',
+    'ENGAGEMENT.LIMITS',
+    'ENGAGEMENT.RATIO',
+  ),
+  ...anotherWay(ANOTHER_WAY, 'SCREW.LENGTH.PICK of ST2.9', 'each length at every corner of the tolerances', 'SCREW.LENGTH.PICK'),
+
+  ...byHand('core/strength.test.ts', 'by hand: ST2.9, 6 mm, 40 MPa', 'no published example could be found', 'PULLOUT'),
+  ...published(PRINTED, 'PULLOUT.BOSS: Singer', 'Singer, Strength of Materials, problem 104, read in 3 secondary copies', 'PULLOUT.BOSS'),
+  ...only(
+    'the sheared cylinder',
+    published(PRINTED, 'PULLOUT.SEAT: Singer', 'Singer, Strength of Materials, problem 115, read in 1 secondary copy', 'PULLOUT.SEAT'),
+  ),
+  ...anotherWay(ANOTHER_WAY, 'SCREW.COUNT: screws are added', 'one screw more until they carry', 'SCREW.COUNT'),
+  ...published(
+    PRINTED,
+    'TORQUE.STRIP: solutions to Shigley',
+    'solutions to Shigley, Mechanical Engineering Design, problem 8-4, read in 1 secondary copy',
+    'TORQUE.STRIP',
+  ),
+  ...published(PRINTED, 'TORQUE.STRIP: a book of statics', 'a book of statics, read in 1 copy', 'TORQUE.STRIP'),
+  ...identity('core/strength.test.ts', 'friction nearly 0', 'the work of one turn', 'TORQUE.STRIP'),
+  ...byHand('core/strength.test.ts', 'from 0.15 half way', '', 'TORQUE.SET'),
+  ...byHand(PRINTED, 'TORQUE.WINDOW: drive', 'the default is that practice itself, read in 1 secondary copy', 'TORQUE.WINDOW'),
+  ...published(
+    PRINTED,
+    'TORQUE.CLAMP: solutions to Shigley',
+    'solutions to Shigley, Mechanical Engineering Design, problem 8-6, read in 1 secondary copy',
+    'TORQUE.CLAMP',
+  ),
+  ...published(PRINTED, 'BEARING: a page', 'a page of solved problems, read in 1 copy', 'BEARING'),
+  ...published('core/strength.test.ts', ': hoop stress 18 MPa', CRAWFORD, 'HOOP.STRESS'),
+  ...published(PRINTED, 'HOOP.LIMIT: Crawford', CRAWFORD, 'HOOP.LIMIT'),
+  ...published('core/strength.test.ts', ': interference 0.32 mm on the radius', CRAWFORD, 'HOOP.PUSH'),
+  ...identity('core/strength.test.ts', 'the limit of a stress gives that stress', 'one undoes the other', 'HOOP.STRESS', 'HOOP.LIMIT'),
+
+  ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'BOARD.GAP')),
+  ...byHand('core/board.test.ts', '((61 − 0.3) − (60 + 0.2))/2', '', 'BOARD.GAP'),
+  ...only(
+    'head, hole and screw',
+    standard(
+      'core/board.test.ts',
+      'from text: largest head (ISO 7045',
+      'ISO 7045, ISO 273 and ISO 965-2, read in secondary copies',
+      'BOARD.REACH',
+    ),
+  ),
+  ...byHand('core/board.test.ts', 'copper at 5, reach 3.27', '', 'BOARD.MARGIN'),
+  ...byHand(
+    'core/board.test.ts',
+    'quoted as practice under IPC-2221',
+    'the default is that practice itself, as quoted in 2018, read in 1 secondary copy',
+    'BOARD.KEEPOUT',
+  ),
+  ...byHand('core/board.test.ts', '(6 − 5.6)/2 = 0.2', '', 'BOARD.SLEEVE'),
+  ...byHand('core/board.test.ts', '(8 − 6)/2 − (6 − 5.6)/2', '', 'BOARD.HOLD'),
+  ...published(
+    'core/board.test.ts',
+    'Crawford, Plastics Engineering, p. 63',
+    'Crawford, Plastics Engineering, p. 63, read in 1 secondary copy',
+    'THERMAL.GAP',
+  ),
+
+  ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'RIB.TIP', 'RIB.BASE')),
+  ...identity(INVERSE, 'RIB.BASE and RIB.TIP', 'one undoes the other', 'RIB.TIP', 'RIB.BASE'),
+  ...only('a web without taper', published(PRINTED, 'RIB.SECTION: a page', 'a page of solved problems, read in 1 copy', 'RIB.SECTION')),
+  ...only(
+    'a web without taper',
+    published(
+      PRINTED,
+      'RIB.SECTION: Hibbeler',
+      'Hibbeler, Mechanics of Materials, examples A.1 and A.2, from memory, recomputed',
+      'RIB.SECTION',
+    ),
+  ),
+  ...anotherWay(ANOTHER_WAY, 'RIB.SECTION: area', 'slices of the tapered rib added up', 'RIB.SECTION'),
+  ...byHand('core/mould.test.ts', 'skin of 2.5', '', 'LIP.SKIN'),
+  ...arithmetic(PRINTED, 'RIM.GAP and RIM.GAP.LIMITS', BLOCKS, 'RIM.GAP'),
+  ...identity('core/mould.test.ts', 'the circle touches', 'tangent to outer face and fillets', 'JUNCTION.CIRCLE'),
+  ...anotherWay(
+    ANOTHER_WAY,
+    'JUNCTION.CIRCLE and JUNCTION.RATIO',
+    'a search for the largest circle, up to a rib of 1.8 walls',
+    'JUNCTION.CIRCLE',
+    'JUNCTION.RATIO',
+  ),
+  ...identity(
+    'core/mould.test.ts',
+    'it goes with the square of the thickness',
+    'only how it goes with the thickness; 2 → 3 mm is also read in several secondary copies',
+    'COOLING.TIME',
+  ),
+  ...anotherWay(
+    'core/mould.test.ts',
+    'the whole series gives the ejection temperature',
+    'the whole series of the heat equation',
+    'COOLING.TIME',
+  ),
+  ...published('core/mould.test.ts', 'a web page on casting shrinkage', 'a page on casting shrinkage, read in 1 copy', 'CAVITY.SIZE'),
+
+  ...standard(
+    'core/tolerance.test.ts',
+    '%s mm, %s: %s mm',
+    'ISO 286-1, read in 1 secondary copy; IT15, IT16 and above 315 mm from memory',
+    'TOL.IT',
+  ),
+  ...standard('core/tolerance.test.ts', '%s mm, class %s', 'ISO 2768-1:1989, read in 3 secondary copies', 'TOL.GENERAL'),
+  ...standard(
+    'core/tolerance.test.ts',
+    '%s mm, %s, %s',
+    'DIN 16742:2013 TG6 and DIN 16901:1982 group 130, read in secondary copies',
+    'TOL.MOULDED',
+  ),
+  ...published('core/stack.test.ts', 'Ex. 1–3, p. 20', SHIGLEY_STACK, 'STACK.NOMINAL'),
+  ...published('core/stack.test.ts', 'a problem of the same kind', 'a problem of the same kind, read in 1 copy', 'STACK.WORST'),
+  ...anotherWay(ANOTHER_WAY, '%s by corners', CORNERS, 'STACK.WORST', 'STACK.RSS'),
+  ...published(PRINTED, 'STACK.RSS: .005', 'a page on stacks, read in 1 copy', 'STACK.RSS'),
+  ...only('the totals', published(PRINTED, 'STACK.TABLE: 4.020', 'a page on stacks, read in 1 copy', 'STACK.TABLE')),
+  ...identity('core/stack.test.ts', 'n equal links', 'n equal links', 'STACK.MODIFIED'),
+  ...byHand('core/stack.test.ts', 'the blocks: root sum square', 'on the blocks of Shigley', 'STACK.MODIFIED'),
+  ...identity(
+    'core/stack.test.ts',
+    'mean and deviation within 5 standard errors',
+    'converges on the root sum square; its generator gives the published numbers',
+    'STACK.SIMULATE',
+  ),
+  ...published('core/stack.test.ts', 'ppm, two-sided', 'a table of a software maker, read in 1 copy', 'STACK.PPM'),
+  ...published('core/stack.test.ts', '3.4 ppm', 'the six-sigma literature, read in 1 copy', 'STACK.PPM', 'STACK.CPK'),
+
+  ...byHand('evidence/wrong-forms.test.ts', 'ENGAGEMENT.LIMITS is 4.34 at worst', 'the joint of the demo', 'CHECK.MIN'),
+  ...byHand('joint/variant.test.ts', 'the last list changes fastest', '', 'VARIANT.GRID'),
+  ...byHand('joint/variant.test.ts', 'weights decide', '', 'VARIANT.RANK'),
+  ...byHand('joint/variant.test.ts', 'better somewhere and nowhere worse', '', 'VARIANT.FRONT'),
+  ...byHand('joint/d1.test.ts', 'ST2.9 × %s cone', 'the joint of the demo', 'JOINT.TABLE'),
+  ...byHand('joint/joint.test.ts', 'one value for a table row', 'the joint of the demo', 'JOINT.VALUE'),
+  ...byHand('joint/joint.test.ts', 'where no single change helps', '', 'CHECK.JOINT'),
+  ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
+];

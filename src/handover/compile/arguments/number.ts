@@ -1,0 +1,130 @@
+// A number: typed, from a cell with its limits and default, from other cells, or out of a table.
+import { limitFormulas } from '../limits';
+import type { Param } from '../../../core/card';
+import { isBlank } from '../../../core/read/cells';
+import { limitWords } from '../../../core/read/limits';
+import { atom, number } from '../../../plain/spreadsheet';
+import { rewritten, type Replacement, qualified, walk } from '../../../sheet/formula';
+import type { ConversionContext } from '../context';
+import { quoted } from '../inputs';
+import { unchanged } from '../unchanged';
+import { type BoundArgument, type Argument, scalarText, isSignedLiteral, cellOf, addressOf, oneCell, firstCell } from './argument';
+import { fixed } from './fixed';
+import { isNumberCell, validate } from './number-cell';
+
+/** The argument as an expression on the user's cells, nested calls replaced by their results. */
+function expression(context: ConversionContext, { node, formula, sheet }: Argument): string {
+  if (node === null) return '0';
+  const nested: Replacement[] = [...walk(node)].flatMap(part => {
+    const cell = context.inner.get(part);
+    return cell === undefined ? [] : [{ loc: part.loc, text: cell }];
+  });
+  const outside = (part: Replacement): boolean => !nested.some(({ loc }) => part.loc[0] >= loc[0] && part.loc[1] <= loc[1]);
+  return rewritten(formula, node.loc, [...nested, ...qualified(node, sheet).filter(outside)]);
+}
+
+const rowWords = (what: string, limits: string): string => (limits === '' ? what : `${what}, ${limits}`);
+
+export function boundNumber(
+  context: ConversionContext,
+  param: Param,
+  argument: Argument,
+  value: number,
+  label: string,
+): BoundArgument | undefined {
+  const { node, sheet } = argument;
+  const { kind, limits, blank } = param;
+  const words = limitWords(limits, kind.unit);
+  const row = (formula: string | undefined, what: string): string =>
+    context.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
+  const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
+  const sameArgument =
+    typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined
+      ? scalarText(argument.preceding.get(blank.sameAs))
+      : undefined;
+  if (node === null && sameArgument !== undefined)
+    return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
+  if (isSignedLiteral(node)) {
+    const what =
+      node === null ? 'left out: the default' : typeof node.value === 'string' ? `typed as "${node.value}"` : 'typed in the formula';
+    const input = context.steps.row({ label, value, unit: kind.unit, words: rowWords(what, words), isInput: true });
+    return { ref: atom(input, value), conditions: inLimits(input), live: true };
+  }
+  const area = oneCell(argument);
+  if (area === undefined) {
+    const worth = context.source.evaluate(node, sheet);
+    if (typeof worth !== 'string' && !Array.isArray(worth)) {
+      const input = row(expression(context, argument), rowWords('from other cells', words));
+      return { ref: atom(input, value), conditions: inLimits(input), live: true };
+    }
+    return (
+      (typeof worth === 'string' ? lookedUp(context, param, argument, worth, row, value) : undefined) ??
+      fixed(context, argument, atom(row(undefined, 'value, not live'), value))
+    );
+  }
+  const cell = cellOf(area);
+  const raw = context.source.value(area.sheet, addressOf(area));
+  if (isBlank(raw) || isNumberCell(context, area, kind.unit, value)) {
+    validate(context, area, param);
+    const fallback =
+      typeof blank !== 'object'
+        ? undefined
+        : 'default' in blank
+          ? typeof blank.default === 'number'
+            ? number(blank.default).text
+            : undefined
+          : sameArgument;
+    // a blank that takes what another argument brings along has no formula
+    if (isBlank(raw) && fallback === undefined && value !== 0)
+      return fixed(context, argument, atom(row(undefined, 'blank: value, not live'), value));
+    // not every program takes a blank for a number
+    const zero = blank === 'zero' || fallback === '0' ? `IF(${cell}="",0,${cell})` : cell;
+    const formula =
+      fallback === undefined || fallback === '0'
+        ? zero
+        : `IF(ISNUMBER(${cell}),IF(${cell}=0,${fallback},${cell}),IF(${cell}="",${fallback},${cell}))`;
+    const input = row(formula, rowWords('input', words));
+    return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
+  }
+  const looked = typeof raw === 'string' ? kind.from?.tableValue?.(raw) : undefined;
+  return fixed(
+    context,
+    argument,
+    atom(
+      row(
+        looked === undefined || typeof raw !== 'string' ? undefined : context.data.lookup(looked.table, looked.key, quoted(looked.row)),
+        `from the text "${String(raw)}"`,
+      ),
+      value,
+    ),
+  );
+}
+
+/** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */
+function lookedUp(
+  context: ConversionContext,
+  { kind }: Param,
+  argument: Argument,
+  worth: string,
+  row: (formula: string, what: string) => string,
+  value: number,
+): BoundArgument | undefined {
+  const first = firstCell(argument);
+  const found = kind.from?.tableValue?.(worth);
+  const conditions = first === undefined ? undefined : unchanged(context, argument, first.node);
+  if (
+    first === undefined ||
+    found === undefined ||
+    conditions === undefined ||
+    context.source.value(first.area.sheet, addressOf(first.area)) !== found.row
+  )
+    return undefined;
+  return {
+    ref: atom(
+      row(context.data.lookup(found.table, found.key, cellOf(first.area)), `from the table on ${context.data.name}, for "${worth}"`),
+      value,
+    ),
+    conditions,
+    live: true,
+  };
+}

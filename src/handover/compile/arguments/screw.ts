@@ -1,0 +1,81 @@
+// A screw by the rows of its thread table.
+import { type Screw, threadRow, threadTable } from '../../../core/screw/thread';
+import { atom } from '../../../plain/spreadsheet';
+import type { ConversionContext } from '../context';
+import { quoted } from '../inputs';
+import { unchanged } from '../unchanged';
+import { type BoundArgument, type Argument, isLiteral, cellOf, addressOf, oneCell } from './argument';
+
+const SCREW_PARTS = [
+  ['nominalMm', 'nominal diameter'],
+  ['majorMaxMm', 'major diameter, max'],
+  ['majorMinMm', 'major diameter, min'],
+  ['rootMaxMm', 'root diameter, max'],
+  ['pitchMm', 'pitch'],
+] as const;
+
+/** Which column of the thread table a part of a screw is, and what it is multiplied with. */
+function screwColumn(screw: Screw, key: string): { readonly key: string; readonly inverse?: true } {
+  const { family } = screw.size;
+  if (key === 'pitchMm' && family !== 'M' && family !== 'ST') return { key: 'tpi', inverse: true };
+  const columns: Readonly<Record<string, string>> = {
+    nominalMm: screw.isTapping ? 'majorMax' : 'nominal',
+    majorMaxMm: 'majorMax',
+    majorMinMm: 'majorMin',
+    rootMaxMm: 'rootMax',
+    pitchMm: 'pitch',
+  };
+  return { key: columns[key] ?? key };
+}
+
+export interface SizeKey {
+  /** Cell, or the name of the row in quotes. */
+  readonly key: string;
+  readonly conditions: readonly string[];
+  readonly live: boolean;
+}
+
+/**
+ * The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table
+ * is not followed.
+ */
+export function sizeKey(context: ConversionContext, argument: Argument, row: string): SizeKey | undefined {
+  const area = oneCell(argument);
+  const raw = area === undefined ? undefined : context.source.value(area.sheet, addressOf(area));
+  if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
+    return { key: cellOf(area), conditions: [], live: true };
+  const conditions = unchanged(context, argument);
+  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) };
+}
+
+/** Only the parts that the formula reads get a row. */
+export function boundScrew(
+  context: ConversionContext,
+  argument: Argument,
+  screw: Screw,
+  needed: ReadonlySet<string>,
+): BoundArgument | undefined {
+  const table = threadTable(screw.size);
+  const found = sizeKey(context, argument, threadRow(screw.size));
+  if (found === undefined) return undefined;
+  const parts = SCREW_PARTS.filter(([part]) => needed.has(part)).map(([part, label]) => {
+    const column = screwColumn(screw, part);
+    const looked = context.data.lookup(table, column.key, found.key);
+    const value = screw[part];
+    return [
+      part,
+      atom(
+        context.steps.row({
+          label: `screw: ${label}`,
+          formula: column.inverse === true ? `25.4/${looked}` : looked,
+          value,
+          unit: 'mm',
+          words: `from the table on ${context.data.name}`,
+          source: `${table.standard}:${table.edition}`,
+        }),
+        value,
+      ),
+    ] as const;
+  });
+  return { ref: { parts: Object.fromEntries(parts) }, conditions: found.conditions, live: found.live };
+}

@@ -1,0 +1,98 @@
+// One call as a block on the Steps sheet: its inputs, its named steps, whether the inputs are in limits, its result.
+import { readArguments } from '../../../core/call';
+import type { Card } from '../../../core/card';
+import type { Cell } from '../../../core/kinds';
+import { Refused } from '../../../core/refuse';
+import { formOfCard } from '../../../plain/forms';
+import type { Ref } from '../../../plain/spreadsheet';
+import type { Form } from '../../../plain/tree';
+import { call } from '../../../registry';
+import { isRows, type Known } from '../../../sheet/workbook-values';
+import type { Argument } from '../arguments/argument';
+import type { ConversionContext } from '../context';
+import { allOf } from '../inputs';
+import { blockTitle } from '../labels';
+import { LOOK_UPS } from '../lookups';
+import { boundForm, boundLookUp } from './call-formulas';
+import type { CallBlock, CallSite } from './call-site';
+import { limitCheck, worstCheck } from './check-block';
+
+const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
+
+/** Writes the block. Undefined where the call has no plain form, or its arguments cannot be followed here. */
+export function block(context: ConversionContext, { card, node, formula, sheet, at }: CallSite): CallBlock | undefined {
+  const preceding = new Map<string, Ref>();
+  const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));
+  const raws = args.map(arg => context.source.evaluate(arg.node, sheet));
+  if (raws.includes(undefined)) return undefined;
+  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN')
+    return limitCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
+  if (card.id === 'CHECK.WORST') return worstCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
+  const form = formOfCard(card.id);
+  const lookUp = LOOK_UPS[card.id];
+  if ((form === undefined && lookUp === undefined) || card.result.shape === 'text') return undefined;
+  const answer = call(card.id, raws);
+  const values = answer.ok ? valuesOf(card, raws) : undefined;
+  if (!answer.ok || values === undefined) return undefined;
+  const mark = context.steps.mark();
+  context.steps.heading(blockTitle(context.source, sheet, at, card.id));
+  const written = lookUp === undefined ? boundForm(context, card, form as Form, args, values) : boundLookUp(context, card, args, values);
+  if (written === undefined) {
+    context.steps.backTo(mark);
+    return undefined;
+  }
+  const body = isRows(answer.value)
+    ? card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0
+      ? answer.value.slice(1)
+      : answer.value
+    : [[answer.value]];
+  const conditions = [...new Set(written.bound.flatMap(b => b.conditions).concat(written.related))];
+  const ok =
+    conditions.length === 0
+      ? undefined
+      : context.steps.row({
+          label: 'inputs in limits',
+          formula: allOf(conditions),
+          value: true,
+          words: 'limits of the function; blank or text is not in limits',
+        });
+  const width = body[0]?.length ?? 1;
+  const cells = body.flat().map((value, i) => {
+    const result = written.results[i];
+    if (result === undefined) return '""';
+    if (result.formula.startsWith('"')) return result.formula;
+    const state = typeof value === 'string' ? '"not checked"' : 'NA()';
+    return context.steps.row(
+      {
+        label: resultName(card, i, body, width),
+        formula: ok === undefined ? result.formula : `IF(${ok},${result.formula},${state})`,
+        value: value as Cell,
+        unit: resultUnit(card, i % width),
+        words: written.words[i] ?? '',
+        source: source(card),
+      },
+      'result',
+    );
+  });
+  context.steps.gap();
+  return { cells, live: written.bound.some(b => b.live) };
+}
+
+function valuesOf(card: Card, raws: readonly Known[]): unknown[] | undefined {
+  try {
+    return readArguments(card, raws);
+  } catch (fault) {
+    if (fault instanceof Refused) return undefined;
+    throw fault;
+  }
+}
+
+function resultName({ id, result }: Card, i: number, body: readonly (readonly unknown[])[], width: number): string {
+  if (result.shape === 'number' || result.shape === 'text' || result.shape === 'column') return result.name;
+  const first = body[Math.floor(i / width)]?.[0];
+  const column = result.columns[i % width]?.name ?? id;
+  return body.length > 1 && typeof first === 'string' && i % width > 0 ? first : column;
+}
+
+const resultUnit = ({ result }: Card, column: number): string =>
+  result.shape === 'number' ? result.unit : 'columns' in result ? (result.columns[column]?.unit ?? '') : '';

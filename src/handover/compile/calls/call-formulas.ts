@@ -1,0 +1,146 @@
+// The formulas of a call on its bound arguments: out of its plain form, or as a look-up on the Data sheet.
+import type { Card, Param } from '../../../core/card';
+import type { Size } from '../../../core/screw/size';
+import { formNamed } from '../../../plain/forms';
+import { print, symbol, stepWords } from '../../../plain/print';
+import { atom, type CellFormula, spreadsheetFormulas, type Ref, type Step } from '../../../plain/spreadsheet';
+import { type Form, visit } from '../../../plain/tree';
+import type { Argument, BoundArgument } from '../arguments/argument';
+import { bind } from '../arguments/bind';
+import { sizeKey } from '../arguments/screw';
+import type { ConversionContext } from '../context';
+import { LOOK_UPS } from '../lookups';
+import { partsRelated, relations } from '../relations';
+import { unchanged } from '../unchanged';
+
+/** Which parts of records the form reads, itself or through the forms it calls. */
+function partsRead(form: Form, found: Set<string>): Set<string> {
+  visit(form, {
+    of: (_, part) => void found.add(part),
+    call: formula => {
+      const called = formNamed(formula);
+      if (called !== undefined) partsRead(called, found);
+    },
+  });
+  return found;
+}
+
+interface CallFormulas {
+  readonly bound: readonly BoundArgument[];
+  readonly related: readonly string[];
+  readonly results: readonly (CellFormula | undefined)[];
+  readonly words: readonly string[];
+}
+
+function boundArguments(
+  context: ConversionContext,
+  card: Card,
+  args: readonly Argument[],
+  values: readonly unknown[],
+  needed: ReadonlySet<string>,
+  of: (param: Param, i: number) => BoundArgument | undefined = (param, i) => bind(context, param, args[i] as Argument, values[i], needed),
+): BoundArgument[] | undefined {
+  const bound: BoundArgument[] = [];
+  for (const [i, param] of card.params.entries()) {
+    const one = of(param, i);
+    if (one === undefined) return undefined;
+    bound.push(one);
+    (args[i]?.preceding as Map<string, Ref>).set(param.name, one.ref);
+  }
+  return bound;
+}
+
+export function boundForm(
+  context: ConversionContext,
+  card: Card,
+  form: Form,
+  args: readonly Argument[],
+  values: readonly unknown[],
+): CallFormulas | undefined {
+  const bound = boundArguments(context, card, args, values, partsRead(form, new Set(partsRelated(card))));
+  if (bound === undefined) return undefined;
+  const worded = symbolic(
+    form,
+    card.params.map(({ name }) => name.replace(/_/g, ' ')),
+  );
+  const step: Step = (name, text, value) =>
+    context.steps.row({
+      label: stepWords(name),
+      formula: text,
+      ...(value === undefined ? {} : { value }),
+      words: worded.steps.get(name) ?? '',
+    });
+  const formulas = spreadsheetFormulas(
+    form,
+    bound.map(({ ref }) => ref),
+    step,
+  );
+  return {
+    bound,
+    related: relations(
+      card,
+      bound.map(({ ref }) => ref),
+    ),
+    results: [formulas].flat(2) as CellFormula[],
+    words: worded.results,
+  };
+}
+
+/** The steps and results with names in place of numbers: what they say stays true when a number changes. */
+function symbolic(
+  form: Form,
+  names: readonly string[],
+): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
+  const steps = form.steps ?? [];
+  const env = [...names, ...steps.map(([name]) => stepWords(name))].map(symbol);
+  const params = [...form.params, ...steps.map(([name]) => name)];
+  const printed = (tree: Form['result']): ReturnType<typeof print> => print({ params, result: tree }, env);
+  const result = printed(form.result);
+  const flat = (result.items ?? [result]).flatMap(item => item.items ?? [item]);
+  // parts of records: `size majorMax`
+  const plain = (text: string): string =>
+    text.replace(/([a-z])([A-Z])/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`);
+  return { steps: new Map(steps.map(([name, tree]) => [name, plain(printed(tree).text)])), results: flat.map(({ text }) => plain(text)) };
+}
+
+export function boundLookUp(
+  context: ConversionContext,
+  card: Card,
+  args: readonly Argument[],
+  values: readonly unknown[],
+): CallFormulas | undefined {
+  const followed: string[] = [];
+  let isFollowed = false;
+  const bound = boundArguments(context, card, args, values, new Set(), (param, i) => {
+    if (typeof values[i] === 'number') return bind(context, param, args[i] as Argument, values[i], new Set());
+    // the size is followed by its cell where the table is entered with it
+    const conditions = i === 0 ? [] : unchanged(context, args[i] as Argument);
+    return conditions && { ref: atom(''), conditions, live: false };
+  });
+  if (bound === undefined) return undefined;
+  const size = values[0] as Size;
+  let isLost = false;
+  const formula = LOOK_UPS[card.id]?.(
+    {
+      size: row => {
+        const found = sizeKey(context, args[0] as Argument, row === size.gauge && size.text !== row ? row : size.text);
+        if (found === undefined) isLost = true;
+        else followed.push(...found.conditions);
+        isFollowed ||= found?.live === true;
+        return found?.key ?? '""';
+      },
+      cell: index => (bound[index]?.ref as { text: string }).text,
+      lookup: (table, key, row) => context.data.lookup(table, key, row),
+      band: (table, key, cell) => context.data.band(table, key, cell),
+    },
+    values,
+  );
+  if (formula === undefined || isLost) return undefined;
+  const size0 = bound[0];
+  return {
+    bound: size0 === undefined ? bound : [{ ...size0, live: size0.live || isFollowed }, ...bound.slice(1)],
+    related: followed,
+    results: [{ formula }],
+    words: [`from the table on ${context.data.name}`],
+  };
+}

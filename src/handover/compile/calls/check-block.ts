@@ -1,0 +1,77 @@
+// CHECK.MAX, CHECK.MIN and CHECK.WORST as blocks on the Steps sheet.
+import type { Card, Param } from '../../../core/card';
+import type { Cell } from '../../../core/kinds';
+import { ANYTHING, param as anyParam } from '../../../core/read/params';
+import { call } from '../../../registry';
+import { fixedArea } from '../../../sheet/addresses';
+import { areaOf } from '../../../sheet/formula';
+import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
+import type { Argument } from '../arguments/argument';
+import { bind } from '../arguments/bind';
+import { checkFormula, worstFormula } from '../checks';
+import type { ConversionContext } from '../context';
+import type { CallBlock } from './call-site';
+
+const VALUE = (name: string): Param => ({ ...anyParam(name, ANYTHING), blank: 'zero' });
+
+/** A value beside a limit; an error among them goes along as it is. */
+export function limitCheck(
+  context: ConversionContext,
+  card: Card,
+  args: readonly Argument[],
+  raws: readonly Known[],
+  title: string,
+): CallBlock | undefined {
+  const answer = call(card.id, raws);
+  if (!answer.ok || raws.some(raw => typeof raw === 'string' || typeof raw === 'boolean' || isRows(raw))) return undefined;
+  const mark = context.steps.mark();
+  context.steps.heading(title);
+  const cells = ['value', 'limit', 'review'].map((name, i): string | undefined => {
+    const raw = raws[i];
+    if (args[i]?.node === null && i === 2) return undefined;
+    const bound = bind(context, VALUE(name), args[i] as Argument, typeof raw === 'number' ? raw : 0, new Set());
+    return bound !== undefined && 'text' in bound.ref ? bound.ref.text : undefined;
+  });
+  const [value, limit, review] = cells;
+  if (value === undefined || limit === undefined || raws.some(isFault)) {
+    context.steps.backTo(mark);
+    return undefined;
+  }
+  const side = card.id === 'CHECK.MAX' ? 'max' : 'min';
+  const words =
+    side === 'max' ? 'pass up to review, review up to the limit, fail above' : 'pass down to review, review down to the limit, fail below';
+  const result = context.steps.row(
+    { label: 'state', formula: checkFormula(side, value, limit, review), value: answer.value as Cell, words },
+    'result',
+  );
+  context.steps.gap();
+  return { cells: [result], live: true };
+}
+
+export function worstCheck(
+  context: ConversionContext,
+  card: Card,
+  args: readonly Argument[],
+  raws: readonly Known[],
+  title: string,
+): CallBlock | undefined {
+  const [first] = args;
+  const area = first === undefined || first.node === null ? undefined : areaOf(first.node, first.sheet);
+  const answer = call(card.id, raws);
+  const states = isRows(raws[0]) ? raws[0].flat() : [raws[0]];
+  // a comparison with an error is an error, and spaces around a word are not seen by a formula
+  if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim())))
+    return undefined;
+  context.steps.heading(title);
+  const cell = context.steps.row(
+    {
+      label: 'worst state',
+      formula: worstFormula(fixedArea(area), (area.bottom - area.top + 1) * (area.right - area.left + 1)),
+      value: answer.value as Cell,
+      words: 'fail, then not checked, then review, then pass',
+    },
+    'result',
+  );
+  context.steps.gap();
+  return { cells: [cell], live: true };
+}

@@ -1,0 +1,103 @@
+// Calls of ours inside other formulas.
+import type { Cell } from '../../../core/kinds';
+import { CARDS } from '../../../registry';
+import {
+  type FormulaNode,
+  LONGEST_FORMULA,
+  outermostCalls,
+  ownFunction,
+  type Replacement,
+  rewritten,
+  withoutTexts,
+  walk,
+} from '../../../sheet/formula';
+import type { PlanCell } from '../../../sheet/plan';
+import { isRows } from '../../../sheet/workbook-values';
+import { block } from '../calls/block';
+import type { CallBlock } from '../calls/call-site';
+import type { Conversion } from '../conversion';
+import { digitsOf } from '../digits';
+import { frozen } from '../frozen';
+import { asValue, valued } from './cell-value';
+import { noteForeign, spillReplacements } from './native-cell';
+
+/** Works out the calls inside the arguments first, so that the outer one can point at their results. */
+export function worked(conversion: Conversion, sheet: string, at: string, formula: string, node: FormulaNode): CallBlock | undefined {
+  const inner = new Map<FormulaNode, string>();
+  for (const argument of node.arguments ?? []) {
+    for (const nested of outermostCalls(argument)) {
+      const result = worked(conversion, sheet, at, formula, nested);
+      if (result === undefined) return undefined;
+      inner.set(nested, asReference(result));
+    }
+  }
+  const card = CARDS.get(ownFunction(node) ?? '');
+  if (card?.id === 'JOINT.VALUE') {
+    const value = conversion.joints.value({ sheet, at, node });
+    return value?.formula === undefined ? undefined : { cells: [value.formula], values: [value.value], live: true };
+  }
+  return card === undefined ? undefined : block({ ...conversion, inner }, { card, node, formula, sheet, at });
+}
+
+/** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */
+const asReference = ({ cells }: CallBlock): string =>
+  cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`;
+
+export function partOfCell(
+  conversion: Conversion,
+  sheet: string,
+  at: string,
+  formula: string,
+  tree: FormulaNode,
+  calls: readonly FormulaNode[],
+  value: Cell | undefined,
+): PlanCell {
+  const names = calls.map(ownFunction).join(', ');
+  const fixed = (why: string): PlanCell => {
+    const cell = asValue(conversion, sheet, at, formula, value, why);
+    const shown = value === undefined ? undefined : frozen(conversion, undefined, tree, sheet, at)(value);
+    return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : digitsOf(value)) };
+  };
+  const replacements = spillReplacements(conversion, sheet, tree);
+  if (replacements === undefined || calls.length === 0) return fixed('a formula around a call of ours that cannot be taken apart');
+  let isLive = false;
+  for (const call of calls) {
+    const result =
+      isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) ? undefined : worked(conversion, sheet, at, formula, call);
+    if (result === undefined) return fixed(`${names} inside another formula`);
+    replacements.push(replacement(tree, call, result));
+    isLive ||= result.live;
+  }
+  const plain = rewritten(formula, [0, formula.length], replacements);
+  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(withoutTexts(plain))) return fixed(`${names} inside a formula that grows too long`);
+  noteForeign(conversion, sheet, at, plain);
+  conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
+  if (isLive && value !== undefined) conversion.results.push({ sheet, at, value, unit: '' });
+  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };
+}
+
+const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined =>
+  [...walk(tree)].find(node => node.arguments?.includes(call));
+
+/** Functions that read a row of results whichever way it lies. */
+const ANY_WAY = /^(MAX|MIN|SUM|SUMSQ|COUNT|AVERAGE)$/;
+
+/** A table inside another formula stays whole where one value of it is asked for, or its order does not matter. */
+function isIndexed(tree: FormulaNode, call: FormulaNode): boolean {
+  const parent = parentOf(tree, call);
+  const name = parent?.callee?.name?.toUpperCase() ?? '';
+  const [rows, first, second] = parent?.arguments ?? [];
+  return (name === 'INDEX' && rows === call && typeof (second ?? first)?.value === 'number') || ANY_WAY.test(name);
+}
+
+/** A row of results stands in a column on Steps: INDEX(row, 1, n) around the call becomes the cell itself. */
+function replacement(tree: FormulaNode, call: FormulaNode, result: CallBlock): Replacement {
+  const parent = parentOf(tree, call);
+  const [, row, column] = parent?.arguments ?? [];
+  const wanted = (column ?? row)?.value;
+  const cell =
+    parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
+      ? result.cells[wanted - 1]
+      : undefined;
+  return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
+}

@@ -1,0 +1,167 @@
+// A cell that is one call of ours, with all that the call spills.
+import { digitsOf } from '../digits';
+import type { Card } from '../../../core/card';
+import { formOfCard } from '../../../plain/forms';
+import { call, CARDS } from '../../../registry';
+import { address, cellPosition } from '../../../sheet/addresses';
+import { cellText } from '../../../sheet/cell-text';
+import { type FormulaNode, ownFunction } from '../../../sheet/formula';
+import type { PlanCell } from '../../../sheet/plan';
+import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
+import type { Conversion } from '../conversion';
+import { frozen } from '../frozen';
+import { LOOK_UPS } from '../lookups';
+import { cellOf, typed } from './cell-value';
+import { worked } from './nested-calls';
+
+/** The values that a call spills: which of them stand under its header, and where each goes. */
+interface SpilledCall {
+  readonly header: readonly PlanCell[];
+  readonly values: readonly Known[];
+  readonly width: number;
+  at(i: number): string;
+}
+
+function spillOf(id: string, result: Known, at: string): SpilledCall {
+  const { row, column } = cellPosition(at);
+  const rows = isRows(result) ? result : [[result]];
+  const hasHeader = rows.length > 1 && CARDS.get(id)?.result.shape === 'table';
+  const body = (hasHeader ? rows.slice(1) : rows) as readonly (readonly Known[])[];
+  const width = body[0]?.length ?? 1;
+  return {
+    header: hasHeader
+      ? (rows[0] ?? []).map((value, c): PlanCell => ({ at: address(row, column + c), role: 'header', value: cellOf(value) ?? '' }))
+      : [],
+    values: body.flat(),
+    width,
+    at: i => address(row + Math.floor(i / width) + (hasHeader ? 1 : 0), column + (i % width)),
+  };
+}
+
+export function wholeCell(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
+  const id = ownFunction(tree) ?? '';
+  const result = conversion.source.result(sheet, at);
+  if (result === undefined || isFault(result)) return [faultyCell(conversion, sheet, at, formula, tree)];
+  const table = isRows(result) && id === 'JOINT.TABLE' ? jointCells(conversion, sheet, at, tree, result) : undefined;
+  return (
+    table ??
+    liveCells(conversion, sheet, at, formula, tree, spillOf(id, result, at)) ??
+    fixedCells(conversion, sheet, at, formula, tree, spillOf(id, result, at))
+  );
+}
+
+function faultyCell({ source, findings }: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell {
+  const id = ownFunction(tree) ?? '';
+  const worth = source.value(sheet, at);
+  const answer = call(
+    id,
+    (tree.arguments ?? []).map(part => source.evaluate(part, sheet)),
+  );
+  const words = isFault(worth)
+    ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
+    : `${id}: its inputs are not known here`;
+  findings.push({ sheet, at, what: 'error', words, values: 1 });
+  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` };
+}
+
+function liveCells(
+  conversion: Conversion,
+  sheet: string,
+  at: string,
+  formula: string,
+  tree: FormulaNode,
+  spill: SpilledCall,
+): PlanCell[] | undefined {
+  const id = ownFunction(tree) ?? '';
+  const made = worked(conversion, sheet, at, formula, tree);
+  if (made === undefined || made.cells.length !== spill.values.length) return undefined;
+  conversion.findings.push({
+    sheet,
+    at,
+    what: made.live ? 'live' : 'value, not live',
+    words: made.live ? id : `${id}: its inputs are texts that no formula follows`,
+    values: spill.values.length,
+  });
+  const cells = made.cells.map((cell, i): PlanCell => {
+    const value = made.values?.[i] ?? cellOf(spill.values[i]) ?? '';
+    if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
+    const { unit, name } = columnOf(id, i % spill.width);
+    if (made.live) conversion.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
+    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...digitsOf(value) };
+  });
+  return [...spill.header, ...cells];
+}
+
+const whyFixed = (card: Card | undefined): string =>
+  card?.notLive ??
+  (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
+
+function fixedCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode, spill: SpilledCall): PlanCell[] {
+  const card = CARDS.get(ownFunction(tree) ?? '');
+  conversion.findings.push({
+    sheet,
+    at,
+    what: 'value, not live',
+    words: `${card?.id ?? ''}: ${whyFixed(card)}`,
+    values: spill.values.length,
+  });
+  const formulaOf = frozen(conversion, card, tree, sheet, at);
+  const cells = spill.values.map((item, i): PlanCell => {
+    const value = cellOf(item) ?? '';
+    const shown = formulaOf(value);
+    return { at: spill.at(i), role: 'result', value, ...digitsOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
+  });
+  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${typed(formula)}` } : cell));
+}
+
+function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
+  const result = CARDS.get(id)?.result;
+  if (result === undefined || result.shape === 'text') return { name: '', unit: '' };
+  return 'columns' in result ? (result.columns[column] ?? { name: '', unit: '' }) : result;
+}
+
+function jointCells(
+  conversion: Conversion,
+  sheet: string,
+  at: string,
+  tree: FormulaNode,
+  rows: readonly (readonly unknown[])[],
+): PlanCell[] | undefined {
+  const table = conversion.joints.table({ sheet, at, node: tree });
+  if (table === undefined) return undefined;
+  const { row, column } = cellPosition(at);
+  let live = 0;
+  let fixed = 0;
+  const cells = rows.flatMap((line, r) =>
+    line.map((_, c): PlanCell => {
+      const place = address(row + r, column + c);
+      const { name, formula, value, unit, lower, upper } = table.cell(r, c);
+      if (r === 0) return { at: place, role: 'header', value };
+      if (formula === undefined) {
+        fixed += 1;
+        return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+      }
+      live += 1;
+      conversion.results.push({
+        sheet,
+        at: place,
+        value,
+        unit,
+        name,
+        ...(lower === undefined ? {} : { lower }),
+        ...(upper === undefined ? {} : { upper }),
+      });
+      return { at: place, role: 'result', formula: `=${formula}`, value, ...digitsOf(value) };
+    }),
+  );
+  conversion.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
+  if (fixed > 0)
+    conversion.findings.push({
+      sheet,
+      at,
+      what: 'value, not live',
+      words: 'JOINT.TABLE: outputs without a value for these inputs',
+      values: fixed,
+    });
+  return cells;
+}

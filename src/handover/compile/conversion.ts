@@ -1,0 +1,30 @@
+// A conversion under way: what it works with, and what it found.
+import type { Cell } from '../../core/kinds';
+import type { HandoverFinding } from '../read/finding';
+import type { ConversionContext } from './context';
+import { type JointSheets } from './joint/joint-sheet';
+import type { Limit } from './joint/joint-cells';
+
+/** A value of ours on a converted sheet that follows its inputs. */
+export interface LiveResult {
+  readonly sheet: string;
+  readonly at: string;
+  readonly value: Cell;
+  readonly unit: string;
+  /** Which of several values of a call. */
+  readonly name?: string;
+  /** What a rule asks. */
+  readonly lower?: Limit;
+  readonly upper?: Limit;
+}
+
+export interface Conversion extends Omit<ConversionContext, 'inner'> {
+  readonly joints: JointSheets;
+  readonly findings: HandoverFinding[];
+  readonly results: LiveResult[];
+  /** Why a formula stays behind, by `Sheet!B4`. */
+  readonly refused: ReadonlyMap<string, string>;
+  /** Tables without room. */
+  readonly crowded: ReadonlyMap<string, string>;
+  readonly used: Set<string>;
+}

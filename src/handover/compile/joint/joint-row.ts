@@ -1,0 +1,246 @@
+// One variant as formulas: every input and node of the joint in its column, each written from its plain form.
+import { RowGuards } from './row-guards';
+import { type RowValues, TableFormulas } from './table-formulas';
+import { withUnit } from '../../../core/call';
+import type { Param } from '../../../core/card';
+import type { Cell } from '../../../core/kinds';
+import type { Deviation } from '../../../core/read/deviation';
+import { Refused } from '../../../core/refuse';
+import { type Screw } from '../../../core/screw/thread';
+import { cardOf } from '../../../joint/base-functions';
+import { unitOf } from '../../../joint/outputs';
+import { type Variant } from '../../../joint/variant';
+import { type Arg, type Input, type Made, type Node, NotApplicable } from '../../../joint/graph';
+import { INPUTS } from '../../../joint/inputs';
+import { NODES } from '../../../joint/nodes';
+import { atom, number, type Ref, spreadsheetRef } from '../../../plain/spreadsheet';
+import type { Form } from '../../../plain/tree';
+import type { DataSheet } from '../data-sheet';
+import { choiceFormula, numberFormula, quoted, choicesOf } from '../inputs';
+import { type RowInput, type WriteCell, takesDefault } from './row-input';
+import {
+  NONE,
+  wordsOf,
+  halfWidth,
+  textOf,
+  limitsOf,
+  within,
+  nameOf,
+  formOf,
+  constant,
+  onlyInput,
+  hasChoice,
+  numberCells,
+  onlyWith,
+  literal,
+} from './row-refs';
+
+export class JointRow implements RowValues {
+  private readonly done = new Map<string, Ref | Refused>();
+  readonly guards: RowGuards;
+  private readonly tables: TableFormulas;
+
+  constructor(
+    readonly variant: Variant,
+    private readonly given: ReadonlyMap<string, RowInput>,
+    data: DataSheet,
+    private readonly put: WriteCell,
+  ) {
+    this.guards = new RowGuards(given, put);
+    this.tables = new TableFormulas(this, given, data, put);
+  }
+
+  /** The cell of a scalar, or undefined if there is no value. */
+  cellOf(name: string): string | undefined {
+    try {
+      const ref = this.ref(name);
+      return 'text' in ref ? ref.text : undefined;
+    } catch (fault) {
+      if (fault instanceof Refused) return undefined;
+      throw fault;
+    }
+  }
+
+  putState(title: string, words: string, formula: string, value: Cell): string {
+    return this.put(title, words, formula, value);
+  }
+
+  isKnown(name: string): boolean {
+    return this.done.has(name);
+  }
+
+  remember(name: string, ref: Ref): void {
+    this.done.set(name, ref);
+  }
+
+  ref(name: string): Ref {
+    const known_ = this.done.get(name);
+    if (known_ instanceof Refused) throw known_;
+    if (known_ !== undefined) return known_;
+    try {
+      const ref = NODES.has(name) ? this.node(name) : this.input(name);
+      this.done.set(name, ref);
+      return ref;
+    } catch (fault) {
+      if (fault instanceof Refused) this.done.set(name, fault);
+      throw fault;
+    }
+  }
+
+  private arg(arg: Arg): Ref {
+    if (typeof arg === 'string') return this.ref(arg);
+    // where the formula does not look at it, it may well have no value
+    if ('only' in arg) return atom(this.cellOf(arg.only) ?? NONE);
+    if ('of' in arg) return this.variant.outcome(arg.of) instanceof NotApplicable ? constant(arg.orElse) : this.ref(arg.of);
+    if ('given' in arg) return this.presence(arg.given);
+    return constant(arg.is);
+  }
+
+  /** A scalar in its column; a list or record stays what it is made of. */
+  private placed(name: string, ref: Ref, words: string): Ref {
+    if (!('text' in ref)) return ref;
+    const value = this.variant.value(name) as Cell;
+    const isFixed = ref.text === String(value) || ref.text === `"${String(value)}"`;
+    return atom(this.put(withUnit(name, unitOf(name)), words, isFixed ? undefined : ref.text, value), value);
+  }
+
+  /** A value without a formula. What comes from one input alone is fixed with that; anything else by all inputs. */
+  private value(name: string, words: string, source: string | undefined): Ref {
+    const value = this.variant.value(name);
+    if (typeof value === 'object' && value !== null) return literal(value);
+    if (source !== undefined) this.ref(source);
+    if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
+    const formula =
+      source !== undefined
+        ? undefined
+        : `IF(${this.guards.unchanged(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},${NONE})`;
+    return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
+  }
+
+  private node(name: string): Ref {
+    const node = NODES.get(name) as Node;
+    // what this variant has no value for has no formula either
+    this.variant.value(name);
+    const conditions = (node.where ?? []).flatMap(needed => this.condition(needed));
+    const ref = this.made(name, node);
+    return ref === undefined
+      ? this.value(name, node.meaning, onlyInput(node))
+      : this.placed(name, within(conditions, ref), wordsOf(name, node));
+  }
+
+  /** Where it does not hold, what hangs on it has no value. */
+  private condition(name: string): string[] {
+    const ref = this.ref(name);
+    if (!('text' in ref)) return [];
+    if (NODES.get(name)?.otherwise === undefined) return typeof ref.value === 'number' ? [`ISNUMBER(${ref.text})`] : [];
+    return ref.text === 'TRUE' ? [] : [ref.text];
+  }
+
+  /** How a value is made, as a formula: undefined where none follows it. */
+  private made(name: string, how: Made): Ref | undefined {
+    switch (how.by) {
+      case 'formula': {
+        const form = formOf(name) as Form;
+        const refs = how.args.map(arg => this.arg(arg));
+        const ref = spreadsheetRef(form, refs);
+        return within(limitsOf(cardOf(how.formula), how.args, refs), hasChoice(form) ? onlyWith(refs.flatMap(numberCells), ref) : ref);
+      }
+      case 'readings':
+        return this.tables.readings(how);
+      case 'length tolerances':
+        return this.tables.lengthTolerance();
+      case 'argument':
+        return this.arg(how.args[0] as Arg);
+      case 'nothing':
+        return undefined;
+    }
+  }
+
+  /** A cell without a size has none; what cannot be read is not left out, but an error. */
+  private presence(input: string): Ref | undefined {
+    if (this.variant.value(input) === undefined) {
+      this.ref(input);
+      return atom('FALSE', false);
+    }
+    const typed = this.given.get(input)?.cell ?? '""';
+    return atom(`IF(OR(${typed}="",${typed}=0,${typed}="default"),FALSE,${this.cellOf(input)}>0)`);
+  }
+
+  private input(name: string): Ref {
+    const input = INPUTS.get(name);
+    if (input === undefined) throw new TypeError(name);
+    const value = this.variant.value(name);
+    const here = this.given.get(name);
+    if (name === 'screw') return this.tables.screw(value as Screw, here);
+    if (name === 'screw text') throw new TypeError(name);
+    if (value === undefined || (typeof value === 'object' && !('upperMm' in (value as object)))) {
+      if (here !== undefined) this.guards.addInput(here);
+      return value === undefined ? atom('""', '') : literal(value);
+    }
+    const fallback = this.fallback(name, input);
+    if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
+    if (here === undefined)
+      return fallback === undefined
+        ? this.value(name, input.meaning, onlyInput(input.fallback))
+        : this.placed(name, fallback, `${input.meaning}; default`);
+    return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string)), input.meaning);
+  }
+
+  private inputFormula(param: Param, { cell, typed }: RowInput, fallback: Ref | undefined, value: number | string): string {
+    const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
+    const isDefault = takesDefault(typed);
+    // a default without a formula holds for the inputs as sent
+    const made =
+      isDefault && otherwise === undefined
+        ? `IF(${this.guards.unchanged(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
+        : otherwise;
+    if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
+    return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);
+  }
+
+  /** The default as a formula, if it has one. */
+  private fallback(name: string, { fallback }: Input): Ref | undefined {
+    if (fallback === undefined) return undefined;
+    if ('raw' in fallback) return constant(fallback.raw);
+    try {
+      return this.made(name, fallback);
+    } catch (fault) {
+      if (fault instanceof Refused) return undefined;
+      throw fault;
+    }
+  }
+
+  /** A half width is followed, so is the default; a text with two deviations holds while it is as it was sent. */
+  private deviation(
+    name: string,
+    { param, meaning }: Input,
+    { upperMm, lowerMm }: Deviation,
+    here: RowInput | undefined,
+    fallback: Ref | undefined,
+  ): Ref {
+    const title = withUnit(name, 'mm');
+    if (here === undefined) {
+      if (fallback !== undefined && 'parts' in fallback) return fallback;
+      return halfWidth(this.put(title, `± ${meaning}; default`, undefined, upperMm), upperMm);
+    }
+    const { cell, typed } = here;
+    const [upper, lower] =
+      fallback === undefined
+        ? [NONE, NONE]
+        : 'parts' in fallback
+          ? [textOf(fallback.parts['upperMm']), textOf(fallback.parts['lowerMm'])]
+          : [textOf(fallback), `-${textOf(fallback)}`];
+    const isText = typeof typed === 'string' && !takesDefault(typed);
+    const side = (half: string, otherwise: string, worth: number): string => {
+      const asNumber =
+        param.blank === 'explicit' ? `IF(${cell}>=0,${half},${NONE})` : `IF(${cell}>0,${half},IF(${cell}=0,${otherwise},${NONE}))`;
+      const asDefault = `IF(${param.blank === 'explicit' ? `${cell}="default"` : `OR(${cell}="",${cell}="default")`},${otherwise},${NONE})`;
+      const asText = isText ? `IF(${cell}=${quoted(typed)},${number(worth).text},${asDefault})` : asDefault;
+      return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
+    };
+    if (upperMm + lowerMm === 0) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
+    const part = (which: string, half: string, otherwise: string, worth: number): Ref =>
+      atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
+    return { parts: { upperMm: part('upper', cell, upper, upperMm), lowerMm: part('lower', `-${cell}`, lower, lowerMm) } };
+  }
+}

@@ -1,0 +1,218 @@
+// A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
+import { stateOf, verdict } from '../../../joint/verdict';
+import { stepDigits } from '../digits';
+import { type State, WORST_FIRST } from '../../../core/check/check';
+import type { Cell } from '../../../core/kinds';
+import { section, type Section } from '../../../figure/section';
+import { isVerdict } from '../../../joint/outputs';
+import { type Variant } from '../../../joint/variant';
+import { RULES } from '../../../joint/rules';
+import { askedOutputs, variantBlock } from '../../../joint/table';
+import { address, columnName } from '../../../sheet/addresses';
+import { areaOf, type FormulaNode } from '../../../sheet/formula';
+import type { PlanCell, SheetPlan } from '../../../sheet/plan';
+import type { SheetNames } from '../../../sheet/sheet-names';
+import { isRows } from '../../../sheet/workbook-values';
+import type { ConversionContext } from '../context';
+import { allOf, quoted } from '../inputs';
+import { JointRow } from './joint-row';
+import { variantInputs, orNothing } from './variant-inputs';
+import { verdictFormulas, ruleState } from './joint-verdict';
+import { labelBeside } from '../labels';
+import { unchanged } from '../unchanged';
+import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
+import { type VariantCells, keyOf } from './variant-cells';
+import { FIRST, type WrittenVariants, ALL_COMPUTED, tableCell, named } from './written-variants';
+
+const HEAD = 3;
+
+/** Width of a figure on its sheet. */
+const FIGURE_PX = 700;
+
+interface CallCell {
+  readonly sheet: string;
+  readonly at: string;
+  readonly node: FormulaNode;
+}
+
+/** What stands where a number is none any more. */
+const NO_VALUE = quoted('no value');
+
+const NONE = 'NA()';
+
+export class JointSheets {
+  private readonly made: SheetPlan[] = [];
+  private readonly drawn = new Map<string, JointFigure>();
+  private left = 0;
+
+  /** @param mostFigures so many variants are drawn. */
+  constructor(
+    private readonly context: Omit<ConversionContext, 'inner' | 'steps'>,
+    private readonly names: SheetNames,
+    private readonly mostFigures: number,
+  ) {}
+
+  figures(): Figures {
+    return { shown: [...this.drawn.values()], left: this.left };
+  }
+
+  plans(): readonly SheetPlan[] {
+    return this.made;
+  }
+
+  /** Undefined where the inputs are not a plain range, or cannot be read. */
+  table({ sheet, at, node }: CallCell): JointTable | undefined {
+    const { source } = this.context;
+    const [inputsNode, outputsNode] = node.arguments ?? [];
+    const inputs = inputsNode === null || inputsNode === undefined ? undefined : areaOf(inputsNode, sheet);
+    const rows = inputs === undefined ? undefined : source.area(inputs);
+    const asked = outputsNode === null || outputsNode === undefined ? null : source.evaluate(outputsNode, sheet);
+    if (inputs === undefined || rows === undefined || asked === undefined) return undefined;
+    const written = orNothing(() => {
+      const { names, variants } = variantBlock(rows);
+      const outputs = askedOutputs(asked === null ? undefined : isRows(asked) ? asked : [[asked]]);
+      const given = variants.map((_, v): VariantCells => {
+        const row = inputs.top + 1 + v;
+        return {
+          names,
+          label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1,
+          at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }),
+        };
+      });
+      return this.write(`${sheet} ${at}`, variants, outputs, given);
+    });
+    return written === undefined ? undefined : { sheet: written.sheet, cell: (r, c) => tableCell(written, r, c, NO_VALUE) };
+  }
+
+  /** One output of a variant whose names and values stand in two lists. */
+  value({ sheet, at, node }: CallCell): TableCell | undefined {
+    const { source } = this.context;
+    const [namesNode = null, valuesNode = null, outputNode = null] = node.arguments ?? [];
+    const [names, values] = [namesNode, valuesNode].map(one => (one === null ? undefined : areaOf(one, sheet)));
+    const [titles, cells] = [names, values].map(area => (area === undefined ? undefined : source.area(area)?.flat()));
+    const asked = source.evaluate(outputNode, sheet);
+    if (values === undefined || titles === undefined || cells === undefined || asked === undefined) return undefined;
+    const written = orNothing(() => {
+      const block = variantBlock([titles, cells]);
+      const isColumn = values.bottom > values.top;
+      const given: VariantCells = {
+        names: block.names,
+        label: labelBeside(source, sheet, at) ?? 1,
+        at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }),
+      };
+      return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
+    });
+    const isAsked = unchanged(this.context, { node: outputNode, sheet });
+    const cell = written === undefined || isAsked === undefined ? undefined : tableCell(written, 1, 0, NONE);
+    return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0
+      ? cell
+      : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
+  }
+
+  private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: readonly VariantCells[]): WrittenVariants {
+    const name = this.names.numbered('Variants');
+    const heads = new Map<string, number>();
+    const cells: PlanCell[] = [
+      { at: 'A1', role: 'title', value: 'Variants, step by step' },
+      { at: 'A2', role: 'note', value: `of ${from}` },
+      { at: 'B2', role: 'note', value: 'One row a variant, one column a step; the inputs are the cells of that sheet. Change them there.' },
+      { at: address(HEAD, 0), role: 'header', value: 'variant' },
+      { at: address(HEAD + 1, 0), role: 'note', value: 'how it is worked out' },
+    ];
+    const column = (title: string, words: string): number => {
+      const known = heads.get(title);
+      if (known !== undefined) return known;
+      const c = heads.size + 1;
+      heads.set(title, c);
+      cells.push({ at: address(HEAD, c), role: 'header', value: title }, { at: address(HEAD + 1, c), role: 'note', value: words });
+      return c;
+    };
+    const values = new Map<string, Cell>();
+    const drawn = this.toDraw(variants, given);
+    const drawings: (Section & { readonly v: number })[] = [];
+    const holding = variants.map((variant, v) => {
+      const r = FIRST + v;
+      const mine = given[v] as VariantCells;
+      cells.push({ at: address(r, 0), role: 'label', value: mine.label });
+      const put = (
+        title: string,
+        words: string,
+        formula: string | undefined,
+        value: Cell | undefined,
+        role: PlanCell['role'] = 'text',
+      ): string => {
+        const c = column(title, words);
+        cells.push({
+          at: address(r, c),
+          role,
+          ...stepDigits(value),
+          ...(formula === undefined ? {} : { formula: `=${formula}` }),
+          ...(value === undefined ? {} : { value }),
+        });
+        if (value !== undefined) values.set(`${v} ${title}`, value);
+        return `$${columnName(c)}${r + 1}`;
+      };
+      const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
+      for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
+      const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
+      const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
+      for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
+      const holds = row.guards.cell();
+      if (outputs.includes(ALL_COMPUTED))
+        put(
+          ALL_COMPUTED,
+          'value, not live',
+          `IF(${row.guards.unchanged()},${String(verdict(variant, ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
+          verdict(variant, ALL_COMPUTED),
+        );
+      const formulas = verdictFormulas(states, holds);
+      const state = stateOf(variant);
+      const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
+      const stateCell = put('state', 'worst of all rules', formulas.state, state, 'result');
+      put('rule', 'first rule of that state', formulas.rule(stateCell), first?.rule.name ?? '–', 'result');
+      put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
+      put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
+      if (figure !== undefined) drawings.push({ v, ...figure });
+      return holds !== undefined;
+    });
+    this.made.push({
+      name,
+      widths: [34, ...[...heads.keys()].map(title => (title === 'rule' ? 30 : Math.max(12, Math.min(16, title.length + 2))))],
+      frozenRows: FIRST,
+      cells,
+      print: { landscape: true, repeatRows: FIRST },
+    });
+    const written: WrittenVariants = { sheet: name, variants, outputs, heads, values, holding };
+    for (const { v, legend, ...drawing } of drawings) {
+      const { label } = given[v] as VariantCells;
+      const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
+      this.drawn.set(keyOf(given[v] as VariantCells), {
+        ...drawing,
+        label: typeof label === 'number' ? `variant ${label}` : String(label),
+        from,
+        state: at('state'),
+        reason: at('reason'),
+        legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })),
+      });
+    }
+    return written;
+  }
+
+  /** Which variants get a figure: each once, however often it is asked for. */
+  private toDraw(variants: readonly Variant[], given: readonly VariantCells[]): ReadonlySet<number> {
+    if (this.mostFigures === 0) return new Set();
+    const undrawn = variants.flatMap((variant, v) =>
+      this.drawn.has(keyOf(given[v] as VariantCells)) ? [] : [{ v, state: stateOf(variant) }],
+    );
+    const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
+    this.left += undrawn.length - chosen.length;
+    return new Set(chosen.map(({ v }) => v));
+  }
+}
+
+/** The best of many, in the order of the sheet: what fails is not what will be tooled. */
+function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {
+  const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
+  const chosen = new Set(ranked.slice(0, Math.max(0, most)));
+  return variants.filter(variant => chosen.has(variant));
+}

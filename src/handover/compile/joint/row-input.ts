@@ -1,0 +1,16 @@
+// What a row of a variant is given, and how it writes.
+import type { Cell } from '../../../core/kinds';
+import { isBlank } from '../../../core/read/cells';
+import type { Known } from '../../../sheet/workbook-values';
+
+export interface RowInput {
+  readonly cell: string;
+  /** As the cell has it on the hand-over: a text with units is a number there. */
+  readonly typed: Known;
+}
+
+/** Puts a formula or value under a title and answers its cell. */
+export type WriteCell = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
+
+export const takesDefault = (typed: Known): boolean =>
+  isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');

@@ -1,0 +1,131 @@
+// What a row reads out of the tables of the Data sheet: the screw, what hangs on its size, the tolerance of its length.
+import type { Cell } from '../../../core/kinds';
+import { SIZE_READINGS, type Screw, type ScrewSize } from '../../../core/screw/thread';
+import type { Variant } from '../../../joint/variant';
+import type { Input, Made } from '../../../joint/graph';
+import { INPUTS } from '../../../joint/inputs';
+import { lengthTable } from '../../../core/screw/length';
+import { atom, type Ref, type Scalar, text } from '../../../plain/spreadsheet';
+import type { DataSheet } from '../data-sheet';
+import { choicesOf, quoted } from '../inputs';
+import { lengthToleranceFormulas } from '../length-tolerance';
+import { type Reader, readingsRef } from '../lookups';
+import type { RowGuards } from './row-guards';
+import type { RowInput, WriteCell } from './row-input';
+import { NONE, textOf } from './row-refs';
+
+/** The row as its tables see it. */
+export interface RowValues {
+  readonly variant: Variant;
+  readonly guards: RowGuards;
+  ref(name: string): Ref;
+  /** The cell of a scalar, or undefined if there is no value. */
+  cellOf(name: string): string | undefined;
+  isKnown(name: string): boolean;
+  remember(name: string, ref: Ref): void;
+}
+
+export class TableFormulas {
+  constructor(
+    private readonly row: RowValues,
+    private readonly given: ReadonlyMap<string, RowInput>,
+    private readonly data: DataSheet,
+    private readonly put: WriteCell,
+  ) {}
+
+  /** Whether the length is one that is held, as 1 or 0. */
+  lengthInList(): Ref {
+    // inch lengths are converted: not every program takes 19.05 for 0.75·25.4
+    const away = `(${this.data.column(lengthTable(this.row.variant.value('screw').size), 'length')}-${this.row.cellOf('length') ?? '0'})`;
+    return atom(`IF(${this.hasScrew()},IF(SUMPRODUCT(0+(${away}*${away}<1E-12))>0,1,0),${NONE})`);
+  }
+
+  private readonly reader: Reader = {
+    size: row => this.sizeKey(row),
+    cell: () => NONE,
+    lookup: (table, key, row) => this.data.lookup(table, key, row),
+    band: (table, key, size) => this.data.band(table, key, size),
+  };
+
+  /** Out of the tables, by the words of a choice where they matter. */
+  readings({ reads, args }: Made & { readonly by: 'readings' }): Ref | undefined {
+    const values = args.map(arg => this.row.variant.arg(arg));
+    const formula = (at: number, word: string): Scalar =>
+      readingsRef(this.reader, reads(...(values.map((value, i) => (i === at ? word : value)) as never[])));
+    for (const arg of args) if (typeof arg === 'string' && arg !== 'screw') this.row.ref(arg);
+    const at = args.findIndex(arg => typeof arg === 'string' && typeof this.row.variant.value(arg) === 'string');
+    if (at < 0) return formula(at, '');
+    const cell = this.row.cellOf(args[at] as string) ?? '""';
+    const words = choicesOf((INPUTS.get(args[at] as string) as Input).param);
+    const [first = '', ...others] = words.map(word => formula(at, word).text);
+    const isOne = others.every(other => other === first);
+    return atom(
+      isOne
+        ? `IF(${cell}<>"",${first},${NONE})`
+        : words.reduceRight((otherwise, word) => `IF(${cell}=${quoted(word)},${formula(at, word).text},${otherwise})`, NONE),
+    );
+  }
+
+  hasScrew(): string {
+    const screw = this.row.ref('screw') as { readonly parts: Record<ScrewSize, Ref> };
+    return `ISNUMBER(${textOf(screw.parts.nominalMm)})`;
+  }
+
+  /** Whether the end is one of the words, which a table that does not ask for it must know too. */
+  private hasEnd(): string {
+    return `${this.row.cellOf('end')}<>""`;
+  }
+
+  lengthTolerance(): Ref {
+    const { size } = this.row.variant.value('screw');
+    const value = this.row.variant.value('length tolerance');
+    const formulas = lengthToleranceFormulas(this.data, size, this.row.cellOf('length') ?? '0', this.row.cellOf('end') ?? '""');
+    // each family has its own table: without a screw of this one there is no tolerance
+    const inFamily = `AND(${this.hasScrew()},${this.hasEnd()})`;
+    const side = (title: string, formula: string, worth: number): Ref =>
+      atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
+    return {
+      parts: {
+        upperMm: side('length tolerance, upper', formulas.upper, value.upperMm),
+        lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm),
+      },
+    };
+  }
+
+  /** The cell with the screw where the table is entered with its text; else the row's name, and the screw is fixed. */
+  private sizeKey(row: string): string {
+    const screw = this.given.get('screw');
+    if (!this.row.isKnown('screw text')) this.row.ref('screw');
+    if (screw === undefined) return `"${row}"`;
+    if (typeof screw.typed === 'string' && screw.typed.toLowerCase() === row.toLowerCase())
+      return this.row.cellOf('screw text') ?? `"${row}"`;
+    this.row.guards.addInput(screw);
+    return `"${row}"`;
+  }
+
+  screw(screw: Screw, here: RowInput | undefined): Ref {
+    this.row.remember(
+      'screw text',
+      here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
+    );
+    const column = (title: string, part: ScrewSize): Ref =>
+      atom(
+        this.put(
+          `${title} (mm)`,
+          `from the table on ${this.data.name}`,
+          readingsRef(this.reader, SIZE_READINGS[part](screw.size)).text,
+          screw[part],
+        ),
+        screw[part],
+      );
+    return {
+      parts: {
+        nominalMm: column('screw nominal', 'nominalMm'),
+        majorMaxMm: column('screw major, max', 'majorMaxMm'),
+        majorMinMm: column('screw major, min', 'majorMinMm'),
+        rootMaxMm: column('screw root, max', 'rootMaxMm'),
+        pitchMm: column('pitch', 'pitchMm'),
+      },
+    };
+  }
+}

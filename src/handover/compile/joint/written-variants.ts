@@ -1,0 +1,66 @@
+// Variants where they were written down: the cell of each value, and what a table shows of it.
+import { withUnit } from '../../../core/call';
+import type { Cell } from '../../../core/kinds';
+import { outputCell } from '../../../joint/rows';
+import { unitOf } from '../../../joint/outputs';
+import { type Variant } from '../../../joint/variant';
+import { RULES } from '../../../joint/rules';
+import { columnName, sheetPrefix } from '../../../sheet/addresses';
+import type { Limit, TableCell } from './joint-cells';
+
+export const FIRST = 5;
+
+/** What was asked of which variants, and where they were written down. */
+export interface WrittenVariants {
+  readonly sheet: string;
+  readonly variants: readonly Variant[];
+  readonly outputs: readonly string[];
+  readonly heads: ReadonlyMap<string, number>;
+  /** By row and title. */
+  readonly values: ReadonlyMap<string, Cell>;
+  /** Rows with inputs that are not followed. */
+  readonly holding: readonly boolean[];
+}
+
+export const ALL_COMPUTED = 'all computed';
+
+/** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
+export function tableCell(written: WrittenVariants, r: number, c: number, otherwise: string): TableCell {
+  const name = written.outputs[c] ?? '';
+  return r === 0 ? { name, value: withUnit(name, unitOf(name)), unit: '' } : named(written, r - 1, name, otherwise);
+}
+
+/** A value of variant v. */
+export function named({ sheet, variants, heads, values, holding }: WrittenVariants, v: number, name: string, otherwise: string): TableCell {
+  const unit = unitOf(name);
+  const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + v + 1}`;
+  const valueOf = (title: string): Cell | undefined => values.get(`${v} ${title}`);
+  if (name === 'state' || name === 'reason' || name === ALL_COMPUTED) {
+    const title = name === 'reason' ? 'rule' : name;
+    return { name, formula: cellOf(title), value: valueOf(title) ?? '', unit };
+  }
+  const value = outputCell(variants[v] as Variant, name);
+  const title = withUnit(name, unit);
+  if (valueOf(title) === undefined) return { name, value, unit };
+  const isThere = typeof value === 'number' ? [`ISNUMBER(${cellOf(title)})`] : [];
+  const conditions = [...(holding[v] === true ? [cellOf('fixed inputs as sent')] : []), ...isThere];
+  const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${otherwise})`;
+  return { name, formula, value, unit, ...limitsOf(name, of => limitAt(cellOf(of), valueOf(of))) };
+}
+
+const limitAt = (formula: string, value: Cell | undefined): Limit | undefined => (value === undefined ? undefined : { formula, value });
+
+/** What the first rule that judges this output asks of it. */
+function limitsOf(output: string, cellOf: (title: string) => Limit | undefined): { readonly lower?: Limit; readonly upper?: Limit } {
+  const [bound] = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(
+    ({ fail, review }) => fail ?? review ?? [],
+  );
+  const limit =
+    bound === undefined
+      ? undefined
+      : typeof bound.limit === 'number'
+        ? { formula: String(bound.limit), value: bound.limit }
+        : cellOf(withUnit(bound.limit, unitOf(bound.limit)));
+  if (bound === undefined || limit === undefined) return {};
+  return bound.side === 'below' || bound.side === 'at most' ? { lower: limit } : { upper: limit };
+}

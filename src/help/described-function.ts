@@ -1,0 +1,6 @@
+/** An entry of functions.json. */
+export interface Described {
+  readonly id: string;
+  readonly description: string;
+  readonly parameters: readonly { readonly name: string; readonly description: string; readonly optional?: boolean }[];
+}

@@ -1,0 +1,85 @@
+// An answer as it would stand in the sheet, and its working.
+import type { JSX } from 'preact';
+import type { Card } from '../core/card';
+import type { Cell } from '../core/kinds';
+import { inWords } from './argument-words';
+import { shownCell } from '../help/shown-cell';
+import type { Preview } from './preview';
+
+/** Rows of a table that are shown before it is in the sheet. */
+const MAX_ROWS = 12;
+
+const unitOf = ({ result }: Card): string => ('unit' in result ? result.unit : '');
+
+function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[]; readonly hasHeader: boolean }): JSX.Element {
+  const [header, body] = hasHeader ? [rows[0], rows.slice(1)] : [undefined, rows];
+  return (
+    <>
+      {/* A wide table scrolls by the keyboard too. */}
+      <div class="bw-scroll" tabIndex={0} role="region" aria-label="Answer">
+        <table>
+          {header !== undefined && (
+            <thead>
+              <tr>
+                {header.map((name, i) => (
+                  <th key={i} scope="col">
+                    {shownCell(name)}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+          )}
+          <tbody>
+            {body.slice(0, MAX_ROWS).map((row, r) => (
+              <tr key={r}>
+                {row.map((value, c) => (
+                  <td key={c} class={typeof value === 'number' ? 'bw-number' : ''}>
+                    {shownCell(value)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {body.length > MAX_ROWS && <p class="bw-quiet">and {body.length - MAX_ROWS} rows more</p>}
+    </>
+  );
+}
+
+function rowsOf({ result }: Card, value: Cell[][]): { readonly rows: Cell[][]; readonly hasHeader: boolean } {
+  if (result.shape === 'row')
+    return { rows: [result.columns.map(({ name, unit }) => (unit === '' ? name : `${name} (${unit})`)), ...value], hasHeader: true };
+  return { rows: value, hasHeader: result.shape === 'table' };
+}
+
+function Result({ card, value }: { readonly card: Card; readonly value: Cell | Cell[][] }): JSX.Element {
+  if (Array.isArray(value)) return <Table {...rowsOf(card, value)} />;
+  return (
+    <p class="bw-value">
+      {shownCell(value)} <small>{typeof value === 'number' ? unitOf(card) : ''}</small>
+    </p>
+  );
+}
+
+export function AnswerView({ answer, card }: { readonly answer: Preview | null; readonly card: Card }): JSX.Element {
+  return (
+    <div class="bw-answer" aria-live="polite" aria-label="Result" role="group">
+      {answer?.is === 'answer' && (
+        <>
+          <Result card={card} value={answer.value} />
+          {!Array.isArray(answer.value) && answer.working !== '' && <p class="bw-lines bw-working">{answer.working}</p>}
+          {card.caution !== undefined && <p class="bw-caution">{card.caution}</p>}
+        </>
+      )}
+      {answer?.is === 'refused' && (
+        <p class="bw-fault">
+          <b>No result.</b> {answer.argument === undefined ? answer.message : `See ${inWords(answer.argument)} above.`}
+        </p>
+      )}
+      {answer?.is === 'unknown' && (
+        <p class="bw-quiet">{inWords(answer.argument)} is worked out by the sheet: the result shows once the formula is inserted.</p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,106 @@
+// The calls of the joint in a workbook: which inputs each reads, and which cells it fills.
+import { Refused } from '../core/refuse';
+import { OUTPUTS } from '../joint/outputs';
+import { askedOutputs } from '../joint/table';
+import { address, type Area } from '../sheet/addresses';
+import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
+import { isRows, type WorkbookValues } from '../sheet/workbook-values';
+import { jointInputsOf, type InputCell, type JointInputs } from './joint-inputs';
+import { lastFilledRow, type Grid } from './workbook';
+
+export interface JointCall {
+  readonly inputs: JointInputs;
+  readonly filled: Area;
+  /** The variant of a row of what is filled. */
+  readonly variantAt: (row: number) => number;
+}
+
+/** Columns of the tables that the checks and the card of a joint fill. */
+const CARD_COLUMNS = 6;
+const CHECK_COLUMNS = 7;
+
+interface JointCallSite {
+  readonly sheetName: string;
+  readonly row: number;
+  readonly column: number;
+  readonly grid: Grid;
+  readonly source: WorkbookValues;
+}
+
+interface CellsRead {
+  readonly rows: readonly (readonly InputCell[])[];
+  readonly area: Area | undefined;
+}
+
+/** The cells of an argument with their places, where it is a range; else the values alone. */
+function cellsRead(node: FormulaNode | null, { sheetName, source }: JointCallSite): CellsRead | undefined {
+  const known = source.evaluate(node, sheetName);
+  if (!isRows(known)) return undefined;
+  const isSpill = node?.type === 'UnaryExpression' && node.operator === '#';
+  const range = isSpill ? node.arguments?.[0] : node;
+  const named = range ? areaOf(range, sheetName) : undefined;
+  const area = named && { ...named, bottom: named.top + known.length - 1, right: named.left + (known[0]?.length ?? 1) - 1 };
+  const placeOf = (r: number, c: number) => area && { sheetName: area.sheet, at: address(area.top + r, area.left + c) };
+  return { rows: known.map((line, r) => line.map((value, c) => ({ value, place: placeOf(r, c) }))), area };
+}
+
+function together(inputs: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
+  const read = cellsRead(inputs, site);
+  return read && jointInputsOf(read.rows, read.area);
+}
+
+function apart(names: FormulaNode | null, values: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
+  const [header, given] = [cellsRead(names, site), cellsRead(values, site)];
+  return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: 'apart' };
+}
+
+function askedCount(outputs: FormulaNode | null, { sheetName, source }: JointCallSite): number {
+  try {
+    const asked = source.evaluate(outputs, sheetName);
+    return askedOutputs(asked === null || asked === undefined ? undefined : isRows(asked) ? asked : [[asked]]).length;
+  } catch (fault) {
+    if (fault instanceof Refused) return 1;
+    throw fault;
+  }
+}
+
+function callIn(node: FormulaNode, isWhole: boolean, site: JointCallSite): JointCall | undefined {
+  const { sheetName, row, column, grid, source } = site;
+  const id = ownFunction(node) ?? '';
+  const [first = null, second = null] = node.arguments ?? [];
+  const inputs = id === 'JOINT.VALUE' ? apart(first, second, site) : together(first, site);
+  if (inputs === undefined) return undefined;
+  const filledTo = (rows: number, columns: number): Area => ({
+    sheet: sheetName,
+    top: row,
+    left: column,
+    bottom: row + (isWhole ? rows : 1) - 1,
+    right: column + (isWhole ? columns : 1) - 1,
+  });
+  switch (id) {
+    case 'JOINT.TABLE':
+      return { inputs, filled: filledTo(inputs.variants.length + 1, askedCount(second, site)), variantAt: at => at - row - 1 };
+    case 'JOINT.CARD': {
+      const number = source.evaluate(second, sheetName);
+      return { inputs, filled: filledTo(OUTPUTS.length + 1, CARD_COLUMNS), variantAt: () => (typeof number === 'number' ? number - 1 : 0) };
+    }
+    case 'JOINT.VALUE':
+      return { inputs, filled: filledTo(1, 1), variantAt: () => 0 };
+    case 'CHECK.JOINT':
+    case 'CHECK.BOSS':
+      return { inputs, filled: filledTo(lastFilledRow(grid, row, column) - row + 1, CHECK_COLUMNS), variantAt: () => 0 };
+    default:
+      return undefined;
+  }
+}
+
+export function jointCallsOn(sheetName: string, grid: Grid, source: WorkbookValues): JointCall[] {
+  return grid.flatMap((line, row) =>
+    line.flatMap(({ formula }, column) => {
+      if (formula === undefined || !/JOINT|CHECK/i.test(formula)) return [];
+      const tree = parseFormula(formula);
+      const site = { sheetName, row, column, grid, source };
+      return [...walk(tree ?? null)].flatMap(node => callIn(node, node === tree, site) ?? []);
+    }),
+  );
+}

@@ -1,0 +1,50 @@
+// What every view of the pane shares.
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Selection } from '../sheet/port';
+import type { JointHere } from './find-joint';
+import type { Stack } from './find-stack';
+import type { PaneServices } from './pane-services';
+
+export interface Question {
+  readonly words: string;
+  readonly yes: string;
+}
+
+/** Told how far the work is; false where the user stopped it. */
+export type ProgressStep = (done: number, of: number) => boolean;
+
+export interface PaneState extends PaneServices {
+  readonly selection: Selection | null;
+  /** The joint of the selected row, while a view shows it. */
+  readonly found: JointHere;
+  /** The tolerance stack that was selected after any joint. */
+  readonly stack: Stack | undefined;
+  /** Speaks to everyone: shown in the pane and read out. */
+  say(text: string): void;
+  /** Work on the workbook is under way. */
+  readonly isBusy: boolean;
+  /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */
+  work(what: string, task: (step: ProgressStep) => Promise<void>): Promise<void>;
+  /** Asks in a dialog; true where the answer is yes. */
+  ask(question: Question): Promise<boolean>;
+}
+
+export const PaneContext = createContext<PaneState | null>(null);
+
+export function usePane(): PaneState {
+  const shared = useContext(PaneContext);
+  if (shared === null) throw new Error('a view stands outside the pane');
+  return shared;
+}
+
+/** Goes to a cell; says so where the workbook refuses. */
+export function useGoTo(): (place: Selection) => void {
+  const { port, say } = usePane();
+  return ({ sheetName, at }) => void port?.goTo(sheetName, at).catch((thrown: unknown) => say(messageOf(thrown)));
+}
+
+export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
+
+/** `Joint!B4`, as a person reads it. */
+export const placeName = ({ sheetName, at }: Selection): string => `${sheetName}!${at}`;

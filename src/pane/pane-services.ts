@@ -1,0 +1,22 @@
+// What the pane needs of the page that shows it.
+import type { SheetPort } from '../sheet/port';
+import type { ListedFunction } from './function-list';
+
+/** Keeps how the pane was left; what matters for a result lives in cells. */
+export interface KeptView {
+  get(key: string): string | null;
+  set(key: string, value: string): void;
+}
+
+export interface PaneServices {
+  /** The workbook; left out where the pane stands alone. */
+  readonly port?: SheetPort;
+  /** `Excel`, `the bench`: where the workbook is. */
+  readonly hostName: string;
+  /** The entries of functions.json. */
+  readonly functions: readonly ListedFunction[];
+  readonly handOver?: () => void;
+  readonly kept?: KeptView;
+  /** The page with a workbook of its own, from a page that has none or another. */
+  readonly benchUrl?: string;
+}

@@ -1,0 +1,44 @@
+// One piece of work at a time, with how far it is and a way to stop it.
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { messageOf, type PaneState } from './pane-context';
+
+export interface Progress {
+  readonly what: string;
+  readonly done?: number;
+  readonly of?: number;
+}
+
+export interface TaskRunner {
+  readonly progress: Progress | null;
+  readonly work: PaneState['work'];
+  readonly stop: () => void;
+}
+
+export function useTask(say: (text: string) => void): TaskRunner {
+  const [progress, setProgress] = useState<Progress | null>(null);
+  const isStopped = useRef(false);
+  const work = useMemo(
+    (): PaneState['work'] => async (what, task) => {
+      isStopped.current = false;
+      setProgress({ what });
+      try {
+        await task((done, of) => {
+          setProgress({ what, done, of });
+          return !isStopped.current;
+        });
+      } catch (thrown) {
+        say(`${what}: ${messageOf(thrown)}`);
+      } finally {
+        setProgress(null);
+      }
+    },
+    [say],
+  );
+  return {
+    progress,
+    work,
+    stop: () => {
+      isStopped.current = true;
+    },
+  };
+}

@@ -1,0 +1,83 @@
+// Every file that follows from others, from its text as it is to its text as it should be. npm run generate writes them; a test compares.
+import { existsSync, readFileSync } from 'node:fs';
+import { linesOfRecords, type Records } from '../../test/standards/records';
+import { UserFault } from '../cli/user-fault';
+import { EVIDENCE } from '../evidence/list';
+import { CARDS } from '../registry';
+import { changedSince, MUTANTS, sinceWords } from '../release/measured';
+import { broken, RELEASED, signaturesOf } from '../release/signatures';
+import { evidenceTable } from './evidence-table';
+import { figuresPage, type Results } from './figures-page';
+import { functionTable } from './function-table';
+import { METADATA } from './metadata';
+import { pinnedWords } from './pinned-words';
+import { proofPage } from './proof-page';
+
+const ROOT = new URL('../../', import.meta.url);
+/** The collected records, which lie beside the checkout where there are any. */
+export const RECORDS = new URL('../shared/data/', ROOT);
+
+export const BY = 'by npm run generate';
+
+const read = (file: string, from = ROOT): string => readFileSync(new URL(file, from), 'utf8');
+const parsed = <T>(file: string, from = ROOT): T => JSON.parse(read(file, from)) as T;
+const json = (facts: object): string => `${JSON.stringify({ generated: BY, ...facts }, null, 2)}\n`;
+
+/** Between `<!-- name: generated … -->` and `<!-- end of name -->`. */
+function withBlock(page: string, name: string, block: string): string {
+  const [begin, end] = [new RegExp(`<!-- ${name}: generated [^>]*-->`), `<!-- end of ${name} -->`];
+  const [before = '', rest] = page.split(begin);
+  const after = rest?.split(end)[1];
+  if (after === undefined) throw new Error(`the page has no block <!-- ${name}: generated ${BY} --> … ${end}`);
+  return `${before}<!-- ${name}: generated ${BY} -->${block}\n\n${end}${after}`;
+}
+
+function readme(page: string): string {
+  const inProject = (file: string): URL => new URL(file, ROOT);
+  const since = changedSince(read(MUTANTS), file => (existsSync(inProject(file)) ? readFileSync(inProject(file)) : undefined));
+  const blocks = {
+    functions: functionTable(CARDS.values()),
+    proof: `\n${proofPage(sinceWords(since.changed.length, since.of))}`,
+    figures: `\n${figuresPage(parsed<Results>('test/bench/results.json'))}`,
+    evidence: evidenceTable(CARDS.values(), EVIDENCE),
+  };
+  return Object.entries(blocks).reduce((text, [name, block]) => withBlock(text, name, block), page);
+}
+
+/** The list grows; what is in it stays. */
+function signatures(): string {
+  const now = signaturesOf(METADATA.functions);
+  const faults = broken(RELEASED, now);
+  if (faults.length > 0) throw new UserFault(`released signatures do not change:\n${faults.join('\n')}`);
+  return json(now);
+}
+
+const records = (): string =>
+  json(
+    linesOfRecords({
+      fasteners: parsed<Records['fasteners']>('fasteners.json', RECORDS),
+      tolerance: parsed<Records['tolerance']>('tolerance.json', RECORDS),
+    }),
+  );
+
+const FILES: Readonly<Record<string, (text: string) => string>> = {
+  'src/release/signatures.json': signatures,
+  'test/contract/pinned.json': () => json(pinnedWords()),
+  ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
+  'README.md': readme,
+};
+
+interface Generated {
+  readonly file: string;
+  readonly path: URL;
+  readonly is: string;
+  /** The text that should be, from one that is. */
+  readonly from: (text: string) => string;
+}
+
+export const GENERATED: readonly Generated[] = Object.entries(FILES).map(([file, from]) => ({
+  file,
+  path: new URL(file, ROOT),
+  is: read(file),
+  from,
+}));

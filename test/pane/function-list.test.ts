@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { CARDS } from '../../src/registry';
+import { groups, search, signature, type ListedFunction } from '../../src/pane/function-list';
+import { SYNONYM_ENTRIES } from '../../src/help/synonyms';
+import { METADATA } from '../../src/tools/metadata';
+
+const listedFunctions: readonly ListedFunction[] = METADATA.functions;
+const bossOd = listedFunctions.find(({ id }) => id === 'BOSS.OD') as ListedFunction;
+const ids = (asked: string): string[] => search(listedFunctions, asked).map(({ id }) => id);
+
+describe('the list of functions in the pane', () => {
+  it('writes the optional arguments in brackets', () => {
+    expect(signature(bossOd)).toBe('ENCL.BOSS.OD(hole, wall, [distance], [draft])');
+    expect(signature({ id: 'JOINT.INPUTS', description: '', parameters: [] })).toBe('ENCL.JOINT.INPUTS()');
+  });
+
+  it('loses no function, and shows none twice', () => {
+    const shown = groups(listedFunctions, '').flatMap(({ functions }) => functions.map(({ id }) => id));
+    expect(shown).toHaveLength(CARDS.size);
+    expect(new Set(shown)).toEqual(new Set(CARDS.keys()));
+  });
+
+  it('finds a function by its own name first', () => {
+    for (const id of CARDS.keys()) expect(ids(id)[0], id).toBe(id);
+  });
+
+  it.each([
+    ['counterbore', 'RECESS.DEPTH'],
+    ['Standoff', 'BOSS.OD'],
+    ['core pin', 'PIN.RATIO'],
+    ['screw pillar', 'BOSS.WALL'],
+    ['knife edge', 'BOSS.FLAT'],
+    ['bottom out', 'SCREW.BOTTOM'],
+    ['through hole', 'HOLE.CLEARANCE'],
+    ['tap drill', 'HOLE.PILOT'],
+    ['pcb', 'BOARD.GAP'],
+    ['stack-up', 'STACK.TABLE'],
+  ])('finds by the trade word %s, %s among others', (word, id) => {
+    expect(ids(word)).toContain(id);
+  });
+
+  it('needs every word, in any order, as a name, a sentence, a topic or an argument has it', () => {
+    expect(ids('outside boss')).toContain('BOSS.OD');
+    expect(ids('boss outside')).toEqual(ids('outside boss'));
+    expect(ids('elephant')).toEqual([]);
+  });
+
+  it.each([
+    ['outside boss elephant', 'BOSS.OD'],
+    ['which pilot hole for a 2.9 mm tapping screw in ABS', 'HOLE.PILOT'],
+    ['How deep must the counterbore be for a pan head?', 'RECESS.DEPTH.MIN'],
+    ['how long a screw do I need', 'SCREW.LENGTH.PICK'],
+    ['how much torque strips the thread?', 'TORQUE.STRIP'],
+    ['will the boss leave a sink mark on the wall', 'BOSS.SINK'],
+  ])('meets a question as far as its words go: %s', (question, id) => {
+    expect(ids(question).slice(0, 3)).toContain(id);
+  });
+
+  it('puts a name before a sentence', () => {
+    const found = ids('draft');
+    expect(found.slice(0, 5).every(id => id.startsWith('DRAFT.'))).toBe(true);
+    expect(found).toContain('RIB.TIP');
+  });
+
+  it('leads from every trade word to functions that exist, and from none to the same twice', () => {
+    for (const [word, leads] of SYNONYM_ENTRIES) {
+      expect(
+        leads.filter(id => !CARDS.has(id)),
+        word,
+      ).toEqual([]);
+      expect(new Set(leads).size, word).toBe(leads.length);
+      expect(ids(word), word).toEqual(expect.arrayContaining([...leads]));
+    }
+  });
+});
