@@ -117,7 +117,8 @@ export interface Deviations {
 
 /** Length limits: tapping screws of ISO 7049 and ASME B18.6.3, machine screws js15 (ISO 4759-1). */
 export function lengthLimits({ kind }: Screw, lengthMm: number, end: 'cone' | 'flat'): Deviations {
-  if (kind === 'M') return even(lengthMm <= 3 ? 0.2 : lengthMm <= 6 ? 0.24 : lengthMm <= 10 ? 0.29 : lengthMm <= 18 ? 0.35 : lengthMm <= 30 ? 0.42 : 0.5);
+  if (kind === 'M')
+    return even(lengthMm <= 3 ? 0.2 : lengthMm <= 6 ? 0.24 : lengthMm <= 10 ? 0.29 : lengthMm <= 18 ? 0.35 : lengthMm <= 30 ? 0.42 : 0.5);
   if (kind === '#') return even((lengthMm <= 19.05 ? 0.03 : lengthMm <= 38.1 ? 0.05 : 0.06) * INCH_MM);
   const half = lengthMm <= 19 ? 0.8 : lengthMm <= 38 ? 1.3 : 1.5;
   return end === 'flat' ? { lower: -half, upper: 0 } : even(half);
@@ -175,6 +176,9 @@ export const IMPOSSIBLE = {
   'groove through the wall': 'the groove round the boss is as deep as the wall',
 } as const;
 export type Impossible = keyof typeof IMPOSSIBLE;
+
+/** Two sizes that are equal as decimals differ by the last digits of the machine: those are not judged. */
+const SURELY_MM = 1e-6;
 
 const isCountersunk = (head: string): boolean => /countersunk|flat|oval|7046|7050|10642/.test(head);
 
@@ -266,29 +270,30 @@ export function impossible(inputs: Inputs): readonly Impossible[] {
   const through = hasBoardHole && sleeve > 0;
 
   // NaN, what is not known, compares false
+  const isOver = (one: number, other: number): boolean => one - other > SURELY_MM;
   const judged: Readonly<Record<Impossible, boolean>> = {
-    'hole out of the outer face': wall + height - depth - depthLimits.upper <= 0,
-    'screw wider than the hole': (hasRecess || sleeve > 0) && holeMin <= screw.majorMaxMm,
-    'screw wider than the board hole': hasBoardHole && sleeve === 0 && boardHole + boardHoleLimits.lower <= screw.majorMaxMm,
-    'head falls through': holeMax >= headMin,
-    'head wider than the recess': hasRecess && recess < headMax,
+    'hole out of the outer face': isOver(depth + depthLimits.upper, wall + height),
+    'screw wider than the hole': (hasRecess || sleeve > 0) && isOver(screw.majorMaxMm, holeMin),
+    'screw wider than the board hole': hasBoardHole && sleeve === 0 && isOver(screw.majorMaxMm, boardHole + boardHoleLimits.lower),
+    'head falls through': isOver(holeMax, headMin),
+    'head wider than the recess': hasRecess && isOver(headMax, recess),
     'head stands out':
       hasRecess &&
       !countersunk &&
-      plane + planeLimits.lower - (seat + seatLimits.upper) < typed.number('head height', screw.headHeightMaxMm),
-    'no seat': hasRecess && seat + seatLimits.lower <= 0,
-    'cone through the seat': hasRecess && countersunk && coneDepth >= seat + seatLimits.lower,
-    'recess breaks out': hasRecess && (postAtMm(seat) <= recess || postAtMm(plane - headWall) <= recessAtMm(inWall)),
-    'thread touches nothing': mouth - Math.max(0, shallowest - point) * slope + pilotLimits.upper >= screw.majorMinMm,
-    'screw does not reach': deepest <= 0 || engagementMin <= 0,
-    'pin hole closed': mouth - depth * slope <= 0,
-    'hole wider than the boss': Math.max(mouth, relief > 0 ? reliefDiameter : 0) >= bossOd,
-    'boss falls into the clearance hole': holeMax >= bossOd,
-    'tip beyond the bottom': deepest > depth + depthLimits.lower,
-    'sleeve wider than the board hole': through && boardHole + boardHoleLimits.lower < sleeveRootMax,
-    'sleeve below the board': sleeve > 0 && sleeve + sleeveLimits.upper < board + boardLimits.lower,
-    'board slips over the boss': hasBoardHole && boardHole + boardHoleLimits.upper >= bossOd,
-    'groove through the wall': typed.number('ring depth', 0) >= wall,
+      isOver(typed.number('head height', screw.headHeightMaxMm), plane + planeLimits.lower - (seat + seatLimits.upper)),
+    'no seat': hasRecess && isOver(0, seat + seatLimits.lower),
+    'cone through the seat': hasRecess && countersunk && isOver(coneDepth, seat + seatLimits.lower),
+    'recess breaks out': hasRecess && (isOver(recess, postAtMm(seat)) || isOver(recessAtMm(inWall), postAtMm(plane - headWall))),
+    'thread touches nothing': isOver(mouth - Math.max(0, shallowest - point) * slope + pilotLimits.upper, screw.majorMinMm),
+    'screw does not reach': isOver(0, deepest) || isOver(0, engagementMin),
+    'pin hole closed': isOver(depth * slope, mouth),
+    'hole wider than the boss': isOver(Math.max(mouth, relief > 0 ? reliefDiameter : 0), bossOd),
+    'boss falls into the clearance hole': isOver(holeMax, bossOd),
+    'tip beyond the bottom': isOver(deepest, depth + depthLimits.lower),
+    'sleeve wider than the board hole': through && isOver(sleeveRootMax, boardHole + boardHoleLimits.lower),
+    'sleeve below the board': sleeve > 0 && isOver(board + boardLimits.lower, sleeve + sleeveLimits.upper),
+    'board slips over the boss': hasBoardHole && isOver(boardHole + boardHoleLimits.upper, bossOd),
+    'groove through the wall': isOver(typed.number('ring depth', 0), wall),
   };
   return (Object.keys(IMPOSSIBLE) as Impossible[]).filter(what => judged[what]);
 }
