@@ -1,5 +1,5 @@
 // Both sides of every numeric bound of the rules: one input moved between two joints, all others as they are.
-import { BORDERLINE, DRIVEN, SOUND, STRAIGHT, type State } from './corpus';
+import { BORDERLINE, DRIVEN, SOUND, STRAIGHT, without, type State } from './corpus';
 import type { Inputs } from './oracle';
 
 export interface Side {
@@ -13,9 +13,6 @@ export interface Bound {
   readonly better: Side;
   readonly worse: Side;
 }
-
-const without = (base: Inputs, ...names: readonly string[]): Inputs =>
-  Object.fromEntries(Object.entries(base).filter(([name]) => !names.includes(name)));
 
 /** The corpus has most of them as pairs. */
 const PAIRS: readonly Bound[] = BORDERLINE.flatMap((worse, i) => {

@@ -38,6 +38,9 @@ export const DRIVEN: Inputs = { ...SOUND, friction: 0.2, 'drive torque': 0.13, '
 /** No draft on boss and hole, and the pilot held at the mouth: what is typed is what the root has. */
 export const STRAIGHT: Inputs = { ...SOUND, 'outside draft': '0°', 'hole draft': '0°', pilot: 2.4, 'pilot held at': 'mouth' };
 
+export const without = (base: Inputs, ...names: readonly string[]): Inputs =>
+  Object.fromEntries(Object.entries(base).filter(([name]) => !names.includes(name)));
+
 const GEOMETRY = 'plane geometry';
 const SCREW = 'plane geometry on ISO 1478';
 const HEAD = 'plane geometry on ISO 7049';
@@ -58,9 +61,7 @@ const reviewers = on(REVIEWERS);
 const sleeved = on(SLEEVED);
 const driven = on(DRIVEN);
 const straight = on(STRAIGHT);
-
-const without = (base: Inputs, ...names: readonly string[]): Inputs =>
-  Object.fromEntries(Object.entries(base).filter(([name]) => !names.includes(name)));
+const undriven = on(without(DRIVEN, 'set torque'));
 
 /** Joints of the review of verdicts, section A: what was passed and cannot be. */
 const REVIEWED: readonly Verdict[] = [
@@ -391,6 +392,22 @@ const BAD: readonly Verdict[] = [
     PRACTICE,
   ),
   sound(
+    'gap at its widest, engagement just enough',
+    { gap: 0.3, length: 14.061, 'length tolerance': 0.8 },
+    'review',
+    'planned gap (boss hangs in tension)',
+    '13.261 − 3.86 − 0.4 − 3.2 = 5.801, 2 d = 5.8; the gap remains',
+    PRACTICE,
+  ),
+  sound(
+    'gap at its widest, engagement just missed',
+    { gap: 0.3, length: 14.059, 'length tolerance': 0.8 },
+    'fail',
+    'engagement',
+    '13.259 − 3.86 − 0.4 − 3.2 = 5.799, 2 d = 5.8',
+    SCREW,
+  ),
+  sound(
     'more load than the seat holds',
     { load: 400 },
     'fail',
@@ -398,17 +415,14 @@ const BAD: readonly Verdict[] = [
     'seat 38/√3·π·5.3·1.9 = 694 N; 400 × 2 = 800',
     'shear of a cylinder',
   ),
-  {
-    ...driven(
-      'strips while it is driven',
-      {},
-      'fail',
-      'strip before drive',
-      '0.596/0.4 = 1.5, below 2',
-      'thread statics with friction 0.2',
-    ),
-    inputs: { ...without(DRIVEN, 'set torque'), 'drive torque': 0.4 },
-  },
+  undriven(
+    'strips while it is driven',
+    { 'drive torque': 0.4 },
+    'fail',
+    'strip before drive',
+    '0.596/0.4 = 1.5, below 2',
+    'thread statics with friction 0.2',
+  ),
   driven(
     'set torque that strips',
     { 'set torque': 0.6 },
@@ -425,17 +439,14 @@ const BAD: readonly Verdict[] = [
     '0.15 × 0.9 = 0.135 N·m, it takes 0.14 to drive',
     'thread statics',
   ),
-  {
-    ...driven(
-      'little room between driving and stripping',
-      {},
-      'review',
-      'strip before drive',
-      '0.596/0.2 = 3.0, below 3.5',
-      'thread statics with friction 0.2',
-    ),
-    inputs: { ...without(DRIVEN, 'set torque'), 'drive torque': 0.2 },
-  },
+  undriven(
+    'little room between driving and stripping',
+    { 'drive torque': 0.2 },
+    'review',
+    'strip before drive',
+    '0.596/0.2 = 3.0, below 3.5',
+    'thread statics with friction 0.2',
+  ),
   driven(
     'set torque below its window',
     { 'set torque': 0.3 },
@@ -889,8 +900,8 @@ export const BORDERLINE: readonly Verdict[] = [
     sound,
     'thread share of 0.15',
     'thread bites at the mouth',
-    [{ pilot: 2.601, 'pilot held at': 'mouth' }, 'pass', '(2.76 − 2.651)/0.72 = 0.1514'],
-    [{ pilot: 2.603, 'pilot held at': 'mouth' }, 'review', '(2.76 − 2.653)/0.72 = 0.1486'],
+    [{ pilot: 2.6019, 'pilot held at': 'mouth' }, 'pass', '(2.76 − 2.6519)/0.72 = 0.15014'],
+    [{ pilot: 2.6021, 'pilot held at': 'mouth' }, 'review', '(2.76 − 2.6521)/0.72 = 0.14986'],
     `${SCREW}; ${PRACTICE}`,
   ),
   ...pair(
@@ -1076,6 +1087,70 @@ export const BORDERLINE: readonly Verdict[] = [
     [{ 'outside draft': '0°', 'steel gap': 1.501 }, 'review', 'no draft: 1.501, below 3'],
     [{ 'outside draft': '0°', 'steel gap': 1.499 }, 'fail', 'no draft: 1.499'],
     PRACTICE,
+  ),
+  ...pair(
+    sound,
+    'post wall of 0.66 walls, drafted',
+    'sink, head half',
+    [
+      { 'post OD': 9.83 },
+      'pass',
+      'at the head wall, 3.5 from the plane: (9.83 + 7·tan 0.5° − 6.54 − 3·tan 1°)/2 = 1.6494, 0.66 × 2.5 = 1.65',
+    ],
+    [{ 'post OD': 9.833 }, 'review', '(9.833 + 0.0611 − 6.5924)/2 = 1.6509'],
+    PRACTICE,
+  ),
+  ...pair(
+    sound,
+    'post by its start share',
+    'sink, head half',
+    [
+      { 'sink limit': 0.548 },
+      'pass',
+      'post 6.54 + 2 × 0.6 × 2.5, at the head wall (9.6011 − 6.5924)/2/2.5 = 0.6017, limit 1.1 × 0.548 = 0.6028',
+    ],
+    [{ 'sink limit': 0.546 }, 'review', '0.6017, limit 1.1 × 0.546 = 0.6006'],
+    PRACTICE,
+  ),
+  ...pair(
+    sleeved,
+    'drafted sleeve with play of 0.05',
+    'sleeve passes the board',
+    [{ 'board hole': 5.736 }, 'pass', 'at its root, at most 2.0 below its end, 5.5 + 4·tan 0.5° = 5.5349: (5.636 − 5.5349)/2 = 0.0505'],
+    [{ 'board hole': 5.734 }, 'review', '(5.634 − 5.5349)/2 = 0.0495'],
+    GEOMETRY,
+  ),
+  ...pair(
+    sound,
+    'landing ring beside the relief',
+    'landing ring',
+    [{ hole: 2.96, 'hole tolerance': 0.05, 'ring limit': 1.639 }, 'pass', 'relief 2.9 + 0.2, hole at most 3.01: (6.38 − 3.1)/2 = 1.64'],
+    [{ hole: 2.96, 'hole tolerance': 0.05, 'ring limit': 1.641 }, 'review', '(6.38 − 3.1)/2 = 1.64 of 1.641'],
+    GEOMETRY,
+  ),
+  ...pair(
+    sound,
+    'slenderness of 3',
+    'slenderness',
+    [{ 'boss height': 19.13, 'pin limit': 9 }, 'pass', '19.13/6.38 = 2.998'],
+    [{ 'boss height': 19.15, 'pin limit': 9 }, 'review', '19.15/6.38 = 3.002'],
+    PRACTICE,
+  ),
+  ...pair(
+    sound,
+    'core pin of 7',
+    'core pin',
+    [{ 'boss height': 16.26 }, 'pass', '16.26/2.324 = 6.997'],
+    [{ 'boss height': 16.28 }, 'review', '16.28/2.324 = 7.005'],
+    PRACTICE,
+  ),
+  ...pair(
+    undriven,
+    'strip at 3.5 times the drive',
+    'strip before drive',
+    [{ 'drive torque': 0.17 }, 'pass', '0.5957/0.17 = 3.504'],
+    [{ 'drive torque': 0.1705 }, 'review', '0.5957/0.1705 = 3.494'],
+    'thread statics with friction 0.2',
   ),
 ];
 

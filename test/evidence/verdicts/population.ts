@@ -190,7 +190,7 @@ const SPOILS: Readonly<Record<string, Spoil>> = {
   'hole depth beyond the wall': ({ inputs }, draw) => ({
     'hole depth': hundredths(number(inputs, 'boss height') + number(inputs, 'wall') * draw.between(0, 1.4)),
   }),
-  'hole depth short of the tip': ({ reachMm }, draw) => ({ 'hole depth': hundredths(reachMm + draw.between(-3, 0.8)) }),
+  'hole depth short of the tip': ({ reachMm }, draw) => ({ 'hole depth': hundredths(reachMm + draw.between(-1, 1.5)) }),
   hole: ({ size }, draw) => ({ hole: hundredths(screwOf(size).majorMaxMm * draw.between(0.8, 2.4)) }),
   'hole tolerance': (_, draw) => ({ 'hole tolerance': draw.between(0.05, 1.2) }),
   'lower hole tolerance': (_, draw) => ({ 'hole tolerance': `+0/-${draw.between(0.05, 1.2)}` }),
@@ -213,7 +213,7 @@ const SPOILS: Readonly<Record<string, Spoil>> = {
   'board plane': ({ inputs }, draw) => ({ 'board plane': hundredths(number(inputs, 'seat') + draw.between(0.2, 6)) }),
   'board plane tolerance': (_, draw) => ({ 'board plane tolerance': draw.between(0.05, 3) }),
   allowance: (_, draw) => ({ allowance: draw.between(0.05, 1.2) }),
-  'negative allowance': (_, draw) => ({ allowance: draw.between(-1, -0.01) }),
+  'allowance about 0': (_, draw) => ({ allowance: draw.between(-0.5, 0.5) }),
   'head diameter': ({ size }, draw) => ({ 'head diameter': hundredths(screwOf(size).majorMaxMm * draw.between(0.8, 2.4)) }),
   'head diameter min': ({ size }, draw) => ({ 'head diameter min': hundredths(screwOf(size).majorMaxMm * draw.between(0.8, 1.8)) }),
   'head height': ({ inputs }, draw) => ({
@@ -231,21 +231,21 @@ const SPOILS: Readonly<Record<string, Spoil>> = {
   }),
   'sleeve wall': ({ inputs }, draw) => ({
     sleeve: hundredths(1.1 * number(inputs, 'board') + 0.25),
-    'sleeve wall': draw.between(0.6, 2.5),
+    'sleeve wall': draw.between(0.6, 1.6),
     'board hole': hundredths(number(inputs, 'hole') + 2.5),
   }),
   'sleeve draft': ({ inputs }, draw) => ({
     sleeve: hundredths(1.1 * number(inputs, 'board') + 0.25),
-    'sleeve draft': draw.between(0.3, 20),
+    'sleeve draft': draw.between(0.3, 8),
     'board hole': hundredths(number(inputs, 'hole') + 2.5),
   }),
   'boss OD': ({ size }, draw) => ({ 'boss OD': hundredths(screwOf(size).majorMaxMm * draw.between(0.7, 2.6)) }),
   'relief diameter': ({ inputs }, draw) => ({ 'relief diameter': hundredths(number(inputs, 'boss OD') * draw.between(0.5, 1.3)) }),
   relief: ({ reachMm }, draw) => ({ relief: hundredths(reachMm * draw.between(0.02, 1.1)) }),
   length: (_, draw) => ({ length: draw.of([4.5, 6.5, 9.5, 13, 25, 32]) }),
-  'length tolerance': (_, draw) => ({ 'length tolerance': draw.between(0.1, 8) }),
-  point: (_, draw) => ({ point: draw.between(0.5, 16) }),
-  gap: (_, draw) => ({ gap: draw.between(0.1, 14) }),
+  'length tolerance': (_, draw) => ({ 'length tolerance': draw.between(0.1, 3) }),
+  point: (_, draw) => ({ point: draw.between(0.5, 14) }),
+  gap: (_, draw) => ({ gap: draw.between(0.1, 8) }),
   'ring depth': ({ inputs }, draw) => ({ 'ring depth': hundredths(number(inputs, 'wall') * draw.between(0, 1.5)) }),
 };
 export const SPOILED_BY: readonly string[] = Object.keys(SPOILS);
