@@ -29,7 +29,7 @@ export const SOUND: Inputs = {
   'board hole': 3.4,
   'boss height': 14.2,
 };
-/** The reviewers' joint: its hole is 14 deep and leaves 13.9 − 13.46 = 0.44 under the tip. */
+/** The joint of that review: its hole is 14 deep and leaves 13.9 − 13.46 = 0.44 under the tip. */
 const REVIEWERS: Inputs = { ...SOUND, 'boss height': 14, 'sink limit': 0.9, 'pin limit': 7.5 };
 /** A sleeve of 5.4 (hole + 2 × 1.0) and 1.9 high goes through a board of 1.6. */
 export const SLEEVED: Inputs = { ...SOUND, wall: 3, sleeve: 1.9, 'board hole': 6 };
@@ -63,7 +63,7 @@ const driven = on(DRIVEN);
 const straight = on(STRAIGHT);
 const undriven = on(without(DRIVEN, 'set torque'));
 
-/** Joints of the review of verdicts, section A: what was passed and cannot be. */
+/** Joints that an engineer’s review found passed, and that cannot be; A1 to A13 as it counts them. */
 const REVIEWED: readonly Verdict[] = [
   reviewers(
     'B as it stands',
@@ -482,8 +482,8 @@ const BAD: readonly Verdict[] = [
   ),
 ];
 
-const HANDBOOK = 'outside diameter and thread share of the material’s own start values (reference joint.md 1.1, common practice)';
-const SINK = `${HANDBOOK}; boss wall of at most 0.6 wall (efunda, boss design); the two contradict each other in thin walls (the same collection, 0.1)`;
+const HANDBOOK = 'outside diameter and thread share of the material’s own start values (common practice)';
+const SINK = `${HANDBOOK}; boss wall of at most 0.6 wall (efunda, boss design); 2 d with a pilot of 0.8 d is a boss wall of 0.6 d, so that the two contradict each other in walls below 1.0 d`;
 const made = (
   screw: string,
   material: string,

@@ -55,7 +55,7 @@ export interface Figures {
   readonly rules: readonly RuleFigure[];
 }
 
-/** States of all joints; the rules of every so-manieth, for each brings its remedies along and takes its time. */
+/** States of all joints; rules of every tenth or so, for a call that lists them tries remedies too and takes its time. */
 export function figuresOf(joints: readonly Inputs[], every: number): Figures {
   const states = statesOf(joints);
   const sample = joints.filter((_, i) => i % every === 0).map(rulesOf);
@@ -84,7 +84,7 @@ const NOT_ASKED = 'it applies to an input that this population does not give; th
 /** A rule that speaks in more than half of the designed joints or in none, and why its limit is right all the same. */
 export const ARGUED: Readonly<Record<string, string>> = {
   'sink, thread half':
-    'outside diameters of 2 to 2.5 d and a boss wall of 0.6 wall contradict each other below a wall of about 1.0 to 1.4 d (efunda, boss design, against 2.0 to 2.4 d of resin guides; reckoned in the collected notes), and half of these joints have a wall of less, half of them behind a show face',
+    'outside diameters of 2 to 2.5 d and a boss wall of 0.6 wall contradict each other below a wall of about 1.0 to 1.4 d (efunda, boss design, against 2.0 to 2.4 d of resin guides; 2 d with a pilot of 0.8 d is a boss wall of 0.6 d), and half of these joints have a wall of less, half of them behind a show face',
   'head fits the recess': BY_START,
   'seat holds': BY_START,
   'screw passes the hole': 'every hole is d + 0.5 or ISO 273 medium, as a designer takes it',
