@@ -170,7 +170,7 @@ export function postWallRootMm(
 }
 
 /** Depth of the recess at its least. */
-export function recessDepthMinMm(boardPlaneMm: number, boardPlaneTol: Deviation, seatMm: number, seatTol: Deviation): number {
+export function recessDepthWorstMm(boardPlaneMm: number, boardPlaneTol: Deviation, seatMm: number, seatTol: Deviation): number {
   return boardPlaneMm + boardPlaneTol.lowerMm - seatMm - seatTol.upperMm;
 }
 

@@ -277,7 +277,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   'board plane less seat': mm('depth of the recess', made(J.restMm, 'board plane', 'seat'), { where: ['has recess'] }),
   'recess depth min': mm(
     'depth of the recess at its least',
-    made(J.recessDepthMinMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
+    made(J.recessDepthWorstMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
     { where: ['has recess'] },
   ),
   'seat min': mm('seat at its thinnest', made(J.smallestMm, 'seat', 'seat tolerance'), { where: ['has recess'] }),

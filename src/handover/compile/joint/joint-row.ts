@@ -92,7 +92,7 @@ export class JointRow implements RowValues {
     // where the formula does not look at it, it may well have no value
     if ('only' in arg) return atom(this.cellOf(arg.only) ?? NONE);
     if ('of' in arg) return this.variant.outcome(arg.of) instanceof NotApplicable ? constant(arg.orElse) : this.ref(arg.of);
-    if ('given' in arg) return this.presence(arg.given);
+    if ('given' in arg) return this.presence(arg.given) ?? constant(false);
     return constant(arg.is);
   }
 
