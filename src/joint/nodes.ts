@@ -6,7 +6,7 @@ import * as Hole from '../core/hole/hole';
 import { pinRatio } from '../core/hole/position';
 import * as Recess from '../core/recess/recess';
 import { headDiameterReadings, isCountersunk, isFlatSeated, isRaised, raisedPartReadings, type Head } from '../core/screw/head';
-import { majorReadings, pointReadings, rootReadings, type End, type Screw } from '../core/screw/thread';
+import { majorReadings, rootReadings, type Screw } from '../core/screw/thread';
 import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
 import * as Torque from '../core/strength/torque';
