@@ -1,5 +1,5 @@
 // Functions that every spreadsheet program reads, as tried in two independent engines.
-const PLAIN = new Set(
+export const PLAIN: ReadonlySet<string> = new Set(
   [
     'ABS ACOS ASIN ATAN ATAN2 COS SIN TAN SQRT EXP LN LOG10 PI RADIANS DEGREES MIN MAX SUM SUMSQ SUMPRODUCT ROUND',
     'ROUNDUP ROUNDDOWN CEILING INT MOD IF AND OR NOT IFERROR ISNUMBER INDEX MATCH LOOKUP VLOOKUP TRIM LEFT MID FIND',
