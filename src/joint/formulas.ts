@@ -2,6 +2,7 @@
 import { bossCircleMm } from '../core/boss/boss';
 import { holeAtDepthMm } from '../core/hole/hole';
 import { atLeast, max, min, sqrt, tanDeg } from '../core/maths';
+import { recessDiaMm } from '../core/recess/recess';
 import type { Deviation, Deviations } from '../core/read/deviation';
 import { lengthDeviation } from '../core/screw/length';
 import type { End, Screw } from '../core/screw/thread';
@@ -33,6 +34,11 @@ export function boardDeviation(boardMm: number): Deviation {
 /** The head floats by the whole play of the screw in the hole, and 0.2 on diameter is left. */
 export function defaultAllowanceMm(holeMaxMm: number, majorMinMm: number): number {
   return holeMaxMm - majorMinMm + 0.2;
+}
+
+/** As RECESS.DIAMETER; an allowance below 0 is for the rules to judge. */
+export function recessAtMm(headDiameterMm: number, allowanceMm: number, distanceMm: number, draftDeg: number): number {
+  return recessDiaMm(headDiameterMm, allowanceMm, distanceMm, draftDeg);
 }
 
 export function headWithFloatMm(headDiameterMm: number, holeMaxMm: number, majorMinMm: number): number {
@@ -129,11 +135,12 @@ export function locatorMm(sleeveMm: number, sleeveOdMinMm: number, screw: Screw)
 export function boardPlayMm(
   boardHoleMinMm: number,
   sleeveOdMm: number,
-  holeTol: Deviation,
+  odTol: Deviation,
   sleeveMm: number,
+  sleeveTol: Deviation,
   sleeveDraftDeg: number,
 ): number {
-  return (boardHoleMinMm - (sleeveOdMm + holeTol.upperMm + 2 * sleeveMm * tanDeg(sleeveDraftDeg))) / 2;
+  return (boardHoleMinMm - (sleeveOdMm + odTol.upperMm + 2 * (sleeveMm + sleeveTol.upperMm) * tanDeg(sleeveDraftDeg))) / 2;
 }
 
 /** The boss that still holds the board by the limit when the board has moved sideways as far as it can. */
@@ -167,6 +174,19 @@ export function postWallRootMm(
   recessDraftDeg: number,
 ): number {
   return (postOdRootMm - recessDiaMm - 2 * max(0, recessDepthMm - headWallMm) * tanDeg(recessDraftDeg)) / 2;
+}
+
+/** Between the floor of the recess and the inner face of the head wall both cones are straight: the least wall is at one end. */
+export function leastPostWallMm(
+  wallAtRootMm: number,
+  postOdMm: number,
+  boardPlaneMm: number,
+  headWallMm: number,
+  seatMm: number,
+  postDraftDeg: number,
+  recessDiaMm: number,
+): number {
+  return min(wallAtRootMm, (postOdMm + 2 * min(seatMm, max(0, boardPlaneMm - headWallMm)) * tanDeg(postDraftDeg) - recessDiaMm) / 2);
 }
 
 /** Depth of the recess at its least. */
@@ -328,8 +348,8 @@ export function setTorqueRoomNm(setNm: number, scatter: number, driveNm: number,
   return min(stripNm - setNm * (1 + scatter), setNm * (1 - scatter) - driveNm);
 }
 
-export function isOutsideWindow(setNm: number, scatter: number, driveNm: number, stripNm: number): boolean {
-  return setNm < lowSetTorqueNm(driveNm, stripNm, scatter) || setNm > highSetTorqueNm(stripNm, scatter);
+export function windowRoomNm(setNm: number, scatter: number, driveNm: number, stripNm: number): number {
+  return min(setNm - lowSetTorqueNm(driveNm, stripNm, scatter), highSetTorqueNm(stripNm, scatter) - setNm);
 }
 
 /** Which of the three gives way first; a seat that cannot shear holds any force. */

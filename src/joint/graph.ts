@@ -106,6 +106,8 @@ export type Node = Made & {
 export interface Bound<N extends string = string> {
   readonly side: 'below' | 'above' | 'at most' | 'at least';
   readonly limit: N | number;
+  /** Another size than the one that the rule judges. */
+  readonly of?: N;
 }
 
 export interface Rule<Size extends string = string, Condition extends string = string, Moved extends string = string> {
@@ -113,6 +115,8 @@ export interface Rule<Size extends string = string, Condition extends string = s
   readonly name: string;
   /** What is wrong where it does not. */
   readonly broken: string;
+  /** The same where it is only to be reviewed. */
+  readonly doubtful?: string;
   /** The size that is judged. */
   readonly value: Size;
   /** What a reader is shown of it, where that says more: what is needed and what there is. */

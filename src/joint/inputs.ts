@@ -129,7 +129,7 @@ export const INPUT = {
   'feature share': input(numeric(SHARE), 'wall of internal features ÷ wall', {
     above: 0,
     atMost: 1,
-    made: made(J.same, 'sink limit'),
+    made: notLive(OF_MATERIAL, sinkLimitOf, 'material'),
     words: 'sink limit of the material; 0.6 without one',
   }),
   'board plane': input(mm, 'outer face of the head half to the underside of the board', {
@@ -190,7 +190,6 @@ export const INPUT = {
     words: 'table, min; the head diameter where that is given',
   }),
   allowance: input(mm, 'recess diameter − head diameter, on diameter', {
-    atLeast: 0,
     zeroByUnit: true,
     made: made(J.defaultAllowanceMm, 'hole max', 'major min'),
     words: 'hole max − screw major min + 0.2',

@@ -11,6 +11,8 @@ interface PlacedBound {
   /** Where the limit stands; of a limit that is a number there is none. */
   readonly slot: number;
   readonly number: number;
+  /** Where the size stands that it bounds. */
+  readonly of: number;
 }
 
 /** A rule with the slots that it reads. */
@@ -27,19 +29,21 @@ export interface Judge {
   readonly plan: readonly number[];
 }
 
-function placedBound(bound: Bound | undefined): PlacedBound | undefined {
+function placedBound(bound: Bound | undefined, value: number): PlacedBound | undefined {
   if (bound === undefined) return undefined;
   const { limit } = bound;
-  return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit } : { bound, slot: slotOf(limit), number: NaN };
+  const of = bound.of === undefined ? value : slotOf(bound.of);
+  return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit, of } : { bound, slot: slotOf(limit), number: NaN, of };
 }
 
 function judgeOf(rule: Rule): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
-  const [fail, review] = [placedBound(rule.fail), placedBound(rule.review)];
+  const [fail, review] = [placedBound(rule.fail, value), placedBound(rule.review, value)];
   const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
   const [needs, has] = rule.shown === undefined ? [NO_SLOT, NO_SLOT] : [slotOf(rule.shown.needs), slotOf(rule.shown.has)];
-  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere, needs, has];
+  const bounds = [fail, review].flatMap(bound => (bound === undefined ? [] : [bound.slot, bound.of]));
+  const read = [...when, value, ...bounds, reviewWhere, needs, has];
   return { rule, when, value, fail, review, reviewWhere, needs, has, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
 }
 
@@ -59,11 +63,12 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
   const isFail = fail !== undefined && (review === undefined || state === 'pass' || isBroken(value, fail, worthOf(fail, values)));
   const shown = isFail ? fail : review;
   const limit = worthOf(shown, values);
+  const judged = shown === undefined ? value : values[shown.of];
   const [needs, has] = [values[judge.needs], values[judge.has]];
   return {
     rule,
     state,
-    value,
+    value: typeof judged === 'number' ? judged : value,
     limit: typeof limit === 'number' ? limit : undefined,
     bound: shown?.bound,
     ...(typeof needs === 'number' && typeof has === 'number' && { shown: { needs, has } }),
@@ -109,9 +114,10 @@ export function stateOf({ rule, when, value: slot, fail, review, reviewWhere }: 
   if (typeof value !== 'number') return rule.failsAs !== undefined && value instanceof rule.failsAs ? 'fail' : 'not checked';
   const failAt = worthOf(fail, values);
   const reviewAt = worthOf(review, values);
-  if (failAt instanceof Refused || reviewAt instanceof Refused) return 'not checked';
+  const reviewed = review === undefined ? value : values[review.of];
+  if (failAt instanceof Refused || reviewAt instanceof Refused || typeof reviewed !== 'number') return 'not checked';
   if (isBroken(value, fail, failAt)) return 'fail';
-  if (isBroken(value, review, reviewAt)) return 'review';
+  if (isBroken(reviewed, review, reviewAt)) return 'review';
   if (reviewWhere === NO_SLOT) return 'pass';
   const isToBeReviewed = values[reviewWhere];
   return isToBeReviewed instanceof Refused ? 'not checked' : isToBeReviewed === true ? 'review' : 'pass';

@@ -36,12 +36,12 @@ export const NODE = nodesOn<typeof INPUT>()({
   // head half
   'feature wall': mm('wall of an internal feature of the head half', made(Boss.wallFeatureMm, 'head wall', 'feature share')),
   'recess depth': mm('outer face to head seat', made(J.sameMm, 'board plane less seat'), { where: ['has recess', 'recess is there'] }),
-  'recess diameter': mm('at the recess floor, where it is held', made(Recess.recessDiaMm, 'head diameter', 'allowance', NONE, NONE), {
+  'recess diameter': mm('at the recess floor, where it is held', made(J.recessAtMm, 'head diameter', 'allowance', NONE, NONE), {
     where: ['has recess'],
   }),
   'recess mouth': mm(
     'recess at the outer face, after draft',
-    made(Recess.recessDiaMm, 'head diameter', 'allowance', 'recess depth', 'recess draft'),
+    made(J.recessAtMm, 'head diameter', 'allowance', 'recess depth', 'recess draft'),
     { where: ['has recess'] },
   ),
   subflush: mm('head below the outer face (negative: proud)', made(J.headBelowFaceMm, 'board plane less seat', 'head above the seat')),
@@ -51,10 +51,9 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(J.postOdRootMm, 'post OD', 'board plane', 'head wall', 'post draft'),
     { where: ['has recess'] },
   ),
-  'post wall root': mm(
-    'wall of the post there, beside the recess',
-    made(J.postWallRootMm, 'post OD root', 'recess diameter', 'board plane less seat', 'head wall', 'recess draft'),
-  ),
+  'post wall root': mm('wall of the post there, beside the recess', made(J.sameMm, 'post wall at its root'), {
+    where: ['post surrounds the recess'],
+  }),
   'bearing ring': mm(
     'ring under the head, worst case (negative: it falls through)',
     made(J.bearingRingMm, 'head diameter min', 'hole max'),
@@ -144,7 +143,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'board play': mm(
     'play of the board on the root of the sleeve, per side, worst case (negative: it does not go on)',
-    made(J.boardPlayMm, 'board hole min', 'sleeve OD', 'hole tolerance', 'sleeve', 'sleeve draft'),
+    made(J.boardPlayMm, 'board hole min', 'sleeve OD', 'hole tolerance', 'sleeve', 'sleeve tolerance', 'sleeve draft'),
   ),
   'board hold': mm(
     'ring of the boss that holds the board at its worst sideways position (negative: it slips off)',
@@ -268,10 +267,9 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(J.isLarger, 'set torque given', { of: 'drive torque given', orElse: 0 }),
     { otherwise: 'the set torque does not drive the screw in' },
   ),
-  'set torque outside its window': plain(
-    'the set torque lies outside its window',
-    made(J.isOutsideWindow, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
-  ),
+  'post surrounds the recess': plain('the post surrounds the recess', made(J.isThere, 'least post wall'), {
+    otherwise: 'the post is no wider than its recess',
+  }),
 
   // quantities that only rules and other nodes read
   'board plane less seat': mm('depth of the recess', made(J.restMm, 'board plane', 'seat'), { where: ['has recess'] }),
@@ -350,6 +348,18 @@ export const NODE = nodesOn<typeof INPUT>()({
   'set torque room': newtonMetre(
     'what a scattering driver leaves to strip and to drive torque',
     made(J.setTorqueRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
+  ),
+  'room in the window': newtonMetre(
+    'what the set torque leaves to the ends of its window',
+    made(J.windowRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
+  ),
+  'post wall at its root': mm(
+    'wall of the post at the inner face of the head wall, or at the recess floor inside it',
+    made(J.postWallRootMm, 'post OD root', 'recess diameter', 'board plane less seat', 'head wall', 'recess draft'),
+  ),
+  'least post wall': mm(
+    'the same, or beside the recess floor where that is less',
+    made(J.leastPostWallMm, 'post wall at its root', 'post OD', 'board plane', 'head wall', 'seat', 'post draft', 'recess diameter'),
   ),
   'half the yield stress': unit('MPa')('half the yield stress', made(J.timesMm, { is: 0.5 }, 'yield stress')),
   'mould steel': mm(

@@ -175,6 +175,7 @@ const LIST = [
   {
     name: 'screw clears the bottom',
     broken: 'screw bottoms',
+    doubtful: 'little room under the tip',
     value: 'bottom clearance',
     shown: { words: ['a hole', 'deep'], needs: 'hole depth needed', has: 'hole depth' },
     fail: { side: 'below', limit: 0 },
@@ -285,7 +286,7 @@ const LIST = [
     moves: ['hole depth', ['length', 'hole depth']],
   },
   {
-    name: 'planned gap',
+    name: 'planned gap (boss hangs in tension)',
     broken: 'boss hangs in tension',
     value: 'gap',
     review: { side: 'above', limit: 0 },
@@ -322,7 +323,7 @@ const LIST = [
     broken: 'set torque is not in its window',
     value: 'set torque room',
     fail: { side: 'at most', limit: 0 },
-    reviewWhere: { condition: 'set torque outside its window', words: 'it leaves the window of TORQUE.WINDOW' },
+    review: { side: 'below', limit: 0, of: 'room in the window' },
     when: ['has set torque', 'has drive torque', 'has friction'],
     basis: 'set torque with its scatter, against strip and drive torque',
     source: PRACTICE,

@@ -23,19 +23,21 @@ const ASKED: Readonly<Record<Bound['side'], string>> = {
 /** "too little full thread: needs engagement ratio at least 2, has 1.497". */
 export function sentence(finding: Finding): string {
   const { rule, state, value, limit, bound, shown, refusal } = finding;
-  if (refusal !== undefined) return `${state === 'fail' ? rule.broken : `${rule.name}: not checked`}: ${refusal.message}`;
+  const broken = (state === 'review' ? rule.doubtful : undefined) ?? rule.broken;
+  if (refusal !== undefined) return `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBroken(finding))
-    return `${rule.broken}: ${rule.reviewWhere?.words ?? ''}`;
+    return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
   if (rule.shown !== undefined && shown !== undefined) {
     const { needs, has } = shown;
     const [before, after] = rule.shown.words;
     const places = placesThatDiffer(needs, has);
     const unit = unitOf(rule.shown.has);
-    return `${rule.broken}: needs ${before} ${withUnit(needs, unit, places)} ${after}, has ${withUnit(has, unit, places)}`;
+    return `${broken}: needs ${before} ${withUnit(needs, unit, places)} ${after}, has ${withUnit(has, unit, places)}`;
   }
   const places = placesThatDiffer(value, limit);
-  const unit = unitOf(rule.value);
-  return `${rule.broken}: needs ${rule.value} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}`;
+  const judged = bound.of ?? rule.value;
+  const unit = unitOf(judged);
+  return `${broken}: needs ${judged} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}`;
 }
 
 /** Whether the value is what breaks the rule; else it is to be reviewed whatever its value. */
