@@ -337,7 +337,8 @@ describe('an input that may be moved mends the rule', () => {
       { ...DRIVE, ...LONG, 'drive torque': 0.115 },
       { ...DRIVE, 'boss height': 17.5, 'drive torque': 0.115 },
     ],
-    'set torque in its window': [{ ...SET, 'torque scatter': 0.02 }],
+    'planned gap (boss hangs in tension)': [GAP],
+    'set torque in its window': [{ ...SET, 'torque scatter': 0.02, 'set torque': 0.4 }],
   };
   const NEVER: Readonly<Record<string, string>> = { 'seat under the cone': 'a countersunk head is always to be reviewed' };
 
@@ -365,7 +366,9 @@ describe('an input that may be moved mends the rule', () => {
 });
 
 describe('a broken rule is shown', () => {
-  test.each(TYPED.filter(([rule = '']) => brokenJoints(rule).length > 0))('%s', rule => {
+  /** Without a length there is no screw to point at. */
+  const NO_PLACE = 'a standard length exists';
+  test.each(TYPED.filter(([rule = '']) => rule !== NO_PLACE && brokenJoints(rule).length > 0))('%s', rule => {
     let shown = 0;
     for (const joint of brokenJoints(rule)) {
       const found = variantOf(joint)
