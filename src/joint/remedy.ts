@@ -19,9 +19,15 @@ interface Change {
   readonly value: number | string;
 }
 
-/** The rule passes and no other rule got worse. */
+/** The rule passes, or there is nothing left for it to judge. */
+function passes(rule: Rule, after: Variant): boolean {
+  const found = after.finding(rule);
+  return found === undefined || found.state === 'pass';
+}
+
+/** And no other rule got worse. */
 function mends(rule: Rule, before: readonly Finding[], after: Variant): boolean {
-  if (after.finding(rule)?.state !== 'pass') return false;
+  if (!passes(rule, after)) return false;
   return before.every(found => found.rule === rule || severity(after.finding(found.rule)) >= severity(found));
 }
 
@@ -52,6 +58,8 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
       return [defaultSeatMm(size('head wall', 0), variant.value('screw')), 2 * from];
     case 'relief':
       return [0, 2 * from];
+    case 'gap':
+      return [0, from];
     case 'hole':
     case 'board hole':
       return [size('major max', from), 2 * from];
@@ -89,7 +97,7 @@ class Search {
   }
 
   private passes(variant: Variant): boolean {
-    return ++this.trials <= MAX_TRIALS && variant.finding(this.rule)?.state === 'pass';
+    return ++this.trials <= MAX_TRIALS && passes(this.rule, variant);
   }
 
   private moved(variant: Variant, name: string): Change | undefined {
