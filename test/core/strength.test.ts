@@ -119,11 +119,11 @@ describe('set torque', () => {
     [0.1, 0.5, 3, '0 %', [5, 'pass', 0.25, 0.35]],
     [0.1, 0.3, 3, '0 %', [3, 'pass', 0.2, 0.21]],
     [0.1, 0.5, 6, '0 %', [5, 'fail', 0.25, 0.35]],
-    [0.1, 0.25, 2, '0 %', [2.5, 'look', '–', '–']],
+    [0.1, 0.25, 2, '0 %', [2.5, 'review', '–', '–']],
     [0.1, 0.15, 3, '0 %', [1.5, 'fail', '–', '–']],
     [0.09, 0.495, 3, null, [5.5, 'pass', 0.275, 0.315]],
-    [0.1, 0.3, 3, null, [3, 'look', '–', '–']],
-    [0.1, 0.5, 3, '20 %', [5, 'look', '–', '–']],
+    [0.1, 0.3, 3, null, [3, 'review', '–', '–']],
+    [0.1, 0.5, 3, '20 %', [5, 'review', '–', '–']],
   ])('window of drive %f, strip %f, ratio %f, scatter %s', (drive, strip, ratio, scatter, row) => {
     const table = value('TORQUE.WINDOW', drive, strip, ratio, scatter) as unknown[][];
     expect(table[0]).toEqual(['strip ÷ drive', 'state', 'low set torque (N·m)', 'high set torque (N·m)']);
