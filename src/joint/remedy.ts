@@ -2,6 +2,7 @@
 import { WORST_FIRST } from '../core/check/check';
 import { standardLengthsMm } from '../core/screw/length';
 import { familySizes } from '../core/screw/thread';
+import { Refused } from '../core/refuse';
 import type { Finding, Rule } from './graph';
 import { defaultSeatMm } from './formulas';
 import { INPUTS } from './inputs';
@@ -79,6 +80,7 @@ class Search {
 
   /** Changes that mend the rule, in the order of its moves; pairs where no single one does. */
   found(): readonly (readonly Change[])[] {
+    if (this.variant.outcome('screw') instanceof Refused) return [];
     const single = this.rule.moves.flatMap(move => (typeof move === 'string' ? [this.moved(this.variant, move)] : []));
     const mended = single.filter(change => change !== undefined).map(change => [change]);
     if (mended.length > 0) return mended;
@@ -104,7 +106,7 @@ class Search {
     if (name === 'length') return this.firstThatWorks(variant, lengthsNear(variant));
     if (name === 'screw') return this.firstThatWorks(variant, screwsNear(variant));
     const from = sizeOf(variant, name);
-    if (from === undefined || variant.outcome('screw') instanceof Error) return undefined;
+    if (from === undefined) return undefined;
     const [low, high] = range(variant, name, from);
     const ways = [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => this.nearest(variant, name, from, end));
     const found = ways.filter(change => change !== undefined);

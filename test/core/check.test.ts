@@ -89,3 +89,20 @@ describe('CHECK.WORST', () => {
     }
   });
 });
+
+describe('CHECK.CLEAR: a gap against nothing', () => {
+  test.each([
+    [-0.1, undefined, 'fail'],
+    ['0 mm', undefined, 'fail'],
+    ['-0.1 mm', 0.2, 'fail'],
+    [1e-6, undefined, 'pass'],
+    [0.1, 0.2, 'review'],
+    [0.2, 0.2, 'review'],
+    [0.201, '0.2 mm', 'pass'],
+    [0, undefined, 'not checked'],
+    [null, 0.2, 'not checked'],
+    ['', undefined, 'not checked'],
+    ['wide', undefined, 'not checked'],
+    [{ cellError: '#N/A' }, undefined, 'not checked'],
+  ])('%j, review to %j: %s', (gap, review, state) => expect(value('CHECK.CLEAR', gap, review)).toBe(state));
+});

@@ -266,3 +266,21 @@ describe('number of screws', () => {
     expect(number('SCREW.COUNT', 2000, 1105.7, 0)).toBe(4);
   });
 });
+
+describe('PULLOUT: with half the share of the thread in plastic', () => {
+  const force = (share: unknown): number => number('PULLOUT', 'ST2.9', 6, 40, 1, share);
+  // 40/√3 · π · 2.54 · 6
+  const whole = (40 / Math.sqrt(3)) * Math.PI * 2.54 * 6;
+  test.each([
+    [1, 1],
+    [0.75, 1],
+    [0.5, 1],
+    [0.4, 0.8],
+    [0.2, 0.4],
+    ['10 %', 0.2],
+  ])('a share of %j holds %d of it', (share, part) => expect(force(share)).toBeCloseTo(part * whole, 9));
+  test('left out, the whole thread; none is refused', () => {
+    expect(number('PULLOUT', 'ST2.9', 6, 40)).toBeCloseTo(whole, 9);
+    expect(refusal('PULLOUT', 'ST2.9', 6, 40, 1, '0 %')).toMatch(/thread_share/);
+  });
+});

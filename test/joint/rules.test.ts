@@ -232,7 +232,7 @@ describe('the card says where each value is from', () => {
     (value('JOINT.CARD', beside(inputs)) as Rows).find(row => row[0] === name) ?? [];
 
   test('given, by default, or worked out', () => {
-    expect(rowOf(SOUND, 'screw length').slice(1)).toEqual([16, 'mm', 'given', 'pass', 'given']);
+    expect(rowOf(SOUND, 'screw length').slice(1)).toEqual([16, 'mm', 'given', '–', 'given']);
     for (const length of [undefined, null, '', 0, ' Default ']) expect(rowOf({ ...SOUND, length }, 'screw length')[5]).not.toBe('given');
     expect(rowOf({ ...SOUND, length: null }, 'screw length')[1]).toBe(16);
     expect(rowOf({ ...SOUND, pilot: null }, 'pilot hole')[3]).toMatch(/= 2\.32\d*$/);

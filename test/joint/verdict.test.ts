@@ -43,7 +43,7 @@ describe('reasons, counts and state', () => {
 
   test('a limit and a value are never printed alike', () => {
     expect(of({ ...SOUND, ratio: 2.5310345 }, 'reason')).toBe(
-      'too little full thread: needs engagement ratio at least 2.5310345, has 2.5310344828',
+      'too little full thread: needs engagement ratio at least 2.531035, has 2.531034',
     );
     expect(of({ ...SOUND, pilot: 2.165, 'hole draft': '0°' }, 'reason')).toMatch(/needs tightness at least \S+, has \S+$/);
     const [, needs, has] = /at least (\S+), has (\S+)$/.exec(String(of({ ...SOUND, pilot: 2.2299, 'hole draft': '0°' }, 'reason'))) ?? [];
@@ -158,6 +158,16 @@ describe('remedies', () => {
     { ...SOUND, load: 300 },
     { ...SOUND, gap: 0.2 },
     { ...SOUND, hole: 4.4 },
+    { ...SOUND, 'boss height': 17.5, length: 13 },
+    { ...SOUND, 'relief diameter': 4.8 },
+    { ...SOUND, 'ring depth': 1.5 },
+    { ...SOUND, sleeve: 2, 'board hole': 5.5, 'boss OD': 8 },
+    { ...SOUND, allowance: 0.5 },
+    { ...SOUND, wall: 2.4, face: 'show', 'hole depth': 13.5, 'boss OD': 6.2 },
+    // only two inputs together
+    { ...SOUND, ratio: 1.4, 'boss height': 12.3, 'hole depth': 14.1 },
+    { ...SOUND, 'boss height': 17.5, load: 250 },
+    { ...SOUND, 'boss height': 17.5, friction: 0.2, 'drive torque': 0.115 },
   ];
   const changesIn = (said: string): readonly (readonly [name: string, value: string])[] =>
     said
@@ -240,7 +250,16 @@ describe('base', () => {
   });
 
   test('a name that must be told from a blank stays refused when it is blank', () =>
-    expect(table({ ...SOUND, seat: 0 }, ['grip'], [['seat', 2]])[0]).toBe('no value: seat: 0 or blank? write "0 mm" for zero, or default'));
+    expect(
+      table(
+        { ...SOUND, seat: 0 },
+        ['grip'],
+        [
+          ['seat', 2],
+          ['ratio', 2],
+        ],
+      )[0],
+    ).toBe('no value: seat: 0 or blank? write "0 mm" for zero, or default'));
 
   test('all that take inputs take it', () => {
     const inputs = Object.entries(rest);

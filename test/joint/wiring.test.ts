@@ -180,17 +180,22 @@ describe('each output is its function', () => {
     const numbers = OUTPUTS.filter(output => output !== 'weakest' && !isVerdict(output));
     const asked = [...BY_FUNCTION.map(([output]) => output), ...BY_SUM.map(([output]) => output), ...Object.keys(INPUT_OF)];
     expect(asked.sort()).toEqual([...numbers].sort());
-    expect(joint(JOINT, 'weakest')).toBe('pull-out');
+    const [[weakest] = []] = Object.entries({ 'pull-out': pullOut, 'boss tear': tear, 'seat shear': shear }).sort((a, b) => a[1] - b[1]);
+    expect(joint(JOINT, 'weakest')).toBe(weakest);
   });
 });
 
 describe('what a material gives is that of the function that is asked with it', () => {
-  const { 'yield stress': _, pilot: __, 'boss OD': ___, ...rest } = JOINT;
+  const { 'yield stress': _, pilot: __, 'boss OD': ___, 'board hole': ____, ...rest } = JOINT;
   test.each<[output: string, id: string, args: readonly unknown[]]>([
     ['pilot hole', 'HOLE.PILOT', [screw, 'POM']],
     ['boss OD', 'BOSS.OD.RULE', [screw, 'POM']],
     ['pull-out', 'PULLOUT', [screw, least, 'POM', safety, (2.76 - number('HOLE.PILOT', screw, 'POM') - 0.055) / 0.72]],
   ])('%s = %s', (output, id, args) => expect(joint(rest, output)).toBeCloseTo(number(id, ...args), 9));
+
+  test('a boss that holds the board on its sleeve by 0.5 is wider', () =>
+    // 2 · 0.5 + 2 · (6.3 + 0.13) − (3.41 + 2 · 1.05 − 0.14)
+    expect(joint({ ...rest, 'board hole': 6.3 }, 'boss OD')).toBeCloseTo(8.49, 9));
 });
 
 describe('a rule is there as soon as what it judges is there', () => {
