@@ -115,6 +115,8 @@ export interface Rule<Size extends string = string, Condition extends string = s
   readonly name: string;
   /** What is wrong where it does not. */
   readonly broken: string;
+  /** What a reader may want to know beside it: the size at which the rule would pass. */
+  readonly passesAt?: { readonly words: string; readonly size: Size };
   /** The same where it is only to be reviewed. */
   readonly doubtful?: string;
   /** The size that is judged. */
@@ -145,6 +147,7 @@ export interface Finding {
   readonly bound: Bound | undefined;
   /** What is needed and what there is, where that says more. */
   readonly shown?: { readonly needs: number; readonly has: number };
+  readonly passesAt?: number;
   /** Why it was not checked. */
   readonly refusal?: Refused | undefined;
 }

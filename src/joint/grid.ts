@@ -1,7 +1,7 @@
 // Every combination of a few lists: the variants of a study.
 import type { Cell } from '../core/kinds';
 import { cut, wrongInput } from '../core/refuse';
-import { inputNamed } from './table';
+import { inputNamed } from './headings';
 
 const MAX_VARIANTS = 5_000;
 

@@ -13,7 +13,10 @@ import { notInTable, wrongInput } from '../core/refuse';
 import { clearanceReadings } from '../core/screw/clearance';
 import { headDiameterReadings, headHeightReadings, parseHead, type Head } from '../core/screw/head';
 import { type End, pointReadings, type Screw } from '../core/screw/thread';
-import * as J from './formulas';
+import type * as Thread from './formulas/boss';
+import * as Grip from './formulas/grip';
+import * as HeadHalf from './formulas/head-half';
+import * as Sizes from './formulas/sizes';
 import { fromTables, made, notLive, type Input, type Made } from './graph';
 
 const mm = numeric(LENGTH);
@@ -22,8 +25,8 @@ const SIZE_LIMIT = { above: 0 };
 const DRAFT = { atLeast: 0, below: 90 };
 
 const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, preceding) => parseHead(text, (preceding.get('screw') as Screw).size));
-const FACE = choice<J.Face>('face', { hidden: ['hidden face'], show: ['show face'] });
-const HELD_AT = choice<J.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
+const FACE = choice<Thread.Face>('face', { hidden: ['hidden face'], show: ['show face'] });
+const HELD_AT = choice<Thread.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
 
 const fromMaterial =
   (quantity: string, what: string) =>
@@ -112,7 +115,7 @@ export const INPUT = {
   }),
   'length tolerance': input(lengthTolerance, 'tolerance of the screw length', {
     zeroByUnit: true,
-    made: notLive('none is given', J.notGiven),
+    made: notLive('none is given', Sizes.notGiven),
     words: 'table',
   }),
   point: input(point, 'length at the point without full thread', {
@@ -125,7 +128,7 @@ export const INPUT = {
     words: 'none; needed where something comes from it',
   }),
   wall: input(mm, 'nominal wall of the thread half', { ...SIZE_LIMIT, required: true }),
-  'head wall': input(mm, 'nominal wall of the head half', { ...SIZE_LIMIT, made: made(J.sameMm, 'wall'), words: 'wall' }),
+  'head wall': input(mm, 'nominal wall of the head half', { ...SIZE_LIMIT, made: made(Sizes.sameMm, 'wall'), words: 'wall' }),
   'feature share': input(numeric(SHARE), 'wall of internal features ÷ wall', {
     above: 0,
     atMost: 1,
@@ -141,18 +144,18 @@ export const INPUT = {
   seat: input(mm, 'plastic under the head; "0 mm": the head lies on the board', {
     atLeast: 0,
     zeroByUnit: true,
-    made: made(J.defaultSeatMm, 'head wall', 'screw'),
+    made: made(HeadHalf.defaultSeatMm, 'head wall', 'screw'),
     words: 'largest of 0.8·head wall, 0.6·d, 1.5',
   }),
   'seat tolerance': input(DEVIATION, 'tolerance of the seat', {
     zeroByUnit: true,
-    made: made(J.seatDeviation, 'seat'),
+    made: made(HeadHalf.seatDeviation, 'seat'),
     words: '0.1; 0 without a seat',
   }),
   board: input(mm, 'board thickness', { atLeast: 0, default: 0 }),
   'board tolerance': input(DEVIATION, 'tolerance of the board thickness', {
     zeroByUnit: true,
-    made: made(J.boardDeviation, 'board'),
+    made: made(Grip.boardDeviation, 'board'),
     words: '10 % of board, at least 0.08',
   }),
   sleeve: input(mm, 'height of a sleeve moulded on the head half, through the board', { atLeast: 0, default: 0 }),
@@ -162,7 +165,7 @@ export const INPUT = {
   gap: input(mm, 'planned gap between boss face and what it lands on', { atLeast: 0, default: 0 }),
   'gap tolerance': input(DEVIATION, 'tolerance of the planned gap', {
     zeroByUnit: true,
-    made: made(J.gapDeviation, 'gap'),
+    made: made(Grip.gapDeviation, 'gap'),
     words: '0.1; 0 without a gap',
   }),
   hole: input(hole(), 'clearance hole in the head half', {
@@ -186,12 +189,12 @@ export const INPUT = {
   }),
   'head diameter min': input(headDiameter('min'), 'head diameter, smallest', {
     ...SIZE_LIMIT,
-    made: made(J.chosenMm, 'head diameter is given', 'head diameter', 'table head diameter min'),
+    made: made(Sizes.chosenMm, 'head diameter is given', 'head diameter', 'table head diameter min'),
     words: 'table, min; the head diameter where that is given',
   }),
   allowance: input(mm, 'recess diameter − head diameter, on diameter', {
     zeroByUnit: true,
-    made: made(J.defaultAllowanceMm, 'hole max', 'major min'),
+    made: made(HeadHalf.defaultAllowanceMm, 'hole max', 'major min'),
     words: 'hole max − screw major min + 0.2',
   }),
   'recess draft': input(degrees, 'draft of the recess, per side', { ...DRAFT, zeroByUnit: true, default: 1 }),
@@ -222,7 +225,7 @@ export const INPUT = {
   }),
   'boss OD': input(mm, 'boss outside diameter at the free end', {
     ...SIZE_LIMIT,
-    made: made(J.defaultBossOdMm, 'board lies on the sleeve', 'boss OD by ratio', {
+    made: made(Grip.defaultBossOdMm, 'board lies on the sleeve', 'boss OD by ratio', {
       only: 'boss OD for hold',
       where: 'board lies on the sleeve',
     }),
@@ -238,7 +241,7 @@ export const INPUT = {
   'hole draft': input(degrees, 'draft of the pilot hole, per side', { ...DRAFT, zeroByUnit: true, default: 0.25 }),
   'hole depth': input(mm, 'depth of the pilot hole below the boss face', {
     ...SIZE_LIMIT,
-    made: made(J.sameMm, 'boss height'),
+    made: made(Sizes.sameMm, 'boss height'),
     words: 'boss height',
   }),
   'hole depth tolerance': input(DEVIATION, 'tolerance of the hole depth', { zeroByUnit: true, default: 0.1 }),

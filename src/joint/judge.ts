@@ -26,6 +26,7 @@ export interface Judge {
   /** What a reader is shown in place of value and limit. */
   readonly needs: number;
   readonly has: number;
+  readonly passesAt: number;
   readonly plan: readonly number[];
 }
 
@@ -42,9 +43,10 @@ function judgeOf(rule: Rule): Judge {
   const [fail, review] = [placedBound(rule.fail, value), placedBound(rule.review, value)];
   const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
   const [needs, has] = rule.shown === undefined ? [NO_SLOT, NO_SLOT] : [slotOf(rule.shown.needs), slotOf(rule.shown.has)];
+  const passesAt = rule.passesAt === undefined ? NO_SLOT : slotOf(rule.passesAt.size);
   const bounds = [fail, review].flatMap(bound => (bound === undefined ? [] : [bound.slot, bound.of]));
-  const read = [...when, value, ...bounds, reviewWhere, needs, has];
-  return { rule, when, value, fail, review, reviewWhere, needs, has, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
+  const read = [...when, value, ...bounds, reviewWhere, needs, has, passesAt];
+  return { rule, when, value, fail, review, reviewWhere, needs, has, passesAt, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
 }
 
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
@@ -64,7 +66,7 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
   const shown = isFail ? fail : review;
   const limit = worthOf(shown, values);
   const judged = shown === undefined ? value : values[shown.of];
-  const [needs, has] = [values[judge.needs], values[judge.has]];
+  const [needs, has, passesAt] = [values[judge.needs], values[judge.has], values[judge.passesAt]];
   return {
     rule,
     state,
@@ -72,10 +74,14 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
     limit: typeof limit === 'number' ? limit : undefined,
     bound: shown?.bound,
     ...(typeof needs === 'number' && typeof has === 'number' && { shown: { needs, has } }),
+    ...(typeof passesAt === 'number' && { passesAt }),
   };
 }
 
-/** How far a rule is from its fail limit: a share of the limit, or of d where that is 0; negative where it fails. Undefined if there is no number to say. */
+/**
+ * How far a rule is from its fail limit: a share of the limit, or of d where that is 0; negative where it fails. Undefined if
+ * there is no number to say.
+ */
 export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: number): number | undefined {
   const state = stateOf(judge, values);
   if (state === undefined || state === 'not checked') return undefined;

@@ -6,11 +6,15 @@ import * as Hole from '../core/hole/hole';
 import { pinRatio } from '../core/hole/position';
 import * as Recess from '../core/recess/recess';
 import { headDiameterReadings, isCountersunk, isFlatSeated, isRaised, raisedPartReadings, type Head } from '../core/screw/head';
-import { majorReadings, pointReadings, rootReadings, type End, type Screw } from '../core/screw/thread';
+import { majorReadings, rootReadings, type Screw } from '../core/screw/thread';
 import { tappingScrew } from '../core/strength/sources';
 import * as Strength from '../core/strength/pull-out';
 import * as Torque from '../core/strength/torque';
-import * as J from './formulas';
+import * as Thread from './formulas/boss';
+import * as Grip from './formulas/grip';
+import * as HeadHalf from './formulas/head-half';
+import * as Sizes from './formulas/sizes';
+import * as Estimates from './formulas/strength';
 import { fromTables, made, notLive, printedBy, type FittingDefaults, type Node, nodesOn, type Values } from './graph';
 import { densityOf, INPUT, OF_MATERIAL } from './inputs';
 
@@ -35,28 +39,31 @@ const OF_HEAD = 'the head stays the one that was sent';
 export const NODE = nodesOn<typeof INPUT>()({
   // head half
   'feature wall': mm('wall of an internal feature of the head half', made(Boss.wallFeatureMm, 'head wall', 'feature share')),
-  'recess depth': mm('outer face to head seat', made(J.sameMm, 'board plane less seat'), { where: ['has recess', 'recess is there'] }),
-  'recess diameter': mm('at the recess floor, where it is held', made(J.recessAtMm, 'head diameter', 'allowance', NONE, NONE), {
+  'recess depth': mm('outer face to head seat', made(Sizes.sameMm, 'board plane less seat'), { where: ['has recess', 'recess is there'] }),
+  'recess diameter': mm('at the recess floor, where it is held', made(HeadHalf.recessAtMm, 'head diameter', 'allowance', NONE, NONE), {
     where: ['has recess'],
   }),
   'recess mouth': mm(
     'recess at the outer face, after draft',
-    made(J.recessAtMm, 'head diameter', 'allowance', 'recess depth', 'recess draft'),
+    made(HeadHalf.recessAtMm, 'head diameter', 'allowance', 'recess depth', 'recess draft'),
     { where: ['has recess'] },
   ),
-  subflush: mm('head below the outer face (negative: proud)', made(J.headBelowFaceMm, 'board plane less seat', 'head above the seat')),
-  'subflush min': mm('the same, worst case', made(J.headBelowFaceMm, 'recess depth min', 'head above the seat')),
+  subflush: mm(
+    'head below the outer face (negative: proud)',
+    made(HeadHalf.headBelowFaceMm, 'board plane less seat', 'head above the seat'),
+  ),
+  'subflush min': mm('the same, worst case', made(HeadHalf.headBelowFaceMm, 'recess depth min', 'head above the seat')),
   'post OD root': mm(
     'post at the inner face of the head wall, after draft',
-    made(J.postOdRootMm, 'post OD', 'board plane', 'head wall', 'post draft'),
+    made(HeadHalf.postOdRootMm, 'post OD', 'board plane', 'head wall', 'post draft'),
     { where: ['has recess'] },
   ),
-  'post wall root': mm('wall of the post there, beside the recess', made(J.sameMm, 'post wall at its root'), {
+  'post wall root': mm('wall of the post there, beside the recess', made(Sizes.sameMm, 'post wall at its root'), {
     where: ['post surrounds the recess'],
   }),
   'bearing ring': mm(
     'ring under the head, worst case (negative: it falls through)',
-    made(J.bearingRingMm, 'head diameter min', 'hole max'),
+    made(HeadHalf.bearingRingMm, 'head diameter min', 'hole max'),
     {
       where: ['is flat-seated'],
     },
@@ -66,15 +73,15 @@ export const NODE = nodesOn<typeof INPUT>()({
   }),
 
   // grip and engagement
-  between: mm('sleeve or board, whichever is higher', made(J.betweenMm, 'sleeve', 'board')),
-  'between tolerance': mm('its tolerance', made(J.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance')),
-  'grip layers': mm('seat, sleeve or board, planned gap', made(J.gripLayersMm, 'seat', 'between', 'gap')),
-  'grip tolerances': mm('their tolerances', made(J.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance')),
+  between: mm('sleeve or board, whichever is higher', made(Grip.betweenMm, 'sleeve', 'board')),
+  'between tolerance': mm('its tolerance', made(Grip.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance')),
+  'grip layers': mm('seat, sleeve or board, planned gap', made(Grip.gripLayersMm, 'seat', 'between', 'gap')),
+  'grip tolerances': mm('their tolerances', made(Grip.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance')),
   grip: mm('under the head to the boss face; of a countersunk head from its top edge', made(Engagement.gripMm, 'grip layers')),
-  'screw length': mm('nominal length', made(J.sameMm, 'length')),
+  'screw length': mm('nominal length', made(Sizes.sameMm, 'length')),
   'length deviation': mm(
     'tolerance of the screw length',
-    printedBy('length tolerances', J.lengthDeviationOr, 'screw', 'length', 'end', 'length tolerance'),
+    printedBy('length tolerances', Sizes.lengthDeviationOr, 'screw', 'length', 'end', 'length tolerance'),
   ),
   'penetration max': mm(
     'deepest reach below the boss face',
@@ -96,26 +103,26 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
 
   // pilot
-  'pilot hole': mm('pilot where it is held', made(J.sameMm, 'pilot')),
+  'pilot hole': mm('pilot where it is held', made(Sizes.sameMm, 'pilot')),
   'pilot held depth': mm(
     'depth at which the pilot is held',
-    made(J.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' }),
+    made(Thread.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' }),
   ),
   'pilot mouth': mm('pilot at the boss face', made(Hole.holeMouthMm, 'pilot', 'pilot held depth', 'hole draft')),
-  'pilot at tip': mm('pilot at the last full thread', made(J.sameMm, 'pilot at last thread'), { where: ['open at last thread'] }),
+  'pilot at tip': mm('pilot at the last full thread', made(Sizes.sameMm, 'pilot at last thread'), { where: ['open at last thread'] }),
   tightness: plain(
     'smallest pilot at the last full thread ÷ root',
-    made(J.tightness, 'pilot at last thread', 'pilot tolerance', 'root max'),
+    made(Thread.tightness, 'pilot at last thread', 'pilot tolerance', 'root max'),
   ),
-  'pilot bottom': mm('pilot at the bottom of the hole', made(J.sameMm, 'pilot at its bottom'), { where: ['open at its bottom'] }),
+  'pilot bottom': mm('pilot at the bottom of the hole', made(Sizes.sameMm, 'pilot at its bottom'), { where: ['open at its bottom'] }),
   'thread share min': plain(
     'share of the flank depth at the mouth, worst case (negative: the thread touches nothing)',
-    made(J.threadShareMin, 'major min', 'pilot mouth', 'pilot tolerance', 'major max', 'root max'),
+    made(Thread.threadShareMin, 'major min', 'pilot mouth', 'pilot tolerance', 'major max', 'root max'),
   ),
 
   // boss
   'boss OD root': mm('boss outside diameter at the wall, after draft', made(Boss.outsideAtMm, 'boss OD', 'boss height', 'outside draft')),
-  mouth: mm('relief or pilot at the free end', made(J.mouthMm, 'relief', 'relief diameter', 'pilot mouth')),
+  mouth: mm('relief or pilot at the free end', made(Thread.mouthMm, 'relief', 'relief diameter', 'pilot mouth')),
   'boss wall': mm('boss wall at the free end, beside relief or pilot', made(Boss.bossWallMm, 'boss OD', 'mouth', NONE, NONE, NONE, NONE), {
     where: ['boss is wider than its mouth'],
   }),
@@ -126,24 +133,24 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'root circle': mm(
     'largest circle in the root of the boss, where sink begins',
-    made(J.rootCircleMm, 'wall beside the hole', 'wall', 'ring depth', 'plastic under the hole', 'boss OD root'),
+    made(Thread.rootCircleMm, 'wall beside the hole', 'wall', 'ring depth', 'plastic under the hole', 'boss OD root'),
     { where: ['open at its bottom', 'boss is wider than its mouth', 'hole ends in the plastic', 'wall is left under the groove'] },
   ),
-  'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(J.sinkRatioOfCircle, 'root circle', 'wall')),
-  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(J.ratioOf, 'post wall root', 'head wall')),
+  'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
+  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Sizes.ratioOf, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
   'pin ratio': plain('hole depth ÷ pilot hole', made(pinRatio, 'hole depth', 'pilot')),
   'floor under hole': mm(
     'plastic left under the hole, worst case (negative: it comes out of the face)',
-    made(J.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth max'),
+    made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth max'),
   ),
   'landing ring': mm(
     'width of the ring on which the boss lands, worst case',
-    made(J.landingRingMm, 'boss OD', 'sleeve', { only: 'sleeve OD', where: 'has sleeve' }, 'hole max', 'relief diameter'),
+    made(Grip.landingRingMm, 'boss OD', 'sleeve', { only: 'sleeve OD', where: 'has sleeve' }, 'hole max', 'relief diameter'),
   ),
   'board play': mm(
     'play of the board on the root of the sleeve, per side, worst case (negative: it does not go on)',
-    made(J.boardPlayMm, 'board hole min', 'sleeve OD', 'hole tolerance', 'sleeve', 'sleeve tolerance', 'sleeve draft'),
+    made(HeadHalf.boardPlayMm, 'board hole min', 'sleeve OD', 'hole tolerance', 'sleeve', 'sleeve tolerance', 'sleeve draft'),
   ),
   'board hold': mm(
     'ring of the boss that holds the board at its worst sideways position (negative: it slips off)',
@@ -151,7 +158,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'boss stack': mm(
     'outer face of the head half to the wall of the thread half, bosses in contact',
-    made(J.bossStackMm, 'board plane', 'between', 'boss height'),
+    made(Grip.bossStackMm, 'board plane', 'between', 'boss height'),
   ),
 
   // strength, torque and mass: estimates
@@ -168,16 +175,16 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   weakest: plain(
     'which of the three gives way first',
-    made(J.weakest, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
+    made(Estimates.weakest, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
     // a head that cannot be read is no reason to leave its seat out
     { where: ['pull-out', 'boss tear', 'seat', 'head', 'head diameter'] },
   ),
-  'load margin': plain('weakest ÷ (load × load safety)', made(J.loadMargin, 'weakest force', 'load given', 'load safety')),
+  'load margin': plain('weakest ÷ (load × load safety)', made(Estimates.loadMargin, 'weakest force', 'load given', 'load safety')),
   'strip torque': newtonMetre('estimate: torque that strips the thread', made(Torque.stripTorqueNm, 'pull-out', 'screw', 'friction given')),
   'clamp force': newton(
     'estimate: clamp force at the set torque, less what drives the screw',
     made(
-      J.clampForceN,
+      Estimates.clampForceN,
       'set torque given',
       { of: 'drive torque given', orElse: 0 },
       'screw',
@@ -199,20 +206,20 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
 
   // conditions, and why what hangs on them does not apply elsewhere
-  'has recess': plain('the head sits in a recess', made(J.isThere, 'seat'), { otherwise: 'the head lies on the board (seat "0 mm")' }),
-  'recess is there': plain('the seat ends below the outer face', made(J.isAtLeastNone, 'board plane less seat'), {
+  'has recess': plain('the head sits in a recess', made(Sizes.isThere, 'seat'), { otherwise: 'the head lies on the board (seat "0 mm")' }),
+  'recess is there': plain('the seat ends below the outer face', made(Sizes.isAtLeastNone, 'board plane less seat'), {
     otherwise: 'the seat is thicker than the board plane is deep',
   }),
-  'has sleeve': plain('there is a sleeve', made(J.isThere, 'sleeve'), { otherwise: 'there is no sleeve' }),
-  'has no sleeve': plain('there is no sleeve', made(J.isNot, 'has sleeve'), { otherwise: 'there is a sleeve' }),
-  'has board': plain('there is a board', made(J.isThere, 'board'), { otherwise: 'there is no board' }),
-  'has gap': plain('there is a planned gap', made(J.isThere, 'gap'), { otherwise: 'there is no planned gap' }),
-  'has groove': plain('there is a groove round the foot', made(J.isThere, 'ring depth'), { otherwise: 'there is no groove' }),
-  'has hole': plain('the head half has a hole for the screw', made(J.either, 'has recess', 'has sleeve'), {
+  'has sleeve': plain('there is a sleeve', made(Sizes.isThere, 'sleeve'), { otherwise: 'there is no sleeve' }),
+  'has no sleeve': plain('there is no sleeve', made(Sizes.isNot, 'has sleeve'), { otherwise: 'there is a sleeve' }),
+  'has board': plain('there is a board', made(Sizes.isThere, 'board'), { otherwise: 'there is no board' }),
+  'has gap': plain('there is a planned gap', made(Sizes.isThere, 'gap'), { otherwise: 'there is no planned gap' }),
+  'has groove': plain('there is a groove round the foot', made(Sizes.isThere, 'ring depth'), { otherwise: 'there is no groove' }),
+  'has hole': plain('the head half has a hole for the screw', made(Sizes.either, 'has recess', 'has sleeve'), {
     otherwise: 'the head lies on the board, whose hole stands for it',
   }),
-  'has board hole': plain('a board hole is given', made(J.holds, { given: 'board hole' }), { otherwise: 'no board hole is given' }),
-  'board lies on the sleeve': plain('there is a sleeve, and a hole in the board for it', made(J.both, 'has sleeve', 'has board hole'), {
+  'has board hole': plain('a board hole is given', made(Sizes.holds, { given: 'board hole' }), { otherwise: 'no board hole is given' }),
+  'board lies on the sleeve': plain('there is a sleeve, and a hole in the board for it', made(Sizes.both, 'has sleeve', 'has board hole'), {
     otherwise: 'there is no sleeve, or no board hole is given',
   }),
   'is countersunk': plain('the head is countersunk', notLive(OF_HEAD, isCountersunk, 'head'), {
@@ -222,146 +229,156 @@ export const NODE = nodesOn<typeof INPUT>()({
     otherwise: 'a countersunk head bears on a cone',
   }),
   'is raised': plain('the head is raised countersunk', notLive(OF_HEAD, isRaised, 'head'), { otherwise: 'the head is not raised' }),
-  'is tapping': plain('the screw forms or cuts its thread', notLive('the screw stays of its kind', J.isTappingScrew, 'screw'), {
+  'is tapping': plain('the screw forms or cuts its thread', notLive('the screw stays of its kind', Sizes.isTappingScrew, 'screw'), {
     otherwise: 'the sheared cylinder overstates what a machine thread holds in plastic',
   }),
-  'is machine screw': plain('the screw has a machine thread', made(J.isNot, 'is tapping'), { otherwise: 'the screw taps its thread' }),
-  'held at mid': plain('the pilot is held half way along the full thread', made(J.isHeldAtMid, 'pilot held at')),
-  'is hidden': plain('the face behind the boss is hidden', made(J.isHidden, 'face')),
-  'is head hidden': plain('the face of the head half is hidden', made(J.isHidden, 'head face')),
-  'length is picked': plain('the length is the program’s', made(J.isNot, { given: 'length' }), {
+  'is machine screw': plain('the screw has a machine thread', made(Sizes.isNot, 'is tapping'), { otherwise: 'the screw taps its thread' }),
+  'held at mid': plain('the pilot is held half way along the full thread', made(Sizes.isHeldAtMid, 'pilot held at')),
+  'is hidden': plain('the face behind the boss is hidden', made(Sizes.isHidden, 'face')),
+  'is head hidden': plain('the face of the head half is hidden', made(Sizes.isHidden, 'head face')),
+  'length is picked': plain('the length is the program’s', made(Sizes.isNot, { given: 'length' }), {
     otherwise: 'the length is given',
   }),
-  'head diameter is given': plain('the head diameter is given', made(J.holds, { given: 'head diameter' })),
-  'open at last thread': plain('the hole is open at the last full thread', made(J.isThere, 'pilot at last thread'), {
+  'head diameter is given': plain('the head diameter is given', made(Sizes.holds, { given: 'head diameter' })),
+  'open at last thread': plain('the hole is open at the last full thread', made(Sizes.isThere, 'pilot at last thread'), {
     otherwise: 'the hole closes above the last full thread',
   }),
-  'open at its bottom': plain('the hole is open down to its bottom', made(J.isThere, 'pilot at its bottom'), {
+  'open at its bottom': plain('the hole is open down to its bottom', made(Sizes.isThere, 'pilot at its bottom'), {
     otherwise: 'the hole closes above its bottom',
   }),
-  'boss is wider than its mouth': plain('the boss is wider than its mouth', made(J.isLarger, 'boss OD', 'mouth'), {
+  'boss is wider than its mouth': plain('the boss is wider than its mouth', made(Sizes.isLarger, 'boss OD', 'mouth'), {
     otherwise: 'the boss is no wider than its relief or pilot',
   }),
-  'hole ends in the plastic': plain('the hole ends in the plastic', made(J.isThere, 'plastic under the hole'), {
+  'hole ends in the plastic': plain('the hole ends in the plastic', made(Sizes.isThere, 'plastic under the hole'), {
     otherwise: 'the hole comes out of the outer face',
   }),
-  'wall is left under the groove': plain('the groove leaves a wall', made(J.isThere, 'wall under the groove'), {
+  'wall is left under the groove': plain('the groove leaves a wall', made(Sizes.isThere, 'wall under the groove'), {
     otherwise: 'the groove is as deep as the wall',
   }),
-  'head is wider than its hole': plain('the head is wider than its hole', made(J.isLarger, 'head diameter min', 'hole max'), {
+  'head is wider than its hole': plain('the head is wider than its hole', made(Sizes.isLarger, 'head diameter min', 'hole max'), {
     otherwise: 'the head falls through its hole',
   }),
-  'has tool': plain('a tool diameter is given', made(J.holds, { given: 'tool diameter' }), {
+  'has tool': plain('a tool diameter is given', made(Sizes.holds, { given: 'tool diameter' }), {
     otherwise: 'no tool diameter is given',
   }),
-  'has load': plain('a load is given', made(J.holds, { given: 'load' }), { otherwise: 'no load is given' }),
-  'has friction': plain('a friction is given', made(J.holds, { given: 'friction' }), { otherwise: 'no friction is given' }),
-  'has drive torque': plain('a drive torque is given', made(J.holds, { given: 'drive torque' }), {
+  'has load': plain('a load is given', made(Sizes.holds, { given: 'load' }), { otherwise: 'no load is given' }),
+  'has friction': plain('a friction is given', made(Sizes.holds, { given: 'friction' }), { otherwise: 'no friction is given' }),
+  'has drive torque': plain('a drive torque is given', made(Sizes.holds, { given: 'drive torque' }), {
     otherwise: 'no drive torque is given',
   }),
-  'has set torque': plain('a set torque is given', made(J.holds, { given: 'set torque' }), { otherwise: 'no set torque is given' }),
-  'has steel gap': plain('a steel gap is given', made(J.holds, { given: 'steel gap' }), { otherwise: 'no steel gap is given' }),
-  'has yield stress': plain('a yield stress or a material is given', made(J.either, { given: 'yield stress' }, { given: 'material' })),
+  'has set torque': plain('a set torque is given', made(Sizes.holds, { given: 'set torque' }), { otherwise: 'no set torque is given' }),
+  'has steel gap': plain('a steel gap is given', made(Sizes.holds, { given: 'steel gap' }), { otherwise: 'no steel gap is given' }),
+  'has yield stress': plain('a yield stress or a material is given', made(Sizes.either, { given: 'yield stress' }, { given: 'material' })),
   'set torque is above drive': plain(
     'the set torque is above the drive torque',
-    made(J.isLarger, 'set torque given', { of: 'drive torque given', orElse: 0 }),
+    made(Sizes.isLarger, 'set torque given', { of: 'drive torque given', orElse: 0 }),
     { otherwise: 'the set torque does not drive the screw in' },
   ),
-  'post surrounds the recess': plain('the post surrounds the recess', made(J.isThere, 'least post wall'), {
+  'post surrounds the recess': plain('the post surrounds the recess', made(Sizes.isThere, 'least post wall'), {
     otherwise: 'the post is no wider than its recess',
   }),
 
   // quantities that only rules and other nodes read
-  'board plane less seat': mm('depth of the recess', made(J.restMm, 'board plane', 'seat'), { where: ['has recess'] }),
+  'board plane less seat': mm('depth of the recess', made(Sizes.restMm, 'board plane', 'seat'), { where: ['has recess'] }),
   'recess depth min': mm(
     'depth of the recess at its least',
-    made(J.recessDepthWorstMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
+    made(HeadHalf.recessDepthWorstMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
     { where: ['has recess'] },
   ),
-  'seat min': mm('seat at its thinnest', made(J.smallestMm, 'seat', 'seat tolerance'), { where: ['has recess'] }),
+  'seat min': mm('seat at its thinnest', made(Sizes.smallestMm, 'seat', 'seat tolerance'), { where: ['has recess'] }),
   'bearing hole': mm(
     'hole under the head: that of the head half, or of the board where the head lies on it',
-    made(J.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
+    made(Sizes.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
   ),
-  'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(J.isNot, 'has hole'), {
+  'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(Sizes.isNot, 'has hole'), {
     otherwise: 'the head half has a hole for the screw',
   }),
-  'bearing hole tolerance': mm('its tolerance', made(J.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance')),
-  'hole max': mm('hole under the head at its largest', made(J.largestMm, 'bearing hole', 'bearing hole tolerance')),
-  'hole min': mm('clearance hole at its smallest', made(J.smallestMm, 'hole', 'hole tolerance'), { where: ['has hole'] }),
-  'board hole given': mm('board hole where one is given', made(J.given, 'board hole'), { where: ['has board hole'] }),
-  'board hole max': mm('board hole at its largest', made(J.largestMm, 'board hole given', 'board hole tolerance')),
-  'board hole min': mm('board hole at its smallest', made(J.smallestMm, 'board hole given', 'board hole tolerance')),
-  'hole depth min': mm('depth of the pilot hole at its least', made(J.smallestMm, 'hole depth', 'hole depth tolerance')),
-  'hole depth max': mm('depth of the pilot hole at its most', made(J.largestMm, 'hole depth', 'hole depth tolerance')),
-  'head with its float': mm('head and the whole play of the screw', made(J.headWithFloatMm, 'head diameter', 'hole max', 'major min')),
+  'bearing hole tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance')),
+  'hole max': mm('hole under the head at its largest', made(Sizes.largestMm, 'bearing hole', 'bearing hole tolerance')),
+  'hole min': mm('clearance hole at its smallest', made(Sizes.smallestMm, 'hole', 'hole tolerance'), { where: ['has hole'] }),
+  'board hole given': mm('board hole where one is given', made(Sizes.given, 'board hole'), { where: ['has board hole'] }),
+  'board hole max': mm('board hole at its largest', made(Sizes.largestMm, 'board hole given', 'board hole tolerance')),
+  'board hole min': mm('board hole at its smallest', made(Sizes.smallestMm, 'board hole given', 'board hole tolerance')),
+  'hole depth min': mm('depth of the pilot hole at its least', made(Sizes.smallestMm, 'hole depth', 'hole depth tolerance')),
+  'hole depth max': mm('depth of the pilot hole at its most', made(Sizes.largestMm, 'hole depth', 'hole depth tolerance')),
+  'head with its float': mm(
+    'head and the whole play of the screw',
+    made(HeadHalf.headWithFloatMm, 'head diameter', 'hole max', 'major min'),
+  ),
   'driver room': mm('recess − driver, on diameter', made(Recess.toolRoomMm, 'recess diameter', 'tool diameter given', NONE)),
-  'sleeve over the board': mm('sleeve − board', made(J.restMm, 'sleeve', 'board')),
+  'sleeve over the board': mm('sleeve − board', made(Sizes.restMm, 'sleeve', 'board')),
   'sleeve never reaches': mm(
     'below this the sleeve never carries the clamp',
-    made(J.sleeveNeverReachesMm, 'sleeve tolerance', 'board tolerance'),
+    made(Grip.sleeveNeverReachesMm, 'sleeve tolerance', 'board tolerance'),
   ),
-  'sleeve always reaches': mm('from this on the sleeve always does', made(J.sleeveAlwaysReachesMm, 'sleeve tolerance', 'board tolerance')),
+  'sleeve always reaches': mm(
+    'from this on the sleeve always does',
+    made(Grip.sleeveAlwaysReachesMm, 'sleeve tolerance', 'board tolerance'),
+  ),
   'pilot at last thread': mm(
     'hole at the last full thread, open or not',
     made(Hole.holeAtDepthMm, 'pilot mouth', 'last full thread', 'hole draft'),
   ),
-  'last full thread': mm('depth at which the full thread ends', made(J.restMm, 'penetration max', 'point')),
+  'last full thread': mm('depth at which the full thread ends', made(Sizes.restMm, 'penetration max', 'point')),
   'pilot at its bottom': mm('hole at its bottom, open or not', made(Hole.holeAtDepthMm, 'pilot mouth', 'hole depth', 'hole draft')),
   'wall beside the hole': mm(
     'boss wall beside the hole where it ends, or at the root',
-    made(J.wallBesideHoleMm, 'boss OD root', 'pilot mouth', 'boss height', 'hole depth', 'hole draft'),
+    made(Thread.wallBesideHoleMm, 'boss OD root', 'pilot mouth', 'boss height', 'hole depth', 'hole draft'),
   ),
-  'plastic under the hole': mm('plastic under the hole, nominal', made(J.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
-  'wall under the groove': mm('wall − ring depth', made(J.restMm, 'wall', 'ring depth')),
-  'least floor': mm('0.4 × wall', made(J.timesMm, { is: 0.4 }, 'wall')),
-  'floor asked': mm('floor limit × wall', made(J.timesMm, 'floor limit', 'wall')),
-  'least boss OD': mm('1.5 × d', made(J.timesD, { is: 1.5 }, 'screw')),
-  'boss OD asked': mm('od limit × d', made(J.timesD, 'od limit', 'screw')),
+  'plastic under the hole': mm('plastic under the hole, nominal', made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
+  'wall without sink': mm(
+    'wall on which a plain boss of this size passes',
+    made(Sizes.ratioOf, 'wall beside the hole', 'sink reviewed above'),
+  ),
+  'wall under the groove': mm('wall − ring depth', made(Sizes.restMm, 'wall', 'ring depth')),
+  'least floor': mm('0.4 × wall', made(Sizes.timesMm, { is: 0.4 }, 'wall')),
+  'floor asked': mm('floor limit × wall', made(Sizes.timesMm, 'floor limit', 'wall')),
+  'least boss OD': mm('1.5 × d', made(Sizes.timesD, { is: 1.5 }, 'screw')),
+  'boss OD asked': mm('od limit × d', made(Sizes.timesD, 'od limit', 'screw')),
   'boss OD by ratio': mm('od ratio × d', made(Boss.bossOutsideDiaByRuleMm, 'screw', 'od ratio')),
   'boss OD for hold': mm(
     'boss outside diameter that holds the board by the hold limit',
-    made(J.bossOdForHoldMm, 'hold limit', 'board hole max', 'locator'),
+    made(Grip.bossOdForHoldMm, 'hold limit', 'board hole max', 'locator'),
   ),
-  'sink fails above': plain('sink ratio above which the thread half fails', made(J.sinkFailLimit, 'is hidden', 'sink limit')),
+  'sink fails above': plain('sink ratio above which the thread half fails', made(Thread.sinkFailLimit, 'is hidden', 'sink limit')),
   'sink reviewed above': plain(
     'sink ratio above which the thread half is reviewed',
-    made(J.sinkReviewLimit, 'is hidden', 'sink limit', 'hidden sink limit'),
+    made(Thread.sinkReviewLimit, 'is hidden', 'sink limit', 'hidden sink limit'),
   ),
-  'head sink fails above': plain('the same of the head half', made(J.sinkFailLimit, 'is head hidden', 'sink limit')),
+  'head sink fails above': plain('the same of the head half', made(Thread.sinkFailLimit, 'is head hidden', 'sink limit')),
   'head sink reviewed above': plain(
     'the same of the head half',
-    made(J.sinkReviewLimit, 'is head hidden', 'sink limit', 'hidden sink limit'),
+    made(Thread.sinkReviewLimit, 'is head hidden', 'sink limit', 'hidden sink limit'),
   ),
-  'share that holds': plain('thread share in the pull-out', made(J.shareThatHolds, 'thread share min')),
+  'share that holds': plain('thread share in the pull-out', made(Thread.shareThatHolds, 'thread share min')),
   'weakest force': newton(
     'least of pull-out, boss tear and seat shear',
-    made(J.weakestN, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
+    made(Estimates.weakestN, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
   ),
-  'load given': newton('load where one is given', made(J.given, 'load'), { where: ['has load'] }),
-  'friction given': plain('friction where one is given', made(J.given, 'friction'), { where: ['has friction'] }),
-  'drive torque given': newtonMetre('drive torque where one is given', made(J.given, 'drive torque'), { where: ['has drive torque'] }),
-  'set torque given': newtonMetre('set torque where one is given', made(J.given, 'set torque'), { where: ['has set torque'] }),
-  'tool diameter given': mm('tool diameter where one is given', made(J.given, 'tool diameter'), { where: ['has tool'] }),
-  'steel gap given': mm('steel gap where one is given', made(J.given, 'steel gap'), { where: ['has steel gap'] }),
-  'strip over drive': plain('strip ÷ drive torque', made(J.ratioOf, 'strip torque', 'drive torque given')),
+  'load given': newton('load where one is given', made(Sizes.given, 'load'), { where: ['has load'] }),
+  'friction given': plain('friction where one is given', made(Sizes.given, 'friction'), { where: ['has friction'] }),
+  'drive torque given': newtonMetre('drive torque where one is given', made(Sizes.given, 'drive torque'), { where: ['has drive torque'] }),
+  'set torque given': newtonMetre('set torque where one is given', made(Sizes.given, 'set torque'), { where: ['has set torque'] }),
+  'tool diameter given': mm('tool diameter where one is given', made(Sizes.given, 'tool diameter'), { where: ['has tool'] }),
+  'steel gap given': mm('steel gap where one is given', made(Sizes.given, 'steel gap'), { where: ['has steel gap'] }),
+  'strip over drive': plain('strip ÷ drive torque', made(Sizes.ratioOf, 'strip torque', 'drive torque given')),
   'set torque room': newtonMetre(
     'what a scattering driver leaves to strip and to drive torque',
-    made(J.setTorqueRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
+    made(Estimates.setTorqueRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
   ),
   'room in the window': newtonMetre(
     'what the set torque leaves to the ends of its window',
-    made(J.windowRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
+    made(Estimates.windowRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
   ),
   'post wall at its root': mm(
     'wall of the post at the inner face of the head wall, or at the recess floor inside it',
-    made(J.postWallRootMm, 'post OD root', 'recess diameter', 'board plane less seat', 'head wall', 'recess draft'),
+    made(HeadHalf.postWallRootMm, 'post OD root', 'recess diameter', 'board plane less seat', 'head wall', 'recess draft'),
   ),
   'least post wall': mm(
     'the same, or beside the recess floor where that is less',
-    made(J.leastPostWallMm, 'post wall at its root', 'post OD', 'board plane', 'head wall', 'seat', 'post draft', 'recess diameter'),
+    made(HeadHalf.leastPostWallMm, 'post wall at its root', 'post OD', 'board plane', 'head wall', 'seat', 'post draft', 'recess diameter'),
   ),
-  'half the yield stress': unit('MPa')('half the yield stress', made(J.timesMm, { is: 0.5 }, 'yield stress')),
+  'half the yield stress': unit('MPa')('half the yield stress', made(Sizes.timesMm, { is: 0.5 }, 'yield stress')),
   'mould steel': mm(
     'mould steel beside the boss at the floor, the wall drafted like the boss',
     made(Boss.steelAtFloorMm, 'steel gap given', 'boss height', 'outside draft', 'outside draft'),
@@ -373,20 +390,20 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'head in the seat': mm(
     'part of the head that lies in the seat: the cone of a countersunk head',
-    made(J.headInSeatMm, 'is countersunk', 'head height', { of: 'raised part', orElse: 0 }),
+    made(HeadHalf.headInSeatMm, 'is countersunk', 'head height', { of: 'raised part', orElse: 0 }),
     { where: ['screw'] },
   ),
-  'head above the seat': mm('part of the head that stands on the seat', made(J.headAboveSeatMm, 'head height', 'head in the seat')),
+  'head above the seat': mm('part of the head that stands on the seat', made(HeadHalf.headAboveSeatMm, 'head height', 'head in the seat')),
   'table head diameter min': mm(
     'head diameter, min, of its table',
     fromTables((screw: Screw, head: Head) => headDiameterReadings(screw.size, head, 'min'), 'screw', 'head'),
   ),
-  'sleeve OD min': mm('sleeve outside diameter at its smallest', made(J.smallestMm, 'sleeve OD', 'hole tolerance')),
+  'sleeve OD min': mm('sleeve outside diameter at its smallest', made(Sizes.smallestMm, 'sleeve OD', 'hole tolerance')),
   locator: mm(
     'what holds the board sideways, at its smallest',
-    made(J.locatorMm, 'sleeve', { only: 'sleeve OD min', where: 'has sleeve' }, 'screw'),
+    made(Grip.locatorMm, 'sleeve', { only: 'sleeve OD min', where: 'has sleeve' }, 'screw'),
   ),
-  'engagement asked': mm('full thread asked: ratio × d', made(J.timesD, 'ratio', 'screw')),
+  'engagement asked': mm('full thread asked: ratio × d', made(Sizes.timesD, 'ratio', 'screw')),
   'major max': mm(
     'screw major diameter, max',
     fromTables((screw: Screw) => majorReadings(screw.size, 'max'), 'screw'),
@@ -415,7 +432,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'seat under the cone': mm(
     'plastic left under a countersunk head, worst case',
-    made(J.seatUnderConeMm, 'seat min', 'cone depth', 'head diameter min', 'hole max'),
+    made(HeadHalf.seatUnderConeMm, 'seat min', 'cone depth', 'head diameter min', 'hole max'),
   ),
 });
 

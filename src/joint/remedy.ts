@@ -4,7 +4,7 @@ import { standardLengthsMm } from '../core/screw/length';
 import { familySizes } from '../core/screw/thread';
 import { Refused } from '../core/refuse';
 import type { Finding, Rule } from './graph';
-import { defaultSeatMm } from './formulas';
+import { defaultSeatMm } from './formulas/head-half';
 import { INPUTS } from './inputs';
 import type { Variant } from './variant';
 import { withUnit } from './words';
@@ -39,7 +39,10 @@ function sizeOf(variant: Variant, name: string): number | undefined {
   return typeof value === 'number' ? value : undefined;
 }
 
-/** How far an input may be moved: a wall by a fifth, a pilot by a tenth of a millimetre, none beyond the least that its own default asks for. */
+/**
+ * How far an input may be moved: a wall by a fifth, a pilot by a tenth of a millimetre, none beyond the least that its own
+ * default asks for.
+ */
 function range(variant: Variant, name: string, from: number): readonly [low: number, high: number] {
   const size = (other: string, otherwise: number): number => sizeOf(variant, other) ?? otherwise;
   const { nominalMm } = variant.value('screw');
@@ -63,7 +66,7 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
       return [0, from];
     case 'hole':
     case 'board hole':
-      return [size('major max', from), 2 * from];
+      return [size('major max', from), Math.max(2 * from, size('major max', from) + 2)];
     default:
       return [from / 4, Math.max(4 * from, from + 2)];
   }

@@ -244,6 +244,7 @@ const LIST = [
   {
     name: 'sink, thread half',
     broken: 'sink behind the boss',
+    passesAt: { words: 'passes on a wall of', size: 'wall without sink' },
     boss: true,
     value: 'sink ratio',
     fail: { side: 'above', limit: 'sink fails above' },

@@ -5,7 +5,6 @@ import { readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { derived } from './derive';
 import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';
-import { INPUTS } from './inputs';
 import { finding, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, worstFinding } from './judge';
 import { LookUps } from './look-up';
 import type { Joint, JointName } from './nodes';

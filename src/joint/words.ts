@@ -37,7 +37,11 @@ export function sentence(finding: Finding): string {
   const places = placesThatDiffer(value, limit);
   const judged = bound.of ?? rule.value;
   const unit = unitOf(judged);
-  return `${broken}: needs ${judged} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}`;
+  const passes =
+    rule.passesAt === undefined || finding.passesAt === undefined
+      ? ''
+      : `; ${rule.passesAt.words} ${withUnit(finding.passesAt, unitOf(rule.passesAt.size))}`;
+  return `${broken}: needs ${judged} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}${passes}`;
 }
 
 /** Whether the value is what breaks the rule; else it is to be reviewed whatever its value. */

@@ -1,7 +1,8 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
 import { Refused } from '../core/refuse';
 import type { Variant } from '../joint/variant';
-import { inputNamed, variantsOf } from '../joint/table';
+import { inputNamed } from '../joint/headings';
+import { variantsOf } from '../joint/table';
 import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import type { WorkbookValues } from '../sheet/workbook-values';

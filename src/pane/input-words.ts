@@ -1,6 +1,6 @@
 // Which input a remedy or a refusal is about: both begin with its name.
 import { JOINT_INPUT_NAMES } from '../joint/inputs';
-import { inputNamed } from '../joint/table';
+import { inputNamed } from '../joint/headings';
 import type { Selection } from '../sheet/port';
 import type { LocatedJoint } from './find-joint';
 

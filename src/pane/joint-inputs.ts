@@ -1,5 +1,5 @@
 // The inputs of one or several joints in cells: what names them, and where each value stands.
-import { layoutOf } from '../joint/table';
+import { layoutOf } from '../joint/headings';
 import type { Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 

@@ -1,5 +1,5 @@
 // Lists of joint inputs that no call needs to read: names with values beside or below them.
-import { inputNamed } from '../joint/table';
+import { inputNamed } from '../joint/headings';
 import { address, type Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import type { WorkbookValues } from '../sheet/workbook-values';

@@ -152,7 +152,8 @@ export const BOARD_CARDS: readonly Card[] = [
         relation: exists(
           [['>=', { formula: { boardHoldMm: F.boardHoldMm }, of: ['boss_od', 'board_hole', 'sleeve', ITSELF] }, 0]],
           number =>
-            `the board slips off the boss, which holds it by ${about(F.boardHoldMm(number('boss_od'), number('board_hole'), number('sleeve'), 0))} without a shift`,
+            `the board slips off the boss, which holds it by ` +
+            `${about(F.boardHoldMm(number('boss_od'), number('board_hole'), number('sleeve'), 0))} without a shift`,
         ),
       }),
     ],

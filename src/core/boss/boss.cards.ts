@@ -23,7 +23,10 @@ const inside: Relation = exists(
   number => {
     const [odMm, holeMm, outsideDeg, holeDeg] = [number('od'), number('hole'), number('outside_draft'), number('hole_draft')];
     if (holeDeg > 0) return `must end before ${about(holeClosesAtMm(holeMm, holeDeg))}, where the hole closes`;
-    return `must end before ${about((odMm - holeMm) / (2 * (tanDeg(-holeDeg) - tanDeg(outsideDeg))))}, where the hole breaks out of the boss`;
+    return (
+      `must end before ` +
+      `${about((odMm - holeMm) / (2 * (tanDeg(-holeDeg) - tanDeg(outsideDeg))))}, where the hole breaks out of the boss`
+    );
   },
 );
 const holeInside = param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') });

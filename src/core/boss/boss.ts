@@ -42,8 +42,10 @@ export function sinkRatio(bossWall: number, wallMm: number): number {
 }
 
 /**
- * The circle that touches the outer face, the foot of the groove outside (its fillet R, at the height a) and the edge of the hole's bottom inside,
- * diameter 2r: √(p·r − q) + √(s·r − u) = t + R with p = 2(a + 2R), q = a² + 2aR, s = 2f, u = f². Squared twice it is quadratic in r, and its smaller
+ * The circle that touches the outer face, the foot of the groove outside (its fillet R, at the height a) and the edge of the hole's
+ * bottom inside,
+ * diameter 2r: √(p·r − q) + √(s·r − u) = t + R with p = 2(a + 2R), q = a² + 2aR, s = 2f, u = f². Squared twice it is quadratic in r, and
+ * its smaller
  * root is the one that was not made by squaring. Where the edge lies so low that no circle touches both, the plastic under it counts.
  */
 export function eccentricCircleMm(bossWallMm: number, footMm: number, filletMm: number, floorMm: number): number {

@@ -69,7 +69,9 @@ export const POSITION_CARDS: readonly Card[] = [
             ],
           ],
           (number, modulusMpa) =>
-            `the pin would bend by ${about(F.pinDeflectionMm(number('length'), number('diameter'), number('pressure_difference'), modulusMpa))}; the formula holds for at most a tenth of its length`,
+            `the pin would bend by ` +
+            `${about(F.pinDeflectionMm(number('length'), number('diameter'), number('pressure_difference'), modulusMpa))}; ` +
+            'the formula holds for at most a tenth of its length',
         ),
       }),
     ],

@@ -109,7 +109,10 @@ function strengthsOf(symbol: string): readonly StrengthRange[] {
   return [held[dry]?.strength, held[`${dry} conditioned`]?.strength].filter(range => range !== undefined);
 }
 
-/** What an argument takes: of a strength the low end of the family, conditioned where it takes up water, and never one at break; of the rest the start value. */
+/**
+ * What an argument takes: of a strength the low end of the family, conditioned where it takes up water, and never one at break;
+ * of the rest the start value.
+ */
 export function safeValue(material: Material, quantity: string): number {
   const strengths = quantity === 'strength' ? strengthsOf(material.name) : [];
   if (strengths.length === 0) return materialValue(material, quantity);

@@ -218,7 +218,8 @@ export const MOULD_CARDS: readonly Card[] = [
       sources: PLATE_COOLING,
       example: { args: [2, 'ABS', 240, 60, 90], result: 9.695 },
       caution:
-        'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much. The first term of a series: where less than a tenth of the wall² ÷ diffusivity comes out, it is too long.',
+        'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much. ' +
+        'The first term of a series: where less than a tenth of the wall² ÷ diffusivity comes out, it is too long.',
     },
   ),
   card(

@@ -138,7 +138,9 @@ export const lengthTolerance: Kind<Deviation> = deviation({
 /** A number, or the value of a material for it. */
 export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>
   numeric(quantity, {
-    words: `a material, "ABS" or your own two-column card: its ${word}${word === 'strength' ? ' at yield, the low end of the family, conditioned where it takes up water' : ''}`,
+    words:
+      `a material, "ABS" or your own two-column card: its ` +
+      `${word}${word === 'strength' ? ' at yield, the low end of the family, conditioned where it takes up water' : ''}`,
     read: text => (isMaterial(text) ? safeValue(parseMaterial(text), word) : undefined),
     which: text => (word === 'strength' ? strengthWords(parseMaterial(text)) : undefined),
     range: rows => safeValue(twoColumns(rows), word),

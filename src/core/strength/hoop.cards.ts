@@ -52,7 +52,8 @@ export const HOOP_CARDS: readonly Card[] = [
             ],
           ],
           (number, poisson) =>
-            `that stress asks for ${about(F.interferenceLimitMm(number('stress'), number('pin'), number('od'), number('modulus'), poisson))}; ${SMALL}`,
+            `that stress asks for ` +
+            `${about(F.interferenceLimitMm(number('stress'), number('pin'), number('od'), number('modulus'), poisson))}; ${SMALL}`,
         ),
       }),
     ],

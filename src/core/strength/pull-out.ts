@@ -7,7 +7,10 @@ export function threadMeanDiaMm(screw: Screw): number {
   return (screw.majorMaxMm + screw.rootMaxMm) / 2;
 }
 
-/** Tapping threads only; `tappingScrew` refuses the others. A thread that bites less than half of its flank depth does not reach the cylinder all round. */
+/**
+ * Tapping threads only; `tappingScrew` refuses the others. A thread that bites less than half of its flank depth does not reach
+ * the cylinder all round.
+ */
 export function pullOutN(screw: Screw, engagementMm: number, yieldStressMpa: number, safety: number, threadShare: number): number {
   const shearStressMpa = yieldStressMpa / sqrt(3);
   const shearedAreaMm2 = PI * threadMeanDiaMm(screw) * engagementMm * min(1, 2 * threadShare);

@@ -88,7 +88,8 @@ export const TORQUE_CARDS: readonly Card[] = [
         ],
       },
       caution:
-        'Start values: drive and strip torque must come from tests; their own scatter narrows the window further. "review": no set torque is both twice the drive torque and below 70 % of the strip torque.',
+        'Start values: drive and strip torque must come from tests; their own scatter narrows the window ' +
+        'further. "review": no set torque is both twice the drive torque and below 70 % of the strip torque.',
     },
   ),
   card(
