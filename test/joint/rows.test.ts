@@ -192,7 +192,7 @@ describe('the same joint with one input typed anew is that joint', () => {
 
 describe('of several refusals the first one is said', () => {
   const ERROR = { cellError: '#REF!' };
-  const of = (change: Inputs, output: string): unknown => alone({ ...SOUND, 'pilot held at': 'mouth', ...change }, [output])[0];
+  const of = (change: Inputs, output: Output): unknown => alone({ ...SOUND, 'pilot held at': 'mouth', ...change }, [output])[0];
 
   test('of what a formula takes, in its order', () => {
     expect(of({ 'boss height': ERROR, 'boss OD': 'wide' }, 'slenderness')).toBe('no value: boss height is #REF!');
@@ -219,7 +219,7 @@ describe('of several refusals the first one is said', () => {
 
   test('a head that cannot be read is said, though its diameter is given', () => {
     const unread = { head: ERROR, 'head diameter': 5.6, 'head height': 2.4 };
-    for (const output of ['seat shear', 'weakest']) expect(of(unread, output)).toBe('no value: head is #REF!');
+    for (const output of ['seat shear', 'weakest'] as const) expect(of(unread, output)).toBe('no value: head is #REF!');
     expect(of({ 'head diameter': 5.6 }, 'seat shear')).toBeGreaterThan(0);
   });
 

@@ -163,7 +163,7 @@ describe('the forms in which a joint is given', () => {
     const rows = (n: number): Rows => [['wall'], ...Array.from({ length: n }, () => [2.5])];
     expect(value('JOINT.TABLE', rows(499), asked)).toHaveLength(500);
     expect(refusal('JOINT.TABLE', rows(500), asked)).toMatch(/20040 cells; at most 20000/);
-    expect(() => jointCells(rows(500), asked)).toThrow('the result has 20040 cells; at most 20000 are given');
+    expect(() => jointCells(rows(500), asked, undefined)).toThrow('the result has 20040 cells; at most 20000 are given');
     expect(jointTable(rows(500), asked)[500]).toEqual(new Array<number>(40).fill(1.5));
   });
 
