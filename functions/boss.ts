@@ -90,13 +90,13 @@ export function bossSink(boss_wall: any, wall: any): any {
 }
 
 /**
- * Largest circle in the root of a boss wall, where sink begins: it touches the outer face and both sides of the boss wall.
+ * Largest circle in the root of a boss wall, where sink begins, mm: it touches outer face, foot and edge of the hole.
  * @customfunction BOSS.CIRCLE
  * @param boss_wall Wall of the boss at its root, mm or text with unit
  * @param wall Outer wall that it stands on, mm or text with unit
  * @param [fillet] Radius of the fillet outside, mm or text; 0 if omitted
  * @param [ring_depth] Depth of a groove round the foot of the boss, mm or text; 0 if omitted
- * @param [floor] Plastic under the hole, mm or text; if omitted both sides of the wall are alike
+ * @param [floor] Plastic under the hole, mm or text; 0: both sides of the wall are alike; 0 if omitted
  * @returns Diameter, mm
  */
 export function bossCircle(boss_wall: any, wall: any, fillet?: any, ring_depth?: any, floor?: any): any {

@@ -50,7 +50,7 @@ export function checkWorst(states: any[][]): any {
  * Spills as a table.
  * @customfunction CHECK.BOSS
  * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
- * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
+ * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row
  */
 export function checkBoss(inputs: any[][], base?: any[][]): any[][] {
@@ -62,7 +62,7 @@ export function checkBoss(inputs: any[][], base?: any[][]): any[][] {
  * Spills as a table.
  * @customfunction CHECK.JOINT
  * @param inputs Joint inputs: two columns of name and value, or a header row and one row of values
- * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
+ * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row
  */
 export function checkJoint(inputs: any[][], base?: any[][]): any[][] {

@@ -88,7 +88,7 @@ export function holeFloor(wall: any, boss_height: any, hole_depth: any): any {
  * Diameter of the relief (counterbore) at the mouth of a pilot hole, mm.
  * @customfunction HOLE.RELIEF
  * @param size Screw in quotes, "ST2.9"; its largest major diameter is taken
- * @param [play] Play on diameter, mm or text with unit; 0.2 if omitted, blank or 0; "0 mm" for none
+ * @param [play] Play on diameter, mm or text; "0 mm" for none, a blank or 0 is 0.2; 0.2 if omitted
  * @returns Relief diameter, mm
  */
 export function holeRelief(size: any, play?: any): any {
@@ -122,7 +122,7 @@ export function holeFixed(screw: any, zone_boss: any, zone_hole: any): any {
  * Diameter of the position zone that holds a given offset, mm: 2·√(dx² + dy²).
  * @customfunction POSITION.ZONE
  * @param dx Offset along x, mm or text with unit; a blank is 0
- * @param [dy] Offset along y, mm or text; the same as dx if omitted, blank or 0; "0 mm" for none
+ * @param [dy] Offset along y, mm or text; "0 mm" for none, a blank or 0 is dx; the same as dx if omitted
  * @returns Position zone, a diameter, mm
  */
 export function positionZone(dx: any, dy?: any): any {

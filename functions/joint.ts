@@ -7,7 +7,7 @@ import { cell } from './cell';
  * @customfunction JOINT.TABLE
  * @param inputs First row: names of joint inputs, with a unit or not, "wall (in)"; each further row one variant
  * @param [outputs] Names of the outputs wanted, a row or column; labels and every output but remedy if omitted
- * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
+ * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row
  */
 export function jointTable(inputs: any[][], outputs?: any[][], base?: any[][]): any[][] {
@@ -20,7 +20,7 @@ export function jointTable(inputs: any[][], outputs?: any[][], base?: any[][]): 
  * @param names Names of joint inputs, a row or column: the header cells
  * @param values Their values in the same order: the cells of this row
  * @param output Name of the output wanted, in quotes, "engagement min"
- * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
+ * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Value in the core unit of the output
  */
 export function jointValue(names: any[][], values: any[][], output: any, base?: any[][]): any {
@@ -33,7 +33,7 @@ export function jointValue(names: any[][], values: any[][], output: any, base?: 
  * @customfunction JOINT.CARD
  * @param inputs First row: names of joint inputs, with a unit or not, "wall (in)"; each further row one variant
  * @param [variant] Which variant, counted from 1; 1 if omitted
- * @param [base] Fixed inputs and limits that replace defaults: two columns of name and value, or a header row and one row; none if omitted
+ * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row
  */
 export function jointCard(inputs: any[][], variant?: any, base?: any[][]): any[][] {

@@ -88,7 +88,7 @@ export function recessCone(sharp_diameter: any, hole: any, angle?: any): any {
  * @customfunction RECESS.TOOL
  * @param recess_diameter Recess diameter where the tool goes in, mm or text with unit
  * @param tool_diameter Outside of the tool, mm or text; "1/4 in hex" is taken across corners
- * @param [margin] Margin on diameter, mm or text with unit; 0.5 if omitted, blank or 0; "0 mm" for none
+ * @param [margin] Margin on diameter, mm or text; "0 mm" for none, a blank or 0 is 0.5; 0.5 if omitted
  * @returns Room on diameter, mm
  */
 export function recessTool(recess_diameter: any, tool_diameter: any, margin?: any): any {

@@ -8,7 +8,7 @@ import { cell } from './cell';
  * @param engagement Full-thread engagement, mm or text with unit
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
  * @param [safety] Safety factor, at least 1; 1 if omitted
- * @param [thread_share] Share of the flank depth in plastic, 0 to 1 or "75 %", or a material; below a half the force falls; 1 if omitted
+ * @param [thread_share] Share of the flank depth in plastic, "75 %" or a material; below a half it counts; 1 if omitted
  * @returns Pull-out force, N
  */
 export function pullout(size: any, engagement: any, yield_stress: any[][], safety?: any, thread_share?: any[][]): any {
@@ -58,7 +58,7 @@ export function torqueStrip(pullout: any, size: any, friction: any): any {
  * @customfunction TORQUE.SET
  * @param drive Torque that drives the screw in, N·m or text, "35 N.cm"
  * @param strip Torque that strips the thread, N·m or text
- * @param [share] Share of the way from drive to strip, a fraction or "50 %"; 0.5 if omitted, blank or 0; "0 %" for none
+ * @param [share] Share of the way from drive to strip; "0 %" for none, a blank or 0 is 0.5; 0.5 if omitted
  * @returns Set torque, N·m
  */
 export function torqueSet(drive: any, strip: any, share?: any): any {
@@ -72,7 +72,7 @@ export function torqueSet(drive: any, strip: any, share?: any): any {
  * @param drive Torque that drives the screw in, N·m or text, "35 N.cm"
  * @param strip Torque that strips the thread, N·m or text
  * @param [ratio] Least strip ÷ drive asked for, a number; 3 if omitted
- * @param [scatter] Scatter of the driver, a share of its set torque or "5 %"; 0.1 if omitted, blank or 0; "0 %" for none
+ * @param [scatter] Scatter of the driver, a share of its torque; "0 %" for none, a blank or 0 is 0.1; 0.1 if omitted
  * @returns Table with a header row
  */
 export function torqueWindow(drive: any, strip: any, ratio?: any, scatter?: any): any[][] {

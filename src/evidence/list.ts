@@ -223,6 +223,10 @@ export const EVIDENCE: readonly Evidence[] = [
   ...anotherWay(ANOTHER_WAY, 'SCREW.LENGTH.PICK of ST2.9', 'each length at every corner of the tolerances', 'SCREW.LENGTH.PICK'),
 
   ...byHand('core/strength.test.ts', 'by hand: ST2.9, 6 mm, 40 MPa', 'no published example could be found', 'PULLOUT'),
+  ...only(
+    'the thread share',
+    identity('core/strength.test.ts', 'PULLOUT: with half the share', 'twice the share, twice the force, up to a half', 'PULLOUT'),
+  ),
   ...published(PRINTED, 'PULLOUT.BOSS: Singer', 'Singer, Strength of Materials, problem 104, read in 3 secondary copies', 'PULLOUT.BOSS'),
   ...only(
     'the sheared cylinder',
@@ -238,6 +242,7 @@ export const EVIDENCE: readonly Evidence[] = [
   ...published(PRINTED, 'TORQUE.STRIP: a book of statics', 'a book of statics, read in 1 copy', 'TORQUE.STRIP'),
   ...identity('core/strength.test.ts', 'friction nearly 0', 'the work of one turn', 'TORQUE.STRIP'),
   ...byHand('core/strength.test.ts', 'from 0.15 half way', '', 'TORQUE.SET'),
+  ...only('the scatter', anotherWay(ANOTHER_WAY, 'TORQUE.WINDOW', 'every drive of the driver', 'TORQUE.WINDOW')),
   ...byHand(PRINTED, 'TORQUE.WINDOW: drive', 'the default is that practice itself, read in 1 secondary copy', 'TORQUE.WINDOW'),
   ...published(
     PRINTED,
@@ -293,6 +298,7 @@ export const EVIDENCE: readonly Evidence[] = [
   ...anotherWay(ANOTHER_WAY, 'RIB.SECTION: area', 'slices of the tapered rib added up', 'RIB.SECTION'),
   ...byHand('core/mould.test.ts', 'skin of 2.5', '', 'LIP.SKIN'),
   ...arithmetic(PRINTED, 'RIM.GAP and RIM.GAP.LIMITS', BLOCKS, 'RIM.GAP'),
+  ...anotherWay(ANOTHER_WAY, 'BOSS.CIRCLE', 'search over all circles on the outer face', 'BOSS.CIRCLE'),
   ...identity('core/mould.test.ts', 'the circle touches', 'tangent to outer face and fillets', 'JUNCTION.CIRCLE'),
   ...anotherWay(
     ANOTHER_WAY,
@@ -345,11 +351,12 @@ export const EVIDENCE: readonly Evidence[] = [
   ...published('core/stack.test.ts', '3.4 ppm', 'the six-sigma literature, read in 1 copy', 'STACK.PPM', 'STACK.CPK'),
 
   ...byHand('evidence/wrong-forms.test.ts', 'ENGAGEMENT.LIMITS is 4.34 at worst', 'the joint of the demo', 'CHECK.MIN'),
+  ...byHand('core/check.test.ts', '%j, review to %j', '', 'CHECK.CLEAR'),
   ...byHand('joint/variant.test.ts', 'the last list changes fastest', '', 'VARIANT.GRID'),
   ...byHand('joint/variant.test.ts', 'weights decide', '', 'VARIANT.RANK'),
   ...byHand('joint/variant.test.ts', 'better somewhere and nowhere worse', '', 'VARIANT.FRONT'),
   ...byHand('joint/d1.test.ts', 'ST2.9 × %s cone', 'the joint of the demo', 'JOINT.TABLE'),
   ...byHand('joint/joint.test.ts', 'one value for a table row', 'the joint of the demo', 'JOINT.VALUE'),
-  ...byHand('joint/joint.test.ts', 'where no single change helps', '', 'CHECK.JOINT'),
+  ...byHand('joint/joint.test.ts', 'where nothing helps, it says what was tried', '', 'CHECK.JOINT'),
   ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
 ];

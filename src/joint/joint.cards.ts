@@ -44,7 +44,7 @@ export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.TABLE', T, [inputs, param('outputs', BLOCK, { blank: 'absent' }), base], F.jointCells, {
     result: { shape: 'table', columns: [] },
     ...GENERAL,
-    example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 13.96, 6.6444] },
+    example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 14.06, 6.6444] },
   }),
   card('JOINT.VALUE', T, [param('names', BLOCK), param('values', BLOCK), param('output', OUTPUT), base], F.jointValue, {
     result: { shape: 'number', name: 'the output', unit: '' },
@@ -57,7 +57,7 @@ export const JOINT_CARDS: readonly Card[] = [
     ...GENERAL,
     example: {
       args: [D1],
-      row: 13,
+      row: 17,
       values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'],
     },
     notLive: 'text',
@@ -66,7 +66,7 @@ export const JOINT_CARDS: readonly Card[] = [
     ...CHECKED,
     example: {
       args: [FIRST_CHOICE],
-      row: 7,
+      row: 8,
       values: ['engagement', 1.497, 2, 'worst-case full thread ÷ d', 'fail', 'common practice', 'length 16 mm'],
     },
     notLive: 'the remedy is searched for',
@@ -75,8 +75,8 @@ export const JOINT_CARDS: readonly Card[] = [
     ...CHECKED,
     example: {
       args: [FIRST_CHOICE],
-      row: 4,
-      values: ['sink', 0.873, 0.6, 'boss wall at the root ÷ housing wall', 'look', 'common practice', 'wall 3.65 mm'],
+      row: 7,
+      values: ['slenderness', 2.1875, 5, 'boss height ÷ outside diameter', 'pass', 'common practice', '–'],
     },
     notLive: 'the remedy is searched for',
   }),
@@ -89,7 +89,7 @@ export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.OUTPUTS', T, [], F.jointOutputs, {
     result: { shape: 'table', columns: ['name', 'unit', 'meaning'].map(name => ({ name, unit: '' })) },
     ...GENERAL,
-    example: { args: [], row: 13, values: ['engagement min', 'mm', 'full thread in the boss, worst case'] },
+    example: { args: [], row: 17, values: ['engagement min', 'mm', 'full thread in the boss, worst case'] },
     notLive: 'text',
   }),
 ];

@@ -2,6 +2,7 @@
 import { WORST_FIRST } from '../core/check/check';
 import { standardLengthsMm } from '../core/screw/length';
 import { familySizes } from '../core/screw/thread';
+import { Refused } from '../core/refuse';
 import type { Finding, Rule } from './graph';
 import { defaultSeatMm } from './formulas/head-half';
 import { INPUTS } from './inputs';
@@ -19,9 +20,15 @@ interface Change {
   readonly value: number | string;
 }
 
-/** The rule passes and no other rule got worse. */
+/** The rule passes, or there is nothing left for it to judge. */
+function passes(rule: Rule, after: Variant): boolean {
+  const found = after.finding(rule);
+  return found === undefined || found.state === 'pass';
+}
+
+/** And no other rule got worse. */
 function mends(rule: Rule, before: readonly Finding[], after: Variant): boolean {
-  if (after.finding(rule)?.state !== 'pass') return false;
+  if (!passes(rule, after)) return false;
   return before.every(found => found.rule === rule || severity(after.finding(found.rule)) >= severity(found));
 }
 
@@ -55,6 +62,8 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
       return [defaultSeatMm(size('head wall', 0), variant.value('screw')), 2 * from];
     case 'relief':
       return [0, 2 * from];
+    case 'gap':
+      return [0, from];
     case 'hole':
     case 'board hole':
       return [size('major max', from), Math.max(2 * from, size('major max', from) + 2)];
@@ -74,6 +83,7 @@ class Search {
 
   /** Changes that mend the rule, in the order of its moves; pairs where no single one does. */
   found(): readonly (readonly Change[])[] {
+    if (this.variant.outcome('screw') instanceof Refused) return [];
     const single = this.rule.moves.flatMap(move => (typeof move === 'string' ? [this.moved(this.variant, move)] : []));
     const mended = single.filter(change => change !== undefined).map(change => [change]);
     if (mended.length > 0) return mended;
@@ -92,14 +102,14 @@ class Search {
   }
 
   private passes(variant: Variant): boolean {
-    return ++this.trials <= MAX_TRIALS && variant.finding(this.rule)?.state === 'pass';
+    return ++this.trials <= MAX_TRIALS && passes(this.rule, variant);
   }
 
   private moved(variant: Variant, name: string): Change | undefined {
     if (name === 'length') return this.firstThatWorks(variant, lengthsNear(variant));
     if (name === 'screw') return this.firstThatWorks(variant, screwsNear(variant));
     const from = sizeOf(variant, name);
-    if (from === undefined || variant.outcome('screw') instanceof Error) return undefined;
+    if (from === undefined) return undefined;
     const [low, high] = range(variant, name, from);
     const ways = [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => this.nearest(variant, name, from, end));
     const found = ways.filter(change => change !== undefined);

@@ -183,7 +183,7 @@ export class Variant {
       return found.get(raw) ?? firstRead(input, raw, this.read, found);
     }
     if (!asksForDefault && param.blank === 'explicit')
-      return wrongInput(`${param.name}: 0 or blank? write ${param.kind.unit === '°' ? '"0°"' : '"0 mm"'} for zero, or default`, param.name);
+      return wrongInput(`${param.name}: 0 or blank? write ${zeroOf(param.kind.unit)} for zero, or default`, param.name);
     if (askedWhere !== undefined) {
       const isAsked = this.values[where];
       if (isAsked instanceof Refused) return isAsked;
@@ -205,5 +205,8 @@ function valueOf(outcome: unknown): unknown {
   if (outcome instanceof Refused) throw outcome;
   return outcome;
 }
+
+/** As a zero is written that is no blank; what has no unit is a share. */
+const zeroOf = (unit: string): string => (unit === '°' ? '"0°"' : unit === '' ? '"0 %"' : `"0 ${unit}"`);
 
 const isDefaultWord = (raw: unknown): boolean => typeof raw === 'string' && raw.trim().toLowerCase() === 'default';

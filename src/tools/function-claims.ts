@@ -155,7 +155,7 @@ export const FUNCTION_CLAIMS: readonly Claim[] = [
       'a table of the rules typed by hand, and a joint solved to 0.000001 below and above each limit; limits that no input passes ' +
       'are named. Every limit moved by 1 %, every side and every input left out is noticed',
     test: 'test/joint/limits.test.ts',
-    title: 'by a state: each side and each limit, but two that change nothing',
+    title: 'by a state: each side and each limit, but those that change nothing',
     open: 'nothing',
   },
   {

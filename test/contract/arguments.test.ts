@@ -61,19 +61,19 @@ function typed(text: string): Typed {
   const [, before = '', choice] = /^([^:]*)(?:: (.*))?$/.exec(all) as RegExpExecArray;
   const limits = [...before.matchAll(/([<>]=?)(-?[\d.]+)/g)].map(([, sign, value]) => [SIGNS[sign as keyof typeof SIGNS], Number(value)]);
   const [, kind = '', material, group] =
-    /^([a-z ]+?)(?: of ([a-z ]+?))?(?: in ([a-z]+))?$/.exec(before.replace(/ ?[<>]=?-?[\d.]+| !| "0°"/g, '')) ?? [];
+    /^([a-z ]+?)(?: of ([a-z ]+?))?(?: in ([a-z]+))?$/.exec(before.replace(/ ?[<>]=?-?[\d.]+| !| zero| "0°"/g, '')) ?? [];
   return {
     kind,
     material: /^(size with limits|range of names)$/.test(before) ? undefined : material,
     words: choice?.split(' ').map(word =>
       word
         .replace(/^board-/, 'board ')
-        .replace(/^(thread|od)-/, '$1 ')
+        .replace(/^(thread|od|sink|tightness)-/, '$1 ')
         .replace('DIN-74-1', 'din 74-1'),
     ),
     limits: limits.length === 0 ? undefined : (Object.fromEntries(limits) as Typed['limits']),
     group,
-    mark: / (!|"0°")$/.exec(before)?.[1],
+    mark: / (!|zero|"0°")$/.exec(before)?.[1],
     fallback,
   };
 }
@@ -88,6 +88,7 @@ function blankOf(one: Typed, noun: string, optional: boolean, names: readonly st
     return names.includes(fallback) ? { sameAs: fallback } : { default: /^-?[\d.]+$/.test(fallback) ? Number(fallback) : fallback };
   if (optional) return 'absent';
   if (one.mark === '"0°"') return 'explicit';
+  if (one.mark === 'zero') return 'zero';
   const { above = -Infinity, atLeast = -Infinity } = one.limits ?? {};
   return noun in UNITS && one.mark === undefined && above < 0 && atLeast <= 0 ? 'zero' : 'refused';
 }
@@ -97,7 +98,7 @@ const OWN_BLANK: Readonly<Record<string, unknown>> = {
   'TOL.IT grade': 'zero',
   'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown },
 };
-const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'VERSION'];
+const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.CLEAR', 'CHECK.WORST', 'VERSION'];
 
 test('all functions of the core are in the table, and no others', () => {
   const elsewhere = /^(JOINT|VARIANT|CHECK\.BOSS|CHECK\.JOINT|REASON|ABOUT|WORKING)/;
@@ -148,22 +149,22 @@ describe('each entry of a list keeps to the limits of its kind', () => {
     line
       .split(', ')
       .flatMap((text, i) =>
-        text.startsWith('lengths') ? [[id, CARDS.get(id)?.params[i]?.name ?? '', i, text.startsWith('lengths >0')] as const] : [],
+        text.startsWith('lengths') ? [[id, CARDS.get(id)?.params[i]?.name ?? '', i, /^lengths >=?0/.exec(text)?.[0]] as const] : [],
       ),
   );
 
   test('in each of a dozen functions at least', () => expect(lists.length).toBeGreaterThanOrEqual(12));
 
-  test.each(lists)('%s %s', (id, name, i, positive) => {
+  test.each(lists)('%s %s', (id, name, i, limited) => {
     const card = CARDS.get(id);
     const args = (card?.example.args ?? []).map((arg, at) => (at === i ? -1e-6 : arg));
     const answer = call(id, args);
-    if (positive)
+    if (limited !== undefined)
       expect(answer).toMatchObject({
         ok: false,
         code: '#VALUE!',
         argument: name,
-        message: expect.stringMatching(/must be above 0 mm$/) as unknown,
+        message: expect.stringMatching(limited === 'lengths >0' ? /must be above 0 mm$/ : /must be at least 0 mm$/) as unknown,
       });
     else expect(answer.ok ? '' : answer.message).not.toContain('must be');
   });

@@ -1,7 +1,7 @@
 // What each argument is, may be and is by default, in the order of the released signature, which has the names. Typed, not derived: the
 // second look at a card.
 // A size is above 0, a depth, gap or tolerance of a size from 0, a draft from 0 to below 90°, a share up to 1.
-// `!`: refused when blank although 0 is inside its limits. `"0°"`: a true zero is written with its unit. `= 2`: the default, or the
+// `zero`: a blank is a true zero. `!`: refused when blank although 0 is inside its limits. `"0°"`: a true zero is written with its unit. `= 2`: the default, or the
 // argument that it is taken from.
 
 export const ARGUMENTS: Readonly<Record<string, string>> = {
@@ -22,7 +22,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'SCREW.CARD': 'screw size, head',
   'HOLE.CLEARANCE': 'screw size, fit: fine medium coarse DIN-74-1 = medium, limit: nominal min max = nominal',
   MATERIAL:
-    'material, quantity: density shrinkage strength modulus strain expansion diffusivity melt mould eject thread-share od-ratio poisson',
+    'material, quantity: density shrinkage strength modulus strain expansion diffusivity melt mould eject thread-share od-ratio poisson sink-limit tightness-limit tightness-review',
   'MATERIAL.TABLE': 'material',
 
   'HOLE.PILOT': 'screw, share of thread share >=0 <=1 !',
@@ -32,7 +32,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'HOLE.TIGHT': 'screw, hole >0, length >=0, angle >=0 <90 = 0',
   'HOLE.DEPTH': 'length >=0, length >=0, tolerance = 0',
   'HOLE.FLOOR': 'length >0, length >0, length >=0',
-  'HOLE.RELIEF': 'screw, length >0 = 0.2',
+  'HOLE.RELIEF': 'screw, length >=0 = 0.2',
   'HOLE.FLOATING': 'screw max >0, length >=0',
   'HOLE.FIXED': 'screw max >0, length >=0, length >=0',
   'POSITION.ZONE': 'length, length = dx',
@@ -43,7 +43,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'DRAFT.ANGLE': 'length >=0, length >0',
   'DRAFT.HEIGHT': 'length >=0, angle >0 <90',
   'DRAFT.SIZE': 'length >0, length >=0, angle >=0 <90 "0°", direction: grows shrinks',
-  'DRAFT.TEXTURE': 'angle >=0 <90 "0°", length >=0, angle >0 <90 = 1.5',
+  'DRAFT.TEXTURE': 'angle >=0 <90 zero, length >=0, angle >0 <90 = 1.5',
 
   'WALL.FEATURE': 'length >0, share >0 <=1 = 0.6',
   'BOSS.OD': 'hole >0, length >0, length >=0 = 0, angle >=0 <90 = 0',
@@ -54,6 +54,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'BOSS.SINK': 'length >0, length >0',
   'BOSS.STEEL': 'length >0, length >0, angle >=0 <90 = 0, angle >=0 <90 = 0',
   'BOSS.FLAT': 'length !, length >=0, length >=0',
+  'BOSS.CIRCLE': 'length >0, length >0, length >=0 = 0, length >=0 = 0, length >=0 = 0',
   'BOSS.CONFLICT': 'screw, length >0, hole >0, number of od ratio >1 = 2, share >0 <=1 = 0.6',
   'BOSS.GUSSET': 'length >0, length >0',
   'BOSS.MASS': 'length >0, hole >0, length >0, density of density >0, angle >=0 <90 = 0, angle >-90 <90 = 0, length >=0 = height',
@@ -66,33 +67,34 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'RECESS.DEPTH.MIN': 'head height max >0, length >=0',
   'RECESS.FLUSH': 'length >=0, head height max >0',
   'RECESS.CONE': 'head diameter sharp !, hole >0, angle >0 <180',
-  'RECESS.TOOL': 'length >0, across >0, length >0 = 0.5',
+  'RECESS.TOOL': 'length >0, across >0, length >=0 = 0.5',
 
-  GRIP: 'lengths >0',
-  'GRIP.LIMITS': 'lengths >0, tolerances',
-  PENETRATION: 'length >0, lengths >0',
-  ENGAGEMENT: 'length >0, lengths >0, length >=0 = 0, point >=0 = 0',
-  'ENGAGEMENT.LIMITS': 'length >0, length tolerance, lengths >0, tolerances, length >=0 = 0, tolerance = 0, point >=0 = 0',
+  GRIP: 'lengths >=0',
+  'GRIP.LIMITS': 'lengths >=0, tolerances',
+  PENETRATION: 'length >0, lengths >=0',
+  ENGAGEMENT: 'length >0, lengths >=0, length >=0 = 0, point >=0 = 0',
+  'ENGAGEMENT.LIMITS': 'length >0, length tolerance, lengths >=0, tolerances, length >=0 = 0, tolerance = 0, point >=0 = 0',
   'ENGAGEMENT.RATIO': 'length, screw',
-  'SCREW.BOTTOM': 'length >0, tolerance, length >0, length tolerance, lengths >0, tolerances',
+  'SCREW.BOTTOM': 'length >0, tolerance, length >0, length tolerance, lengths >=0, tolerances',
   'SCREW.LENGTH.TABLE':
-    'screw, lengths >0, tolerances, number >0, length >0, length >=0, length >=0 = 0, tolerance = 0, screw end: cone flat = cone',
+    'screw, lengths >=0, tolerances, number >0, length >0, length >=0, length >=0 = 0, tolerance = 0, screw end: cone flat = cone',
   'SCREW.LENGTH.PICK':
-    'screw, lengths >0, tolerances, number >0, length >0, length >=0, length >=0 = 0, tolerance = 0, screw end: cone flat = cone',
-  'SCREW.LENGTH.COMMON': 'screw, lengths >0, tolerances, lengths >0, number >0, length >=0, length >=0 = 0, screw end: cone flat = cone',
+    'screw, lengths >=0, tolerances, number >0, length >0, length >=0, length >=0 = 0, tolerance = 0, screw end: cone flat = cone',
+  'SCREW.LENGTH.COMMON':
+    'screw, lengths >=0, tolerances, lengths >0, number >0, length >=0, length >=0 = 0, tolerance = 0, screw end: cone flat = cone',
 
-  PULLOUT: 'tapping screw, length >0, stress of strength >0, number >0 = 1',
-  'PULLOUT.BOSS': 'length >0, screw, stress of strength >0, number >0 = 1',
-  'PULLOUT.SEAT': 'flat head min >0, length >0, stress of strength >0, number >0 = 1',
+  PULLOUT: 'tapping screw, length >0, stress of strength >0, number >=1 = 1, share of thread share >0 <=1 = 1',
+  'PULLOUT.BOSS': 'length >0, screw, stress of strength >0, number >=1 = 1',
+  'PULLOUT.SEAT': 'flat head min >0, length >0, stress of strength >0, number >=1 = 1',
   'TORQUE.STRIP': 'force >0, screw, number >0 <=1',
-  'TORQUE.SET': 'torque >0, torque >0, share >0 <=1 = 0.5',
-  'TORQUE.WINDOW': 'torque >0, torque >0, number >1 = 3',
-  'TORQUE.CLAMP': 'force >0, screw, number >=0 <=1, number >=0 <=1, flat head min >0, hole >0, angle >0 <90 = 30',
+  'TORQUE.SET': 'torque >0, torque >0, share >=0 <=1 = 0.5',
+  'TORQUE.WINDOW': 'torque >0, torque >0, number >1 = 3, share >=0 <1 = 0.1',
+  'TORQUE.CLAMP': 'force >0, screw, number >0 <=1, number >0 <=1, flat head min >0, hole >0, angle >0 <90 = 30',
   BEARING: 'force >0, flat head min >0, hole max >0',
   'HOOP.STRESS': 'length >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
   'HOOP.LIMIT': 'stress >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
   'HOOP.PUSH': 'length >0, length >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5, number >0 <=1',
-  'SCREW.COUNT': 'force >0, force >0, number >0 = 2',
+  'SCREW.COUNT': 'force >0, force >0, number >=1 = 2',
 
   'BOARD.GAP': 'length >0, tolerance, length >0, tolerance = 0, length >=0 = 0, angle >=0 <90 = 0',
   'BOARD.CLAMP': 'length >0, tolerance, length >0, tolerance',
@@ -109,7 +111,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'LIP.SKIN': 'length >0, length >0, length >=0, whole >=1 <=2 = 1',
   'LIP.FIT': 'length >=0, tolerance, tolerance, length >=0 = 0',
   'RIM.GAP': 'length >0, length >0',
-  'RIM.GAP.LIMITS': 'lengths >0 in boss, tolerances in boss, lengths >0 in rim, tolerances in rim',
+  'RIM.GAP.LIMITS': 'lengths >=0 in boss, tolerances in boss, lengths >=0 in rim, tolerances in rim',
   'JUNCTION.CIRCLE': 'length >0, length >0, length >=0 = 0',
   'JUNCTION.RATIO': 'length >0, length >0, length >=0 = 0',
   'COOLING.TIME': 'length >0, diffusivity of diffusivity >0, temperature !, temperature !, temperature !, criterion: centre mean = centre',
@@ -132,6 +134,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
 
   'CHECK.MAX': 'anything, anything, anything',
   'CHECK.MIN': 'anything, anything, anything',
+  'CHECK.CLEAR': 'anything, anything',
   'CHECK.WORST': 'range',
   VERSION: 'anything',
 };

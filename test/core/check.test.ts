@@ -6,20 +6,20 @@ const ERROR = { cellError: '#DIV/0!' };
 describe('CHECK.MAX and CHECK.MIN', () => {
   test.each([
     [1, 'pass'],
-    [1.05, 'look'],
-    [1.2, 'look'],
+    [1.05, 'review'],
+    [1.2, 'review'],
     [1.21, 'fail'],
-  ])('%s against 1.2, look from 1: %s', (size, state) => {
+  ])('%s against 1.2, review from 1: %s', (size, state) => {
     expect(value('CHECK.MAX', size, 1.2, 1)).toBe(state);
     expect(value('CHECK.MIN', -size, -1.2, -1)).toBe(state);
   });
 
-  test('without a look, also a blank one, there is only pass and fail', () => {
-    for (const look of [[], [null], [''], ['  '], [0]]) {
-      expect(value('CHECK.MAX', 1.1, 1.2, ...look)).toBe('pass');
-      expect(value('CHECK.MAX', 1.3, 1.2, ...look)).toBe('fail');
-      expect(value('CHECK.MIN', 1.3, 1.2, ...look)).toBe('pass');
-      expect(value('CHECK.MIN', 1.1, 1.2, ...look)).toBe('fail');
+  test('without a review, also a blank one, there is only pass and fail', () => {
+    for (const review of [[], [null], [''], ['  '], [0]]) {
+      expect(value('CHECK.MAX', 1.1, 1.2, ...review)).toBe('pass');
+      expect(value('CHECK.MAX', 1.3, 1.2, ...review)).toBe('fail');
+      expect(value('CHECK.MIN', 1.3, 1.2, ...review)).toBe('pass');
+      expect(value('CHECK.MIN', 1.1, 1.2, ...review)).toBe('fail');
     }
   });
 
@@ -48,24 +48,24 @@ describe('CHECK.MAX and CHECK.MIN', () => {
     expect(value('CHECK.MAX', '0.1 in', '2.54 mm')).toBe('pass');
     expect(value('CHECK.MAX', '0.11 in', '2.54 mm')).toBe('fail');
     expect(value('CHECK.MAX', 0.4, '50 N.cm')).toBe('pass');
-    expect(value('CHECK.MAX', '30 N.cm', 0.4, '20 N.cm')).toBe('look');
+    expect(value('CHECK.MAX', '30 N.cm', 0.4, '20 N.cm')).toBe('review');
     expect(refusal('CHECK.MAX', '1 mm', '2 N')).toMatch(/^#VALUE! value and limit are not the same quantity: length and force/);
     expect(refusal('CHECK.MAX', '1 mm', '2 mm', '1 N')).toMatch(/not the same quantity: length and force/);
   });
 
-  test('look must lie on the side that passes', () => {
-    expect(refusal('CHECK.MAX', 1, 1.2, 1.3)).toMatch(/^#VALUE! look is 1.3; it must be at most the limit 1.2/);
-    expect(refusal('CHECK.MIN', 1, 1.2, 1.1)).toMatch(/^#VALUE! look is 1.1; it must be at least the limit 1.2/);
+  test('review must lie on the side that passes', () => {
+    expect(refusal('CHECK.MAX', 1, 1.2, 1.3)).toMatch(/^#VALUE! review is 1.3; it must be at most the limit 1.2/);
+    expect(refusal('CHECK.MIN', 1, 1.2, 1.1)).toMatch(/^#VALUE! review is 1.1; it must be at least the limit 1.2/);
   });
 });
 
 describe('CHECK.WORST', () => {
   test.each([
     [['pass', 'pass'], 'pass'],
-    [['pass', 'look'], 'look'],
-    [['look', 'not checked', 'pass'], 'not checked'],
+    [['pass', 'review'], 'review'],
+    [['review', 'not checked', 'pass'], 'not checked'],
     [['not checked', 'fail', 'pass'], 'fail'],
-    [[' Pass ', 'LOOK'], 'look'],
+    [[' Pass ', 'REVIEW'], 'review'],
     [['pass', ''], 'not checked'],
     [['pass', null], 'not checked'],
     [['pass', 0], 'not checked'],
@@ -88,4 +88,21 @@ describe('CHECK.WORST', () => {
       expect(value('CHECK.WORST', [[blank]])).toBe('not checked');
     }
   });
+});
+
+describe('CHECK.CLEAR: a gap against nothing', () => {
+  test.each([
+    [-0.1, undefined, 'fail'],
+    ['0 mm', undefined, 'fail'],
+    ['-0.1 mm', 0.2, 'fail'],
+    [1e-6, undefined, 'pass'],
+    [0.1, 0.2, 'review'],
+    [0.2, 0.2, 'review'],
+    [0.201, '0.2 mm', 'pass'],
+    [0, undefined, 'not checked'],
+    [null, 0.2, 'not checked'],
+    ['', undefined, 'not checked'],
+    ['wide', undefined, 'not checked'],
+    [{ cellError: '#N/A' }, undefined, 'not checked'],
+  ])('%j, review to %j: %s', (gap, review, state) => expect(value('CHECK.CLEAR', gap, review)).toBe(state));
 });

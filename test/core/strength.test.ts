@@ -119,11 +119,11 @@ describe('set torque', () => {
     [0.1, 0.5, 3, '0 %', [5, 'pass', 0.25, 0.35]],
     [0.1, 0.3, 3, '0 %', [3, 'pass', 0.2, 0.21]],
     [0.1, 0.5, 6, '0 %', [5, 'fail', 0.25, 0.35]],
-    [0.1, 0.25, 2, '0 %', [2.5, 'look', '–', '–']],
+    [0.1, 0.25, 2, '0 %', [2.5, 'review', '–', '–']],
     [0.1, 0.15, 3, '0 %', [1.5, 'fail', '–', '–']],
     [0.09, 0.495, 3, null, [5.5, 'pass', 0.275, 0.315]],
-    [0.1, 0.3, 3, null, [3, 'look', '–', '–']],
-    [0.1, 0.5, 3, '20 %', [5, 'look', '–', '–']],
+    [0.1, 0.3, 3, null, [3, 'review', '–', '–']],
+    [0.1, 0.5, 3, '20 %', [5, 'review', '–', '–']],
   ])('window of drive %f, strip %f, ratio %f, scatter %s', (drive, strip, ratio, scatter, row) => {
     const table = value('TORQUE.WINDOW', drive, strip, ratio, scatter) as unknown[][];
     expect(table[0]).toEqual(['strip ÷ drive', 'state', 'low set torque (N·m)', 'high set torque (N·m)']);
@@ -264,5 +264,23 @@ describe('number of screws', () => {
   test('safety 2 where none is given', () => {
     expect(number('SCREW.COUNT', 2000, 1105.7)).toBe(4);
     expect(number('SCREW.COUNT', 2000, 1105.7, 0)).toBe(4);
+  });
+});
+
+describe('PULLOUT: with half the share of the thread in plastic', () => {
+  const force = (share: unknown): number => number('PULLOUT', 'ST2.9', 6, 40, 1, share);
+  // 40/√3 · π · 2.54 · 6
+  const whole = (40 / Math.sqrt(3)) * Math.PI * 2.54 * 6;
+  test.each([
+    [1, 1],
+    [0.75, 1],
+    [0.5, 1],
+    [0.4, 0.8],
+    [0.2, 0.4],
+    ['10 %', 0.2],
+  ])('a share of %j holds %d of it', (share, part) => expect(force(share)).toBeCloseTo(part * whole, 9));
+  test('left out, the whole thread; none is refused', () => {
+    expect(number('PULLOUT', 'ST2.9', 6, 40)).toBeCloseTo(whole, 9);
+    expect(refusal('PULLOUT', 'ST2.9', 6, 40, 1, '0 %')).toMatch(/thread_share/);
   });
 });

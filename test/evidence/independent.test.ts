@@ -539,6 +539,73 @@ describe('a search', () => {
     );
   });
 
+  test('BOSS.CIRCLE: of all circles that stand on the outer face, the largest that enters neither the foot outside nor the edge of the hole', () => {
+    const all = cases({ wall: [2, 4], width: [0.5, 1], fillet: [0.1, 0.4], ring: [0.1, 0.4], floor: [0.5, 0.9] }, 30);
+    type One = Record<'wall' | 'width' | 'fillet' | 'ring' | 'floor', number>;
+    const sizes = (o: Case): One => {
+      const { wall, width, fillet, ring, floor } = o as One;
+      return { wall, width: width * wall, fillet: fillet * wall, ring: ring * wall, floor: floor * wall };
+    };
+    // x from the outside of the boss wall, y from the outer face; the fillet is an arc about a point in the air
+    const circle = ({ wall, width, fillet, ring, floor }: One): number => {
+      const foot = wall - ring;
+      const isFree = (x: number, r: number): boolean =>
+        Math.hypot(x + fillet, foot + fillet - r) >= r + fillet && Math.hypot(x - width, floor - r) >= r;
+      const largestAt = (x: number): number => {
+        let [free, caught] = [0, 10 * wall];
+        for (let i = 0; i < 60; i++) {
+          const r = (free + caught) / 2;
+          if (isFree(x, r)) free = r;
+          else caught = r;
+        }
+        return free;
+      };
+      const best = (low: number, high: number): number => {
+        const xs = Array.from({ length: 201 }, (_, i) => low + (i / 200) * (high - low));
+        const top = xs.reduce((a, b) => (largestAt(b) > largestAt(a) ? b : a));
+        return high - low < 1e-7 ? 2 * largestAt(top) : best(top - (high - low) / 100, top + (high - low) / 100);
+      };
+      return best(0, width);
+    };
+    agree(
+      all,
+      o => {
+        const { wall, width, fillet, ring, floor } = sizes(o);
+        return value('BOSS.CIRCLE', width, wall, fillet, ring, floor);
+      },
+      o => [circle(sizes(o))],
+      {
+        'no fillet': o => [circle({ ...sizes(o), fillet: 1e-9 })],
+        'no groove': o => [circle({ ...sizes(o), ring: 0 })],
+        'a hole that ends at the inner face': o => [circle({ ...sizes(o), floor: sizes(o).wall })],
+      },
+      1e-6,
+    );
+  });
+
+  test('TORQUE.WINDOW: every drive of a scattering driver is strong enough and none too strong', () => {
+    const all = cases({ drive: [0.05, 0.3], ratio: [4.5, 9], scatter: [0.02, 0.12] }, 40);
+    type One = Record<'drive' | 'ratio' | 'scatter', number>;
+    const ends = ({ drive, ratio, scatter }: One, spread: (set: number, s: number) => readonly number[]): number[] => {
+      const strip = ratio * drive;
+      const drives = (set: number): readonly number[] => spread(set, scatter);
+      const low = root(set => Math.min(...drives(set)) - Math.max(2 * drive, 0.5 * strip), 0, 9 * strip);
+      const high = root(set => Math.max(...drives(set)) - 0.7 * strip, 0, 9 * strip);
+      return [ratio, low, high];
+    };
+    const scattered = (set: number, s: number): readonly number[] => Array.from({ length: 21 }, (_, i) => set * (1 + (s * (i - 10)) / 10));
+    agree(
+      all,
+      o => value('TORQUE.WINDOW', (o as One).drive, (o as One).ratio * (o as One).drive, 3, (o as One).scatter),
+      o => ends(o as One, scattered),
+      {
+        'a driver that does not scatter': o => ends(o as One, set => [set]),
+        'half of it': o => ends(o as One, (set, s) => scattered(set, s / 2)),
+      },
+      1e-6,
+    );
+  });
+
   test('SCREW.COUNT: screws are added until they carry the load', () => {
     const all = cases({ load: [100, 20_000], pullout: [200, 3000], safety: [1, 4] }, 60);
     type One = Record<'load' | 'pullout' | 'safety', number>;

@@ -61,6 +61,7 @@ test('the count of changed files sees every file of both parts', () => {
 const MOVED_SINCE: { readonly from: readonly string[]; readonly to: readonly string[] } = {
   from: ['src/joint/evaluate.ts'],
   to: [
+    'src/core/material/start-limits.ts',
     'src/core/read/cells.ts',
     'src/core/read/limits.ts',
     'src/core/read/read-quantity.ts',
@@ -73,6 +74,7 @@ const MOVED_SINCE: { readonly from: readonly string[]; readonly to: readonly str
     'src/joint/ranking.ts',
     'src/joint/rows.ts',
     'src/joint/slots.ts',
+    'src/joint/verdict.ts',
     'src/joint/words.ts',
   ],
 };

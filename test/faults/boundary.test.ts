@@ -159,7 +159,7 @@ describe('words', () => {
           [1, 2, sent],
         ]) {
           expect(calculate(id, args)).toEqual({ is: 'value', value: 'not checked' });
-          expect(reason(id, ...args)).toBe(`${['value', 'limit', 'look'][args.indexOf(sent)]} ${words}`);
+          expect(reason(id, ...args)).toBe(`${['value', 'limit', 'review'][args.indexOf(sent)]} ${words}`);
         }
       }
       expect(calculate('CHECK.WORST', [[['pass'], [sent]]])).toEqual({ is: 'value', value: 'not checked' });

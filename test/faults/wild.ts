@@ -93,7 +93,7 @@ const PIECES = [
   'default',
   'pass',
   'fail',
-  'look',
+  'review',
   'not checked',
   'BOSS.OD',
   'ENCL.',

@@ -9,7 +9,14 @@ const declared = nodesOn<typeof INPUT>();
 const about = { unit: '', meaning: 'boss wall at the root ÷ wall' };
 type All = Values<typeof INPUT, typeof NODE>;
 type AnyRule = Rule<NamesOf<All, number>, NamesOf<All, boolean>, InputName>;
-const rule = { name: 'sink', value: 'sink ratio', basis: 'wall', source: 'common practice', moves: ['wall'] } as const satisfies AnyRule;
+const rule = {
+  name: 'no sink',
+  broken: 'sink',
+  value: 'sink ratio',
+  basis: 'wall',
+  source: 'common practice',
+  moves: ['wall'],
+} as const satisfies AnyRule;
 
 test('what is right compiles', () => {
   expect(declared({ sink: { ...about, ...made(sinkRatio, 'boss height', 'wall') } }).sink.args).toEqual(['boss height', 'wall']);

@@ -1,9 +1,10 @@
 // Rows of one table do not know of each other: each gives what the same joint gives alone, whatever stands above it and whatever is asked beside it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OUTPUTS } from '../../src/joint/outputs';
+import { isVerdict, type Output, OUTPUTS } from '../../src/joint/outputs';
 import { outputCell } from '../../src/joint/rows';
 import { Variant } from '../../src/joint/variant';
+import { verdict } from '../../src/joint/verdict';
 import { JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { value } from '../kit/ask';
 import { BASES, type Changes, EDITS } from '../kit/joint-edits';
@@ -16,10 +17,11 @@ const table = (names: readonly string[], rows: readonly (readonly unknown[])[], 
   (value('JOINT.TABLE', [names, ...rows], [outputs]) as Rows).slice(1);
 const rowOf = (inputs: Inputs, names: readonly string[] = JOINT_INPUT_NAMES): unknown[] =>
   names.map(name => (name in inputs ? inputs[name] : 'default'));
-const alone = (inputs: Inputs, outputs: readonly string[] = OUTPUTS): unknown[] => {
-  const variant = new Variant(new Map(Object.entries(inputs)));
-  return outputs.map(output => outputCell(variant, output));
-};
+/** What is asked beside it counts: an output without a value leaves the state unchecked. */
+const cellsOf = (variant: Variant, outputs: readonly Output[] = OUTPUTS): unknown[] =>
+  outputs.map(output => (isVerdict(output) ? verdict(variant, output, outputs) : outputCell(variant, output)));
+const alone = (inputs: Inputs, outputs: readonly Output[] = OUTPUTS): unknown[] =>
+  cellsOf(new Variant(new Map(Object.entries(inputs))), outputs);
 
 /** Joints of which each has one input typed anew, the next one another. */
 const JOINTS: readonly Changes[] = [SOUND as Changes, ...Object.values(BASES).map(({ inputs }) => inputs)].flatMap((inputs, base) =>
@@ -36,7 +38,7 @@ describe('a table of many joints', () => {
     const cells = ALONE.flat();
     expect(cells.filter(cell => typeof cell === 'number').length).toBeGreaterThan(3000);
     expect(new Set(cells.filter(cell => String(cell).startsWith('no value: '))).size).toBeGreaterThan(60);
-    expect(new Set(ALONE.map(row => row[OUTPUTS.indexOf('state')]))).toEqual(new Set(['fail', 'not checked', 'look', 'pass']));
+    expect(new Set(ALONE.map(row => row[OUTPUTS.indexOf('state')]))).toEqual(new Set(['fail', 'not checked', 'review', 'pass']));
     expect(new Set(ALONE.map(row => row[OUTPUTS.indexOf('reason')])).size).toBeGreaterThan(30);
     expect(new Set(ALONE.map(row => row[OUTPUTS.indexOf('all computed')]))).toEqual(new Set([true, false]));
   });
@@ -49,8 +51,8 @@ describe('a table of many joints', () => {
     ['each twice', [...JOINTS.keys()].flatMap(i => [i, i])],
     ['each between two of the first', [...JOINTS.keys()].flatMap(i => [i, 0])],
   ])('%s', (_, order) => {
-    for (let from = 0; from < order.length; from += 400) {
-      const some = order.slice(from, from + 400);
+    for (let from = 0; from < order.length; from += 300) {
+      const some = order.slice(from, from + 300);
       const rows = table(
         JOINT_INPUT_NAMES,
         some.map(i => rowOf(JOINTS[i] as Changes)),
@@ -66,17 +68,17 @@ describe('a table of many joints', () => {
       JOINTS.map(joint => rowOf(joint)),
       [output],
     );
-    expect(rows.flat()).toEqual(ALONE.map(row => row[OUTPUTS.indexOf(output)]));
+    expect(rows.flat()).toEqual(JOINTS.flatMap(joint => alone(joint, [output])));
   });
 
   test('outputs in any order, and one of them twice', () => {
     const asked = ['reason', ...[...OUTPUTS].reverse(), 'grip'] as const;
     const rows = table(
       JOINT_INPUT_NAMES,
-      JOINTS.map(joint => rowOf(joint)),
+      JOINTS.slice(0, 160).map(joint => rowOf(joint)),
       asked,
     );
-    expect(rows).toEqual(ALONE.map(row => asked.map(output => row[OUTPUTS.indexOf(output)])));
+    expect(rows).toEqual(JOINTS.slice(0, 160).map(joint => alone(joint, asked)));
   });
 });
 
@@ -110,7 +112,7 @@ describe('a table whose columns are some of the inputs', () => {
 
 describe('by hand: what is looked up for one row is not taken for another', () => {
   test('major diameters of the screw (ISO 1478: ST2.9 2.90/2.76, ST3.5 3.53/3.35), back and forth', () => {
-    const ring = (majorMaxMm: number): number => (9 - Math.max(3.4, majorMaxMm + 0.2)) / 2;
+    const ring = (majorMaxMm: number): number => (9 - Math.max(3.5, majorMaxMm + 0.2)) / 2;
     const rows = table(
       ['screw', 'boss OD', 'hole', 'wall'],
       ['ST3.5', 'ST2.9', 'ST3.5', 'ST2.9', 'no screw', 'ST3.5'].map(screw => [screw, 9, 3.4, 2.5]),
@@ -159,22 +161,22 @@ describe('by hand: what is looked up for one row is not taken for another', () =
       ['screw length', 'state', 'reason'],
     );
     expect(rows[0]).toEqual([16, 'pass', '–']);
-    expect(rows[1]).toEqual([15, 'fail', 'a standard length exists: the length is not one of SCREW.LENGTHS']);
+    expect(rows[1]).toEqual([15, 'pass', '–']);
     expect(rows[2]?.slice(0, 2)).toEqual([16, 'pass']);
     expect(rows[3]).toEqual(rows[0]);
-    // 19 + 0.8 − (4.1 − 0.26) + 1
-    expect(rows[4]).toEqual([19, 'fail', 'screw does not bottom: hole depth needed 16.96 mm is above 14.7 mm']);
+    // 19 + 0.8 − (4.1 − 0.26) + 1 + 0.1
+    expect(rows[4]).toEqual([19, 'fail', 'screw bottoms: needs a hole 17.06 mm deep, has 14.7 mm']);
   });
 });
 
 describe('the same joint with one input typed anew is that joint', () => {
   const typedAnew = (joint: Inputs, name: string, raw: unknown): { readonly is: unknown[]; readonly must: unknown[] } => {
     const before = new Variant(new Map(Object.entries(joint)));
-    OUTPUTS.forEach(output => outputCell(before, output));
+    cellsOf(before);
     const own = alone(joint);
     const after = before.with(name, raw);
-    const is = OUTPUTS.map(output => outputCell(after, output));
-    expect(OUTPUTS.map(output => outputCell(before, output))).toEqual(own);
+    const is = cellsOf(after);
+    expect(cellsOf(before)).toEqual(own);
     return { is, must: alone({ ...joint, [name]: raw }) };
   };
 
@@ -190,7 +192,7 @@ describe('the same joint with one input typed anew is that joint', () => {
 
 describe('of several refusals the first one is said', () => {
   const ERROR = { cellError: '#REF!' };
-  const of = (change: Inputs, output: string): unknown => alone({ ...SOUND, 'pilot held at': 'mouth', ...change }, [output])[0];
+  const of = (change: Inputs, output: Output): unknown => alone({ ...SOUND, 'pilot held at': 'mouth', ...change }, [output])[0];
 
   test('of what a formula takes, in its order', () => {
     expect(of({ 'boss height': ERROR, 'boss OD': 'wide' }, 'slenderness')).toBe('no value: boss height is #REF!');
@@ -217,7 +219,7 @@ describe('of several refusals the first one is said', () => {
 
   test('a head that cannot be read is said, though its diameter is given', () => {
     const unread = { head: ERROR, 'head diameter': 5.6, 'head height': 2.4 };
-    for (const output of ['seat shear', 'weakest']) expect(of(unread, output)).toBe('no value: head is #REF!');
+    for (const output of ['seat shear', 'weakest'] as const) expect(of(unread, output)).toBe('no value: head is #REF!');
     expect(of({ 'head diameter': 5.6 }, 'seat shear')).toBeGreaterThan(0);
   });
 
@@ -226,7 +228,7 @@ describe('of several refusals the first one is said', () => {
     expect(of({ 'boss OD': 1e200 }, 'all computed')).toBe(false);
   });
 
-  test('a rule: first its conditions, then its size, then its limits, then what makes it soft', () => {
+  test('a rule: first its conditions, then its size, then its limits', () => {
     const ruleOf = (change: Inputs, rule: string): unknown[] =>
       (value('CHECK.JOINT', Object.entries({ ...SOUND, ...change })) as Rows).find(([name]) => name === rule) ?? [];
     const said = (change: Inputs, rule: string): unknown[] => [ruleOf(change, rule)[1], ruleOf(change, rule)[4]];
@@ -236,15 +238,15 @@ describe('of several refusals the first one is said', () => {
     expect(said({ relief: ERROR, ratio: ERROR }, 'engagement')).toEqual(['no value: relief is #REF!', 'not checked']);
     expect(said({ ratio: ERROR }, 'engagement')).toEqual(['no value: ratio is #REF!', 'not checked']);
     expect(said({ 'slender limit': ERROR }, 'slenderness')).toEqual(['no value: slender limit is #REF!', 'not checked']);
-    expect(said({ wall: 2, face: ERROR }, 'sink')).toEqual(['no value: face is #REF!', 'not checked']);
-    // where nothing sinks the face does not matter
-    expect(said({ face: ERROR }, 'sink')[1]).toBe('pass');
+    expect(said({ face: ERROR }, 'sink, thread half')).toEqual(['no value: face is #REF!', 'not checked']);
   });
 
   test('the first of the rules with the worst state', () => {
     expect(of({ hole: 2.8, length: 13, face: 'show', wall: 2 }, 'reason')).toMatch(
-      /^screw passes the hole: hole 2\.8 mm is at most 2\.9 mm$/,
+      /^screw does not pass its hole: needs hole min more than 2\.9 mm, has 2\.7 mm$/,
     );
-    expect(of({ 'board plane': 5, 'hole depth': 20 }, 'reason')).toMatch(/^head hidden: subflush 0\.1 mm is below 0\.2 mm$/);
+    expect(of({ 'board plane': 5.2, 'pin limit': 5 }, 'reason')).toMatch(
+      /^head stands out: needs subflush min at least 0\.2 mm, has 0\.1 mm$/,
+    );
   });
 });

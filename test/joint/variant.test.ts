@@ -153,9 +153,9 @@ describe('ranks, by hand', () => {
     ).toEqual([1, 3, 2]);
   });
 
-  test('what fails comes last, what was not checked before it; a look is no worse than a pass', () => {
+  test('what fails comes last, what was not checked before it; a review is no worse than a pass', () => {
     const best = column(9, 8, 7, 6, 5);
-    expect(flat('VARIANT.RANK', best, 'max', 1, column('fail', 'not checked', 'look', 'pass', 'pass'))).toEqual([5, 4, 1, 2, 3]);
+    expect(flat('VARIANT.RANK', best, 'max', 1, column('fail', 'not checked', 'review', 'pass', 'pass'))).toEqual([5, 4, 1, 2, 3]);
     expect(flat('VARIANT.RANK', best, 'max', 1, column('pass', 'good', null, { cellError: '#N/A' }, 'fail'))).toEqual([1, 2, 3, 4, 5]);
     expect(flat('VARIANT.RANK', column(1, 2), 'max', 1, column('Pass ', 'FAIL'))).toEqual([1, 2]);
     expect(flat('VARIANT.RANK', column(1, 2), 'max', 1, 'fail')).toEqual([2, 1]);
@@ -318,11 +318,11 @@ describe('ranks and front together', () => {
     );
   });
 
-  test('no fail before anything else, nothing unchecked before a pass or a look', () => {
-    const order: Readonly<Record<string, number>> = { pass: 0, look: 0, 'not checked': 1, fail: 2 };
+  test('no fail before anything else, nothing unchecked before a pass or a review', () => {
+    const order: Readonly<Record<string, number>> = { pass: 0, review: 0, 'not checked': 1, fail: 2 };
     fc.assert(
       fc.property(
-        fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.constantFrom('pass', 'look', 'not checked', 'fail')), {
+        fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.constantFrom('pass', 'review', 'not checked', 'fail')), {
           minLength: 2,
           maxLength: 10,
         }),

@@ -13,7 +13,7 @@ export const SOUND: Inputs = {
   hole: 3.4,
   relief: 0.8,
   pilot: 2.46,
-  'boss OD': 5.6,
+  'boss OD': 6,
   'boss height': 14,
   'hole depth': 14.7,
   'bottom gap': 1,
