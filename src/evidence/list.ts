@@ -225,7 +225,7 @@ export const EVIDENCE: readonly Evidence[] = [
   ...byHand('core/strength.test.ts', 'by hand: ST2.9, 6 mm, 40 MPa', 'no published example could be found', 'PULLOUT'),
   ...only(
     'the thread share',
-    identity('core/strength.test.ts', 'PULLOUT: with half the share', 'twice the share, twice the force, up to a half', 'PULLOUT'),
+    identity('core/strength.test.ts', 'with a share of %j it holds', 'twice the share, twice the force, up to a half', 'PULLOUT'),
   ),
   ...published(PRINTED, 'PULLOUT.BOSS: Singer', 'Singer, Strength of Materials, problem 104, read in 3 secondary copies', 'PULLOUT.BOSS'),
   ...only(

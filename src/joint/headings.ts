@@ -82,12 +82,13 @@ export interface Heading {
   readonly unit: string | undefined;
 }
 
-const WITH_UNIT = /^(.+?)\s*\(([^()]+)\)\s*$/s;
+/** No part of it can take what another takes: a long text is read once. */
+const WITH_UNIT = /^([^()]+)\(([^()]+)\)\s*$/;
 
 /** An input by its name, with or without a unit behind it: `wall (in)`. */
 function heading(raw: unknown, argument: string): Heading {
   const [, name = '', unit = ''] = (typeof raw === 'string' && WITH_UNIT.exec(raw)) || [];
-  return name === '' ? { name: inputName(raw, argument), unit: undefined } : { name: inputName(name, argument), unit: unit.trim() };
+  return name === '' ? { name: inputName(raw, argument), unit: undefined } : { name: inputName(name.trim(), argument), unit: unit.trim() };
 }
 
 /** A number in the unit of its heading; a bare 0 stays a blank. */

@@ -267,8 +267,7 @@ describe('number of screws', () => {
   });
 });
 
-describe('PULLOUT: with half the share of the thread in plastic', () => {
-  const force = (share: unknown): number => number('PULLOUT', 'ST2.9', 6, 40, 1, share);
+describe('PULLOUT and the share of the thread in plastic', () => {
   // 40/√3 · π · 2.54 · 6
   const whole = (40 / Math.sqrt(3)) * Math.PI * 2.54 * 6;
   test.each([
@@ -278,7 +277,9 @@ describe('PULLOUT: with half the share of the thread in plastic', () => {
     [0.4, 0.8],
     [0.2, 0.4],
     ['10 %', 0.2],
-  ])('a share of %j holds %d of it', (share, part) => expect(force(share)).toBeCloseTo(part * whole, 9));
+  ])('with a share of %j it holds %d of it', (share, part) =>
+    expect(number('PULLOUT', 'ST2.9', 6, 40, 1, share)).toBeCloseTo(part * whole, 9),
+  );
   test('left out, the whole thread; none is refused', () => {
     expect(number('PULLOUT', 'ST2.9', 6, 40)).toBeCloseTo(whole, 9);
     expect(refusal('PULLOUT', 'ST2.9', 6, 40, 1, '0 %')).toMatch(/thread_share/);

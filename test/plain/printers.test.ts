@@ -441,7 +441,7 @@ describe('mathematics', () => {
 
   test('a choice of a called formula gets a line', () => {
     const { lines, result } = setForm(formOf(['+', ['call', 'mouthMm', 'a', 'b', 'b'], 'c']), PARAMS.map(symbolPiece));
-    expect(lines.map(({ left, right }) => `${line(left)} = ${line(right)}`)).toEqual(['mouth = {max(b, b), if a>0; b, otherwise']);
+    expect(lines.map(({ left, right }) => `${line(left)} = ${line(right)}`)).toEqual(['mouth = {max(b,b), if a>0; b, otherwise']);
     expect(line(result.node)).toBe('mouth+c');
   });
 });
