@@ -39,12 +39,12 @@ const SINGLE = BOSS + BOSS_ROWS + 2;
 const SINGLE_CHECKS: readonly (readonly [label: string, formula: string, note: string])[] = [
   ['relief depth, at least 0.5', `=ENCL.CHECK.MIN(${place('relief')},0.5)`, 'a limit downwards'],
   [
-    'slenderness, 3 to look, 5 to fail',
+    'slenderness, 3 to review, 5 to fail',
     `=ENCL.CHECK.MAX(${place('boss height')}/${place('boss OD')},5,3)`,
-    'pass up to look, look up to the limit, fail above',
+    'pass up to review, review up to the limit, fail above',
   ],
   [
-    'core pin, 6 to look, 8 to fail',
+    'core pin, 6 to review, 8 to fail',
     `=ENCL.CHECK.MAX(${place('hole depth')}/${place('pilot')},8,6)`,
     'hole depth ÷ pilot: every ratio says of what to what',
   ],
@@ -89,7 +89,7 @@ function cells(): PlanCell[] {
     ...row(
       LAST_SINGLE + 1,
       ['label', 'result', 'text', 'note'],
-      ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then look, then pass'],
+      ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then review, then pass'],
     ),
     ...row(FIRST_WORD - 1, ['heading'], ['What a function says about a call']),
     ...WORDS.flatMap(([label, formula], i) => row(FIRST_WORD + i, ['label', 'result'], [label, formula])),

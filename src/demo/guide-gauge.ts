@@ -180,8 +180,8 @@ const guide = guideSheet({
       [
         ['gap at the floor, moved', `=ENCL.BOSS.STEEL([axis to wall, moved]-[boss OD]/2,[tall boss],${SIDE})`, 'mm', ''],
         ['flat left, moved', '=ENCL.BOSS.FLAT([gap at the floor, moved],[boss fillet],[wall fillet])', 'mm', 'steel that stands'],
-        ['slenderness', '=ENCL.BOSS.SLENDER([tall boss],[boss OD])', '', 'height ÷ outside diameter; 3 to look, 5 to fail'],
-        ['slenderness is within bounds', '=ENCL.CHECK.MAX([tall boss]/[boss OD],5,3)', '', 'look: sources differ between 3 and 5'],
+        ['slenderness', '=ENCL.BOSS.SLENDER([tall boss],[boss OD])', '', 'height ÷ outside diameter; 3 to review, 5 to fail'],
+        ['slenderness is within bounds', '=ENCL.CHECK.MAX([tall boss]/[boss OD],5,3)', '', 'review: sources differ between 3 and 5'],
         ['core pin, cored to the floor', '=ENCL.PIN.RATIO([tall boss],[pilot])', '', 'depth ÷ diameter: far too long a pin'],
         [
           'boss wall at the root',

@@ -269,7 +269,7 @@ const guide = guideSheet({
           'mm',
           'negative: the rim touches first and the boss hangs in tension',
         ],
-        ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"look","pass")', '', 'look: such bosses crack after weeks'],
+        ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"review","pass")', '', 'review: such bosses crack after weeks'],
       ],
       [
         'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid ' +

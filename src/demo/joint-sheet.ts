@@ -147,7 +147,7 @@ const BLOCKS: readonly StepBlock[] = [
         'room against the gap asked',
         `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`,
         '',
-        'pass, look, fail or not checked',
+        'pass, review, fail or not checked',
       ],
     ],
   ],

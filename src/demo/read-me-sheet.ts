@@ -38,7 +38,7 @@ const LEGEND = [
 
 const STATES = [
   ['pass', 'the rule is met'],
-  ['look', 'to be reviewed: a rule of the trade is touched, people decide'],
+  ['review', 'a rule of the trade is touched, people decide'],
   ['fail', 'the rule is broken'],
   ['not checked', 'an input is missing or refused; never read it as a pass'],
 ] as const;

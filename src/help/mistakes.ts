@@ -141,7 +141,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     mistakes: [
       'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
       'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',
-      'A state read without its reason: “look” on a hidden face and “look” on a show face are different matters.',
+      'A state read without its reason: “review” on a hidden face and “review” on a show face are different matters.',
     ],
   },
 };
