@@ -78,7 +78,7 @@ const LABELS: readonly string[] = ['variant', 'name', 'note', 'part'];
 const isLabel = (heading: string): boolean => LABELS.includes(spelled(heading)) || /^\(.*\)$/s.test(heading.trim());
 
 /** What may stand above a column. */
-const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));
+export const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));
 
 interface Heading {
   readonly name: string;
@@ -204,6 +204,10 @@ function asked(outputs: CellRange | undefined, labels: readonly Label[]): readon
 
 export const askedOutputs = (outputs: CellRange | undefined): readonly Output[] =>
   asked(outputs, []).filter(name => typeof name === 'string');
+
+/** How many columns a table of inputs under these headings fills. */
+export const askedCount = (headings: readonly unknown[], outputs: CellRange | undefined): number =>
+  asked(outputs, headerOf(headings).labels).length;
 
 export function jointTable(inputs: CellRange, outputs: CellRange | undefined, base?: CellRange): Cell[][] {
   return tableOf(outputs, headedBlock(inputs), baseOf(base));
