@@ -72,7 +72,7 @@ function cells(): PlanCell[] {
     cell(
       'A2',
       'note',
-      'One call checks a whole joint. A remedy is a change that was tried and passes, of one input or of two; where none does, the table says so.',
+      'One call checks a whole joint. A remedy is a change of one input or of two that was tried and passes; where none does, it says so.',
     ),
     ...row(FIRST - 1, HEADER, ['One variant', 'value', 'unit']),
     ...INPUTS.flatMap(([name, value, unit], i) =>

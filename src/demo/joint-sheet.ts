@@ -35,6 +35,8 @@ const LAYERS = '[seat]:[board]';
 const TOLERANCES = '[seat tolerance]:[board tolerance]';
 const WITH_HEAD = '[screw]&" "&[head]';
 const WITH_END = '[screw]&" "&[end]';
+const FOR_LENGTH =
+  `[screw],${LAYERS},${TOLERANCES},2,[hole depth]-[hole depth tolerance],[bottom gap],` + '[relief],[relief tolerance],[end]';
 
 const BLOCKS: readonly StepBlock[] = [
   [
@@ -140,12 +142,7 @@ const BLOCKS: readonly StepBlock[] = [
   [
     'Screw length',
     [
-      [
-        'shortest length that passes',
-        `=ENCL.SCREW.LENGTH.PICK([screw],${LAYERS},${TOLERANCES},2,[hole depth]-[hole depth tolerance],[bottom gap],[relief],[relief tolerance],[end])`,
-        'mm',
-        'holds 2 d at worst case and does not bottom',
-      ],
+      ['shortest length that passes', `=ENCL.SCREW.LENGTH.PICK(${FOR_LENGTH})`, 'mm', 'holds 2 d at worst case and does not bottom'],
       [
         'least room under the tip',
         `=ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],${WITH_END},${LAYERS},${TOLERANCES})`,
@@ -168,9 +165,7 @@ const { list, states, refer, next } = stepSheet(
   INPUTS,
   BLOCKS,
 );
-const LENGTHS = refer(
-  `=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth]-[hole depth tolerance],[bottom gap],[relief],[relief tolerance],[end])`,
-);
+const LENGTHS = refer(`=ENCL.SCREW.LENGTH.TABLE(${FOR_LENGTH})`);
 
 export const jointSheet: SheetPlan = {
   name: 'Joint',

@@ -25,7 +25,7 @@ const STORY = [
   ],
   [
     'D',
-    'The next stock length: thread enough at worst case; the boss is thick against its wall, and the face behind it is seen. People decide.',
+    'The next stock length: thread enough at worst case; the boss is thick for its wall, and the face behind it is seen. People decide.',
   ],
   ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
   ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],

@@ -1,7 +1,6 @@
 // Which joint is shown, its state, and the way to its neighbours.
 import { stateOf } from '../joint/verdict';
 import type { JSX } from 'preact';
-import type { State } from '../core/check/check';
 import { address, cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import type { LocatedJoint } from './find-joint';

@@ -65,7 +65,7 @@ const typedRow = (rule: string): readonly string[] => TYPED.find(([name]) => nam
 const typed = (rule: string, title: string): string => typedRow(rule)[HEADER.indexOf(title)] ?? '';
 
 function limitOf(rule: string, level: Level): number {
-  const limit = typed(rule, level === 'fail' ? 'fails' : 'to be looked at').replace(/^(below|above|at most|at least) /, '');
+  const limit = typed(rule, level === 'fail' ? 'fails' : 'to be reviewed').replace(/^(below|above|at most|at least) /, '');
   return NAMED[limit] ?? Number(limit);
 }
 
