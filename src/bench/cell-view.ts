@@ -25,7 +25,7 @@ const meanings: Record<string, string> = {
   input: 'yours to change',
   result: 'computed',
   pass: 'meets the limit',
-  look: 'to be reviewed',
+  review: 'to be reviewed',
   fail: 'does not meet the limit',
   'not checked': 'an input is missing',
 };

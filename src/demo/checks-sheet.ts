@@ -13,7 +13,7 @@ const INPUTS: readonly (readonly [name: string, value: Cell, unit: string])[] = 
   ['board plane', 5.5, 'mm'],
   ['seat', 2.5, 'mm'],
   ['board', 1.6, 'mm'],
-  ['hole', 3.4, 'mm'],
+  ['hole', 3.2, 'mm'],
   ['allowance', 0.6, 'mm'],
   ['relief', 0.8, 'mm'],
   ['pilot', 2.4, 'mm'],
@@ -22,6 +22,7 @@ const INPUTS: readonly (readonly [name: string, value: Cell, unit: string])[] = 
   ['boss height', 14, 'mm'],
   ['hole depth', 14.75, 'mm'],
   ['bottom gap', 1, 'mm'],
+  ['face', 'show', ''],
 ];
 
 const FIRST = 5;
@@ -29,7 +30,7 @@ const LAST = FIRST + INPUTS.length - 1;
 const VARIANT = `A${FIRST}:B${LAST}`;
 const place = (name: string): string => `B${FIRST + INPUTS.findIndex(([input]) => input === name)}`;
 
-/** Rows that the two tables take, with their header and a row or two to spare: a countersunk head or a board hole brings more rules. */
+/** Rows that the two tables take, with their header and some to spare: a sleeve, a load or a torque brings more rules. */
 const JOINT = LAST + 3;
 const JOINT_ROWS = 19;
 const BOSS = JOINT + JOINT_ROWS + 2;
@@ -39,13 +40,13 @@ const SINGLE = BOSS + BOSS_ROWS + 2;
 const SINGLE_CHECKS: readonly (readonly [label: string, formula: string, note: string])[] = [
   ['relief depth, at least 0.5', `=ENCL.CHECK.MIN(${place('relief')},0.5)`, 'a limit downwards'],
   [
-    'slenderness, 3 to look, 5 to fail',
+    'slenderness, 3 to review, 5 to fail',
     `=ENCL.CHECK.MAX(${place('boss height')}/${place('boss OD')},5,3)`,
-    'pass up to look, look up to the limit, fail above',
+    'pass up to review, review up to the limit, fail above',
   ],
   [
-    'core pin, 6 to look, 8 to fail',
-    `=ENCL.CHECK.MAX(${place('hole depth')}/${place('pilot')},8,6)`,
+    'core pin, 7 to review, 10 to fail',
+    `=ENCL.CHECK.MAX(${place('hole depth')}/${place('pilot')},10,7)`,
     'hole depth ÷ pilot: every ratio says of what to what',
   ],
   ['a cell that is still blank', `=ENCL.CHECK.MIN(C${FIRST},0.5)`, 'a blank is never a pass'],
@@ -71,7 +72,7 @@ function cells(): PlanCell[] {
     cell(
       'A2',
       'note',
-      'One call checks a whole joint. A remedy is a change of one input that was tried and passes; where none does, the table says so.',
+      'One call checks a whole joint. A remedy is a change of one input or of two that was tried and passes; where none does, it says so.',
     ),
     ...row(FIRST - 1, HEADER, ['One variant', 'value', 'unit']),
     ...INPUTS.flatMap(([name, value, unit], i) =>
@@ -89,7 +90,7 @@ function cells(): PlanCell[] {
     ...row(
       LAST_SINGLE + 1,
       ['label', 'result', 'text', 'note'],
-      ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then look, then pass'],
+      ['worst of them', `=ENCL.CHECK.WORST(B${FIRST_SINGLE}:B${LAST_SINGLE})`, undefined, 'fail, then not checked, then review, then pass'],
     ),
     ...row(FIRST_WORD - 1, ['heading'], ['What a function says about a call']),
     ...WORDS.flatMap(([label, formula], i) => row(FIRST_WORD + i, ['label', 'result'], [label, formula])),
@@ -98,7 +99,7 @@ function cells(): PlanCell[] {
 
 export const checksSheet: SheetPlan = {
   name: 'Checks',
-  widths: [33, 12, 11, 66, 12, 34, 44],
+  widths: [33, 12, 11, 84, 12, 34, 84],
   frozenRows: 1,
   cells: cells(),
   merged: WORDS.map((_, i) => `B${FIRST_WORD + i}:G${FIRST_WORD + i}`),

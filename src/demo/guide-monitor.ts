@@ -137,9 +137,9 @@ const COMMON = {
   end: 'flat',
   length: 6.5,
   wall: 2.5,
-  'boss OD': 4.4,
+  'boss OD': 4.5,
   pilot: 1.8,
-  hole: 2.5,
+  'board hole': 2.5,
   seat: '0 mm',
   relief: 0.6,
   material: 'ABS',
@@ -269,7 +269,12 @@ const guide = guideSheet({
           'mm',
           'negative: the rim touches first and the boss hangs in tension',
         ],
-        ['bosses touch first', '=IF([gap at the rim when the bosses touch]<0,"look","pass")', '', 'look: such bosses crack after weeks'],
+        [
+          'bosses touch first',
+          '=IF([gap at the rim when the bosses touch]<0,"review","pass")',
+          '',
+          'review: such bosses crack after weeks',
+        ],
       ],
       [
         'With these heights the rim stops the lid while the bosses are still apart. Tightening the screw bends the lid ' +

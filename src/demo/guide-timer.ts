@@ -88,7 +88,7 @@ const COMMON = {
   end: 'cone',
   length: 16,
   wall: 3,
-  'boss OD': 5.4,
+  'boss OD': 5.8,
   pilot: 2.45,
   hole: 3.4,
   seat: 2,
@@ -97,7 +97,7 @@ const COMMON = {
   'board plane': 6,
   'pilot held at': 'mouth',
   'boss height': 12,
-  'hole depth': 12.5,
+  'hole depth': 12.75,
 } satisfies Readonly<Record<string, Cell>>;
 
 const variants = variantTable({
@@ -144,7 +144,8 @@ const guide = guideSheet({
     ['cover screw, long', 16, 'mm', 'the length at hand'],
     ['cover screw, next', 13, 'mm', 'one stock length shorter'],
     ['cover seat', 2, 'mm', 'plastic under its head, ± 0.1'],
-    ['cover hole', 12.5, 'mm', 'depth of its blind hole'],
+    ['cover hole', 12.75, 'mm', 'depth of its blind hole'],
+    ['cover hole tolerance', 0.1, 'mm', '±'],
     ['cover boss', 12, 'mm', 'height of its boss above the wall'],
     ['cover wall', 3, 'mm', ''],
     ['seat OD', 6.6, 'mm', 'outside diameter of the support under the board'],
@@ -201,13 +202,13 @@ const guide = guideSheet({
       [
         [
           'room under the tip, long',
-          '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, long],[cover screw],[cover seat],0.1)',
+          '=ENCL.SCREW.BOTTOM([cover hole],[cover hole tolerance],[cover screw, long],[cover screw],[cover seat],0.1)',
           'mm',
           'negative: it breaks through or jacks the cover open',
         ],
         [
           'room under the tip, next',
-          '=ENCL.SCREW.BOTTOM([cover hole],"0 mm",[cover screw, next],[cover screw],[cover seat],0.1)',
+          '=ENCL.SCREW.BOTTOM([cover hole],[cover hole tolerance],[cover screw, next],[cover screw],[cover seat],0.1)',
           'mm',
           'stays inside its blind hole',
         ],

@@ -14,7 +14,7 @@ const INPUTS: readonly SheetInput[] = [
   ['board', 1.6, 'mm', 'board thickness, clamped with the seat'],
   ['seat tolerance', 0.1, 'mm', '±'],
   ['board tolerance', 0.16, 'mm', '±, 10 % of the board'],
-  ['hole', 3.4, 'mm', 'clearance hole in the seat; none is standard for ST screws'],
+  ['hole', 3.2, 'mm', 'clearance hole in the seat; none is standard for ST screws'],
   ['allowance', 0.6, 'mm', 'recess wider than the head by this, on diameter'],
   ['recess draft', 1, '°', 'per side'],
   ['relief', 0.8, 'mm', 'relief at the mouth of the pilot: no thread there'],
@@ -26,13 +26,17 @@ const INPUTS: readonly SheetInput[] = [
   ['outside draft', 0.5, '°', 'per side; the boss grows towards its root'],
   ['hole draft', 0.25, '°', 'per side; the hole narrows towards its bottom'],
   ['hole depth', 14.75, 'mm', 'below the boss face'],
+  ['hole depth tolerance', 0.1, 'mm', '±'],
   ['bottom gap', 1, 'mm', 'room asked under the tip'],
+  ['face', 'show', '', 'the floor behind the boss is seen: show, or hidden'],
 ];
 
 const LAYERS = '[seat]:[board]';
 const TOLERANCES = '[seat tolerance]:[board tolerance]';
 const WITH_HEAD = '[screw]&" "&[head]';
 const WITH_END = '[screw]&" "&[end]';
+const FOR_LENGTH =
+  `[screw],${LAYERS},${TOLERANCES},2,[hole depth]-[hole depth tolerance],[bottom gap],` + '[relief],[relief tolerance],[end]';
 
 const BLOCKS: readonly StepBlock[] = [
   [
@@ -97,10 +101,17 @@ const BLOCKS: readonly StepBlock[] = [
         'both drafts make it thicker here',
       ],
       [
-        'boss wall at the root ÷ wall',
-        '=ENCL.BOSS.SINK(ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth]),[wall])',
+        'largest circle in the root',
+        '=ENCL.BOSS.CIRCLE(ENCL.BOSS.WALL([boss OD],[pilot],[boss height],[outside draft],[hole draft],[hole depth]),' +
+          '[wall],0,0,ENCL.HOLE.FLOOR([wall],[boss height],[hole depth]))',
+        'mm',
+        'between outer face, foot of the boss and the edge of the hole below it',
+      ],
+      [
+        'the same as boss wall ÷ wall',
+        '=2*SQRT([largest circle in the root]/[wall]-1)',
         '',
-        'above 0.6 a sink mark is likely',
+        'above 0.6 a sink mark is likely on a face that is seen',
       ],
       ['slenderness', '=ENCL.BOSS.SLENDER([boss height],[boss OD])', '', 'height ÷ outside diameter'],
       ['plastic under the hole', '=ENCL.HOLE.FLOOR([wall],[boss height],[hole depth])', 'mm', ''],
@@ -131,23 +142,18 @@ const BLOCKS: readonly StepBlock[] = [
   [
     'Screw length',
     [
-      [
-        'shortest length that passes',
-        `=ENCL.SCREW.LENGTH.PICK([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
-        'mm',
-        'holds 2 d at worst case and does not bottom',
-      ],
+      ['shortest length that passes', `=ENCL.SCREW.LENGTH.PICK(${FOR_LENGTH})`, 'mm', 'holds 2 d at worst case and does not bottom'],
       [
         'least room under the tip',
-        `=ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES})`,
+        `=ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],${WITH_END},${LAYERS},${TOLERANCES})`,
         'mm',
         'negative: the screw jacks the joint open',
       ],
       [
         'room against the gap asked',
-        `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],"0 mm",[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`,
+        `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`,
         '',
-        'pass, look, fail or not checked',
+        'pass, review, fail or not checked',
       ],
     ],
   ],
@@ -159,9 +165,7 @@ const { list, states, refer, next } = stepSheet(
   INPUTS,
   BLOCKS,
 );
-const LENGTHS = refer(
-  `=ENCL.SCREW.LENGTH.TABLE([screw],${LAYERS},${TOLERANCES},2,[hole depth],[bottom gap],[relief],[relief tolerance],[end])`,
-);
+const LENGTHS = refer(`=ENCL.SCREW.LENGTH.TABLE(${FOR_LENGTH})`);
 
 export const jointSheet: SheetPlan = {
   name: 'Joint',

@@ -25,7 +25,7 @@ const STORY = [
   ],
   [
     'D',
-    'The next stock length: thread enough at worst case; the boss is thick against its wall, on a face that nobody sees. People decide.',
+    'The next stock length: thread enough at worst case; the boss is thick for its wall, and the face behind it is seen. People decide.',
   ],
   ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
   ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
@@ -38,7 +38,7 @@ const LEGEND = [
 
 const STATES = [
   ['pass', 'the rule is met'],
-  ['look', 'to be reviewed: a rule of the trade is touched, people decide'],
+  ['review', 'a rule of the trade is touched, people decide'],
   ['fail', 'the rule is broken'],
   ['not checked', 'an input is missing or refused; never read it as a pass'],
 ] as const;

@@ -43,7 +43,7 @@ const INPUT: readonly Role[] = ['label', 'input', 'unit', 'text', 'text', 'note'
 const STEP: readonly Role[] = ['label', 'result', 'unit', 'text', 'text', 'note'];
 
 const filled = (text: string): string | undefined => (text === '' ? undefined : text);
-const isStateFormula = (formula: string): boolean => formula.includes('CHECK.') || /"(fail|look)"/.test(formula);
+const isStateFormula = (formula: string): boolean => formula.includes('CHECK.') || /"(fail|review)"/.test(formula);
 
 export interface StepSheet {
   readonly list: PlanCell[];

@@ -7,7 +7,7 @@ const INPUTS: readonly SheetInput[] = [
   ['engagement', 7.34, 'mm', 'full thread at worst case, from the sheet Joint with 16 mm'],
   ['boss OD', 6.4, 'mm', 'at the free end'],
   ['seat', 2.5, 'mm', 'plastic under the head'],
-  ['hole', 3.4, 'mm', 'clearance hole in the seat'],
+  ['hole', 3.2, 'mm', 'clearance hole in the seat'],
   ['yield stress', 'ABS', 'MPa', 'a resin reads its start value, ABS 45; type the figure of your grade'],
   ['safety', 2, '', 'short-term; 3 to 5 where process or weld line are not known'],
   ['load', 800, 'N', 'that tries to pull the lid off, for a short time'],

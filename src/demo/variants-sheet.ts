@@ -10,7 +10,7 @@ const COMMON = {
   wall: 2.5,
   'boss OD': 6.4,
   pilot: 2.4,
-  hole: 3.4,
+  hole: 3.2,
   seat: 2.5,
   relief: 0.8,
   material: 'ABS',
@@ -21,6 +21,7 @@ const COMMON = {
   'boss height': 14,
   'hole depth': 14.75,
   'bottom gap': 1,
+  face: 'show',
 } satisfies Readonly<Record<string, Cell>>;
 
 const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<keyof typeof COMMON, Cell>>])[] = [
@@ -29,9 +30,9 @@ const VARIANTS: readonly (readonly [label: string, changes: Partial<Record<keyof
   ['C  flat end, thin seat, low relief', { end: 'flat', seat: 2, relief: 0.5 }],
   ['D  longer', { length: 16 }],
   ['E  longer still', { length: 19 }],
-  ['F  thicker wall, slimmer boss', { length: 16, wall: 3, 'boss OD': 5.6, pilot: 2.46 }],
-  ['G  thicker screw', { screw: 'ST3.5', length: 16, 'boss OD': 7.7, pilot: 2.9, hole: 4 }],
-  ['H  thinner screw', { screw: 'ST2.2', 'boss OD': 4.4, pilot: 1.8, hole: 2.6 }],
+  ['F  thicker wall, slimmer boss', { length: 16, wall: 3, 'boss OD': 5.8, pilot: 2.46 }],
+  ['G  thicker screw', { screw: 'ST3.5', length: 16, 'boss OD': 7.7, pilot: 2.9, hole: 3.8 }],
+  ['H  thinner screw', { screw: 'ST2.2', 'boss OD': 4.5, pilot: 1.8, hole: 2.6 }],
 ];
 
 const variants = variantTable({
@@ -43,5 +44,5 @@ const variants = variantTable({
 
 export const variantsSheet: SheetPlan = variantsSheetOf(
   variants,
-  [33, 11, 15, 16, 18, 11, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12],
+  [33, 11, 15, 16, 18, 11, 12, 10, 10, 10, 11, 13, 10, 12, 14, 12, 12, 12, 12, 12],
 );

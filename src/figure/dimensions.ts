@@ -109,7 +109,7 @@ dimension('hole draft', ({ threadHalf: t }) => {
   return t && face([t.pilotAt(z), z], [t.pilotAt(t.holeBottom), t.holeBottom]);
 });
 dimension('pilot at tip', ({ threadHalf: t, screw: s }) => {
-  const z = s?.penetrationMax;
+  const z = s?.penetrationMax === undefined || s.point === undefined ? undefined : s.penetrationMax - s.point;
   return t && z !== undefined && z > t.relief && z < t.holeBottom ? end([t.pilotAt(z), z], [t.pilotAt(z), z]) : undefined;
 });
 dimension(

@@ -9,7 +9,8 @@ import type { Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
 import { at, type AxialPoint, type View } from './view';
 
-const deepest = ({ screw: s }: Shape): number => s?.penetrationMax ?? 0;
+/** Where the full thread of the longest screw ends. */
+const lastThread = ({ screw: s }: Shape): number => (s?.penetrationMax ?? 0) - (s?.point ?? 0);
 const landing = ({ headHalf: h, threadHalf: t }: Shape): number => Math.min(t?.odR ?? 0, h?.sleeveR ?? Infinity);
 
 type Where = (shape: Shape) => AxialPoint | undefined;
@@ -18,7 +19,7 @@ type Where = (shape: Shape) => AxialPoint | undefined;
 const PLACES: Readonly<Record<string, Where>> = {
   'head fits the recess': ({ headHalf: h, screw: s }) => h && [h.floorR, (s?.bearing ?? h.floor) - 0.6 * (s?.headHeight ?? 0)],
   'driver goes in': ({ headHalf: h }) => h && [h.mouthR, h.outer],
-  'head bears on its seat': ({ headHalf: h, screw: s }) => s && [(s.headR + (h?.holeR ?? 0)) / 2, s.bearing],
+  'head bears on its seat': ({ headHalf: h, board: b, screw: s }) => s && [(s.headR + (h?.holeR ?? b?.holeR ?? 0)) / 2, s.bearing],
   'head hidden': ({ screw: s }) => s && [0, s.bearing - (s.cone === undefined ? s.headHeight : 0)],
   'seat holds': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.floor + h.plane) / 2],
   'seat under the cone': ({ headHalf: h }) => h && [h.holeR + 0.4, (h.boreFrom + h.plane) / 2],
@@ -30,24 +31,24 @@ const PLACES: Readonly<Record<string, Where>> = {
   'machine thread in plastic': ({ threadHalf: t, screw: s }) => t && s && [s.screw.majorMaxMm / 2, t.relief + 2 * s.screw.nominalMm],
   'thread bites at the mouth': ({ threadHalf: t }) => t && [t.pilotAt(t.relief), t.relief],
   'pilot not too tight': shape =>
-    shape.threadHalf && [shape.threadHalf.pilotAt(deepest(shape)), Math.min(deepest(shape), shape.threadHalf.holeBottom)],
+    shape.threadHalf && [shape.threadHalf.pilotAt(lastThread(shape)), Math.min(lastThread(shape), shape.threadHalf.holeBottom)],
   engagement: ({ threadHalf: t, screw: s }) => t && s && [(t.odR + s.screw.majorMaxMm / 2) / 2, t.relief + s.screw.nominalMm],
-  'screw clears the bottom': ({ threadHalf: t }) => t && [(t.pilotAt(t.holeBottom) + t.odR) / 2, t.holeBottom],
+  'screw clears the bottom': ({ threadHalf: t }) => t && [t.pilotAt(t.holeBottom), t.holeBottom],
   'floor under the hole': ({ threadHalf: t }) => t && [0, (t.holeBottom + t.back) / 2],
-  'wall under the groove': ({ threadHalf: t }) => t && [t.rootR + 0.5, t.root],
+  'wall under the groove': ({ threadHalf: t }) => t && [(t.rootR + t.footR) / 2, (t.foot + t.back) / 2],
   'boss wall carries the thread': ({ threadHalf: t }) => t && [t.odR, 0.3 * t.root],
   'board held by the boss': ({ threadHalf: t, board: b }) => t && [t.odR, b?.bottom ?? 0],
   'landing ring': shape => shape.threadHalf && [(landing(shape) + shape.threadHalf.reliefR) / 2, 0],
   'sink, thread half': ({ threadHalf: t }) => t && [(t.rootR + t.pilotAt(t.root)) / 2, t.back],
   'sink, head half': ({ headHalf: h }) => h && [(h.postRootR + h.floorR) / 2, h.outer],
   slenderness: ({ threadHalf: t }) => t && [t.rootR, 0.62 * t.root],
-  'core pin': ({ threadHalf: t }) => t && [0, (t.holeBottom + Math.max(t.back, t.holeBottom)) / 2],
+  'core pin': ({ threadHalf: t }) => t && [0, t.holeBottom],
   'planned gap (boss hangs in tension)': ({ threadHalf: t }) => t && [t.odR + 0.6, 0],
   'load carried': ({ threadHalf: t }) => t && [t.odR, 0.5 * t.root],
   'strip before drive': ({ screw: s }) => s && [0, s.bearing - s.headHeight],
   'set torque in its window': ({ screw: s }) => s && [0, s.bearing - s.headHeight],
   'head does not sink in': ({ screw: s }) => s && [s.headR, s.bearing],
-  'steel beside the boss': ({ threadHalf: t }) => t && [t.rootR + 0.6, t.root],
+  'steel beside the boss': ({ threadHalf: t }) => t && [t.footR + 0.6, t.root],
 } satisfies Record<RuleName, Where>;
 
 export interface Numbered {
@@ -56,7 +57,7 @@ export interface Numbered {
   readonly finding: Finding;
 }
 
-/** What is to be mended or looked at, worst first. */
+/** What is to be mended or reviewed, worst first. */
 export function numbered(findings: readonly Finding[]): Numbered[] {
   const found = (['fail', 'review'] as const).flatMap(state => findings.filter(finding => finding.state === state));
   return found.map((finding, i) => ({ number: i + 1, state: finding.state, finding }));
@@ -93,6 +94,8 @@ export function marksOnPart(view: View, shape: Shape, list: readonly Numbered[])
 }
 
 const LINE_PX = 16;
+/** Behind mark and word. */
+const SENTENCE_PX = 82;
 
 export interface TextBlock {
   readonly markup: readonly Markup[];
@@ -103,13 +106,13 @@ export interface TextBlock {
 export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): TextBlock {
   let y = top;
   const markup = list.flatMap(({ number, state, finding }) => {
-    const lines = wrapped(sentence(finding), widthPx - 62, 12);
+    const lines = wrapped(sentence(finding), widthPx - SENTENCE_PX, 12);
     const first = y + 12;
     y += Math.max(26, lines.length * LINE_PX + 8);
     return [
       ...mark(state, [x + 12, first - 3], number),
       text(state, [x + 28, first + 1], { className: 'bw-strong' }),
-      ...lines.map((words, i) => text(words, [x + 62, first + 1 + i * LINE_PX])),
+      ...lines.map((words, i) => text(words, [x + SENTENCE_PX, first + 1 + i * LINE_PX])),
     ];
   });
   return { markup, bottom: y };

@@ -90,7 +90,30 @@ function drawBoard(view: View, { top, bottom, holeR, clearR }: Board): Markup[] 
   });
 }
 
-function drawThreadHalf(view: View, { root, back, odR, rootR, holeBottom, relief, reliefR, pilotAt }: ThreadHalf): Markup[] {
+const ARC_STEPS = 8;
+
+/** From the boss into the wall, with groove and fillet where they are given. */
+function footOf({ root, odR, rootR, foot, footR, fillet }: ThreadHalf): AxialPoint[] {
+  const radius = Math.min(fillet, foot);
+  const above = foot - radius;
+  const startR = above < root ? odR + ((rootR - odR) * above) / root : rootR;
+  const arc = Array.from({ length: ARC_STEPS + 1 }, (_, i): AxialPoint => {
+    const angle = (i / ARC_STEPS) * (Math.PI / 2);
+    return [startR + radius * (1 - Math.cos(angle)), above + radius * Math.sin(angle)];
+  });
+  const start: AxialPoint[] = above > root ? [[rootR, root]] : [];
+  const end: AxialPoint[] =
+    foot > root
+      ? [
+          [footR, foot],
+          [footR, root],
+        ]
+      : [];
+  return [...start, ...(radius > 0 ? arc : [[rootR, foot] as const]), ...end];
+}
+
+function drawThreadHalf(view: View, part: ThreadHalf): Markup[] {
+  const { root, back, odR, holeBottom, relief, reliefR, pilotAt } = part;
   const isThrough = holeBottom >= back;
   const bottom = Math.min(holeBottom, back);
   const mouth: AxialPoint[] =
@@ -101,7 +124,7 @@ function drawThreadHalf(view: View, { root, back, odR, rootR, holeBottom, relief
           [reliefR, 0],
         ]
       : [[pilotAt(0), 0]];
-  const side: AxialPoint[] = [[pilotAt(bottom), bottom], ...mouth, [odR, 0], [rootR, root]];
+  const side: AxialPoint[] = [[pilotAt(bottom), bottom], ...mouth, [odR, 0], ...footOf(part)];
   const edges = mouth.filter(([, z], i) => i === 0 || z === 0).map(([r, z]) => acrossBore(view, r, z));
   if (isThrough)
     return [

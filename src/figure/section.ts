@@ -90,7 +90,7 @@ function arranged(
   const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
   const widthPx = Math.max(askedWidthPx, Math.ceil(outside + MIN_PART_PX));
   const halfPx = (widthPx - outside) / 2;
-  const bossR = shape.threadHalf?.rootR ?? 0;
+  const bossR = shape.threadHalf?.footR ?? 0;
   const scale = Math.min(
     (halfPx - SIDE_PX) / extent.radius,
     (halfPx - threadPx) / Math.max(bossR, 1e-6),

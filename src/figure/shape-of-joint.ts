@@ -17,14 +17,13 @@ function headHalfOf(read: JointValues, plane: number): HeadHalf | undefined {
   const v = read.all({
     boardPlane: 'board plane',
     depth: 'recess depth',
-    wall: 'wall',
+    wall: 'head wall',
     mouth: 'recess mouth',
     floor: 'recess diameter',
     hole: 'hole',
     post: 'post OD',
-    draft: 'recess draft',
+    postRoot: 'post OD root',
     sleeve: 'sleeve',
-    outsideDraft: 'outside draft',
   });
   const sleeveOd = v !== undefined && v.sleeve > 0 ? read.mm('sleeve OD') : undefined;
   const cone = coneOf(read);
@@ -44,8 +43,7 @@ function headHalfOf(read: JointValues, plane: number): HeadHalf | undefined {
     floorR: half(v.floor),
     holeR: half(v.hole),
     postR: half(v.post),
-    // the post runs parallel to the recess inside it: one wall all along
-    postRootR: half(v.post) + (plane - inner) * tanDeg(v.draft),
+    postRootR: half(v.postRoot),
     ...(sleeveOd !== undefined && { sleeveR: half(sleeveOd) }),
     ...(cone !== undefined && { cone }),
   };
@@ -78,13 +76,20 @@ function threadHalfOf(read: JointValues): ThreadHalf | undefined {
     relief: 'relief',
     reliefDia: 'relief diameter',
     draft: 'hole draft',
+    ring: 'ring depth',
+    fillet: 'root fillet',
   });
   if (v === undefined) return undefined;
+  const ring = Math.min(v.ring, v.wall);
   return {
     root: v.height,
     back: v.height + v.wall,
     odR: half(v.od),
     rootR: half(v.root),
+    foot: v.height + ring,
+    // no width is held for the groove: as wide as deep, or as its fillet needs
+    footR: half(v.root) + Math.max(ring, v.fillet),
+    fillet: v.fillet,
     holeBottom: v.depth,
     relief: Math.min(v.relief, v.depth),
     reliefR: half(v.relief > 0 ? Math.max(v.reliefDia, v.mouth) : v.mouth),

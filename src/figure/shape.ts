@@ -42,6 +42,11 @@ export interface ThreadHalf {
   readonly back: number;
   readonly odR: number;
   readonly rootR: number;
+  /** Where the boss ends: the inner face of the wall, or the floor of the groove round it. */
+  readonly foot: number;
+  /** Where groove or fillet end beside it; the root radius where there is neither. */
+  readonly footR: number;
+  readonly fillet: number;
   readonly holeBottom: number;
   /** 0 without relief; where it is no wider than the pilot, as wide as that. */
   readonly relief: number;
@@ -90,7 +95,7 @@ export function extentOf({ headHalf, board, threadHalf, screw }: Shape): {
     headHalf?.postRootR ?? 0,
     headHalf?.sleeveR ?? 0,
     board?.holeR ?? board?.clearR ?? 0,
-    threadHalf?.rootR ?? 0,
+    threadHalf?.footR ?? 0,
     threadHalf?.reliefR ?? 0,
     screw?.headR ?? 0,
   );

@@ -141,7 +141,9 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     mistakes: [
       'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
       'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',
-      'A state read without its reason: “look” on a hidden face and “look” on a show face are different matters.',
+      'A limit repeated in every table: put the limits of the house into one range and give it as base.',
+      'A margin of one rule read as the margin of the joint: “margin rule” says which rule is nearest to its limit.',
+      'A state read without its reason: “review” on a hidden face and “review” on a show face are different matters.',
     ],
   },
 };
@@ -151,6 +153,11 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'BOSS.OD': ['A clearance hole given for a boss that takes a thread, or a pilot for a post around a clearance hole.'],
   'BOSS.OD.RULE': ['The ratio taken of the hole: it is a ratio of the screw diameter.'],
   'BOSS.SINK': ['A limit of 0.6 asked on a hidden face as strictly as on a show face.'],
+  'BOSS.CIRCLE': [
+    'The boss wall judged alone where the hole reaches below the root or a groove lies round the foot: both make the circle smaller.',
+    'A fillet left out: it makes the circle larger.',
+  ],
+  'CHECK.CLEAR': ['A gap compared with CHECK.MIN against 0: a limit of 0 cannot be told from a blank. CHECK.CLEAR needs no limit.'],
   'HOLE.PILOT': [
     'A share of the screw diameter given, such as 0.8: asked is the share of the thread depth.',
     'One pilot for all plastics: soft ones need more thread share, brittle ones less.',

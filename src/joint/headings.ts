@@ -65,7 +65,7 @@ export function below(rows: CellRange): Layout & { readonly form: 'below' } {
 }
 
 export function layoutOf(rows: CellRange): Layout {
-  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(isHeading);
+  const isBeside = rows[0]?.length === 2 && !rows[0].every(isHeading);
   return isBeside ? { form: 'beside', rows: rows.flatMap((row, i) => (isBlank(row[0]) ? [] : i)) } : below(rows);
 }
 
@@ -74,7 +74,7 @@ const LABELS: readonly string[] = ['variant', 'name', 'note', 'part'];
 const isLabel = (heading: string): boolean => LABELS.includes(spelled(heading)) || /^\(.*\)$/s.test(heading.trim());
 
 /** What may stand above a column. */
-const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));
+export const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));
 
 export interface Heading {
   readonly name: string;

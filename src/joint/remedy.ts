@@ -9,8 +9,9 @@ import { INPUTS } from './inputs';
 import type { Variant } from './variant';
 import { withUnit } from './words';
 
-/** A size is moved to a multiple of this, mm or degrees. */
-const STEP = 0.05;
+/** A size is moved to a multiple of this. */
+const STEPS: Readonly<Record<string, number>> = { 'N·m': 0.005 };
+const stepOf = (name: string): number => STEPS[INPUTS.get(name)?.unit ?? ''] ?? 0.05;
 /** Trials for one variant: a table of many rows has to end. */
 const MAX_TRIALS = 200;
 const MAX_SAID = 3;
@@ -20,10 +21,10 @@ interface Change {
   readonly value: number | string;
 }
 
-/** The rule passes, or there is nothing left for it to judge. */
+/** The rule passes, or there is nothing left for it to judge; one that is always to be reviewed has failed no more. */
 function passes(rule: Rule, after: Variant): boolean {
   const found = after.finding(rule);
-  return found === undefined || found.state === 'pass';
+  return found === undefined || found.state === 'pass' || (found.state === 'review' && rule.reviewWhere !== undefined);
 }
 
 /** And no other rule got worse. */
@@ -111,7 +112,7 @@ class Search {
     const from = sizeOf(variant, name);
     if (from === undefined) return undefined;
     const [low, high] = range(variant, name, from);
-    const ways = [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => this.nearest(variant, name, from, end));
+    const ways = [high, low].map(end => this.nearest(variant, name, from, end, [low, high]));
     const found = ways.filter(change => change !== undefined);
     return found.sort((a, b) => Math.abs(Number(a.value) - from) - Math.abs(Number(b.value) - from))[0];
   }
@@ -121,13 +122,17 @@ class Search {
   }
 
   /** The value nearest to the present one on a grid towards an end; the end may overshoot into another fault, so it is approached. */
-  private nearest(variant: Variant, name: string, from: number, end: number): Change | undefined {
+  private nearest(variant: Variant, name: string, from: number, end: number, [low, high]: readonly [number, number]): Change | undefined {
+    const step = stepOf(name);
     const side = end > from ? 1 : -1;
-    const first = side > 0 ? Math.floor(from / STEP) + 1 : Math.ceil(from / STEP) - 1;
-    const last = side > 0 ? Math.floor(end / STEP + 1e-9) : Math.ceil(end / STEP - 1e-9);
+    const first =
+      side > 0
+        ? Math.max(Math.floor(from / step) + 1, Math.ceil(low / step - 1e-9))
+        : Math.min(Math.ceil(from / step) - 1, Math.floor(high / step + 1e-9));
+    const last = side > 0 ? Math.floor(end / step + 1e-9) : Math.ceil(end / step - 1e-9);
     const count = (last - first) * side;
     if (count < 0) return undefined;
-    const at = (i: number): Change => ({ name, value: Math.round((first + side * i) * STEP * 1e6) / 1e6 });
+    const at = (i: number): Change => ({ name, value: Math.round((first + side * i) * step * 1e6) / 1e6 });
     const ends = [...new Set([count / 8, count / 4, count / 2, count].map(Math.ceil))];
     const reached = ends.findIndex(i => this.passes(this.with(variant, at(i))));
     if (reached < 0) return undefined;
@@ -159,7 +164,8 @@ class Search {
     const from = sizeOf(this.variant, name);
     if (from === undefined) return [];
     const [low, high] = range(this.variant, name, from);
-    return [high, low].filter(end => Math.abs(end - from) >= STEP).map(end => ({ name, value: Math.round(end / STEP) * STEP }));
+    const step = stepOf(name);
+    return [high, low].filter(end => Math.abs(end - from) >= step).map(end => ({ name, value: Math.round(end / step) * step }));
   }
 
   private shifted(one: string, other: string): readonly Change[] | undefined {

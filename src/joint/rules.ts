@@ -15,8 +15,7 @@ const LIST = [
     fail: { side: 'below', limit: 'head diameter' },
     review: { side: 'below', limit: 'head with its float' },
     when: ['has recess'],
-    basis:
-      'recess diameter against head, max, and against head with the play of the screw: the head meets the side before the screw is home',
+    basis: 'recess diameter against head, max, and against head with the play of its screw',
     source: GEOMETRY,
     moves: ['allowance'],
   },
@@ -262,7 +261,7 @@ const LIST = [
     when: ['has recess'],
     basis: 'wall of the post at its root ÷ head wall',
     source: PRACTICE,
-    moves: ['post OD', 'allowance', 'head wall'],
+    moves: ['post OD', 'head wall'],
   },
   {
     name: 'slenderness',

@@ -85,6 +85,10 @@ function asked(outputs: CellRange | undefined, labels: readonly Label[]): readon
 export const askedOutputs = (outputs: CellRange | undefined): readonly Output[] =>
   asked(outputs, []).filter(name => typeof name === 'string');
 
+/** How many columns a table of inputs under these headings fills. */
+export const askedCount = (headings: readonly unknown[], outputs: CellRange | undefined): number =>
+  asked(outputs, headerOf(headings).labels).length;
+
 export function jointTable(inputs: CellRange, outputs: CellRange | undefined, base?: CellRange): Cell[][] {
   return tableOf(outputs, headedBlock(inputs), baseOf(base));
 }

@@ -24,7 +24,10 @@ const ASKED: Readonly<Record<Bound['side'], string>> = {
 export function sentence(finding: Finding): string {
   const { rule, state, value, limit, bound, shown, refusal } = finding;
   const broken = (state === 'review' ? rule.doubtful : undefined) ?? rule.broken;
-  if (refusal !== undefined) return `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
+  if (refusal !== undefined)
+    return state === 'fail' && refusal.message.startsWith(broken)
+      ? refusal.message
+      : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBroken(finding))
     return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
   if (rule.shown !== undefined && shown !== undefined) {

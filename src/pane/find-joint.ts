@@ -1,8 +1,9 @@
 // Which joint the selected cell is about: through the call that reads it or spills over it, or a list of joint inputs beside it.
+import type { CellRange } from '../core/kinds';
 import { Refused } from '../core/refuse';
 import type { Variant } from '../joint/variant';
-import { inputNamed } from '../joint/headings';
-import { variantsOf } from '../joint/table';
+import { baseOf, variantsOf } from '../joint/table';
+import { inputNamed, isHeading } from '../joint/headings';
 import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import type { WorkbookValues } from '../sheet/workbook-values';
@@ -15,11 +16,13 @@ export interface LocatedJoint {
   readonly variant: Variant;
   /** A row of names and a row of values, as the checks of a joint take them. */
   readonly rows: readonly [names: readonly unknown[], values: readonly unknown[]];
+  /** What replaces the defaults, as they take it. */
+  readonly base: CellRange | undefined;
   /** Where the inputs stand, by name. */
   readonly cells: ReadonlyMap<string, Selection>;
   /** Each input has its column, its row, or a place of another kind. */
   readonly form: JointInputs['form'];
-  /** What the user calls it: the text left of its row. */
+  /** What the user calls it: its first label, or the text left of its row. */
   readonly label: string;
   /** Its first input; undefined where the inputs are not cells. */
   readonly place: Selection | undefined;
@@ -102,10 +105,10 @@ export class Joints {
   }
 
   private joint(inputs: JointInputs, index: number): LocatedJoint {
-    const { names, variants, form } = inputs;
+    const { names, variants, form, base } = inputs;
     const values = variants[index] ?? [];
     const rows = [names.map(({ value }) => value), values.map(({ value }) => value)] as const;
-    const [variant] = variants.length === 0 ? [] : variantsOf(rows);
+    const [variant] = variants.length === 0 ? [] : variantsOf(rows, baseOf(base));
     if (variant === undefined) throw new Refused('#VALUE!', 'there is no variant below the names');
     const cells = names.flatMap(({ value }, i): [string, Selection][] => {
       const [name, cell] = [inputNamed(value), values[i]?.place];
@@ -114,9 +117,10 @@ export class Joints {
     return {
       variant,
       rows,
+      base,
       cells: new Map(cells),
       form,
-      label: form === 'below' ? this.labelOf(values[0]?.place) : '',
+      label: form === 'below' ? this.labelOf(inputs, index) : '',
       place: values[0]?.place,
       number: index + 1,
       of: variants.length,
@@ -128,11 +132,16 @@ export class Joints {
     };
   }
 
-  /** The text left of the first input. */
-  private labelOf(place: Selection | undefined): string {
-    if (place === undefined) return '';
-    const { row, column } = cellPosition(place.at);
-    const value = this.grids.get(place.sheetName)?.[row]?.[column - 1]?.value;
+  private labelOf({ names, variants }: JointInputs, index: number): string {
+    const values = variants[index] ?? [];
+    const label = names.findIndex(({ value }) => isHeading(value) && inputNamed(value) === undefined);
+    const value = label < 0 ? this.leftOf(values[0]?.place) : values[label]?.value;
     return typeof value === 'string' ? value : '';
+  }
+
+  private leftOf(place: Selection | undefined): unknown {
+    if (place === undefined) return undefined;
+    const { row, column } = cellPosition(place.at);
+    return this.grids.get(place.sheetName)?.[row]?.[column - 1]?.value;
   }
 }

@@ -7,15 +7,15 @@ import { rounded, sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import { call } from '../registry';
 import type { LocatedJoint } from './find-joint';
-import { inputMeant, missingWords, type InputMeant } from './input-words';
+import { inputMeant, inputsMeant, missingWords, type InputMeant } from './input-words';
 import { useGoTo } from './pane-context';
 import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
 
 /** What CHECK.JOINT says would mend each rule, by the name of the rule. */
-function remediesOf({ rows }: LocatedJoint): ReadonlyMap<string, string> {
-  const table = call('CHECK.JOINT', [rows]);
+function remediesOf({ rows, base }: LocatedJoint): ReadonlyMap<string, string> {
+  const table = call('CHECK.JOINT', [rows, base]);
   return new Map(table.ok && Array.isArray(table.value) ? table.value.map(row => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
 }
 
@@ -51,14 +51,17 @@ function Rule({
   readonly finding: Finding;
   readonly remedy: string | undefined;
 }): JSX.Element {
-  const input = inputMeant(remedy, joint);
+  const inputs = inputsMeant(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
       <span>{finding.state === 'pass' ? metWords(finding) : sentence(finding)}</span>
       {remedy !== '–' && (
         <span class="bw-remedy">
-          {input === undefined ? remedy : `passes with ${remedy}`} <InputLink joint={joint} input={input} />
+          {inputs.length === 0 ? remedy : `passes with ${remedy}`}{' '}
+          {inputs.map(input => (
+            <InputLink key={input.name} joint={joint} input={input} />
+          ))}
         </span>
       )}
     </li>

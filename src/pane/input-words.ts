@@ -1,4 +1,4 @@
-// Which input a remedy or a refusal is about: both begin with its name.
+// Which inputs a remedy or a refusal is about: each begins with its name.
 import { JOINT_INPUT_NAMES } from '../joint/inputs';
 import { inputNamed } from '../joint/headings';
 import type { Selection } from '../sheet/port';
@@ -16,6 +16,13 @@ const LONGEST_FIRST = [...JOINT_INPUT_NAMES].sort((a, b) => b.length - a.length)
 export function inputMeant(words: string, { cells }: Pick<LocatedJoint, 'cells'>): InputMeant | undefined {
   const name = LONGEST_FIRST.find(each => words.startsWith(`${each} `) || words.startsWith(`${each}:`));
   return name === undefined ? undefined : { name, cell: cells.get(name) };
+}
+
+/** Of a remedy, "length 19 mm with hole depth 17 mm; or relief 0.4 mm", each once; none in words that name no change. */
+export function inputsMeant(remedy: string, joint: Pick<LocatedJoint, 'cells'>): readonly InputMeant[] {
+  const changes = remedy.split(/; or | with /).map(change => inputMeant(change, joint));
+  const meant = changes.filter(input => input !== undefined);
+  return meant.length === changes.length ? meant.filter(({ name }, i) => meant.findIndex(other => other.name === name) === i) : [];
 }
 
 const PLACES = { below: 'column', beside: 'row', apart: 'place' } as const;

@@ -1,7 +1,7 @@
 // The calls of the joint in a workbook: which inputs each reads, and which cells it fills.
 import { Refused } from '../core/refuse';
 import { OUTPUTS } from '../joint/outputs';
-import { askedOutputs } from '../joint/table';
+import { askedCount } from '../joint/table';
 import { address, type Area } from '../sheet/addresses';
 import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
 import { isRows, type WorkbookValues } from '../sheet/workbook-values';
@@ -18,6 +18,15 @@ export interface JointCall {
 /** Columns of the tables that the checks and the card of a joint fill. */
 const CARD_COLUMNS = 6;
 const CHECK_COLUMNS = 7;
+
+/** Where the base stands among the arguments behind the first. */
+const BASE_BEHIND_FIRST: Readonly<Record<string, number>> = {
+  'JOINT.TABLE': 1,
+  'JOINT.CARD': 1,
+  'JOINT.VALUE': 2,
+  'CHECK.JOINT': 0,
+  'CHECK.BOSS': 0,
+};
 
 interface JointCallSite {
   readonly sheetName: string;
@@ -54,10 +63,13 @@ function apart(names: FormulaNode | null, values: FormulaNode | null, site: Join
   return header && given && { names: header.rows.flat(), variants: [given.rows.flat()], area: given.area, form: 'apart' };
 }
 
-function askedCount(outputs: FormulaNode | null, { sheetName, source }: JointCallSite): number {
+function columnsOf({ names }: JointInputs, outputs: FormulaNode | null, { sheetName, source }: JointCallSite): number {
   try {
     const asked = source.evaluate(outputs, sheetName);
-    return askedOutputs(asked === null || asked === undefined ? undefined : isRows(asked) ? asked : [[asked]]).length;
+    return askedCount(
+      names.map(({ value }) => value),
+      asked === null || asked === undefined ? undefined : isRows(asked) ? asked : [[asked]],
+    );
   } catch (fault) {
     if (fault instanceof Refused) return 1;
     throw fault;
@@ -67,9 +79,11 @@ function askedCount(outputs: FormulaNode | null, { sheetName, source }: JointCal
 function callIn(node: FormulaNode, isWhole: boolean, site: JointCallSite): JointCall | undefined {
   const { sheetName, row, column, grid, source } = site;
   const id = ownFunction(node) ?? '';
-  const [first = null, second = null] = node.arguments ?? [];
-  const inputs = id === 'JOINT.VALUE' ? apart(first, second, site) : together(first, site);
-  if (inputs === undefined) return undefined;
+  const [first = null, second = null, ...rest] = node.arguments ?? [];
+  const read = id === 'JOINT.VALUE' ? apart(first, second, site) : together(first, site);
+  if (read === undefined) return undefined;
+  const base = cellsRead([second, ...rest][BASE_BEHIND_FIRST[id] ?? 0] ?? null, site)?.rows.map(row => row.map(({ value }) => value));
+  const inputs = base === undefined ? read : { ...read, base };
   const filledTo = (rows: number, columns: number): Area => ({
     sheet: sheetName,
     top: row,
@@ -79,7 +93,7 @@ function callIn(node: FormulaNode, isWhole: boolean, site: JointCallSite): Joint
   });
   switch (id) {
     case 'JOINT.TABLE':
-      return { inputs, filled: filledTo(inputs.variants.length + 1, askedCount(second, site)), variantAt: at => at - row - 1 };
+      return { inputs, filled: filledTo(inputs.variants.length + 1, columnsOf(inputs, second, site)), variantAt: at => at - row - 1 };
     case 'JOINT.CARD': {
       const number = source.evaluate(second, sheetName);
       return { inputs, filled: filledTo(OUTPUTS.length + 1, CARD_COLUMNS), variantAt: () => (typeof number === 'number' ? number - 1 : 0) };

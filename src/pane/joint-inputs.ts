@@ -1,4 +1,5 @@
 // The inputs of one or several joints in cells: what names them, and where each value stands.
+import type { CellRange } from '../core/kinds';
 import { layoutOf } from '../joint/headings';
 import type { Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
@@ -16,6 +17,8 @@ export interface JointInputs {
   readonly area: Area | undefined;
   /** A row of names with a variant in each further row, names beside values, or names and values apart. */
   readonly form: 'below' | 'beside' | 'apart';
+  /** What replaces the defaults, as the call is given it. */
+  readonly base?: CellRange;
 }
 
 /** As the joint reads them, with the place of each cell. */

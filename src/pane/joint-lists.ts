@@ -1,5 +1,5 @@
 // Lists of joint inputs that no call needs to read: names with values beside or below them.
-import { inputNamed } from '../joint/headings';
+import { inputNamed, isHeading } from '../joint/headings';
 import { address, type Area } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import type { WorkbookValues } from '../sheet/workbook-values';
@@ -16,9 +16,10 @@ function listFrom(grid: Grid, sheet: string, top: number, left: number): Area | 
   while (isName(bottom + 1, left) && !isName(bottom + 1, left + 1)) bottom++;
   if (bottom - top + 1 >= MIN_NAMES) return { sheet, top, left, bottom, right: left + 1 };
   let right = left;
-  while (isName(top, right + 1)) right++;
+  while (isHeading(grid[top]?.[right + 1]?.value)) right++;
+  const names = Array.from({ length: right - left + 1 }, (_, c) => left + c).filter(column => isName(top, column));
   const lastRow = lastFilledRow(grid, top + 1, left);
-  return right - left + 1 >= MIN_NAMES && lastRow > top ? { sheet, top, left, bottom: lastRow, right } : undefined;
+  return names.length >= MIN_NAMES && lastRow > top ? { sheet, top, left, bottom: lastRow, right } : undefined;
 }
 
 function cellsIn({ sheet, top, left, bottom, right }: Area, source: WorkbookValues): InputCell[][] {

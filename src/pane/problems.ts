@@ -1,4 +1,4 @@
-// What is wrong or worth a look in the formulas of a workbook that call our functions.
+// What is wrong or worth a second glance in the formulas of a workbook that call our functions.
 import { ERROR_CODE } from '../sheet/known';
 import type { Param } from '../core/card';
 import { LENGTH } from '../core/read/quantity';

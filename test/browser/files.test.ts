@@ -108,7 +108,7 @@ test('a saved file is opened with its formulas alive', async () => {
   expect(await state()).toBe('fail');
   await bench.goTo('Variants', 'E6');
   await bench.type('16');
-  await expect.poll(state).toBe('look');
+  await expect.poll(state).toBe('review');
   await bench.picture('opened');
 });
 

@@ -63,16 +63,17 @@ function read(name: string): Read {
 /** Where a guide says something else than the figures worked by hand, and why. */
 const DEVIATIONS: readonly (readonly [guide: string, what: string, byHand: string, here: string, why: string])[] = [
   ['logger', 'length 13 with a flat end', 'hole needed 11.46', '10.66', 'a flat end is never longer than nominal: + 0 / − 0.8, not ± 0.8'],
-  ['hive', 'hole depth needed by the flat screws', '9.86 and 13.36', '9.06 and 12.56', 'the same: + 0 / − 0.8'],
+  ['hive', 'hole depth needed by the flat screws', '9.86 and 13.36', '9.16 and 12.66', '+ 0 / − 0.8, and the tolerance of the hole depth'],
   [
     'hive',
-    'deepest hole',
-    '12.78',
-    '12.4',
-    'with the length tolerance of a flat end 13 mm would not bottom in 12.78; the guide leaves more of the front',
+    'boss height and deepest hole',
+    '12 and 12.78',
+    '11 and 11',
+    'with the length tolerance of a flat end 13 mm would not bottom in 12.78; the hole ends at the root',
   ],
-  ['hive', 'boss wall ÷ wall of the first choice', '0.72', '0.714', 'by hand from a boss wall rounded to 1.86'],
-  ['hive', 'core pin of the thinner screw', '7.1', '6.89', 'follows the hole depth: 12.4 ÷ 1.8'],
+  ['hive', 'boss wall ÷ wall', '0.72, 0.87, 0.58', '0.659, 0.801, 0.534', 'a wall of 2.8 instead of 2.6: PP is asked 0.5, not 0.6'],
+  ['hive', 'sink of the first choice', 'fail', 'review', 'people decide up to 0.3 above the sink limit'],
+  ['hive', 'core pin of the thinner screw', '7.1', '6.11', 'follows the hole depth: 11 ÷ 1.8'],
   [
     'timer',
     'reach of M3, M2.5 and M2',
@@ -82,9 +83,16 @@ const DEVIATIONS: readonly (readonly [guide: string, what: string, byHand: strin
   ],
   ['timer', 'margins', '−0.65, −0.35, +0.15, +0.35', '−0.713, −0.41, +0.093, +0.287', 'follows the reach'],
   ['timer', 'support under the board', '3.65', '3.713', 'the same play'],
-  ['gauge', 'hole depth needed by 13 mm flat', '13.36', '12.56', '+ 0 / − 0.8'],
-  ['gauge', 'tall boss away from the wall', 'fail', 'look', 'no limit is held for a core pin or for sink on a hidden face: people decide'],
-  ['gauge', 'short boss', 'pass', 'look', 'sink on a hidden face is to be looked at; variant D passes'],
+  ['gauge', 'hole depth needed by 13 mm flat', '13.36', '12.66', '+ 0 / − 0.8, and the tolerance of the hole depth'],
+  [
+    'gauge',
+    'tall boss away from the wall',
+    'fail',
+    'review',
+    'core pin 10 and sink 1.01 on a hidden face: a core pin fails above 10, such a sink above 1.5',
+  ],
+  ['gauge', 'axis moved', '6.5', '6.8', 'the rule on mould steel reviews less than 3 mm at the floor: 3.15 instead of 2.85'],
+  ['gauge', 'sink of the short boss', '0.91', '0.727', 'the hole reaches 0.75 below the root: the largest circle there counts'],
 ];
 
 test('each deviation has its reason', () => {
@@ -95,17 +103,21 @@ test('each deviation has its reason', () => {
   }
 });
 
+const tanDeg = (deg: number): number => Math.tan((deg * Math.PI) / 180);
+
 describe('bee-hive display', () => {
   const { step, under } = read('hive');
   test.each([
-    ['A  first choice', 4.14, 1.43, 1.857 / 2.6],
-    ['B  next stock length', 7.64, 2.63, 1.857 / 2.6],
-    ['C  thicker screw', 7.24, 2.05, 0.87],
-    ['D  thinner screw', 4.64, 2.07, 0.58],
-  ])('%s', (label, worst, ratio, sink) => {
+    ['A  first choice', 4.14, 1.43, 5.8, 2.4],
+    ['B  next stock length', 7.64, 2.63, 5.8, 2.4],
+    ['C  thicker screw', 7.24, 2.05, 7.1, 2.9],
+    ['D  thinner screw', 4.64, 2.07, 4.5, 1.8],
+  ])('%s', (label, worst, ratio, od, pilot) => {
+    // the boss grows by half a degree a side, the pilot narrows by a quarter, over 11 mm; the wall is 2.8
+    const sink = (od + 22 * tanDeg(0.5) - pilot + 22 * tanDeg(0.25)) / 2 / 2.8;
     expect(under('Variants', label, 'engagement min (mm)')).toBeCloseTo(worst, 6);
     expect(under('Variants', label, 'engagement ratio')).toBeCloseTo(ratio, 2);
-    expect(under('Variants', label, 'sink ratio')).toBeCloseTo(sink, 2);
+    expect(under('Variants', label, 'sink ratio')).toBeCloseTo(sink, 6);
   });
   test('states and reasons', () => {
     expect(
@@ -114,17 +126,17 @@ describe('bee-hive display', () => {
         under('Variants', label, 'reason'),
       ]),
     ).toEqual([
-      ['fail', 'engagement: engagement ratio 1.428 is below 2'],
-      ['fail', 'screw does not bottom: hole depth needed 12.56 mm is above 12.4 mm'],
-      ['fail', 'screw does not bottom: hole depth needed 12.56 mm is above 12.4 mm'],
-      ['look', 'core pin: pin ratio 6.889 is above 6'],
+      ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.428'],
+      ['fail', 'screw bottoms: needs a hole 12.66 mm deep, has 11 mm'],
+      ['fail', 'screw bottoms: needs a hole 12.66 mm deep, has 11 mm'],
+      ['review', 'core pin is slender: needs pin ratio at most 6, has 6.111'],
       ['pass', '–'],
     ]);
     expect(
       ['holds', 'clears the bottom', 'no sink mark', 'holds, variant D', 'clears the bottom, variant D', 'no sink mark, variant D'].map(
         label => step(label),
       ),
-    ).toEqual(['fail', 'fail', 'fail', 'pass', 'pass', 'pass']);
+    ).toEqual(['fail', 'fail', 'review', 'pass', 'pass', 'pass']);
     expect(step('any stock length?')).toMatch(/^no standard length of ST2.9 passes/);
   });
   test('six thin screws against four', () => {
@@ -177,12 +189,12 @@ describe('stairwell timer', () => {
 describe('water-butt gauge', () => {
   const { step, under } = read('gauge');
   const A = 'A  tall boss, axis 5 from the wall';
-  const B = 'B  tall boss, axis 6.5';
+  const B = 'B  tall boss, axis 6.8';
   const C = 'C  board hung from the lid';
   test.each([
     [A, 3.75, 7.24, 0.96, -0.44, 'fail'],
-    [B, 3.75, 7.24, 2.46, 1.06, 'look'],
-    [C, 2.03, 6.85, 2.85, 1.45, 'look'],
+    [B, 3.75, 7.24, 2.76, 1.36, 'review'],
+    [C, 2.03, 6.85, 3.15, 1.75, 'pass'],
   ])('%s', (label, slenderness, root, gap, flat, state) => {
     expect(under('Variants', label, 'slenderness')).toBeCloseTo(slenderness, 2);
     expect(under('Variants', label, 'boss OD root (mm)')).toBeCloseTo(root, 2);
@@ -201,10 +213,12 @@ describe('water-butt gauge', () => {
     expect(step('full thread at worst case ÷ d')).toBeCloseTo(2.63, 2);
     expect(step('pilot at the bottom')).toBeCloseTo(2.28, 3);
     expect(step('boss wall at the root, short boss')).toBeCloseTo(2.29, 1);
-    expect(step('boss wall ÷ wall, short boss')).toBeCloseTo(0.91, 2);
-  });
-  test('the last variant passes as a whole', () => {
-    expect(under('Variants', 'D  the same, thicker wall, slimmer boss', 'steel and joint')).toBe('pass');
+    // the circle stands on the outer face, and meets the foot of the boss and the edge of the hole, 1.75 above it
+    const r = (step('largest circle in the root, short boss') as number) / 2;
+    const across = Math.sqrt(r * r - (2.5 - r) ** 2) + Math.sqrt(r * r - (1.75 - r) ** 2);
+    expect(across).toBeCloseTo(step('boss wall at the root, short boss') as number, 9);
+    expect(step('the same as boss wall ÷ wall, short boss')).toBeCloseTo(2 * Math.sqrt((2 * r) / 2.5 - 1), 9);
+    expect(under('Variants', C, 'sink ratio')).toBeCloseTo(0.727, 3);
   });
 });
 
@@ -241,7 +255,7 @@ describe('classroom monitor', () => {
   test('steps and screws', () => {
     expect(
       ['goes in', 'goes in, wider', 'neither crushed nor loose', 'pillar never touches', 'bosses touch first'].map(label => step(label)),
-    ).toEqual(['fail', 'pass', 'fail', 'pass', 'look']);
+    ).toEqual(['fail', 'pass', 'fail', 'pass', 'review']);
     expectPrinted([step('gap at the rim when the bosses touch')], [-0.2]);
     expect(['A  first choice', 'B  longer', 'C  longer still'].map(label => under('Variants', label, 'state'))).toEqual([
       'fail',

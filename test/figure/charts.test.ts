@@ -16,7 +16,7 @@ const widths = (svg: string, className: string, samples: number): number[] =>
 
 const ROWS: readonly VariantRow[] = [
   { name: 'ST2.9 × 13', worstRatio: 1.5, nominalRatio: 1.9, askedRatio: 2, state: 'fail' },
-  { name: 'ST2.9 × 16', worstRatio: 2.53, nominalRatio: 2.93, askedRatio: 2, state: 'look' },
+  { name: 'ST2.9 × 16', worstRatio: 2.53, nominalRatio: 2.93, askedRatio: 2, state: 'review' },
   { name: 'short', worstRatio: -0.3, nominalRatio: 0.1, askedRatio: 2, state: 'pass' },
   {
     name: '"><script>alert(1)</script>&\u0001',
@@ -41,8 +41,10 @@ describe('variants', () => {
     expect((asked - Number(bar?.x)) / Number(bar?.width)).toBeCloseTo(2 / 1.5, 3);
   });
   test('each state is a word and a shape of its own', () => {
-    expect(texts(svg)).toEqual(expect.arrayContaining(['fail', 'look', 'pass', 'not checked', '1.50 d', '2.93 d', '−0.30 d', 'no value']));
-    expect(['bw-fail', 'bw-look', 'bw-pass', 'bw-unchecked'].map(name => ofClass(elements(svg), name).map(({ name }) => name))).toEqual([
+    expect(texts(svg)).toEqual(
+      expect.arrayContaining(['fail', 'review', 'pass', 'not checked', '1.50 d', '2.93 d', '−0.30 d', 'no value']),
+    );
+    expect(['bw-fail', 'bw-review', 'bw-pass', 'bw-unchecked'].map(name => ofClass(elements(svg), name).map(({ name }) => name))).toEqual([
       ['rect'],
       ['path'],
       ['circle'],
@@ -87,7 +89,7 @@ test.each<[name: string, svg: string]>([
   ['variants', variantChartSvg(ROWS)],
   ['narrow', variantChartSvg(ROWS, { widthPx: 120 })],
   ['no variant', variantChartSvg([])],
-  ['long bars', variantChartSvg([{ name: 'x'.repeat(300), worstRatio: 1234, nominalRatio: 5e5, askedRatio: 2, state: 'look' }])],
+  ['long bars', variantChartSvg([{ name: 'x'.repeat(300), worstRatio: 1234, nominalRatio: 5e5, askedRatio: 2, state: 'review' }])],
   [
     'shares',
     stackChartSvg([

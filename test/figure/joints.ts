@@ -24,7 +24,7 @@ export const LOGGER: Inputs = {
 
 export const JOINTS: Readonly<Record<string, Inputs>> = {
   'too little thread': LOGGER,
-  'to be looked at': { ...LOGGER, length: 16 },
+  'to be reviewed': { ...LOGGER, length: 16 },
   'the screw bottoms': { ...LOGGER, length: 19 },
   'sleeve through the board': { ...LOGGER, length: 16, sleeve: 2, 'board hole': 6.8 },
   'sleeve, board hole unknown': { ...LOGGER, length: 16, sleeve: 2 },
@@ -100,7 +100,7 @@ export const JOINTS: Readonly<Record<string, Inputs>> = {
     'board plane': null,
     seat: '0 mm',
     board: 1.6,
-    hole: 3.2,
+    'board hole': 3.2,
     relief: 0.6,
     pilot: 2.4,
     'pilot held at': 'mouth',
@@ -112,6 +112,9 @@ export const JOINTS: Readonly<Record<string, Inputs>> = {
   'head on the board, board hole given': { ...LOGGER, seat: '0 mm', 'board plane': null, 'board hole': 3.6 },
   'nose through the board': { ...LOGGER, board: 0 },
   'planned gap': { ...LOGGER, length: 16, gap: 0.3, 'gap tolerance': 0.1 },
+  'groove and fillet round the foot': { ...LOGGER, 'ring depth': 0.8, 'root fillet': 0.5 },
+  'fillet without a groove': { ...LOGGER, 'root fillet': 1 },
+  'thicker wall at the head': { ...LOGGER, 'head wall': 4, 'post draft': 2 },
   'solid root': { ...LOGGER, 'hole depth': 12 },
   'hole through the wall': { ...LOGGER, 'hole depth': 17 },
   'no relief': { ...LOGGER, relief: '0 mm' },

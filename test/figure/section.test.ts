@@ -83,6 +83,42 @@ describe('to scale', () => {
   });
 });
 
+describe('what was given of foot and post', () => {
+  const tan = (deg: number): number => Math.tan((deg * Math.PI) / 180);
+  const rootR = 3.2 + 14 * tan(0.5);
+  const at = (inputs: Inputs, mm: number): number[] => {
+    const svg = drawn(inputs);
+    return radiiAt(bossOutline(svg).points, mm * scaleOf(svg)).map(px => px / scaleOf(svg));
+  };
+
+  test('the floor of a groove lies its depth below the wall, beside the boss and as wide as deep', () => {
+    const floor = at({ ...LOGGER, 'ring depth': 0.8 }, 14.8);
+    expect(floor).toHaveLength(2);
+    expect(floor[0]).toBeCloseTo(rootR, 2);
+    expect(floor[1]).toBeCloseTo(rootR + 0.8, 2);
+    expect(at(LOGGER, 14.8)).toEqual([]);
+  });
+  test('a fillet begins its radius above the wall and ends as far beside the boss', () => {
+    const inputs = { ...LOGGER, 'root fillet': 1 };
+    expect(at(inputs, 13)[0]).toBeCloseTo(3.2 + 13 * tan(0.5), 2);
+    // half way round, both are 1 − cos 45° short
+    expect(at(inputs, 14 - (1 - Math.SQRT1_2))[0]).toBeCloseTo(3.2 + 13 * tan(0.5) + 1 - Math.SQRT1_2, 2);
+    expect(at(inputs, 14)[0]).toBeCloseTo(3.2 + 13 * tan(0.5) + 1, 2);
+  });
+  test('the post grows by its own draft from the board plane to the wall of the head half', () => {
+    const svg = drawn({ ...LOGGER, 'head wall': 4, 'post draft': 2, 'post OD': 10 });
+    const { axisX } = bossOutline(svg);
+    const post = ofClass(elements(svg), 'bw-head-half')
+      .flatMap(pointsOf)
+      .map(([x, y]) => [(x - axisX) / scaleOf(svg), y / scaleOf(svg)] as const);
+    const outer = Math.min(...post.map(([, y]) => y));
+    const radius = (below: number): number =>
+      Math.min(...post.filter(([x, y]) => x > 4 && Math.abs(y - outer - below) < 0.02).map(([x]) => x));
+    expect(radius(5.5)).toBeCloseTo(5, 2);
+    expect(radius(4)).toBeCloseTo(5 + 1.5 * tan(2), 2);
+  });
+});
+
 const labels = (svg: string): string[] => ofClass(elements(svg), 'bw-label').map(({ content }) => content);
 
 describe('what stands on it', () => {
@@ -117,19 +153,19 @@ describe('what stands on it', () => {
     expect(drawn(LOGGER)).not.toContain(' in)');
   });
   test('each finding with number, word and sentence, and as often marked on the part', () => {
-    const list = elements(drawn(LOGGER));
+    const list = elements(drawn({ ...LOGGER, face: 'show', 'pin limit': 6 }));
     const texts = list.filter(({ name }) => name === 'text').map(({ content }) => content);
     expect(texts).toEqual(
       expect.arrayContaining([
-        'engagement: engagement ratio 1.497 is below 2',
-        'sink: sink ratio 0.873 is above 0.6',
-        'core pin: pin ratio 6.146 is above 6',
+        'too little full thread: needs engagement ratio at least 2, has 1.497',
+        'sink behind the boss: needs sink ratio at most 0.66, has 0.672',
+        'core pin is slender: needs pin ratio at most 6, has 6.146',
       ]),
     );
     expect(texts.filter(content => content === 'fail')).toHaveLength(2);
-    expect(texts.filter(content => content === 'look')).toHaveLength(2);
+    expect(texts.filter(content => content === 'review')).toHaveLength(2);
     for (const number of ['1', '2', '3']) expect(ofClass(list, 'bw-number').filter(({ content }) => content === number)).toHaveLength(2);
-    expect([ofClass(list, 'bw-fail').map(({ name }) => name), ofClass(list, 'bw-look').map(({ name }) => name)]).toEqual([
+    expect([ofClass(list, 'bw-fail').map(({ name }) => name), ofClass(list, 'bw-review').map(({ name }) => name)]).toEqual([
       ['rect', 'rect', 'rect'],
       ['path', 'path', 'path', 'path'],
     ]);
@@ -143,7 +179,7 @@ describe('what stands on it', () => {
       'boss OD 6.40 mm',
       'full thread, worst 4.34 mm',
       'nominal 5.50 mm',
-      'State: fail – engagement: engagement ratio 1.497 is below 2',
+      'State: fail – too little full thread: needs engagement ratio at least 2, has 1.497',
     ])
       expect(description).toContain(words);
   });

@@ -30,7 +30,7 @@ it('draws text, bold text with more ink, and letters that differ', () => {
 });
 
 it('draws the section for print: colours of the halves, white around, letters beside', () => {
-  const { svg, widthPx, heightPx } = section(variantOf(JOINTS['to be looked at'] ?? {}), { print: true });
+  const { svg, widthPx, heightPx } = section(variantOf(JOINTS['to be reviewed'] ?? {}), { print: true });
   const picture = pixelsOf(pngOf(svg));
   expect([picture.widthPx, picture.heightPx]).toEqual([3 * widthPx, 3 * heightPx]);
   expect(picture.at(3, 3)).toBe('#ffffff');

@@ -298,7 +298,7 @@ describe('the file', () => {
     expect(read?.merges).toEqual([{ startRow: 0, startCol: 0, endRow: 0, endCol: 1 }]);
     expect(read?.freezePane).toEqual({ rows: 1 });
     expect(read?.conditionalRules?.map(({ type, formula, range }) => [type, formula, range])).toEqual(
-      ['pass', 'look', 'fail', 'not checked'].map(word => ['expression', `B4="${word}"`, 'B4:B9']),
+      ['pass', 'review', 'fail', 'not checked'].map(word => ['expression', `B4="${word}"`, 'B4:B9']),
     );
     expect(
       read?.dataValidations?.map(({ type, formula1, inputMessage, errorMessage }) => [type, formula1, inputMessage, errorMessage]),

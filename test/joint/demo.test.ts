@@ -1,4 +1,4 @@
-// The demo's story holds: first choice fails, one bottoms, one is to be looked at, one passes.
+// The demo's story holds: first choice fails, one bottoms, one is to be reviewed, one passes.
 import { expect, test } from 'vitest';
 import { variantsSheet } from '../../src/demo/variants-sheet';
 import { call } from '../../src/registry';
@@ -20,13 +20,13 @@ test('states of the demo variants', () => {
   const rows = answer.value as unknown[][];
   const reason = rows[0]?.indexOf('reason') ?? -1;
   expect(rows.slice(1).map(row => [row[0], row[reason]])).toEqual([
-    ['fail', 'engagement: engagement ratio 1.497 is below 2'],
-    ['fail', 'engagement: engagement ratio 0.29 is below 2'],
-    ['fail', 'engagement: engagement ratio 1.945 is below 2'],
-    ['look', 'sink: sink ratio 0.873 is above 0.6'],
-    ['fail', 'screw does not bottom: hole depth needed 16.96 mm is above 14.75 mm'],
+    ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.497'],
+    ['fail', 'too little full thread: needs engagement ratio at least 2, has 0.29'],
+    ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.945'],
+    ['review', 'sink behind the boss: needs sink ratio at most 0.66, has 0.672'],
+    ['fail', 'screw bottoms: needs a hole 17.06 mm deep, has 14.75 mm'],
     ['pass', '–'],
-    ['fail', 'engagement: engagement ratio 1.909 is below 2'],
-    ['look', 'slenderness: slenderness 3.182 is above 3'],
+    ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.909'],
+    ['review', 'boss is slender: needs slenderness at most 3, has 3.111'],
   ]);
 });

@@ -1,8 +1,11 @@
 // Which joint a cell is about, on the demo sheets and on small sheets of other forms.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
+import { stateOf } from '../../src/joint/verdict';
 import { Joints, type FoundJoint, type LocatedJoint } from '../../src/pane/find-joint';
 import { readSheets } from '../../src/pane/workbook';
+import { OUTPUTS } from '../../src/joint/outputs';
+import { address } from '../../src/sheet/addresses';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { fakePort } from './fake-port';
 
@@ -63,7 +66,7 @@ describe('the joint of a cell in the demo', async () => {
     expect(joint.variant.value('length')).toBe(16);
     expect(joint.cells.get('length')).toEqual({ sheetName: 'Joint', at: 'B8' });
     expect([...joint.cells.keys()]).toEqual(expect.arrayContaining(['screw', 'boss OD', 'bottom gap']));
-    expect(joint.variant.verdict('state')).toBe('look');
+    expect(stateOf(joint.variant)).toBe('review');
   });
 });
 
@@ -107,6 +110,58 @@ describe('the joint of a cell on sheets of other forms', () => {
     });
     expect(found(joints.at({ sheetName: 'S', at: 'D3' }))).toMatchObject({ number: 2, of: 2 });
     expect(found(joints.at({ sheetName: 'T', at: 'A1' }))).toMatchObject({ place: undefined });
+  });
+
+  it('is found under labels and units, and is called by its first label', async () => {
+    const names = ['(free words)', 'screw', 'head', 'note', 'wall (in)', 'board plane', 'boss height', 'hole'];
+    const joints = await jointsOf({
+      name: '',
+      sheets: [
+        sheet('S', [names, ['short', 'ST2.9', 'ISO 7049', 'x', 0.1, 5.5, 14, 3.4], ['thick', 'ST3.5', 'ISO 7049', 'y', 0.1, 5.5, 14, 4]]),
+        sheet('T', [['=ENCL.JOINT.TABLE(S!A1:H3)']]),
+        sheet('U', [['=ENCL.JOINT.TABLE(S!A1:H3,{"note","state","(Free words)"})']]),
+        sheet('L', [
+          ['screw', 'note', 'head', 'wall (in)', 'board plane', 'boss height'],
+          ['ST2.9', 'x', 'ISO 7049', 0.1, 5.5, 14],
+        ]),
+      ],
+    });
+    const second = found(joints.at({ sheetName: 'S', at: 'E3' }));
+    expect(second).toMatchObject({ label: 'thick', number: 2, of: 2 });
+    expect(second.variant.value('wall')).toBeCloseTo(2.54, 9);
+    expect(second.cells.get('wall')).toEqual({ sheetName: 'S', at: 'E3' });
+    expect(second.cells.size).toBe(6);
+    // the labels have columns of their own in what spills, and no column lies behind the last
+    expect(found(joints.at({ sheetName: 'U', at: 'C2' })).label).toBe('short');
+    expect(joints.holds({ sheetName: 'U', at: 'C2' })).toBe(true);
+    expect(joints.holds({ sheetName: 'U', at: 'D2' })).toBe(false);
+    expect(joints.holds({ sheetName: 'T', at: address(1, OUTPUTS.length) })).toBe(true);
+    expect(joints.holds({ sheetName: 'T', at: address(1, OUTPUTS.length + 1) })).toBe(false);
+    expect(found(joints.at({ sheetName: 'L', at: 'D2' })).variant.value('wall')).toBeCloseTo(2.54, 9);
+  });
+
+  it('has the base that its call is given', async () => {
+    const base = [
+      ['pin limit', 5],
+      ['relief', 1],
+    ];
+    const joints = await jointsOf({
+      name: '',
+      sheets: [
+        sheet('B', base),
+        sheet('S', [NAMES, SHORT, ['=ENCL.JOINT.TABLE(A1:F2,,B!A1:B2)']]),
+        sheet('V', [NAMES, SHORT, ['=ENCL.JOINT.VALUE(A1:F1,A2:F2,"boss OD",B!A1:B2)']]),
+        sheet('C', [NAMES, SHORT, ['=ENCL.CHECK.JOINT(A1:F2,B!A1:B2)']]),
+        sheet('D', [NAMES, SHORT, ['=ENCL.JOINT.CARD(A1:F2,1,B!A1:B2)']]),
+        sheet('N', [NAMES, SHORT, ['=ENCL.JOINT.TABLE(A1:F2)']]),
+      ],
+    });
+    const sizes = (sheetName: string): unknown[] => {
+      const { variant } = found(joints.at({ sheetName, at: 'A2' }));
+      return [variant.value('pin limit'), variant.value('relief')];
+    };
+    for (const name of ['S', 'V', 'C', 'D']) expect(sizes(name), name).toEqual([5, 1]);
+    expect(sizes('N')).toEqual([7, 0.5]);
   });
 
   it('is refused with its reason and its place', async () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { INPUTS, JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { RULES } from '../../src/joint/rules';
 import { Joints, type LocatedJoint } from '../../src/pane/find-joint';
-import { inputMeant, missingWords } from '../../src/pane/input-words';
+import { inputMeant, inputsMeant, missingWords } from '../../src/pane/input-words';
 import { readSheets } from '../../src/pane/workbook';
 import { call } from '../../src/registry';
 import { fakePort } from './fake-port';
@@ -40,7 +40,7 @@ async function jointOf(given: Given): Promise<LocatedJoint> {
 const without = (given: Given, name: string): Given => Object.fromEntries(Object.entries(given).filter(([each]) => each !== name));
 
 /** Every input that a rule may say to move. */
-const MOVED = [...new Set(RULES.flatMap(({ moves }) => moves))];
+const MOVED = [...new Set(RULES.flatMap(({ moves }) => moves.flat()))];
 
 describe('the input of a remedy', () => {
   const all: Given = { ...Object.fromEntries(JOINT_INPUT_NAMES.map(name => [name, 'default'])), ...BASE };
@@ -83,26 +83,50 @@ describe('the input of a remedy', () => {
       { 'board plane': 9 },
       { 'recess draft': 8 },
       { length: 6.5 },
+      { face: 'show', 'hole depth': 14.75 },
+      { face: 'show', 'hole depth': 14.75, 'boss OD': 6.8 },
+      { face: 'show', 'hole depth': 14.75, 'boss OD': 7 },
+      { face: 'show', 'hole depth': 14.75, length: 16 },
     ];
     const told = new Map<string, number>();
+    const pairs: string[] = [];
+    const several: string[] = [];
     for (const variation of variations) {
       const joint = await jointOf({ ...BASE, ...variation });
       const table = call('CHECK.JOINT', [joint.rows]);
       if (!table.ok || !Array.isArray(table.value)) throw new Error('no checks');
       for (const remedy of table.value.map(row => String(row[6])).filter(words => /\d/.test(words))) {
-        const name = /^(.*?) [\d.]+( .*)?$/.exec(remedy)?.[1] ?? '';
-        expect(inputMeant(remedy, joint), remedy).toEqual({ name, cell: joint.cells.get(name) });
-        told.set(name, (told.get(name) ?? 0) + 1);
+        const names = [...new Set(remedy.split(/; or | with /).map(change => /^(.*?) (ST)?[\d.]+( .*)?$/.exec(change)?.[1] ?? ''))];
+        expect(inputsMeant(remedy, joint), remedy).toEqual(names.map(name => ({ name, cell: joint.cells.get(name) })));
+        for (const name of names) told.set(name, (told.get(name) ?? 0) + 1);
+        if (remedy.includes(' with ')) pairs.push(remedy);
+        if (remedy.includes('; or ')) several.push(remedy);
       }
     }
-    expect([...told.keys()]).toEqual(expect.arrayContaining(['length', 'hole depth', 'wall']));
+    expect([...told.keys()]).toEqual(expect.arrayContaining(['length', 'hole depth', 'boss OD']));
     expect(told.size).toBeGreaterThanOrEqual(8);
+    expect(several.length).toBeGreaterThan(3);
+    expect(pairs.length).toBeGreaterThan(0);
+  });
+
+  it('is each of a pair and of several, once, whatever is said behind it', async () => {
+    const joint = await jointOf(BASE);
+    const named = (words: string): string[] => inputsMeant(words, joint).map(({ name }) => name);
+    expect(named('length 19 mm with hole depth 17 mm; or hole depth 14 mm; or boss OD 6.5 mm (steel-safe)')).toEqual([
+      'length',
+      'hole depth',
+      'boss OD',
+    ]);
+    expect(named('ring depth 0.5 mm')).toEqual(['ring depth']);
+    expect(named('no change of hole depth, length with hole depth passes')).toEqual([]);
   });
 
   it('is none in words that begin with no input', async () => {
     const joint = await jointOf(BASE);
-    for (const words of ['–', 'no single change of length, ratio passes', 'mend the input that is named', 'holes 3 mm'])
+    for (const words of ['–', 'no change of length, length with hole depth passes', 'mend the input that is named', 'holes 3 mm']) {
       expect(inputMeant(words, joint)).toBeUndefined();
+      expect(inputsMeant(words, joint)).toEqual([]);
+    }
     expect(inputMeant('seat: 0 or blank? write "0 mm" for zero, or default', joint)).toEqual({ name: 'seat', cell: undefined });
   });
 });
