@@ -26,5 +26,6 @@ export function clearFormula(value: string, review: string | undefined): string 
 /** Worst state of a range: fail, then not checked, then review, then pass. An error among the states is no state. */
 export function worstFormula(range: string, cells: number): string {
   const count = (word: string): string => `SUMPRODUCT(0+(${range}="${word}"))`;
-  return `IF(${count('fail')}>0,"fail",IF(${count('pass')}+${count('review')}<${cells},${NOT_CHECKED},IF(${count('review')}>0,"review","pass")))`;
+  const unfailed = `IF(${count('pass')}+${count('review')}<${cells},${NOT_CHECKED},IF(${count('review')}>0,"review","pass"))`;
+  return `IF(${count('fail')}>0,"fail",${unfailed})`;
 }

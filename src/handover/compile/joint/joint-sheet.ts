@@ -4,7 +4,9 @@ import { stepDigits } from '../digits';
 import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
-import { isVerdict } from '../../../joint/outputs';
+import { type Finding, NotApplicable, type Rule } from '../../../joint/graph';
+import { isVerdict, type Output, type VerdictName } from '../../../joint/outputs';
+import { Refused } from '../../../core/refuse';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedOutputs, variantBlock } from '../../../joint/table';
@@ -16,8 +18,9 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf, quoted } from '../inputs';
 import { JointRow } from './joint-row';
+import type { WriteCell } from './row-input';
 import { variantInputs, orNothing } from './variant-inputs';
-import { verdictFormulas, ruleState } from './joint-verdict';
+import { countFormula, marginFormula, verdictFormulas, ruleState } from './joint-verdict';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
@@ -34,6 +37,16 @@ interface CallCell {
   readonly at: string;
   readonly node: FormulaNode;
 }
+
+const MARGIN = 'margin: ';
+
+/** Verdicts that no formula follows. */
+const NOT_LIVE: readonly VerdictName[] = [ALL_COMPUTED, 'reasons', 'remedy'];
+
+const COUNTS: readonly (readonly [VerdictName, State])[] = [
+  ['fails', 'fail'],
+  ['reviews', 'review'],
+];
 
 /** What stands where a number is none any more. */
 const NO_VALUE = quoted('no value');
@@ -109,7 +122,7 @@ export class JointSheets {
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: readonly VariantCells[]): WrittenVariants {
+  private write(from: string, variants: readonly Variant[], outputs: readonly Output[], given: readonly VariantCells[]): WrittenVariants {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
@@ -157,21 +170,54 @@ export class JointSheets {
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
+      const asked = (name: VerdictName): boolean => outputs.includes(name);
+      // what has no formula is kept as it was sent, and shown while nothing has changed
+      for (const name of NOT_LIVE.filter(asked)) {
+        const value = verdict(variant, name, outputs);
+        const kept =
+          typeof value === 'boolean' ? String(value).toUpperCase() : put(`${name}, as sent`, 'value, not live', undefined, value);
+        put(name, 'value, not live', `IF(${row.guards.unchanged()},${kept},${NO_VALUE})`, value);
+      }
+      const lacking = lackingOutput(row, variant, outputs, put);
       const holds = row.guards.cell();
-      if (outputs.includes(ALL_COMPUTED))
-        put(
-          ALL_COMPUTED,
-          'value, not live',
-          `IF(${row.guards.unchanged()},${String(verdict(variant, ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
-          verdict(variant, ALL_COMPUTED),
-        );
-      const formulas = verdictFormulas(states, holds);
-      const state = stateOf(variant);
+      const while_ = (formula: string): string => (holds === undefined ? formula : `IF(${holds},${formula},${NO_VALUE})`);
+      for (const [name, word] of COUNTS)
+        if (asked(name)) put(name, `rules with the state ${word}`, while_(countFormula(states, word)), verdict(variant, name));
+      const formulas = verdictFormulas(states, lacking, holds);
+      const state = stateOf(variant, outputs);
       const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
       const stateCell = put('state', 'worst of all rules', formulas.state, state, 'result');
-      put('rule', 'first rule of that state', formulas.rule(stateCell), first?.rule.name ?? '–', 'result');
+      put(
+        'rule',
+        'what is wrong with the first rule of that state',
+        formulas.rule(stateCell),
+        reasonOf(first, lackingIn(variant, outputs)),
+        'result',
+      );
       put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
       put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
+      if (asked('margin') || asked('margin rule')) {
+        const nominal = row.nominal();
+        const marginTitle = ({ name: rule }: Rule): string => `${MARGIN}${rule}`;
+        const judgedRules = RULES.filter(rule => variants.some(one => one.finding(rule) !== undefined));
+        const columns = judgedRules.map(rule => column(marginTitle(rule), 'distance to its fail limit, as a share of it'));
+        for (const entry of states) {
+          const formula = marginFormula(entry, nominal);
+          if (formula !== undefined) put(marginTitle(entry.rule), 'distance to its fail limit, as a share of it', formula, undefined);
+        }
+        const [from = 0, to = from] = [columns[0], columns[columns.length - 1]];
+        const all = `$${columnName(from)}${r + 1}:$${columnName(to)}${r + 1}`;
+        const some = (formula: string): string => while_(`IF(SUMPRODUCT(0+ISNUMBER(${all}))=0,"–",${formula})`);
+        const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
+        const heads_ = `$${columnName(from)}$${HEAD + 1}:$${columnName(to)}$${HEAD + 1}`;
+        put(
+          'margin rule',
+          'the rule of that distance',
+          some(`MID(INDEX(${heads_},MATCH(${least},${all},0)),${MARGIN.length + 1},99)`),
+          verdict(variant, 'margin rule'),
+          'result',
+        );
+      }
       if (figure !== undefined) drawings.push({ v, ...figure });
       return holds !== undefined;
     });
@@ -208,6 +254,31 @@ export class JointSheets {
     this.left += undrawn.length - chosen.length;
     return new Set(chosen.map(({ v }) => v));
   }
+}
+
+const isLacking = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
+
+/** The first output that was asked for, applies and has no value. */
+const lackingIn = (variant: Variant, outputs: readonly Output[]): string | undefined =>
+  outputs.find(output => !isVerdict(output) && isLacking(variant.outcome(output)));
+
+/** The cell that names it, or has a dash. */
+function lackingOutput(row: JointRow, variant: Variant, outputs: readonly Output[], put: WriteCell): string | undefined {
+  const tests = outputs.flatMap((output): (readonly [string, string])[] => {
+    if (isVerdict(output)) return [];
+    const outcome = variant.outcome(output);
+    if (outcome instanceof Refused) return outcome instanceof NotApplicable ? [] : [[output, 'FALSE']];
+    const cell = row.cellOf(output) ?? NONE;
+    return [[output, typeof outcome === 'number' ? `ISNUMBER(${cell})` : `IFERROR(LEN(${cell})>0,FALSE)`]];
+  });
+  if (tests.length === 0) return undefined;
+  const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
+  return put('asked, without a value', 'first output that was asked for and has none', formula, lackingIn(variant, outputs) ?? '–');
+}
+
+function reasonOf(first: Finding | undefined, lacking: string | undefined): string {
+  if (first === undefined) return lacking ?? '–';
+  return first.state === 'not checked' ? first.rule.name : first.rule.broken;
 }
 
 /** The best of many, in the order of the sheet: what fails is not what will be tooled. */
