@@ -20,7 +20,7 @@ import { allOf, quoted } from '../inputs';
 import { JointRow } from './joint-row';
 import type { WriteCell } from './row-input';
 import { variantInputs, orNothing } from './variant-inputs';
-import { countFormula, marginFormula, verdictFormulas, ruleState } from './joint-verdict';
+import { countFormula, marginFormula, marginValue, verdictFormulas, ruleState } from './joint-verdict';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
@@ -203,7 +203,9 @@ export class JointSheets {
         const columns = judgedRules.map(rule => column(marginTitle(rule), 'distance to its fail limit, as a share of it'));
         for (const entry of states) {
           const formula = marginFormula(entry, nominal);
-          if (formula !== undefined) put(marginTitle(entry.rule), 'distance to its fail limit, as a share of it', formula, undefined);
+          if (formula === undefined) continue;
+          const state_ = variant.finding(entry.rule)?.state ?? 'not checked';
+          put(marginTitle(entry.rule), 'distance to its fail limit, as a share of it', formula, marginValue(variant, entry.rule, state_));
         }
         const [from = 0, to = from] = [columns[0], columns[columns.length - 1]];
         const all = `$${columnName(from)}${r + 1}:$${columnName(to)}${r + 1}`;

@@ -76,6 +76,16 @@ export function marginFormula({ rule, state, room }: RuleState, nominal: string)
   return rule.failsAs === undefined ? undefined : `IF(${state}="fail",-1,"")`;
 }
 
+/** The same for the joint as it was sent. */
+export function marginValue(variant: Variant, { fail, value: judged }: Rule, state: State): number | '' {
+  const value = variant.outcome(judged);
+  if (state === 'not checked' || fail === undefined) return '';
+  if (typeof value !== 'number') return state === 'fail' ? -1 : '';
+  const limit = typeof fail.limit === 'number' ? fail.limit : Number(variant.value(fail.limit));
+  const room = fail.side === 'below' || fail.side === 'at most' ? value - limit : limit - value;
+  return room / (limit === 0 ? variant.value('screw').nominalMm : Math.abs(limit));
+}
+
 /** How many rules have that state. */
 export const countFormula = (states: readonly RuleState[], word: State): string =>
   ['0', ...states.flatMap(({ state }) => (state === undefined ? [] : `(${state}="${word}")`))].join('+');
