@@ -9,8 +9,8 @@ import { isVerdict, type Output, type VerdictName } from '../../../joint/outputs
 import { Refused } from '../../../core/refuse';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
-import { askedOutputs, variantBlock } from '../../../joint/table';
-import { address, columnName } from '../../../sheet/addresses';
+import { askedColumns, askedOutputs, type Header, labelCell, variantBlock } from '../../../joint/table';
+import { address, columnName, fixedCell } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
@@ -24,7 +24,7 @@ import { countFormula, marginFormula, marginValue, verdictFormulas, ruleState } 
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
-import { type VariantCells, keyOf } from './variant-cells';
+import { type SheetPlace, type VariantCells, keyOf } from './variant-cells';
 import { FIRST, type WrittenVariants, ALL_COMPUTED, tableCell, named } from './written-variants';
 
 const HEAD = 3;
@@ -73,45 +73,67 @@ export class JointSheets {
     return this.made;
   }
 
-  /** Undefined where the inputs are not a plain range, or cannot be read. */
+  /** Undefined where the inputs are not a plain range, cannot be read, or come with a base or with units in their headings. */
   table({ sheet, at, node }: CallCell): JointTable | undefined {
     const { source } = this.context;
-    const [inputsNode, outputsNode] = node.arguments ?? [];
+    const [inputsNode, outputsNode, baseNode] = node.arguments ?? [];
     const inputs = inputsNode === null || inputsNode === undefined ? undefined : areaOf(inputsNode, sheet);
     const rows = inputs === undefined ? undefined : source.area(inputs);
     const asked = outputsNode === null || outputsNode === undefined ? null : source.evaluate(outputsNode, sheet);
-    if (inputs === undefined || rows === undefined || asked === undefined) return undefined;
-    const written = orNothing(() => {
-      const { names, variants } = variantBlock(rows);
-      const outputs = askedOutputs(asked === null ? undefined : isRows(asked) ? asked : [[asked]]);
+    if (inputs === undefined || rows === undefined || asked === undefined || isGiven(baseNode)) return undefined;
+    return orNothing(() => {
+      const { header, names, variants } = variantBlock(rows);
+      if (isInUnits(header)) return undefined;
+      const columns = askedColumns(asked === null ? undefined : isRows(asked) ? asked : [[asked]], header.labels);
+      const outputs = columns.filter(column => typeof column === 'string');
+      const place = (v: number, column: number): SheetPlace => ({
+        sheet: inputs.sheet,
+        row: inputs.top + 1 + v,
+        column: inputs.left + column,
+      });
+      const label = (v: number, column: number): Cell => labelCell(rows[1 + v]?.[column]);
+      const [firstLabel] = header.labels;
       const given = variants.map((_, v): VariantCells => {
-        const row = inputs.top + 1 + v;
+        const beside = labelBeside(source, inputs.sheet, address(inputs.top + 1 + v, inputs.left));
         return {
           names,
-          label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1,
-          at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }),
+          label: firstLabel === undefined ? (beside ?? v + 1) : label(v, firstLabel.column),
+          at: i => place(v, header.columns[i] ?? 0),
         };
       });
-      return this.write(`${sheet} ${at}`, variants, outputs, given);
+      const written = this.write(`${sheet} ${at}`, variants, outputs, given);
+      const cell = (r: number, c: number): TableCell => {
+        const column = columns[c];
+        if (column === undefined || typeof column === 'string')
+          return tableCell(written, r, columns.slice(0, c).filter(before => typeof before === 'string').length, NO_VALUE);
+        const value = r === 0 ? column.heading : label(r - 1, column.column);
+        const from = place(r - 1, column.column);
+        const formula = r === 0 || rows[r]?.[column.column] !== value ? {} : { formula: fixedCell(from.sheet, from.row, from.column) };
+        return { name: column.heading, value, unit: '', ...formula };
+      };
+      return { sheet: written.sheet, cell };
     });
-    return written === undefined ? undefined : { sheet: written.sheet, cell: (r, c) => tableCell(written, r, c, NO_VALUE) };
   }
 
   /** One output of a variant whose names and values stand in two lists. */
   value({ sheet, at, node }: CallCell): TableCell | undefined {
     const { source } = this.context;
-    const [namesNode = null, valuesNode = null, outputNode = null] = node.arguments ?? [];
+    const [namesNode = null, valuesNode = null, outputNode = null, baseNode] = node.arguments ?? [];
     const [names, values] = [namesNode, valuesNode].map(one => (one === null ? undefined : areaOf(one, sheet)));
     const [titles, cells] = [names, values].map(area => (area === undefined ? undefined : source.area(area)?.flat()));
     const asked = source.evaluate(outputNode, sheet);
-    if (values === undefined || titles === undefined || cells === undefined || asked === undefined) return undefined;
+    if (values === undefined || titles === undefined || cells === undefined || asked === undefined || isGiven(baseNode)) return undefined;
     const written = orNothing(() => {
       const block = variantBlock([titles, cells]);
+      if (isInUnits(block.header)) return undefined;
       const isColumn = values.bottom > values.top;
       const given: VariantCells = {
         names: block.names,
         label: labelBeside(source, sheet, at) ?? 1,
-        at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }),
+        at: i => {
+          const place = block.header.columns[i] ?? 0;
+          return { sheet: values.sheet, row: values.top + (isColumn ? place : 0), column: values.left + (isColumn ? 0 : place) };
+        },
       };
       return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
     });
@@ -209,7 +231,7 @@ export class JointSheets {
         }
         const [from = 0, to = from] = [columns[0], columns[columns.length - 1]];
         const all = `$${columnName(from)}${r + 1}:$${columnName(to)}${r + 1}`;
-        const some = (formula: string): string => while_(`IF(SUMPRODUCT(0+ISNUMBER(${all}))=0,"–",${formula})`);
+        const some = (formula: string): string => while_(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
         const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
         const heads_ = `$${columnName(from)}$${HEAD + 1}:$${columnName(to)}$${HEAD + 1}`;
         put(
@@ -257,6 +279,11 @@ export class JointSheets {
     return new Set(chosen.map(({ v }) => v));
   }
 }
+
+const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null && node !== undefined;
+
+/** Bare numbers under such a heading are no numbers of the joint. */
+const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
 
 const isLacking = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
 
