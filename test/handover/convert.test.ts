@@ -211,6 +211,8 @@ describe('a table of the joint', () => {
         L1: 'base',
         M1: 'wall',
         N1: 2.5,
+        M2: 'seat',
+        N2: 2,
         L5: `=ENCL.JOINT.TABLE(A1:H2,K1:K5${base})`,
         K1: 'note',
         K2: 'slenderness',
@@ -232,7 +234,7 @@ describe('a table of the joint', () => {
   });
 
   it.each([
-    ['a base', HEADS, VALUES, ',M1:N1'],
+    ['a base', HEADS, VALUES, ',M1:N2'],
     [
       'units in its headings',
       HEADS.map(name => (name === 'wall' ? 'wall (in)' : name)),

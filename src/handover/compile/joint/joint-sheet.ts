@@ -202,7 +202,20 @@ export class JointSheets {
       }
       const lacking = lackingOutput(row, variant, outputs, put);
       const holds = row.guards.cell();
-      const while_ = (formula: string): string => (holds === undefined ? formula : `IF(${holds},${formula},${NO_VALUE})`);
+      // a rule that this row cannot judge may fail or be the nearest
+      const unjudged = states.filter(({ rule }) => variant.finding(rule)?.state === 'not checked').length > 0;
+      const isWhole = [
+        ...(holds === undefined ? [] : [holds]),
+        ...states.flatMap(({ rule, state: cell }) =>
+          cell === undefined || variant.finding(rule)?.state === 'not checked' ? [] : `${cell}<>"not checked"`,
+        ),
+        ...(unjudged ? [row.guards.unchanged()] : []),
+      ];
+      const whole =
+        asked('fails') || asked('reviews') || asked('margin') || asked('margin rule')
+          ? put('all rules judged', 'counts and margin hold for all rules', allOf(isWhole), true)
+          : '';
+      const while_ = (formula: string): string => `IF(${whole},${formula},${NO_VALUE})`;
       for (const [name, word] of COUNTS)
         if (asked(name)) put(name, `rules with the state ${word}`, while_(countFormula(states, word)), verdict(variant, name));
       const formulas = verdictFormulas(states, lacking, holds);
