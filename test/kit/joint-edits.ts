@@ -321,7 +321,7 @@ export function judged(
   let followed = 0;
   const givenUp: Record<string, number> = {};
   const wrong: string[] = [];
-  const [stateAt, reasonAt] = [ASKED.indexOf('state'), ASKED.indexOf('reason')];
+  const [stateAt, reasonAt, reasonsAt] = [ASKED.indexOf('state'), ASKED.indexOf('reason'), ASKED.indexOf('reasons')] as const;
   edits.forEach((edit, r) => {
     const [must = [], is = []] = [expected[r], actual[r]];
     const [changed = ''] = Object.keys(edit);
@@ -333,7 +333,10 @@ export function judged(
     });
     // where the state is known, so is the rule that makes it: `sink` of "sink: sink ratio 0.98 is above 0.6"
     const isHeld = near(is[stateAt], must[stateAt]) && is[stateAt] !== 'not checked' && edit[changed] !== UNREAD;
-    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt])
+    // the copy picks no length: another rule that fails too stands in the place of that one
+    const isOther = edit[changed] !== undefined && String(must[reasonAt]).startsWith('no standard length passes:');
+    const isOneOf = isOther && String(must[reasonsAt]).includes(`; ${String(is[reasonAt])}:`);
+    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt] && !isOneOf)
       wrong.push(`${JSON.stringify(edit)} reason: ${String(is[reasonAt])}, not ${String(must[reasonAt])}`);
   });
   return { followed, givenUp, wrong };

@@ -13,7 +13,7 @@ import { type Variant } from '../../../joint/variant';
 import { type Arg, type Input, type Made, type Node, NotApplicable } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
-import { atom, number, type Ref, spreadsheetRef } from '../../../plain/spreadsheet';
+import { atom, number, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
 import type { Form } from '../../../plain/tree';
 import type { DataSheet } from '../data-sheet';
 import { choiceFormula, numberFormula, quoted, choicesOf } from '../inputs';
@@ -180,7 +180,13 @@ export class JointRow implements RowValues {
     const table = this.tables.lengthTolerance();
     const own = this.given.get('length tolerance');
     const input = INPUTS.get('length tolerance') as Input;
-    return own === undefined ? table : this.deviation(name, input, this.variant.value(name) as Deviation, own, table, true);
+    if (own === undefined) return table;
+    const { parts } = this.deviation(name, input, this.variant.value(name) as Deviation, own, table, true) as {
+      readonly parts: Readonly<Record<string, Scalar>>;
+    };
+    // an end that cannot be read leaves the screw without a length
+    const isRead = [`${this.cellOf('end') ?? '""'}<>""`];
+    return { parts: Object.fromEntries(Object.entries(parts).map(([side, part]) => [side, within(isRead, part)])) };
   }
 
   private input(name: string): Ref {
@@ -194,7 +200,9 @@ export class JointRow implements RowValues {
       if (here !== undefined) this.guards.addInput(here);
       return value === undefined ? atom('""', '') : literal(value);
     }
-    const fallback = this.fallback(name, input);
+    const asked = input.askedWhere === undefined ? undefined : this.cellOf(input.askedWhere.condition);
+    const made = this.fallback(name, input);
+    const fallback = made === undefined || asked === undefined ? made : within([asked], made);
     if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
     if (here === undefined)
       return fallback === undefined
