@@ -29,9 +29,9 @@ const variantOf = (header: Header, row: readonly unknown[], base: Base): Variant
 export function variantBlock(
   rows: CellRange,
   base: Base = NO_BASE,
-): { readonly names: readonly string[]; readonly variants: readonly Variant[] } {
+): { readonly header: Header; readonly names: readonly string[]; readonly variants: readonly Variant[] } {
   const { header, names, body } = headedBlock(rows);
-  return { names, variants: body.map(row => variantOf(header, row, base)) };
+  return { header, names, variants: body.map(row => variantOf(header, row, base)) };
 }
 
 /** Names and values of one variant in either form. */
@@ -68,10 +68,10 @@ export function variantsOf(rows: CellRange, base: Base = NO_BASE): readonly Vari
   return layoutOf(rows).form === 'below' ? variantBlock(rows, base).variants : [new Variant(namedValues(rows, 'inputs'), base)];
 }
 
-type Label = Header['labels'][number];
+export type Label = Header['labels'][number];
 
 /** Outputs and labels in the order in which they are asked for; left out: labels, then every output but the remedy. */
-function asked(outputs: CellRange | undefined, labels: readonly Label[]): readonly (Output | Label)[] {
+export function askedColumns(outputs: CellRange | undefined, labels: readonly Label[]): readonly (Output | Label)[] {
   const all = [...labels, ...OUTPUTS.filter(output => output !== 'remedy')];
   if (outputs === undefined) return all;
   const list = listOf(outputs, 'outputs');
@@ -83,11 +83,11 @@ function asked(outputs: CellRange | undefined, labels: readonly Label[]): readon
 }
 
 export const askedOutputs = (outputs: CellRange | undefined): readonly Output[] =>
-  asked(outputs, []).filter(name => typeof name === 'string');
+  askedColumns(outputs, []).filter(name => typeof name === 'string');
 
 /** How many columns a table of inputs under these headings fills. */
 export const askedCount = (headings: readonly unknown[], outputs: CellRange | undefined): number =>
-  asked(outputs, headerOf(headings).labels).length;
+  askedColumns(outputs, headerOf(headings).labels).length;
 
 export function jointTable(inputs: CellRange, outputs: CellRange | undefined, base?: CellRange): Cell[][] {
   return tableOf(outputs, headedBlock(inputs), baseOf(base));
@@ -96,18 +96,18 @@ export function jointTable(inputs: CellRange, outputs: CellRange | undefined, ba
 /** As JOINT.TABLE gives it: a result too large for cells is refused before anything is worked out. */
 export function jointCells(inputs: CellRange, outputs: CellRange | undefined, base: CellRange | undefined): Cell[][] {
   const block = headedBlock(inputs);
-  refuseTooLarge((1 + block.body.length) * asked(outputs, block.header.labels).length);
+  refuseTooLarge((1 + block.body.length) * askedColumns(outputs, block.header.labels).length);
   return tableOf(outputs, block, baseOf(base));
 }
 
 /** A label as it stands in its cell. */
-function labelCell(raw: unknown): Cell {
+export function labelCell(raw: unknown): Cell {
   if (isCellError(raw)) return errorName(raw);
   return typeof raw === 'number' || typeof raw === 'boolean' || (typeof raw === 'string' && raw.trim() !== '') ? raw : '–';
 }
 
 function tableOf(outputs: CellRange | undefined, { header, names, body }: ReturnType<typeof headedBlock>, base: Base): Cell[][] {
-  const columns = asked(outputs, header.labels);
+  const columns = askedColumns(outputs, header.labels);
   const results = columns.filter(column => typeof column === 'string');
   const answer = rowByRow(names, results, base);
   return [

@@ -14,10 +14,11 @@ const ROOT = join(import.meta.dirname, '..');
 
 /** Cards that come to the hand-over in another way than by a form of their formula. */
 const ELSEWHERE: Readonly<Record<string, string>> = {
-  'CHECK.MAX': 'handover/checks.ts',
-  'CHECK.MIN': 'handover/checks.ts',
-  'CHECK.WORST': 'handover/checks.ts',
-  'JOINT.TABLE': 'handover/joint-sheet.ts',
+  'CHECK.MAX': 'handover/compile/checks.ts',
+  'CHECK.MIN': 'handover/compile/checks.ts',
+  'CHECK.CLEAR': 'handover/compile/checks.ts',
+  'CHECK.WORST': 'handover/compile/checks.ts',
+  'JOINT.TABLE': 'handover/compile/joint/joint-sheet.ts',
 };
 
 export interface PlainForms {

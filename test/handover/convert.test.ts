@@ -1,5 +1,7 @@
 // Calls in cells become plain formulas on the same cells, or values that say why not. Nothing throws, and the source stays as it is.
 import { describe, expect, it } from 'vitest';
+import type { Cell } from '../../src/core/kinds';
+import type { Handover } from '../../src/handover/handover';
 import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
 
 describe('a call in a cell', () => {
@@ -172,7 +174,15 @@ describe('one value of the joint', () => {
       D1: 'sink ratio',
       E1: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,D1)',
       E2: '=ROUND(ENCL.JOINT.VALUE(A1:A7,B1:B7,"slenderness"),1)',
-      E3: '=ENCL.JOINT.VALUE(A1:A7,B1:B7,"reason")',
+      // its smallest hole, 2.8, is below the largest screw, 2.9
+      C1: 'ST2.9',
+      C2: 'pan',
+      C3: 2.5,
+      C4: 5.5,
+      C5: 14,
+      C6: 2.9,
+      C7: 'ABS',
+      E3: '=ENCL.JOINT.VALUE(A1:A7,C1:C7,"reason")',
     }),
   );
 
@@ -185,8 +195,59 @@ describe('one value of the joint', () => {
     expect(cellAt(copy, 'S', 'E2').value).toBe(2.2);
   });
 
-  it('gives the rule in place of the sentence', () => {
-    expect(cellAt(copy, 'S', 'E3').value).toBe('sink');
+  it('gives what is wrong in place of the sentence', () => {
+    expect(cellAt(copy, 'S', 'E3').value).toBe('screw does not pass its hole');
+  });
+});
+
+describe('a table of the joint', () => {
+  const row = (r: number, cells: readonly Cell[]): Record<string, Cell> =>
+    Object.fromEntries(cells.map((value, c) => [`${String.fromCharCode(65 + c)}${r}`, value]));
+  const table = (heads: readonly Cell[], values: readonly Cell[], base: string): Handover =>
+    handed(
+      workbookOf({
+        ...row(1, heads),
+        ...row(2, values),
+        L1: 'base',
+        M1: 'wall',
+        N1: 2.5,
+        M2: 'seat',
+        N2: 2,
+        L5: `=ENCL.JOINT.TABLE(A1:H2,K1:K5${base})`,
+        K1: 'note',
+        K2: 'slenderness',
+        K3: 'state',
+        K4: 'fails',
+        K5: 'margin',
+      }),
+    );
+  const HEADS = ['note', 'screw', 'head', 'wall', 'board plane', 'boss height', 'hole', 'material'];
+  const VALUES = ['first try', 'ST2.9', 'pan', 2.5, 5.5, 14, 3.4, 'ABS'];
+
+  it('shows labels from their cells, and counts and margins live', () => {
+    const copy = table(HEADS, VALUES, '');
+    expect(cellAt(copy, 'S', 'L6')).toMatchObject({ value: 'first try', formula: '=S!$A$2' });
+    // 14 ÷ (2.2 × 2.9)
+    expect(cellAt(copy, 'S', 'M6').value).toBeCloseTo(14 / (2.2 * 2.9), 9);
+    for (const at of ['M6', 'N6', 'O6', 'P6'])
+      expect([at, cellAt(copy, 'S', at).formula]).toEqual([at, expect.stringContaining('Variants')]);
+  });
+
+  it.each([
+    ['a base', HEADS, VALUES, ',M1:N2'],
+    [
+      'units in its headings',
+      HEADS.map(name => (name === 'wall' ? 'wall (in)' : name)),
+      VALUES.map(value => (value === 2.5 ? 0.1 : value)),
+      '',
+    ],
+  ])('with %s is a value, and says so', (_, heads, values, base) => {
+    const copy = table(heads, values, base);
+    expect(cellAt(copy, 'S', 'M6').value).toBeCloseTo(14 / (2.2 * 2.9), 9);
+    expect(cellAt(copy, 'S', 'L5').note).toMatch(/^value, not live: was =/);
+    expect(told(copy.findings)).toContain(
+      'value, not live S!L5: JOINT.TABLE: inputs that are no plain range, a base and units in headings are not followed',
+    );
   });
 });
 

@@ -181,7 +181,8 @@ describe('characteristics', () => {
       const row = cells.find(({ value }) => String(value).endsWith(`: ${name}`))?.at.slice(1);
       return ['E', 'F'].map(column => cells.find(({ at }) => at === `${column}${row}`)?.value);
     };
-    expect(limits('sink ratio')).toEqual(['', 0.6]);
+    // on a hidden face the larger of 1.5 and the sink limit + 0.3
+    expect(limits('sink ratio')).toEqual(['', 1.5]);
     expect(limits('engagement ratio')).toEqual([2, '']);
   });
 

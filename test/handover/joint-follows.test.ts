@@ -1,8 +1,8 @@
 // Every input of the joint changed in the copy, and the copy worked out on plain Node: numbers and states are those of the core.
 import { describe, expect, test } from 'vitest';
-import { OUTPUTS } from '../../src/joint/outputs';
 import {
   actualRows,
+  ASKED,
   BASES,
   type Changes,
   EDITS,
@@ -34,12 +34,12 @@ describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
 
   test('is a joint with all the numbers that it can have', () => {
     const [now = []] = expectedRows(base, [NOTHING]);
-    expect(OUTPUTS.filter((_, i) => typeof now[i] !== 'number')).toEqual(numberless(base));
-    // state, all computed, and where there is a pull-out the weakest
+    expect(ASKED.filter((_, i) => typeof now[i] !== 'number')).toEqual(numberless(base));
+    // state, all computed, reasons, margin rule, and where there is a pull-out the weakest
     expect(follow([NOTHING])).toEqual({
       followed:
         numbersOf(base) +
-        (now[OUTPUTS.indexOf('weakest')] === undefined || String(now[OUTPUTS.indexOf('weakest')]).startsWith('no value') ? 2 : 3),
+        (now[ASKED.indexOf('weakest')] === undefined || String(now[ASKED.indexOf('weakest')]).startsWith('no value') ? 4 : 5),
       givenUp: {},
       wrong: [],
     });

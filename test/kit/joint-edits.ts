@@ -6,6 +6,7 @@ import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';
+import { RULES } from '../../src/joint/rules';
 import { INPUTS } from '../../src/joint/inputs';
 import { call } from '../../src/registry';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
@@ -37,19 +38,26 @@ export interface Base {
   readonly without: readonly string[];
 }
 
+/** All but the remedy, which is tried on hundreds of joints. */
+export const ASKED = OUTPUTS.filter(name => name !== 'remedy');
+
 /** Outputs that are words and truths. */
-const NO_NUMBERS = ['weakest', 'all computed', 'state', 'reason'];
+const NO_NUMBERS = ['weakest', 'all computed', 'state', 'reason', 'reasons', 'margin rule'];
 
-export const numbersOf = ({ without }: Base): number => OUTPUTS.length - NO_NUMBERS.length - without.length;
+export const numbersOf = ({ without }: Base): number => ASKED.length - NO_NUMBERS.length - without.length;
 /** In the order of the outputs. */
-export const numberless = ({ without }: Base): string[] => OUTPUTS.filter(name => NO_NUMBERS.includes(name) || without.includes(name));
+export const numberless = ({ without }: Base): string[] => ASKED.filter(name => NO_NUMBERS.includes(name) || without.includes(name));
 
-// by hand: without a sleeve no sleeve OD, without a board hole no board play and hold; a machine screw has no pull-out, a countersunk head no seat shear;
-// without a point length no engagement (3) and no pull-out; without a seat no recess (5), no boss stack (the board plane is left out) and no seat shear
+/** Without load, friction and torques. */
+const NO_LOAD = ['load margin', 'strip torque', 'clamp force', 'bearing pressure'];
+
+// by hand: without a sleeve no sleeve OD, without a board hole no board play and hold; a machine screw has no pull-out, a countersunk head no bearing ring and no seat shear;
+// without a point length no engagement (3), no pilot at the tip and no pull-out; without a seat no recess (5), no post (3), no hole of the head half, no sink of the
+// head half, no boss stack (the board plane is left out) and no seat shear
 
 export const BASES: Readonly<Record<string, Base>> = {
   'a seat and a board': {
-    without: ['sleeve OD', 'board play', 'board hold'],
+    without: ['sleeve OD', 'board play', 'board hold', ...NO_LOAD],
     inputs: {
       screw: 'ST2.9',
       head: 'ISO 7049',
@@ -72,7 +80,7 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'defaults where there are any': {
-    without: ['sleeve OD', 'board play', 'board hold', 'pull-out'],
+    without: ['sleeve OD', 'board play', 'board hold', 'pull-out', ...NO_LOAD],
     inputs: { screw: 'M3', head: 'pan', material: 'PC', wall: 2.5, 'board plane': 5.5, 'boss height': 14 },
   },
   'a sleeve through the board': {
@@ -92,10 +100,18 @@ export const BASES: Readonly<Record<string, Base>> = {
       'hole tolerance': 0.05,
       'seat tolerance': '+0.1/-0.2',
       'boss OD': 8,
+      'length tolerance': '+0.5/-0.8',
+      load: 100,
+      friction: 0.2,
+      'drive torque': 0.3,
+      'set torque': 0.8,
+      'tool diameter': 5.5,
+      'steel gap': 6,
+      'ring depth': 0.5,
     },
   },
   'a countersunk head': {
-    without: ['sleeve OD', 'board play', 'board hold', 'pull-out', 'seat shear'],
+    without: ['bearing ring', 'sleeve OD', 'board play', 'board hold', 'pull-out', 'seat shear', ...NO_LOAD],
     inputs: {
       screw: 'M3',
       head: 'countersunk',
@@ -108,7 +124,17 @@ export const BASES: Readonly<Record<string, Base>> = {
     },
   },
   'no point length held': {
-    without: ['sleeve OD', 'engagement', 'engagement min', 'engagement ratio', 'board play', 'board hold', 'pull-out'],
+    without: [
+      'sleeve OD',
+      'engagement',
+      'engagement min',
+      'engagement ratio',
+      'pilot at tip',
+      'board play',
+      'board hold',
+      'pull-out',
+      ...NO_LOAD,
+    ],
     inputs: {
       screw: '#4 AB',
       head: 'pan',
@@ -130,12 +156,17 @@ export const BASES: Readonly<Record<string, Base>> = {
       'recess mouth',
       'recess depth',
       'subflush',
+      'subflush min',
       'post OD',
+      'post OD root',
+      'post wall root',
+      'hole',
       'sleeve OD',
+      'head sink ratio',
       'board play',
-      'board hold',
       'boss stack',
       'seat shear',
+      ...NO_LOAD,
     ],
     inputs: {
       screw: 'ST2.9',
@@ -144,7 +175,7 @@ export const BASES: Readonly<Record<string, Base>> = {
       wall: 2.5,
       seat: '0 mm',
       board: 1.6,
-      hole: 3.4,
+      'board hole': 3.4,
       'boss height': 14,
       length: '1/2 in',
     },
@@ -162,6 +193,7 @@ const OF_NAME: Readonly<Record<string, readonly Cell[]>> = {
   end: ['flat', 'CONE', 'f'],
   'pilot held at': ['mid', 'mouth'],
   face: ['show', 'hidden'],
+  'head face': ['show', 'hidden'],
 };
 /** Standard lengths, one of them the last of its band in inches, as it is typed in mm. */
 const LENGTHS: readonly Cell[] = [16, 19.05];
@@ -171,9 +203,9 @@ const typedInto = (name: string): readonly (Cell | null)[] =>
 export const EDITS: readonly Changes[] = NAMES.flatMap(name => typedInto(name).map((value): Changes => ({ [name]: value })));
 
 /** Rows in one call: it gives at most 20,000 cells. */
-const ROWS = 450;
-const OUTPUTS_FROM = 60;
-const RESULTS_FROM = 120;
+const ROWS = Math.floor(20_000 / ASKED.length) - 1;
+const OUTPUTS_FROM = 100;
+const RESULTS_FROM = 200;
 
 interface Chunk {
   readonly name: string;
@@ -194,11 +226,11 @@ function jointSheet(name: string, base: Changes, rows: number): SheetPlan {
     ...Array.from({ length: rows }).flatMap((_, r) =>
       NAMES.map((title, c): PlanCell => ({ at: address(r + 1, c), role: 'input', value: typed(base, {}, title) })),
     ),
-    ...OUTPUTS.map((title, c): PlanCell => ({ at: address(0, OUTPUTS_FROM + c), role: 'input', value: title })),
+    ...ASKED.map((title, c): PlanCell => ({ at: address(0, OUTPUTS_FROM + c), role: 'input', value: title })),
     {
       at: address(0, RESULTS_FROM),
       role: 'result',
-      formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows, NAMES.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + OUTPUTS.length - 1)})`,
+      formula: `=ENCL.JOINT.TABLE(${address(0, 0)}:${address(rows, NAMES.length - 1)},${address(0, OUTPUTS_FROM)}:${address(0, OUTPUTS_FROM + ASKED.length - 1)})`,
     },
   ];
   return { name, widths: [], cells };
@@ -240,7 +272,7 @@ export function editedSheets(sheets: readonly SheetPlan[], edits: readonly Chang
 const atHome = (value: Cell, title: string): Cell =>
   value === 0 && INPUTS.get(title)?.param.blank === 'explicit' ? `0 ${INPUTS.get(title)?.unit ?? ''}` : value;
 
-/** What the function gives for each edit, in the order of OUTPUTS. */
+/** What the function gives for each edit, in the order of ASKED. */
 export function expectedRows({ inputs }: Base, edits: readonly Changes[]): readonly (readonly Cell[])[] {
   return chunks(edits).flatMap(({ edits: some }) => {
     const answer = call('JOINT.TABLE', [
@@ -248,7 +280,7 @@ export function expectedRows({ inputs }: Base, edits: readonly Changes[]): reado
         NAMES,
         ...some.map(edit => NAMES.map(title => (title in edit ? atHome(typed(inputs, edit, title), title) : typed(inputs, edit, title)))),
       ],
-      [OUTPUTS],
+      [ASKED],
     ]);
     if (!answer.ok) throw new Error(answer.message);
     return (answer.value as Cell[][]).slice(1);
@@ -258,7 +290,7 @@ export function expectedRows({ inputs }: Base, edits: readonly Changes[]): reado
 /** What the copy gives for each edit. */
 export const actualRows = (edits: readonly Changes[], values: Values): readonly (readonly (Cell | undefined)[])[] =>
   chunks(edits).flatMap(({ name, edits: some }) =>
-    some.map((_, r) => OUTPUTS.map((__, c) => values.get(`${name}!${address(r + 1, RESULTS_FROM + c)}`))),
+    some.map((_, r) => ASKED.map((__, c) => values.get(`${name}!${address(r + 1, RESULTS_FROM + c)}`))),
   );
 
 export interface Judged {
@@ -272,9 +304,14 @@ export interface Judged {
 export const isState = (value: unknown): boolean => (WORST_FIRST as readonly unknown[]).includes(value);
 const FORCES: readonly unknown[] = ['pull-out', 'boss tear', 'seat shear'];
 
+const isRule = (value: unknown): boolean => RULES.some(({ name }) => name === value);
+
 /** Whether the function gave an answer, and not a reason why there is none. */
-const isAnswer = (output: string, value: Cell | undefined): boolean =>
-  output === 'reason' ? false : typeof value === 'number' || typeof value === 'boolean' || isState(value) || FORCES.includes(value);
+function isAnswer(output: string, value: Cell | undefined): boolean {
+  if (output === 'reason') return false;
+  if (output === 'reasons') return true;
+  return typeof value === 'number' || typeof value === 'boolean' || isState(value) || FORCES.includes(value) || isRule(value);
+}
 
 export function judged(
   edits: readonly Changes[],
@@ -284,11 +321,11 @@ export function judged(
   let followed = 0;
   const givenUp: Record<string, number> = {};
   const wrong: string[] = [];
-  const [stateAt, reasonAt] = [OUTPUTS.indexOf('state'), OUTPUTS.indexOf('reason')];
+  const [stateAt, reasonAt, reasonsAt] = [ASKED.indexOf('state'), ASKED.indexOf('reason'), ASKED.indexOf('reasons')] as const;
   edits.forEach((edit, r) => {
     const [must = [], is = []] = [expected[r], actual[r]];
     const [changed = ''] = Object.keys(edit);
-    OUTPUTS.forEach((output, c) => {
+    ASKED.forEach((output, c) => {
       if (c === reasonAt) return;
       if (isAnswer(output, must[c]) && near(is[c], must[c])) followed += 1;
       else if (!saysSo(output, is[c])) wrong.push(`${JSON.stringify(edit)} ${output}: ${String(is[c])}, not ${String(must[c])}`);
@@ -296,12 +333,18 @@ export function judged(
     });
     // where the state is known, so is the rule that makes it: `sink` of "sink: sink ratio 0.98 is above 0.6"
     const isHeld = near(is[stateAt], must[stateAt]) && is[stateAt] !== 'not checked' && edit[changed] !== UNREAD;
-    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt])
+    // the copy picks no length: another rule that fails too stands in the place of that one
+    const isOther = edit[changed] !== undefined && String(must[reasonAt]).startsWith('no standard length passes:');
+    const isOneOf = isOther && String(must[reasonsAt]).includes(`; ${String(is[reasonAt])}:`);
+    if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt] && !isOneOf)
       wrong.push(`${JSON.stringify(edit)} reason: ${String(is[reasonAt])}, not ${String(must[reasonAt])}`);
   });
   return { followed, givenUp, wrong };
 }
 
 /** A value that is not followed is none: it must not look like one. */
-const saysSo = (output: string, actual: Cell | undefined): boolean =>
-  output === 'state' ? actual === 'not checked' : typeof actual === 'string' && !FORCES.includes(actual);
+function saysSo(output: string, actual: Cell | undefined): boolean {
+  if (output === 'state') return actual === 'not checked';
+  if (output === 'reasons') return actual === 'no value';
+  return typeof actual === 'string' && !FORCES.includes(actual) && !isRule(actual);
+}

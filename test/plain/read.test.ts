@@ -11,7 +11,7 @@ describe('functions without a plain form', () => {
   const { without } = readForms();
 
   test('are those that say why they are not live, the look-ups in standards, and those that the hand-over has in another way', () => {
-    const otherwise = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.WORST', 'JOINT.TABLE'];
+    const otherwise = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.CLEAR', 'CHECK.WORST', 'JOINT.TABLE'];
     // it takes its text apart before its form begins
     const withForm = ['LIMITS'];
     const declared = [...CARDS.values()]

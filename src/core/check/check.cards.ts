@@ -19,7 +19,6 @@ export const CHECK_CARDS: readonly Card[] = [
   card('CHECK.CLEAR', T, [param('value', ANYTHING), param('review', ANYTHING, { blank: 'absent' })], F.checkClear, {
     ...rest,
     example: { args: [0.05, 0.1], result: 'review' },
-    notLive: 'text',
   }),
   card('CHECK.WORST', T, [param('states', { ...BLOCK, takesEverything: true })], F.checkWorst, {
     ...rest,

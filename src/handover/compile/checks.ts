@@ -14,8 +14,18 @@ export function checkFormula(side: 'max' | 'min', value: string, limit: string, 
   return `IF(AND(${numbers}),IF(AND(${value}<>0,${limit}<>0),${sound},${NOT_CHECKED}),${NOT_CHECKED})`;
 }
 
+/** CHECK.CLEAR: a gap against nothing. */
+export function clearFormula(value: string, review: string | undefined): string {
+  const reviewed = review === undefined ? '"pass"' : `IF(OR(${review}=0,${value}>${review}+1E-9),"pass","review")`;
+  const judged = `IF(${value}<=1E-9,"fail",${reviewed})`;
+  const sound = review === undefined ? judged : `IF(${review}>=0,${judged},NA())`;
+  const numbers = [value, ...(review === undefined ? [] : [review])].map(cell => `ISNUMBER(${cell})`).join(',');
+  return `IF(AND(${numbers}),IF(${value}<>0,${sound},${NOT_CHECKED}),${NOT_CHECKED})`;
+}
+
 /** Worst state of a range: fail, then not checked, then review, then pass. An error among the states is no state. */
 export function worstFormula(range: string, cells: number): string {
   const count = (word: string): string => `SUMPRODUCT(0+(${range}="${word}"))`;
-  return `IF(${count('fail')}>0,"fail",IF(${count('pass')}+${count('review')}<${cells},${NOT_CHECKED},IF(${count('review')}>0,"review","pass")))`;
+  const unfailed = `IF(${count('pass')}+${count('review')}<${cells},${NOT_CHECKED},IF(${count('review')}>0,"review","pass"))`;
+  return `IF(${count('fail')}>0,"fail",${unfailed})`;
 }

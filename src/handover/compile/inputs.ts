@@ -47,9 +47,10 @@ export function numberFormula(
   { blank, limits }: Param,
   otherwise: string | undefined,
   meaning: TypedMeaning<number> | undefined,
+  related: readonly string[] = [],
 ): string {
   const made = otherwise ?? NONE;
-  const conditions = limitFormulas(cell, limits);
+  const conditions = [...limitFormulas(cell, limits), ...related];
   const kept = conditions.length === 0 ? cell : `IF(AND(${conditions.join(',')}),${cell},${NONE})`;
   const asNumber = blank === 'explicit' ? kept : `IF(${cell}=0,${made},${kept})`;
   const asDefault =

@@ -2,7 +2,7 @@
 import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../../core/card';
 import { partOf } from '../../core/read/relation';
 import type { Tree } from '../../plain/tree';
-import { type Ref, spreadsheetRef } from '../../plain/spreadsheet';
+import { atom, type Ref, spreadsheetRef } from '../../plain/spreadsheet';
 
 /** A formula is called by the name that it has in its card. */
 function tree(term: Term, itself: string): Tree {
@@ -34,6 +34,16 @@ export function relations({ params }: Card, refs: readonly Ref[]): string[] {
         ? [upperLimit(written(relation.upperOf), written(name))]
         : relation.holds.map(comparison => compared(name, comparison))),
   ]);
+}
+
+/** What a number in this cell must hold beside the other inputs that its relation reads. */
+export function relatedTo({ name, relation }: Param, cell: string, ref: (owner: string) => Ref): string[] {
+  if (relation === undefined || 'upperOf' in relation) return [];
+  const owners = [...new Set(pathsIn(relation).map(path => partOf(path)[0]))].filter(owner => owner !== ITSELF);
+  const refs = [atom(cell), ...owners.map(ref)];
+  return relation.holds.map(([sign, left, right]) =>
+    textOf(spreadsheetRef({ params: [name, ...owners], result: [sign, tree(left, name), tree(right, name)] }, refs)),
+  );
 }
 
 /** One side at least, and the upper one above. */

@@ -15,7 +15,7 @@ import { blockTitle } from '../labels';
 import { LOOK_UPS } from '../lookups';
 import { boundForm, boundLookUp } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
-import { limitCheck, worstCheck } from './check-block';
+import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
 
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
@@ -25,8 +25,8 @@ export function block(context: ConversionContext, { card, node, formula, sheet, 
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));
   const raws = args.map(arg => context.source.evaluate(arg.node, sheet));
   if (raws.includes(undefined)) return undefined;
-  if (card.id === 'CHECK.MAX' || card.id === 'CHECK.MIN')
-    return limitCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
+  const check = NUMBER_CHECKS[card.id];
+  if (check !== undefined) return numberCheck(context, card, check, args, raws, blockTitle(context.source, sheet, at, card.id));
   if (card.id === 'CHECK.WORST') return worstCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
   const form = formOfCard(card.id);
   const lookUp = LOOK_UPS[card.id];

@@ -67,7 +67,8 @@ export function boundForm(
     context.steps.row({
       label: stepWords(name),
       formula: text,
-      ...(value === undefined ? {} : { value }),
+      // a step that is not looked at may have none
+      ...(value === undefined || Number.isNaN(value) ? {} : { value }),
       words: worded.steps.get(name) ?? '',
     });
   const formulas = spreadsheetFormulas(

@@ -1,4 +1,4 @@
-// CHECK.MAX, CHECK.MIN and CHECK.WORST as blocks on the Steps sheet.
+// CHECK.MAX, CHECK.MIN, CHECK.CLEAR and CHECK.WORST as blocks on the Steps sheet.
 import type { Card, Param } from '../../../core/card';
 import type { Cell } from '../../../core/kinds';
 import { ANYTHING, param as anyParam } from '../../../core/read/params';
@@ -8,16 +8,36 @@ import { areaOf } from '../../../sheet/formula';
 import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
 import type { Argument } from '../arguments/argument';
 import { bind } from '../arguments/bind';
-import { checkFormula, worstFormula } from '../checks';
+import { checkFormula, clearFormula, worstFormula } from '../checks';
 import type { ConversionContext } from '../context';
 import type { CallBlock } from './call-site';
 
+const NONE = 'NA()';
+
 const VALUE = (name: string): Param => ({ ...anyParam(name, ANYTHING), blank: 'zero' });
 
-/** A value beside a limit; an error among them goes along as it is. */
-export function limitCheck(
+/** A check of numbers: its formula out of the cells of its arguments, undefined where one is left out. */
+interface NumberCheck {
+  readonly words: string;
+  formula(value: string, ...others: readonly (string | undefined)[]): string;
+}
+
+const limited = (side: 'max' | 'min', words: string): NumberCheck => ({
+  words,
+  formula: (value, limit, review) => checkFormula(side, value, limit ?? NONE, review),
+});
+
+export const NUMBER_CHECKS: Readonly<Record<string, NumberCheck>> = {
+  'CHECK.MAX': limited('max', 'pass up to review, review up to the limit, fail above'),
+  'CHECK.MIN': limited('min', 'pass down to review, review down to the limit, fail below'),
+  'CHECK.CLEAR': { words: 'pass above review, review above 0, fail from 0 down', formula: clearFormula },
+};
+
+/** A value beside its limits; an error among them goes along as it is. */
+export function numberCheck(
   context: ConversionContext,
   card: Card,
+  { words, formula }: NumberCheck,
   args: readonly Argument[],
   raws: readonly Known[],
   title: string,
@@ -26,24 +46,19 @@ export function limitCheck(
   if (!answer.ok || raws.some(raw => typeof raw === 'string' || typeof raw === 'boolean' || isRows(raw))) return undefined;
   const mark = context.steps.mark();
   context.steps.heading(title);
-  const cells = ['value', 'limit', 'review'].map((name, i): string | undefined => {
+  const cells = card.params.map(({ name, blank }, i): string | undefined => {
     const raw = raws[i];
-    if (args[i]?.node === null && i === 2) return undefined;
+    if (args[i]?.node === null && blank === 'absent') return undefined;
     const bound = bind(context, VALUE(name), args[i] as Argument, typeof raw === 'number' ? raw : 0, new Set());
     return bound !== undefined && 'text' in bound.ref ? bound.ref.text : undefined;
   });
-  const [value, limit, review] = cells;
-  if (value === undefined || limit === undefined || raws.some(isFault)) {
+  const [value, ...others] = cells;
+  const isLost = card.params.some(({ blank }, i) => blank !== 'absent' && cells[i] === undefined);
+  if (value === undefined || isLost || raws.some(isFault)) {
     context.steps.backTo(mark);
     return undefined;
   }
-  const side = card.id === 'CHECK.MAX' ? 'max' : 'min';
-  const words =
-    side === 'max' ? 'pass up to review, review up to the limit, fail above' : 'pass down to review, review down to the limit, fail below';
-  const result = context.steps.row(
-    { label: 'state', formula: checkFormula(side, value, limit, review), value: answer.value as Cell, words },
-    'result',
-  );
+  const result = context.steps.row({ label: 'state', formula: formula(value, ...others), value: answer.value as Cell, words }, 'result');
   context.steps.gap();
   return { cells: [result], live: true };
 }

@@ -92,8 +92,14 @@ function liveCells(
   return [...spill.header, ...cells];
 }
 
+/** Calls that are live elsewhere, and when they are not. */
+const NOT_FOLLOWED: Readonly<Record<string, string>> = {
+  'JOINT.TABLE': 'inputs that are no plain range, a base and units in headings are not followed',
+};
+
 const whyFixed = (card: Card | undefined): string =>
   card?.notLive ??
+  NOT_FOLLOWED[card?.id ?? ''] ??
   (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
 
 function fixedCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode, spill: SpilledCall): PlanCell[] {

@@ -13,10 +13,11 @@ import { type Variant } from '../../../joint/variant';
 import { type Arg, type Input, type Made, type Node, NotApplicable } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
-import { atom, number, type Ref, spreadsheetRef } from '../../../plain/spreadsheet';
+import { atom, number, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
 import type { Form } from '../../../plain/tree';
 import type { DataSheet } from '../data-sheet';
 import { choiceFormula, numberFormula, quoted, choicesOf } from '../inputs';
+import { relatedTo } from '../relations';
 import { type RowInput, type WriteCell, takesDefault } from './row-input';
 import {
   NONE,
@@ -25,7 +26,6 @@ import {
   textOf,
   limitsOf,
   within,
-  nameOf,
   formOf,
   constant,
   onlyInput,
@@ -61,6 +61,17 @@ export class JointRow implements RowValues {
     }
   }
 
+  /** The cell with d. */
+  nominal(): string {
+    try {
+      const screw = this.ref('screw') as { readonly parts: Record<string, Ref> };
+      return textOf(screw.parts['nominalMm']);
+    } catch (fault) {
+      if (fault instanceof Refused) return NONE;
+      throw fault;
+    }
+  }
+
   putState(title: string, words: string, formula: string, value: Cell): string {
     return this.put(title, words, formula, value);
   }
@@ -92,7 +103,7 @@ export class JointRow implements RowValues {
     // where the formula does not look at it, it may well have no value
     if ('only' in arg) return atom(this.cellOf(arg.only) ?? NONE);
     if ('of' in arg) return this.variant.outcome(arg.of) instanceof NotApplicable ? constant(arg.orElse) : this.ref(arg.of);
-    if ('given' in arg) return this.presence(arg.given) ?? constant(false);
+    if ('given' in arg) return this.presence(arg.given);
     return constant(arg.is);
   }
 
@@ -148,7 +159,7 @@ export class JointRow implements RowValues {
       case 'readings':
         return this.tables.readings(how);
       case 'length tolerances':
-        return this.tables.lengthTolerance();
+        return this.lengthTolerance(name);
       case 'argument':
         return this.arg(how.args[0] as Arg);
       case 'nothing':
@@ -156,14 +167,26 @@ export class JointRow implements RowValues {
     }
   }
 
-  /** A cell without a size has none; what cannot be read is not left out, but an error. */
-  private presence(input: string): Ref | undefined {
-    if (this.variant.value(input) === undefined) {
-      this.ref(input);
-      return atom('FALSE', false);
-    }
-    const typed = this.given.get(input)?.cell ?? '""';
-    return atom(`IF(OR(${typed}="",${typed}=0,${typed}="default"),FALSE,${this.cellOf(input)}>0)`);
+  /** Whether an input is given: what cannot be read is not left out, but an error. */
+  private presence(input: string): Ref {
+    const cell = this.given.get(input)?.cell;
+    // what hangs on an input that was left out has no formula: it must stay left out
+    if (this.variant.outcome(input) === undefined) this.ref(input);
+    return cell === undefined ? atom('FALSE', false) : atom(`NOT(OR(${cell}="",${cell}=0,${cell}="default"))`, this.variant.isGiven(input));
+  }
+
+  /** That of the table, or the user's own. */
+  private lengthTolerance(name: string): Ref {
+    const table = this.tables.lengthTolerance();
+    const own = this.given.get('length tolerance');
+    const input = INPUTS.get('length tolerance') as Input;
+    if (own === undefined) return table;
+    const { parts } = this.deviation(name, input, this.variant.value(name) as Deviation, own, table, true) as {
+      readonly parts: Readonly<Record<string, Scalar>>;
+    };
+    // an end that cannot be read leaves the screw without a length
+    const isRead = [`${this.cellOf('end') ?? '""'}<>""`];
+    return { parts: Object.fromEntries(Object.entries(parts).map(([side, part]) => [side, within(isRead, part)])) };
   }
 
   private input(name: string): Ref {
@@ -177,16 +200,25 @@ export class JointRow implements RowValues {
       if (here !== undefined) this.guards.addInput(here);
       return value === undefined ? atom('""', '') : literal(value);
     }
-    const fallback = this.fallback(name, input);
+    const asked = input.askedWhere === undefined ? undefined : this.cellOf(input.askedWhere.condition);
+    const made = this.fallback(name, input);
+    const fallback = made === undefined || asked === undefined ? made : within([asked], made);
     if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
     if (here === undefined)
       return fallback === undefined
         ? this.value(name, input.meaning, onlyInput(input.fallback))
         : this.placed(name, fallback, `${input.meaning}; default`);
-    return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string)), input.meaning);
+    const related = relatedTo(input.param, here.cell, owner => this.ref(owner));
+    return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string, related)), input.meaning);
   }
 
-  private inputFormula(param: Param, { cell, typed }: RowInput, fallback: Ref | undefined, value: number | string): string {
+  private inputFormula(
+    param: Param,
+    { cell, typed }: RowInput,
+    fallback: Ref | undefined,
+    value: number | string,
+    related: readonly string[],
+  ): string {
     const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
     const isDefault = takesDefault(typed);
     // a default without a formula holds for the inputs as sent
@@ -195,7 +227,7 @@ export class JointRow implements RowValues {
         ? `IF(${this.guards.unchanged(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
         : otherwise;
     if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
-    return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined);
+    return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined, related);
   }
 
   /** The default as a formula, if it has one. */
@@ -217,6 +249,7 @@ export class JointRow implements RowValues {
     { upperMm, lowerMm }: Deviation,
     here: RowInput | undefined,
     fallback: Ref | undefined,
+    isTwoSided = upperMm + lowerMm !== 0,
   ): Ref {
     const title = withUnit(name, 'mm');
     if (here === undefined) {
@@ -238,7 +271,7 @@ export class JointRow implements RowValues {
       const asText = isText ? `IF(${cell}=${quoted(typed)},${number(worth).text},${asDefault})` : asDefault;
       return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
     };
-    if (upperMm + lowerMm === 0) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
+    if (!isTwoSided) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
     const part = (which: string, half: string, otherwise: string, worth: number): Ref =>
       atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
     return { parts: { upperMm: part('upper', cell, upper, upperMm), lowerMm: part('lower', `-${cell}`, lower, lowerMm) } };

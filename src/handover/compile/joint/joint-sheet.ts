@@ -4,11 +4,14 @@ import { stepDigits } from '../digits';
 import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
-import { isVerdict } from '../../../joint/outputs';
+import { type Finding, NotApplicable, type Rule } from '../../../joint/graph';
+import { isVerdict, type Output, type VerdictName } from '../../../joint/outputs';
+import { Refused } from '../../../core/refuse';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
-import { askedOutputs, variantBlock } from '../../../joint/table';
-import { address, columnName } from '../../../sheet/addresses';
+import { askedColumns, askedOutputs, labelCell, variantBlock } from '../../../joint/table';
+import { type Header } from '../../../joint/headings';
+import { address, columnName, fixedCell } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
@@ -16,12 +19,13 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf, quoted } from '../inputs';
 import { JointRow } from './joint-row';
+import type { WriteCell } from './row-input';
 import { variantInputs, orNothing } from './variant-inputs';
-import { verdictFormulas, ruleState } from './joint-verdict';
+import { countFormula, marginFormula, marginValue, verdictFormulas, ruleState } from './joint-verdict';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
-import { type VariantCells, keyOf } from './variant-cells';
+import { type SheetPlace, type VariantCells, keyOf } from './variant-cells';
 import { FIRST, type WrittenVariants, ALL_COMPUTED, tableCell, named } from './written-variants';
 
 const HEAD = 3;
@@ -34,6 +38,16 @@ interface CallCell {
   readonly at: string;
   readonly node: FormulaNode;
 }
+
+const MARGIN = 'margin: ';
+
+/** Verdicts that no formula follows. */
+const NOT_LIVE: readonly VerdictName[] = [ALL_COMPUTED, 'reasons', 'remedy'];
+
+const COUNTS: readonly (readonly [VerdictName, State])[] = [
+  ['fails', 'fail'],
+  ['reviews', 'review'],
+];
 
 /** What stands where a number is none any more. */
 const NO_VALUE = quoted('no value');
@@ -60,45 +74,67 @@ export class JointSheets {
     return this.made;
   }
 
-  /** Undefined where the inputs are not a plain range, or cannot be read. */
+  /** Undefined where the inputs are not a plain range, cannot be read, or come with a base or with units in their headings. */
   table({ sheet, at, node }: CallCell): JointTable | undefined {
     const { source } = this.context;
-    const [inputsNode, outputsNode] = node.arguments ?? [];
+    const [inputsNode, outputsNode, baseNode] = node.arguments ?? [];
     const inputs = inputsNode === null || inputsNode === undefined ? undefined : areaOf(inputsNode, sheet);
     const rows = inputs === undefined ? undefined : source.area(inputs);
     const asked = outputsNode === null || outputsNode === undefined ? null : source.evaluate(outputsNode, sheet);
-    if (inputs === undefined || rows === undefined || asked === undefined) return undefined;
-    const written = orNothing(() => {
-      const { names, variants } = variantBlock(rows);
-      const outputs = askedOutputs(asked === null ? undefined : isRows(asked) ? asked : [[asked]]);
+    if (inputs === undefined || rows === undefined || asked === undefined || isGiven(baseNode)) return undefined;
+    return orNothing(() => {
+      const { header, names, variants } = variantBlock(rows);
+      if (isInUnits(header)) return undefined;
+      const columns = askedColumns(asked === null ? undefined : isRows(asked) ? asked : [[asked]], header.labels);
+      const outputs = columns.filter(column => typeof column === 'string');
+      const place = (v: number, column: number): SheetPlace => ({
+        sheet: inputs.sheet,
+        row: inputs.top + 1 + v,
+        column: inputs.left + column,
+      });
+      const label = (v: number, column: number): Cell => labelCell(rows[1 + v]?.[column]);
+      const [firstLabel] = header.labels;
       const given = variants.map((_, v): VariantCells => {
-        const row = inputs.top + 1 + v;
+        const beside = labelBeside(source, inputs.sheet, address(inputs.top + 1 + v, inputs.left));
         return {
           names,
-          label: labelBeside(source, inputs.sheet, address(row, inputs.left)) ?? v + 1,
-          at: i => ({ sheet: inputs.sheet, row, column: inputs.left + i }),
+          label: firstLabel === undefined ? (beside ?? v + 1) : label(v, firstLabel.column),
+          at: i => place(v, header.columns[i] ?? 0),
         };
       });
-      return this.write(`${sheet} ${at}`, variants, outputs, given);
+      const written = this.write(`${sheet} ${at}`, variants, outputs, given);
+      const cell = (r: number, c: number): TableCell => {
+        const column = columns[c];
+        if (column === undefined || typeof column === 'string')
+          return tableCell(written, r, columns.slice(0, c).filter(before => typeof before === 'string').length, NO_VALUE);
+        const value = r === 0 ? column.heading : label(r - 1, column.column);
+        const from = place(r - 1, column.column);
+        const formula = r === 0 || rows[r]?.[column.column] !== value ? {} : { formula: fixedCell(from.sheet, from.row, from.column) };
+        return { name: column.heading, value, unit: '', ...formula };
+      };
+      return { sheet: written.sheet, cell };
     });
-    return written === undefined ? undefined : { sheet: written.sheet, cell: (r, c) => tableCell(written, r, c, NO_VALUE) };
   }
 
   /** One output of a variant whose names and values stand in two lists. */
   value({ sheet, at, node }: CallCell): TableCell | undefined {
     const { source } = this.context;
-    const [namesNode = null, valuesNode = null, outputNode = null] = node.arguments ?? [];
+    const [namesNode = null, valuesNode = null, outputNode = null, baseNode] = node.arguments ?? [];
     const [names, values] = [namesNode, valuesNode].map(one => (one === null ? undefined : areaOf(one, sheet)));
     const [titles, cells] = [names, values].map(area => (area === undefined ? undefined : source.area(area)?.flat()));
     const asked = source.evaluate(outputNode, sheet);
-    if (values === undefined || titles === undefined || cells === undefined || asked === undefined) return undefined;
+    if (values === undefined || titles === undefined || cells === undefined || asked === undefined || isGiven(baseNode)) return undefined;
     const written = orNothing(() => {
       const block = variantBlock([titles, cells]);
+      if (isInUnits(block.header)) return undefined;
       const isColumn = values.bottom > values.top;
       const given: VariantCells = {
         names: block.names,
         label: labelBeside(source, sheet, at) ?? 1,
-        at: i => ({ sheet: values.sheet, row: values.top + (isColumn ? i : 0), column: values.left + (isColumn ? 0 : i) }),
+        at: i => {
+          const place = block.header.columns[i] ?? 0;
+          return { sheet: values.sheet, row: values.top + (isColumn ? place : 0), column: values.left + (isColumn ? 0 : place) };
+        },
       };
       return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
     });
@@ -109,7 +145,7 @@ export class JointSheets {
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly string[], given: readonly VariantCells[]): WrittenVariants {
+  private write(from: string, variants: readonly Variant[], outputs: readonly Output[], given: readonly VariantCells[]): WrittenVariants {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
@@ -157,21 +193,69 @@ export class JointSheets {
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
+      const asked = (name: VerdictName): boolean => outputs.includes(name);
+      // what has no formula is kept as it was sent, and shown while nothing has changed
+      for (const name of NOT_LIVE.filter(asked)) {
+        const value = verdict(variant, name, outputs);
+        const kept =
+          typeof value === 'boolean' ? String(value).toUpperCase() : put(`${name}, as sent`, 'value, not live', undefined, value);
+        put(name, 'value, not live', `IF(${row.guards.unchanged()},${kept},${NO_VALUE})`, value);
+      }
+      const lacking = lackingOutput(row, variant, outputs, put);
       const holds = row.guards.cell();
-      if (outputs.includes(ALL_COMPUTED))
-        put(
-          ALL_COMPUTED,
-          'value, not live',
-          `IF(${row.guards.unchanged()},${String(verdict(variant, ALL_COMPUTED)).toUpperCase()},${NO_VALUE})`,
-          verdict(variant, ALL_COMPUTED),
-        );
-      const formulas = verdictFormulas(states, holds);
-      const state = stateOf(variant);
+      // a rule that this row cannot judge may fail or be the nearest
+      const unjudged = states.filter(({ rule }) => variant.finding(rule)?.state === 'not checked').length > 0;
+      const isWhole = [
+        ...(holds === undefined ? [] : [holds]),
+        ...states.flatMap(({ rule, state: cell }) =>
+          cell === undefined || variant.finding(rule)?.state === 'not checked' ? [] : `${cell}<>"not checked"`,
+        ),
+        ...(unjudged ? [row.guards.unchanged()] : []),
+      ];
+      const whole =
+        asked('fails') || asked('reviews') || asked('margin') || asked('margin rule')
+          ? put('all rules judged', 'counts and margin hold for all rules', allOf(isWhole), true)
+          : '';
+      const while_ = (formula: string): string => `IF(${whole},${formula},${NO_VALUE})`;
+      for (const [name, word] of COUNTS)
+        if (asked(name)) put(name, `rules with the state ${word}`, while_(countFormula(states, word)), verdict(variant, name));
+      const formulas = verdictFormulas(states, lacking, holds);
+      const state = stateOf(variant, outputs);
       const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
       const stateCell = put('state', 'worst of all rules', formulas.state, state, 'result');
-      put('rule', 'first rule of that state', formulas.rule(stateCell), first?.rule.name ?? '–', 'result');
+      put(
+        'rule',
+        'what is wrong with the first rule of that state',
+        formulas.rule(stateCell),
+        reasonOf(first, lackingIn(variant, outputs)),
+        'result',
+      );
       put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
       put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
+      if (asked('margin') || asked('margin rule')) {
+        const nominal = row.nominal();
+        const marginTitle = ({ name: rule }: Rule): string => `${MARGIN}${rule}`;
+        const judgedRules = RULES.filter(rule => variants.some(one => one.finding(rule) !== undefined));
+        const columns = judgedRules.map(rule => column(marginTitle(rule), 'distance to its fail limit, as a share of it'));
+        for (const entry of states) {
+          const formula = marginFormula(entry, nominal);
+          if (formula === undefined) continue;
+          const state_ = variant.finding(entry.rule)?.state ?? 'not checked';
+          put(marginTitle(entry.rule), 'distance to its fail limit, as a share of it', formula, marginValue(variant, entry.rule, state_));
+        }
+        const [from = 0, to = from] = [columns[0], columns[columns.length - 1]];
+        const all = `$${columnName(from)}${r + 1}:$${columnName(to)}${r + 1}`;
+        const some = (formula: string): string => while_(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
+        const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
+        const heads_ = `$${columnName(from)}$${HEAD + 1}:$${columnName(to)}$${HEAD + 1}`;
+        put(
+          'margin rule',
+          'the rule of that distance',
+          some(`MID(INDEX(${heads_},MATCH(${least},${all},0)),${MARGIN.length + 1},99)`),
+          verdict(variant, 'margin rule'),
+          'result',
+        );
+      }
       if (figure !== undefined) drawings.push({ v, ...figure });
       return holds !== undefined;
     });
@@ -208,6 +292,36 @@ export class JointSheets {
     this.left += undrawn.length - chosen.length;
     return new Set(chosen.map(({ v }) => v));
   }
+}
+
+const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null && node !== undefined;
+
+/** Bare numbers under such a heading are no numbers of the joint. */
+const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
+
+const isLacking = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
+
+/** The first output that was asked for, applies and has no value. */
+const lackingIn = (variant: Variant, outputs: readonly Output[]): string | undefined =>
+  outputs.find(output => !isVerdict(output) && isLacking(variant.outcome(output)));
+
+/** The cell that names it, or has a dash. */
+function lackingOutput(row: JointRow, variant: Variant, outputs: readonly Output[], put: WriteCell): string | undefined {
+  const tests = outputs.flatMap((output): (readonly [string, string])[] => {
+    if (isVerdict(output)) return [];
+    const outcome = variant.outcome(output);
+    if (outcome instanceof Refused) return outcome instanceof NotApplicable ? [] : [[output, 'FALSE']];
+    const cell = row.cellOf(output) ?? NONE;
+    return [[output, typeof outcome === 'number' ? `ISNUMBER(${cell})` : `IFERROR(LEN(${cell})>0,FALSE)`]];
+  });
+  if (tests.length === 0) return undefined;
+  const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
+  return put('asked, without a value', 'first output that was asked for and has none', formula, lackingIn(variant, outputs) ?? '–');
+}
+
+function reasonOf(first: Finding | undefined, lacking: string | undefined): string {
+  if (first === undefined) return lacking ?? '–';
+  return first.state === 'not checked' ? first.rule.name : first.rule.broken;
 }
 
 /** The best of many, in the order of the sheet: what fails is not what will be tooled. */

@@ -4,6 +4,7 @@ import type { Variant } from '../../../joint/variant';
 import type { Bound, Rule } from '../../../joint/graph';
 import { allOf } from '../inputs';
 import type { JointRow } from './joint-row';
+import { NONE } from './row-refs';
 
 export interface RuleState {
   readonly rule: Rule;
@@ -12,6 +13,8 @@ export interface RuleState {
   /** Formulas. */
   readonly value: string | undefined;
   readonly limit: string | undefined;
+  /** How far it is from its fail limit, by the cell with d. */
+  readonly room?: (nominal: string) => string;
 }
 
 const BROKEN: Readonly<Record<Bound['side'], (value: string, limit: string) => string>> = {
@@ -23,41 +26,69 @@ const BROKEN: Readonly<Record<Bound['side'], (value: string, limit: string) => s
 
 export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<RuleState, 'rule'> {
   const finding = variant.finding(rule);
-  const conditions = (rule.when ?? []).map(name => row.cellOf(name)).filter(cell => cell !== undefined);
-  const when = conditions.length === 0 ? undefined : allOf(conditions);
+  const when = (rule.when ?? []).map(name => row.cellOf(name));
+  const conditions = when.filter(cell => cell !== undefined);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (when !== undefined && !conditions.includes('FALSE')) row.guards.add(`NOT(${when})`);
+    if (conditions.length > 0 && !conditions.includes('FALSE')) row.guards.add(`NOT(${allOf(conditions)})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;
   const value = row.cellOf(rule.value);
   const limitOf = (bound: Bound | undefined): string | undefined =>
-    bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : row.cellOf(bound.limit);
+    bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : (row.cellOf(bound.limit) ?? NONE);
   const [fail, review] = [limitOf(rule.fail), limitOf(rule.review)];
-  const shown = fail ?? review;
-  if (value === undefined || shown === undefined) {
+  if (value === undefined || conditions.length < when.length) {
     const formula =
       finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
   const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
-  const passing = rule.reviewWhere === undefined ? '"pass"' : `IF(${row.cellOf(rule.reviewWhere.condition) ?? 'FALSE'},"review","pass")`;
+  const passing = rule.reviewWhere === undefined ? '"pass"' : `IF(${row.cellOf(rule.reviewWhere.condition) ?? NONE},"review","pass")`;
   const reviewing =
     rule.review === undefined || review === undefined ? passing : `IF(${BROKEN[rule.review.side](value, review)},"review",${passing})`;
   const judged = isFailed === undefined ? reviewing : `IF(${isFailed},"fail",${reviewing})`;
-  const checked = `IF(ISNUMBER(${value}),${judged},"not checked")`;
+  const numbers = [value, fail, review].filter(cell => cell !== undefined).map(cell => `ISNUMBER(${cell})`);
+  const checked = `IF(AND(${numbers.join(',')}),${judged},"not checked")`;
   return {
     state: row.putState(
       title,
       rule.basis,
-      `IFERROR(${when === undefined ? checked : `IF(${when},${checked},"left out")`},"not checked")`,
+      `IFERROR(${conditions.length === 0 ? checked : `IF(${allOf(conditions)},${checked},"left out")`},"not checked")`,
       finding.state,
     ),
     value,
-    limit: isFailed === undefined || review === undefined ? shown : `IF(${isFailed},${fail},${review})`,
+    limit: isFailed === undefined || review === undefined ? (fail ?? review) : `IF(${isFailed},${fail},${review})`,
+    ...(rule.fail !== undefined && fail !== undefined && { room: roomFormula(rule.fail, value, fail) }),
   };
 }
+
+/** How far the value is from the fail limit, as a share of it; of d, where it is 0. */
+function roomFormula({ side }: Bound, value: string, limit: string): (nominal: string) => string {
+  const room = side === 'below' || side === 'at most' ? `(${value}-${limit})` : `(${limit}-${value})`;
+  return nominal => `${room}/IF(${limit}=0,${nominal},ABS(${limit}))`;
+}
+
+/** The distance of one rule to its fail limit, or nothing where it has none. */
+export function marginFormula({ rule, state, room }: RuleState, nominal: string): string | undefined {
+  if (state === undefined) return undefined;
+  if (room !== undefined) return `IF(OR(${state}="not checked",${state}="left out"),"",${room(nominal)})`;
+  return rule.failsAs === undefined ? undefined : `IF(${state}="fail",-1,"")`;
+}
+
+/** The same for the joint as it was sent. */
+export function marginValue(variant: Variant, { fail, value: judged }: Rule, state: State): number | '' {
+  const value = variant.outcome(judged);
+  if (state === 'not checked' || fail === undefined) return '';
+  if (typeof value !== 'number') return state === 'fail' ? -1 : '';
+  const limit = typeof fail.limit === 'number' ? fail.limit : Number(variant.value(fail.limit));
+  const room = fail.side === 'below' || fail.side === 'at most' ? value - limit : limit - value;
+  return room / (limit === 0 ? variant.value('screw').nominalMm : Math.abs(limit));
+}
+
+/** How many rules have that state. */
+export const countFormula = (states: readonly RuleState[], word: State): string =>
+  ['0', ...states.flatMap(({ state }) => (state === undefined ? [] : `(${state}="${word}")`))].join('+');
 
 export interface VerdictFormulas {
   readonly state: string;
@@ -67,20 +98,32 @@ export interface VerdictFormulas {
   limit(state: string): string;
 }
 
-/** The worst state, and the first rule that has it. `holds` is the cell that says whether the row is about the inputs at all. */
-export function verdictFormulas(states: readonly RuleState[], holds: string | undefined): VerdictFormulas {
+/**
+ * The worst state, and the first rule that has it. `holds` is the cell that says whether the row is about the inputs at all;
+ * `lacking` the one with the first output that was asked for and has no value, which leaves the row unchecked, or a dash.
+ */
+export function verdictFormulas(states: readonly RuleState[], lacking: string | undefined, holds: string | undefined): VerdictFormulas {
   const judged = states.filter(({ state }) => state !== undefined);
   const any = (word: State): string => `OR(${judged.map(({ state }) => `${state}="${word}"`).join(',')})`;
-  const worst = WORST_FIRST.slice(0, -1).reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
-  const first = (state: string, of: (entry: RuleState) => string, changed: string): string => {
-    const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, '"–"');
+  const [fail = 'fail', ...others] = WORST_FIRST.slice(0, -1);
+  const unfailed = others.reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
+  const complete = lacking === undefined ? unfailed : `IF(${lacking}="–",${unfailed},"not checked")`;
+  const worst = `IF(${any(fail)},"${fail}",${complete})`;
+  const first = (state: string, of: (entry: RuleState) => string, lacking: string, changed: string): string => {
+    const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, lacking);
     const found = `IF(${state}="pass","–",${ofFirst})`;
     return holds === undefined ? found : `IF(${holds},${found},${changed})`;
   };
   return {
     state: holds === undefined ? worst : `IF(${holds},${worst},"not checked")`,
-    rule: state => first(state, ({ rule }) => `"${rule.name}"`, '"another screw, head, material or blank: ask for a new copy"'),
-    value: state => first(state, ({ value }) => value ?? '"–"', '"–"'),
-    limit: state => first(state, ({ limit }) => limit ?? '"–"', '"–"'),
+    rule: state =>
+      first(
+        state,
+        ({ rule }) => `IF(${state}="not checked","${rule.name}","${rule.broken}")`,
+        lacking ?? '"–"',
+        '"another screw, head, material or blank: ask for a new copy"',
+      ),
+    value: state => first(state, ({ value }) => value ?? '"–"', '"–"', '"–"'),
+    limit: state => first(state, ({ limit }) => limit ?? '"–"', '"–"', '"–"'),
   };
 }

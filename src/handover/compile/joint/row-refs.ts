@@ -6,7 +6,7 @@ import type { Card } from '../../../core/card';
 import type { Arg, Input } from '../../../joint/graph';
 import { INPUTS, isWithin } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
-import { formOfDefault, formOfNode } from '../../../plain/forms';
+import { formNamed, formOfDefault, formOfNode } from '../../../plain/forms';
 import { atom, negative, number, operand, type Ref, text } from '../../../plain/spreadsheet';
 import { type Form, visit } from '../../../plain/tree';
 import { allOf } from '../inputs';
@@ -50,7 +50,13 @@ export function onlyInput(how: Input['fallback']): string | undefined {
 /** Whether the form looks at some of its arguments only in some cases. */
 export function hasChoice(form: Form): boolean {
   let has = false;
-  visit(form, { if: () => void (has = true) });
+  visit(form, {
+    if: () => void (has = true),
+    call: name => {
+      const called = formNamed(name);
+      if (called !== undefined && hasChoice(called)) has = true;
+    },
+  });
   return has;
 }
 

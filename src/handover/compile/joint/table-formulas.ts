@@ -4,7 +4,7 @@ import { SIZE_READINGS, type Screw, type ScrewSize } from '../../../core/screw/t
 import type { Variant } from '../../../joint/variant';
 import type { Input, Made } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
-import { lengthTable } from '../../../core/screw/length';
+import { lengthDeviation, lengthTable } from '../../../core/screw/length';
 import { atom, type Ref, type Scalar, text } from '../../../plain/spreadsheet';
 import type { DataSheet } from '../data-sheet';
 import { choicesOf, quoted } from '../inputs';
@@ -13,6 +13,7 @@ import { type Reader, readingsRef } from '../lookups';
 import type { RowGuards } from './row-guards';
 import type { RowInput, WriteCell } from './row-input';
 import { NONE, textOf } from './row-refs';
+import { orNothing } from './variant-inputs';
 
 /** The row as its tables see it. */
 export interface RowValues {
@@ -77,17 +78,18 @@ export class TableFormulas {
   }
 
   lengthTolerance(): Ref {
-    const { size } = this.row.variant.value('screw');
-    const value = this.row.variant.value('length tolerance');
+    const { variant } = this.row;
+    const { size } = variant.value('screw');
+    const held = orNothing(() => lengthDeviation(size, variant.value('length'), variant.value('end')));
     const formulas = lengthToleranceFormulas(this.data, size, this.row.cellOf('length') ?? '0', this.row.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
     const inFamily = `AND(${this.hasScrew()},${this.hasEnd()})`;
-    const side = (title: string, formula: string, worth: number): Ref =>
+    const side = (title: string, formula: string, worth: number | undefined): Ref =>
       atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
     return {
       parts: {
-        upperMm: side('length tolerance, upper', formulas.upper, value.upperMm),
-        lowerMm: side('length tolerance, lower', formulas.lower, value.lowerMm),
+        upperMm: side('length tolerance, upper', formulas.upper, held?.upperMm),
+        lowerMm: side('length tolerance, lower', formulas.lower, held?.lowerMm),
       },
     };
   }

@@ -8,7 +8,7 @@ export interface VariantCells {
   at(i: number): SheetPlace;
 }
 
-interface SheetPlace {
+export interface SheetPlace {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;

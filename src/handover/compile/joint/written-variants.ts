@@ -2,7 +2,7 @@
 import { withUnit } from '../../../core/call';
 import type { Cell } from '../../../core/kinds';
 import { outputCell } from '../../../joint/rows';
-import { unitOf } from '../../../joint/outputs';
+import { isVerdict, unitOf } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { columnName, sheetPrefix } from '../../../sheet/addresses';
@@ -35,7 +35,7 @@ export function named({ sheet, variants, heads, values, holding }: WrittenVarian
   const unit = unitOf(name);
   const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + v + 1}`;
   const valueOf = (title: string): Cell | undefined => values.get(`${v} ${title}`);
-  if (name === 'state' || name === 'reason' || name === ALL_COMPUTED) {
+  if (isVerdict(name)) {
     const title = name === 'reason' ? 'rule' : name;
     return { name, formula: cellOf(title), value: valueOf(title) ?? '', unit };
   }
