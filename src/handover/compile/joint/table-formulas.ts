@@ -78,7 +78,7 @@ export class TableFormulas {
 
   lengthTolerance(): Ref {
     const { size } = this.row.variant.value('screw');
-    const value = this.row.variant.value('length tolerance');
+    const value = this.row.variant.value('length deviation');
     const formulas = lengthToleranceFormulas(this.data, size, this.row.cellOf('length') ?? '0', this.row.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
     const inFamily = `AND(${this.hasScrew()},${this.hasEnd()})`;
