@@ -65,7 +65,7 @@ export function below(rows: CellRange): Layout & { readonly form: 'below' } {
 }
 
 export function layoutOf(rows: CellRange): Layout {
-  const isBeside = rows[0]?.length === 2 && !rows[0].every(isHeading);
+  const isBeside = rows[0]?.length === 2 && rows.length > 1 && !rows[0].every(isHeading);
   return isBeside ? { form: 'beside', rows: rows.flatMap((row, i) => (isBlank(row[0]) ? [] : i)) } : below(rows);
 }
 

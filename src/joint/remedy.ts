@@ -7,7 +7,7 @@ import type { Finding, Rule } from './graph';
 import { defaultSeatMm } from './formulas/head-half';
 import { INPUTS } from './inputs';
 import type { Variant } from './variant';
-import { withUnit } from './words';
+import { isBrokenBySize, withUnit } from './words';
 
 /** A size is moved to a multiple of this. */
 const STEPS: Readonly<Record<string, number>> = { 'N·m': 0.005 };
@@ -16,15 +16,15 @@ const stepOf = (name: string): number => STEPS[INPUTS.get(name)?.unit ?? ''] ?? 
 const MAX_TRIALS = 200;
 const MAX_SAID = 3;
 
-interface Change {
+interface Move {
   readonly name: string;
   readonly value: number | string;
 }
 
-/** The rule passes, or there is nothing left for it to judge; one that is always to be reviewed has failed no more. */
+/** The rule passes, or there is nothing left for it to judge, or it is to be reviewed whatever its size. */
 function passes(rule: Rule, after: Variant): boolean {
   const found = after.finding(rule);
-  return found === undefined || found.state === 'pass' || (found.state === 'review' && rule.reviewWhere !== undefined);
+  return found === undefined || found.state === 'pass' || (found.state === 'review' && !isBrokenBySize(found));
 }
 
 /** And no other rule got worse. */
@@ -83,7 +83,7 @@ class Search {
   ) {}
 
   /** Changes that mend the rule, in the order of its moves; pairs where no single one does. */
-  found(): readonly (readonly Change[])[] {
+  found(): readonly (readonly Move[])[] {
     if (this.variant.outcome('screw') instanceof Refused) return [];
     const single = this.rule.moves.flatMap(move => (typeof move === 'string' ? [this.moved(this.variant, move)] : []));
     const mended = single.filter(change => change !== undefined).map(change => [change]);
@@ -94,7 +94,7 @@ class Search {
     });
   }
 
-  private with(variant: Variant, { name, value }: Change): Variant {
+  private with(variant: Variant, { name, value }: Move): Variant {
     return variant.with(name, value === 0 ? (INPUTS.get(name)?.param.kind.unit === '°' ? '0°' : '0 mm') : value);
   }
 
@@ -106,7 +106,7 @@ class Search {
     return ++this.trials <= MAX_TRIALS && passes(this.rule, variant);
   }
 
-  private moved(variant: Variant, name: string): Change | undefined {
+  private moved(variant: Variant, name: string): Move | undefined {
     if (name === 'length') return this.firstThatWorks(variant, lengthsNear(variant));
     if (name === 'screw') return this.firstThatWorks(variant, screwsNear(variant));
     const from = sizeOf(variant, name);
@@ -117,12 +117,12 @@ class Search {
     return found.sort((a, b) => Math.abs(Number(a.value) - from) - Math.abs(Number(b.value) - from))[0];
   }
 
-  private firstThatWorks(variant: Variant, changes: readonly Change[]): Change | undefined {
+  private firstThatWorks(variant: Variant, changes: readonly Move[]): Move | undefined {
     return changes.find(change => this.works(this.with(variant, change)));
   }
 
   /** The value nearest to the present one on a grid towards an end; the end may overshoot into another fault, so it is approached. */
-  private nearest(variant: Variant, name: string, from: number, end: number, [low, high]: readonly [number, number]): Change | undefined {
+  private nearest(variant: Variant, name: string, from: number, end: number, [low, high]: readonly [number, number]): Move | undefined {
     const step = stepOf(name);
     const side = end > from ? 1 : -1;
     const first =
@@ -132,7 +132,7 @@ class Search {
     const last = side > 0 ? Math.floor(end / step + 1e-9) : Math.ceil(end / step - 1e-9);
     const count = (last - first) * side;
     if (count < 0) return undefined;
-    const at = (i: number): Change => ({ name, value: Math.round((first + side * i) * step * 1e6) / 1e6 });
+    const at = (i: number): Move => ({ name, value: Math.round((first + side * i) * step * 1e6) / 1e6 });
     const ends = [...new Set([count / 8, count / 4, count / 2, count].map(Math.ceil))];
     const reached = ends.findIndex(i => this.passes(this.with(variant, at(i))));
     if (reached < 0) return undefined;
@@ -149,7 +149,7 @@ class Search {
   }
 
   /** Two inputs: seat and board plane by the same amount; else some values of the first, and what the second needs then. */
-  private together([one, other]: readonly [string, string]): readonly Change[] | undefined {
+  private together([one, other]: readonly [string, string]): readonly Move[] | undefined {
     if (one === 'seat' && other === 'board plane') return this.shifted(one, other);
     for (const change of this.stepsOf(one)) {
       const second = this.moved(this.with(this.variant, change), other);
@@ -158,7 +158,7 @@ class Search {
     return undefined;
   }
 
-  private stepsOf(name: string): readonly Change[] {
+  private stepsOf(name: string): readonly Move[] {
     if (name === 'length') return lengthsNear(this.variant).slice(0, 4);
     if (name === 'screw') return screwsNear(this.variant);
     const from = sizeOf(this.variant, name);
@@ -168,7 +168,7 @@ class Search {
     return [high, low].filter(end => Math.abs(end - from) >= step).map(end => ({ name, value: Math.round(end / step) * step }));
   }
 
-  private shifted(one: string, other: string): readonly Change[] | undefined {
+  private shifted(one: string, other: string): readonly Move[] | undefined {
     const [first, second] = [sizeOf(this.variant, one), sizeOf(this.variant, other)];
     if (first === undefined || second === undefined) return undefined;
     const [low, high] = range(this.variant, one, first);
@@ -185,7 +185,7 @@ class Search {
   }
 }
 
-function lengthsNear(variant: Variant): readonly Change[] {
+function lengthsNear(variant: Variant): readonly Move[] {
   const from = sizeOf(variant, 'length') ?? 0;
   return [...standardLengthsMm(variant.value('screw').size)]
     .filter(length => length !== from)
@@ -195,14 +195,14 @@ function lengthsNear(variant: Variant): readonly Change[] {
 }
 
 /** The next smaller and the next larger screw of the family. */
-function screwsNear(variant: Variant): readonly Change[] {
+function screwsNear(variant: Variant): readonly Move[] {
   const { size } = variant.value('screw');
   const sizes = familySizes(size);
   const at = sizes.indexOf(size.text);
   return [sizes[at - 1], sizes[at + 1]].flatMap(value => (value === undefined ? [] : [{ name: 'screw', value }]));
 }
 
-function inWords(variant: Variant, changes: readonly Change[]): string {
+function inWords(variant: Variant, changes: readonly Move[]): string {
   const words = changes.map(({ name, value }) =>
     typeof value === 'string' ? `${name} ${value}` : `${name} ${withUnit(value, INPUTS.get(name)?.unit ?? '')}`,
   );

@@ -3,7 +3,7 @@ import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell, CellRange } from '../core/kinds';
 import { isBlank, isCellError } from '../core/read/cells';
 import { errorName, wrongInput } from '../core/refuse';
-import { below, type Header, headerOf, layoutOf, listOf, outputName, spelled, used, valuesOf } from './headings';
+import { below, type Header, headerOf, isHeading, layoutOf, listOf, outputName, spelled, used, valuesOf } from './headings';
 import { INPUTS } from './inputs';
 import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';
 import { rowByRow } from './rows';
@@ -56,6 +56,9 @@ function namedValues(rows: CellRange, argument: string): Map<string, unknown> {
 /** What replaces the defaults; what is blank or asks for the default itself replaces nothing. */
 export function baseOf(rows: CellRange | undefined): Base {
   if (rows === undefined) return NO_BASE;
+  const [only] = rows;
+  // one name and its value
+  if (rows.length === 1 && only?.length === 2 && !isHeading(only[1])) return baseOf([...rows, [null, null]]);
   const layout = layoutOf(rows);
   if (layout.form === 'below' && layout.height > 2) throw wrongInput('base has more than one row of values', 'base');
   return new Map(
@@ -68,10 +71,10 @@ export function variantsOf(rows: CellRange, base: Base = NO_BASE): readonly Vari
   return layoutOf(rows).form === 'below' ? variantBlock(rows, base).variants : [new Variant(namedValues(rows, 'inputs'), base)];
 }
 
-export type Label = Header['labels'][number];
+export type LabelHeading = Header['labels'][number];
 
 /** Outputs and labels in the order in which they are asked for; left out: labels, then every output but the remedy. */
-export function askedColumns(outputs: CellRange | undefined, labels: readonly Label[]): readonly (Output | Label)[] {
+export function askedColumns(outputs: CellRange | undefined, labels: readonly LabelHeading[]): readonly (Output | LabelHeading)[] {
   const all = [...labels, ...OUTPUTS.filter(output => output !== 'remedy')];
   if (outputs === undefined) return all;
   const list = listOf(outputs, 'outputs');

@@ -28,7 +28,7 @@ export function sentence(finding: Finding): string {
     return state === 'fail' && refusal.message.startsWith(broken)
       ? refusal.message
       : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
-  if (bound === undefined || value === undefined || limit === undefined || !isBroken(finding))
+  if (bound === undefined || value === undefined || limit === undefined || !isBrokenBySize(finding))
     return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
   if (rule.shown !== undefined && shown !== undefined) {
     const { needs, has } = shown;
@@ -48,7 +48,7 @@ export function sentence(finding: Finding): string {
 }
 
 /** Whether the value is what breaks the rule; else it is to be reviewed whatever its value. */
-function isBroken({ value = NaN, limit = NaN, bound }: Finding): boolean {
+export function isBrokenBySize({ value = NaN, limit = NaN, bound }: Finding): boolean {
   switch (bound?.side) {
     case 'below':
       return value < limit;

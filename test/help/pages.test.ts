@@ -153,8 +153,8 @@ test('related functions are those of the forms and of the joint', () => {
   const related = section(pageOf('BOSS.WALL'), 'related');
   expect(related).toContain('boss wall root');
   expect(related).toMatch(/Its formula uses<\/dt><dd><a href="HOLE\.AT\.html">/);
-  expect(related).toMatch(/In the joint it gives to<\/dt><dd>.*BOSS\.SINK/);
-  expect(section(pageOf('BOSS.SINK'), 'related')).toContain('Rule “sink”');
+  expect(section(pageOf('HOLE.MOUTH'), 'related')).toMatch(/In the joint it gives to<\/dt><dd>.*BOSS\.WALL/);
+  expect(section(pageOf('BOSS.SLENDER'), 'related')).toContain('Rule “slenderness”');
 });
 
 test('evidence and the lack of it', () => {
