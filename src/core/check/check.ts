@@ -27,10 +27,22 @@ function checked(value: unknown, limit: unknown, look: unknown, keeps: (value: n
   return k === undefined || keeps(v.value, k.value) ? 'pass' : 'look';
 }
 
+/**
+ * State of a value that must not pass a limit: pass, look, fail or not checked.
+ * value to check; limit at most this; look above this it is looked at.
+ * CHECK.MAX: different quantities, and a look above the limit, are refused.
+ * Source: common practice.
+ */
 export function checkMax(value: unknown, limit: unknown, look: unknown): State {
   return checked(value, limit, blankLook(look), atMost, 'at most');
 }
 
+/**
+ * State of a value that must reach a limit: pass, look, fail or not checked.
+ * value to check; limit at least this; look below this it is looked at.
+ * CHECK.MIN: different quantities, and a look below the limit, are refused.
+ * Source: common practice.
+ */
 export function checkMin(value: unknown, limit: unknown, look: unknown): State {
   return checked(value, limit, blankLook(look), atLeast, 'at least');
 }
@@ -50,6 +62,12 @@ export function worstState(states: readonly unknown[]): State {
   return WORST_FIRST.find(state => words.includes(state)) ?? 'not checked';
 }
 
+/**
+ * Worst of the states of a range: fail, not checked, look, pass. Blank cells, unknown words and errors count as not checked.
+ * states any cells.
+ * CHECK.WORST sets no limits.
+ * Source: common practice.
+ */
 export function checkWorst(states: readonly (readonly unknown[])[]): State {
   return worstState(states.flat());
 }
