@@ -124,6 +124,11 @@ export function askedOutputs(outputs: CellRange | undefined): readonly Output[] 
   return names.length === 0 ? OUTPUTS : names;
 }
 
+/**
+ * A row of outputs for each variant of a screw joint, below a header row with units.
+ * inputs first row: names of joint inputs, each further row one variant; outputs names of the outputs wanted, every one if undefined.
+ * A number in a cell is in the core unit of its input. Refused (thrown): a name that is not one of the joint, no variant below the names.
+ */
 export function jointTable(inputs: CellRange, outputs: CellRange | undefined): Cell[][] {
   return tableOf(askedOutputs(outputs), headedBlock(inputs));
 }
