@@ -91,7 +91,7 @@ const symbolOf = ({ symbol, name }: Param): string => symbol ?? name;
 
 /** `D outside diameter, mm`: its symbol where a card has one, its unit where card or name has one. */
 function itemFaults(item: string, name: string, param: Param | undefined): string[] {
-  const units = [unitIn(name), param?.kind.unit].filter(unit => unit !== undefined && unit !== '');
+  const units = [...new Set([unitIn(name), param?.kind.unit])].filter(unit => unit !== undefined && unit !== '');
   return [
     ...(item === '' ? [`${name} is not said`] : []),
     ...units.filter(unit => !item.endsWith(`, ${unit}`)).map(unit => `${name} is without ${unit}: ${item}`),
@@ -175,6 +175,9 @@ function faultsOf(one: Documented): string[] {
     ...(unit !== undefined && !says(summary, unit) ? [`${one.name} is without ${unit}`] : []),
     ...(card === undefined ? [] : cardFaults(text, summary, card)),
     ...(/ Source: ./.test(text) ? [] : ['no source']),
+    ...(/ has them/.test(parts.rest.join(' ')) && !CORE_CARDS.some(({ id }) => parts.rest[0]?.includes(` ${id} has`))
+      ? ['no such card']
+      : []),
     ...(one.lines.length > MOST_LINES ? [`${one.lines.length} lines`] : []),
   ];
 }
@@ -205,15 +208,16 @@ test('what is left out or wrong is found, in every docstring', () => {
       if (faultsOf({ ...one, lines }).length === 0) unseen.push(`${one.name}: ${what}`);
     };
     const withItems = (changed: readonly string[]): string[] => [...summary, `${changed.join('; ')}.`, ...rest];
-    const withRest = (change: (text: string) => string): string[] => [...summary, `${items.join('; ')}.`, change(rest.join(' '))];
+    const withRest = (from: string | RegExp, to: string): string[] => [
+      ...summary,
+      `${items.join('; ')}.`,
+      rest.join(' ').replace(from, to),
+    ];
     const card = CARD_OF.get(one.name);
     plant('no docstring', []);
     plant('too many lines', [...one.lines, ...Array<string>(MOST_LINES).fill('more')]);
     plant('no limits and no source', withItems(items).slice(0, -rest.length));
-    plant(
-      'no source',
-      withRest(text => text.replace(/ Source: .*/, '')),
-    );
+    plant('no source', withRest(/ Source: .*/, ''));
     plant('an item less', withItems(items.slice(1)));
     for (const [i, name] of one.params.entries()) {
       if (unitIn(name) !== undefined)
@@ -225,20 +229,16 @@ test('what is left out or wrong is found, in every docstring', () => {
         ...summary.map(line => line.replaceAll(`, ${unitIn(one.name)}`, '')),
         ...one.lines.slice(summary.length),
       ]);
-    if (card === undefined) continue;
+    if (card === undefined) {
+      plant('limits of no card', withRest(' has', '.X has'));
+      continue;
+    }
     for (const [limit] of rest
       .join(' ')
       .split(' Source: ')[0]
       ?.matchAll(/ (above|below|at least|at most) -?[0-9]+/g) ?? [])
-      plant(
-        `another limit than${limit}`,
-        withRest(text => text.replace(limit, `${limit}1`)),
-      );
-    for (const { title } of card.sources)
-      plant(
-        `${title} reworded`,
-        withRest(text => text.replace(/Source: .*/, source => source.replaceAll(title, title.slice(1)))),
-      );
+      plant(`another limit than${limit}`, withRest(limit, `${limit}1`));
+    for (const { title } of card.sources) plant(`${title} reworded`, withRest(title, title.slice(1)));
   }
   expect(unseen).toEqual([]);
   expect(planted).toBeGreaterThan(1500);
