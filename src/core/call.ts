@@ -10,6 +10,7 @@ import { Refused, asRefusal, wrongInput } from './refuse';
 /** A result larger than this is refused with its size. */
 export const MAX_CELLS = 20_000;
 
+/** What a call gives: a cell or a rectangle of cells, or a refusal. */
 export type Outcome = Answer<Cell | Cell[][]>;
 
 export function callCard(card: Card, args: readonly unknown[]): Outcome {

@@ -112,6 +112,7 @@ export type Blank =
   | { readonly default: number | string }
   | { readonly sameAs: string; readonly take?: (preceding: never) => unknown };
 
+/** One argument: its name and kind, its symbol, its limits in the core unit of the kind, what a blank means. */
 export interface Param<T = unknown> {
   readonly name: string;
   readonly kind: Kind<T>;
@@ -133,6 +134,7 @@ interface NamedQuantity {
   readonly unit: string;
 }
 
+/** What a function gives, each number with its name and core unit. */
 export type Result =
   | { readonly shape: 'number'; readonly name: string; readonly symbol?: string; readonly unit: string }
   | { readonly shape: 'text'; readonly name: string }
@@ -143,6 +145,7 @@ export type Result =
   /** A header row, then rows; no columns where the arguments decide. */
   | { readonly shape: 'table'; readonly columns: readonly NamedQuantity[] };
 
+/** All that is said of one function: its arguments, result, formula, kind, sources, an example whose result is known, and cautions. */
 export interface Card {
   readonly id: string;
   readonly topic: Topic;

@@ -35,6 +35,7 @@ export interface Granted<T> {
 
 export type Answer<T> = Granted<T> | Refusal;
 
+/** Where a card says that it comes from, with edition, and how that is held. */
 export interface Source {
   readonly title: string;
   readonly held: Held;

@@ -313,6 +313,7 @@ export const INPUTS: ReadonlyMap<string, Input> = new Map(
   Object.entries<Input>(INPUT).map(([name, declared]) => [name, { ...declared, param: { ...declared.param, name } }]),
 );
 
+/** What the joint takes: the names of its inputs, in their order. */
 export const JOINT_INPUT_NAMES: readonly string[] = [...INPUTS.keys()];
 
 const SIDES = ['above', 'atLeast', 'below', 'atMost'] as const;

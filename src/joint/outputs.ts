@@ -79,6 +79,7 @@ const NAMES = [
 ] as const satisfies readonly (JointName | VerdictName)[];
 
 export type Output = (typeof NAMES)[number];
+/** What the joint answers: the names of its outputs, in their order. */
 export const OUTPUTS: readonly Output[] = NAMES;
 
 export const isOutput = (name: string): name is Output => OUTPUTS.some(output => output === name);

@@ -19,6 +19,7 @@ const STEPS: readonly Step[] = [...textOf('DEVELOPERS.md').matchAll(/^```ts (\S+
 
 /** Those that meet every function, output and rule, but the slow ones. */
 const TESTS = [
+  'test/architecture/docstrings',
   'test/contract',
   'test/core/examples',
   'test/evidence/evidence',

@@ -3,7 +3,13 @@ import { holeAtDepthMm } from '../hole/hole';
 import { atMost } from '../maths';
 import { bossWallMm, outsideAtMm } from './boss';
 
-/** Both ends of a boss after draft; no hole where it stops above the root. */
+/**
+ * Outside diameter, hole and wall of a boss at its free end and its root, mm; no hole where it stops above the root.
+ * D outside diameter, mm; d_h hole, mm; h height, mm; α outside draft per side, °; β hole draft per side (< 0 widens), °;
+ * H hole depth, mm.
+ * BOSS.ENDS accepts D, d_h, h above 0 mm; α at least 0° and below 90°; β above -90° and below 90°; H at least 0 mm.
+ * Source: plane geometry (derived).
+ */
 export function bossEnds(
   odMm: number,
   holeMm: number,

@@ -4,23 +4,52 @@ import { atMost, max, min, PI, sqrt, tanDeg } from '../maths';
 import { junctionCircleMm } from '../mould/mould';
 import type { Screw } from '../screw/thread';
 
+/**
+ * Wall t of an internal feature, mm.
+ * T outer wall, mm; k share of it.
+ * WALL.FEATURE accepts T above 0 mm; k above 0 and at most 1.
+ * Source: common practice.
+ */
 export function wallFeatureMm(wallMm: number, share: number): number {
   return share * wallMm;
 }
 
+/**
+ * Outside diameter D of a boss around a hole, mm, at a distance from the free end, where the size is held.
+ * d_h hole, mm; t boss wall, mm; z distance from the free end, mm; α draft per side, °.
+ * BOSS.OD accepts d_h, t above 0 mm; z at least 0 mm; α at least 0° and below 90°.
+ * Source: plane geometry (derived).
+ */
 export function bossOutsideDiaMm(holeMm: number, wallMm: number, distanceMm: number, draftDeg: number): number {
   return holeMm + 2 * wallMm + 2 * distanceMm * tanDeg(draftDeg);
 }
 
+/**
+ * Outside diameter D of a boss as a ratio to the nominal diameter of the screw, mm.
+ * size of the screw; k ratio.
+ * BOSS.OD.RULE accepts k above 0.
+ * Source: common practice; start values by material (from memory).
+ */
 export function bossOutsideDiaByRuleMm(screw: Screw, ratio: number): number {
   return ratio * screw.nominalMm;
 }
 
+/**
+ * Outside diameter of a boss at a distance from its free end, mm.
+ * D outside diameter at the free end, mm; z distance from it, mm; α outside draft per side, °.
+ * Limits: as BOSS.WALL has them. Source: plane geometry (derived).
+ */
 export function outsideAtMm(odMm: number, distanceMm: number, outsideDraftDeg: number): number {
   return odMm + 2 * distanceMm * tanDeg(outsideDraftDeg);
 }
 
-/** Beyond the depth of the hole the boss is solid: the wall is its whole outside diameter. */
+/**
+ * Boss wall t at a distance from the free end, mm. Beyond the depth of the hole the boss is solid: its wall is its whole outside diameter.
+ * D outside diameter, mm; d_h hole, mm; z distance from the free end, mm; α outside draft per side, °;
+ * β hole draft per side (< 0 widens), °; H hole depth, mm.
+ * BOSS.WALL accepts D, d_h above 0 mm; z, H at least 0 mm; α at least 0° and below 90°; β above -90° and below 90°.
+ * Source: plane geometry (derived).
+ */
 export function bossWallMm(
   odMm: number,
   holeMm: number,
@@ -33,10 +62,22 @@ export function bossWallMm(
   return atMost(distanceMm, holeDepthMm) ? (outsideMm - holeAtDepthMm(holeMm, distanceMm, holeDraftDeg)) / 2 : outsideMm;
 }
 
+/**
+ * Height ÷ outside diameter of a boss.
+ * h height, mm; D outside diameter, mm.
+ * BOSS.SLENDER accepts h, D above 0 mm.
+ * Source: common practice.
+ */
 export function bossSlenderness(heightMm: number, odMm: number): number {
   return heightMm / odMm;
 }
 
+/**
+ * Boss wall ÷ wall it stands on: the measure of sink.
+ * t boss wall, mm; T wall, mm.
+ * BOSS.SINK accepts t, T above 0 mm.
+ * Source: common practice.
+ */
 export function sinkRatio(bossWall: number, wallMm: number): number {
   return bossWall / wallMm;
 }
@@ -68,11 +109,23 @@ export function bossCircleMm(bossWallMm: number, wallMm: number, filletMm: numbe
     : junctionCircleMm(wallMm - ringDepthMm, bossWallMm, filletMm);
 }
 
+/**
+ * Volume of a frustum of a cone, mm³.
+ * d_1 diameter at one end, mm; d_2 diameter at the other, mm; h height, mm.
+ * Limits: as BOSS.MASS has them. Source: plane geometry (derived).
+ */
 export function frustumVolumeMm3(oneEndMm: number, otherEndMm: number, heightMm: number): number {
   return (PI / 12) * heightMm * (oneEndMm ** 2 + oneEndMm * otherEndMm + otherEndMm ** 2);
 }
 
-/** The boss above its root: the outside cone less the drafted hole, as far as the hole goes in it. */
+/**
+ * Mass m of the boss above its root, g: the outside cone less the drafted hole, as far as the hole goes in it.
+ * D outside diameter, mm; d_h hole, mm; h height, mm; ρ density, g/cm³; α outside draft per side, °;
+ * β hole draft per side (< 0 widens), °; H hole depth, mm.
+ * BOSS.MASS accepts D, h above 0 mm; d_h above 0 mm, below D; ρ above 0 g/cm³; α at least 0° and below 90°; β above -90° and below 90°;
+ * H at least 0 mm, no deeper than where the drafted hole closes or breaks out.
+ * Source: plane geometry (derived).
+ */
 export function bossMassG(
   odMm: number,
   holeMm: number,
@@ -89,16 +142,32 @@ export function bossMassG(
   return (densityGPerCm3 * volumeMm3) / 1000;
 }
 
-/** Boss and wall both lean into the gap: the steel between them is thinnest at the floor. */
+/**
+ * Mould steel s_f at the floor, mm. Boss and wall both lean into the gap: the steel between them is thinnest there.
+ * s gap at the top, mm; h height, mm; α draft of the boss, per side, °; β draft of the wall, °.
+ * BOSS.STEEL accepts s, h above 0 mm; α, β at least 0° and below 90°.
+ * Source: plane geometry (derived).
+ */
 export function steelAtFloorMm(gapTopMm: number, heightMm: number, bossDraftDeg: number, wallDraftDeg: number): number {
   return gapTopMm - heightMm * (tanDeg(bossDraftDeg) + tanDeg(wallDraftDeg));
 }
 
-/** Negative: the fillets meet in a knife edge. */
+/**
+ * Flat f left between the fillets, mm. Negative: the fillets meet in a knife edge.
+ * s_f steel at the floor, mm; R_b fillet of the boss, mm; R_w fillet of the wall, mm.
+ * BOSS.FLAT accepts R_b, R_w at least 0 mm.
+ * Source: plane geometry (derived).
+ */
 export function flatBetweenFilletsMm(steelMm: number, bossFilletMm: number, wallFilletMm: number): number {
   return steelMm - bossFilletMm - wallFilletMm;
 }
 
+/**
+ * Outside diameter asked by the screw, mm, allowed by the wall, mm, wall that satisfies both, mm, and the state.
+ * size of the screw; T wall, mm; d_h pilot hole, mm; k outside diameter ÷ screw diameter; s boss wall ÷ wall.
+ * BOSS.CONFLICT accepts T above 0 mm; d_h above 0 mm, below the major diameter of the screw; k above 1; s above 0 and at most 1.
+ * Source: common practice; start values by material (from memory).
+ */
 export function bossConflict(screw: Screw, wallMm: number, pilotMm: number, odRatio: number, share: number): (string | number)[][] {
   const askedOdMm = bossOutsideDiaByRuleMm(screw, odRatio);
   const allowedOdMm = pilotMm + 2 * share * wallMm;
@@ -106,10 +175,22 @@ export function bossConflict(screw: Screw, wallMm: number, pilotMm: number, odRa
   return [[askedOdMm, allowedOdMm, wallForBothMm, atMost(askedOdMm, allowedOdMm) ? 'pass' : 'fail']];
 }
 
+/**
+ * Start values of gussets: thickness, height and base, mm, and their count.
+ * h boss height, mm; T wall, mm.
+ * BOSS.GUSSET accepts h, T above 0 mm.
+ * Source: thickness 0.5 to 0.6 of the wall, height 0.67 to 0.95 and base 0.3 to 1 of the boss height, four at 90° (from memory).
+ */
 export function gussetStartValues(bossHeightMm: number, wallMm: number): number[][] {
   return [[0.5 * wallMm, 0.8 * bossHeightMm, 0.5 * bossHeightMm, 4]];
 }
 
+/**
+ * Shear stress τ at the outside of a boss under torque, MPa.
+ * T torque, N·m; D outside diameter, mm; d_h hole, mm.
+ * BOSS.TORSION accepts T above 0 N·m; D above 0 mm; d_h above 0 mm, below D.
+ * Source: torsion of a round tube, any strength of materials handbook (from memory).
+ */
 export function bossTorsionMpa(torqueNm: number, odMm: number, holeMm: number): number {
   return (16 * 1000 * torqueNm * odMm) / (PI * (odMm ** 4 - holeMm ** 4));
 }

@@ -28,10 +28,22 @@ function checked(value: unknown, limit: unknown, review: unknown, keeps: (value:
   return k === undefined || keeps(v.value, k.value) ? 'pass' : 'review';
 }
 
+/**
+ * State of a value that must not pass a limit: pass, review, fail or not checked.
+ * value to check; limit at most this; review above this it is to be reviewed.
+ * CHECK.MAX: different quantities, and a review above the limit, are refused.
+ * Source: common practice.
+ */
 export function checkMax(value: unknown, limit: unknown, review: unknown): State {
   return checked(value, limit, blankReview(review), atMost, 'at most');
 }
 
+/**
+ * State of a value that must reach a limit: pass, review, fail or not checked.
+ * value to check; limit at least this; review below this it is to be reviewed.
+ * CHECK.MIN: different quantities, and a review below the limit, are refused.
+ * Source: common practice.
+ */
 export function checkMin(value: unknown, limit: unknown, review: unknown): State {
   return checked(value, limit, blankReview(review), atLeast, 'at least');
 }
@@ -62,6 +74,12 @@ export function worstState(states: readonly unknown[]): State {
   return WORST_FIRST.find(state => words.includes(state)) ?? 'not checked';
 }
 
+/**
+ * Worst of the states of a range: fail, not checked, look, pass. Blank cells, unknown words and errors count as not checked.
+ * states any cells.
+ * CHECK.WORST sets no limits.
+ * Source: common practice.
+ */
 export function checkWorst(states: readonly (readonly unknown[])[]): State {
   return worstState(states.flat());
 }

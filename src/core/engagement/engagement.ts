@@ -3,6 +3,12 @@ import { sqrt, sum, sumSquaredDifferences } from '../maths';
 import type { Deviation, Deviations } from '../read/deviation';
 import type { Screw } from '../screw/thread';
 
+/**
+ * Grip G, mm: the layers together.
+ * s_i layers, mm.
+ * GRIP accepts s_i above 0 mm.
+ * Source: plane geometry (derived).
+ */
 export function gripMm(layersMm: readonly number[]): number {
   return sum(layersMm);
 }
@@ -11,18 +17,41 @@ export function gripMinMm(layersMm: readonly number[], tolerances: Deviations): 
   return sum(layersMm) + sum(tolerances.lowerMm);
 }
 
+/**
+ * Grip at its limits: min, nominal, max, mm.
+ * s_i layers, mm; t_i their tolerances, mm.
+ * GRIP.LIMITS accepts s_i above 0 mm; lists of equal counts.
+ * Source: plane geometry (derived).
+ */
 export function gripLimitsMm(layersMm: readonly number[], tolerances: Deviations): number[] {
   return [gripMinMm(layersMm, tolerances), sum(layersMm), sum(layersMm) + sum(tolerances.upperMm)];
 }
 
+/**
+ * Length P below the boss face, mm.
+ * L screw length, mm; G grip, or its layers, mm.
+ * PENETRATION accepts L, G above 0 mm.
+ * Source: plane geometry (derived).
+ */
 export function penetrationMm(lengthMm: number, layersMm: readonly number[]): number {
   return lengthMm - sum(layersMm);
 }
 
+/**
+ * Full-thread engagement L_e, mm.
+ * L screw length, mm; G grip, or its layers, mm; c relief, mm; y length at the point without full thread, mm.
+ * ENGAGEMENT accepts L, G above 0 mm; c, y at least 0 mm.
+ * Source: plane geometry (derived).
+ */
 export function engagementMm(lengthMm: number, layersMm: readonly number[], reliefMm: number, pointMm: number): number {
   return penetrationMm(lengthMm, layersMm) - reliefMm - pointMm;
 }
 
+/**
+ * Full-thread engagement at the worst, mm: shortest screw, thickest layers, deepest relief.
+ * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm; c relief, mm; t_c its tolerance, mm; y point, mm.
+ * Limits: as ENGAGEMENT.LIMITS has them. Source: plane geometry (derived).
+ */
 export function engagementMinMm(
   lengthMm: number,
   lengthTol: Deviation,
@@ -35,6 +64,11 @@ export function engagementMinMm(
   return lengthMm + lengthTol.lowerMm - (sum(layersMm) + sum(tolerances.upperMm)) - (reliefMm + reliefTol.upperMm) - pointMm;
 }
 
+/**
+ * Full-thread engagement at the most, mm: longest screw, thinnest layers, shallowest relief.
+ * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm; c relief, mm; t_c its tolerance, mm; y point, mm.
+ * Limits: as ENGAGEMENT.LIMITS has them. Source: plane geometry (derived).
+ */
 export function engagementMaxMm(
   lengthMm: number,
   lengthTol: Deviation,
@@ -47,7 +81,11 @@ export function engagementMaxMm(
   return lengthMm + lengthTol.upperMm - (sum(layersMm) + sum(tolerances.lowerMm)) - (reliefMm + reliefTol.lowerMm) - pointMm;
 }
 
-/** Root sum square of the half widths of every tolerance: half the spread about the middle of the limits. */
+/**
+ * Root sum square of the half widths of every tolerance, mm: half the spread about the middle of the limits.
+ * t_L tolerance of the length, mm; t_i tolerances of the layers, mm; t_c tolerance of the relief, mm.
+ * Limits: as ENGAGEMENT.LIMITS has them; it takes the tolerances as independent. Source: plane geometry (derived).
+ */
 export function engagementSpreadMm(lengthTol: Deviation, tolerances: Deviations, reliefTol: Deviation): number {
   return (
     sqrt(
@@ -58,6 +96,12 @@ export function engagementSpreadMm(lengthTol: Deviation, tolerances: Deviations,
   );
 }
 
+/**
+ * Full-thread engagement: worst min, nominal, worst max, root-sum-square half spread, mm.
+ * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm; c relief, mm; t_c its tolerance, mm; y point, mm.
+ * ENGAGEMENT.LIMITS accepts L, s_i above 0 mm; c, y at least 0 mm; lists of equal counts.
+ * Source: plane geometry (derived).
+ */
 export function engagementLimitsMm(
   lengthMm: number,
   lengthTol: Deviation,
@@ -75,16 +119,31 @@ export function engagementLimitsMm(
   ];
 }
 
+/**
+ * Engagement ÷ nominal diameter d of the screw.
+ * L_e full-thread engagement, mm; size of the screw, with its d.
+ * ENGAGEMENT.RATIO sets no limits.
+ * Source: plane geometry (derived).
+ */
 export function engagementRatio(engagement: number, screw: Screw): number {
   return engagement / screw.nominalMm;
 }
 
-/** The deepest a screw can reach below the boss face. */
+/**
+ * The deepest a screw can reach below the boss face, mm.
+ * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm.
+ * Limits: as SCREW.BOTTOM has them. Source: plane geometry (derived).
+ */
 export function penetrationMaxMm(lengthMm: number, lengthTol: Deviation, layersMm: readonly number[], tolerances: Deviations): number {
   return lengthMm + lengthTol.upperMm - (sum(layersMm) + sum(tolerances.lowerMm));
 }
 
-/** Smallest room under the tip; negative: the screw jacks the joint open. */
+/**
+ * Smallest room under the tip, mm. Negative: the screw jacks the joint open.
+ * H hole depth, mm; t_H its tolerance, mm; L screw length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm.
+ * SCREW.BOTTOM accepts H, L, s_i above 0 mm; lists of equal counts.
+ * Source: plane geometry (derived).
+ */
 export function bottomRoomMm(
   holeDepthMm: number,
   depthTol: Deviation,

@@ -100,6 +100,14 @@ function picked(demand: Demand): number {
   );
 }
 
+/**
+ * Shortest standard length L that holds and does not bottom, mm.
+ * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
+ * c relief, mm; t_c its tolerance, mm; end cone or flat.
+ * SCREW.LENGTH.PICK accepts s_i, H above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts;
+ * where no standard length passes it is refused.
+ * Source: plane geometry (derived).
+ */
 export function pickedLengthMm(
   screw: Screw,
   layersMm: readonly number[],
@@ -155,6 +163,13 @@ export function pickedJointLengthMm(
   });
 }
 
+/**
+ * Each standard length, mm, with its worst engagement, mm and ÷ d, the hole depth it needs, mm, state and reason.
+ * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
+ * c relief, mm; t_c its tolerance, mm; end cone or flat.
+ * SCREW.LENGTH.TABLE accepts s_i, H above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts.
+ * Source: plane geometry (derived).
+ */
 export function lengthTable(
   screw: Screw,
   layersMm: readonly number[],
@@ -188,7 +203,13 @@ export function lengthTable(
   ]);
 }
 
-/** How many of the joints each standard length passes. */
+/**
+ * How many of the joints each standard length, mm, passes.
+ * size of the screw; G_i grips, mm; t_i their tolerances, mm; H_i hole depths, mm; k least engagement ÷ d; g gap under the tip, mm;
+ * c relief, mm; end cone or flat.
+ * SCREW.LENGTH.COMMON accepts G_i, H_i above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts.
+ * Source: plane geometry (derived).
+ */
 export function commonLengths(
   screw: Screw,
   gripsMm: readonly number[],

@@ -9,6 +9,12 @@ export const QUANTITY = choice(
   Object.fromEntries(Object.keys(MATERIAL_QUANTITIES).map(word => [word, []])) as unknown as Record<string, readonly string[]>,
 );
 
+/**
+ * One value of a material, in the core unit of its quantity.
+ * material symbol, or own card; quantity by its word.
+ * MATERIAL: a quantity that is not held for the material is refused.
+ * Source: collected ranges by ISO 1043 symbol (read in secondary copies or from memory; see MATERIAL.TABLE).
+ */
 export function materialWord(material: Material, quantity: string): number {
   return materialValue(material, quantity);
 }
@@ -45,7 +51,12 @@ function rows(ranges: MaterialRanges): (string | number)[][] {
 const limitRows = (symbol: string): (string | number)[][] =>
   Object.entries(START_LIMITS[symbol] ?? {}).map(([quantity, value]) => [quantity, value, '–', '–', '–', '–', START_LIMITS_HELD]);
 
-/** The ranges of one material; of all, with their symbol in front, where none is named. An own card has values only. */
+/**
+ * The ranges of one material; of all, with their symbol in front, where none is named. An own card has values only.
+ * material symbol, own card, or none.
+ * MATERIAL.TABLE: a material that is not held is refused.
+ * Source: collected ranges by ISO 1043 symbol (each row says how).
+ */
 export function materialTable(material: Material | undefined): (string | number)[][] {
   if (material === undefined) {
     return [

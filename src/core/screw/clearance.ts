@@ -20,6 +20,12 @@ export type HoleLimit = keyof typeof HOLE_LIMITS;
 
 const INCH: Readonly<Record<Exclude<Fit, 'din 74-1'>, string>> = { fine: 'close', medium: 'normal', coarse: 'loose' };
 
+/**
+ * Where the clearance hole d_h is read, mm: ISO 273 for metric sizes, ASME B18.2.8 for inch sizes, DIN 74-1 where it is named.
+ * size of the screw by name; fit fine, medium, coarse or DIN 74-1; limit nominal, max or min.
+ * HOLE.CLEARANCE: what the table does not hold is refused.
+ * Source: ISO 273:1979; ASME B18.2.8-1999; DIN 74-1 form C (withdrawn) (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function clearanceReadings(size: Size, fit: Fit, limit: HoleLimit): Reading[] {
   const row = size.gauge;
   if (fit === 'din 74-1') {

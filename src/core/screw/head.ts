@@ -126,11 +126,24 @@ function reading(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string
   return { table: head.table, row: size.gauge, key: keys[limit] };
 }
 
+/**
+ * Where the head diameter d_k is read, mm.
+ * size of the screw by name; head standard or trade word; limit max, min, nominal or sharp.
+ * SCREW.HEAD.DIAMETER: a head that is not held for the size, or a limit that its table has not, is refused.
+ * Source: ISO 7045, 14583, 1580, 1207, 4762, 7380-1, 7046, 7047, 7049, 14585, 7050, 7051; DIN 7981;
+ * ASME B18.6.3 (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function headDiameterReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
   return [reading(head, size, DIAMETER_KEYS, limit, 'head diameter')];
 }
 
-/** Head height; of a raised countersunk head the whole of it, with the raised part where the standard gives that apart. */
+/**
+ * Where the head height k is read, mm; of a raised countersunk head the whole of it, with the raised part where that stands apart.
+ * size of the screw by name; head standard or trade word; limit max, min, nominal or sharp.
+ * SCREW.HEAD.HEIGHT: a head that is not held for the size, or a limit that its table has not, is refused.
+ * Source: ISO 7045, 14583, 1580, 1207, 4762, 7380-1, 7046, 7047, 7049, 14585, 7050, 7051; DIN 7981;
+ * ASME B18.6.3 (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function headHeightReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
   const height = reading(head, size, HEIGHT_KEYS, limit, 'head height');
   if (head.style !== 'raised countersunk' || head.heightIsTotal === true) return [height];

@@ -7,10 +7,22 @@ import { heldOf, valueOrNone } from '../table';
 import type { Table } from '../../standards/table';
 import { type End, threadRow, threadTable } from './thread';
 
+/**
+ * Standard nominal lengths, mm, rising, in one column.
+ * size of the screw by name.
+ * SCREW.LENGTHS: what the table does not hold is refused.
+ * Source: ISO 888, ISO 7049, ASME B18.6.3; ISO 4759-1 limits (read in secondary copies; inch list and some tolerances from memory).
+ */
 export function standardLengths(size: Size): number[][] {
   return standardLengthsMm(size).map(lengthMm => [lengthMm]);
 }
 
+/**
+ * Lower and upper deviation of a screw length, mm, in one row.
+ * size of the screw by name; L nominal length, mm; end cone or flat.
+ * SCREW.LENGTH.TOL accepts L above 0 mm; a length that the table does not hold is refused.
+ * Source: ISO 888, ISO 7049, ASME B18.6.3; ISO 4759-1 limits (read in secondary copies; inch list and some tolerances from memory).
+ */
 export function lengthTolerances(size: Size, lengthMm: number, end: End): number[] {
   const { upperMm, lowerMm }: Deviation = lengthDeviation(size, lengthMm, end);
   return [lowerMm, upperMm];
@@ -29,7 +41,14 @@ function tableRows(table: Table, row: string): CardRow[] {
   });
 }
 
-/** Everything that is held for one screw with its head. */
+/**
+ * Everything that is held for one screw with its head: quantity, value, unit, limit, standard and edition, how held.
+ * size of the screw by name; head standard or trade word.
+ * SCREW.CARD: a head that is not held for the size is refused.
+ * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD);
+ * ISO 7045, 14583, 1580, 1207, 4762, 7380-1, 7046, 7047, 7049, 14585, 7050, 7051; DIN 7981; ASME B18.6.3 (read in secondary copies;
+ * each value says how in SCREW.CARD).
+ */
 export function screwCard(size: Size, head: Head): CardRow[] {
   const rows: CardRow[] = [
     ['size', size.text, '–', '–', edition(threadTable(size)), '–'],

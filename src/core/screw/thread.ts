@@ -51,20 +51,43 @@ const reading = (size: Size, key: string): Reading => ({ table: threadTable(size
 
 export type MajorLimit = 'max' | 'min' | 'nominal';
 
-/** d of every ratio is the nominal: basic major for machine screws, major max for tapping screws. */
+/**
+ * Where the major diameter d1 is read, mm; d of every ratio is `nominal`: basic major for machine screws, major max for tapping screws.
+ * size of the screw by name; limit max, min or nominal.
+ * SCREW.MAJOR: what the table does not hold is refused.
+ * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function majorReadings(size: Size, limit: MajorLimit): Reading[] {
   return [reading(size, limit === 'min' ? 'majorMin' : limit === 'max' || isTapping(size) ? 'majorMax' : 'nominal')];
 }
 
+/**
+ * Where the root diameter d2 is read, mm.
+ * size of the screw by name; limit max or min.
+ * SCREW.ROOT: what the table does not hold is refused.
+ * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function rootReadings(size: Size, limit: 'max' | 'min'): Reading[] {
   return [reading(size, limit === 'max' ? 'rootMax' : 'rootMin')];
 }
 
+/**
+ * Where the pitch P is read, mm.
+ * size of the screw by name.
+ * SCREW.PITCH: what the table does not hold is refused.
+ * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD).
+ */
 export function pitchReadings(size: Size): Reading[] {
   return size.family === 'M' || size.family === 'ST' ? [reading(size, 'pitch')] : [{ ...reading(size, 'tpi'), over: 25.4 }];
 }
 
-/** Length at the point without full thread. Machine screws: two pitches. */
+/**
+ * Where the length y at the point without full thread is read, mm. Machine screws: two pitches.
+ * size of the screw by name; end cone or flat.
+ * SCREW.POINT: what the table does not hold is refused.
+ * Source: ISO 1478 y; ASME B18.6.3 type B point taper; ISO 4753 two pitches for machine screws (read in secondary copies;
+ * ISO 4753 from memory).
+ */
 export function pointReadings(size: Size, end: End): Reading[] {
   if (size.family === 'ST') return [reading(size, end === 'cone' ? 'pointCone' : 'pointFlat')];
   if (size.family === 'B') return [reading(size, 'pointTaperMax')];

@@ -3,13 +3,25 @@ import { atanDeg, atLeast, atMost, cosDeg, max, PI, tanDeg } from '../maths';
 import type { Screw } from '../screw/thread';
 import { threadMeanDiaMm } from './pull-out';
 
-/** The pull-out force on the slope of the thread, with friction. */
+/**
+ * Strip torque T_s, N·m: the pull-out force on the slope of the thread, with friction; an estimate.
+ * F pull-out force, N; size of the screw; f friction.
+ * TORQUE.STRIP accepts F above 0 N; f above 0 and at most 1.
+ * Source: square-thread power screw, any machine design handbook (from memory);
+ * copies in circulation that lost π, (P + 2·f·r)/(2·r − f·P), give twice this and more (read in secondary copies).
+ */
 export function stripTorqueNm(pullOutForceN: number, screw: Screw, friction: number): number {
   const radiusMm = threadMeanDiaMm(screw) / 2;
   const slope = (screw.pitchMm + 2 * PI * friction * radiusMm) / (2 * PI * radiusMm - friction * screw.pitchMm);
   return (pullOutForceN * radiusMm * slope) / 1000;
 }
 
+/**
+ * Set torque T between drive and strip torque, N·m.
+ * T_d drive torque, N·m; T_s strip torque, N·m; k share of the way.
+ * TORQUE.SET accepts T_d above 0 N·m; T_s above 0 N·m, above T_d; k above 0 and at most 1.
+ * Source: half way from drive to strip torque (common practice, from memory).
+ */
 export function setTorqueNm(driveNm: number, stripNm: number, share: number): number {
   return driveNm + share * (stripNm - driveNm);
 }
@@ -23,6 +35,14 @@ export function highSetTorqueNm(stripNm: number, scatter: number): number {
   return (0.7 * stripNm) / (1 + scatter);
 }
 
+/**
+ * Strip ÷ drive, state, low and high set torque, N·m: at least twice the drive torque, and 50 to 70 % of the strip torque.
+ * T_d drive torque, N·m; T_s strip torque, N·m; k least strip ÷ drive; s scatter of the driver.
+ * TORQUE.WINDOW accepts T_d, T_s above 0 N·m; k above 1; s at least 0 and below 1.
+ * Source: drive : tighten : strip = 1 : 2 : 3 or more (common practice, read in 1 secondary copy);
+ * tighten at 50 to 70 % of the strip torque (common practice, from memory);
+ * a driver scatters by 10 % of its set torque (common practice, from memory).
+ */
 export function torqueWindow(driveNm: number, stripNm: number, leastRatio: number, scatter: number): (string | number)[][] {
   const stripToDrive = stripNm / driveNm;
   const lowNm = lowSetTorqueNm(driveNm, stripNm, scatter);
@@ -33,6 +53,14 @@ export function torqueWindow(driveNm: number, stripNm: number, leastRatio: numbe
   ];
 }
 
+/**
+ * Torque T for a clamp force, N·m: an estimate, without what forms the thread.
+ * F clamp force, N; size of the screw; μ friction in the thread; μ_h friction under the head; d_k head diameter, mm; d_h hole, mm;
+ * β flank angle, half the thread angle, °.
+ * TORQUE.CLAMP accepts F above 0 N; μ, μ_h at least 0 and at most 1; d_k above 0 mm; d_h above 0 mm, below d_k; β above 0° and below 90°;
+ * a countersunk head is refused.
+ * Source: Shigley, Mechanical Engineering Design, power screws and bolt tension (example 8-3) (from memory, recomputed).
+ */
 export function clampTorqueNm(
   forceN: number,
   screw: Screw,
@@ -50,6 +78,12 @@ export function clampTorqueNm(
   return (forceN * (threadArmMm + headArmMm)) / 1000;
 }
 
+/**
+ * Mean pressure p under the head, MPa.
+ * F force, N; d_k head diameter, mm; d_h hole, mm.
+ * BEARING accepts F above 0 N; d_k above 0 mm; d_h above 0 mm, below d_k; a countersunk head is refused.
+ * Source: force on a flat ring (derived).
+ */
 export function bearingMpa(forceN: number, headDiameterMm: number, holeMm: number): number {
   const areaMm2 = (PI / 4) * (headDiameterMm ** 2 - holeMm ** 2);
   return forceN / areaMm2;

@@ -12,13 +12,26 @@ const at = (list: readonly number[], i: number): number => list[i] as number;
 const halfWidths = (tolerances: Deviations, sensitivities: readonly number[]): number[] =>
   sensitivities.map((a, i) => (Math.abs(a) * (at(tolerances.upperMm, i) - at(tolerances.lowerMm, i))) / 2);
 
+/**
+ * Share of the variance that each link of a stack has, in one column.
+ * t_i tolerances, mm; a_i sensitivities.
+ * STACK.SHARE accepts lists of equal counts; tolerances that are all 0 are refused.
+ * Source: root sum square of independent deviations (read in several secondary copies).
+ */
 export function stackShares(tolerances: Deviations, sensitivities: readonly number[]): number[][] {
   const rssMm = rootSumSquareMm(tolerances, sensitivities);
   if (rssMm === 0) throw wrongInput('tolerances: none is above 0, so there is nothing to share', 'tolerances');
   return halfWidths(tolerances, sensitivities).map(half => [(half / rssMm) ** 2]);
 }
 
-/** A row a link, then a row a method with the deviations of the whole stack from its nominal. */
+/**
+ * A row a link, then a row a method with the deviations of the whole stack from its nominal, mm.
+ * labels of the links; v_i values, mm; t_i tolerances, mm; a_i sensitivities.
+ * STACK.TABLE accepts lists of equal counts.
+ * Source: Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack (read in 1 secondary copy);
+ * root sum square of independent deviations (read in several secondary copies);
+ * P. Drake, Dimensioning and Tolerancing Handbook, 1999, ch. 9: computed factor (from memory; agrees with one printed result).
+ */
 export function stackTable(
   labels: readonly string[],
   valuesMm: readonly number[],
@@ -66,6 +79,14 @@ const MOST_DRAWS = 20_000_000;
 const LOW_POINT = 0.00135;
 const HIGH_POINT = 0.99865;
 
+/**
+ * A simulated stack: mean, standard deviation, 0.135 % and 99.865 % points, mm; share inside; ppm outside.
+ * v_i values, mm; t_i tolerances, mm; a_i sensitivities; L limit or "none", mm; U limit or "none", mm; N samples; seed of the draws; shape
+ * normal, uniform or triangular.
+ * STACK.SIMULATE accepts N at least 1000 and at most 20000000; seed at least 1 and at most 2147483647; lists of equal counts; L or U
+ * given; U above L; N times links at most 20000000. Source: generator xoroshiro128+ of 2018, 32 bits a draw (compared with published
+ * values); polar method for normal draws, SIAM Review 6, 1964 (from memory).
+ */
 export function stackSimulated(
   valuesMm: readonly number[],
   tolerances: Deviations,

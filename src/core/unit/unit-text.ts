@@ -6,6 +6,12 @@ import { type LengthKind, UNIT_BANDS } from './unit-bands';
 const INCH_MM = 25.4;
 const METRE_MM = 1000;
 
+/**
+ * A length in mm and in inches, as text.
+ * l length, mm; mm_places decimals of the mm; in_places decimals of the inches.
+ * DUAL accepts mm_places, in_places at least 1 and at most 9.
+ * Source: international inch of 1959: 25.4 mm exactly (from memory).
+ */
 export function dualText(lengthMm: number, mmPlaces: number, inPlaces: number): string {
   return `${fixedText(lengthMm, mmPlaces)} mm (${fixedText(lengthMm / INCH_MM, inPlaces)} in)`;
 }
@@ -18,7 +24,12 @@ const SLIPS = [
 
 const ROUND: readonly LengthKind[] = ['screw', 'head'];
 
-/** `ok`, or the slips that would bring the length into its usual band. */
+/**
+ * `ok`, or the slips that would bring the length into its usual band.
+ * l length, mm; kind of length: wall, screw, head, board edge, board thickness or height.
+ * UNIT.CHECK accepts l above 0 mm; other kinds are refused.
+ * Source: common practice.
+ */
 export function unitCheck(lengthMm: number, kind: LengthKind): string {
   const [low, high] = [valueOf(UNIT_BANDS, kind, 'low'), valueOf(UNIT_BANDS, kind, 'high')];
   const usual = (mm: number): boolean => mm >= low && mm <= high;
