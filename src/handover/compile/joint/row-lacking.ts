@@ -2,6 +2,7 @@
 import { Refused } from '../../../core/refuse';
 import { NotApplicable } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
+import { NODES } from '../../../joint/nodes';
 import { isVerdict, type Output } from '../../../joint/outputs';
 import type { Variant } from '../../../joint/variant';
 import type { JointRow } from './joint-row';
@@ -30,8 +31,11 @@ export function lackingCell(row: JointRow, title: string, outputs: readonly Outp
   return put(title, 'first of these outputs that has none', formula, lackingIn(variant, outputs) ?? '–');
 }
 
-/** An input that is not read where it does not apply, must not come to be one that cannot be read. */
-function stayAway({ variant, guards }: JointRow, output: Output): void {
+/** What an output that does not apply reads all the same must not come to be what cannot be read. */
+function stayAway(row: JointRow, output: Output): void {
+  const { variant, guards } = row;
   for (const input of guards.inputsOf(output))
     if (INPUTS.has(input) && variant.outcome(input) instanceof NotApplicable) guards.addInputOfVerdict(input);
+  for (const needed of NODES.get(output)?.where ?? [])
+    if (typeof variant.outcome(needed) === 'number') guards.addOfVerdict(`ISNUMBER(${row.cellOf(needed) ?? NONE})`);
 }
