@@ -180,8 +180,8 @@ export class JointRow implements RowValues {
   /** Whether an input is given: what cannot be read is not left out, but an error. */
   private presence(input: string): Ref {
     const cell = this.given.get(input)?.cell;
-    // what hangs on an input that was left out has no formula: it must stay left out
-    if (this.variant.outcome(input) === undefined) this.ref(input);
+    // the rules that hang on an input that was left out have no formula: it must stay left out
+    if (this.variant.outcome(input) === undefined) this.guards.addInputOfVerdict(input);
     return cell === undefined ? atom('FALSE', false) : atom(`NOT(OR(${cell}="",${cell}=0,${cell}="default"))`, this.variant.isGiven(input));
   }
 
