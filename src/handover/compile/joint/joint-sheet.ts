@@ -178,7 +178,7 @@ export class JointSheets {
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
       putVerdict({ row, variant, outputs, states, r, judged }, put, column);
       if (figure !== undefined) drawings.push({ v, ...figure });
-      return row.guards.cell() !== undefined;
+      return row.guards.hasFixed();
     });
     this.made.push({
       name,

@@ -35,8 +35,13 @@ export class RowGuards {
     return this.put('rules as sent', 'rules that do not apply are still left out', `IFERROR(${allOf(conditions)},FALSE)`, true);
   }
 
+  /** Whether there is something that its numbers do not follow. */
+  hasFixed(): boolean {
+    return this.fixed.size > 0;
+  }
+
   /** Cell that says whether everything that the row does not follow is as it was sent. Undefined where it follows all. */
-  cell(): string | undefined {
+  private cell(): string | undefined {
     if (this.fixed.size === 0) return undefined;
     return this.put(
       'fixed inputs as sent',
