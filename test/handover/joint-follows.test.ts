@@ -16,7 +16,7 @@ import {
 import { workedOut } from '../kit/worked-out';
 
 const NOTHING: Changes = {};
-/** Of the numbers and words that the functions give, so many come out of the copy too; for the others it says that it does not know. Pinned. */
+/** So many of the numbers and words come out of the copy too; of the others it says that it does not know them. Pinned. */
 const LEAST_FOLLOWED = 0.85;
 
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
