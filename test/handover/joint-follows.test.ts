@@ -16,8 +16,8 @@ import {
 import { workedOut } from '../kit/worked-out';
 
 const NOTHING: Changes = {};
-/** Of the numbers and words that the functions give, so many come out of the copy too; for the others it says that it does not know. Pinned. */
-const LEAST_FOLLOWED = 0.8;
+/** So many of the numbers and words come out of the copy too; of the others it says that it does not know them. Pinned. */
+const LEAST_FOLLOWED = 0.85;
 
 describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   const sent = sentSheets(base, [NOTHING]);
@@ -35,11 +35,11 @@ describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
   test('is a joint with all the numbers that it can have', () => {
     const [now = []] = expectedRows(base, [NOTHING]);
     expect(ASKED.filter((_, i) => typeof now[i] !== 'number')).toEqual(numberless(base));
-    // state, all computed, reasons, margin rule, and where there is a pull-out the weakest
+    // state, all computed, margin rule, and where there is a pull-out the weakest
     expect(follow([NOTHING])).toEqual({
       followed:
         numbersOf(base) +
-        (now[ASKED.indexOf('weakest')] === undefined || String(now[ASKED.indexOf('weakest')]).startsWith('no value') ? 4 : 5),
+        (now[ASKED.indexOf('weakest')] === undefined || String(now[ASKED.indexOf('weakest')]).startsWith('no value') ? 3 : 4),
       givenUp: {},
       wrong: [],
     });

@@ -2,7 +2,6 @@
 import { RowGuards } from './row-guards';
 import { type RowValues, TableFormulas } from './table-formulas';
 import { withUnit } from '../../../core/call';
-import type { Param } from '../../../core/card';
 import type { Cell } from '../../../core/kinds';
 import type { Deviation } from '../../../core/read/deviation';
 import { Refused } from '../../../core/refuse';
@@ -16,13 +15,14 @@ import { NODES } from '../../../joint/nodes';
 import { atom, number, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
 import type { Form } from '../../../plain/tree';
 import type { DataSheet } from '../data-sheet';
-import { choiceFormula, numberFormula, quoted, choicesOf } from '../inputs';
+import { quoted } from '../inputs';
 import { relatedTo } from '../relations';
-import { type RowInput, type WriteCell, takesDefault } from './row-input';
+import { deviationRef } from './row-deviation';
+import { inputFormula } from './row-typed';
+import type { RowInput, WriteCell } from './row-input';
 import {
   NONE,
   wordsOf,
-  halfWidth,
   textOf,
   limitsOf,
   within,
@@ -102,9 +102,19 @@ export class JointRow implements RowValues {
     if (typeof arg === 'string') return this.ref(arg);
     // where the formula does not look at it, it may well have no value
     if ('only' in arg) return atom(this.cellOf(arg.only) ?? NONE);
-    if ('of' in arg) return this.variant.outcome(arg.of) instanceof NotApplicable ? constant(arg.orElse) : this.ref(arg.of);
+    if ('of' in arg)
+      return this.variant.outcome(arg.of) instanceof NotApplicable
+        ? within([this.staysAway(arg.of)], constant(arg.orElse))
+        : this.ref(arg.of);
     if ('given' in arg) return this.presence(arg.given);
     return constant(arg.is);
+  }
+
+  /** What does not apply has no formula here: it must stay away. */
+  private staysAway(name: string): string {
+    const why = NODES.get(name)?.where?.find(condition => this.variant.outcome(condition) === false);
+    const cell = why === undefined ? undefined : this.cellOf(why);
+    return cell === undefined ? this.guards.unchanged(name) : `NOT(${cell})`;
   }
 
   /** A scalar in its column; a list or record stays what it is made of. */
@@ -170,8 +180,8 @@ export class JointRow implements RowValues {
   /** Whether an input is given: what cannot be read is not left out, but an error. */
   private presence(input: string): Ref {
     const cell = this.given.get(input)?.cell;
-    // what hangs on an input that was left out has no formula: it must stay left out
-    if (this.variant.outcome(input) === undefined) this.ref(input);
+    // the rules that hang on an input that was left out have no formula: it must stay left out
+    if (this.variant.outcome(input) === undefined) this.guards.addInputOfVerdict(input);
     return cell === undefined ? atom('FALSE', false) : atom(`NOT(OR(${cell}="",${cell}=0,${cell}="default"))`, this.variant.isGiven(input));
   }
 
@@ -181,7 +191,7 @@ export class JointRow implements RowValues {
     const own = this.given.get('length tolerance');
     const input = INPUTS.get('length tolerance') as Input;
     if (own === undefined) return table;
-    const { parts } = this.deviation(name, input, this.variant.value(name) as Deviation, own, table, true) as {
+    const { parts } = deviationRef(this.put, name, input, this.variant.value(name) as Deviation, own, table, true) as {
       readonly parts: Readonly<Record<string, Scalar>>;
     };
     // an end that cannot be read leaves the screw without a length
@@ -203,31 +213,17 @@ export class JointRow implements RowValues {
     const asked = input.askedWhere === undefined ? undefined : this.cellOf(input.askedWhere.condition);
     const made = this.fallback(name, input);
     const fallback = made === undefined || asked === undefined ? made : within([asked], made);
-    if (typeof value === 'object') return this.deviation(name, input, value as Deviation, here, fallback);
+    if (typeof value === 'object') return deviationRef(this.put, name, input, value as Deviation, here, fallback);
     if (here === undefined)
       return fallback === undefined
         ? this.value(name, input.meaning, onlyInput(input.fallback))
         : this.placed(name, fallback, `${input.meaning}; default`);
     const related = relatedTo(input.param, here.cell, owner => this.ref(owner));
-    return this.placed(name, atom(this.inputFormula(input.param, here, fallback, value as number | string, related)), input.meaning);
-  }
-
-  private inputFormula(
-    param: Param,
-    { cell, typed }: RowInput,
-    fallback: Ref | undefined,
-    value: number | string,
-    related: readonly string[],
-  ): string {
-    const otherwise = fallback !== undefined && 'text' in fallback ? fallback.text : undefined;
-    const isDefault = takesDefault(typed);
-    // a default without a formula holds for the inputs as sent
-    const made =
-      isDefault && otherwise === undefined
-        ? `IF(${this.guards.unchanged(param.name)},${typeof value === 'string' ? quoted(value) : number(value).text},NA())`
-        : otherwise;
-    if (typeof value === 'string') return choiceFormula(cell, choicesOf(param), made, isDefault ? undefined : { typed, means: value });
-    return numberFormula(cell, param, made, typeof typed === 'string' && !isDefault ? { typed, means: value } : undefined, related);
+    return this.placed(
+      name,
+      atom(inputFormula(input.param, here, fallback, value as number | string, related, this.guards)),
+      input.meaning,
+    );
   }
 
   /** The default as a formula, if it has one. */
@@ -240,40 +236,5 @@ export class JointRow implements RowValues {
       if (fault instanceof Refused) return undefined;
       throw fault;
     }
-  }
-
-  /** A half width is followed, so is the default; a text with two deviations holds while it is as it was sent. */
-  private deviation(
-    name: string,
-    { param, meaning }: Input,
-    { upperMm, lowerMm }: Deviation,
-    here: RowInput | undefined,
-    fallback: Ref | undefined,
-    isTwoSided = upperMm + lowerMm !== 0,
-  ): Ref {
-    const title = withUnit(name, 'mm');
-    if (here === undefined) {
-      if (fallback !== undefined && 'parts' in fallback) return fallback;
-      return halfWidth(this.put(title, `± ${meaning}; default`, undefined, upperMm), upperMm);
-    }
-    const { cell, typed } = here;
-    const [upper, lower] =
-      fallback === undefined
-        ? [NONE, NONE]
-        : 'parts' in fallback
-          ? [textOf(fallback.parts['upperMm']), textOf(fallback.parts['lowerMm'])]
-          : [textOf(fallback), `-${textOf(fallback)}`];
-    const isText = typeof typed === 'string' && !takesDefault(typed);
-    const side = (half: string, otherwise: string, worth: number): string => {
-      const asNumber =
-        param.blank === 'explicit' ? `IF(${cell}>=0,${half},${NONE})` : `IF(${cell}>0,${half},IF(${cell}=0,${otherwise},${NONE}))`;
-      const asDefault = `IF(${param.blank === 'explicit' ? `${cell}="default"` : `OR(${cell}="",${cell}="default")`},${otherwise},${NONE})`;
-      const asText = isText ? `IF(${cell}=${quoted(typed)},${number(worth).text},${asDefault})` : asDefault;
-      return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
-    };
-    if (!isTwoSided) return halfWidth(this.put(title, `± ${meaning}`, side(cell, upper, upperMm), upperMm), upperMm);
-    const part = (which: string, half: string, otherwise: string, worth: number): Ref =>
-      atom(this.put(`${name}, ${which} (mm)`, meaning, side(half, otherwise, worth), worth), worth);
-    return { parts: { upperMm: part('upper', cell, upper, upperMm), lowerMm: part('lower', `-${cell}`, lower, lowerMm) } };
   }
 }

@@ -1,12 +1,10 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
-import { stateOf, verdict } from '../../../joint/verdict';
+import { stateOf } from '../../../joint/verdict';
 import { stepDigits } from '../digits';
 import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
-import { type Finding, NotApplicable, type Rule } from '../../../joint/graph';
-import { isVerdict, type Output, type VerdictName } from '../../../joint/outputs';
-import { Refused } from '../../../core/refuse';
+import { isVerdict, type Output } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedColumns, askedOutputs, labelCell, variantBlock } from '../../../joint/table';
@@ -17,18 +15,17 @@ import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
-import { allOf, quoted } from '../inputs';
+import { allOf } from '../inputs';
 import { JointRow } from './joint-row';
-import type { WriteCell } from './row-input';
 import { variantInputs, orNothing } from './variant-inputs';
-import { countFormula, marginFormula, marginValue, verdictFormulas, ruleState } from './joint-verdict';
+import { ruleState } from './joint-verdict';
+import { NONE } from './row-refs';
+import { putVerdict } from './row-verdict';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
 import { type SheetPlace, type VariantCells, keyOf } from './variant-cells';
-import { FIRST, type WrittenVariants, ALL_COMPUTED, tableCell, named } from './written-variants';
-
-const HEAD = 3;
+import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
 /** Width of a figure on its sheet. */
 const FIGURE_PX = 700;
@@ -38,21 +35,6 @@ interface CallCell {
   readonly at: string;
   readonly node: FormulaNode;
 }
-
-const MARGIN = 'margin: ';
-
-/** Verdicts that no formula follows. */
-const NOT_LIVE: readonly VerdictName[] = [ALL_COMPUTED, 'reasons', 'remedy'];
-
-const COUNTS: readonly (readonly [VerdictName, State])[] = [
-  ['fails', 'fail'],
-  ['reviews', 'review'],
-];
-
-/** What stands where a number is none any more. */
-const NO_VALUE = quoted('no value');
-
-const NONE = 'NA()';
 
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
@@ -165,6 +147,7 @@ export class JointSheets {
     };
     const values = new Map<string, Cell>();
     const drawn = this.toDraw(variants, given);
+    const judged = RULES.filter(rule => variants.some(variant => variant.finding(rule) !== undefined));
     const drawings: (Section & { readonly v: number })[] = [];
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
@@ -193,71 +176,9 @@ export class JointSheets {
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
-      const asked = (name: VerdictName): boolean => outputs.includes(name);
-      // what has no formula is kept as it was sent, and shown while nothing has changed
-      for (const name of NOT_LIVE.filter(asked)) {
-        const value = verdict(variant, name, outputs);
-        const kept =
-          typeof value === 'boolean' ? String(value).toUpperCase() : put(`${name}, as sent`, 'value, not live', undefined, value);
-        put(name, 'value, not live', `IF(${row.guards.unchanged()},${kept},${NO_VALUE})`, value);
-      }
-      const lacking = lackingOutput(row, variant, outputs, put);
-      const holds = row.guards.cell();
-      // a rule that this row cannot judge may fail or be the nearest
-      const unjudged = states.filter(({ rule }) => variant.finding(rule)?.state === 'not checked').length > 0;
-      const isWhole = [
-        ...(holds === undefined ? [] : [holds]),
-        ...states.flatMap(({ rule, state: cell }) =>
-          cell === undefined || variant.finding(rule)?.state === 'not checked' ? [] : `${cell}<>"not checked"`,
-        ),
-        ...(unjudged ? [row.guards.unchanged()] : []),
-      ];
-      const whole =
-        asked('fails') || asked('reviews') || asked('margin') || asked('margin rule')
-          ? put('all rules judged', 'counts and margin hold for all rules', allOf(isWhole), true)
-          : '';
-      const while_ = (formula: string): string => `IF(${whole},${formula},${NO_VALUE})`;
-      for (const [name, word] of COUNTS)
-        if (asked(name)) put(name, `rules with the state ${word}`, while_(countFormula(states, word)), verdict(variant, name));
-      const formulas = verdictFormulas(states, lacking, holds);
-      const state = stateOf(variant, outputs);
-      const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
-      const stateCell = put('state', 'worst of all rules', formulas.state, state, 'result');
-      put(
-        'rule',
-        'what is wrong with the first rule of that state',
-        formulas.rule(stateCell),
-        reasonOf(first, lackingIn(variant, outputs)),
-        'result',
-      );
-      put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
-      put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
-      if (asked('margin') || asked('margin rule')) {
-        const nominal = row.nominal();
-        const marginTitle = ({ name: rule }: Rule): string => `${MARGIN}${rule}`;
-        const judgedRules = RULES.filter(rule => variants.some(one => one.finding(rule) !== undefined));
-        const columns = judgedRules.map(rule => column(marginTitle(rule), 'distance to its fail limit, as a share of it'));
-        for (const entry of states) {
-          const formula = marginFormula(entry, nominal);
-          if (formula === undefined) continue;
-          const state_ = variant.finding(entry.rule)?.state ?? 'not checked';
-          put(marginTitle(entry.rule), 'distance to its fail limit, as a share of it', formula, marginValue(variant, entry.rule, state_));
-        }
-        const [from = 0, to = from] = [columns[0], columns[columns.length - 1]];
-        const all = `$${columnName(from)}${r + 1}:$${columnName(to)}${r + 1}`;
-        const some = (formula: string): string => while_(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
-        const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
-        const heads_ = `$${columnName(from)}$${HEAD + 1}:$${columnName(to)}$${HEAD + 1}`;
-        put(
-          'margin rule',
-          'the rule of that distance',
-          some(`MID(INDEX(${heads_},MATCH(${least},${all},0)),${MARGIN.length + 1},99)`),
-          verdict(variant, 'margin rule'),
-          'result',
-        );
-      }
+      putVerdict({ row, variant, outputs, states, r, judged }, put, column);
       if (figure !== undefined) drawings.push({ v, ...figure });
-      return holds !== undefined;
+      return row.guards.hasFixed();
     });
     this.made.push({
       name,
@@ -298,31 +219,6 @@ const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null
 
 /** Bare numbers under such a heading are no numbers of the joint. */
 const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
-
-const isLacking = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
-
-/** The first output that was asked for, applies and has no value. */
-const lackingIn = (variant: Variant, outputs: readonly Output[]): string | undefined =>
-  outputs.find(output => !isVerdict(output) && isLacking(variant.outcome(output)));
-
-/** The cell that names it, or has a dash. */
-function lackingOutput(row: JointRow, variant: Variant, outputs: readonly Output[], put: WriteCell): string | undefined {
-  const tests = outputs.flatMap((output): (readonly [string, string])[] => {
-    if (isVerdict(output)) return [];
-    const outcome = variant.outcome(output);
-    if (outcome instanceof Refused) return outcome instanceof NotApplicable ? [] : [[output, 'FALSE']];
-    const cell = row.cellOf(output) ?? NONE;
-    return [[output, typeof outcome === 'number' ? `ISNUMBER(${cell})` : `IFERROR(LEN(${cell})>0,FALSE)`]];
-  });
-  if (tests.length === 0) return undefined;
-  const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
-  return put('asked, without a value', 'first output that was asked for and has none', formula, lackingIn(variant, outputs) ?? '–');
-}
-
-function reasonOf(first: Finding | undefined, lacking: string | undefined): string {
-  if (first === undefined) return lacking ?? '–';
-  return first.state === 'not checked' ? first.rule.name : first.rule.broken;
-}
 
 /** The best of many, in the order of the sheet: what fails is not what will be tooled. */
 function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {

@@ -30,7 +30,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const conditions = when.filter(cell => cell !== undefined);
   if (finding === undefined) {
     // a rule that was left out has no formula: it must stay left out
-    if (conditions.length > 0 && !conditions.includes('FALSE')) row.guards.add(`NOT(${allOf(conditions)})`);
+    if (conditions.length > 0 && !conditions.includes('FALSE')) row.guards.addOfVerdict(`NOT(${allOf(conditions)})`);
     return { state: undefined, value: undefined, limit: undefined };
   }
   const title = `rule: ${rule.name}`;
@@ -43,12 +43,17 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
       finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
-  const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](value, fail);
+  const sizeOf = (bound: Bound | undefined): string => (bound?.of === undefined ? value : (row.cellOf(bound.of) ?? NONE));
+  const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](sizeOf(rule.fail), fail);
   const passing = rule.reviewWhere === undefined ? '"pass"' : `IF(${row.cellOf(rule.reviewWhere.condition) ?? NONE},"review","pass")`;
   const reviewing =
-    rule.review === undefined || review === undefined ? passing : `IF(${BROKEN[rule.review.side](value, review)},"review",${passing})`;
+    rule.review === undefined || review === undefined
+      ? passing
+      : `IF(${BROKEN[rule.review.side](sizeOf(rule.review), review)},"review",${passing})`;
   const judged = isFailed === undefined ? reviewing : `IF(${isFailed},"fail",${reviewing})`;
-  const numbers = [value, fail, review].filter(cell => cell !== undefined).map(cell => `ISNUMBER(${cell})`);
+  const read = [value, sizeOf(rule.fail), fail, sizeOf(rule.review), review].filter(cell => cell !== undefined);
+  const numbers = [...new Set(read)].map(cell => `ISNUMBER(${cell})`);
+  const [failing, reviewed] = [sizeOf(rule.fail), sizeOf(rule.review)];
   const checked = `IF(AND(${numbers.join(',')}),${judged},"not checked")`;
   return {
     state: row.putState(
@@ -57,7 +62,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
       `IFERROR(${conditions.length === 0 ? checked : `IF(${allOf(conditions)},${checked},"left out")`},"not checked")`,
       finding.state,
     ),
-    value,
+    value: isFailed === undefined || failing === reviewed ? reviewed : `IF(${isFailed},${failing},${reviewed})`,
     limit: isFailed === undefined || review === undefined ? (fail ?? review) : `IF(${isFailed},${fail},${review})`,
     ...(rule.fail !== undefined && fail !== undefined && { room: roomFormula(rule.fail, value, fail) }),
   };
@@ -119,7 +124,9 @@ export function verdictFormulas(states: readonly RuleState[], lacking: string | 
     rule: state =>
       first(
         state,
-        ({ rule }) => `IF(${state}="not checked","${rule.name}","${rule.broken}")`,
+        ({ rule }) =>
+          `IF(${state}="not checked","${rule.name}",` +
+          (rule.doubtful === undefined ? `"${rule.broken}")` : `IF(${state}="review","${rule.doubtful}","${rule.broken}"))`),
         lacking ?? '"–"',
         '"another screw, head, material or blank: ask for a new copy"',
       ),

@@ -8,6 +8,8 @@ import { type RowInput, takesDefault, type WriteCell } from './row-input';
 export class RowGuards {
   /** What the formulas of this row do not follow: they hold while these conditions do. */
   private readonly fixed = new Set<string>();
+  /** What only its verdict does not follow: rules that were left out. */
+  private readonly fixedOfVerdict = new Set<string>();
   private readonly sent = new Map<string, string>();
 
   constructor(
@@ -15,13 +17,31 @@ export class RowGuards {
     private readonly put: WriteCell,
   ) {}
 
-  /** The row holds only while this condition does. */
-  add(condition: string): void {
-    this.fixed.add(condition);
+  /** The verdict holds only while this condition does. */
+  addOfVerdict(condition: string): void {
+    this.fixedOfVerdict.add(condition);
+  }
+
+  addInputOfVerdict(input: string): void {
+    const here = this.given.get(input);
+    for (const condition of here === undefined ? [] : (sameAs(here.cell, here.typed) ?? [])) this.fixedOfVerdict.add(condition);
+  }
+
+  /** Cell that says whether the verdict is about these inputs. Undefined where it follows all. */
+  cellOfVerdict(): string | undefined {
+    const cell = this.cell();
+    if (this.fixedOfVerdict.size === 0) return cell;
+    const conditions = [...(cell === undefined ? [] : [cell]), ...this.fixedOfVerdict];
+    return this.put('rules as sent', 'rules that do not apply are still left out', `IFERROR(${allOf(conditions)},FALSE)`, true);
+  }
+
+  /** Whether there is something that its numbers do not follow. */
+  hasFixed(): boolean {
+    return this.fixed.size > 0;
   }
 
   /** Cell that says whether everything that the row does not follow is as it was sent. Undefined where it follows all. */
-  cell(): string | undefined {
+  private cell(): string | undefined {
     if (this.fixed.size === 0) return undefined;
     return this.put(
       'fixed inputs as sent',
@@ -53,7 +73,7 @@ export class RowGuards {
   }
 
   /** The given inputs that a value is made of. */
-  private inputsOf(name: string, found: Set<string> = new Set()): ReadonlySet<string> {
+  inputsOf(name: string, found: Set<string> = new Set()): ReadonlySet<string> {
     if (found.has(name)) return found;
     found.add(name);
     const here = this.given.get(name);

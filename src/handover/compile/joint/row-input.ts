@@ -1,6 +1,7 @@
 // What a row of a variant is given, and how it writes.
 import type { Cell } from '../../../core/kinds';
 import { isBlank } from '../../../core/read/cells';
+import type { PlanCell } from '../../../sheet/plan';
 import type { Known } from '../../../sheet/workbook-values';
 
 export interface RowInput {
@@ -10,7 +11,13 @@ export interface RowInput {
 }
 
 /** Puts a formula or value under a title and answers its cell. */
-export type WriteCell = (title: string, words: string, formula: string | undefined, value: Cell | undefined) => string;
+export type WriteCell = (
+  title: string,
+  words: string,
+  formula: string | undefined,
+  value: Cell | undefined,
+  role?: PlanCell['role'],
+) => string;
 
 export const takesDefault = (typed: Known): boolean =>
   isBlank(typed) || (typeof typed === 'string' && typed.trim().toLowerCase() === 'default');

@@ -6,9 +6,15 @@ import { isVerdict, unitOf } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { columnName, sheetPrefix } from '../../../sheet/addresses';
+import { quoted } from '../inputs';
 import type { Limit, TableCell } from './joint-cells';
 
+/** Rows of the sheet: the titles, and the first variant. */
+export const HEAD = 3;
 export const FIRST = 5;
+
+/** What stands where a number is none any more. */
+export const NO_VALUE = quoted('no value');
 
 /** What was asked of which variants, and where they were written down. */
 export interface WrittenVariants {
@@ -21,8 +27,6 @@ export interface WrittenVariants {
   /** Rows with inputs that are not followed. */
   readonly holding: readonly boolean[];
 }
-
-export const ALL_COMPUTED = 'all computed';
 
 /** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
 export function tableCell(written: WrittenVariants, r: number, c: number, otherwise: string): TableCell {

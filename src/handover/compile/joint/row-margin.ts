@@ -1,0 +1,32 @@
+// The margin in the row of a variant: the distance of each rule to its fail limit, the least of them and its rule.
+import { verdict } from '../../../joint/verdict';
+import { columnName } from '../../../sheet/addresses';
+import { marginFormula, marginValue } from './joint-verdict';
+import type { WriteCell } from './row-input';
+import type { JudgedRow } from './row-verdict';
+import { HEAD } from './written-variants';
+
+const MARGIN = 'margin: ';
+const WORDS = 'distance to its fail limit, as a share of it';
+
+export function putMargin(
+  { row, variant, states, r, judged }: JudgedRow,
+  whileWhole: (formula: string) => string,
+  put: WriteCell,
+  column: (title: string, words: string) => number,
+): void {
+  const nominal = row.nominal();
+  const columns = judged.map(({ name }) => columnName(column(`${MARGIN}${name}`, WORDS)));
+  for (const entry of states) {
+    const formula = marginFormula(entry, nominal);
+    if (formula === undefined) continue;
+    const state = variant.finding(entry.rule)?.state ?? 'not checked';
+    put(`${MARGIN}${entry.rule.name}`, WORDS, formula, marginValue(variant, entry.rule, state));
+  }
+  const [from = 'A', to = from] = [columns[0], columns[columns.length - 1]];
+  const [all, heads] = [`$${from}${r + 1}:$${to}${r + 1}`, `$${from}$${HEAD + 1}:$${to}$${HEAD + 1}`];
+  const some = (formula: string): string => whileWhole(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
+  const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
+  const name = `MID(INDEX(${heads},MATCH(${least},${all},0)),${MARGIN.length + 1},99)`;
+  put('margin rule', 'the rule of that distance', some(name), verdict(variant, 'margin rule'), 'result');
+}
