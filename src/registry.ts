@@ -5,11 +5,11 @@ import { CORE_CARDS } from './core/cards';
 import { cut } from './core/refuse';
 import { JOINT_CARDS } from './joint/joint.cards';
 import { VARIANT_CARDS } from './joint/variants.cards';
-import { traceCards } from './about/about.cards';
+import { aboutCards } from './about/about.cards';
 
 /** The card of every function by its id. */
 export const CARDS: ReadonlyMap<string, Card> = new Map(
-  [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...traceCards(id => CARDS.get(id))].map(card => [card.id, card]),
+  [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...aboutCards(id => CARDS.get(id))].map(card => [card.id, card]),
 );
 
 /** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */

@@ -29,7 +29,7 @@ function errorAmong({ params }: Card, args: readonly unknown[]): string | undefi
 }
 
 /** The functions that speak about other functions. */
-export function traceCards(find: (id: string) => Card | undefined): readonly Card[] {
+export function aboutCards(find: (id: string) => Card | undefined): readonly Card[] {
   const FUNCTION = named('function name', 'BOSS.OD', text => {
     const id = text
       .trim()

@@ -1,5 +1,5 @@
-// One formula from its syntax tree to its plain form. The subset: named steps, one return, arithmetic, choices, parts of records, other
-// formulas.
+// One formula from its syntax tree to its plain form.
+// The subset: named steps, one return, arithmetic, choices, parts of records, other formulas.
 import ts from 'typescript';
 import type { Form, Tree } from './tree';
 
