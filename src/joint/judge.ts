@@ -52,6 +52,12 @@ function judgeOf(rule: Rule): Judge {
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
 export const PLAN_OF_RULES = planOf(JUDGES.flatMap(({ plan }) => plan));
 
+/** What each rule reads that no rule before it has read. */
+const FURTHER = JUDGES.map(({ plan }, i) => {
+  const before = new Set(JUDGES.slice(0, i).flatMap(judge => judge.plan));
+  return plan.filter(slot => !before.has(slot));
+});
+
 export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule === rule) ?? judgeOf(rule);
 
 /** Undefined if the rule is left out. */
@@ -94,17 +100,22 @@ export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: nu
   return room / (limit === 0 ? nominalMm : Math.abs(limit));
 }
 
-/** The first finding of the worst state; undefined if no rule applies. */
-export function worstFinding(values: readonly unknown[]): Finding | undefined {
+/**
+ * The first finding of the worst state; undefined if no rule applies. A rule that fails ends the search.
+ * @param run works out the values in these slots.
+ */
+export function worstFinding(values: readonly unknown[], run: (plan: readonly number[]) => void): Finding | undefined {
   let first: Judge | undefined;
   let worst = WORST_FIRST.length;
-  for (const judge of JUDGES) {
+  for (let i = 0; i < JUDGES.length && worst > 0; i++) {
+    run(FURTHER[i] ?? []);
+    const judge = JUDGES[i] as Judge;
     const state = stateOf(judge, values);
     const rank = state === undefined ? worst : WORST_FIRST.indexOf(state);
     if (rank < worst) [first, worst] = [judge, rank];
-    if (worst === 0) break;
   }
-  return first && finding(first, values);
+  if (first === undefined) return undefined;
+  return finding(first, values);
 }
 
 /** Undefined if the rule is left out. */

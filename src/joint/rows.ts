@@ -1,7 +1,6 @@
 // Outputs as cells: those of one variant, or of one variant after another.
 import type { Cell } from '../core/kinds';
 import { Refused } from '../core/refuse';
-import { PLAN_OF_RULES } from './judge';
 import { isVerdict, type Output } from './outputs';
 import { madeOf, planOf, slotOf } from './slots';
 import { Variant } from './variant';
@@ -23,8 +22,7 @@ export function rowByRow(
   const variant = new Variant(new Map(), base);
   const columns = names.map(name => slotOf(name));
   const slots = asked.map(name => (isVerdict(name) ? name : slotOf(name)));
-  const judged = asked.some(isVerdict) ? PLAN_OF_RULES : [];
-  let plan = planOf([...slots.filter(slot => typeof slot === 'number'), ...judged]);
+  let plan = planOf(slots.filter(slot => typeof slot === 'number'));
   // what no column makes is worked out with the first variant
   const isMoving: boolean[] = [];
   for (const column of columns) for (const slot of madeOf(column)) isMoving[slot] = true;

@@ -86,16 +86,17 @@ export class Variant {
 
   /** The value of an input or node, or why there is none. */
   outcome(name: string): unknown {
-    const slot = slotOf(name);
-    this.run(planTo(slot));
+    return this.outcomeAt(slotOf(name));
+  }
+
+  private outcomeAt(slot: number): unknown {
+    if (this.values[slot] === UNKNOWN) this.run(planTo(slot));
     return this.values[slot];
   }
 
   /** The value of an argument. Throws Refused. */
   arg(arg: Arg): unknown {
-    const slot = slotOfArg(arg);
-    this.run(planTo(slot));
-    return valueOf(this.values[slot]);
+    return valueOf(this.outcomeAt(slotOfArg(arg)));
   }
 
   finding(rule: Rule): Finding | undefined {
@@ -112,8 +113,7 @@ export class Variant {
   /** The first finding of the worst state; undefined if no rule applies. */
   worst(): Finding | undefined {
     if (this.worstFound === undefined) {
-      this.run(PLAN_OF_RULES);
-      this.worstFound = worstFinding(this.values) ?? null;
+      this.worstFound = worstFinding(this.values, this.run) ?? null;
     }
     return this.worstFound ?? undefined;
   }
@@ -137,13 +137,13 @@ export class Variant {
   }
 
   /** Works out what is not known yet. */
-  run(plan: readonly number[]): void {
+  readonly run = (plan: readonly number[]): void => {
     const { values } = this;
     for (let i = 0; i < plan.length; i++) {
       const at = plan[i] ?? NO_SLOT;
       if (values[at] === UNKNOWN) values[at] = this.work(at);
     }
-  }
+  };
 
   private work(at: number): unknown {
     const slot = SLOTS[at] as Slot;

@@ -50,8 +50,9 @@ export function stateOf(variant: Variant, asked: readonly Output[] = []): State 
 
 function reasonOf(variant: Variant, asked: readonly Output[]): string {
   const worst = variant.worst();
+  if (worst?.state === 'fail' || worst?.state === 'not checked') return sentence(worst);
   const lacking = missing(variant, asked);
-  if (lacking !== undefined && worst?.state !== 'fail' && worst?.state !== 'not checked') {
+  if (lacking !== undefined) {
     const refusal = variant.outcome(lacking);
     return `${lacking}: not checked: ${refusal instanceof Refused ? refusal.message : ''}`;
   }
