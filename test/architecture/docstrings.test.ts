@@ -104,11 +104,13 @@ function limitFaults(text: string, { id, params }: Card): string[] {
   if (said === undefined) return [`the limits of ${id} are not said`];
   const clauses = said.split('; ');
   const nameless = (words: string): string =>
-    words.replace(/ (\w+)(\.\w+)?$/, (whole, name: string) => {
+    words.replace(/(above|below|at least|at most) (\w+)(\.\w+)?/, (whole, than: string, name: string) => {
       const other = params.find(param => param.name === name);
-      return other === undefined ? whole : ` ${symbolOf(other)}`;
+      return other === undefined ? whole : `${than} ${symbolOf(other)}`;
     });
-  return params.flatMap(param => {
+  const refuses = params.some(({ relation }) => relation !== undefined && 'refusal' in relation);
+  const unsaid = refuses && !clauses.some(clause => / (is|are) refused$/.test(clause)) ? [`what ${id} refuses is not said`] : [];
+  const unlimited = params.flatMap(param => {
     const { kind, limits, relation, blank } = param;
     const wanted = [
       limitWords(limits ?? (kind.is === 'list' ? kind.limits : undefined), kind.unit),
@@ -121,6 +123,7 @@ function limitFaults(text: string, { id, params }: Card): string[] {
     });
     return wanted.length === 0 || isSaid ? [] : [`${symbolOf(param)} ${wanted.join(', ')}: not said of ${param.name}`];
   });
+  return [...unlimited, ...unsaid];
 }
 
 function cardFaults(text: string, summary: string, card: Card): string[] {
@@ -238,6 +241,8 @@ test('what is left out or wrong is found, in every docstring', () => {
       .split(' Source: ')[0]
       ?.matchAll(/ (above|below|at least|at most) -?[0-9]+/g) ?? [])
       plant(`another limit than${limit}`, withRest(limit, `${limit}1`));
+    if (card.params.some(({ relation }) => relation !== undefined && 'refusal' in relation))
+      plant('no refusal', withRest(/; [^;]* refused(?=\. ?Source: )/, ''));
     for (const { title } of card.sources) plant(`${title} reworded`, withRest(title, title.slice(1)));
   }
   expect(unseen).toEqual([]);

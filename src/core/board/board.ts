@@ -5,7 +5,7 @@ import type { Deviation } from '../read/deviation';
 /**
  * Smallest gap g per side at the given height, mm; the pocket is held at its floor and opens upwards.
  * b board, mm; t_b its tolerance, mm; w inside of the pocket, mm; t_w its tolerance, mm; h height, mm; α draft per side, °.
- * BOARD.GAP accepts b, w above 0 mm; h at least 0 mm; α at least 0° and below 90°.
+ * BOARD.GAP accepts b, w above 0 mm; h at least 0 mm; α at least 0° and below 90°; a board that does not go in is refused.
  * Source: plane geometry (derived).
  */
 export function boardGapMm(
@@ -37,7 +37,7 @@ export function boardClampMm(spaceMm: number, spaceTol: Deviation, boardMm: numb
 /**
  * Radius r that the metal of head and screw can reach when both lie to one side, mm.
  * d_k head diameter, mm; d_h hole, mm; d screw diameter, mm; e further sideways shift, mm.
- * BOARD.REACH accepts d_k, d_h, d above 0 mm; e at least 0 mm.
+ * BOARD.REACH accepts d_k, d_h above 0 mm; d above 0 mm, at most d_h, or it does not go through; e at least 0 mm.
  * Source: plane geometry (derived).
  */
 export function boardReachMm(headDiameterMm: number, holeMm: number, screwMm: number, shiftMm: number): number {
@@ -67,7 +67,8 @@ export function keepoutDiaMm(hardwareDiaMm: number, factor: number): number {
 /**
  * Play p per side of a sleeve in the hole of the board, mm.
  * d_h hole of the board, mm; d_s sleeve, mm; e sideways shift, mm.
- * BOARD.SLEEVE accepts d_h, d_s above 0 mm; e at least 0 mm.
+ * BOARD.SLEEVE accepts d_h above 0 mm; d_s above 0 mm, at most d_h, or it does not go through; e at least 0 mm; an e beyond the play is
+ * refused.
  * Source: plane geometry (derived).
  */
 export function sleevePlayMm(holeMm: number, sleeveMm: number, shiftMm: number): number {
@@ -77,7 +78,8 @@ export function sleevePlayMm(holeMm: number, sleeveMm: number, shiftMm: number):
 /**
  * Ring r of the boss face that still lies under the board when the board has moved sideways as far as it can, mm.
  * D outside diameter of the boss, mm; d_h hole of the board, mm; d_s sleeve, mm; e sideways shift, mm.
- * BOARD.HOLD accepts D, d_h, d_s above 0 mm; e at least 0 mm.
+ * BOARD.HOLD accepts D, d_h above 0 mm; d_s above 0 mm, at most d_h, or it does not go through; e at least 0 mm; an e at which the board
+ * slips off the boss is refused.
  * Source: plane geometry (derived).
  */
 export function boardHoldMm(bossOdMm: number, boardHoleMm: number, sleeveMm: number, shiftMm: number): number {

@@ -7,7 +7,8 @@ import { bossWallMm, outsideAtMm } from './boss';
  * Outside diameter, hole and wall of a boss at its free end and its root, mm; no hole where it stops above the root.
  * D outside diameter, mm; d_h hole, mm; h height, mm; α outside draft per side, °; β hole draft per side (< 0 widens), °;
  * H hole depth, mm.
- * BOSS.ENDS accepts D, d_h, h above 0 mm; α at least 0° and below 90°; β above -90° and below 90°; H at least 0 mm.
+ * BOSS.ENDS accepts D, h above 0 mm; d_h above 0 mm, below D; α at least 0° and below 90°; β above -90° and below 90°; H at least 0 mm;
+ * a hole that closes or breaks out before H is refused.
  * Source: plane geometry (derived).
  */
 export function bossEnds(

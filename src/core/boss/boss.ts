@@ -47,7 +47,8 @@ export function outsideAtMm(odMm: number, distanceMm: number, outsideDraftDeg: n
  * Boss wall t at a distance from the free end, mm. Beyond the depth of the hole the boss is solid: its wall is its whole outside diameter.
  * D outside diameter, mm; d_h hole, mm; z distance from the free end, mm; α outside draft per side, °;
  * β hole draft per side (< 0 widens), °; H hole depth, mm.
- * BOSS.WALL accepts D, d_h above 0 mm; z, H at least 0 mm; α at least 0° and below 90°; β above -90° and below 90°.
+ * BOSS.WALL accepts D above 0 mm; d_h above 0 mm, below D; z, H at least 0 mm; α at least 0° and below 90°; β above -90° and below 90°;
+ * a hole that closes or breaks out before H is refused.
  * Source: plane geometry (derived).
  */
 export function bossWallMm(
@@ -83,11 +84,11 @@ export function sinkRatio(bossWall: number, wallMm: number): number {
 }
 
 /**
- * The circle that touches the outer face, the foot of the groove outside (its fillet R, at the height a) and the edge of the hole's
- * bottom inside,
- * diameter 2r: √(p·r − q) + √(s·r − u) = t + R with p = 2(a + 2R), q = a² + 2aR, s = 2f, u = f². Squared twice it is quadratic in r, and
- * its smaller
- * root is the one that was not made by squaring. Where the edge lies so low that no circle touches both, the plastic under it counts.
+ * Diameter 2r of the circle that touches the outer face, the fillet at the foot of the boss and the edge of the hole's bottom, mm:
+ * √(p·r − q) + √(s·r − u) = t + R, p = 2(a + 2R), q = a² + 2aR, s = 2f, u = f². Squared twice it is quadratic in r; its larger root came in
+ * by squaring. Where no circle touches both, f stands for it.
+ * t boss wall, mm; a height of the foot above the outer face, mm; R fillet, mm; f plastic under the hole, mm.
+ * Limits: as BOSS.CIRCLE has them; f above 0 mm. Source: plane geometry (derived).
  */
 export function eccentricCircleMm(bossWallMm: number, footMm: number, filletMm: number, floorMm: number): number {
   const p = 2 * (footMm + 2 * filletMm);
@@ -102,7 +103,12 @@ export function eccentricCircleMm(bossWallMm: number, footMm: number, filletMm: 
   return reachMm <= bossWallMm + filletMm ? (2 * c) / (b + sqrt(max(0, b ** 2 - (p - s) ** 2 * c))) : floorMm;
 }
 
-/** Largest circle in the root of a boss wall: its diameter. Without a floor both sides of the wall are alike. */
+/**
+ * Diameter C of the largest circle in the root of a boss wall, mm. At f = 0 the wall has its fillet and its groove on both sides alike.
+ * t boss wall, mm; T wall, mm; R fillet, mm; h_g depth of the groove around the boss, mm; f plastic under the hole, mm.
+ * BOSS.CIRCLE accepts t, T above 0 mm; R, f at least 0 mm; h_g at least 0 mm, below T.
+ * Source: plane geometry (derived).
+ */
 export function bossCircleMm(bossWallMm: number, wallMm: number, filletMm: number, ringDepthMm: number, floorMm: number): number {
   return floorMm > 0
     ? eccentricCircleMm(bossWallMm, wallMm - ringDepthMm, filletMm, floorMm)
@@ -123,7 +129,7 @@ export function frustumVolumeMm3(oneEndMm: number, otherEndMm: number, heightMm:
  * D outside diameter, mm; d_h hole, mm; h height, mm; ρ density, g/cm³; α outside draft per side, °;
  * β hole draft per side (< 0 widens), °; H hole depth, mm.
  * BOSS.MASS accepts D, h above 0 mm; d_h above 0 mm, below D; ρ above 0 g/cm³; α at least 0° and below 90°; β above -90° and below 90°;
- * H at least 0 mm, no deeper than where the drafted hole closes or breaks out.
+ * H at least 0 mm; a hole that closes or breaks out before H is refused.
  * Source: plane geometry (derived).
  */
 export function bossMassG(

@@ -48,7 +48,12 @@ export function checkMin(value: unknown, limit: unknown, review: unknown): State
   return checked(value, limit, blankReview(review), atLeast, 'at least');
 }
 
-/** A gap against nothing: at 0 the two touch. */
+/**
+ * State of a gap: it fails at 0, where the two touch, and below; pass, review, fail or not checked.
+ * value gap to check; review up to this it is to be reviewed.
+ * CHECK.CLEAR: different quantities, and a negative review, are refused.
+ * Source: common practice.
+ */
 export function checkClear(value: unknown, review: unknown): State {
   const [gap, edge] = [checkable(value), checkable(blankReview(review))];
   if (gap === undefined || (blankReview(review) !== undefined && edge === undefined)) return 'not checked';
@@ -75,7 +80,7 @@ export function worstState(states: readonly unknown[]): State {
 }
 
 /**
- * Worst of the states of a range: fail, not checked, look, pass. Blank cells, unknown words and errors count as not checked.
+ * Worst of the states of a range: fail, not checked, review, pass. Blank cells, unknown words and errors count as not checked.
  * states any cells.
  * CHECK.WORST sets no limits.
  * Source: common practice.

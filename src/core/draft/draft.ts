@@ -38,7 +38,7 @@ export function draftHeightMm(offsetMm: number, draftDeg: number): number {
  * Size at a distance, mm. Both sides are drafted; the direction is seen from the end that holds the size.
  * D size, mm; h distance along the pull, mm; α draft per side, °; direction grows or shrinks.
  * DRAFT.SIZE accepts D above 0 mm; h at least 0 mm; α at least 0° and below 90°, a bare 0 or a blank refused;
- * other directions are refused.
+ * other directions, and a size that is drafted away, are refused.
  * Source: plane geometry (derived); draft chart for 1 inch of depth (read in 1 secondary copy).
  */
 export function draftedSizeMm(sizeMm: number, distanceMm: number, draftDeg: number, direction: DraftDirection): number {
@@ -48,7 +48,7 @@ export function draftedSizeMm(sizeMm: number, distanceMm: number, draftDeg: numb
 /**
  * Draft α per side for a texture, °: every 0.025 mm of depth asks for one more step.
  * α_0 draft without texture, °; t texture depth, mm; k draft per step, °.
- * DRAFT.TEXTURE accepts α_0 at least 0° and below 90°, a bare 0 or a blank refused; t at least 0 mm; k above 0° and below 90°.
+ * DRAFT.TEXTURE accepts α_0 at least 0° and below 90°; t at least 0 mm; k above 0° and below 90°; a draft of 90° and more is refused.
  * Source: 1.5° for each 0.025 mm of depth (common practice, read in 3 guides; 2 others print 1.0°, 1 prints 1 to 1.5°).
  */
 export function texturedDraftDeg(baseDeg: number, textureDepthMm: number, perStepDeg: number): number {

@@ -6,13 +6,18 @@ import type { Screw } from '../screw/thread';
 /**
  * Grip G, mm: the layers together.
  * s_i layers, mm.
- * GRIP accepts s_i above 0 mm.
+ * GRIP accepts s_i at least 0 mm.
  * Source: plane geometry (derived).
  */
 export function gripMm(layersMm: readonly number[]): number {
   return sum(layersMm);
 }
 
+/**
+ * Least grip, mm: every layer at its thinnest.
+ * s_i layers, mm; t_i their tolerances, mm.
+ * Limits: as GRIP.LIMITS has them. Source: plane geometry (derived).
+ */
 export function gripMinMm(layersMm: readonly number[], tolerances: Deviations): number {
   return sum(layersMm) + sum(tolerances.lowerMm);
 }
@@ -20,7 +25,7 @@ export function gripMinMm(layersMm: readonly number[], tolerances: Deviations): 
 /**
  * Grip at its limits: min, nominal, max, mm.
  * s_i layers, mm; t_i their tolerances, mm.
- * GRIP.LIMITS accepts s_i above 0 mm; lists of equal counts.
+ * GRIP.LIMITS accepts s_i at least 0 mm; lists of equal counts; a negative least grip is refused.
  * Source: plane geometry (derived).
  */
 export function gripLimitsMm(layersMm: readonly number[], tolerances: Deviations): number[] {
@@ -30,7 +35,7 @@ export function gripLimitsMm(layersMm: readonly number[], tolerances: Deviations
 /**
  * Length P below the boss face, mm.
  * L screw length, mm; G grip, or its layers, mm.
- * PENETRATION accepts L, G above 0 mm.
+ * PENETRATION accepts L above 0 mm; G at least 0 mm; a screw that ends before the boss face is refused.
  * Source: plane geometry (derived).
  */
 export function penetrationMm(lengthMm: number, layersMm: readonly number[]): number {
@@ -38,9 +43,9 @@ export function penetrationMm(lengthMm: number, layersMm: readonly number[]): nu
 }
 
 /**
- * Full-thread engagement L_e, mm.
+ * Full-thread engagement L_e, mm. Negative: no full thread bites.
  * L screw length, mm; G grip, or its layers, mm; c relief, mm; y length at the point without full thread, mm.
- * ENGAGEMENT accepts L, G above 0 mm; c, y at least 0 mm.
+ * ENGAGEMENT accepts L above 0 mm; G, c, y at least 0 mm.
  * Source: plane geometry (derived).
  */
 export function engagementMm(lengthMm: number, layersMm: readonly number[], reliefMm: number, pointMm: number): number {
@@ -99,7 +104,7 @@ export function engagementSpreadMm(lengthTol: Deviation, tolerances: Deviations,
 /**
  * Full-thread engagement: worst min, nominal, worst max, root-sum-square half spread, mm.
  * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm; c relief, mm; t_c its tolerance, mm; y point, mm.
- * ENGAGEMENT.LIMITS accepts L, s_i above 0 mm; c, y at least 0 mm; lists of equal counts.
+ * ENGAGEMENT.LIMITS accepts L above 0 mm; s_i, c, y at least 0 mm; lists of equal counts.
  * Source: plane geometry (derived).
  */
 export function engagementLimitsMm(
@@ -141,7 +146,7 @@ export function penetrationMaxMm(lengthMm: number, lengthTol: Deviation, layersM
 /**
  * Smallest room under the tip, mm. Negative: the screw jacks the joint open.
  * H hole depth, mm; t_H its tolerance, mm; L screw length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm.
- * SCREW.BOTTOM accepts H, L, s_i above 0 mm; lists of equal counts.
+ * SCREW.BOTTOM accepts H, L above 0 mm; s_i at least 0 mm; lists of equal counts.
  * Source: plane geometry (derived).
  */
 export function bottomRoomMm(

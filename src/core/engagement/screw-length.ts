@@ -104,7 +104,7 @@ function picked(demand: Demand): number {
  * Shortest standard length L that holds and does not bottom, mm.
  * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
  * c relief, mm; t_c its tolerance, mm; end cone or flat.
- * SCREW.LENGTH.PICK accepts s_i, H above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts;
+ * SCREW.LENGTH.PICK accepts H above 0 mm; k above 0; s_i, g, c at least 0 mm; lists of equal counts;
  * where no standard length passes it is refused.
  * Source: plane geometry (derived).
  */
@@ -167,7 +167,7 @@ export function pickedJointLengthMm(
  * Each standard length, mm, with its worst engagement, mm and ÷ d, the hole depth it needs, mm, state and reason.
  * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
  * c relief, mm; t_c its tolerance, mm; end cone or flat.
- * SCREW.LENGTH.TABLE accepts s_i, H above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts.
+ * SCREW.LENGTH.TABLE accepts H above 0 mm; k above 0; s_i, g, c at least 0 mm; lists of equal counts.
  * Source: plane geometry (derived).
  */
 export function lengthTable(
@@ -206,8 +206,8 @@ export function lengthTable(
 /**
  * How many of the joints each standard length, mm, passes.
  * size of the screw; G_i grips, mm; t_i their tolerances, mm; H_i hole depths, mm; k least engagement ÷ d; g gap under the tip, mm;
- * c relief, mm; end cone or flat.
- * SCREW.LENGTH.COMMON accepts G_i, H_i above 0 mm; k above 0; g, c at least 0 mm; lists of equal counts.
+ * c relief, mm; t_c its tolerance, mm; end cone or flat.
+ * SCREW.LENGTH.COMMON accepts H_i above 0 mm; k above 0; G_i, g, c at least 0 mm; lists of equal counts.
  * Source: plane geometry (derived).
  */
 export function commonLengths(

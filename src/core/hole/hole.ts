@@ -17,7 +17,7 @@ export function pilotHoleMm(screw: Screw, threadShare: number): number {
 /**
  * Thread share e that a hole leaves; d1, d2 are the largest major and root diameters.
  * size of the screw, with its d1, d2; d_h hole, mm.
- * HOLE.THREAD.SHARE accepts d_h above 0 mm.
+ * HOLE.THREAD.SHARE accepts d_h above 0 mm, at most the major diameter of the screw: a wider hole leaves no thread.
  * Source: ISO 1478 / ISO 965-2 / ASME B18.6.3 / B1.1 thread limits; per cent thread by definition (read in secondary copies;
  * start values from memory).
  */
@@ -28,14 +28,18 @@ export function threadShare(screw: Screw, holeMm: number): number {
 /**
  * Diameter d of a drafted hole at a depth, mm. The pin that forms it is thickest at the mouth: the hole narrows with depth.
  * d_m mouth, mm; h depth, mm; α draft per side, °.
- * HOLE.AT accepts d_m above 0 mm; h at least 0 mm; α at least 0° and below 90°.
+ * HOLE.AT accepts d_m above 0 mm; h at least 0 mm; α at least 0° and below 90°; a hole that closes before h is refused.
  * Source: plane geometry (derived).
  */
 export function holeAtDepthMm(mouthMm: number, depthMm: number, draftDeg: number): number {
   return mouthMm - 2 * depthMm * tanDeg(draftDeg);
 }
 
-/** Where a hole that narrows by this draft has closed. */
+/**
+ * Depth at which a drafted hole that narrows has closed, mm.
+ * d_m mouth, mm; α draft per side, °.
+ * Limits: as HOLE.AT has them; α above 0°, for without draft it never closes. Source: plane geometry (derived).
+ */
 export function holeClosesAtMm(mouthMm: number, draftDeg: number): number {
   return mouthMm / (2 * tanDeg(draftDeg));
 }
@@ -53,7 +57,7 @@ export function holeMouthMm(diameterMm: number, depthMm: number, draftDeg: numbe
 /**
  * Diameter of the hole at a depth ÷ largest root diameter. Below 0.97 the boss is likely to split (common practice).
  * size of the screw; d_m mouth, mm; h depth, mm; α draft per side, °.
- * HOLE.TIGHT accepts d_m above 0 mm; h at least 0 mm; α at least 0° and below 90°.
+ * HOLE.TIGHT accepts d_m above 0 mm; h at least 0 mm; α at least 0° and below 90°; a hole that closes before h is refused.
  * Source: ISO 1478 / ISO 965-2 / ASME B18.6.3 / B1.1 thread limits; per cent thread by definition (read in secondary copies;
  * start values from memory).
  */
@@ -64,7 +68,7 @@ export function holeTightness(screw: Screw, mouthMm: number, depthMm: number, dr
 /**
  * Hole depth H needed from the boss face, mm. The hole may come out shallower by its lower deviation.
  * P largest penetration, mm; g gap under the tip, mm; t tolerance of the depth, mm.
- * HOLE.DEPTH accepts P, g at least 0 mm.
+ * HOLE.DEPTH accepts P, g at least 0 mm; a negative depth is refused.
  * Source: plane geometry (derived).
  */
 export function holeDepthNeededMm(penetrationMaxMm: number, bottomGapMm: number, depthTol: Deviation): number {
@@ -74,7 +78,7 @@ export function holeDepthNeededMm(penetrationMaxMm: number, bottomGapMm: number,
 /**
  * Plastic left under the hole, mm.
  * T wall, mm; h boss height, mm; H hole depth, mm.
- * HOLE.FLOOR accepts T, h above 0 mm; H at least 0 mm.
+ * HOLE.FLOOR accepts T, h above 0 mm; H at least 0 mm; a hole that comes out of the outer face is refused.
  * Source: plane geometry (derived).
  */
 export function holeFloorMm(wallMm: number, bossHeightMm: number, holeDepthMm: number): number {
@@ -84,7 +88,7 @@ export function holeFloorMm(wallMm: number, bossHeightMm: number, holeDepthMm: n
 /**
  * Diameter d_c of the mouth relief, mm, from the largest major diameter d1 of the screw.
  * size of the screw, with its d1; play on diameter, mm.
- * HOLE.RELIEF accepts play above 0 mm.
+ * HOLE.RELIEF accepts play at least 0 mm.
  * Source: common practice.
  */
 export function reliefDiaMm(screw: Screw, playMm: number): number {

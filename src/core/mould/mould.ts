@@ -63,7 +63,7 @@ export function ribSection(widthMm: number, wallMm: number, baseMm: number, tipM
 /**
  * Wall left outside the lip, mm.
  * T wall, mm; t_l lip, mm; g clearance per gap, mm; n gaps, 1 or 2.
- * LIP.SKIN accepts T, t_l above 0 mm; g at least 0 mm; n at least 1 and at most 2.
+ * LIP.SKIN accepts T, t_l above 0 mm; g at least 0 mm; n at least 1 and at most 2; a lip that leaves no wall is refused.
  * Source: plane geometry (derived).
  */
 export function lipSkinMm(wallMm: number, lipMm: number, clearanceMm: number, gaps: number): number {
@@ -98,7 +98,7 @@ export function rimGapMm(bossStackMm: number, rimStackMm: number): number {
 /**
  * Gap at the rim: min, nominal, max, root-sum-square half spread, mm. Negative: the rim touches first.
  * b_i layers at the boss, mm; t_b their tolerances, mm; r_i layers at the rim, mm; t_r their tolerances, mm.
- * RIM.GAP.LIMITS accepts b_i, r_i above 0 mm; lists of equal counts at the boss, and at the rim.
+ * RIM.GAP.LIMITS accepts b_i, r_i at least 0 mm; lists of equal counts at the boss, and at the rim.
  * Source: plane geometry (derived).
  */
 export function rimGapLimitsMm(

@@ -15,7 +15,7 @@ export function recessDiaMm(headDiameterMm: number, allowanceMm: number, distanc
 /**
  * Recess depth h_r, mm, that leaves a seat.
  * B board plane, mm; s seat, mm.
- * RECESS.DEPTH accepts B above 0 mm; s at least 0 mm.
+ * RECESS.DEPTH accepts B above 0 mm; s at least 0 mm, at most B.
  * Source: plane geometry (derived).
  */
 export function recessDepthMm(boardPlaneMm: number, seatMm: number): number {
@@ -25,7 +25,7 @@ export function recessDepthMm(boardPlaneMm: number, seatMm: number): number {
 /**
  * Seat s left under a recess, mm.
  * B board plane, mm; h_r recess depth, mm.
- * RECESS.SEAT accepts B above 0 mm; h_r at least 0 mm.
+ * RECESS.SEAT accepts B above 0 mm; h_r at least 0 mm, at most B.
  * Source: plane geometry (derived).
  */
 export function recessSeatMm(boardPlaneMm: number, depthMm: number): number {
@@ -74,7 +74,7 @@ export function recessConeMm(cone: Cone, holeMm: number, angleDeg: number): numb
 /**
  * Recess diameter D_r whose side the head never touches, mm: the screw may move by its whole play in the hole.
  * d_k head diameter, mm; d_h hole, mm; d screw diameter, mm; c margin per side, mm.
- * RECESS.FLOAT accepts d_k, d_h, d above 0 mm; c at least 0 mm.
+ * RECESS.FLOAT accepts d_k, d_h above 0 mm; d above 0 mm, at most d_h, or it does not go through; c at least 0 mm.
  * Source: plane geometry (derived).
  */
 export function recessFloatMm(headDiameterMm: number, holeMm: number, screwMm: number, marginMm: number): number {
@@ -84,7 +84,7 @@ export function recessFloatMm(headDiameterMm: number, holeMm: number, screwMm: n
 /**
  * Room r on diameter for the tool, mm. Negative: the tool does not go in.
  * D_r recess diameter, mm; d_t tool diameter, mm; c margin on diameter, mm.
- * RECESS.TOOL accepts D_r, d_t, c above 0 mm.
+ * RECESS.TOOL accepts D_r, d_t above 0 mm; c at least 0 mm.
  * Source: plane geometry (derived); margin of 0.5 mm (common practice).
  */
 export function toolRoomMm(recessDiaMm: number, toolDiaMm: number, marginMm: number): number {

@@ -22,7 +22,7 @@ export function contactPressureMpa(interferenceMm: number, pinMm: number, odMm: 
 /**
  * Hoop stress σ at the bore of a boss with a pin pressed in, MPa; elastic, short-term.
  * i interference on diameter, mm; d pin, mm; D outside diameter, mm; E modulus, MPa; ν Poisson ratio.
- * HOOP.STRESS accepts i, d above 0 mm; D above 0 mm, above d; E above 0 MPa; ν above 0 and at most 0.5.
+ * HOOP.STRESS accepts i, d above 0 mm; D above 0 mm, above d; E above 0 MPa; ν above 0 and at most 0.5; an i above d/10 is refused.
  * Source: thick ring after Lamé, rigid pin (derived); Crawford, Plastics Engineering, 3rd ed., example 2.7 (read in 1 secondary copy;
  * edition from memory).
  */
@@ -33,7 +33,7 @@ export function hoopStressMpa(interferenceMm: number, pinMm: number, odMm: numbe
 /**
  * Largest interference i on diameter for a hoop stress at the bore, mm; elastic, short-term.
  * σ hoop stress, MPa; d pin, mm; D outside diameter, mm; E modulus, MPa; ν Poisson ratio.
- * HOOP.LIMIT accepts σ, E above 0 MPa; d above 0 mm; D above 0 mm, above d; ν above 0 and at most 0.5.
+ * HOOP.LIMIT accepts σ, E above 0 MPa; d above 0 mm; D above 0 mm, above d; ν above 0 and at most 0.5; an i above d/10 is refused.
  * Source: thick ring after Lamé, rigid pin (derived); Crawford, Plastics Engineering, 3rd ed., example 2.7 (read in 1 secondary copy;
  * edition from memory).
  */
@@ -48,7 +48,8 @@ export const LARGEST_INTERFERENCE = 0.1;
 /**
  * Axial force F that pushes a pin out of its boss, N; elastic, short-term.
  * i interference on diameter, mm; d pin, mm; D outside diameter, mm; L length, mm; E modulus, MPa; ν Poisson ratio; μ friction.
- * HOOP.PUSH accepts i, d, L above 0 mm; D above 0 mm, above d; E above 0 MPa; ν above 0 and at most 0.5; μ above 0 and at most 1.
+ * HOOP.PUSH accepts i, d, L above 0 mm; D above 0 mm, above d; E above 0 MPa; ν above 0 and at most 0.5; μ above 0 and at most 1;
+ * an i above d/10 is refused.
  * Source: thick ring after Lamé, rigid pin (derived); Crawford, Plastics Engineering, 3rd ed., example 2.7 (read in 1 secondary copy;
  * edition from memory).
  */

@@ -19,24 +19,33 @@ export function stripTorqueNm(pullOutForceN: number, screw: Screw, friction: num
 /**
  * Set torque T between drive and strip torque, N·m.
  * T_d drive torque, N·m; T_s strip torque, N·m; k share of the way.
- * TORQUE.SET accepts T_d above 0 N·m; T_s above 0 N·m, above T_d; k above 0 and at most 1.
+ * TORQUE.SET accepts T_d above 0 N·m; T_s above 0 N·m, above T_d; k at least 0 and at most 1.
  * Source: half way from drive to strip torque (common practice, from memory).
  */
 export function setTorqueNm(driveNm: number, stripNm: number, share: number): number {
   return driveNm + share * (stripNm - driveNm);
 }
 
-/** Set torque: at least twice the drive torque, and 50 to 70 % of the strip torque, less what the driver scatters. */
+/**
+ * Low set torque, N·m: the driver at its weakest still reaches twice the drive torque and half of the strip torque.
+ * T_d drive torque, N·m; T_s strip torque, N·m; s scatter of the driver.
+ * Limits: as TORQUE.WINDOW has them. Source: as TORQUE.WINDOW.
+ */
 export function lowSetTorqueNm(driveNm: number, stripNm: number, scatter: number): number {
   return max(2 * driveNm, 0.5 * stripNm) / (1 - scatter);
 }
 
+/**
+ * High set torque, N·m: the driver at its strongest does not pass 70 % of the strip torque.
+ * T_s strip torque, N·m; s scatter of the driver.
+ * Limits: as TORQUE.WINDOW has them. Source: as TORQUE.WINDOW.
+ */
 export function highSetTorqueNm(stripNm: number, scatter: number): number {
   return (0.7 * stripNm) / (1 + scatter);
 }
 
 /**
- * Strip ÷ drive, state, low and high set torque, N·m: at least twice the drive torque, and 50 to 70 % of the strip torque.
+ * Strip ÷ drive, state, low and high set torque, N·m: twice the drive torque at least, 50 to 70 % of the strip torque, less the scatter.
  * T_d drive torque, N·m; T_s strip torque, N·m; k least strip ÷ drive; s scatter of the driver.
  * TORQUE.WINDOW accepts T_d, T_s above 0 N·m; k above 1; s at least 0 and below 1.
  * Source: drive : tighten : strip = 1 : 2 : 3 or more (common practice, read in 1 secondary copy);
@@ -57,7 +66,7 @@ export function torqueWindow(driveNm: number, stripNm: number, leastRatio: numbe
  * Torque T for a clamp force, N·m: an estimate, without what forms the thread.
  * F clamp force, N; size of the screw; μ friction in the thread; μ_h friction under the head; d_k head diameter, mm; d_h hole, mm;
  * β flank angle, half the thread angle, °.
- * TORQUE.CLAMP accepts F above 0 N; μ, μ_h at least 0 and at most 1; d_k above 0 mm; d_h above 0 mm, below d_k; β above 0° and below 90°;
+ * TORQUE.CLAMP accepts F above 0 N; μ, μ_h above 0 and at most 1; d_k above 0 mm; d_h above 0 mm, below d_k; β above 0° and below 90°;
  * a countersunk head is refused.
  * Source: Shigley, Mechanical Engineering Design, power screws and bolt tension (example 8-3) (from memory, recomputed).
  */
