@@ -64,7 +64,7 @@ async function expectFigureToSayWhatTheCellsSay(label: string): Promise<void> {
 test('the demo opens on its first choice, and the figure says why it fails', async () => {
   await figureOf().toBe('A  first choice');
   expect(await bench.page.evaluate(() => window.bosswright?.port.selection())).toEqual({ sheetName: 'Variants', at: 'B6' });
-  await drawn('engagement ratio 1.497 is below 2').waitFor();
+  await drawn('needs engagement ratio at least 2, has 1.497').waitFor();
   await bench.picture('figure');
 });
 

@@ -10,7 +10,7 @@ if (process.env.UPDATE_PICTURE)
   test('the picture shows the first choice and why it fails', async () => {
     const bench = await benchPage();
     await bench.open();
-    await bench.page.locator('#bw-view-Figure .bw-figure text').getByText('engagement ratio 1.497 is below 2').waitFor();
+    await bench.page.locator('#bw-view-Figure .bw-figure text').getByText('needs engagement ratio at least 2, has 1.497').waitFor();
     await expect.poll(async () => (await bench.read('Variants')).flat().filter(({ value }) => value === 'fail').length).toBeGreaterThan(2);
     await expect.poll(() => bench.colours()).toContain('#b23a1e');
     await bench.page.waitForTimeout(500);

@@ -102,7 +102,7 @@ describe('the figure', () => {
   it('says what fails and what would pass, and goes to the input', async () => {
     await select('Variants', 'B6');
     const rule = panel('Figure').locator('.bw-findings li').first();
-    expect(await rule.textContent()).toContain('engagement ratio 1.497 is below 2');
+    expect(await rule.textContent()).toContain('needs engagement ratio at least 2, has 1.497');
     expect(await rule.textContent()).toContain('passes with length 16 mm');
     await rule.getByRole('button', { name: 'length in E6' }).click();
     expect(await page.evaluate(() => window.pane.port.selection())).toEqual({ sheetName: 'Variants', at: 'E6' });
