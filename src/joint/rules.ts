@@ -118,7 +118,7 @@ const LIST = [
   },
   {
     name: 'a standard length exists',
-    broken: 'no standard length passes',
+    broken: 'no standard length',
     value: 'length',
     fail: { side: 'below', limit: 0 },
     failsAs: NoLengthPasses,

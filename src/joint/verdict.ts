@@ -35,10 +35,12 @@ export function verdict(variant: Variant, name: VerdictName, asked: readonly Out
   }
 }
 
-/** What is not as it should be, worst first. */
+/** What is not as it should be, worst first; what cannot be judged for a reason that is told already is not told again. */
 function broken(variant: Variant): readonly Finding[] {
   const findings = variant.findings();
-  return WORST_FIRST.filter(state => state !== 'pass').flatMap(state => findings.filter(found => found.state === state));
+  return WORST_FIRST.filter(state => state !== 'pass')
+    .flatMap(state => findings.filter(found => found.state === state))
+    .filter(({ refusal }, i, all) => refusal === undefined || all.findIndex(other => other.refusal === refusal) === i);
 }
 
 const count = (variant: Variant, state: State): number => variant.findings().filter(found => found.state === state).length;

@@ -337,7 +337,7 @@ export function judged(
     // where the state is known, so is the rule that makes it: `sink` of "sink: sink ratio 0.98 is above 0.6"
     const isHeld = near(is[stateAt], must[stateAt]) && is[stateAt] !== 'not checked' && edit[changed] !== UNREAD;
     // the copy picks no length: another rule that fails too stands in the place of that one
-    const isOther = edit[changed] !== undefined && String(must[reasonAt]).startsWith('no standard length passes:');
+    const isOther = edit[changed] !== undefined && String(must[reasonAt]).startsWith('no standard length of ');
     const isOneOf = isOther && String(must[reasonsAt]).includes(`; ${String(is[reasonAt])}:`);
     if (isHeld && String(must[reasonAt]).split(':')[0] !== is[reasonAt] && !isOneOf)
       wrong.push(`${JSON.stringify(edit)} reason: ${String(is[reasonAt])}, not ${String(must[reasonAt])}`);
