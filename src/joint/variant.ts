@@ -20,6 +20,7 @@ export class Variant {
   private readonly lookUps = new LookUps();
   /** Null if no rule applies. */
   private worstFound: Finding | null | undefined;
+  private found: readonly Finding[] | undefined;
   private readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
 
   /**
@@ -63,6 +64,7 @@ export class Variant {
   private type(slot: number, raw: unknown): void {
     this.raws[slot] = raw;
     this.worstFound = undefined;
+    this.found = undefined;
     const made = madeOf(slot);
     for (let i = 0; i < made.length; i++) this.values[made[i] ?? NO_SLOT] = UNKNOWN;
   }
@@ -106,8 +108,11 @@ export class Variant {
   }
 
   findings(): readonly Finding[] {
-    this.run(PLAN_OF_RULES);
-    return JUDGES.flatMap(judge => finding(judge, this.values) ?? []);
+    if (this.found === undefined) {
+      this.run(PLAN_OF_RULES);
+      this.found = JUDGES.flatMap(judge => finding(judge, this.values) ?? []);
+    }
+    return this.found;
   }
 
   /** The first finding of the worst state; undefined if no rule applies. */
