@@ -1,6 +1,6 @@
 // What a function has to do with others: derived from the plain forms and from the graph of the joint.
 import type { Card } from '../core/card';
-import { type Arg, type Made, namesIn, type Rule } from '../joint/graph';
+import { type Arg, boundsOf, type Made, namesIn, type Rule } from '../joint/graph';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { RULES } from '../joint/rules';
@@ -30,7 +30,7 @@ export const jointNamesAround = (card: Card): string[] =>
 /** Rules that judge what a function works out. */
 export function rulesOf(card: Card): readonly Rule[] {
   const mine = new Set(jointNames(card));
-  return RULES.filter(({ value, fail, review }) => [value, fail?.limit, review?.limit].some(name => mine.has(String(name))));
+  return RULES.filter(({ value, fail, review }) => [value, ...[...boundsOf(fail), ...boundsOf(review)].map(({ limit }) => limit)].some(name => mine.has(String(name))));
 }
 
 export interface Related {

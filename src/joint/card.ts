@@ -30,6 +30,7 @@ const SHOWN_AT: Readonly<Record<string, string>> = {
   'strip over drive': 'strip torque',
   'set torque room': 'clamp force',
   'mould steel': 'boss OD root',
+  'insert landing': 'landing ring',
 } satisfies Record<Exclude<Judged, Output>, Output>;
 
 /** Outputs that repeat an input under a name of their own. */

@@ -49,11 +49,11 @@ function conflicts(variant: Variant): Cell[][] {
   const nominalMm = (): number => variant.value('screw').nominalMm;
   return [
     conflict('outside diameter and sink agree', 'od ratio × d asked by the screw, against pilot + 2 × sink limit × wall', () => {
-      const asked = number('od ratio') * nominalMm();
-      const wallMm = (asked - number('pilot')) / (2 * number('sink limit'));
+      const asked = number('boss OD by ratio');
+      const wallMm = (asked - number('pin diameter')) / (2 * number('sink limit'));
       return {
         asked,
-        allowed: number('pilot') + 2 * number('sink limit') * number('wall'),
+        allowed: number('pin diameter') + 2 * number('sink limit') * number('wall'),
         way: `both agree from a wall of ${rounded(wallMm)} mm`,
       };
     }),
@@ -62,8 +62,8 @@ function conflicts(variant: Variant): Cell[][] {
       const asked = number('hole depth needed') - number('engagement min') + number('ratio') * nominalMm();
       return {
         asked,
-        allowed: number('pin limit') * number('pilot'),
-        way: `a pin of ${rounded(asked / number('pilot'))} times its diameter is needed; ask the moulder`,
+        allowed: number('pin limit') * number('pin diameter'),
+        way: `a pin of ${rounded(asked / number('pin diameter'))} times its diameter is needed; ask the moulder`,
       };
     }),
   ];

@@ -89,8 +89,8 @@ export interface Input {
   readonly defaultWords: string;
   /** The input by which its text is understood: a head by its screw. */
   readonly beside?: string;
-  /** Asked for where this is true; elsewhere a blank one does not apply, for this reason. */
-  readonly askedWhere?: { readonly condition: string; readonly otherwise: string };
+  /** Asked for where this is true; elsewhere a blank one does not apply, for this reason, and where it is taken there alone, a typed one is refused. */
+  readonly askedWhere?: { readonly condition: string; readonly otherwise: string; readonly alone?: true };
 }
 
 export type Node = Made & {
@@ -110,6 +110,9 @@ export interface Bound<N extends string = string> {
   readonly of?: N;
 }
 
+export const boundsOf = (bounds: Bound | readonly Bound[] | undefined): readonly Bound[] =>
+  bounds === undefined ? [] : 'side' in bounds ? [bounds] : bounds;
+
 export interface Rule<Size extends string = string, Condition extends string = string, Moved extends string = string> {
   /** What holds where the rule passes. */
   readonly name: string;
@@ -123,8 +126,9 @@ export interface Rule<Size extends string = string, Condition extends string = s
   readonly value: Size;
   /** What a reader is shown of it, where that says more: what is needed and what there is. */
   readonly shown?: { readonly words: readonly [before: string, after: string]; readonly needs: Size; readonly has: Size };
-  readonly fail?: Bound<Size>;
-  readonly review?: Bound<Size>;
+  /** One bound, or several of which each may break it. */
+  readonly fail?: Bound<Size> | readonly Bound<Size>[];
+  readonly review?: Bound<Size> | readonly Bound<Size>[];
   /** To be reviewed wherever this is true, whatever the size. */
   readonly reviewWhere?: { readonly condition: Condition; readonly words: string };
   /** The rule is left out where one of these is false. */

@@ -83,12 +83,15 @@ function input<T, const O extends Options = object>(kind: Kind<T>, meaning: stri
     unit: kind.unit,
     meaning,
     ...(how !== undefined ? { fallback: how } : fixed !== undefined && { fallback: { raw: fixed } }),
-    defaultWords: required ? 'required' : (words ?? (fixed === undefined ? '–' : String(fixed))),
+    defaultWords: words ?? (required ? 'required' : fixed === undefined ? '–' : String(fixed)),
     ...(beside !== undefined && { beside }),
     ...(askedWhere !== undefined && { askedWhere }),
   };
   return declared as Unnamed<T, O>;
 }
+
+/** What only a thread in plastic has: typed beside an insert it is refused. */
+const IN_PLASTIC = { condition: 'thread in plastic', otherwise: 'the thread is in the insert', alone: true } as const;
 
 export const INPUT = {
   screw: input(SCREW, 'screw size, "ST2.9"; a blank or an unquoted M3 is refused', { required: true }),
@@ -105,11 +108,12 @@ export const INPUT = {
       'ratio',
       'hole depth min',
       'bottom gap',
-      'relief',
-      'relief tolerance',
+      'thread start',
+      'thread start tolerance',
       'end',
       'point',
       'length tolerance',
+      { only: 'insert length min', where: 'has insert' },
     ),
     words: 'shortest standard length that meets ratio at worst case and whose hole depth needed fits',
   }),
@@ -204,7 +208,12 @@ export const INPUT = {
     made: made(Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', { is: 0 }, { is: 0 }),
     words: 'recess diameter + 2·feature wall',
   }),
-  relief: input(mm, 'depth of the relief at the mouth of the pilot', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  relief: input(mm, 'depth of the relief at the mouth of the pilot', {
+    atLeast: 0,
+    zeroByUnit: true,
+    default: 0.5,
+    askedWhere: IN_PLASTIC,
+  }),
   'relief tolerance': input(DEVIATION, 'tolerance of the relief depth', { zeroByUnit: true, default: 0.1 }),
   'relief diameter': input(mm, 'diameter of the relief', {
     ...SIZE_LIMIT,
@@ -212,16 +221,30 @@ export const INPUT = {
     relation: { holds: [['>=', ITSELF, 'screw.majorMaxMm']], words: 'at least the major diameter of the screw' },
     made: made(reliefDiaMm, 'screw', { is: 0.2 }),
     words: 'major max + 0.2',
+    askedWhere: IN_PLASTIC,
   }),
-  ratio: input(numeric(RATIO), 'full-thread engagement asked at worst case, ÷ d', { ...SIZE_LIMIT, default: 2 }),
-  pilot: input(hole(), 'pilot hole', { ...SIZE_LIMIT, made: made(pilotHoleMm, 'screw', 'thread share'), words: 'from thread share' }),
+  ratio: input(numeric(RATIO), 'full-thread engagement asked at worst case, ÷ d', {
+    ...SIZE_LIMIT,
+    made: made(Sizes.chosen, 'has insert', { is: 1 }, { is: 2 }),
+    words: '2; in an insert 1',
+  }),
+  pilot: input(hole(), 'pilot hole', {
+    ...SIZE_LIMIT,
+    made: made(pilotHoleMm, 'screw', 'thread share'),
+    words: 'from thread share',
+    askedWhere: IN_PLASTIC,
+  }),
   'pilot tolerance': input(DEVIATION, 'tolerance of the pilot hole', { zeroByUnit: true, default: 0.05 }),
-  'pilot held at': input(HELD_AT, 'where the pilot has its size: mid (of the full thread) or mouth', { default: 'mid' }),
+  'pilot held at': input(HELD_AT, 'where the pilot has its size: mid (of the full thread) or mouth', {
+    default: 'mid',
+    askedWhere: IN_PLASTIC,
+  }),
   'thread share': input(ofMaterial(SHARE, 'thread share'), 'share of the flank depth that the pilot leaves to the thread', {
     above: 0,
     atMost: 1,
     made: notLive(OF_MATERIAL, threadShareOf, 'material'),
     words: 'material',
+    askedWhere: IN_PLASTIC,
   }),
   'boss OD': input(mm, 'boss outside diameter at the free end', {
     ...SIZE_LIMIT,
@@ -229,12 +252,13 @@ export const INPUT = {
       only: 'boss OD for hold',
       where: 'board lies on the sleeve',
     }),
-    words: 'od ratio × d; with a sleeve and a board hole not less than holds the board',
+    words: 'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole not less than holds the board',
   }),
   'od ratio': input(ofMaterial(RATIO, 'od ratio'), 'boss outside diameter ÷ d', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, odRatioOf, 'material'),
     words: 'material',
+    askedWhere: IN_PLASTIC,
   }),
   'boss height': input(mm, 'boss height above the wall of the thread half', { ...SIZE_LIMIT, required: true }),
   'outside draft': input(degrees, 'draft of the boss outside, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
@@ -248,6 +272,29 @@ export const INPUT = {
   'bottom gap': input(mm, 'room asked under the tip', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
   'root fillet': input(mm, 'fillet at the root of the boss; drawn, not counted in the sink', { atLeast: 0, default: 0 }),
   'ring depth': input(mm, 'depth of a groove round the foot of the boss', { atLeast: 0, default: 0 }),
+  'insert diameter': input(mm, 'largest outside diameter of a threaded insert in the boss', {
+    ...SIZE_LIMIT,
+    words: 'none: the thread is in the plastic',
+  }),
+  'insert length': input(mm, 'length of the insert', {
+    ...SIZE_LIMIT,
+    required: true,
+    words: 'required with an insert',
+    askedWhere: { condition: 'has insert', otherwise: 'there is no insert' },
+  }),
+  'insert hole': input(mm, 'hole for the insert at the boss face, ± pilot tolerance', {
+    ...SIZE_LIMIT,
+    made: made(Sizes.sameMm, 'insert OD'),
+    words: 'insert diameter: moulded in',
+  }),
+  'insert below face': input(mm, 'insert below the boss face', { atLeast: 0, default: 0 }),
+  'insert tolerance': input(DEVIATION, 'tolerance of the insert length, and of its depth below the face', {
+    zeroByUnit: true,
+    default: 0.1,
+  }),
+  'insert landing limit': input(mm, 'ring of the insert under the mating part to be reviewed', { ...SIZE_LIMIT, default: 0.3 }),
+  'insert ratio': input(numeric(RATIO), 'boss outside diameter ÷ insert diameter', { ...SIZE_LIMIT, default: 2 }),
+  'insert margin': input(mm, 'room asked below the insert', { atLeast: 0, zeroByUnit: true, default: 1 }),
   face: input(FACE, 'outer face behind the boss: hidden or show', { default: 'hidden' }),
   'head face': input(FACE, 'outer face of the head half: hidden or show', { default: 'show' }),
   'yield stress': input(ofMaterial(STRESS, 'strength'), 'yield (or allowable) stress', {
@@ -277,21 +324,25 @@ export const INPUT = {
     atMost: 1,
     zeroByUnit: true,
     default: 0.15,
+    askedWhere: IN_PLASTIC,
   }),
   'od limit': input(numeric(RATIO), 'boss outside diameter ÷ d to be reviewed', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, odLimitOf, 'material'),
     words: 'material: low end of its range; 1.8 without one',
+    askedWhere: IN_PLASTIC,
   }),
   'tightness limit': input(ofMaterial(RATIO, 'tightness limit'), 'pilot at the tip ÷ root below which the boss splits', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, tightnessLimitOf, 'material'),
     words: 'material; 0.97 without one',
+    askedWhere: IN_PLASTIC,
   }),
   'tightness review': input(ofMaterial(RATIO, 'tightness review'), 'pilot at the tip ÷ root to be reviewed', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, tightnessReviewOf, 'material'),
     words: 'material; 1 without one',
+    askedWhere: IN_PLASTIC,
   }),
   'floor limit': input(numeric(SHARE), 'plastic under hole or groove ÷ wall to be reviewed', { ...SIZE_LIMIT, atMost: 1, default: 0.6 }),
   'hold limit': input(mm, 'ring that holds the board to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),

@@ -2,7 +2,7 @@
 import { type State, WORST_FIRST } from '../core/check/check';
 import { atLeast, atMost } from '../core/maths';
 import { Refused } from '../core/refuse';
-import type { Bound, Finding, Rule } from './graph';
+import { boundsOf, type Bound, type Finding, type Rule } from './graph';
 import { RULES } from './rules';
 import { NO_SLOT, planOf, slotOf } from './slots';
 
@@ -20,8 +20,8 @@ export interface Judge {
   readonly rule: Rule;
   readonly when: readonly number[];
   readonly value: number;
-  readonly fail: PlacedBound | undefined;
-  readonly review: PlacedBound | undefined;
+  readonly fail: readonly PlacedBound[];
+  readonly review: readonly PlacedBound[];
   readonly reviewWhere: number;
   /** What a reader is shown in place of value and limit. */
   readonly needs: number;
@@ -30,8 +30,7 @@ export interface Judge {
   readonly plan: readonly number[];
 }
 
-function placedBound(bound: Bound | undefined, value: number): PlacedBound | undefined {
-  if (bound === undefined) return undefined;
+function placedBound(bound: Bound, value: number): PlacedBound {
   const { limit } = bound;
   const of = bound.of === undefined ? value : slotOf(bound.of);
   return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit, of } : { bound, slot: slotOf(limit), number: NaN, of };
@@ -40,11 +39,12 @@ function placedBound(bound: Bound | undefined, value: number): PlacedBound | und
 function judgeOf(rule: Rule): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
-  const [fail, review] = [placedBound(rule.fail, value), placedBound(rule.review, value)];
+  const placed = (bounds: Rule['fail']): readonly PlacedBound[] => boundsOf(bounds).map(bound => placedBound(bound, value));
+  const [fail, review] = [placed(rule.fail), placed(rule.review)];
   const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
   const [needs, has] = rule.shown === undefined ? [NO_SLOT, NO_SLOT] : [slotOf(rule.shown.needs), slotOf(rule.shown.has)];
   const passesAt = rule.passesAt === undefined ? NO_SLOT : slotOf(rule.passesAt.size);
-  const bounds = [fail, review].flatMap(bound => (bound === undefined ? [] : [bound.slot, bound.of]));
+  const bounds = [...fail, ...review].flatMap(bound => [bound.slot, bound.of]);
   const read = [...when, value, ...bounds, reviewWhere, needs, has, passesAt];
   return { rule, when, value, fail, review, reviewWhere, needs, has, passesAt, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
 }
@@ -68,9 +68,9 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
   const value = values[judge.value];
   if (state === 'not checked' || typeof value !== 'number')
     return { rule, state, value: undefined, limit: undefined, bound: undefined, refusal: refusalOf(judge, values) };
-  const isFail = fail !== undefined && (review === undefined || state === 'pass' || isBroken(value, fail, worthOf(fail, values)));
-  const shown = isFail ? fail : review;
-  const limit = worthOf(shown, values);
+  const broken = (bounds: readonly PlacedBound[]): PlacedBound | undefined => bounds.find(bound => isBroken(bound, values));
+  const shown = broken(fail) ?? (state === 'pass' ? (fail[0] ?? review[0]) : (broken(review) ?? review[0] ?? fail[0]));
+  const limit = shown && worthOf(shown, values);
   const judged = shown === undefined ? value : values[shown.of];
   const [needs, has, passesAt] = [values[judge.needs], values[judge.has], values[judge.passesAt]];
   return {
@@ -91,11 +91,14 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
 export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: number): number | undefined {
   const state = stateOf(judge, values);
   if (state === undefined || state === 'not checked') return undefined;
-  const value = values[judge.value];
-  const limit = worthOf(judge.fail, values);
-  if (typeof value !== 'number') return state === 'fail' ? -1 : undefined;
-  if (judge.fail === undefined || typeof limit !== 'number') return undefined;
-  const { side } = judge.fail.bound;
+  if (typeof values[judge.value] !== 'number') return state === 'fail' ? -1 : undefined;
+  const rooms = judge.fail.map(bound => roomOf(bound, values, nominalMm));
+  return rooms.length === 0 ? undefined : Math.min(...rooms);
+}
+
+function roomOf(placed: PlacedBound, values: readonly unknown[], nominalMm: number): number {
+  const [value, limit] = [values[placed.of] as number, worthOf(placed, values) as number];
+  const { side } = placed.bound;
   const room = side === 'below' || side === 'at most' ? value - limit : limit - value;
   return room / (limit === 0 ? nominalMm : Math.abs(limit));
 }
@@ -129,28 +132,33 @@ export function stateOf({ rule, when, value: slot, fail, review, reviewWhere }: 
   if (isLeftOut) return undefined;
   const value = values[slot];
   if (typeof value !== 'number') return rule.failsAs !== undefined && value instanceof rule.failsAs ? 'fail' : 'not checked';
-  const failAt = worthOf(fail, values);
-  const reviewAt = worthOf(review, values);
-  const reviewed = review === undefined ? value : values[review.of];
-  if (failAt instanceof Refused || reviewAt instanceof Refused || typeof reviewed !== 'number') return 'not checked';
-  if (isBroken(value, fail, failAt)) return 'fail';
-  if (isBroken(reviewed, review, reviewAt)) return 'review';
+  let state: State = 'pass';
+  for (let i = 0; i < fail.length; i++) {
+    const bound = fail[i] as PlacedBound;
+    if (!isKnown(bound, values)) return 'not checked';
+    if (isBroken(bound, values)) state = 'fail';
+  }
+  for (let i = 0; i < review.length; i++) {
+    const bound = review[i] as PlacedBound;
+    if (!isKnown(bound, values)) return 'not checked';
+    if (state === 'pass' && isBroken(bound, values)) state = 'review';
+  }
+  if (state !== 'pass') return state;
   if (reviewWhere === NO_SLOT) return 'pass';
   const isToBeReviewed = values[reviewWhere];
   return isToBeReviewed instanceof Refused ? 'not checked' : isToBeReviewed === true ? 'review' : 'pass';
 }
 
-/** What the limit is for these values; undefined if there is none. */
-function worthOf(limit: PlacedBound | undefined, values: readonly unknown[]): number | Refused | undefined {
-  if (limit === undefined) return undefined;
-  if (limit.slot === NO_SLOT) return limit.number;
-  const value = values[limit.slot];
-  return typeof value === 'number' || value instanceof Refused ? value : undefined;
-}
+/** What the limit is for these values. */
+const worthOf = ({ slot, number }: PlacedBound, values: readonly unknown[]): unknown => (slot === NO_SLOT ? number : values[slot]);
 
-function isBroken(value: number, limit: PlacedBound | undefined, at: number | Refused | undefined): boolean {
-  if (limit === undefined || typeof at !== 'number') return false;
-  const { side } = limit.bound;
+const isKnown = (bound: PlacedBound, values: readonly unknown[]): boolean =>
+  typeof values[bound.of] === 'number' && typeof worthOf(bound, values) === 'number';
+
+function isBroken(placed: PlacedBound, values: readonly unknown[]): boolean {
+  const [value, at] = [values[placed.of], worthOf(placed, values)];
+  if (typeof value !== 'number' || typeof at !== 'number') return false;
+  const { side } = placed.bound;
   if (side === 'below') return !atLeast(value, at);
   if (side === 'above') return !atMost(value, at);
   return side === 'at most' ? atMost(value, at) : atLeast(value, at);
@@ -158,6 +166,7 @@ function isBroken(value: number, limit: PlacedBound | undefined, at: number | Re
 
 /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */
 function refusalOf({ when, value, fail, review, reviewWhere }: Judge, values: readonly unknown[]): Refused | undefined {
-  const read = [...when, value, fail?.slot ?? NO_SLOT, review?.slot ?? NO_SLOT, reviewWhere].map(slot => values[slot]);
+  const bounds = [...fail, ...review].flatMap(({ of, slot }) => [of, slot]);
+  const read = [...when, value, ...bounds, reviewWhere].map(slot => values[slot]);
   return read.find(outcome => outcome instanceof Refused);
 }

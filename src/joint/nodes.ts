@@ -3,6 +3,7 @@ import * as Board from '../core/board/board';
 import * as Boss from '../core/boss/boss';
 import * as Engagement from '../core/engagement/engagement';
 import * as Hole from '../core/hole/hole';
+import * as Insert from '../core/insert/insert';
 import { pinRatio } from '../core/hole/position';
 import * as Recess from '../core/recess/recess';
 import { headDiameterReadings, isCountersunk, isFlatSeated, isRaised, raisedPartReadings, type Head } from '../core/screw/head';
@@ -13,6 +14,7 @@ import * as Torque from '../core/strength/torque';
 import * as Thread from './formulas/boss';
 import * as Grip from './formulas/grip';
 import * as HeadHalf from './formulas/head-half';
+import * as InBoss from './formulas/insert';
 import * as Sizes from './formulas/sizes';
 import * as Estimates from './formulas/strength';
 import { fromTables, made, notLive, printedBy, type FittingDefaults, type Node, nodesOn, type Values } from './graph';
@@ -87,10 +89,23 @@ export const NODE = nodesOn<typeof INPUT>()({
     'deepest reach below the boss face',
     made(Engagement.penetrationMaxMm, 'length', 'length deviation', 'grip layers', 'grip tolerances'),
   ),
-  engagement: mm('full thread in the boss, nominal', made(Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point')),
+  engagement: mm(
+    'full thread in boss or insert, nominal',
+    made(
+      Sizes.chosenMm,
+      'has insert',
+      { only: 'engagement in the insert', where: 'has insert' },
+      { only: 'engagement in plastic', where: 'thread in plastic' },
+    ),
+  ),
   'engagement min': mm(
-    'full thread in the boss, worst case',
-    made(Engagement.engagementMinMm, 'length', 'length deviation', 'grip layers', 'grip tolerances', 'relief', 'relief tolerance', 'point'),
+    'full thread in boss or insert, worst case',
+    made(
+      Sizes.chosenMm,
+      'has insert',
+      { only: 'engagement min in the insert', where: 'has insert' },
+      { only: 'engagement min in plastic', where: 'thread in plastic' },
+    ),
   ),
   'engagement ratio': plain('worst-case engagement ÷ d', made(Engagement.engagementRatio, 'engagement min', 'screw')),
   'hole depth needed': mm(
@@ -114,7 +129,9 @@ export const NODE = nodesOn<typeof INPUT>()({
     'smallest pilot at the last full thread ÷ root',
     made(Thread.tightness, 'pilot at last thread', 'pilot tolerance', 'root max'),
   ),
-  'pilot bottom': mm('pilot at the bottom of the hole', made(Sizes.sameMm, 'pilot at its bottom'), { where: ['open at its bottom'] }),
+  'pilot bottom': mm('pilot at the bottom of the hole', made(Sizes.sameMm, 'hole at its bottom'), {
+    where: ['thread in plastic', 'open at its bottom'],
+  }),
   'thread share min': plain(
     'share of the flank depth at the mouth, worst case (negative: the thread touches nothing)',
     made(Thread.threadShareMin, 'major min', 'pilot mouth', 'pilot tolerance', 'major max', 'root max'),
@@ -122,13 +139,25 @@ export const NODE = nodesOn<typeof INPUT>()({
 
   // boss
   'boss OD root': mm('boss outside diameter at the wall, after draft', made(Boss.outsideAtMm, 'boss OD', 'boss height', 'outside draft')),
-  mouth: mm('relief or pilot at the free end', made(Thread.mouthMm, 'relief', 'relief diameter', 'pilot mouth')),
-  'boss wall': mm('boss wall at the free end, beside relief or pilot', made(Boss.bossWallMm, 'boss OD', 'mouth', NONE, NONE, NONE, NONE), {
-    where: ['boss is wider than its mouth'],
-  }),
+  mouth: mm(
+    'relief, pilot or insert hole at the free end',
+    made(
+      Sizes.chosenMm,
+      'has insert',
+      { only: 'insert hole', where: 'has insert' },
+      { only: 'mouth in plastic', where: 'thread in plastic' },
+    ),
+  ),
+  'boss wall': mm(
+    'boss wall at the free end, beside relief, pilot or insert hole',
+    made(Boss.bossWallMm, 'boss OD', 'mouth', NONE, NONE, NONE, NONE),
+    {
+      where: ['boss is wider than its mouth'],
+    },
+  ),
   'boss wall root': mm(
     'boss wall at the root; the whole diameter where the hole stops above',
-    made(Boss.bossWallMm, 'boss OD', 'pilot mouth', 'boss height', 'outside draft', 'hole draft', 'hole depth'),
+    made(Boss.bossWallMm, 'boss OD', 'hole mouth', 'boss height', 'outside draft', 'hole draft', 'hole depth'),
     { where: ['open at its bottom', 'boss is wider than its mouth'] },
   ),
   'root circle': mm(
@@ -139,14 +168,14 @@ export const NODE = nodesOn<typeof INPUT>()({
   'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
   'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Sizes.ratioOf, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
-  'pin ratio': plain('hole depth ÷ pilot hole', made(pinRatio, 'hole depth', 'pilot')),
+  'pin ratio': plain('hole depth ÷ pilot or insert hole', made(pinRatio, 'hole depth', 'pin diameter')),
   'floor under hole': mm(
     'plastic left under the hole, worst case (negative: it comes out of the face)',
     made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth max'),
   ),
   'landing ring': mm(
     'width of the ring on which the boss lands, worst case',
-    made(Grip.landingRingMm, 'boss OD', 'sleeve', { only: 'sleeve OD', where: 'has sleeve' }, 'hole max', 'relief diameter'),
+    made(Grip.landingRingMm, 'boss OD', 'sleeve', { only: 'sleeve OD', where: 'has sleeve' }, 'hole max', 'relief at the face'),
   ),
   'board play': mm(
     'play of the board on the root of the sleeve, per side, worst case (negative: it does not go on)',
@@ -163,11 +192,23 @@ export const NODE = nodesOn<typeof INPUT>()({
 
   // strength, torque and mass: estimates
   'pull-out': newton(
-    'estimate: thread pull-out at worst-case engagement and thread share',
-    made(Strength.pullOutN, 'tapping screw', 'engagement min', 'yield stress', 'safety', 'share that holds'),
-    { where: ['is tapping'] },
+    'estimate: thread pulled out at worst-case engagement and thread share, or the insert out of its boss',
+    made(
+      Sizes.chosenN,
+      'has insert',
+      { only: 'insert pull-out', where: 'has insert' },
+      { only: 'thread pull-out', where: 'thread in plastic' },
+    ),
   ),
-  'boss tear': newton('estimate: boss torn across', made(Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety')),
+  'boss tear': newton(
+    'estimate: boss torn across',
+    made(
+      Sizes.chosenN,
+      'has insert',
+      { only: 'tear beside the insert', where: 'has insert' },
+      { only: 'tear of the boss', where: 'thread in plastic' },
+    ),
+  ),
   'seat shear': newton(
     'estimate: smallest head sheared through the thinnest seat',
     made(Strength.seatShearN, 'head diameter min', 'seat min', 'yield stress', 'safety'),
@@ -180,7 +221,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     { where: ['pull-out', 'boss tear', 'seat', 'head', 'head diameter'] },
   ),
   'load margin': plain('weakest ÷ (load × load safety)', made(Estimates.loadMargin, 'weakest force', 'load given', 'load safety')),
-  'strip torque': newtonMetre('estimate: torque that strips the thread', made(Torque.stripTorqueNm, 'pull-out', 'screw', 'friction given')),
+  'strip torque': newtonMetre(
+    'estimate: torque that strips the thread',
+    made(Torque.stripTorqueNm, 'thread pull-out', 'screw', 'friction given'),
+  ),
   'clamp force': newton(
     'estimate: clamp force at the set torque, less what drives the screw',
     made(
@@ -201,7 +245,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'boss mass': unit('g')(
     'estimate: mass of the boss',
-    made(Boss.bossMassG, 'boss OD', 'pilot mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth'),
+    made(Boss.bossMassG, 'boss OD', 'hole mouth', 'boss height', 'density', 'outside draft', 'hole draft', 'hole depth'),
     { where: ['open at its bottom', 'boss is wider than its mouth'] },
   ),
 
@@ -232,6 +276,13 @@ export const NODE = nodesOn<typeof INPUT>()({
   'is tapping': plain('the screw forms or cuts its thread', notLive('the screw stays of its kind', Sizes.isTappingScrew, 'screw'), {
     otherwise: 'the sheared cylinder overstates what a machine thread holds in plastic',
   }),
+  'has insert': plain('a threaded insert is given', made(Sizes.holds, { given: 'insert diameter' }), {
+    otherwise: 'there is no insert',
+  }),
+  'thread in plastic': plain('the thread is in the plastic', made(Sizes.isNot, 'has insert'), { otherwise: 'the thread is in the insert' }),
+  'takes an insert': plain('the screw fits an insert', made(Sizes.isNot, 'is tapping'), {
+    otherwise: 'an insert takes a machine screw, and this screw taps its thread',
+  }),
   'is machine screw': plain('the screw has a machine thread', made(Sizes.isNot, 'is tapping'), { otherwise: 'the screw taps its thread' }),
   'held at mid': plain('the pilot is held half way along the full thread', made(Sizes.isHeldAtMid, 'pilot held at')),
   'is hidden': plain('the face behind the boss is hidden', made(Sizes.isHidden, 'face')),
@@ -243,7 +294,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   'open at last thread': plain('the hole is open at the last full thread', made(Sizes.isThere, 'pilot at last thread'), {
     otherwise: 'the hole closes above the last full thread',
   }),
-  'open at its bottom': plain('the hole is open down to its bottom', made(Sizes.isThere, 'pilot at its bottom'), {
+  'open at its bottom': plain('the hole is open down to its bottom', made(Sizes.isThere, 'hole at its bottom'), {
     otherwise: 'the hole closes above its bottom',
   }),
   'boss is wider than its mouth': plain('the boss is wider than its mouth', made(Sizes.isLarger, 'boss OD', 'mouth'), {
@@ -277,6 +328,90 @@ export const NODE = nodesOn<typeof INPUT>()({
   'post surrounds the recess': plain('the post surrounds the recess', made(Sizes.isThere, 'least post wall'), {
     otherwise: 'the post is no wider than its recess',
   }),
+
+  // where the thread is: in the plastic or in an insert
+  'thread start': mm(
+    'depth at which the thread begins: relief, or insert below the face',
+    made(Sizes.chosenMm, 'has insert', 'insert below face', { only: 'relief', where: 'thread in plastic' }),
+  ),
+  'thread start tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has insert', 'insert tolerance', 'relief tolerance')),
+  'engagement in plastic': mm(
+    'full thread in the boss, nominal',
+    made(Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point'),
+  ),
+  'engagement min in plastic': mm(
+    'full thread in the boss, worst case',
+    made(Engagement.engagementMinMm, 'length', 'length deviation', 'grip layers', 'grip tolerances', 'relief', 'relief tolerance', 'point'),
+  ),
+  'engagement in the insert': mm(
+    'full thread in the insert, nominal',
+    made(Insert.insertEngagementMm, 'length', 'grip layers', 'insert length', 'insert below face', 'point'),
+    { where: ['has insert', 'takes an insert'] },
+  ),
+  'engagement min in the insert': mm(
+    'full thread in the insert, worst case',
+    made(
+      InBoss.insertEngagementMinMm,
+      'length',
+      'length deviation',
+      'grip layers',
+      'grip tolerances',
+      'insert length',
+      'insert below face',
+      'insert tolerance',
+      'point',
+    ),
+    { where: ['has insert', 'takes an insert'] },
+  ),
+  'mouth in plastic': mm('relief or pilot at the free end', made(Thread.mouthMm, 'relief', 'relief diameter', 'pilot mouth')),
+  'hole mouth': mm(
+    'pilot or insert hole at the boss face',
+    made(Sizes.chosenMm, 'has insert', { only: 'insert hole', where: 'has insert' }, { only: 'pilot mouth', where: 'thread in plastic' }),
+  ),
+  'pin diameter': mm(
+    'pilot or insert hole',
+    made(Sizes.chosenMm, 'has insert', { only: 'insert hole', where: 'has insert' }, { only: 'pilot', where: 'thread in plastic' }),
+  ),
+  'relief at the face': mm(
+    'relief diameter; none beside an insert',
+    made(Sizes.chosenMm, 'has insert', NONE, { only: 'relief diameter', where: 'thread in plastic' }),
+  ),
+  'thread pull-out': newton(
+    'thread pull-out at worst-case engagement and thread share',
+    made(Strength.pullOutN, 'tapping screw', 'engagement min in plastic', 'yield stress', 'safety', 'share that holds'),
+    { where: ['thread in plastic', 'is tapping'] },
+  ),
+  'tear of the boss': newton('boss torn across beside the screw', made(Strength.bossTearN, 'boss OD', 'screw', 'yield stress', 'safety')),
+  'insert pull-out': newton(
+    'insert pulled out of its boss',
+    made(Insert.insertPullOutN, 'insert OD', 'insert length', 'yield stress', { is: 0.5 }, 'safety'),
+    { where: ['has insert', 'takes an insert'] },
+  ),
+  'tear beside the insert': newton(
+    'boss torn across beside the insert',
+    made(InBoss.insertTearN, 'boss OD', 'insert OD', 'yield stress', 'safety'),
+    { where: ['has insert', 'takes an insert'] },
+  ),
+  'insert OD': mm('insert diameter where one is given', made(Sizes.given, 'insert diameter'), { where: ['has insert', 'takes an insert'] }),
+  'insert length min': mm('insert at its shortest', made(Sizes.smallestMm, 'insert length', 'insert tolerance')),
+  'insert bottom': mm('depth of the insert’s far end', made(Insert.insertHoleDepthMm, 'insert length', NONE, 'insert below face')),
+  'hole depth for the insert': mm(
+    'hole depth that leaves the margin below the insert',
+    made(Insert.insertHoleDepthMm, 'insert length', 'insert margin', 'insert below face'),
+  ),
+  'least boss OD for the insert': mm('1.5 × insert diameter', made(Sizes.timesMm, { is: 1.5 }, 'insert OD')),
+  'boss OD for the insert': mm('insert ratio × insert diameter', made(Insert.insertBossOdMm, 'insert OD', 'insert ratio')),
+  'insert hole max': mm('insert hole at its largest', made(Sizes.largestMm, 'insert hole', 'pilot tolerance')),
+  'insert hole that grips': mm(
+    'insert hole at its largest where one is given; 0 where the insert is moulded in',
+    made(InBoss.holeThatGripsMm, { given: 'insert hole' }, 'insert hole max'),
+  ),
+  'insert landing': mm(
+    'ring of the insert under the mating part at the largest hole (negative: the screw draws the insert out)',
+    made(Insert.insertLandingMm, 'insert OD', 'hole max'),
+    { where: ['has insert', 'takes an insert'] },
+  ),
+  'insert below max': mm('insert below the face at its most', made(Sizes.largestMm, 'insert below face', 'insert tolerance')),
 
   // quantities that only rules and other nodes read
   'board plane less seat': mm('depth of the recess', made(Sizes.restMm, 'board plane', 'seat'), { where: ['has recess'] }),
@@ -320,10 +455,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Hole.holeAtDepthMm, 'pilot mouth', 'last full thread', 'hole draft'),
   ),
   'last full thread': mm('depth at which the full thread ends', made(Sizes.restMm, 'penetration max', 'point')),
-  'pilot at its bottom': mm('hole at its bottom, open or not', made(Hole.holeAtDepthMm, 'pilot mouth', 'hole depth', 'hole draft')),
+  'hole at its bottom': mm('hole at its bottom, open or not', made(Hole.holeAtDepthMm, 'hole mouth', 'hole depth', 'hole draft')),
   'wall beside the hole': mm(
     'boss wall beside the hole where it ends, or at the root',
-    made(Thread.wallBesideHoleMm, 'boss OD root', 'pilot mouth', 'boss height', 'hole depth', 'hole draft'),
+    made(Thread.wallBesideHoleMm, 'boss OD root', 'hole mouth', 'boss height', 'hole depth', 'hole draft'),
   ),
   'plastic under the hole': mm('plastic under the hole, nominal', made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
   'wall without sink': mm(
@@ -335,7 +470,16 @@ export const NODE = nodesOn<typeof INPUT>()({
   'floor asked': mm('floor limit × wall', made(Sizes.timesMm, 'floor limit', 'wall')),
   'least boss OD': mm('1.5 × d', made(Sizes.timesD, { is: 1.5 }, 'screw')),
   'boss OD asked': mm('od limit × d', made(Sizes.timesD, 'od limit', 'screw')),
-  'boss OD by ratio': mm('od ratio × d', made(Boss.bossOutsideDiaByRuleMm, 'screw', 'od ratio')),
+  'boss OD by od ratio': mm('od ratio × d', made(Boss.bossOutsideDiaByRuleMm, 'screw', 'od ratio')),
+  'boss OD by ratio': mm(
+    'od ratio × d, or insert ratio × insert diameter',
+    made(
+      Sizes.chosenMm,
+      'has insert',
+      { only: 'boss OD for the insert', where: 'has insert' },
+      { only: 'boss OD by od ratio', where: 'thread in plastic' },
+    ),
+  ),
   'boss OD for hold': mm(
     'boss outside diameter that holds the board by the hold limit',
     made(Grip.bossOdForHoldMm, 'hold limit', 'board hole max', 'locator'),

@@ -123,6 +123,13 @@ export class Variant {
     return this.worstFound ?? undefined;
   }
 
+  /** How far a rule is from its fail limit, or nothing where there is no number to say. */
+  margin(rule: Rule): number | undefined {
+    const judge = judgeFor(rule);
+    this.run(judge.plan);
+    return this.outcome('screw') instanceof Refused ? undefined : marginOf(judge, this.values, this.value('screw').nominalMm);
+  }
+
   /** The rule that is nearest to its fail limit, or farthest beyond it. */
   nearest(): { readonly rule: Rule; readonly margin: number } | undefined {
     this.run(PLAN_OF_RULES);
@@ -180,8 +187,16 @@ export class Variant {
   private input(at: number, { input, made, slot, where }: Slot & { readonly is: 'input' }): unknown {
     const { param, fallback, askedWhere } = input;
     const raw = this.raws[at];
-    if (typeof raw === 'number' && raw !== 0) return readArgument(param, raw, this.read);
+    if (typeof raw === 'number' && raw !== 0 && askedWhere?.alone === undefined) return readArgument(param, raw, this.read);
     const asksForDefault = raw === NOT_NAMED || isDefaultWord(raw);
+    if (askedWhere?.alone === true) {
+      const isTaken = this.values[where];
+      if (isTaken instanceof Refused) return isTaken;
+      if (isTaken === false)
+        return asksForDefault || isBlank(raw) || raw === this.base.get(param.name)
+          ? new NotApplicable(askedWhere.otherwise)
+          : wrongInput(`${param.name} is given, and ${askedWhere.otherwise}`, param.name);
+    }
     if (!asksForDefault && !isBlank(raw)) {
       const readings = this.lookUps.beside(input);
       const found = slot === NO_SLOT ? readings : readings.beside(this.values[slot]);

@@ -1,5 +1,5 @@
 // Standard lengths against one joint or several: long enough to hold, short enough not to bottom.
-import { atLeast, atMost } from '../maths';
+import { atLeast, atMost, min } from '../maths';
 import type { Deviation, Deviations } from '../read/deviation';
 import { Refused } from '../refuse';
 import { lengthDeviation, standardLengthsMm } from '../screw/length';
@@ -19,6 +19,8 @@ interface Demand {
   readonly pointMm: number;
   /** The user's own in place of that of the table. */
   readonly lengthTol?: Deviation | undefined;
+  /** An insert holds no more than its own length. */
+  readonly mostMm?: number | undefined;
 }
 
 interface Verdict {
@@ -50,8 +52,8 @@ function choices({ size }: Screw, end: End): readonly Choice[] {
 }
 
 function judged(demand: Demand, { lengthMm, lengthTol: heldTol }: Choice): Verdict {
-  const { screw, layersMm, tolerances, reliefMm, reliefTol, lengthTol = heldTol } = demand;
-  const engagement = engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, demand.pointMm);
+  const { screw, layersMm, tolerances, reliefMm, reliefTol, lengthTol = heldTol, mostMm = Infinity } = demand;
+  const engagement = min(engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, demand.pointMm), mostMm);
   const ratio = engagementRatio(engagement, screw);
   const holeNeededMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances) + demand.bottomGapMm;
   return {
@@ -131,10 +133,11 @@ export function pickedLengthMm(
     end,
     pointMm(screw.size, end),
     undefined,
+    undefined,
   );
 }
 
-/** The same with a point of the user's own, and his tolerance where he gives one. */
+/** The same with a point of the user's own, his tolerance where he gives one, and the most that an insert holds. */
 export function pickedJointLengthMm(
   screw: Screw,
   layersMm: readonly number[],
@@ -147,6 +150,7 @@ export function pickedJointLengthMm(
   end: End,
   pointLengthMm: number,
   lengthTol: Deviation | undefined,
+  mostMm: number | undefined,
 ): number {
   return picked({
     screw,
@@ -160,6 +164,7 @@ export function pickedJointLengthMm(
     end,
     pointMm: pointLengthMm,
     lengthTol,
+    mostMm,
   });
 }
 

@@ -24,6 +24,14 @@ export function smallestMm(sizeMm: number, tol: Deviation): number {
   return sizeMm + tol.lowerMm;
 }
 
+export function chosen(isFirst: boolean, first: number, otherwise: number): number {
+  return isFirst ? first : otherwise;
+}
+
+export function chosenN(isFirst: boolean, firstN: number, otherwiseN: number): number {
+  return isFirst ? firstN : otherwiseN;
+}
+
 export function chosenMm(isFirst: boolean, firstMm: number, otherwiseMm: number): number {
   return isFirst ? firstMm : otherwiseMm;
 }
@@ -38,6 +46,10 @@ export function timesMm(factor: number, sizeMm: number): number {
 
 export function timesD(factor: number, screw: Screw): number {
   return factor * screw.nominalMm;
+}
+
+export function sumMm(oneMm: number, otherMm: number): number {
+  return oneMm + otherMm;
 }
 
 export function restMm(wholeMm: number, partMm: number): number {

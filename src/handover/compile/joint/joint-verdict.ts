@@ -1,7 +1,7 @@
 // The rules of one variant as formulas, and the verdict over them.
 import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Variant } from '../../../joint/variant';
-import type { Bound, Rule } from '../../../joint/graph';
+import { type Bound, boundsOf, type Rule } from '../../../joint/graph';
 import { allOf } from '../inputs';
 import type { JointRow } from './joint-row';
 import { NONE } from './row-refs';
@@ -35,26 +35,27 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   }
   const title = `rule: ${rule.name}`;
   const value = row.cellOf(rule.value);
-  const limitOf = (bound: Bound | undefined): string | undefined =>
-    bound === undefined ? undefined : typeof bound.limit === 'number' ? String(bound.limit) : (row.cellOf(bound.limit) ?? NONE);
-  const [fail, review] = [limitOf(rule.fail), limitOf(rule.review)];
   if (value === undefined || conditions.length < when.length) {
     const formula =
       finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
     return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
   }
-  const sizeOf = (bound: Bound | undefined): string => (bound?.of === undefined ? value : (row.cellOf(bound.of) ?? NONE));
-  const isFailed = rule.fail === undefined || fail === undefined ? undefined : BROKEN[rule.fail.side](sizeOf(rule.fail), fail);
+  const written = (bounds: Rule['fail']): readonly WrittenBound[] => boundsOf(bounds).map(bound => writtenBound(row, bound, value));
+  const [fail, review] = [written(rule.fail), written(rule.review)];
   const passing = rule.reviewWhere === undefined ? '"pass"' : `IF(${row.cellOf(rule.reviewWhere.condition) ?? NONE},"review","pass")`;
-  const reviewing =
-    rule.review === undefined || review === undefined
-      ? passing
-      : `IF(${BROKEN[rule.review.side](sizeOf(rule.review), review)},"review",${passing})`;
-  const judged = isFailed === undefined ? reviewing : `IF(${isFailed},"fail",${reviewing})`;
-  const read = [value, sizeOf(rule.fail), fail, sizeOf(rule.review), review].filter(cell => cell !== undefined);
+  const reviewing = ifBroken(review, '"review"', passing);
+  const judged = ifBroken(fail, '"fail"', reviewing);
+  const read = [value, ...[...fail, ...review].flatMap(({ size, limit }) => [size, limit])];
   const numbers = [...new Set(read)].map(cell => `ISNUMBER(${cell})`);
-  const [failing, reviewed] = [sizeOf(rule.fail), sizeOf(rule.review)];
   const checked = `IF(AND(${numbers.join(',')}),${judged},"not checked")`;
+  // of the bound that is broken, or else of that to be reviewed
+  const shown = (of: (bound: WrittenBound) => string): string | undefined => {
+    const last = review[review.length - 1] ?? fail[fail.length - 1];
+    return (
+      last &&
+      [...fail, ...review].reduceRight((otherwise, bound) => (bound === last ? of(last) : ifBroken([bound], of(bound), otherwise)), '')
+    );
+  };
   return {
     state: row.putState(
       title,
@@ -62,16 +63,38 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
       `IFERROR(${conditions.length === 0 ? checked : `IF(${allOf(conditions)},${checked},"left out")`},"not checked")`,
       finding.state,
     ),
-    value: isFailed === undefined || failing === reviewed ? reviewed : `IF(${isFailed},${failing},${reviewed})`,
-    limit: isFailed === undefined || review === undefined ? (fail ?? review) : `IF(${isFailed},${fail},${review})`,
-    ...(rule.fail !== undefined && fail !== undefined && { room: roomFormula(rule.fail, value, fail) }),
+    value: shown(({ size }) => size),
+    limit: shown(({ limit }) => limit),
+    ...(fail.length > 0 && { room: (nominal: string) => leastRoom(fail, nominal) }),
   };
 }
 
-/** How far the value is from the fail limit, as a share of it; of d, where it is 0. */
-function roomFormula({ side }: Bound, value: string, limit: string): (nominal: string) => string {
-  const room = side === 'below' || side === 'at most' ? `(${value}-${limit})` : `(${limit}-${value})`;
-  return nominal => `${room}/IF(${limit}=0,${nominal},ABS(${limit}))`;
+interface WrittenBound {
+  readonly side: Bound['side'];
+  readonly size: string;
+  readonly limit: string;
+}
+
+const writtenBound = (row: JointRow, { side, limit, of }: Bound, value: string): WrittenBound => ({
+  side,
+  size: of === undefined ? value : (row.cellOf(of) ?? NONE),
+  limit: typeof limit === 'number' ? String(limit) : (row.cellOf(limit) ?? NONE),
+});
+
+/** Several bounds of which each may break the rule. */
+function ifBroken(bounds: readonly WrittenBound[], then: string, otherwise: string): string {
+  if (bounds.length === 0) return otherwise;
+  const broken = bounds.map(({ side, size, limit }) => BROKEN[side](size, limit));
+  return `IF(${broken.length === 1 ? broken[0] : `OR(${broken.join(',')})`},${then},${otherwise})`;
+}
+
+/** How far the values are from their fail limits, as a share of it; of d, where it is 0. */
+function leastRoom(bounds: readonly WrittenBound[], nominal: string): string {
+  const rooms = bounds.map(({ side, size, limit }) => {
+    const room = side === 'below' || side === 'at most' ? `(${size}-${limit})` : `(${limit}-${size})`;
+    return `${room}/IF(${limit}=0,${nominal},ABS(${limit}))`;
+  });
+  return rooms.length === 1 ? String(rooms[0]) : `MIN(${rooms.join(',')})`;
 }
 
 /** The distance of one rule to its fail limit, or nothing where it has none. */
@@ -79,16 +102,6 @@ export function marginFormula({ rule, state, room }: RuleState, nominal: string)
   if (state === undefined) return undefined;
   if (room !== undefined) return `IF(OR(${state}="not checked",${state}="left out"),"",${room(nominal)})`;
   return rule.failsAs === undefined ? undefined : `IF(${state}="fail",-1,"")`;
-}
-
-/** The same for the joint as it was sent. */
-export function marginValue(variant: Variant, { fail, value: judged }: Rule, state: State): number | '' {
-  const value = variant.outcome(judged);
-  if (state === 'not checked' || fail === undefined) return '';
-  if (typeof value !== 'number') return state === 'fail' ? -1 : '';
-  const limit = typeof fail.limit === 'number' ? fail.limit : Number(variant.value(fail.limit));
-  const room = fail.side === 'below' || fail.side === 'at most' ? value - limit : limit - value;
-  return room / (limit === 0 ? variant.value('screw').nominalMm : Math.abs(limit));
 }
 
 /** How many rules have that state. */

@@ -1,7 +1,7 @@
 // The margin in the row of a variant: the distance of each rule to its fail limit, the least of them and its rule.
 import { verdict } from '../../../joint/verdict';
 import { columnName } from '../../../sheet/addresses';
-import { marginFormula, marginValue } from './joint-verdict';
+import { marginFormula } from './joint-verdict';
 import type { WriteCell } from './row-input';
 import type { JudgedRow } from './row-verdict';
 import { HEAD } from './written-variants';
@@ -20,8 +20,7 @@ export function putMargin(
   for (const entry of states) {
     const formula = marginFormula(entry, nominal);
     if (formula === undefined) continue;
-    const state = variant.finding(entry.rule)?.state ?? 'not checked';
-    put(`${MARGIN}${entry.rule.name}`, WORDS, formula, marginValue(variant, entry.rule, state));
+    put(`${MARGIN}${entry.rule.name}`, WORDS, formula, variant.margin(entry.rule) ?? '');
   }
   const [from = 'A', to = from] = [columns[0], columns[columns.length - 1]];
   const [all, heads] = [`$${from}${r + 1}:$${to}${r + 1}`, `$${from}$${HEAD + 1}:$${to}$${HEAD + 1}`];

@@ -3,6 +3,7 @@ import { withUnit } from '../../../core/call';
 import type { Cell } from '../../../core/kinds';
 import { outputCell } from '../../../joint/rows';
 import { isVerdict, unitOf } from '../../../joint/outputs';
+import { boundsOf } from '../../../joint/graph';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { columnName, sheetPrefix } from '../../../sheet/addresses';
@@ -56,8 +57,8 @@ const limitAt = (formula: string, value: Cell | undefined): Limit | undefined =>
 
 /** What the first rule that judges this output asks of it. */
 function limitsOf(output: string, cellOf: (title: string) => Limit | undefined): { readonly lower?: Limit; readonly upper?: Limit } {
-  const [bound] = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(
-    ({ fail, review }) => fail ?? review ?? [],
+  const [bound] = RULES.filter(({ value, when }) => value === output && when === undefined).flatMap(({ fail, review }) =>
+    boundsOf(fail ?? review),
   );
   const limit =
     bound === undefined
