@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../src/core/kinds';
 import type { Handover } from '../../src/handover/handover';
+import type { PlanCell } from '../../src/sheet/plan';
+import { workedOut } from '../kit/worked-out';
 import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
 
 describe('a call in a cell', () => {
@@ -53,6 +55,47 @@ describe('a call in a cell', () => {
       { range: 'A1', words: 'hole, mm, above 0 mm', above: 0 },
       { range: 'A2', words: 'wall, mm, above 0 mm', above: 0 },
     ]);
+  });
+});
+
+describe('a point that the screw of the length tolerance brings', () => {
+  const call = (tolerance: string, point: string): string => `=INDEX(ENCL.ENGAGEMENT.LIMITS(16,${tolerance},4.1,0.26,0.8,0.1${point}),1,2)`;
+  const TOLERANCES = { joined: 'A1&" cone"', cell: 'A2', typed: '"ST2.9 cone"' };
+  const copy = handed(
+    workbookOf({
+      A1: 'ST2.9',
+      A2: 'ST2.9 cone',
+      A4: 0.8,
+      B1: call(TOLERANCES.joined, ''),
+      B2: call(TOLERANCES.joined, ',A3'),
+      B3: call(TOLERANCES.cell, ''),
+      B4: call(TOLERANCES.typed, ''),
+      B5: call('A4', ''),
+    }),
+  );
+  const valuesWith = (typed: Readonly<Record<string, Cell>>): unknown[] => {
+    const sheets = copy.plan.sheets.map(sheet =>
+      sheet.name === 'S' ? { ...sheet, cells: [...sheet.cells.filter(({ at }) => !(at in typed)), ...typedCells(typed)] } : sheet,
+    );
+    const { values } = workedOut(sheets, 'S');
+    return ['B1', 'B2', 'B3', 'B4', 'B5'].map(at => values.get(`S!${at}`));
+  };
+  const typedCells = (typed: Readonly<Record<string, Cell>>): PlanCell[] =>
+    Object.entries(typed).map(([at, value]) => ({ at, role: 'input', value }));
+
+  it('is in the copy', () => {
+    // 16 − 4.1 − 0.8 − 2.6; without a screw named no point
+    expect(valuesWith({})).toEqual([8.5, 8.5, 8.5, 8.5, 11.1].map(about => expect.closeTo(about, 9) as number));
+    expect(copy).toMatchObject({ asValues: 0 });
+  });
+
+  it('follows the size, with its point of 3.2, or gives nothing', () => {
+    expect(valuesWith({ A1: 'ST3.5' }).slice(0, 2)).toEqual([7.9, 7.9].map(about => expect.closeTo(about, 9) as number));
+    expect(valuesWith({ A2: 'ST3.5 cone' })[2]).toBe('#N/A');
+  });
+
+  it('and a point that is typed later is no longer that of the screw', () => {
+    expect(valuesWith({ A3: 1 })[1]).toBe('#N/A');
   });
 });
 
