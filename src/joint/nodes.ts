@@ -289,7 +289,12 @@ export const NODE = nodesOn<typeof INPUT>()({
   'bearing hole': mm(
     'hole under the head: that of the head half, or of the board where the head lies on it',
     made(Sizes.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
+    { where: ['has hole under the head'] },
   ),
+  'has hole under the head': plain('there is a hole under the head', made(Sizes.either, 'has hole', 'has board hole'), {
+    otherwise: 'board hole must be given: the head lies on the board (seat "0 mm") and there is no sleeve',
+    isAsked: true,
+  }),
   'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(Sizes.isNot, 'has hole'), {
     otherwise: 'the head half has a hole for the screw',
   }),
