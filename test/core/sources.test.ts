@@ -116,7 +116,7 @@ describe('how a message shows what was given', () => {
 
 describe('what a kind accepts, in words', () => {
   test('units only where there are some, a source only where there is one', () => {
-    expect(accepts(numeric(Q.RATIO))).toBe('2');
+    expect(accepts(numeric(Q.RATIO))).toBe('a plain number');
     expect(accepts(numeric(Q.LENGTH))).toBe('4.2, "4.2 mm" or "0.167 in" (units: mm, cm, m, µm, in, mil)');
     expect(accepts(headHeight('max'))).toMatch(/ mil\); or screw and head, "M3 pan": its max height$/);
     expect(numeric(Q.LENGTH).shape).toBe('one');

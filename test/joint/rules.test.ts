@@ -74,9 +74,9 @@ describe('what is said of a rule', () => {
   test('base functions keep their limits: a screw that does not reach the boss has no pilot at its tip', () => {
     const short = { ...SOUND, length: 4.5, 'board plane': 8, seat: 5 };
     expect(cells({ ...short, 'pilot held at': 'mouth' }, 'pilot at tip')[0]).toMatch(
-      /^no value: depth of HOLE\.AT is -\d\.\d+; it must be at least 0 mm$/,
+      /^no value: depth of HOLE\.AT is -\d\.\d+: must be at least 0 mm$/,
     );
-    expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+; it must be at least 0 mm$/);
+    expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+: must be at least 0 mm$/);
   });
 });
 
