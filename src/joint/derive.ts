@@ -1,9 +1,9 @@
 // What a formula of the joint gives for a row of values, or why it gives nothing.
+import { rounded } from '../core/decimal';
 import { limitWords, withinLimits } from '../core/read/limits';
 import { Refused, wrongInput } from '../core/refuse';
 import type { LookUps } from './look-up';
 import { type Derivation, NO_SLOT } from './slots';
-import { rounded } from './words';
 
 export function derived(derivation: Derivation, values: readonly unknown[], lookUps: LookUps): unknown {
   for (const { slot, otherwise } of derivation.where) {

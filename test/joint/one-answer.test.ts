@@ -68,6 +68,31 @@ describe('screw length', () => {
     expect(differ).toBeGreaterThan(0);
   });
 
+  test('and why a length does not do is told in the same words', () => {
+    const told = new Set<string>();
+    let compared = 0;
+    for (const screw of ['ST2.2', 'ST2.9', 'ST3.5', 'M3'])
+      for (const depth of [4, 6.02, 8, 10.02, 12, 14.75]) {
+        const inputs = { ...joint(screw, 2, depth, 0.1, 'cone'), 'hole depth tolerance': '0 mm' };
+        const [, ...rows] = value('SCREW.LENGTH.TABLE', screw, LAYERS, DEVIATIONS, 2, depth, 0.5, 0.5, 0.1) as Rows;
+        for (const [length, , ratio, needed, state, reason] of rows) {
+          const ours = { ...inputs, length };
+          // the gap alone: the screw ends above the boss
+          if (Number(needed) < 0.5) continue;
+          expect(of(ours, 'engagement ratio')).toBeCloseTo(ratio as number, 9);
+          expect(of(ours, 'hole depth needed')).toBeCloseTo(needed as number, 9);
+          const reasons = String(of(ours, 'reasons')).split('; ');
+          const ofLength = reasons.filter(text => /full thread|screw bottoms|room under the tip/.test(text));
+          expect([...ofLength].sort().join('; ') || '–', `${screw} × ${String(length)}`).toBe(String(reason).split('; ').sort().join('; '));
+          expect(state).toBe(ofLength.length === 0 ? 'pass' : 'fail');
+          ofLength.forEach(text => told.add(text.replace(/:.*/, '')));
+          compared += ofLength.length;
+        }
+      }
+    expect(told).toEqual(new Set(['too little full thread', 'screw bottoms', 'little room under the tip']));
+    expect(compared).toBeGreaterThan(200);
+  });
+
   test('the review’s joint: 16, with the tolerance of the relief and without', () => {
     const layers = [[1.4], [1.6]];
     const tolerances = [[0.1], [0.16]];
