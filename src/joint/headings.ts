@@ -28,7 +28,8 @@ function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, arg
   const name = names.get(asked);
   if (name === undefined)
     throw wrongInput(
-      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"? ${LISTED[what]}`,
+      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean ` +
+        `"${closest(asked.slice(0, 60), [...names.values()])}"? ${LISTED[what]}`,
       argument,
     );
   return name;

@@ -137,7 +137,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     { where: ['open at its bottom', 'boss is wider than its mouth', 'hole ends in the plastic', 'wall is left under the groove'] },
   ),
   'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
-  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Sizes.ratioOf, 'post wall root', 'head wall')),
+  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Boss.sinkRatio, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
   'pin ratio': plain('hole depth ÷ pilot hole', made(pinRatio, 'hole depth', 'pilot')),
   'floor under hole': mm(
