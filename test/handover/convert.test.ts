@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../src/core/kinds';
 import type { Handover } from '../../src/handover/handover';
 import type { PlanCell } from '../../src/sheet/plan';
+import { address } from '../../src/sheet/addresses';
+import { value } from '../kit/ask';
+import { SOUND } from '../kit/sound-joint';
 import { workedOut } from '../kit/worked-out';
 import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
 
@@ -274,6 +277,41 @@ describe('a table of the joint', () => {
     expect(cellAt(copy, 'S', 'M6').value).toBeCloseTo(14 / (2.2 * 2.9), 9);
     for (const at of ['M6', 'N6', 'O6', 'P6'])
       expect([at, cellAt(copy, 'S', at).formula]).toEqual([at, expect.stringContaining('Variants')]);
+  });
+
+  it('gives outputs and labels in the order in which they are asked for, judged by what is asked', () => {
+    const heads = ['note', ...Object.keys(SOUND), '(who)'];
+    const noMaterial = { ...SOUND, material: null, 'thread share': 0.6, 'od ratio': 2 };
+    const rows = [SOUND, { ...SOUND, length: 19 }, noMaterial].map((joint, i) => [
+      `try ${i + 1}`,
+      ...Object.keys(SOUND).map(name => (joint as Record<string, Cell | null>)[name] ?? null),
+      i === 1 ? null : 'us',
+    ]);
+    let compared = 0;
+    const states = new Set<unknown>();
+    for (const asked of [
+      ['state'],
+      ['state', 'pull-out'],
+      ['(who)', 'grip', 'note'],
+      ['margin', 'note', 'state', 'reasons', 'boss mass'],
+      ['note'],
+    ]) {
+      const cells = Object.fromEntries([heads, ...rows].flatMap((line, r) => line.map((cell, c) => [address(r, c), cell] as const)));
+      const call = `=ENCL.JOINT.TABLE(A1:${address(rows.length, heads.length - 1)},{${asked.map(name => `"${name}"`).join()}})`;
+      const { values } = workedOut(handed(workbookOf({ ...cells, A10: call })).plan.sheets, 'S');
+      (value('JOINT.TABLE', [heads, ...rows], [asked]) as Cell[][]).forEach((line, r) =>
+        line.forEach((cell, c) => {
+          compared++;
+          const what = `${asked.join()} ${r} ${c}`;
+          if (line[c] === 'not checked' || line[c] === 'pass') states.add(`${asked.join()} ${cell}`);
+          expect(values.get(`S!${address(9 + r, c)}`), what).toEqual(typeof cell === 'number' ? expect.closeTo(cell, 9) : cell);
+        }),
+      );
+    }
+    expect(compared).toBe(4 * (1 + 2 + 3 + 5 + 1));
+    // the joint without a material passes until a strength is asked for
+    expect(states).toContain('state,pull-out not checked');
+    expect(states).not.toContain('state not checked');
   });
 
   it.each([
