@@ -3,6 +3,8 @@ import { placesThatDiffer, rounded } from '../core/decimal';
 import type { Bound, Finding } from './graph';
 import { unitOf } from './outputs';
 
+export { rounded };
+
 export const withUnit = (value: number, unit: string, places = 3): string =>
   unit === '' ? rounded(value, places) : `${rounded(value, places)} ${unit}`;
 
