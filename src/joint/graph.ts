@@ -100,6 +100,8 @@ export type Node = Made & {
   readonly where?: readonly string[];
   /** Of a condition: why what hangs on it does not apply where it is false. */
   readonly otherwise?: string;
+  /** Or rather: what hangs on it does apply, and this is to be given for it. */
+  readonly isAsked?: true;
 };
 
 /** The rule is broken where the value stands on this side of the limit (a name or a number). */

@@ -18,14 +18,18 @@ const spellings = <N extends string>(names: Iterable<N>): ReadonlyMap<string, N>
 const INPUT_NAMES = spellings(INPUTS.keys());
 const OUTPUT_NAMES = spellings(OUTPUTS);
 
-function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, argument: string, what: string): N {
+/** Where the names stand. */
+const LISTED = { 'a joint input': 'JOINT.INPUTS() lists them', 'a joint output': 'JOINT.OUTPUTS() lists them' } as const;
+
+function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, argument: string, what: keyof typeof LISTED): N {
   if (isCellError(raw)) throw new Refused(codeOf(raw), `${argument} has ${errorName(raw)} for a name`, argument);
-  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
+  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}; ${LISTED[what]}`, argument);
   const asked = spelled(raw);
   const name = names.get(asked);
   if (name === undefined)
     throw wrongInput(
-      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`,
+      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean ` +
+        `"${closest(asked.slice(0, 60), [...names.values()])}"? ${LISTED[what]}`,
       argument,
     );
   return name;

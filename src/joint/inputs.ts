@@ -175,7 +175,10 @@ export const INPUT = {
     askedWhere: { condition: 'has hole', otherwise: 'the head lies on the board, whose hole stands for it' },
   }),
   'hole tolerance': input(DEVIATION, 'tolerance of the clearance hole', { zeroByUnit: true, default: 0.1 }),
-  'board hole': input(hole(), 'hole in the board', { ...SIZE_LIMIT, words: 'its rules do not apply' }),
+  'board hole': input(hole(), 'hole in the board', {
+    ...SIZE_LIMIT,
+    words: 'its rules do not apply; required with seat "0 mm" and no sleeve',
+  }),
   'board hole tolerance': input(DEVIATION, 'tolerance of the hole in the board', { zeroByUnit: true, default: 0.1 }),
   'head diameter': input(headDiameter('max'), 'head diameter, largest', {
     ...SIZE_LIMIT,

@@ -137,7 +137,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     { where: ['open at its bottom', 'boss is wider than its mouth', 'hole ends in the plastic', 'wall is left under the groove'] },
   ),
   'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
-  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Sizes.ratioOf, 'post wall root', 'head wall')),
+  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Boss.sinkRatio, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
   'pin ratio': plain('hole depth ÷ pilot hole', made(pinRatio, 'hole depth', 'pilot')),
   'floor under hole': mm(
@@ -289,7 +289,12 @@ export const NODE = nodesOn<typeof INPUT>()({
   'bearing hole': mm(
     'hole under the head: that of the head half, or of the board where the head lies on it',
     made(Sizes.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
+    { where: ['has hole under the head'] },
   ),
+  'has hole under the head': plain('there is a hole under the head', made(Sizes.either, 'has hole', 'has board hole'), {
+    otherwise: 'board hole must be given: the head lies on the board (seat "0 mm") and there is no sleeve',
+    isAsked: true,
+  }),
   'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(Sizes.isNot, 'has hole'), {
     otherwise: 'the head half has a hole for the screw',
   }),

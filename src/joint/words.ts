@@ -1,17 +1,12 @@
 // Values and findings of the joint in words.
+import { placesThatDiffer, rounded } from '../core/decimal';
 import type { Bound, Finding } from './graph';
 import { unitOf } from './outputs';
 
-export const rounded = (value: number, places = 3): string => String(Math.round(value * 10 ** places) / 10 ** places);
+export { rounded };
+
 export const withUnit = (value: number, unit: string, places = 3): string =>
   unit === '' ? rounded(value, places) : `${rounded(value, places)} ${unit}`;
-
-/** As many digits as it takes two numbers to differ. */
-function placesThatDiffer(a: number, b: number): number {
-  let places = 3;
-  while (places < 12 && rounded(a, places) === rounded(b, places)) places++;
-  return places;
-}
 
 const ASKED: Readonly<Record<Bound['side'], string>> = {
   below: 'at least',

@@ -220,9 +220,11 @@ describe('the block as a whole', () => {
   };
   test('an unknown name is refused with the nearest', () => {
     expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe(
-      '#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?',
+      '#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"? JOINT.INPUTS() lists them',
     );
-    expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain('did you mean "engagement min"?');
+    expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain(
+      'did you mean "engagement min"? JOINT.OUTPUTS() lists them',
+    );
   });
   test('blank rows and columns at the end are left out, names in any case', () => {
     const rows = [

@@ -22,8 +22,7 @@ function checked(value: unknown, limit: unknown, review: unknown, keeps: (value:
   if (v === undefined || l === undefined || (asked && k === undefined)) return 'not checked';
   const nouns = [...new Set([v.noun, l.noun, k?.noun ?? ''])].filter(noun => noun !== '');
   if (nouns.length > 1) throw wrongInput(`value and limit are not the same quantity: ${nouns.join(' and ')}`, 'limit');
-  if (k !== undefined && !keeps(k.value, l.value))
-    throw wrongInput(`review is ${k.value}; it must be ${side} the limit ${l.value}`, 'review');
+  if (k !== undefined && !keeps(k.value, l.value)) throw wrongInput(`review is ${k.value}: must be ${side} the limit ${l.value}`, 'review');
   if (!keeps(v.value, l.value)) return 'fail';
   return k === undefined || keeps(v.value, k.value) ? 'pass' : 'review';
 }

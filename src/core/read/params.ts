@@ -56,7 +56,7 @@ function finite(value: number): number {
 const halfWidth = numeric(LENGTH);
 
 /** A tolerance, or text that names one. */
-export const deviation = (from?: TextSource<Deviation>): Kind<Deviation> => ({
+export const deviation = <D extends Deviation = Deviation>(from?: TextSource<D>): Kind<D | Deviation> => ({
   ...ONE,
   is: 'deviation',
   noun: 'tolerance',
@@ -216,7 +216,12 @@ function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArgumen
     );
   if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
   const same = preceding.get(blank.sameAs);
-  return blank.take === undefined ? related(param, kind.read(same, preceding), preceding) : (blank.take(same as never) as T);
+  if (blank.take === undefined) return related(param, kind.read(same, preceding), preceding);
+  try {
+    return blank.take(same as never) as T;
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `is blank: ${fault.message}`) : fault;
+  }
 }
 
 function required(param: Param): string {
