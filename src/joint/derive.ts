@@ -1,5 +1,6 @@
 // What a formula of the joint gives for a row of values, or why it gives nothing.
 import { rounded } from '../core/decimal';
+import { LIMIT_MARGIN } from '../core/maths';
 import { limitWords, withinLimits } from '../core/read/limits';
 import { Refused, wrongInput } from '../core/refuse';
 import type { LookUps } from './look-up';
@@ -18,7 +19,7 @@ export function derived(derivation: Derivation, values: readonly unknown[], look
   }
   for (const { slot, param, card } of derivation.limited) {
     const value = values[slot];
-    if (typeof value === 'number' && !withinLimits(value, param.limits))
+    if (typeof value === 'number' && !withinLimits(value, param.limits, LIMIT_MARGIN))
       return wrongInput(`${param.name} of ${card.id} is ${rounded(value)}: must be ${limitWords(param.limits, param.kind.unit)}`);
   }
   const result = derivation.isLookUp ? lookedUp(derivation, values, lookUps) : applied(derivation, values);

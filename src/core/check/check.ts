@@ -58,7 +58,7 @@ export function checkClear(value: unknown, review: unknown): State {
   if (gap === undefined || (blankReview(review) !== undefined && edge === undefined)) return 'not checked';
   if (edge !== undefined && gap.noun !== '' && edge.noun !== '' && gap.noun !== edge.noun)
     throw wrongInput(`value and review are not the same quantity: ${gap.noun} and ${edge.noun}`, 'review');
-  if (edge !== undefined && edge.value < 0) throw wrongInput(`review is ${edge.value}; it must be at least 0`, 'review');
+  if (edge !== undefined && edge.value < 0) throw wrongInput(`review is ${edge.value}: must be at least 0`, 'review');
   if (atMost(gap.value, 0)) return 'fail';
   return edge !== undefined && atMost(gap.value, edge.value) ? 'review' : 'pass';
 }
