@@ -38,10 +38,10 @@ function broughtBy(context: ConversionContext, { params }: Card, args: readonly 
   const { blank, kind } = params[i] as Param;
   if (typeof blank !== 'object' || !('take' in blank)) return undefined;
   const worth = ({ node, sheet }: Argument): unknown => (node === null ? null : context.source.evaluate(node, sheet));
+  if (!isBlank(worth(args[i] as Argument))) return undefined;
   const from = args[params.findIndex(({ name }) => name === blank.sameAs)] as Argument;
   const text = worth(from);
-  const isNamed = typeof text === 'string' && kind.from?.read(text, NOTHING_READ) !== undefined;
-  return isNamed && isBlank(worth(args[i] as Argument)) ? from : undefined;
+  return typeof text === 'string' && kind.from?.read(text, NOTHING_READ) !== undefined ? from : undefined;
 }
 
 function boundArguments(
