@@ -367,6 +367,18 @@ describe('labels and units above the columns', () => {
     expect(row[2]).toBeCloseTo(4.1, 9);
   });
 
+  test('so does text without a unit: a fraction, a tolerance, a number typed as text', () => {
+    const { wall: _, ...rest } = SOUND;
+    const [, row] = rows({ ...rest, 'wall (in)': '1/8', 'pilot tolerance (in)': '+0.002/-0.001', 'board hole (in)': ' 0.134 ' }, [
+      ['floor under hole', 'thread share min', 'board hold'],
+    ]) as [unknown[], number[]];
+    const [, same] = rows({ ...rest, wall: 3.175, 'pilot tolerance': '+0.0508/-0.0254', 'board hole': 3.4036 }, [
+      ['floor under hole', 'thread share min', 'board hold'],
+    ]) as [unknown[], number[]];
+    expect(row[0]).toBeCloseTo(3.175 + 14 - 14.8, 9);
+    expect(row.slice(1)).toEqual(same.slice(1).map(number => expect.closeTo(number, 9) as unknown));
+  });
+
   test('a unit that does not fit is refused in its cell', () => {
     const { wall: _, ...rest } = SOUND;
     expect(rows({ ...rest, 'wall (kg)': 3 }, [['floor under hole']])[1]?.[0]).toMatch(/^no value: wall /);
