@@ -156,7 +156,7 @@ export interface Finding {
 
 /** A value that this variant of the joint does not have: no recess where the head lies on the board. */
 export class NotApplicable extends Refused {
-  constructor(why: string) {
+  constructor(readonly why: string) {
     super('#N/A', `does not apply: ${why}`);
   }
 }

@@ -95,9 +95,15 @@ function heading(raw: unknown, argument: string): Heading {
   return name === '' ? { name: inputName(raw, argument), unit: undefined } : { name: inputName(name.trim(), argument), unit: unit.trim() };
 }
 
-/** A number in the unit of its heading; a bare 0 stays a blank. */
-const inUnit = (raw: unknown, { unit }: Heading): unknown =>
-  unit !== undefined && typeof raw === 'number' && raw !== 0 ? `${raw} ${unit}` : raw;
+/** Digits, signs and a fraction or tolerance of them, and no unit: "1/16", "+0.002/-0.001". */
+const NO_UNIT = /^[\d\s.,+±/\-−]+$/;
+
+/** A number in the unit of its heading, as a number or as text; a 0 stays a blank. */
+function inUnit(raw: unknown, { unit }: Heading): unknown {
+  if (unit === undefined) return raw;
+  const isBare = typeof raw === 'number' ? raw !== 0 : typeof raw === 'string' && NO_UNIT.test(raw) && /[1-9]/.test(raw);
+  return isBare ? `${String(raw)} ${unit}` : raw;
+}
 
 export interface Header {
   readonly headings: readonly Heading[];

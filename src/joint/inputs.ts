@@ -192,6 +192,8 @@ export const INPUT = {
   }),
   'head diameter min': input(headDiameter('min'), 'head diameter, smallest', {
     ...SIZE_LIMIT,
+    beside: 'head diameter',
+    relation: { holds: [['>=', 'head diameter', ITSELF]], words: 'at most the head diameter' },
     made: made(Sizes.chosenMm, 'head diameter is given', 'head diameter', 'table head diameter min'),
     words: 'table, min; the head diameter where that is given',
   }),

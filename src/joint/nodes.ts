@@ -285,7 +285,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(HeadHalf.recessDepthWorstMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
     { where: ['has recess'] },
   ),
-  'seat min': mm('seat at its thinnest', made(Sizes.smallestMm, 'seat', 'seat tolerance'), { where: ['has recess'] }),
+  'seat min': mm('seat at its thinnest', made(Sizes.smallestMm, 'seat', 'seat tolerance')),
   'bearing hole': mm(
     'hole under the head: that of the head half, or of the board where the head lies on it',
     made(Sizes.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
@@ -300,6 +300,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   }),
   'bearing hole tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance')),
   'hole max': mm('hole under the head at its largest', made(Sizes.largestMm, 'bearing hole', 'bearing hole tolerance')),
+  'bearing hole min': mm('hole under the head at its smallest', made(Sizes.smallestMm, 'bearing hole', 'bearing hole tolerance')),
   'hole min': mm('clearance hole at its smallest', made(Sizes.smallestMm, 'hole', 'hole tolerance'), { where: ['has hole'] }),
   'board hole given': mm('board hole where one is given', made(Sizes.given, 'board hole'), { where: ['has board hole'] }),
   'board hole max': mm('board hole at its largest', made(Sizes.largestMm, 'board hole given', 'board hole tolerance')),
@@ -332,8 +333,18 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'plastic under the hole': mm('plastic under the hole, nominal', made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
   'wall without sink': mm(
-    'wall on which a plain boss of this size passes',
-    made(Sizes.ratioOf, 'wall beside the hole', 'sink reviewed above'),
+    'least thicker wall on which this boss passes',
+    notLive(
+      'a wall is found by trial',
+      Thread.wallWithoutSinkMm,
+      'wall beside the hole',
+      'wall',
+      'ring depth',
+      'boss height',
+      'hole depth',
+      'boss OD root',
+      'sink reviewed above',
+    ),
   ),
   'wall under the groove': mm('wall − ring depth', made(Sizes.restMm, 'wall', 'ring depth')),
   'least floor': mm('0.4 × wall', made(Sizes.timesMm, { is: 0.4 }, 'wall')),
@@ -433,7 +444,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   }),
   'cone depth': mm(
     'countersink depth used by the head at the smallest hole',
-    made(Recess.countersinkDepthMm, 'cone sharp', 'hole min', 'cone angle'),
+    made(Recess.countersinkDepthMm, 'cone sharp', 'bearing hole min', 'cone angle'),
   ),
   'seat under the cone': mm(
     'plastic left under a countersunk head, worst case',

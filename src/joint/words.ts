@@ -1,6 +1,7 @@
 // Values and findings of the joint in words.
 import { placesThatDiffer, rounded } from '../core/decimal';
-import type { Bound, Finding } from './graph';
+import type { Refused } from '../core/refuse';
+import { type Bound, type Finding, NotApplicable } from './graph';
 import { unitOf } from './outputs';
 
 export { rounded };
@@ -15,6 +16,9 @@ const ASKED: Readonly<Record<Bound['side'], string>> = {
   'at least': 'less than',
 };
 
+/** Of a rule that applies nobody says that it does not. */
+const whyNot = (refusal: Refused): string => (refusal instanceof NotApplicable ? refusal.why : refusal.message);
+
 /** "too little full thread: needs engagement ratio at least 2, has 1.497". */
 export function sentence(finding: Finding): string {
   const { rule, state, value, limit, bound, shown, refusal } = finding;
@@ -22,7 +26,7 @@ export function sentence(finding: Finding): string {
   if (refusal !== undefined)
     return state === 'fail' && refusal.message.startsWith(broken)
       ? refusal.message
-      : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
+      : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${whyNot(refusal)}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBrokenBySize(finding))
     return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
   if (rule.shown !== undefined && shown !== undefined) {

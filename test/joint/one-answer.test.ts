@@ -149,7 +149,7 @@ describe('point', () => {
       ok: false,
       code: '#N/A',
       argument: 'point',
-      message: expect.stringMatching(/^point is blank: no point length is held for type AB .*give the length in mm$/) as unknown,
+      message: expect.stringMatching(/^point is left out: no point length is held for type AB .*give the length in mm$/) as unknown,
     });
     expect(call(asked[0], [...asked[1], 2])).toMatchObject({ ok: true });
   });

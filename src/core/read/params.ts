@@ -214,13 +214,20 @@ function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArgumen
         (value === 0 ? '0 or blank' : 'blank') +
         (kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`),
     );
-  if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
+  if ('default' in blank) return leftOut(() => related(param, kind.read(blank.default, preceding), preceding));
   const same = preceding.get(blank.sameAs);
-  if (blank.take === undefined) return related(param, kind.read(same, preceding), preceding);
+  const { take } = blank;
+  return take !== undefined
+    ? leftOut(() => take(same as never) as T)
+    : leftOut(() => related(param, kind.read(same, preceding), preceding));
+}
+
+/** What stands for a blank may be refused by the arguments before it. */
+function leftOut<T>(work: () => T): T {
   try {
-    return blank.take(same as never) as T;
+    return work();
   } catch (fault) {
-    throw fault instanceof Refused ? new Refused(fault.code, `is blank: ${fault.message}`) : fault;
+    throw fault instanceof Refused ? new Refused(fault.code, `is left out: ${fault.message}`) : fault;
   }
 }
 
