@@ -169,7 +169,7 @@ const LIST = [
     fail: { side: 'below', limit: 'ratio' },
     basis: 'worst-case full thread ÷ d',
     source: PRACTICE,
-    moves: ['length', 'relief', ['length', 'hole depth'], 'screw', ['screw', 'boss OD'], ['seat', 'board plane'], 'seat'],
+    moves: ['length', 'relief', ['length', 'hole depth'], 'screw', ['seat', 'board plane'], 'seat'],
   },
   {
     name: 'screw clears the bottom',

@@ -299,7 +299,7 @@ describe('remedies are tried before they are said', () => {
   });
   test('where nothing helps, it says what was tried', () => {
     expect(remedies({ ...LOGGER, length: 13, 'hole depth': 11.5, 'boss height': 11 }).get('engagement')).toBe(
-      'no change of length, relief, length with hole depth, seat with board plane, seat passes',
+      'no change of length, relief, length with hole depth, screw, seat with board plane, seat passes',
     );
   });
 });
