@@ -119,10 +119,11 @@ module.exports = {
         '^src/registry[.]ts$',
         '^src/cli/user-fault[.]ts$',
         '^test/standards/records[.]ts$',
+        '^test/evidence/verdicts/figures[.]ts$',
         npm('custom-functions-metadata'),
         '^(node:)?(fs|path)$',
       ],
-      'What npm run generate writes follows from cards, rules, lists and measurements, and the records from how a test puts them together. It draws nothing and opens no page.',
+      'What npm run generate writes follows from cards, rules, lists and measurements, and the records and the figures of the verdicts from how a test puts them together. It draws nothing and opens no page.',
     ),
     {
       name: 'nobody-imports-tools',

@@ -57,7 +57,7 @@ export function engagement(length: any, grip: any[][], relief?: any, point?: any
  * @param tolerances Their tolerances: ± half width, mm, or text "+0.1/-0.2"; one for all will do
  * @param [relief] Depth of the relief at the mouth of the boss, mm or text; 0 if omitted
  * @param [relief_tol] Tolerance of the relief depth: ± half width, mm, or text; 0 if omitted
- * @param [point] Length without full thread, mm or text; "ST2.9 cone" reads it; 0 if omitted
+ * @param [point] Length without full thread, mm or text; if omitted of the screw in length_tol, or 0; "0 mm": none
  * @returns Worst min, nominal, worst max, half spread, mm
  */
 export function engagementLimits(

@@ -24,10 +24,14 @@ function read(readings: readonly Reading[]): string[] {
   return [...readings.map((reading, i) => `${columnWords(reading)} of ${reading.row} = ${values[i]}`), terms.join(' + ')];
 }
 
-/** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. */
-function taken(param: Param, raw: unknown, value: unknown): string[] {
-  const text = Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw;
-  if (param.uncounted !== undefined && isBlank(text)) return [param.uncounted];
+const onlyCell = (raw: unknown): unknown => (Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw);
+
+/** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. A blank stands for what another argument brings along. */
+function taken(param: Param, raw: unknown, value: unknown, other: (name: string) => unknown): string[] {
+  const given = onlyCell(raw);
+  if (param.uncounted !== undefined && isBlank(given) && value === 0) return [param.uncounted];
+  const { blank } = param;
+  const text = isBlank(given) && typeof blank === 'object' && 'take' in blank ? onlyCell(other(blank.sameAs)) : given;
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
   const from = param.kind.from?.tableValue?.(text);
   const which = from === undefined ? param.kind.from?.which?.(text) : columnWords(from);
@@ -52,7 +56,8 @@ export function working(card: Card, args: readonly unknown[]): string {
   const outcome = callCard(card, args);
   if (!outcome.ok) throw new Refused(outcome.code, outcome.message, outcome.argument);
   const values = readArguments(card, args);
-  const from = card.params.flatMap((param, i) => taken(param, args[i], values[i]));
+  const other = (name: string): unknown => args[card.params.findIndex(param => param.name === name)];
+  const from = card.params.flatMap((param, i) => taken(param, args[i], values[i], other));
   const { result } = card;
   const form = formOfCard(card.id);
   if (Array.isArray(outcome.value)) {

@@ -1,4 +1,4 @@
-// Decimal text of a number, the same on every machine.
+// Decimal texts of numbers: the same on every machine, and short ones for people.
 
 /**
  * So many places, halves away from zero, of the number as it was typed: 1.005 gives 1.01, although the nearest binary number is smaller.
@@ -13,4 +13,14 @@ export function fixedText(value: number, places: number): string {
   const text = String(rounded).padStart(places + 1, '0');
   const point = text.length - places;
   return `${value < 0 && rounded > 0n ? '-' : ''}${text.slice(0, point)}${places === 0 ? '' : `.${text.slice(point)}`}`;
+}
+
+/** For people: no more places than these, and no zeros at the end. */
+export const rounded = (value: number, places = 3): string => String(Math.round(value * 10 ** places) / 10 ** places);
+
+/** As many digits as it takes two numbers to differ. */
+export function placesThatDiffer(a: number, b: number): number {
+  let places = 3;
+  while (places < 12 && rounded(a, places) === rounded(b, places)) places++;
+  return places;
 }

@@ -86,8 +86,8 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
         return { ...cell, note: cell.note ?? NOT_WORKED_OUT };
       }
       if (isSame(worthOf(cell), given)) return cell;
-      // a step that is not looked at has no value
-      if (cell.value === undefined && isFault(given)) return cell;
+      // a step that is not looked at may have no value: a root of less than nothing, a division by nothing, and no other error
+      if (cell.value === undefined && isFault(given) && NO_NUMBER.includes(given.cellError)) return cell;
       if (own.has(sheet.name)) {
         untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
         return cell;
@@ -108,6 +108,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
   return { sheets: judged, findings };
 }
 
+const NO_NUMBER: readonly string[] = ['#NUM!', '#DIV/0!'];
 const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
 function told(cells: readonly string[]): string {

@@ -2,14 +2,14 @@
 import type { JSX } from 'preact';
 import type { Card } from '../core/card';
 import { FunctionLink } from './page';
-import { jointNames, related, rulesOf } from './related';
+import { jointNames, jointNamesWith, related, rulesOf } from './related';
 
-function InTheJoint({ card }: { readonly card: Card }): JSX.Element | null {
-  const names = jointNames(card);
-  if (names.length === 0) return null;
+function InTheJoint({ card }: { readonly card: Card }): JSX.Element {
+  const [own, parts] = [jointNames(card), jointNamesWith(card)];
   return (
     <>
-      <p>In the joint it works out {names.join(', ')}.</p>
+      {own.length > 0 && <p>In the joint it works out {own.join(', ')}.</p>}
+      {parts.length > 0 && <p>In the joint it is part of {parts.join(', ')}.</p>}
       {rulesOf(card).map(({ name, basis, source }) => (
         <p class="quiet">
           Rule “{name}”: {basis} ({source}).

@@ -4,7 +4,7 @@ import { type Arg, boundsOf, type Made, namesIn, type Rule } from '../joint/grap
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { RULES } from '../joint/rules';
-import { calledBy } from '../plain/forms';
+import { calledBy, calledIn, formOfNode } from '../plain/forms';
 import { CARDS } from '../registry';
 
 /** A quantity of the joint with what makes it. */
@@ -27,10 +27,23 @@ export const jointNames = (card: Card): string[] => MADE.filter(({ formula }) =>
 export const jointNamesAround = (card: Card): string[] =>
   MADE.filter(({ formula }) => formula === card.formula).flatMap(({ name, args }) => [name, ...names(args)]);
 
-/** Rules that judge what a function works out. */
+/** Names in the joint whose own formula calls that of a function. */
+export const jointNamesWith = (card: Card): string[] => [...NODES.keys()].filter(name => calledIn(formOfNode(name)).includes(card.id));
+
+/** Rules that judge what a function works out, itself or as a part of what they judge. */
 export function rulesOf(card: Card): readonly Rule[] {
-  const mine = new Set(jointNames(card));
-  return RULES.filter(({ value, fail, review }) => [value, ...[...boundsOf(fail), ...boundsOf(review)].map(({ limit }) => limit)].some(name => mine.has(String(name))));
+  const mine = new Set([...jointNames(card), ...jointNamesWith(card)]);
+  return RULES.filter(({ value, fail, review }) =>
+    [value, ...[...boundsOf(fail), ...boundsOf(review)].flatMap(({ limit, of = value }) => [limit, of]), ...names(partsOf(value))].some(
+      name => mine.has(String(name)),
+    ),
+  );
+}
+
+/** What a size is made of that only the joint has: no function says the rest. */
+function partsOf(name: string): readonly Arg[] {
+  const node = NODES.get(name);
+  return node === undefined || cardsOf(node).length > 0 ? [] : node.args;
 }
 
 export interface Related {

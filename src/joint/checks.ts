@@ -1,4 +1,5 @@
 // The rules of one joint as a table, each with its basis, source and a remedy that was tried.
+import { rounded } from '../core/decimal';
 import { atMost } from '../core/maths';
 import type { Cell, CellRange } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
@@ -7,7 +8,6 @@ import type { Joint } from './nodes';
 import { remedy } from './remedy';
 import { baseOf, variantsOf } from './table';
 import type { Variant } from './variant';
-import { rounded } from './words';
 
 function single(inputs: CellRange, base: CellRange | undefined): Variant {
   const variants = variantsOf(inputs, baseOf(base));

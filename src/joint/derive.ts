@@ -1,9 +1,10 @@
 // What a formula of the joint gives for a row of values, or why it gives nothing.
+import { rounded } from '../core/decimal';
+import { LIMIT_MARGIN } from '../core/maths';
 import { limitWords, withinLimits } from '../core/read/limits';
 import { Refused, wrongInput } from '../core/refuse';
 import type { LookUps } from './look-up';
 import { type Derivation, NO_SLOT } from './slots';
-import { rounded } from './words';
 
 export function derived(derivation: Derivation, values: readonly unknown[], lookUps: LookUps): unknown {
   for (const { slot, otherwise } of derivation.where) {
@@ -18,8 +19,8 @@ export function derived(derivation: Derivation, values: readonly unknown[], look
   }
   for (const { slot, param, card } of derivation.limited) {
     const value = values[slot];
-    if (typeof value === 'number' && !withinLimits(value, param.limits))
-      return wrongInput(`${param.name} of ${card.id} is ${rounded(value)}; it must be ${limitWords(param.limits, param.kind.unit)}`);
+    if (typeof value === 'number' && !withinLimits(value, param.limits, LIMIT_MARGIN))
+      return wrongInput(`${param.name} of ${card.id} is ${rounded(value)}: must be ${limitWords(param.limits, param.kind.unit)}`);
   }
   const result = derivation.isLookUp ? lookedUp(derivation, values, lookUps) : applied(derivation, values);
   return typeof result === 'number' && !Number.isFinite(result) ? wrongInput('no finite result for these inputs') : result;

@@ -100,6 +100,8 @@ export type Node = Made & {
   readonly where?: readonly string[];
   /** Of a condition: why what hangs on it does not apply where it is false. */
   readonly otherwise?: string;
+  /** Or rather: what hangs on it does apply, and this is to be given for it. */
+  readonly isAsked?: true;
 };
 
 /** The rule is broken where the value stands on this side of the limit (a name or a number). */
@@ -158,7 +160,7 @@ export interface Finding {
 
 /** A value that this variant of the joint does not have: no recess where the head lies on the board. */
 export class NotApplicable extends Refused {
-  constructor(why: string) {
+  constructor(readonly why: string) {
     super('#N/A', `does not apply: ${why}`);
   }
 }

@@ -18,14 +18,18 @@ const spellings = <N extends string>(names: Iterable<N>): ReadonlyMap<string, N>
 const INPUT_NAMES = spellings(INPUTS.keys());
 const OUTPUT_NAMES = spellings(OUTPUTS);
 
-function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, argument: string, what: string): N {
+/** Where the names stand. */
+const LISTED = { 'a joint input': 'JOINT.INPUTS() lists them', 'a joint output': 'JOINT.OUTPUTS() lists them' } as const;
+
+function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, argument: string, what: keyof typeof LISTED): N {
   if (isCellError(raw)) throw new Refused(codeOf(raw), `${argument} has ${errorName(raw)} for a name`, argument);
-  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}`, argument);
+  if (typeof raw !== 'string') throw wrongInput(`${argument}: ${shown(raw)} is not a name of ${what}; ${LISTED[what]}`, argument);
   const asked = spelled(raw);
   const name = names.get(asked);
   if (name === undefined)
     throw wrongInput(
-      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean "${closest(asked.slice(0, 60), [...names.values()])}"?`,
+      `${argument}: ${quoted(raw)} is not a name of ${what}; did you mean ` +
+        `"${closest(asked.slice(0, 60), [...names.values()])}"? ${LISTED[what]}`,
       argument,
     );
   return name;
@@ -91,9 +95,15 @@ function heading(raw: unknown, argument: string): Heading {
   return name === '' ? { name: inputName(raw, argument), unit: undefined } : { name: inputName(name.trim(), argument), unit: unit.trim() };
 }
 
-/** A number in the unit of its heading; a bare 0 stays a blank. */
-const inUnit = (raw: unknown, { unit }: Heading): unknown =>
-  unit !== undefined && typeof raw === 'number' && raw !== 0 ? `${raw} ${unit}` : raw;
+/** Digits, signs and a fraction or tolerance of them, and no unit: "1/16", "+0.002/-0.001". */
+const NO_UNIT = /^[\d\s.,+±/\-−]+$/;
+
+/** A number in the unit of its heading, as a number or as text; a 0 stays a blank. */
+function inUnit(raw: unknown, { unit }: Heading): unknown {
+  if (unit === undefined) return raw;
+  const isBare = typeof raw === 'number' ? raw !== 0 : typeof raw === 'string' && NO_UNIT.test(raw) && /[1-9]/.test(raw);
+  return isBare ? `${String(raw)} ${unit}` : raw;
+}
 
 export interface Header {
   readonly headings: readonly Heading[];

@@ -179,7 +179,10 @@ export const INPUT = {
     askedWhere: { condition: 'has hole', otherwise: 'the head lies on the board, whose hole stands for it' },
   }),
   'hole tolerance': input(DEVIATION, 'tolerance of the clearance hole', { zeroByUnit: true, default: 0.1 }),
-  'board hole': input(hole(), 'hole in the board', { ...SIZE_LIMIT, words: 'its rules do not apply' }),
+  'board hole': input(hole(), 'hole in the board', {
+    ...SIZE_LIMIT,
+    words: 'its rules do not apply; required with seat "0 mm" and no sleeve',
+  }),
   'board hole tolerance': input(DEVIATION, 'tolerance of the hole in the board', { zeroByUnit: true, default: 0.1 }),
   'head diameter': input(headDiameter('max'), 'head diameter, largest', {
     ...SIZE_LIMIT,
@@ -193,6 +196,8 @@ export const INPUT = {
   }),
   'head diameter min': input(headDiameter('min'), 'head diameter, smallest', {
     ...SIZE_LIMIT,
+    beside: 'head diameter',
+    relation: { holds: [['>=', 'head diameter', ITSELF]], words: 'at most the head diameter' },
     made: made(Sizes.chosenMm, 'head diameter is given', 'head diameter', 'table head diameter min'),
     words: 'table, min; the head diameter where that is given',
   }),

@@ -166,7 +166,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     { where: ['open at its bottom', 'boss is wider than its mouth', 'hole ends in the plastic', 'wall is left under the groove'] },
   ),
   'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
-  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Sizes.ratioOf, 'post wall root', 'head wall')),
+  'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Boss.sinkRatio, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
   'pin ratio': plain('hole depth ÷ pilot or insert hole', made(pinRatio, 'hole depth', 'pin diameter')),
   'floor under hole': mm(
@@ -420,16 +420,22 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(HeadHalf.recessDepthWorstMm, 'board plane', 'board plane tolerance', 'seat', 'seat tolerance'),
     { where: ['has recess'] },
   ),
-  'seat min': mm('seat at its thinnest', made(Sizes.smallestMm, 'seat', 'seat tolerance'), { where: ['has recess'] }),
+  'seat min': mm('seat at its thinnest', made(Sizes.smallestMm, 'seat', 'seat tolerance')),
   'bearing hole': mm(
     'hole under the head: that of the head half, or of the board where the head lies on it',
     made(Sizes.chosenMm, 'has hole', { only: 'hole', where: 'has hole' }, { only: 'board hole given', where: 'head lies on the board' }),
+    { where: ['has hole under the head'] },
   ),
+  'has hole under the head': plain('there is a hole under the head', made(Sizes.either, 'has hole', 'has board hole'), {
+    otherwise: 'board hole must be given: the head lies on the board (seat "0 mm") and there is no sleeve',
+    isAsked: true,
+  }),
   'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(Sizes.isNot, 'has hole'), {
     otherwise: 'the head half has a hole for the screw',
   }),
   'bearing hole tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance')),
   'hole max': mm('hole under the head at its largest', made(Sizes.largestMm, 'bearing hole', 'bearing hole tolerance')),
+  'bearing hole min': mm('hole under the head at its smallest', made(Sizes.smallestMm, 'bearing hole', 'bearing hole tolerance')),
   'hole min': mm('clearance hole at its smallest', made(Sizes.smallestMm, 'hole', 'hole tolerance'), { where: ['has hole'] }),
   'board hole given': mm('board hole where one is given', made(Sizes.given, 'board hole'), { where: ['has board hole'] }),
   'board hole max': mm('board hole at its largest', made(Sizes.largestMm, 'board hole given', 'board hole tolerance')),
@@ -462,8 +468,18 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'plastic under the hole': mm('plastic under the hole, nominal', made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
   'wall without sink': mm(
-    'wall on which a plain boss of this size passes',
-    made(Sizes.ratioOf, 'wall beside the hole', 'sink reviewed above'),
+    'least thicker wall on which this boss passes',
+    notLive(
+      'a wall is found by trial',
+      Thread.wallWithoutSinkMm,
+      'wall beside the hole',
+      'wall',
+      'ring depth',
+      'boss height',
+      'hole depth',
+      'boss OD root',
+      'sink reviewed above',
+    ),
   ),
   'wall under the groove': mm('wall − ring depth', made(Sizes.restMm, 'wall', 'ring depth')),
   'least floor': mm('0.4 × wall', made(Sizes.timesMm, { is: 0.4 }, 'wall')),
@@ -572,7 +588,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   }),
   'cone depth': mm(
     'countersink depth used by the head at the smallest hole',
-    made(Recess.countersinkDepthMm, 'cone sharp', 'hole min', 'cone angle'),
+    made(Recess.countersinkDepthMm, 'cone sharp', 'bearing hole min', 'cone angle'),
   ),
   'seat under the cone': mm(
     'plastic left under a countersunk head, worst case',

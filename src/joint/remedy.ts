@@ -61,6 +61,10 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
       return [0, size('wall', 0) - size('floor asked', 0)];
     case 'seat':
       return [defaultSeatMm(size('head wall', 0), variant.value('screw')), 2 * from];
+    case 'relief diameter':
+      return [size('major max', from) + 0.2, from];
+    case 'steel gap':
+      return [from, from + 10];
     case 'relief':
       return [0, 2 * from];
     case 'gap':
@@ -159,7 +163,7 @@ class Search {
   }
 
   private stepsOf(name: string): readonly Move[] {
-    if (name === 'length') return lengthsNear(this.variant).slice(0, 4);
+    if (name === 'length') return lengthsNear(this.variant);
     if (name === 'screw') return screwsNear(this.variant);
     const from = sizeOf(this.variant, name);
     if (from === undefined) return [];
@@ -214,7 +218,7 @@ function inWords(variant: Variant, changes: readonly Move[]): string {
 export function remedy(variant: Variant, found: Finding, all: readonly Finding[], most = MAX_SAID): string {
   if (found.state === 'pass') return '–';
   if (found.refusal !== undefined && found.state === 'not checked') return 'mend the input that is named';
-  if (found.rule.moves.length === 0) return 'no change of a size passes';
+  if (found.rule.moves.length === 0 || (found.state === 'review' && !isBrokenBySize(found))) return 'no change of a size passes';
   const said = new Search(variant, found.rule, all).found().map(changes => inWords(variant, changes));
   if (said.length > 0) return said.slice(0, most).join('; or ');
   return `no change of ${found.rule.moves.map(move => (typeof move === 'string' ? move : move.join(' with '))).join(', ')} passes`;

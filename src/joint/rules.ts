@@ -69,8 +69,8 @@ const LIST = [
     value: 'seat under the cone',
     fail: { side: 'below', limit: 1 },
     reviewWhere: { condition: 'is countersunk', words: 'a cone wedges plastic open; a flat-seated head does not' },
-    when: ['has recess', 'is countersunk'],
-    basis: 'seat, min − countersink depth at the smallest hole; none where the head falls through',
+    when: ['is countersunk'],
+    basis: 'seat, min − countersink depth at the smallest hole; none where the head falls through or lies on the board',
     source: PRACTICE,
     moves: [['seat', 'board plane'], 'seat'],
   },
@@ -171,7 +171,7 @@ const LIST = [
     fail: { side: 'below', limit: 'ratio' },
     basis: 'worst-case full thread ÷ d',
     source: PRACTICE,
-    moves: ['length', 'relief', ['length', 'hole depth'], ['seat', 'board plane'], 'seat'],
+    moves: ['length', 'relief', ['length', 'hole depth'], 'screw', ['seat', 'board plane'], 'seat'],
   },
   {
     name: 'screw clears the bottom',
@@ -287,7 +287,7 @@ const LIST = [
     review: { side: 'above', limit: 'sink reviewed above' },
     basis: 'largest circle in the root, as boss wall ÷ wall',
     source: PRACTICE,
-    moves: ['hole depth', 'ring depth', 'boss OD', ['hole depth', 'ring depth'], 'wall'],
+    moves: ['hole depth', 'ring depth', 'boss OD', ['hole depth', 'ring depth'], 'screw', ['screw', 'boss OD'], 'wall'],
   },
   {
     name: 'sink, head half',

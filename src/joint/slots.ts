@@ -1,5 +1,5 @@
 // The graph, ordered once: every value has a slot behind all that it is made of, and a variant is a row of values in that order.
-import type { Refused } from '../core/refuse';
+import { type Refused, wrongInput } from '../core/refuse';
 import { type LimitedArgument, limitedArguments } from './base-functions';
 import { type Arg, type Input, type Made, NotApplicable } from './graph';
 import { type InputName, INPUTS } from './inputs';
@@ -82,13 +82,16 @@ function derivationOf(made: Made, where: readonly string[], within: readonly str
     formula: made.formula as Derivation['formula'],
     from,
     args: new Array<unknown>(from.length).fill(undefined),
-    where: where.map(name => ({
-      slot: slotOf(name, within),
-      otherwise: new NotApplicable(NODES.get(name)?.otherwise ?? `${name} is false`),
-    })),
+    where: where.map(name => ({ slot: slotOf(name, within), otherwise: withoutIt(name) })),
     limited: limitedArguments(made, from),
     isLookUp: NAMING.includes(args[0]) && args.every(arg => (typeof arg === 'string' ? INPUTS.has(arg) : 'is' in arg)),
   };
+}
+
+/** What comes where a condition is false. */
+function withoutIt(name: string): Refused {
+  const { otherwise = `${name} is false`, isAsked } = NODES.get(name) ?? {};
+  return isAsked ? wrongInput(otherwise) : new NotApplicable(otherwise);
 }
 
 /** The slot of what a formula takes. */

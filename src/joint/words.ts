@@ -1,17 +1,13 @@
 // Values and findings of the joint in words.
-import type { Bound, Finding } from './graph';
+import { placesThatDiffer, rounded } from '../core/decimal';
+import type { Refused } from '../core/refuse';
+import { type Bound, type Finding, NotApplicable } from './graph';
 import { unitOf } from './outputs';
 
-export const rounded = (value: number, places = 3): string => String(Math.round(value * 10 ** places) / 10 ** places);
+export { rounded };
+
 export const withUnit = (value: number, unit: string, places = 3): string =>
   unit === '' ? rounded(value, places) : `${rounded(value, places)} ${unit}`;
-
-/** As many digits as it takes two numbers to differ. */
-function placesThatDiffer(a: number, b: number): number {
-  let places = 3;
-  while (places < 12 && rounded(a, places) === rounded(b, places)) places++;
-  return places;
-}
 
 const ASKED: Readonly<Record<Bound['side'], string>> = {
   below: 'at least',
@@ -20,6 +16,9 @@ const ASKED: Readonly<Record<Bound['side'], string>> = {
   'at least': 'less than',
 };
 
+/** Of a rule that applies nobody says that it does not. */
+const whyNot = (refusal: Refused): string => (refusal instanceof NotApplicable ? refusal.why : refusal.message);
+
 /** "too little full thread: needs engagement ratio at least 2, has 1.497". */
 export function sentence(finding: Finding): string {
   const { rule, state, value, limit, bound, shown, refusal } = finding;
@@ -27,7 +26,7 @@ export function sentence(finding: Finding): string {
   if (refusal !== undefined)
     return state === 'fail' && refusal.message.startsWith(broken)
       ? refusal.message
-      : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${refusal.message}`;
+      : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${whyNot(refusal)}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBrokenBySize(finding))
     return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
   if (rule.shown !== undefined && shown !== undefined) {

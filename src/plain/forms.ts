@@ -25,7 +25,10 @@ export function formCalled(name: string): Form {
 }
 
 /** Functions whose formula this one's calls, itself or through others. */
-export function calledBy(id: string): string[] {
+export const calledBy = (id: string): string[] => calledIn(formOfCard(id));
+
+/** Functions whose formula this form calls, itself or through others. */
+export function calledIn(calling: Form | undefined): string[] {
   const names = new Set<string>();
   const follow = (form: Form | undefined): void =>
     form &&
@@ -36,6 +39,6 @@ export function calledBy(id: string): string[] {
         follow(formNamed(name));
       },
     });
-  follow(formOfCard(id));
+  follow(calling);
   return Object.keys(FORMS.cards).filter(other => names.has(FORMS.cards[other] ?? ''));
 }

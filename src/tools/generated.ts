@@ -1,5 +1,6 @@
 // Every file that follows from others, from its text as it is to its text as it should be. npm run generate writes them; a test compares.
 import { existsSync, readFileSync } from 'node:fs';
+import { type Figures, populationFigures } from '../../test/evidence/verdicts/figures';
 import { linesOfRecords, type Records } from '../../test/standards/records';
 import { UserFault } from '../cli/user-fault';
 import { EVIDENCE } from '../evidence/list';
@@ -12,6 +13,7 @@ import { functionTable } from './function-table';
 import { METADATA } from './metadata';
 import { pinnedWords } from './pinned-words';
 import { proofPage } from './proof-page';
+import { verdictsPage } from './verdicts-page';
 
 const ROOT = new URL('../../', import.meta.url);
 /** The collected records, which lie beside the checkout where there are any. */
@@ -37,7 +39,7 @@ function readme(page: string): string {
   const since = changedSince(read(MUTANTS), file => (existsSync(inProject(file)) ? readFileSync(inProject(file)) : undefined));
   const blocks = {
     functions: functionTable(CARDS.values()),
-    proof: `\n${proofPage(sinceWords(since.changed.length, since.of))}`,
+    proof: `\n${proofPage(sinceWords(since.changed.length, since.of))}\n\n${verdictsPage(parsed<Figures>(VERDICTS))}`,
     figures: `\n${figuresPage(parsed<Results>('test/bench/results.json'))}`,
     evidence: evidenceTable(CARDS.values(), EVIDENCE),
   };
@@ -60,10 +62,14 @@ const records = (): string =>
     }),
   );
 
+const VERDICTS = 'test/evidence/verdicts/figures.json';
+
+/** In this order: what stands last reads those before it. */
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
+  [VERDICTS]: () => json(populationFigures()),
   'README.md': readme,
 };
 

@@ -93,9 +93,10 @@ function blankOf(one: Typed, noun: string, optional: boolean, names: readonly st
   return noun in UNITS && one.mark === undefined && above < 0 && atLeast <= 0 ? 'zero' : 'refused';
 }
 
-/** Elsewhere: a blank grade is looked up and not found; what the cone brings is no argument's value. */
+/** Elsewhere: a blank grade is looked up and not found; what a cone or a screw brings is no argument's value. */
 const OWN_BLANK: Readonly<Record<string, unknown>> = {
   'TOL.IT grade': 'zero',
+  'ENGAGEMENT.LIMITS point': { sameAs: 'length_tol', take: expect.any(Function) as unknown },
   'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown },
 };
 const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.CLEAR', 'CHECK.WORST', 'VERSION'];

@@ -73,7 +73,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'GRIP.LIMITS': 'lengths >=0, tolerances',
   PENETRATION: 'length >0, lengths >=0',
   ENGAGEMENT: 'length >0, lengths >=0, length >=0 = 0, point >=0 = 0',
-  'ENGAGEMENT.LIMITS': 'length >0, length tolerance, lengths >=0, tolerances, length >=0 = 0, tolerance = 0, point >=0 = 0',
+  'ENGAGEMENT.LIMITS': 'length >0, length tolerance, lengths >=0, tolerances, length >=0 = 0, tolerance = 0, point >=0',
   'ENGAGEMENT.RATIO': 'length, screw',
   'SCREW.BOTTOM': 'length >0, tolerance, length >0, length tolerance, lengths >=0, tolerances',
   'SCREW.LENGTH.TABLE':

@@ -187,7 +187,7 @@ describe('countersink', () => {
   });
   test.each([undefined, null, '', 0])('a number needs its angle; %j is none', angle => {
     expect(refusal('RECESS.CONE', 6.3, 3.4, angle)).toBe(
-      '#VALUE! angle is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 80°',
+      '#VALUE! angle is left out: needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 80°',
     );
   });
   test('DIN 7982 heads are 80°; their diameters are not held, which is said', () => {

@@ -54,8 +54,8 @@ describe('CHECK.MAX and CHECK.MIN', () => {
   });
 
   test('review must lie on the side that passes', () => {
-    expect(refusal('CHECK.MAX', 1, 1.2, 1.3)).toMatch(/^#VALUE! review is 1.3; it must be at most the limit 1.2/);
-    expect(refusal('CHECK.MIN', 1, 1.2, 1.1)).toMatch(/^#VALUE! review is 1.1; it must be at least the limit 1.2/);
+    expect(refusal('CHECK.MAX', 1, 1.2, 1.3)).toMatch(/^#VALUE! review is 1.3: must be at most the limit 1.2/);
+    expect(refusal('CHECK.MIN', 1, 1.2, 1.1)).toMatch(/^#VALUE! review is 1.1: must be at least the limit 1.2/);
   });
 });
 
@@ -105,4 +105,7 @@ describe('CHECK.CLEAR: a gap against nothing', () => {
     ['wide', undefined, 'not checked'],
     [{ cellError: '#N/A' }, undefined, 'not checked'],
   ])('%j, review to %j: %s', (gap, review, state) => expect(value('CHECK.CLEAR', gap, review)).toBe(state));
+
+  test('a review below 0 is no clearance', () =>
+    expect(refusal('CHECK.CLEAR', 1, -0.1)).toBe('#VALUE! review is -0.1: must be at least 0'));
 });

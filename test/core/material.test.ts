@@ -8,6 +8,7 @@ describe('a symbol, however it is typed', () => {
     ['abs', 'ABS'],
     ['  ABS ', 'ABS'],
     ['PC/ABS', 'PC+ABS'],
+    ['PC-ABS', 'PC+ABS'],
     ['HDPE', 'PE-HD'],
     ['pe hd', 'PE-HD'],
     ['PA66   conditioned', 'PA66 conditioned'],

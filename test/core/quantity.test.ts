@@ -300,7 +300,7 @@ describe('every text of the contract', () => {
     ['3 N', Q.ANGLE, `not an angle ("N" is not a unit of angle); give 0.5, "0.5°" or "0°30'"; units: deg, ', rad`],
     // a longer word than a unit is no unit
     ['3 Newton', Q.ANGLE, `not an angle; give 0.5, "0.5°" or "0°30'"; units: deg, ', rad`],
-    ['x', Q.RATIO, 'not a number; give 2'],
+    ['x', Q.RATIO, 'not a number; give a plain number'],
     ['x', Q.EXPANSION, 'not an expansion; give 90 or "90 ppm/K"; units: ppm/K'],
   ])('%s says what is wrong', (text, quantity, message) => expect(messageOf(text, quantity)).toBe(message));
 

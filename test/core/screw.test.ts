@@ -202,20 +202,23 @@ describe('lengths against a joint', () => {
 
   test('each length says why it does not pass, both reasons where there are two', () => {
     const verdict = new Map(table(...JOINT).map(row => [row[0], row.slice(4)]));
-    expect(verdict.get(9.5)).toEqual(['fail', expect.stringMatching(/^engagement \d\.\d\d? d is below 2 d$/)]);
+    expect(verdict.get(9.5)).toEqual([
+      'fail',
+      expect.stringMatching(/^too little full thread: needs engagement ratio at least 2, has 0\.\d+$/),
+    ]);
     expect(verdict.get(16)).toEqual(['pass', '–']);
-    expect(verdict.get(19)).toEqual(['fail', 'bottoms: needs 16.96 mm, hole is 14.75 mm']);
+    expect(verdict.get(19)).toEqual(['fail', 'screw bottoms: needs a hole 16.96 mm deep, has 14.75 mm']);
     const shallow = new Map(table('ST2.9', 4.1, 0.26, 2, 2.125, 1).map(row => [row[0], row[5]]));
-    expect(shallow.get(9.5)).toMatch(/^engagement \d\.\d+ d is below 2 d; bottoms: needs \d\.\d+ mm, hole is 2\.13 mm$/);
+    expect(shallow.get(9.5)).toMatch(/^too little full thread: needs .*; screw bottoms: needs a hole \d\.\d+ mm deep, has 2\.125 mm$/);
   });
 
   test('the pick says which length would be the first to hold, or that none is long enough', () => {
     expect(value('SCREW.LENGTH.PICK', ...JOINT)).toBe(16);
     expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 4.1, 0.26, 2, 6, 1)).toMatch(
-      /no standard length of ST2.9 passes: 16 mm is the first with 2 d, and bottoms: needs 13\.96 mm, hole is 6 mm$/,
+      /no standard length of ST2.9 passes: with 16 mm, the first that holds, screw bottoms: needs a hole 13\.96 mm deep, has 6 mm$/,
     );
     expect(refusal('SCREW.LENGTH.PICK', 'ST2.9', 60, 0.26, 2, 6, 1)).toMatch(
-      /no standard length of ST2.9 passes: even 50 mm is below 2 d of engagement$/,
+      /no standard length of ST2.9 passes: with 50 mm, the longest, too little full thread: needs engagement ratio at least 2, has -\d\.\d+$/,
     );
   });
 

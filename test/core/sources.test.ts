@@ -77,7 +77,7 @@ describe('a screw where a number is asked', () => {
     expect(withPoint('ST2.9')).toEqual(withPoint(2.6));
     expect(withPoint('ST2.9 flat')).toEqual(withPoint(2.1));
     expect(withPoint('ST2.9 Type F')).toEqual(withPoint('ST2.9 flat'));
-    const withTolerance = (text: unknown): unknown => value('ENGAGEMENT.LIMITS', 16, text, 4.1, 0.26);
+    const withTolerance = (text: unknown): unknown => value('ENGAGEMENT.LIMITS', 16, text, 4.1, 0.26, 0, 0, '0 mm');
     expect(withTolerance('ST2.9')).toEqual(withTolerance(0.8));
     expect(withTolerance('ST2.9 flat')).toEqual(withTolerance('+0/-0.8'));
     expect(refusal('ENGAGEMENT.LIMITS', 16, 'ST2.9 sharp', 4.1, 0.26)).toMatch(/length_tol is "ST2.9 sharp": give one of "cone", "flat"/);
@@ -116,7 +116,7 @@ describe('how a message shows what was given', () => {
 
 describe('what a kind accepts, in words', () => {
   test('units only where there are some, a source only where there is one', () => {
-    expect(accepts(numeric(Q.RATIO))).toBe('2');
+    expect(accepts(numeric(Q.RATIO))).toBe('a plain number');
     expect(accepts(numeric(Q.LENGTH))).toBe('4.2, "4.2 mm" or "0.167 in" (units: mm, cm, m, µm, in, mil)');
     expect(accepts(headHeight('max'))).toMatch(/ mil\); or screw and head, "M3 pan": its max height$/);
     expect(numeric(Q.LENGTH).shape).toBe('one');

@@ -152,7 +152,10 @@ describe('clamp torque', () => {
   test('by hand: 200 N, ST2.9, 0.2 and 0.25, head 5.6, hole 3.4: thread 96.75 + head 112.5 = 209.25 N·mm', () => {
     const args = ['ST2.9', 0.2] as const;
     expectPrinted(number('TORQUE.CLAMP', 200, ...args, '1e-9', 5.6, 3.4) * 1000, '96.75');
-    expect(refusal('TORQUE.CLAMP', 200, ...args, 0, 5.6, 3.4)).toContain('head_friction is 0 or blank');
+    expect(refusal('TORQUE.CLAMP', 200, ...args, 0, 5.6, 3.4)).toBe(
+      '#VALUE! head_friction is 0 or blank; give a plain number, above 0 and at most 1',
+    );
+    expect(refusal('TORQUE.CLAMP', 200, ...args, 2, 5.6, 3.4)).toBe('#VALUE! head_friction is 2: must be above 0 and at most 1');
     expectPrinted(number('TORQUE.CLAMP', 200, ...args, 0.25, 5.6, 3.4) * 1000, '209.25');
   });
   test('wrong form: K = 0.2 of metal joints; in plastic K is 0.361, and the same torque clamps 1.8 times less', () => {

@@ -159,7 +159,7 @@ it('reads errors as their codes', async () => {
 });
 
 describe('colours of states', () => {
-  const fills = { pass: 'cfe8ea', look: 'ffe6a3', fail: 'b23a1e', 'not checked': 'e4e5e9' };
+  const fills = { pass: 'cfe8ea', review: 'ffe6a3', fail: 'b23a1e', 'not checked': 'e4e5e9' };
   const sheet = (words: readonly string[]): WorkbookPlan => ({
     name: 'States',
     sheets: [
@@ -179,7 +179,7 @@ describe('colours of states', () => {
   });
 
   it('stay away from other words', async () => {
-    const { libreoffice, gnumeric } = await pageColours(await writeWorkbook(sheet(['passes', 'looks', 'failed', 'checked'])));
+    const { libreoffice, gnumeric } = await pageColours(await writeWorkbook(sheet(['passes', 'reviewed', 'failed', 'checked'])));
     for (const colours of [libreoffice, gnumeric]) for (const fill of Object.values(fills)) expect(colours.get(fill) ?? 0).toBe(0);
   });
 });

@@ -3,9 +3,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { BOUNDS, type Bound } from './verdicts/bounds';
 import { BORDERLINE, BY_THE_BOOK, CORPUS, IMPOSSIBLE_OR_BAD, SOUND, type State, type Verdict } from './verdicts/corpus';
-import { ARGUED, figuresOf, RULES, type Figures } from './verdicts/figures';
+import { ARGUED, populationFigures, RULES, type Figures } from './verdicts/figures';
 import { impossible, IMPOSSIBLE, type Impossible, type Inputs } from './verdicts/oracle';
-import { designed, ordinary, SPOILED_BY, unspoiled, wild } from './verdicts/population';
+import { ordinary, SPOILED_BY, unspoiled, wild } from './verdicts/population';
 import { rulesOf, statesOf, table, type RuleRow } from './verdicts/product';
 
 const SLOW_MS = 60_000;
@@ -187,7 +187,7 @@ describe('the verdict tells joints apart', () => {
   const EVERY = 10;
   let figures: Figures;
   beforeAll(() => {
-    figures = figuresOf(designed(3_000), EVERY);
+    figures = populationFigures();
   }, SLOW_MS);
 
   test('all states that it has are met, and none is the only word', () => {

@@ -27,7 +27,7 @@ describe('point and relief counted as engagement', () => {
   });
   test('ENGAGEMENT.LIMITS is 4.34 at worst, 1.497 d; with point and relief it would seem 2.67 d and pass', () => {
     const worst = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES, 0.8, 0.1, 'ST2.9 cone')[0] as number;
-    const counted = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES)[0] as number;
+    const counted = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES, 0, 0, '0 mm')[0] as number;
     expectNot(worst, 4.34, counted);
     expectPrinted(number('ENGAGEMENT.RATIO', worst, 'ST2.9'), '1.497');
     expect(value('CHECK.MIN', number('ENGAGEMENT.RATIO', worst, 'ST2.9'), 2)).toBe('fail');
@@ -35,7 +35,7 @@ describe('point and relief counted as engagement', () => {
   });
   test('SCREW.LENGTH.PICK takes 16; with point and relief counted it would be 13', () => {
     expect(number('SCREW.LENGTH.PICK', 'ST2.9', LAYERS, TOLERANCES, 2, 14.75, 1, 0.8, 0.1)).toBe(16);
-    const counted = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES)[0] as number;
+    const counted = row('ENGAGEMENT.LIMITS', 13, 'ST2.9 cone', LAYERS, TOLERANCES, 0, 0, '0 mm')[0] as number;
     expect(counted / 2.9).toBeGreaterThan(2);
   });
 });

@@ -158,7 +158,7 @@ describe('what stands on it', () => {
     expect(texts).toEqual(
       expect.arrayContaining([
         'too little full thread: needs engagement ratio at least 2, has 1.497',
-        'sink behind the boss: needs sink ratio at most 0.66, has 0.672; passes on a wall of 3.308',
+        'sink behind the boss: needs sink ratio at most 0.66, has 0.672; passes on a wall of 2.53 mm',
         'core pin is slender: needs pin ratio at most 6, has 6.146',
       ]),
     );

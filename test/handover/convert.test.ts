@@ -2,6 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../src/core/kinds';
 import type { Handover } from '../../src/handover/handover';
+import type { PlanCell } from '../../src/sheet/plan';
+import { address } from '../../src/sheet/addresses';
+import { value } from '../kit/ask';
+import { SOUND } from '../kit/sound-joint';
+import { workedOut } from '../kit/worked-out';
 import { cellAt, followed, handed, sheetNamed, sheetOf, told, workbookOf } from './kit';
 
 describe('a call in a cell', () => {
@@ -53,6 +58,47 @@ describe('a call in a cell', () => {
       { range: 'A1', words: 'hole, mm, above 0 mm', above: 0 },
       { range: 'A2', words: 'wall, mm, above 0 mm', above: 0 },
     ]);
+  });
+});
+
+describe('a point that the screw of the length tolerance brings', () => {
+  const call = (tolerance: string, point: string): string => `=INDEX(ENCL.ENGAGEMENT.LIMITS(16,${tolerance},4.1,0.26,0.8,0.1${point}),1,2)`;
+  const TOLERANCES = { joined: 'A1&" cone"', cell: 'A2', typed: '"ST2.9 cone"' };
+  const copy = handed(
+    workbookOf({
+      A1: 'ST2.9',
+      A2: 'ST2.9 cone',
+      A4: 0.8,
+      B1: call(TOLERANCES.joined, ''),
+      B2: call(TOLERANCES.joined, ',A3'),
+      B3: call(TOLERANCES.cell, ''),
+      B4: call(TOLERANCES.typed, ''),
+      B5: call('A4', ''),
+    }),
+  );
+  const valuesWith = (typed: Readonly<Record<string, Cell>>): unknown[] => {
+    const sheets = copy.plan.sheets.map(sheet =>
+      sheet.name === 'S' ? { ...sheet, cells: [...sheet.cells.filter(({ at }) => !(at in typed)), ...typedCells(typed)] } : sheet,
+    );
+    const { values } = workedOut(sheets, 'S');
+    return ['B1', 'B2', 'B3', 'B4', 'B5'].map(at => values.get(`S!${at}`));
+  };
+  const typedCells = (typed: Readonly<Record<string, Cell>>): PlanCell[] =>
+    Object.entries(typed).map(([at, value]) => ({ at, role: 'input', value }));
+
+  it('is in the copy', () => {
+    // 16 − 4.1 − 0.8 − 2.6; without a screw named no point
+    expect(valuesWith({})).toEqual([8.5, 8.5, 8.5, 8.5, 11.1].map(about => expect.closeTo(about, 9) as number));
+    expect(copy).toMatchObject({ asValues: 0 });
+  });
+
+  it('follows the size, with its point of 3.2, or gives nothing', () => {
+    expect(valuesWith({ A1: 'ST3.5' }).slice(0, 2)).toEqual([7.9, 7.9].map(about => expect.closeTo(about, 9) as number));
+    expect(valuesWith({ A2: 'ST3.5 cone' })[2]).toBe('#N/A');
+  });
+
+  it('and a point that is typed later is no longer that of the screw', () => {
+    expect(valuesWith({ A3: 1 })[1]).toBe('#N/A');
   });
 });
 
@@ -231,6 +277,41 @@ describe('a table of the joint', () => {
     expect(cellAt(copy, 'S', 'M6').value).toBeCloseTo(14 / (2.2 * 2.9), 9);
     for (const at of ['M6', 'N6', 'O6', 'P6'])
       expect([at, cellAt(copy, 'S', at).formula]).toEqual([at, expect.stringContaining('Variants')]);
+  });
+
+  it('gives outputs and labels in the order in which they are asked for, judged by what is asked', () => {
+    const heads = ['note', ...Object.keys(SOUND), '(who)'];
+    const noMaterial = { ...SOUND, material: null, 'thread share': 0.6, 'od ratio': 2 };
+    const rows = [SOUND, { ...SOUND, length: 19 }, noMaterial].map((joint, i) => [
+      `try ${i + 1}`,
+      ...Object.keys(SOUND).map(name => (joint as Record<string, Cell | null>)[name] ?? null),
+      i === 1 ? null : 'us',
+    ]);
+    let compared = 0;
+    const states = new Set<unknown>();
+    for (const asked of [
+      ['state'],
+      ['state', 'pull-out'],
+      ['(who)', 'grip', 'note'],
+      ['margin', 'note', 'state', 'reasons', 'boss mass'],
+      ['note'],
+    ]) {
+      const cells = Object.fromEntries([heads, ...rows].flatMap((line, r) => line.map((cell, c) => [address(r, c), cell] as const)));
+      const call = `=ENCL.JOINT.TABLE(A1:${address(rows.length, heads.length - 1)},{${asked.map(name => `"${name}"`).join()}})`;
+      const { values } = workedOut(handed(workbookOf({ ...cells, A10: call })).plan.sheets, 'S');
+      (value('JOINT.TABLE', [heads, ...rows], [asked]) as Cell[][]).forEach((line, r) =>
+        line.forEach((cell, c) => {
+          compared++;
+          const what = `${asked.join()} ${r} ${c}`;
+          if (line[c] === 'not checked' || line[c] === 'pass') states.add(`${asked.join()} ${cell}`);
+          expect(values.get(`S!${address(9 + r, c)}`), what).toEqual(typeof cell === 'number' ? expect.closeTo(cell, 9) : cell);
+        }),
+      );
+    }
+    expect(compared).toBe(4 * (1 + 2 + 3 + 5 + 1));
+    // the joint without a material passes until a strength is asked for
+    expect(states).toContain('state,pull-out not checked');
+    expect(states).not.toContain('state not checked');
   });
 
   it.each([

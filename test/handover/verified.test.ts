@@ -39,6 +39,19 @@ describe('a sheet of ours', () => {
   });
 });
 
+describe('a step without a value', () => {
+  const stepsWith =
+    (formula: string): (() => unknown) =>
+    () =>
+      verified([sheet('Steps', cell('A1', -2), cell('A2', undefined, formula), cell('A3', 1, '=IF(A1<0,1,A2)'))], OWN);
+
+  it.each(['=SQRT(A1)', '=1/(A1+2)'])('may be %s, where no number can be', formula => expect(stepsWith(formula)).not.toThrow());
+
+  it.each(['=A1*2', '=NA()', '="x"+1', '=INDEX(C1:C2,MATCH(A1,B1:B2,0))'])('may not be %s', formula =>
+    expect(stepsWith(formula)).toThrow(UntrueCopy),
+  );
+});
+
 describe('a sheet of the user', () => {
   it('keeps a value whose formula reads what had to change, without the formula, and says so', () => {
     const copy = handed(workbookOf({ A1: '2 mm', B1: '=ENCL.BOSS.OD(A1,1)', C1: '=A1&"x"', D1: '=LEN(A1)' }));

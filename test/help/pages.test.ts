@@ -87,6 +87,27 @@ describe('links', () => {
   });
 });
 
+describe('the joint on the page of a function', () => {
+  test.each([
+    ['BOSS.SINK', ['sink, head half']],
+    ['BOSS.CIRCLE', ['sink, thread half']],
+    ['PIN.RATIO', ['core pin']],
+    ['HOLE.AT', ['pilot not too tight']],
+    ['HOLE.MOUTH', ['thread bites at the mouth']],
+    ['RECESS.DIAMETER', ['head fits the recess']],
+    ['TORQUE.STRIP', ['strip before drive', 'set torque in its window']],
+    ['BOARD.HOLD', ['board held by the boss']],
+    ['GRIP', []],
+    ['RIB.TIP', []],
+  ])('%s belongs to the rules %j', (id, rules) => expect(allOf(section(pageOf(id), 'related'), /Rule “([^”]*)”/g)).toEqual(rules));
+
+  test('and says what it works out or is part of there', () => {
+    expect(section(pageOf('BOSS.SINK'), 'related')).toContain('In the joint it works out head sink ratio.');
+    expect(section(pageOf('BOSS.CIRCLE'), 'related')).toContain('In the joint it is part of root circle.');
+    expect(section(pageOf('RIB.TIP'), 'related')).not.toContain('In the joint it');
+  });
+});
+
 describe('formulas', () => {
   const withForm = cards.filter(({ id }) => formOfCard(id) !== undefined);
 

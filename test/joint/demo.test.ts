@@ -23,7 +23,7 @@ test('states of the demo variants', () => {
     ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.497'],
     ['fail', 'too little full thread: needs engagement ratio at least 2, has 0.29'],
     ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.945'],
-    ['review', 'sink behind the boss: needs sink ratio at most 0.66, has 0.672; passes on a wall of 3.308 mm'],
+    ['review', 'sink behind the boss: needs sink ratio at most 0.66, has 0.672; passes on a wall of 2.53 mm'],
     ['fail', 'screw bottoms: needs a hole 17.06 mm deep, has 14.75 mm'],
     ['pass', '–'],
     ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.909'],

@@ -220,9 +220,11 @@ describe('the block as a whole', () => {
   };
   test('an unknown name is refused with the nearest', () => {
     expect(refusal({ ...LOGGER, 'bord plane': 1 })).toBe(
-      '#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"?',
+      '#VALUE! inputs: "bord plane" is not a name of a joint input; did you mean "board plane"? JOINT.INPUTS() lists them',
     );
-    expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain('did you mean "engagement min"?');
+    expect(table([Object.keys(LOGGER), Object.values(LOGGER)], [['engagment min']])).toContain(
+      'did you mean "engagement min"? JOINT.OUTPUTS() lists them',
+    );
   });
   test('blank rows and columns at the end are left out, names in any case', () => {
     const rows = [
@@ -297,7 +299,7 @@ describe('remedies are tried before they are said', () => {
   });
   test('where nothing helps, it says what was tried', () => {
     expect(remedies({ ...LOGGER, length: 13, 'hole depth': 11.5, 'boss height': 11 }).get('engagement')).toBe(
-      'no change of length, relief, length with hole depth, seat with board plane, seat passes',
+      'no change of length, relief, length with hole depth, screw, seat with board plane, seat passes',
     );
   });
 });

@@ -17,7 +17,7 @@ driver goes in               | driver room           | below 0                  
 head bears on its seat       | bearing ring          | below 0.3                     | below bearing limit             | is flat-seated                                                  | –                     | –           | hole                                                                         | common practice
 head hidden                  | subflush min          | below 0                       | below subflush limit            | has recess                                                      | –                     | –           | board plane, seat                                                            | common practice
 seat holds                   | seat min              | below 0.8                     | below seat limit                | has recess, is flat-seated                                      | –                     | –           | seat + board plane, seat                                                     | common practice
-seat under the cone          | seat under the cone   | below 1                       | –                               | has recess, is countersunk                                      | is countersunk        | –           | seat + board plane, seat                                                     | common practice
+seat under the cone          | seat under the cone   | below 1                       | –                               | is countersunk                                                  | is countersunk        | –           | seat + board plane, seat                                                     | common practice
 screw passes the hole        | hole min              | at most major max             | –                               | has hole                                                        | –                     | –           | hole                                                                         | plane geometry
 screw passes the board       | board hole min        | at most major max             | –                               | has board hole, has no sleeve                                   | –                     | –           | board hole                                                                   | plane geometry
 sleeve passes the board      | board play            | below 0                       | below 0.05                      | has sleeve, has board hole                                      | –                     | –           | board hole, sleeve wall                                                      | common practice
@@ -26,14 +26,14 @@ a standard length exists     | length                | below 0                  
 machine thread in plastic    | major max             | –                             | –                               | is machine screw                                                | is machine screw      | –           |                                                                              | common practice
 thread bites at the mouth    | thread share min      | below 0.1                     | below thread limit              | –                                                               | –                     | boss        | pilot, hole draft                                                            | common practice
 pilot not too tight          | tightness             | below tightness limit         | below tightness review          | –                                                               | –                     | boss        | pilot, hole draft                                                            | common practice
-engagement                   | engagement ratio      | below ratio                   | –                               | –                                                               | –                     | –           | length, relief, length + hole depth, seat + board plane, seat                | common practice
+engagement                   | engagement ratio      | below ratio                   | –                               | –                                                               | –                     | –           | length, relief, length + hole depth, screw, seat + board plane, seat                | common practice
 screw clears the bottom      | bottom clearance      | below 0                       | below bottom gap                | –                                                               | –                     | –           | length, hole depth, length + hole depth                                      | plane geometry
 floor under the hole         | floor under hole      | below least floor             | below floor asked               | –                                                               | –                     | boss        | hole depth, length + hole depth                                              | common practice
 wall under the groove        | wall under the groove | below least floor             | below floor asked               | has groove                                                      | –                     | boss        | ring depth                                                                   | common practice
 boss wall carries the thread | boss OD               | below least boss OD           | below boss OD asked             | –                                                               | –                     | boss        | boss OD, boss OD + ring depth                                                | common practice
 board held by the boss       | board hold            | below 0.3                     | below hold limit                | has board hole                                                  | –                     | boss        | boss OD, board hole, boss OD + ring depth                                    | common practice
 landing ring                 | landing ring          | below 0.5                     | below ring limit                | –                                                               | –                     | boss        | relief diameter, boss OD, sleeve wall, boss OD + ring depth                  | common practice
-sink, thread half            | sink ratio            | above sink fails above        | above sink reviewed above       | –                                                               | –                     | boss        | hole depth, ring depth, boss OD, hole depth + ring depth, wall               | common practice
+sink, thread half            | sink ratio            | above sink fails above        | above sink reviewed above       | –                                                               | –                     | boss        | hole depth, ring depth, boss OD, hole depth + ring depth, screw, screw + boss OD, wall | common practice
 sink, head half              | head sink ratio       | above head sink fails above   | above head sink reviewed above  | has recess                                                      | –                     | –           | post OD, head wall                                                           | common practice
 slenderness                  | slenderness           | above 5                       | above slender limit             | –                                                               | –                     | boss        | boss OD, boss height, boss OD + ring depth                                   | common practice
 core pin                     | pin ratio             | above 10                      | above pin limit                 | –                                                               | –                     | boss        | hole depth, length + hole depth                                              | common practice
@@ -308,6 +308,17 @@ const brokenJoints = (rule: string): Inputs[] =>
 
 describe('an input that may be moved mends the rule', () => {
   /** Broken farther from the limit, or by another input, where the joints above leave an input no way. */
+  const BY_DEFAULT = {
+    screw: 'M2.5',
+    head: 'pan',
+    material: 'ABS',
+    length: 10,
+    wall: 1.8,
+    'board plane': 5.5,
+    board: 1.6,
+    'boss height': 9,
+    face: 'show',
+  } satisfies Inputs;
   const ALSO: Readonly<Record<string, readonly Inputs[]>> = {
     // half the thickness of its wall: the default seat is 0.6 · 2.9
     'seat holds': [{ ...SOUND, 'head wall': 1.5, seat: 1.2 }],
@@ -316,6 +327,12 @@ describe('an input that may be moved mends the rule', () => {
       { ...SOUND, length: 13 },
       { ...SOUND, length: 13, 'hole depth': 11.2 },
       { ...SOUND, seat: 4.3, 'board plane': 7.3 },
+      // 10 long for an M2.5; every size by default
+      BY_DEFAULT,
+    ],
+    'sink, thread half': [
+      { ...BY_DEFAULT, screw: 'M3.5', length: 8, wall: 2.2, face: 'hidden' },
+      { ...BY_DEFAULT, length: 8, wall: 2.2, 'boss OD': 7 },
     ],
     'screw clears the bottom': [
       { ...SOUND, length: 19 },

@@ -68,6 +68,31 @@ describe('screw length', () => {
     expect(differ).toBeGreaterThan(0);
   });
 
+  test('and why a length does not do is told in the same words', () => {
+    const told = new Set<string>();
+    let compared = 0;
+    for (const screw of ['ST2.2', 'ST2.9', 'ST3.5', 'M3'])
+      for (const depth of [4, 6.02, 8, 10.02, 12, 14.75]) {
+        const inputs = { ...joint(screw, 2, depth, 0.1, 'cone'), 'hole depth tolerance': '0 mm' };
+        const [, ...rows] = value('SCREW.LENGTH.TABLE', screw, LAYERS, DEVIATIONS, 2, depth, 0.5, 0.5, 0.1) as Rows;
+        for (const [length, , ratio, needed, state, reason] of rows) {
+          const ours = { ...inputs, length };
+          // the gap alone: the screw ends above the boss
+          if (Number(needed) < 0.5) continue;
+          expect(of(ours, 'engagement ratio')).toBeCloseTo(ratio as number, 9);
+          expect(of(ours, 'hole depth needed')).toBeCloseTo(needed as number, 9);
+          const reasons = String(of(ours, 'reasons')).split('; ');
+          const ofLength = reasons.filter(text => /full thread|screw bottoms|room under the tip/.test(text));
+          expect([...ofLength].sort().join('; ') || '–', `${screw} × ${String(length)}`).toBe(String(reason).split('; ').sort().join('; '));
+          expect(state).toBe(ofLength.length === 0 ? 'pass' : 'fail');
+          ofLength.forEach(text => told.add(text.replace(/:.*/, '')));
+          compared += ofLength.length;
+        }
+      }
+    expect(told).toEqual(new Set(['too little full thread', 'screw bottoms', 'little room under the tip']));
+    expect(compared).toBeGreaterThan(200);
+  });
+
   test('the review’s joint: 16, with the tolerance of the relief and without', () => {
     const layers = [[1.4], [1.6]];
     const tolerances = [[0.1], [0.16]];
@@ -101,6 +126,44 @@ describe('point', () => {
     const [least = NaN] =
       (value('ENGAGEMENT.LIMITS', 16, `${screw} ${end}`, LAYERS, DEVIATIONS, 0.8, 0.1, `${screw} ${end}`) as number[][])[0] ?? [];
     expect(of(inputs, 'engagement min')).toBeCloseTo(least, 9);
+    // the screw that the tolerance names brings its point, left out, blank or a bare 0
+    for (const blank of [[], [null], [0], ['']]) {
+      const answer = value('ENGAGEMENT.LIMITS', 16, `${screw} ${end}`, LAYERS, DEVIATIONS, 0.8, 0.1, ...blank);
+      expect((answer as number[][])[0]?.[1]).toBeCloseTo(16 - 4.1 - 0.8 - point, 9);
+      expect((answer as number[][])[0]?.[0]).toBeCloseTo(least, 9);
+    }
+  });
+
+  test('another point that is given is taken, none by "0 mm", and so it is where no screw is named', () => {
+    const nominal = (tolerance: unknown, ...point: unknown[]): unknown =>
+      (value('ENGAGEMENT.LIMITS', 16, tolerance, LAYERS, DEVIATIONS, 0.8, 0.1, ...point) as number[][])[0]?.[1];
+    expect(nominal('ST2.9', 1.5)).toBeCloseTo(9.6, 9);
+    expect(nominal('ST2.9', 'ST2.9 flat')).toBeCloseTo(9, 9);
+    expect(nominal('ST2.9', '0 mm')).toBeCloseTo(11.1, 9);
+    for (const tolerance of [0.8, '±0.8', '+0/-0.8', 0, null]) expect(nominal(tolerance)).toBeCloseTo(11.1, 9);
+  });
+
+  test('a screw whose point no table holds asks for it', () => {
+    const asked = ['ENGAGEMENT.LIMITS', [16, '#4 AB', LAYERS, DEVIATIONS, 0.8, 0.1]] as const;
+    expect(call(...asked)).toMatchObject({
+      ok: false,
+      code: '#N/A',
+      argument: 'point',
+      message: expect.stringMatching(/^point is left out: no point length is held for type AB .*give the length in mm$/) as unknown,
+    });
+    expect(call(asked[0], [...asked[1], 2])).toMatchObject({ ok: true });
+  });
+
+  test('working says whose point it is, or that none is counted', () => {
+    const working = (id: string, ...args: unknown[]): unknown => value('WORKING', id, ...args);
+    const ofLimits = (tolerance: unknown, ...point: unknown[]): unknown =>
+      working('ENGAGEMENT.LIMITS', 16, tolerance, LAYERS, DEVIATIONS, 0.8, 0.1, ...point);
+    expect(ofLimits('ST2.9 flat')).toMatch(/^point "ST2.9 flat" = 2.1 mm/);
+    expect(ofLimits('ST2.9 flat')).not.toContain('point not counted');
+    expect(ofLimits(0.8)).toMatch(/^point not counted/);
+    expect(ofLimits('ST2.9 flat', '0 mm')).not.toMatch(/not counted|2\.1/);
+    expect(working('ENGAGEMENT', 16, LAYERS, 0.8)).toMatch(/^point not counted/);
+    expect(working('ENGAGEMENT', 16, LAYERS, 0.8, 'ST2.9 flat')).not.toContain('not counted');
   });
 });
 

@@ -74,9 +74,9 @@ describe('what is said of a rule', () => {
   test('base functions keep their limits: a screw that does not reach the boss has no pilot at its tip', () => {
     const short = { ...SOUND, length: 4.5, 'board plane': 8, seat: 5 };
     expect(cells({ ...short, 'pilot held at': 'mouth' }, 'pilot at tip')[0]).toMatch(
-      /^no value: depth of HOLE\.AT is -\d\.\d+; it must be at least 0 mm$/,
+      /^no value: depth of HOLE\.AT is -\d\.\d+: must be at least 0 mm$/,
     );
-    expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+; it must be at least 0 mm$/);
+    expect(cells(short, 'pilot mouth')[0]).toMatch(/^no value: depth of HOLE\.MOUTH is -\d\.\d+: must be at least 0 mm$/);
   });
 });
 
@@ -94,7 +94,7 @@ describe('the forms in which a joint is given', () => {
     expect(card([['', ''], [0, 0], ...beside(SOUND), [null, null]])).toEqual(card(beside(SOUND)));
     expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wall', 3]])).toBe('#VALUE! inputs has "wall" twice');
     expect(refusal('CHECK.JOINT', [...beside(SOUND), ['wal', 3]])).toBe(
-      '#VALUE! inputs: "wal" is not a name of a joint input; did you mean "wall"?',
+      '#VALUE! inputs: "wal" is not a name of a joint input; did you mean "wall"? JOINT.INPUTS() lists them',
     );
   });
 
@@ -148,8 +148,8 @@ describe('the forms in which a joint is given', () => {
         ['wall', 'seatt', 'screw'],
         [3, 2, 'ST2.9'],
       ]),
-    ).toBe('#VALUE! inputs: "seatt" is not a name of a joint input; did you mean "seat"?');
-    expect(refusal('CHECK.JOINT', [['wall', 3]])).toBe('#VALUE! inputs: 3 is not a name of a joint input');
+    ).toBe('#VALUE! inputs: "seatt" is not a name of a joint input; did you mean "seat"? JOINT.INPUTS() lists them');
+    expect(refusal('CHECK.JOINT', [['wall', 3]])).toBe('#VALUE! inputs: 3 is not a name of a joint input; JOINT.INPUTS() lists them');
   });
 
   test('a range of no cells has no names', () => {
@@ -174,7 +174,9 @@ describe('the forms in which a joint is given', () => {
 
   test('what is no name', () => {
     expect(refusal('JOINT.VALUE', [['wall', { cellError: '#REF!' }]], [[1, 2]], 'grip')).toBe('#REF! names has #REF! for a name');
-    expect(refusal('JOINT.VALUE', [[5, 'wall']], [[1, 2]], 'grip')).toBe('#VALUE! names: 5 is not a name of a joint input');
+    expect(refusal('JOINT.VALUE', [[5, 'wall']], [[1, 2]], 'grip')).toBe(
+      '#VALUE! names: 5 is not a name of a joint input; JOINT.INPUTS() lists them',
+    );
     expect(refusal('JOINT.VALUE', [['wall', 'screw']], [[1, 2, 3]], 'grip')).toBe(
       '#VALUE! names has 2 cells and values has 3; give equal counts',
     );

@@ -50,6 +50,35 @@ describe('a sleeve takes the place of the board', () => {
   });
 });
 
+describe('a head that lies on the board, and no sleeve', () => {
+  // contract: "with seat 0 and no sleeve hole is not read: board hole is then required and stands for it in bearing ring, landing ring"
+  const ON_BOARD: Inputs = { seat: '0 mm', 'set torque': 0.3, friction: 0.2 };
+  const READ = ['bearing ring', 'landing ring', 'clamp force', 'bearing pressure'];
+
+  test('asks for the board hole', () => {
+    for (const output of READ) {
+      expect(of(ON_BOARD, output), output).toMatch(/^no value: board hole must be given: /);
+      expect(of({ ...ON_BOARD, 'board hole': 3.4 }, output), output).toBeTypeOf('number');
+    }
+    const states = (change: Inputs): unknown => (of(change, 'all computed') ? of(change, 'state') : 'not all computed');
+    const PASSING: Inputs = { seat: '0 mm', length: 13, 'hole depth': 14.7 };
+    expect(states(PASSING)).toBe('not all computed');
+    expect(of(PASSING, 'state')).toBe('not checked');
+    expect(of(PASSING, 'reason')).toContain('board hole must be given');
+    expect(states({ ...PASSING, 'board hole': 3.4 })).toBe('pass');
+  });
+
+  test('with a sleeve, or with a seat, it does not', () => {
+    for (const change of [
+      { ...ON_BOARD, sleeve: 2 },
+      { ...ON_BOARD, seat: 2 },
+    ]) {
+      for (const output of READ) expect(of(change, output), output).toBeTypeOf('number');
+      expect(of(change, 'board hold')).toBe('no value: does not apply: no board hole is given');
+    }
+  });
+});
+
 describe('the mouth of the boss', () => {
   test('is the relief where there is one, else the pilot', () => {
     close({}, 'boss wall', (6 - 3.1) / 2);

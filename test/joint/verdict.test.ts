@@ -51,6 +51,57 @@ describe('reasons, counts and state', () => {
   });
 });
 
+describe('what a reason says is so', () => {
+  test('on the wall that it names the sink passes, and a hundredth thinner it does not', () => {
+    // hole to the root, above it, into the wall, with a groove; faces that show and that are hidden
+    const depths = [10, 12, 13, 13.7, 14, 14.4, 15];
+    const joints = depths.flatMap(depth =>
+      [0, 0.6].flatMap(ring =>
+        ['show', 'hidden'].map((face): Inputs => ({
+          ...SOUND,
+          'head wall': 2.5,
+          'boss OD': 8.5,
+          wall: 2,
+          face,
+          'hole depth': depth,
+          'ring depth': ring,
+        })),
+      ),
+    );
+    const sink = (inputs: Inputs): unknown => checked(inputs).find(([rule]) => rule === 'sink, thread half')?.[4];
+    let named = 0;
+    for (const joint of joints) {
+      const wall = /passes on a wall of (\S+) mm/.exec(String(of({ ...joint, ratio: 1, length: 9.5 }, 'reasons')))?.[1];
+      if (wall === undefined) continue;
+      named++;
+      const at = (wallMm: number): unknown => sink({ ...joint, ratio: 1, length: 9.5, wall: wallMm });
+      expect([at(Number(wall)), at(Number(wall) - 0.011) === 'pass'], JSON.stringify(joint)).toEqual(['pass', false]);
+    }
+    expect(named).toBeGreaterThanOrEqual(20);
+  });
+
+  test('a rule that applies never says that it does not', () => {
+    const [state, reasons] = table({ ...SOUND, 'post OD': 5 }, ['state', 'reasons']);
+    expect([state, reasons]).toEqual(['not checked', 'sink, head half: not checked: the post is no wider than its recess']);
+  });
+
+  test('a smallest head above the largest is refused', () => {
+    expect(table({ ...SOUND, 'head diameter min': 5.61 }, ['state', 'reason'])).toEqual([
+      'not checked',
+      'head bears on its seat: not checked: head diameter min is 5.61: must be at most the head diameter',
+    ]);
+    expect(of({ ...SOUND, 'head diameter min': 5.6 }, 'state')).toBe('pass');
+    expect(of({ ...SOUND, 'head diameter': 5.2, 'head diameter min': 5.3 }, 'state')).toBe('not checked');
+  });
+
+  test('a countersunk head on the bare board fails: it has nothing to lie in', () => {
+    const { hole: _, ...rest } = SOUND;
+    const onBoard = { ...rest, head: 'countersunk', seat: '0 mm', 'board hole': 3.4 };
+    expect(checked(onBoard).find(([rule]) => rule === 'seat under the cone')?.[4]).toBe('fail');
+    expect(of(onBoard, 'state')).toBe('fail');
+  });
+});
+
 describe('not checked', () => {
   const NO_DENSITY: Inputs = { ...SOUND, material: 'strength 40 MPa; thread share 0.8; od ratio 2.2' };
   test('where an output that was asked for applies and has no value; not where it was not asked for', () => {
@@ -210,6 +261,24 @@ describe('remedies', () => {
     expect([tried > 20, pairs > 1, steel > 1], `${tried} ${pairs} ${steel}`).toEqual([true, true, true]);
   });
 
+  test('none is offered where no size is what is wrong', () => {
+    const cone = { ...SOUND, head: 'countersunk', seat: 3.5, 'board plane': 8, length: 16, load: 50 };
+    const said = checked(cone).filter(([rule]) => rule === 'seat under the cone' || rule === 'load carried');
+    expect(said.map(row => [row[4], row[6]])).toEqual([
+      ['review', 'no change of a size passes'],
+      ['review', 'no change of a size passes'],
+    ]);
+  });
+
+  test('a relief far too wide is narrowed, never below the room that its screw needs', () => {
+    const remedyOf = (ring: number): unknown =>
+      checked({ ...SOUND, 'relief diameter': 8, 'ring limit': ring }).find(([rule]) => rule === 'landing ring')?.[6];
+    // 6 − 2·0.8
+    expect(remedyOf(0.8)).toMatch(/^relief diameter 4\.4 mm/);
+    // 6 − 2·1.5 = 3.0, below 2.9 + 0.2: a larger boss, or nothing
+    expect(remedyOf(1.5)).not.toMatch(/relief diameter \d/);
+  });
+
   test('at most 200 trials a row', () => {
     for (const joint of BROKEN) {
       const looked = vi.spyOn(Variant.prototype, 'finding');
@@ -296,6 +365,18 @@ describe('labels and units above the columns', () => {
     expect(row[0]).toBeCloseTo(0.125 * 25.4 + 14 - 14.8, 9);
     expect(row[1]).toBeCloseTo(6 + 28 * Math.tan(Math.PI / 180), 9);
     expect(row[2]).toBeCloseTo(4.1, 9);
+  });
+
+  test('so does text without a unit: a fraction, a tolerance, a number typed as text', () => {
+    const { wall: _, ...rest } = SOUND;
+    const [, row] = rows({ ...rest, 'wall (in)': '1/8', 'pilot tolerance (in)': '+0.002/-0.001', 'board hole (in)': ' 0.134 ' }, [
+      ['floor under hole', 'thread share min', 'board hold'],
+    ]) as [unknown[], number[]];
+    const [, same] = rows({ ...rest, wall: 3.175, 'pilot tolerance': '+0.0508/-0.0254', 'board hole': 3.4036 }, [
+      ['floor under hole', 'thread share min', 'board hold'],
+    ]) as [unknown[], number[]];
+    expect(row[0]).toBeCloseTo(3.175 + 14 - 14.8, 9);
+    expect(row.slice(1)).toEqual(same.slice(1).map(number => expect.closeTo(number, 9) as unknown));
   });
 
   test('a unit that does not fit is refused in its cell', () => {

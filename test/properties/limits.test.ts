@@ -1,7 +1,8 @@
 // At and beyond each limit of each argument the function refuses, names the argument and says the limit; inside it does not.
 import { describe, expect, test } from 'vitest';
-import type { Card, Param } from '../../src/core/card';
+import { type Card, NOTHING_READ, type Param } from '../../src/core/card';
 import type { Limits } from '../../src/core/kinds';
+import { withinLimits } from '../../src/core/read/limits';
 import { CARDS, call } from '../../src/registry';
 import { exampleWith, isWhole, offered } from '../kit/arguments';
 
@@ -52,6 +53,20 @@ const limited = all
 
 describe('limits', () => {
   test('count', () => expect(limited.length).toBeGreaterThan(250));
+
+  test('what a message gives as an example is within them', () => {
+    const shown = all.flatMap(({ id, param }) =>
+      param.kind.is !== 'quantity' || param.limits === undefined
+        ? []
+        : param.kind.quantity.example
+            .split(/, | or /)
+            .filter(text => /\d/.test(text))
+            .map(text => ({ id, param, text: text.replaceAll('"', '') })),
+    );
+    expect(shown.length).toBeGreaterThan(400);
+    const outside = shown.filter(({ param: { kind, limits }, text }) => !withinLimits(kind.read(text, NOTHING_READ) as number, limits));
+    expect(outside.map(({ id, param, text }) => `${id} ${param.name}: ${text}`)).toEqual([]);
+  });
 
   test.each(limited)('$id $name $words', ({ id, card, param, i, edge }) => {
     for (const value of edge.refused.flatMap(v => written(v, param))) {

@@ -22,8 +22,7 @@ function checked(value: unknown, limit: unknown, review: unknown, keeps: (value:
   if (v === undefined || l === undefined || (asked && k === undefined)) return 'not checked';
   const nouns = [...new Set([v.noun, l.noun, k?.noun ?? ''])].filter(noun => noun !== '');
   if (nouns.length > 1) throw wrongInput(`value and limit are not the same quantity: ${nouns.join(' and ')}`, 'limit');
-  if (k !== undefined && !keeps(k.value, l.value))
-    throw wrongInput(`review is ${k.value}; it must be ${side} the limit ${l.value}`, 'review');
+  if (k !== undefined && !keeps(k.value, l.value)) throw wrongInput(`review is ${k.value}: must be ${side} the limit ${l.value}`, 'review');
   if (!keeps(v.value, l.value)) return 'fail';
   return k === undefined || keeps(v.value, k.value) ? 'pass' : 'review';
 }
@@ -59,7 +58,7 @@ export function checkClear(value: unknown, review: unknown): State {
   if (gap === undefined || (blankReview(review) !== undefined && edge === undefined)) return 'not checked';
   if (edge !== undefined && gap.noun !== '' && edge.noun !== '' && gap.noun !== edge.noun)
     throw wrongInput(`value and review are not the same quantity: ${gap.noun} and ${edge.noun}`, 'review');
-  if (edge !== undefined && edge.value < 0) throw wrongInput(`review is ${edge.value}; it must be at least 0`, 'review');
+  if (edge !== undefined && edge.value < 0) throw wrongInput(`review is ${edge.value}: must be at least 0`, 'review');
   if (atMost(gap.value, 0)) return 'fail';
   return edge !== undefined && atMost(gap.value, edge.value) ? 'review' : 'pass';
 }

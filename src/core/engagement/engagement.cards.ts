@@ -4,7 +4,7 @@ import { DEVIATIONS, numbers } from '../read/lists';
 import { DEVIATION, numeric, param } from '../read/params';
 import { LENGTH, RATIO } from '../read/quantity';
 import { about, exists } from '../read/relation';
-import { END, lengthTolerance, point, SCREW } from '../read/sources';
+import { END, lengthTolerance, point, pointOfNamedMm, SCREW } from '../read/sources';
 import * as F from './engagement';
 import { commonLengths, lengthTable, pickedLengthMm } from './screw-length';
 
@@ -17,7 +17,7 @@ const grip = param('grip', numbers(LENGTH, { atLeast: 0 }), { symbol: 'G' });
 const tolerances = param('tolerances', DEVIATIONS, { symbol: 't_i' });
 const relief = param('relief', mm, { symbol: 'c', atLeast: 0, default: 0 });
 const reliefTol: Param<Deviation> = param('relief_tol', DEVIATION, { symbol: 't_c', default: 0 });
-const pointLength = param('point', point, { symbol: 'y', atLeast: 0, default: 0, uncounted: 'point not counted' });
+const POINT = { symbol: 'y', atLeast: 0, uncounted: 'point not counted' } as const;
 const size = param('size', SCREW);
 const ratio = param('ratio', numeric(RATIO), { symbol: 'k', above: 0 });
 const holeDepth = param('hole_depth', mm, { symbol: 'H', above: 0 });
@@ -80,25 +80,39 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
       example: { args: [13, D1_LAYERS], result: 8.9 },
     },
   ),
-  card('ENGAGEMENT', T, [length, grip, relief, pointLength], F.engagementMm, {
+  card('ENGAGEMENT', T, [length, grip, relief, param('point', point, { ...POINT, default: 0 })], F.engagementMm, {
     result: { shape: 'number', name: 'full-thread engagement', symbol: 'L_e', unit: 'mm' },
     ...ONE_WAY,
     example: { args: [13, D1_LAYERS, 0.8, 'ST2.9 cone'], result: 5.5 },
   }),
-  card('ENGAGEMENT.LIMITS', T, [length, lengthTol, layers, tolerances, relief, reliefTol, pointLength], F.engagementLimitsMm, {
-    result: {
-      shape: 'row',
-      columns: [
-        { name: 'worst min', unit: 'mm' },
-        { name: 'nominal', unit: 'mm' },
-        { name: 'worst max', unit: 'mm' },
-        { name: 'root-sum-square half spread', unit: 'mm' },
-      ],
+  card(
+    'ENGAGEMENT.LIMITS',
+    T,
+    [
+      length,
+      lengthTol,
+      layers,
+      tolerances,
+      relief,
+      reliefTol,
+      param('point', point, { ...POINT, blank: { sameAs: 'length_tol', take: pointOfNamedMm } }),
+    ],
+    F.engagementLimitsMm,
+    {
+      result: {
+        shape: 'row',
+        columns: [
+          { name: 'worst min', unit: 'mm' },
+          { name: 'nominal', unit: 'mm' },
+          { name: 'worst max', unit: 'mm' },
+          { name: 'root-sum-square half spread', unit: 'mm' },
+        ],
+      },
+      ...ONE_WAY,
+      example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.828]] },
+      caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
     },
-    ...ONE_WAY,
-    example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.828]] },
-    caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
-  }),
+  ),
   card('ENGAGEMENT.RATIO', T, [param('engagement', mm, { symbol: 'L_e' }), size], F.engagementRatio, {
     result: { shape: 'number', name: 'engagement ÷ d', unit: '' },
     ...ONE_WAY,

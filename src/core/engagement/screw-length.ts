@@ -1,4 +1,5 @@
 // Standard lengths against one joint or several: long enough to hold, short enough not to bottom.
+import { placesThatDiffer, rounded } from '../decimal';
 import { atLeast, atMost, min } from '../maths';
 import type { Deviation, Deviations } from '../read/deviation';
 import { Refused } from '../refuse';
@@ -27,12 +28,11 @@ interface Verdict {
   readonly lengthMm: number;
   readonly engagementMinMm: number;
   readonly ratio: number;
+  readonly reachMm: number;
   readonly holeNeededMm: number;
   readonly holds: boolean;
   readonly clears: boolean;
 }
-
-const two = (x: number): string => String(Math.round(x * 100) / 100);
 
 /** What the tables hold of one standard length. */
 interface Choice {
@@ -55,11 +55,13 @@ function judged(demand: Demand, { lengthMm, lengthTol: heldTol }: Choice): Verdi
   const { screw, layersMm, tolerances, reliefMm, reliefTol, lengthTol = heldTol, mostMm = Infinity } = demand;
   const engagement = min(engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, demand.pointMm), mostMm);
   const ratio = engagementRatio(engagement, screw);
-  const holeNeededMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances) + demand.bottomGapMm;
+  const reachMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances);
+  const holeNeededMm = reachMm + demand.bottomGapMm;
   return {
     lengthMm,
     engagementMinMm: engagement,
     ratio,
+    reachMm,
     holeNeededMm,
     holds: atLeast(ratio, demand.ratio),
     clears: atMost(holeNeededMm, demand.holeDepthMm),
@@ -70,10 +72,18 @@ const passes = ({ holds, clears }: Verdict): boolean => holds && clears;
 
 const verdicts = (demand: Demand): Verdict[] => choices(demand.screw, demand.end).map(choice => judged(demand, choice));
 
-function reason({ holds, clears, ratio, holeNeededMm }: Verdict, demand: Demand): string {
+/** In the words of the joint's rules. */
+function reason({ holds, clears, ratio, reachMm, holeNeededMm }: Verdict, demand: Demand): string {
   const parts: string[] = [];
-  if (!holds) parts.push(`engagement ${two(ratio)} d is below ${two(demand.ratio)} d`);
-  if (!clears) parts.push(`bottoms: needs ${two(holeNeededMm)} mm, hole is ${two(demand.holeDepthMm)} mm`);
+  if (!holds) {
+    const places = placesThatDiffer(demand.ratio, ratio);
+    parts.push(`too little full thread: needs engagement ratio at least ${rounded(demand.ratio, places)}, has ${rounded(ratio, places)}`);
+  }
+  if (!clears) {
+    const places = placesThatDiffer(holeNeededMm, demand.holeDepthMm);
+    const broken = atMost(reachMm, demand.holeDepthMm) ? 'little room under the tip' : 'screw bottoms';
+    parts.push(`${broken}: needs a hole ${rounded(holeNeededMm, places)} mm deep, has ${rounded(demand.holeDepthMm, places)} mm`);
+  }
   return parts.length === 0 ? '–' : parts.join('; ');
 }
 
@@ -89,16 +99,11 @@ function picked(demand: Demand): number {
   const pass = choices(demand.screw, demand.end).find(choice => passes(judged(demand, choice)));
   if (pass !== undefined) return pass.lengthMm;
   const all = verdicts(demand);
-  const { text } = demand.screw.size;
   const firstToHold = all.find(({ holds }) => holds);
-  if (firstToHold === undefined)
-    throw new NoLengthPasses(
-      `no standard length of ${text} passes: even ` +
-        `${two(all[all.length - 1]?.lengthMm ?? 0)} mm is below ${two(demand.ratio)} d of engagement`,
-    );
+  const shown = firstToHold ?? (all[all.length - 1] as Verdict);
+  const which = firstToHold === undefined ? 'the longest' : 'the first that holds';
   throw new NoLengthPasses(
-    `no standard length of ${text} passes: ${two(firstToHold.lengthMm)} mm is the ` +
-      `first with ${two(demand.ratio)} d, and ${reason(firstToHold, demand)}`,
+    `no standard length of ${demand.screw.size.text} passes: with ${rounded(shown.lengthMm)} mm, ${which}, ${reason(shown, demand)}`,
   );
 }
 

@@ -40,7 +40,7 @@ const normal = (symbol: string): string =>
     .toUpperCase()
     .replace(/[\s\u00a0_-]+/g, '')
     .replace('/', '+')
-    .replace(/^ABS\+PC$/, 'PC+ABS')
+    .replace(/^(ABS\+PC|PC\+?ABS)$/, 'PC+ABS')
     .replace(/^HDPE$/, 'PEHD');
 
 export const MATERIAL_SYMBOLS: readonly string[] = Object.keys(MATERIAL_RANGES);

@@ -14,14 +14,15 @@ export function limitWords(limits: Limits | undefined, unit: string): string {
   return parts.join(' and ');
 }
 
-export function withinLimits(value: number, limits: Limits | undefined): boolean {
+/** @param margin within which a limit that may be reached is met: what was worked out ends in a rounding. */
+export function withinLimits(value: number, limits: Limits | undefined, margin = 0): boolean {
   if (limits === undefined) return true;
   const { above, atLeast, below, atMost } = limits;
   return (
     (above === undefined || value > above) &&
-    (atLeast === undefined || value >= atLeast) &&
+    (atLeast === undefined || value >= atLeast - margin) &&
     (below === undefined || value < below) &&
-    (atMost === undefined || value <= atMost)
+    (atMost === undefined || value <= atMost + margin)
   );
 }
 

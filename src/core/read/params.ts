@@ -56,7 +56,7 @@ function finite(value: number): number {
 const halfWidth = numeric(LENGTH);
 
 /** A tolerance, or text that names one. */
-export const deviation = (from?: TextSource<Deviation>): Kind<Deviation> => ({
+export const deviation = <D extends Deviation = Deviation>(from?: TextSource<D>): Kind<D | Deviation> => ({
   ...ONE,
   is: 'deviation',
   noun: 'tolerance',
@@ -214,9 +214,21 @@ function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArgumen
         (value === 0 ? '0 or blank' : 'blank') +
         (kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`),
     );
-  if ('default' in blank) return related(param, kind.read(blank.default, preceding), preceding);
+  if ('default' in blank) return leftOut(() => related(param, kind.read(blank.default, preceding), preceding));
   const same = preceding.get(blank.sameAs);
-  return blank.take === undefined ? related(param, kind.read(same, preceding), preceding) : (blank.take(same as never) as T);
+  const { take } = blank;
+  return take !== undefined
+    ? leftOut(() => take(same as never) as T)
+    : leftOut(() => related(param, kind.read(same, preceding), preceding));
+}
+
+/** What stands for a blank may be refused by the arguments before it. */
+function leftOut<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (fault) {
+    throw fault instanceof Refused ? new Refused(fault.code, `is left out: ${fault.message}`) : fault;
+  }
 }
 
 function required(param: Param): string {

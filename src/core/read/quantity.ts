@@ -76,7 +76,7 @@ export const STRESS: Quantity = {
 };
 
 export const SHARE: Quantity = { noun: 'share', unit: '', example: '0.6 or "60 %"', units: { '%': 0.01 } };
-export const RATIO: Quantity = { noun: 'number', unit: '', example: '2', units: {} };
+export const RATIO: Quantity = { noun: 'number', unit: '', example: 'a plain number', units: {} };
 /** A temperature is not a number of kelvins; a difference is. */
 export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example: '240', units: { '°C': 1, C: 1 } };
 export const TEMPERATURE_CHANGE: Quantity = { noun: 'temperature change', unit: 'K', example: '40', units: { K: 1, '°C': 1, C: 1 } };

@@ -7,7 +7,7 @@ import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/cleara
 import { headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { type End, nominalDiaMm, pointReadings, screwOf, type Screw } from '../screw/thread';
+import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, safeValue, strengthWords, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { worthOf } from '../table';
@@ -125,15 +125,24 @@ export const point: Kind<number> = numeric(
 
 const endOf = (text: string): End => (text === '' ? 'cone' : END.read(text, NOTHING_READ));
 
+/** A length tolerance, and the screw that was named for it. */
+export interface LengthDeviation extends Deviation {
+  readonly named?: { readonly size: Size; readonly end: End };
+}
+
 /** A length tolerance; the screw with its end takes it from the table for the length given before. */
-export const lengthTolerance: Kind<Deviation> = deviation({
+export const lengthTolerance: Kind<LengthDeviation> = deviation<LengthDeviation>({
   words: 'the screw with its end, "ST2.9 cone"',
   read: (text, preceding) => {
     const found = leadingSize(text);
     if (found === undefined) return undefined;
-    return lengthDeviation(found.size, preceding.get('length') as number, endOf(found.rest));
+    const end = endOf(found.rest);
+    return { ...lengthDeviation(found.size, preceding.get('length') as number, end), named: { size: found.size, end } };
   },
 });
+
+/** The point of the screw that the length tolerance names; none is counted where it names none. */
+export const pointOfNamedMm = ({ named }: LengthDeviation): number => (named === undefined ? 0 : pointMm(named.size, named.end));
 
 /** A number, or the value of a material for it. */
 export const ofMaterial = (quantity: Q.Quantity, word: string): Kind<number> =>

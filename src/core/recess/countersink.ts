@@ -44,6 +44,6 @@ export const CONE: Kind<Cone> = {
 /** The angle that the screw brings; a number brings none. */
 export function ownAngleDeg({ angleDeg }: Cone): number {
   if (angleDeg === undefined)
-    throw wrongInput(`is needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
+    throw wrongInput(`needed where sharp_diameter names no screw: ISO heads have 90°, ASME 82°, DIN 7982 ${DIN_7982_DEG}°`);
   return angleDeg;
 }

@@ -65,6 +65,31 @@ export function sinkRatioOfCircle(circleMm: number, wallMm: number): number {
   return 2 * sqrt(max(0, circleMm / wallMm - 1));
 }
 
+/** The thinnest wall, not below the present one, on which the same boss shows no more than this ratio; in hundredths of a millimetre. */
+export function wallWithoutSinkMm(
+  besideHoleMm: number,
+  wallMm: number,
+  ringDepthMm: number,
+  bossHeightMm: number,
+  holeDepthMm: number,
+  odRootMm: number,
+  mostRatio: number,
+): number {
+  const passes = (thickMm: number): boolean => {
+    const underHoleMm = plasticUnderHoleMm(thickMm, bossHeightMm, holeDepthMm);
+    return sinkRatioOfCircle(rootCircleMm(besideHoleMm, thickMm, ringDepthMm, underHoleMm, odRootMm), thickMm) <= mostRatio;
+  };
+  if (passes(wallMm)) return wallMm;
+  let [thin, thick] = [wallMm, 2 * wallMm];
+  while (!passes(thick) && Number.isFinite(thick)) [thin, thick] = [thick, 2 * thick];
+  while (thick - thin > 0.0001) {
+    const middle = (thin + thick) / 2;
+    if (passes(middle)) thick = middle;
+    else thin = middle;
+  }
+  return Math.ceil(thick * 100) / 100;
+}
+
 export function sinkFailLimit(isFaceHidden: boolean, sinkLimit: number): number {
   return isFaceHidden ? max(1.5, sinkLimit + 0.3) : sinkLimit + 0.3;
 }

@@ -1,6 +1,7 @@
 // How much the verdict tells apart: shares of states, and how often each rule speaks.
 import type { State } from './corpus';
 import type { Inputs } from './oracle';
+import { designed } from './population';
 import { rulesOf, statesOf } from './product';
 
 export const STATES: readonly State[] = ['pass', 'review', 'fail', 'not checked'];
@@ -77,27 +78,50 @@ export function figuresOf(joints: readonly Inputs[], every: number): Figures {
   };
 }
 
-const BY_START =
-  'the contract: a joint built from its own start values never comes up because of them, and this population leaves them as they are';
-const NOT_ASKED = 'it applies to an input that this population does not give; the corpus has both of its sides';
+/** Of 3,000 designed joints, and of the rules of every tenth. */
+export const populationFigures = (): Figures => figuresOf(designed(3_000), 10);
+
+export interface Argument {
+  readonly why: string;
+  readonly source: string;
+}
+
+const POPULATION = 'how the population is drawn';
+const BY_START: Argument = {
+  why: 'a joint built from its own start values never comes up because of them, and this population leaves them as they are',
+  source: 'rule of the joint',
+};
+const NOT_ASKED: Argument = {
+  why: 'it applies to an input that this population does not give; the corpus has both of its sides',
+  source: POPULATION,
+};
+const BY_LENGTH: Argument = {
+  why: 'the default length meets it, or there is no standard length, which is said in its place',
+  source: 'rule of the joint; ISO 888, ISO 7049, ASME B18.6.3',
+};
 
 /** A rule that speaks in more than half of the designed joints or in none, and why its limit is right all the same. */
-export const ARGUED: Readonly<Record<string, string>> = {
-  'sink, thread half':
-    'outside diameters of 2 to 2.5 d and a boss wall of 0.6 wall contradict each other below a wall of about 1.0 to 1.4 d (efunda, boss design, against 2.0 to 2.4 d of resin guides; 2 d with a pilot of 0.8 d is a boss wall of 0.6 d), and half of these joints have a wall of less, half of them behind a show face',
+export const ARGUED: Readonly<Record<string, Argument>> = {
+  'sink, thread half': {
+    why: 'outside diameters of 2 to 2.5 d and a boss wall of 0.6 wall contradict each other below a wall of about 1.0 to 1.4 d (2 d with a pilot of 0.8 d is a boss wall of 0.6 d), and half of these joints have a wall of less, half of them behind a show face',
+    source: 'efunda, boss design, against 2.0 to 2.4 d of resin guides',
+  },
   'head fits the recess': BY_START,
   'seat holds': BY_START,
-  'screw passes the hole': 'every hole is d + 0.5 or ISO 273 medium, as a designer takes it',
-  'screw passes the board': 'every board hole is d + 0.5',
+  'screw passes the hole': { why: 'every hole is d + 0.5 or ISO 273 medium, as a designer takes it', source: POPULATION },
+  'screw passes the board': { why: 'every board hole is d + 0.5', source: POPULATION },
   'thread bites at the mouth': BY_START,
   'pilot not too tight': BY_START,
-  engagement: 'the default length meets it, or there is no standard length, which is said in its place',
-  'screw clears the bottom': 'the default length meets it, or there is no standard length, which is said in its place',
-  'floor under the hole': 'the default hole ends at the root, the whole wall under it',
+  engagement: BY_LENGTH,
+  'screw clears the bottom': BY_LENGTH,
+  'floor under the hole': { why: 'the default hole ends at the root, the whole wall under it', source: POPULATION },
   'boss wall carries the thread': BY_START,
   'sink, head half': BY_START,
-  'sleeve passes the board': 'the board holes of this population leave what the tolerances of sleeve and hole eat',
-  'sleeve carries the clamp': 'the sleeves of this population are higher than the thickest board',
+  'sleeve passes the board': {
+    why: 'the board holes of this population leave what the tolerances of sleeve and hole eat',
+    source: POPULATION,
+  },
+  'sleeve carries the clamp': { why: 'the sleeves of this population are higher than the thickest board', source: POPULATION },
   'driver goes in': NOT_ASKED,
   'seat under the cone': NOT_ASKED,
   'wall under the groove': NOT_ASKED,

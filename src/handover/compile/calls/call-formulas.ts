@@ -1,5 +1,6 @@
 // The formulas of a call on its bound arguments: out of its plain form, or as a look-up on the Data sheet.
-import type { Card, Param } from '../../../core/card';
+import { type Card, NOTHING_READ, type Param } from '../../../core/card';
+import { isBlank } from '../../../core/read/cells';
 import type { Size } from '../../../core/screw/size';
 import { formNamed } from '../../../plain/forms';
 import { print, symbol, stepWords } from '../../../plain/print';
@@ -32,13 +33,31 @@ interface CallFormulas {
   readonly words: readonly string[];
 }
 
+/** The argument whose text brings along what this one leaves blank: the screw of a length tolerance its point. */
+function broughtBy(context: ConversionContext, { params }: Card, args: readonly Argument[], i: number): Argument | undefined {
+  const { blank, kind } = params[i] as Param;
+  if (typeof blank !== 'object' || !('take' in blank)) return undefined;
+  const worth = ({ node, sheet }: Argument): unknown => (node === null ? null : context.source.evaluate(node, sheet));
+  if (!isBlank(worth(args[i] as Argument))) return undefined;
+  const from = args[params.findIndex(({ name }) => name === blank.sameAs)] as Argument;
+  const text = worth(from);
+  return typeof text === 'string' && kind.from?.read(text, NOTHING_READ) !== undefined ? from : undefined;
+}
+
 function boundArguments(
   context: ConversionContext,
   card: Card,
   args: readonly Argument[],
   values: readonly unknown[],
   needed: ReadonlySet<string>,
-  of: (param: Param, i: number) => BoundArgument | undefined = (param, i) => bind(context, param, args[i] as Argument, values[i], needed),
+  of: (param: Param, i: number) => BoundArgument | undefined = (param, i) => {
+    const from = broughtBy(context, card, args, i);
+    const argument = args[i] as Argument;
+    if (from === undefined) return bind(context, param, argument, values[i], needed);
+    const blank = unchanged(context, argument);
+    const bound = bind(context, param, { ...argument, node: from.node }, values[i], needed);
+    return blank && bound && { ...bound, conditions: [...bound.conditions, ...blank] };
+  },
 ): BoundArgument[] | undefined {
   const bound: BoundArgument[] = [];
   for (const [i, param] of card.params.entries()) {

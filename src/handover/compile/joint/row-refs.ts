@@ -26,7 +26,7 @@ export function limitsOf(card: Card | undefined, args: readonly Arg[], refs: rea
   return (card?.params ?? []).flatMap(({ limits }, i) => {
     const [arg, ref] = [args[i], refs[i]];
     if (arg === undefined || ref === undefined || !('text' in ref) || nameOf(arg) === '') return [];
-    return isWithin(nameOf(arg), limits) ? [] : limitFormulas(operand(ref), limits);
+    return isWithin(nameOf(arg), limits) ? [] : limitFormulas(operand(ref), limits, '1E-9');
   });
 }
 
