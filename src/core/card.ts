@@ -178,6 +178,7 @@ export const TOPICS = [
   'Grip, engagement, screw length',
   'Strength (estimates)',
   'Board and supports',
+  'Inserts and nuts',
   'Ribs, lip, mould',
   'Tolerances',
   'Checks, variants, trace',

@@ -108,6 +108,18 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
         'standard and a qualified review.',
     ],
   },
+  'Inserts and nuts': {
+    about:
+      'Threaded inserts by the sizes of their own drawing, and pockets for hexagon nuts: what they need of the boss and ' +
+      'what holds them. Estimates; putting the insert in and turning it out are not computed but tested.',
+    mistakes: [
+      'A clearance hole as wide as the insert: the screw then draws the insert out through it, however well it holds.',
+      'The insert left proud or deep: proud it keeps the parts apart, deep the plastic lands first and the insert is drawn up.',
+      'A hole only as deep as the insert: molten plastic and the tip of the screw have nowhere to go.',
+      'The pull-out force taken for all: an insert that turns in its boss has failed too, and only a test says when.',
+      'A cold insert in a brittle plastic: the hoop strain stays for years and cracks the boss.',
+    ],
+  },
   'Ribs, lip, mould': {
     about: 'Ribs and junctions, the lip between the halves, which of rim and boss touches first, cooling and cavity size.',
     mistakes: [

@@ -90,6 +90,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'TORQUE.SET': 'torque >0, torque >0, share >=0 <=1 = 0.5',
   'TORQUE.WINDOW': 'torque >0, torque >0, number >1 = 3, share >=0 <1 = 0.1',
   'TORQUE.CLAMP': 'force >0, screw, number >0 <=1, number >0 <=1, flat head min >0, hole >0, angle >0 <90 = 30',
+  'CLAMP.RELAX': 'force >0, stress of modulus >0, stress >0',
   BEARING: 'force >0, flat head min >0, hole max >0',
   'HOOP.STRESS': 'length >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
   'HOOP.LIMIT': 'stress >0, length >0, length >0, stress of modulus >0, number of poisson >0 <=0.5',
@@ -104,6 +105,13 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'BOARD.SLEEVE': 'hole >0, length >0, length >=0 = 0',
   'BOARD.HOLD': 'length >0, hole >0, length >0, length >=0 = 0',
   'THERMAL.GAP': 'length >0, expansion of expansion >0, expansion of expansion >0, temperature change !',
+
+  'INSERT.BOSS.OD': 'length >0, number >1 = 2',
+  'INSERT.HOLE.DEPTH': 'length >0, length >=0 = 1, length >=0 = 0',
+  'INSERT.ENGAGEMENT': 'length >0, lengths >=0, length >0, length >=0 = 0, point >=0 = 0',
+  'INSERT.LANDING': 'length >0, hole max >0',
+  'INSERT.STRAIN': 'expansion of expansion >0, expansion of expansion >0, temperature change !, share of shrinkage >=0 <1 = 0',
+  'INSERT.PULLOUT': 'length >0, length >0, stress of strength >0, share >0 <=1 = 0.5, number >=1 = 1',
 
   'RIB.TIP': 'length >0, length >=0, angle >=0 <90',
   'RIB.BASE': 'length >0, length >=0, angle >=0 <90',
