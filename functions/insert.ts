@@ -74,3 +74,36 @@ export function insertStrain(expansion: any[][], expansion_insert: any[][], temp
 export function insertPullout(insert: any, insert_length: any, yield_stress: any[][], share?: any, safety?: any): any {
   return cell('INSERT.PULLOUT', [insert, insert_length, yield_stress, share, safety]);
 }
+
+/**
+ * Width across the flats of a pocket for a hexagon nut, mm: that of the widest nut and an allowance.
+ * @customfunction NUT.POCKET
+ * @param size Nut by its thread, in quotes, "M3"; ISO 4032
+ * @param [allowance] Room across the flats, mm or text; "0 mm" for none, a blank or 0 is 0.1; 0.1 if omitted
+ * @returns Width across flats, mm
+ */
+export function nutPocket(size: any, allowance?: any): any {
+  return cell('NUT.POCKET', [size, allowance]);
+}
+
+/**
+ * Width across the corners of a pocket for a hexagon nut, mm.
+ * @customfunction NUT.POCKET.CORNER
+ * @param size Nut by its thread, in quotes, "M3"; ISO 4032
+ * @param [allowance] Room across the flats, mm or text; "0 mm" for none, a blank or 0 is 0.1; 0.1 if omitted
+ * @returns Width across corners, mm
+ */
+export function nutPocketCorner(size: any, allowance?: any): any {
+  return cell('NUT.POCKET.CORNER', [size, allowance]);
+}
+
+/**
+ * Height of a hexagon nut, mm, by ISO 4032.
+ * @customfunction NUT.HEIGHT
+ * @param size Nut by its thread, in quotes, "M3"
+ * @param [limit] max or min; max if omitted
+ * @returns Height, mm
+ */
+export function nutHeight(size: any, limit?: any): any {
+  return cell('NUT.HEIGHT', [size, limit]);
+}

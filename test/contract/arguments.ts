@@ -112,6 +112,9 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'INSERT.LANDING': 'length >0, hole max >0',
   'INSERT.STRAIN': 'expansion of expansion >0, expansion of expansion >0, temperature change !, share of shrinkage >=0 <1 = 0',
   'INSERT.PULLOUT': 'length >0, length >0, stress of strength >0, share >0 <=1 = 0.5, number >=1 = 1',
+  'NUT.POCKET': 'nut, length >=0 = 0.1',
+  'NUT.POCKET.CORNER': 'nut, length >=0 = 0.1',
+  'NUT.HEIGHT': 'screw size, limit: max min = max',
 
   'RIB.TIP': 'length >0, length >=0, angle >=0 <90',
   'RIB.BASE': 'length >0, length >=0, angle >=0 <90',
