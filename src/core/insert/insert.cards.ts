@@ -21,7 +21,7 @@ export const INSERT_CARDS: readonly Card[] = [
   card('INSERT.BOSS.OD', T, [insert, param('ratio', numeric(RATIO), { symbol: 'k', above: 1, default: 2 })], F.insertBossOdMm, {
     result: { shape: 'number', name: 'outside diameter of the boss', symbol: 'D', unit: 'mm' },
     kind: 'common practice',
-    sources: [{ title: 'two to three times the insert', held: 'common practice, from memory' }],
+    sources: [{ title: 'two to three times the insert', held: 'common practice, read in 2 secondary copies' }],
     example: { args: [4.2], result: 8.4 },
     caution: 'A start value: insert, plastic and the way it is put in decide; its drawing and a test govern.',
   }),

@@ -5,7 +5,7 @@ import { abs, min, PI, sqrt, sum } from '../maths';
  * Outside diameter D of a boss round an insert, mm.
  * d_i outside diameter of the insert, mm; k ratio.
  * INSERT.BOSS.OD accepts d_i above 0 mm; k above 1.
- * Source: two to three times the insert (common practice, from memory).
+ * Source: two to three times the insert (common practice, read in 2 secondary copies).
  */
 export function insertBossOdMm(insertMm: number, ratio: number): number {
   return ratio * insertMm;

@@ -36,6 +36,7 @@ export function nutPocketCornerMm(nut: Nut, allowanceMm: number): number {
   return (2 * nutPocketMm(nut, allowanceMm)) / sqrt(3);
 }
 
+/** Which end of the tolerance of a nut. */
 export type NutLimit = 'max' | 'min';
 
 /**

@@ -135,7 +135,7 @@ export const TORQUE_CARDS: readonly Card[] = [
       kind: 'handbook formula',
       sources: [
         { title: 'creep modulus by ISO 899-1', held: 'from memory' },
-        { title: 'pseudo-elastic method, Crawford, Plastics Engineering, ch. 2', held: 'from memory' },
+        { title: 'pseudo-elastic method, Plastics Engineered Product Design, p. 133', held: 'read in 1 secondary copy' },
       ],
       example: { args: [200, 2400, 900], result: 75 },
       caution:

@@ -91,7 +91,8 @@ export function clampTorqueNm(
  * Clamp force F_t left when the plastic has relaxed, N; pseudo-elastic, the head held where it was.
  * F clamp force at the start, N; E_0 modulus at the start, MPa; E_t creep modulus at the end, MPa.
  * CLAMP.RELAX accepts F above 0 N; E_0 above 0 MPa; E_t above 0 MPa, at most E_0.
- * Source: creep modulus by ISO 899-1 (from memory); pseudo-elastic method, Crawford, Plastics Engineering, ch. 2 (from memory).
+ * Source: creep modulus by ISO 899-1 (from memory);
+ * pseudo-elastic method, Plastics Engineered Product Design, p. 133 (read in 1 secondary copy).
  */
 export function relaxedClampN(forceN: number, modulusStartMpa: number, modulusEndMpa: number): number {
   return (forceN * modulusEndMpa) / modulusStartMpa;
