@@ -19,14 +19,14 @@ const caution = 'The pocket at its narrowest: draft opens it outwards. What it h
 export const NUT_CARDS: readonly Card[] = [
   card('NUT.POCKET', T, pocket, F.nutPocketMm, {
     result: { shape: 'number', name: 'width across the flats of the pocket', symbol: 'S', unit: 'mm' },
-    kind: 'standard table',
+    kind: 'common practice',
     sources: POCKET,
     example: { args: ['M3'], result: 5.6 },
     caution,
   }),
   card('NUT.POCKET.CORNER', T, pocket, F.nutPocketCornerMm, {
     result: { shape: 'number', name: 'width across the corners of the pocket', symbol: 'E', unit: 'mm' },
-    kind: 'standard table',
+    kind: 'common practice',
     sources: [...POCKET, ...GEOMETRY],
     example: { args: ['M3'], result: 6.466 },
     caution,
