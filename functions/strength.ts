@@ -104,6 +104,18 @@ export function torqueClamp(
 }
 
 /**
+ * Clamp force left when the plastic has relaxed, N, an estimate.
+ * @customfunction CLAMP.RELAX
+ * @param force Clamp force at the start, N or text, "45 lbf"
+ * @param modulus_start Modulus at the start, MPa or text, or a material, "ABS"
+ * @param modulus_end Creep modulus after the time, MPa or text; not above the start
+ * @returns Clamp force, N
+ */
+export function clampRelax(force: any, modulus_start: any[][], modulus_end: any): any {
+  return cell('CLAMP.RELAX', [force, modulus_start, modulus_end]);
+}
+
+/**
  * Pressure under a flat-seated head, MPa.
  * @customfunction BEARING
  * @param force Clamp force, N or text, "45 lbf"

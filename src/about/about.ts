@@ -11,6 +11,7 @@ export type Item = keyof typeof ITEMS;
 /** The longest text given. */
 const MOST_CHARACTERS = 1000;
 
+const NUT_SYMBOLS = { flatsMaxMm: 's' };
 const SCREW_SYMBOLS = { nominalMm: 'd', majorMaxMm: 'd1', majorMinMm: 'd1 min', rootMaxMm: 'd2', pitchMm: 'P' };
 
 export const nameOf = (param: Param): string => param.symbol ?? param.name.replace(/_/g, ' ');
@@ -21,6 +22,8 @@ export function partSymbols(param: Param): Readonly<Record<string, string>> | un
   switch (kind.is) {
     case 'screw':
       return SCREW_SYMBOLS;
+    case 'nut':
+      return NUT_SYMBOLS;
     case 'deviation':
       return deviationSymbols(param);
     case 'list':
@@ -88,7 +91,8 @@ function symbols(card: Card): string {
   const screw = card.params.some(({ kind }) => kind.is === 'screw')
     ? ['d nominal, d1 major max, d2 root max, P pitch of the screw, mm']
     : [];
-  return [...own, ...screw].join('; ') || '–';
+  const nut = card.params.some(({ kind }) => kind.is === 'nut') ? ['s width across flats of the nut, max, mm'] : [];
+  return [...own, ...screw, ...nut].join('; ') || '–';
 }
 
 export function blankWords(blank: Blank): string {

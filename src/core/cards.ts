@@ -7,6 +7,8 @@ import { DRAFT_CARDS } from './draft/draft.cards';
 import { ENGAGEMENT_CARDS } from './engagement/engagement.cards';
 import { HOLE_CARDS } from './hole/hole.cards';
 import { POSITION_CARDS } from './hole/position.cards';
+import { INSERT_CARDS } from './insert/insert.cards';
+import { NUT_CARDS } from './insert/nut.cards';
 import { MOULD_CARDS } from './mould/mould.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
@@ -30,6 +32,8 @@ export const CORE_CARDS: readonly Card[] = [
   ...TORQUE_CARDS,
   ...HOOP_CARDS,
   ...BOARD_CARDS,
+  ...INSERT_CARDS,
+  ...NUT_CARDS,
   ...MOULD_CARDS,
   ...TOLERANCE_CARDS,
   ...STACK_CARDS,

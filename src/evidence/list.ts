@@ -159,6 +159,9 @@ export const EVIDENCE: readonly Evidence[] = [
     'RIB.TIP',
     'RIB.BASE',
     'BOARD.GAP',
+    'NUT.POCKET',
+    'NUT.POCKET.CORNER',
+    'INSERT.BOSS.OD',
   ),
   ...only('a hole down to the root', anotherWay(ANOTHER_WAY, '%s by lines', LINES, 'BOSS.ENDS')),
 
@@ -250,6 +253,12 @@ export const EVIDENCE: readonly Evidence[] = [
     'solutions to Shigley, Mechanical Engineering Design, problem 8-6, read in 1 secondary copy',
     'TORQUE.CLAMP',
   ),
+  ...published(
+    PRINTED,
+    'CLAMP.RELAX: a page',
+    'a page on stress relaxation, read in 1 copy; the modulus at the start divided out by hand',
+    'CLAMP.RELAX',
+  ),
   ...published(PRINTED, 'BEARING: a page', 'a page of solved problems, read in 1 copy', 'BEARING'),
   ...published('core/strength.test.ts', ': hoop stress 18 MPa', CRAWFORD, 'HOOP.STRESS'),
   ...published(PRINTED, 'HOOP.LIMIT: Crawford', CRAWFORD, 'HOOP.LIMIT'),
@@ -282,6 +291,36 @@ export const EVIDENCE: readonly Evidence[] = [
     'Crawford, Plastics Engineering, p. 63, read in 1 secondary copy',
     'THERMAL.GAP',
   ),
+
+  ...anotherWay(ANOTHER_WAY, 'INSERT.ENGAGEMENT: slices', 'slices of the axis counted', 'INSERT.ENGAGEMENT'),
+  ...anotherWay(ANOTHER_WAY, 'INSERT.HOLE.DEPTH: one', 'a hole that deepens until the margin is free', 'INSERT.HOLE.DEPTH'),
+  ...anotherWay(ANOTHER_WAY, 'INSERT.LANDING: half', 'pieces of a radius counted', 'INSERT.LANDING'),
+  ...anotherWay(ANOTHER_WAY, 'INSERT.STRAIN: an insert', 'insert and free bore cooled in steps', 'INSERT.STRAIN'),
+  ...only(
+    'the thermal part',
+    published(PRINTED, 'INSERT.STRAIN: Crawford', 'Crawford, Plastics Engineering, p. 63, read in 1 secondary copy', 'INSERT.STRAIN'),
+  ),
+  ...anotherWay(
+    ANOTHER_WAY,
+    'INSERT.PULLOUT: the many sides',
+    'sides of a prism added up, yield in pure shear by search',
+    'INSERT.PULLOUT',
+  ),
+  ...only(
+    'the sheared cylinder',
+    published(PRINTED, 'INSERT.PULLOUT: Singer', 'Singer, Strength of Materials, problem 115, read in 1 secondary copy', 'INSERT.PULLOUT'),
+  ),
+  ...only(
+    'without allowance',
+    standard(
+      STANDARDS,
+      'NUT.POCKET, NUT.POCKET.CORNER and NUT.HEIGHT of %s',
+      'ISO 4032, read in secondary copies; corners of ASME B18.2.4.1M, read in 1',
+      'NUT.POCKET',
+      'NUT.POCKET.CORNER',
+    ),
+  ),
+  ...standard(STANDARDS, 'NUT.POCKET, NUT.POCKET.CORNER and NUT.HEIGHT of %s', 'ISO 4032, read in secondary copies', 'NUT.HEIGHT'),
 
   ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'RIB.TIP', 'RIB.BASE')),
   ...identity(INVERSE, 'RIB.BASE and RIB.TIP', 'one undoes the other', 'RIB.TIP', 'RIB.BASE'),

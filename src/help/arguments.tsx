@@ -27,6 +27,7 @@ function alsoTakes(param: Param): string {
     case 'size with limits':
     case 'screw size':
     case 'screw':
+    case 'nut':
     case 'head':
     case 'function name':
     case 'joint output':
@@ -77,6 +78,11 @@ export const Arguments = ({ card, listed }: { readonly card: Card; readonly list
       <p class="quiet">
         Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major diameter,
         max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
+      </p>
+    )}
+    {card.params.some(({ kind }) => kind.is === 'nut') && (
+      <p class="quiet">
+        Of the nut, mm, from ISO 4032: <Symbol text="s" /> width across flats, max.
       </p>
     )}
   </section>

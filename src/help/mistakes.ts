@@ -108,6 +108,18 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
         'standard and a qualified review.',
     ],
   },
+  'Inserts and nuts': {
+    about:
+      'Threaded inserts by the sizes of their own drawing, and pockets for hexagon nuts: what they need of the boss and ' +
+      'what holds them. Estimates; putting the insert in and turning it out are not computed but tested.',
+    mistakes: [
+      'A clearance hole as wide as the insert: the screw then draws the insert out through it, however well it holds.',
+      'The insert left proud or deep: proud it keeps the parts apart, deep the plastic lands first and the insert is drawn up.',
+      'A hole only as deep as the insert: molten plastic and the tip of the screw have nowhere to go.',
+      'The pull-out force taken for all: an insert that turns in its boss has failed too, and only a test says when.',
+      'A cold insert in a brittle plastic: the hoop strain stays for years and cracks the boss.',
+    ],
+  },
   'Ribs, lip, mould': {
     about: 'Ribs and junctions, the lip between the halves, which of rim and boss touches first, cooling and cavity size.',
     mistakes: [
@@ -177,6 +189,16 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   ],
   'TORQUE.STRIP': ['π lost in the slope of the thread: the result is then about twice too high.'],
   'HOOP.LIMIT': ['The contact pressure limited instead of the hoop stress: the interference is then far too large.'],
+  'CLAMP.RELAX': ['The modulus of the data sheet put in for the end: the creep modulus after the time, at the temperature, is asked for.'],
+  'INSERT.BOSS.OD': ['The ratio taken of the screw: it is a ratio of the insert.'],
+  'INSERT.ENGAGEMENT': ['The length of the insert taken for its thread: some inserts are threaded over a part of it. Give that part.'],
+  'INSERT.LANDING': ['The nominal hole of the mating part put in: the largest counts.'],
+  'INSERT.STRAIN': ['Shrinkage left out: what remains is the thermal part alone, often the smaller one.'],
+  'INSERT.PULLOUT': [
+    'A number of one maker’s catalogue compared with this estimate: it was measured in one plastic, with one way of putting in.',
+  ],
+  'NUT.POCKET': ['The nut measured and that number used: the widest nut of the standard must go in.'],
+  'NUT.POCKET.CORNER': ['The least width across corners of the nut taken for the pocket: its sharp corners lie further out.'],
   'BOARD.CLAMP': ['The nominal gap judged alone.'],
   'BOARD.MARGIN': ['The required distance taken from here: it is never supplied, and has no default.'],
   'CAVITY.SIZE': ['The shrinkage of one grade kept after the resin was changed.'],

@@ -14,6 +14,8 @@ export * from '../core/draft/draft';
 export * from '../core/engagement/engagement';
 export * from '../core/hole/hole';
 export * from '../core/hole/position';
+export * from '../core/insert/insert';
+export * from '../core/insert/nut';
 export * from '../core/mould/mould';
 export * from '../core/recess/recess';
 export * from '../core/strength/hoop';

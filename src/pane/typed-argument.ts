@@ -39,6 +39,7 @@ function reads(param: Param, text: string): boolean {
     case 'choice':
     case 'screw size':
     case 'screw':
+    case 'nut':
     case 'head':
     case 'function name':
     case 'joint output':

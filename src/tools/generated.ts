@@ -58,6 +58,7 @@ const records = (): string =>
   json(
     linesOfRecords({
       fasteners: parsed<Records['fasteners']>('fasteners.json', RECORDS),
+      nuts: parsed<Records['nuts']>('nuts.json', RECORDS),
       tolerance: parsed<Records['tolerance']>('tolerance.json', RECORDS),
     }),
   );

@@ -65,6 +65,7 @@ const deviation = fc.oneof(
 function one(param: Param): fc.Arbitrary<unknown> {
   const noun = nounOf(param);
   if (noun === 'screw') return fc.constantFrom(...SCREWS);
+  if (noun === 'nut') return fc.constantFrom(...METRIC);
   if (noun === 'tolerance') return deviation;
   if (noun === 'size with its limits') return fc.constantFrom(...SIZE_TEXTS);
   if (isWhole(param)) return fc.integer({ min: 1, max: 9 }).filter(whole => whole <= (param.limits?.atMost ?? 9));
@@ -196,6 +197,7 @@ const LISTS: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   'SCREW.POINT': [SIZES, ['cone', 'flat']],
   'SCREW.HEAD.DIAMETER': [SIZES, HEADS, ['max', 'min', 'nominal', 'sharp']],
   'SCREW.HEAD.HEIGHT': [SIZES, HEADS, ['max', 'min', 'nominal']],
+  'NUT.HEIGHT': [SIZES, ['max', 'min']],
   'HOLE.CLEARANCE': [SIZES, ['fine', 'medium', 'coarse', 'DIN 74-1'], ['nominal', 'max', 'min']],
   'TOL.IT': [[...SIZES_MM, ...AT_LIMITS_MM], Array.from({ length: 12 }, (_, i) => `IT${i + 5}`)],
   'TOL.GENERAL': [

@@ -58,6 +58,25 @@ describe('lines in the plane that meet', () => {
   const all = cases(SIZES, 100).filter(one => at((one['b'] as number) / 2, -(one['in'] as number), one['height'] as number) > 0.05);
 
   type Numbers = (one: Record<keyof typeof SIZES, number>) => readonly number[];
+  /** s max of ISO 4032, read in secondary copies. */
+  const NUTS = [
+    ['M1.6', 3.2],
+    ['M2', 4],
+    ['M2.5', 5],
+    ['M3', 5.5],
+    ['M3.5', 6],
+    ['M4', 7],
+    ['M5', 8],
+    ['M6', 10],
+  ] as const;
+  const nut = ({ a }: Readonly<{ a: number }>): (typeof NUTS)[number] => NUTS[Math.floor(a) % NUTS.length] as (typeof NUTS)[number];
+  /** Where the line along a flat of a hexagon meets the line through p along u; the flats are numbered round. */
+  const onFlat = (flat: number, fromMiddle: number, p: Point, u: Point): Point => {
+    const [c, s] = [Math.cos(radians(60 * flat)), Math.sin(radians(60 * flat))];
+    return meet(p, u, [fromMiddle * c, fromMiddle * s], [-s, c]);
+  };
+  const acrossFlats = (fromMiddle: number): number => onFlat(0, fromMiddle, [0, 0], [1, 0])[0] - onFlat(3, fromMiddle, [0, 0], [1, 0])[0];
+  const acrossCorners = (fromMiddle: number): number => 2 * Math.hypot(...onFlat(1, fromMiddle, [fromMiddle, 0], [0, 1]));
   const FORMS: readonly (readonly [
     id: string,
     args: (one: Record<keyof typeof SIZES, number>) => readonly unknown[],
@@ -158,6 +177,29 @@ describe('lines in the plane that meet', () => {
         'the other side of a tolerance': o => [at((60 + o.a + 0.05) / 2, o.in, o.height) - 60.2 / 2],
         closes: o => [at((59.7 + o.a) / 2, -o.in, o.height) - 60.2 / 2],
       },
+    ],
+    [
+      'NUT.POCKET',
+      o => [nut(o)[0], mm(o.wall / 4)],
+      o => [acrossFlats(nut(o)[1] / 2 + o.wall / 8)],
+      { 'allowance on each side': o => [acrossFlats(nut(o)[1] / 2 + o.wall / 4)], 'no allowance': o => [acrossFlats(nut(o)[1] / 2)] },
+    ],
+    [
+      'NUT.POCKET.CORNER',
+      o => [nut(o)[0], mm(o.wall / 4)],
+      o => [acrossCorners(nut(o)[1] / 2 + o.wall / 8)],
+      {
+        'allowance on each side': o => [acrossCorners(nut(o)[1] / 2 + o.wall / 4)],
+        'allowance across the corners': o => [acrossCorners(nut(o)[1] / 2) + o.wall / 4],
+        'across the flats': o => [acrossFlats(nut(o)[1] / 2 + o.wall / 8)],
+      },
+    ],
+    // rays from one point: so many times as far, so many times as wide
+    [
+      'INSERT.BOSS.OD',
+      o => [o.b, 1 + o.wall / 2],
+      o => [meet([0, 0], [1, o.b], [1 + o.wall / 2, 0], [0, 1])[1]],
+      { 'the ratio of the wall': o => [o.b + 2 * meet([0, 0], [1, o.b], [1 + o.wall / 2, 0], [0, 1])[1]] },
     ],
     // the flank of the cone meets the wall of the hole
     [
@@ -665,5 +707,143 @@ describe('a search', () => {
       [0.8, 0],
     ] as const)
       expect(found.filter(one => picked(one as One, tolerance, point) !== picked(one as One, 0.8, 2.6)).length).toBeGreaterThanOrEqual(5);
+  });
+});
+
+describe('inserts', () => {
+  /** Thousandths, for sizes that are whole thousandths. */
+  const whole = (size: number): number => Math.round(size * 1000);
+  /** Slices of the axis that are inside of all pieces; where there is none, those from the end of the first to the start of the last, negative. */
+  const common = (from: number, to: number): number => (to >= from ? slices(from, to) : -slices(to, from));
+  const slices = (from: number, to: number): number => {
+    let count = 0;
+    for (let slice = Math.min(from, 0); slice < to; slice++) if (slice >= from) count++;
+    return count / 1000;
+  };
+  const SIZES = {
+    length: [6, 20],
+    first: [1, 4],
+    second: [0.5, 3],
+    insert: [3, 8],
+    below: [0.05, 0.6],
+    point: [0.2, 2],
+    margin: [0.2, 3],
+    hole: [2, 9],
+  } as const;
+  type One = Record<keyof typeof SIZES, number>;
+  const all = cases(SIZES, 60) as One[];
+  const ours = (id: string, args: (one: One) => readonly unknown[]) => (one: Case) => value(id, ...args(one as One));
+  const theirs = (form: (one: One) => number) => (one: Case) => [form(one as One)];
+  const wrongs = (forms: Readonly<Record<string, (one: One) => number>>): Readonly<Record<string, (one: Case) => readonly number[]>> =>
+    Object.fromEntries(Object.entries(forms).map(([name, form]) => [name, theirs(form)]));
+
+  test('INSERT.ENGAGEMENT: slices of the axis that are in the insert and in the full thread', () => {
+    const thread = ({ length, point }: One): number => whole(length) - whole(point);
+    const top = ({ first, second, below }: One): number => whole(first) + whole(second) + whole(below);
+    const end = (o: One): number => top(o) + whole(o.insert);
+    const engaged = (o: One): number => common(top(o), Math.min(thread(o), end(o)));
+    const args = (o: One): readonly unknown[] => [o.length, [[o.first], [o.second]], o.insert, mm(o.below), mm(o.point)];
+    const [through, within] = [all.filter(o => thread(o) > end(o)), all.filter(o => thread(o) <= end(o))];
+    expect(through.length).toBeGreaterThanOrEqual(15);
+    expect(within.length).toBeGreaterThanOrEqual(15);
+    expect(within.filter(o => engaged(o) < 0).length).toBeGreaterThanOrEqual(3);
+    agree(through, ours('INSERT.ENGAGEMENT', args), theirs(engaged), wrongs({ 'as if it had no end': o => common(top(o), thread(o)) }));
+    agree(
+      within,
+      ours('INSERT.ENGAGEMENT', args),
+      theirs(engaged),
+      wrongs({
+        'the point counted': o => common(top(o), Math.min(whole(o.length), end(o))),
+        'from the face': o => common(top(o) - whole(o.below), thread(o)),
+      }),
+    );
+  });
+
+  test('INSERT.HOLE.DEPTH: one thousandth deeper until the margin is free', () => {
+    const depth = (free: (depth: number) => boolean): number => {
+      let found = 0;
+      while (!free(found)) found++;
+      return found / 1000;
+    };
+    const under = ({ below, insert }: One, found: number): number => found - (whole(below) + whole(insert));
+    agree(
+      all,
+      ours('INSERT.HOLE.DEPTH', o => [o.insert, mm(o.margin), mm(o.below)]),
+      theirs(o => depth(found => under(o, found) >= whole(o.margin))),
+      wrongs({
+        'from the face': o => depth(found => under({ ...o, below: 0 }, found) >= whole(o.margin)),
+        'no margin': o => depth(found => under(o, found) >= 0),
+      }),
+    );
+  });
+
+  test('INSERT.LANDING: half thousandths of a radius that are over the insert and beside the hole', () => {
+    agree(
+      all,
+      ours('INSERT.LANDING', o => [o.insert, o.hole]),
+      theirs(o => common(whole(o.hole), whole(o.insert)) / 2),
+      wrongs({
+        'on diameter': o => common(whole(o.hole), whole(o.insert)),
+        'the other way round': o => common(whole(o.insert), whole(o.hole)) / 2,
+      }),
+    );
+  });
+
+  test('INSERT.STRAIN: an insert and a bore without it, cooled in a thousand steps', () => {
+    const SHRINKING = { plastic: [60, 150], metal: [10, 25], change: [20, 100], shrinkage: [2, 20] } as const;
+    type Shrinking = Record<keyof typeof SHRINKING, number>;
+    const START = 10;
+    const cooled = (ppm: number, change: number): number => {
+      let size = START;
+      for (let step = 0; step < 1000; step++) size -= START * ppm * 1e-6 * (change / 1000);
+      return size;
+    };
+    const strain = ({ plastic, metal, change, shrinkage }: Shrinking): number =>
+      (cooled(metal, change) - (cooled(plastic, change) - (START * shrinkage) / 1000)) / START;
+    agree(
+      cases(SHRINKING, 60),
+      one => {
+        const { plastic, metal, change, shrinkage } = one as Shrinking;
+        return value('INSERT.STRAIN', plastic, metal, -change, shrinkage / 1000);
+      },
+      one => [strain(one as Shrinking)],
+      {
+        'the insert does not shrink': one => [strain({ ...(one as Shrinking), metal: 0 })],
+        'no shrinkage of the mould': one => [strain({ ...(one as Shrinking), shrinkage: 0 })],
+      },
+    );
+  });
+
+  test('INSERT.PULLOUT: the many sides of a prism, each at the shear where pure shear yields', () => {
+    const FORCE = { diameter: [3, 8], length: [3, 10], stress: [20, 80], share: [0.2, 1], safety: [1, 3] } as const;
+    type Force = Record<keyof typeof FORCE, number>;
+    const SIDES = 1_000_000;
+    /** Von Mises from the principal stresses of pure shear: τ, −τ and 0. */
+    const equivalent = (shear: number): number => Math.sqrt(((shear + shear) ** 2 + shear ** 2 + shear ** 2) / 2);
+    const yieldShear = (stress: number): number => {
+      let [low, high] = [0, stress];
+      for (let i = 0; i < 60; i++) {
+        const middle = (low + high) / 2;
+        if (equivalent(middle) < stress) low = middle;
+        else high = middle;
+      }
+      return low;
+    };
+    const side = (diameter: number): number => diameter * Math.sin(Math.PI / SIDES);
+    const force = ({ diameter, length, stress, share, safety }: Force, shear = yieldShear(stress)): number =>
+      (SIDES * side(diameter) * length * share * shear) / safety;
+    agree(
+      cases(FORCE, 60),
+      one => {
+        const { diameter, length, stress, share, safety } = one as Force;
+        return value('INSERT.PULLOUT', diameter, length, stress, share, safety);
+      },
+      one => [force(one as Force)],
+      {
+        'half of the yield stress': one => [force(one as Force, (one as Force).stress / 2)],
+        'all of the surface': one => [force({ ...(one as Force), share: 1 })],
+        'a radius for the diameter': one => [force({ ...(one as Force), diameter: (one as Force).diameter / 2 })],
+      },
+    );
   });
 });

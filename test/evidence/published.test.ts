@@ -189,6 +189,15 @@ describe('strength of materials', () => {
   test('PULLOUT.SEAT: Singer, problem 115 (read in 1 secondary copy; book from memory): a punch of 20 mm through 25 mm at 350 MPa of shear: 549.8 kN', () => {
     expectPrinted(number('PULLOUT.SEAT', 20, 25, 350 * Math.sqrt(3)) / 1000, '549.8');
   });
+  test('INSERT.PULLOUT: Singer, problem 115 (read in 1 secondary copy; book from memory): a punch of 20 mm through 25 mm at 350 MPa of shear: 549.8 kN', () => {
+    expectPrinted(number('INSERT.PULLOUT', 20, 25, 350 * Math.sqrt(3), 1) / 1000, '549.8');
+  });
+  test('INSERT.STRAIN: Crawford, Plastics Engineering, p. 63 (read in 1 secondary copy): acetal 80 held by steel 11, 80 °C: 0.55 %', () => {
+    expectPrinted(number('INSERT.STRAIN', 80, 11, 80) * 100, '0.55');
+  });
+  test('CLAMP.RELAX: a page on stress relaxation (read in 1 copy): polycarbonate held at 1.9 %, 36 MPa after an hour, 1579 MPa of modulus after 1000: 30 MPa', () => {
+    expectPrinted(number('CLAMP.RELAX', 36, 36 / 0.019, 1579), '30');
+  });
   test('BEARING: a page of solved problems (read in 1 copy): 55 kN on a ring of 50 and 40 mm: 77.80 MPa, its last digit cut off', () => {
     expect(Math.floor(number('BEARING', '55 kN', 50, 40) * 100)).toBe(7780);
   });

@@ -234,6 +234,25 @@ describe('clearance holes (read in secondary copies)', () => {
   });
 });
 
+describe('nuts (read in secondary copies)', () => {
+  // s max, m max and m min of ISO 4032; e max of ASME B18.2.4.1M, style 1, which has the same s and m, read in 1 copy
+  test.each([
+    ['M1.6', 3.2, 1.3, 1.05, 3.7],
+    ['M2', 4, 1.6, 1.35, 4.62],
+    ['M2.5', 5, 2, 1.75, 5.77],
+    ['M3', 5.5, 2.4, 2.15, 6.35],
+    ['M3.5', 6, 2.8, 2.55, 6.93],
+    ['M4', 7, 3.2, 2.9, 8.08],
+    ['M5', 8, 4.7, 4.4, 9.24],
+    ['M6', 10, 5.2, 4.9, 11.55],
+  ])('NUT.POCKET, NUT.POCKET.CORNER and NUT.HEIGHT of %s, ISO 4032 and ASME B18.2.4.1M', (size, flats, height, least, corners) => {
+    near(number('NUT.POCKET', size, '0 mm'), flats);
+    near(number('NUT.HEIGHT', size), height);
+    near(number('NUT.HEIGHT', size, 'min'), least);
+    expect(Math.abs(number('NUT.POCKET.CORNER', size, '0 mm') - corners)).toBeLessThanOrEqual(0.005 + 1e-9);
+  });
+});
+
 const TAPPING_LENGTHS = [4.5, 6.5, 9.5, 13, 16, 19, 22, 25, 32, 38, 45, 50];
 
 describe('lengths (read in secondary copies)', () => {

@@ -51,6 +51,7 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'BOSS.MASS': HOLE_IN_BOSS,
   'BOSS.TORSION': ['hole<od'],
   'BOSS.WALL': HOLE_IN_BOSS,
+  'CLAMP.RELAX': ['modulus_start>=modulus_end'],
   'COOLING.TIME': ['eject>mould', 'eject<melt', 'IF(criterion="centre",4/PI(),8/PI()^2)*(melt-mould)>eject-mould'],
   // a feature of no size is drafted away
   'DRAFT.SIZE': ['IF(direction="grows",size+2*distance*TAN(RADIANS(draft)),size-2*distance*TAN(RADIANS(draft)))>0'],
@@ -68,6 +69,11 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'HOOP.LIMIT': ['od>pin', '0.1*pin>=stress*pin*(((od^2+pin^2)/(od^2-pin^2))+poisson)/(modulus*((od^2+pin^2)/(od^2-pin^2)))'],
   'HOOP.PUSH': ['0.1*pin>=interference', 'od>pin'],
   'HOOP.STRESS': ['0.1*pin>=interference', 'od>pin'],
+  // a strain below 0 is a loose insert; more than a tenth is refused
+  'INSERT.STRAIN': [
+    '(expansion-expansion_insert)*0.000001*ABS(temperature_change)+shrinkage>=0',
+    '0.1>=(expansion-expansion_insert)*0.000001*ABS(temperature_change)+shrinkage',
+  ],
   'LIP.SKIN': ['INT(gaps)=gaps', 'wall-lip-gaps*clearance>0'],
   PENETRATION: ['length-(grip_1+grip_2)>=0'],
   // 8·p·L⁴/(π·E·d³) of at most a tenth of the length

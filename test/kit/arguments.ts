@@ -24,6 +24,7 @@ const USUAL: Readonly<Record<string, readonly [number, number]>> = {
 const NAMES: Readonly<Record<string, readonly string[]>> = {
   'screw size': ['M3', 'm 2.5', 'ST2.9', 'ST3.5', '#4-40', '#4 AB', '#4 B', '#4', 'M1.6', 'ST9.5'],
   screw: ['M3', 'm 2.5', 'ST2.9', 'ST3.5', '#4-40', '#4 AB', '#4 B', 'M1.6'],
+  nut: ['M2', 'm 2.5', 'M3', 'M6', 'ST2.9', '#4-40'],
   head: ['pan', 'countersunk', 'oval', 'ISO 7045', 'ISO 7049', 'cheese', 'Pan Head'],
   material: ['ABS', 'pc', 'PA66-GF30', 'PP'],
 };

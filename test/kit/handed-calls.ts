@@ -52,7 +52,8 @@ function changes(param: Param, base: unknown): (readonly [value: Cell | null, mu
   if (typeof base === 'string' && /^(M|ST|#)\d/.test(base)) {
     for (const size of SAME_FAMILY[base[0] ?? ''] ?? []) out.push([size, 'refused or followed']);
     out.push(['M3', 'refused or followed'], ['ST2.9', 'refused or followed'], ['#4-40', 'refused or followed']);
-    if (noun === 'screw' || noun === 'screw size') for (const size of SAME_FAMILY[base[0] ?? ''] ?? []) out.push([size, 'followed']);
+    if (noun === 'screw' || noun === 'screw size' || noun === 'nut')
+      for (const size of SAME_FAMILY[base[0] ?? ''] ?? []) out.push([size, 'followed']);
   }
   if (typeof base === 'number' || isNumber(param)) {
     const must: Change = typeof base === 'number' ? 'followed' : 'refused or followed';

@@ -34,6 +34,12 @@ describe('the list of functions in the pane', () => {
     ['through hole', 'HOLE.CLEARANCE'],
     ['tap drill', 'HOLE.PILOT'],
     ['pcb', 'BOARD.GAP'],
+    ['heat-set', 'INSERT.HOLE.DEPTH'],
+    ['brass insert', 'INSERT.BOSS.OD'],
+    ['nut trap', 'NUT.POCKET'],
+    ['captive nut', 'NUT.HEIGHT'],
+    ['self tapping', 'HOLE.PILOT'],
+    ['thread-forming', 'HOLE.PILOT'],
     ['stack-up', 'STACK.TABLE'],
   ])('finds by the trade word %s, %s among others', (word, id) => {
     expect(ids(word)).toContain(id);

@@ -64,7 +64,16 @@ describe('a blank is what the card says', () => {
 });
 
 /** A zero of these is written with its unit; a bare 0 is the default, and their help says so. */
-const ZERO_BY_UNIT = ['HOLE.RELIEF play', 'RECESS.TOOL margin', 'TORQUE.SET share', 'TORQUE.WINDOW scatter', 'POSITION.ZONE dy'];
+const ZERO_BY_UNIT = [
+  'HOLE.RELIEF play',
+  'RECESS.TOOL margin',
+  'TORQUE.SET share',
+  'TORQUE.WINDOW scatter',
+  'POSITION.ZONE dy',
+  'NUT.POCKET allowance',
+  'NUT.POCKET.CORNER allowance',
+  'INSERT.HOLE.DEPTH margin',
+];
 
 describe('what a blank may be', () => {
   // a bare 0 inside a range is refused, so only single values can be mistaken

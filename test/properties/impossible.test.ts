@@ -9,7 +9,7 @@ import { SEED } from '../kit/seed';
 
 /** Negative numbers of these mean something, and their help says what. */
 const MAY_BE_NEGATIVE =
-  /^(RIB\.TIP|RECESS\.FLUSH|RECESS\.TOOL|BOSS\.FLAT|BOSS\.STEEL|SCREW\.BOTTOM|BOARD\.CLAMP|BOARD\.MARGIN|ENGAGEMENT.*|RIM\.GAP.*|LIP\.FIT)$/;
+  /^(RIB\.TIP|RECESS\.FLUSH|RECESS\.TOOL|BOSS\.FLAT|BOSS\.STEEL|SCREW\.BOTTOM|BOARD\.CLAMP|BOARD\.MARGIN|ENGAGEMENT.*|INSERT\.ENGAGEMENT|INSERT\.LANDING|RIM\.GAP.*|LIP\.FIT)$/;
 /** Coordinates, deviations, sums with a sign, and what is quoted or only repeats its inputs. */
 const SIGNED =
   /^(LENGTH\.MM|ANGLE\.DEG|LIMITS|SCREW\.LENGTH\.(TOL|TABLE)|STACK\..*|JOINT\..*|CHECK\..*|VARIANT\..*|MATERIAL.*|REASON|WORKING)$/;

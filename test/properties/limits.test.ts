@@ -146,7 +146,7 @@ const MAY_BE_NONE = ['layers', 'grip', 'grips', 'boss_layers', 'rim_layers'];
 
 describe('lists of sizes hold nothing below zero', () => {
   const sizes = all.filter(({ param }) => ['layers', 'grip', 'grips', 'hole_depths', 'boss_layers', 'rim_layers'].includes(param.name));
-  test('count', () => expect(sizes.length).toBe(12));
+  test('count', () => expect(sizes.length).toBe(13));
 
   test.each(sizes.map(one => ({ ...one, name: one.param.name })))('$id $name', ({ id, card, param, i }) => {
     const mayBeNone = MAY_BE_NONE.includes(param.name);

@@ -207,6 +207,17 @@ describe('holes and lengths', () => {
     }
   });
 
+  test('ISO 4032, grade A: flats h13, height h14, corners at least 1.13 times the least flats (ISO 4759-1, from memory)', () => {
+    const nuts = table('ISO_4032_NUTS');
+    expect(rowsOf(nuts)).toHaveLength(8);
+    for (const row of rowsOf(nuts)) {
+      const [flats, height] = [printed(nuts, row, 'flatsMax'), printed(nuts, row, 'heightMax')];
+      expect(flats - widthMm(flats, 'IT13'), row).toBeCloseTo(printed(nuts, row, 'flatsMin'), 8);
+      expect(height - widthMm(height, 'IT14'), row).toBeCloseTo(printed(nuts, row, 'heightMin'), 8);
+      expect(Math.abs(1.13 * printed(nuts, row, 'flatsMin') - printed(nuts, row, 'cornersMin')), row).toBeLessThanOrEqual(0.005);
+    }
+  });
+
   test('ISO 4759-1 deviations are js15: half of IT15, both ways', () => {
     const limits = table('ISO_4759_1_LENGTH_LIMITS');
     expect(rowsOf(limits)).toEqual(rowsOf(table('ISO_888_LENGTHS')));

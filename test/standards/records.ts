@@ -48,6 +48,14 @@ interface MaterialRecord {
 
 export interface Records {
   readonly fasteners: readonly RecordOfValue[];
+  readonly nuts: {
+    readonly standard: string;
+    readonly edition: string;
+    readonly unit: string;
+    readonly columns: readonly string[];
+    readonly 'how held': string;
+    readonly rows: Readonly<Record<string, readonly number[]>>;
+  };
   readonly tolerance: {
     readonly iso286_1: { readonly ranges_over_upto_mm: readonly Band[]; readonly grades: Readonly<Record<string, Row>> };
     readonly iso2768_1_linear: { readonly ranges: readonly Band[]; readonly f: Row; readonly m: Row; readonly c: Row; readonly v: Row };
@@ -390,7 +398,7 @@ const less = (limit: number | undefined, nominal: number | undefined): number =>
   Math.round(((limit as number) - (nominal as number)) * 1e6) / 1e6;
 
 /** Lines of every table by its name, and of the materials, as `linesOf` gives them of the project's tables. */
-export function linesOfRecords({ fasteners, tolerance }: Records): Record<string, readonly string[]> {
+export function linesOfRecords({ fasteners, nuts, tolerance }: Records): Record<string, readonly string[]> {
   const { find, column, head } = reader(fasteners);
   const tables: Record<string, Table> = {};
 
@@ -698,6 +706,34 @@ export function linesOfRecords({ fasteners, tolerance }: Records): Record<string
       ),
       limit: 'nominal',
     }));
+
+  const [, ...texts] = /^M3 to M6 read in (\d) secondary copies, M1\.6 to M2\.5 in (\d), M3\.5 in (\d);/.exec(nuts['how held']) ?? [];
+  const nutCopies = (row: string): string => copies(Number(texts[row === 'M3.5' ? 2 : Number(row.slice(1)) < 3 ? 1 : 0]));
+  const nut = (key: string, limit: 'max' | 'min', quantity: string): Wanted => ({
+    key,
+    limit,
+    unit: nuts.unit,
+    rows: new Map(
+      Object.entries(nuts.rows).map(([row, values]) => [
+        row,
+        { value: values[nuts.columns.indexOf(quantity)] ?? null, held: nutCopies(row) },
+      ]),
+    ),
+  });
+  tables['ISO_4032_NUTS'] = put(
+    {
+      standard: nuts.standard,
+      edition: '2012 (one copy names BS EN ISO 4032:2001, with the same digits)',
+      table: 'not numbered in the copies read',
+    },
+    [
+      nut('flatsMax', 'max', 's max (across flats)'),
+      nut('flatsMin', 'min', 's min'),
+      nut('cornersMin', 'min', 'e min (across corners)'),
+      nut('heightMax', 'max', 'm max (height)'),
+      nut('heightMin', 'min', 'm min'),
+    ],
+  );
 
   const { ranges_over_upto_mm: grades, grades: widths } = tolerance.iso286_1;
   const read = (i: number): string => ((grades[i] as Band)[1] <= 315 ? copies(1) : CHECKED);

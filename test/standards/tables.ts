@@ -29,6 +29,7 @@ import { ISO_2009_COUNTERSUNK_HEADS } from '../../src/standards/iso2009-counters
 import { ISO_273_CLEARANCE_HOLES } from '../../src/standards/iso273-clearance-holes';
 import { ISO_2768_1_LINEAR } from '../../src/standards/iso2768-1-linear';
 import { ISO_286_1_IT_GRADES } from '../../src/standards/iso286-1-it-grades';
+import { ISO_4032_NUTS } from '../../src/standards/iso4032-nuts';
 import { ISO_4759_1_LENGTH_LIMITS } from '../../src/standards/iso4759-1-length-limits';
 import { ISO_4762_SOCKET_HEADS } from '../../src/standards/iso4762-socket-heads';
 import { ISO_7045_PAN_HEADS } from '../../src/standards/iso7045-pan-heads';
@@ -76,6 +77,7 @@ export const TABLES: Readonly<Record<string, Table>> = {
   ISO_273_CLEARANCE_HOLES,
   ISO_2768_1_LINEAR,
   ISO_286_1_IT_GRADES,
+  ISO_4032_NUTS,
   ISO_4759_1_LENGTH_LIMITS,
   ISO_4762_SOCKET_HEADS,
   ISO_7045_PAN_HEADS,

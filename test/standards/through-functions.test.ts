@@ -33,6 +33,7 @@ const ONE: readonly (readonly [table: string, id: string, args: readonly (string
   ['ASME_B18_6_3_TYPE_B_THREADS', 'SCREW.ROOT', ['#6 B'], 2.6416],
   ['ASME_B1_1_UNIFIED_THREADS_2A', 'SCREW.MAJOR', ['#6-32'], 3.48488],
   ['ISO_273_CLEARANCE_HOLES', 'HOLE.CLEARANCE', ['M4', 'medium', 'max'], 4.68],
+  ['ISO_4032_NUTS', 'NUT.HEIGHT', ['M4', 'min'], 2.9],
   ['ASME_B18_2_8_CLEARANCE_HOLES', 'HOLE.CLEARANCE', ['#6 B', 'close', 'max'], 4.0386],
   ['ASME_B18_2_8_CLEARANCE_HOLES', 'HOLE.CLEARANCE', ['#6 B', 'close'], 3.9],
   ['DIN_74_1_FORM_C_HOLES', 'HOLE.CLEARANCE', ['ST3.9', 'DIN 74-1'], 4.2],

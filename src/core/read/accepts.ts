@@ -31,6 +31,7 @@ export function accepts(kind: Kind<unknown>): string {
       return inQuotes(kind.words).join(', ');
     case 'screw size':
     case 'screw':
+    case 'nut':
     case 'head':
     case 'function name':
     case 'joint output':

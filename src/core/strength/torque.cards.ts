@@ -1,9 +1,9 @@
-import { card, type Card } from '../card';
+import { card, ITSELF, type Card } from '../card';
 import type { Source } from '../kinds';
 import { above, below } from '../read/relation';
 import { numeric, param } from '../read/params';
-import { ANGLE, FORCE, RATIO, SHARE, TORQUE } from '../read/quantity';
-import { hole, SCREW } from '../read/sources';
+import { ANGLE, FORCE, RATIO, SHARE, STRESS, TORQUE } from '../read/quantity';
+import { hole, ofMaterial, SCREW } from '../read/sources';
 import { FLAT_HEAD_DIAMETER } from './sources';
 import * as F from './torque';
 
@@ -115,6 +115,32 @@ export const TORQUE_CARDS: readonly Card[] = [
       caution:
         'An estimate: a screw that forms its thread needs the drive torque on top, and plastic ' +
         'relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
+    },
+  ),
+  card(
+    'CLAMP.RELAX',
+    T,
+    [
+      force,
+      param('modulus_start', ofMaterial(STRESS, 'modulus'), { symbol: 'E_0', above: 0 }),
+      param('modulus_end', numeric(STRESS), {
+        symbol: 'E_t',
+        above: 0,
+        relation: { holds: [['>=', 'modulus_start', ITSELF]], words: 'at most modulus_start' },
+      }),
+    ],
+    F.relaxedClampN,
+    {
+      result: { shape: 'number', name: 'clamp force left', symbol: 'F_t', unit: 'N' },
+      kind: 'handbook formula',
+      sources: [
+        { title: 'creep modulus by ISO 899-1', held: 'from memory' },
+        { title: 'pseudo-elastic method, Plastics Engineered Product Design, p. 133', held: 'read in 1 secondary copy' },
+      ],
+      example: { args: [200, 2400, 900], result: 75 },
+      caution:
+        'An estimate: the creep modulus must be for the time, temperature and strain of the joint; the screw is taken as rigid. ' +
+        'Confirm by a test over time and temperature.',
     },
   ),
   card(

@@ -88,6 +88,17 @@ export function clampTorqueNm(
 }
 
 /**
+ * Clamp force F_t left when the plastic has relaxed, N; pseudo-elastic, the head held where it was.
+ * F clamp force at the start, N; E_0 modulus at the start, MPa; E_t creep modulus at the end, MPa.
+ * CLAMP.RELAX accepts F above 0 N; E_0 above 0 MPa; E_t above 0 MPa, at most E_0.
+ * Source: creep modulus by ISO 899-1 (from memory);
+ * pseudo-elastic method, Plastics Engineered Product Design, p. 133 (read in 1 secondary copy).
+ */
+export function relaxedClampN(forceN: number, modulusStartMpa: number, modulusEndMpa: number): number {
+  return (forceN * modulusEndMpa) / modulusStartMpa;
+}
+
+/**
  * Mean pressure p under the head, MPa.
  * F force, N; d_k head diameter, mm; d_h hole, mm.
  * BEARING accepts F above 0 N; d_k above 0 mm; d_h above 0 mm, below d_k; a countersunk head is refused.

@@ -2,6 +2,7 @@
 // while the cells they came from are as they were sent.
 import { forgotten, type Nature, type Param } from '../../../core/card';
 import type { Deviation, Deviations } from '../../../core/read/deviation';
+import type { Nut } from '../../../core/insert/nut';
 import type { Screw } from '../../../core/screw/thread';
 import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
@@ -11,6 +12,7 @@ import { boundDeviations } from './deviations';
 import { fixed } from './fixed';
 import { boundList } from './list';
 import { boundNumber } from './number';
+import { boundNut } from './nut';
 import { boundScrew } from './screw';
 import { boundWord, boundRecord } from './word';
 
@@ -40,6 +42,8 @@ export function bind(
       return boundWord(context, param, argument, value as string);
     case 'screw':
       return boundScrew(context, argument, value as Screw, needed);
+    case 'nut':
+      return boundNut(context, argument, value as Nut);
     case 'deviation':
       return boundDeviation(context, param, argument, value as Deviation, label);
     case 'list':
