@@ -103,6 +103,7 @@ dimension('sleeve OD', ({ headHalf: h }) =>
 dimension('boss OD', ({ threadHalf: t }) => t && end([t.odR, 0], [t.rootR, t.root]));
 dimension('relief diameter', ({ threadHalf: t }) => t && (t.relief > 0 ? face([t.reliefR, 0], [t.reliefR, t.relief]) : undefined));
 dimension('pilot mouth', ({ threadHalf: t }) => t && end([t.pilotAt(t.relief), t.relief], [t.pilotAt(t.holeBottom), t.holeBottom]));
+dimension('insert diameter', ({ threadHalf: t }) => t?.insert && face([t.insert.outerR, t.insert.top], [t.insert.outerR, t.insert.bottom]));
 dimension('outside draft', ({ threadHalf: t }) => t && face([t.odR, 0], [t.rootR, t.root]));
 dimension('hole draft', ({ threadHalf: t }) => {
   const z = t === undefined ? 0 : mean(t.relief, t.holeBottom);
@@ -144,6 +145,11 @@ dimension('sleeve', ({ headHalf: h }) => (h?.sleeveR === undefined ? undefined :
 dimension('gap', ({ threadHalf: t }, value) => t && span([t.odR, -value], [t.odR, 0]));
 dimension('relief', ({ threadHalf: t }, value) => t && span([t.odR, 0], [t.reliefR, value], 'thread'));
 
+dimension(
+  'insert length',
+  ({ threadHalf: t }) => t?.insert && span([t.insert.outerR, t.insert.top], [t.insert.outerR, t.insert.bottom], 'thread'),
+);
+
 const fullThread = (words: string, name: string, look: SpanLook, title = `full thread, ${words}`): void => {
   list.push({
     words,
@@ -152,7 +158,7 @@ const fullThread = (words: string, name: string, look: SpanLook, title = `full t
     unit: 'mm',
     value: read => read.mm(name),
     place: ({ threadHalf: t, screw: s }, mm) =>
-      t && s && span([s.screw.majorMaxMm / 2, t.relief], [s.screw.majorMaxMm / 2, t.relief + Math.max(0, mm)], 'thread', look),
+      t && s && span([s.screw.majorMaxMm / 2, t.threadFrom], [s.screw.majorMaxMm / 2, t.threadFrom + Math.max(0, mm)], 'thread', look),
   });
 };
 fullThread('full thread, worst', 'engagement min', 'worst', 'full thread, worst');

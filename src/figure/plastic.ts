@@ -1,9 +1,9 @@
-// Head half, board and thread half in section: tint, hatching, visible edges, break lines.
-import type { Board, HeadHalf, Shape, ThreadHalf } from './shape';
+// Head half, board, thread half and insert in section: tint, hatching, visible edges, break lines.
+import type { Board, HeadHalf, Insert, Shape, ThreadHalf } from './shape';
 import { el, line, type Markup, type Point, through } from './svg';
 import { at, type AxialPoint, type View, wave, yOf } from './view';
 
-type PartName = 'head-half' | 'thread-half' | 'board';
+type PartName = 'head-half' | 'thread-half' | 'board' | 'insert';
 
 const mirrored = (places: readonly AxialPoint[]): AxialPoint[] => places.map(([r, z]) => [-r, z]);
 
@@ -147,10 +147,28 @@ function drawThreadHalf(view: View, part: ThreadHalf): Markup[] {
   ];
 }
 
-export function drawPlastic(view: View, { headHalf, board, threadHalf }: Shape): Markup[] {
+/** As a sleeve of metal round the screw, whose thread closes it. */
+function drawInsert(view: View, { outerR, top, bottom }: Insert, innerR: number): Markup[] {
+  return ([1, -1] as const).flatMap(side => {
+    const corners: AxialPoint[] = [
+      [side * innerR, top],
+      [side * outerR, top],
+      [side * outerR, bottom],
+      [side * innerR, bottom],
+    ];
+    const points = corners.map(place => at(view, place));
+    return [...filled('insert', points), line('bw-visible', ...points)];
+  });
+}
+
+export function drawPlastic(view: View, { headHalf, board, threadHalf, screw }: Shape): Markup[] {
+  const insert = threadHalf?.insert;
   return [
     ...(board === undefined ? [] : drawBoard(view, board)),
     ...(headHalf === undefined ? [] : drawHeadHalf(view, headHalf)),
     ...(threadHalf === undefined ? [] : drawThreadHalf(view, threadHalf)),
+    ...(insert === undefined
+      ? []
+      : drawInsert(view, insert, Math.min(screw === undefined ? insert.outerR / 2 : screw.screw.majorMaxMm / 2, insert.outerR))),
   ];
 }

@@ -2,7 +2,7 @@
 import { tanDeg } from '../core/maths';
 import { isCountersunk } from '../core/screw/head';
 import type { JointValues } from './joint-values';
-import type { Board, ConeShape, HeadHalf, ScrewShape, Shape, ThreadHalf } from './shape';
+import type { Board, ConeShape, HeadHalf, Insert, ScrewShape, Shape, ThreadHalf } from './shape';
 
 const half = (diameterMm: number): number => Math.max(0, diameterMm / 2);
 
@@ -72,14 +72,15 @@ function threadHalfOf(read: JointValues): ThreadHalf | undefined {
     height: 'boss height',
     wall: 'wall',
     depth: 'hole depth',
-    mouth: 'pilot mouth',
-    relief: 'relief',
-    reliefDia: 'relief diameter',
+    mouth: 'hole mouth',
+    threadFrom: 'thread start',
     draft: 'hole draft',
     ring: 'ring depth',
     fillet: 'root fillet',
   });
-  if (v === undefined) return undefined;
+  const insert = insertOf(read);
+  const relief = read.get('has insert') === true ? { mm: 0, dia: 0 } : read.all({ mm: 'relief', dia: 'relief diameter' });
+  if (v === undefined || relief === undefined) return undefined;
   const ring = Math.min(v.ring, v.wall);
   return {
     root: v.height,
@@ -91,10 +92,18 @@ function threadHalfOf(read: JointValues): ThreadHalf | undefined {
     footR: half(v.root) + Math.max(ring, v.fillet),
     fillet: v.fillet,
     holeBottom: v.depth,
-    relief: Math.min(v.relief, v.depth),
-    reliefR: half(v.relief > 0 ? Math.max(v.reliefDia, v.mouth) : v.mouth),
+    relief: Math.min(relief.mm, v.depth),
+    reliefR: half(relief.mm > 0 ? Math.max(relief.dia, v.mouth) : v.mouth),
     pilotAt: z => Math.max(0, v.mouth / 2 - z * tanDeg(v.draft)),
+    threadFrom: v.threadFrom,
+    ...(insert !== undefined && { insert }),
   };
+}
+
+function insertOf(read: JointValues): Insert | undefined {
+  if (read.get('has insert') !== true) return undefined;
+  const v = read.all({ diameter: 'insert OD', below: 'insert below face', bottom: 'insert bottom' });
+  return v && { outerR: half(v.diameter), top: v.below, bottom: v.bottom };
 }
 
 function screwOf(read: JointValues): ScrewShape | undefined {

@@ -52,6 +52,15 @@ export interface ThreadHalf {
   readonly relief: number;
   readonly reliefR: number;
   readonly pilotAt: (z: number) => number;
+  /** Depth at which the thread begins: the relief, or an insert below the face. */
+  readonly threadFrom: number;
+  readonly insert?: Insert;
+}
+
+export interface Insert {
+  readonly outerR: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
 export interface ScrewShape {

@@ -11,6 +11,7 @@ const CSS = `
 .bw-head-half{fill:var(--bw-head-half,#dfe9f5)}
 .bw-thread-half{fill:var(--bw-thread-half,#fbead2)}
 .bw-board{fill:var(--bw-board,#d9ecd6)}
+.bw-insert{fill:var(--bw-insert,#ece5c9)}
 .bw-screw{fill:var(--bw-screw,#eceef0);stroke:var(--bw-ink,#14181d);stroke-width:1.1;stroke-linejoin:round}
 .bw-hatch{fill:none;stroke:var(--bw-hatch,#5a6673);stroke-width:.7}
 .bw-visible{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:1.5;stroke-linecap:round;stroke-linejoin:round}
@@ -44,6 +45,8 @@ export const style = (isFixed = false): Markup => el('style', {}, { markup: (isF
 const HATCHES: readonly { readonly id: string; readonly size: number; readonly angle: number; readonly path: string }[] = [
   { id: 'bw-hatch-head-half', size: 8, angle: 45, path: 'M0 0V8' },
   { id: 'bw-hatch-thread-half', size: 8, angle: -45, path: 'M0 0V8' },
+  // metal: closer lines than plastic
+  { id: 'bw-hatch-insert', size: 4, angle: 45, path: 'M0 0V4' },
   // laminate: close lines across the sheet, broken like its fibres
   { id: 'bw-hatch-board', size: 8, angle: 0, path: 'M0 2H5.5M4 6H8M0 6H1.5' },
 ];

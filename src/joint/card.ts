@@ -5,7 +5,8 @@ import { formOfDefault, formOfNode } from '../plain/forms';
 import { digits, known, print } from '../plain/print';
 import type { Form } from '../plain/tree';
 import { cardOf } from './base-functions';
-import type { Made } from './graph';
+import { type Formula, type Made, namesIn } from './graph';
+import * as Sizes from './formulas/sizes';
 import { INPUTS } from './inputs';
 import { NODES } from './nodes';
 import { isVerdict, type Output, OUTPUTS, unitOf } from './outputs';
@@ -44,6 +45,17 @@ function working(variant: Variant, form: Form | undefined, { args }: Made): stri
   ).text;
 }
 
+const CHOOSING: readonly Formula[] = [Sizes.chosenMm, Sizes.chosenN];
+
+/** What a node that chooses between two takes. */
+function taken(variant: Variant, name: string): string {
+  const node = NODES.get(name);
+  if (node === undefined || !CHOOSING.includes(node.formula)) return name;
+  const [condition, first, other] = node.args;
+  const arg = condition !== undefined && variant.arg(condition) === true ? first : other;
+  return (arg === undefined ? undefined : [...namesIn(arg)].pop()) ?? name;
+}
+
 function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {
   const input = INPUTS.get(INPUT_OF[name] ?? name);
   const node = NODES.get(name);
@@ -66,7 +78,7 @@ function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, str
   const state = states.get(name) ?? '–';
   try {
     const value = variant.value(name);
-    const { working: text, source } = madeBy(variant, name);
+    const { working: text, source } = madeBy(variant, taken(variant, name));
     return [
       name,
       value,

@@ -401,17 +401,17 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'least boss OD for the insert': mm('1.5 × insert diameter', made(Sizes.timesMm, { is: 1.5 }, 'insert OD')),
   'boss OD for the insert': mm('insert ratio × insert diameter', made(Insert.insertBossOdMm, 'insert OD', 'insert ratio')),
-  'insert hole max': mm('insert hole at its largest', made(Sizes.largestMm, 'insert hole', 'pilot tolerance')),
-  'insert hole that grips': mm(
+  'largest insert hole': mm('insert hole at its largest', made(Sizes.largestMm, 'insert hole', 'pilot tolerance')),
+  'insert hole max': mm(
     'insert hole at its largest where one is given; 0 where the insert is moulded in',
-    made(InBoss.holeThatGripsMm, { given: 'insert hole' }, 'insert hole max'),
+    made(InBoss.holeThatGripsMm, { given: 'insert hole' }, 'largest insert hole'),
   ),
   'insert landing': mm(
     'ring of the insert under the mating part at the largest hole (negative: the screw draws the insert out)',
     made(Insert.insertLandingMm, 'insert OD', 'hole max'),
     { where: ['has insert', 'takes an insert'] },
   ),
-  'insert below max': mm('insert below the face at its most', made(Sizes.largestMm, 'insert below face', 'insert tolerance')),
+  'insert below face max': mm('insert below the face at its most', made(Sizes.largestMm, 'insert below face', 'insert tolerance')),
 
   // quantities that only rules and other nodes read
   'board plane less seat': mm('depth of the recess', made(Sizes.restMm, 'board plane', 'seat'), { where: ['has recess'] }),

@@ -54,7 +54,7 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
     case 'pilot':
       return [from - 0.1, from + 0.1];
     case 'boss OD':
-      return [size('boss OD asked', from), Math.max(from, 3 * nominalMm)];
+      return [size('boss OD asked', size('boss OD for the insert', from)), Math.max(from, 3 * nominalMm, 3 * size('insert OD', 0))];
     case 'hole depth':
       return [nominalMm, size('boss height', 0) + size('wall', 0) - size('floor asked', 0) - (size('hole depth max', from) - from)];
     case 'ring depth':
@@ -68,6 +68,7 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
     case 'relief':
       return [0, 2 * from];
     case 'gap':
+    case 'insert below face':
       return [0, from];
     case 'hole':
     case 'board hole':

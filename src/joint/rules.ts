@@ -228,7 +228,7 @@ const LIST = [
     fail: [
       { side: 'below', limit: 'least boss OD for the insert' },
       { side: 'below', limit: 'insert bottom', of: 'hole depth min' },
-      { side: 'at least', limit: 'insert OD', of: 'insert hole that grips' },
+      { side: 'at least', limit: 'insert OD', of: 'insert hole max' },
     ],
     review: [
       { side: 'below', limit: 'boss OD for the insert' },
@@ -247,7 +247,7 @@ const LIST = [
     fail: { side: 'below', limit: 0.1 },
     review: [
       { side: 'below', limit: 'insert landing limit' },
-      { side: 'above', limit: 0.1, of: 'insert below max' },
+      { side: 'above', limit: 0.1, of: 'insert below face max' },
     ],
     when: ['has insert'],
     basis: 'ring of the insert under the mating part, hole at its largest; insert below the face at its most',
