@@ -1,10 +1,24 @@
 // The margin in the row of a variant: the distance of each rule to its fail limit, the least of them and its rule.
+import type { Rule } from '../../../joint/graph';
+import type { Output } from '../../../joint/outputs';
+import type { Variant } from '../../../joint/variant';
 import { verdict } from '../../../joint/verdict';
 import { columnName } from '../../../sheet/addresses';
-import { marginFormula } from './joint-verdict';
+import type { JointRow } from './joint-row';
+import { marginFormula, type RuleState } from './joint-verdict';
 import type { WriteCell } from './row-input';
-import type { JudgedRow } from './row-verdict';
 import { HEAD } from './written-variants';
+
+export interface JudgedRow {
+  readonly row: JointRow;
+  readonly variant: Variant;
+  readonly outputs: readonly Output[];
+  readonly states: readonly RuleState[];
+  /** Row of the sheet, from 0. */
+  readonly r: number;
+  /** The rules that apply in some row of the sheet. */
+  readonly judged: readonly Rule[];
+}
 
 const MARGIN = 'margin: ';
 const WORDS = 'distance to its fail limit, as a share of it';

@@ -1,15 +1,13 @@
 // The verdict in the row of a variant: how many rules are broken, the worst state with its rule, how near the nearest limit is.
 import type { State } from '../../../core/check/check';
-import type { Finding, Rule } from '../../../joint/graph';
-import { type Output, OUTPUTS, type VerdictName } from '../../../joint/outputs';
-import type { Variant } from '../../../joint/variant';
+import type { Finding } from '../../../joint/graph';
+import { OUTPUTS, type VerdictName } from '../../../joint/outputs';
 import { stateOf, verdict } from '../../../joint/verdict';
 import { allOf } from '../inputs';
-import type { JointRow } from './joint-row';
-import { countFormula, type RuleState, verdictFormulas } from './joint-verdict';
+import { countFormula, verdictFormulas } from './joint-verdict';
 import { lackingCell, lackingIn } from './row-lacking';
 import type { WriteCell } from './row-input';
-import { putMargin } from './row-margin';
+import { type JudgedRow, putMargin } from './row-margin';
 import { NO_VALUE } from './written-variants';
 
 /** Verdicts that no formula follows. */
@@ -19,17 +17,6 @@ const COUNTS: readonly (readonly [VerdictName, State])[] = [
   ['fails', 'fail'],
   ['reviews', 'review'],
 ];
-
-export interface JudgedRow {
-  readonly row: JointRow;
-  readonly variant: Variant;
-  readonly outputs: readonly Output[];
-  readonly states: readonly RuleState[];
-  /** Row of the sheet, from 0. */
-  readonly r: number;
-  /** The rules that apply in some row of the sheet. */
-  readonly judged: readonly Rule[];
-}
 
 export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string, words: string) => number): void {
   const { row, variant, outputs, states } = of;
