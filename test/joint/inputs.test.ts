@@ -9,7 +9,7 @@ const TYPED: readonly (readonly [name: string, kind: string, limits: string, fal
   ['head', 'head', '', '*'],
   ['end', 'screw end: "cone" "flat"', '', 'cone'],
   ['length', 'length', '>0', 'made'],
-  ['length tolerance', 'tolerance of the screw with its end', '', '° made'],
+  ['length tolerance', 'tolerance', '', '° made'],
   ['point', 'length of the screw with its end', '>=0', '° made'],
   ['material', 'material', '', '–'],
   ['wall', 'length', '>0', '*'],
