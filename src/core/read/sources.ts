@@ -4,7 +4,7 @@ import { type Kind, NOTHING_READ, type TextSource } from '../card';
 import type { Reading, TableValue } from '../../standards/table';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import { headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
+import { headBehind, headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
 import { type End, nominalDiaMm, pointReadings, screwOf, type Screw } from '../screw/thread';
@@ -49,8 +49,9 @@ const asItStands = ([first, ...more]: readonly Reading[]): TableValue | undefine
 const headed = (text: string, what: string): { size: Size; head: Head } | undefined => {
   const found = leadingSize(text);
   if (found === undefined) return undefined;
-  if (found.rest === '') throw wrongInput(`say the head too, "${found.size.text} pan", for its ${what}`);
-  return { size: found.size, head: parseHead(found.rest, found.size) };
+  const head = headBehind(found);
+  if (head === undefined) throw wrongInput(`say the head too, "${found.size.text} pan", for its ${what}`);
+  return { size: found.size, head };
 };
 
 /** A sum of table values that the text names, and which one where it is one. */

@@ -1,4 +1,5 @@
 // A screw by the rows of its thread table.
+import { flankDegOf } from '../../../core/screw/own';
 import { type Screw, threadRow, threadTable } from '../../../core/screw/thread';
 import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
@@ -12,18 +13,20 @@ const SCREW_PARTS = [
   ['majorMinMm', 'major diameter, min'],
   ['rootMaxMm', 'root diameter, max'],
   ['pitchMm', 'pitch'],
+  ['flankDeg', 'flank angle'],
 ] as const;
 
 /** Which column of the thread table a part of a screw is, and what it is multiplied with. */
 function screwColumn(screw: Screw, key: string): { readonly key: string; readonly inverse?: true } {
   const { family } = screw.size;
-  if (key === 'pitchMm' && family !== 'M' && family !== 'ST') return { key: 'tpi', inverse: true };
+  if (key === 'pitchMm' && family !== 'M' && family !== 'ST' && family !== 'own') return { key: 'tpi', inverse: true };
   const columns: Readonly<Record<string, string>> = {
-    nominalMm: screw.isTapping ? 'majorMax' : 'nominal',
+    nominalMm: family === 'own' || screw.isTapping ? 'majorMax' : 'nominal',
     majorMaxMm: 'majorMax',
     majorMinMm: 'majorMin',
     rootMaxMm: 'rootMax',
     pitchMm: 'pitch',
+    flankDeg: 'flank',
   };
   return { key: columns[key] ?? key };
 }
