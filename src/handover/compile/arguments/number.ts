@@ -3,6 +3,7 @@ import { limitFormulas } from '../limits';
 import type { Param } from '../../../core/card';
 import { isBlank } from '../../../core/read/cells';
 import { limitWords } from '../../../core/read/limits';
+import { partOf } from '../../../core/read/relation';
 import { atom, number } from '../../../plain/spreadsheet';
 import { rewritten, type Replacement, qualified, walk } from '../../../sheet/formula';
 import type { ConversionContext } from '../context';
@@ -39,9 +40,13 @@ export function boundNumber(
     context.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
   const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
   const sameArgument =
-    typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined
-      ? scalarText(argument.preceding.get(blank.sameAs))
-      : undefined;
+    typeof blank !== 'object'
+      ? undefined
+      : 'sameAs' in blank
+        ? blank.take === undefined
+          ? scalarText(argument.preceding.get(blank.sameAs))
+          : undefined
+        : partText(argument, blank.given);
   if (node === null && sameArgument !== undefined)
     return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
   if (isSignedLiteral(node)) {
@@ -70,9 +75,7 @@ export function boundNumber(
       typeof blank !== 'object'
         ? undefined
         : 'default' in blank
-          ? typeof blank.default === 'number'
-            ? number(blank.default).text
-            : undefined
+          ? (sameArgument ?? (typeof blank.default === 'number' ? number(blank.default).text : undefined))
           : sameArgument;
     // a blank that takes what another argument brings along has no formula
     if (isBlank(raw) && fallback === undefined && value !== 0)
@@ -98,6 +101,13 @@ export function boundNumber(
       value,
     ),
   );
+}
+
+/** What an argument before it brings along. */
+function partText({ preceding }: Argument, path = ''): string | undefined {
+  const [name, part = ''] = partOf(path);
+  const owner = preceding.get(name);
+  return owner !== undefined && 'parts' in owner ? scalarText(owner.parts[part]) : undefined;
 }
 
 /** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */

@@ -1,5 +1,5 @@
 // A screw by the rows of its thread table.
-import { flankDegOf } from '../../../core/screw/own';
+import { columnOf } from '../../../core/table';
 import { type Screw, threadRow, threadTable } from '../../../core/screw/thread';
 import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
@@ -61,7 +61,8 @@ export function boundScrew(
   const table = threadTable(screw.size);
   const found = sizeKey(context, argument, threadRow(screw.size));
   if (found === undefined) return undefined;
-  const parts = SCREW_PARTS.filter(([part]) => needed.has(part)).map(([part, label]) => {
+  const isHeld = (part: string): boolean => part !== 'flankDeg' || columnOf(table, 'flank') !== undefined;
+  const parts = SCREW_PARTS.filter(([part]) => needed.has(part) && isHeld(part)).map(([part, label]) => {
     const column = screwColumn(screw, part);
     const looked = context.data.lookup(table, column.key, found.key);
     const value = screw[part];
@@ -72,7 +73,7 @@ export function boundScrew(
           label: `screw: ${label}`,
           formula: column.inverse === true ? `25.4/${looked}` : looked,
           value,
-          unit: 'mm',
+          unit: part === 'flankDeg' ? '°' : 'mm',
           words: `from the table on ${context.data.name}`,
           source: `${table.standard}:${table.edition}`,
         }),
