@@ -54,7 +54,6 @@ describe('the same screw as a card', () => {
         'board hole': 'ST2.9 75 %',
         'head diameter': 'ST2.9 pan',
         point: 'ST2.9 cone',
-        'length tolerance': 'ST2.9 cone',
         length: 16,
       },
       {
@@ -63,19 +62,25 @@ describe('the same screw as a card', () => {
         'board hole': `${OWN_ST29} 75 %`,
         'head diameter': OWN_ST29,
         point: OWN_ST29,
-        'length tolerance': OWN_ST29,
         length: 16,
       },
     ],
-    ['machine screw', { ...M3, hole: 3.4 }, { ...M3, screw: OWN_M3, hole: 3.4, head: null }],
   ])('%s', (_name, standard, own) => {
     expect(apart(standard, own)).toEqual([]);
   });
 
+  test('a machine thread stays one; only d, basic for M3 and major max here, is another', () => {
+    const sized = { ...M3, hole: 3.4, 'boss OD': 6.6 };
+    const found = apart(sized, { ...sized, screw: OWN_M3, head: null }).map(words => words.split(':')[0] ?? '');
+    // the card has two lengths, so that reasons and remedies name others
+    expect(found.filter(name => !/^(reasons?|remedy|margin)$/.test(name))).toEqual(['engagement ratio']);
+    expect(String(row({ ...sized, screw: OWN_M3 }, ['pull-out'])[0])).toContain('overstates what a machine thread holds in plastic');
+  });
+
   test('all outputs were compared, and nearly all had a value', () => {
     const values = row({ ...headless, screw: OWN_ST29, sleeve: 2, 'board hole': 6.8 });
-    expect(names.length).toBeGreaterThanOrEqual(70);
-    expect(values.filter(given => !String(given).startsWith('no value')).length).toBeGreaterThanOrEqual(names.length - 3);
+    expect(names.length).toBeGreaterThanOrEqual(58);
+    expect(values.filter(given => !String(given).startsWith('no value')).length).toBeGreaterThanOrEqual(names.length - 1);
   });
 
   test('CHECK.JOINT, rule by rule', () => {

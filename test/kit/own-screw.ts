@@ -13,7 +13,7 @@ export const OF_THE_CONTRACT =
   'major 3.0/2.9; root 2.1/2.0; pitch 1.34; point 2; flank 15; head diameter 5.6/5.3; head height 2.4/2.2; lengths 8 10 12 16; ' +
   'length tolerance 0.5; forming';
 
-/** M3 with an ISO 7045 pan head: ISO 965-2 6g, two pitches without thread, js15 of 6 to 10 mm. */
+/** M3 with an ISO 7045 pan head: 6g of ISO 965-2, flat root ASME B1.13M, two pitches without thread, js15 of 6 to 10 mm. Its d is 2.98. */
 export const OWN_M3 =
-  'major 3/2.874; root 2.439/2.272; pitch 0.5; point 1; head diameter 5.6/5.3; head height 2.4/2.26; lengths 8 10; ' +
+  'major 2.98/2.874; root 2.438/2.272; pitch 0.5; point 1; head diameter 5.6/5.3; head height 2.4/2.26; lengths 8 10; ' +
   'length tolerance 0.29; machine';

@@ -7,7 +7,7 @@ import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/cleara
 import { headBehind, headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { type End, nominalDiaMm, pointReadings, screwOf, type Screw } from '../screw/thread';
+import { type End, majorReadings, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, safeValue, strengthWords, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { worthOf } from '../table';
@@ -88,16 +88,16 @@ export const headHeight = (limit: HeadLimit): Kind<number> =>
 export type ScrewColumn = 'nominal' | 'max' | 'min';
 
 export const screwDiameter = (column: ScrewColumn): Kind<number> =>
-  numeric(Q.LENGTH, {
-    words: `a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`,
-    read: text => {
+  numeric(
+    Q.LENGTH,
+    fromTable(`a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`, text => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;
       if (found.rest !== '') throw wrongInput(`a screw alone, "${found.size.text}"`);
-      const screw = screwOf(found.size);
-      return column === 'nominal' ? nominalDiaMm(found.size) : column === 'max' ? screw.majorMaxMm : screw.majorMinMm;
-    },
-  });
+      screwOf(found.size);
+      return majorReadings(found.size, column);
+    }),
+  );
 
 /** A screw with a fit is a clearance hole; with a thread share or a material it is a pilot hole. */
 export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>

@@ -2,12 +2,14 @@
 import { limitFormulas } from '../limits';
 import type { Param } from '../../../core/card';
 import { isBlank } from '../../../core/read/cells';
+import { OWN } from '../../../core/screw/own';
 import { limitWords } from '../../../core/read/limits';
 import { partOf } from '../../../core/read/relation';
 import { atom, number } from '../../../plain/spreadsheet';
 import { rewritten, type Replacement, qualified, walk } from '../../../sheet/formula';
 import type { ConversionContext } from '../context';
 import { quoted } from '../inputs';
+import { ownIn } from '../data-sheet';
 import { unchanged } from '../unchanged';
 import { type BoundArgument, type Argument, scalarText, isSignedLiteral, cellOf, addressOf, oneCell, firstCell } from './argument';
 import { fixed } from './fixed';
@@ -64,6 +66,7 @@ export function boundNumber(
     }
     return (
       (typeof worth === 'string' ? lookedUp(context, param, argument, worth, row, value) : undefined) ??
+      (ownIn(worth) === undefined ? undefined : fromText(context, param, argument, worth, row, value)) ??
       fixed(context, argument, atom(row(undefined, 'value, not live'), value))
     );
   }
@@ -89,18 +92,22 @@ export function boundNumber(
     const input = row(formula, rowWords('input', words));
     return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
-  const looked = typeof raw === 'string' ? kind.from?.tableValue?.(raw) : undefined;
-  return fixed(
-    context,
-    argument,
-    atom(
-      row(
-        looked === undefined || typeof raw !== 'string' ? undefined : context.data.lookup(looked.table, looked.key, quoted(looked.row)),
-        `from the text "${String(raw)}"`,
-      ),
-      value,
-    ),
-  );
+  return fromText(context, param, argument, raw, row, value);
+}
+
+/** A text stays as it was sent; the value of a table that it names is read there. */
+function fromText(
+  context: ConversionContext,
+  { kind }: Param,
+  argument: Argument,
+  text: unknown,
+  row: (formula: string | undefined, what: string) => string,
+  value: number,
+): BoundArgument | undefined {
+  const looked = typeof text === 'string' ? kind.from?.tableValue?.(text) : undefined;
+  const formula = looked && context.data.lookup(looked.table, looked.key, quoted(looked.row));
+  const bound = fixed(context, argument, atom(row(formula, `from the text "${String(text)}"`), value), looked !== undefined);
+  return bound && { ...bound, live: bound.live || looked?.row === OWN };
 }
 
 /** What an argument before it brings along. */

@@ -1,4 +1,5 @@
 // A screw by the rows of its thread table.
+import { OWN } from '../../../core/screw/own';
 import { columnOf } from '../../../core/table';
 import { type Screw, threadRow, threadTable } from '../../../core/screw/thread';
 import { atom } from '../../../plain/spreadsheet';
@@ -40,7 +41,7 @@ export interface SizeKey {
 
 /**
  * The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table
- * is not followed.
+ * is not followed; the numbers of an own screw can be changed on the sheet of data.
  */
 export function sizeKey(context: ConversionContext, argument: Argument, row: string): SizeKey | undefined {
   const area = oneCell(argument);
@@ -48,7 +49,7 @@ export function sizeKey(context: ConversionContext, argument: Argument, row: str
   if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
     return { key: cellOf(area), conditions: [], live: true };
   const conditions = unchanged(context, argument);
-  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) };
+  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) || row === OWN };
 }
 
 /** Only the parts that the formula reads get a row. */
