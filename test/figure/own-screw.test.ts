@@ -9,8 +9,12 @@ const drawn = (inputs: Inputs): string => section(new Variant(new Map(Object.ent
 const unnamed = (svg: string): string => svg.replaceAll('own screw', 'ST2.9').replaceAll(/own head|pan head|ISO 7049 head/g, 'head');
 
 describe('the same screw as a card', () => {
-  const joints = Object.entries(JOINTS).filter(([, { screw, head, end }]) => screw === 'ST2.9' && head === 'ISO 7049' && end !== 'flat');
-  test('there are such joints', () => expect(joints.length).toBeGreaterThanOrEqual(4));
+  // beyond 19 mm the tolerance is another; what is said of a missing hole is not what is said of ST2.9
+  const joints = Object.entries(JOINTS).filter(
+    ([name, { screw, head, end, length }]) =>
+      screw === 'ST2.9' && head === 'ISO 7049' && end !== 'flat' && Number(length ?? 0) <= 19 && name !== 'hole missing',
+  );
+  test('there are such joints', () => expect(joints.length).toBeGreaterThanOrEqual(20));
   test.each(joints)('%s', (_, inputs) => {
     const { head: _head, ...headless } = inputs;
     for (const own of [
