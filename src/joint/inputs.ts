@@ -8,7 +8,7 @@ import { pilotHoleMm, reliefDiaMm } from '../core/hole/hole';
 import { lowestOdRatio, safeValue, type Material } from '../core/material/material';
 import { choice, DEVIATION, named, numeric, param, type ParamOptions } from '../core/read/params';
 import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS, TORQUE } from '../core/read/quantity';
-import { END, headDiameter, headHeight, hole, MATERIAL, ofMaterial, point, SCREW } from '../core/read/sources';
+import { END, headDiameter, headHeight, hole, lengthTolerance, MATERIAL, ofMaterial, point, SCREW } from '../core/read/sources';
 import { notInTable, wrongInput } from '../core/refuse';
 import { clearanceReadings } from '../core/screw/clearance';
 import { headDiameterReadings, headHeightReadings, headOfOwn, parseHead, type Head } from '../core/screw/head';
@@ -131,7 +131,7 @@ export const INPUT = {
     ),
     words: 'shortest standard length that meets ratio at worst case and whose hole depth needed fits',
   }),
-  'length tolerance': input(DEVIATION, 'tolerance of the screw length', {
+  'length tolerance': input(lengthTolerance, 'tolerance of the screw length', {
     zeroByUnit: true,
     made: notLive('none is given', Sizes.notGiven),
     words: 'table',

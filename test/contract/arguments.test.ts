@@ -97,6 +97,7 @@ function blankOf(one: Typed, noun: string, optional: boolean, names: readonly st
 const OWN_BLANK: Readonly<Record<string, unknown>> = {
   'TOL.IT grade': 'zero',
   'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown },
+  'TORQUE.CLAMP flank': { default: 30, given: 'size.flankDeg' },
 };
 const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.CLEAR', 'CHECK.WORST', 'VERSION'];
 
