@@ -109,7 +109,8 @@ export type Blank =
   | 'zero'
   | 'explicit'
   | 'absent'
-  | { readonly default: number | string }
+  /** `given` is where a preceding argument may have brought it along. */
+  | { readonly default: number | string; readonly given?: string }
   | { readonly sameAs: string; readonly take?: (preceding: never) => unknown };
 
 /** One argument: its name and kind, its symbol, its limits in the core unit of the kind, what a blank means. */

@@ -7,8 +7,7 @@ import { at, type AxialPoint, type View, xOf, yOf } from './view';
 
 /** Below this pitch the thread is drawn with a thin line at its root, as in ISO 6410-1. */
 const MIN_PITCH_PX = 6;
-/** Flanks of 60°, point of 45°: M and UN threads, ISO 1478. */
-const FLANK = tanDeg(30);
+/** Point of 45°: ISO 1478. */
 const POINT_SLOPE = tanDeg(22.5);
 
 interface Profile {
@@ -49,7 +48,7 @@ function crests(
   const count = Math.max(0, Math.floor((length - threadFrom) / screw.pitchMm - phase) + 1);
   return Array.from({ length: count }, (_, k) => {
     const t = threadFrom + (k + phase) * screw.pitchMm;
-    return { t, foot: Math.min(0.48 * screw.pitchMm, (crest(t) - root(t)) * FLANK) };
+    return { t, foot: Math.min(0.48 * screw.pitchMm, (crest(t) - root(t)) * tanDeg(screw.flankDeg)) };
   }).filter(({ t, foot }) => foot > 0.01 && t + foot < length && t - foot > threadFrom - screw.pitchMm / 2);
 }
 
@@ -115,7 +114,7 @@ const DOMES = /button|round/;
 
 function flatSeatedHead(view: View, { head, bearing, headR, headHeight }: ScrewShape): string {
   const [x, y] = [(r: number) => px(xOf(view, r * headR)), (k: number) => px(yOf(view, bearing - k * headHeight))];
-  const { subject } = head.table;
+  const subject = head.word ?? head.table.subject;
   if (CYLINDERS.test(subject)) return `M${x(-1)} ${y(0)}V${y(0.9)}L${x(-0.94)} ${y(1)}H${x(0.94)}L${x(1)} ${y(0.9)}V${y(0)}Z`;
   const [side, top] = DOMES.test(subject) ? [0.1, 0.3] : [0.4, 0.45];
   return (

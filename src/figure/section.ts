@@ -121,7 +121,8 @@ function titleOf(shape: ScrewShape | undefined): string {
   if (shape === undefined) return 'Section through the joint';
   const { screw, length, isFlatEnd, head } = shape;
   const end = !screw.isTapping ? '' : isFlatEnd ? ' flat' : ' cone';
-  return `Section through the joint: ${screw.size.text} × ${Math.round(length * 100) / 100}${end}, ${head.table.standard} head`;
+  const named = head.word === undefined ? head.table.standard : head.word || 'own';
+  return `Section through the joint: ${screw.size.text} × ${Math.round(length * 100) / 100}${end}, ${named} head`;
 }
 
 function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension[], state: State): string {

@@ -1,6 +1,8 @@
 // From the values of a joint to its shape: each part from the values that it needs, or not at all.
 import { tanDeg } from '../core/maths';
+import { Refused } from '../core/refuse';
 import { isCountersunk } from '../core/screw/head';
+import type { Screw } from '../core/screw/thread';
 import type { JointValues } from './joint-values';
 import type { Board, ConeShape, HeadHalf, Insert, ScrewShape, Shape, ThreadHalf } from './shape';
 
@@ -106,12 +108,24 @@ function insertOf(read: JointValues): Insert | undefined {
   return v && { outerR: half(v.diameter), top: v.below, bottom: v.bottom };
 }
 
+/** An own screw may lack what its thread is drawn from. */
+function isDrawable(read: JointValues, screw: Screw): boolean {
+  try {
+    return [screw.majorMaxMm, screw.rootMaxMm, screw.pitchMm, screw.isTapping].length > 0;
+  } catch (fault) {
+    if (!(fault instanceof Refused)) throw fault;
+    read.note('screw', fault.message);
+    return false;
+  }
+}
+
 function screwOf(read: JointValues): ScrewShape | undefined {
   const screw = read.get('screw');
   const head = read.get('head');
   const v = read.all({ grip: 'grip', length: 'screw length', headDiameter: 'head diameter', headHeight: 'head height' });
   const cone = head !== undefined && isCountersunk(head) ? coneOf(read) : undefined;
   if (screw === undefined || head === undefined || v === undefined || (isCountersunk(head) && cone === undefined)) return undefined;
+  if (!isDrawable(read, screw)) return undefined;
   const point = read.mm('point');
   const penetrationMax = read.mm('penetration max');
   return {

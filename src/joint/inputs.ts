@@ -11,8 +11,8 @@ import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS, TORQUE } from '../core/read
 import { END, headDiameter, headHeight, hole, MATERIAL, ofMaterial, point, SCREW } from '../core/read/sources';
 import { notInTable, wrongInput } from '../core/refuse';
 import { clearanceReadings } from '../core/screw/clearance';
-import { headDiameterReadings, headHeightReadings, parseHead, type Head } from '../core/screw/head';
-import { type End, pointReadings, type Screw } from '../core/screw/thread';
+import { headDiameterReadings, headHeightReadings, headOfOwn, parseHead, type Head } from '../core/screw/head';
+import { type End, nominalDiaMm, pointReadings, type Screw } from '../core/screw/thread';
 import type * as Thread from './formulas/boss';
 import * as Grip from './formulas/grip';
 import * as HeadHalf from './formulas/head-half';
@@ -24,6 +24,15 @@ const degrees = numeric(ANGLE);
 const SIZE_LIMIT = { above: 0 };
 const DRAFT = { atLeast: 0, below: 90 };
 
+/** Everything in a joint is measured by d: an own screw must have one. */
+const SCREW_WITH_D: Kind<Screw> = {
+  ...SCREW,
+  read(raw, preceding) {
+    const screw = SCREW.read(raw, preceding);
+    nominalDiaMm(screw.size);
+    return screw;
+  },
+};
 const HEAD_OF_SCREW: Kind<Head> = named('head', 'pan', (text, preceding) => parseHead(text, (preceding.get('screw') as Screw).size));
 const FACE = choice<Thread.Face>('face', { hidden: ['hidden face'], show: ['show face'] });
 const HELD_AT = choice<Thread.PilotHeldAt>('pilot held at', { mid: ['middle'], mouth: [] });
@@ -51,6 +60,7 @@ const tightnessReviewOf = limitFrom('tightness review', 1);
 const odLimitOf = (material: Material | undefined): number => (material === undefined ? undefined : lowestOdRatio(material)) ?? 1.8;
 
 function mediumHoleReadings({ size }: Screw): readonly Reading[] {
+  if (size.own !== undefined) throw notInTable('hole must be given for an own screw: no standard clearance hole is held');
   if (size.family === 'ST')
     throw notInTable(
       `hole must be given for ${size.text}: no standard clearance hole is held; "${size.text} DIN 74-1" reads a form C through hole`,
@@ -77,7 +87,7 @@ type Unnamed<T, O> = Omit<Input, 'param'> & { readonly param: Param<Given<T, O>>
 function input<T, const O extends Options = object>(kind: Kind<T>, meaning: string, options?: O): Unnamed<T, O> {
   const { required, zeroByUnit, made: how, words, beside, askedWhere, ...rest } = (options ?? {}) as Options;
   const fixed = rest.default;
-  const blank = zeroByUnit ? 'explicit' : required ? 'refused' : fixed === undefined ? 'absent' : undefined;
+  const blank = rest.blank ?? (zeroByUnit ? 'explicit' : required ? 'refused' : fixed === undefined ? 'absent' : undefined);
   const declared: Input = {
     param: param('', kind, blank === undefined ? rest : { ...rest, blank }),
     unit: kind.unit,
@@ -94,8 +104,16 @@ function input<T, const O extends Options = object>(kind: Kind<T>, meaning: stri
 const IN_PLASTIC = { condition: 'thread in plastic', otherwise: 'the thread is in the insert', alone: true } as const;
 
 export const INPUT = {
-  screw: input(SCREW, 'screw size, "ST2.9"; a blank or an unquoted M3 is refused', { required: true }),
-  head: input(HEAD_OF_SCREW, 'head by standard or trade word, "ISO 7049" or "pan"', { required: true, beside: 'screw' }),
+  screw: input(SCREW_WITH_D, 'screw size, "ST2.9"; a blank or an unquoted M3 is refused', { required: true }),
+  head: input(
+    HEAD_OF_SCREW,
+    'head by standard or trade word, "ISO 7049" or "pan"; an own screw with diameter and height of its head needs none',
+    {
+      required: true,
+      blank: { sameAs: 'screw', take: (screw: Screw) => headOfOwn(screw.size) },
+      beside: 'screw',
+    },
+  ),
   end: input(END, 'screw end: cone or flat', { default: 'cone' }),
   length: input(mm, 'nominal screw length', {
     ...SIZE_LIMIT,

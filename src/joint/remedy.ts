@@ -192,7 +192,9 @@ class Search {
 
 function lengthsNear(variant: Variant): readonly Move[] {
   const from = sizeOf(variant, 'length') ?? 0;
-  return [...standardLengthsMm(variant.value('screw').size)]
+  const { size } = variant.value('screw');
+  if (size.own !== undefined && size.own.lengths === undefined) return [];
+  return [...standardLengthsMm(size)]
     .filter(length => length !== from)
     .sort((a, b) => Math.abs(a - from) - Math.abs(b - from))
     .slice(0, 8)

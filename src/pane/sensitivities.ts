@@ -49,7 +49,8 @@ const typed = (value: number | Deviation, more: number): number | string =>
 
 /** Lengths are only those of the standard. */
 function lengthSteps(variant: Variant, lengthMm: number): number[] {
-  const lengths = call('SCREW.LENGTHS', [variant.value('screw').size.text]);
+  const { own, text } = variant.value('screw').size;
+  const lengths = call('SCREW.LENGTHS', [own?.table.subject ?? text]);
   const all =
     lengths.ok && Array.isArray(lengths.value) ? lengths.value.flat().filter((length): length is number => typeof length === 'number') : [];
   const longer = all.filter(length => length > lengthMm).slice(0, 1);

@@ -98,6 +98,7 @@ const OWN_BLANK: Readonly<Record<string, unknown>> = {
   'TOL.IT grade': 'zero',
   'ENGAGEMENT.LIMITS point': { sameAs: 'length_tol', take: expect.any(Function) as unknown },
   'RECESS.CONE angle': { sameAs: 'sharp_diameter', take: expect.any(Function) as unknown },
+  'TORQUE.CLAMP flank': { default: 30, given: 'size.flankDeg' },
 };
 const TAKES_EVERYTHING = ['CHECK.MAX', 'CHECK.MIN', 'CHECK.CLEAR', 'CHECK.WORST', 'VERSION'];
 

@@ -46,7 +46,8 @@ const choicesOf = new Map<string, readonly Choice[]>();
 function choices({ size }: Screw, end: End): readonly Choice[] {
   const key = `${size.text} ${end}`;
   const held =
-    choicesOf.get(key) ?? standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end) }));
+    (size.own === undefined ? choicesOf.get(key) : undefined) ??
+    standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end) }));
   choicesOf.set(key, held);
   return held;
 }

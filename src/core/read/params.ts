@@ -17,7 +17,7 @@ import { type Deviation, plusMinus, readDeviation } from './deviation';
 import { checkLimits, limitWords, withinLimits } from './limits';
 import { LENGTH, type Quantity } from './quantity';
 import { readQuantity } from './read-quantity';
-import { checkRelation } from './relation';
+import { checkRelation, valueAt } from './relation';
 
 // ---- kinds of one value ------------------------------------------------------------------------------------------
 
@@ -125,6 +125,7 @@ export const BLOCK: Kind<readonly (readonly unknown[])[]> = {
 export interface ParamOptions extends Limits {
   readonly symbol?: string;
   readonly default?: number | string;
+  readonly given?: string;
   readonly sameAs?: string;
   readonly blank?: Blank;
   readonly group?: string;
@@ -133,7 +134,7 @@ export interface ParamOptions extends Limits {
 }
 
 export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}): Param<T> {
-  const { symbol, default: fallback, sameAs, blank, group, relation, uncounted, above, atLeast, below, atMost } = options;
+  const { symbol, default: fallback, given, sameAs, blank, group, relation, uncounted, above, atLeast, below, atMost } = options;
   const isUnlimited = above === undefined && atLeast === undefined && below === undefined && atMost === undefined;
   const limits = isUnlimited ? undefined : { above, atLeast, below, atMost };
   return {
@@ -142,7 +143,7 @@ export function param<T>(name: string, kind: Kind<T>, options: ParamOptions = {}
     symbol,
     limits,
     group,
-    blank: blank ?? blankMeans(kind, limits, fallback, sameAs),
+    blank: blank ?? blankMeans(kind, limits, fallback, sameAs, given),
     optional: fallback !== undefined || sameAs !== undefined || blank === 'absent' || (typeof blank === 'object' && 'sameAs' in blank),
     relation,
     uncounted,
@@ -156,9 +157,10 @@ function blankMeans(
   limits: Limits | undefined,
   fallback: number | string | undefined,
   sameAs: string | undefined,
+  given: string | undefined,
 ): Blank {
   if (sameAs !== undefined) return { sameAs };
-  if (fallback !== undefined) return { default: fallback };
+  if (fallback !== undefined) return given === undefined ? { default: fallback } : { default: fallback, given };
   return kind.hasZero && withinLimits(0, limits) ? 'zero' : 'refused';
 }
 
@@ -214,7 +216,10 @@ function ofBlank<T>(param: Param<T>, value: unknown, preceding: PrecedingArgumen
         (value === 0 ? '0 or blank' : 'blank') +
         (kind.inQuotes === undefined ? `; ${required(param)}` : `: ${putInQuotes(kind.inQuotes)}`),
     );
-  if ('default' in blank) return leftOut(() => related(param, kind.read(blank.default, preceding), preceding));
+  if ('default' in blank) {
+    const brought = blank.given === undefined ? undefined : valueAt(blank.given, value, preceding);
+    return leftOut(() => related(param, kind.read(brought ?? blank.default, preceding), preceding));
+  }
   const same = preceding.get(blank.sameAs);
   const { take } = blank;
   return take !== undefined

@@ -62,7 +62,7 @@ function worth(term: Term, value: unknown, preceding: PrecedingArguments): numbe
   return sign === '*' ? a * b : a - b;
 }
 
-function valueAt(path: string, value: unknown, preceding: PrecedingArguments): unknown {
+export function valueAt(path: string, value: unknown, preceding: PrecedingArguments): unknown {
   const [name, part] = partOf(path);
   const found = name === ITSELF ? value : preceding.get(name);
   return part === undefined ? found : (found as Readonly<Record<string, unknown>>)[part];

@@ -4,10 +4,10 @@ import { type Kind, NOTHING_READ, type TextSource } from '../card';
 import type { Reading, TableValue } from '../../standards/table';
 import { pilotHoleMm } from '../hole/hole';
 import { clearanceHoleMm, FITS, type Fit, type HoleLimit } from '../screw/clearance';
-import { headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
+import { headBehind, headDiameterReadings, headHeightReadings, parseHead, type Head, type HeadLimit } from '../screw/head';
 import { lengthDeviation } from '../screw/length';
 import { leadingSize, parseSize, type Size } from '../screw/size';
-import { type End, nominalDiaMm, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
+import { type End, majorReadings, pointMm, pointReadings, screwOf, type Screw } from '../screw/thread';
 import { isMaterial, materialValue, ownCard, parseMaterial, safeValue, strengthWords, type Material } from '../material/material';
 import { wrongInput } from '../refuse';
 import { worthOf } from '../table';
@@ -49,8 +49,9 @@ const asItStands = ([first, ...more]: readonly Reading[]): TableValue | undefine
 const headed = (text: string, what: string): { size: Size; head: Head } | undefined => {
   const found = leadingSize(text);
   if (found === undefined) return undefined;
-  if (found.rest === '') throw wrongInput(`say the head too, "${found.size.text} pan", for its ${what}`);
-  return { size: found.size, head: parseHead(found.rest, found.size) };
+  const head = headBehind(found);
+  if (head === undefined) throw wrongInput(`say the head too, "${found.size.text} pan", for its ${what}`);
+  return { size: found.size, head };
 };
 
 /** A sum of table values that the text names, and which one where it is one. */
@@ -87,16 +88,16 @@ export const headHeight = (limit: HeadLimit): Kind<number> =>
 export type ScrewColumn = 'nominal' | 'max' | 'min';
 
 export const screwDiameter = (column: ScrewColumn): Kind<number> =>
-  numeric(Q.LENGTH, {
-    words: `a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`,
-    read: text => {
+  numeric(
+    Q.LENGTH,
+    fromTable(`a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`, text => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;
       if (found.rest !== '') throw wrongInput(`a screw alone, "${found.size.text}"`);
-      const screw = screwOf(found.size);
-      return column === 'nominal' ? nominalDiaMm(found.size) : column === 'max' ? screw.majorMaxMm : screw.majorMinMm;
-    },
-  });
+      screwOf(found.size);
+      return majorReadings(found.size, column);
+    }),
+  );
 
 /** A screw with a fit is a clearance hole; with a thread share or a material it is a pilot hole. */
 export const hole = (limit: HoleLimit = 'nominal'): Kind<number> =>

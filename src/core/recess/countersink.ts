@@ -5,7 +5,7 @@ import { ONE } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { headDiameter } from '../read/sources';
 import { notInTable, wrongInput } from '../refuse';
-import { parseHead } from '../screw/head';
+import { headBehind } from '../screw/head';
 import { leadingSize } from '../screw/size';
 import { valueOf } from '../table';
 
@@ -20,12 +20,13 @@ const sharpDiameter = headDiameter('sharp');
 
 function angleOf(text: string): number | undefined {
   const found = leadingSize(text);
-  if (found === undefined || found.rest === '') return undefined;
+  if (found === undefined) return undefined;
   if (/^din ?7982$/i.test(found.rest))
     throw notInTable(`no head diameters of DIN 7982 are held; give the sharp diameter in mm and the angle, ${DIN_7982_DEG}`);
-  const { angleDeg } = parseHead(found.rest, found.size);
-  if (angleDeg === undefined) throw wrongInput('not a countersunk head');
-  return angleDeg;
+  const head = headBehind(found);
+  if (head === undefined) return undefined;
+  if (head.angleDeg === undefined) throw wrongInput('not a countersunk head');
+  return head.angleDeg;
 }
 
 export const CONE: Kind<Cone> = {

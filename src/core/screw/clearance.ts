@@ -28,6 +28,7 @@ const INCH: Readonly<Record<Exclude<Fit, 'din 74-1'>, string>> = { fine: 'close'
  */
 export function clearanceReadings(size: Size, fit: Fit, limit: HoleLimit): Reading[] {
   const row = size.gauge;
+  if (size.own !== undefined) throw notInTable(`no standard clearance hole is held for an own screw; give the hole in mm`);
   if (fit === 'din 74-1') {
     if (limit !== 'nominal') throw notInTable(`${DIN_74_1_FORM_C_HOLES.standard} has nominal holes only here`);
     return [{ table: DIN_74_1_FORM_C_HOLES, row, key: 'hole' }];

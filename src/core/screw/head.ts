@@ -26,7 +26,8 @@ import { ISO_7380_1_BUTTON_HEADS } from '../../standards/iso7380-1-button-heads'
 import type { Reading, Table } from '../../standards/table';
 import { notInTable, quoted, wrongInput } from '../refuse';
 import { columnOf, valueOf, valueOrNone, worthOf } from '../table';
-import type { Size } from './size';
+import { GIVEN, OWN, ownReading, sharpReadings, type OwnScrew } from './own';
+import type { Leading, Size } from './size';
 
 type SizeFamily = 'M' | 'ST' | '#';
 type Style = 'flat-seated' | 'countersunk' | 'raised countersunk';
@@ -38,6 +39,8 @@ export interface Head {
   readonly angleDeg?: number;
   /** The table's head height has the raised part in it. */
   readonly heightIsTotal?: boolean;
+  /** How an own screw's head is drawn. */
+  readonly word?: string;
 }
 
 const ISO_DEG = valueOf(ISO_7721_1_HEAD_ANGLE, 'all', 'angle');
@@ -100,8 +103,37 @@ const tight = (text: string): string => text.toLowerCase().replace(' ', '');
 const isCalled = (head: (typeof HEADS)[number], word: string): boolean =>
   head.words?.includes(word) === true || tight(head.table.standard) === tight(word);
 
+/** The head that an own screw brings itself. */
+const ownHead = ({ table, headAngleDeg }: OwnScrew, word = ''): Head =>
+  headAngleDeg === undefined ? { table, style: 'flat-seated', word } : { table, style: 'countersunk', angleDeg: headAngleDeg, word };
+
+/** Any trade word that fits the head angle, or the lack of one. */
+function parseOwnHead(own: OwnScrew, word: string, given: string): Head {
+  const head = ownHead(own, word);
+  const styles = HEADS.filter(({ words }) => words?.includes(word)).map(({ style }) => style);
+  if (styles.includes(head.style)) return head;
+  const offered = HEADS.filter(({ style }) => style === head.style).flatMap(({ words }) => words ?? []);
+  throw wrongInput(
+    `${quoted(given)} is not a head for an own screw with${own.headAngleDeg === undefined ? 'out' : ''} a head angle; say ` +
+      [...new Set(offered)].join(', '),
+  );
+}
+
+/** The head behind a size; of an own screw alone its own. */
+export const headBehind = ({ size, rest }: Leading): Head | undefined =>
+  rest !== '' ? parseHead(rest, size) : size.own && ownHead(size.own);
+
+/** Of a joint whose head is left out. */
+export function headOfOwn({ own }: Size): Head {
+  if (own === undefined) throw wrongInput('is blank: put the name in quotes, "pan"');
+  ownReading(own, 'dkMax');
+  ownReading(own, 'kMax');
+  return ownHead(own);
+}
+
 export function parseHead(text: string, size: Size): Head {
   const word = plainText(text);
+  if (size.own !== undefined) return parseOwnHead(size.own, word, text);
   const mine = HEADS.filter(head => head.family === headFamily(size));
   const found = mine.find(head => isCalled(head, word));
   if (found !== undefined) return found;
@@ -119,6 +151,10 @@ export const DIAMETER_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'dkMax'
 export const HEIGHT_KEYS: Readonly<Record<HeadLimit, string>> = { max: 'kMax', min: 'kMin', nominal: 'kNominal', sharp: 'kSharp' };
 
 function reading(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string>>, limit: HeadLimit, what: string): Reading {
+  if (size.own !== undefined) {
+    if (limit === 'max' || limit === 'min') return ownReading(size.own, keys[limit]);
+    throw notInTable(`an ${OWN} has no ${limit} ${what}; ${GIVEN} are max and min`);
+  }
   if (columnOf(head.table, keys[limit]) === undefined) {
     const held = HEAD_LIMITS.filter(other => columnOf(head.table, keys[other]) !== undefined);
     throw notInTable(`${head.table.standard} has no ${limit} ${what} here; held are ${held.join(', ')}`);
@@ -134,6 +170,7 @@ function reading(head: Head, size: Size, keys: Readonly<Record<HeadLimit, string
  * ASME B18.6.3 (read in secondary copies; each value says how in SCREW.CARD).
  */
 export function headDiameterReadings(size: Size, head: Head, limit: HeadLimit): Reading[] {
+  if (size.own !== undefined && limit === 'sharp') return sharpReadings(size.own);
   return [reading(head, size, DIAMETER_KEYS, limit, 'head diameter')];
 }
 

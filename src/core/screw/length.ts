@@ -8,13 +8,20 @@ import { ISO_7049_TAPPING_SCREW_LENGTHS } from '../../standards/iso7049-tapping-
 import { ISO_888_LENGTHS } from '../../standards/iso888-lengths';
 import type { Table } from '../../standards/table';
 import { notInTable } from '../refuse';
-import { valueOf, valueOrNone } from '../table';
+import { valueOf, valueOrNone, worthOf } from '../table';
 import type { Deviation } from '../read/deviation';
+import { ownLengths, ownReading } from './own';
 import type { Size } from './size';
 import { type End, type Screw, threadTable } from './thread';
 
-export const lengthTable = (size: Size): Table =>
-  size.family === 'M' ? ISO_888_LENGTHS : size.family === 'ST' ? ISO_7049_TAPPING_SCREW_LENGTHS : ASME_B18_6_3_LENGTHS;
+export const lengthTable = ({ family, own }: Size): Table =>
+  own !== undefined
+    ? ownLengths(own)
+    : family === 'M'
+      ? ISO_888_LENGTHS
+      : family === 'ST'
+        ? ISO_7049_TAPPING_SCREW_LENGTHS
+        : ASME_B18_6_3_LENGTHS;
 
 /** Standard nominal lengths, rising. */
 export function standardLengthsMm(size: Size): readonly number[] {
@@ -25,7 +32,7 @@ export function standardLengthsMm(size: Size): readonly number[] {
   return held;
 }
 
-const lengthsIn = new Map<Table, readonly number[]>();
+const lengthsIn = new WeakMap<Table, readonly number[]>();
 
 /** Two lengths are the same within this: inch lengths are converted. */
 const SAME_MM = 1e-6;
@@ -40,6 +47,8 @@ function bandUpTo(table: Table, lengthMm: number): string {
 }
 
 export function lengthDeviation(size: Size, lengthMm: number, end: End): Deviation {
+  const { own } = size;
+  if (own !== undefined) return { upperMm: worthOf([ownReading(own, 'lengthUpper')]), lowerMm: worthOf([ownReading(own, 'lengthLower')]) };
   if (size.family === 'M') {
     const row = ISO_4759_1_LENGTH_LIMITS.rows.find(([key]) => Math.abs(Number(key) - lengthMm) < SAME_MM)?.[0];
     if (row === undefined)

@@ -1,6 +1,7 @@
 // Standard data in cells that is more than one look-up.
 import type { Deviation } from '../read/deviation';
 import { isCountersunk, type Head } from './head';
+import { GIVEN } from './own';
 import { lengthDeviation, standardLengthsMm } from './length';
 import type { Size } from './size';
 import { heldOf, valueOrNone } from '../table';
@@ -30,7 +31,7 @@ export function lengthTolerances(size: Size, lengthMm: number, end: End): number
 
 type CardRow = [quantity: string, value: number | string, unit: string, limit: string, standard: string, held: string];
 
-const edition = (table: Table): string => `${table.standard}:${table.edition}`;
+const edition = (table: Table): string => (table.edition === GIVEN ? GIVEN : `${table.standard}:${table.edition}`);
 
 function tableRows(table: Table, row: string): CardRow[] {
   return table.columns.flatMap(({ key, title, unit, limit }): CardRow[] => {
@@ -50,12 +51,25 @@ function tableRows(table: Table, row: string): CardRow[] {
  * each value says how in SCREW.CARD).
  */
 export function screwCard(size: Size, head: Head): CardRow[] {
+  const { own } = size;
   const rows: CardRow[] = [
     ['size', size.text, '–', '–', edition(threadTable(size)), '–'],
     ['head', head.style, '–', '–', edition(head.table), '–'],
   ];
   if (isCountersunk(head))
-    rows.push(['head angle (included)', head.angleDeg ?? '–', '°', 'nominal', edition(head.table), 'read in secondary copies']);
-  rows.push(...tableRows(threadTable(size), threadRow(size)), ...tableRows(head.table, size.gauge));
+    rows.push([
+      'head angle (included)',
+      head.angleDeg ?? '–',
+      '°',
+      'nominal',
+      edition(head.table),
+      own === undefined ? 'read in secondary copies' : GIVEN,
+    ]);
+  rows.push(...tableRows(threadTable(size), threadRow(size)));
+  if (own === undefined) rows.push(...tableRows(head.table, size.gauge));
+  else {
+    if (own.lengths !== undefined) rows.push(['lengths', own.lengths.rows.map(([length]) => length).join(' '), 'mm', '–', GIVEN, GIVEN]);
+    if (own.kind !== undefined) rows.push(['thread', own.kind, '–', '–', GIVEN, GIVEN]);
+  }
   return rows;
 }

@@ -1,7 +1,8 @@
-// Screw sizes as text: M3, ST2.9, #4-40, #4 AB, #4 B, and #4 where the thread does not matter.
+// Screw sizes as text: M3, ST2.9, #4-40, #4 AB, #4 B, #4 where the thread does not matter, and an own screw.
 import { wrongInput } from '../refuse';
+import { notOwn, OWN, ownScrew, type OwnScrew } from './own';
 
-export type Family = 'M' | 'ST' | 'UN' | 'AB' | 'B' | '#';
+export type Family = 'M' | 'ST' | 'UN' | 'AB' | 'B' | '#' | 'own';
 
 export interface Size {
   /** As the tables print it. */
@@ -9,6 +10,8 @@ export interface Size {
   readonly family: Family;
   /** The row in tables that do not care for the thread: `#4` for `#4-40` and `#4 AB`. */
   readonly gauge: string;
+  /** The numbers of a screw that no table holds. */
+  readonly own?: OwnScrew;
 }
 
 const FORMS: readonly { readonly form: RegExp; readonly size: (a: string, b: string) => Size }[] = [
@@ -33,11 +36,11 @@ export interface Leading {
   readonly rest: string;
 }
 
-const BEGINS_LIKE_A_SIZE = /^\s*(?:[ms#]|1\/4)/i;
+const BEGINS_LIKE_A_SIZE = /^\s*(?:[ms#rpflhc]|1\/4)/i;
 /** Texts read before: a sheet asks for the same few sizes again and again. */
 const known = new Map<string, Leading>();
 const MOST_KNOWN = 200;
-const LONGEST_KNOWN = 40;
+const LONGEST_KNOWN = 400;
 
 /** A size at the start of the text and what stands behind it; nothing where the text does not begin with a size. */
 export function leadingSize(text: string): Leading | undefined {
@@ -61,12 +64,14 @@ function scanned(text: string): Leading | undefined {
     const found = form.exec(trimmed);
     if (found !== null) return { size: size(found[1] ?? '', found[2] ?? ''), rest: trimmed.slice(found[0].length).trim() };
   }
-  return undefined;
+  const own = ownScrew(trimmed);
+  return own && { size: { text: OWN, family: 'own', gauge: OWN, own: own.own }, rest: own.rest };
 }
 
 export function parseSize(text: string): Size {
   if (text.trim() === '1/4') return { text: '1/4', family: '#', gauge: '1/4' };
   const found = leadingSize(text);
-  if (found === undefined || found.rest !== '') throw wrongInput(`not a screw size; say ${SIZE_WORDS}`);
+  if (found?.size.own !== undefined && found.rest !== '') throw notOwn(found.rest);
+  if (found === undefined || found.rest !== '') throw wrongInput(`not a screw size; say ${SIZE_WORDS}, or an own screw`);
   return found.size;
 }

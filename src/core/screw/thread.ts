@@ -7,9 +7,10 @@ import { ISO_965_2_METRIC_THREADS_6G } from '../../standards/iso965-2-metric-thr
 import type { Reading, Table } from '../../standards/table';
 import { notInTable, wrongInput } from '../refuse';
 import { hasRow, tableRange, worthOf } from '../table';
+import { flankDegOf, isOwnTapping, ownReading } from './own';
 import type { Family, Size } from './size';
 
-const TABLES: Readonly<Record<Exclude<Family, '#'>, Table>> = {
+const TABLES: Readonly<Record<Exclude<Family, '#' | 'own'>, Table>> = {
   M: ISO_965_2_METRIC_THREADS_6G,
   ST: ISO_1478_TAPPING_SCREW_THREADS,
   UN: ASME_B1_1_UNIFIED_THREADS_2A,
@@ -29,15 +30,18 @@ export interface Screw {
   readonly majorMinMm: number;
   readonly rootMaxMm: number;
   readonly pitchMm: number;
+  /** Half the thread angle. */
+  readonly flankDeg: number;
   readonly isTapping: boolean;
 }
 
 export function threadTable(size: Size): Table {
+  if (size.own !== undefined) return size.own.table;
   if (size.family === '#') {
     const threads = ASME_B1_1_UNIFIED_THREADS_2A.rows.map(([key]) => key).filter(key => key.startsWith(`${size.gauge}-`));
     throw wrongInput(`the thread matters here; say ${[...threads, `${size.gauge} AB`].join(', ')} or ${size.gauge} B`);
   }
-  return TABLES[size.family];
+  return TABLES[size.family as keyof typeof TABLES];
 }
 
 /** The row of the thread table: `#4` for `#4 AB`. */
@@ -47,7 +51,8 @@ export const threadRow = (size: Size): string => (size.family === 'AB' || size.f
 export const familySizes = (size: Size): readonly string[] =>
   threadTable(size).rows.map(([row]) => (size.family === 'AB' || size.family === 'B' ? `${row} ${size.family}` : row));
 
-const reading = (size: Size, key: string): Reading => ({ table: threadTable(size), row: threadRow(size), key });
+const reading = (size: Size, key: string): Reading =>
+  size.own === undefined ? { table: threadTable(size), row: threadRow(size), key } : ownReading(size.own, key);
 
 export type MajorLimit = 'max' | 'min' | 'nominal';
 
@@ -58,7 +63,9 @@ export type MajorLimit = 'max' | 'min' | 'nominal';
  * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD).
  */
 export function majorReadings(size: Size, limit: MajorLimit): Reading[] {
-  return [reading(size, limit === 'min' ? 'majorMin' : limit === 'max' || isTapping(size) ? 'majorMax' : 'nominal')];
+  return [
+    reading(size, limit === 'min' ? 'majorMin' : limit === 'max' || size.own !== undefined || isTapping(size) ? 'majorMax' : 'nominal'),
+  ];
 }
 
 /**
@@ -78,7 +85,9 @@ export function rootReadings(size: Size, limit: 'max' | 'min'): Reading[] {
  * Source: ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B) (read in secondary copies; each value says how in SCREW.CARD).
  */
 export function pitchReadings(size: Size): Reading[] {
-  return size.family === 'M' || size.family === 'ST' ? [reading(size, 'pitch')] : [{ ...reading(size, 'tpi'), over: 25.4 }];
+  return size.family === 'M' || size.family === 'ST' || size.own !== undefined
+    ? [reading(size, 'pitch')]
+    : [{ ...reading(size, 'tpi'), over: 25.4 }];
 }
 
 /**
@@ -89,6 +98,7 @@ export function pitchReadings(size: Size): Reading[] {
  * ISO 4753 from memory).
  */
 export function pointReadings(size: Size, end: End): Reading[] {
+  if (size.own !== undefined) return [reading(size, 'point')];
   if (size.family === 'ST') return [reading(size, end === 'cone' ? 'pointCone' : 'pointFlat')];
   if (size.family === 'B') return [reading(size, 'pointTaperMax')];
   if (size.family === 'AB') throw notInTable(`no point length is held for type AB (${threadTable(size).standard}); give the length in mm`);
@@ -98,7 +108,7 @@ export function pointReadings(size: Size, end: End): Reading[] {
 export const nominalDiaMm = (size: Size): number => worthOf(majorReadings(size, 'nominal'));
 export const pointMm = (size: Size, end: End): number => worthOf(pointReadings(size, end));
 
-export const isTapping = (size: Size): boolean => TAPPING.includes(size.family);
+export const isTapping = ({ family, own }: Size): boolean => (own === undefined ? TAPPING.includes(family) : isOwnTapping(own));
 
 export type ScrewSize = 'nominalMm' | 'majorMaxMm' | 'majorMinMm' | 'rootMaxMm' | 'pitchMm';
 
@@ -113,7 +123,20 @@ export const SIZE_READINGS: Readonly<Record<ScrewSize, (size: Size) => readonly 
 
 const known = new Map<string, Screw>();
 
+const ownKnown = new WeakMap<Size, Screw>();
+
+/** What the user left out is refused when somebody asks for it. */
+function ownScrewOf(size: Size): Screw {
+  const screw = { size, flankDeg: flankDegOf(size.own) };
+  const late = (part: string, get: () => unknown): void => void Object.defineProperty(screw, part, { get, enumerable: false });
+  for (const part of Object.keys(SIZE_READINGS) as ScrewSize[]) late(part, () => worthOf(SIZE_READINGS[part](size)));
+  late('isTapping', () => isTapping(size));
+  ownKnown.set(size, screw as Screw);
+  return screw as Screw;
+}
+
 export function screwOf(size: Size): Screw {
+  if (size.own !== undefined) return ownKnown.get(size) ?? ownScrewOf(size);
   const held = known.get(size.text);
   if (held !== undefined) return held;
   const table = threadTable(size);
@@ -126,6 +149,7 @@ export function screwOf(size: Size): Screw {
     majorMinMm: sizeMm('majorMinMm'),
     rootMaxMm: sizeMm('rootMaxMm'),
     pitchMm: sizeMm('pitchMm'),
+    flankDeg: flankDegOf(undefined),
     isTapping: isTapping(size),
   };
   known.set(size.text, screw);

@@ -4,7 +4,7 @@ import { named, numeric } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import { headDiameter } from '../read/sources';
 import { wrongInput } from '../refuse';
-import { isCountersunk, parseHead } from '../screw/head';
+import { headBehind, isCountersunk } from '../screw/head';
 import { leadingSize, parseSize } from '../screw/size';
 import { screwOf, type Screw } from '../screw/thread';
 
@@ -29,7 +29,8 @@ export const FLAT_HEAD_DIAMETER: Kind<number> = numeric(LENGTH, {
   words: `${LEAST.words}; flat-seated heads only`,
   read(text, earlier) {
     const found = leadingSize(text);
-    if (found !== undefined && found.rest !== '' && isCountersunk(parseHead(found.rest, found.size))) {
+    const head = found && headBehind(found);
+    if (head !== undefined && isCountersunk(head)) {
       throw wrongInput('a countersunk head wedges its seat open; this holds for flat-seated heads only');
     }
     return LEAST.read(text, earlier);

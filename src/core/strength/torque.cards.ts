@@ -102,7 +102,7 @@ export const TORQUE_CARDS: readonly Card[] = [
       param('head_friction', numeric(RATIO), { symbol: 'μ_h', above: 0, atMost: 1 }),
       headDiameter,
       param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('head_diameter') }),
-      param('flank', numeric(ANGLE), { symbol: 'β', above: 0, below: 90, default: 30 }),
+      param('flank', numeric(ANGLE), { symbol: 'β', above: 0, below: 90, default: 30, given: 'size.flankDeg' }),
     ],
     F.clampTorqueNm,
     {

@@ -1,8 +1,12 @@
 // The standards' tables that a hand-over needs, on one sheet, each with edition and how it is held.
 import type { Table } from '../../standards/table';
+import { Refused } from '../../core/refuse';
+import { OWN } from '../../core/screw/own';
+import { leadingSize, type Size } from '../../core/screw/size';
 import { columnOf, MM } from '../../core/table';
+import { number } from '../../plain/spreadsheet';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
-import { address, fixedArea } from '../../sheet/addresses';
+import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 
 interface PlacedTable {
   readonly table: Table;
@@ -66,6 +70,17 @@ export class DataSheet {
     return `INDEX(${this.column(table, key)},IF(${size}<MIN(${over})-1E-9,NA(),1+SUMPRODUCT(0+(${upTo}+1E-9<${size}))))`;
   }
 
+  /** What does not follow the numbers of an own screw holds while they are as they were sent. */
+  asSent({ own }: Partial<Size> = {}): string[] {
+    return [own?.table, own?.lengths].flatMap(table => {
+      if (table === undefined) return [];
+      const { top } = this.place(table);
+      return table.rows.flatMap(([, ...values], r) =>
+        values.map((value, c) => `${fixedCell(this.name, top + r, c + 1)}=${number(value ?? 0).text}`),
+      );
+    });
+  }
+
   private place(table: Table): PlacedTable {
     const known = this.placed.get(table.standard + table.subject);
     if (known !== undefined) return known;
@@ -90,7 +105,8 @@ export class DataSheet {
       values.forEach((value, c) => {
         const factor = MM[columnOf(table, table.columns[c]?.key ?? '')?.unit ?? ''] ?? 1;
         // a gap that were an empty cell would be read as 0
-        this.cells.push({ at: address(top + r, c + 1), role: 'text', value: value === null ? '–' : value * factor });
+        const role = table.standard === OWN ? 'input' : 'text';
+        this.cells.push({ at: address(top + r, c + 1), role, value: value === null ? '–' : value * factor });
       });
     });
     const placed = { table, top };
@@ -107,5 +123,16 @@ export class DataSheet {
       cells: this.cells,
       print: { landscape: true },
     };
+  }
+}
+
+/** The own screw that a text names. */
+export function ownIn(text: unknown): Size | undefined {
+  try {
+    const size = typeof text === 'string' ? leadingSize(text)?.size : undefined;
+    return size?.own === undefined ? undefined : size;
+  } catch (fault) {
+    if (fault instanceof Refused) return undefined;
+    throw fault;
   }
 }

@@ -4,16 +4,24 @@ import { ASME_B18_6_3_TAPPING_LENGTH_TOLERANCES } from '../../standards/asme-b18
 import { ISO_4759_1_LENGTH_LIMITS } from '../../standards/iso4759-1-length-limits';
 import { ISO_7049_LENGTH_TOLERANCES } from '../../standards/iso7049-length-tolerances';
 import type { Table } from '../../standards/table';
+import { ownReading } from '../../core/screw/own';
 import type { Size } from '../../core/screw/size';
 import type { DataSheet } from './data-sheet';
 
 /** Upper and lower deviation for a length. `end` is a cell with the word, or the word in quotes. */
 export function lengthToleranceFormulas(
   data: DataSheet,
-  { family, gauge }: Size,
+  { family, gauge, own }: Size,
   length: string,
   end: string,
 ): { readonly upper: string; readonly lower: string } {
+  if (own !== undefined) {
+    const side = (key: string): string => {
+      const { table, row } = ownReading(own, key);
+      return data.lookup(table, key, `"${row}"`);
+    };
+    return { upper: side('lengthUpper'), lower: side('lengthLower') };
+  }
   if (family === 'M') {
     const table = ISO_4759_1_LENGTH_LIMITS;
     return { upper: data.lookup(table, 'upper', length), lower: data.lookup(table, 'lower', length) };

@@ -1,5 +1,5 @@
 // Relations between arguments, as their card says them, as conditions of a spreadsheet.
-import { type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../../core/card';
+import { type Blank, type Card, type Comparison, ITSELF, type Param, type Relation, type Term } from '../../core/card';
 import { partOf } from '../../core/read/relation';
 import type { Tree } from '../../plain/tree';
 import { atom, type Ref, spreadsheetRef } from '../../plain/spreadsheet';
@@ -50,9 +50,12 @@ export function relatedTo({ name, relation }: Param, cell: string, ref: (owner: 
 const upperLimit = (lower: string, upper: string): string =>
   `IF(AND(ISNUMBER(${lower}),ISNUMBER(${upper})),${upper}>${lower},OR(ISNUMBER(${lower}),ISNUMBER(${upper})))`;
 
-/** Parts of records that the relations read. */
+/** Parts of records that relations and defaults read. */
 export const partsRelated = ({ params }: Card): string[] =>
-  params.flatMap(({ relation }: Param) => pathsIn(relation)).flatMap(path => partOf(path)[1] ?? []);
+  params.flatMap(({ relation, blank }: Param) => [...pathsIn(relation), ...givenBy(blank)]).flatMap(path => partOf(path)[1] ?? []);
+
+const givenBy = (blank: Blank): readonly string[] =>
+  typeof blank === 'object' && 'default' in blank && blank.given !== undefined ? [blank.given] : [];
 
 const pathsIn = (relation: Relation | undefined): string[] =>
   relation === undefined || 'upperOf' in relation ? [] : relation.holds.flatMap(([, left, right]) => [...pathsOf(left), ...pathsOf(right)]);

@@ -13,7 +13,7 @@ export function loadMargin(weakestForceN: number, loadN: number, loadSafety: num
 
 /** What is left of the set torque when the thread is formed, on thread and head. */
 export function clampForceN(setNm: number, driveNm: number, screw: Screw, friction: number, headMinMm: number, holeMm: number): number {
-  return (setNm - driveNm) / clampTorqueNm(1, screw, friction, friction, headMinMm, holeMm, 30);
+  return (setNm - driveNm) / clampTorqueNm(1, screw, friction, friction, headMinMm, holeMm, screw.flankDeg);
 }
 
 /** What a scattering driver still leaves to the strip torque above and to the drive torque below. */

@@ -2,11 +2,14 @@
 import { limitFormulas } from '../limits';
 import type { Param } from '../../../core/card';
 import { isBlank } from '../../../core/read/cells';
+import { OWN } from '../../../core/screw/own';
 import { limitWords } from '../../../core/read/limits';
+import { partOf } from '../../../core/read/relation';
 import { atom, number } from '../../../plain/spreadsheet';
 import { rewritten, type Replacement, qualified, walk } from '../../../sheet/formula';
 import type { ConversionContext } from '../context';
 import { quoted } from '../inputs';
+import { ownIn } from '../data-sheet';
 import { unchanged } from '../unchanged';
 import { type BoundArgument, type Argument, scalarText, isSignedLiteral, cellOf, addressOf, oneCell, firstCell } from './argument';
 import { fixed } from './fixed';
@@ -39,9 +42,13 @@ export function boundNumber(
     context.steps.row({ label, ...(formula === undefined ? {} : { formula }), value, unit: kind.unit, words: what });
   const inLimits = (input: string, cell = input): string[] => [`ISNUMBER(${cell})`, ...limitFormulas(input, limits)];
   const sameArgument =
-    typeof blank === 'object' && 'sameAs' in blank && blank.take === undefined
-      ? scalarText(argument.preceding.get(blank.sameAs))
-      : undefined;
+    typeof blank !== 'object'
+      ? undefined
+      : 'sameAs' in blank
+        ? blank.take === undefined
+          ? scalarText(argument.preceding.get(blank.sameAs))
+          : undefined
+        : partText(argument, blank.given);
   if (node === null && sameArgument !== undefined)
     return { ref: atom(row(sameArgument, 'left out: the same'), value), conditions: [], live: true };
   if (isSignedLiteral(node)) {
@@ -59,6 +66,7 @@ export function boundNumber(
     }
     return (
       (typeof worth === 'string' ? lookedUp(context, param, argument, worth, row, value) : undefined) ??
+      (ownIn(worth) === undefined ? undefined : fromText(context, param, argument, worth, row, value)) ??
       fixed(context, argument, atom(row(undefined, 'value, not live'), value))
     );
   }
@@ -70,9 +78,7 @@ export function boundNumber(
       typeof blank !== 'object'
         ? undefined
         : 'default' in blank
-          ? typeof blank.default === 'number'
-            ? number(blank.default).text
-            : undefined
+          ? (sameArgument ?? (typeof blank.default === 'number' ? number(blank.default).text : undefined))
           : sameArgument;
     // a blank that takes what another argument brings along has no formula
     if (isBlank(raw) && fallback === undefined && value !== 0)
@@ -86,18 +92,29 @@ export function boundNumber(
     const input = row(formula, rowWords('input', words));
     return { ref: atom(input, value), conditions: inLimits(input, blank === 'refused' || blank === 'explicit' ? cell : input), live: true };
   }
-  const looked = typeof raw === 'string' ? kind.from?.tableValue?.(raw) : undefined;
-  return fixed(
-    context,
-    argument,
-    atom(
-      row(
-        looked === undefined || typeof raw !== 'string' ? undefined : context.data.lookup(looked.table, looked.key, quoted(looked.row)),
-        `from the text "${String(raw)}"`,
-      ),
-      value,
-    ),
-  );
+  return fromText(context, param, argument, raw, row, value);
+}
+
+/** A text stays as it was sent; the value of a table that it names is read there. */
+function fromText(
+  context: ConversionContext,
+  { kind }: Param,
+  argument: Argument,
+  text: unknown,
+  row: (formula: string | undefined, what: string) => string,
+  value: number,
+): BoundArgument | undefined {
+  const looked = typeof text === 'string' ? kind.from?.tableValue?.(text) : undefined;
+  const formula = looked && context.data.lookup(looked.table, looked.key, quoted(looked.row));
+  const bound = fixed(context, argument, atom(row(formula, `from the text "${String(text)}"`), value), looked !== undefined);
+  return bound && { ...bound, live: bound.live || looked?.row === OWN };
+}
+
+/** What an argument before it brings along. */
+function partText({ preceding }: Argument, path = ''): string | undefined {
+  const [name, part = ''] = partOf(path);
+  const owner = preceding.get(name);
+  return owner !== undefined && 'parts' in owner ? scalarText(owner.parts[part]) : undefined;
 }
 
 /** `size cell & " " & head`: the row of the table follows the size cell, the table itself stays. */

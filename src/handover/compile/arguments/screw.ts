@@ -1,4 +1,6 @@
 // A screw by the rows of its thread table.
+import { OWN } from '../../../core/screw/own';
+import { columnOf } from '../../../core/table';
 import { type Screw, threadRow, threadTable } from '../../../core/screw/thread';
 import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
@@ -12,18 +14,20 @@ const SCREW_PARTS = [
   ['majorMinMm', 'major diameter, min'],
   ['rootMaxMm', 'root diameter, max'],
   ['pitchMm', 'pitch'],
+  ['flankDeg', 'flank angle'],
 ] as const;
 
 /** Which column of the thread table a part of a screw is, and what it is multiplied with. */
 function screwColumn(screw: Screw, key: string): { readonly key: string; readonly inverse?: true } {
   const { family } = screw.size;
-  if (key === 'pitchMm' && family !== 'M' && family !== 'ST') return { key: 'tpi', inverse: true };
+  if (key === 'pitchMm' && family !== 'M' && family !== 'ST' && family !== 'own') return { key: 'tpi', inverse: true };
   const columns: Readonly<Record<string, string>> = {
-    nominalMm: screw.isTapping ? 'majorMax' : 'nominal',
+    nominalMm: family === 'own' || screw.isTapping ? 'majorMax' : 'nominal',
     majorMaxMm: 'majorMax',
     majorMinMm: 'majorMin',
     rootMaxMm: 'rootMax',
     pitchMm: 'pitch',
+    flankDeg: 'flank',
   };
   return { key: columns[key] ?? key };
 }
@@ -37,7 +41,7 @@ export interface SizeKey {
 
 /**
  * The cell or quoted text with which a table of this screw's family is entered. A size that is spelled otherwise than in the table
- * is not followed.
+ * is not followed; the numbers of an own screw can be changed on the sheet of data.
  */
 export function sizeKey(context: ConversionContext, argument: Argument, row: string): SizeKey | undefined {
   const area = oneCell(argument);
@@ -45,7 +49,7 @@ export function sizeKey(context: ConversionContext, argument: Argument, row: str
   if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
     return { key: cellOf(area), conditions: [], live: true };
   const conditions = unchanged(context, argument);
-  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) };
+  return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) || row === OWN };
 }
 
 /** Only the parts that the formula reads get a row. */
@@ -58,7 +62,8 @@ export function boundScrew(
   const table = threadTable(screw.size);
   const found = sizeKey(context, argument, threadRow(screw.size));
   if (found === undefined) return undefined;
-  const parts = SCREW_PARTS.filter(([part]) => needed.has(part)).map(([part, label]) => {
+  const isHeld = (part: string): boolean => part !== 'flankDeg' || columnOf(table, 'flank') !== undefined;
+  const parts = SCREW_PARTS.filter(([part]) => needed.has(part) && isHeld(part)).map(([part, label]) => {
     const column = screwColumn(screw, part);
     const looked = context.data.lookup(table, column.key, found.key);
     const value = screw[part];
@@ -69,7 +74,7 @@ export function boundScrew(
           label: `screw: ${label}`,
           formula: column.inverse === true ? `25.4/${looked}` : looked,
           value,
-          unit: 'mm',
+          unit: part === 'flankDeg' ? '°' : 'mm',
           words: `from the table on ${context.data.name}`,
           source: `${table.standard}:${table.edition}`,
         }),

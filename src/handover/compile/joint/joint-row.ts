@@ -14,7 +14,7 @@ import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
 import { atom, number, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
 import type { Form } from '../../../plain/tree';
-import type { DataSheet } from '../data-sheet';
+import { type DataSheet, ownIn } from '../data-sheet';
 import { quoted } from '../inputs';
 import { relatedTo } from '../relations';
 import { deviationRef } from './row-deviation';
@@ -43,10 +43,10 @@ export class JointRow implements RowValues {
   constructor(
     readonly variant: Variant,
     private readonly given: ReadonlyMap<string, RowInput>,
-    data: DataSheet,
+    private readonly data: DataSheet,
     private readonly put: WriteCell,
   ) {
-    this.guards = new RowGuards(given, put);
+    this.guards = new RowGuards(given, put, () => data.asSent((variant.outcome('screw') as Partial<Screw>).size));
     this.tables = new TableFormulas(this, given, data, put);
   }
 
@@ -210,6 +210,8 @@ export class JointRow implements RowValues {
       if (here !== undefined) this.guards.addInput(here);
       return value === undefined ? atom('""', '') : literal(value);
     }
+    // a size that a text takes from an own screw is no cell
+    if (here !== undefined) this.guards.add(this.data.asSent(ownIn(here.typed)));
     const asked = input.askedWhere === undefined ? undefined : this.cellOf(input.askedWhere.condition);
     const made = this.fallback(name, input);
     const fallback = made === undefined || asked === undefined ? made : within([asked], made);

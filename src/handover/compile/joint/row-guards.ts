@@ -15,6 +15,8 @@ export class RowGuards {
   constructor(
     private readonly given: ReadonlyMap<string, RowInput>,
     private readonly put: WriteCell,
+    /** Conditions that hold while the numbers of the screw are as they were sent. */
+    private readonly screwAsSent: () => readonly string[],
   ) {}
 
   /** The verdict holds only while this condition does. */
@@ -63,6 +65,7 @@ export class RowGuards {
       const isZero = typed === 0 && INPUTS.get(input)?.param.blank === 'explicit';
       return [...(isZero ? [`ISNUMBER(${cell})`] : []), ...(sameAs(cell, typed) ?? [])];
     });
+    if (needed === undefined || needed.has('screw')) conditions.push(...this.screwAsSent());
     if (conditions.length === 0) return 'TRUE';
     const title = name === undefined ? 'all inputs as sent' : `inputs of ${name} as sent`;
     const cell =
@@ -81,6 +84,10 @@ export class RowGuards {
     const made = NODES.get(name) ?? (fallback !== undefined && 'by' in fallback ? fallback : undefined);
     for (const arg of [...(NODES.get(name)?.where ?? []), ...(made?.args.flatMap(namesIn) ?? [])]) this.inputsOf(arg, found);
     return found;
+  }
+
+  add(conditions: readonly string[]): void {
+    conditions.forEach(condition => this.fixed.add(condition));
   }
 
   addInput({ cell, typed }: RowInput): void {

@@ -1,11 +1,13 @@
 // What a row reads out of the tables of the Data sheet: the screw, what hangs on its size, the tolerance of its length.
 import type { Cell } from '../../../core/kinds';
+import { ownReading } from '../../../core/screw/own';
 import { SIZE_READINGS, type Screw, type ScrewSize } from '../../../core/screw/thread';
+import type { Reading } from '../../../standards/table';
 import type { Variant } from '../../../joint/variant';
 import type { Input, Made } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { lengthDeviation, lengthTable } from '../../../core/screw/length';
-import { atom, type Ref, type Scalar, text } from '../../../plain/spreadsheet';
+import { atom, number, type Ref, type Scalar, text } from '../../../plain/spreadsheet';
 import type { DataSheet } from '../data-sheet';
 import { choicesOf, quoted } from '../inputs';
 import { lengthToleranceFormulas } from '../length-tolerance';
@@ -110,16 +112,12 @@ export class TableFormulas {
       'screw text',
       here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
     );
+    const read = (title: string, readings: readonly Reading[], worth: number): Ref =>
+      atom(this.put(title, `from the table on ${this.data.name}`, readingsRef(this.reader, readings).text, worth), worth);
+    // what an own screw leaves out has no cell
     const column = (title: string, part: ScrewSize): Ref =>
-      atom(
-        this.put(
-          `${title} (mm)`,
-          `from the table on ${this.data.name}`,
-          readingsRef(this.reader, SIZE_READINGS[part](screw.size)).text,
-          screw[part],
-        ),
-        screw[part],
-      );
+      orNothing(() => read(`${title} (mm)`, SIZE_READINGS[part](screw.size), screw[part])) ?? atom(NONE);
+    const { own } = screw.size;
     return {
       parts: {
         nominalMm: column('screw nominal', 'nominalMm'),
@@ -127,6 +125,7 @@ export class TableFormulas {
         majorMinMm: column('screw major, min', 'majorMinMm'),
         rootMaxMm: column('screw root, max', 'rootMaxMm'),
         pitchMm: column('pitch', 'pitchMm'),
+        flankDeg: (own && orNothing(() => read('flank (°)', [ownReading(own, 'flank')], screw.flankDeg))) ?? number(screw.flankDeg),
       },
     };
   }
