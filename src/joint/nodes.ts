@@ -456,6 +456,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     'from this on the sleeve always does',
     made(Grip.sleeveAlwaysReachesMm, 'sleeve tolerance', 'board tolerance'),
   ),
+  'sleeve asked': mm('sleeve that carries the clamp at all limits', made(Sizes.sumMm, 'board', 'sleeve always reaches')),
   'pilot at last thread': mm(
     'hole at the last full thread, open or not',
     made(Hole.holeAtDepthMm, 'pilot mouth', 'last full thread', 'hole draft'),

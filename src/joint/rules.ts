@@ -109,6 +109,7 @@ const LIST = [
     name: 'sleeve carries the clamp',
     broken: 'board carries the clamp',
     value: 'sleeve over the board',
+    shown: { words: ['a sleeve', 'high'], needs: 'sleeve asked', has: 'sleeve' },
     fail: { side: 'below', limit: 'sleeve never reaches' },
     review: { side: 'below', limit: 'sleeve always reaches' },
     when: ['has sleeve', 'has board'],
