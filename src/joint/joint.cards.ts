@@ -89,7 +89,7 @@ export const JOINT_CARDS: readonly Card[] = [
   card('JOINT.OUTPUTS', T, [], F.jointOutputs, {
     result: { shape: 'table', columns: ['name', 'unit', 'meaning'].map(name => ({ name, unit: '' })) },
     ...GENERAL,
-    example: { args: [], row: 17, values: ['engagement min', 'mm', 'full thread in the boss, worst case'] },
+    example: { args: [], row: 17, values: ['engagement min', 'mm', 'full thread in boss or insert, worst case'] },
     notLive: 'text',
   }),
 ];

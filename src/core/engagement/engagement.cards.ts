@@ -14,7 +14,13 @@ const length = param('length', mm, { symbol: 'L', above: 0 });
 const lengthTol = param('length_tol', lengthTolerance, { symbol: 't_L' });
 const layers = param('layers', numbers(LENGTH, { atLeast: 0 }), { symbol: 's_i' });
 const grip = param('grip', numbers(LENGTH, { atLeast: 0 }), { symbol: 'G' });
-const tolerances = param('tolerances', DEVIATIONS, { symbol: 't_i' });
+const tolerances = param('tolerances', DEVIATIONS, {
+  symbol: 't_i',
+  relation: exists(
+    [['>=', { formula: { gripMinMm: F.gripMinMm }, of: ['layers', ITSELF] }, 0]],
+    () => 'nothing of the grip is left at its least',
+  ),
+});
 const relief = param('relief', mm, { symbol: 'c', atLeast: 0, default: 0 });
 const reliefTol: Param<Deviation> = param('relief_tol', DEVIATION, { symbol: 't_c', default: 0 });
 const POINT = { symbol: 'y', atLeast: 0, uncounted: 'point not counted' } as const;
@@ -33,33 +39,18 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
     ...ONE_WAY,
     example: { args: [D1_LAYERS], result: 4.1 },
   }),
-  card(
-    'GRIP.LIMITS',
-    T,
-    [
-      layers,
-      param('tolerances', DEVIATIONS, {
-        symbol: 't_i',
-        relation: exists(
-          [['>=', { formula: { gripMinMm: F.gripMinMm }, of: ['layers', ITSELF] }, 0]],
-          () => 'nothing of the grip is left at its least',
-        ),
-      }),
-    ],
-    F.gripLimitsMm,
-    {
-      result: {
-        shape: 'row',
-        columns: [
-          { name: 'min', unit: 'mm' },
-          { name: 'nominal', unit: 'mm' },
-          { name: 'max', unit: 'mm' },
-        ],
-      },
-      ...ONE_WAY,
-      example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
+  card('GRIP.LIMITS', T, [layers, tolerances], F.gripLimitsMm, {
+    result: {
+      shape: 'row',
+      columns: [
+        { name: 'min', unit: 'mm' },
+        { name: 'nominal', unit: 'mm' },
+        { name: 'max', unit: 'mm' },
+      ],
     },
-  ),
+    ...ONE_WAY,
+    example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
+  }),
   card(
     'PENETRATION',
     T,

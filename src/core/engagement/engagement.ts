@@ -104,7 +104,8 @@ export function engagementSpreadMm(lengthTol: Deviation, tolerances: Deviations,
 /**
  * Full-thread engagement: worst min, nominal, worst max, root-sum-square half spread, mm.
  * L length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm; c relief, mm; t_c its tolerance, mm; y point, mm.
- * ENGAGEMENT.LIMITS accepts L above 0 mm; s_i, c, y at least 0 mm; lists of equal counts.
+ * ENGAGEMENT.LIMITS accepts L above 0 mm; s_i, c, y at least 0 mm; lists of equal counts; a negative least grip
+ * is refused.
  * Source: plane geometry (derived).
  */
 export function engagementLimitsMm(
@@ -146,7 +147,7 @@ export function penetrationMaxMm(lengthMm: number, lengthTol: Deviation, layersM
 /**
  * Smallest room under the tip, mm. Negative: the screw jacks the joint open.
  * H hole depth, mm; t_H its tolerance, mm; L screw length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm.
- * SCREW.BOTTOM accepts H, L above 0 mm; s_i at least 0 mm; lists of equal counts.
+ * SCREW.BOTTOM accepts H, L above 0 mm; s_i at least 0 mm; lists of equal counts; a negative least grip is refused.
  * Source: plane geometry (derived).
  */
 export function bottomRoomMm(

@@ -113,7 +113,7 @@ function picked(demand: Demand): number {
  * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
  * c relief, mm; t_c its tolerance, mm; end cone or flat.
  * SCREW.LENGTH.PICK accepts H above 0 mm; k above 0; s_i, g, c at least 0 mm; lists of equal counts;
- * where no standard length passes it is refused.
+ * a negative least grip and a joint that no standard length passes are refused.
  * Source: plane geometry (derived).
  */
 export function pickedLengthMm(
@@ -178,7 +178,7 @@ export function pickedJointLengthMm(
  * Each standard length, mm, with its worst engagement, mm and ÷ d, the hole depth it needs, mm, state and reason.
  * size of the screw; s_i layers, mm; t_i their tolerances, mm; k least engagement ÷ d; H hole depth, mm; g gap under the tip, mm;
  * c relief, mm; t_c its tolerance, mm; end cone or flat.
- * SCREW.LENGTH.TABLE accepts H above 0 mm; k above 0; s_i, g, c at least 0 mm; lists of equal counts.
+ * SCREW.LENGTH.TABLE accepts H above 0 mm; k above 0; s_i, g, c at least 0 mm; lists of equal counts; a negative least grip is refused.
  * Source: plane geometry (derived).
  */
 export function lengthTable(
