@@ -119,8 +119,8 @@ const guide = guideSheet({
       [
         [
           'length that fits',
-          '=ENCL.SCREW.LENGTH.PICK([screw],[seat],[seat tolerance],[ratio asked],[hole depth]-[hole depth tolerance],[bottom gap],[relief],' +
-            '[relief tolerance])',
+          '=ENCL.SCREW.LENGTH.PICK([screw],[seat],[seat tolerance],[ratio asked],[hole depth]-[hole depth tolerance],[bottom gap],' +
+            '[relief],[relief tolerance])',
           'mm',
           'the shortest of the box that holds and does not bottom',
         ],

@@ -45,6 +45,9 @@ const TAPPING = {
   'insert hole': '',
 } as const;
 
+/** Variant D. */
+export const INSERT_JOINT: Readonly<Record<string, Cell>> = COMMON;
+
 const variants = variantTable({
   title: 'Screws of the hatch side by side',
   common: COMMON,
