@@ -195,6 +195,20 @@ test('how an own screw is typed can be typed so', () => {
   expect(value('SCREW.LENGTHS', ownExample())).toEqual([[8], [10], [12], [16]]);
 });
 
+test('a function says of an own screw just where it takes one', () => {
+  const taking = cards.flatMap(({ id, example, params }) =>
+    params.flatMap(({ kind }, i) => {
+      if (kind.is !== 'screw' && kind.is !== 'screw size') return [];
+      const words = METADATA.functions.find(one => one.id === id)?.parameters[i]?.description ?? '';
+      const args = example.args.map((one, at) => (at === i ? ownExample() : /^ISO/.test(String(one)) ? 'pan' : one));
+      return [[id, words.includes('own screw'), call(id, args).ok]];
+    }),
+  );
+  expect(taking.filter(([, isSaid, isTaken]) => isSaid !== isTaken)).toEqual([]);
+  expect(taking.filter(([, isSaid]) => isSaid === true).length).toBeGreaterThan(15);
+  expect(taking.filter(([, isSaid]) => isSaid === false).map(([id]) => id)).toEqual(['HOLE.CLEARANCE', 'NUT.HEIGHT']);
+});
+
 test('related functions are those of the forms and of the joint', () => {
   const related = section(pageOf('BOSS.WALL'), 'related');
   expect(related).toContain('boss wall root');
