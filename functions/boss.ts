@@ -27,7 +27,7 @@ export function bossOd(hole: any, wall: any, distance?: any, draft?: any): any {
 /**
  * Outside diameter of a boss by the rule ratio × screw diameter, mm.
  * @customfunction BOSS.OD.RULE
- * @param size Screw in quotes, "ST2.9"; its nominal diameter is taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its nominal diameter is taken
  * @param ratio Ratio to the screw diameter, or a material, "ABS": its start value
  * @returns Outside diameter, mm
  */
@@ -133,7 +133,7 @@ export function bossFlat(steel: any, boss_fillet: any, wall_fillet: any): any {
  * Boss size asked by the screw against the one the sink share allows, mm, and the wall that satisfies both.
  * Spills as a table.
  * @customfunction BOSS.CONFLICT
- * @param size Screw in quotes, "ST2.9"; its nominal diameter is taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its nominal diameter is taken
  * @param wall Outer wall that the boss stands on, mm or text with unit
  * @param pilot Pilot hole, mm or text with unit; "ST2.9 ABS" reads it
  * @param [od_ratio] Outside diameter ÷ screw diameter, or a material, "ABS"; 2 if omitted

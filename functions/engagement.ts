@@ -76,7 +76,7 @@ export function engagementLimits(
  * Engagement ÷ screw diameter, a ratio.
  * @customfunction ENGAGEMENT.RATIO
  * @param engagement Full-thread engagement, mm or text with unit; a blank is 0
- * @param size Screw in quotes, "ST2.9"; its nominal diameter is taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its nominal diameter is taken
  * @returns Ratio
  */
 export function engagementRatio(engagement: any, size: any): any {
@@ -102,7 +102,7 @@ export function screwBottom(hole_depth: any, depth_tol: any, length: any, length
  * Every standard length with worst engagement, hole depth needed, state and reason, mm.
  * Spills as a table.
  * @customfunction SCREW.LENGTH.TABLE
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param layers Layers under the head, a row or column, mm or text with unit
  * @param tolerances Their tolerances: ± half width, mm, or text "+0.1/-0.2"; one for all will do
  * @param ratio Least worst-case engagement ÷ screw diameter, a number above 0
@@ -131,7 +131,7 @@ export function screwLengthTable(
  * Shortest standard length that holds well enough and does not bottom, mm.
  * If there is none the message says which rule stops it.
  * @customfunction SCREW.LENGTH.PICK
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param layers Layers under the head, a row or column, mm or text with unit
  * @param tolerances Their tolerances: ± half width, mm, or text "+0.1/-0.2"; one for all will do
  * @param ratio Least worst-case engagement ÷ screw diameter, a number above 0
@@ -160,7 +160,7 @@ export function screwLengthPick(
  * Every standard length, mm, with the number of joints it passes: one length for several places.
  * Spills as a table.
  * @customfunction SCREW.LENGTH.COMMON
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param grips Grips, one row a joint, mm or text with unit
  * @param grip_tolerances Tolerance of each grip: ± half width, mm, or text; one for all will do
  * @param hole_depths Hole depth of each joint from the boss face, mm or text; one for all will do

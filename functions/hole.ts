@@ -4,7 +4,7 @@ import { cell } from './cell';
  * Pilot hole for a thread-forming screw at a thread share, mm: d1 − e·(d1 − d2).
  * A start value: confirm it by torque tests.
  * @customfunction HOLE.PILOT
- * @param size Screw in quotes, "ST2.9"; its largest major and root diameter are taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its largest major and root diameter are taken
  * @param thread_share Share of the thread depth in the plastic: 0.75, "75 %" or a material, "ABS"
  * @returns Pilot hole, mm
  */
@@ -15,7 +15,7 @@ export function holePilot(size: any, thread_share: any[][]): any {
 /**
  * Share of the thread depth that bites into a hole, a fraction: (d1 − hole)/(d1 − d2).
  * @customfunction HOLE.THREAD.SHARE
- * @param size Screw in quotes, "ST2.9"; its largest major and root diameter are taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its largest major and root diameter are taken
  * @param hole Hole diameter, mm or text with unit; "ST2.9 ABS" reads the pilot hole
  * @returns Thread share, a fraction
  */
@@ -50,7 +50,7 @@ export function holeMouth(diameter: any, depth: any, draft?: any): any {
 /**
  * Hole at a depth ÷ largest root of the screw, a ratio; below 0.97 the boss is likely to split.
  * @customfunction HOLE.TIGHT
- * @param size Screw in quotes, "ST2.9"; its largest root diameter is taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its largest root diameter is taken
  * @param mouth Hole at its mouth, mm or text with unit; "ST2.9 ABS" reads the pilot hole
  * @param depth Depth from the mouth, mm or text with unit; a blank is 0
  * @param [draft] Draft per side, degrees or text; 0 if omitted
@@ -87,7 +87,7 @@ export function holeFloor(wall: any, boss_height: any, hole_depth: any): any {
 /**
  * Diameter of the relief (counterbore) at the mouth of a pilot hole, mm.
  * @customfunction HOLE.RELIEF
- * @param size Screw in quotes, "ST2.9"; its largest major diameter is taken
+ * @param size Screw in quotes, "ST2.9", or an own screw; its largest major diameter is taken
  * @param [play] Play on diameter, mm or text; "0 mm" for none, a blank or 0 is 0.2; 0.2 if omitted
  * @returns Relief diameter, mm
  */

@@ -3,7 +3,7 @@ import { cell } from './cell';
 /**
  * Major diameter (outside of the thread) of a screw, mm, from the thread table.
  * @customfunction SCREW.MAJOR
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param [limit] "max", "min" or "nominal"; "max" if omitted
  * @returns Major diameter, mm
  */
@@ -15,7 +15,7 @@ export function screwMajor(size: any, limit?: any): any {
  * Root diameter (core of the external thread) of a screw, mm, from the thread table.
  * For M threads the flat root is taken at max, the rounded root at min.
  * @customfunction SCREW.ROOT
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param [limit] "max" or "min"; "max" if omitted
  * @returns Root diameter, mm
  */
@@ -26,7 +26,7 @@ export function screwRoot(size: any, limit?: any): any {
 /**
  * Pitch of a screw thread, mm.
  * @customfunction SCREW.PITCH
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @returns Pitch, mm
  */
 export function screwPitch(size: any): any {
@@ -37,7 +37,7 @@ export function screwPitch(size: any): any {
  * Length at the point that carries no full thread, mm.
  * Machine screws count two pitches.
  * @customfunction SCREW.POINT
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40" or "#4 B"; none is held for AB
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 B", or an own screw; none is held for AB
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Length at the point, mm
  */
@@ -49,7 +49,7 @@ export function screwPoint(size: any, end?: any): any {
  * Diameter of a screw head, mm, from the table of its standard.
  * For a countersunk head the actual edge unless sharp is asked for.
  * @customfunction SCREW.HEAD.DIAMETER
- * @param size Screw in quotes: "M3", "ST2.9" or "#4"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4", or an own screw
  * @param head Head: a standard, "ISO 7045", or a trade word, "pan", "countersunk", "socket cap"
  * @param [limit] "max", "min", "nominal", or for countersunk heads "sharp"; "max" if omitted
  * @returns Head diameter, mm
@@ -61,7 +61,7 @@ export function screwHeadDiameter(size: any, head: any, limit?: any): any {
 /**
  * Height of a screw head, mm, from the table of its standard.
  * @customfunction SCREW.HEAD.HEIGHT
- * @param size Screw in quotes: "M3", "ST2.9" or "#4"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4", or an own screw
  * @param head Head: a standard, "ISO 7045", or a trade word, "pan", "countersunk", "socket cap"
  * @param [limit] "max", "min" or "nominal"; "max" if omitted
  * @returns Head height, mm
@@ -74,7 +74,7 @@ export function screwHeadHeight(size: any, head: any, limit?: any): any {
  * Standard nominal lengths of a screw, mm, shortest first.
  * Spills as one column.
  * @customfunction SCREW.LENGTHS
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @returns Lengths, mm
  */
 export function screwLengths(size: any): any[][] {
@@ -85,7 +85,7 @@ export function screwLengths(size: any): any[][] {
  * Lower and upper deviation of the length of a screw, mm.
  * Spills as one row.
  * @customfunction SCREW.LENGTH.TOL
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param length Nominal length, mm or text with unit
  * @param [end] "cone" or "flat" end of a tapping screw; "cone" if omitted
  * @returns Lower, upper deviation, mm
@@ -98,7 +98,7 @@ export function screwLengthTol(size: any, length: any, end?: any): any[][] {
  * All that is held of a screw and its head: value, unit, limit, standard and how it is held.
  * Spills as a table.
  * @customfunction SCREW.CARD
- * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB" or "#4 B"
+ * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
  * @param head Head: a standard, "ISO 7045", or a trade word, "pan", "countersunk", "socket cap"
  * @returns Table with a header row
  */

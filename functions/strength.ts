@@ -4,7 +4,7 @@ import { cell } from './cell';
  * Force that shears the plastic thread out of a boss, N, an estimate for tapping screws.
  * A machine thread in plastic is refused: the cylinder overstates it.
  * @customfunction PULLOUT
- * @param size Tapping screw in quotes, "ST2.9"; mean of its largest major and root diameter
+ * @param size Tapping screw in quotes, "ST2.9", or an own screw; mean of its largest major and root diameter
  * @param engagement Full-thread engagement, mm or text with unit
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
  * @param [safety] Safety factor, at least 1; 1 if omitted
@@ -19,7 +19,7 @@ export function pullout(size: any, engagement: any, yield_stress: any[][], safet
  * Force that tears the boss off across its net section, N, an estimate.
  * @customfunction PULLOUT.BOSS
  * @param od Outside diameter of the boss at the section, mm or text with unit
- * @param size Screw in quotes, "ST2.9"; its largest major diameter is taken as the hole
+ * @param size Screw in quotes, "ST2.9", or an own screw; its largest major diameter is taken as the hole
  * @param yield_stress Strength of the plastic, MPa or text, or a material, "ABS"
  * @param [safety] Safety factor, at least 1; 1 if omitted
  * @returns Force, N
@@ -45,7 +45,7 @@ export function pulloutSeat(head_diameter: any, seat: any, yield_stress: any[][]
  * Torque that strips the thread in the boss, N·m, an estimate from the pull-out force.
  * @customfunction TORQUE.STRIP
  * @param pullout Pull-out force of the thread, N or text, "120 lbf"
- * @param size Screw in quotes, "ST2.9"; mean of its largest major and root diameter
+ * @param size Screw in quotes, "ST2.9", or an own screw; mean of its largest major and root diameter
  * @param friction Friction of the screw in the plastic, a number
  * @returns Strip torque, N·m
  */
@@ -83,7 +83,7 @@ export function torqueWindow(drive: any, strip: any, ratio?: any, scatter?: any)
  * Torque that makes a clamp force under the head, N·m.
  * @customfunction TORQUE.CLAMP
  * @param force Clamp force, N or text, "45 lbf"
- * @param size Screw in quotes, "ST2.9"; mean of its largest major and root diameter
+ * @param size Screw in quotes, "ST2.9", or an own screw; mean of its largest major and root diameter
  * @param thread_friction Friction in the thread, a number above 0
  * @param head_friction Friction under the head, a number above 0
  * @param head_diameter Head diameter, mm or text; "M3 pan" reads its smallest; no countersunk heads

@@ -11,6 +11,9 @@ export const BATTERIES =
   'Batteries: swelling, heat and venting are not modelled. Check the deepest reach of the screw tip against the ' +
   'cells. Button cells: rules on child access may apply.';
 export const LOADS = 'Loads, lifting, pressure, vehicles, life safety: not covered. Plastics creep and crack under screws over time.';
+export const INSERTS =
+  'Inserts: how often one may be opened, how it is put in, what torque turns it and what force pulls it out of your ' +
+  'part are not computed, or estimates. A test with the moulded part decides.';
 export const VALUES =
   'Values of standards come from secondary copies or from memory, as said beside each; the standard itself and your own drawing govern.';
 export const BLANK = 'A blank input means not checked. Results hold for the inputs, units and versions shown.';

@@ -1,8 +1,10 @@
-// The five guides: each a workbook whose first choice fails and another passes, and why.
+// The seven guides: each a workbook whose first choice fails and another passes, and why.
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { demoWorkbook } from './demo';
 import * as Gauge from './guide-gauge';
+import * as Handheld from './guide-handheld';
+import * as Hatch from './guide-hatch';
 import * as Hive from './guide-hive';
 import * as Monitor from './guide-monitor';
 import * as Timer from './guide-timer';
@@ -33,4 +35,6 @@ export const GUIDES: readonly Guide[] = [
   { name: 'timer', title: Timer.TITLE, sentence: Timer.SENTENCE, workbook: Timer.timerGuide, start: START },
   { name: 'gauge', title: Gauge.TITLE, sentence: Gauge.SENTENCE, workbook: Gauge.gaugeGuide, start: START },
   { name: 'monitor', title: Monitor.TITLE, sentence: Monitor.SENTENCE, workbook: Monitor.monitorGuide, start: START },
+  { name: 'hatch', title: Hatch.TITLE, sentence: Hatch.SENTENCE, workbook: Hatch.hatchGuide, start: START },
+  { name: 'handheld', title: Handheld.TITLE, sentence: Handheld.SENTENCE, workbook: Handheld.handheldGuide, start: START },
 ];

@@ -32,6 +32,7 @@ export function table(column: number, rowNumber: number, columns: number, formul
   ];
 }
 
+/** A long text has the line for itself: no unit and no note. */
 export type SheetInput = readonly [name: string, value: Cell, unit: string, note: string];
 /** A line with its note, or a line whose answer is a sentence. */
 export type SheetStep = readonly [label: string, formula: string, unit: string, note: string] | readonly [label: string, formula: string];
@@ -104,11 +105,14 @@ export function stepSheet(
     ...about.list,
     ...row(inputHeader, COLUMN_HEADS, ['Inputs', 'value', 'unit', '', '', 'note']),
     ...inputs.flatMap(([name, value, unit, words], i) =>
-      row(firstInput + i, INPUT, [name, value, filled(unit), undefined, undefined, words]),
+      row(firstInput + i, INPUT, [name, value, filled(unit), undefined, undefined, filled(words)]),
     ),
   ];
   const states: string[] = [];
   const merged = about.merged;
+  inputs.forEach(([, , unit, words], i) => {
+    if (unit === '' && words === '') merged.push(`B${firstInput + i}:F${firstInput + i}`);
+  });
   let r = afterInputs;
   for (const [heading, steps, words] of blocks) {
     if (words !== undefined) {

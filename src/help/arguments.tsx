@@ -5,6 +5,7 @@ import { type Card, forgotten, type Param } from '../core/card';
 import { accepts } from '../core/read/accepts';
 import { limitWords } from '../core/read/limits';
 import { relationWords } from '../core/read/relation';
+import { ownExample } from '../core/screw/own';
 import type { Described } from './described-function';
 import { Symbol } from './formula';
 
@@ -75,10 +76,16 @@ export const Arguments = ({ card, listed }: { readonly card: Card; readonly list
       </dl>
     )}
     {card.params.some(({ kind }) => kind.is === 'screw') && (
-      <p class="quiet">
-        Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major diameter,
-        max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
-      </p>
+      <>
+        <p class="quiet">
+          Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major
+          diameter, max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
+        </p>
+        <p class="quiet">
+          An own screw is a text with its numbers, largest/smallest: <code>"{ownExample()}"</code>. The last word is forming, cutting or
+          machine; a countersunk head has a head angle. What is left out has no value.
+        </p>
+      </>
     )}
     {card.params.some(({ kind }) => kind.is === 'nut') && (
       <p class="quiet">

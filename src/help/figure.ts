@@ -1,13 +1,19 @@
-// Which dimensions of the demo's joint explain a topic or a function.
+// Which dimensions of a joint explain a topic or a function: that of the demo, and for inserts that of a guide.
 import type { Card, Topic } from '../core/card';
+import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
 import { type LegendEntry, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { jointNames, jointNamesAround } from './related';
 
-/** The joint of the demo, as its sheet has it. */
-const JOINT = new Variant(
+interface Shown {
+  readonly words: string;
+  readonly joint: Variant;
+}
+
+/** As its sheet has it. */
+const DEMO = new Variant(
   new Map(
     jointSheet.cells.flatMap(({ at, value }) => {
       const beside = jointSheet.cells.find(cell => cell.at === `B${at.slice(1)}`);
@@ -15,6 +21,10 @@ const JOINT = new Variant(
     }),
   ),
 );
+
+const OF_DEMO: Shown = { words: 'The joint of the demo', joint: DEMO };
+const WITH_INSERT: Shown = { words: 'The joint of the guide hatch', joint: new Variant(new Map(Object.entries(INSERT_JOINT))) };
+const shownFor = (topic: Topic): Shown => (topic === 'Inserts and nuts' ? WITH_INSERT : OF_DEMO);
 
 /** Topics that the section through a joint explains. */
 const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
@@ -59,6 +69,19 @@ const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
   ],
   'Strength (estimates)': ['head diameter', 'hole', 'seat', 'boss OD', 'full thread, worst'],
   'Board and supports': ['board', 'hole', 'head diameter', 'boss OD', 'boss height'],
+  'Inserts and nuts': [
+    'hole',
+    'insert diameter',
+    'boss OD',
+    'boss wall root',
+    'seat',
+    'insert length',
+    'full thread, worst',
+    'screw length',
+    'hole depth',
+    'boss height',
+    'wall',
+  ],
   'The joint as one table': [
     'recess diameter',
     'head diameter',
@@ -91,18 +114,20 @@ const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
 
 export interface Figure {
+  /** Which joint it is. */
+  readonly words: string;
   readonly svg: string;
   readonly legend: readonly (LegendEntry & { readonly isOwn: boolean })[];
 }
 
-const drawn = (only: readonly string[], own: ReadonlySet<string>): Figure => {
-  const { svg, legend } = section(JOINT, { letters: true, widthPx: WIDTH_PX, only });
-  return { svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
+const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySet<string>): Figure => {
+  const { svg, legend } = section(joint, { letters: true, widthPx: WIDTH_PX, only });
+  return { words, svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
 };
 
 export function topicFigure(topic: Topic): Figure | undefined {
   const names = DIMENSIONS[topic];
-  return names === undefined ? undefined : drawn(names, new Set());
+  return names === undefined ? undefined : drawn(shownFor(topic), names, new Set());
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
@@ -110,6 +135,7 @@ export function functionFigure(card: Card): Figure | undefined {
   const topic = DIMENSIONS[card.topic];
   if (topic === undefined) return undefined;
   const own = new Set(jointNames(card).map(drawnAs));
-  const around = drawn(jointNamesAround(card).map(drawnAs), own);
-  return around.legend.length >= MIN_DIMENSIONS && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(topic, own);
+  const shown = shownFor(card.topic);
+  const around = drawn(shown, jointNamesAround(card).map(drawnAs), own);
+  return around.legend.length >= MIN_DIMENSIONS && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(shown, topic, own);
 }

@@ -52,7 +52,7 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
   const optional = (name: string): string =>
     listed.parameters.find(parameter => parameter.name === name)?.optional === true ? `[${name}]` : name;
   const isOwnShown = figure?.legend.some(({ isOwn }) => isOwn) === true;
-  const caption = `The joint of the demo.${isOwnShown ? ' In bold: what this function works out there.' : ''}`;
+  const caption = `${figure?.words}.${isOwnShown ? ' In bold: what this function works out there.' : ''}`;
   const mistakes = [...(FUNCTION_MISTAKES[card.id] ?? []), ...TOPIC_WORDS[card.topic].mistakes];
   return written({
     title: card.id,

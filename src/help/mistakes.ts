@@ -21,13 +21,15 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   'Screws and standard data': {
     about:
       'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition ' +
-      'and how it is held; and start values of plastics.',
+      'and how it is held, or from the text of an own screw; and start values of plastics.',
     mistakes: [
       'The nominal diameter taken where the largest counts: a recess must clear the largest head, a hole the largest thread.',
       'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and ' +
         'height; purchasing may change them.',
       'Two standards for the same trade word. M3 pan heads of two standards differ by 0.4 mm in diameter: name the standard.',
       'M3 without quotes is a cell of the sheet, not a screw.',
+      'One piece of an own screw measured: pieces differ. Its drawing, or the largest and smallest of many.',
+      'The root of an own screw measured with jaws that sit on the flanks: it comes out too large.',
     ],
   },
   'Holes and core pins': {

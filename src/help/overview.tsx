@@ -17,7 +17,7 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
         <h1>{topic}</h1>
         <p class="lead">{about}</p>
         <div class="beside">
-          {figure !== undefined && <FigureWithLegend figure={figure} caption="The joint of the demo" />}
+          {figure !== undefined && <FigureWithLegend figure={figure} caption={figure.words} />}
           <section id="functions">
             <h2>Functions</h2>
             <ul class="list">

@@ -1,6 +1,7 @@
 // What a function has to do with others: derived from the plain forms and from the graph of the joint.
 import type { Card } from '../core/card';
 import { type Arg, boundsOf, type Made, namesIn, type Rule } from '../joint/graph';
+import * as Sizes from '../joint/formulas/sizes';
 import { INPUTS } from '../joint/inputs';
 import { NODES } from '../joint/nodes';
 import { RULES } from '../joint/rules';
@@ -46,6 +47,9 @@ function partsOf(name: string): readonly Arg[] {
   return node === undefined || cardsOf(node).length > 0 ? [] : node.args;
 }
 
+/** A quantity that is another one as it stands: of several the one that applies. */
+const asItStands = ({ formula }: Made): boolean => formula === Sizes.chosenMm || formula === Sizes.sameMm;
+
 export interface Related {
   readonly words: string;
   readonly ids: readonly string[];
@@ -54,8 +58,11 @@ export interface Related {
 export function related(card: Card): readonly Related[] {
   const mine = new Set(jointNames(card));
   const read = new Set(jointNamesAround(card).filter(name => !mine.has(name)));
-  const takes = MADE.filter(({ name }) => read.has(name)).flatMap(cardsOf);
-  const gives = MADE.filter(({ args }) => names(args).some(name => mine.has(name))).flatMap(cardsOf);
+  const passed = MADE.filter(asItStands);
+  const handedOn = new Set(passed.filter(({ args }) => names(args).some(name => mine.has(name))).map(({ name }) => name));
+  const readBehind = new Set(passed.filter(({ name }) => read.has(name)).flatMap(({ args }) => names(args)));
+  const takes = MADE.filter(({ name }) => read.has(name) || readBehind.has(name)).flatMap(cardsOf);
+  const gives = MADE.filter(({ args }) => names(args).some(name => mine.has(name) || handedOn.has(name))).flatMap(cardsOf);
   const calls = calledBy(card.id);
   const users = [...CARDS.keys()].filter(id => calledBy(id).includes(card.id));
   const list = (words: string, ids: readonly string[]): Related => ({ words, ids: [...new Set(ids)].filter(id => id !== card.id) });

@@ -265,6 +265,130 @@ describe('classroom monitor', () => {
   });
 });
 
+describe('hatch that is opened often', () => {
+  const { step, under } = read('hatch');
+  const [A, B, C, D] = [
+    'A  tapping screw in plastic',
+    'B  insert, wide hole in the hatch',
+    'C  insert, screw too short',
+    'D  insert, screw and hole that fit',
+  ] as const;
+  // ST2.9 flat: 13 − 0.8, point 2.1; M3: js15, two pitches of point; the hatch is 2.3 at most, the insert at most 0.1 deeper
+  test.each([
+    [A, 13 - 0.8 - 2.3 - 0.6 - 2.1, 2.9, 13 - 2.1 + 0.5 + 0.1],
+    [B, 8 - 0.29 - 2.3 - 0.1 - 1, 3, 8 + 0.29 - 2.1 + 0.5 + 0.1],
+    [C, 6 - 0.24 - 2.3 - 0.1 - 1, 3, 6 + 0.24 - 2.1 + 0.5 + 0.1],
+    [D, 8 - 0.29 - 2.3 - 0.1 - 1, 3, 8 + 0.29 - 2.1 + 0.5 + 0.1],
+  ])('%s', (label, worst, d, needed) => {
+    expect(under('Variants', label, 'engagement min (mm)')).toBeCloseTo(worst, 9);
+    expect(under('Variants', label, 'engagement ratio')).toBeCloseTo(worst / d, 9);
+    expect(under('Variants', label, 'hole depth needed (mm)')).toBeCloseTo(needed, 9);
+  });
+  test('states and reasons', () => {
+    expect(
+      [A, B, C, D].map(label => ['state', 'openings', 'openings and joint', 'reason'].map(head => under('Variants', label, head))),
+    ).toEqual([
+      ['pass', 'fail', 'fail', '–'],
+      ['fail', 'pass', 'fail', 'screw may draw the insert out: needs insert landing at least 0.1 mm, has 0.05 mm'],
+      ['fail', 'pass', 'fail', 'too little full thread: needs engagement ratio at least 1, has 0.787'],
+      ['pass', 'pass', 'pass', '–'],
+    ]);
+    expect(
+      [
+        'bears the openings',
+        'bears the openings, insert',
+        'insert not drawn out',
+        'insert not drawn out, medium hole',
+        'clears the bottom',
+      ].map(label => step(label)),
+    ).toEqual(['fail', 'pass', 'fail', 'pass', 'pass']);
+  });
+  test('the steps say the same', () => {
+    expectPrinted(
+      [
+        'openings',
+        'A: full thread, min, nominal, max, ±rss',
+        'ring of the insert under the hatch',
+        'ring of the insert under the hatch, medium hole',
+        'boss round the insert',
+        'hole for the insert, depth',
+        'full thread in the insert',
+        'full thread in the insert, short screw',
+      ].map(label => step(label)),
+      [120, 7.2, 0.05, 0.6, 9.4, 6, 4.31, 2.36],
+    );
+    // the boss grows by half a degree a side over 9 mm, the hole narrows by a quarter
+    expect(step('boss wall at the root')).toBeCloseTo((9.4 + 18 * tanDeg(0.5) - 4.2 + 18 * tanDeg(0.25)) / 2, 9);
+    const r = (step('largest circle in the root') as number) / 2;
+    const across = Math.sqrt(r * r - (2.8 - r) ** 2) + Math.sqrt(r * r - (1.8 - r) ** 2);
+    expect(across).toBeCloseTo(step('boss wall at the root') as number, 9);
+    expect(under('Variants', D, 'sink ratio')).toBeCloseTo(step('the same as boss wall ÷ wall') as number, 9);
+  });
+  test('the insert is not the stronger one', () => {
+    // ABS at yield 38 MPa: σ/√3·π·d·L, of the insert half
+    expect(step('pull-out of the insert (estimate)')).toBeCloseTo((38 / Math.sqrt(3)) * Math.PI * 4.7 * 5 * 0.5, 6);
+    expect(step('pull-out of the insert (estimate)')).toBeLessThan(step('pull-out of the tapping screw (estimate)') as number);
+    expect(under('Variants', D, 'pull-out (N)')).toBeLessThan(under('Variants', A, 'pull-out (N)') as number);
+  });
+});
+
+describe('hand-held meter', () => {
+  const { step, under } = read('handheld');
+  const [A, B, C, D] = ['A  first choice', 'B  longest', 'C  between them, in the corner', 'D  between them, out of the corner'] as const;
+  // seat 2.1 at most, relief 0.6, length 0.5 less, point 2
+  test.each([
+    [A, 10, 4.8],
+    [B, 16, 10.8],
+    [C, 12, 6.8],
+    [D, 12, 6.8],
+  ])('%s', (label, lengthMm, worst) => {
+    expect(lengthMm - 0.5 - 2.1 - 0.6 - 2).toBeCloseTo(worst, 9);
+    expect(under('Variants', label, 'engagement min (mm)')).toBeCloseTo(worst, 9);
+    expect(under('Variants', label, 'engagement ratio')).toBeCloseTo(worst / 3, 9);
+    expect(under('Variants', label, 'hole depth needed (mm)')).toBeCloseTo(lengthMm + 0.5 - 1.9 + 0.5 + 0.1, 9);
+  });
+  test('states and reasons', () => {
+    expect([A, B, C, D].map(label => [under('Variants', label, 'state'), under('Variants', label, 'reason')])).toEqual([
+      ['fail', 'too little full thread: needs engagement ratio at least 2, has 1.6'],
+      ['fail', 'screw bottoms: needs a hole 15.2 mm deep, has 12 mm'],
+      ['fail', 'thin mould steel beside the boss: needs mould steel at least 1.5 mm, has 1.391 mm'],
+      ['pass', '–'],
+    ]);
+    expect(
+      [
+        'holds',
+        'clears the bottom',
+        'holds, longest',
+        'clears the bottom, longest',
+        'holds, next length',
+        'clears the bottom, next length',
+        'steel stands',
+        'steel stands, moved',
+      ].map(label => step(label)),
+    ).toEqual(['fail', 'pass', 'pass', 'fail', 'pass', 'pass', 'fail', 'pass']);
+  });
+  test('the screw is read as it was typed', () => {
+    expectPrinted(
+      [
+        'major diameter, largest',
+        'root diameter, largest',
+        'head diameter, smallest',
+        'pilot by the thread share',
+        'length that fits',
+        'A: full thread, min, nominal, max, ±rss',
+      ].map(label => step(label)),
+      [3, 2.1, 5.3, 3 - 0.8 * 0.9, 12, 4.8],
+    );
+    expect(step('and what was not measured?')).toMatch(/^this own screw has no root diameter/);
+  });
+  test('steel beside the boss, and its root', () => {
+    expect(step('steel at the floor, in the corner')).toBeCloseTo(1.6 - 24 * tanDeg(0.5), 9);
+    expect(step('steel at the floor, moved')).toBeCloseTo(3.5 - 24 * tanDeg(0.5), 9);
+    expect(step('boss wall ÷ wall')).toBeCloseTo((6.4 + 24 * tanDeg(0.5) - 2.3 + 24 * tanDeg(0.25)) / 2 / 2.5, 9);
+    expect(step('pilot at the bottom ÷ root')).toBeCloseTo((2.3 - 24 * tanDeg(0.25)) / 2.1, 9);
+  });
+});
+
 test.each(GUIDES)('$name: what is typed looks like an input, what is worked out like a result', ({ workbook }) => {
   // a legend of the looks stands on the first sheet of the logger
   const sheets = workbook.sheets.filter(({ name }) => name !== 'Read me');

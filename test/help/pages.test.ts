@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { call, CARDS } from '../../src/registry';
+import { ownExample } from '../../src/core/screw/own';
+import { INSERT_JOINT } from '../../src/demo/guide-hatch';
 import { TOPICS, type Card } from '../../src/core/card';
 import type { Described } from '../../src/help/described-function';
 import { functionPage } from '../../src/help/function-page';
@@ -9,6 +11,7 @@ import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
 import { helpPages } from '../../src/help/pages';
 import { formOfCard } from '../../src/plain/forms';
 import { METADATA } from '../../src/tools/metadata';
+import { value } from '../kit/ask';
 
 const PAGES = helpPages(METADATA.functions);
 const page = (file: string): string => PAGES.get(file) ?? expect.fail(`there is no page ${file}`);
@@ -168,6 +171,42 @@ test('the figure shows what the function works out', () => {
   expect(pageOf('BOSS.WALL')).toMatch(/<tr class="own"><th scope="row">\w<\/th><td>boss wall root<\/td><td class="number">2\.183 mm/);
   expect(page('topics/board-and-supports.html')).toContain('<svg');
   expect(pageOf('STACK.PPM')).not.toContain('<svg');
+});
+
+test('inserts are explained on a joint with an insert, which passes', () => {
+  const row = (name: string, value: string): string => `<td>${name}</td><td class="number">${value}</td>`;
+  for (const one of [pageOf('INSERT.LANDING'), page('topics/inserts-and-nuts.html')]) {
+    expect(one).toContain('The joint of the guide hatch');
+    expect(one).toContain(row('insert diameter', '4.7 mm'));
+    expect(one).toContain(row('full thread, worst', '4.31 mm'));
+  }
+  const names = Object.keys(INSERT_JOINT);
+  expect(value('JOINT.TABLE', [names, Object.values(INSERT_JOINT)], [['state', 'reason']])).toEqual([
+    ['state', 'reason'],
+    ['pass', '–'],
+  ]);
+});
+
+test('how an own screw is typed can be typed so', () => {
+  expect(section(pageOf('HOLE.PILOT'), 'arguments')).toContain(`&quot;${ownExample()}&quot;`);
+  expect(pageOf('RECESS.DEPTH')).not.toContain('own screw');
+  // 3.0 − 0.8·(3.0 − 2.1)
+  expect(value('HOLE.PILOT', ownExample(), 0.8)).toBeCloseTo(2.28, 9);
+  expect(value('SCREW.LENGTHS', ownExample())).toEqual([[8], [10], [12], [16]]);
+});
+
+test('a function says of an own screw just where it takes one', () => {
+  const taking = cards.flatMap(({ id, example, params }) =>
+    params.flatMap(({ kind }, i) => {
+      if (kind.is !== 'screw' && kind.is !== 'screw size') return [];
+      const words = METADATA.functions.find(one => one.id === id)?.parameters[i]?.description ?? '';
+      const args = example.args.map((one, at) => (at === i ? ownExample() : /^ISO/.test(String(one)) ? 'pan' : one));
+      return [[id, words.includes('own screw'), call(id, args).ok]];
+    }),
+  );
+  expect(taking.filter(([, isSaid, isTaken]) => isSaid !== isTaken)).toEqual([]);
+  expect(taking.filter(([, isSaid]) => isSaid === true).length).toBeGreaterThan(15);
+  expect(taking.filter(([, isSaid]) => isSaid === false).map(([id]) => id)).toEqual(['HOLE.CLEARANCE', 'NUT.HEIGHT']);
 });
 
 test('related functions are those of the forms and of the joint', () => {

@@ -50,6 +50,10 @@ const QUANTITIES: Readonly<Record<string, OwnQuantity>> = {
 };
 const WORDS = Object.keys(QUANTITIES);
 
+/** How one is typed, with every quantity that a flat-seated head has. */
+export const ownExample = (): string =>
+  [...WORDS.filter(word => word !== 'head angle').map(word => `${word} ${QUANTITIES[word]?.example}`), KINDS[0]].join('; ');
+
 const CARD = new RegExp(`^(?:${[...WORDS, ...KINDS].join('|')})(?![a-z])`, 'i');
 /** What stands behind a whole card, a head or a fit, follows its kind: "… ; forming pan". */
 const KIND = new RegExp(`^(${KINDS.join('|')})(?: (.+))?$`, 'i');
