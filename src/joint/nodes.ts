@@ -392,7 +392,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(InBoss.insertTearN, 'boss OD', 'insert OD', 'yield stress', 'safety'),
     { where: ['has insert', 'takes an insert'] },
   ),
-  'insert OD': mm('insert diameter where one is given', made(Sizes.given, 'insert diameter'), { where: ['has insert', 'takes an insert'] }),
+  // a copy knows the kind of its screw by the row of its table: another kind has no diameter there
+  'insert OD': mm('insert diameter where one is given', made(Sizes.given, 'insert diameter'), {
+    where: ['has insert', 'takes an insert', 'major max'],
+  }),
   'insert length min': mm('insert at its shortest', made(Sizes.smallestMm, 'insert length', 'insert tolerance')),
   'insert bottom': mm('depth of the insert’s far end', made(Insert.insertHoleDepthMm, 'insert length', NONE, 'insert below face')),
   'hole depth for the insert': mm(

@@ -3,11 +3,16 @@ import { type State, WORST_FIRST } from '../core/check/check';
 import type { Cell } from '../core/kinds';
 import { Refused } from '../core/refuse';
 import { type Finding, NotApplicable } from './graph';
+import { INPUTS } from './inputs';
 import { isVerdict, type Output, OUTPUTS, type VerdictName } from './outputs';
 import { firstRemedy } from './remedy';
 import type { Variant } from './variant';
 import { sentence } from './words';
 
+/** Inputs that are refused beside an insert. */
+export const ONLY_IN_PLASTIC: readonly string[] = [...INPUTS]
+  .filter(([, { askedWhere }]) => askedWhere?.alone === true)
+  .map(([name]) => name);
 /** Reasons that one cell shows. */
 const MAX_REASONS = 5;
 
@@ -61,8 +66,12 @@ function reasonOf(variant: Variant, asked: readonly Output[]): string {
   return worst === undefined || worst.state === 'pass' ? '–' : sentence(worst);
 }
 
-/** The first output that applies and has no value. */
-const missing = (variant: Variant, asked: readonly Output[]): Output | undefined =>
-  asked.find(output => !isVerdict(output) && hasNoValue(variant.outcome(output)));
+/** The first output that applies and has no value, or an input that is given where nothing takes it. */
+export const missing = (variant: Variant, asked: readonly Output[]): string | undefined =>
+  asked.find(output => !isVerdict(output) && hasNoValue(variant.outcome(output))) ?? misplaced(variant);
+
+/** What only a thread in plastic has, beside an insert. */
+const misplaced = (variant: Variant): string | undefined =>
+  variant.outcome('has insert') === true ? ONLY_IN_PLASTIC.find(name => hasNoValue(variant.outcome(name))) : undefined;
 
 const hasNoValue = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);

@@ -2,10 +2,10 @@
 // at every bound, and over populations. The product is asked through its calls alone.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { BOUNDS, type Bound } from './verdicts/bounds';
-import { BORDERLINE, BY_THE_BOOK, CORPUS, IMPOSSIBLE_OR_BAD, SOUND, type State, type Verdict } from './verdicts/corpus';
+import { BORDERLINE, BY_THE_BOOK, CORPUS, IMPOSSIBLE_OR_BAD, INSERTED, SOUND, type State, type Verdict } from './verdicts/corpus';
 import { ARGUED, populationFigures, RULES, type Figures } from './verdicts/figures';
 import { impossible, IMPOSSIBLE, type Impossible, type Inputs } from './verdicts/oracle';
-import { ordinary, SPOILED_BY, unspoiled, wild } from './verdicts/population';
+import { ordinary, SPOILED_BY, unspoiled, unspoiledInserts, wild, wildInserts } from './verdicts/population';
 import { rulesOf, statesOf, table, type RuleRow } from './verdicts/product';
 
 const SLOW_MS = 60_000;
@@ -87,6 +87,22 @@ const FORBIDDEN: Readonly<Record<Impossible, readonly [cannot: Inputs, can: Inpu
     { 'boss OD': 6, 'board hole': 5.91 },
     { 'boss OD': 6, 'board hole': 5.89 },
   ],
+  'insert held by nothing': [
+    { ...INSERTED, 'insert hole': 4.56 },
+    { ...INSERTED, 'insert hole': 4.54 },
+  ],
+  'insert drawn out': [
+    { ...INSERTED, hole: 4.51 },
+    { ...INSERTED, hole: 4.49 },
+  ],
+  'insert longer than its hole': [
+    { ...INSERTED, 'hole depth': 5.79 },
+    { ...INSERTED, 'hole depth': 5.81 },
+  ],
+  'insert wider than the boss': [
+    { ...INSERTED, 'boss OD': 4.59 },
+    { ...INSERTED, 'boss OD': 4.61 },
+  ],
   'groove through the wall': [{ 'ring depth': 2.51 }, { 'ring depth': 2.49 }],
 };
 
@@ -100,7 +116,7 @@ describe('the oracle itself', () => {
   test('has nothing against joints that can be', () => {
     expect(impossible(SOUND)).toEqual([]);
     expect(BY_THE_BOOK.filter(({ inputs }) => impossible(inputs).length > 0)).toEqual([]);
-    expect(unspoiled(500).filter(inputs => impossible(inputs).length > 0)).toEqual([]);
+    expect([...unspoiled(500), ...unspoiledInserts(200)].filter(inputs => impossible(inputs).length > 0)).toEqual([]);
   });
 });
 
@@ -116,7 +132,8 @@ describe('the corpus, joint by joint', () => {
 
 describe('joints that cannot be', () => {
   const JOINTS = 30_000;
-  const judged = wild(JOINTS).map(inputs => ({ inputs, why: impossible(inputs) }));
+  const WITH_INSERT = 6_000;
+  const judged = [...wild(JOINTS), ...wildInserts(WITH_INSERT)].map(inputs => ({ inputs, why: impossible(inputs) }));
   const cannot = judged.filter(({ why }) => why.length > 0);
   const can = judged.filter(({ why }) => why.length === 0).slice(0, 1_000);
   /** They come with another: no seat lets the tip through the bottom, and a hole as wide as the boss lets the head through. */
@@ -146,6 +163,7 @@ describe('joints that cannot be', () => {
 
   test('and the same joints pass while nothing is spoiled', () => {
     expect(new Set(statesOf(unspoiled(300)))).toEqual(new Set(['pass']));
+    expect(new Set(statesOf(unspoiledInserts(100)))).toEqual(new Set(['pass']));
     expect(statesOf(can.map(({ inputs }) => inputs)).filter(state => state === 'pass').length).toBeGreaterThanOrEqual(200);
   });
 });

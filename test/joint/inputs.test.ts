@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { accepts } from '../../src/core/read/accepts';
 import { INPUTS } from '../../src/joint/inputs';
 
-/** `*` required; `°` a blank or bare 0 is refused, a zero has its unit; `made` its default is worked out; `–` it has none. */
+/** `*` required; `°` a blank or bare 0 is refused, a zero has its unit; `made` its default is worked out; `–` it has none; `insert` required with an insert. */
 const TYPED: readonly (readonly [name: string, kind: string, limits: string, fallback: string | number])[] = [
   ['screw', 'screw', '', '*'],
   ['head', 'head', '', '*'],
@@ -41,7 +41,7 @@ const TYPED: readonly (readonly [name: string, kind: string, limits: string, fal
   ['relief', 'length', '>=0', '° 0.5'],
   ['relief tolerance', 'tolerance', '', '° 0.1'],
   ['relief diameter', 'length', '>0', 'made'],
-  ['ratio', 'number', '>0', 2],
+  ['ratio', 'number', '>0', 'made'],
   ['pilot', 'length of a screw with a fit, "M3 medium", or', '>0', 'made'],
   ['pilot tolerance', 'tolerance', '', '° 0.05'],
   ['pilot held at', 'pilot held at: "mid" "mouth"', '', 'mid'],
@@ -56,6 +56,14 @@ const TYPED: readonly (readonly [name: string, kind: string, limits: string, fal
   ['bottom gap', 'length', '>=0', '° 0.5'],
   ['root fillet', 'length', '>=0', 0],
   ['ring depth', 'length', '>=0', 0],
+  ['insert diameter', 'length', '>0', '–'],
+  ['insert length', 'length', '>0', 'insert'],
+  ['insert hole', 'length', '>0', 'made'],
+  ['insert below face', 'length', '>=0', 0],
+  ['insert tolerance', 'tolerance', '', '° 0.1'],
+  ['insert landing limit', 'length', '>0', 0.3],
+  ['insert ratio', 'number', '>0', 2],
+  ['insert margin', 'length', '>=0', '° 1'],
   ['face', 'face: "hidden" "show"', '', 'hidden'],
   ['head face', 'face: "hidden" "show"', '', 'show'],
   ['yield stress', 'stress of a material, "ABS" or your own two-column card: its strength', '>0', 'made'],
@@ -105,21 +113,22 @@ describe('each input as typed', () => {
 
     const [mark, value = mark] = String(fallback).split(' ') as [string, string?];
     const isMade = value === 'made';
-    const fixed = mark === '*' || value === '–' || isMade ? undefined : Number.isNaN(Number(value)) ? value : Number(value);
+    const isRequired = mark === '*' || mark === 'insert';
+    const fixed = isRequired || value === '–' || isMade ? undefined : Number.isNaN(Number(value)) ? value : Number(value);
     expect(param.blank).toEqual(
       // an own screw may bring its head
       name === 'head'
         ? { sameAs: 'screw', take: expect.any(Function) as unknown }
         : mark === '°'
           ? 'explicit'
-          : mark === '*'
+          : isRequired
             ? 'refused'
             : fixed === undefined
               ? 'absent'
               : { default: fixed },
     );
     expect(made === undefined ? undefined : 'raw' in made ? made.raw : 'made').toEqual(isMade ? 'made' : fixed);
-    if (mark === '*') expect(defaultWords).toBe('required');
+    if (isRequired) expect(defaultWords).toBe(mark === '*' ? 'required' : 'required with an insert');
     else if (fixed !== undefined) expect(defaultWords).toBe(String(fixed));
   });
 });

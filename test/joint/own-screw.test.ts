@@ -146,7 +146,7 @@ describe('what only a card can do', () => {
   });
 
   test('a standard screw still needs its head', () => {
-    expect(String(row({ ...LOGGER, head: null }, ['recess diameter'])[0])).toContain('head is blank: put the name in quotes, "pan"');
+    expect(String(row({ ...LOGGER, head: null }, ['recess diameter'])[0])).toContain('head is left out: put the name in quotes, "pan"');
   });
 
   test('remedies name no other screw, and only its lengths', () => {

@@ -1,6 +1,5 @@
 // What is said of the rules of the joint (their limits: limits.test.ts), the forms in which a joint may be given, and what its card says.
 import { describe, expect, test } from 'vitest';
-import { RULES } from '../../src/joint/rules';
 import { jointCells, jointTable, variantBlock, variantsOf } from '../../src/joint/table';
 import { refusal, value } from '../kit/ask';
 import { type Inputs, SOUND } from '../kit/sound-joint';
@@ -221,10 +220,13 @@ describe('lists of names', () => {
   test('inputs and outputs have unit, default and meaning; what has no unit has a dash', () => {
     const inputs = new Map((value('JOINT.INPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
     expect(inputs.get('wall')).toEqual(['mm', 'required', 'nominal wall of the thread half']);
-    expect(inputs.get('ratio')).toEqual(['–', '2', 'full-thread engagement asked at worst case, ÷ d']);
+    expect(inputs.get('ratio')).toEqual(['–', '2; in an insert 1', 'full-thread engagement asked at worst case, ÷ d']);
     expect(inputs.get('hole draft')?.slice(0, 2)).toEqual(['°', '0.25']);
     const outputs = new Map((value('JOINT.OUTPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
-    expect(outputs.get('pull-out')).toEqual(['N', 'estimate: thread pull-out at worst-case engagement and thread share']);
+    expect(outputs.get('pull-out')).toEqual([
+      'N',
+      'estimate: thread pulled out at worst-case engagement and thread share, or the insert out of its boss',
+    ]);
     expect(outputs.get('state')).toEqual(['–', 'worst state of all rules']);
   });
 });
@@ -273,8 +275,29 @@ describe('CHECK.BOSS: the rules of the boss, and two that pull against each othe
 
   test('its rows', () => {
     expect([...boss().keys()]).toEqual([
-      // the table of limits.test.ts says by hand which are of the boss; this one has no board hole
-      ...RULES.filter(({ boss: isOfBoss, when }) => isOfBoss === true && when === undefined).map(({ name }) => name),
+      'thread bites at the mouth',
+      'pilot not too tight',
+      'floor under the hole',
+      'boss wall carries the thread',
+      'landing ring',
+      'sink, thread half',
+      'slenderness',
+      'core pin',
+      'outside diameter and sink agree',
+      'engagement and core pin agree',
+    ]);
+  });
+
+  test('its rows with an insert: those of the insert in place of those of a thread in plastic', () => {
+    const inserted = { screw: 'M3', hole: null, relief: 'default', pilot: null, 'insert diameter': 4.6, 'insert length': 5.7 };
+    expect([...boss(inserted).keys()]).toEqual([
+      'floor under the hole',
+      'insert held',
+      'insert not drawn out',
+      'landing ring',
+      'sink, thread half',
+      'slenderness',
+      'core pin',
       'outside diameter and sink agree',
       'engagement and core pin agree',
     ]);

@@ -51,6 +51,9 @@ export const numberless = ({ without }: Base): string[] => ASKED.filter(name => 
 /** Without load, friction and torques. */
 const NO_LOAD = ['load margin', 'strip torque', 'clamp force', 'bearing pressure'];
 
+/** What only a thread in plastic has. */
+const IN_PLASTIC = ['pilot hole', 'pilot mouth', 'pilot at tip', 'pilot bottom', 'thread share min', 'strip torque'];
+
 // by hand: without a sleeve no sleeve OD, without a board hole no board play and hold; a machine screw has no pull-out, a countersunk head no bearing ring and no seat shear;
 // without a point length no engagement (3), no pilot at the tip and no pull-out; without a seat no recess (5), no post (3), no hole of the head half, no sink of the
 // head half, no boss stack (the board plane is left out) and no seat shear
@@ -121,6 +124,50 @@ export const BASES: Readonly<Record<string, Base>> = {
       'boss height': 14,
       seat: '3 mm',
       length: 12,
+    },
+  },
+  'an insert': {
+    without: [...IN_PLASTIC, 'sleeve OD', 'board play', 'board hold', ...NO_LOAD.filter(name => name !== 'strip torque')],
+    inputs: {
+      screw: 'M3',
+      head: 'pan',
+      material: 'ABS',
+      length: 10,
+      wall: 3,
+      'board plane': 5.5,
+      seat: 2.5,
+      board: 1.6,
+      'boss height': 9,
+      'insert diameter': 4.6,
+      'insert length': 5.7,
+      'insert hole': 4,
+      'insert below face': 0.05,
+      'insert tolerance': '+0.03/-0.1',
+    },
+  },
+  'an insert moulded in, under a sleeve': {
+    without: IN_PLASTIC,
+    inputs: {
+      screw: 'M2.5',
+      head: 'pan',
+      material: 'PC',
+      length: 8,
+      wall: 2.5,
+      'board plane': 5.5,
+      seat: 2,
+      sleeve: 1.4,
+      'board hole': 5.6,
+      board: 1,
+      'boss height': 7,
+      'hole depth': 6.8,
+      'insert diameter': 3.9,
+      'insert length': 4,
+      load: 100,
+      friction: 0.2,
+      'drive torque': 0.1,
+      'set torque': 0.3,
+      'tool diameter': 4.5,
+      'steel gap': 6,
     },
   },
   'no point length held': {

@@ -125,7 +125,7 @@ export const headBehind = ({ size, rest }: Leading): Head | undefined =>
 
 /** Of a joint whose head is left out. */
 export function headOfOwn({ own }: Size): Head {
-  if (own === undefined) throw wrongInput('is blank: put the name in quotes, "pan"');
+  if (own === undefined) throw wrongInput('put the name in quotes, "pan"');
   ownReading(own, 'dkMax');
   ownReading(own, 'kMax');
   return ownHead(own);

@@ -38,6 +38,28 @@ export const DRIVEN: Inputs = { ...SOUND, friction: 0.2, 'drive torque': 0.13, '
 /** No draft on boss and hole, and the pilot held at the mouth: what is typed is what the root has. */
 export const STRAIGHT: Inputs = { ...SOUND, 'outside draft': '0°', 'hole draft': '0°', pilot: 2.4, 'pilot held at': 'mouth' };
 
+/** An insert of our own, 4.6 × 5.7 for M3, in a hole of 4.0; M3 is 2.98/2.874 (ISO 965-2), its head 5.6/5.3 (ISO 7045), 10 ± 0.29 long. */
+export const INSERTED: Inputs = {
+  screw: 'M3',
+  head: 'pan',
+  length: 10,
+  material: 'ABS',
+  wall: 3,
+  'board plane': 6,
+  seat: 2,
+  board: 1.6,
+  hole: 3.4,
+  'board hole': 3.4,
+  'boss height': 9,
+  'insert diameter': 4.6,
+  'insert length': 5.7,
+  'insert hole': 4,
+};
+/** Numbers of a screw as its maker would print them. */
+const OWN =
+  'major 3.0/2.9; root 2.1/2.0; pitch 1.34; point 2; head diameter 5.6/5.3; head height 2.4/2.2; lengths 8 10 12 16 20; ' +
+  'length tolerance 0.5; forming';
+
 export const without = (base: Inputs, ...names: readonly string[]): Inputs =>
   Object.fromEntries(Object.entries(base).filter(([name]) => !names.includes(name)));
 
@@ -60,6 +82,8 @@ const sound = on(SOUND);
 const reviewers = on(REVIEWERS);
 const sleeved = on(SLEEVED);
 const driven = on(DRIVEN);
+const inserted = on(INSERTED);
+const own = on({ ...SOUND, screw: OWN });
 const straight = on(STRAIGHT);
 const undriven = on(without(DRIVEN, 'set torque'));
 
@@ -1154,5 +1178,73 @@ export const BORDERLINE: readonly Verdict[] = [
   ),
 ];
 
+/** Threaded inserts, and screws typed as a card. */
+const INSERTS_AND_OWN: readonly Verdict[] = [
+  inserted(
+    'insert with room everywhere',
+    {},
+    'pass',
+    undefined,
+    'boss 2 × 4.6; reach 10.29 − 3.34 = 6.95 of 8.9; thread 4.75 = 1.58 d',
+    SCREW,
+  ),
+  inserted('insert hole as wide as the insert', { 'insert hole': 4.6 }, 'fail', 'insert held', 'hole 4.6 + 0.05, insert 4.6', GEOMETRY),
+  inserted('insert hole as wide at its largest', { 'insert hole': 4.56 }, 'fail', 'insert held', 'hole 4.56 + 0.05 = 4.61', GEOMETRY),
+  inserted(
+    'hole shallower than the insert',
+    { 'hole depth': 5.75, length: 8, ratio: 0.9 },
+    'fail',
+    'insert held',
+    'hole 5.75 − 0.1 = 5.65, insert 5.7; the tip reaches 8.29 − 3.34 = 4.95; thread 8 − 0.29 − 3.86 − 1.1 = 2.75, of 0.9 × 3',
+    GEOMETRY,
+  ),
+  inserted(
+    'hole without room below the insert',
+    { 'hole depth': 6.6, length: 8, ratio: 0.9 },
+    'review',
+    'insert held',
+    '6.6, of 5.7 + 1',
+    PRACTICE,
+  ),
+  inserted('boss of 1.48 inserts', { 'boss OD': 6.8 }, 'fail', 'insert held', '6.8, of 1.5 × 4.6 = 6.9', PRACTICE),
+  inserted('boss a little under two inserts', { 'boss OD': 9.1 }, 'review', 'insert held', '9.1, of 2 × 4.6 = 9.2', PRACTICE),
+  inserted(
+    'clearance hole wider than the insert',
+    { hole: 4.7, 'head diameter': 7, 'head diameter min': 6.6 },
+    'fail',
+    'insert not drawn out',
+    '(4.6 − 4.8)/2 = −0.1: nothing holds it back',
+    GEOMETRY,
+  ),
+  inserted('insert under a wide hole', { hole: 4.45 }, 'fail', 'insert not drawn out', '(4.6 − 4.55)/2 = 0.025, below 0.1', PRACTICE),
+  inserted('insert under a hole of 4.0', { hole: 4 }, 'review', 'insert not drawn out', '(4.6 − 4.1)/2 = 0.25, below 0.3', PRACTICE),
+  inserted(
+    'insert below the face',
+    { 'insert below face': 0.05 },
+    'review',
+    'insert not drawn out',
+    'at most 0.05 + 0.1 = 0.15 below, above 0.1',
+    PRACTICE,
+  ),
+  inserted(
+    'insert with a tapping screw',
+    { screw: 'ST2.9', length: 13, 'boss height': 11.2 },
+    'not checked',
+    'engagement',
+    'an insert has a machine thread',
+    GEOMETRY,
+  ),
+  own(
+    'own screw',
+    {},
+    'pass',
+    undefined,
+    'pilot 3 − 0.8 × 0.9 = 2.28, at its mouth 2.328: least share (2.9 − 2.378)/0.9 = 0.58; 14.1 − 13.16 = 0.94 under the tip',
+    GEOMETRY,
+  ),
+  own('own screw wider than its hole', { hole: 3.05 }, 'fail', 'screw passes the hole', 'screw 3.0 through 2.95', GEOMETRY),
+  own('own screw that bottoms', { length: 20 }, 'fail', 'screw clears the bottom', 'reach 20.5 − 3.34 = 17.16, of 14.1', GEOMETRY),
+];
+
 export const IMPOSSIBLE_OR_BAD: readonly Verdict[] = [...REVIEWED, ...BAD];
-export const CORPUS: readonly Verdict[] = [...IMPOSSIBLE_OR_BAD, ...BY_THE_BOOK, ...BORDERLINE];
+export const CORPUS: readonly Verdict[] = [...IMPOSSIBLE_OR_BAD, ...BY_THE_BOOK, ...BORDERLINE, ...INSERTS_AND_OWN];

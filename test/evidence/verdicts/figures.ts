@@ -5,7 +5,7 @@ import { designed } from './population';
 import { rulesOf, statesOf } from './product';
 
 export const STATES: readonly State[] = ['pass', 'review', 'fail', 'not checked'];
-/** The contract's rules, in its order; those of inserts come with inserts. */
+/** The contract's rules, in its order. */
 export const RULES = [
   'head fits the recess',
   'driver goes in',
@@ -26,6 +26,8 @@ export const RULES = [
   'floor under the hole',
   'wall under the groove',
   'boss wall carries the thread',
+  'insert held',
+  'insert not drawn out',
   'board held by the boss',
   'landing ring',
   'sink, thread half',
@@ -125,6 +127,8 @@ export const ARGUED: Readonly<Record<string, Argument>> = {
   'driver goes in': NOT_ASKED,
   'seat under the cone': NOT_ASKED,
   'wall under the groove': NOT_ASKED,
+  'insert held': NOT_ASKED,
+  'insert not drawn out': NOT_ASKED,
   'planned gap (boss hangs in tension)': NOT_ASKED,
   'load carried': NOT_ASKED,
   'strip before drive': NOT_ASKED,

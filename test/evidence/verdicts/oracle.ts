@@ -14,7 +14,9 @@ export interface Screw {
   readonly headMaxMm: number;
   readonly headMinMm: number;
   readonly headHeightMaxMm: number;
-  readonly kind: 'ST' | 'M' | '#';
+  readonly kind: 'ST' | 'M' | '#' | 'own';
+  /** Of an own screw. */
+  readonly lengthHalfMm?: number;
 }
 
 const st = (
@@ -116,12 +118,37 @@ export interface Deviations {
 }
 
 /** Length limits: tapping screws of ISO 7049 and ASME B18.6.3, machine screws js15 (ISO 4759-1). */
-export function lengthLimits({ kind }: Screw, lengthMm: number, end: 'cone' | 'flat'): Deviations {
+export function lengthLimits({ kind, lengthHalfMm }: Screw, lengthMm: number, end: 'cone' | 'flat'): Deviations {
+  if (lengthHalfMm !== undefined) return even(lengthHalfMm);
   if (kind === 'M')
     return even(lengthMm <= 3 ? 0.2 : lengthMm <= 6 ? 0.24 : lengthMm <= 10 ? 0.29 : lengthMm <= 18 ? 0.35 : lengthMm <= 30 ? 0.42 : 0.5);
   if (kind === '#') return even((lengthMm <= 19.05 ? 0.03 : lengthMm <= 38.1 ? 0.05 : 0.06) * INCH_MM);
   const half = lengthMm <= 19 ? 0.8 : lengthMm <= 38 ? 1.3 : 1.5;
   return end === 'flat' ? { lower: -half, upper: 0 } : even(half);
+}
+
+/** A screw typed as a card. */
+function ownScrew(card: string): Screw | undefined {
+  if (!card.startsWith('major ')) return undefined;
+  const pair = (name: string): readonly [number, number] => {
+    const [, max, min] = new RegExp(`(?:^|; )${name} ([\\d.]+)(?:/([\\d.]+))?`).exec(card) ?? [];
+    return [Number(max), Number(min ?? max)];
+  };
+  const [majorMaxMm, majorMinMm] = pair('major');
+  const [headMaxMm, headMinMm] = pair('head diameter');
+  const [point] = pair('point');
+  return {
+    kind: 'own',
+    nominalMm: majorMaxMm,
+    majorMaxMm,
+    majorMinMm,
+    rootMaxMm: pair('root')[0],
+    pointMm: { cone: point, flat: point },
+    headMaxMm,
+    headMinMm,
+    headHeightMaxMm: pair('head height')[0],
+    lengthHalfMm: pair('length tolerance')[0],
+  };
 }
 
 const even = (half: number): Deviations => ({ lower: -half, upper: half });
@@ -173,6 +200,10 @@ export const IMPOSSIBLE = {
   'sleeve wider than the board hole': 'the sleeve does not enter the board',
   'sleeve below the board': 'the sleeve does not come through the board',
   'board slips over the boss': 'the board hole is as wide as the boss',
+  'insert held by nothing': 'the hole is as wide as the insert',
+  'insert drawn out': 'the clearance hole is wider than the insert',
+  'insert longer than its hole': 'the insert does not go into its hole',
+  'insert wider than the boss': 'the insert is as wide as the boss',
   'groove through the wall': 'the groove round the boss is as deep as the wall',
 } as const;
 export type Impossible = keyof typeof IMPOSSIBLE;
@@ -186,7 +217,7 @@ const isCountersunk = (head: string): boolean => /countersunk|flat|oval|7046|705
 export function impossible(inputs: Inputs): readonly Impossible[] {
   const typed = new Typed(inputs);
   const size = typed.word('screw', '');
-  const screw = SCREWS[size];
+  const screw = SCREWS[size] ?? ownScrew(size);
   if (screw === undefined) throw new Error(`the oracle holds no ${size}`);
   const end = typed.word('end', 'cone') === 'flat' ? 'flat' : 'cone';
   const start = START[typed.word('material', '')];
@@ -245,7 +276,14 @@ export function impossible(inputs: Inputs): readonly Impossible[] {
   const reliefLimits = typed.limits('relief tolerance', 0.1);
   const deepest = length + lengths.upper - gripMin;
   const shallowest = length + lengths.lower - gripMax;
-  const engagementMin = shallowest - (relief + reliefLimits.upper) - point;
+  const insert = typed.number('insert diameter', NaN);
+  const hasInsert = typed.has('insert diameter');
+  const insertLength = typed.number('insert length', NaN);
+  const belowFace = typed.number('insert below face', 0);
+  const insertLimits = typed.limits('insert tolerance', 0.1);
+  const engagementMin = hasInsert
+    ? Math.min(shallowest - (belowFace + insertLimits.upper) - point, insertLength + insertLimits.lower)
+    : shallowest - (relief + reliefLimits.upper) - point;
 
   const height = typed.number('boss height', NaN);
   const depth = typed.number('hole depth', height);
@@ -255,12 +293,18 @@ export function impossible(inputs: Inputs): readonly Impossible[] {
   const pilotLimits = typed.limits('pilot tolerance', 0.05);
   const slope = 2 * tan(typed.number('hole draft', 0.25));
   const midMm = relief + (length - grip - relief - point) / 2;
-  const mouth = typed.word('pilot held at', 'mid') === 'mouth' ? pilot : pilot + midMm * slope;
+  const mouth = hasInsert
+    ? typed.number('insert hole', insert)
+    : typed.word('pilot held at', 'mid') === 'mouth'
+      ? pilot
+      : pilot + midMm * slope;
   const bossOd = typed.has('boss OD')
     ? typed.number('boss OD', NaN)
     : hasBoardHole && sleeve > 0
       ? NaN
-      : typed.number('od ratio', start?.odRatio ?? NaN) * screw.nominalMm;
+      : hasInsert
+        ? typed.number('insert ratio', 2) * insert
+        : typed.number('od ratio', start?.odRatio ?? NaN) * screw.nominalMm;
   const reliefDiameter = typed.number('relief diameter', screw.majorMaxMm + 0.2);
 
   const sleeveOd = hole + 2 * typed.number('sleeve wall', 1);
@@ -284,15 +328,19 @@ export function impossible(inputs: Inputs): readonly Impossible[] {
     'no seat': hasRecess && isOver(0, seat + seatLimits.lower),
     'cone through the seat': hasRecess && countersunk && isOver(coneDepth, seat + seatLimits.lower),
     'recess breaks out': hasRecess && (isOver(recess, postAtMm(seat)) || isOver(recessAtMm(inWall), postAtMm(plane - headWall))),
-    'thread touches nothing': isOver(mouth - Math.max(0, shallowest - point) * slope + pilotLimits.upper, screw.majorMinMm),
+    'thread touches nothing': !hasInsert && isOver(mouth - Math.max(0, shallowest - point) * slope + pilotLimits.upper, screw.majorMinMm),
     'screw does not reach': isOver(0, deepest) || isOver(0, engagementMin),
     'pin hole closed': isOver(depth * slope, mouth),
-    'hole wider than the boss': isOver(Math.max(mouth, relief > 0 ? reliefDiameter : 0), bossOd),
+    'hole wider than the boss': isOver(Math.max(mouth, !hasInsert && relief > 0 ? reliefDiameter : 0), bossOd),
     'boss falls into the clearance hole': isOver(holeMax, bossOd),
     'tip beyond the bottom': isOver(deepest, depth + depthLimits.lower),
     'sleeve wider than the board hole': through && isOver(sleeveRootMax, boardHole + boardHoleLimits.lower),
     'sleeve below the board': sleeve > 0 && isOver(board + boardLimits.lower, sleeve + sleeveLimits.upper),
     'board slips over the boss': hasBoardHole && isOver(boardHole + boardHoleLimits.upper, bossOd),
+    'insert held by nothing': typed.has('insert hole') && isOver(mouth + pilotLimits.upper, insert),
+    'insert drawn out': isOver(holeMax, insert),
+    'insert longer than its hole': isOver(insertLength + belowFace, depth + depthLimits.lower),
+    'insert wider than the boss': isOver(insert, bossOd),
     'groove through the wall': isOver(typed.number('ring depth', 0), wall),
   };
   return (Object.keys(IMPOSSIBLE) as Impossible[]).filter(what => judged[what]);

@@ -261,5 +261,71 @@ export const wild = (count: number, seed = SEED): readonly Inputs[] =>
     }, sound.inputs);
   });
 
+// --- Wild joints with an insert ---
+
+/** Inserts of our own, larger than the clearance hole by 0.35 and more a side. */
+const INSERTS: Readonly<Record<string, readonly [diameterMm: number, lengthMm: number]>> = {
+  'M2.5': [4.1, 4],
+  M3: [4.6, 5.7],
+  'M3.5': [5.2, 6],
+  M4: [5.9, 7],
+};
+
+function roomyInsert(draw: Draw): Inputs {
+  const size = draw.of(Object.keys(INSERTS));
+  const screw = screwOf(size);
+  const [diameter, length] = INSERTS[size] ?? [NaN, NaN];
+  const seat = draw.between(2, 2.5);
+  const board = draw.of([1, 1.6]);
+  const lost = seat + 0.1 + 1.1 * board + 0.1 + (screw.pointMm?.cone ?? NaN);
+  const screwLength = [8, 10, 12, 16].find(mm => mm + lengthLimits(screw, mm, 'cone').lower - lost >= screw.nominalMm) ?? NaN;
+  const reach = screwLength + lengthLimits(screw, screwLength, 'cone').upper - (seat - 0.1 + 0.9 * board);
+  const height = hundredths(max(reach + 0.65, length + 1.05) + draw.between(0, 0.5));
+  return {
+    screw: size,
+    head: 'pan',
+    material: draw.of(['ABS', 'PC+ABS', 'PP']),
+    length: screwLength,
+    wall: hundredths(diameter / 1.4),
+    seat,
+    'board plane': hundredths(seat + screw.headHeightMaxMm + board + 0.6),
+    board,
+    hole: hundredths(screw.nominalMm + 0.4),
+    'board hole': hundredths(screw.nominalMm + 0.5),
+    'boss OD': hundredths(2 * diameter),
+    'boss height': height,
+    'hole depth': height,
+    'insert diameter': diameter,
+    'insert length': length,
+    'insert hole': hundredths(diameter - 0.5),
+  };
+}
+
+const INSERT_SPOILS: readonly ((inputs: Inputs, draw: Draw) => Inputs)[] = [
+  (inputs, draw) => ({ 'insert hole': hundredths(number(inputs, 'insert diameter') * draw.between(0.8, 1.2)) }),
+  (inputs, draw) => ({ 'pilot tolerance': draw.between(0.05, 1) }),
+  (inputs, draw) => ({
+    hole: hundredths(number(inputs, 'insert diameter') * draw.between(0.8, 1.3)),
+    'head diameter': 9,
+    'head diameter min': 8.6,
+  }),
+  (inputs, draw) => ({ 'hole tolerance': draw.between(0.1, 2), 'head diameter': 9, 'head diameter min': 8.6 }),
+  (inputs, draw) => ({ 'insert length': hundredths(number(inputs, 'hole depth') * draw.between(0.4, 1.5)) }),
+  (inputs, draw) => ({ 'insert below face': hundredths(number(inputs, 'hole depth') * draw.between(0, 1)) }),
+  (inputs, draw) => ({ 'hole depth': hundredths(number(inputs, 'boss height') * draw.between(0.4, 1)), length: 6 }),
+  (inputs, draw) => ({ 'boss OD': hundredths(number(inputs, 'insert diameter') * draw.between(0.8, 2.2)) }),
+  (inputs, draw) => ({ 'insert tolerance': draw.between(0.05, 6) }),
+  (inputs, draw) => ({ length: draw.of([4, 5, 6, 20, 25]) }),
+];
+
+/** A joint with an insert of which one thing is moved. */
+export const wildInserts = (count: number, seed = SEED): readonly Inputs[] =>
+  joints(count, seed, draw => {
+    const sound = roomyInsert(draw);
+    return { ...sound, ...draw.of(INSERT_SPOILS)(sound, draw) };
+  });
+
+export const unspoiledInserts = (count: number, seed = SEED): readonly Inputs[] => joints(count, seed, roomyInsert);
+
 /** The joints before anything is moved. */
 export const unspoiled = (count: number, seed = SEED): readonly Inputs[] => joints(count, seed, draw => roomy(draw).inputs);

@@ -221,11 +221,10 @@ export class JointRow implements RowValues {
         ? this.value(name, input.meaning, onlyInput(input.fallback))
         : this.placed(name, fallback, `${input.meaning}; default`);
     const related = relatedTo(input.param, here.cell, owner => this.ref(owner));
-    return this.placed(
-      name,
-      atom(inputFormula(input.param, here, fallback, value as number | string, related, this.guards)),
-      input.meaning,
-    );
+    // what is refused elsewhere holds only there, typed or not
+    const taken = input.askedWhere?.alone === true && asked !== undefined && asked !== 'TRUE' ? [asked] : [];
+    const typed = atom(inputFormula(input.param, here, fallback, value as number | string, related, this.guards));
+    return this.placed(name, within(taken, typed), input.meaning);
   }
 
   /** The default as a formula, if it has one. */

@@ -63,7 +63,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
       `IFERROR(${conditions.length === 0 ? checked : `IF(${allOf(conditions)},${checked},"left out")`},"not checked")`,
       finding.state,
     ),
-    value: shown(({ size }) => size),
+    value: shown(({ size }) => size) ?? value,
     limit: shown(({ limit }) => limit),
     ...(fail.length > 0 && { room: (nominal: string) => leastRoom(fail, nominal) }),
   };

@@ -4,16 +4,10 @@ import { NotApplicable } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
 import { isVerdict, type Output } from '../../../joint/outputs';
-import type { Variant } from '../../../joint/variant';
+import { missing, ONLY_IN_PLASTIC } from '../../../joint/verdict';
 import type { JointRow } from './joint-row';
 import type { WriteCell } from './row-input';
 import { NONE } from './row-refs';
-
-const isLacking = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
-
-/** The first of these outputs that applies and has no value. */
-export const lackingIn = (variant: Variant, outputs: readonly Output[]): string | undefined =>
-  outputs.find(output => !isVerdict(output) && isLacking(variant.outcome(output)));
 
 /** The cell that names it, or has a dash. Undefined where each of them does not apply. */
 export function lackingCell(row: JointRow, title: string, outputs: readonly Output[], put: WriteCell): string | undefined {
@@ -26,9 +20,14 @@ export function lackingCell(row: JointRow, title: string, outputs: readonly Outp
     const cell = row.cellOf(output) ?? NONE;
     return [[output, typeof outcome === 'number' ? `ISNUMBER(${cell})` : `IFERROR(LEN(${cell})>0,FALSE)`]];
   });
+  if (variant.outcome('has insert') === true) {
+    const isRefused = (input: string): boolean => !(variant.outcome(input) instanceof NotApplicable);
+    tests.push(...ONLY_IN_PLASTIC.filter(isRefused).map(input => [input, 'FALSE'] as const));
+    ONLY_IN_PLASTIC.forEach(input => row.guards.addInputOfVerdict(input));
+  }
   if (tests.length === 0) return undefined;
   const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
-  return put(title, 'first of these outputs that has none', formula, lackingIn(variant, outputs) ?? '–');
+  return put(title, 'first of these outputs that has none', formula, missing(variant, outputs) ?? '–');
 }
 
 /** What an output that does not apply reads all the same must not come to be what cannot be read. */

@@ -2,10 +2,10 @@
 import type { State } from '../../../core/check/check';
 import type { Finding } from '../../../joint/graph';
 import { OUTPUTS, type VerdictName } from '../../../joint/outputs';
-import { stateOf, verdict } from '../../../joint/verdict';
+import { missing, stateOf, verdict } from '../../../joint/verdict';
 import { allOf } from '../inputs';
 import { countFormula, verdictFormulas } from './joint-verdict';
-import { lackingCell, lackingIn } from './row-lacking';
+import { lackingCell } from './row-lacking';
 import type { WriteCell } from './row-input';
 import { type JudgedRow, putMargin } from './row-margin';
 import { NO_VALUE } from './written-variants';
@@ -41,7 +41,7 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
   const state = stateOf(variant, outputs);
   const first = state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
   const stateCell = put('state', 'worst of all rules', formulas.state, state, 'result');
-  const what = first === undefined ? (lackingIn(variant, outputs) ?? '–') : wordsOf(first);
+  const what = first === undefined ? (missing(variant, outputs) ?? '–') : wordsOf(first);
   put('rule', 'what is wrong with the first rule of that state', formulas.rule(stateCell), what, 'result');
   put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
   put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
