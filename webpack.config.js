@@ -97,7 +97,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   output: { path: path.join(here, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[name].js', clean: true },
   resolve: {
     extensions: ['.tsx', '.ts', '.js'],
-    // Every browser has it; the way around it would bring a formatter of texts along.
+    // Every host has Object.defineProperty: what stands in for it is left out.
     alias: { '@stdlib/utils-define-property$': path.join(here, 'node_modules/@stdlib/utils-define-property/lib/builtin.js') },
   },
   externals: native,
