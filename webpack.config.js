@@ -95,7 +95,11 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
     'help/find': './src/help/find.ts',
   },
   output: { path: path.join(here, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[name].js', clean: true },
-  resolve: { extensions: ['.tsx', '.ts', '.js'] },
+  resolve: {
+    extensions: ['.tsx', '.ts', '.js'],
+    // Every host has Object.defineProperty: what stands in for it is left out.
+    alias: { '@stdlib/utils-define-property$': path.join(here, 'node_modules/@stdlib/utils-define-property/lib/builtin.js') },
+  },
   externals: native,
   module: {
     rules: [

@@ -23,7 +23,7 @@ export const INSERT_CARDS: readonly Card[] = [
     kind: 'common practice',
     sources: [{ title: 'two to three times the insert', held: 'common practice, read in 2 secondary copies' }],
     example: { args: [4.2], result: 8.4 },
-    caution: 'A start value: insert, plastic and the way it is put in decide; its drawing and a test govern.',
+    caution: 'A start value: the drawing of the insert and a test govern.',
   }),
   card(
     'INSERT.HOLE.DEPTH',
@@ -35,7 +35,7 @@ export const INSERT_CARDS: readonly Card[] = [
       kind: 'common practice',
       sources: [{ title: 'room under the insert for displaced plastic and the tip of the screw', held: 'common practice, from memory' }],
       example: { args: [5.8], result: 6.8 },
-      caution: 'The least depth: a screw that reaches through the insert needs its own room on top, SCREW.BOTTOM.',
+      caution: 'The least depth: a screw that reaches through needs its own room, SCREW.BOTTOM.',
     },
   ),
   card(
@@ -94,9 +94,7 @@ export const INSERT_CARDS: readonly Card[] = [
       kind: 'handbook formula',
       sources: [{ title: 'plastic that cannot shrink with a rigid insert', held: 'derived' }],
       example: { args: [90, 19, -60, '0.5 %'], result: 0.00926 },
-      caution:
-        'An estimate: nothing relaxed, no weld line, no notch at the knurl. A strain that lasts cracks a brittle plastic ' +
-        'after months, and oils or cleaners make it sooner. Test.',
+      caution: 'An estimate: nothing relaxed, no weld line, no notch. A strain that lasts cracks a brittle plastic after months. Test.',
     },
   ),
   card(
@@ -118,9 +116,7 @@ export const INSERT_CARDS: readonly Card[] = [
         { title: 'half of the surface holds', held: 'common practice, from memory' },
       ],
       example: { args: [4.2, 5.8, 40], result: 883.68 },
-      caution:
-        'An estimate for a short pull at room temperature: knurl, undercuts and the way it is put in decide. Installation and ' +
-        'torque-out are not computed. Confirm by test.',
+      caution: 'An estimate for a short pull. Installation and torque-out are not computed. Confirm by test.',
     },
   ),
 ];
