@@ -89,7 +89,7 @@ export interface Input {
   readonly defaultWords: string;
   /** The input by which its text is understood: a head by its screw. */
   readonly beside?: string;
-  /** Asked for where this is true; elsewhere a blank one does not apply, for this reason, and where it is taken there alone, a typed one is refused. */
+  /** Asked for where this is true; elsewhere a blank one does not apply, for this reason. Taken there `alone`: a typed one is refused. */
   readonly askedWhere?: { readonly condition: string; readonly otherwise: string; readonly alone?: true };
 }
 

@@ -1,5 +1,5 @@
 // Both sides of every numeric bound of the rules: one input moved between two joints, all others as they are.
-import { BORDERLINE, DRIVEN, SOUND, STRAIGHT, without, type State } from './corpus';
+import { BORDERLINE, DRIVEN, INSERTED, SOUND, STRAIGHT, without, type State } from './corpus';
 import type { Inputs } from './oracle';
 
 export interface Side {
@@ -41,7 +41,20 @@ const WIDE_HEAD: Inputs = { ...DRIVEN, 'head diameter min': 5.6 };
 /** A long screw holds more than its head bears. */
 const LONG: Inputs = { ...DRIVEN, hole: 4, length: 19, 'boss height': 17.2, 'drive torque': 0.1 };
 
+/** No deeper than the insert asks, under a short screw. */
+const SHORT: Inputs = { ...INSERTED, length: 8, ratio: 0.9, 'sink limit': 1.5 };
+
 const OTHERS: readonly Bound[] = [
+  // 1.5 and 2 × 4.6; 5.7 + 0.1 and 5.7 + 1; 4.6 − 0.05
+  bound('insert held', INSERTED, 'boss OD', [9.25, 'pass'], [9.15, 'review']),
+  bound('insert held', INSERTED, 'boss OD', [6.95, 'review'], [6.85, 'fail']),
+  bound('insert held', SHORT, 'boss height', [6.75, 'pass'], [6.65, 'review']),
+  bound('insert held', SHORT, 'boss height', [5.85, 'review'], [5.75, 'fail']),
+  bound('insert held', INSERTED, 'insert hole', [4.54, 'pass'], [4.56, 'fail']),
+  // holes of 4.6 − 2 × 0.1 and − 2 × 0.3 at most
+  bound('insert not drawn out', INSERTED, 'hole', [3.85, 'pass'], [3.95, 'review']),
+  bound('insert not drawn out', INSERTED, 'hole', [4.25, 'review'], [4.35, 'fail']),
+  bound('insert not drawn out', INSERTED, 'insert below face', [0, 'pass'], [0.02, 'review']),
   bound('head fits the recess', SOUND, 'allowance', [0.1, 'review'], [-0.15, 'fail']),
   bound('seat holds', { ...SOUND, 'boss height': 15.4 }, 'seat', [0.95, 'review'], [0.85, 'fail']),
   bound('seat under the cone', { ...SOUND, head: 'countersunk' }, 'seat', [3, 'review'], [2, 'fail']),

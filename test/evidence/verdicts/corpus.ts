@@ -83,7 +83,7 @@ const reviewers = on(REVIEWERS);
 const sleeved = on(SLEEVED);
 const driven = on(DRIVEN);
 const inserted = on(INSERTED);
-const own = on({ ...SOUND, screw: OWN });
+const own = on({ ...without(SOUND, 'head'), screw: OWN });
 const straight = on(STRAIGHT);
 const undriven = on(without(DRIVEN, 'set torque'));
 
@@ -1200,7 +1200,7 @@ const INSERTS_AND_OWN: readonly Verdict[] = [
   ),
   inserted(
     'hole without room below the insert',
-    { 'hole depth': 6.6, length: 8, ratio: 0.9 },
+    { 'boss height': 6.6, length: 8, ratio: 0.9 },
     'review',
     'insert held',
     '6.6, of 5.7 + 1',

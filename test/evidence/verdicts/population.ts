@@ -313,7 +313,7 @@ const INSERT_SPOILS: readonly ((inputs: Inputs, draw: Draw) => Inputs)[] = [
   (inputs, draw) => ({ 'insert length': hundredths(number(inputs, 'hole depth') * draw.between(0.4, 1.5)) }),
   (inputs, draw) => ({ 'insert below face': hundredths(number(inputs, 'hole depth') * draw.between(0, 1)) }),
   (inputs, draw) => ({ 'hole depth': hundredths(number(inputs, 'boss height') * draw.between(0.4, 1)), length: 6 }),
-  (inputs, draw) => ({ 'boss OD': hundredths(number(inputs, 'insert diameter') * draw.between(0.8, 2.2)) }),
+  (inputs, draw) => ({ 'boss OD': hundredths(number(inputs, 'insert diameter') * draw.between(0.85, 1.6)) }),
   (inputs, draw) => ({ 'insert tolerance': draw.between(0.05, 6) }),
   (inputs, draw) => ({ length: draw.of([4, 5, 6, 20, 25]) }),
 ];
