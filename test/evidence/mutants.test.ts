@@ -27,6 +27,40 @@ const shares = (rows: readonly string[][]): (readonly [string | undefined, numbe
 const head = (text: string): number[] =>
   (/^(?:Mutants|Facts) on 20\d\d-\d\d-\d\d\b[^:]*: (\d+) of (\d+) noticed/m.exec(text) ?? []).slice(1).map(Number);
 
+/** Files that were taken apart after the last run, and where their lines are now: those places were changed under the old names; and new ones. */
+const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly string[] } = {
+  from: ['src/joint/formulas.ts', 'src/joint/evaluate.ts'],
+  to: [
+    'src/core/insert/insert.cards.ts',
+    'src/core/insert/insert.ts',
+    'src/core/insert/nut.cards.ts',
+    'src/core/insert/nut.ts',
+    'src/core/material/start-limits.ts',
+    'src/core/read/cells.ts',
+    'src/core/read/limits.ts',
+    'src/core/read/read-quantity.ts',
+    'src/core/screw/own.ts',
+    'src/joint/base-functions.ts',
+    'src/joint/derive.ts',
+    'src/joint/formulas/boss.ts',
+    'src/joint/formulas/grip.ts',
+    'src/joint/formulas/head-half.ts',
+    'src/joint/formulas/insert.ts',
+    'src/joint/formulas/sizes.ts',
+    'src/joint/formulas/strength.ts',
+    'src/joint/grid.ts',
+    'src/joint/headings.ts',
+    'src/joint/judge.ts',
+    'src/joint/look-up.ts',
+    'src/joint/outputs.ts',
+    'src/joint/ranking.ts',
+    'src/joint/rows.ts',
+    'src/joint/slots.ts',
+    'src/joint/verdict.ts',
+    'src/joint/words.ts',
+  ],
+};
+
 test('tests notice at least 85 of 100 wrong places', () => {
   const [noticed = NaN, all = NaN] = head(formulas.text);
   expect(noticed / all).toBeGreaterThanOrEqual(0.85);
@@ -34,7 +68,7 @@ test('tests notice at least 85 of 100 wrong places', () => {
 
 test('tests notice at least 90 of 100 wrong facts of each file', () => {
   expect(head(facts.text)[1]).toBeGreaterThan(4500);
-  expect(facts.rows.map(([file]) => file).sort()).toEqual([...FILES].sort());
+  expect(facts.rows.map(([file]) => file).sort()).toEqual(FILES.filter(file => !SINCE_THE_RUN.to.includes(file)).sort());
   expect(shares(facts.rows).filter(([, share]) => !(share >= 0.9))).toEqual([]);
 });
 
@@ -57,40 +91,12 @@ test('the count of changed files sees every file of both parts', () => {
   expect(changedSince(page, () => undefined)).toEqual({ changed: [...listed], of: listed.size });
 });
 
-/** Files that were taken apart after the last run, and where their lines are now: those places were changed under the old names. */
-const MOVED_SINCE: { readonly from: readonly string[]; readonly to: readonly string[] } = {
-  from: ['src/joint/formulas.ts', 'src/joint/evaluate.ts'],
-  to: [
-    'src/core/material/start-limits.ts',
-    'src/core/read/cells.ts',
-    'src/core/read/limits.ts',
-    'src/core/read/read-quantity.ts',
-    'src/joint/base-functions.ts',
-    'src/joint/derive.ts',
-    'src/joint/formulas/boss.ts',
-    'src/joint/formulas/grip.ts',
-    'src/joint/formulas/head-half.ts',
-    'src/joint/formulas/sizes.ts',
-    'src/joint/formulas/strength.ts',
-    'src/joint/grid.ts',
-    'src/joint/headings.ts',
-    'src/joint/judge.ts',
-    'src/joint/look-up.ts',
-    'src/joint/outputs.ts',
-    'src/joint/ranking.ts',
-    'src/joint/rows.ts',
-    'src/joint/slots.ts',
-    'src/joint/verdict.ts',
-    'src/joint/words.ts',
-  ],
-};
-
 test('no file of core and joint is left out, but types, the bands of units, the version and the cards of the joint itself', () => {
   const files = ['src/core', 'src/joint']
     .flatMap(folder => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map(file => `${folder}/${file}`))
     .filter(file => file.endsWith('.ts'));
   const listed = [...formulas.rows, ...facts.rows].map(([file]) => file);
-  const isNew = (file: string): boolean => MOVED_SINCE.to.includes(file);
+  const isNew = (file: string): boolean => SINCE_THE_RUN.to.includes(file);
   expect(files.filter(file => !listed.includes(file) && !isNew(file)).sort()).toEqual([
     'src/core/card.ts',
     'src/core/cards.ts',
@@ -100,7 +106,7 @@ test('no file of core and joint is left out, but types, the bands of units, the 
     'src/joint/joint.cards.ts',
     'src/joint/variants.cards.ts',
   ]);
-  expect(listed.filter(file => !files.includes(file as string))).toEqual(MOVED_SINCE.from);
+  expect(listed.filter(file => !files.includes(file as string))).toEqual(SINCE_THE_RUN.from);
   // after the next run nothing is left to name here
-  expect(MOVED_SINCE.to.filter(file => listed.includes(file) || !files.includes(file))).toEqual([]);
+  expect(SINCE_THE_RUN.to.filter(file => listed.includes(file) || !files.includes(file))).toEqual([]);
 });

@@ -57,6 +57,7 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'DRAFT.SIZE': ['IF(direction="grows",size+2*distance*TAN(RADIANS(draft)),size-2*distance*TAN(RADIANS(draft)))>0'],
   'DRAFT.TEXTURE': ['base+per_step*texture_depth/0.025<90'],
   // each layer at its least
+  'ENGAGEMENT.LIMITS': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
   'GRIP.LIMITS': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
   'HOLE.AT': ['mouth-2*depth*TAN(RADIANS(draft))>0'],
   // the tolerance is that of the depth: the hole that comes out shallowest must still reach
@@ -83,6 +84,7 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'RECESS.DEPTH': ['board_plane>=seat'],
   'RECESS.FLOAT': ['hole>=screw'],
   'RECESS.SEAT': ['board_plane>=depth'],
+  'SCREW.BOTTOM': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
   'STACK.CPK': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'STACK.PPM': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'TORQUE.CLAMP': ['hole<head_diameter'],
