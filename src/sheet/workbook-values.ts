@@ -34,6 +34,7 @@ export const nameKey = (name: string, sheet?: string): string => (sheet === unde
 
 export class WorkbookValues extends Evaluator {
   private readonly sheets: ReadonlyMap<string, SourceSheet>;
+  private readonly crowded = new Set<string>();
   private readonly spilled = new Map<string, Cell>();
   private readonly known = new Map<string, Known>();
   private readonly open = new Set<string>();
@@ -58,6 +59,7 @@ export class WorkbookValues extends Evaluator {
   override value(sheet: string, at: string): One {
     if (!this.sheets.has(sheet)) return undefined;
     const cell = this.cell(sheet, at);
+    if (this.crowded.has(`${sheet}!${at}`)) return { cellError: '#SPILL!' };
     if (cell?.formula === undefined) return cell?.value ?? this.spilled.get(`${sheet}!${at}`) ?? this.blankAt(`${sheet}!${at}`);
     const worked = one(this.result(sheet, at));
     const first = isRows(worked) ? worked[0]?.[0] : worked;
@@ -108,7 +110,14 @@ export class WorkbookValues extends Evaluator {
     );
   }
 
-  /** Whether a cell was read as blank before a table spilled over it: what was worked out until then is forgotten. */
+  /** The table of this cell has no room. */
+  crowd(sheet: string, at: string): void {
+    const key = `${sheet}!${at}`;
+    this.isStale ||= !this.crowded.has(key);
+    this.crowded.add(key);
+  }
+
+  /** Whether a cell was read before a table spilled over it or found no room: what was worked out until then is forgotten. */
   startAnew(): boolean {
     if (!this.isStale) return false;
     this.isStale = false;

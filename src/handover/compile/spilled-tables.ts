@@ -27,8 +27,10 @@ function spilledOnce(source: WorkbookValues, workbook: SourceWorkbook): Map<stri
       const { row, column } = cellPosition(at);
       const places = result.flatMap((line, r) => line.map((_, c) => address(row + r, column + c))).slice(1);
       const taken = places.find(place => filled.has(place));
-      if (taken !== undefined) crowded.set(`${name}!${at}`, `its table has no room: ${taken} is filled`);
-      else {
+      if (taken !== undefined) {
+        crowded.set(`${name}!${at}`, `its table has no room: ${taken} is filled`);
+        source.crowd(name, at);
+      } else {
         places.forEach(place => filled.add(place));
         source.spill(name, row, column, result);
       }
