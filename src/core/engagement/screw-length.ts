@@ -35,21 +35,18 @@ interface Verdict {
 }
 
 /** What the tables hold of one standard length. */
-interface Choice {
-  readonly lengthMm: number;
-  readonly lengthTol: Deviation;
-}
+type Choice = Readonly<{ lengthMm: number; lengthTol: Deviation }>;
 
 const choicesOf = new Map<string, readonly Choice[]>();
 
-/** The standard lengths of a screw with this end, read once. */
+/** The standard lengths of a screw with this end, read once; those of an own screw each time. */
 function choices({ size }: Screw, end: End): readonly Choice[] {
   const key = `${size.text} ${end}`;
-  const held =
-    (size.own === undefined ? choicesOf.get(key) : undefined) ??
-    standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end) }));
-  choicesOf.set(key, held);
-  return held;
+  const known = size.own === undefined ? choicesOf.get(key) : undefined;
+  if (known !== undefined) return known;
+  const read = standardLengthsMm(size).map(lengthMm => ({ lengthMm, lengthTol: lengthDeviation(size, lengthMm, end) }));
+  if (size.own === undefined) choicesOf.set(key, read);
+  return read;
 }
 
 function judged(demand: Demand, { lengthMm, lengthTol: heldTol }: Choice): Verdict {
