@@ -151,7 +151,7 @@ describe('after it', () => {
     [
       'row of the arguments, or the joint of a limit',
       [3, 9],
-      [/- +"BOSS\.FOOT"/, /- +"room for the foot: review"/],
+      [/- +"BOSS\.FOOT"/, /- +"room for the foot: review 0"/],
       () => vitest('test/contract/arguments.test.ts', 'test/joint/limits.test.ts'),
     ],
     [
