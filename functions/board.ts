@@ -91,6 +91,52 @@ export function boardHold(boss_od: any, board_hole: any, sleeve: any, shift?: an
 }
 
 /**
+ * Sag of a board strip under a force in the middle of its span, mm: an estimate.
+ * @customfunction BOARD.SAG
+ * @param force Force in the middle of the span, as of a connector, N or text with unit
+ * @param span Span between the two supports, mm or text with unit
+ * @param width Width of the strip that carries, mm or text with unit
+ * @param thickness Thickness of the board, mm or text with unit
+ * @param modulus Modulus of the board in bending, MPa or text with unit, or a material
+ * @param [ends] "simple" (free to turn) or "clamped"; "simple" if omitted
+ * @returns Sag, mm
+ */
+export function boardSag(force: any, span: any, width: any, thickness: any, modulus: any[][], ends?: any): any {
+  return cell('BOARD.SAG', [force, span, width, thickness, modulus, ends]);
+}
+
+/**
+ * Strain on the surface of a board strip under a force in the middle of its span, in 1e-6: an estimate.
+ * @customfunction BOARD.STRAIN
+ * @param force Force in the middle of the span, as of a connector, N or text with unit
+ * @param span Span between the two supports, mm or text with unit
+ * @param width Width of the strip that carries, mm or text with unit
+ * @param thickness Thickness of the board, mm or text with unit
+ * @param modulus Modulus of the board in bending, MPa or text with unit, or a material
+ * @param [ends] "simple" (free to turn) or "clamped"; "simple" if omitted
+ * @returns Strain, in 1e-6
+ */
+export function boardStrain(force: any, span: any, width: any, thickness: any, modulus: any[][], ends?: any): any {
+  return cell('BOARD.STRAIN', [force, span, width, thickness, modulus, ends]);
+}
+
+/**
+ * First natural frequency of a rectangular board held along all edges, its mass spread evenly, Hz: an estimate.
+ * @customfunction BOARD.FREQUENCY
+ * @param length Length of the board, mm or text with unit
+ * @param width Width of the board, mm or text with unit
+ * @param thickness Thickness of the board, mm or text with unit
+ * @param mass Mass of the board with all that is on it, g or text with unit
+ * @param modulus Modulus of the board in bending, MPa or text with unit, or a material
+ * @param poisson Poisson ratio of the board, a number, or a material
+ * @param edges How all four edges are held: "simple" (free to turn) or "clamped"; no default
+ * @returns Frequency, Hz
+ */
+export function boardFrequency(length: any, width: any, thickness: any, mass: any, modulus: any[][], poisson: any[][], edges: any): any {
+  return cell('BOARD.FREQUENCY', [length, width, thickness, mass, modulus, poisson, edges]);
+}
+
+/**
  * Gap that two materials of one length need for a change of temperature, mm.
  * @customfunction THERMAL.GAP
  * @param length Length of both, mm or text with unit

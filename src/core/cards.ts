@@ -1,4 +1,5 @@
 // All functions that need the core alone.
+import { BENDING_CARDS } from './board/bending.cards';
 import { BOARD_CARDS } from './board/board.cards';
 import { BOSS_CARDS } from './boss/boss.cards';
 import type { Card } from './card';
@@ -12,6 +13,7 @@ import { NUT_CARDS } from './insert/nut.cards';
 import { MOULD_CARDS } from './mould/mould.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
+import { SNAP_CARDS } from './snap/snap.cards';
 import { HOOP_CARDS } from './strength/hoop.cards';
 import { PULL_OUT_CARDS } from './strength/pull-out.cards';
 import { TORQUE_CARDS } from './strength/torque.cards';
@@ -32,8 +34,10 @@ export const CORE_CARDS: readonly Card[] = [
   ...TORQUE_CARDS,
   ...HOOP_CARDS,
   ...BOARD_CARDS,
+  ...BENDING_CARDS,
   ...INSERT_CARDS,
   ...NUT_CARDS,
+  ...SNAP_CARDS,
   ...MOULD_CARDS,
   ...TOLERANCE_CARDS,
   ...STACK_CARDS,

@@ -122,6 +122,18 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'A cold insert in a brittle plastic: the hoop strain stays for years and cracks the boss.',
     ],
   },
+  'Snap hooks (estimates)': {
+    about:
+      'A hook in place of a screw: a straight cantilever that tapers from root to tip, its largest strain, how far and with ' +
+      'what force it bends, and what its ramp makes of that force. Estimates; which strain the plastic bears is its data.',
+    mistakes: [
+      'The strain at break or of a single pull taken for a hook that is opened often.',
+      'A hook that stays bent when closed: it creeps and lets go. It must stand free where it has snapped in.',
+      'A sharp inner corner at the root, where the strain is largest: the formula knows no notch.',
+      'A thin wall behind the root taken as stiff: it turns with the hook, which is then softer than computed.',
+      'A weld line or the gate at the root of the hook.',
+    ],
+  },
   'Ribs, lip, mould': {
     about: 'Ribs and junctions, the lip between the halves, which of rim and boss touches first, cooling and cavity size.',
     mistakes: [
@@ -203,6 +215,15 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'NUT.POCKET.CORNER': ['The least width across corners of the nut taken for the pocket: its sharp corners lie further out.'],
   'BOARD.CLAMP': ['The nominal gap judged alone.'],
   'BOARD.MARGIN': ['The required distance taken from here: it is never supplied, and has no default.'],
+  'BOARD.SAG': ['The whole board taken for the strip: what lies far from the force carries little.'],
+  'BOARD.STRAIN': ['The strain in the middle compared with a limit for the edge of a part: at a stiff part it rises.'],
+  'BOARD.FREQUENCY': [
+    'A board on its screws taken for one held along its edges: it swings far slower.',
+    'The bare board weighed: the mass of all parts on it belongs to it.',
+  ],
+  'SNAP.STRAIN': ['Half the thickness put in, or the width: asked is the thickness in the direction of bending.'],
+  'SNAP.FORCE': ['The modulus of the data sheet taken for a hook that bends slowly or warm: it is then softer.'],
+  'SNAP.MATING': ['The angle taken from the face of the wall: it is that to the direction of mating.'],
   'CAVITY.SIZE': ['The shrinkage of one grade kept after the resin was changed.'],
   'DRAFT.SIZE': ['“grows” and “shrinks” mixed up: they are seen from the end that holds the size.'],
   'JUNCTION.RATIO': ['A larger fillet against stress that makes the junction thicker: both pull in opposite directions.'],

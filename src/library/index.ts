@@ -8,6 +8,7 @@ export { OUTPUTS } from '../joint/outputs';
 export { JOINT_INPUT_NAMES } from '../joint/inputs';
 export { jointTable } from '../joint/table';
 
+export * from '../core/board/bending';
 export * from '../core/board/board';
 export * from '../core/boss/boss';
 export * from '../core/draft/draft';
@@ -18,6 +19,7 @@ export * from '../core/insert/insert';
 export * from '../core/insert/nut';
 export * from '../core/mould/mould';
 export * from '../core/recess/recess';
+export * from '../core/snap/snap';
 export * from '../core/strength/hoop';
 export * from '../core/strength/pull-out';
 export * from '../core/strength/torque';

@@ -11,6 +11,7 @@ export interface Quantity {
 
 const IN = 25.4;
 const LBF_N = 4.4482216152605;
+const LB_G = 453.59237;
 export const DEG = 1;
 
 export const LENGTH: Quantity = {
@@ -80,11 +81,30 @@ export const RATIO: Quantity = { noun: 'number', unit: '', example: 'a plain num
 /** A temperature is not a number of kelvins; a difference is. */
 export const TEMPERATURE: Quantity = { noun: 'temperature', unit: '°C', example: '240', units: { '°C': 1, C: 1 } };
 export const TEMPERATURE_CHANGE: Quantity = { noun: 'temperature change', unit: 'K', example: '40', units: { K: 1, '°C': 1, C: 1 } };
+export const MASS: Quantity = {
+  noun: 'mass',
+  unit: 'g',
+  example: '60, "60 g" or "2 oz"',
+  units: { g: 1, kg: 1000, oz: LB_G / 16, lb: LB_G },
+};
 export const DENSITY: Quantity = { noun: 'density', unit: 'g/cm³', example: '1.05', units: { 'g/cm³': 1, 'g/cm3': 1 } };
 export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', example: '0.085', units: { 'mm²/s': 1, 'mm2/s': 1 } };
 export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90 or "90 ppm/K"', units: { 'ppm/K': 1 } };
 
-export const QUANTITIES = [LENGTH, ANGLE, FORCE, TORQUE, STRESS, SHARE, TEMPERATURE_CHANGE, TEMPERATURE, DENSITY, DIFFUSIVITY, EXPANSION];
+export const QUANTITIES = [
+  LENGTH,
+  ANGLE,
+  FORCE,
+  TORQUE,
+  STRESS,
+  SHARE,
+  TEMPERATURE_CHANGE,
+  TEMPERATURE,
+  MASS,
+  DENSITY,
+  DIFFUSIVITY,
+  EXPANSION,
+];
 
 /** "mm, cm, m, µm, in, mil, thou": one spelling for each size. */
 export function unitsOf(quantity: Quantity): string {

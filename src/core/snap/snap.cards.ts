@@ -1,0 +1,121 @@
+import { card, ITSELF, type Card, type Relation, type Term } from '../card';
+import type { Source } from '../kinds';
+import { numeric, param } from '../read/params';
+import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS } from '../read/quantity';
+import { exists } from '../read/relation';
+import { ofMaterial } from '../read/sources';
+import { atanDeg } from '../maths';
+import * as F from './snap';
+
+const T = 'Snap hooks (estimates)';
+const mm = numeric(LENGTH);
+const THIRD = 'the formula holds for a deflection of at most a third of the length';
+const reach: Relation = exists([['>=', ['*', F.LARGEST_DEFLECTION, ITSELF], 'deflection']], () => THIRD);
+const strain: Term = { formula: { snapStrain: F.snapStrain }, of: ['deflection', 'length', 'thickness', ITSELF] };
+const small: Relation = exists(
+  [['>=', F.LARGEST_HOOK_STRAIN, strain]],
+  (number, tip) =>
+    `the formula holds for a strain of at most ${100 * F.LARGEST_HOOK_STRAIN} %, and this is ` +
+    `${(100 * F.snapStrain(number('deflection'), number('length'), number('thickness'), tip)).toPrecision(3)} %`,
+);
+
+const deflection = param('deflection', mm, { symbol: 'y', above: 0 });
+const length = param('length', mm, { symbol: 'L', above: 0 });
+const deflected = param('length', mm, { symbol: 'L', above: 0, relation: reach });
+const thickness = param('thickness', mm, { symbol: 't', above: 0 });
+const tip = { symbol: 't_t', above: 0, sameAs: 'thickness' };
+const strained = param('tip_thickness', mm, { ...tip, relation: small });
+
+const BEAM: Source = { title: 'curvature M/(E·I) integrated along the hook, root and wall stiff', held: 'derived' };
+const HANDBOOKS: Source = {
+  title: 'handbooks on snap joints: 0.67·ε·L²/t, and 1.09·ε·L²/t where the tip is half as thick',
+  held: 'from memory',
+};
+const HOOK =
+  'An estimate: the wall behind the root gives, and a hook shorter than five thicknesses shears. What strain the plastic bears, once or ' +
+  'often, comes from its data; left bent, it creeps. Round the root.';
+
+export const SNAP_CARDS: readonly Card[] = [
+  card('SNAP.STRAIN', T, [deflection, deflected, thickness, strained], F.snapStrain, {
+    result: { shape: 'number', name: 'largest strain', symbol: 'ε', unit: '' },
+    kind: 'handbook formula',
+    sources: [BEAM, HANDBOOKS],
+    example: { args: [2, 15, 2], result: 0.026667 },
+    caution: HOOK,
+  }),
+  card(
+    'SNAP.DEFLECTION',
+    T,
+    [
+      param('strain', numeric(SHARE), { symbol: 'ε', above: 0, atMost: F.LARGEST_HOOK_STRAIN }),
+      length,
+      thickness,
+      param('tip_thickness', mm, {
+        ...tip,
+        relation: exists(
+          [
+            [
+              '>=',
+              ['*', F.LARGEST_DEFLECTION, 'length'],
+              { formula: { snapDeflectionMm: F.snapDeflectionMm }, of: ['strain', 'length', 'thickness', ITSELF] },
+            ],
+          ],
+          () => THIRD,
+        ),
+      }),
+    ],
+    F.snapDeflectionMm,
+    {
+      result: { shape: 'number', name: 'deflection at the tip', symbol: 'y', unit: 'mm' },
+      kind: 'handbook formula',
+      sources: [BEAM, HANDBOOKS],
+      example: { args: ['3 %', 15, 2, 1], result: 3.68 },
+      caution: HOOK,
+    },
+  ),
+  card(
+    'SNAP.FORCE',
+    T,
+    [
+      deflection,
+      deflected,
+      param('width', mm, { symbol: 'w', above: 0 }),
+      thickness,
+      param('modulus', ofMaterial(STRESS, 'modulus'), { symbol: 'E', above: 0 }),
+      strained,
+    ],
+    F.snapForceN,
+    {
+      result: { shape: 'number', name: 'bending force at the tip', symbol: 'F', unit: 'N' },
+      kind: 'handbook formula',
+      sources: [BEAM],
+      example: { args: [2, 15, 5, 2, 2400], result: 14.2222 },
+      caution: HOOK,
+    },
+  ),
+  card(
+    'SNAP.MATING',
+    T,
+    [
+      param('force', numeric(FORCE), { symbol: 'F', above: 0 }),
+      param('angle', numeric(ANGLE), { symbol: 'α', above: 0, below: 90 }),
+      param('friction', numeric(RATIO), {
+        symbol: 'μ',
+        above: 0,
+        atMost: 1,
+        relation: exists(
+          [['>', { formula: { rampSlip: F.rampSlip }, of: ['angle', ITSELF] }, 0]],
+          (_, friction) => `the ramp locks itself from ${atanDeg(1 / friction).toFixed(2)}° on: no force moves it`,
+        ),
+      }),
+    ],
+    F.matingForceN,
+    {
+      result: { shape: 'number', name: 'axial force', symbol: 'F_a', unit: 'N' },
+      kind: 'handbook formula',
+      sources: [{ title: 'friction on a ramp', held: 'derived' }],
+      example: { args: [14.2, 30, 0.3], result: 15.068 },
+      caution: 'An estimate: friction differs with surface, speed and pressure. For release put in the angle of the return side.',
+    },
+  ),
+];
