@@ -21,6 +21,7 @@ const ANOTHER_WAY = 'evidence/independent.test.ts';
 const LINES = 'lines in the plane that meet';
 const CORNERS = 'every corner of the tolerances';
 const BLOCKS = 'sums and differences, on the four blocks of Shigley’s Ex. 1–3';
+const BENDING = 'evidence/bending.test.ts';
 const CHART = 'draft chart for 1 inch of depth, read in 1 secondary copy';
 const THE_TERM = 'the term with draft';
 const SHIGLEY_STACK = 'Shigley’s Mechanical Engineering Design, 9th ed., Ex. 1–3, p. 20, read in 1 secondary copy';
@@ -285,6 +286,24 @@ export const EVIDENCE: readonly Evidence[] = [
   ),
   ...byHand('core/board.test.ts', '(6 − 5.6)/2 = 0.2', '', 'BOARD.SLEEVE'),
   ...byHand('core/board.test.ts', '(8 − 6)/2 − (6 − 5.6)/2', '', 'BOARD.HOLD'),
+  ...anotherWay(
+    BENDING,
+    'BOARD.SAG and BOARD.STRAIN: curvature',
+    'layers of the thickness and the curvature of the half beam added up',
+    'BOARD.SAG',
+    'BOARD.STRAIN',
+  ),
+  ...anotherWay(BENDING, 'BOARD.FREQUENCY, simple: Ritz', 'Ritz’s method in polynomials, simple edges', 'BOARD.FREQUENCY'),
+  ...anotherWay(BENDING, 'BOARD.FREQUENCY, clamped: within', 'the same, clamped edges: within a hundredth', 'BOARD.FREQUENCY'),
+  ...only(
+    'clamped edges, within a hundredth',
+    published(
+      BENDING,
+      'BOARD.FREQUENCY, clamped: within a hundredth of Leissa',
+      'Leissa, The Free Vibration of Rectangular Plates, J. Sound Vib. 31 (1973), from memory',
+      'BOARD.FREQUENCY',
+    ),
+  ),
   ...published(
     'core/board.test.ts',
     'Crawford, Plastics Engineering, p. 63',
@@ -321,6 +340,26 @@ export const EVIDENCE: readonly Evidence[] = [
     ),
   ),
   ...standard(STANDARDS, 'NUT.POCKET, NUT.POCKET.CORNER and NUT.HEIGHT of %s', 'ISO 4032, read in secondary copies', 'NUT.HEIGHT'),
+
+  ...anotherWay(BENDING, 'SNAP.FORCE: the curvature', 'the curvature of the tapered beam added up twice', 'SNAP.FORCE'),
+  ...anotherWay(
+    BENDING,
+    'SNAP.STRAIN and SNAP.DEFLECTION: a search',
+    'the curvature added up twice, a search for the largest strain',
+    'SNAP.STRAIN',
+    'SNAP.DEFLECTION',
+  ),
+  ...only(
+    'one thickness, and a tip half as thick',
+    published(
+      BENDING,
+      'SNAP.DEFLECTION and SNAP.STRAIN as printed',
+      'handbooks on snap joints, from memory',
+      'SNAP.STRAIN',
+      'SNAP.DEFLECTION',
+    ),
+  ),
+  ...anotherWay(BENDING, 'SNAP.MATING: pressing', 'pressing and rubbing on the ramp put together', 'SNAP.MATING'),
 
   ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'RIB.TIP', 'RIB.BASE')),
   ...identity(INVERSE, 'RIB.BASE and RIB.TIP', 'one undoes the other', 'RIB.TIP', 'RIB.BASE'),

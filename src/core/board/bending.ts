@@ -51,6 +51,6 @@ export function boardFrequencyHz(
   const plateStiffnessNmm = (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
   const along = edges === 'clamped' ? 1.506 ** 4 : 1;
   const twist = edges === 'clamped' ? 1.248 ** 2 : 1;
-  const shapePerMm2 = sqrt(along / lengthMm ** 4 + along / widthMm ** 4 + (2 * twist) / (lengthMm * widthMm) ** 2);
-  return (PI / 2) * shapePerMm2 * sqrt((1e6 * plateStiffnessNmm * lengthMm * widthMm) / massG);
+  const shape = sqrt(along / lengthMm ** 4 + along / widthMm ** 4 + (2 * twist) / (lengthMm * widthMm) ** 2);
+  return (PI / 2) * shape * sqrt((1e6 * plateStiffnessNmm * lengthMm * widthMm) / massG);
 }

@@ -105,7 +105,7 @@ export const SNAP_CARDS: readonly Card[] = [
         atMost: 1,
         relation: exists(
           [['>', { formula: { rampSlip: F.rampSlip }, of: ['angle', ITSELF] }, 0]],
-          (_, friction) => `the ramp locks itself from ${atanDeg(1 / friction).toFixed(2)}° on: no force moves it`,
+          (_, friction) => `the ramp locks itself from ${Math.round(100 * atanDeg(1 / friction)) / 100}° on: no force moves it`,
         ),
       }),
     ],

@@ -34,7 +34,7 @@ export function largestStrainAtMm(lengthMm: number, ratio: number): number {
  * L length, mm; r tip thickness ÷ thickness at the root; x place from the root, mm.
  * Limits: as SNAP.STRAIN has them. Source: curvature M/(E·I) along the hook (derived).
  */
-export function strainOverRoot(lengthMm: number, ratio: number, placeMm: number): number {
+export function peakOverRoot(lengthMm: number, ratio: number, placeMm: number): number {
   return (1 - placeMm / lengthMm) / min(1, 2 * ratio) ** 2;
 }
 
@@ -47,10 +47,10 @@ export function strainOverRoot(lengthMm: number, ratio: number, placeMm: number)
  */
 export function snapStrain(deflectionMm: number, lengthMm: number, thicknessMm: number, tipThicknessMm: number): number {
   const ratio = tipThicknessMm / thicknessMm;
-  const largestFromRootMm = largestStrainAtMm(lengthMm, ratio);
-  const overRoot = strainOverRoot(lengthMm, ratio, largestFromRootMm);
-  const bending = hookBending(ratio);
-  return (((1.5 * thicknessMm * deflectionMm) / lengthMm ** 2) * overRoot) / bending;
+  const largestStrainFromRootMm = largestStrainAtMm(lengthMm, ratio);
+  const strainThereOverRoot = peakOverRoot(lengthMm, ratio, largestStrainFromRootMm);
+  const bendingOverStraight = hookBending(ratio);
+  return (((1.5 * thicknessMm * deflectionMm) / lengthMm ** 2) * strainThereOverRoot) / bendingOverStraight;
 }
 
 /**
@@ -62,10 +62,10 @@ export function snapStrain(deflectionMm: number, lengthMm: number, thicknessMm: 
  */
 export function snapDeflectionMm(strain: number, lengthMm: number, thicknessMm: number, tipThicknessMm: number): number {
   const ratio = tipThicknessMm / thicknessMm;
-  const largestFromRootMm = largestStrainAtMm(lengthMm, ratio);
-  const overRoot = strainOverRoot(lengthMm, ratio, largestFromRootMm);
-  const bending = hookBending(ratio);
-  return (((strain * lengthMm ** 2) / (1.5 * thicknessMm)) * bending) / overRoot;
+  const largestStrainFromRootMm = largestStrainAtMm(lengthMm, ratio);
+  const strainThereOverRoot = peakOverRoot(lengthMm, ratio, largestStrainFromRootMm);
+  const bendingOverStraight = hookBending(ratio);
+  return (((strain * lengthMm ** 2) / (1.5 * thicknessMm)) * bendingOverStraight) / strainThereOverRoot;
 }
 
 /**
@@ -82,8 +82,8 @@ export function snapForceN(
   modulusMpa: number,
   tipThicknessMm: number,
 ): number {
-  const bending = hookBending(tipThicknessMm / thicknessMm);
-  return (deflectionMm * modulusMpa * widthMm * thicknessMm ** 3) / (4 * lengthMm ** 3 * bending);
+  const bendingOverStraight = hookBending(tipThicknessMm / thicknessMm);
+  return (deflectionMm * modulusMpa * widthMm * thicknessMm ** 3) / (4 * lengthMm ** 3 * bendingOverStraight);
 }
 
 /**
