@@ -121,7 +121,7 @@ export function boardStrain(force: any, span: any, width: any, thickness: any, m
 }
 
 /**
- * First natural frequency of a rectangular board held along all edges, its mass spread evenly, Hz: an estimate.
+ * First natural frequency of a rectangular board with its mass spread evenly, Hz: an estimate.
  * @customfunction BOARD.FREQUENCY
  * @param length Length of the board, mm or text with unit
  * @param width Width of the board, mm or text with unit
@@ -129,7 +129,7 @@ export function boardStrain(force: any, span: any, width: any, thickness: any, m
  * @param mass Mass of the board with all that is on it, g or text with unit
  * @param modulus Modulus of the board in bending, MPa or text with unit, or a material
  * @param poisson Poisson ratio of the board, a number, or a material
- * @param edges How all four edges are held: "simple" (free to turn) or "clamped"; no default
+ * @param edges All four edges "simple" (free to turn) or "clamped", or held on its four "corners"
  * @returns Frequency, Hz
  */
 export function boardFrequency(length: any, width: any, thickness: any, mass: any, modulus: any[][], poisson: any[][], edges: any): any {

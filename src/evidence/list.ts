@@ -295,6 +295,16 @@ export const EVIDENCE: readonly Evidence[] = [
   ),
   ...anotherWay(BENDING, 'BOARD.FREQUENCY, simple: Ritz', 'Ritz’s method in polynomials, simple edges', 'BOARD.FREQUENCY'),
   ...anotherWay(BENDING, 'BOARD.FREQUENCY, clamped: within', 'the same, clamped edges: within a hundredth', 'BOARD.FREQUENCY'),
+  ...anotherWay(BENDING, 'BOARD.FREQUENCY, corners: within', 'the same, four corners: within a twentieth', 'BOARD.FREQUENCY'),
+  ...only(
+    'four corners, ν 0.3',
+    published(
+      BENDING,
+      'BOARD.FREQUENCY, corners as Blevins',
+      'Blevins, Formulas for Natural Frequency and Mode Shape, 1979, from memory; Ritz’s method gives the same',
+      'BOARD.FREQUENCY',
+    ),
+  ),
   ...only(
     'clamped edges, within a hundredth',
     published(

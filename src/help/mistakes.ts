@@ -218,7 +218,7 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'BOARD.SAG': ['The whole board taken for the strip: what lies far from the force carries little.'],
   'BOARD.STRAIN': ['The strain in the middle compared with a limit for the edge of a part: at a stiff part it rises.'],
   'BOARD.FREQUENCY': [
-    'A board on its screws taken for one held along its edges: it swings far slower.',
+    'A board on its four screws taken for one held along its edges: it swings at less than half of that.',
     'The bare board weighed: the mass of all parts on it belongs to it.',
   ],
   'SNAP.STRAIN': ['Half the thickness put in, or the width: asked is the thickness in the direction of bending.'],

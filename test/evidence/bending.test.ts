@@ -313,10 +313,31 @@ describe('a plate by Ritz’s method', () => {
     [2.5, '9.39'],
   ] as const;
 
-  // what the refusal of corners says
-  test.each(CORNERS)('a board on its corners swings far slower, %d: %s', (ratio, printed) => {
+  test.each(CORNERS)('the method gives what Blevins has for corners, %d: %s', (ratio, printed) => {
     const onCorners = parameter(ratio, 1, 'corners', 0.3);
-    expect(apart(onCorners, Number(printed))).toBeLessThan(0.005);
+    expect(apart(onCorners, Number(printed))).toBeLessThan(0.002);
+    // a board on its screws is not one on its edges
     expect(onCorners / parameter(ratio, 1, 'simple', 0.3)).toBeLessThan(0.4);
+  });
+
+  test.each(CORNERS)('BOARD.FREQUENCY, corners as Blevins has them, %d: %s', (ratio, printed) => {
+    for (const [length, width] of [
+      [100 * ratio, 100],
+      [100, 100 * ratio],
+    ] as const) {
+      const expected = frequency(100 * ratio, 100, 1.6, 60, 20_000, 0.3, Number(printed));
+      expect(apart(number('BOARD.FREQUENCY', length, width, 1.6, 60, 20_000, 0.3, 'corners'), expected)).toBeLessThan(1e-12);
+    }
+  });
+
+  test('BOARD.FREQUENCY, corners: within a twentieth of Ritz’s method', () => {
+    let compared = 0;
+    for (const ratio of [1, 1.1, 1.2, 1.25, 1.3, 1.4, 1.5, 1.7, 1.9, 2, 2.2, 2.4, 2.5])
+      for (const poisson of [0.1, 0.2, 0.3, 0.4]) {
+        compared++;
+        const expected = frequency(80 * ratio, 80, 1.6, 60, 20_000, poisson, parameter(ratio, 1, 'corners', poisson));
+        expect(apart(number('BOARD.FREQUENCY', 80 * ratio, 80, 1.6, 60, 20_000, poisson, 'corners'), expected)).toBeLessThan(0.045);
+      }
+    expect(compared).toBe(52);
   });
 });

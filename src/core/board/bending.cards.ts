@@ -1,9 +1,8 @@
-import { card, ITSELF, type Card, type Kind, type Relation } from '../card';
+import { card, ITSELF, type Card, type Relation } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { FORCE, LENGTH, MASS, RATIO, STRESS } from '../read/quantity';
 import { exists } from '../read/relation';
 import { ofMaterial } from '../read/sources';
-import { wrongInput } from '../refuse';
 import * as F from './bending';
 
 const T = 'Board and supports';
@@ -31,16 +30,6 @@ const STRIP = [
 const BENT =
   'An estimate: a strip as wide as what carries, whole and of one thickness. Real ends lie between simple and clamped. What parts and ' +
   'solder bear, and fatigue, are not computed.';
-
-const EDGES = choice<F.Held>('edges', HELD);
-const edges: Kind<F.Held> = {
-  ...EDGES,
-  read(raw, preceding) {
-    if (/^\s*corners\s*$/i.test(String(raw)))
-      throw wrongInput('no published form for a board on its corners is held here; its frequency is far lower');
-    return EDGES.read(raw, preceding);
-  },
-};
 
 export const BENDING_CARDS: readonly Card[] = [
   card('BOARD.SAG', T, STRIP, F.boardSagMm, {
@@ -74,7 +63,12 @@ export const BENDING_CARDS: readonly Card[] = [
       param('mass', numeric(MASS), { symbol: 'm', above: 0 }),
       modulus,
       param('poisson', ofMaterial(RATIO, 'poisson'), { symbol: 'ν', above: 0, atMost: 0.5 }),
-      param('edges', edges),
+      param('edges', choice<F.Edges>('edges', { ...HELD, corners: [] }), {
+        relation: exists(
+          [['>=', F.LARGEST_CORNER_RATIO, { formula: { cornerRatio: F.cornerRatio }, of: ['length', 'width', ITSELF] }]],
+          () => `for corners the published numbers end where one side is ${F.LARGEST_CORNER_RATIO} times the other`,
+        ),
+      }),
     ],
     F.boardFrequencyHz,
     {
@@ -83,16 +77,15 @@ export const BENDING_CARDS: readonly Card[] = [
       sources: [
         { title: 'thin plate, exact for simple edges', held: 'derived' },
         {
-          title:
-            'clamped: Warburton, The Vibration of Rectangular Plates, 1954, as in Blevins, Formulas for Natural Frequency and Mode ' +
-            'Shape, 1979: G 1.506, H and J 1.248',
-          held: 'from memory, within 1 % of a Ritz computation in a test',
+          title: 'clamped: Warburton 1954, as in Blevins, Formulas for Natural Frequency and Mode Shape, 1979: G 1.506, H and J 1.248',
+          held: 'from memory',
         },
+        { title: 'corners: Blevins, ν 0.3: 7.12, 8.92, 9.29, 9.39 at sides 1, 1.5, 2, 2.5 : 1, a line between', held: 'from memory' },
       ],
       example: { args: [100, 80, 1.6, 60, 20000, 0.2, 'simple'], result: 391.942 },
       caution:
-        'An estimate: all four edges held, nothing but bending, the mass spread evenly. Slots and heavy parts change it; a board on ' +
-        'its screws alone swings far slower. What vibration and fatigue do to it is not computed.',
+        'An estimate: nothing but bending, the mass spread evenly; slots and heavy parts change it. Clamped within 1 %, corners within ' +
+        '5 % of Ritz’s method. What vibration and fatigue do to a board is not computed.',
     },
   ),
 ];

@@ -1,7 +1,7 @@
 // A board that bends: a strip of it under a force, and its first natural frequency.
-import { PI, sqrt } from '../maths';
+import { max, min, PI, sqrt } from '../maths';
 
-/** How a strip of board lies on its two supports, and how a board is held along all four edges. */
+/** How a strip of board lies on its two supports. */
 export type Held = 'simple' | 'clamped';
 
 /** Beyond a tenth of the span the strip no longer bends a little. */
@@ -32,12 +32,41 @@ export function boardStrain(forceN: number, spanMm: number, widthMm: number, thi
   return (1e6 * momentNmm) / (modulusMpa * sectionModulusMm3);
 }
 
+/** How a whole board is held: along all four edges, or on its four corners. */
+export type Edges = Held | 'corners';
+
+/** Of its sides, where the published numbers for a board on its corners end. */
+export const LARGEST_CORNER_RATIO = 2.5;
+
 /**
- * First natural frequency f of a rectangular board held along all four edges, its mass spread evenly, Hz: an estimate.
- * a length, mm; b width, mm; t thickness, mm; m mass with all that is on it, g; E modulus, MPa; ν Poisson ratio; edges how they are held.
- * BOARD.FREQUENCY accepts a, b, t above 0 mm; m above 0 g; E above 0 MPa; ν above 0 and at most 0.5.
- * Source: thin plate, exact for simple edges (derived); clamped: Warburton, The Vibration of Rectangular Plates, 1954, as in Blevins,
- * Formulas for Natural Frequency and Mode Shape, 1979: G 1.506, H and J 1.248 (from memory, within 1 % of a Ritz computation in a test).
+ * Longer side ÷ shorter side of a board on its corners, 1 for one that is held along its edges.
+ * a length, mm; b width, mm; edges how it is held.
+ * Limits: as BOARD.FREQUENCY has them. Source: plane geometry (derived).
+ */
+export function cornerRatio(lengthMm: number, widthMm: number, edges: Edges): number {
+  return edges === 'corners' ? max(lengthMm, widthMm) / min(lengthMm, widthMm) : 1;
+}
+
+/**
+ * ω·a²·√(mass per area ÷ plate stiffness) of a plate on its four corners, a the longer side.
+ * r longer side ÷ shorter side.
+ * Limits: as BOARD.FREQUENCY has them. Source: Blevins, Formulas for Natural Frequency and Mode Shape, 1979 (from memory).
+ */
+export function cornerParameter(ratio: number): number {
+  return ratio < 1.5
+    ? 7.12 + ((8.92 - 7.12) * (ratio - 1)) / 0.5
+    : ratio < 2
+      ? 8.92 + ((9.29 - 8.92) * (ratio - 1.5)) / 0.5
+      : 9.29 + ((9.39 - 9.29) * (ratio - 2)) / 0.5;
+}
+
+/**
+ * First natural frequency f of a rectangular board with its mass spread evenly, Hz: an estimate.
+ * a length, mm; b width, mm; t thickness, mm; m mass with all that is on it, g; E modulus, MPa; ν Poisson ratio; edges how it is held.
+ * BOARD.FREQUENCY accepts a, b, t above 0 mm; m above 0 g; E above 0 MPa; ν above 0 and at most 0.5; corners beyond 2.5 : 1 are refused.
+ * Source: thin plate, exact for simple edges (derived); clamped: Warburton 1954, as in Blevins, Formulas for Natural Frequency and Mode
+ * Shape, 1979: G 1.506, H and J 1.248 (from memory); corners: Blevins, ν 0.3: 7.12, 8.92, 9.29, 9.39 at sides 1, 1.5, 2, 2.5 : 1,
+ * a line between (from memory).
  */
 export function boardFrequencyHz(
   lengthMm: number,
@@ -46,11 +75,14 @@ export function boardFrequencyHz(
   massG: number,
   modulusMpa: number,
   poisson: number,
-  edges: Held,
+  edges: Edges,
 ): number {
   const plateStiffnessNmm = (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
   const along = edges === 'clamped' ? 1.506 ** 4 : 1;
   const twist = edges === 'clamped' ? 1.248 ** 2 : 1;
-  const shape = sqrt(along / lengthMm ** 4 + along / widthMm ** 4 + (2 * twist) / (lengthMm * widthMm) ** 2);
+  const shape =
+    edges === 'corners'
+      ? cornerParameter(cornerRatio(lengthMm, widthMm, edges)) / (PI * max(lengthMm, widthMm)) ** 2
+      : sqrt(along / lengthMm ** 4 + along / widthMm ** 4 + (2 * twist) / (lengthMm * widthMm) ** 2);
   return (PI / 2) * shape * sqrt((1e6 * plateStiffnessNmm * lengthMm * widthMm) / massG);
 }
