@@ -6,7 +6,7 @@ import { cell } from './cell';
  * @param deflection Deflection at the tip, mm or text with unit
  * @param length Length of the hook from its root to the tip, mm or text with unit
  * @param thickness Thickness at the root, in the direction of bending, mm or text with unit
- * @param [tip_thickness] Thickness at the tip, mm or text; as at the root if omitted
+ * @param [tip_thickness] Thickness at the tip, mm or text with unit; the same as thickness if omitted
  * @returns Strain, a share
  */
 export function snapStrain(deflection: any, length: any, thickness: any, tip_thickness?: any): any {
@@ -19,7 +19,7 @@ export function snapStrain(deflection: any, length: any, thickness: any, tip_thi
  * @param strain Largest strain that the plastic may have, a share or "3 %"
  * @param length Length of the hook from its root to the tip, mm or text with unit
  * @param thickness Thickness at the root, in the direction of bending, mm or text with unit
- * @param [tip_thickness] Thickness at the tip, mm or text; as at the root if omitted
+ * @param [tip_thickness] Thickness at the tip, mm or text with unit; the same as thickness if omitted
  * @returns Deflection, mm
  */
 export function snapDeflection(strain: any, length: any, thickness: any, tip_thickness?: any): any {
@@ -34,7 +34,7 @@ export function snapDeflection(strain: any, length: any, thickness: any, tip_thi
  * @param width Width of the hook, mm or text with unit
  * @param thickness Thickness at the root, in the direction of bending, mm or text with unit
  * @param modulus Modulus, MPa or text with unit, or a material, "ABS"
- * @param [tip_thickness] Thickness at the tip, mm or text; as at the root if omitted
+ * @param [tip_thickness] Thickness at the tip, mm or text with unit; the same as thickness if omitted
  * @returns Force, N
  */
 export function snapForce(deflection: any, length: any, width: any, thickness: any, modulus: any[][], tip_thickness?: any): any {

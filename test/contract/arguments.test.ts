@@ -13,6 +13,7 @@ const UNITS: Readonly<Record<string, string>> = {
   stress: 'MPa',
   share: '',
   number: '',
+  mass: 'g',
   density: 'g/cm³',
   expansion: '1e-6/K',
   diffusivity: 'mm²/s',

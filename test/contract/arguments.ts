@@ -104,6 +104,10 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'BOARD.KEEPOUT': 'head diameter max >0, number >=1 = 1.25',
   'BOARD.SLEEVE': 'hole >0, length >0, length >=0 = 0',
   'BOARD.HOLD': 'length >0, hole >0, length >0, length >=0 = 0',
+  'BOARD.SAG': 'force >0, length >0, length >0, length >0, stress of modulus >0, ends: simple clamped = simple',
+  'BOARD.STRAIN': 'force >0, length >0, length >0, length >0, stress of modulus >0, ends: simple clamped = simple',
+  'BOARD.FREQUENCY':
+    'length >0, length >0, length >0, mass >0, stress of modulus >0, number of poisson >0 <=0.5, edges: simple clamped corners',
   'THERMAL.GAP': 'length >0, expansion of expansion >0, expansion of expansion >0, temperature change !',
 
   'INSERT.BOSS.OD': 'length >0, number >1 = 2',
@@ -115,6 +119,11 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'NUT.POCKET': 'nut, length >=0 = 0.1',
   'NUT.POCKET.CORNER': 'nut, length >=0 = 0.1',
   'NUT.HEIGHT': 'screw size, limit: max min = max',
+
+  'SNAP.STRAIN': 'length >0, length >0, length >0, length >0 = thickness',
+  'SNAP.DEFLECTION': 'share >0 <=0.1, length >0, length >0, length >0 = thickness',
+  'SNAP.FORCE': 'length >0, length >0, length >0, length >0, stress of modulus >0, length >0 = thickness',
+  'SNAP.MATING': 'force >0, angle >0 <90, number >0 <=1',
 
   'RIB.TIP': 'length >0, length >=0, angle >=0 <90',
   'RIB.BASE': 'length >0, length >=0, angle >=0 <90',

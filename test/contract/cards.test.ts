@@ -110,7 +110,17 @@ function unitsOf({ result }: Card): string[] {
 /** Zero is read and then not in the table. */
 const NO_ZERO = ['TOL.IT grade'];
 
-const UNIT_WORDS: Readonly<Record<string, string>> = { mm: 'mm', '°': 'degrees', N: 'N', 'N·m': 'N·m', MPa: 'MPa', g: 'g', s: 's' };
+const UNIT_WORDS: Readonly<Record<string, string>> = {
+  mm: 'mm',
+  '°': 'degrees',
+  N: 'N',
+  'N·m': 'N·m',
+  MPa: 'MPa',
+  g: 'g',
+  s: 's',
+  Hz: 'Hz',
+  '1e-6': '1e-6',
+};
 
 describe.each(told.map(text => [text.id, text] as const))('%s in words', (id, text: FunctionText) => {
   test('the description fits the boxes of Excel', () => {

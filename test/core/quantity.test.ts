@@ -76,6 +76,7 @@ const ORACLES: readonly Oracle[] = [
   { quantity: Q.SHARE, core: '1', spellings: { '%': '%' } },
   { quantity: Q.TEMPERATURE, core: 'degC', spellings: { '°C': 'degC', C: 'degC' } },
   { quantity: Q.TEMPERATURE_CHANGE, core: 'degK', spellings: { K: 'degK', '°C': 'degC', C: 'degC' } },
+  { quantity: Q.MASS, core: 'g', spellings: { g: 'g', kg: 'kg', oz: 'oz', lb: 'lb' }, within: { oz: 1e-6, lb: 1e-6 } },
   { quantity: Q.DENSITY, core: 'g/cm^3', spellings: { 'g/cm³': 'g/cm^3', 'g/cm3': 'g/cm^3' } },
   { quantity: Q.DIFFUSIVITY, core: 'mm^2/s', spellings: { 'mm²/s': 'mm^2/s', 'mm2/s': 'mm^2/s' } },
   { quantity: Q.EXPANSION, core: 'ppm/degK', spellings: { 'ppm/K': 'ppm/degK' } },
@@ -89,7 +90,7 @@ const typed = fc
 describe('an outside library agrees on every unit', () => {
   test('no spelling is left out', () => {
     const ours = ORACLES.flatMap(({ quantity }) => Object.keys(quantity.units));
-    expect(ours.length).toBe(59);
+    expect(ours.length).toBe(63);
     expect(ours).toEqual(ORACLES.flatMap(({ spellings }) => Object.keys(spellings)));
   });
 
@@ -279,7 +280,7 @@ describe('every text of the contract', () => {
         }
       }
     }
-    expect(pairs).toBe(8 * 54);
+    expect(pairs).toBe(9 * 58);
   });
 
   test.each<[string, Quantity, string]>([

@@ -36,15 +36,31 @@ const HOLE_IN_BOSS = [
   'hole-2*hole_depth*TAN(RADIANS(hole_draft))<od+2*hole_depth*TAN(RADIANS(outside_draft))',
 ];
 
+/** A hook that tapers, r its tip ÷ its root: how much more it bends than a straight one, in a series near r = 1, and its strain where it is largest ÷ at the root. */
+const R = '(tip_thickness/thickness)';
+const Z = `((1-${R})/(1+${R}))`;
+const BENDS = `(0.75*(2/(1+${R}))*(1+(2/(1+${R}))^2*IF(ABS(${Z})<0.03,1/3+${Z}^2/5+${Z}^4/7+${Z}^6/9,(-LN(${R})/2-${Z})/${Z}^3)))`;
+const PEAK = `((1-IF(${R}<0.5,length*(1-2*${R})/(1-${R}),0)/length)/MIN(1,2*${R})^2)`;
+const HOOK = ['0.3333333333333333*length>=deflection', `0.1>=1.5*thickness*deflection/length^2*${PEAK}/${BENDS}`];
+/** F·L³/(48·E·I) of at most a tenth of the span; moment ÷ (E·section modulus) of at most a tenth, in 1e-6. */
+const STRIP = [
+  '0.1*span>=force*span^3/(IF(ends="clamped",192,48)*modulus*(width*thickness^3/12))',
+  '100000>=1000000*(force*span/IF(ends="clamped",8,4))/(modulus*(width*thickness^2/6))',
+];
+
 /** Written by hand, from what each function refuses. */
 const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   BEARING: ['hole<head_diameter'],
+  // the published numbers end there
+  'BOARD.FREQUENCY': ['2.5>=IF(edges="corners",MAX(length,width)/MIN(length,width),1)'],
   // the largest board goes into the smallest pocket
   'BOARD.GAP': ['((inside+inside_tol_lowerMm+2*height*TAN(RADIANS(draft)))-(board+board_tol_upperMm))/2>=0'],
   // the board slips off the boss where its play on the sleeve is more than the ring that holds it
   'BOARD.HOLD': ['board_hole>=sleeve', '((boss_od-board_hole)/2)-((board_hole-sleeve)/2+shift)>=0'],
   'BOARD.REACH': ['hole>=screw'],
+  'BOARD.SAG': STRIP,
   'BOARD.SLEEVE': ['hole>=sleeve', '(hole-sleeve)/2-shift>=0'],
+  'BOARD.STRAIN': STRIP,
   'BOSS.CIRCLE': ['ring_depth<wall'],
   'BOSS.CONFLICT': ['pilot<size_majorMaxMm'],
   'BOSS.ENDS': HOLE_IN_BOSS,
@@ -85,6 +101,11 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'RECESS.FLOAT': ['hole>=screw'],
   'RECESS.SEAT': ['board_plane>=depth'],
   'SCREW.BOTTOM': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
+  'SNAP.DEFLECTION': [`0.3333333333333333*length>=strain*length^2/(1.5*thickness)*${BENDS}/${PEAK}`],
+  'SNAP.FORCE': HOOK,
+  // friction takes all of the ramp
+  'SNAP.MATING': ['1-friction*TAN(RADIANS(angle))>1E-9'],
+  'SNAP.STRAIN': HOOK,
   'STACK.CPK': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'STACK.PPM': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'TORQUE.CLAMP': ['hole<head_diameter'],

@@ -15,6 +15,7 @@ const USUAL: Readonly<Record<string, readonly [number, number]>> = {
   share: [0.01, 0.99],
   number: [0.1, 5],
   temperature: [20, 280],
+  mass: [2, 200],
   density: [0.8, 2],
   diffusivity: [0.05, 0.2],
   expansion: [10, 120],

@@ -29,6 +29,8 @@ const POWERS: Readonly<Record<string, readonly [length: number, force: number]>>
   N: [0, 1],
   'N·m': [1, 1],
   MPa: [-2, 1],
+  '1e-6': [0, 0],
+  Hz: [-2, 0.5],
 };
 
 /** Not scaled, and why. */

@@ -78,11 +78,11 @@ export function boardFrequencyHz(
   edges: Edges,
 ): number {
   const plateStiffnessNmm = (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
-  const along = edges === 'clamped' ? 1.506 ** 4 : 1;
-  const twist = edges === 'clamped' ? 1.248 ** 2 : 1;
   const shape =
     edges === 'corners'
       ? cornerParameter(cornerRatio(lengthMm, widthMm, edges)) / (PI * max(lengthMm, widthMm)) ** 2
-      : sqrt(along / lengthMm ** 4 + along / widthMm ** 4 + (2 * twist) / (lengthMm * widthMm) ** 2);
+      : edges === 'clamped'
+        ? sqrt(1.506 ** 4 / lengthMm ** 4 + 1.506 ** 4 / widthMm ** 4 + (2 * 1.248 ** 2) / (lengthMm * widthMm) ** 2)
+        : 1 / lengthMm ** 2 + 1 / widthMm ** 2;
   return (PI / 2) * shape * sqrt((1e6 * plateStiffnessNmm * lengthMm * widthMm) / massG);
 }

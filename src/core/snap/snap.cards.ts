@@ -4,7 +4,7 @@ import { numeric, param } from '../read/params';
 import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS } from '../read/quantity';
 import { exists } from '../read/relation';
 import { ofMaterial } from '../read/sources';
-import { atanDeg } from '../maths';
+import { atanDeg, LIMIT_MARGIN } from '../maths';
 import * as F from './snap';
 
 const T = 'Snap hooks (estimates)';
@@ -47,7 +47,7 @@ export const SNAP_CARDS: readonly Card[] = [
     'SNAP.DEFLECTION',
     T,
     [
-      param('strain', numeric(SHARE), { symbol: 'ε', above: 0, atMost: F.LARGEST_HOOK_STRAIN }),
+      param('strain', numeric({ ...SHARE, example: '0.02 or "2 %"' }), { symbol: 'ε', above: 0, atMost: F.LARGEST_HOOK_STRAIN }),
       length,
       thickness,
       param('tip_thickness', mm, {
@@ -104,7 +104,7 @@ export const SNAP_CARDS: readonly Card[] = [
         above: 0,
         atMost: 1,
         relation: exists(
-          [['>', { formula: { rampSlip: F.rampSlip }, of: ['angle', ITSELF] }, 0]],
+          [['>', { formula: { rampSlip: F.rampSlip }, of: ['angle', ITSELF] }, LIMIT_MARGIN]],
           (_, friction) => `the ramp locks itself from ${Math.round(100 * atanDeg(1 / friction)) / 100}° on: no force moves it`,
         ),
       }),

@@ -15,8 +15,7 @@ export function hookBending(ratio: number): number {
   const taper = (1 - ratio) / (1 + ratio);
   const overMean = 2 / (1 + ratio);
   // near equal thickness the logarithm loses its digits; its series has them
-  const curve =
-    abs(taper) < 0.06 ? 1 / 3 + taper ** 2 / 5 + taper ** 4 / 7 + taper ** 6 / 9 + taper ** 8 / 11 : (-ln(ratio) / 2 - taper) / taper ** 3;
+  const curve = abs(taper) < 0.03 ? 1 / 3 + taper ** 2 / 5 + taper ** 4 / 7 + taper ** 6 / 9 : (-ln(ratio) / 2 - taper) / taper ** 3;
   return 0.75 * overMean * (1 + overMean ** 2 * curve);
 }
 
