@@ -1,4 +1,4 @@
-// Which dimensions of a joint explain a topic or a function: that of the demo, and for inserts that of a guide.
+// What is drawn beside a topic or a function: dimensions of the demo's joint, for inserts of a guide's, or a sketch.
 import type { Card, Topic } from '../core/card';
 import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
@@ -6,6 +6,7 @@ import { type LegendEntry, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { jointNames, jointNamesAround } from './related';
+import { hookFigure } from './sketch-hook';
 
 interface Shown {
   readonly words: string;
@@ -99,6 +100,9 @@ const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
   ],
 };
 
+/** Topics that no joint explains, drawn with what a function works out. */
+const SKETCHES: Readonly<Partial<Record<Topic, (own: string | undefined) => Figure>>> = { 'Snap hooks (estimates)': hookFigure };
+
 /** A dimension that is drawn under another name than its quantity has in the joint. */
 const DRAWN_AS: Readonly<Record<string, string>> = {
   engagement: 'nominal',
@@ -127,13 +131,13 @@ const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySe
 
 export function topicFigure(topic: Topic): Figure | undefined {
   const names = DIMENSIONS[topic];
-  return names === undefined ? undefined : drawn(shownFor(topic), names, new Set());
+  return names === undefined ? SKETCHES[topic]?.(undefined) : drawn(shownFor(topic), names, new Set());
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
   const topic = DIMENSIONS[card.topic];
-  if (topic === undefined) return undefined;
+  if (topic === undefined) return SKETCHES[card.topic]?.('name' in card.result ? card.result.name : undefined);
   const own = new Set(jointNames(card).map(drawnAs));
   const shown = shownFor(card.topic);
   const around = drawn(shown, jointNamesAround(card).map(drawnAs), own);

@@ -9,13 +9,13 @@ const test = refereed('evidence/bending.test.ts');
 
 /** Gauss's five points on each of many equal pieces. */
 function integral(f: (x: number) => number, from: number, to: number, pieces = 2000): number {
-  const POINTS = [
+  const POINTS: readonly (readonly [at: number, weight: number])[] = [
     [0, 128 / 225],
-    ...[-1, 1].flatMap(side => [
+    ...[-1, 1].flatMap((side): [number, number][] => [
       [(side * Math.sqrt(5 - 2 * Math.sqrt(10 / 7))) / 3, (322 + 13 * Math.sqrt(70)) / 900],
       [(side * Math.sqrt(5 + 2 * Math.sqrt(10 / 7))) / 3, (322 - 13 * Math.sqrt(70)) / 900],
     ]),
-  ] as readonly (readonly [number, number])[];
+  ];
   const half = (to - from) / pieces / 2;
   let total = 0;
   for (let i = 0; i < pieces; i++) for (const [at, weight] of POINTS) total += weight * f(from + half * (2 * i + 1 + at));
@@ -243,7 +243,7 @@ describe('a plate by Ritz’s method', () => {
         ? matrix.slice(1).map((row, i) => row.slice(1).map((x, j) => x - at(matrix, 0, j + 1) - at(matrix, i + 1, 0) + at(matrix, 0, 0)))
         : matrix;
     const [stiff, mass] = [free(energy), free(motion)];
-    let shape = stiff.map((_, i) => (i === 0 ? 1 : 0));
+    let shape = stiff.map((_, i): number => (i === 0 ? 1 : 0));
     for (let step = 0; step < 30; step++) {
       const next = solved(stiff, product(mass, shape));
       const size = Math.sqrt(dot(next, product(mass, next)));

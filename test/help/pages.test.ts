@@ -187,6 +187,16 @@ test('inserts are explained on a joint with an insert, which passes', () => {
   ]);
 });
 
+test('a hook is drawn, and what a function works out is bold', () => {
+  const own = (id: string): string[] => allOf(pageOf(id), /<tr class="own"><th scope="row">(\w)<\/th>/g);
+  expect(['SNAP.STRAIN', 'SNAP.DEFLECTION', 'SNAP.FORCE', 'SNAP.MATING'].map(own)).toEqual([['H'], ['D'], ['F'], ['G']]);
+  const drawing = page('topics/snap-hooks-estimates.html');
+  // each letter of the legend stands on the drawing once
+  const letters = allOf(drawing, /<th scope="row">(\w)<\/th>/g);
+  expect(letters.join('')).toBe('ABCDEFGH');
+  expect(allOf(drawing, /<text[^>]*>(\w)<\/text>/g).sort()).toEqual(letters);
+});
+
 test('how an own screw is typed can be typed so', () => {
   expect(section(pageOf('HOLE.PILOT'), 'arguments')).toContain(`&quot;${ownExample()}&quot;`);
   expect(pageOf('RECESS.DEPTH')).not.toContain('own screw');
