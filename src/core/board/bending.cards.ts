@@ -25,7 +25,7 @@ const STRIP = [
   width('w'),
   thickness,
   modulus,
-  param('ends', choice<F.Held>('ends', HELD), { default: 'simple', relation: small }),
+  param('ends', choice<F.BoardEnds>('ends', HELD), { default: 'simple', relation: small }),
 ] as const;
 const BENT =
   'An estimate: a strip as wide as what carries, whole and of one thickness. Real ends lie between simple and clamped. What parts and ' +
@@ -63,7 +63,7 @@ export const BENDING_CARDS: readonly Card[] = [
       param('mass', numeric(MASS), { symbol: 'm', above: 0 }),
       modulus,
       param('poisson', ofMaterial(RATIO, 'poisson'), { symbol: 'ν', above: 0, atMost: 0.5 }),
-      param('edges', choice<F.Edges>('edges', { ...HELD, corners: [] }), {
+      param('edges', choice<F.BoardEdges>('edges', { ...HELD, corners: [] }), {
         relation: exists(
           [['>=', F.LARGEST_CORNER_RATIO, { formula: { cornerRatio: F.cornerRatio }, of: ['length', 'width', ITSELF] }]],
           () => `for corners the published numbers end where one side is ${F.LARGEST_CORNER_RATIO} times the other`,

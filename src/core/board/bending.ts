@@ -2,7 +2,7 @@
 import { max, min, PI, sqrt } from '../maths';
 
 /** How a strip of board lies on its two supports. */
-export type Held = 'simple' | 'clamped';
+export type BoardEnds = 'simple' | 'clamped';
 
 /** Beyond a tenth of the span the strip no longer bends a little. */
 export const LARGEST_SAG = 0.1;
@@ -15,7 +15,14 @@ export const LARGEST_BOARD_STRAIN = 1e5;
  * BOARD.SAG accepts F above 0 N; L, w, t above 0 mm; E above 0 MPa; a y above L/10, or a strain over a tenth, is refused.
  * Source: beam with a force in the middle, F·L³/(48·E·I), with clamped ends F·L³/(192·E·I) (from memory, integrated in a test).
  */
-export function boardSagMm(forceN: number, spanMm: number, widthMm: number, thicknessMm: number, modulusMpa: number, ends: Held): number {
+export function boardSagMm(
+  forceN: number,
+  spanMm: number,
+  widthMm: number,
+  thicknessMm: number,
+  modulusMpa: number,
+  ends: BoardEnds,
+): number {
   const secondMomentMm4 = (widthMm * thicknessMm ** 3) / 12;
   return (forceN * spanMm ** 3) / ((ends === 'clamped' ? 192 : 48) * modulusMpa * secondMomentMm4);
 }
@@ -26,14 +33,21 @@ export function boardSagMm(forceN: number, spanMm: number, widthMm: number, thic
  * BOARD.STRAIN accepts F above 0 N; L, w, t above 0 mm; E above 0 MPa; a sag above L/10, or an ε over a tenth, is refused.
  * Source: beam with a force in the middle, moment F·L/4, with clamped ends F·L/8 (from memory, integrated in a test).
  */
-export function boardStrain(forceN: number, spanMm: number, widthMm: number, thicknessMm: number, modulusMpa: number, ends: Held): number {
+export function boardStrain(
+  forceN: number,
+  spanMm: number,
+  widthMm: number,
+  thicknessMm: number,
+  modulusMpa: number,
+  ends: BoardEnds,
+): number {
   const momentNmm = (forceN * spanMm) / (ends === 'clamped' ? 8 : 4);
   const sectionModulusMm3 = (widthMm * thicknessMm ** 2) / 6;
   return (1e6 * momentNmm) / (modulusMpa * sectionModulusMm3);
 }
 
 /** How a whole board is held: along all four edges, or on its four corners. */
-export type Edges = Held | 'corners';
+export type BoardEdges = BoardEnds | 'corners';
 
 /** Of its sides, where the published numbers for a board on its corners end. */
 export const LARGEST_CORNER_RATIO = 2.5;
@@ -43,7 +57,7 @@ export const LARGEST_CORNER_RATIO = 2.5;
  * a length, mm; b width, mm; edges how it is held.
  * Limits: as BOARD.FREQUENCY has them. Source: plane geometry (derived).
  */
-export function cornerRatio(lengthMm: number, widthMm: number, edges: Edges): number {
+export function cornerRatio(lengthMm: number, widthMm: number, edges: BoardEdges): number {
   return edges === 'corners' ? max(lengthMm, widthMm) / min(lengthMm, widthMm) : 1;
 }
 
@@ -75,7 +89,7 @@ export function boardFrequencyHz(
   massG: number,
   modulusMpa: number,
   poisson: number,
-  edges: Edges,
+  edges: BoardEdges,
 ): number {
   const plateStiffnessNmm = (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
   const shape =
