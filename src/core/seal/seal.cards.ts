@@ -25,7 +25,7 @@ const RIM_CAUTION =
 const SEAL_CAUTION = 'A seal is tested: no degree of protection is claimed. Set and swelling of the rubber are not computed.';
 const VOLUME: readonly Source[] = [...GEOMETRY, { title: 'rubber keeps its volume: thinner by 1/√(1 + stretch)', held: 'derived' }];
 /** At its least the size is still there. */
-const leavesMm = (size: string): Comparison => ['>', ['-', size, ['*', -1, '.lowerMm']], 0];
+const leavesMm = (size: string): Comparison => ['>', '.lowerMm', ['-', 0, size]];
 const leaves = (size: string): Relation => exists([leavesMm(size)], () => `nothing is left of ${size}`);
 const cord = param('cord', mm, { symbol: 'd', above: 0 });
 const depth = param('groove_depth', mm, { symbol: 'h', above: 0 });
