@@ -2,10 +2,12 @@
 import type { Card, Topic } from '../core/card';
 import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
-import { type LegendEntry, section } from '../figure/section';
+import { type LegendEntry, letterOf, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
+import { CARDS } from '../registry';
 import { jointNames, jointNamesAround } from './related';
+import { RESULT, SKETCHES } from './sketches';
 
 interface Shown {
   readonly words: string;
@@ -125,15 +127,34 @@ const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySe
   return { words, svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
 };
 
+/** The drawing of a function of its own, with the numbers of its example. */
+function sketched({ id, params, result, example }: Card): Figure | undefined {
+  const sketch = SKETCHES[id];
+  if (sketch === undefined) return undefined;
+  const legend = sketch.letters.map((of, i) => {
+    const at = params.findIndex(({ name }) => name === of);
+    const worth = of === RESULT && 'result' in example ? example.result : example.args[at];
+    const isOwn = of === RESULT && result.shape === 'number';
+    const [name, unit] = isOwn ? [result.name, result.unit] : [of.replaceAll('_', ' '), params[at]?.kind.unit ?? ''];
+    return { letter: letterOf(i), name, of, value: Number(worth), unit, isOwn };
+  });
+  return { words: `The example of ${id}`, svg: sketch.svg, legend };
+}
+
+/** A topic that the joint does not show is shown by one of its functions. */
+const SHOWN_BY: Readonly<Partial<Record<Topic, string>>> = { 'Ribs, lip, mould': 'SEAL.SQUEEZE' };
+
 export function topicFigure(topic: Topic): Figure | undefined {
   const names = DIMENSIONS[topic];
-  return names === undefined ? undefined : drawn(shownFor(topic), names, new Set());
+  if (names !== undefined) return drawn(shownFor(topic), names, new Set());
+  const card = CARDS.get(SHOWN_BY[topic] ?? '');
+  return card && sketched(card);
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
   const topic = DIMENSIONS[card.topic];
-  if (topic === undefined) return undefined;
+  if (topic === undefined) return sketched(card);
   const own = new Set(jointNames(card).map(drawnAs));
   const shown = shownFor(card.topic);
   const around = drawn(shown, jointNamesAround(card).map(drawnAs), own);
