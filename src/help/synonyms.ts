@@ -93,8 +93,6 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   'water-tight': ['SEAL.SQUEEZE', 'RIM.SAG', 'RIM.GAP.LIMITS'],
   watertight: ['SEAL.SQUEEZE', 'RIM.SAG', 'RIM.GAP.LIMITS'],
   waterproof: ['SEAL.SQUEEZE', 'RIM.SAG', 'RIM.GAP.LIMITS'],
-  warp: ['RIM.GAP.LIMITS'],
-  'boss to boss': ['BOSS.STEEL'],
   shrinkage: ['CAVITY.SIZE', 'MATERIAL'],
   'mould shrink': ['CAVITY.SIZE'],
   cycle: ['COOLING.TIME'],
