@@ -13,7 +13,7 @@ import { NUT_CARDS } from './insert/nut.cards';
 import { MOULD_CARDS } from './mould/mould.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
-import { SNAP_CARDS } from './snap/snap.cards';
+import { SEAL_CARDS } from './seal/seal.cards';
 import { HOOP_CARDS } from './strength/hoop.cards';
 import { PULL_OUT_CARDS } from './strength/pull-out.cards';
 import { TORQUE_CARDS } from './strength/torque.cards';
@@ -39,6 +39,7 @@ export const CORE_CARDS: readonly Card[] = [
   ...NUT_CARDS,
   ...SNAP_CARDS,
   ...MOULD_CARDS,
+  ...SEAL_CARDS,
   ...TOLERANCE_CARDS,
   ...STACK_CARDS,
   ...CHECK_CARDS,

@@ -1,4 +1,4 @@
-// The seven guides: each a workbook whose first choice fails and another passes, and why.
+// The eight guides: each a workbook whose first choice fails and another passes, and why.
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { demoWorkbook } from './demo';
@@ -7,6 +7,7 @@ import * as Handheld from './guide-handheld';
 import * as Hatch from './guide-hatch';
 import * as Hive from './guide-hive';
 import * as Monitor from './guide-monitor';
+import * as Pond from './guide-pond';
 import * as Timer from './guide-timer';
 
 export interface Guide {
@@ -37,4 +38,5 @@ export const GUIDES: readonly Guide[] = [
   { name: 'monitor', title: Monitor.TITLE, sentence: Monitor.SENTENCE, workbook: Monitor.monitorGuide, start: START },
   { name: 'hatch', title: Hatch.TITLE, sentence: Hatch.SENTENCE, workbook: Hatch.hatchGuide, start: START },
   { name: 'handheld', title: Handheld.TITLE, sentence: Handheld.SENTENCE, workbook: Handheld.handheldGuide, start: START },
+  { name: 'pond', title: Pond.TITLE, sentence: Pond.SENTENCE, workbook: Pond.pondGuide, start: START },
 ];

@@ -18,6 +18,7 @@ const PRINTED = 'evidence/published.test.ts';
 const STANDARDS = 'evidence/standards.test.ts';
 const INVERSE = 'evidence/inverse.test.ts';
 const ANOTHER_WAY = 'evidence/independent.test.ts';
+const SEAL = 'evidence/seal.test.ts';
 const LINES = 'lines in the plane that meet';
 const CORNERS = 'every corner of the tolerances';
 const BLOCKS = 'sums and differences, on the four blocks of Shigley’s Ex. 1–3';
@@ -386,7 +387,13 @@ export const EVIDENCE: readonly Evidence[] = [
   ...anotherWay(ANOTHER_WAY, 'RIB.SECTION: area', 'slices of the tapered rib added up', 'RIB.SECTION'),
   ...byHand('core/mould.test.ts', 'skin of 2.5', '', 'LIP.SKIN'),
   ...arithmetic(PRINTED, 'RIM.GAP and RIM.GAP.LIMITS', BLOCKS, 'RIM.GAP'),
+  ...anotherWay(SEAL, 'RIM.SAG: curvature', 'the curvature of a beam added up twice, the moment at clamped ends by search', 'RIM.SAG'),
+  ...anotherWay(SEAL, 'RIM.PITCH: a pitch', 'a pitch that grows until that beam opens so far', 'RIM.PITCH'),
+  ...anotherWay(SEAL, 'SEAL.SQUEEZE by corners', `${CORNERS}; the thickness of the cord by its volume`, 'SEAL.SQUEEZE'),
+  ...anotherWay(SEAL, 'SEAL.FILL by corners', `${CORNERS}; triangles of the cord added up`, 'SEAL.FILL'),
+  ...anotherWay(SEAL, 'SEAL.STRETCH: the ring', 'ring and groove walked round', 'SEAL.STRETCH'),
   ...anotherWay(ANOTHER_WAY, 'BOSS.CIRCLE', 'search over all circles on the outer face', 'BOSS.CIRCLE'),
+  ...identity(INVERSE, 'RIM.SAG and RIM.PITCH', 'one undoes the other', 'RIM.SAG', 'RIM.PITCH'),
   ...identity('core/mould.test.ts', 'the circle touches', 'tangent to outer face and fillets', 'JUNCTION.CIRCLE'),
   ...anotherWay(
     ANOTHER_WAY,

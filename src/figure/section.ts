@@ -58,7 +58,7 @@ const MIN_PART_PX = 216;
 const TALLEST = 0.64;
 
 /** A … Z, AA, AB … */
-const letterOf = (i: number): string => (i < 26 ? '' : letterOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
+export const letterOf = (i: number): string => (i < 26 ? '' : letterOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
 
 const inBoth = (mm: number, places: number): string => dualText(mm, places, 3).replaceAll('-', '−');
 

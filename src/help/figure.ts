@@ -2,11 +2,13 @@
 import type { Card, Topic } from '../core/card';
 import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
-import { type LegendEntry, section } from '../figure/section';
+import { letterOf, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
+import { CARDS } from '../registry';
 import { jointNames, jointNamesAround } from './related';
 import { hookFigure } from './sketch-hook';
+import { type Figure, RESULT, SKETCHES } from './sketches';
 
 interface Shown {
   readonly words: string;
@@ -100,9 +102,6 @@ const DIMENSIONS: Readonly<Partial<Record<Topic, readonly string[]>>> = {
   ],
 };
 
-/** Topics that no joint explains, drawn with what a function works out. */
-const SKETCHES: Readonly<Partial<Record<Topic, (own: string | undefined) => Figure>>> = { 'Snap hooks (estimates)': hookFigure };
-
 /** A dimension that is drawn under another name than its quantity has in the joint. */
 const DRAWN_AS: Readonly<Record<string, string>> = {
   engagement: 'nominal',
@@ -117,27 +116,42 @@ const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
 const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
 
-export interface Figure {
-  /** Which joint it is. */
-  readonly words: string;
-  readonly svg: string;
-  readonly legend: readonly (LegendEntry & { readonly isOwn: boolean })[];
-}
-
 const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySet<string>): Figure => {
   const { svg, legend } = section(joint, { letters: true, widthPx: WIDTH_PX, only });
   return { words, svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
 };
 
+/** The drawing of a function of its own, with the numbers of its example. */
+function sketched({ id, params, result, example }: Card): Figure | undefined {
+  const sketch = SKETCHES[id];
+  if (sketch === undefined) return undefined;
+  const legend = sketch.letters.map((of, i) => {
+    const at = params.findIndex(({ name }) => name === of);
+    const worth = of === RESULT && 'result' in example ? example.result : example.args[at];
+    const isOwn = of === RESULT && result.shape === 'number';
+    const [name, unit] = isOwn ? [result.name, result.unit] : [of.replaceAll('_', ' '), params[at]?.kind.unit ?? ''];
+    return { letter: letterOf(i), name, of, value: Number(worth), unit, isOwn };
+  });
+  return { words: `The example of ${id}`, svg: sketch.svg, legend };
+}
+
+/** Topics that no joint explains, alone and with what one of their functions works out. */
+const SKETCHED: Readonly<Partial<Record<Topic, (of: Card | undefined) => Figure | undefined>>> = {
+  'Snap hooks (estimates)': of => hookFigure(of && 'name' in of.result ? of.result.name : undefined),
+  'Pattern of holes': of => patternFigure(of?.id),
+  'Ribs, lip, mould': of => sketched(of ?? (CARDS.get('SEAL.SQUEEZE') as Card)),
+};
+
 export function topicFigure(topic: Topic): Figure | undefined {
   const names = DIMENSIONS[topic];
-  return names === undefined ? SKETCHES[topic]?.(undefined) : drawn(shownFor(topic), names, new Set());
+  return names === undefined ? SKETCHED[topic]?.(undefined) : drawn(shownFor(topic), names, new Set());
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
+  if (card.id === 'BOSS.CORNER') return cornerFigure();
   const topic = DIMENSIONS[card.topic];
-  if (topic === undefined) return SKETCHES[card.topic]?.('name' in card.result ? card.result.name : undefined);
+  if (topic === undefined) return SKETCHED[card.topic]?.(card);
   const own = new Set(jointNames(card).map(drawnAs));
   const shown = shownFor(card.topic);
   const around = drawn(shown, jointNamesAround(card).map(drawnAs), own);

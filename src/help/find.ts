@@ -1,8 +1,10 @@
 // The first help page: finds functions while a word or a question is typed. Without this script the page lists them all.
+import { notCovered } from './not-covered';
 import { type Findable, search } from './search';
 
 const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
-const [place, field, count, found, all] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('found'), byId('all')];
+const [place, field, count, aside] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('not-covered')];
+const [found, all] = [byId('found'), byId('all')];
 const items = [...all.querySelectorAll<HTMLLIElement>('li[data-id]')];
 const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '' } }: HTMLLIElement): Findable => ({
   id,
@@ -16,6 +18,7 @@ function show(): void {
   const hits = isAsked ? search(items, field.value, findable) : [];
   found.replaceChildren(...hits.map(item => item.cloneNode(true)));
   all.hidden = isAsked;
+  aside.textContent = notCovered(field.value);
   count.textContent = isAsked
     ? hits.length === 0
       ? 'Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).'

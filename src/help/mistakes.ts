@@ -135,7 +135,9 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   'Ribs, lip, mould': {
-    about: 'Ribs and junctions, the lip between the halves, which of rim and boss touches first, cooling and cavity size.',
+    about:
+      'Ribs and junctions, the lip between the halves, which of rim and boss touches first, how far the rim opens between its ' +
+      'screws, a seal in its groove, cooling and cavity size.',
     mistakes: [
       'A rib whose tip is too thin to fill, because draft was forgotten.',
       'Wall, rib and fillet each within their rule and the junction thick all the same: look at the circle that fits in.',
@@ -229,6 +231,18 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'JUNCTION.RATIO': ['A larger fillet against stress that makes the junction thicker: both pull in opposite directions.'],
   'STACK.RSS': ['No inflation although the links are few: 1.5 is a usual factor.'],
   'STACK.CPK': ['A capability claimed from a handful of parts of one run.'],
+  'RIM.SAG': [
+    'The modulus of the data sheet put in for a load that stays: the creep modulus at its temperature counts.',
+    'The opening judged alone: it comes on top of the gap that the stacks leave, RIM.GAP.LIMITS.',
+  ],
+  'RIM.PITCH': ['The pitch kept along the sides and forgotten at the corners: there the way from screw to screw is longer.'],
+  'SEAL.SQUEEZE': [
+    'The gap left out: stacks and the opening between screws lift the face off the groove, RIM.GAP.LIMITS and RIM.SAG.',
+    'A least squeeze of hardly more than 0 taken for tight: rubber sets, and what is left must still press.',
+    'A screw force for the nominal squeeze: at the largest the seal presses most and opens the rim most.',
+  ],
+  'SEAL.FILL': ['A groove drawn full: rubber keeps its volume, grows with heat and swells. It needs room.'],
+  'SEAL.STRETCH': ['A ring stretched far to fit: it thins, creeps up the groove and ages sooner.'],
   'LIP.FIT': ['The clearance taken in total: it is per side.'],
   'COOLING.TIME': ['Mean and centre criterion mixed when two times are compared.'],
 };

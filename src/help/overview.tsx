@@ -52,6 +52,7 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
           <label for="asked">Find by name, trade word or question</label>
           <input id="asked" type="search" autocomplete="off" spellcheck={false} placeholder="standoff, core pin, which pilot hole …" />
           <p id="count" class="quiet" role="status" />
+          <p id="not-covered" role="status" />
           <ul id="found" class="list" />
         </search>
         <div id="all">

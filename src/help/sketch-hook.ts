@@ -2,7 +2,7 @@
 import { matingForceN, snapForceN, snapStrain } from '../core/snap/snap';
 import { hatches, style } from '../figure/style';
 import { el, line, type Markup, type Point, text, through } from '../figure/svg';
-import type { Figure } from './figure';
+import type { Figure } from './sketches';
 
 const WIDTH_PX = 330;
 const HEIGHT_PX = 190;

@@ -19,7 +19,7 @@ export * from '../core/insert/insert';
 export * from '../core/insert/nut';
 export * from '../core/mould/mould';
 export * from '../core/recess/recess';
-export * from '../core/snap/snap';
+export * from '../core/seal/seal';
 export * from '../core/strength/hoop';
 export * from '../core/strength/pull-out';
 export * from '../core/strength/torque';

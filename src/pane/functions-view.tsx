@@ -1,6 +1,7 @@
 // Finding a function, by topic or by a word.
 import type { JSX } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { notCovered } from '../help/not-covered';
 import { FunctionForm } from './function-form';
 import { groups, type Group, type ListedFunction } from './function-list';
 import { usePane } from './pane-context';
@@ -76,6 +77,7 @@ function FunctionList({
       <p class="bw-quiet" role="status">
         {asked.trim() === '' ? `${functions.length} functions` : `${count} of ${functions.length} functions`}
       </p>
+      <p role="status">{notCovered(asked)}</p>
       {asked.trim() === ''
         ? found.map(group => (
             <details key={group.topic} class="bw-topic">

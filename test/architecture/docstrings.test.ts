@@ -13,7 +13,7 @@ const INDEX = 'src/library/index.ts';
 const MOST_LINES = 6;
 /** The words after the names of a formula's arguments and of the formula itself, longest first. */
 const UNITS = Object.entries({
-  ...{ GPerCm3: 'g/cm³', Mm2PerS: 'mm²/s', PpmPerK: '1e-6/K', Mm4: 'mm⁴', Mm3: 'mm³', Mm: 'mm', Deg: '°' },
+  ...{ NPerMm: 'N/mm', GPerCm3: 'g/cm³', Mm2PerS: 'mm²/s', PpmPerK: '1e-6/K', Mm4: 'mm⁴', Mm3: 'mm³', Mm: 'mm', Deg: '°' },
   ...{ Mpa: 'MPa', Nm: 'N·m', N: 'N', C: '°C', K: 'K', G: 'g', S: 's' },
 });
 

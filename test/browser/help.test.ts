@@ -57,6 +57,13 @@ describe('search by keyboard', () => {
     await open('index.html');
     expect(await ask('elephant')).toEqual([]);
     expect(await bench.text('count')).toContain('Nothing has this word');
+    expect(await bench.text('not-covered')).toBe('');
+  });
+
+  test('a word of what is not covered says so, and what to do instead', async () => {
+    await open('index.html');
+    await ask('weld line');
+    expect(await bench.text('not-covered')).toMatch(/^Weld lines are not covered/);
   });
 });
 

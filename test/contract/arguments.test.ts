@@ -11,6 +11,8 @@ const UNITS: Readonly<Record<string, string>> = {
   force: 'N',
   torque: 'N·m',
   stress: 'MPa',
+  'line load': 'N/mm',
+  'second moment': 'mm⁴',
   share: '',
   number: '',
   mass: 'g',

@@ -389,6 +389,73 @@ describe('hand-held meter', () => {
   });
 });
 
+describe('pond level sender', () => {
+  const { step, under } = read('pond');
+
+  test('four holes: A fails, B passes, and the least play lies between them', () => {
+    expect(['goes together', 'goes together, wider'].map(label => step(label))).toEqual(['fail', 'pass']);
+    expect(['A  first choice', 'B  wider'].map(label => under('Pattern and rim', label, 'share that goes together'))).toEqual([
+      step('share that goes together'),
+      step('share that goes together, wider'),
+    ]);
+    const least = step('least play') as number;
+    expect([least > 3.1 - 2.9, least < 3.4 - 2.9]).toEqual([true, true]);
+    expectPrinted([step('hole at the worst of all')], [2.9 + 0.3 + 0.2]);
+  });
+
+  test('slot and turn', () => {
+    // ABS 90, the board 15, over 100 mm and 40 K
+    expect(step('slot, over all')).toBeCloseTo(3.1 + 2 * (0.25 + 100 * 75e-6 * 40), 9);
+    expect(step('turn of the board')).toBeCloseTo((Math.atan(0.1 / 100) * 180) / Math.PI, 9);
+  });
+
+  test('the hook: a bar of one thickness, and one whose curvature is added up', () => {
+    expect(step('strain, first choice')).toBeCloseTo((1.5 * 1.6 * 1.5) / 8 ** 2, 9);
+    // a tip force of 1 N bends it so far; E of ABS 2300 MPa
+    const [count, length] = [200_000, 12];
+    let perForce = 0;
+    for (let i = 0; i < count; i++) {
+      const fromTip = ((i + 0.5) * length) / count;
+      const thickness = 0.8 + (0.8 * fromTip) / length;
+      perForce += (((fromTip * fromTip) / ((2300 * 6 * thickness ** 3) / 12)) * length) / count;
+    }
+    const force = 1.5 / perForce;
+    expect(step('force at the tip (estimate)')).toBeCloseTo(force, 6);
+    expect(step('strain, longer and tapered')).toBeCloseTo((force * length * 6) / (6 * 1.6 ** 2) / 2300, 8);
+    const push = (deg: number): number => (force * (0.3 + tanDeg(deg))) / (1 - 0.3 * tanDeg(deg));
+    expect(step('force to push it on (estimate)')).toBeCloseTo(push(30), 6);
+    expect(step('force to pull it off (estimate)')).toBeCloseTo(push(45), 6);
+    expect(['hook bears it', 'hook bears it, longer and tapered'].map(label => step(label))).toEqual(['fail', 'pass']);
+  });
+
+  // wall 8 × 2.5, rib 1.5 thick: about the outer face, then moved to the centroid
+  const momentMm4 = (rib: number): number => {
+    const [wall, web] = [8 * 2.5, 1.5 * rib];
+    const centroid = (wall * 1.25 + web * (2.5 + rib / 2)) / (wall + web);
+    return (8 * 2.5 ** 3 + 1.5 * ((2.5 + rib) ** 3 - 2.5 ** 3)) / 3 - (wall + web) * centroid ** 2;
+  };
+  test.each([
+    ['A  first choice', 50, 4, '', 'opening between screws', 'squeeze between: least, nominal, largest', 'fail'],
+    ['B  screws nearer', 40, 4, ', screws nearer', 'opening, screws nearer', 'squeeze, screws nearer: least, nominal, largest', 'pass'],
+    ['C  higher rib', 50, 6, ', higher rib', 'opening, higher rib', 'squeeze, higher rib: least, nominal, largest', 'pass'],
+  ])('rim, %s', (label, pitch, rib, which, opening, squeeze, state) => {
+    const openMm = (0.8 * pitch ** 4) / (384 * 1000 * momentMm4(rib));
+    const least = 1 - ((1.55 + openMm + 0.1) * Math.sqrt(1.02)) / 1.92;
+    expect(step(opening)).toBeCloseTo(openMm, 9);
+    expect(step(squeeze)).toBeCloseTo(least, 9);
+    expect(step(`seal is kept${which}`)).toBe(state);
+    expect(under('Pattern and rim', label, 'opening (mm)')).toBeCloseTo(openMm, 9);
+    expect(under('Pattern and rim', label, 'squeeze, least')).toBeCloseTo(least, 9);
+    expect(under('Pattern and rim', label, 'state')).toBe(state);
+  });
+  test('fill, stretch, the largest squeeze at a screw, and four screws that are too few', () => {
+    expect(step('stretch of the seal')).toBeCloseTo(0.02, 12);
+    expect(step('groove filled, at most')).toBeCloseTo((Math.PI * 2.08 ** 2) / 4 / (2.75 * 1.45), 9);
+    expect(step('squeeze at a screw: least, nominal, largest', 2)).toBeCloseTo(1 - (1.45 * Math.sqrt(1.02)) / 2.08, 9);
+    expect(step('and with four screws?')).toMatch(/at worst the cord does not touch/);
+  });
+});
+
 test.each(GUIDES)('$name: what is typed looks like an input, what is worked out like a result', ({ workbook }) => {
   // a legend of the looks stands on the first sheet of the logger
   const sheets = workbook.sheets.filter(({ name }) => name !== 'Read me');

@@ -68,6 +68,15 @@ describe(`inverse pairs (seed ${SEED})`, () => {
       seeded,
     );
   });
+  test('RIM.SAG and RIM.PITCH', () => {
+    fc.assert(
+      fc.property(mm(10, 80), share, mm(60, 400), fc.constantFrom('clamped', 'simple'), (pitch, load, second, ends) => {
+        const sag = number('RIM.SAG', pitch, load, 2400, second, ends);
+        expect(number('RIM.PITCH', sag, load, 2400, second, ends)).toBeCloseTo(pitch, 9);
+      }),
+      seeded,
+    );
+  });
   test('RIB.BASE and RIB.TIP', () => {
     fc.assert(
       fc.property(mm(1, 3), mm(1, 20), degrees, (tip, height, draft) => {

@@ -100,12 +100,23 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'RECESS.DEPTH': ['board_plane>=seat'],
   'RECESS.FLOAT': ['hole>=screw'],
   'RECESS.SEAT': ['board_plane>=depth'],
+  // q·L⁴/(384·E·I), five times that between simple ends, of at most a tenth of the pitch
+  'RIM.PITCH': ['0.1*SQRT(SQRT(384*modulus*second_moment*sag/(IF(ends="clamped",1,5)*line_load)))>=sag'],
+  'RIM.SAG': ['0.1*pitch>=IF(ends="clamped",1,5)*line_load*pitch^4/(384*modulus*second_moment)'],
   'SCREW.BOTTOM': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
-  'SNAP.DEFLECTION': [`0.3333333333333333*length>=strain*length^2/(1.5*thickness)*${BENDS}/${PEAK}`],
-  'SNAP.FORCE': HOOK,
-  // friction takes all of the ramp
-  'SNAP.MATING': ['1-friction*TAN(RADIANS(angle))>1E-9'],
-  'SNAP.STRAIN': HOOK,
+  'SEAL.FILL': [
+    'cord_tol_lowerMm>0-cord',
+    'width_tol_lowerMm>0-groove_width',
+    'depth_tol_lowerMm>0-groove_depth',
+    'PI()*(cord+cord_tol_upperMm)^2/(4*(groove_width+width_tol_lowerMm)*(groove_depth+depth_tol_lowerMm))<1',
+  ],
+  // the thinnest cord in the deepest groove at the widest gap still touches
+  'SEAL.SQUEEZE': [
+    'cord_tol_lowerMm>0-cord',
+    'depth_tol_lowerMm>0-groove_depth',
+    '1-(groove_depth+depth_tol_upperMm+MAX(0,gap+gap_tol_upperMm))*SQRT(1+stretch)/(cord+cord_tol_lowerMm)>=0',
+  ],
+  'SEAL.STRETCH': ['groove_inside>=ring_inside'],
   'STACK.CPK': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'STACK.PPM': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'TORQUE.CLAMP': ['hole<head_diameter'],

@@ -9,6 +9,7 @@ import type { Described } from '../../src/help/described-function';
 import { functionPage } from '../../src/help/function-page';
 import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
 import { helpPages } from '../../src/help/pages';
+import { SKETCHES } from '../../src/help/sketches';
 import { formOfCard } from '../../src/plain/forms';
 import { METADATA } from '../../src/tools/metadata';
 import { value } from '../kit/ask';
@@ -171,6 +172,22 @@ test('the figure shows what the function works out', () => {
   expect(pageOf('BOSS.WALL')).toMatch(/<tr class="own"><th scope="row">\w<\/th><td>boss wall root<\/td><td class="number">2\.183 mm/);
   expect(page('topics/board-and-supports.html')).toContain('<svg');
   expect(pageOf('STACK.PPM')).not.toContain('<svg');
+});
+
+test('rim and seal have drawings of their own, with the numbers of the example', () => {
+  const row = (letter: string, name: string, value: string, own = ''): string =>
+    `<tr${own}><th scope="row">${letter}</th><td>${name}</td><td class="number">${value}</td></tr>`;
+  expect(pageOf('SEAL.SQUEEZE')).toContain(row('A', 'cord', '2 mm') + row('B', 'groove depth', '1.5 mm') + row('C', 'gap', '0.1 mm'));
+  expect(pageOf('RIM.SAG')).toContain(row('C', 'opening between two screws', '0.017 mm', ' class="own"'));
+  expect(pageOf('RIM.PITCH')).toContain(row('A', 'screw pitch', '52.11 mm', ' class="own"'));
+  for (const id of Object.keys(SKETCHES)) {
+    const svg = /<svg.*<\/svg>/s.exec(pageOf(id))?.[0] ?? '';
+    const letters = allOf(svg, /<text[^>]*>([A-Z])<\/text>/g);
+    expect([...letters].sort(), id).toEqual(allOf(pageOf(id), /<th scope="row">([A-Z])<\/th>/g));
+    expect(unbalanced(svg), id).toBeUndefined();
+    expect(pageOf(id)).toContain(`The example of ${id}`);
+  }
+  expect(page('topics/ribs-lip-mould.html')).toContain('The example of SEAL.SQUEEZE');
 });
 
 test('inserts are explained on a joint with an insert, which passes', () => {

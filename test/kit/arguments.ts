@@ -12,6 +12,8 @@ const USUAL: Readonly<Record<string, readonly [number, number]>> = {
   force: [1, 2000],
   torque: [0.01, 5],
   stress: [1, 5000],
+  'line load': [0.05, 5],
+  'second moment': [5, 5000],
   share: [0.01, 0.99],
   number: [0.1, 5],
   temperature: [20, 280],

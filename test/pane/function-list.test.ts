@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CARDS } from '../../src/registry';
 import { groups, search, signature, type ListedFunction } from '../../src/pane/function-list';
+import { notCovered, NOT_COVERED_WORDS } from '../../src/help/not-covered';
 import { SYNONYM_ENTRIES } from '../../src/help/synonyms';
 import { METADATA } from '../../src/tools/metadata';
 
@@ -41,6 +42,14 @@ describe('the list of functions in the pane', () => {
     ['self tapping', 'HOLE.PILOT'],
     ['thread-forming', 'HOLE.PILOT'],
     ['stack-up', 'STACK.TABLE'],
+    ['gasket', 'SEAL.SQUEEZE'],
+    ['O-ring', 'SEAL.FILL'],
+    ['o ring', 'SEAL.STRETCH'],
+    ['cord', 'SEAL.SQUEEZE'],
+    ['rim', 'RIM.SAG'],
+    ['sealing lip', 'RIM.PITCH'],
+    ['screw pitch', 'RIM.PITCH'],
+    ['water-tight', 'SEAL.SQUEEZE'],
   ])('finds by the trade word %s, %s among others', (word, id) => {
     expect(ids(word)).toContain(id);
   });
@@ -60,6 +69,30 @@ describe('the list of functions in the pane', () => {
     ['will the boss leave a sink mark on the wall', 'BOSS.SINK'],
   ])('meets a question as far as its words go: %s', (question, id) => {
     expect(ids(question).slice(0, 3)).toContain(id);
+  });
+
+  it.each([
+    ['warp', /^Warp is not covered.*filling study/],
+    ['will the lid warp?', /^Warp is not covered/],
+    ['Warpage', /^Warp is not covered/],
+    ['boss to boss', /^Boss to boss.*not covered.*BOSS\.STEEL/],
+    ['boss-to-boss distance', /^Boss to boss/],
+    ['weld line', /^Weld lines are not covered/],
+    ['weld lines at a boss', /^Weld lines are not covered/],
+    ['water-tight', /not claimed.*a test of the housing decides/],
+    ['IP67', /not claimed/],
+  ])('says of %s that it is not covered, and what to do instead', (asked, sentence) => expect(notCovered(asked)).toMatch(sentence));
+
+  it('says so of nothing that has a function, nor of half a word', () => {
+    for (const asked of ['', 'boss', 'boss od', 'weld', 'wall', 'rim', 'strip', 'tip 6 mm', ...CARDS.keys()])
+      expect(notCovered(asked), asked).toBe('');
+    for (const word of NOT_COVERED_WORDS) expect(notCovered(`what of ${word}?`), word).toContain('not covered');
+  });
+
+  it('names in these sentences only functions that are there', () => {
+    const named = NOT_COVERED_WORDS.flatMap(word => notCovered(word).match(/[A-Z]+(?:\.[A-Z]+)+/g) ?? []);
+    expect(new Set(named)).toEqual(new Set(['RIM.GAP.LIMITS', 'BOSS.STEEL']));
+    expect(named.filter(id => !CARDS.has(id))).toEqual([]);
   });
 
   it('puts a name before a sentence', () => {

@@ -28,6 +28,7 @@ const POWERS: Readonly<Record<string, readonly [length: number, force: number]>>
   'mm²/s': [2, 0],
   N: [0, 1],
   'N·m': [1, 1],
+  'N/mm': [-1, 1],
   MPa: [-2, 1],
   '1e-6': [0, 0],
   Hz: [-2, 0.5],

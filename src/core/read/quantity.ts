@@ -76,6 +76,20 @@ export const STRESS: Quantity = {
   units: { Pa: 1e-6, kPa: 1e-3, MPa: 1, GPa: 1000, 'N/mm²': 1, 'N/mm2': 1, psi: LBF_N / IN ** 2, ksi: (1000 * LBF_N) / IN ** 2 },
 };
 
+export const LINE_LOAD: Quantity = {
+  noun: 'line load',
+  unit: 'N/mm',
+  example: '0.5, "0.5 N/mm" or "3 lbf/in"',
+  units: { 'N/mm': 1, 'N/cm': 0.1, 'N/m': 0.001, 'lbf/in': LBF_N / IN },
+};
+
+export const SECOND_MOMENT: Quantity = {
+  noun: 'second moment',
+  unit: 'mm⁴',
+  example: '80, "80 mm⁴" or "0.0002 in⁴"',
+  units: { 'mm⁴': 1, mm4: 1, 'cm⁴': 1e4, cm4: 1e4, 'in⁴': IN ** 4, in4: IN ** 4 },
+};
+
 export const SHARE: Quantity = { noun: 'share', unit: '', example: '0.6 or "60 %"', units: { '%': 0.01 } };
 export const RATIO: Quantity = { noun: 'number', unit: '', example: 'a plain number', units: {} };
 /** A temperature is not a number of kelvins; a difference is. */
@@ -92,18 +106,8 @@ export const DIFFUSIVITY: Quantity = { noun: 'diffusivity', unit: 'mm²/s', exam
 export const EXPANSION: Quantity = { noun: 'expansion', unit: '1e-6/K', example: '90 or "90 ppm/K"', units: { 'ppm/K': 1 } };
 
 export const QUANTITIES = [
-  LENGTH,
-  ANGLE,
-  FORCE,
-  TORQUE,
-  STRESS,
-  SHARE,
-  TEMPERATURE_CHANGE,
-  TEMPERATURE,
-  MASS,
-  DENSITY,
-  DIFFUSIVITY,
-  EXPANSION,
+  ...[LENGTH, ANGLE, FORCE, TORQUE, STRESS, LINE_LOAD, SECOND_MOMENT, SHARE],
+  ...[TEMPERATURE_CHANGE, TEMPERATURE, MASS, DENSITY, DIFFUSIVITY, EXPANSION],
 ];
 
 /** "mm, cm, m, µm, in, mil, thou": one spelling for each size. */
