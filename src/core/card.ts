@@ -180,6 +180,7 @@ export const TOPICS = [
   'Strength (estimates)',
   'Board and supports',
   'Inserts and nuts',
+  'Pattern of holes',
   'Ribs, lip, mould',
   'Tolerances',
   'Checks, variants, trace',

@@ -10,6 +10,7 @@ import { POSITION_CARDS } from './hole/position.cards';
 import { INSERT_CARDS } from './insert/insert.cards';
 import { NUT_CARDS } from './insert/nut.cards';
 import { MOULD_CARDS } from './mould/mould.cards';
+import { PATTERN_CARDS } from './pattern/pattern.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
 import { HOOP_CARDS } from './strength/hoop.cards';
@@ -34,6 +35,7 @@ export const CORE_CARDS: readonly Card[] = [
   ...BOARD_CARDS,
   ...INSERT_CARDS,
   ...NUT_CARDS,
+  ...PATTERN_CARDS,
   ...MOULD_CARDS,
   ...TOLERANCE_CARDS,
   ...STACK_CARDS,

@@ -17,6 +17,7 @@ export * from '../core/hole/position';
 export * from '../core/insert/insert';
 export * from '../core/insert/nut';
 export * from '../core/mould/mould';
+export * from '../core/pattern/pattern';
 export * from '../core/recess/recess';
 export * from '../core/strength/hoop';
 export * from '../core/strength/pull-out';

@@ -35,6 +35,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'HOLE.RELIEF': 'screw, length >=0 = 0.2',
   'HOLE.FLOATING': 'screw max >0, length >=0',
   'HOLE.FIXED': 'screw max >0, length >=0, length >=0',
+  'HOLE.PROJECTED': 'screw max >0, length >=0, length >=0, length >0, length >0',
   'POSITION.ZONE': 'length, length = dx',
   'PIN.RATIO': 'length >0, hole >0',
   'PIN.DEFLECTION': 'length >0, hole >0, stress >0, stress >0 = 210000',
@@ -53,6 +54,7 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'BOSS.SLENDER': 'length >0, length >0',
   'BOSS.SINK': 'length >0, length >0',
   'BOSS.STEEL': 'length >0, length >0, angle >=0 <90 = 0, angle >=0 <90 = 0',
+  'BOSS.CORNER': 'length >0, length >0, length >0, length >=0, length >0, angle >=0 <90 = 0, angle >=0 <90 = 0',
   'BOSS.FLAT': 'length !, length >=0, length >=0',
   'BOSS.CIRCLE': 'length >0, length >0, length >=0 = 0, length >=0 = 0, length >=0 = 0',
   'BOSS.CONFLICT': 'screw, length >0, hole >0, number of od ratio >1 = 2, share >0 <=1 = 0.6',
@@ -115,6 +117,10 @@ export const ARGUMENTS: Readonly<Record<string, string>> = {
   'NUT.POCKET': 'nut, length >=0 = 0.1',
   'NUT.POCKET.CORNER': 'nut, length >=0 = 0.1',
   'NUT.HEIGHT': 'screw size, limit: max min = max',
+
+  'PATTERN.SLOT': 'hole >0, length >0, tolerance, expansion of expansion >=0 = 0, expansion of expansion >=0 = 0, temperature change = 0',
+  'PATTERN.TURN': 'length >=0, length >=0, length >0',
+  'PATTERN.FIT': 'lengths, lengths, length >0, length >0, length >0, whole >=1000 <=1000000 = 20000, whole >=1 <=2147483647 = 1',
 
   'RIB.TIP': 'length >0, length >=0, angle >=0 <90',
   'RIB.BASE': 'length >0, length >=0, angle >=0 <90',
