@@ -2,9 +2,10 @@
 import type { Card, Topic } from '../core/card';
 import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
-import { type LegendEntry, section } from '../figure/section';
+import { section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
+import { cornerFigure, type Figure, patternFigure } from './plan-views';
 import { jointNames, jointNamesAround } from './related';
 
 interface Shown {
@@ -113,25 +114,21 @@ const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
 const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
 
-export interface Figure {
-  /** Which joint it is. */
-  readonly words: string;
-  readonly svg: string;
-  readonly legend: readonly (LegendEntry & { readonly isOwn: boolean })[];
-}
-
 const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySet<string>): Figure => {
   const { svg, legend } = section(joint, { letters: true, widthPx: WIDTH_PX, only });
   return { words, svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
 };
 
 export function topicFigure(topic: Topic): Figure | undefined {
+  if (topic === 'Pattern of holes') return patternFigure();
   const names = DIMENSIONS[topic];
   return names === undefined ? undefined : drawn(shownFor(topic), names, new Set());
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
+  if (card.id === 'BOSS.CORNER') return cornerFigure();
+  if (card.topic === 'Pattern of holes') return patternFigure(card.id);
   const topic = DIMENSIONS[card.topic];
   if (topic === undefined) return undefined;
   const own = new Set(jointNames(card).map(drawnAs));

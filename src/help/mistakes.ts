@@ -184,7 +184,7 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
     'A fillet left out: it makes the circle larger.',
   ],
   'BOSS.CORNER': [
-    'A corner whose radius is kept constant down the wall: its arc stands further in at the floor and leaves less steel, as the figure shows.',
+    'A corner whose radius is kept constant down the wall: its arc stands further in at the floor and leaves less, as the figure shows.',
     'The distance to the two walls judged alone: beside the middle of the arc the arc is nearer.',
   ],
   'CHECK.CLEAR': ['A gap compared with CHECK.MIN against 0: a limit of 0 cannot be told from a blank. CHECK.CLEAR needs no limit.'],

@@ -12,6 +12,12 @@ interface Points {
   readonly y: ArrayLike<number>;
 }
 
+/** What is left between holes and bosses, worked out anew for every turn. */
+interface Left extends Points {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
 /** The places about their middle, the farthest of them at 1. */
 interface Pattern extends Points {
   readonly farthestMm: number;
@@ -28,7 +34,7 @@ export function patternOf(xMm: readonly number[], yMm: readonly number[]): Patte
 const ROUNDING = 1 + 1e-12;
 
 /** Radius of the smallest circle round points: each that lies outside is on the circle round those before it. */
-function circleRadius({ x, y }: { readonly x: Float64Array; readonly y: Float64Array }): number {
+function circleRadius({ x, y }: Left): number {
   const count = x.length;
   let cx = x[0] as number;
   let cy = y[0] as number;
@@ -75,10 +81,10 @@ interface BestPlace {
 }
 
 /**
- * The smallest largest distance of a hole from its boss, twice, over shift and turn. The best shift is the middle of a circle; over the turn
- * its radius is convex with a slope of at most 1, and beyond four times the radius without a turn it is larger. `left` takes what is left.
+ * The smallest largest distance of a hole from its boss, twice, over shift and turn. The best shift is the middle of a circle; over the
+ * turn its radius is convex with a slope of at most 1, and beyond four times the radius without a turn it is larger.
  */
-export function leastPlay(pattern: Pattern, offMm: Points, left: { readonly x: Float64Array; readonly y: Float64Array }): BestPlace {
+export function leastPlay(pattern: Pattern, offMm: Points, left: Left): BestPlace {
   const radius = (turnMm: number): number => {
     for (let i = 0; i < left.x.length; i++) {
       left.x[i] = at(offMm.x, i) + turnMm * at(pattern.y, i);
@@ -156,7 +162,7 @@ export function patternFit(
   const pattern = patternOf(xMm, yMm);
   const draw = inCircle(draws(seed, 'normal'));
   const [bossMm, holeMm] = [zoneBossMm, zoneHoleMm].map(zone => zone / 2 / HALF_WIDTH_IN_DRAWS.normal) as [number, number];
-  const points = (): { x: Float64Array; y: Float64Array } => ({ x: new Float64Array(count), y: new Float64Array(count) });
+  const points = (): Left => ({ x: new Float64Array(count), y: new Float64Array(count) });
   const [offMm, left] = [points(), points()];
   const playsMm = new Float64Array(samples);
   const worst = new Map<string, number>();
