@@ -43,13 +43,13 @@ test('PATTERN.FIT: twice the zones need twice the play; another place or a turne
     0.2,
   );
   expect(least(moved)).toBeCloseTo(least(once), 9);
-  // 80 × 50 lying or standing: the worst pairs are the diagonals
-  expect(['1 and 3', '2 and 4']).toContain(once[3]?.[1]);
+  // 80 × 50: to bring the ends of a short side together across it, the board would turn, and the far side moves by more
+  expect(['1 and 4', '2 and 3']).toContain(once[3]?.[1]);
 });
 
-test('PATTERN.FIT: of three in a row the ends are the worst pair; a row stands for a column', () => {
+test('PATTERN.FIT: of three in a row the turn helps the ends: the middle one is of the worst pair; a row stands for a column', () => {
   const table = fit([[10, 50, 90]], 10, 0.2, 0.2, 0.3);
-  expect(table[3]?.[1]).toBe('1 and 3');
+  expect(['1 and 2', '2 and 3']).toContain(table[3]?.[1]);
   expect(fit([[10], [50], [90]], [[10], [10], [10]], 0.2, 0.2, 0.3)).toEqual(table);
 });
 
@@ -64,12 +64,11 @@ test.each([
   ['PATTERN.SLOT', [3.2, 80, -0.1], /^#VALUE! tolerance is -0.1/],
   ['PATTERN.TURN', [0.1, -0.1, 80], /^#VALUE! play_slot is -0.1: must be at least 0 mm/],
   ['PATTERN.TURN', [1, 1, 9.99], /^#VALUE! distance is 9.99: must be at least five times both plays/],
-  ['PATTERN.FIT', [[[10], [0]], 10, 0.2, 0.2, 0.4], /^#VALUE! x row 2 is 0 or blank; write "0 mm"/],
+  ['PATTERN.FIT', [[[0], [10]], 10, 0.2, 0.2, 0.4], /^#VALUE! x row 1 is 0 or blank; write "0 mm"/],
   ['PATTERN.FIT', [X, [[10], [20]], 0.2, 0.2, 0.4], /^#VALUE! x has 4 rows and y has 2/],
   ['PATTERN.FIT', [X, Y, 0, 0.2, 0.4], /^#VALUE! zone_boss is 0 or blank/],
   ['PATTERN.FIT', [X, Y, 0.2, -0.2, 0.4], /^#VALUE! zone_hole is -0.2: must be above 0 mm/],
   ['PATTERN.FIT', [X, Y, 0.2, 0.2, '0 mm'], /^#VALUE! play is "0 mm": must be above 0 mm/],
   ['PATTERN.FIT', [X, Y, 0.2, 0.2, 0.4, 999], /^#VALUE! samples is 999: must be at least 1000/],
   ['PATTERN.FIT', [X, Y, 0.2, 0.2, 0.4, 500_001], /^#VALUE! samples × screws is 2000004; at most 2000000/],
-  ['PATTERN.FIT', [[[1e308], [-1e308]], 10, 0.2, 0.2, 0.4, 1000], /^#VALUE! no finite result/],
 ] as const)('%s %j is refused', (id, args, message) => expect(refusal(id, ...args)).toMatch(message));

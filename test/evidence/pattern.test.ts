@@ -74,7 +74,7 @@ const ours = (screws: readonly Place[], off: readonly Place[]): ReturnType<typeo
     screws.map(({ x }) => x),
     screws.map(({ y }) => y),
   );
-  return leastPlay(pattern, { x: off.map(({ x }) => x), y: off.map(({ y }) => y) }, points);
+  return leastPlay(pattern, { x: Float64Array.from(off, ({ x }) => x), y: Float64Array.from(off, ({ y }) => y) }, points);
 };
 
 const size = (low: number, high: number): fc.Arbitrary<number> =>

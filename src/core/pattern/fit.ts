@@ -1,5 +1,5 @@
 // One rigid board over all its screws: the least play after its best shift and turn, and that of many assemblies that are drawn.
-import { atMost } from '../maths';
+import { atMost, sqrt } from '../maths';
 import { wrongInput } from '../refuse';
 import { draws, HALF_WIDTH_IN_DRAWS } from '../tolerance/draws';
 import { pointMm } from '../tolerance/stack-tables';
@@ -12,67 +12,107 @@ interface Points {
   readonly y: ArrayLike<number>;
 }
 
-/** What is left between holes and bosses, worked out anew for every turn. */
+/** The same, laid out for speed: a board is turned a million times. */
 interface Left extends Points {
   readonly x: Float64Array;
   readonly y: Float64Array;
 }
 
 /** The places about their middle, the farthest of them at 1. */
-interface Pattern extends Points {
+interface Pattern extends Left {
   readonly farthestMm: number;
 }
 
 export function patternOf(xMm: readonly number[], yMm: readonly number[]): Pattern {
   const middle = (list: readonly number[]): number => list.reduce((sum, each) => sum + each / list.length, 0);
   const [middleX, middleY] = [middle(xMm), middle(yMm)];
-  const farthestMm = Math.max(...xMm.map((x, i) => Math.hypot(x - middleX, at(yMm, i) - middleY)));
-  return { x: xMm.map(x => (x - middleX) / farthestMm), y: yMm.map(y => (y - middleY) / farthestMm), farthestMm };
+  const farthestMm = sqrt(Math.max(...xMm.map((x, i) => (x - middleX) ** 2 + (at(yMm, i) - middleY) ** 2)));
+  return {
+    x: Float64Array.from(xMm, x => (x - middleX) / farthestMm),
+    y: Float64Array.from(yMm, y => (y - middleY) / farthestMm),
+    farthestMm,
+  };
 }
 
 /** Rounding alone puts no point outside its circle. */
 const ROUNDING = 1 + 1e-12;
 
-/** Radius of the smallest circle round points: each that lies outside is on the circle round those before it. */
-function circleRadius({ x, y }: Left): number {
+/** A circle on two points or through three, by their numbers; no third one is −1. */
+interface Circle {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly i: number;
+  readonly j: number;
+  readonly k: number;
+}
+
+/** The smallest circle round points: each that lies outside is on the circle round those before it. */
+function circleRound({ x, y }: Left): Circle {
   const count = x.length;
   let cx = x[0] as number;
   let cy = y[0] as number;
   let square = 0;
+  let onI = 0;
+  let onJ = 0;
+  let onK = -1;
   for (let i = 1; i < count; i++) {
     const xi = x[i] as number;
     const yi = y[i] as number;
-    if ((xi - cx) ** 2 + (yi - cy) ** 2 <= square * ROUNDING) continue;
+    if ((xi - cx) * (xi - cx) + (yi - cy) * (yi - cy) <= square * ROUNDING) continue;
     cx = xi;
     cy = yi;
     square = 0;
     for (let j = 0; j < i; j++) {
       const xj = x[j] as number;
       const yj = y[j] as number;
-      if ((xj - cx) ** 2 + (yj - cy) ** 2 <= square * ROUNDING) continue;
+      if ((xj - cx) * (xj - cx) + (yj - cy) * (yj - cy) <= square * ROUNDING) continue;
       const ux = (xj - xi) / 2;
       const uy = (yj - yi) / 2;
       cx = xi + ux;
       cy = yi + uy;
       square = ux * ux + uy * uy;
+      onI = i;
+      onJ = j;
+      onK = -1;
       for (let k = 0; k < j; k++) {
-        const vx = (x[k] as number) - xi;
-        const vy = (y[k] as number) - yi;
-        if ((xi + vx - cx) ** 2 + (yi + vy - cy) ** 2 <= square * ROUNDING) continue;
-        // through i, j and k: from the middle of i and j along the line across
+        const xk = x[k] as number;
+        const yk = y[k] as number;
+        if ((xk - cx) * (xk - cx) + (yk - cy) * (yk - cy) <= square * ROUNDING) continue;
+        // from the middle of i and j along the line across, to where k is as far
+        const vx = xk - xi;
+        const vy = yk - yi;
         const along = (vx * (vx - 2 * ux) + vy * (vy - 2 * uy)) / (2 * (ux * vy - uy * vx));
         cx = xi + ux - along * uy;
         cy = yi + uy + along * ux;
-        square = (xi - cx) ** 2 + (yi - cy) ** 2;
+        square = (xi - cx) * (xi - cx) + (yi - cy) * (yi - cy);
+        onK = k;
       }
     }
   }
-  return Math.sqrt(square);
+  return { x: cx, y: cy, radius: sqrt(square), i: onI, j: onJ, k: onK };
 }
 
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-/** Leaves 1e-10 of the play without a turn. */
-const STEPS = 52;
+/** How fast the radius grows with the turn, but for a factor: its middle is a mean of the points it rests on, each pulls by its share. */
+function growth(pattern: Pattern, left: Left, circle: Circle): number {
+  const { i, j, k } = circle;
+  if (k < 0) return pull(pattern, left, circle, i) + pull(pattern, left, circle, j);
+  const ofI = area(left, circle, j, k);
+  const ofJ = area(left, circle, k, i);
+  const ofK = area(left, circle, i, j);
+  const all = ofI * pull(pattern, left, circle, i) + ofJ * pull(pattern, left, circle, j) + ofK * pull(pattern, left, circle, k);
+  return ofI + ofJ + ofK > 0 ? all : -all;
+}
+
+const pull = (pattern: Pattern, { x, y }: Left, circle: Circle, n: number): number =>
+  ((x[n] as number) - circle.x) * (pattern.y[n] as number) - ((y[n] as number) - circle.y) * (pattern.x[n] as number);
+
+/** Twice the area between the middle and two points. */
+const area = ({ x, y }: Left, circle: Circle, p: number, q: number): number =>
+  ((x[p] as number) - circle.x) * ((y[q] as number) - circle.y) - ((x[q] as number) - circle.x) * ((y[p] as number) - circle.y);
+
+/** Leaves 1e-11 of the play without a turn. */
+const STEPS = 40;
 
 interface BestPlace {
   readonly playMm: number;
@@ -84,31 +124,23 @@ interface BestPlace {
  * The smallest largest distance of a hole from its boss, twice, over shift and turn. The best shift is the middle of a circle; over the
  * turn its radius is convex with a slope of at most 1, and beyond four times the radius without a turn it is larger.
  */
-export function leastPlay(pattern: Pattern, offMm: Points, left: Left): BestPlace {
-  const radius = (turnMm: number): number => {
+export function leastPlay(pattern: Pattern, offMm: Left, left: Left): BestPlace {
+  const atTurn = (turnMm: number): Circle => {
     for (let i = 0; i < left.x.length; i++) {
-      left.x[i] = at(offMm.x, i) + turnMm * at(pattern.y, i);
-      left.y[i] = at(offMm.y, i) - turnMm * at(pattern.x, i);
+      left.x[i] = (offMm.x[i] as number) + turnMm * (pattern.y[i] as number);
+      left.y[i] = (offMm.y[i] as number) - turnMm * (pattern.x[i] as number);
     }
-    return circleRadius(left);
+    return circleRound(left);
   };
-  const most = 4 * radius(0);
-  let [low, high] = [-most, most];
-  let [a, b] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-  let [atA, atB] = [radius(a), radius(b)];
+  let high = 4 * atTurn(0).radius;
+  let low = -high;
   for (let step = 0; step < STEPS; step++) {
-    if (atA < atB) {
-      [high, b, atB] = [b, a, atA];
-      a = high - GOLDEN * (high - low);
-      atA = radius(a);
-    } else {
-      [low, a, atA] = [a, b, atB];
-      b = low + GOLDEN * (high - low);
-      atB = radius(b);
-    }
+    const middle = (low + high) / 2;
+    if (growth(pattern, left, atTurn(middle)) > 0) high = middle;
+    else low = middle;
   }
   const turnMm = (low + high) / 2;
-  return { playMm: 2 * radius(turnMm), turnMm };
+  return { playMm: 2 * atTurn(turnMm).radius, turnMm };
 }
 
 /** Draws in a plane, cut at a circle of as many standard deviations as half a tolerance has. */
@@ -160,6 +192,7 @@ export function patternFit(
   if (samples * count > MOST_SCREWS_DRAWN)
     throw wrongInput(`samples × screws is ${samples * count}; at most ${MOST_SCREWS_DRAWN} are drawn`, 'samples');
   const pattern = patternOf(xMm, yMm);
+  if (pattern.farthestMm === Infinity) throw wrongInput('x and y: no finite distances', 'y');
   const draw = inCircle(draws(seed, 'normal'));
   const [bossMm, holeMm] = [zoneBossMm, zoneHoleMm].map(zone => zone / 2 / HALF_WIDTH_IN_DRAWS.normal) as [number, number];
   const points = (): Left => ({ x: new Float64Array(count), y: new Float64Array(count) });
