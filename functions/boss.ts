@@ -118,6 +118,23 @@ export function bossSteel(gap_top: any, height: any, boss_draft?: any, wall_draf
 }
 
 /**
+ * Mould steel left at the floor between a boss and the inside corner beside it, mm; negative: merged.
+ * Boss, walls and the arc of the corner are drafted; x, y and the radius are those at the boss's free end.
+ * @customfunction BOSS.CORNER
+ * @param od Outside diameter of the boss at its free end, mm or text with unit
+ * @param x From one inner wall face to the middle of the boss, mm or text with unit
+ * @param y From the other inner wall face to the middle of the boss, mm or text with unit
+ * @param corner_radius Inside radius of the corner, mm or text; a blank is 0
+ * @param height Height of the boss from free end to floor, mm or text with unit
+ * @param [boss_draft] Draft per side of the boss, degrees or text; 0 if omitted
+ * @param [wall_draft] Draft of the walls' faces, degrees or text; 0 if omitted
+ * @returns Steel left, mm
+ */
+export function bossCorner(od: any, x: any, y: any, corner_radius: any, height: any, boss_draft?: any, wall_draft?: any): any {
+  return cell('BOSS.CORNER', [od, x, y, corner_radius, height, boss_draft, wall_draft]);
+}
+
+/**
  * Flat left on the mould steel between two fillets at the floor, mm; negative is a knife edge.
  * @customfunction BOSS.FLAT
  * @param steel Steel at the floor between boss and wall, mm or text with unit

@@ -119,6 +119,20 @@ export function holeFixed(screw: any, zone_boss: any, zone_hole: any): any {
 }
 
 /**
+ * Smallest clearance hole where the boss holds the screw and its zone is not projected, mm.
+ * @customfunction HOLE.PROJECTED
+ * @param screw Screw diameter, mm or text; "M3" reads the largest major diameter
+ * @param zone_boss Position zone of the hole in the boss, a diameter, mm or text; a blank is 0
+ * @param zone_hole Position zone of the clearance hole, a diameter, mm or text; a blank is 0
+ * @param plate Thickness that the screw passes above the boss, mm or text with unit
+ * @param thread Least depth of thread in the boss, mm or text with unit
+ * @returns Smallest hole, mm
+ */
+export function holeProjected(screw: any, zone_boss: any, zone_hole: any, plate: any, thread: any): any {
+  return cell('HOLE.PROJECTED', [screw, zone_boss, zone_hole, plate, thread]);
+}
+
+/**
  * Diameter of the position zone that holds a given offset, mm: 2·√(dx² + dy²).
  * @customfunction POSITION.ZONE
  * @param dx Offset along x, mm or text with unit; a blank is 0

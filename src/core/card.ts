@@ -181,6 +181,7 @@ export const TOPICS = [
   'Board and supports',
   'Inserts and nuts',
   'Snap hooks (estimates)',
+  'Pattern of holes',
   'Ribs, lip, mould',
   'Tolerances',
   'Checks, variants, trace',

@@ -11,9 +11,11 @@ import { POSITION_CARDS } from './hole/position.cards';
 import { INSERT_CARDS } from './insert/insert.cards';
 import { NUT_CARDS } from './insert/nut.cards';
 import { MOULD_CARDS } from './mould/mould.cards';
+import { PATTERN_CARDS } from './pattern/pattern.cards';
 import { RECESS_CARDS } from './recess/recess.cards';
 import { SCREW_CARDS } from './screw/screw.cards';
 import { SEAL_CARDS } from './seal/seal.cards';
+import { SNAP_CARDS } from './snap/snap.cards';
 import { HOOP_CARDS } from './strength/hoop.cards';
 import { PULL_OUT_CARDS } from './strength/pull-out.cards';
 import { TORQUE_CARDS } from './strength/torque.cards';
@@ -38,6 +40,7 @@ export const CORE_CARDS: readonly Card[] = [
   ...INSERT_CARDS,
   ...NUT_CARDS,
   ...SNAP_CARDS,
+  ...PATTERN_CARDS,
   ...MOULD_CARDS,
   ...SEAL_CARDS,
   ...TOLERANCE_CARDS,

@@ -19,6 +19,7 @@ const STANDARDS = 'evidence/standards.test.ts';
 const INVERSE = 'evidence/inverse.test.ts';
 const ANOTHER_WAY = 'evidence/independent.test.ts';
 const SEAL = 'evidence/seal.test.ts';
+const PATTERN = 'evidence/pattern.test.ts';
 const LINES = 'lines in the plane that meet';
 const CORNERS = 'every corner of the tolerances';
 const BLOCKS = 'sums and differences, on the four blocks of Shigley’s Ex. 1–3';
@@ -129,6 +130,13 @@ export const EVIDENCE: readonly Evidence[] = [
     'HOLE.FLOATING',
     'HOLE.FIXED',
   ),
+  ...published(
+    PRINTED,
+    'HOLE.PROJECTED: ASME',
+    'ASME Y14.5M-1994, appendix B5, its numbers read in 1 secondary copy, its result from memory',
+    'HOLE.PROJECTED',
+  ),
+  ...anotherWay(ANOTHER_WAY, 'HOLE.PROJECTED: every axis', 'every axis that leans in its zone', 'HOLE.PROJECTED'),
   ...published('core/hole-position.test.ts', 'ø 2√2·t', 'position beside DIN 16742 TG6, read in 1 secondary copy', 'POSITION.ZONE'),
   ...byHand('core/hole-position.test.ts', '12 long, 2.4 thick', '', 'PIN.RATIO'),
   ...anotherWay(ANOTHER_WAY, 'PIN.DEFLECTION: curvature', 'the curvature of a cantilever added up twice', 'PIN.DEFLECTION'),
@@ -169,6 +177,7 @@ export const EVIDENCE: readonly Evidence[] = [
 
   ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'BOSS.OD', 'BOSS.WALL', 'BOSS.STEEL')),
   ...only(THE_TERM, published(PRINTED, 'BOSS.ENDS, the root', CHART, 'BOSS.ENDS')),
+  ...anotherWay(ANOTHER_WAY, 'BOSS.CORNER: the nearest', 'the nearest of many points on walls and arc', 'BOSS.CORNER'),
   ...identity(INVERSE, 'BOSS.OD and BOSS.WALL', 'the wall that is asked for is there', 'BOSS.OD', 'BOSS.WALL'),
   ...byHand('core/boss-mould.test.ts', 'the flat between fillets', '', 'BOSS.FLAT'),
   ...byHand('evidence/wrong-forms.test.ts', 'BOSS.SINK compares walls', '', 'BOSS.SINK'),
@@ -371,6 +380,10 @@ export const EVIDENCE: readonly Evidence[] = [
     ),
   ),
   ...anotherWay(BENDING, 'SNAP.MATING: pressing', 'pressing and rubbing on the ramp put together', 'SNAP.MATING'),
+  ...anotherWay(ANOTHER_WAY, 'PATTERN.SLOT: everywhere', 'a pin followed to both ends of tolerance and temperature', 'PATTERN.SLOT'),
+  ...anotherWay(ANOTHER_WAY, 'PATTERN.TURN: a board', 'a board turned until it touches', 'PATTERN.TURN'),
+  ...anotherWay(PATTERN, 'two screws, by integration', 'for two screws, the four positions folded by numeric integration', 'PATTERN.FIT'),
+  ...anotherWay(PATTERN, 'four screws, by search', 'for four screws, other draws and a search in steps', 'PATTERN.FIT'),
 
   ...only(THE_TERM, published(PRINTED, 'the term with draft of %s', CHART, 'RIB.TIP', 'RIB.BASE')),
   ...identity(INVERSE, 'RIB.BASE and RIB.TIP', 'one undoes the other', 'RIB.TIP', 'RIB.BASE'),

@@ -6,6 +6,7 @@ import { letterOf, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { CARDS } from '../registry';
+import { cornerFigure, patternFigure } from './plan-views';
 import { jointNames, jointNamesAround } from './related';
 import { hookFigure } from './sketch-hook';
 import { type Figure, RESULT, SKETCHES } from './sketches';

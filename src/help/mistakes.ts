@@ -134,6 +134,18 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'A weld line or the gate at the root of the hook.',
     ],
   },
+  'Pattern of holes': {
+    about:
+      'Several screws or pins in one board: how long a slot beside a round hole must be, how far the board can turn, and ' +
+      'whether one rigid board goes over all bosses. Bent boards and the warp of the housing are not covered.',
+    mistakes: [
+      'Every hole judged by itself: with two screws the play of both must take the whole difference in distance.',
+      'Two round holes as locators: the distance of two parts is never the same. One round hole and one slot locate a board.',
+      'The slot pointing across the line to the round hole: it must point at it.',
+      'Both locators on one short side: the same play turns the board further the nearer they stand.',
+      'Holes of one tool taken as independent: they are off together, by shrinkage, and the slot or the play must take that first.',
+    ],
+  },
   'Ribs, lip, mould': {
     about:
       'Ribs and junctions, the lip between the halves, which of rim and boss touches first, how far the rim opens between its ' +
@@ -185,6 +197,10 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
     'The boss wall judged alone where the hole reaches below the root or a groove lies round the foot: both make the circle smaller.',
     'A fillet left out: it makes the circle larger.',
   ],
+  'BOSS.CORNER': [
+    'A corner whose radius is kept constant down the wall: its arc stands further in at the floor and leaves less, as the figure shows.',
+    'The distance to the two walls judged alone: beside the middle of the arc the arc is nearer.',
+  ],
   'CHECK.CLEAR': ['A gap compared with CHECK.MIN against 0: a limit of 0 cannot be told from a blank. CHECK.CLEAR needs no limit.'],
   'HOLE.PILOT': [
     'A share of the screw diameter given, such as 0.8: asked is the share of the thread depth.',
@@ -193,6 +209,9 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'HOLE.TIGHT': ['The hole taken at its nominal depth instead of the deepest reach of the screw.'],
   'HOLE.CLEARANCE': ['A class of fit not stated: fine, medium and coarse differ by several tenths.'],
   'HOLE.FIXED': ['The formula for two clearance holes used where the boss holds the screw: there the hole must be larger.'],
+  'HOLE.PROJECTED': [
+    'A thread shorter than the stack above it: an axis that leans within its zone is then off by more than three times that.',
+  ],
   ENGAGEMENT: ['The nominal value shown as if it were kept: ENGAGEMENT.LIMITS gives the worst case.'],
   'ENGAGEMENT.LIMITS': ['The same ± for all layers: the board has its own.'],
   'RECESS.DIAMETER': ['The allowance taken per side: it is on diameter.'],
@@ -215,6 +234,13 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   ],
   'NUT.POCKET': ['The nut measured and that number used: the widest nut of the standard must go in.'],
   'NUT.POCKET.CORNER': ['The least width across corners of the nut taken for the pocket: its sharp corners lie further out.'],
+  'PATTERN.SLOT': ['The tolerance of one part alone: that of the bosses and that of the board both count.'],
+  'PATTERN.TURN': ['The play per side put in: it is on diameter.'],
+  'PATTERN.FIT': [
+    'The smallest hole less the nominal screw as play: the largest screw counts.',
+    'A tolerance ± t of each coordinate put in for a zone: its zone is 2·√2·t, POSITION.ZONE.',
+    'A share of 1 read as never: of 20,000 assemblies none failed, and in a million some may.',
+  ],
   'BOARD.CLAMP': ['The nominal gap judged alone.'],
   'BOARD.MARGIN': ['The required distance taken from here: it is never supplied, and has no default.'],
   'BOARD.SAG': ['The whole board taken for the strip: what lies far from the force carries little.'],

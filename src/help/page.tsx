@@ -5,7 +5,7 @@ import type { Card, Topic } from '../core/card';
 import { versionText } from '../core/version';
 import { digits } from '../plain/print';
 import { whatOf } from '../plain/forms';
-import type { Figure } from './figure';
+import type { Figure } from './sketches';
 
 /** From a page to the folder of the pages. */
 export type Root = '' | '../';

@@ -21,6 +21,11 @@ describe('clearance hole', () => {
     expectPrinted(number('HOLE.FLOATING', 'M3', 0.2), 3.18);
     expectPrinted(number('HOLE.FIXED', 'ST2.9', 0.3, 0.2), 3.4);
   });
+  test('by hand: an axis that leans in its zone leans on: 4 + 0.2 + 0.2·(1 + 2·2/6); a projected zone asks for less', () => {
+    expectPrinted(number('HOLE.PROJECTED', 4, 0.2, 0.2, 2, 6), '4.533');
+    expect(number('HOLE.PROJECTED', 'M3', 0.3, 0.2, 2, 6)).toBeGreaterThan(number('HOLE.FIXED', 'M3', 0.3, 0.2));
+    expect(number('HOLE.PROJECTED', 'M3', null, 0.2, 2, 6)).toBe(number('HOLE.FIXED', 'M3', null, 0.2));
+  });
   test('a negative zone is refused', () => {
     expect(refusal('HOLE.FIXED', 6, -0.1, 0.2)).toMatch(/zone_boss is -0.1: must be at least 0 mm/);
   });

@@ -798,3 +798,164 @@ describe('inserts', () => {
     );
   });
 });
+
+describe('around the screw', () => {
+  test('BOSS.CORNER: the nearest of many points on the outline of the corner, laid at the floor', () => {
+    const SIZES = { od: [4, 8], x: [2.2, 9], y: [2.2, 9], radius: [1, 11], height: [5, 25], boss: [0.3, 2], wall: [0.3, 2] } as const;
+    type One = Record<keyof typeof SIZES, number>;
+    const tan = (deg: number): number => Math.tan(radians(deg));
+    const POINTS = 20_000;
+    /** Least distance from the middle of the boss to walls and arc, each a run of points; the arc round the middle (cx, cx). */
+    const known = new Map<string, number>();
+    const nearest = ({ x, y }: One, wall: number, r: number): number => {
+      const key = [x, y, wall, r].join(' ');
+      const end = wall + r;
+      let least = known.get(key) ?? Infinity;
+      for (let i = 0; i <= POINTS && !known.has(key); i++) {
+        const along = end + (10 * i) / POINTS;
+        const angle = (Math.PI / 2) * (i / POINTS);
+        const onArc = Math.hypot(x - end + r * Math.cos(angle), y - end + r * Math.sin(angle));
+        least = Math.min(least, Math.hypot(x - wall, y - along), Math.hypot(x - along, y - wall), onArc);
+      }
+      known.set(key, least);
+      return least;
+    };
+    const top = (one: One): number => nearest(one, 0, one.radius) - one.od / 2;
+    const inward = ({ height, wall }: One): number => height * tan(wall);
+    const floor = (one: One, r = Math.max(0, one.radius - inward(one)), wall = inward(one)): number =>
+      nearest(one, wall, r) - one.od / 2 - one.height * tan(one.boss);
+    const isClear = (one: One): boolean => 2 * Math.min(one.x, one.y) > one.od && top(one) > 0;
+    // a middle that the walls have passed is on their other side
+    const all = (cases(SIZES, 200) as One[]).filter(one => isClear(one) && inward(one) < Math.min(one.x, one.y, one.radius));
+    const inCorner = all.filter(one => Math.max(one.x, one.y) < one.radius);
+    expect(all.length - inCorner.length).toBeGreaterThanOrEqual(30);
+    expect(inCorner.length).toBeGreaterThanOrEqual(15);
+    const ours = (one: Case): unknown => {
+      const { od, x, y, radius, height, boss, wall } = one as One;
+      return value('BOSS.CORNER', od, x, y, mm(radius), height, degrees(boss), degrees(wall));
+    };
+    const WRONG = {
+      'at the free end': (one: Case) => [top(one as One)],
+      'walls that lean away': (one: Case) => {
+        const { wall, ...rest } = one as One;
+        return [floor({ ...rest, wall: -wall })];
+      },
+      'a boss without draft': (one: Case) => [floor({ ...(one as One), boss: 0 })],
+    };
+    agree(all, ours, one => [floor(one as One)], WRONG, 2e-5);
+    agree(inCorner, ours, one => [floor(one as One)], { 'a radius kept constant': one => [floor(one as One, (one as One).radius)] }, 2e-5);
+    // where the draft has used the radius up, the corner is sharp
+    expect(value('BOSS.CORNER', 6, 4, 4, 0.2, 20, 0, '1°')).toBeCloseTo(4 - 20 * tan(1) - 3, 12);
+  });
+
+  test('HOLE.PROJECTED: every axis that leans in its zone, at the top of the plate', () => {
+    const SIZES = { screw: [2, 6], boss: [0.05, 0.6], hole: [0.05, 0.6], plate: [1, 12], thread: [3, 12] } as const;
+    type One = Record<keyof typeof SIZES, number>;
+    const STEPS = 200;
+    /** Farthest from the true place, an axis through any two points of the ends of the zone. */
+    const off = ({ boss, plate, thread }: One, heightMm = plate): number => {
+      let most = 0;
+      for (let i = 0; i <= STEPS; i++)
+        for (let j = 0; j <= STEPS; j++) {
+          const [mouth, bottom] = [boss * (i / STEPS - 0.5), boss * (j / STEPS - 0.5)];
+          most = Math.max(most, Math.abs(mouth + ((mouth - bottom) / thread) * heightMm));
+        }
+      return most;
+    };
+    const smallest = (one: One, heightMm?: number): number => one.screw + 2 * (off(one, heightMm) + one.hole / 2);
+    agree(
+      cases(SIZES, 60),
+      one => {
+        const { screw, boss, hole, plate, thread } = one as One;
+        return value('HOLE.PROJECTED', screw, boss, hole, plate, thread);
+      },
+      one => [smallest(one as One)],
+      {
+        'a projected zone': one => [smallest(one as One, 0)],
+        'the zones changed over': one => {
+          const { boss, hole, ...rest } = one as One;
+          return [smallest({ ...rest, boss: hole, hole: boss })];
+        },
+        'half of the plate': one => [smallest(one as One, (one as One).plate / 2)],
+      },
+      1e-5,
+    );
+  });
+
+  test('PATTERN.SLOT: everywhere the pin comes to, at both ends of tolerance and temperature', () => {
+    const SIZES = {
+      hole: [2, 6],
+      distance: [30, 150],
+      over: [0.02, 0.3],
+      under: [0.02, 0.3],
+      a: [10, 150],
+      b: [10, 30],
+      change: [20, 80],
+    } as const;
+    type One = Record<keyof typeof SIZES, number>;
+    const longer = (lengthMm: number, ppm: number, kelvin: number): number => {
+      let length = lengthMm;
+      for (let step = 0; step < 1000; step++) length += lengthMm * ppm * 1e-6 * (kelvin / 1000);
+      return length;
+    };
+    /** How far from the middle of the slot the pin may be; the slot reaches as far to both sides. */
+    const reach = ({ distance, over, under, a, b, change }: One): number => {
+      const places = [over, -under].flatMap(tolerance =>
+        [change, -change, 0].map(kelvin => longer(distance, a, kelvin) - longer(distance, b, kelvin) + tolerance),
+      );
+      return Math.max(...places.map(Math.abs));
+    };
+    agree(
+      cases(SIZES, 60),
+      one => {
+        const { hole, distance, over, under, a, b, change } = one as One;
+        return value('PATTERN.SLOT', hole, distance, `+${over}/-${under}`, a, b, -change);
+      },
+      one => [(one as One).hole + 2 * reach(one as One)],
+      {
+        'to one side': one => [(one as One).hole + reach(one as One)],
+        'both parts alike': one => [(one as One).hole + 2 * reach({ ...(one as One), b: (one as One).a })],
+        'no tolerance': one => [(one as One).hole + 2 * reach({ ...(one as One), over: 0, under: 0 })],
+      },
+      1e-7,
+    );
+  });
+
+  test('PATTERN.TURN: a board turned until one of its holes touches its pin', () => {
+    const SIZES = { round: [0.05, 0.4], slot: [0.05, 0.6], distance: [40, 150] } as const;
+    type One = Record<keyof typeof SIZES, number>;
+    /** Whether there is a place: the middle of the round hole moves across, where that lets the board turn most. */
+    const fits = ({ round, slot, distance }: One, angle: number): boolean => {
+      const steps = 400;
+      for (let i = 0; i <= steps; i++) {
+        const across = round * (i / steps - 0.5);
+        if (Math.abs(across - distance * Math.sin(angle)) <= slot / 2) return true;
+      }
+      return false;
+    };
+    const turn = (one: One): number => {
+      let [low, high] = [0, 0.1];
+      for (let i = 0; i < 50; i++) {
+        const angle = (low + high) / 2;
+        if (fits(one, angle)) low = angle;
+        else high = angle;
+      }
+      return (low * 180) / Math.PI;
+    };
+    agree(
+      cases(SIZES, 60),
+      one => {
+        const { round, slot, distance } = one as One;
+        return value('PATTERN.TURN', mm(round), mm(slot), distance);
+      },
+      one => [turn(one as One)],
+      {
+        'plays per side': one => [2 * turn(one as One)],
+        'the slot alone': one => [turn({ ...(one as One), round: 0 })],
+        radians: one => [radians(turn(one as One))],
+      },
+      // the exact sine is the tangent to within a share of half the turn squared
+      1e-4,
+    );
+  });
+});

@@ -198,6 +198,9 @@ describe('strength of materials', () => {
   test('CLAMP.RELAX: a page on stress relaxation (read in 1 copy): polycarbonate held at 1.9 %, 36 MPa after an hour, 1579 MPa of modulus after 1000: 30 MPa', () => {
     expectPrinted(number('CLAMP.RELAX', 36, 36 / 0.019, 1579), '30');
   });
+  test('HOLE.PROJECTED: ASME Y14.5M-1994, appendix B5 (numbers read in 1 secondary copy, the result from memory): 6.35, 0.2, 0.4, 12 on 8 deep: 8.15', () => {
+    expectPrinted(number('HOLE.PROJECTED', 6.35, 0.4, 0.2, 12, 8), '8.15');
+  });
   test('BEARING: a page of solved problems (read in 1 copy): 55 kN on a ring of 50 and 40 mm: 77.80 MPa, its last digit cut off', () => {
     expect(Math.floor(number('BEARING', '55 kN', 50, 40) * 100)).toBe(7780);
   });

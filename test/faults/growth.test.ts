@@ -152,3 +152,8 @@ test('a million samples of ten links take about a second', { timeout: 300_000 },
     3000,
   );
 });
+
+test('the least play of 20,000 boards on four screws takes less than a second', { timeout: 300_000 }, () => {
+  const args = [[[10], [90], [90], [10]], [[10], [10], [60], [60]], 0.3, 0.2, 0.3];
+  expect(quietOnceMs(() => expect(call('PATTERN.FIT', args)).toMatchObject({ ok: true }))).toBeLessThan(1000);
+});

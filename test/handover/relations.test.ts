@@ -104,6 +104,11 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'RIM.PITCH': ['0.1*SQRT(SQRT(384*modulus*second_moment*sag/(IF(ends="clamped",1,5)*line_load)))>=sag'],
   'RIM.SAG': ['0.1*pitch>=IF(ends="clamped",1,5)*line_load*pitch^4/(384*modulus*second_moment)'],
   'SCREW.BOTTOM': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
+  'SNAP.DEFLECTION': [`0.3333333333333333*length>=strain*length^2/(1.5*thickness)*${BENDS}/${PEAK}`],
+  'SNAP.FORCE': HOOK,
+  // friction takes all of the ramp
+  'SNAP.MATING': ['1-friction*TAN(RADIANS(angle))>1E-9'],
+  'SNAP.STRAIN': HOOK,
   'SEAL.FILL': [
     'cord_tol_lowerMm>0-cord',
     'width_tol_lowerMm>0-groove_width',

@@ -219,6 +219,8 @@ const IN_NUMBERS: Readonly<Record<string, readonly unknown[]>> = {
   'RECESS.CONE': [6.3, 3.4, 90],
   'PIN.DEFLECTION': [10, 2.4, 10, 210_000],
   'STACK.SIMULATE': [[[5], [0.02]], [[0.3], [0.4]], 1, 4, 6, 1000],
+  // no two in one place, whatever stands for the places along x or y
+  'PATTERN.FIT': [[[10], [90], [88], [12]], [[10], [12], [60], [58]], 0.2, 0.2, 0.4, 1000],
 };
 
 export function exampleInNumbers(card: Card): readonly unknown[] {

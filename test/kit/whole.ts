@@ -8,7 +8,10 @@ import { KNOWN_CODES } from './host-values';
 
 const LONGEST_MS = 50;
 /** Time that grows with what is asked for. */
-const SLOW: Readonly<Record<string, string>> = { 'STACK.SIMULATE': 'draws up to 20,000,000 random numbers' };
+const SLOW: Readonly<Record<string, string>> = {
+  'STACK.SIMULATE': 'draws up to 20,000,000 random numbers',
+  'PATTERN.FIT': 'fits up to 2,000,000 screws',
+};
 
 /** They hand on the refusal of the call that they quote. */
 export const QUOTING = ['REASON', 'WORKING'];

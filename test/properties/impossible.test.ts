@@ -9,7 +9,7 @@ import { SEED } from '../kit/seed';
 
 /** Negative numbers of these mean something, and their help says what. */
 const MAY_BE_NEGATIVE =
-  /^(RIB\.TIP|RECESS\.FLUSH|RECESS\.TOOL|BOSS\.FLAT|BOSS\.STEEL|SCREW\.BOTTOM|BOARD\.CLAMP|BOARD\.MARGIN|ENGAGEMENT.*|INSERT\.ENGAGEMENT|INSERT\.LANDING|RIM\.GAP.*|LIP\.FIT)$/;
+  /^(RIB\.TIP|RECESS\.FLUSH|RECESS\.TOOL|BOSS\.FLAT|BOSS\.STEEL|BOSS\.CORNER|SCREW\.BOTTOM|BOARD\.CLAMP|BOARD\.MARGIN|ENGAGEMENT.*|INSERT\.ENGAGEMENT|INSERT\.LANDING|RIM\.GAP.*|LIP\.FIT)$/;
 /** Coordinates, deviations, sums with a sign, and what is quoted or only repeats its inputs. */
 const SIGNED =
   /^(LENGTH\.MM|ANGLE\.DEG|LIMITS|SCREW\.LENGTH\.(TOL|TABLE)|STACK\..*|JOINT\..*|CHECK\..*|VARIANT\..*|MATERIAL.*|REASON|WORKING)$/;
@@ -124,6 +124,11 @@ describe('what reached a cell before and cannot exist', () => {
     ['where the hole breaks out of the boss', 'BOSS.WALL', 6, 2.4, 20, 0, -6],
     ['where the hole breaks out of the boss', 'BOSS.ENDS', 6, 2.4, 20, 0, -6],
     ['the feature is drafted away at 143.22 mm', 'DRAFT.SIZE', 5, 200, 1, 'shrinks'],
+    ['must be more than half of od', 'BOSS.CORNER', 6, 3, 8, 2, 12],
+    ['the boss touches the corner at its free end', 'BOSS.CORNER', 6, 3.5, 3.5, 6, 12],
+    ['must be at least five times both plays', 'PATTERN.TURN', 1, 2, 14.9],
+    ['a pattern has at least 2 screws', 'PATTERN.FIT', 10, 10, 0.2, 0.2, 0.4],
+    ['rows 1 and 3 are in one place', 'PATTERN.FIT', [[10], [20], [10]], 10, 0.2, 0.2, 0.4],
     ['asks for 90° and more', 'DRAFT.TEXTURE', '1°', 2],
     ['below 90°', 'DRAFT.TEXTURE', '90°', 0.1],
     ['at most board_plane', 'RECESS.DEPTH', 2, 5],

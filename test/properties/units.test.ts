@@ -23,6 +23,7 @@ const WRITTEN: Readonly<Record<string, readonly ((value: number) => string)[]>> 
   N: [v => `${v} N`, v => `${v / 1000} kN`, v => `${v / 4.4482216152605} lbf`],
   'N·m': [v => `${v} N·m`, v => `${v * 100} N.cm`, v => `${v / 0.11298482902761} in.lbf`],
   MPa: [v => `${v} MPa`, v => `${v} N/mm²`, v => `${v / 1000} GPa`, v => `${v / 0.006894757293168361} psi`],
+  g: [v => `${v} g`, v => `${v / 1000} kg`, v => `${v / 28.349523125} oz`, v => `${v / 453.59237} lb`],
   'N/mm': [v => `${v} N/mm`, v => `${v * 1000} N/m`, v => `${v / 0.1751268352464764} lbf/in`],
   'mm⁴': [v => `${v} mm⁴`, v => `${v} mm4`, v => `${v / 10_000} cm⁴`, v => `${v / 416_231.4256} in⁴`],
   'g/cm³': [v => `${v} g/cm³`],

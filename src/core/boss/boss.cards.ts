@@ -29,6 +29,12 @@ const inside: Relation = exists(
     );
   },
 );
+const clearOfWall: Relation = { holds: [['>', ['*', 2, ITSELF], 'od']], words: 'more than half of od' };
+const leaning = [
+  param('height', length, { symbol: 'h', above: 0 }),
+  param('boss_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
+  param('wall_draft', numeric(ANGLE), { symbol: 'β', atLeast: 0, below: 90, default: 0 }),
+] as const;
 const holeInside = param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') });
 
 export const BOSS_CARDS: readonly Card[] = [
@@ -188,21 +194,36 @@ export const BOSS_CARDS: readonly Card[] = [
       example: { args: [6, 2.4, 12, 1.05], result: 0.29926 },
     },
   ),
+  card('BOSS.STEEL', T, [param('gap_top', length, { symbol: 's', above: 0 }), ...leaning], F.steelAtFloorMm, {
+    result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' },
+    kind: 'geometry',
+    sources: GEOMETRY,
+    example: { args: [3, 12, '0.5°', '1°'], result: 2.686 },
+  }),
   card(
-    'BOSS.STEEL',
+    'BOSS.CORNER',
     T,
     [
-      param('gap_top', length, { symbol: 's', above: 0 }),
-      param('height', length, { symbol: 'h', above: 0 }),
-      param('boss_draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
-      param('wall_draft', numeric(ANGLE), { symbol: 'β', atLeast: 0, below: 90, default: 0 }),
+      param('od', length, { symbol: 'D', above: 0 }),
+      param('x', length, { symbol: 'x', above: 0, relation: clearOfWall }),
+      param('y', length, { symbol: 'y', above: 0, relation: clearOfWall }),
+      param('corner_radius', length, {
+        symbol: 'R',
+        atLeast: 0,
+        relation: exists(
+          [['>', ['*', 2, { formula: { roomInCornerMm: F.roomInCornerMm }, of: ['x', 'y', ITSELF] }], 'od']],
+          () => 'the boss touches the corner at its free end',
+        ),
+      }),
+      ...leaning,
     ],
-    F.steelAtFloorMm,
+    F.bossCornerMm,
     {
       result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' },
       kind: 'geometry',
       sources: GEOMETRY,
-      example: { args: [3, 12, '0.5°', '1°'], result: 2.686 },
+      example: { args: [6, 4.5, 4.5, 6, 12, '0.5°', '1°'], result: 0.5645 },
+      caution: 'For a corner radius that is drafted with its walls. One that is kept constant leaves less.',
     },
   ),
   card(

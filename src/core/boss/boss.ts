@@ -159,6 +159,36 @@ export function steelAtFloorMm(gapTopMm: number, heightMm: number, bossDraftDeg:
 }
 
 /**
+ * Distance of a point from the inside corner of two walls, mm: to its arc where that lies beside the point, else to the nearer wall.
+ * x from one wall, mm; y from the other, mm; R radius of the corner, mm.
+ * Limits: as BOSS.CORNER has them. Source: plane geometry (derived).
+ */
+export function roomInCornerMm(xMm: number, yMm: number, radiusMm: number): number {
+  return xMm < radiusMm && yMm < radiusMm ? radiusMm - sqrt((radiusMm - xMm) ** 2 + (radiusMm - yMm) ** 2) : min(xMm, yMm);
+}
+
+/**
+ * Mould steel s_f at the floor between a boss and the inside corner beside it, mm. The arc is drafted with its walls: its radius shrinks.
+ * D outside diameter at the free end, mm; x from one wall there, mm; y from the other there, mm; R radius of the corner there, mm;
+ * h height, mm; α draft of the boss, per side, °; β draft of the walls, °.
+ * BOSS.CORNER accepts D, h above 0 mm; x, y above 0 mm, more than half of od; R at least 0 mm; α, β at least 0° and below 90°; a boss that
+ * touches the corner at its free end is refused. Source: plane geometry (derived).
+ */
+export function bossCornerMm(
+  odMm: number,
+  xMm: number,
+  yMm: number,
+  cornerRadiusMm: number,
+  heightMm: number,
+  bossDraftDeg: number,
+  wallDraftDeg: number,
+): number {
+  const inwardMm = heightMm * tanDeg(wallDraftDeg);
+  const roomMm = roomInCornerMm(xMm - inwardMm, yMm - inwardMm, max(0, cornerRadiusMm - inwardMm));
+  return roomMm - outsideAtMm(odMm, heightMm, bossDraftDeg) / 2;
+}
+
+/**
  * Flat f left between the fillets, mm. Negative: the fillets meet in a knife edge.
  * s_f steel at the floor, mm; R_b fillet of the boss, mm; R_w fillet of the wall, mm.
  * BOSS.FLAT accepts R_b, R_w at least 0 mm.

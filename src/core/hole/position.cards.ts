@@ -14,6 +14,11 @@ const pinDiameter = param('diameter', hole(), { symbol: 'd', above: 0 });
 const APPENDIX: readonly Source[] = [
   { title: 'ASME Y14.5 (1994 and later), non-mandatory appendix B', held: 'read in secondary copies; edition from memory' },
 ];
+const fixed = [
+  screw,
+  param('zone_boss', length, { symbol: 'T1', atLeast: 0 }),
+  param('zone_hole', length, { symbol: 'T2', atLeast: 0 }),
+] as const;
 const smallestHole = { shape: 'number', name: 'smallest hole', symbol: 'H', unit: 'mm' } as const;
 
 export const POSITION_CARDS: readonly Card[] = [
@@ -24,17 +29,24 @@ export const POSITION_CARDS: readonly Card[] = [
     example: { args: [6, 0.44], result: 6.44 },
     caution: 'The screw just passes, without play, when everything is at its worst.',
   }),
+  card('HOLE.FIXED', T, fixed, F.fixedHoleMm, {
+    result: smallestHole,
+    kind: 'handbook formula',
+    sources: APPENDIX,
+    example: { args: [6, 0.22, 0.22], result: 6.44 },
+    caution: 'Holds for a boss zone that is projected over the part the screw goes through; without that the hole must be larger.',
+  }),
   card(
-    'HOLE.FIXED',
+    'HOLE.PROJECTED',
     T,
-    [screw, param('zone_boss', length, { symbol: 'T1', atLeast: 0 }), param('zone_hole', length, { symbol: 'T2', atLeast: 0 })],
-    F.fixedHoleMm,
+    [...fixed, param('plate', length, { symbol: 'P', above: 0 }), param('thread', length, { symbol: 'D', above: 0 })],
+    F.unprojectedHoleMm,
     {
       result: smallestHole,
       kind: 'handbook formula',
       sources: APPENDIX,
-      example: { args: [6, 0.22, 0.22], result: 6.44 },
-      caution: 'Holds for a boss zone that is projected over the part the screw goes through; without that the hole must be larger.',
+      example: { args: [4, 0.2, 0.2, 2, 6], result: 4.5333 },
+      caution: 'For a boss zone that is not projected: with a projected one HOLE.FIXED asks for less. Nothing is left over at the limit.',
     },
   ),
   card('POSITION.ZONE', T, [param('dx', length, { symbol: 'x' }), param('dy', length, { symbol: 'y', sameAs: 'dx' })], F.positionZoneMm, {

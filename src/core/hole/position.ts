@@ -22,6 +22,17 @@ export function fixedHoleMm(screwMm: number, zoneBossMm: number, zoneHoleMm: num
 }
 
 /**
+ * Smallest hole H, mm, where the screw is held by the boss and the boss zone ends with the boss: an axis that leans in it leans on above.
+ * F screw diameter, mm; T1 position zone of the boss, a diameter, mm; T2 position zone of the hole, a diameter, mm;
+ * P thickness that the screw passes, mm; D least depth of thread, mm.
+ * HOLE.PROJECTED accepts F, P, D above 0 mm; T1, T2 at least 0 mm.
+ * Source: ASME Y14.5 (1994 and later), non-mandatory appendix B (read in secondary copies; edition from memory).
+ */
+export function unprojectedHoleMm(screwMm: number, zoneBossMm: number, zoneHoleMm: number, plateMm: number, threadMm: number): number {
+  return screwMm + zoneHoleMm + zoneBossMm * (1 + (2 * plateMm) / threadMm);
+}
+
+/**
  * Position zone T, a diameter, of a centre that is off by x and y, mm.
  * x deviation along one axis, mm; y deviation along the other, mm.
  * POSITION.ZONE sets no limits.

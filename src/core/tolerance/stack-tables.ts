@@ -124,7 +124,7 @@ function summary(risingMm: Float64Array, lowerMm: number, upperMm: number): Row[
 }
 
 /** Between two neighbours in proportion, the first sample at 0 and the last at 1. */
-function pointMm(risingMm: Float64Array, share: number): number {
+export function pointMm(risingMm: Float64Array, share: number): number {
   const position = share * (risingMm.length - 1);
   const before = Math.floor(position);
   const [lowMm, highMm] = [risingMm[before] as number, risingMm[before + 1] as number];

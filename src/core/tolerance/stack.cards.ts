@@ -38,7 +38,8 @@ const MODIFIED = {
 };
 const NORMAL = { title: 'normal distribution by the complementary error function', held: 'compared with published values' };
 const CAPABILITY = { title: 'capability index Cpk', held: 'read in 2 secondary copies' };
-const SIMULATED = [
+export const MOST_SEED = 2 ** 31 - 1;
+export const SIMULATED = [
   { title: 'generator xoroshiro128+ of 2018, 32 bits a draw', held: 'compared with published values' },
   { title: 'polar method for normal draws, SIAM Review 6, 1964', held: 'from memory' },
 ];
@@ -145,7 +146,7 @@ export const STACK_CARDS: readonly Card[] = [
       lower,
       upper,
       param('samples', WHOLE, { symbol: 'N', atLeast: 1000, atMost: 20_000_000, default: 100_000 }),
-      param('seed', WHOLE, { atLeast: 1, atMost: 2 ** 31 - 1, default: 1 }),
+      param('seed', WHOLE, { atLeast: 1, atMost: MOST_SEED, default: 1 }),
       param('shape', choice<DrawShape>('shape', { normal: [], uniform: [], triangular: [] }), { default: 'normal' }),
     ],
     stackSimulated,
