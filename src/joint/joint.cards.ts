@@ -1,18 +1,16 @@
 import { card, type Card } from '../core/card';
-import { BLOCK, named, numeric, param } from '../core/read/params';
-import { RATIO } from '../core/read/quantity';
-import { jointCard } from './card';
+import { BLOCK, named, param } from '../core/read/params';
 import { checkBoss, checkJoint } from './checks';
 import * as F from './table';
 
-const T = 'The joint as one table';
-const inputs = param('inputs', BLOCK);
-const base = param('base', BLOCK, { blank: 'absent' });
+export const T = 'The joint as one table';
+export const inputs = param('inputs', BLOCK);
+export const base = param('base', BLOCK, { blank: 'absent' });
 const SOURCES = [{ title: 'plane geometry, and the standards and rules that each output names', held: 'see JOINT.CARD' }];
-const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
+export const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
 const OUTPUT = named('joint output', 'engagement min', text => text);
 
-const D1 = [
+export const D1 = [
   [
     'screw',
     'head',
@@ -51,16 +49,6 @@ export const JOINT_CARDS: readonly Card[] = [
     ...GENERAL,
     example: { args: [[D1[0]], [D1[1]], 'engagement min'], result: 7.34 },
     notLive: 'one cell of a joint; a JOINT.TABLE is handed over live',
-  }),
-  card('JOINT.CARD', T, [inputs, param('variant', numeric(RATIO), { atLeast: 1, default: 1 }), base], jointCard, {
-    result: { shape: 'table', columns: ['name', 'value', 'unit', 'formula', 'state', 'source'].map(name => ({ name, unit: '' })) },
-    ...GENERAL,
-    example: {
-      args: [D1],
-      row: 17,
-      values: ['engagement min', 7.34, 'mm', '16 − 0.8 − (2.5 + 1.6 + 0.1 + 0.16) − (0.8 + 0.1) − 2.6 = 7.34', '–', 'plane geometry'],
-    },
-    notLive: 'text',
   }),
   card('CHECK.JOINT', 'Checks, variants, trace', [inputs, base], checkJoint, {
     ...CHECKED,
