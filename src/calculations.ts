@@ -1,21 +1,21 @@
-// The functions that need no plain form of a formula: all but those that print one.
+// The functions that need no words: all but those that print formulas.
 import { callCard, type Outcome } from './core/call';
-import type { Card } from './core/card';
+import type { Calculation } from './core/card';
 import { CORE_CARDS } from './core/cards';
 import { cut } from './core/refuse';
 import { JOINT_CARDS } from './joint/joint.cards';
 import { VARIANT_CARDS } from './joint/variants.cards';
 
-export const byId = (cards: readonly Card[]): ReadonlyMap<string, Card> => new Map(cards.map(card => [card.id, card]));
+export const byId = <C extends Calculation>(cards: readonly C[]): ReadonlyMap<string, C> => new Map(cards.map(card => [card.id, card]));
 
-export const CALCULATIONS = byId([...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS]);
+export const CALCULATIONS: readonly Calculation[] = [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS];
 
-/** Works out one of the functions as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
+/** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
 export const callOf =
-  (cards: ReadonlyMap<string, Card>) =>
+  (cards: ReadonlyMap<string, Calculation>) =>
   (id: string, args: readonly unknown[]): Outcome => {
     const card = cards.get(id);
     return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${cut(id)}` } : callCard(card, args);
   };
 
-export const call = callOf(CALCULATIONS);
+export const call = callOf(byId(CALCULATIONS));

@@ -1,14 +1,21 @@
-// All functions by id, and the call that every host uses.
+// All functions by id with what is said of them, and the call that every host uses.
 import { aboutCards } from './about/about.cards';
+import { ABOUT_WORDS } from './about/about.words';
 import { byId, callOf, CALCULATIONS } from './calculations';
-import type { Card } from './core/card';
+import { type Card, described } from './core/card';
+import { CORE_WORDS } from './core/words';
+import { JOINT_WORDS } from './joint/joint.words';
 import { PRINTED_JOINT_CARDS } from './joint/printed-joint.cards';
+import { VARIANT_WORDS } from './joint/variants.words';
 
 /** The card of every function by its id. */
-export const CARDS: ReadonlyMap<string, Card> = byId([
-  ...CALCULATIONS.values(),
-  ...PRINTED_JOINT_CARDS,
-  ...aboutCards(id => CARDS.get(id)),
-]);
+export const CARDS: ReadonlyMap<string, Card> = byId(
+  described([...CALCULATIONS, ...PRINTED_JOINT_CARDS, ...aboutCards(id => CARDS.get(id))], {
+    ...CORE_WORDS,
+    ...JOINT_WORDS,
+    ...VARIANT_WORDS,
+    ...ABOUT_WORDS,
+  }),
+);
 
 export const call = callOf(CARDS);
