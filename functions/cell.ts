@@ -1,6 +1,5 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
 import { call } from '../src/calculations';
-import type { Outcome } from '../src/core/call';
 import { type Cell, type CellError, DATA_TYPE } from '../src/core/kinds';
 
 /** What a data type of the host may say of itself; in an error and in an entity the basic value is the text of an error. */
@@ -50,7 +49,7 @@ function plain(raw: unknown): unknown {
   return type === undefined && basicType === undefined ? undefined : cellError(DATA_TYPE);
 }
 
-function handed(answer: Outcome): Cell | Cell[][] {
+function handed(answer: ReturnType<typeof call>): Cell | Cell[][] {
   if (answer.ok) return answer.value;
   throw new CustomFunctions.Error(answer.code as CustomFunctions.ErrorCode, answer.message);
 }

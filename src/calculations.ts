@@ -10,7 +10,7 @@ export const byId = <C extends Calculation>(cards: readonly C[]): ReadonlyMap<st
 
 export const CALCULATIONS: readonly Calculation[] = [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS];
 
-/** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
+/** The call of these functions alone. */
 export const callOf =
   (cards: ReadonlyMap<string, Calculation>) =>
   (id: string, args: readonly unknown[]): Outcome => {

@@ -18,4 +18,5 @@ export const CARDS: ReadonlyMap<string, Card> = byId(
   }),
 );
 
+/** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
 export const call = callOf(CARDS);

@@ -1,8 +1,8 @@
-import { COMMON_PRACTICE, type Words } from '../core/card';
+import { COMMON_PRACTICE, type CardWords } from '../core/card';
 
 const REST = { kind: 'common practice', sources: COMMON_PRACTICE, notLive: 'text' } as const;
 
-export const ABOUT_WORDS: Readonly<Record<string, Words>> = {
+export const ABOUT_WORDS: Readonly<Record<string, CardWords>> = {
   REASON: { ...REST, example: { args: ['BOSS.OD', 2.75, 1.2], result: 'ok' } },
   ABOUT: { ...REST, example: { args: ['BOSS.OD', 'formula'], result: 'D = d_h + 2·t + 2·z·tan(α)' } },
   WORKING: {

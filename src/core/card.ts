@@ -160,7 +160,7 @@ export interface Calculation {
 }
 
 /** What is said of a function and no call needs: the kind of its formula, sources, an example whose result is known, cautions. */
-export interface Words {
+export interface CardWords {
   readonly kind: CardKind;
   readonly sources: readonly Source[];
   /** The result of a large table may be one of its rows, counted from 0. */
@@ -173,7 +173,8 @@ export interface Words {
   readonly caution?: string;
 }
 
-export interface Card extends Calculation, Words {}
+/** All that is known of one function. */
+export interface Card extends Calculation, CardWords {}
 
 export const TOPICS = [
   'Units',
@@ -222,11 +223,11 @@ export function lookUp<A extends readonly unknown[]>(
 }
 
 /** Calculations with their words: each has them, and there are none besides. */
-export function described(calculations: readonly Calculation[], words: Readonly<Record<string, Words>>): readonly Card[] {
+export function described(calculations: readonly Calculation[], words: Readonly<Record<string, CardWords>>): readonly Card[] {
   const [known, said] = [calculations.map(({ id }) => id), Object.keys(words)];
   const [alone] = [...known.filter(id => !said.includes(id)), ...said.filter(id => !known.includes(id))];
   if (alone !== undefined) throw new Error(`${alone} has ${known.includes(alone) ? 'no words' : 'words, but no card'}`);
-  return calculations.map(calculation => ({ ...calculation, ...(words[calculation.id] as Words) }));
+  return calculations.map(calculation => ({ ...calculation, ...(words[calculation.id] as CardWords) }));
 }
 
 export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];

@@ -1,5 +1,5 @@
 // What is said of the functions of the core.
-import type { Words } from './card';
+import type { CardWords } from './card';
 import { BOARD_WORDS } from './board/board.words';
 import { BOSS_WORDS } from './boss/boss.words';
 import { CHECK_WORDS } from './check/check.words';
@@ -19,7 +19,7 @@ import { STACK_WORDS } from './tolerance/stack.words';
 import { TOLERANCE_WORDS } from './tolerance/tolerance.words';
 import { UNIT_WORDS } from './unit/unit.words';
 
-export const CORE_WORDS: Readonly<Record<string, Words>> = {
+export const CORE_WORDS: Readonly<Record<string, CardWords>> = {
   ...BOARD_WORDS,
   ...BOSS_WORDS,
   ...CHECK_WORDS,

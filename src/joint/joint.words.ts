@@ -1,4 +1,4 @@
-import type { Words } from '../core/card';
+import type { CardWords } from '../core/card';
 
 const SOURCES = [{ title: 'plane geometry, and the standards and rules that each output names', held: 'see JOINT.CARD' }];
 const GENERAL = { kind: 'geometry', sources: SOURCES } as const;
@@ -25,7 +25,7 @@ const D1 = [
 const FIRST_CHOICE = [D1[0], D1[1]?.map(value => (value === 16 ? 13 : value))];
 const CHECKED_WORDS = { kind: 'common practice', sources: SOURCES } as const;
 
-export const JOINT_WORDS: Readonly<Record<string, Words>> = {
+export const JOINT_WORDS: Readonly<Record<string, CardWords>> = {
   'JOINT.TABLE': {
     ...GENERAL,
     example: { args: [D1, [['engagement min', 'hole depth needed', 'boss OD root']]], row: 1, values: [7.34, 14.06, 6.6444] },

@@ -1,10 +1,10 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../core/card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../core/card';
 
 const NOT_COMPARED =
   'A row without a number in every column, a header say, is shown as – and not ' +
   'compared; a bare 0 is a blank, so write a true zero with its unit.';
 
-export const VARIANT_WORDS: Readonly<Record<string, Words>> = {
+export const VARIANT_WORDS: Readonly<Record<string, CardWords>> = {
   'VARIANT.GRID': {
     kind: 'geometry',
     sources: [{ title: 'every combination', held: 'derived' }],

@@ -1,8 +1,8 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
 const PLANE = { kind: 'geometry', sources: GEOMETRY } as const;
 
-export const BOARD_WORDS: Readonly<Record<string, Words>> = {
+export const BOARD_WORDS: Readonly<Record<string, CardWords>> = {
   'BOARD.GAP': { ...PLANE, example: { args: [60, 0.2, 61, 0.3], result: 0.25 } },
   'BOARD.CLAMP': { ...PLANE, example: { args: [1.8, 0.1, 1.6, 0.16], result: [[-0.06, 0.2, 0.46]] } },
   'BOARD.REACH': { ...PLANE, example: { args: [5.6, 3.5, 2.76, 0.1], result: 3.27 } },

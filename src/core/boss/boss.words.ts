@@ -1,6 +1,6 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
-export const BOSS_WORDS: Readonly<Record<string, Words>> = {
+export const BOSS_WORDS: Readonly<Record<string, CardWords>> = {
   'WALL.FEATURE': { kind: 'common practice', sources: COMMON_PRACTICE, example: { args: [2], result: 1.2 } },
   'BOSS.OD': { kind: 'geometry', sources: GEOMETRY, example: { args: ['0.167 in + 0.25 mm', 1.2], result: 6.8918 } },
   'BOSS.OD.RULE': {

@@ -1,8 +1,8 @@
-import { GEOMETRY, type Words } from '../card';
+import { GEOMETRY, type CardWords } from '../card';
 
 const CHART = [...GEOMETRY, { title: 'draft chart for 1 inch of depth', held: 'read in 1 secondary copy' }];
 
-export const DRAFT_WORDS: Readonly<Record<string, Words>> = {
+export const DRAFT_WORDS: Readonly<Record<string, CardWords>> = {
   'DRAFT.OFFSET': { kind: 'geometry', sources: CHART, example: { args: ['1 in', '1°'], result: 0.4434 } },
   'DRAFT.ANGLE': { kind: 'geometry', sources: CHART, example: { args: [1, 1], result: 45 } },
   'DRAFT.HEIGHT': { kind: 'geometry', sources: CHART, example: { args: [0.1, '1°'], result: 5.729 } },

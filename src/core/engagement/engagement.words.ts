@@ -1,10 +1,10 @@
-import { GEOMETRY, type Words } from '../card';
+import { GEOMETRY, type CardWords } from '../card';
 
 const ONE_WAY = { kind: 'geometry', sources: GEOMETRY } as const;
 const D1_LAYERS = [[2.5], [1.6]];
 const D1_TOLERANCES = [[0.1], [0.16]];
 
-export const ENGAGEMENT_WORDS: Readonly<Record<string, Words>> = {
+export const ENGAGEMENT_WORDS: Readonly<Record<string, CardWords>> = {
   GRIP: { ...ONE_WAY, example: { args: [D1_LAYERS], result: 4.1 } },
   'GRIP.LIMITS': { ...ONE_WAY, example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] } },
   PENETRATION: { ...ONE_WAY, example: { args: [13, D1_LAYERS], result: 8.9 } },

@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
 const PERCENT_THREAD = [
   {
@@ -7,7 +7,7 @@ const PERCENT_THREAD = [
   },
 ];
 
-export const HOLE_WORDS: Readonly<Record<string, Words>> = {
+export const HOLE_WORDS: Readonly<Record<string, CardWords>> = {
   'HOLE.PILOT': {
     kind: 'common practice',
     sources: PERCENT_THREAD,

@@ -1,11 +1,11 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 import { type Source } from '../kinds';
 
 const APPENDIX: readonly Source[] = [
   { title: 'ASME Y14.5 (1994 and later), non-mandatory appendix B', held: 'read in secondary copies; edition from memory' },
 ];
 
-export const POSITION_WORDS: Readonly<Record<string, Words>> = {
+export const POSITION_WORDS: Readonly<Record<string, CardWords>> = {
   'HOLE.FLOATING': {
     kind: 'handbook formula',
     sources: APPENDIX,

@@ -1,6 +1,6 @@
-import { GEOMETRY, type Words } from '../card';
+import { GEOMETRY, type CardWords } from '../card';
 
-export const INSERT_WORDS: Readonly<Record<string, Words>> = {
+export const INSERT_WORDS: Readonly<Record<string, CardWords>> = {
   'INSERT.BOSS.OD': {
     kind: 'common practice',
     sources: [{ title: 'two to three times the insert', held: 'common practice, read in 2 secondary copies' }],

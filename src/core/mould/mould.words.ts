@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
 const FLAT_PLATES = [
   ...GEOMETRY,
@@ -16,7 +16,7 @@ const SHRINKAGE = [
   { title: 'shrinkage of the materials', held: 'each row of MATERIAL.TABLE says how' },
 ];
 
-export const MOULD_WORDS: Readonly<Record<string, Words>> = {
+export const MOULD_WORDS: Readonly<Record<string, CardWords>> = {
   'RIB.TIP': {
     kind: 'geometry',
     sources: GEOMETRY,

@@ -1,6 +1,6 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
-export const RECESS_WORDS: Readonly<Record<string, Words>> = {
+export const RECESS_WORDS: Readonly<Record<string, CardWords>> = {
   'RECESS.DIAMETER': { kind: 'geometry', sources: GEOMETRY, example: { args: ['0.167 in', 0.25], result: 4.4918 } },
   'RECESS.DEPTH': { kind: 'geometry', sources: GEOMETRY, example: { args: [5.5, 2.5], result: 3 } },
   'RECESS.SEAT': { kind: 'geometry', sources: GEOMETRY, example: { args: [5.5, 3], result: 2.5 } },

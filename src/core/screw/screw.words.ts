@@ -1,4 +1,4 @@
-import type { Words } from '../card';
+import type { CardWords } from '../card';
 
 const held = 'read in secondary copies; each value says how in SCREW.CARD';
 const THREADS = [{ title: 'ISO 965-2 (6g), ISO 1478, ASME B1.1 (2A), ASME B18.6.3 (AB, B)', held }];
@@ -11,7 +11,7 @@ const LENGTHS = [
 ];
 const LOOKUP_WORDS = { kind: 'standard table' } as const;
 
-export const SCREW_WORDS: Readonly<Record<string, Words>> = {
+export const SCREW_WORDS: Readonly<Record<string, CardWords>> = {
   'SCREW.MAJOR': { ...LOOKUP_WORDS, sources: THREADS, example: { args: ['ST2.9'], result: 2.9 } },
   'SCREW.ROOT': { ...LOOKUP_WORDS, sources: THREADS, example: { args: ['ST2.9'], result: 2.18 } },
   'SCREW.PITCH': { ...LOOKUP_WORDS, sources: THREADS, example: { args: ['M3'], result: 0.5 } },

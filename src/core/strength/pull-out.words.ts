@@ -1,5 +1,5 @@
 import { type Source } from '../kinds';
-import type { Words } from '../card';
+import type { CardWords } from '../card';
 
 const SHEAR_CYLINDER: readonly Source[] = [
   { title: 'shear yield σ/√3 (von Mises)', held: 'derived' },
@@ -8,7 +8,7 @@ const SHEAR_CYLINDER: readonly Source[] = [
   { title: 'ISO 1478 and ASME B18.6.3 thread limits', held: 'read in secondary copies' },
 ];
 
-export const PULL_OUT_WORDS: Readonly<Record<string, Words>> = {
+export const PULL_OUT_WORDS: Readonly<Record<string, CardWords>> = {
   PULLOUT: {
     kind: 'handbook formula',
     sources: SHEAR_CYLINDER,

@@ -1,9 +1,9 @@
 import { type Source } from '../kinds';
-import type { Words } from '../card';
+import type { CardWords } from '../card';
 
 const POWER_SCREW: Source = { title: 'square-thread power screw, any machine design handbook', held: 'from memory' };
 
-export const TORQUE_WORDS: Readonly<Record<string, Words>> = {
+export const TORQUE_WORDS: Readonly<Record<string, CardWords>> = {
   'TORQUE.STRIP': {
     kind: 'handbook formula',
     sources: [

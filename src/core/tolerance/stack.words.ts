@@ -1,4 +1,4 @@
-import type { Words } from '../card';
+import type { CardWords } from '../card';
 
 const ABOUT_NOMINAL = 'An unequal tolerance counts as half its width about its middle.';
 const INDEPENDENT = 'It takes the dimensions as independent. Those of one tool are not: they shrink together; add them linearly.';
@@ -23,7 +23,7 @@ const SIMULATED = [
   { title: 'polar method for normal draws, SIAM Review 6, 1964', held: 'from memory' },
 ];
 
-export const STACK_WORDS: Readonly<Record<string, Words>> = {
+export const STACK_WORDS: Readonly<Record<string, CardWords>> = {
   'STACK.NOMINAL': {
     ...HANDBOOK,
     sources: [LINEAR],

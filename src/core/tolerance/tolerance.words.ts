@@ -1,8 +1,8 @@
-import type { Words } from '../card';
+import type { CardWords } from '../card';
 
 const TABLE = { kind: 'standard table' } as const;
 
-export const TOLERANCE_WORDS: Readonly<Record<string, Words>> = {
+export const TOLERANCE_WORDS: Readonly<Record<string, CardWords>> = {
   'TOL.IT': {
     ...TABLE,
     sources: [

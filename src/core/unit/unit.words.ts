@@ -1,8 +1,8 @@
-import { COMMON_PRACTICE, GEOMETRY, type Words } from '../card';
+import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../card';
 
 const INTERNATIONAL_INCH = [{ title: 'international inch of 1959: 25.4 mm exactly', held: 'from memory' }];
 
-export const UNIT_WORDS: Readonly<Record<string, Words>> = {
+export const UNIT_WORDS: Readonly<Record<string, CardWords>> = {
   'LENGTH.MM': { kind: 'geometry', sources: INTERNATIONAL_INCH, example: { args: ['0.167 in + 0.25 mm'], result: 4.4918 } },
   'ANGLE.DEG': { kind: 'geometry', sources: GEOMETRY, example: { args: ["0°30'"], result: 0.5 } },
   DUAL: { kind: 'geometry', sources: INTERNATIONAL_INCH, example: { args: ['0.167 in'], result: '4.24 mm (0.167 in)' }, notLive: 'text' },
