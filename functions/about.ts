@@ -1,4 +1,4 @@
-import { cell } from './cell';
+import { cell, printed } from './cell';
 
 /**
  * Why a call is refused, or ok: the message that the spreadsheet may hide.
@@ -15,7 +15,7 @@ import { cell } from './cell';
  * @param [arg9] Ninth argument; as left out if omitted
  * @returns Text
  */
-export function reason(
+export async function reason(
   name: any,
   arg1?: any[][],
   arg2?: any[][],
@@ -26,8 +26,8 @@ export function reason(
   arg7?: any[][],
   arg8?: any[][],
   arg9?: any[][],
-): any {
-  return cell('REASON', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
+): Promise<any> {
+  return printed('REASON', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
 }
 
 /**
@@ -37,8 +37,8 @@ export function reason(
  * @param [item] One item of it, such as "formula", "limits" or "source"; all if omitted
  * @returns Text of at most 1,000 characters
  */
-export function about(name: any, item?: any): any {
-  return cell('ABOUT', [name, item]);
+export async function about(name: any, item?: any): Promise<any> {
+  return printed('ABOUT', [name, item]);
 }
 
 /**
@@ -56,7 +56,7 @@ export function about(name: any, item?: any): any {
  * @param [arg9] Ninth argument; as left out if omitted
  * @returns Text
  */
-export function working(
+export async function working(
   name: any,
   arg1?: any[][],
   arg2?: any[][],
@@ -67,8 +67,8 @@ export function working(
   arg7?: any[][],
   arg8?: any[][],
   arg9?: any[][],
-): any {
-  return cell('WORKING', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
+): Promise<any> {
+  return printed('WORKING', [name, arg1, arg2, arg3, arg4, arg5, arg6, arg7, arg8, arg9]);
 }
 
 /**

@@ -1,5 +1,5 @@
 // The one step between a core answer and a cell: a value, a rectangle, or CustomFunctions.Error.
-import { call } from '../src/registry';
+import { call } from '../src/calculations';
 import { type Cell, type CellError, DATA_TYPE } from '../src/core/kinds';
 
 /** What a data type of the host may say of itself; in an error and in an entity the basic value is the text of an error. */
@@ -49,9 +49,18 @@ function plain(raw: unknown): unknown {
   return type === undefined && basicType === undefined ? undefined : cellError(DATA_TYPE);
 }
 
-/** Calls the core and hands the answer to the spreadsheet. */
-export function cell(id: string, args: readonly unknown[]): Cell | Cell[][] {
-  const answer = call(id, args.map(plain));
+function handed(answer: ReturnType<typeof call>): Cell | Cell[][] {
   if (answer.ok) return answer.value;
   throw new CustomFunctions.Error(answer.code as CustomFunctions.ErrorCode, answer.message);
+}
+
+/** Calls the core and hands the answer to the spreadsheet. */
+export const cell = (id: string, args: readonly unknown[]): Cell | Cell[][] => handed(call(id, args.map(plain)));
+
+/** The same for a function that prints formulas: what it prints them from is loaded when the first one is asked for. */
+export async function printed(id: string, args: readonly unknown[]): Promise<Cell | Cell[][]> {
+  const all = await import(/* webpackChunkName: "printing" */ '../src/registry').catch(() => {
+    throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, 'a part of the add-in could not be loaded: calculate again');
+  });
+  return handed(all.call(id, args.map(plain)));
 }

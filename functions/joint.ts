@@ -1,4 +1,4 @@
-import { cell } from './cell';
+import { cell, printed } from './cell';
 
 /**
  * Results of every variant of a screw joint: a table of inputs goes in, a row of outputs a variant comes out.
@@ -36,8 +36,8 @@ export function jointValue(names: any[][], values: any[][], output: any, base?: 
  * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row
  */
-export function jointCard(inputs: any[][], variant?: any, base?: any[][]): any[][] {
-  return cell('JOINT.CARD', [inputs, variant, base]) as any[][];
+export async function jointCard(inputs: any[][], variant?: any, base?: any[][]): Promise<any[][]> {
+  return printed('JOINT.CARD', [inputs, variant, base]) as Promise<any[][]>;
 }
 
 /**

@@ -1,19 +1,22 @@
-// All functions by id, and the call that every host uses.
-import { callCard, type Outcome } from './core/call';
-import type { Card } from './core/card';
-import { CORE_CARDS } from './core/cards';
-import { cut } from './core/refuse';
-import { JOINT_CARDS } from './joint/joint.cards';
-import { VARIANT_CARDS } from './joint/variants.cards';
+// All functions by id with what is said of them, and the call that every host uses.
 import { aboutCards } from './about/about.cards';
+import { ABOUT_WORDS } from './about/about.words';
+import { byId, callOf, CALCULATIONS } from './calculations';
+import { type Card, described } from './core/card';
+import { CORE_WORDS } from './core/words';
+import { JOINT_WORDS } from './joint/joint.words';
+import { PRINTED_JOINT_CARDS } from './joint/printed-joint.cards';
+import { VARIANT_WORDS } from './joint/variants.words';
 
 /** The card of every function by its id. */
-export const CARDS: ReadonlyMap<string, Card> = new Map(
-  [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS, ...aboutCards(id => CARDS.get(id))].map(card => [card.id, card]),
+export const CARDS: ReadonlyMap<string, Card> = byId(
+  described([...CALCULATIONS, ...PRINTED_JOINT_CARDS, ...aboutCards(id => CARDS.get(id))], {
+    ...CORE_WORDS,
+    ...JOINT_WORDS,
+    ...VARIANT_WORDS,
+    ...ABOUT_WORDS,
+  }),
 );
 
 /** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
-export function call(id: string, args: readonly unknown[]): Outcome {
-  const card = CARDS.get(id);
-  return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${cut(id)}` } : callCard(card, args);
-}
+export const call = callOf(CARDS);

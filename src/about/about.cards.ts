@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, type Card } from '../core/card';
+import { card, type Calculation, type Card } from '../core/card';
 import { callCard } from '../core/call';
 import type { CellError } from '../core/kinds';
 import { isCellError, rowsOf } from '../core/read/cells';
@@ -8,7 +8,6 @@ import { about, ITEMS, type Item } from './about';
 import { working } from './working';
 
 const T = 'Checks, variants, trace';
-const REST = { kind: 'common practice', sources: COMMON_PRACTICE, notLive: 'text' } as const;
 const ARGS = ['arg1', 'arg2', 'arg3', 'arg4', 'arg5', 'arg6', 'arg7', 'arg8', 'arg9'].map(name =>
   param(name, AS_IT_CAME, { blank: 'absent' }),
 );
@@ -29,7 +28,7 @@ function errorAmong({ params }: Card, args: readonly unknown[]): string | undefi
 }
 
 /** The functions that speak about other functions. */
-export function aboutCards(find: (id: string) => Card | undefined): readonly Card[] {
+export function aboutCards(find: (id: string) => Card | undefined): readonly Calculation[] {
   const FUNCTION = named('function name', 'BOSS.OD', text => {
     const id = text
       .trim()
@@ -46,23 +45,12 @@ export function aboutCards(find: (id: string) => Card | undefined): readonly Car
     return outcome.ok ? (errorAmong(asked, args) ?? 'ok') : outcome.message;
   };
   return [
-    card<[Card, ...unknown[]]>('REASON', T, [name, ...ARGS], reason, {
-      result: { shape: 'text', name: 'reason' },
-      ...REST,
-      example: { args: ['BOSS.OD', 2.75, 1.2], result: 'ok' },
-    }),
+    card<[Card, ...unknown[]]>('REASON', T, [name, ...ARGS], reason, { result: { shape: 'text', name: 'reason' } }),
     card('ABOUT', T, [name, param('item', choice<Item>('item', ITEMS), { blank: 'absent' })], about, {
       result: { shape: 'text', name: 'description' },
-      ...REST,
-      example: { args: ['BOSS.OD', 'formula'], result: 'D = d_h + 2·t + 2·z·tan(α)' },
     }),
     card<[Card, ...unknown[]]>('WORKING', T, [name, ...ARGS], (asked, ...args) => working(asked, args), {
       result: { shape: 'text', name: 'working' },
-      ...REST,
-      example: {
-        args: ['BOSS.OD', '0.167 in + 0.25 mm', 1.2],
-        result: 'hole "0.167 in + 0.25 mm" = 4.4918 mm\noutside diameter = 4.4918 + 2·1.2 = 6.8918 mm',
-      },
     }),
   ];
 }

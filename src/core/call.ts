@@ -1,5 +1,5 @@
 // The one path of a call: read, limits, formula, finite check, answer.
-import type { Card, PrecedingArguments, Param, Result } from './card';
+import type { Calculation, PrecedingArguments, Param, Result } from './card';
 import type { Answer, Cell } from './kinds';
 import { asList, isBlank, usedLength } from './read/cells';
 import { isList } from './read/lists';
@@ -13,7 +13,7 @@ export const MAX_CELLS = 20_000;
 /** What a call gives: a cell or a rectangle of cells, or a refusal. */
 export type Outcome = Answer<Cell | Cell[][]>;
 
-export function callCard(card: Card, args: readonly unknown[]): Outcome {
+export function callCard(card: Calculation, args: readonly unknown[]): Outcome {
   try {
     const values = readArguments(card, args);
     return {
@@ -30,7 +30,7 @@ export function callCard(card: Card, args: readonly unknown[]): Outcome {
 }
 
 /** The formula on values that were read; its limits were checked with them. Throws Refused. */
-export function applied(card: Card, values: readonly unknown[]): unknown {
+export function applied(card: Calculation, values: readonly unknown[]): unknown {
   // the card ties the types of its parameters to those of its formula
   const formula = card.formula as (...args: readonly unknown[]) => unknown;
   // a call that knows how many it hands over is the faster one
@@ -49,7 +49,7 @@ export function applied(card: Card, values: readonly unknown[]): unknown {
 }
 
 /** Raw arguments to core values, in the order of the card. Throws Refused. */
-export function readArguments({ params }: Card, args: readonly unknown[]): unknown[] {
+export function readArguments({ params }: Calculation, args: readonly unknown[]): unknown[] {
   // as long as it will be: one that grows is laid out anew on the way
   const values = new Array<unknown>(params.length);
   for (let i = 0; i < params.length; i++) {

@@ -146,28 +146,35 @@ export type Result =
   /** A header row, then rows; no columns where the arguments decide. */
   | { readonly shape: 'table'; readonly columns: readonly NamedQuantity[] };
 
-/** All that is said of one function: its arguments, result, formula, kind, sources, an example whose result is known, and cautions. */
-export interface Card {
+/** What a call of a function needs: its arguments, result and formula. */
+export interface Calculation {
   readonly id: string;
   readonly topic: Topic;
   readonly params: readonly Param[];
   readonly result: Result;
   readonly formula: (...args: never[]) => unknown;
+  /** What a look-up reads; its formula is the worth of this. */
+  readonly reads: ((...args: never[]) => readonly Reading[]) | undefined;
+  /** What its formula refuses is about its first argument: a look-up that finds nothing. */
+  readonly refusesFirst: boolean;
+}
+
+/** What is said of a function and no call needs: the kind of its formula, sources, an example whose result is known, cautions. */
+export interface CardWords {
   readonly kind: CardKind;
   readonly sources: readonly Source[];
   /** The result of a large table may be one of its rows, counted from 0. */
   readonly example:
     | { readonly args: readonly unknown[]; readonly result: unknown }
     | { readonly args: readonly unknown[]; readonly row: number; readonly values: readonly unknown[] };
-  /** What a look-up reads; its formula is the worth of this. */
-  readonly reads: ((...args: never[]) => readonly Reading[]) | undefined;
   /** Why the hand-over has no live plain formula, where it has none. */
-  readonly notLive: string | undefined;
+  readonly notLive?: string;
   /** A word of caution that belongs to every use: an estimate, a start value. */
-  readonly caution: string | undefined;
-  /** What its formula refuses is about its first argument: a look-up that finds nothing. */
-  readonly refusesFirst: boolean;
+  readonly caution?: string;
 }
+
+/** All that is known of one function. */
+export interface Card extends Calculation, CardWords {}
 
 export const TOPICS = [
   'Units',
@@ -192,7 +199,7 @@ export type Topic = (typeof TOPICS)[number];
 
 type Params<A extends readonly unknown[]> = { readonly [I in keyof A]: Param<A[I]> };
 
-type Rest = Pick<Card, 'result' | 'kind' | 'sources' | 'example'> & Partial<Pick<Card, 'notLive' | 'caution' | 'refusesFirst'>>;
+type Rest = Pick<Calculation, 'result'> & Partial<Pick<Calculation, 'refusesFirst'>>;
 
 /** Ties the parameters' types to the formula's. All cards are laid out alike, for the speed of a call. */
 export function card<A extends readonly unknown[]>(
@@ -200,10 +207,10 @@ export function card<A extends readonly unknown[]>(
   topic: Topic,
   params: Params<A>,
   formula: (...args: [...A]) => unknown,
-  { result, kind, sources, example, notLive, caution, refusesFirst = false }: Rest,
-  reads?: Card['reads'],
-): Card {
-  return { id, topic, params, formula: formula as Card['formula'], result, kind, sources, example, reads, notLive, caution, refusesFirst };
+  { result, refusesFirst = false }: Rest,
+  reads?: Calculation['reads'],
+): Calculation {
+  return { id, topic, params, formula: formula as Calculation['formula'], result, reads, refusesFirst };
 }
 
 /** The card of a look-up: what it reads is said once. */
@@ -213,8 +220,16 @@ export function lookUp<A extends readonly unknown[]>(
   params: Params<A>,
   reads: (...args: [...A]) => readonly Reading[],
   rest: Rest,
-): Card {
-  return card(id, topic, params, (...args: [...A]) => worthOf(reads(...args)), rest, reads as unknown as Card['reads']);
+): Calculation {
+  return card(id, topic, params, (...args: [...A]) => worthOf(reads(...args)), rest, reads as unknown as Calculation['reads']);
+}
+
+/** Calculations with their words: each has them, and there are none besides. */
+export function described(calculations: readonly Calculation[], words: Readonly<Record<string, CardWords>>): readonly Card[] {
+  const [known, said] = [calculations.map(({ id }) => id), Object.keys(words)];
+  const [alone] = [...known.filter(id => !said.includes(id)), ...said.filter(id => !known.includes(id))];
+  if (alone !== undefined) throw new Error(`${alone} has ${known.includes(alone) ? 'no words' : 'words, but no card'}`);
+  return calculations.map(calculation => ({ ...calculation, ...(words[calculation.id] as CardWords) }));
 }
 
 export const GEOMETRY: readonly Source[] = [{ title: 'plane geometry', held: 'derived' }];

@@ -2,7 +2,7 @@
 import { BENDING_CARDS } from './board/bending.cards';
 import { BOARD_CARDS } from './board/board.cards';
 import { BOSS_CARDS } from './boss/boss.cards';
-import type { Card } from './card';
+import type { Calculation } from './card';
 import { CHECK_CARDS } from './check/check.cards';
 import { DRAFT_CARDS } from './draft/draft.cards';
 import { ENGAGEMENT_CARDS } from './engagement/engagement.cards';
@@ -23,7 +23,7 @@ import { STACK_CARDS } from './tolerance/stack.cards';
 import { TOLERANCE_CARDS } from './tolerance/tolerance.cards';
 import { UNIT_CARDS } from './unit/unit.cards';
 
-export const CORE_CARDS: readonly Card[] = [
+export const CORE_CARDS: readonly Calculation[] = [
   ...UNIT_CARDS,
   ...SCREW_CARDS,
   ...HOLE_CARDS,

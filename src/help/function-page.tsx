@@ -7,8 +7,9 @@ import { type Evidence, evidenceOf, isOutside } from '../evidence/evidence';
 import { Example } from './example';
 import { functionFigure } from './figure';
 import { Formula } from './formula';
-import { FUNCTION_MISTAKES, TOPIC_WORDS } from './mistakes';
+import { FUNCTION_MISTAKES } from './mistakes';
 import { FigureWithLegend, Mistakes, topicFile, written } from './page';
+import { TOPIC_WORDS } from './topic-words';
 import { PlainTable } from './plain-table';
 import { RelatedFunctions } from './related-functions';
 

@@ -3,7 +3,7 @@ import { type Card, type Topic, TOPICS } from '../core/card';
 import { CAUTIONS } from './cautions';
 import { topicFigure } from './figure';
 import type { Described } from './described-function';
-import { TOPIC_WORDS } from './mistakes';
+import { TOPIC_WORDS } from './topic-words';
 import { FigureWithLegend, FunctionItem, Mistakes, slug, topicFile, written } from './page';
 
 export function topicPage(topic: Topic, cards: readonly Card[]): string {

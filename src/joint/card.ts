@@ -1,4 +1,5 @@
 // One variant in full: every output with its working, its state and where it comes from.
+import { CORE_WORDS } from '../core/words';
 import type { Cell, CellRange } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
 import { formOfDefault, formOfNode } from '../plain/forms';
@@ -63,12 +64,13 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
   const made = input?.fallback ?? node;
   if (made === undefined || 'raw' in made) return { working: '–', source: 'default' };
   const card = cardOf(made.formula);
+  const words = card === undefined ? undefined : CORE_WORDS[card.id];
   const source =
-    card === undefined
+    words === undefined
       ? input === undefined
         ? 'plane geometry'
         : `default: ${input.defaultWords}`
-      : [card.kind, ...card.sources.map(({ title }) => title).filter(title => title !== card.kind)].join(': ');
+      : [words.kind, ...words.sources.map(({ title }) => title).filter(title => title !== words.kind)].join(': ');
   return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
 }
 

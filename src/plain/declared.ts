@@ -44,8 +44,8 @@ const constantsOf = (source: ts.SourceFile): Constants =>
   );
 
 /**
- * `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `name: mm(meaning, made(formula, …))`,
- * `name: input(kind, meaning, { made: made(formula, …) })`.
+ * `card('ID', topic, [params], formula, …)`, `lookUp('ID', topic, [params], reads, …)`, `'ID': { kind, notLive, … }` among the words,
+ * `name: mm(meaning, made(formula, …))`, `name: input(kind, meaning, { made: made(formula, …) })`.
  */
 export function callSites(source: ts.SourceFile, declared: Declared): void {
   const constants = constantsOf(source);
@@ -56,17 +56,17 @@ export function callSites(source: ts.SourceFile, declared: Declared): void {
       const text = first !== undefined && ts.isStringLiteral(first) ? first.text : undefined;
       const formula = node.arguments[3] === undefined ? undefined : nameOf(node.arguments[3]);
       if (node.expression.text === 'card' && text !== undefined) {
-        const rest = node.arguments[4];
         declared.cards[text] = formula ?? 'its formula';
         declared.files[text] = source.fileName;
-        if (
-          hasProperty(rest, 'notLive', () => true, constants) ||
-          hasProperty(rest, 'kind', value => textOf(value) === 'standard table', constants)
-        )
-          declared.withoutForm.add(text);
       }
       if (node.expression.text === 'lookUp' && text !== undefined) declared.lookUps.push(text);
       if (node.expression.text === 'made' && name !== undefined) declared[place][name] = nameOf(first as ts.Node) as string;
+    } else if (ts.isPropertyAssignment(node) && source.fileName.endsWith('.words.ts')) {
+      if (
+        hasProperty(node.initializer, 'notLive', () => true, constants) ||
+        hasProperty(node.initializer, 'kind', value => textOf(value) === 'standard table', constants)
+      )
+        declared.withoutForm.add(textOf(node.name));
     } else if (ts.isPropertyAssignment(node) && name === undefined && ts.isCallExpression(node.initializer)) {
       // an input, whose default is made, or a node
       name = textOf(node.name);

@@ -4,8 +4,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
-import type { Card, Param } from '../../src/core/card';
+import { type Card, described, type Param } from '../../src/core/card';
 import { CORE_CARDS } from '../../src/core/cards';
+import { CORE_WORDS } from '../../src/core/words';
 import { limitWords } from '../../src/core/read/limits';
 
 const ROOT = path.join(import.meta.dirname, '../..');
@@ -67,7 +68,7 @@ const IN_LIBRARY = sourceOf(INDEX)
   });
 
 const formulaOf = ({ reads, formula }: Card): string => (reads ?? formula).name;
-const CARD_OF = new Map(CORE_CARDS.map(card => [formulaOf(card), card]));
+const CARD_OF = new Map(described(CORE_CARDS, CORE_WORDS).map(card => [formulaOf(card), card]));
 
 const TOPIC_FILES = readdirSync(path.join(ROOT, 'src/core'), { recursive: true, encoding: 'utf8' })
   .filter(file => file.includes(path.sep) && file.endsWith('.ts'))

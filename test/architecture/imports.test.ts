@@ -94,12 +94,14 @@ const SOUND: Readonly<Record<string, string>> = {
     'import { bench } from "../hosts/univer/host"; import { read } from "../hosts/xlsx/read"; import { handover } from ' +
     '"../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, ' +
     'read, handover, mount];',
+  'src/calculations.ts': 'import { call } from "./core/call"; export const calculations = call;',
+  'src/joint/joint.words.ts': 'import { call } from "../core/call"; export const words = call;',
   'src/registry.ts':
-    'import { call } from "./core/call"; import { joint } from "./joint/joint"; import { about } from "./about/about"; export ' +
-    'const cards = [call, joint, about];',
+    'import { calculations } from "./calculations"; import { joint } from "./joint/joint"; import { words } from ' +
+    '"./joint/joint.words"; import { about } from "./about/about"; export const cards = [calculations, joint, words, about];',
   'functions/cell.ts':
-    'import type { Kind } from "../src/core/kinds"; import { cards } from "../src/registry"; export const cell = (kind: Kind) => ' +
-    '[cards, kind];',
+    'import { calculations } from "../src/calculations"; import type { Kind } from "../src/core/kinds"; export const cell = (kind: ' +
+    'Kind) => [calculations, kind, import("../src/registry")];',
   'functions/boss.ts': 'import { cell } from "./cell"; export const boss = cell;',
   'test/standards/records.ts': 'import { tableA } from "../../src/standards/a"; export const lines = [tableA];',
   'test/kit.ts': 'import { call } from "../src/core/call"; export const kit = call;',
@@ -239,11 +241,20 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['cell-calls-by-id', 'functions/cell.ts', '../src/joint/joint', 'src/joint/joint.ts'],
   ['handover-command', 'src/handover/cli.ts', '../registry', 'src/registry.ts'],
   ['registry-lists', 'src/registry.ts', './standards/a', 'src/standards/a.ts'],
+  ['calculations-are-silent', 'src/calculations.ts', './joint/joint.words', 'src/joint/joint.words.ts'],
   ['library-names', 'src/library/index.ts', '../standards/a', 'src/standards/a.ts'],
   ['batch-on-library', 'src/library/batch.mjs', '../core/call', 'src/core/call.ts'],
 ])('%s refuses %s as it is with %s added', async (rule, file, imported, to) => {
   const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };
   expect(await refused(tree)).toEqual([`${rule}: ${file} -> ${to}`]);
+});
+
+it('keeps what is loaded on demand out of the calculations, however far away', async () => {
+  const tree = { ...SOUND, 'src/calculations.ts': 'import { joint } from "./joint/joint"; export const calculations = joint;' };
+  expect(await refused(tree)).toEqual([
+    'calculations-are-silent: src/calculations.ts -> src/plain/forms.json',
+    'calculations-are-silent: src/calculations.ts -> src/plain/print.ts',
+  ]);
 });
 
 it('lets nobody import a test', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { callCard, MAX_CELLS } from '../../src/core/call';
-import { type Card, card, COMMON_PRACTICE } from '../../src/core/card';
+import { type Calculation, card } from '../../src/core/card';
 import type { Table } from '../../src/standards/table';
 import { ANYTHING, param } from '../../src/core/read/params';
 import { Refused } from '../../src/core/refuse';
@@ -9,14 +9,11 @@ import { number, refusal, value } from '../kit/ask';
 
 describe('what a formula gives back', () => {
   const NUMBER = { shape: 'number', name: 'result', unit: 'mm' } as const;
-  const of = (formula: (given: unknown) => unknown, result: Card['result'] = NUMBER): Card =>
+  const of = (formula: (given: unknown) => unknown, result: Calculation['result'] = NUMBER): Calculation =>
     card('TEST', 'Units', [param('anything', ANYTHING)], formula, {
       result,
-      kind: 'common practice',
-      sources: COMMON_PRACTICE,
-      example: { args: [1], result: 1 },
     });
-  const giving = (result: unknown, shape?: Card['result']): Card => of(() => result, shape);
+  const giving = (result: unknown, shape?: Calculation['result']): Calculation => of(() => result, shape);
 
   test('a number, a text, a truth', () => {
     expect(callCard(giving(1.5), [1])).toEqual({ ok: true, value: 1.5 });

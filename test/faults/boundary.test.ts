@@ -1,5 +1,5 @@
 // The boundary that Excel meets: the bundled functions called with what hosts send, under a stand-in of the runtime (kit/host.ts).
-// In npm test 20,000 wild calls; npm run test:fuzz makes 300,000 of them, FUZZ_CALLS=1000000 as many as it says, FUZZ_SEED=1 others, BUILT=dist those of the built file.
+// In npm test 20,000 wild calls; npm run test:fuzz makes 300,000 of them, FUZZ_CALLS=1000000 as many as it says, FUZZ_SEED=1 others.
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Card } from '../../src/core/card';
@@ -30,18 +30,18 @@ const asHanded = (id: string, args: readonly unknown[]): Handed => {
 describe('each value of a host in the place of each argument, alone and in a range', () => {
   const inFormats = (arg: unknown): unknown => (Array.isArray(arg) ? arg.map(inFormats) : typeof arg === 'number' ? formatted(arg) : arg);
 
-  test.each(cards)('%s', (id, card) => {
-    expect(calculate(id, card.example.args.map(inFormats))).toEqual(asHanded(id, card.example.args));
-    card.params.forEach(({ name }, i) => {
+  test.each(cards)('%s', async (id, card) => {
+    expect(await calculate(id, card.example.args.map(inFormats))).toEqual(asHanded(id, card.example.args));
+    for (const [i, { name }] of card.params.entries()) {
       for (const { what, sent, core } of HOST_VALUES) {
-        expect(calculate(id, exampleWith(card, i, sent)), `${name}: ${what}`).toEqual(
+        expect(await calculate(id, exampleWith(card, i, sent)), `${name}: ${what}`).toEqual(
           asHanded(id, exampleWith(card, i, card.params[i]?.kind.shape === 'one' ? core : [[core]])),
         );
-        expect(calculate(id, exampleWith(card, i, [[1], [sent]])), `${name}: ${what} in a range`).toEqual(
+        expect(await calculate(id, exampleWith(card, i, [[1], [sent]])), `${name}: ${what} in a range`).toEqual(
           asHanded(id, exampleWith(card, i, [[1], [core]])),
         );
       }
-    });
+    }
   });
 });
 
@@ -49,32 +49,36 @@ describe('words', () => {
   const of = (what: string): unknown => HOST_VALUES.find(value => value.what === what)?.sent;
   const failed = (code: string): unknown => ({ type: 'Error', basicType: 'Error', code, basicValue: code });
 
-  test.each(KNOWN_CODES)('%s comes back as that error', code => {
-    expect(calculate('BOSS.OD', [failed(code), 1.2])).toEqual({ is: 'error', code, message: `hole is ${code}` });
-    expect(calculate('GRIP', [[[1], [failed(code)]]])).toEqual({ is: 'error', code, message: `layers row 2 is ${code}` });
-    expect(calculate('REASON', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'value', value: `hole is ${code}` });
+  test.each(KNOWN_CODES)('%s comes back as that error', async code => {
+    expect(await calculate('BOSS.OD', [failed(code), 1.2])).toEqual({ is: 'error', code, message: `hole is ${code}` });
+    expect(await calculate('GRIP', [[[1], [failed(code)]]])).toEqual({ is: 'error', code, message: `layers row 2 is ${code}` });
+    expect(await calculate('REASON', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'value', value: `hole is ${code}` });
   });
-  test.each(['#SPILL!', '#CALC!', '#BUSY!', '#CONNECT!', '#GETTING_DATA', '#ÜBERLAUF!'])('%s is named', code => {
-    expect(calculate('BOSS.OD', [failed(code), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: `hole holds ${code}` });
-    expect(calculate('BOSS.OD', [2.75, failed(code)])).toEqual({ is: 'error', code: '#VALUE!', message: `wall holds ${code}` });
-    expect(calculate('GRIP', [[[1], [failed(code)]]])).toEqual({ is: 'error', code: '#VALUE!', message: `layers row 2 holds ${code}` });
-    expect(calculate('STACK.TABLE', [[['a'], [failed(code)]], [[1], [2]], 0.1])).toEqual({
+  test.each(['#SPILL!', '#CALC!', '#BUSY!', '#CONNECT!', '#GETTING_DATA', '#ÜBERLAUF!'])('%s is named', async code => {
+    expect(await calculate('BOSS.OD', [failed(code), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: `hole holds ${code}` });
+    expect(await calculate('BOSS.OD', [2.75, failed(code)])).toEqual({ is: 'error', code: '#VALUE!', message: `wall holds ${code}` });
+    expect(await calculate('GRIP', [[[1], [failed(code)]]])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: `layers row 2 holds ${code}`,
+    });
+    expect(await calculate('STACK.TABLE', [[['a'], [failed(code)]], [[1], [2]], 0.1])).toEqual({
       is: 'error',
       code: '#VALUE!',
       message: `labels row 2 holds ${code}`,
     });
-    expect(calculate('TOL.MOULDED', [40, [[100, failed(code), 1]]])).toEqual({
+    expect(await calculate('TOL.MOULDED', [40, [[100, failed(code), 1]]])).toEqual({
       is: 'error',
       code: '#VALUE!',
       message: `group is a range of 1 × 3 cells: row 1 holds ${code}`,
     });
-    expect(calculate('MATERIAL', [[['strength', failed(code)]], 'strength'])).toEqual({
+    expect(await calculate('MATERIAL', [[['strength', failed(code)]], 'strength'])).toEqual({
       is: 'error',
       code: '#VALUE!',
       message: `material is a range of 1 × 2 cells: row 1 holds ${code}`,
     });
     expect(
-      calculate('JOINT.TABLE', [
+      await calculate('JOINT.TABLE', [
         [
           ['wall', failed(code)],
           [2, 3],
@@ -82,7 +86,7 @@ describe('words', () => {
       ]),
     ).toEqual({ is: 'error', code: '#VALUE!', message: `inputs has ${code} for a name` });
     expect(
-      calculate('VARIANT.RANK', [
+      await calculate('VARIANT.RANK', [
         [
           [1, 2],
           [failed(code), 3],
@@ -91,12 +95,20 @@ describe('words', () => {
         1,
       ]),
     ).toEqual({ is: 'error', code: '#VALUE!', message: `table row 2, column 1, holds ${code}` });
-    expect(calculate('REASON', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'value', value: `hole holds ${code}` });
-    expect(calculate('WORKING', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: `hole holds ${code}` });
+    expect(await calculate('REASON', ['BOSS.OD', failed(code), 1.2])).toEqual({ is: 'value', value: `hole holds ${code}` });
+    expect(await calculate('WORKING', ['BOSS.OD', failed(code), 1.2])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: `hole holds ${code}`,
+    });
   });
-  test.each(NO_ERRORS)('%s is no error of any spreadsheet, and is not repeated', text => {
-    expect(calculate('BOSS.OD', [failed(text), 1.2])).toEqual({ is: 'error', code: '#VALUE!', message: 'hole holds an unknown error' });
-    expect(calculate('JOINT.TABLE', [[[failed(text)], [2]]])).toEqual({
+  test.each(NO_ERRORS)('%s is no error of any spreadsheet, and is not repeated', async text => {
+    expect(await calculate('BOSS.OD', [failed(text), 1.2])).toEqual({
+      is: 'error',
+      code: '#VALUE!',
+      message: 'hole holds an unknown error',
+    });
+    expect(await calculate('JOINT.TABLE', [[[failed(text)], [2]]])).toEqual({
       is: 'error',
       code: '#VALUE!',
       message: 'inputs has an unknown error for a name',
@@ -104,44 +116,44 @@ describe('words', () => {
   });
   test.each(['entity', 'entity without a value', 'linked entity', 'picture', 'array', 'function', 'reference', 'a type of the future'])(
     '%s is a data type',
-    what => {
-      expect(calculate('BOSS.OD', [of(what), 1.2])).toEqual({
+    async what => {
+      expect(await calculate('BOSS.OD', [of(what), 1.2])).toEqual({
         is: 'error',
         code: '#VALUE!',
         message: 'hole is a data type: refer to one of its fields',
       });
-      expect(calculate('GRIP', [[[1], [of(what)]]])).toEqual({
+      expect(await calculate('GRIP', [[[1], [of(what)]]])).toEqual({
         is: 'error',
         code: '#VALUE!',
         message: 'layers row 2 is a data type: refer to one of its fields',
       });
-      expect(calculate('JOINT.VALUE', [[['wall', 'screw']], [[of(what), 'M3']], 'feature wall'])).toEqual({
+      expect(await calculate('JOINT.VALUE', [[['wall', 'screw']], [[of(what), 'M3']], 'feature wall'])).toEqual({
         is: 'error',
         code: '#VALUE!',
         message: 'wall is a data type: refer to one of its fields',
       });
-      expect(calculate('REASON', ['BOSS.OD', 2.75, of(what)])).toEqual({
+      expect(await calculate('REASON', ['BOSS.OD', 2.75, of(what)])).toEqual({
         is: 'value',
         value: 'wall is a data type: refer to one of its fields',
       });
     },
   );
 
-  test('numbers with a format are numbers, in every place', () => {
-    expect(calculate('BOSS.OD', [formatted(3), formatted(1.2)])).toEqual({ is: 'value', value: 5.4 });
-    expect(calculate('GRIP', [[[formatted(2.5)], [formatted(1.5)]]])).toEqual({ is: 'value', value: 4 });
-    expect(calculate('BOSS.OD', [{ type: 'String', basicType: 'String', basicValue: 'M3 medium' }, 1.2])).toEqual(
-      calculate('BOSS.OD', ['M3 medium', 1.2]),
+  test('numbers with a format are numbers, in every place', async () => {
+    expect(await calculate('BOSS.OD', [formatted(3), formatted(1.2)])).toEqual({ is: 'value', value: 5.4 });
+    expect(await calculate('GRIP', [[[formatted(2.5)], [formatted(1.5)]]])).toEqual({ is: 'value', value: 4 });
+    expect(await calculate('BOSS.OD', [{ type: 'String', basicType: 'String', basicValue: 'M3 medium' }, 1.2])).toEqual(
+      await calculate('BOSS.OD', ['M3 medium', 1.2]),
     );
-    expect(calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({
+    expect(await calculate('BOSS.OD', [{ type: 'Boolean', basicType: 'Boolean', basicValue: true }, 1.2])).toEqual({
       is: 'error',
       code: '#VALUE!',
       message: 'hole is TRUE: TRUE/FALSE is not a number',
     });
   });
 
-  test('zero has no sign', () => {
-    const handed = calculate('STACK.TABLE', [[['a'], ['b']], '0 mm', [['+0.2/-0'], [0.16]], [[1], [-1]]]);
+  test('zero has no sign', async () => {
+    const handed = await calculate('STACK.TABLE', [[['a'], ['b']], '0 mm', [['+0.2/-0'], [0.16]], [[1], [-1]]]);
     const cells = handed.is === 'value' ? (handed.value as unknown[][]).flat() : [];
     expect(cells.filter(value => value === 0).length).toBeGreaterThan(3);
     expect(cells.filter(value => Object.is(value, -0))).toEqual([]);
@@ -149,33 +161,34 @@ describe('words', () => {
 
   test.each([failed('#N/A'), failed('#SPILL!'), failed(EVIL), of('entity')].map(sent => [sent]))(
     'checks, ranks and cells of a joint are not checked, and REASON says which argument it was: %j',
-    sent => {
-      const words = (calculate('BOSS.OD', [sent, 1]) as { readonly message: string }).message.replace('hole ', '');
-      const reason = (...args: unknown[]): unknown => (calculate('REASON', args) as { readonly value: unknown }).value;
+    async sent => {
+      const words = ((await calculate('BOSS.OD', [sent, 1])) as { readonly message: string }).message.replace('hole ', '');
+      const reason = async (...args: unknown[]): Promise<unknown> =>
+        ((await calculate('REASON', args)) as { readonly value: unknown }).value;
       for (const id of ['CHECK.MAX', 'CHECK.MIN']) {
         for (const args of [
           [sent, 1],
           [1, sent],
           [1, 2, sent],
         ]) {
-          expect(calculate(id, args)).toEqual({ is: 'value', value: 'not checked' });
-          expect(reason(id, ...args)).toBe(`${['value', 'limit', 'review'][args.indexOf(sent)]} ${words}`);
+          expect(await calculate(id, args)).toEqual({ is: 'value', value: 'not checked' });
+          expect(await reason(id, ...args)).toBe(`${['value', 'limit', 'review'][args.indexOf(sent)]} ${words}`);
         }
       }
-      expect(calculate('CHECK.WORST', [[['pass'], [sent]]])).toEqual({ is: 'value', value: 'not checked' });
-      expect(reason('CHECK.WORST', [['pass'], [sent]])).toBe(`states row 2 ${words}`);
-      expect(reason('CHECK.WORST', [['pass'], ['fail']])).toBe('ok');
-      expect(calculate('VARIANT.RANK', [[[1], [2], [3]], 'max', 1, [['pass'], ['pass'], [sent]]])).toEqual({
+      expect(await calculate('CHECK.WORST', [[['pass'], [sent]]])).toEqual({ is: 'value', value: 'not checked' });
+      expect(await reason('CHECK.WORST', [['pass'], [sent]])).toBe(`states row 2 ${words}`);
+      expect(await reason('CHECK.WORST', [['pass'], ['fail']])).toBe('ok');
+      expect(await calculate('VARIANT.RANK', [[[1], [2], [3]], 'max', 1, [['pass'], ['pass'], [sent]]])).toEqual({
         is: 'value',
         value: [[2], [1], [3]],
       });
-      expect(reason('VARIANT.RANK', [[1], [2]], 'max', 1, [['pass'], [sent]])).toBe(`states row 2 ${words}`);
+      expect(await reason('VARIANT.RANK', [[1], [2]], 'max', 1, [['pass'], [sent]])).toBe(`states row 2 ${words}`);
       const inputs = [
         ['screw', 'wall'],
         ['ST2.9', 2.5],
         ['ST2.9', sent],
       ];
-      expect(calculate('JOINT.TABLE', [inputs, [['state', 'feature wall']]])).toEqual({
+      expect(await calculate('JOINT.TABLE', [inputs, [['state', 'feature wall']]])).toEqual({
         is: 'value',
         value: [
           ['state', 'feature wall (mm)'],
@@ -183,7 +196,7 @@ describe('words', () => {
           ['not checked', `no value: wall ${words}`],
         ],
       });
-      expect(reason('JOINT.TABLE', inputs, [['state']])).toBe(`inputs row 3, column 2, ${words}`);
+      expect(await reason('JOINT.TABLE', inputs, [['state']])).toBe(`inputs row 3, column 2, ${words}`);
     },
   );
 });
@@ -234,9 +247,9 @@ function sentTo(card: Card): fc.Arbitrary<Sent> {
   });
 }
 
-function expectClean(card: Card, { core, host, what }: Sent): void {
+async function expectClean(card: Card, { core, host, what }: Sent): Promise<void> {
   const { id, params } = card;
-  const handed = calculate(id, host);
+  const handed = await calculate(id, host);
   count.calls++;
   for (const one of what) sentOf.set(one, (sentOf.get(one) ?? 0) + 1);
   if (handed.is === 'fault') return expect.fail(`${id}: ${handed.fault}`);
@@ -250,12 +263,12 @@ function expectClean(card: Card, { core, host, what }: Sent): void {
     expect(faultOfReason(handed.code, handed.message, core)).toBeUndefined();
     if (count.refused % AGAIN === 0 && !QUOTING.includes(id) && params.length < 10) {
       count.reasons++;
-      expect(calculate('REASON', [id, ...host.slice(0, params.length)]), id).toEqual({ is: 'value', value: handed.message });
+      expect(await calculate('REASON', [id, ...host.slice(0, params.length)]), id).toEqual({ is: 'value', value: handed.message });
     }
   }
   if (count.calls % AGAIN === 0) {
     count.repeated++;
-    expect(calculate(id, host), id).toEqual(handed);
+    expect(await calculate(id, host), id).toEqual(handed);
   }
 }
 
@@ -263,9 +276,9 @@ describe(`wild calls (seed ${seed})`, () => {
   // each function draws values of its own
   test.each(cards.map(([id, card], i) => [id, card, seed + i] as const))(
     '%s',
-    (_, card, own) => {
-      fc.assert(
-        fc.property(sentTo(card), sent => expectClean(card, sent)),
+    async (_, card, own) => {
+      await fc.assert(
+        fc.asyncProperty(sentTo(card), sent => expectClean(card, sent)),
         { seed: own, numRuns: each },
       );
     },

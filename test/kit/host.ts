@@ -1,8 +1,5 @@
 // The functions as one bundle, registered as the build does it, under a stand-in of the custom-functions runtime of Excel:
 // it knows its own error codes, and of any other it drops the code and the message, as the runtime does.
-// BUILT=dist takes the functions.js of npm run build instead of a bundle made here.
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
 import { runInThisContext } from 'node:vm';
 import { build } from 'esbuild';
 import { ASSOCIATED, METADATA } from '../../src/tools/metadata';
@@ -24,8 +21,6 @@ export type Handed =
   | { readonly is: 'fault'; readonly fault: string };
 
 async function bundled(): Promise<string> {
-  const built = process.env['BUILT'];
-  if (built !== undefined) return readFileSync(path.join(built, 'functions.js'), 'utf8');
   const files = [...new Set(ASSOCIATED.map(({ sourceFileName }) => sourceFileName))];
   const lines = ASSOCIATED.map(
     ({ id, functionName, sourceFileName }) =>
@@ -60,9 +55,9 @@ function asSent(id: string, args: readonly unknown[]): unknown[] {
   return [...sent, { functionName: id }];
 }
 
-export function calculate(id: string, args: readonly unknown[]): Handed {
+export async function calculate(id: string, args: readonly unknown[]): Promise<Handed> {
   try {
-    return { is: 'value', value: wrappers.get(id)?.(...asSent(id, args)) };
+    return { is: 'value', value: await wrappers.get(id)?.(...asSent(id, args)) };
   } catch (thrown) {
     if (!(thrown instanceof HostError)) return { is: 'fault', fault: `threw ${String(thrown)}` };
     const { code, message } = thrown;

@@ -42,21 +42,23 @@ describe('a formula outside the subset', () => {
 
   const SOUND = 'export function twiceMm(lengthMm: number): number {\n  return 2 * lengthMm;\n}\n';
   const LOOP = 'export function twiceMm(lengthMm: number): number {\n  let sumMm = 0;\n  return lengthMm + lengthMm;\n}\n';
-  const cardWith = (rest: string): string =>
-    `import { twiceMm } from './twice';\nconst REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { ${rest} })];\n`;
+  const CARD = "import { twiceMm } from './twice';\nexport const CARDS = [card('TWICE', T, [length], twiceMm, { result })];\n";
+  const wordsWith = (words: string): string =>
+    `const REST = { kind: 'geometry' };\nconst SILENT = { notLive: 'a loop' };\nexport const WORDS = { TWICE: { ${words} } };\n`;
 
-  function sources(formula: string, cards: string): string {
+  function sources(formula: string, cards: string, words = '...REST'): string {
     const top = mkdtempSync(join(tmpdir(), 'forms-'));
     made.push(top);
     for (const folder of ['src/core', 'src/joint', 'src/about', 'functions']) mkdirSync(join(top, folder), { recursive: true });
     writeFileSync(join(top, 'src/core/twice.ts'), formula);
     writeFileSync(join(top, 'src/core/twice.cards.ts'), cards);
+    writeFileSync(join(top, 'src/core/twice.words.ts'), wordsWith(words));
     return join(top, 'src');
   }
-  const read = (formula: string, cards: string): PlainForms => readForms(sources(formula, cards));
+  const read = (formula: string, cards = CARD, words?: string): PlainForms => readForms(sources(formula, cards, words));
 
   test('is not what was written of it before', () => {
-    const root = sources(SOUND, cardWith('...REST'));
+    const root = sources(SOUND, CARD);
     mkdirSync(join(root, 'plain'));
     writeForms(readForms(root), root);
     expect(() => checkForms(root)).not.toThrow();
@@ -65,7 +67,7 @@ describe('a formula outside the subset', () => {
   });
 
   test('inside it nothing is said', () => {
-    expect(read(SOUND, cardWith('...REST'))).toMatchObject({
+    expect(read(SOUND)).toMatchObject({
       without: {},
       formulas: { twiceMm: { params: ['$0'], result: ['*', 2, '$0'] } },
     });
@@ -78,30 +80,29 @@ describe('a formula outside the subset', () => {
   });
 
   test('stops the build where a card needs it and does not say why it is not live', () => {
-    expect(() => read(LOOP, cardWith('...REST'))).toThrow(
+    expect(() => read(LOOP)).toThrow(
       'no plain form, and no notLive in the card:\nTWICE: core/twice.ts: twiceMm: VariableStatement in line 2',
     );
   });
 
   test('stops it too where the formula is written in the card', () => {
-    expect(() => read(SOUND, "export const CARDS = [card('TWICE', T, [length], x => 2 * x, { kind: 'geometry' })];")).toThrow(
+    expect(() => read(SOUND, "export const CARDS = [card('TWICE', T, [length], x => 2 * x, { result })];")).toThrow(
       'TWICE: core/twice.cards.ts: its formula: not an exported function',
     );
   });
 
   test('stops it too where only what it calls is outside', () => {
     const calling = `${LOOP}export function fourTimesMm(lengthMm: number): number {\n  return 2 * twiceMm(lengthMm);\n}\n`;
-    expect(() => read(calling, cardWith('...REST').replaceAll('twiceMm', 'fourTimesMm'))).toThrow(
+    expect(() => read(calling, CARD.replaceAll('twiceMm', 'fourTimesMm'))).toThrow(
       'TWICE: core/twice.ts: fourTimesMm: calls twiceMm, core/twice.ts: VariableStatement in line 2',
     );
   });
 
   test('a look-up needs none', () => {
-    const cards = cardWith('...REST').replace('card(', 'lookUp(');
-    expect(read(LOOP, cards)).toMatchObject({ without: { TWICE: 'a look-up' } });
+    expect(read(LOOP, CARD.replace('card(', 'lookUp('))).toMatchObject({ without: { TWICE: 'a look-up' } });
   });
 
-  test.each(["notLive: 'a loop'", '...SILENT', "...REST, kind: 'standard table'"])('does not with %s', rest => {
-    expect(Object.keys(read(LOOP, cardWith(rest)).without)).toEqual(['TWICE']);
+  test.each(["notLive: 'a loop'", '...SILENT', "...REST, kind: 'standard table'"])('does not with %s', words => {
+    expect(Object.keys(read(LOOP, CARD, words).without)).toEqual(['TWICE']);
   });
 });

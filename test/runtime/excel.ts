@@ -40,6 +40,8 @@ export interface Excel {
   readonly associated: readonly string[];
   readonly requests: readonly string[];
   readonly faults: readonly string[];
+  /** Whether the parts of functions.js that it asks for later can be had. */
+  isServed: boolean;
   /** Each level is sent when the one before it has been handed over, as Excel does with cells that depend on each other. */
   calculate(levels: readonly (readonly Call[])[]): Promise<Settled>;
   close(): Promise<void>;
@@ -125,23 +127,24 @@ export async function excel(scripts: 'functions' | 'none' = 'functions'): Promis
   page.setDefaultTimeout(120_000);
   const requests: string[] = [];
   const faults: string[] = [];
+  const opened = { requests, faults, isServed: true } as unknown as Excel;
   await page.route('**', route => {
     const url = route.request().url();
     requests.push(url);
-    const name = url.startsWith(`${ORIGIN}/`) ? path.basename(url) : undefined;
-    if (name === undefined) return route.abort();
-    if (url === `${ORIGIN}/`) return route.fulfill({ contentType: 'text/html', body: scripts === 'functions' ? PAGE : ALONE });
-    return route.fulfill({ path: name === 'functions.js' ? functions : path.join(OFFICE, name) });
+    const name = url.startsWith(`${ORIGIN}/`) ? url.slice(ORIGIN.length + 1) : undefined;
+    const isPart = name?.startsWith('chunks/') === true;
+    if (name === undefined || (isPart && !opened.isServed)) return route.abort();
+    if (name === '') return route.fulfill({ contentType: 'text/html', body: scripts === 'functions' ? PAGE : ALONE });
+    return route.fulfill({ path: path.join(isPart || name === 'functions.js' ? BUILT : OFFICE, name) });
   });
   page.on('console', message => faults.push(`${message.type()}: ${message.text()}`));
   page.on('pageerror', error => faults.push(error.message));
   await page.addInitScript(host);
   await page.goto(`${ORIGIN}/`);
-  return {
+  Object.assign(opened, {
     associated: await page.evaluate(() => (window as unknown as Partial<HostWindow>).associated ?? []),
-    requests,
-    faults,
-    calculate: levels => page.evaluate(given => (window as unknown as HostWindow).settle(given), levels),
+    calculate: (levels: readonly (readonly Call[])[]) => page.evaluate(given => (window as unknown as HostWindow).settle(given), levels),
     close: () => browser.close(),
-  };
+  });
+  return opened;
 }

@@ -161,6 +161,23 @@ test('an error handed in comes back as that error where the runtime has a number
   );
 });
 
+test('what prints formulas is loaded when the first cell asks for it; where it cannot be had the cell says so, and the next one asks again', async () => {
+  const fresh = await excel();
+  const parts = (): string[] => fresh.requests.filter(url => url.includes('/chunks/'));
+  const ask = async (id: string, ...args: unknown[]): Promise<Handed | undefined> => (await fresh.calculate([[{ id, args }]])).results[0];
+  const about = ['BOSS.OD', 'formula'];
+  expect(await ask('BOSS.OD', 2.75, 1.2)).toEqual(asHanded(call('BOSS.OD', [2.75, 1.2])));
+  expect(parts()).toEqual([]);
+  fresh.isServed = false;
+  expect(await ask('ABOUT', ...about)).toEqual({ ok: false, value: 'a part of the add-in could not be loaded: calculate again', code: 1 });
+  const asked = parts().length;
+  expect(asked).toBeGreaterThan(0);
+  fresh.isServed = true;
+  expect(await ask('ABOUT', ...about)).toEqual(asHanded(call('ABOUT', about)));
+  expect(parts().length).toBeGreaterThan(asked);
+  await fresh.close();
+});
+
 test('every value of a host was sent', () => expect(next).toBeGreaterThan(20 * HOST_VALUES.length));
 
 test('our functions ask the network for nothing, and nothing goes wrong on the page', async () => {

@@ -1,4 +1,4 @@
-import { card, ITSELF, type Card, type Relation } from '../card';
+import { card, ITSELF, type Calculation, type Relation } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { FORCE, LENGTH, MASS, RATIO, STRESS } from '../read/quantity';
 import { exists } from '../read/relation';
@@ -27,32 +27,12 @@ const STRIP = [
   modulus,
   param('ends', choice<F.BoardEnds>('ends', HELD), { default: 'simple', relation: small }),
 ] as const;
-const BENT =
-  'An estimate: a strip as wide as what carries, whole and of one thickness. Real ends lie between simple and clamped. What parts and ' +
-  'solder bear, and fatigue, are not computed.';
 
-export const BENDING_CARDS: readonly Card[] = [
+export const BENDING_CARDS: readonly Calculation[] = [
   card('BOARD.SAG', T, STRIP, F.boardSagMm, {
     result: { shape: 'number', name: 'sag in the middle of the span', symbol: 'y', unit: 'mm' },
-    kind: 'handbook formula',
-    sources: [
-      {
-        title: 'beam with a force in the middle, F·L³/(48·E·I), with clamped ends F·L³/(192·E·I)',
-        held: 'from memory, integrated in a test',
-      },
-    ],
-    example: { args: [10, 60, 20, 1.6, 20000], result: 0.32959 },
-    caution: BENT,
   }),
-  card('BOARD.STRAIN', T, STRIP, F.boardStrain, {
-    result: { shape: 'number', name: 'strain on the surface', symbol: 'ε', unit: '1e-6' },
-    kind: 'handbook formula',
-    sources: [
-      { title: 'beam with a force in the middle, moment F·L/4, with clamped ends F·L/8', held: 'from memory, integrated in a test' },
-    ],
-    example: { args: [10, 60, 20, 1.6, 20000], result: 878.906 },
-    caution: BENT,
-  }),
+  card('BOARD.STRAIN', T, STRIP, F.boardStrain, { result: { shape: 'number', name: 'strain on the surface', symbol: 'ε', unit: '1e-6' } }),
   card(
     'BOARD.FREQUENCY',
     T,
@@ -71,21 +51,6 @@ export const BENDING_CARDS: readonly Card[] = [
       }),
     ],
     F.boardFrequencyHz,
-    {
-      result: { shape: 'number', name: 'first natural frequency', symbol: 'f', unit: 'Hz' },
-      kind: 'handbook formula',
-      sources: [
-        { title: 'thin plate, exact for simple edges', held: 'derived' },
-        {
-          title: 'clamped: Warburton 1954, as in Blevins, Formulas for Natural Frequency and Mode Shape, 1979: G 1.506, H and J 1.248',
-          held: 'from memory',
-        },
-        { title: 'corners: Blevins, ν 0.3: 7.12, 8.92, 9.29, 9.39 at sides 1, 1.5, 2, 2.5 : 1, a line between', held: 'from memory' },
-      ],
-      example: { args: [100, 80, 1.6, 60, 20000, 0.2, 'simple'], result: 391.942 },
-      caution:
-        'An estimate: nothing but bending, the mass spread evenly; slots and heavy parts change it. Clamped within 1 %, corners within ' +
-        '5 % of Ritz’s method. What vibration and fatigue do to a board is not computed.',
-    },
+    { result: { shape: 'number', name: 'first natural frequency', symbol: 'f', unit: 'Hz' } },
   ),
 ];

@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card } from '../card';
+import { card, ITSELF, type Calculation } from '../card';
 import { DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, EXPANSION, LENGTH, RATIO, TEMPERATURE_CHANGE } from '../read/quantity';
 import { about, exists, goesThrough } from '../read/relation';
@@ -9,9 +9,8 @@ const T = 'Board and supports';
 const length = numeric(LENGTH);
 const boardTol = param('board_tol', DEVIATION, { symbol: 't_b' });
 const shift = param('shift', length, { symbol: 'e', atLeast: 0, default: 0 });
-const PLANE = { kind: 'geometry', sources: GEOMETRY } as const;
 
-export const BOARD_CARDS: readonly Card[] = [
+export const BOARD_CARDS: readonly Calculation[] = [
   card(
     'BOARD.GAP',
     T,
@@ -33,11 +32,7 @@ export const BOARD_CARDS: readonly Card[] = [
       }),
     ],
     F.boardGapMm,
-    {
-      result: { shape: 'number', name: 'smallest gap per side', symbol: 'g', unit: 'mm' },
-      ...PLANE,
-      example: { args: [60, 0.2, 61, 0.3], result: 0.25 },
-    },
+    { result: { shape: 'number', name: 'smallest gap per side', symbol: 'g', unit: 'mm' } },
   ),
   card(
     'BOARD.CLAMP',
@@ -58,8 +53,6 @@ export const BOARD_CARDS: readonly Card[] = [
           { name: 'max', unit: 'mm' },
         ],
       },
-      ...PLANE,
-      example: { args: [1.8, 0.1, 1.6, 0.16], result: [[-0.06, 0.2, 0.46]] },
     },
   ),
   card(
@@ -72,11 +65,7 @@ export const BOARD_CARDS: readonly Card[] = [
       shift,
     ],
     F.boardReachMm,
-    {
-      result: { shape: 'number', name: 'radius that metal can reach', symbol: 'r', unit: 'mm' },
-      ...PLANE,
-      example: { args: [5.6, 3.5, 2.76, 0.1], result: 3.27 },
-    },
+    { result: { shape: 'number', name: 'radius that metal can reach', symbol: 'r', unit: 'mm' } },
   ),
   card(
     'BOARD.MARGIN',
@@ -87,14 +76,7 @@ export const BOARD_CARDS: readonly Card[] = [
       param('required', length, { symbol: 'c', above: 0 }),
     ],
     F.boardMarginMm,
-    {
-      result: { shape: 'number', name: 'distance beyond the required one', symbol: 'm', unit: 'mm' },
-      ...PLANE,
-      example: { args: [5, 3.27, 1], result: 0.73 },
-      caution:
-        'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes ' +
-        'from your product standard in its edition. That standard and a licensed reviewer decide.',
-    },
+    { result: { shape: 'number', name: 'distance beyond the required one', symbol: 'm', unit: 'mm' } },
   ),
   card(
     'BOARD.KEEPOUT',
@@ -104,16 +86,7 @@ export const BOARD_CARDS: readonly Card[] = [
       param('factor', numeric(RATIO), { symbol: 'k', atLeast: 1, default: 1.25 }),
     ],
     F.keepoutDiaMm,
-    {
-      result: { shape: 'number', name: 'keep-out diameter', symbol: 'D', unit: 'mm' },
-      kind: 'common practice',
-      sources: [
-        ...COMMON_PRACTICE,
-        { title: '1.25 × the largest hardware diameter, quoted as practice under IPC-2221 in 2018', held: 'read in 1 secondary copy' },
-      ],
-      example: { args: [5.6], result: 7 },
-      caution: 'A start value for the layout; it says nothing about electrical distances.',
-    },
+    { result: { shape: 'number', name: 'keep-out diameter', symbol: 'D', unit: 'mm' } },
   ),
   card(
     'BOARD.SLEEVE',
@@ -132,11 +105,7 @@ export const BOARD_CARDS: readonly Card[] = [
       }),
     ],
     F.sleevePlayMm,
-    {
-      result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' },
-      ...PLANE,
-      example: { args: [6, 5.6, 0.05], result: 0.15 },
-    },
+    { result: { shape: 'number', name: 'play per side', symbol: 'p', unit: 'mm' } },
   ),
   card(
     'BOARD.HOLD',
@@ -158,11 +127,7 @@ export const BOARD_CARDS: readonly Card[] = [
       }),
     ],
     F.boardHoldMm,
-    {
-      result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' },
-      ...PLANE,
-      example: { args: [8, 6, 5.6, 0.05], result: 0.75 },
-    },
+    { result: { shape: 'number', name: 'ring that still holds the board', symbol: 'r', unit: 'mm' } },
   ),
   card(
     'THERMAL.GAP',
@@ -174,14 +139,6 @@ export const BOARD_CARDS: readonly Card[] = [
       param('temperature_change', numeric(TEMPERATURE_CHANGE), { symbol: 'ΔT', blank: 'refused' }),
     ],
     F.thermalGapMm,
-    {
-      result: { shape: 'number', name: 'difference in length', symbol: 'ΔL', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: [{ title: 'linear thermal expansion', held: 'derived' }],
-      example: { args: [150, 80, 15, -40], result: 0.39 },
-      caution:
-        'The whole difference: half of it at each end where the parts are centred, all of ' +
-        'it at one end where they are pinned. Uptake of moisture comes on top.',
-    },
+    { result: { shape: 'number', name: 'difference in length', symbol: 'ΔL', unit: 'mm' } },
   ),
 ];

@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation, type Term } from '../card';
+import { card, ITSELF, type Calculation, type Relation, type Term } from '../card';
 import { holeAtDepthMm, holeClosesAtMm } from '../hole/hole';
 import { tanDeg } from '../maths';
 import { numeric, param } from '../read/params';
@@ -37,18 +37,13 @@ const leaning = [
 ] as const;
 const holeInside = param('hole', hole(), { symbol: 'd_h', above: 0, relation: below('od') });
 
-export const BOSS_CARDS: readonly Card[] = [
+export const BOSS_CARDS: readonly Calculation[] = [
   card(
     'WALL.FEATURE',
     T,
     [param('wall', length, { symbol: 'T', above: 0 }), param('share', numeric(SHARE), { symbol: 'k', above: 0, atMost: 1, default: 0.6 })],
     F.wallFeatureMm,
-    {
-      result: { shape: 'number', name: 'wall of an internal feature', symbol: 't', unit: 'mm' },
-      kind: 'common practice',
-      sources: COMMON_PRACTICE,
-      example: { args: [2], result: 1.2 },
-    },
+    { result: { shape: 'number', name: 'wall of an internal feature', symbol: 't', unit: 'mm' } },
   ),
   card(
     'BOSS.OD',
@@ -60,24 +55,14 @@ export const BOSS_CARDS: readonly Card[] = [
       param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
     ],
     F.bossOutsideDiaMm,
-    {
-      result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: ['0.167 in + 0.25 mm', 1.2], result: 6.8918 },
-    },
+    { result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' } },
   ),
   card(
     'BOSS.OD.RULE',
     T,
     [param('size', SCREW), param('ratio', ofMaterial(RATIO, 'od ratio'), { symbol: 'k', above: 0 })],
     F.bossOutsideDiaByRuleMm,
-    {
-      result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' },
-      kind: 'common practice',
-      sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
-      example: { args: ['ST2.9', 'ABS'], result: 6.38 },
-    },
+    { result: { shape: 'number', name: 'outside diameter', symbol: 'D', unit: 'mm' } },
   ),
   card(
     'BOSS.WALL',
@@ -91,12 +76,7 @@ export const BOSS_CARDS: readonly Card[] = [
       param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'distance', relation: inside }),
     ],
     F.bossWallMm,
-    {
-      result: { shape: 'number', name: 'boss wall', symbol: 't', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [6, 2.394, 11.1, '0.5°', '0.25°'], result: 1.9483 },
-    },
+    { result: { shape: 'number', name: 'boss wall', symbol: 't', unit: 'mm' } },
   ),
   card(
     'BOSS.ENDS',
@@ -120,16 +100,6 @@ export const BOSS_CARDS: readonly Card[] = [
           { name: 'wall', unit: 'mm' },
         ],
       },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: {
-        args: [6.4, 2.4, 14, '0.5°'],
-        result: [
-          ['at', 'outside diameter (mm)', 'hole (mm)', 'wall (mm)'],
-          ['free end', 6.4, 2.4, 2],
-          ['root', 6.6444, 2.4, 2.1222],
-        ],
-      },
     },
   ),
   card(
@@ -137,24 +107,14 @@ export const BOSS_CARDS: readonly Card[] = [
     T,
     [param('height', length, { symbol: 'h', above: 0 }), param('od', length, { symbol: 'D', above: 0 })],
     F.bossSlenderness,
-    {
-      result: { shape: 'number', name: 'height ÷ outside diameter', unit: '' },
-      kind: 'common practice',
-      sources: COMMON_PRACTICE,
-      example: { args: [12, 6], result: 2 },
-    },
+    { result: { shape: 'number', name: 'height ÷ outside diameter', unit: '' } },
   ),
   card(
     'BOSS.SINK',
     T,
     [param('boss_wall', length, { symbol: 't', above: 0 }), param('wall', length, { symbol: 'T', above: 0 })],
     F.sinkRatio,
-    {
-      result: { shape: 'number', name: 'boss wall ÷ wall', unit: '' },
-      kind: 'common practice',
-      sources: COMMON_PRACTICE,
-      example: { args: [1.2, 2], result: 0.6 },
-    },
+    { result: { shape: 'number', name: 'boss wall ÷ wall', unit: '' } },
   ),
   card(
     'BOSS.CIRCLE',
@@ -167,12 +127,7 @@ export const BOSS_CARDS: readonly Card[] = [
       param('floor', length, { symbol: 'f', atLeast: 0, default: 0 }),
     ],
     F.bossCircleMm,
-    {
-      result: { shape: 'number', name: 'largest circle in the root of the boss', symbol: 'C', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [1.2, 2], result: 2.18 },
-    },
+    { result: { shape: 'number', name: 'largest circle in the root of the boss', symbol: 'C', unit: 'mm' } },
   ),
   card(
     'BOSS.MASS',
@@ -187,18 +142,10 @@ export const BOSS_CARDS: readonly Card[] = [
       param('hole_depth', length, { symbol: 'H', atLeast: 0, sameAs: 'height', relation: inside }),
     ],
     F.bossMassG,
-    {
-      result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [6, 2.4, 12, 1.05], result: 0.29926 },
-    },
+    { result: { shape: 'number', name: 'mass of the boss', symbol: 'm', unit: 'g' } },
   ),
   card('BOSS.STEEL', T, [param('gap_top', length, { symbol: 's', above: 0 }), ...leaning], F.steelAtFloorMm, {
     result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [3, 12, '0.5°', '1°'], result: 2.686 },
   }),
   card(
     'BOSS.CORNER',
@@ -218,13 +165,7 @@ export const BOSS_CARDS: readonly Card[] = [
       ...leaning,
     ],
     F.bossCornerMm,
-    {
-      result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [6, 4.5, 4.5, 6, 12, '0.5°', '1°'], result: 0.5645 },
-      caution: 'For a corner radius that is drafted with its walls. One that is kept constant leaves less.',
-    },
+    { result: { shape: 'number', name: 'mould steel at the floor', symbol: 's_f', unit: 'mm' } },
   ),
   card(
     'BOSS.FLAT',
@@ -236,12 +177,7 @@ export const BOSS_CARDS: readonly Card[] = [
       param('wall_fillet', length, { symbol: 'R_w', atLeast: 0 }),
     ],
     F.flatBetweenFilletsMm,
-    {
-      result: { shape: 'number', name: 'flat between the fillets', symbol: 'f', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [2.686, 0.5, 0.75], result: 1.436 },
-    },
+    { result: { shape: 'number', name: 'flat between the fillets', symbol: 'f', unit: 'mm' } },
   ),
   card(
     'BOSS.CONFLICT',
@@ -264,23 +200,6 @@ export const BOSS_CARDS: readonly Card[] = [
           { name: 'state', unit: '' },
         ],
       },
-      kind: 'common practice',
-      sources: [...COMMON_PRACTICE, { title: 'start values by material', held: 'from memory' }],
-      example: {
-        args: ['ST2.9', 2, 2.36],
-        result: [
-          [
-            'outside diameter asked by the screw (mm)',
-            'outside diameter allowed by the wall (mm)',
-            'wall that satisfies both (mm)',
-            'state',
-          ],
-          [5.8, 4.76, 2.867, 'fail'],
-        ],
-      },
-      caution:
-        'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a ' +
-        'cored ring at the root, ribs in place of wall, or sink on a hidden face.',
     },
   ),
   card(
@@ -298,21 +217,6 @@ export const BOSS_CARDS: readonly Card[] = [
           { name: 'count', unit: '' },
         ],
       },
-      kind: 'common practice',
-      sources: [
-        {
-          title: 'thickness 0.5 to 0.6 of the wall, height 0.67 to 0.95 and base 0.3 to 1 of the boss height, four at 90°',
-          held: 'from memory',
-        },
-      ],
-      example: {
-        args: [12, 2.5],
-        result: [
-          ['thickness (mm)', 'height (mm)', 'base (mm)', 'count'],
-          [1.25, 9.6, 6, 4],
-        ],
-      },
-      caution: 'Start values inside wide ranges; sink behind the gussets decides.',
     },
   ),
   card(
@@ -320,12 +224,6 @@ export const BOSS_CARDS: readonly Card[] = [
     T,
     [param('torque', numeric(TORQUE), { symbol: 'T', above: 0 }), param('od', length, { symbol: 'D', above: 0 }), holeInside],
     F.bossTorsionMpa,
-    {
-      result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' },
-      kind: 'handbook formula',
-      sources: [{ title: 'torsion of a round tube, any strength of materials handbook', held: 'from memory' }],
-      example: { args: ['600 N.mm', 6, 2.4], result: 14.52 },
-      caution: 'An estimate: elastic, without the notch of the root fillet and without the hoop stress of the screw.',
-    },
+    { result: { shape: 'number', name: 'shear stress at the outside', symbol: 'τ', unit: 'MPa' } },
   ),
 ];

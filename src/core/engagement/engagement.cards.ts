@@ -1,4 +1,4 @@
-import { card, GEOMETRY, ITSELF, type Card, type Param } from '../card';
+import { card, ITSELF, type Calculation, type Param } from '../card';
 import type { Deviation } from '../read/deviation';
 import { DEVIATIONS, numbers } from '../read/lists';
 import { DEVIATION, numeric, param } from '../read/params';
@@ -29,16 +29,9 @@ const ratio = param('ratio', numeric(RATIO), { symbol: 'k', above: 0 });
 const holeDepth = param('hole_depth', mm, { symbol: 'H', above: 0 });
 const bottomGap = param('bottom_gap', mm, { symbol: 'g', atLeast: 0 });
 const end = param('end', END, { default: 'cone' });
-const ONE_WAY = { kind: 'geometry', sources: GEOMETRY } as const;
-const D1_LAYERS = [[2.5], [1.6]];
-const D1_TOLERANCES = [[0.1], [0.16]];
 
-export const ENGAGEMENT_CARDS: readonly Card[] = [
-  card('GRIP', T, [layers], F.gripMm, {
-    result: { shape: 'number', name: 'grip', symbol: 'G', unit: 'mm' },
-    ...ONE_WAY,
-    example: { args: [D1_LAYERS], result: 4.1 },
-  }),
+export const ENGAGEMENT_CARDS: readonly Calculation[] = [
+  card('GRIP', T, [layers], F.gripMm, { result: { shape: 'number', name: 'grip', symbol: 'G', unit: 'mm' } }),
   card('GRIP.LIMITS', T, [layers, tolerances], F.gripLimitsMm, {
     result: {
       shape: 'row',
@@ -48,8 +41,6 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
         { name: 'max', unit: 'mm' },
       ],
     },
-    ...ONE_WAY,
-    example: { args: [D1_LAYERS, D1_TOLERANCES], result: [[3.84, 4.1, 4.36]] },
   }),
   card(
     'PENETRATION',
@@ -65,16 +56,10 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
       }),
     ],
     F.penetrationMm,
-    {
-      result: { shape: 'number', name: 'length below the boss face', symbol: 'P', unit: 'mm' },
-      ...ONE_WAY,
-      example: { args: [13, D1_LAYERS], result: 8.9 },
-    },
+    { result: { shape: 'number', name: 'length below the boss face', symbol: 'P', unit: 'mm' } },
   ),
   card('ENGAGEMENT', T, [length, grip, relief, param('point', point, { ...POINT, default: 0 })], F.engagementMm, {
     result: { shape: 'number', name: 'full-thread engagement', symbol: 'L_e', unit: 'mm' },
-    ...ONE_WAY,
-    example: { args: [13, D1_LAYERS, 0.8, 'ST2.9 cone'], result: 5.5 },
   }),
   card(
     'ENGAGEMENT.LIMITS',
@@ -99,26 +84,17 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
           { name: 'root-sum-square half spread', unit: 'mm' },
         ],
       },
-      ...ONE_WAY,
-      example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.828]] },
-      caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
     },
   ),
   card('ENGAGEMENT.RATIO', T, [param('engagement', mm, { symbol: 'L_e' }), size], F.engagementRatio, {
     result: { shape: 'number', name: 'engagement ÷ d', unit: '' },
-    ...ONE_WAY,
-    example: { args: [7.34, 'ST2.9'], result: 2.531 },
   }),
   card(
     'SCREW.BOTTOM',
     T,
     [holeDepth, param('depth_tol', DEVIATION, { symbol: 't_H' }), length, lengthTol, layers, tolerances],
     F.bottomRoomMm,
-    {
-      result: { shape: 'number', name: 'room under the tip', unit: 'mm' },
-      ...ONE_WAY,
-      example: { args: [14.75, 0, 16, 0.8, D1_LAYERS, D1_TOLERANCES], result: 1.79 },
-    },
+    { result: { shape: 'number', name: 'room under the tip', unit: 'mm' } },
   ),
   card('SCREW.LENGTH.TABLE', T, [size, layers, tolerances, ratio, holeDepth, bottomGap, relief, reliefTol, end], lengthTable, {
     result: {
@@ -132,15 +108,9 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
         { name: 'reason', unit: '' },
       ],
     },
-    ...ONE_WAY,
-    example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], row: 5, values: [16, 7.34, 2.531, 13.96, 'pass', '–'] },
-    notLive: 'a table of its own',
   }),
   card('SCREW.LENGTH.PICK', T, [size, layers, tolerances, ratio, holeDepth, bottomGap, relief, reliefTol, end], pickedLengthMm, {
     result: { shape: 'number', name: 'screw length', symbol: 'L', unit: 'mm' },
-    ...ONE_WAY,
-    example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], result: 16 },
-    notLive: 'a row of standard lengths',
   }),
   card(
     'SCREW.LENGTH.COMMON',
@@ -166,9 +136,6 @@ export const ENGAGEMENT_CARDS: readonly Card[] = [
           { name: 'joints', unit: '' },
         ],
       },
-      ...ONE_WAY,
-      example: { args: ['ST2.9', [[4.1], [7]], 0.26, 14.75, 2, 1, 0.8], row: 6, values: [19, 1, 2] },
-      notLive: 'a table of its own',
     },
   ),
 ];

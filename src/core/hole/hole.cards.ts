@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card } from '../card';
+import { card, ITSELF, type Calculation } from '../card';
 import { DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, LENGTH, SHARE } from '../read/quantity';
 import { about, exists } from '../read/relation';
@@ -20,26 +20,14 @@ const openDraft = param('draft', numeric(ANGLE), {
 });
 const depth = param('depth', numeric(LENGTH), { symbol: 'h', atLeast: 0 });
 const size = param('size', SCREW);
-const PERCENT_THREAD = [
-  {
-    title: 'ISO 1478 / ISO 965-2 / ASME B18.6.3 / B1.1 thread limits; per cent thread by definition',
-    held: 'read in secondary copies; start values from memory',
-  },
-];
 
-export const HOLE_CARDS: readonly Card[] = [
+export const HOLE_CARDS: readonly Calculation[] = [
   card(
     'HOLE.PILOT',
     T,
     [size, param('thread_share', ofMaterial(SHARE, 'thread share'), { symbol: 'e', atLeast: 0, atMost: 1, blank: 'refused' })],
     F.pilotHoleMm,
-    {
-      result: { shape: 'number', name: 'pilot hole', symbol: 'd_h', unit: 'mm' },
-      kind: 'common practice',
-      sources: PERCENT_THREAD,
-      example: { args: ['ST2.9', 'ABS'], result: 2.324 },
-      caution: 'A start value: confirm by drive and strip torque tests in the grade.',
-    },
+    { result: { shape: 'number', name: 'pilot hole', symbol: 'd_h', unit: 'mm' } },
   ),
   card(
     'HOLE.THREAD.SHARE',
@@ -56,31 +44,16 @@ export const HOLE_CARDS: readonly Card[] = [
       }),
     ],
     F.threadShare,
-    {
-      result: { shape: 'number', name: 'thread share', symbol: 'e', unit: '' },
-      kind: 'geometry',
-      sources: PERCENT_THREAD,
-      example: { args: ['ST2.9', 2.54], result: 0.5 },
-    },
+    { result: { shape: 'number', name: 'thread share', symbol: 'e', unit: '' } },
   ),
   card('HOLE.AT', T, [param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, openDraft], F.holeAtDepthMm, {
     result: { shape: 'number', name: 'hole at depth', symbol: 'd', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [2.4, 14.75, '0.5°'], result: 2.1426 },
   }),
   card('HOLE.MOUTH', T, [param('diameter', hole(), { symbol: 'd', above: 0 }), depth, draft], F.holeMouthMm, {
     result: { shape: 'number', name: 'hole at the mouth', symbol: 'd_m', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [2.36, 3.9, '0.25°'], result: 2.394 },
   }),
   card('HOLE.TIGHT', T, [size, param('mouth', hole(), { symbol: 'd_m', above: 0 }), depth, openDraft], F.holeTightness, {
     result: { shape: 'number', name: 'hole ÷ root', unit: '' },
-    kind: 'common practice',
-    sources: PERCENT_THREAD,
-    example: { args: ['ST2.9', 2.4, 12.96, '0.5°'], result: 0.9972 },
-    caution: 'Below 0.97 the boss is likely to split (common practice).',
   }),
   card(
     'HOLE.DEPTH',
@@ -98,12 +71,7 @@ export const HOLE_CARDS: readonly Card[] = [
       }),
     ],
     F.holeDepthNeededMm,
-    {
-      result: { shape: 'number', name: 'hole depth needed', symbol: 'H', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [10.46, 0.5, 0.1], result: 11.06 },
-    },
+    { result: { shape: 'number', name: 'hole depth needed', symbol: 'H', unit: 'mm' } },
   ),
   card(
     'HOLE.FLOOR',
@@ -121,17 +89,9 @@ export const HOLE_CARDS: readonly Card[] = [
       }),
     ],
     F.holeFloorMm,
-    {
-      result: { shape: 'number', name: 'floor under the hole', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [2.5, 14, 14.75], result: 1.75 },
-    },
+    { result: { shape: 'number', name: 'floor under the hole', unit: 'mm' } },
   ),
   card('HOLE.RELIEF', T, [size, param('play', numeric(LENGTH), { atLeast: 0, default: 0.2 })], F.reliefDiaMm, {
     result: { shape: 'number', name: 'relief diameter', symbol: 'd_c', unit: 'mm' },
-    kind: 'common practice',
-    sources: COMMON_PRACTICE,
-    example: { args: ['ST2.9'], result: 3.1 },
   }),
 ];

@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
+import { card, ITSELF, type Calculation, type Relation } from '../card';
 import { DEVIATIONS, numbers } from '../read/lists';
 import { choice, DEVIATION, numeric, param } from '../read/params';
 import { ANGLE, DIFFUSIVITY, LENGTH, SHARE, TEMPERATURE } from '../read/quantity';
@@ -19,22 +19,6 @@ const draft = param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 
 const clearance = param('clearance', mm, { symbol: 'g', atLeast: 0 });
 const layers = { atLeast: 0 };
 
-const FLAT_PLATES = [
-  ...GEOMETRY,
-  {
-    title: 'R. J. Crawford, Plastics Engineering, 3rd ed. 1998 (edition from memory), pp. 67 and 78: equivalent thickness',
-    held: 'read in 1 secondary copy',
-  },
-];
-const PLATE_COOLING = [
-  { title: 'cooling of a plate, first term of the series, centre temperature', held: 'read in 1 secondary copy' },
-  { title: 'the same for the mean temperature, 8/π²', held: 'from memory, compared with the full series' },
-];
-const SHRINKAGE = [
-  { title: 'shrinkage referred to the cavity, ISO 294-4', held: 'base of the ratio from memory; read in 1 secondary copy on moulding' },
-  { title: 'shrinkage of the materials', held: 'each row of MATERIAL.TABLE says how' },
-];
-
 /** Not one quantity with a temperature difference: a kelvin reading would be off by 273. */
 const celsius = numeric(TEMPERATURE);
 const between: Relation = {
@@ -51,19 +35,12 @@ const takesTime: Relation = {
     `${String(earlier.get('melt'))} °C that the formula gives no time; use "centre"`,
 };
 
-export const MOULD_CARDS: readonly Card[] = [
+export const MOULD_CARDS: readonly Calculation[] = [
   card('RIB.TIP', T, [base, ribHeight, draft], F.ribTipMm, {
     result: { shape: 'number', name: 'thickness at the tip', symbol: 't_t', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [0.975, 10, '0.5°'], result: 0.8005 },
-    caution: 'Negative: the flanks meet below that height.',
   }),
   card('RIB.BASE', T, [tip, ribHeight, draft], F.ribBaseMm, {
     result: { shape: 'number', name: 'thickness at the base', symbol: 't_b', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [0.8, 10, '0.5°'], result: 0.975 },
   }),
   card(
     'RIB.SECTION',
@@ -77,19 +54,6 @@ export const MOULD_CARDS: readonly Card[] = [
           { name: 'quantity', unit: '' },
           { name: 'value', unit: '' },
           { name: 'unit', unit: '' },
-        ],
-      },
-      kind: 'geometry',
-      sources: FLAT_PLATES,
-      example: {
-        args: [20, 2.5, 1.25, 1.25, 7.5],
-        result: [
-          ['quantity', 'value', 'unit'],
-          ['area', 59.375, 'mm²'],
-          ['centroid from the outer face', 2.039, 'mm'],
-          ['second moment of area', 267.36, 'mm⁴'],
-          ['section modulus at the tip', 33.59, 'mm³'],
-          ['equivalent flat thickness', 5.434, 'mm'],
         ],
       },
     },
@@ -113,12 +77,7 @@ export const MOULD_CARDS: readonly Card[] = [
       }),
     ],
     F.lipSkinMm,
-    {
-      result: { shape: 'number', name: 'wall outside the lip', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [2.5, 1, 0.15, 2], result: 1.2 },
-    },
+    { result: { shape: 'number', name: 'wall outside the lip', unit: 'mm' } },
   ),
   card(
     'LIP.FIT',
@@ -139,18 +98,10 @@ export const MOULD_CARDS: readonly Card[] = [
           { name: 'max per side', unit: 'mm' },
         ],
       },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [0.15, 0.03, 0.02, 0.08], result: [[0.02, 0.15, 0.28]] },
-      caution: 'Negative: the lip does not enter. A + of lip_tol makes the lip thicker, a + of groove_tol the groove wider, per side.',
     },
   ),
   card('RIM.GAP', T, [param('boss_stack', mm, { symbol: 'b', above: 0 }), param('rim_stack', mm, { symbol: 'r', above: 0 })], F.rimGapMm, {
     result: { shape: 'number', name: 'gap at the rim when the bosses touch', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [25.3, 25.5], result: -0.2 },
-    caution: 'Negative: the rim touches first and the boss hangs in tension.',
   }),
   card(
     'RIM.GAP.LIMITS',
@@ -172,34 +123,12 @@ export const MOULD_CARDS: readonly Card[] = [
           { name: 'root-sum-square half spread', unit: 'mm' },
         ],
       },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: {
-        args: [
-          [[13], [12]],
-          [[0.1], [0.2]],
-          [[12], [12.5]],
-          [[0.1], ['+0.3/-0.1']],
-        ],
-        result: [[-0.2, 0.5, 1, 0.3162]],
-      },
-      caution:
-        'Negative: the rim touches first. The half spread lies about the middle of the ' +
-        'limits and takes the dimensions as independent; those of one tool are not.',
     },
   ),
   card('JUNCTION.CIRCLE', T, [wall, rib, fillet], F.junctionCircleMm, {
     result: { shape: 'number', name: 'largest circle in the junction', symbol: 'D', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [2.5, 1.8, 0.625], result: 3.12 },
   }),
-  card('JUNCTION.RATIO', T, [wall, rib, fillet], F.junctionRatio, {
-    result: { shape: 'number', name: 'largest circle ÷ wall', unit: '' },
-    kind: 'common practice',
-    sources: [...GEOMETRY, ...COMMON_PRACTICE],
-    example: { args: [2.5, 1.5], result: 1.09 },
-  }),
+  card('JUNCTION.RATIO', T, [wall, rib, fillet], F.junctionRatio, { result: { shape: 'number', name: 'largest circle ÷ wall', unit: '' } }),
   card(
     'COOLING.TIME',
     T,
@@ -212,15 +141,7 @@ export const MOULD_CARDS: readonly Card[] = [
       param('criterion', choice<F.CoolingCriterion>('criterion', { centre: [], mean: [] }), { default: 'centre', relation: takesTime }),
     ],
     F.coolingTimeS,
-    {
-      result: { shape: 'number', name: 'cooling time', symbol: 't', unit: 's' },
-      kind: 'handbook formula',
-      sources: PLATE_COOLING,
-      example: { args: [2, 'ABS', 240, 60, 90], result: 9.695 },
-      caution:
-        'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much. ' +
-        'The first term of a series: where less than a tenth of the wall² ÷ diffusivity comes out, it is too long.',
-    },
+    { result: { shape: 'number', name: 'cooling time', symbol: 't', unit: 's' } },
   ),
   card(
     'CAVITY.SIZE',
@@ -230,12 +151,6 @@ export const MOULD_CARDS: readonly Card[] = [
       param('shrinkage', ofMaterial(SHARE, 'shrinkage'), { symbol: 'S', atLeast: 0, below: 1, blank: 'refused' }),
     ],
     F.cavitySizeMm,
-    {
-      result: { shape: 'number', name: 'size in the cavity', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: SHRINKAGE,
-      example: { args: [100, '2 %'], result: 102.0408 },
-      caution: 'Shrinkage of one material spreads with grade, wall, direction and process; the moulder decides it.',
-    },
+    { result: { shape: 'number', name: 'size in the cavity', unit: 'mm' } },
   ),
 ];

@@ -1,10 +1,10 @@
-import { card, GEOMETRY, ITSELF, type Card } from '../card';
+import { card, ITSELF, type Calculation } from '../card';
 import { numbers } from '../read/lists';
 import { DEVIATION, numeric, param } from '../read/params';
 import { EXPANSION, LENGTH, TEMPERATURE_CHANGE } from '../read/quantity';
 import { hole, ofMaterial } from '../read/sources';
 import { WHOLE } from '../read/whole';
-import { MOST_SEED, SIMULATED } from '../tolerance/stack.cards';
+import { MOST_SEED } from '../tolerance/stack.cards';
 import { patternFit } from './fit';
 import * as F from './pattern';
 
@@ -12,7 +12,7 @@ const T = 'Pattern of holes';
 const mm = numeric(LENGTH);
 const expansion = ofMaterial(EXPANSION, 'expansion');
 
-export const PATTERN_CARDS: readonly Card[] = [
+export const PATTERN_CARDS: readonly Calculation[] = [
   card(
     'PATTERN.SLOT',
     T,
@@ -25,13 +25,7 @@ export const PATTERN_CARDS: readonly Card[] = [
       param('temperature_change', numeric(TEMPERATURE_CHANGE), { symbol: 'ΔT', default: 0 }),
     ],
     F.slotLengthMm,
-    {
-      result: { shape: 'number', name: 'length of the slot', symbol: 'L', unit: 'mm' },
-      kind: 'geometry',
-      sources: [...GEOMETRY, { title: 'linear thermal expansion', held: 'derived' }],
-      example: { args: [3.2, 80, 0.15, 90, 15, -40], result: 3.98 },
-      caution: 'The tolerance is that of both parts together. Shrinkage after moulding and uptake of moisture come on top.',
-    },
+    { result: { shape: 'number', name: 'length of the slot', symbol: 'L', unit: 'mm' } },
   ),
   card(
     'PATTERN.TURN',
@@ -49,12 +43,7 @@ export const PATTERN_CARDS: readonly Card[] = [
       }),
     ],
     F.patternTurnDeg,
-    {
-      result: { shape: 'number', name: 'largest turn', symbol: 'φ', unit: '°' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [0.1, 0.3, 80], result: 0.14324 },
-    },
+    { result: { shape: 'number', name: 'largest turn', symbol: 'φ', unit: '°' } },
   ),
   card(
     'PATTERN.FIT',
@@ -78,17 +67,6 @@ export const PATTERN_CARDS: readonly Card[] = [
           { name: 'unit', unit: '' },
         ],
       },
-      kind: 'handbook formula',
-      sources: [{ title: 'smallest largest distance over shift and small turn', held: 'derived' }, ...SIMULATED],
-      example: {
-        args: [[[10], [90], [90], [10]], [[10], [10], [60], [60]], 0.2, 0.2, 0.4, 1000],
-        row: 1,
-        values: ['share that goes together', 1, '–'],
-      },
-      notLive: 'a simulation',
-      caution:
-        'An estimate: positions normal and independent, three standard deviations on the edge of their zone. Holes of one tool ' +
-        'move together. Holes and screws have their size, squareness is not counted.',
     },
   ),
 ];

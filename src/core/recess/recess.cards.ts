@@ -1,4 +1,4 @@
-import { card, COMMON_PRACTICE, GEOMETRY, ITSELF, type Card, type Relation } from '../card';
+import { card, ITSELF, type Calculation, type Relation } from '../card';
 import { below, goesThrough } from '../read/relation';
 import { numeric, param } from '../read/params';
 import { ANGLE, LENGTH } from '../read/quantity';
@@ -17,7 +17,7 @@ const toolDiameter = numeric(LENGTH, {
   read: text => (HEX.test(text.trim()) ? F.acrossCornersMm(readQuantity(text.trim().replace(HEX, ''), LENGTH)) : undefined),
 });
 
-export const RECESS_CARDS: readonly Card[] = [
+export const RECESS_CARDS: readonly Calculation[] = [
   card(
     'RECESS.DIAMETER',
     T,
@@ -28,48 +28,27 @@ export const RECESS_CARDS: readonly Card[] = [
       param('draft', numeric(ANGLE), { symbol: 'α', atLeast: 0, below: 90, default: 0 }),
     ],
     F.recessDiaMm,
-    {
-      result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: ['0.167 in', 0.25], result: 4.4918 },
-    },
+    { result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' } },
   ),
   card('RECESS.DEPTH', T, [boardPlane, param('seat', length, { symbol: 's', atLeast: 0, relation: upToBoardPlane })], F.recessDepthMm, {
     result: { shape: 'number', name: 'recess depth', symbol: 'h_r', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [5.5, 2.5], result: 3 },
   }),
   card('RECESS.SEAT', T, [boardPlane, param('depth', length, { symbol: 'h_r', atLeast: 0, relation: upToBoardPlane })], F.recessSeatMm, {
     result: { shape: 'number', name: 'seat left', symbol: 's', unit: 'mm' },
-    kind: 'geometry',
-    sources: GEOMETRY,
-    example: { args: [5.5, 3], result: 2.5 },
   }),
   card(
     'RECESS.DEPTH.MIN',
     T,
     [param('head_height', headHeight('max'), { symbol: 'k', above: 0 }), param('subflush', length, { symbol: 'u', atLeast: 0 })],
     F.recessDepthMinMm,
-    {
-      result: { shape: 'number', name: 'least recess depth', symbol: 'h_r', unit: 'mm' },
-      kind: 'common practice',
-      sources: COMMON_PRACTICE,
-      example: { args: ['ST2.9 ISO 7049', 0.6], result: 3 },
-    },
+    { result: { shape: 'number', name: 'least recess depth', symbol: 'h_r', unit: 'mm' } },
   ),
   card(
     'RECESS.FLUSH',
     T,
     [param('depth', length, { symbol: 'h_r', atLeast: 0 }), param('head_height', headHeight('max'), { symbol: 'k', above: 0 })],
     F.subflushMm,
-    {
-      result: { shape: 'number', name: 'head below the face', symbol: 'u', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [3, 2.4], result: 0.6 },
-    },
+    { result: { shape: 'number', name: 'head below the face', symbol: 'u', unit: 'mm' } },
   ),
   card(
     'RECESS.FLOAT',
@@ -81,12 +60,7 @@ export const RECESS_CARDS: readonly Card[] = [
       param('margin', length, { symbol: 'c', atLeast: 0 }),
     ],
     F.recessFloatMm,
-    {
-      result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [5.6, 3.5, 2.76, 0.1], result: 6.54 },
-    },
+    { result: { shape: 'number', name: 'recess diameter', symbol: 'D_r', unit: 'mm' } },
   ),
   card(
     'RECESS.CONE',
@@ -97,16 +71,7 @@ export const RECESS_CARDS: readonly Card[] = [
       param('angle', numeric(ANGLE), { symbol: 'θ', above: 0, below: 180, blank: { sameAs: 'sharp_diameter', take: ownAngleDeg } }),
     ],
     F.recessConeMm,
-    {
-      result: { shape: 'number', name: 'countersink depth', symbol: 'h_s', unit: 'mm' },
-      kind: 'geometry',
-      sources: [
-        ...GEOMETRY,
-        { title: 'included angles: ISO 7721-1 90°, ASME B18.6.3 82°, DIN 7982 80°', held: 'read in secondary copies' },
-      ],
-      example: { args: ['M3 countersunk', 3.4], result: 1.45 },
-      caution: 'A countersunk head wedges its seat open; prefer flat-seated heads in plastic.',
-    },
+    { result: { shape: 'number', name: 'countersink depth', symbol: 'h_s', unit: 'mm' } },
   ),
   card(
     'RECESS.TOOL',
@@ -117,11 +82,6 @@ export const RECESS_CARDS: readonly Card[] = [
       param('margin', length, { symbol: 'c', atLeast: 0, default: 0.5 }),
     ],
     F.toolRoomMm,
-    {
-      result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' },
-      kind: 'geometry',
-      sources: [...GEOMETRY, { title: 'margin of 0.5 mm', held: 'common practice' }],
-      example: { args: [8, '1/4 in hex'], result: 0.168 },
-    },
+    { result: { shape: 'number', name: 'room on diameter', symbol: 'r', unit: 'mm' } },
   ),
 ];

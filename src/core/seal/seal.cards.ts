@@ -1,5 +1,5 @@
-import { card, GEOMETRY, ITSELF, type Card, type Comparison, type Relation } from '../card';
-import type { Source } from '../kinds';
+import { card, ITSELF, type Calculation, type Comparison, type Relation } from '../card';
+
 import { choice, DEVIATION, numeric, param } from '../read/params';
 import { LENGTH, LINE_LOAD, SECOND_MOMENT, SHARE, STRESS } from '../read/quantity';
 import { about, exists } from '../read/relation';
@@ -8,9 +8,6 @@ import * as F from './seal';
 
 const T = 'Ribs, lip, mould';
 const mm = numeric(LENGTH);
-const BEAM: readonly Source[] = [
-  { title: 'Roark’s Formulas for Stress and Strain, 7th ed., table 8.1, cases 2d and 2e', held: 'from memory' },
-];
 const loaded = [
   param('line_load', numeric(LINE_LOAD), { symbol: 'q', above: 0 }),
   param('modulus', ofMaterial(STRESS, 'modulus'), { symbol: 'E', above: 0 }),
@@ -19,11 +16,6 @@ const loaded = [
 const ends = (comparison: Comparison, refusal: Parameters<typeof exists>[1]) =>
   param('ends', choice<F.RimEnds>('ends', { clamped: [], simple: [] }), { default: 'clamped', relation: exists([comparison], refusal) });
 const LOADED = ['line_load', 'modulus', 'second_moment', ITSELF];
-const RIM_CAUTION =
-  'An estimate: the screws hold still, the rim does not shear or twist. Plastic creeps: over time the creep modulus counts. Test.';
-
-const SEAL_CAUTION = 'A seal is tested: no degree of protection is claimed. Set and swelling of the rubber are not computed.';
-const VOLUME: readonly Source[] = [...GEOMETRY, { title: 'rubber keeps its volume: thinner by 1/√(1 + stretch)', held: 'derived' }];
 /** At its least the size is still there. */
 const leavesMm = (size: string): Comparison => ['>', '.lowerMm', ['-', 0, size]];
 const leaves = (size: string): Relation => exists([leavesMm(size)], () => `nothing is left of ${size}`);
@@ -31,7 +23,7 @@ const cord = param('cord', mm, { symbol: 'd', above: 0 });
 const depth = param('groove_depth', mm, { symbol: 'h', above: 0 });
 const SQUEEZED = ['cord', 'cord_tol', 'groove_depth', 'depth_tol', 'gap', 'gap_tol'];
 
-export const SEAL_CARDS: readonly Card[] = [
+export const SEAL_CARDS: readonly Calculation[] = [
   card(
     'RIM.SAG',
     T,
@@ -44,13 +36,7 @@ export const SEAL_CARDS: readonly Card[] = [
       ),
     ],
     F.rimSagMm,
-    {
-      result: { shape: 'number', name: 'opening between two screws', symbol: 'y', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: BEAM,
-      example: { args: [40, 0.5, 2400, 80], result: 0.01736 },
-      caution: RIM_CAUTION,
-    },
+    { result: { shape: 'number', name: 'opening between two screws', symbol: 'y', unit: 'mm' } },
   ),
   card(
     'RIM.PITCH',
@@ -64,13 +50,7 @@ export const SEAL_CARDS: readonly Card[] = [
       ),
     ],
     F.rimPitchMm,
-    {
-      result: { shape: 'number', name: 'screw pitch', symbol: 'L', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: BEAM,
-      example: { args: [0.05, 0.5, 2400, 80], result: 52.11 },
-      caution: RIM_CAUTION,
-    },
+    { result: { shape: 'number', name: 'screw pitch', symbol: 'L', unit: 'mm' } },
   ),
   card(
     'SEAL.SQUEEZE',
@@ -106,10 +86,6 @@ export const SEAL_CARDS: readonly Card[] = [
           { name: 'largest', unit: '' },
         ],
       },
-      kind: 'geometry',
-      sources: VOLUME,
-      example: { args: [2, 0.08, 1.5, 0.05, 0.1, 0.1, '2 %'], result: [[0.0795, 0.192, 0.2959]] },
-      caution: SEAL_CAUTION,
     },
   ),
   card(
@@ -134,13 +110,7 @@ export const SEAL_CARDS: readonly Card[] = [
       }),
     ],
     F.sealFill,
-    {
-      result: { shape: 'number', name: 'largest share of the groove that is filled', unit: '' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [2, 2.8, 1.5, 0.08, 0.05, 0.05], result: 0.8521 },
-      caution: SEAL_CAUTION,
-    },
+    { result: { shape: 'number', name: 'largest share of the groove that is filled', unit: '' } },
   ),
   card(
     'SEAL.STRETCH',
@@ -154,12 +124,6 @@ export const SEAL_CARDS: readonly Card[] = [
       }),
     ],
     F.sealStretch,
-    {
-      result: { shape: 'number', name: 'stretch', symbol: 's', unit: '' },
-      kind: 'geometry',
-      sources: GEOMETRY,
-      example: { args: [50, 51], result: 0.02 },
-      caution: SEAL_CAUTION,
-    },
+    { result: { shape: 'number', name: 'stretch', symbol: 's', unit: '' } },
   ),
 ];

@@ -1,5 +1,5 @@
-import { card, ITSELF, type Card, type Relation, type Term } from '../card';
-import type { Source } from '../kinds';
+import { card, ITSELF, type Calculation, type Relation, type Term } from '../card';
+
 import { numeric, param } from '../read/params';
 import { ANGLE, FORCE, LENGTH, RATIO, SHARE, STRESS } from '../read/quantity';
 import { exists } from '../read/relation';
@@ -26,22 +26,9 @@ const thickness = param('thickness', mm, { symbol: 't', above: 0 });
 const tip = { symbol: 't_t', above: 0, sameAs: 'thickness' };
 const strained = param('tip_thickness', mm, { ...tip, relation: small });
 
-const BEAM: Source = { title: 'curvature M/(E·I) integrated along the hook, root and wall stiff', held: 'derived' };
-const HANDBOOKS: Source = {
-  title: 'handbooks on snap joints: 0.67·ε·L²/t, and 1.09·ε·L²/t where the tip is half as thick',
-  held: 'from memory',
-};
-const HOOK =
-  'An estimate: the wall behind the root gives, and a hook shorter than five thicknesses shears. What strain the plastic bears, once or ' +
-  'often, comes from its data; left bent, it creeps. Round the root.';
-
-export const SNAP_CARDS: readonly Card[] = [
+export const SNAP_CARDS: readonly Calculation[] = [
   card('SNAP.STRAIN', T, [deflection, deflected, thickness, strained], F.snapStrain, {
     result: { shape: 'number', name: 'largest strain', symbol: 'ε', unit: '' },
-    kind: 'handbook formula',
-    sources: [BEAM, HANDBOOKS],
-    example: { args: [2, 15, 2], result: 0.026667 },
-    caution: HOOK,
   }),
   card(
     'SNAP.DEFLECTION',
@@ -65,13 +52,7 @@ export const SNAP_CARDS: readonly Card[] = [
       }),
     ],
     F.snapDeflectionMm,
-    {
-      result: { shape: 'number', name: 'deflection at the tip', symbol: 'y', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: [BEAM, HANDBOOKS],
-      example: { args: ['3 %', 15, 2, 1], result: 3.68 },
-      caution: HOOK,
-    },
+    { result: { shape: 'number', name: 'deflection at the tip', symbol: 'y', unit: 'mm' } },
   ),
   card(
     'SNAP.FORCE',
@@ -85,13 +66,7 @@ export const SNAP_CARDS: readonly Card[] = [
       strained,
     ],
     F.snapForceN,
-    {
-      result: { shape: 'number', name: 'bending force at the tip', symbol: 'F', unit: 'N' },
-      kind: 'handbook formula',
-      sources: [BEAM],
-      example: { args: [2, 15, 5, 2, 2400], result: 14.2222 },
-      caution: HOOK,
-    },
+    { result: { shape: 'number', name: 'bending force at the tip', symbol: 'F', unit: 'N' } },
   ),
   card(
     'SNAP.MATING',
@@ -110,12 +85,6 @@ export const SNAP_CARDS: readonly Card[] = [
       }),
     ],
     F.matingForceN,
-    {
-      result: { shape: 'number', name: 'axial force', symbol: 'F_a', unit: 'N' },
-      kind: 'handbook formula',
-      sources: [{ title: 'friction on a ramp', held: 'derived' }],
-      example: { args: [14.2, 30, 0.3], result: 15.068 },
-      caution: 'An estimate: friction differs with surface, speed and pressure. For release put in the angle of the return side.',
-    },
+    { result: { shape: 'number', name: 'axial force', symbol: 'F_a', unit: 'N' } },
   ),
 ];

@@ -1,5 +1,5 @@
-import { card, ITSELF, type Card, type Relation } from '../card';
-import type { Source } from '../kinds';
+import { card, ITSELF, type Calculation, type Relation } from '../card';
+
 import { numeric, param } from '../read/params';
 import { LENGTH, RATIO, STRESS } from '../read/quantity';
 import { above, about, exists } from '../read/relation';
@@ -16,20 +16,10 @@ const pinOfInterference = param('pin', length, { symbol: 'd', above: 0, relation
 const od = param('od', length, { symbol: 'D', above: 0, relation: above('pin') });
 const modulus = param('modulus', ofMaterial(STRESS, 'modulus'), { symbol: 'E', above: 0 });
 const poisson = param('poisson', ofMaterial(RATIO, 'poisson'), { symbol: 'ν', above: 0, atMost: 0.5 });
-const LAME: readonly Source[] = [
-  { title: 'thick ring after Lamé, rigid pin', held: 'derived' },
-  { title: 'Crawford, Plastics Engineering, 3rd ed., example 2.7', held: 'read in 1 secondary copy; edition from memory' },
-];
-const LASTING =
-  'An estimate: elastic and short-term. Use a creep modulus for a lasting fit; a weld line halves what the ring bears or less.';
 
-export const HOOP_CARDS: readonly Card[] = [
+export const HOOP_CARDS: readonly Calculation[] = [
   card('HOOP.STRESS', T, [interference, pinOfInterference, od, modulus, poisson], F.hoopStressMpa, {
     result: { shape: 'number', name: 'hoop stress at the bore', symbol: 'σ', unit: 'MPa' },
-    kind: 'handbook formula',
-    sources: LAME,
-    example: { args: [0.04, 4, 8, 2600, 0.4], result: 20.97 },
-    caution: LASTING,
   }),
   card(
     'HOOP.LIMIT',
@@ -58,13 +48,7 @@ export const HOOP_CARDS: readonly Card[] = [
       }),
     ],
     F.interferenceLimitMm,
-    {
-      result: { shape: 'number', name: 'largest interference on diameter', symbol: 'i', unit: 'mm' },
-      kind: 'handbook formula',
-      sources: LAME,
-      example: { args: [60, 4, 8, 2400, 0.38], result: 0.1228 },
-      caution: LASTING,
-    },
+    { result: { shape: 'number', name: 'largest interference on diameter', symbol: 'i', unit: 'mm' } },
   ),
   card(
     'HOOP.PUSH',
@@ -79,12 +63,6 @@ export const HOOP_CARDS: readonly Card[] = [
       param('friction', numeric(RATIO), { symbol: 'μ', above: 0, atMost: 1 }),
     ],
     F.pushForceN,
-    {
-      result: { shape: 'number', name: 'axial force', symbol: 'F', unit: 'N' },
-      kind: 'handbook formula',
-      sources: LAME,
-      example: { args: [0.04, 4, 8, 6, 2600, 0.4, 0.2], result: 189.7 },
-      caution: LASTING,
-    },
+    { result: { shape: 'number', name: 'axial force', symbol: 'F', unit: 'N' } },
   ),
 ];

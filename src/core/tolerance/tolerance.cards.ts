@@ -1,4 +1,4 @@
-import { lookUp, type Card } from '../card';
+import { lookUp, type Calculation } from '../card';
 import { choice, numeric, param } from '../read/params';
 import { LENGTH } from '../read/quantity';
 import * as F from './tolerance';
@@ -6,33 +6,18 @@ import { GRADE, MOULDED_GROUP } from './tolerance-read';
 
 const T = 'Tolerances';
 const size = param('size', numeric(LENGTH), { symbol: 'N', above: 0 });
-const TABLE = { kind: 'standard table' } as const;
 
-export const TOLERANCE_CARDS: readonly Card[] = [
+export const TOLERANCE_CARDS: readonly Calculation[] = [
   // a blank grade is no grade of the table, as grade 0 is none
   lookUp('TOL.IT', T, [size, param('grade', GRADE, { blank: 'zero' })], F.gradeReadings, {
     result: { shape: 'number', name: 'full width of the tolerance', symbol: 'IT', unit: 'mm' },
-    ...TABLE,
-    sources: [
-      {
-        title: 'ISO 286-1, IT5 to IT16 up to 500 mm',
-        held: 'read in 1 secondary copy; IT15, IT16 and sizes above 315 mm from memory, cross-checked',
-      },
-    ],
-    example: { args: [25, 'IT11'], result: 0.13 },
   }),
   lookUp(
     'TOL.GENERAL',
     T,
     [size, param('tolerance_class', choice<F.GeneralClass>('class', { f: ['fine'], m: ['medium'], c: ['coarse'], v: ['very coarse'] }))],
     F.generalReadings,
-    {
-      result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' },
-      ...TABLE,
-      sources: [{ title: 'ISO 2768-1:1989, linear sizes', held: 'read in 3 secondary copies' }],
-      example: { args: [30, 'm'], result: 0.2 },
-      caution: 'Not written for mouldings.',
-    },
+    { result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' } },
   ),
   lookUp(
     'TOL.MOULDED',
@@ -43,20 +28,6 @@ export const TOLERANCE_CARDS: readonly Card[] = [
       param('tooling', choice<F.Tooling>('tooling', { same: ['w'], across: ['nw'] }), { default: 'across' }),
     ],
     F.mouldedReadings,
-    {
-      result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' },
-      ...TABLE,
-      sources: [
-        { title: 'DIN 16901:1982, group 130, withdrawn 2009', held: 'read in 3 secondary copies, two of them related' },
-        {
-          title: 'DIN 16742:2013, group TG6; ISO 20457:2018 has the same row',
-          held: 'read in 2 secondary copies; same tool half and sizes above 250 mm in 1',
-        },
-      ],
-      example: { args: [40, 'DIN 16742-TG6'], result: 0.37 },
-      caution:
-        'DIN 16901 was withdrawn in 2009. A new edition of ISO 20457 is on its way. ' +
-        'Take other groups from your own copy of the standard, as a range.',
-    },
+    { result: { shape: 'number', name: 'tolerance, ±', symbol: 't', unit: 'mm' } },
   ),
 ];

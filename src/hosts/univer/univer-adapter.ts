@@ -3,6 +3,7 @@
 import type { Nullable } from '@univerjs/core';
 import {
   ArrayValueObject,
+  AsyncObject,
   BaseFunction,
   BooleanValueObject,
   ErrorValueObject,
@@ -65,6 +66,8 @@ function boxedTable(rows: readonly (readonly unknown[])[]): ArrayValueObject {
   });
 }
 
+const boxedAnswer = (answer: unknown): BaseValueObject => (Array.isArray(answer) ? boxedTable(answer) : boxed(answer));
+
 class SheetExecutor extends BaseFunction {
   // The engine would answer a wrong count with a bare #N/A.
   override minParams = -1;
@@ -79,7 +82,12 @@ class SheetExecutor extends BaseFunction {
     return true;
   }
 
-  override calculate(...values: BaseValueObject[]): BaseValueObject {
+  /** Any of them may answer later. */
+  override isAsync(): boolean {
+    return true;
+  }
+
+  override calculate(...values: BaseValueObject[]): ReturnType<BaseFunction['calculate']> {
     const { name, parameters, wrapper } = this.entry;
     const required = parameters.filter(({ optional }) => optional !== true).length;
     try {
@@ -91,7 +99,7 @@ class SheetExecutor extends BaseFunction {
         );
       }
       const answer = wrapper(...parameters.map((parameter, index) => argument(values[index], parameter)), { functionName: name });
-      return Array.isArray(answer) ? boxedTable(answer) : boxed(answer);
+      return answer instanceof Promise ? new AsyncObject(answer.then(boxedAnswer, boxedError)) : boxedAnswer(answer);
     } catch (thrown) {
       return boxedError(thrown);
     }

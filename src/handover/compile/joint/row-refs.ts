@@ -2,7 +2,7 @@
 import { known, phrase, print } from '../../../plain/print';
 import type { Made } from '../../../joint/graph';
 import { namesIn } from '../../../joint/graph';
-import type { Card } from '../../../core/card';
+import type { Calculation } from '../../../core/card';
 import type { Arg, Input } from '../../../joint/graph';
 import { INPUTS, isWithin } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
@@ -22,7 +22,7 @@ export const halfWidth = (cell: string, halfMm: number): Ref => ({
 export const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
 
 /** The limits that a base function has for its arguments, as conditions, where the inputs do not keep them already. */
-export function limitsOf(card: Card | undefined, args: readonly Arg[], refs: readonly Ref[]): string[] {
+export function limitsOf(card: Calculation | undefined, args: readonly Arg[], refs: readonly Ref[]): string[] {
   return (card?.params ?? []).flatMap(({ limits }, i) => {
     const [arg, ref] = [args[i], refs[i]];
     if (arg === undefined || ref === undefined || !('text' in ref) || nameOf(arg) === '') return [];
