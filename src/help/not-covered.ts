@@ -8,8 +8,8 @@ const NOT_COVERED: readonly (readonly [words: readonly string[], sentence: strin
   ],
   [
     ['boss to boss', 'between bosses', 'two bosses'],
-    'Boss to boss, how near two bosses may stand, is not covered: BOSS.STEEL gives ' +
-      'the mould steel between two drafted faces; ask the moulder.',
+    'Boss to boss, how near two bosses may stand, is not covered: BOSS.STEEL gives the mould steel between two drafted ' +
+      'faces; ask the moulder. Whether one board goes over all bosses is PATTERN.FIT.',
   ],
   [
     ['weld line', 'knit line', 'flow line', 'weldline'],

@@ -174,7 +174,6 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   'position tolerance': ['PATTERN.FIT', 'POSITION.ZONE', 'HOLE.FIXED', 'HOLE.PROJECTED'],
   'hole pattern': ['PATTERN.FIT', 'PATTERN.SLOT', 'PATTERN.TURN'],
   'bolt pattern': ['PATTERN.FIT', 'PATTERN.SLOT', 'PATTERN.TURN'],
-  'boss to boss': ['PATTERN.FIT', 'PATTERN.SLOT'],
   'four screws': ['PATTERN.FIT'],
   'locating slot': ['PATTERN.SLOT', 'PATTERN.TURN'],
   'oblong hole': ['PATTERN.SLOT'],

@@ -138,7 +138,11 @@ describe('refusals', () => {
     ['one file', ['in.xlsx'], 'npm run handover'],
     ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
     ['another paper', ['in.xlsx', 'out.xlsx', '--paper', 'foolscap'], 'paper is one of A4, Letter'],
-    ['a guide that is not there', ['--guide', 'other', 'a.xlsx'], 'guide is one of logger, hive, timer, gauge, monitor, hatch, handheld, pond'],
+    [
+      'a guide that is not there',
+      ['--guide', 'other', 'a.xlsx'],
+      'guide is one of logger, hive, timer, gauge, monitor, hatch, handheld, pond',
+    ],
     ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
     ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
     ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],
