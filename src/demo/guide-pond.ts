@@ -7,8 +7,8 @@ import { cell, row } from './sheet-rows';
 
 export const TITLE = 'Pond level sender: four holes, a hook and a seal';
 export const SENTENCE =
-  'A board whose holes are as small as they look neat does not go over its four screws, a short hook is strained too ' +
-  'far, and a rim opens between its screws until the seal hardly touches; each is mended by one size.';
+  'Neat small holes do not go over four screws, a short hook is strained too far, and a rim opens between its screws; ' +
+  'each is mended by one size.';
 
 // ---- pattern and rim side by side ----------------------------------------------------------------------------------
 
@@ -45,10 +45,10 @@ const RIM = PATTERN + HOLES.length + 4;
 const RIM_HEADS = [
   'screws and rim',
   'pitch (mm)',
-  'rib of the rim (mm)',
+  'rim, high (mm)',
   'line load (N/mm)',
   'creep modulus (MPa)',
-  'squeeze asked',
+  'opening allowed (mm)',
   'second moment (mm⁴)',
   'opening (mm)',
   'squeeze, least',
@@ -56,10 +56,10 @@ const RIM_HEADS = [
   'largest',
   'state',
 ];
-const RIMS: readonly (readonly [label: string, pitchMm: number, ribMm: number])[] = [
-  ['A  first choice', 50, 4],
-  ['B  screws nearer', 40, 4],
-  ['C  higher rib', 50, 6],
+const RIMS: readonly (readonly [label: string, pitchMm: number, heightMm: number])[] = [
+  ['A  first choice', 50, 7],
+  ['B  screws nearer', 40, 7],
+  ['C  higher rim', 50, 9],
 ];
 
 const fitsSheet: SheetPlan = {
@@ -95,27 +95,27 @@ const fitsSheet: SheetPlan = {
       RIM,
       RIM_HEADS,
       5,
-      RIMS.map(([label, pitchMm, ribMm]) => r => [
+      RIMS.map(([label, pitchMm, heightMm]) => r => [
         label,
         pitchMm,
-        ribMm,
+        heightMm,
         0.8,
         1000,
-        0.08,
-        `=INDEX(ENCL.RIB.SECTION(8,2.5,1.5,1.5,C${r}),4,2)`,
+        0.09,
+        `=2.5*C${r}^3/12`,
         `=ENCL.RIM.SAG(B${r},D${r},E${r},G${r})`,
         `=ENCL.SEAL.SQUEEZE(2,0.08,1.5,0.05,H${r},0.1,0.02)`,
         undefined,
         undefined,
-        `=ENCL.CHECK.MIN(I${r},F${r})`,
+        `=ENCL.CHECK.MAX(H${r},F${r})`,
       ]),
       '0.000',
     ),
     cell(
       `A${RIM + RIMS.length + 1}`,
       'note',
-      'Cord 2 ± 0.08 mm, groove 1.5 ± 0.05 mm, faces ± 0.1 mm, stretch 2 %. Squeezes half way between two screws: at a screw they ' +
-        'are larger.',
+      'Rim 2.5 mm thick. Cord 2 ± 0.08 mm, groove 1.5 ± 0.05 mm, faces ± 0.1 mm, stretch 2 %. Squeezes half way between two ' +
+        'screws: at a screw they are larger.',
     ),
   ],
   stateRanges: [`J${PATTERN + 1}:J${PATTERN + HOLES.length}`, `L${RIM + 1}:L${RIM + RIMS.length}`],
@@ -128,9 +128,9 @@ const Y = `'Pattern and rim'!$C$${FIRST}:$C$${LAST}`;
 const fits = (hole: string, line: number): string =>
   `=INDEX(ENCL.PATTERN.FIT(${X},${Y},[zone of a boss],[zone of a hole],[${hole}]-[screw, largest]),${line},2)`;
 const CORD = '[cord],[cord tolerance],[groove depth],[groove tolerance]';
-const squeeze = (opening: string): string => `=ENCL.SEAL.SQUEEZE(${CORD},${opening},[faces],[stretch of the seal])`;
-const sag = (pitch: string, moment: string): string => `=ENCL.RIM.SAG([${pitch}],[line load],[creep modulus],[${moment}])`;
-const moment = (rib: string): string => `=INDEX(ENCL.RIB.SECTION([rim width],[wall],[rib thickness],[rib thickness],[${rib}]),4,2)`;
+const squeeze = (opening: string): string => `=ENCL.SEAL.SQUEEZE(${CORD},${opening},[faces],[groove inside]/[ring inside]-1)`;
+const RIM_LOAD = '[line load],[creep modulus]';
+const sag = (pitch: string, height = 'rim height'): string => `=ENCL.RIM.SAG([${pitch}],${RIM_LOAD},[rim thickness]*[${height}]^3/12)`;
 const strain = (hook: string): string => `=ENCL.SNAP.STRAIN([undercut],${hook})`;
 const SHORT = '[hook length, first choice],[hook thickness]';
 const LONG = '[hook length],[hook thickness],[hook thickness at the tip]';
@@ -180,11 +180,10 @@ const guide = guideSheet({
     ['squeeze asked', 0.08, '', 'at worst; made up: yours comes from the maker of the cord'],
     ['line load', 0.8, 'N/mm', 'of the seal where it is pressed most; made up, as above'],
     ['creep modulus', 1000, 'MPa', 'of ABS after years; made up, as above'],
-    ['wall', 2.5, 'mm', ''],
-    ['rim width', 8, 'mm', 'of the lid that bends'],
-    ['rib thickness', 1.5, 'mm', 'along the rim'],
-    ['rib height', 4, 'mm', ''],
-    ['rib height, higher', 6, 'mm', ''],
+    ['opening allowed', 0.09, 'mm', 'of the rim, half way between two screws'],
+    ['rim thickness', 2.5, 'mm', 'of the lid, the wall that bends'],
+    ['rim height', 7, 'mm', ''],
+    ['rim height, higher', 9, 'mm', ''],
     ['pitch, first choice', 50, 'mm', 'of the lid screws'],
     ['pitch, nearer', 40, 'mm', ''],
     ['pitch, wide', 60, 'mm', 'with four screws'],
@@ -243,32 +242,25 @@ const guide = guideSheet({
       [
         ['stretch of the seal', '=ENCL.SEAL.STRETCH([ring inside],[groove inside])', '', 'a share'],
         ['squeeze at a screw: least, nominal, largest', squeeze('0'), '', 'shares'],
+        ['squeeze between: least, nominal, largest', squeeze('[opening allowed]'), '', 'shares, at the opening allowed'],
+        ['seal is kept', '=ENCL.CHECK.MIN([squeeze between: least, nominal, largest],[squeeze asked])', '', ''],
         [
           'groove filled, at most',
           '=ENCL.SEAL.FILL([cord],[groove width],[groove depth],[cord tolerance],[groove tolerance],[groove tolerance])',
           '',
           'a share; room for heat and swelling is left',
         ],
-        ['second moment of the rim', moment('rib height'), 'mm⁴', 'wall and rib'],
-        ['opening between screws', sag('pitch, first choice', 'second moment of the rim'), 'mm', 'first choice'],
-        ['squeeze between: least, nominal, largest', squeeze('[opening between screws]'), '', 'shares'],
-        [
-          'seal is kept',
-          '=ENCL.CHECK.MIN([squeeze between: least, nominal, largest],[squeeze asked])',
-          '',
-          'fails half way between two screws',
-        ],
-        ['opening, screws nearer', sag('pitch, nearer', 'second moment of the rim'), 'mm', ''],
-        ['squeeze, screws nearer: least, nominal, largest', squeeze('[opening, screws nearer]'), '', 'shares'],
-        ['seal is kept, screws nearer', '=ENCL.CHECK.MIN([squeeze, screws nearer: least, nominal, largest],[squeeze asked])', '', ''],
-        ['second moment, higher rib', moment('rib height, higher'), 'mm⁴', ''],
-        ['opening, higher rib', sag('pitch, first choice', 'second moment, higher rib'), 'mm', 'with the first pitch'],
-        ['squeeze, higher rib: least, nominal, largest', squeeze('[opening, higher rib]'), '', 'shares'],
-        ['seal is kept, higher rib', '=ENCL.CHECK.MIN([squeeze, higher rib: least, nominal, largest],[squeeze asked])', '', ''],
-        ['opening, four screws', sag('pitch, wide', 'second moment of the rim'), 'mm', ''],
-        ['and with four screws?', `=ENCL.REASON("SEAL.SQUEEZE",${CORD},[opening, four screws],[faces],ROUND([stretch of the seal],4))`],
+        ['opening between screws', sag('pitch, first choice'), 'mm', 'first choice'],
+        ['opening is allowed', '=ENCL.CHECK.MAX([opening between screws],[opening allowed])', '', 'fails'],
+        ['pitch that keeps it', `=ENCL.RIM.PITCH([opening allowed],${RIM_LOAD},[rim thickness]*[rim height]^3/12)`, 'mm', ''],
+        ['opening, screws nearer', sag('pitch, nearer'), 'mm', ''],
+        ['opening is allowed, screws nearer', '=ENCL.CHECK.MAX([opening, screws nearer],[opening allowed])', '', ''],
+        ['opening, higher rim', sag('pitch, first choice', 'rim height, higher'), 'mm', 'with the first pitch'],
+        ['opening is allowed, higher rim', '=ENCL.CHECK.MAX([opening, higher rim],[opening allowed])', '', ''],
+        ['opening, four screws', sag('pitch, wide'), 'mm', ''],
+        ['and with four screws?', `=ENCL.REASON("SEAL.SQUEEZE",${CORD},[opening, four screws],[faces],[groove inside]/[ring inside]-1)`],
       ],
-      ['The rim opens with the fourth power of the pitch, and less the stiffer it is: a rib costs less than two screws.'],
+      ['The rim opens with the fourth power of the pitch, and with the third of its height: height costs less than two screws.'],
     ],
   ],
   judge: [

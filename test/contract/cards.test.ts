@@ -7,7 +7,10 @@ import { CARDS } from '../../src/registry';
 import { ASSOCIATED, ERRORS, METADATA, type FunctionText } from '../../src/tools/metadata';
 import { SIGNATURES } from './released';
 
-vi.mock('../../functions/cell', () => ({ cell: (id: string, args: readonly unknown[]) => [id, ...args] }));
+vi.mock('../../functions/cell', () => {
+  const noted = (id: string, args: readonly unknown[]): unknown[] => [id, ...args];
+  return { cell: noted, printed: async (id: string, args: readonly unknown[]) => noted(id, args) };
+});
 
 const src = path.join(import.meta.dirname, '../../src');
 const cardSources = readdirSync(src, { recursive: true, encoding: 'utf8' })
@@ -175,6 +178,6 @@ describe('every wrapper hands its arguments on', () => {
   test.each(ASSOCIATED.map(a => [a.id, a] as const))('%s', async (id, { functionName, sourceFileName }) => {
     const module = (await import(sourceFileName)) as Record<string, (...args: unknown[]) => unknown>;
     const args = byId.get(id)?.parameters.map(({ name }) => name) ?? [];
-    expect(module[functionName]?.(...args)).toEqual([id, ...args]);
+    expect(await module[functionName]?.(...args)).toEqual([id, ...args]);
   });
 });

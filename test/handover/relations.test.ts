@@ -62,6 +62,12 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   'BOARD.SLEEVE': ['hole>=sleeve', '(hole-sleeve)/2-shift>=0'],
   'BOARD.STRAIN': STRIP,
   'BOSS.CIRCLE': ['ring_depth<wall'],
+  // the boss touches neither wall nor arc at its free end
+  'BOSS.CORNER': [
+    '2*x>od',
+    '2*y>od',
+    '2*IF(AND(x<corner_radius,y<corner_radius),corner_radius-SQRT((corner_radius-x)^2+(corner_radius-y)^2),IF(x<y,x,y))>od',
+  ],
   'BOSS.CONFLICT': ['pilot<size_majorMaxMm'],
   'BOSS.ENDS': HOLE_IN_BOSS,
   'BOSS.MASS': HOLE_IN_BOSS,
@@ -95,6 +101,8 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
   PENETRATION: ['length-(grip_1+grip_2)>=0'],
   // 8·p·L⁴/(π·E·d³) of at most a tenth of the length
   'PIN.DEFLECTION': ['0.1*length>=8*pressure_difference*length^4/(PI()*modulus*diameter^3)'],
+  // plays of at most a fifth of the distance
+  'PATTERN.TURN': ['distance-5*play_round>=5*play_slot'],
   'PULLOUT.BOSS': ['size_majorMaxMm<od'],
   'RECESS.CONE': ['sharp_diameter_sharpMm>0', 'hole<sharp_diameter_sharpMm'],
   'RECESS.DEPTH': ['board_plane>=seat'],

@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 /** Whose facts are changed. */
 export const FILES: readonly string[] = [
   ...readdirSync('src/core', { recursive: true, encoding: 'utf8' })
-    .filter(name => name.endsWith('.cards.ts'))
+    .filter(name => /[.](cards|words)[.]ts$/.test(name))
     .sort()
     .map(name => `src/core/${name}`),
   'src/joint/inputs.ts',

@@ -164,7 +164,7 @@ export function steelAtFloorMm(gapTopMm: number, heightMm: number, bossDraftDeg:
  * Limits: as BOSS.CORNER has them. Source: plane geometry (derived).
  */
 export function roomInCornerMm(xMm: number, yMm: number, radiusMm: number): number {
-  return xMm < radiusMm && yMm < radiusMm ? radiusMm - sqrt((radiusMm - xMm) ** 2 + (radiusMm - yMm) ** 2) : min(xMm, yMm);
+  return xMm < radiusMm && yMm < radiusMm ? radiusMm - sqrt((radiusMm - xMm) ** 2 + (radiusMm - yMm) ** 2) : xMm < yMm ? xMm : yMm;
 }
 
 /**
