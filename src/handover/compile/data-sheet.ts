@@ -59,8 +59,12 @@ export class DataSheet {
     return fixedArea({ sheet: this.name, top, left, bottom: top + table.rows.length - 1, right: left });
   }
 
-  /** `INDEX(column,MATCH(row name,names,0))`. */
+  /** `INDEX(column,MATCH(row name,names,0))`; in a table of one row some programs take its cell for no range. */
   lookup(table: Table, key: string, row: string): string {
+    if (table.rows.length === 1) {
+      const [name, value] = [this.names(table), this.column(table, key)].map(range => range.replace(/:.*/, ''));
+      return `IF(${row}=${name},${value},NA())`;
+    }
     return `INDEX(${this.column(table, key)},MATCH(${row},${this.names(table)},0))`;
   }
 
