@@ -82,8 +82,9 @@ beforeAll(() => {
   STEPS.forEach(take);
 });
 
-it('the steps are in the document: four places of a function, two of an output, two of a rule and its limits', () => {
+it('the steps are in the document: five places of a function, two of an output, two of a rule and its limits', () => {
   expect(STEPS.map(({ file }) => file.split('/')[0])).toEqual([
+    'src',
     'src',
     'src',
     'functions',
@@ -141,22 +142,24 @@ describe('after it', () => {
   /** Two that do not hide each other are left out at once, for the time it takes. */
   it.each<[what: string, steps: readonly number[], told: readonly RegExp[], by: () => Said]>([
     ['formula', [0], [/BOSS\.FOOT: .*bossFootMm: not an exported function/], generate],
-    ['wrapper', [2], [/BOSS\.FOOT is gone/], generate],
+    ['words', [2], [/BOSS\.FOOT has no words/], generate],
+    ['card', [1], [/BOSS\.FOOT has words, but no card/], generate],
+    ['wrapper', [3], [/BOSS\.FOOT is gone/], generate],
     [
       'entry of the output, or the place of the rule',
-      [4, 7],
+      [5, 8],
       [/"boss foot"/, /findings\.ts.*'room for the foot'|'"room for the foot"'/],
       () => run('npx tsc -p src/tsconfig.pure.json'),
     ],
     [
       'row of the arguments, or the joint of a limit',
-      [3, 9],
+      [4, 10],
       [/- +"BOSS\.FOOT"/, /- +"room for the foot: review 0"/],
       () => vitest('test/contract/arguments.test.ts', 'test/joint/limits.test.ts'),
     ],
     [
-      'card, or the rows of the limits',
-      [1, 8, 9],
+      'card and words, or the rows of the limits',
+      [1, 2, 9, 10],
       [/withoutCard[^]*BOSS\.FOOT/, /\+ +"room for the foot"/],
       () => {
         generate();
