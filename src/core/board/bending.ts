@@ -94,7 +94,7 @@ export function boardFrequencyHz(
   const plateStiffnessNmm = (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
   const shape =
     edges === 'corners'
-      ? cornerParameter(max(lengthMm, widthMm) / min(lengthMm, widthMm)) / (PI * max(lengthMm, widthMm)) ** 2
+      ? cornerParameter(cornerRatio(lengthMm, widthMm, edges)) / (PI * max(lengthMm, widthMm)) ** 2
       : edges === 'clamped'
         ? sqrt(1.506 ** 4 / lengthMm ** 4 + 1.506 ** 4 / widthMm ** 4 + (2 * 1.248 ** 2) / (lengthMm * widthMm) ** 2)
         : 1 / lengthMm ** 2 + 1 / widthMm ** 2;
