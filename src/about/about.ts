@@ -10,6 +10,14 @@ export type Item = keyof typeof ITEMS;
 
 /** The longest text given. */
 const MOST_CHARACTERS = 1000;
+/** What is left out of a text that would be longer, the first that is enough: a caution never is. */
+const LEFT_OUT: readonly (readonly Item[])[] = [
+  [],
+  ['example'],
+  ['formula', 'example'],
+  ['symbols', 'example'],
+  ['formula', 'symbols', 'example'],
+];
 
 const NUT_SYMBOLS = { flatsMaxMm: 's' };
 const SCREW_SYMBOLS = { nominalMm: 'd', majorMaxMm: 'd1', majorMinMm: 'd1 min', rootMaxMm: 'd2', pitchMm: 'P' };
@@ -153,7 +161,15 @@ const PARTS: Readonly<Record<Item, (card: Card) => string>> = {
 export function about(card: Card, item: Item | undefined): string {
   if (item !== undefined) return shortened(PARTS[item](card));
   const parts = (Object.keys(PARTS) as Item[]).map(key => [key, PARTS[key](card)] as const).filter(([, text]) => text !== '–');
-  return shortened(parts.map(([key, text]) => (key === 'what' ? text : `${key[0]?.toUpperCase()}${key.slice(1)}: ${text}`)).join('\n'));
+  const lines = (left: readonly Item[]): string =>
+    [
+      ...parts
+        .filter(([key]) => !left.includes(key))
+        .map(([key, text]) => (key === 'what' ? text : `${key[0]?.toUpperCase()}${key.slice(1)}: ${text}`)),
+      ...(left.length === 0 ? [] : [`Too long for here, ask for it by name: ${left.join(', ')}`]),
+    ].join('\n');
+  const texts = LEFT_OUT.map(lines);
+  return shortened(texts.find(text => text.length <= MOST_CHARACTERS) ?? (texts[texts.length - 1] as string));
 }
 
 const shortened = (text: string): string => (text.length <= MOST_CHARACTERS ? text : `${text.slice(0, MOST_CHARACTERS - 1)}…`);

@@ -1,7 +1,7 @@
 // A call with its numbers put in: the values that text arguments stand for, the named steps, the result with unit.
 import { applied, callCard, readArguments } from '../core/call';
 import type { Card, Param } from '../core/card';
-import { isBlank } from '../core/read/cells';
+import { cellOrRows, isBlank, shown } from '../core/read/cells';
 import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../standards/table';
 import { columnOf, valueOf } from '../core/table';
@@ -24,6 +24,8 @@ function read(readings: readonly Reading[]): string[] {
   return [...readings.map((reading, i) => `${columnWords(reading)} of ${reading.row} = ${values[i]}`), terms.join(' + ')];
 }
 
+/** More than one cell: an own card of a material. */
+const isRange = (raw: unknown): boolean => Array.isArray(cellOrRows(raw));
 const onlyCell = (raw: unknown): unknown => (Array.isArray(raw) && Array.isArray(raw[0]) ? (raw as unknown[][])[0]?.[0] : raw);
 
 /** What a text argument stands for: "ST2.9 ISO 7049" is 5.6 mm. A blank stands for what another argument brings along. */
@@ -33,6 +35,7 @@ function taken(param: Param, raw: unknown, value: unknown, other: (name: string)
   const { blank } = param;
   const text = isBlank(given) && typeof blank === 'object' && 'take' in blank ? onlyCell(other(blank.sameAs)) : given;
   if (typeof text !== 'string' || typeof value !== 'number' || Number.parseFloat(text) === value) return [];
+  if (isRange(raw)) return [`${param.name}, ${shown(raw)} = ${inUnit(value, param.kind.unit)}`];
   const from = param.kind.from?.tableValue?.(text);
   const which = from === undefined ? param.kind.from?.which?.(text) : columnWords(from);
   const origin = which === undefined ? '' : ` (${which})`;

@@ -94,7 +94,7 @@ function binary(op: BinaryOperator, a: Piece, b: Piece): Piece {
     case '^':
       return withValue(`${inside(a, 'atom')}${RAISED[b.value as number] ?? `^${inside(b, 'atom')}`}`, 'power', value);
     default:
-      return withValue(`${a.text} ${signOf(op)} ${b.text}`, 'relation', value);
+      return withValue(`${inside(a, 'relation')} ${signOf(op)} ${inside(b, 'relation')}`, 'relation', value);
   }
 }
 

@@ -239,3 +239,11 @@ describe('draft for a texture', () => {
     expect(refusal('DRAFT.TEXTURE', 1, 2)).toContain('a texture deeper than 1.48 mm asks for 90° and more');
   });
 });
+
+test('BOSS.CORNER: WORKING says where boss and radius stand at the floor', () => {
+  // 12·tan 1° = 0.20946; 4.5 and 6 less that; 5.7905 − √2·1.5
+  const lines = String(value('WORKING', 'BOSS.CORNER', 6, 4.5, 4.5, 6, 12, 0, 1)).split('\n');
+  expect(lines[1]).toMatch(/^x at floor = 4.5 − 0.2094\d* = 4.2905\d*$/);
+  expect(lines[3]).toMatch(/^radius at floor = max\(0; 6 − 0.2094\d*\) = 5.7905\d*$/);
+  expect(lines[4]).toMatch(/^room = 5.7905\d* − √\(\(5.7905\d* − 4.2905\d*\)² \+ \(5.7905\d* − 4.2905\d*\)²\) = 3.6692\d*$/);
+});

@@ -1,7 +1,7 @@
 // Hooks and boards that bend, by another way: curvature added up along the beam, a search for the largest strain, forces on a ramp turned,
 // and plates by Ritz's method in polynomials. Beside each the wrong forms that it would not let pass.
 import { describe, expect } from 'vitest';
-import { number } from '../kit/ask';
+import { number, value } from '../kit/ask';
 import { expectPrinted } from '../kit/near';
 import { refereed } from '../kit/refereed';
 
@@ -339,5 +339,11 @@ describe('a plate by Ritz’s method', () => {
         expect(apart(number('BOARD.FREQUENCY', 80 * ratio, 80, 1.6, 60, 20_000, poisson, 'corners'), expected)).toBeLessThan(0.045);
       }
     expect(compared).toBe(52);
+  });
+
+  test('BOARD.FREQUENCY, corners: beyond ν 0.4 it is not, and its caution says where that ends', () => {
+    const expected = frequency(200, 80, 1.6, 60, 20_000, 0.5, parameter(2.5, 1, 'corners', 0.5));
+    expect(apart(number('BOARD.FREQUENCY', 200, 80, 1.6, 60, 20_000, 0.5, 'corners'), expected)).toBeGreaterThan(0.05);
+    expect(value('ABOUT', 'BOARD.FREQUENCY', 'caution')).toContain('corners up to ν 0.4 within 5 %');
   });
 });

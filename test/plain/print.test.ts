@@ -1,5 +1,6 @@
 // Printed formulas can be read in one way only.
 import { describe, expect, test } from 'vitest';
+import { print, symbol } from '../../src/plain/print';
 import { call, CARDS } from '../../src/registry';
 import { value } from '../kit/ask';
 
@@ -29,6 +30,13 @@ describe('where a sum and a root end', () => {
       expect(divided(text), text).toBe(false);
     }
   });
+});
+
+test('a choice inside a comparison stands in brackets', () => {
+  const ratio = ['if', ['=', 'r', ['text', 'long']], ['/', 'a', 'b'], 1] as const;
+  const shown = print({ params: ['r', 'a', 'b'], result: ['if', ['<', ratio, 2], 'a', 'b'] }, ['r', 'a', 'b'].map(symbol)).text;
+  expect(shown).toBe('if (if r = long: a/b, else 1) < 2: a, else b');
+  for (const id of CARDS.keys()) expect(value('ABOUT', id, 'formula')).not.toContain('if if');
 });
 
 /** Whether a stroke stands behind a sum sign before its sum has ended: at a bracket that encloses it, at +, − or a separator. */

@@ -36,7 +36,7 @@ export const BENDING_WORDS: Readonly<Record<string, CardWords>> = {
     ],
     example: { args: [100, 80, 1.6, 60, 20000, 0.2, 'simple'], result: 391.942 },
     caution:
-      'An estimate: nothing but bending, the mass spread evenly; slots and heavy parts change it. Clamped within 1 %, corners within ' +
-      '5 % of Ritz’s method. What vibration and fatigue do to a board is not computed.',
+      'An estimate: nothing but bending; slots and heavy parts change it. Clamped within 1 %, corners up to ν 0.4 within 5 % of Ritz’s ' +
+      'method. What vibration and fatigue do to a board is not computed.',
   },
 };

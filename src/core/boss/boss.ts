@@ -184,7 +184,10 @@ export function bossCornerMm(
   wallDraftDeg: number,
 ): number {
   const inwardMm = heightMm * tanDeg(wallDraftDeg);
-  const roomMm = roomInCornerMm(xMm - inwardMm, yMm - inwardMm, max(0, cornerRadiusMm - inwardMm));
+  const xAtFloorMm = xMm - inwardMm;
+  const yAtFloorMm = yMm - inwardMm;
+  const radiusAtFloorMm = max(0, cornerRadiusMm - inwardMm);
+  const roomMm = roomInCornerMm(xAtFloorMm, yAtFloorMm, radiusAtFloorMm);
   return roomMm - outsideAtMm(odMm, heightMm, bossDraftDeg) / 2;
 }
 

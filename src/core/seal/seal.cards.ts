@@ -71,7 +71,8 @@ export const SEAL_CARDS: readonly Calculation[] = [
           holds: [['>=', { formula: { leastSqueeze: F.leastSqueeze }, of: [...SQUEEZED, ITSELF] }, 0]],
           refusal: (preceding, stretch) => {
             const given = [...SQUEEZED.map(name => preceding.get(name)), stretch] as Parameters<typeof F.leastSqueeze>;
-            return `at worst the cord does not touch: it would have to be ${Math.round(-1000 * F.leastSqueeze(...given)) / 10} % thicker`;
+            const thicker = Math.round(-1000 * F.leastSqueeze(...given)) / 10;
+            return `at worst the cord does not touch: over groove_depth and gap it would have to be ${thicker} % thicker`;
           },
         },
       }),
@@ -105,7 +106,7 @@ export const SEAL_CARDS: readonly Calculation[] = [
             leavesMm('groove_depth'),
             ['<', { formula: { sealFill: F.sealFill }, of: ['cord', 'groove_width', 'groove_depth', 'cord_tol', 'width_tol', ITSELF] }, 1],
           ],
-          () => 'at worst the cord fills the groove solid',
+          () => 'at worst the cord fills the groove solid: groove_width × groove_depth is not larger than it',
         ),
       }),
     ],
