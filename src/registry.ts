@@ -2,6 +2,7 @@
 import { aboutCards } from './about/about.cards';
 import { ABOUT_WORDS } from './about/about.words';
 import { byId, callOf, CALCULATIONS } from './calculations';
+import type { Outcome } from './core/call';
 import { type Card, described } from './core/card';
 import { CORE_WORDS } from './core/words';
 import { JOINT_WORDS } from './joint/joint.words';
@@ -19,4 +20,4 @@ export const CARDS: ReadonlyMap<string, Card> = byId(
 );
 
 /** Works out one function as a cell does: bare numbers in core units, or text with units. What it refuses comes back as a refusal. */
-export const call = callOf(CARDS);
+export const call: (id: string, args: readonly unknown[]) => Outcome = callOf(CARDS);
