@@ -23,7 +23,7 @@ const KINDS: Readonly<Record<string, PieceKind>> = {
 
 /** The pieces of a formula without its equals sign; together they are its text again. */
 export const piecesOf = (formula: string): Piece[] =>
-  tokenize(formula, { mergeRefs: true }).flatMap(({ type, value }) =>
+  tokenize(formula, { mergeRefs: true, negativeNumbers: false }).flatMap(({ type, value }) =>
     type === 'fx_prefix' ? [] : [{ kind: KINDS[type] ?? 'rest', text: value }],
   );
 

@@ -103,7 +103,7 @@ export function worksOnRanges(formula: string): boolean {
 /** The parts of a node, in the order of the formula. */
 function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
   return [
-    ...(callee?.body === undefined ? [] : [callee as FormulaNode]),
+    ...(callee?.type === undefined || callee.type === 'Identifier' ? [] : [callee as FormulaNode]),
     ...declarations.map(({ init }) => init),
     ...args,
     ...elements.flat(),

@@ -163,22 +163,21 @@ export class Settling {
   private named(text: string, site: Site, scope: Scope, notes: Notes): string {
     const own = scope.get(text.toLowerCase());
     if (own !== undefined) return own;
-    const [name = '', sheet = site.sheet] = text
+    const [name = '', given = ''] = text
       .replace(/^\[0\]!/, '')
       .split('!')
       .reverse();
-    if (name.includes('[') || sheet.includes('[')) {
-      notes.why ??= `it points at another workbook: ${text.slice(0, MOST_SHOWN)}`;
-      return text;
-    }
-    const local = nameKey(name, sheet.replace(/^'|'$/g, '').replace(/''/g, "'"));
+    const sheet = given === '' ? site.sheet : given.replace(/^'|'$/g, '').replace(/''/g, "'");
+    if (text.replace(/^\[0\]/, '').includes('[')) return lost(notes, text, 'it points at another workbook', text);
+    if (!this.newNames.has(sheet.toLowerCase())) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    const local = nameKey(name, sheet);
     const key = this.home.names?.has(local) === true ? local : nameKey(name);
     const meaning = this.home.names?.get(key);
     const table = tableNamed(this.home.tables ?? [], name);
     if (meaning === undefined && table !== undefined) return this.text(piecesOf(`=${table.name}[]`), site, NO_NAMES, notes);
     const why = this.open.has(key) ? 'leads back to itself' : whyNoName(meaning);
     if (meaning === undefined || why !== undefined) {
-      notes.why ??= `it uses the name ${text.slice(0, MOST_SHOWN)}, which ${why ?? 'stands for nothing here'}`;
+      notes.why ??= `it uses the name ${shown(text)}, which ${why ?? 'stands for nothing here'}`;
       return text;
     }
     this.open.add(key);
@@ -191,12 +190,10 @@ export class Settling {
     const { context = [] } = partsOf(text);
     const [sheet] = context;
     if (sheet === undefined) return text;
-    const shown = text.slice(0, MOST_SHOWN);
-    if (text.includes('[') || context.length > 1) notes.why ??= `it points at another workbook: ${shown}`;
-    else if (sheet.includes(':')) notes.why ??= `it points at the same cells of several sheets: ${shown}`;
-    else if (!this.newNames.has(sheet.toLowerCase())) notes.why ??= `it points at a sheet that is not here: ${sheet.slice(0, MOST_SHOWN)}`;
-    else return `${sheetPrefix(this.newName(sheet))}${text.slice(text.lastIndexOf('!') + 1)}`;
-    return text;
+    if (text.includes('[') || context.length > 1) return lost(notes, text, 'it points at another workbook', text);
+    if (sheet.includes(':')) return lost(notes, text, 'it points at the same cells of several sheets', text);
+    if (!this.newNames.has(sheet.toLowerCase())) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    return `${sheetPrefix(this.newName(sheet))}${text.slice(text.lastIndexOf('!') + 1)}`;
   }
 
   /** All that spilled from a cell: of a formula of the user the cells that the file says, of ours `A8#`. */
@@ -204,7 +201,7 @@ export class Settling {
     const node = parseFormula(`=${text}`);
     const area = node === undefined ? undefined : areaOf(node, this.newName(site.sheet));
     if (area === undefined) {
-      notes.why ??= `it points at what spills from ${text.slice(0, MOST_SHOWN)}`;
+      notes.why ??= `it points at what spills from ${shown(text)}`;
       return `${text}#`;
     }
     const { formula, array } = this.sheets.get(area.sheet)?.cells.get(address(area.top, area.left)) ?? {};
@@ -225,9 +222,17 @@ export class Settling {
     const prefix = text.slice(0, text.lastIndexOf('!') + 1);
     if (!isSpill && is(left, right) && isWithin(row, top, bottom)) return `${prefix}${columnName(left ?? 0)}${row + 1}`;
     if (!isSpill && is(top, bottom) && isWithin(column, left, right)) return `${prefix}${columnName(column)}${(top ?? 0) + 1}`;
-    notes.why ??= `it takes by @ one cell of ${text.slice(0, MOST_SHOWN)}, of which none stands in its row or column`;
+    notes.why ??= `it takes by @ one cell of ${shown(text)}, of which none stands in its row or column`;
     return text;
   }
+}
+
+const shown = (text: string): string => text.slice(0, MOST_SHOWN);
+
+/** What cannot be followed stays as it is. */
+function lost(notes: Notes, text: string, why: string, what: string): string {
+  notes.why ??= `${why}: ${shown(what)}`;
+  return text;
 }
 
 const isHash = (piece: Piece | undefined): boolean => piece?.kind === 'sign' && piece.text === '#';
