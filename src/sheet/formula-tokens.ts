@@ -70,3 +70,15 @@ export function isWhole(pieces: readonly Piece[], from: number, to: number): boo
   const [after] = trimmed(pieces.slice(to));
   return (before === undefined || isSign(before, '(', ',')) && (after === undefined || isSign(after, ')', ','));
 }
+
+export const isHash = (piece: Piece | undefined): boolean => piece?.kind === 'sign' && piece.text === '#';
+
+/** End of the part that begins at `from`: a call or parentheses behind @ and before # belong to it. */
+export function partEnd(pieces: readonly Piece[], from: number): number {
+  let at = from;
+  while ((pieces[at]?.kind === 'sign' && pieces[at]?.text === '@') || (at > from && pieces[at]?.kind === 'blank')) at += 1;
+  const isCall = pieces[at]?.kind === 'function' && pieces[at + 1]?.text === '(';
+  const isGroup = at > from && pieces[at]?.text === '(';
+  const end = isCall || isGroup ? closing(pieces, isCall ? at + 1 : at) + 1 : at + 1;
+  return isHash(pieces[end]) && (isCall || ['name', 'reference'].includes(pieces[at]?.kind ?? '')) ? end + 1 : end;
+}

@@ -1,10 +1,11 @@
 // A formula of a workbook in terms that every program reads: what a file stores in another way than people type it, names, tables
 // and LET become the cells and values that they stand for. Functions that came later stay in their stored form.
 import { areaOf, LONGEST_FORMULA, parseFormula, partsOf, typedName } from '../../sheet/formula';
-import { argumentsIn, closing, isWhole, type Piece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
-import { address, columnName, sheetPrefix } from '../../sheet/addresses';
+import { argumentsIn, isHash, isWhole, partEnd, type Piece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
+import { address, sheetPrefix } from '../../sheet/addresses';
 import { nameKey, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
 import { seenFrom, whyNoName } from './names';
+import { oneOfRange } from './one-of-range';
 import { otherAddIn, ourName, reachesOut } from './outgoing';
 import { cellsOfTable, type Site, tableNamed } from './tables';
 
@@ -66,7 +67,7 @@ export class Settling {
     this.depth += 1;
     let text = '';
     for (let i = 0; i < pieces.length && text.length <= LONGEST_FORMULA;) {
-      const end = endOf(pieces, i);
+      const end = partEnd(pieces, i);
       text += this.part(pieces, i, end, site, scope, notes);
       i = end;
     }
@@ -208,22 +209,9 @@ export class Settling {
     return array === undefined || /ENCL\./i.test(formula ?? '') ? `${text}#` : `${text.slice(0, text.lastIndexOf('!') + 1)}${array.range}`;
   }
 
-  /** The cell of a range that stands in the row or column of the formula. A call gives one value by itself. */
-  private intersected(text: string, { row, column }: Site, notes: Notes): string {
-    const node = parseFormula(`=${text}`);
-    const isRange = node?.type === 'ReferenceIdentifier' && typeof node.value === 'string';
-    const { range } = isRange ? partsOf(node.value as string) : {};
-    const isSpill = text.endsWith('#');
-    if (!isSpill && range === undefined) return text;
-    const { top, left, bottom, right } = range ?? {};
-    const isWithin = (at: number, from?: number | null, to?: number | null): boolean => (from ?? at) <= at && at <= (to ?? at);
-    const is = (from?: number | null, to?: number | null): boolean => typeof from === 'number' && from === to;
-    if (!isSpill && is(top, bottom) && is(left, right)) return text;
-    const prefix = text.slice(0, text.lastIndexOf('!') + 1);
-    if (!isSpill && is(left, right) && isWithin(row, top, bottom)) return `${prefix}${columnName(left ?? 0)}${row + 1}`;
-    if (!isSpill && is(top, bottom) && isWithin(column, left, right)) return `${prefix}${columnName(column)}${(top ?? 0) + 1}`;
-    notes.why ??= `it takes by @ one cell of ${shown(text)}, of which none stands in its row or column`;
-    return text;
+  private intersected(text: string, site: Site, notes: Notes): string {
+    const one = oneOfRange(text, site);
+    return one ?? lost(notes, text, 'it takes by @ one cell of a range of which none stands in its row or column', text);
   }
 }
 
@@ -233,18 +221,6 @@ const shown = (text: string): string => text.slice(0, MOST_SHOWN);
 function lost(notes: Notes, text: string, why: string, what: string): string {
   notes.why ??= `${why}: ${shown(what)}`;
   return text;
-}
-
-const isHash = (piece: Piece | undefined): boolean => piece?.kind === 'sign' && piece.text === '#';
-
-/** End of the part that begins at `from`: a call or parentheses behind @ and before # belong to it. */
-function endOf(pieces: readonly Piece[], from: number): number {
-  let at = from;
-  while ((pieces[at]?.kind === 'sign' && pieces[at]?.text === '@') || (at > from && pieces[at]?.kind === 'blank')) at += 1;
-  const isCall = pieces[at]?.kind === 'function' && pieces[at + 1]?.text === '(';
-  const isGroup = at > from && pieces[at]?.text === '(';
-  const end = isCall || isGroup ? closing(pieces, isCall ? at + 1 : at) + 1 : at + 1;
-  return isHash(pieces[end]) && (isCall || ['name', 'reference'].includes(pieces[at]?.kind ?? '')) ? end + 1 : end;
 }
 
 /** A text in place of the pieces, in parentheses where a sign beside them could tear it apart. */
