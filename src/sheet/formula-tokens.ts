@@ -1,14 +1,14 @@
 // Formulas as the pieces they are written of, in the form of a file: what a tree does not hold, blanks and commas, stays.
 import { tokenize } from '@borgar/fx/xlsx';
 
-export type PieceKind = 'function' | 'name' | 'reference' | 'table' | 'sign' | 'text' | 'blank' | 'rest';
+export type FormulaPieceKind = 'function' | 'name' | 'reference' | 'table' | 'sign' | 'text' | 'blank' | 'rest';
 
-export interface Piece {
-  readonly kind: PieceKind;
+export interface FormulaPiece {
+  readonly kind: FormulaPieceKind;
   readonly text: string;
 }
 
-const KINDS: Readonly<Record<string, PieceKind>> = {
+const KINDS: Readonly<Record<string, FormulaPieceKind>> = {
   func: 'function',
   range_named: 'name',
   range: 'reference',
@@ -22,15 +22,16 @@ const KINDS: Readonly<Record<string, PieceKind>> = {
 };
 
 /** The pieces of a formula without its equals sign; together they are its text again. */
-export const piecesOf = (formula: string): Piece[] =>
+export const piecesOf = (formula: string): FormulaPiece[] =>
   tokenize(formula, { mergeRefs: true, negativeNumbers: false }).flatMap(({ type, value }) =>
     type === 'fx_prefix' ? [] : [{ kind: KINDS[type] ?? 'rest', text: value }],
   );
 
-const isSign = (piece: Piece | undefined, ...signs: readonly string[]): boolean => piece?.kind === 'sign' && signs.includes(piece.text);
+const isSign = (piece: FormulaPiece | undefined, ...signs: readonly string[]): boolean =>
+  piece?.kind === 'sign' && signs.includes(piece.text);
 
 /** Index of the parenthesis that closes the one at `open`; behind the last piece where none does. */
-export function closing(pieces: readonly Piece[], open: number): number {
+export function closing(pieces: readonly FormulaPiece[], open: number): number {
   let depth = 0;
   for (let i = open; i < pieces.length; i++) {
     if (isSign(pieces[i], '(', '{')) depth += 1;
@@ -40,8 +41,8 @@ export function closing(pieces: readonly Piece[], open: number): number {
 }
 
 /** The pieces between the commas of the parentheses that open at `open`, without blanks around them. */
-export function argumentsIn(pieces: readonly Piece[], open: number): Piece[][] {
-  const found: Piece[][] = [[]];
+export function argumentsIn(pieces: readonly FormulaPiece[], open: number): FormulaPiece[][] {
+  const found: FormulaPiece[][] = [[]];
   let depth = 0;
   for (const piece of pieces.slice(open + 1, closing(pieces, open))) {
     if (depth === 0 && isSign(piece, ',')) found.push([]);
@@ -51,7 +52,7 @@ export function argumentsIn(pieces: readonly Piece[], open: number): Piece[][] {
   return found.map(trimmed);
 }
 
-function trimmed(pieces: readonly Piece[]): Piece[] {
+function trimmed(pieces: readonly FormulaPiece[]): FormulaPiece[] {
   const filled = pieces.flatMap(({ kind }, i) => (kind === 'blank' ? [] : [i]));
   return pieces.slice(filled[0] ?? 0, (filled[filled.length - 1] ?? -1) + 1);
 }
@@ -65,16 +66,16 @@ export function standsAlone(text: string): boolean {
 }
 
 /** Whether nothing that stands beside the pieces from `from` to `to` could bind them closer than what is between them. */
-export function isWhole(pieces: readonly Piece[], from: number, to: number): boolean {
+export function isWhole(pieces: readonly FormulaPiece[], from: number, to: number): boolean {
   const [before] = trimmed(pieces.slice(0, from)).slice(-1);
   const [after] = trimmed(pieces.slice(to));
   return (before === undefined || isSign(before, '(', ',')) && (after === undefined || isSign(after, ')', ','));
 }
 
-export const isHash = (piece: Piece | undefined): boolean => piece?.kind === 'sign' && piece.text === '#';
+export const isHash = (piece: FormulaPiece | undefined): boolean => piece?.kind === 'sign' && piece.text === '#';
 
 /** End of the part that begins at `from`: a call or parentheses behind @ and before # belong to it. */
-export function partEnd(pieces: readonly Piece[], from: number): number {
+export function partEnd(pieces: readonly FormulaPiece[], from: number): number {
   let at = from;
   while ((pieces[at]?.kind === 'sign' && pieces[at]?.text === '@') || (at > from && pieces[at]?.kind === 'blank')) at += 1;
   const isCall = pieces[at]?.kind === 'function' && pieces[at + 1]?.text === '(';

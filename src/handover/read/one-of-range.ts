@@ -2,10 +2,10 @@
 import { columnName, type Place } from '../../sheet/addresses';
 import { parseFormula, partsOf } from '../../sheet/formula';
 
-type Side = number | null | undefined;
+type EdgeOfRange = number | null | undefined;
 
-const isWithin = (at: number, from: Side, to: Side): boolean => (from ?? at) <= at && at <= (to ?? at);
-const isLine = (from: Side, to: Side): from is number => typeof from === 'number' && from === to;
+const isWithin = (at: number, from: EdgeOfRange, to: EdgeOfRange): boolean => (from ?? at) <= at && at <= (to ?? at);
+const isLine = (from: EdgeOfRange, to: EdgeOfRange): from is number => typeof from === 'number' && from === to;
 
 /** The text itself where it is one cell or no range: a call gives one value by itself. Undefined where no cell stands there. */
 export function oneOfRange(text: string, { row, column }: Place): string | undefined {

@@ -1,6 +1,6 @@
 // Calls that a copy cannot take along, or not without a word: what fetches or runs something, and what another add-in works out.
 import { typedName } from '../../sheet/formula';
-import type { Piece } from '../../sheet/formula-tokens';
+import type { FormulaPiece } from '../../sheet/formula-tokens';
 
 /** Functions that fetch something, send something or run something. */
 const REACHES_OUT = new RegExp(
@@ -25,7 +25,7 @@ export function otherAddIn(called: string): string | undefined {
 }
 
 /** Why a call must not leave the house. A link to a place in the workbook may. */
-export function reachesOut(called: string, [first, ...others]: readonly Piece[] = []): string | undefined {
+export function reachesOut(called: string, [first, ...others]: readonly FormulaPiece[] = []): string | undefined {
   const name = typedName(called);
   if (REACHES_OUT.test(name)) return `${name} fetches or runs something`;
   const isInside = first?.kind === 'text' && first.text.startsWith('"#') && others.length === 0;

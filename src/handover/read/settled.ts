@@ -1,7 +1,7 @@
 // A formula of a workbook in terms that every program reads: what a file stores in another way than people type it, names, tables
 // and LET become the cells and values that they stand for. Functions that came later stay in their stored form.
 import { areaOf, LONGEST_FORMULA, parseFormula, partsOf, typedName } from '../../sheet/formula';
-import { argumentsIn, isHash, isWhole, partEnd, type Piece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
+import { argumentsIn, isHash, isWhole, partEnd, type FormulaPiece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
 import { address, sheetPrefix } from '../../sheet/addresses';
 import { nameKey, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
 import { seenFrom, whyNoName } from './names';
@@ -59,7 +59,7 @@ export class Settling {
     return this.newNames.get(sheet.toLowerCase()) ?? sheet;
   }
 
-  private text(pieces: readonly Piece[], site: Site, scope: Scope, notes: Notes): string {
+  private text(pieces: readonly FormulaPiece[], site: Site, scope: Scope, notes: Notes): string {
     if (this.depth > DEEPEST) {
       notes.why ??= `it is nested more than ${DEEPEST} times`;
       return '';
@@ -76,7 +76,7 @@ export class Settling {
   }
 
   /** One value with the signs @ and # that belong to it; of a call that stays, its name alone. */
-  private part(pieces: readonly Piece[], from: number, end: number, site: Site, scope: Scope, notes: Notes): string {
+  private part(pieces: readonly FormulaPiece[], from: number, end: number, site: Site, scope: Scope, notes: Notes): string {
     const [first] = pieces.slice(from, end);
     if (first === undefined) return '';
     if (first.text === '@' && first.kind === 'sign')
@@ -104,7 +104,7 @@ export class Settling {
     }
   }
 
-  private call(pieces: readonly Piece[], from: number, end: number, site: Site, scope: Scope, notes: Notes): string {
+  private call(pieces: readonly FormulaPiece[], from: number, end: number, site: Site, scope: Scope, notes: Notes): string {
     const called = pieces[from]?.text ?? '';
     const args = argumentsIn(pieces, from + 1);
     const inside = (): string => this.text(args[0] ?? [], site, scope, notes);
@@ -131,10 +131,10 @@ export class Settling {
 
   /** A call whose own names stay. */
   private kept(
-    pieces: readonly Piece[],
+    pieces: readonly FormulaPiece[],
     from: number,
     end: number,
-    names: readonly Piece[][],
+    names: readonly FormulaPiece[][],
     site: Site,
     scope: Scope,
     notes: Notes,
@@ -145,14 +145,14 @@ export class Settling {
   }
 
   /** The last argument of LET with values in place of names. Undefined where a name is more than that. */
-  private substituted(args: readonly Piece[][], site: Site, scope: Scope, notes: Notes): string | undefined {
+  private substituted(args: readonly FormulaPiece[][], site: Site, scope: Scope, notes: Notes): string | undefined {
     if (args.length % 2 === 0 || args.length < 3) return undefined;
     let inner = scope;
     for (let i = 0; i + 2 < args.length; i += 2) {
       const [name, ...more] = args[i] ?? [];
       if (name?.kind !== 'name' || more.length > 0) return undefined;
       const after = args.slice(i + 2).flat();
-      const isNamed = (piece: Piece): boolean => piece.text.toLowerCase() === name.text.toLowerCase();
+      const isNamed = (piece: FormulaPiece): boolean => piece.text.toLowerCase() === name.text.toLowerCase();
       const value = this.text(args[i + 1] ?? [], site, inner, notes);
       if (/\bLAMBDA\(/i.test(value) || after.some(piece => piece.kind === 'function' && isNamed(piece))) return undefined;
       if (RANDOM.test(value) && after.filter(isNamed).length > 1) return undefined;
@@ -224,5 +224,5 @@ function lost(notes: Notes, text: string, why: string, what: string): string {
 }
 
 /** A text in place of the pieces, in parentheses where a sign beside them could tear it apart. */
-const put = (pieces: readonly Piece[], from: number, end: number, text: string): string =>
+const put = (pieces: readonly FormulaPiece[], from: number, end: number, text: string): string =>
   isWhole(pieces, from, end) || standsAlone(text) ? text : `(${text})`;

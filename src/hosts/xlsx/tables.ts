@@ -4,7 +4,7 @@ import { rectangleOf } from '../../sheet/addresses';
 import type { SourceTable } from '../../sheet/workbook-values';
 
 type Parts = ReadonlyMap<string, Uint8Array>;
-type Attributes = ReadonlyMap<string, string>;
+type TagAttributes = ReadonlyMap<string, string>;
 
 const ATTRIBUTE = /([^\s=]+)\s*=\s*(?:"([^"<]*)"|'([^'<]*)')/g;
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
@@ -20,7 +20,7 @@ const unescaped = (text: string): string =>
     .replace(/_x([0-9a-f]{4})_/gi, (_, hex: string) => String.fromCharCode(parseInt(hex, 16)));
 
 /** The attributes of all elements of a name, in their order. */
-const elements = (xml: string, name: string): Attributes[] =>
+const elements = (xml: string, name: string): TagAttributes[] =>
   [...xml.matchAll(new RegExp(`<(?:[\\w.-]+:)?${name}((?:\\s+[^\\s=<>"'/]+\\s*=\\s*(?:"[^"<]*"|'[^'<]*'))*)\\s*/?>`, 'g'))].map(
     ([, attributes = '']) =>
       new Map([...attributes.matchAll(ATTRIBUTE)].map(([, key = '', double, single]) => [key, unescaped(double ?? single ?? '')])),
@@ -53,7 +53,7 @@ function tableOf(xml: string, sheet: string): SourceTable[] {
 
 export function tablesOf(parts: Parts): SourceTable[] {
   const xml = (name: string): string => strFromU8(parts.get(name) ?? new Uint8Array());
-  const links = (part: string): Attributes[] => elements(xml(part.replace(/([^/]+)$/, '_rels/$1.rels')), 'Relationship');
+  const links = (part: string): TagAttributes[] => elements(xml(part.replace(/([^/]+)$/, '_rels/$1.rels')), 'Relationship');
   const workbook = 'xl/workbook.xml';
   const sheets = new Map(links(workbook).map(link => [link.get('Id'), resolved(workbook, link.get('Target') ?? '')]));
   return elements(xml(workbook), 'sheet').flatMap(sheet => {
