@@ -11,6 +11,7 @@ const kinds: readonly { readonly what: HandoverFinding['what']; readonly words: 
   { what: 'value, not live', words: 'Goes along as a value' },
   { what: 'error', words: 'Cannot go along' },
   { what: 'not in every program', words: 'Formulas of yours that not every program knows' },
+  { what: 'another add-in', words: 'Formulas of yours that call another add-in' },
   { what: 'changed', words: 'Changed for the copy' },
 ];
 

@@ -106,10 +106,10 @@ async function opened(path: string): Promise<SourceWorkbook> {
   const bytes = await readFile(path).catch(() => {
     throw new UserFault(`${path} cannot be read`);
   });
-  const { sheets, names } = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
+  const contents = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
     throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
   });
-  return sourceOfFile(basename(path), sheets, names);
+  return sourceOfFile(basename(path), contents);
 }
 
 async function written({ plan, findings, live, asValues }: Handover, path: string, print: PrintLine): Promise<void> {
@@ -128,7 +128,7 @@ async function comparison(sentPath: string, returnedPath: string, print: PrintLi
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
   const { changedInputs, changedFormulas, answers, results, missing, added } = compare(
     await opened(sentPath),
-    sourceOfFile(basename(returnedPath), returned.sheets),
+    sourceOfFile(basename(returnedPath), { sheets: returned.sheets }),
   );
   const list = (title: string, lines: readonly string[]): void => {
     print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);

@@ -108,7 +108,7 @@ export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>):
 
 function faultOf(formula: string, isOwn: boolean): string | undefined {
   const bare = withoutTexts(formula);
-  if (/ENCL\.|_xldudf|_xll/i.test(bare)) return 'a call of the add-in';
+  if (/ENCL\.|_xldudf_ENCL_/i.test(bare)) return 'a call of the add-in';
   if (bare.includes('[')) return 'a link to another workbook';
   if (!isOwn) return undefined;
   const tree = parseFormula(formula);

@@ -80,7 +80,8 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     const unknown: string[] = [];
     const cells = sheet.cells.map(cell => {
       if (cell.formula === undefined) return cell;
-      const given = scalar(values.evaluate(parseFormula(cell.formula), sheet.name));
+      // with its braces a formula may give another value than is worked out here
+      const given = cell.array === undefined ? scalar(values.evaluate(parseFormula(cell.formula), sheet.name)) : undefined;
       if (given === undefined) {
         unknown.push(cell.at);
         return { ...cell, note: cell.note ?? NOT_WORKED_OUT };

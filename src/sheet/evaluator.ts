@@ -1,7 +1,7 @@
 // The value of a formula on the cells of a workbook: undefined where programs differ, or a cell is not known.
 import type { Cell } from '../core/kinds';
 import { address, type Area, cellCount } from './addresses';
-import { areaOf, type FormulaNode, ownFunction } from './formula';
+import { areaOf, calledName, type FormulaNode, ownFunction } from './formula';
 import { allKnown, isFault, type Known, type KnownRows, one, type One, scalar } from './known';
 import { isTruth, NATIVE } from './natives';
 import { binary, lifted, unary } from './operators';
@@ -87,7 +87,7 @@ export abstract class Evaluator {
   private called(node: FormulaNode, sheet: string): Known {
     const parts = node.arguments ?? [];
     const own = ownFunction(node);
-    const name = node.callee?.name?.toUpperCase() ?? '';
+    const name = calledName(node) ?? '';
     if (name === 'IF') return this.chosen(parts, sheet);
     if (name === 'IFERROR') {
       const value = this.evaluate(parts[0] ?? null, sheet);

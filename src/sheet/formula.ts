@@ -1,4 +1,5 @@
-// Formulas as trees with positions, and rewriting by position. The parser is a library; this file is the only one that knows it.
+// Formulas as trees with positions, and rewriting by position. The parser is a library; pieces without a tree are in
+// formula-tokens.ts.
 import { parse, parseA1Ref, tokenize } from '@borgar/fx';
 import { type Area, fixedArea, fixedCell, isOneCell } from './addresses';
 
@@ -67,16 +68,42 @@ const TEXTS = /"(?:[^"]|"")*"/g;
 /** The formula without the texts in it, which may hold anything. */
 export const withoutTexts = (formula: string): string => formula.replace(TEXTS, '""');
 
+/** What a file puts before functions that came after the first programs. */
+const NEWER = /^(_XLFN\.|_XLWS\.)+/;
+
+/** Name of a function in capitals, as it is typed: `XLOOKUP` of `_xlfn.XLOOKUP`. */
+export const typedName = (name: string): string => name.toUpperCase().replace(NEWER, '');
+
+export const calledName = (node: FormulaNode): string | undefined =>
+  node.type === 'CallExpression' && node.callee?.name !== undefined ? typedName(node.callee.name) : undefined;
+
 /** Function id of an ENCL call: `BOSS.OD`. */
 export function ownFunction(node: FormulaNode): string | undefined {
-  const name = node.type === 'CallExpression' ? node.callee?.name?.toUpperCase() : undefined;
+  const name = calledName(node);
   return name?.startsWith('ENCL.') === true ? name.slice(5) : undefined;
+}
+
+/** Whether the whole formula is one call of ours. */
+export function isOwnCall(formula: string): boolean {
+  const tree = /ENCL\./i.test(formula) ? parseFormula(formula) : undefined;
+  return tree !== undefined && ownFunction(tree) !== undefined;
+}
+
+/** Whether a formula does more with ranges and lists than to hand them to a call of ours. */
+export function worksOnRanges(formula: string): boolean {
+  const tree = parseFormula(formula);
+  const handed = new Set(outermostCalls(tree ?? null).flatMap(call => [...walk(call)]));
+  return [...walk(tree ?? null)].some(node => {
+    if (handed.has(node)) return false;
+    const area = areaOf(node, '');
+    return node.type === 'ArrayExpression' || node.kind === 'beam' || (area !== undefined && !isOneCell(area));
+  });
 }
 
 /** The parts of a node, in the order of the formula. */
 function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
   return [
-    ...(callee?.body === undefined ? [] : [callee as FormulaNode]),
+    ...(callee?.type === undefined || callee.type === 'Identifier' ? [] : [callee as FormulaNode]),
     ...declarations.map(({ init }) => init),
     ...args,
     ...elements.flat(),

@@ -4,6 +4,14 @@ import type { Cell, Limits } from '../core/kinds';
 /** What a cell is for; a host turns the role into its looks. */
 export type Role = 'title' | 'heading' | 'text' | 'label' | 'input' | 'unit' | 'note' | 'result' | 'header' | 'caution';
 
+/** The cells that one formula fills: it works on ranges cell by cell. */
+export interface FilledRange {
+  /** `E1:E5` */
+  readonly range: string;
+  /** The formula sizes it anew, where a program can. */
+  readonly isDynamic?: true;
+}
+
 export interface PlanCell {
   /** `B4`: column letters and row number. */
   readonly at: string;
@@ -11,6 +19,8 @@ export interface PlanCell {
   readonly value?: Cell;
   /** A formula with its equals sign, in the form every spreadsheet host reads: `=ENCL.BOSS.OD(B4, B5)`. */
   readonly formula?: string;
+  /** Where it is an array formula. */
+  readonly array?: FilledRange;
   readonly role: Role;
   /** A spreadsheet number format: `0.00`. */
   readonly format?: string;

@@ -2,9 +2,10 @@
 // as far as arguments of our functions need it.
 import type { Cell } from '../core/kinds';
 import { type CallById, Evaluator } from './evaluator';
-import { address } from './addresses';
-import { parseFormula } from './formula';
+import { address, type Area } from './addresses';
+import { outermostCalls, parseFormula } from './formula';
 import { ERROR_CODE, isFault, isRows, type Known, type KnownRows, one, type One } from './known';
+import type { FilledRange } from './plan';
 
 export { isFault, isRows, type Known } from './known';
 
@@ -12,7 +13,7 @@ export interface SourceCell {
   readonly value: Cell | null;
   readonly formula?: string;
   /** The formula works on ranges cell by cell, which the same one without its braces does not. */
-  readonly isArray?: true;
+  readonly array?: FilledRange;
 }
 
 export interface SourceSheet {
@@ -22,9 +23,20 @@ export interface SourceSheet {
   readonly cells: ReadonlyMap<string, SourceCell>;
 }
 
+/** A named table of a sheet, all rows of which have the same columns. */
+export interface SourceTable {
+  readonly name: string;
+  readonly area: Area;
+  /** Rows at its top with the names of the columns, and at its end with totals. */
+  readonly headerRows: number;
+  readonly totalsRows: number;
+  readonly columns: readonly string[];
+}
+
 export interface SourceWorkbook {
   readonly name: string;
   readonly sheets: readonly SourceSheet[];
+  readonly tables?: readonly SourceTable[];
   /** What defined names stand for, by `nameKey`: `Joint!$B$4`. */
   readonly names?: ReadonlyMap<string, string>;
 }
@@ -82,7 +94,11 @@ export class WorkbookValues extends Evaluator {
       return undefined;
     }
     this.open.add(key);
-    const result = this.evaluate(parseFormula(this.cell(sheet, at)?.formula ?? ''), sheet);
+    const { formula = '', array } = this.cell(sheet, at) ?? {};
+    const tree = parseFormula(formula);
+    // with its braces a formula may give another value than is worked out here; those of ours are given theirs by the host
+    const isOver = array !== undefined && outermostCalls(tree ?? null).length === 0;
+    const result = isOver ? undefined : this.evaluate(tree, sheet);
     this.open.delete(key);
     if (this.circular.has(key)) return this.remember(key, undefined);
     return this.isTooDeep ? undefined : this.remember(key, result);

@@ -48,7 +48,7 @@ const SAVED: Readonly<Record<string, (folder: string) => Promise<string>>> = {
   },
 };
 
-const read = async (bytes: Uint8Array): Promise<SourceWorkbook> => sourceOfFile('file', (await readWorkbook(bytes)).sheets);
+const read = async (bytes: Uint8Array): Promise<SourceWorkbook> => sourceOfFile('file', { sheets: (await readWorkbook(bytes)).sheets });
 
 describe.each(Object.entries(SAVED))('saved again by %s', (_, save) => {
   let sent: SourceWorkbook;

@@ -411,7 +411,7 @@ describe('what cannot go along', () => {
   it.each([
     ['A1', 5, 'it points at another workbook: [Book2.xlsx]S!A1'],
     ['A2', 6, 'the formula cannot be read'],
-    ['A3', 7, 'it points at a table by name: Table1[a]'],
+    ['A3', 7, 'it points at a table that is not here: Table1[a]'],
     ['A4', 8, 'it points at a sheet that is not here: Nowhere'],
     ['A5', 'x', 'WEBSERVICE fetches or runs something'],
     ['A6', 9, 'it uses the name unknown, which stands for nothing here'],
@@ -428,7 +428,7 @@ describe('what cannot go along', () => {
     expect(cellAt(copy, 'S', 'B3')).toMatchObject({ formula: '="see ENCL.BOSS.OD"', value: 'see ENCL.BOSS.OD' });
   });
 
-  it('a call of another add-in, one in the stored form that fetches, and an array formula are values', () => {
+  it('a call of another add-in and an array formula stay as they are; one in the stored form that fetches is a value', () => {
     const foreign = handed({
       name: 'Foreign',
       sheets: [
@@ -438,7 +438,7 @@ describe('what cannot go along', () => {
             ['A1', { value: 3, formula: '=_xll.OTHER.FN(B1)' }],
             ['A2', { value: 4, formula: '=_xldudf_ACME_PRICE(B1)' }],
             ['A3', { value: 5, formula: '=_xlfn.WEBSERVICE("http://x.invalid")' }],
-            ['A4', { value: 13.3, formula: '=SUM(B1:B2*B1:B2)', isArray: true }],
+            ['A4', { value: 13.3, formula: '=SUM(B1:B2*B1:B2)', array: { range: 'A4' } }],
             ['A5', { value: '_xldudf_ is text', formula: '="_xldudf_ is text"' }],
             ['A6', { value: null, formula: '=ENCL.BOSS.OD(A4,1)' }],
           ]),
@@ -447,21 +447,21 @@ describe('what cannot go along', () => {
     });
     expect(told(foreign.findings)).toEqual(
       expect.arrayContaining([
-        'value, not live S!A1: it calls another add-in',
-        'value, not live S!A2: it calls another add-in',
+        'another add-in S!A1: OTHER.FN: stays as it is; without that add-in the cell shows #NAME? once it is worked out anew',
+        'another add-in S!A2: ACME_PRICE: stays as it is; without that add-in the cell shows #NAME? once it is worked out anew',
         'value, not live S!A3: WEBSERVICE fetches or runs something',
-        'value, not live S!A4: it is an array formula',
       ]),
     );
-    for (const [at, value] of [
-      ['A1', 3],
-      ['A2', 4],
-      ['A3', 5],
-      ['A4', 13.3],
+    for (const [at, value, formula] of [
+      ['A1', 3, '=_xll.OTHER.FN(B1)'],
+      ['A2', 4, '=_xldudf_ACME_PRICE(B1)'],
+      ['A3', 5, undefined],
+      ['A4', 13.3, '=SUM(B1:B2*B1:B2)'],
     ] as const) {
-      expect(cellAt(foreign, 'S', at).formula).toBeUndefined();
+      expect(cellAt(foreign, 'S', at).formula).toBe(formula);
       expect(cellAt(foreign, 'S', at).value).toBe(value);
     }
+    expect(cellAt(foreign, 'S', 'A4').array).toEqual({ range: 'A4' });
     expect(cellAt(foreign, 'S', 'A5').formula).toBe('="_xldudf_ is text"');
     expect(cellAt(foreign, 'S', 'A6').value).toBeCloseTo(15.3, 12);
   });
@@ -515,11 +515,11 @@ describe('names', () => {
   });
 
   it.each([
-    ['S!A1', 'stands for no fixed cells here'],
-    ['S!$A1', 'stands for no fixed cells here'],
     ['OFFSET(S!$A$1,0,0)', 'stands for no fixed cells here'],
     ['S!$A$1,S!$A$2', 'stands for no fixed cells here'],
-    ['2.4', 'stands for no fixed cells here'],
+    ['A1', 'stands for no fixed cells here'],
+    ['S!#REF!', 'stands for no fixed cells here'],
+    ['pilot+1', 'leads back to itself'],
     [undefined, 'stands for nothing here'],
   ])('of %s leave the value and say why', (meaning, why) => {
     const copy = handed(

@@ -1,8 +1,10 @@
 // The cells of a workbook file as a source, and looks for sheets that come without any.
 import type { Cell } from '../../core/kinds';
+import type { FilledRange } from '../../sheet/plan';
 import type { Looks } from './looks';
 import { cellPosition } from '../../sheet/addresses';
-import { nameKey, type SourceCell, type SourceWorkbook } from '../../sheet/workbook-values';
+import { isOwnCall } from '../../sheet/formula';
+import { nameKey, type SourceCell, type SourceTable, type SourceWorkbook } from '../../sheet/workbook-values';
 
 export interface FileCell {
   readonly at: string;
@@ -10,7 +12,7 @@ export interface FileCell {
   readonly formula?: string;
   /** The cell whose formula spilled into this one. */
   readonly spilledFrom?: string;
-  readonly isArray?: true;
+  readonly array?: FilledRange;
 }
 
 export interface FileSheet {
@@ -26,21 +28,28 @@ export interface FileName {
   readonly sheet?: string;
 }
 
+export interface FileContents {
+  readonly sheets: readonly FileSheet[];
+  readonly names?: readonly FileName[];
+  readonly tables?: readonly SourceTable[];
+}
+
 /** Cells that a table of ours filled are left out: they are filled anew. */
-export function sourceOfFile(name: string, sheets: readonly FileSheet[], names: readonly FileName[] = []): SourceWorkbook {
+export function sourceOfFile(name: string, { sheets, names = [], tables = [] }: FileContents): SourceWorkbook {
   return {
     name,
+    tables,
     names: new Map(names.map(({ name: defined, meaning, sheet }) => [nameKey(defined, sheet), meaning])),
     sheets: sheets.map(sheet => {
-      const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
+      const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && isOwnCall(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
       return {
         name: sheet.name,
         isHidden: sheet.hidden,
         cells: new Map(
-          kept.map(({ at, value, formula, isArray }): [string, SourceCell] => [
+          kept.map(({ at, value, formula, array }): [string, SourceCell] => [
             at,
-            formula === undefined ? { value } : { value, formula, ...(isArray && { isArray }) },
+            formula === undefined ? { value } : { value, formula, ...(array && { array }) },
           ]),
         ),
       };

@@ -3,7 +3,7 @@ import { isFunction, stringifyTokens, tokenize, translateFormulaToA1, translateF
 
 /** Namespace and id in capitals, digits and dots: the ids have no underscore, so that the way back is unique. */
 const OURS = /^ENCL\.[A-Z0-9.]+$/i;
-const OURS_IN_FILE = /^_xldudf_ENCL_[A-Z0-9_]+$/i;
+const OURS_IN_FILE = /^(_xlfn\.)?_xldudf_ENCL_[A-Z0-9_]+$/i;
 
 /** Most formulas of a hand-over call nothing of ours and need not be read. */
 const namesOurs = (formula: string): boolean => /ENCL/i.test(formula);
@@ -18,7 +18,7 @@ const renamed = (formula: string, pattern: RegExp, name: (old: string) => string
 export const inFile = (formula: string): string => renamed(formula, OURS, name => `_xldudf_${name.replaceAll('.', '_')}`);
 
 export const fromFile = (formula: string): string =>
-  renamed(formula, OURS_IN_FILE, name => name.slice('_xldudf_'.length).replaceAll('_', '.'));
+  renamed(formula, OURS_IN_FILE, name => name.replace(/^(_xlfn\.)?_xldudf_/i, '').replaceAll('_', '.'));
 
 export const callsOurs = (formula: string): boolean =>
   namesOurs(formula) && tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));

@@ -25,7 +25,8 @@ const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 /** Parts with cells, and what leads to them. */
 const READ = [
   /^(\[Content_Types\]\.xml|_rels\/\.rels)$/i,
-  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|worksheets\/[^/]+\.xml)$/i,
+  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|metadata\.xml|worksheets\/[^/]+\.xml)$/i,
+  /^xl\/(tables\/[^/]+\.xml|worksheets\/_rels\/[^/]+\.rels)$/i,
   /^xl\/externalLinks\/([^/]+\.xml|_rels\/[^/]+\.rels)$/i,
 ];
 

@@ -1,8 +1,12 @@
 // A workbook file as cells. It may come from anybody.
 import { strFromU8, zipSync } from 'fflate';
 import { cellRef, parseCellRef, readXlsx, type Cell as FoundCell, type Sheet } from 'hucre/xlsx';
+import type { FilledRange } from '../../sheet/plan';
 import type { SheetCell } from '../../sheet/port';
+import type { SourceTable } from '../../sheet/workbook-values';
+import { isOwnCall, worksOnRanges } from '../../sheet/formula';
 import { callsOurs, fromFile, moved } from './formulas';
+import { tablesOf } from './tables';
 import { NO_WORKBOOK, opened, UnreadableFile } from './gate';
 
 export { UnreadableFile };
@@ -11,8 +15,8 @@ export interface ReadCell extends SheetCell {
   readonly at: string;
   /** The cell whose formula spilled into this one: `F3`. */
   readonly spilledFrom?: string;
-  /** The formula works on ranges cell by cell. */
-  readonly isArray?: true;
+  /** Where the formula works on ranges cell by cell. */
+  readonly array?: FilledRange;
 }
 
 export interface ReadSheet {
@@ -33,9 +37,13 @@ export interface ReadName {
 export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
   readonly names: readonly ReadName[];
+  readonly tables: readonly SourceTable[];
   /** What the file would fetch from elsewhere or carries besides cells: targets of links, names of parts. Nothing of it was read. */
   readonly outside: readonly string[];
 }
+
+/** Parts that say what else belongs to a sheet. */
+const OF_SHEETS = /^xl\/(tables|worksheets\/_rels)\//i;
 
 /** Names of the program: print areas, titles. */
 const BUILT_IN = /^_xlnm\./i;
@@ -115,6 +123,14 @@ function spills(sheet: Sheet): Map<string, string> {
   return from;
 }
 
+/** A call of ours fills what it needs; Excel stores every cell around one as an array formula, of whatever it is made. */
+function arrayOf(formula: string, at: string, found?: Partial<FoundCell>): FilledRange | undefined {
+  const { formulaType, formulaRef: range = at, formulaDynamic } = found ?? {};
+  if (formulaType !== 'array' || isOwnCall(formula)) return undefined;
+  if (callsOurs(formula) && range === at && !worksOnRanges(formula)) return undefined;
+  return { range, ...(formulaDynamic && { isDynamic: true }) };
+}
+
 function cellsOf(sheet: Sheet): ReadCell[] {
   const formulas = formulasOf(sheet.cells ?? new Map());
   const spilled = spills(sheet);
@@ -125,13 +141,13 @@ function cellsOf(sheet: Sheet): ReadCell[] {
       const formula = formulas.get(at);
       const spilledFrom = spilled.get(at);
       if (formula === undefined && (value === null || value === '')) return [];
-      const isArray = formula !== undefined && sheet.cells?.get(`${r},${c}`)?.formulaType === 'array';
+      const array = formula === undefined ? undefined : arrayOf(formula, at, sheet.cells?.get(`${r},${c}`));
       return [
         {
           at,
           value,
           ...(formula !== undefined && { formula }),
-          ...(isArray && !callsOurs(formula) && { isArray }),
+          ...(array && { array }),
           ...(spilledFrom !== undefined && { spilledFrom }),
         },
       ];
@@ -147,7 +163,9 @@ export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
     for (const name of parts.keys()) if (name.startsWith('xl/worksheets/')) reach += reachOf(xml(name));
     if (reach > MOST_CELLS) throw new UnreadableFile(TOO_WIDE);
     // Packed anew without compression, so that the library meets no zip of anybody.
-    const workbook = await readXlsx(zipSync(Object.fromEntries(parts), { level: 0 }), {
+    // what it would follow from a sheet to other parts stays out.
+    const cells = [...parts].filter(([name]) => !OF_SHEETS.test(name));
+    const workbook = await readXlsx(zipSync(Object.fromEntries(cells), { level: 0 }), {
       sheets: withCells(xml('xl/workbook.xml'), xml('xl/_rels/workbook.xml.rels')),
     });
     const links = (workbook.externalLinks ?? []).map(({ target }) => target || 'a link to another program');
@@ -160,6 +178,7 @@ export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
       names: (workbook.namedRanges ?? []).flatMap(({ name, range, scope }) =>
         BUILT_IN.test(name) ? [] : [{ name, meaning: range, ...(scope !== undefined && { sheet: scope }) }],
       ),
+      tables: tablesOf(parts),
       outside: [...links, ...outside],
     };
   } catch (fault) {

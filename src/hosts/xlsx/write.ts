@@ -49,6 +49,11 @@ function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
     ...comment,
     formula,
     ...(value !== null ? { formulaResult: value } : cell.value === '' && { formulaResult: '' }),
+    ...(cell.array !== undefined && {
+      formulaType: 'array',
+      formulaRef: cell.array.range,
+      ...(cell.array.isDynamic && { formulaDynamic: true }),
+    }),
     ...(spills && { formulaType: 'array', formulaRef: cell.at, formulaDynamic: true }),
   };
 }

@@ -24,14 +24,14 @@ export function convertedCell(conversion: Conversion, sheet: string, at: string)
   const calls = tree === undefined ? [] : outermostCalls(tree);
   for (const call of calls) for (const part of walk(call)) noteUse(conversion, part);
   if (tree === undefined || refusal !== undefined) {
-    const cell = asValue(conversion, sheet, at, formula, value, refusal ?? 'the formula cannot be read');
-    return [calls.length > 0 ? cell : { ...cell, role: 'text' }];
+    const fixed = asValue(conversion, sheet, at, formula, value, refusal ?? 'the formula cannot be read');
+    return [calls.length > 0 ? fixed : { ...fixed, role: 'text' }];
   }
   if (calls[0] === tree) return wholeCell(conversion, sheet, at, formula, tree);
   return [
     calls.length === 0 && !/ENCL\./i.test(withoutTexts(formula))
-      ? nativeCell(conversion, sheet, at, formula, tree, value)
-      : partOfCell(conversion, sheet, at, formula, tree, calls, value),
+      ? nativeCell(conversion, sheet, at, formula, tree, value, cell)
+      : partOfCell(conversion, sheet, at, formula, tree, calls, value, cell),
   ];
 }
 

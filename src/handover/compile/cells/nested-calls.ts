@@ -2,6 +2,7 @@
 import type { Cell } from '../../../core/kinds';
 import { CARDS } from '../../../registry';
 import {
+  calledName,
   type FormulaNode,
   LONGEST_FORMULA,
   outermostCalls,
@@ -12,7 +13,7 @@ import {
   walk,
 } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
-import { isRows } from '../../../sheet/workbook-values';
+import { isRows, type SourceCell } from '../../../sheet/workbook-values';
 import { block } from '../calls/block';
 import type { CallBlock } from '../calls/call-site';
 import type { Conversion } from '../conversion';
@@ -51,6 +52,7 @@ export function partOfCell(
   tree: FormulaNode,
   calls: readonly FormulaNode[],
   value: Cell | undefined,
+  { array }: SourceCell,
 ): PlanCell {
   const names = calls.map(ownFunction).join(', ');
   const fixed = (why: string): PlanCell => {
@@ -73,7 +75,14 @@ export function partOfCell(
   noteForeign(conversion, sheet, at, plain);
   conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
   if (isLive && value !== undefined) conversion.results.push({ sheet, at, value, unit: '' });
-  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };
+  return {
+    at,
+    role: 'result',
+    formula: plain,
+    ...valued(value),
+    ...(value === undefined ? {} : digitsOf(value)),
+    ...(array && { array }),
+  };
 }
 
 const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined =>
@@ -85,7 +94,7 @@ const ANY_WAY = /^(MAX|MIN|SUM|SUMSQ|COUNT|AVERAGE)$/;
 /** A table inside another formula stays whole where one value of it is asked for, or its order does not matter. */
 function isIndexed(tree: FormulaNode, call: FormulaNode): boolean {
   const parent = parentOf(tree, call);
-  const name = parent?.callee?.name?.toUpperCase() ?? '';
+  const name = (parent && calledName(parent)) ?? '';
   const [rows, first, second] = parent?.arguments ?? [];
   return (name === 'INDEX' && rows === call && typeof (second ?? first)?.value === 'number') || ANY_WAY.test(name);
 }
@@ -96,7 +105,7 @@ function replacement(tree: FormulaNode, call: FormulaNode, result: CallBlock): R
   const [, row, column] = parent?.arguments ?? [];
   const wanted = (column ?? row)?.value;
   const cell =
-    parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
+    parent !== undefined && calledName(parent) === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
       ? result.cells[wanted - 1]
       : undefined;
   return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
