@@ -7,9 +7,9 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
-import type { Area } from '../sheet/addresses';
+import { lastPlace, type Place } from '../sheet/addresses';
 import { parseFormula } from '../sheet/formula';
-import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
+import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
@@ -22,7 +22,7 @@ const worthOf = ({ value, formula }: PlanCell): One =>
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
-  private readonly areas = new Map<string, KnownRows | undefined>();
+  private readonly last = new Map<string, Place>();
 
   constructor(sheets: readonly SheetPlan[]) {
     super(call);
@@ -34,10 +34,10 @@ class ValuesBeside extends Evaluator {
     return cells === undefined ? undefined : (cells.get(at) ?? null);
   }
 
-  override area(area: Area): KnownRows | undefined {
-    const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
-    if (!this.areas.has(key)) this.areas.set(key, super.area(area));
-    return this.areas.get(key);
+  protected override lastOf(sheet: string): Place {
+    const known = this.last.get(sheet) ?? lastPlace(this.sheets.get(sheet)?.keys() ?? []);
+    this.last.set(sheet, known);
+    return known;
   }
 
   protected override spilledAt(): Known {

@@ -1,6 +1,6 @@
 // Formulas as trees with positions, and rewriting by position. The parser is a library; this file is the only one that knows it.
 import { parse, parseA1Ref, tokenize } from '@borgar/fx';
-import { type Area, fixedArea, fixedCell, isOneCell } from './addresses';
+import { type Area, columnName, fixedArea, fixedCell, isOneCell, sheetPrefix } from './addresses';
 
 /** As long as a cell of any program takes. */
 export const LONGEST_FORMULA = 8192;
@@ -52,6 +52,25 @@ export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   return { sheet, top, left, bottom, right };
 }
 
+/** The last row and column of a sheet, counted from 0. */
+const LAST = { row: 1_048_575, column: 16_383 };
+
+/** Whole columns or rows: `C:C`. */
+export function beamOf(node: FormulaNode, homeSheet: string): Area | undefined {
+  if (node.type !== 'ReferenceIdentifier' || node.kind !== 'beam' || typeof node.value !== 'string') return undefined;
+  const { context = [], range = {} } = partsOf(node.value);
+  const [sheet = homeSheet] = context;
+  if (context.length > 1 || sheet.includes(':')) return undefined;
+  const { top, left, bottom, right } = range;
+  return { sheet, top: top ?? 0, left: left ?? 0, bottom: bottom ?? LAST.row, right: right ?? LAST.column };
+}
+
+/** `Sheet!$C:$C`, of whole columns or rows. */
+export const fixedBeam = ({ sheet, top, left, bottom, right }: Area): string =>
+  top === 0 && bottom === LAST.row
+    ? `${sheetPrefix(sheet)}$${columnName(left)}:$${columnName(right)}`
+    : `${sheetPrefix(sheet)}$${top + 1}:$${bottom + 1}`;
+
 type Side = 'top' | 'left' | 'bottom' | 'right';
 
 interface RefParts {
@@ -73,8 +92,15 @@ export function ownFunction(node: FormulaNode): string | undefined {
   return name?.startsWith('ENCL.') === true ? name.slice(5) : undefined;
 }
 
+/** What a file puts before functions that came after the first programs. */
+const NEWER = /^(_XLFN\.|_XLWS\.)+/;
+
+/** Name of the function that is called, in capitals, as people type it. */
+export const functionName = (node: FormulaNode): string | undefined =>
+  node.type === 'CallExpression' ? node.callee?.name?.toUpperCase().replace(NEWER, '') : undefined;
+
 /** The parts of a node, in the order of the formula. */
-function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
+export function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
   return [
     ...(callee?.body === undefined ? [] : [callee as FormulaNode]),
     ...declarations.map(({ init }) => init),
