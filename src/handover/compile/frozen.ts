@@ -3,6 +3,7 @@ import type { Card } from '../../core/card';
 import type { Cell } from '../../core/kinds';
 import { number } from '../../plain/spreadsheet';
 import type { ConversionContext } from './context';
+import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
 import { address, fixedCell } from '../../sheet/addresses';
 import { areaOf, type FormulaNode, walk } from '../../sheet/formula';
@@ -30,6 +31,7 @@ function watched(
   sheet: string,
 ): readonly Watched[] | undefined {
   const found = new Map<string, Watched>();
+  if (reachesUnseen(tree)) return undefined;
   for (const node of walk(tree)) {
     if (node.type !== 'ReferenceIdentifier') continue;
     const area = areaOf(node, sheet);
@@ -38,9 +40,9 @@ function watched(
       for (let c = area.left; c <= area.right; c++) {
         const value = exportedValue(context, area.sheet, address(r, c));
         const conditions = sameAs(fixedCell(area.sheet, r, c), value);
-        if (conditions === undefined || value === undefined || isRows(value) || isFault(value)) return undefined;
+        if (conditions === undefined || value === undefined || isRows(value)) return undefined;
         const name = `${area.sheet === sheet ? '' : `${area.sheet} `}${address(r, c)}`;
-        found.set(name, { name, value: value ?? '', conditions });
+        found.set(name, { name, value: isFault(value) ? value.cellError : (value ?? ''), conditions });
       }
     }
   }
@@ -67,7 +69,8 @@ export function frozen(
     .join('; ');
   const holds = steps.row({
     label: 'inputs as sent',
-    formula: allOf(cells.flatMap(({ conditions }) => conditions)),
+    // a cell that holds an error now is not as it was sent
+    formula: `IFERROR(${allOf(cells.flatMap(({ conditions }) => conditions))},FALSE)`,
     value: true,
     words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),

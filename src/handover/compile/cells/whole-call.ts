@@ -1,4 +1,6 @@
 // A cell that is one call of ours, with all that the call spills.
+import { unfollowed } from '../arguments/expression';
+import { MOST_LISTED } from '../calls/block';
 import { digitsOf } from '../digits';
 import type { Card } from '../../../core/card';
 import { formOfCard } from '../../../plain/forms';
@@ -41,7 +43,7 @@ function spillOf(id: string, result: Known, at: string): SpilledCall {
 export function wholeCell(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
   const id = ownFunction(tree) ?? '';
   const result = conversion.source.result(sheet, at);
-  if (result === undefined || isFault(result)) return [faultyCell(conversion, sheet, at, formula, tree)];
+  if (result === undefined || isFault(result)) return faultyCells(conversion, sheet, at, formula, tree);
   const table = isRows(result) && id === 'JOINT.TABLE' ? jointCells(conversion, sheet, at, tree, result) : undefined;
   return (
     table ??
@@ -50,9 +52,11 @@ export function wholeCell(conversion: Conversion, sheet: string, at: string, for
   );
 }
 
-function faultyCell({ source, findings }: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell {
+function faultyCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
+  const { source, findings } = conversion;
   const id = ownFunction(tree) ?? '';
   const worth = source.value(sheet, at);
+  if (!isFault(worth) && worth !== undefined) return fixedCells(conversion, sheet, at, formula, tree, spillOf(id, worth, at));
   const answer = call(
     id,
     (tree.arguments ?? []).map(part => source.evaluate(part, sheet)),
@@ -61,7 +65,7 @@ function faultyCell({ source, findings }: Conversion, sheet: string, at: string,
     ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
     : `${id}: its inputs are not known here`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
-  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` };
+  return [{ at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` }];
 }
 
 function liveCells(
@@ -97,10 +101,22 @@ const NOT_FOLLOWED: Readonly<Record<string, string>> = {
   'JOINT.TABLE': 'inputs that are no plain range, a base and units in headings are not followed',
 };
 
-const whyFixed = (card: Card | undefined): string =>
-  card?.notLive ??
-  NOT_FOLLOWED[card?.id ?? ''] ??
-  (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
+function whyFixed({ source }: Conversion, card: Card | undefined, tree: FormulaNode, sheet: string): string {
+  const name = unfollowed(tree, source, sheet);
+  if (name !== undefined) return `${name} is not followed`;
+  const most = (tree.arguments ?? []).reduce((count, part) => Math.max(count, countOf(source.evaluate(part, sheet))), 0);
+  if (card !== undefined && formOfCard(card.id) !== undefined && most > MOST_LISTED)
+    return `a list of ${most} cells is not followed, of ${MOST_LISTED} at most`;
+  return (
+    card?.notLive ??
+    NOT_FOLLOWED[card?.id ?? ''] ??
+    (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS)
+      ? 'its inputs cannot be followed'
+      : 'no plain formula')
+  );
+}
+
+const countOf = (value: Known): number => (isRows(value) ? value.length * (value[0]?.length ?? 0) : 1);
 
 function fixedCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode, spill: SpilledCall): PlanCell[] {
   const card = CARDS.get(ownFunction(tree) ?? '');
@@ -108,7 +124,7 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
     sheet,
     at,
     what: 'value, not live',
-    words: `${card?.id ?? ''}: ${whyFixed(card)}`,
+    words: `${card?.id ?? ''}: ${whyFixed(conversion, card, tree, sheet)}`,
     values: spill.values.length,
   });
   const formulaOf = frozen(conversion, card, tree, sheet, at);
