@@ -22,7 +22,7 @@ export interface FormulaNode {
 }
 
 /** So many trees are kept; a sheet is read several times, and its formulas repeat. */
-const MOST_KEPT = 5000;
+const MOST_KEPT = 20_000;
 const kept = new Map<string, FormulaNode | undefined>();
 
 export function parseFormula(formula: string): FormulaNode | undefined {

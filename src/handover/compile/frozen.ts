@@ -6,7 +6,8 @@ import type { ConversionContext } from './context';
 import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
 import { address, fixedCell } from '../../sheet/addresses';
-import { areaOf, type FormulaNode, walk } from '../../sheet/formula';
+import { areaOf, type FormulaNode, functionName, walk } from '../../sheet/formula';
+import { ERROR_CODE } from '../../sheet/known';
 import { allOf, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
 import { isFault, isRows } from '../../sheet/workbook-values';
@@ -49,6 +50,10 @@ function watched(
   return found.size > MOST_WATCHED ? undefined : [...found.values()];
 }
 
+const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
+  cells.some(({ value }) => typeof value === 'string' && ERROR_CODE.test(value)) ||
+  [...walk(tree)].some(node => /^(IFERROR|IFNA|ISERROR)$/.test(functionName(node) ?? ''));
+
 /**
  * Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or undefined where it
  * stays a bare value.
@@ -63,14 +68,15 @@ export function frozen(
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
   steps.heading(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
+  const same = allOf(cells.flatMap(({ conditions }) => conditions));
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
     .join('; ');
   const holds = steps.row({
     label: 'inputs as sent',
-    // a cell that holds an error now is not as it was sent
-    formula: `IFERROR(${allOf(cells.flatMap(({ conditions }) => conditions))},FALSE)`,
+    // round a call that may be an error, a cell that holds one now is not as it was sent
+    formula: mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same,
     value: true,
     words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),

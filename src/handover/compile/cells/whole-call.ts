@@ -154,6 +154,7 @@ function jointCells(
   const { row, column } = cellPosition(at);
   let live = 0;
   let fixed = 0;
+  const without = new Map<number, string[]>();
   const cells = rows.flatMap((line, r) =>
     line.map((_, c): PlanCell => {
       const place = address(row + r, column + c);
@@ -161,6 +162,7 @@ function jointCells(
       if (r === 0) return { at: place, role: 'header', value };
       if (formula === undefined) {
         fixed += 1;
+        without.set(row + r + 1, [...(without.get(row + r + 1) ?? []), name]);
         return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
       }
       live += 1;
@@ -182,8 +184,17 @@ function jointCells(
       sheet,
       at,
       what: 'value, not live',
-      words: 'JOINT.TABLE: outputs without a value for these inputs',
+      words: `JOINT.TABLE: outputs without a value for these inputs: ${namedRows(without)}`,
       values: fixed,
     });
   return cells;
+}
+
+/** So many rows are named; the rest is counted. */
+const MOST_ROWS = 8;
+
+function namedRows(outputs: ReadonlyMap<number, readonly string[]>): string {
+  const named = [...outputs].slice(0, MOST_ROWS).map(([row, names]) => `row ${row} (${names.join(', ')})`);
+  const left = outputs.size - named.length;
+  return `${named.join('; ')}${left > 0 ? `; and ${left} more rows` : ''}`;
 }
