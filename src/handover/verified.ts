@@ -7,7 +7,7 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
-import { lastPlace, type Place } from '../sheet/addresses';
+import { cellPosition, lastPlace, type Place } from '../sheet/addresses';
 import { parseFormula } from '../sheet/formula';
 import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
@@ -60,7 +60,11 @@ export interface Verified {
 
 /** A copy that would not be true is not made. */
 export class UntrueCopy extends Error {
-  constructor(readonly cells: readonly string[]) {
+  /** @param rows where they stand: `Variants_1!7`. */
+  constructor(
+    readonly cells: readonly string[],
+    readonly rows: readonly string[] = [],
+  ) {
     super(
       `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give ` +
         `another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
@@ -76,6 +80,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
   const values = new ValuesBeside([...sheets, ...beside]);
   const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
+  const rows = new Set<string>();
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];
     const cells = sheet.cells.map(cell => {
@@ -89,6 +94,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
       // a step that is not looked at may have no value: a root of less than nothing, a division by nothing, and no other error
       if (cell.value === undefined && isFault(given) && NO_NUMBER.includes(given.cellError)) return cell;
       if (own.has(sheet.name)) {
+        rows.add(`${sheet.name}!${cellPosition(cell.at).row + 1}`);
         untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
         return cell;
       }
@@ -104,7 +110,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
     return { ...sheet, cells };
   });
-  if (untrue.length > 0) throw new UntrueCopy(untrue);
+  if (untrue.length > 0) throw new UntrueCopy(untrue, [...rows]);
   return { sheets: judged, findings };
 }
 

@@ -82,9 +82,12 @@ export function frozen(
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
   });
   steps.gap();
-  return value => {
-    if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;
-    const shown = typeof value === 'number' ? number(value).text : quoted(value);
-    return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
-  };
+  return value => (typeof value === 'boolean' ? undefined : whileSent(holds, value));
+}
+
+/** A value while a cell says that its inputs are as they were sent; undefined where it is too long for a formula. */
+export function whileSent(holds: string, value: Cell): string | undefined {
+  if (typeof value === 'string' && value.length > LONGEST) return undefined;
+  const shown = typeof value === 'number' ? number(value).text : typeof value === 'boolean' ? String(value).toUpperCase() : quoted(value);
+  return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
 }

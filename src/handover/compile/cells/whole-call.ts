@@ -11,7 +11,7 @@ import { type FormulaNode, ownFunction } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
 import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
 import type { Conversion } from '../conversion';
-import { frozen } from '../frozen';
+import { frozen, whileSent } from '../frozen';
 import { LOOK_UPS } from '../lookups';
 import { cellOf, typed } from './cell-value';
 import { worked } from './nested-calls';
@@ -155,9 +155,18 @@ function jointCells(
   let live = 0;
   let fixed = 0;
   const without = new Map<number, string[]>();
+  const untrue = new Map<number, string[]>();
   const cells = rows.flatMap((line, r) =>
     line.map((_, c): PlanCell => {
       const place = address(row + r, column + c);
+      const sent = table.sentIf(r);
+      if (sent !== undefined) {
+        untrue.set(row + r + 1, ['all as sent']);
+        fixed += 1;
+        const shown = cellOf(line[c] as Known) ?? '';
+        const kept = whileSent(sent, shown);
+        return { at: place, role: 'result', value: shown, ...digitsOf(shown), ...(kept === undefined ? {} : { formula: `=${kept}` }) };
+      }
       const { name, formula, value, unit, lower, upper } = table.cell(r, c);
       if (r === 0) return { at: place, role: 'header', value };
       if (formula === undefined) {
@@ -184,7 +193,7 @@ function jointCells(
       sheet,
       at,
       what: 'value, not live',
-      words: `JOINT.TABLE: outputs without a value for these inputs: ${namedRows(without)}`,
+      words: `JOINT.TABLE: outputs without a value for these inputs: ${namedRows(new Map([...without, ...untrue]))}`,
       values: fixed,
     });
   return cells;
