@@ -22,17 +22,6 @@ function joined(parts: readonly One[], between = ''): One {
   return texts.includes(undefined) ? undefined : joinedTexts(texts as string[], between);
 }
 
-/** A number as text in a format of noughts alone: the others depend on the language of the program. */
-function formatted([value, format]: readonly Known[]): Known {
-  const [number, form] = [scalar(value), scalar(format)];
-  if (isFault(number)) return number;
-  if (typeof number !== 'number' || typeof form !== 'string' || !/^0(\.0{1,8})?$/.test(form) || Math.abs(number) >= 1e9) return undefined;
-  const places = form.length === 1 ? 0 : form.length - 2;
-  const scaled = Number((Math.abs(number) * 10 ** places).toPrecision(15));
-  const text = (Math.round(scaled) / 10 ** places).toFixed(places);
-  return number < 0 && Number(text) !== 0 ? `-${text}` : text;
-}
-
 function found([part, text, from = 1]: readonly Known[]): Known {
   const sought = printed(scalar(part));
   if (sought === undefined) return undefined;
@@ -72,7 +61,6 @@ export const TEXTS: Readonly<Record<string, Native>> = {
     const [a, b] = args.map(arg => printed(scalar(arg)));
     return a === undefined || b === undefined ? undefined : a === b;
   },
-  TEXT: formatted,
   CONCATENATE: args => (args.some(isRows) ? undefined : joined(args.map(scalar))),
   CONCAT: args => joined(cellsOf(args)),
   TEXTJOIN: textJoined,

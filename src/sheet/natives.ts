@@ -8,7 +8,6 @@ import {
   isRows,
   type Known,
   NO_NUMBER,
-  NO_VALUE,
   NOT_FOUND,
   type One,
   rowsOf,

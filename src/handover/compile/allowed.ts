@@ -2,7 +2,7 @@
 const words = (...rows: readonly string[]): ReadonlySet<string> => new Set(rows.flatMap(row => row.split(' ')));
 
 /** Functions that a file stores with a mark, because the first programs did not have them. */
-const MARKED = words('IFNA IFS SWITCH CONCAT TEXTJOIN MAXIFS MINIFS CEILING.MATH FLOOR.MATH');
+const MARKED = words('IFNA IFS SWITCH CONCAT TEXTJOIN MAXIFS MINIFS');
 
 export const PLAIN: ReadonlySet<string> = new Set([
   ...words(
@@ -16,11 +16,11 @@ export const PLAIN: ReadonlySet<string> = new Set([
 ]);
 
 /** Functions that a step says in those of the list. */
-export const TRANSLATED: ReadonlySet<string> = new Set(['XLOOKUP']);
+export const TRANSLATED: ReadonlySet<string> = words('XLOOKUP CEILING.MATH FLOOR.MATH');
 
 const STORED = /^_XLFN\./;
 
 export const isPlain = (name: string): boolean => PLAIN.has(name.toUpperCase().replace(STORED, ''));
 
-/** A name as a file stores it. */
-export const storedName = (name: string): string => (MARKED.has(name) ? `_xlfn.${name}` : name);
+/** A name as a file stores it; up or down to a multiple is the same without .MATH where a step is given. */
+export const storedName = (name: string): string => (MARKED.has(name) ? `_xlfn.${name}` : name.replace(/\.MATH$/, ''));

@@ -24,9 +24,13 @@ export function unfollowed(tree: FormulaNode | null, source: WorkbookValues, she
   return undefined;
 }
 
-/** XLOOKUP that looks for the same, from the first. */
-const isTranslatable = ({ arguments: [, , , , how = null, order = null] = [] }: FormulaNode): boolean =>
-  (how === null || how.value === 0) && (order === null || order.value === 1);
+/** XLOOKUP that looks for the same, from the first; CEILING.MATH and FLOOR.MATH with a step and no mode. */
+function isTranslatable(node: FormulaNode): boolean {
+  const args = node.arguments ?? [];
+  if (functionName(node) !== 'XLOOKUP') return args.length === 2;
+  const [, , , , how = null, order = null] = args;
+  return (how === null || how.value === 0) && (order === null || order.value === 1);
+}
 
 function spillArea(node: FormulaNode, source: WorkbookValues, sheet: string): string | undefined {
   const [of = null] = node.arguments ?? [];
