@@ -1,19 +1,7 @@
 // The functions of ordinary sheets, as every program works them out: undefined where programs differ.
 import { normalTail } from '../core/maths';
 import type { CellError } from '../core/kinds';
-import {
-  BY_ZERO,
-  finite,
-  isFault,
-  isRows,
-  type Known,
-  NO_NUMBER,
-  NOT_FOUND,
-  type One,
-  rowsOf,
-  scalar,
-  withNumbers,
-} from './known';
+import { BY_ZERO, finite, isFault, isRows, type Known, NO_NUMBER, NOT_FOUND, type One, rowsOf, scalar, withNumbers } from './known';
 import { CONDITIONS } from './native-conditions';
 import { hlookup, index, lookup, match, vlookup, xlookup } from './native-lookups';
 import { TEXTS } from './native-texts';
