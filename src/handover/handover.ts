@@ -14,7 +14,7 @@ import type { SourceWorkbook } from '../sheet/workbook-values';
 import { sourcesSheet } from './pages/sources';
 import { cellText } from '../sheet/cell-text';
 import type { Paper, TitleBlock } from './pages/title-block';
-import { verified } from './verified';
+import { UntrueCopy, verified } from './verified';
 
 export interface Handover {
   readonly plan: WorkbookPlan;
@@ -30,8 +30,30 @@ export interface Making {
   readonly pngOf?: SvgToPng;
 }
 
-export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, { paper = 'A4', pngOf }: Making = {}): Handover {
-  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES);
+/** A variant whose formulas would not be true stays behind as values, alone; anything else untrue stops the copy. */
+export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, making: Making = {}): Handover {
+  const untrue = new Set<string>();
+  for (;;) {
+    try {
+      return handedOver(workbook, looks, title, making, untrue);
+    } catch (fault) {
+      const rows = fault instanceof UntrueCopy ? fault.rows.filter(row => !untrue.has(row)) : [];
+      if (!(fault instanceof UntrueCopy) || rows.length === 0 || !fault.rows.every(isVariant)) throw fault;
+      rows.forEach(row => untrue.add(row));
+    }
+  }
+}
+
+const isVariant = (row: string): boolean => /^Variants(_\d+)+!/.test(row);
+
+function handedOver(
+  workbook: SourceWorkbook,
+  looks: Looks,
+  title: TitleBlock,
+  { paper = 'A4', pngOf }: Making,
+  untrue: ReadonlySet<string>,
+): Handover {
+  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES, untrue);
   const { data, names, source } = copy;
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
   const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`]

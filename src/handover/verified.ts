@@ -7,9 +7,9 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
-import type { Area } from '../sheet/addresses';
+import { cellPosition, lastPlace, type Place } from '../sheet/addresses';
 import { parseFormula } from '../sheet/formula';
-import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
+import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
@@ -22,7 +22,7 @@ const worthOf = ({ value, formula }: PlanCell): One =>
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
-  private readonly areas = new Map<string, KnownRows | undefined>();
+  private readonly last = new Map<string, Place>();
 
   constructor(sheets: readonly SheetPlan[]) {
     super(call);
@@ -34,10 +34,10 @@ class ValuesBeside extends Evaluator {
     return cells === undefined ? undefined : (cells.get(at) ?? null);
   }
 
-  override area(area: Area): KnownRows | undefined {
-    const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
-    if (!this.areas.has(key)) this.areas.set(key, super.area(area));
-    return this.areas.get(key);
+  protected override lastOf(sheet: string): Place {
+    const known = this.last.get(sheet) ?? lastPlace(this.sheets.get(sheet)?.keys() ?? []);
+    this.last.set(sheet, known);
+    return known;
   }
 
   protected override spilledAt(): Known {
@@ -60,7 +60,11 @@ export interface Verified {
 
 /** A copy that would not be true is not made. */
 export class UntrueCopy extends Error {
-  constructor(readonly cells: readonly string[]) {
+  /** @param rows where they stand: `Variants_1!7`. */
+  constructor(
+    readonly cells: readonly string[],
+    readonly rows: readonly string[] = [],
+  ) {
     super(
       `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give ` +
         `another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
@@ -76,6 +80,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
   const values = new ValuesBeside([...sheets, ...beside]);
   const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
+  const rows = new Set<string>();
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];
     const cells = sheet.cells.map(cell => {
@@ -90,6 +95,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
       // a step that is not looked at may have no value: a root of less than nothing, a division by nothing, and no other error
       if (cell.value === undefined && isFault(given) && NO_NUMBER.includes(given.cellError)) return cell;
       if (own.has(sheet.name)) {
+        rows.add(`${sheet.name}!${cellPosition(cell.at).row + 1}`);
         untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
         return cell;
       }
@@ -105,7 +111,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
     return { ...sheet, cells };
   });
-  if (untrue.length > 0) throw new UntrueCopy(untrue);
+  if (untrue.length > 0) throw new UntrueCopy(untrue, [...rows]);
   return { sheets: judged, findings };
 }
 

@@ -1,7 +1,7 @@
 // Formulas as trees with positions, and rewriting by position. The parser is a library; pieces without a tree are in
 // formula-tokens.ts.
 import { parse, parseA1Ref, tokenize } from '@borgar/fx';
-import { type Area, fixedArea, fixedCell, isOneCell } from './addresses';
+import { type Area, columnName, fixedArea, fixedCell, isOneCell, sheetPrefix } from './addresses';
 
 /** As long as a cell of any program takes. */
 export const LONGEST_FORMULA = 8192;
@@ -23,7 +23,7 @@ export interface FormulaNode {
 }
 
 /** So many trees are kept; a sheet is read several times, and its formulas repeat. */
-const MOST_KEPT = 5000;
+const MOST_KEPT = 20_000;
 const kept = new Map<string, FormulaNode | undefined>();
 
 export function parseFormula(formula: string): FormulaNode | undefined {
@@ -52,6 +52,25 @@ export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   if (typeof top !== 'number' || typeof left !== 'number' || typeof bottom !== 'number' || typeof right !== 'number') return undefined;
   return { sheet, top, left, bottom, right };
 }
+
+/** The last row and column of a sheet, counted from 0. */
+const LAST = { row: 1_048_575, column: 16_383 };
+
+/** Whole columns or rows: `C:C`. */
+export function beamOf(node: FormulaNode, homeSheet: string): Area | undefined {
+  if (node.type !== 'ReferenceIdentifier' || node.kind !== 'beam' || typeof node.value !== 'string') return undefined;
+  const { context = [], range = {} } = partsOf(node.value);
+  const [sheet = homeSheet] = context;
+  if (context.length > 1 || sheet.includes(':')) return undefined;
+  const { top, left, bottom, right } = range;
+  return { sheet, top: top ?? 0, left: left ?? 0, bottom: bottom ?? LAST.row, right: right ?? LAST.column };
+}
+
+/** `Sheet!$C:$C`, of whole columns or rows. */
+export const fixedBeam = ({ sheet, top, left, bottom, right }: Area): string =>
+  top === 0 && bottom === LAST.row
+    ? `${sheetPrefix(sheet)}$${columnName(left)}:$${columnName(right)}`
+    : `${sheetPrefix(sheet)}$${top + 1}:$${bottom + 1}`;
 
 type Side = 'top' | 'left' | 'bottom' | 'right';
 
@@ -101,7 +120,7 @@ export function worksOnRanges(formula: string): boolean {
 }
 
 /** The parts of a node, in the order of the formula. */
-function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
+export function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
   return [
     ...(callee?.type === undefined || callee.type === 'Identifier' ? [] : [callee as FormulaNode]),
     ...declarations.map(({ init }) => init),

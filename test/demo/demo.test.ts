@@ -30,7 +30,7 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
     const result = source.result(sheet.name, cell.at);
     if (!isTable(result)) continue;
     const { row, column } = cellPosition(cell.at);
-    source.spill(sheet.name, row, column, result as never);
+    source.spill(sheet.name, cell.at, result as never);
     result.forEach((line, r) => line.forEach((_, c) => anchors.set(`${sheet.name}!${address(row + r, column + c)}`, cell.at)));
   }
 

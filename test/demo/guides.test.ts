@@ -22,7 +22,7 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
         continue;
       }
       const { row, column } = cellPosition(at);
-      source.spill(sheet.name, row, column, result as never);
+      source.spill(sheet.name, at, result as never);
       (result as unknown[][]).forEach((line, r) =>
         line.forEach((one, c) => values.set(`${sheet.name}!${address(row + r, column + c)}`, one)),
       );

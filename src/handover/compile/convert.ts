@@ -34,14 +34,26 @@ export interface HandoverCopy {
   readonly figures: Figures;
 }
 
-export function convert(home: SourceWorkbook, looks: Looks = () => ({}), mostFigures = 0): HandoverCopy {
+/** @param untrue rows of variants that stay values: `Variants_1!7`. */
+export function convert(
+  home: SourceWorkbook,
+  looks: Looks = () => ({}),
+  mostFigures = 0,
+  untrue: ReadonlySet<string> = new Set(),
+): HandoverCopy {
   const converted = new Map<string, Converted>();
-  const copy = copied(home, looks, converted, mostFigures);
+  const copy = copied(home, looks, converted, mostFigures, untrue);
   // texts that became numbers on the way are numbers from the start the second time
-  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures);
+  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures, untrue);
 }
 
-function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Converted>, mostFigures: number): HandoverCopy {
+function copied(
+  home: SourceWorkbook,
+  looks: Looks,
+  converted: Map<string, Converted>,
+  mostFigures: number,
+  untrue: ReadonlySet<string>,
+): HandoverCopy {
   const names = new SheetNames();
   const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
   const source = new WorkbookValues(workbook, call);
@@ -51,7 +63,7 @@ function copied(home: SourceWorkbook, looks: Looks, converted: Map<string, Conve
   const conversion: Conversion = {
     ...context,
     steps,
-    joints: new JointSheets(context, names, mostFigures),
+    joints: new JointSheets(context, names, mostFigures, untrue),
     findings: [...changes],
     results: [],
     refused,

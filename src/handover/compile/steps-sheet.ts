@@ -3,6 +3,7 @@ import type { Cell } from '../../core/kinds';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
 import { address, fixedCell } from '../../sheet/addresses';
+import { LONGEST_FORMULA } from '../../sheet/formula';
 
 export interface StepRow {
   readonly label: string;
@@ -54,6 +55,12 @@ export class StepsSheet {
   backTo([next, cells]: readonly [number, number]): void {
     this.next = next;
     this.cells.length = cells;
+  }
+
+  /** Whether a formula that was written since is longer than a cell takes. */
+  hasTooLong([, cells]: readonly [number, number]): boolean {
+    for (let i = cells; i < this.cells.length; i++) if ((this.cells[i]?.formula?.length ?? 0) > LONGEST_FORMULA) return true;
+    return false;
   }
 
   gap(): void {

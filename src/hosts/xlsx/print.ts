@@ -36,7 +36,11 @@ const widthPt = (plan: SheetPlan): number => plan.widths.reduce((sum, _, col) =>
 
 const pagesWide = (plan: SheetPlan): number => Math.max(1, Math.ceil((widthPt(plan) * LEAST_SCALE) / setUpOf(plan).roomPt[0]));
 
-const rowsOf = (heightsPt: ReadonlyMap<number, number>): number => Math.max(0, ...heightsPt.keys()) + 1;
+function rowsOf(heightsPt: ReadonlyMap<number, number>): number {
+  let last = 0;
+  for (const row of heightsPt.keys()) last = Math.max(last, row);
+  return last + 1;
+}
 
 /** Of the rows from the first on, before the last. */
 const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: number): number =>

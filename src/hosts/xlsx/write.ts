@@ -82,7 +82,7 @@ const SPARE_COLUMNS = 12;
 /** Where the formulas alone are locked, what is blank is open: see the repair of the columns. */
 function widthsOf(plan: SheetPlan, cells: readonly PlacedCell[]): readonly number[] {
   if (plan.locked !== 'formulas') return plan.widths;
-  const count = Math.max(plan.widths.length, ...cells.map(({ area }) => area.right + 1)) + SPARE_COLUMNS;
+  const count = cells.reduce((most, { area }) => Math.max(most, area.right + 1), plan.widths.length) + SPARE_COLUMNS;
   return Array.from({ length: count }, (_, col) => plan.widths[col] ?? PLAIN_WIDTH);
 }
 

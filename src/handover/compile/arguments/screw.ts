@@ -6,6 +6,7 @@ import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
 import { quoted } from '../inputs';
 import { unchanged } from '../unchanged';
+import { textStep } from './expression';
 import { type BoundArgument, type Argument, isLiteral, cellOf, addressOf, oneCell } from './argument';
 
 const SCREW_PARTS = [
@@ -48,6 +49,9 @@ export function sizeKey(context: ConversionContext, argument: Argument, row: str
   const raw = area === undefined ? undefined : context.source.value(area.sheet, addressOf(area));
   if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
     return { key: cellOf(area), conditions: [], live: true };
+  const worth = area === undefined && argument.node !== null ? context.source.evaluate(argument.node, argument.sheet) : undefined;
+  const step = typeof worth === 'string' && worth.toLowerCase() === row.toLowerCase() ? textStep(context, argument, 'size') : undefined;
+  if (step !== undefined) return { key: step, conditions: [], live: true };
   const conditions = unchanged(context, argument);
   return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) || row === OWN };
 }

@@ -9,6 +9,7 @@ import type { Form } from '../../../plain/tree';
 import { call } from '../../../registry';
 import { isRows, type Known } from '../../../sheet/workbook-values';
 import type { Argument } from '../arguments/argument';
+import { unfollowed } from '../arguments/expression';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import { blockTitle } from '../labels';
@@ -17,6 +18,9 @@ import { boundForm, boundLookUp } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
 import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
 
+/** A longer list is one formula for each of its cells, and one of all of them that is too long. */
+export const MOST_LISTED = 200;
+
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
 /** Writes the block. Undefined where the call has no plain form, or its arguments cannot be followed here. */
@@ -24,7 +28,8 @@ export function block(context: ConversionContext, { card, node, formula, sheet, 
   const preceding = new Map<string, Ref>();
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));
   const raws = args.map(arg => context.source.evaluate(arg.node, sheet));
-  if (raws.includes(undefined)) return undefined;
+  if (raws.includes(undefined) || args.some(arg => unfollowed(arg.node, context.source, sheet) !== undefined)) return undefined;
+  if (raws.some(raw => isRows(raw) && raw.length * (raw[0]?.length ?? 0) > MOST_LISTED)) return undefined;
   const check = NUMBER_CHECKS[card.id];
   if (check !== undefined) return numberCheck(context, card, check, args, raws, blockTitle(context.source, sheet, at, card.id));
   if (card.id === 'CHECK.WORST') return worstCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
@@ -75,6 +80,10 @@ export function block(context: ConversionContext, { card, node, formula, sheet, 
     );
   });
   context.steps.gap();
+  if (context.steps.hasTooLong(mark)) {
+    context.steps.backTo(mark);
+    return undefined;
+  }
   return { cells, live: written.bound.some(b => b.live) };
 }
 

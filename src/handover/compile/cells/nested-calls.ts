@@ -14,6 +14,7 @@ import {
 } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
 import { isRows, type SourceCell } from '../../../sheet/workbook-values';
+import { unfollowed } from '../arguments/expression';
 import { block } from '../calls/block';
 import type { CallBlock } from '../calls/call-site';
 import type { Conversion } from '../conversion';
@@ -56,7 +57,8 @@ export function partOfCell(
 ): PlanCell {
   const names = calls.map(ownFunction).join(', ');
   const fixed = (why: string): PlanCell => {
-    const cell = asValue(conversion, sheet, at, formula, value, why);
+    const lost = calls.map(call => unfollowed(call, conversion.source, sheet)).find(name => name !== undefined);
+    const cell = asValue(conversion, sheet, at, formula, value, lost === undefined ? why : `${why}: ${lost} is not followed`);
     const shown = value === undefined ? undefined : frozen(conversion, undefined, tree, sheet, at)(value);
     return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : digitsOf(value)) };
   };

@@ -9,7 +9,7 @@ import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedColumns, askedOutputs, labelCell, variantBlock } from '../../../joint/table';
 import { type Header } from '../../../joint/headings';
-import { address, columnName, fixedCell } from '../../../sheet/addresses';
+import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
@@ -41,11 +41,15 @@ export class JointSheets {
   private readonly drawn = new Map<string, JointFigure>();
   private left = 0;
 
-  /** @param mostFigures so many variants are drawn. */
+  /**
+   * @param mostFigures so many variants are drawn.
+   * @param untrue rows that stay values: `Variants_1!7`.
+   */
   constructor(
     private readonly context: Omit<ConversionContext, 'inner' | 'steps'>,
     private readonly names: SheetNames,
     private readonly mostFigures: number,
+    private readonly untrue: ReadonlySet<string>,
   ) {}
 
   figures(): Figures {
@@ -94,7 +98,7 @@ export class JointSheets {
         const formula = r === 0 || rows[r]?.[column.column] !== value ? {} : { formula: fixedCell(from.sheet, from.row, from.column) };
         return { name: column.heading, value, unit: '', ...formula };
       };
-      return { sheet: written.sheet, cell };
+      return { sheet: written.sheet, cell, sentIf: r => written.fixedRows.get(r - 1) };
     });
   }
 
@@ -120,6 +124,7 @@ export class JointSheets {
       };
       return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
     });
+    if (written?.fixedRows.has(0) === true) return undefined;
     const isAsked = unchanged(this.context, { node: outputNode, sheet });
     const cell = written === undefined || isAsked === undefined ? undefined : tableCell(written, 1, 0, NONE);
     return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0
@@ -146,7 +151,9 @@ export class JointSheets {
       return c;
     };
     const values = new Map<string, Cell>();
-    const drawn = this.toDraw(variants, given);
+    const isLive = (v: number): boolean => !this.untrue.has(`${name}!${FIRST + v + 1}`);
+    const fixedRows = new Map<number, string>();
+    const drawn = this.toDraw(variants, given, isLive);
     const judged = RULES.filter(rule => variants.some(variant => variant.finding(rule) !== undefined));
     const drawings: (Section & { readonly v: number })[] = [];
     const holding = variants.map((variant, v) => {
@@ -172,6 +179,10 @@ export class JointSheets {
         return `$${columnName(c)}${r + 1}`;
       };
       const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
+      if (!isLive(v)) {
+        fixedRows.set(v, `${sheetPrefix(name)}${row.guards.unchanged()}`);
+        return true;
+      }
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
@@ -187,7 +198,7 @@ export class JointSheets {
       cells,
       print: { landscape: true, repeatRows: FIRST },
     });
-    const written: WrittenVariants = { sheet: name, variants, outputs, heads, values, holding };
+    const written: WrittenVariants = { sheet: name, variants, outputs, heads, values, holding, fixedRows };
     for (const { v, legend, ...drawing } of drawings) {
       const { label } = given[v] as VariantCells;
       const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
@@ -204,10 +215,10 @@ export class JointSheets {
   }
 
   /** Which variants get a figure: each once, however often it is asked for. */
-  private toDraw(variants: readonly Variant[], given: readonly VariantCells[]): ReadonlySet<number> {
+  private toDraw(variants: readonly Variant[], given: readonly VariantCells[], isLive: (v: number) => boolean): ReadonlySet<number> {
     if (this.mostFigures === 0) return new Set();
     const undrawn = variants.flatMap((variant, v) =>
-      this.drawn.has(keyOf(given[v] as VariantCells)) ? [] : [{ v, state: stateOf(variant) }],
+      !isLive(v) || this.drawn.has(keyOf(given[v] as VariantCells)) ? [] : [{ v, state: stateOf(variant) }],
     );
     const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
     this.left += undrawn.length - chosen.length;

@@ -27,6 +27,8 @@ export interface WrittenVariants {
   readonly values: ReadonlyMap<string, Cell>;
   /** Rows with inputs that are not followed. */
   readonly holding: readonly boolean[];
+  /** Variants without formulas, each with the cell that says whether its inputs are as they were sent. */
+  readonly fixedRows: ReadonlyMap<number, string>;
 }
 
 /** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
