@@ -73,7 +73,7 @@ export function tree(text: string, part: string): XmlElement {
     open(tag) {
       const node: Growing = { ...tag, children: [], text: '', inner: tag.to, end: tag.to };
       if (++count > MOST_ELEMENTS) throw new UnreadableFile(`the part "${part}" has more than ${MOST_ELEMENTS} elements`);
-      open.at(-1)?.children.push(node);
+      open[open.length - 1]?.children.push(node);
       root ??= node;
       open.push(node);
     },
@@ -81,7 +81,7 @@ export function tree(text: string, part: string): XmlElement {
       Object.assign(open.pop() ?? {}, { inner, end });
     },
     text(piece) {
-      const node = open.at(-1);
+      const node = open[open.length - 1];
       if (node !== undefined) node.text += piece;
     },
   });

@@ -2,8 +2,10 @@
 import { strFromU8, zipSync } from 'fflate';
 import { cellRef, parseCellRef, readXlsx, type Cell as FoundCell, type Sheet } from 'hucre/xlsx';
 import type { SheetCell } from '../../sheet/port';
-import { callsOurs, fromFile, moved } from './formulas';
-import { NO_WORKBOOK, opened, UnreadableFile } from './gate';
+import { fromPlace, inPlace } from '../../package/shared-formula';
+import { NO_WORKBOOK, UnreadableFile } from '../../package/unreadable';
+import { callsOurs, fromFile } from './formulas';
+import { opened } from './gate';
 
 export { UnreadableFile };
 
@@ -90,7 +92,7 @@ function formulasOf(found: ReadonlyMap<string, FoundCell>): Map<string, string> 
   const formulas = new Map<string, string>();
   for (const { at, cell } of placed) {
     const first = cell.formula === '' && cell.formulaSharedIndex !== undefined ? firstOf.get(cell.formulaSharedIndex) : undefined;
-    const formula = first === undefined ? cell.formula : moved(first.formula, first.at, at);
+    const formula = first === undefined ? cell.formula : inPlace(fromPlace(first.formula, first.at), at);
     if (formula) formulas.set(at, `=${fromFile(formula)}`);
   }
   return formulas;

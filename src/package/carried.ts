@@ -1,0 +1,163 @@
+// What a workbook carries besides what is seen on its sheets: whoever gets the file gets it as well.
+import type { SheetContent } from './cells';
+import type { PackageParts, Relation } from './parts';
+import { attribute, descendants, type XmlElement } from './xml';
+
+export type CarriedKind =
+  | 'hidden sheet'
+  | 'very hidden sheet'
+  | 'hidden rows'
+  | 'hidden columns'
+  | 'comments'
+  | 'threaded comments'
+  | 'persons'
+  | 'path'
+  | 'external link'
+  | 'connections'
+  | 'query'
+  | 'pivot cache'
+  | 'data model'
+  | 'macros'
+  | 'controls'
+  | 'embedded file'
+  | 'custom XML'
+  | 'properties'
+  | 'custom properties'
+  | 'labels'
+  | 'preview picture'
+  | 'task pane'
+  | 'printer settings'
+  | 'changes'
+  | 'other part';
+
+export interface Carried {
+  readonly kind: CarriedKind;
+  readonly part: string;
+  /** Of comments, persons, rows, columns, records, fields: as many as there are; else 1. */
+  readonly count: number;
+  /** The sheet, the path, the address that it leads to. */
+  readonly words?: string;
+}
+
+/** What is worth telling, by the kind of the relation that leads to it; the element that is counted. */
+const TOLD: ReadonlyMap<string, readonly [CarriedKind, RegExp?]> = new Map([
+  ['comments', ['comments', /^comment$/]],
+  ['threadedComment', ['threaded comments', /^threadedComment$/]],
+  ['person', ['persons', /^person$/]],
+  ['externalLink', ['external link']],
+  ['externalLinkPath', ['external link']],
+  ['connections', ['connections', /^connection$/]],
+  ['queryTable', ['query']],
+  ['pivotCacheDefinition', ['pivot cache']],
+  ['powerPivotData', ['data model']],
+  ['vbaProject', ['macros']],
+  ['xlMacrosheet', ['macros']],
+  ['xlIntlMacrosheet', ['macros']],
+  ['dialogsheet', ['macros']],
+  ['ctrlProp', ['controls']],
+  ['control', ['controls']],
+  ['oleObject', ['embedded file']],
+  ['package', ['embedded file']],
+  ['customXml', ['custom XML']],
+  ['xmlMaps', ['custom XML']],
+  ['core-properties', ['properties', /^(creator|lastModifiedBy)$/]],
+  ['extended-properties', ['properties', /^(Company|Manager|HyperlinkBase)$/]],
+  ['custom-properties', ['custom properties', /^property$/]],
+  ['customProperty', ['custom properties']],
+  ['classificationlabels', ['labels', /^label$/]],
+  ['thumbnail', ['preview picture']],
+  ['webextensiontaskpanes', ['task pane', /^taskpane$/]],
+  ['printerSettings', ['printer settings']],
+  ['revisionHeaders', ['changes', /^header$/]],
+] as const);
+
+/** What is seen on a sheet or makes it look so, and what only serves what is told by itself. */
+const SEEN: ReadonlySet<string> = new Set(
+  (
+    'officeDocument worksheet chartsheet styles theme themeOverride sharedStrings calcChain sheetMetadata drawing vmlDrawing legacyDrawing ' +
+    'image chart chartEx chartStyle chartColorStyle chartUserShapes table tableSingleCells hyperlink pivotTable slicer slicerCache ' +
+    'timeline timelineCache diagramData diagramLayout diagramQuickStyle diagramColors diagramDrawing rdRichValue rdRichValueStructure ' +
+    'rdRichValueTypes rdArray richValueRel richStyles rdSupportingPropertyBag rdSupportingPropertyBagStructure FeaturePropertyBag ' +
+    'pivotCacheRecords customXmlProps wordVbaData vbaProjectSignature webextension usernames revisionLog externalLinkAlternateUrl'
+  ).split(' '),
+);
+
+interface SheetSeen extends SheetContent {
+  readonly name: string;
+  readonly part: string;
+  readonly state: 'visible' | 'hidden' | 'veryHidden';
+}
+
+const isXml = (part: string): boolean => /\.(xml|rels)$/i.test(part);
+
+class Carries {
+  readonly found: Carried[] = [];
+  private readonly visited = new Set<string>();
+
+  constructor(private readonly parts: PackageParts) {}
+
+  /** Follows the relations from a part on, each part once. */
+  follow(part: string): void {
+    const from = this.parts.relations(part);
+    for (const relation of from) {
+      if (relation.isOutside) this.outside(part, relation);
+      else if (this.parts.packed.has(relation.target) && !this.visited.has(relation.target)) {
+        this.visited.add(relation.target);
+        this.inside(relation);
+        this.follow(relation.target);
+      }
+    }
+  }
+
+  private inside({ type, target }: Relation): void {
+    const told = TOLD.get(type);
+    if (told === undefined) {
+      if (!SEEN.has(type)) this.found.push({ kind: 'other part', part: target, count: 1, words: type });
+      return;
+    }
+    const [kind, counted] = told;
+    if (kind === 'external link') {
+      for (const { isOutside, target: words } of this.parts.relations(target))
+        if (isOutside) this.found.push({ kind, part: target, count: 1, words });
+      if (!this.parts.relations(target).some(({ isOutside }) => isOutside)) this.found.push({ kind, part: target, count: 1 });
+      return;
+    }
+    const count = kind === 'pivot cache' ? this.records(target) : counted === undefined ? 1 : this.count(target, counted);
+    if (count > 0) this.found.push({ kind, part: target, count });
+  }
+
+  /** Links that a page opens are seen; other addresses are told, but those of external links only once. */
+  private outside(part: string, { type, target: words }: Relation): void {
+    if (!SEEN.has(type) && !/^(externalLink|xlExternalLink)/.test(type)) this.found.push({ kind: 'external link', part, count: 1, words });
+  }
+
+  private count(part: string, counted: RegExp): number {
+    return isXml(part)
+      ? descendants(this.parts.tree(part)).filter(
+          ({ local, text, children, attributes }) =>
+            counted.test(local) && (text !== '' || children.length > 0 || Object.keys(attributes).length > 0),
+        ).length
+      : 1;
+  }
+
+  private records(part: string): number {
+    return Math.max(1, Number(attribute(this.parts.tree(part), 'recordCount')) || 1);
+  }
+}
+
+/** Where the file lay on the computer that saved it. */
+function path(book: XmlElement, part: string): Carried[] {
+  const url = descendants(book).find(({ local }) => local === 'absPath');
+  return url === undefined ? [] : [{ kind: 'path', part, count: 1, words: attribute(url, 'url') ?? '' }];
+}
+
+export function carriedBy(parts: PackageParts, bookPart: string, book: XmlElement, sheets: readonly SheetSeen[]): Carried[] {
+  const carries = new Carries(parts);
+  carries.follow('');
+  const visible = sheets.flatMap(({ name: words, part, state, hiddenRows, hiddenColumns }): Carried[] => [
+    ...(state === 'visible' ? [] : [{ kind: state === 'hidden' ? 'hidden sheet' : 'very hidden sheet', part, count: 1, words } as const]),
+    ...(hiddenRows === 0 ? [] : [{ kind: 'hidden rows', part, count: hiddenRows, words } as const]),
+    ...(hiddenColumns === 0 ? [] : [{ kind: 'hidden columns', part, count: hiddenColumns, words } as const]),
+  ]);
+  return [...visible, ...path(book, bookPart), ...carries.found];
+}
