@@ -77,6 +77,8 @@ export function readPackage(file: Uint8Array): UserPackage {
   });
   const listed = childrenOf(childOf(book.root, 'sheets'), 'sheet');
   const sheetNames = listed.map(sheet => attribute(sheet, 'name') ?? '');
+  const twice = sheetNames.find((name, i) => sheetNames.findIndex(other => other.toLowerCase() === name.toLowerCase()) !== i);
+  if (twice !== undefined) throw new UnreadableFile(`the workbook has the sheet "${twice}" twice`);
   const sheets = listed.flatMap((sheet, i): StoredSheet[] => {
     const id = attributeIn(sheet, /\/relationships$/, 'id');
     const link = book.links.find(candidate => candidate.id === id);
