@@ -1,7 +1,7 @@
 // What a workbook carries besides what is seen on its sheets: whoever gets the file gets it as well.
 import type { SheetContent } from './cells';
 import type { PackageParts, Relation } from './parts';
-import { attribute, descendants, type XmlElement } from './xml';
+import { attribute, descendants, walk, type XmlElement } from './xml';
 
 export type CarriedKind =
   | 'hidden sheet'
@@ -71,11 +71,11 @@ const TOLD: ReadonlyMap<string, readonly [CarriedKind, RegExp?]> = new Map([
   ['revisionHeaders', ['changes', /^header$/]],
 ] as const);
 
-/** What is seen on a sheet or makes it look so, and what only serves what is told by itself. */
+/** Kinds of relation to what is seen on a sheet or makes it look so, and to what only serves what is told by itself. */
 const SEEN: ReadonlySet<string> = new Set(
   (
-    'officeDocument worksheet chartsheet styles theme themeOverride sharedStrings calcChain sheetMetadata drawing vmlDrawing legacyDrawing ' +
-    'image chart chartEx chartStyle chartColorStyle chartUserShapes table tableSingleCells hyperlink pivotTable slicer slicerCache ' +
+    'officeDocument worksheet chartsheet styles theme themeOverride sharedStrings calcChain sheetMetadata drawing vmlDrawing ' +
+    'legacyDrawing image chart chartEx chartStyle chartColorStyle chartUserShapes table tableSingleCells hyperlink pivotTable slicer slicerCache ' +
     'timeline timelineCache diagramData diagramLayout diagramQuickStyle diagramColors diagramDrawing rdRichValue rdRichValueStructure ' +
     'rdRichValueTypes rdArray richValueRel richStyles rdSupportingPropertyBag rdSupportingPropertyBagStructure FeaturePropertyBag ' +
     'pivotCacheRecords customXmlProps wordVbaData vbaProjectSignature webextension usernames revisionLog externalLinkAlternateUrl'
@@ -97,14 +97,13 @@ class Carries {
   constructor(private readonly parts: PackageParts) {}
 
   /** Follows the relations from a part on, each part once. */
-  follow(part: string): void {
-    const from = this.parts.relations(part);
-    for (const relation of from) {
-      if (relation.isOutside) this.outside(part, relation);
+  follow(part: string, isLink = false): void {
+    for (const relation of this.parts.relations(part)) {
+      if (relation.isOutside) this.outside(part, relation, isLink);
       else if (this.parts.packed.has(relation.target) && !this.visited.has(relation.target)) {
         this.visited.add(relation.target);
         this.inside(relation);
-        this.follow(relation.target);
+        this.follow(relation.target, relation.type === 'externalLink');
       }
     }
   }
@@ -126,22 +125,31 @@ class Carries {
     if (count > 0) this.found.push({ kind, part: target, count });
   }
 
-  /** Links that a page opens are seen; other addresses are told, but those of external links only once. */
-  private outside(part: string, { type, target: words }: Relation): void {
-    if (!SEEN.has(type) && !/^(externalLink|xlExternalLink)/.test(type)) this.found.push({ kind: 'external link', part, count: 1, words });
+  /** Links that a reader follows are seen, and what an external link leads to is told with it. */
+  private outside(part: string, { type, target: words }: Relation, isLink: boolean): void {
+    if (!isLink && !SEEN.has(type)) this.found.push({ kind: 'external link', part, count: 1, words });
   }
 
+  /** Elements that say something. */
   private count(part: string, counted: RegExp): number {
-    return isXml(part)
-      ? descendants(this.parts.tree(part)).filter(
-          ({ local, text, children, attributes }) =>
-            counted.test(local) && (text !== '' || children.length > 0 || Object.keys(attributes).length > 0),
-        ).length
-      : 1;
+    if (!isXml(part)) return 1;
+    let count = 0;
+    walk(this.parts.decoded(part).text, part, {
+      close({ local, attributes, to }, inner) {
+        if (counted.test(local) && (inner > to || Object.keys(attributes).length > 0)) count++;
+      },
+    });
+    return count;
   }
 
   private records(part: string): number {
-    return Math.max(1, Number(attribute(this.parts.tree(part), 'recordCount')) || 1);
+    let records = 1;
+    walk(this.parts.decoded(part).text, part, {
+      open(tag, depth) {
+        if (depth === 0) records = Math.max(1, Number(attribute(tag, 'recordCount')) || 1);
+      },
+    });
+    return records;
   }
 }
 

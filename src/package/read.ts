@@ -1,7 +1,7 @@
 // A workbook as its package holds it: what stands in cells as stored, what formulas may refer to, and what goes along unseen.
 import { carriedBy, type Carried } from './carried';
 import { CellReader, sharedTexts, type SheetContent } from './cells';
-import { PackageParts, type Relation } from './parts';
+import { CONTENT_TYPES, PackageParts, type Relation } from './parts';
 import { namesOf, type StoredName, type StoredTable, tableOf } from './tables';
 import { NO_WORKBOOK, UnreadableFile } from './unreadable';
 import { attribute, attributeIn, childOf, childrenOf, descendants, isSet, type XmlElement } from './xml';
@@ -45,7 +45,8 @@ function bookOf(parts: PackageParts): BookPart {
   const part = start.find(({ type }) => type === 'officeDocument')?.target;
   if (part === undefined || !parts.packed.has(part)) throw new UnreadableFile(NO_WORKBOOK);
   const root = parts.tree(part);
-  if (root.local !== 'workbook') throw new UnreadableFile(NO_WORKBOOK);
+  const types = parts.named(CONTENT_TYPES);
+  if (root.local !== 'workbook' || types === undefined || parts.tree(types).local !== 'Types') throw new UnreadableFile(NO_WORKBOOK);
   return { part, root, links: parts.relations(part) };
 }
 

@@ -57,6 +57,8 @@ const ROLE: ReadonlyMap<string, keyof CellPieces> = new Map([
 ]);
 
 class SheetScan {
+  /** Elements that hold rows: a sheet has one. */
+  places = 0;
   private row = -1;
   private column = -1;
   private data: StartTag | undefined;
@@ -132,6 +134,7 @@ class SheetScan {
       this.to.row?.({ tag, row: this.row, inner, end });
     } else if (tag === this.data) {
       this.data = undefined;
+      this.places++;
       this.to.data?.(tag, inner, end);
     }
   }
@@ -140,6 +143,7 @@ class SheetScan {
 export function scanSheet(text: string, part: string, to: SheetWalker): void {
   const scan = new SheetScan(part, to);
   walk(text, part, { open: scan.open.bind(scan), close: scan.close.bind(scan), text: scan.text.bind(scan) });
+  if (scan.places !== 1) throw new UnreadableFile(`the part "${part}" is no sheet with cells`);
 }
 
 /** Whether a row or a column is not to be seen: a size of 0 hides it as well. */

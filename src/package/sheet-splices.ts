@@ -137,7 +137,6 @@ class SheetEdit {
   }
 
   done(): Splice[] {
-    if (this.open.size > 0) throw new RangeError('the sheet has no place for cells');
     for (const area of this.areas) {
       for (const [at, { formula }] of this.changes) {
         const place = cellPosition(at);

@@ -6,8 +6,8 @@ export const MOST_PARTS = 2_000;
 /** A sheet of equal rows packs well; what packs better than this and is not small was made to harm. */
 export const MOST_RATIO = 200;
 export const SMALL_BYTES = 1024 * 1024;
-/** Of parts that are held as a whole: the workbook, its links, tables. Sheets and texts are read as they come. */
-export const MOST_ELEMENTS = 250_000;
+/** Of parts that are held as a whole: the workbook, its links, tables. Others are read as they come. */
+export const MOST_ELEMENTS = 100_000;
 export const MOST_DEPTH = 128;
 
 /** A file that is no workbook, is broken, or is refused. */

@@ -48,12 +48,8 @@ describe('of foreign workbooks', () => {
     const sheet = (zip: Uint8Array): string => (big ? textOf(zip, SHEET).replaceAll('\0', '') : textOf(zip, SHEET));
     expect(sheet(file(name))).toMatch(/<(x:)?v>2<\/(x:)?v>/);
     expect(sheet(bytes)).toBe(sheet(file(name)).replace(/>2<\/(x:)?v>/, '>5</$1v>'.replace('$1', name === 'another prefix' ? 'x:' : '')));
-    const book = textOf(file(name), BOOK);
-    expect(
-      textOf(bytes, BOOK)
-        .replace(/ fullCalcOnLoad="1"/, '')
-        .replace(/<(x:)?calcPr\/>/, ''),
-    ).toBe(book);
+    const bare = (text: string): string => text.replace(/ fullCalcOnLoad="1"/, '').replace(/<(x:)?calcPr\/>/, '');
+    expect(asksAlready ? textOf(bytes, BOOK) : bare(textOf(bytes, BOOK))).toBe(book);
     expect(textOf(bytes, BOOK)).toMatch(/<(x:)?calcPr [^>]*fullCalcOnLoad="1"/);
     for (const part of touched) expect(textOf(bytes, part)).not.toContain('calcChain');
   });
