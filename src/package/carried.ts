@@ -74,11 +74,12 @@ const TOLD: ReadonlyMap<string, readonly [CarriedKind, RegExp?]> = new Map([
 /** Kinds of relation to what is seen on a sheet or makes it look so, and to what only serves what is told by itself. */
 const SEEN: ReadonlySet<string> = new Set(
   (
-    'officeDocument worksheet chartsheet styles theme themeOverride sharedStrings calcChain sheetMetadata drawing vmlDrawing ' +
-    'legacyDrawing image chart chartEx chartStyle chartColorStyle chartUserShapes table tableSingleCells hyperlink pivotTable slicer slicerCache ' +
-    'timeline timelineCache diagramData diagramLayout diagramQuickStyle diagramColors diagramDrawing rdRichValue rdRichValueStructure ' +
-    'rdRichValueTypes rdArray richValueRel richStyles rdSupportingPropertyBag rdSupportingPropertyBagStructure FeaturePropertyBag ' +
-    'pivotCacheRecords customXmlProps wordVbaData vbaProjectSignature webextension usernames revisionLog externalLinkAlternateUrl'
+    'officeDocument worksheet chartsheet styles theme themeOverride sharedStrings calcChain sheetMetadata drawing ' +
+    'vmlDrawing legacyDrawing image chart chartEx chartStyle chartColorStyle chartUserShapes table tableSingleCells ' +
+    'hyperlink pivotTable slicer slicerCache timeline timelineCache diagramData diagramLayout diagramQuickStyle ' +
+    'diagramColors diagramDrawing rdRichValue rdRichValueStructure rdRichValueTypes rdArray richValueRel richStyles ' +
+    'rdSupportingPropertyBag rdSupportingPropertyBagStructure FeaturePropertyBag pivotCacheRecords customXmlProps ' +
+    'wordVbaData vbaProjectSignature webextension usernames revisionLog externalLinkAlternateUrl'
   ).split(' '),
 );
 

@@ -200,7 +200,7 @@ describe('whatever is done to a file', () => {
     const text = `<worksheet xmlns="${MAIN}"><sheetData><row r="1"><c r="A1" t="str"><f t="shared" ref="A1:A2" si="0">B1&amp;"x"</f><v>2</v></c></row><row r="2"><c r="A2"><f t="shared" si="0"/></c></row></sheetData></worksheet>`;
     let [read, refused] = [0, 0];
     fc.assert(
-      fc.property(fc.nat(text.length - 1), fc.constantFrom(...'<>/="&1A x'), (at, character) => {
+      fc.property(fc.nat(text.length - 1), fc.constantFrom(...'<>/="&1A x2B9:'), (at, character) => {
         try {
           const user = readPackage(made({ more: { [SHEET]: text.slice(0, at) + character + text.slice(at + 1) } }));
           edited(user, { cells: new Map([['S', new Map([['A1', { value: 1, formula: 'none' as const }]])]]) });
