@@ -1,6 +1,6 @@
 // What a workbook carries besides what is seen on its sheets: whoever gets the file gets it as well.
 import type { SheetContent } from './cells';
-import type { PackageParts, Relation } from './parts';
+import type { PackageParts, PartLink } from './parts';
 import { attribute, descendants, walk, type XmlElement } from './xml';
 
 export type CarriedKind =
@@ -109,7 +109,7 @@ class Carries {
     }
   }
 
-  private inside({ type, target }: Relation): void {
+  private inside({ type, target }: PartLink): void {
     const told = TOLD.get(type);
     if (told === undefined) {
       if (!SEEN.has(type)) this.found.push({ kind: 'other part', part: target, count: 1, words: type });
@@ -127,7 +127,7 @@ class Carries {
   }
 
   /** Links that a reader follows are seen, and what an external link leads to is told with it. */
-  private outside(part: string, { type, target: words }: Relation, isLink: boolean): void {
+  private outside(part: string, { type, target: words }: PartLink, isLink: boolean): void {
     if (!isLink && !SEEN.has(type)) this.found.push({ kind: 'external link', part, count: 1, words });
   }
 

@@ -7,7 +7,7 @@ import { openZip, type PackedPart, unpacked } from './zip';
 export const CONTENT_TYPES = '[Content_Types].xml';
 
 /** What one part says of another: `type` is the last word of the relation's kind, `worksheet`. */
-export interface Relation {
+export interface PartLink {
   readonly id: string;
   readonly type: string;
   /** The part, or the address outside the package. */
@@ -36,11 +36,10 @@ function targetOf(part: string, target: string): string {
   }
 }
 
-/** Not `Relation` as it stands in a file: read once. */
 export class PackageParts {
   readonly packed: ReadonlyMap<string, PackedPart>;
   private readonly names: ReadonlyMap<string, string>;
-  private readonly related = new Map<string, readonly Relation[]>();
+  private readonly related = new Map<string, readonly PartLink[]>();
 
   constructor(file: Uint8Array) {
     this.packed = openZip(file);
@@ -63,7 +62,7 @@ export class PackageParts {
   }
 
   /** What a part leads to, or with '' what the package does. */
-  relations(part: string): readonly Relation[] {
+  relations(part: string): readonly PartLink[] {
     const known = this.related.get(part);
     if (known !== undefined) return known;
     const list = this.named(relationsPart(part));
@@ -72,7 +71,7 @@ export class PackageParts {
     return found;
   }
 
-  private relation(part: string, link: XmlElement): Relation {
+  private relation(part: string, link: XmlElement): PartLink {
     const type = attribute(link, 'Type') ?? '';
     const target = attribute(link, 'Target') ?? '';
     const isOutside = attribute(link, 'TargetMode') === 'External';

@@ -1,7 +1,7 @@
 // A workbook as its package holds it: what stands in cells as stored, what formulas may refer to, and what goes along unseen.
 import { carriedBy, type Carried } from './carried';
 import { CellReader, sharedTexts, type SheetContent } from './cells';
-import { CONTENT_TYPES, PackageParts, type Relation } from './parts';
+import { CONTENT_TYPES, PackageParts, type PartLink } from './parts';
 import { namesOf, type StoredName, type StoredTable, tableOf } from './tables';
 import { NO_WORKBOOK, UnreadableFile } from './unreadable';
 import { attribute, attributeIn, childOf, childrenOf, descendants, isSet, type XmlElement } from './xml';
@@ -18,7 +18,7 @@ export interface StoredSheet extends SheetContent {
 export interface BookPart {
   readonly part: string;
   readonly root: XmlElement;
-  readonly links: readonly Relation[];
+  readonly links: readonly PartLink[];
 }
 
 export interface UserPackage {
