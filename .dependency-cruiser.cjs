@@ -185,8 +185,14 @@ module.exports = {
     only(
       'file-holds-plans',
       '^src/hosts/xlsx[/.]',
-      ['^src/hosts/xlsx[/.]', '^src/sheet/', '^src/core/kinds[.]ts$', npm('hucre'), npm('fflate'), npm('@borgar/fx')],
+      ['^src/hosts/xlsx[/.]', '^src/(sheet|package)/', '^src/core/kinds[.]ts$', npm('hucre'), npm('fflate'), npm('@borgar/fx')],
       'A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet.',
+    ),
+    only(
+      'package-is-its-own',
+      '^src/package/',
+      ['^src/package/', '^src/sheet/(addresses|formula)[.]ts$', npm('saxes'), npm('fflate'), npm('@borgar/fx')],
+      'A package is bytes, text and places: the same in a worker, on Node and in a test. What its cells mean, and which of them change, is said by those who use it.',
     ),
     only(
       'png-draws-svg',

@@ -1,5 +1,5 @@
 // Formulas in the form of a file. Excel saves the call of a custom function, ENCL.BOSS.OD(…), as _xldudf_ENCL_BOSS_OD(…).
-import { isFunction, stringifyTokens, tokenize, translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx/xlsx';
+import { isFunction, stringifyTokens, tokenize } from '@borgar/fx/xlsx';
 
 /** Namespace and id in capitals, digits and dots: the ids have no underscore, so that the way back is unique. */
 const OURS = /^ENCL\.[A-Z0-9.]+$/i;
@@ -22,7 +22,3 @@ export const fromFile = (formula: string): string =>
 
 export const callsOurs = (formula: string): boolean =>
   namesOurs(formula) && tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));
-
-/** A formula that a file holds once for many cells, as it reads in another of them. */
-export const moved = (formula: string, from: string, to: string): string =>
-  translateFormulaToA1(translateFormulaToR1C1(formula, from), to, { wrapEdges: false });

@@ -5,9 +5,11 @@ import type { FilledRange } from '../../sheet/plan';
 import type { SheetCell } from '../../sheet/port';
 import type { SourceTable } from '../../sheet/workbook-values';
 import { isOwnCall, worksOnRanges } from '../../sheet/formula';
-import { callsOurs, fromFile, moved } from './formulas';
+import { fromPlace, inPlace } from '../../package/shared-formula';
+import { NO_WORKBOOK, UnreadableFile } from '../../package/unreadable';
+import { callsOurs, fromFile } from './formulas';
+import { opened } from './gate';
 import { tablesOf } from './tables';
-import { NO_WORKBOOK, opened, UnreadableFile } from './gate';
 
 export { UnreadableFile };
 
@@ -98,7 +100,7 @@ function formulasOf(found: ReadonlyMap<string, FoundCell>): Map<string, string> 
   const formulas = new Map<string, string>();
   for (const { at, cell } of placed) {
     const first = cell.formula === '' && cell.formulaSharedIndex !== undefined ? firstOf.get(cell.formulaSharedIndex) : undefined;
-    const formula = first === undefined ? cell.formula : moved(first.formula, first.at, at);
+    const formula = first === undefined ? cell.formula : inPlace(fromPlace(first.formula, first.at), at);
     if (formula) formulas.set(at, `=${fromFile(formula)}`);
   }
   return formulas;

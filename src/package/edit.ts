@@ -1,0 +1,90 @@
+// A copy of a workbook in which some cells are others. Parts without a change are written with the bytes in which they were
+// packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
+import type { CellChange } from './cell-splices';
+import { CONTENT_TYPES, relationsPart } from './parts';
+import type { UserPackage } from './read';
+import { sheetSplices } from './sheet-splices';
+import { encoded } from './text';
+import { attribute, childOf, childrenOf, isSet, type Splice, spliced, withAttributes, type XmlElement } from './xml';
+import { packed, type PackedPart, writeZip } from './zip';
+
+export interface PackageEdit {
+  /** By the name of the sheet and the address of the cell. */
+  readonly cells: ReadonlyMap<string, ReadonlyMap<string, CellChange>>;
+}
+
+export interface EditedPackage {
+  readonly bytes: Uint8Array;
+  /** Names of the parts with another text. */
+  readonly touched: readonly string[];
+  /** Names of the parts that are left out. */
+  readonly gone: readonly string[];
+}
+
+/** What stands before the settings of calculation, in the order that the format asks for. */
+const BEFORE_CALCULATION: ReadonlySet<string> = new Set(['sheets', 'functionGroups', 'externalReferences', 'definedNames']);
+
+function recalculated(text: string, book: XmlElement): Splice[] {
+  const settings = childOf(book, 'calcPr');
+  if (settings !== undefined && isSet(settings, 'fullCalcOnLoad')) return [];
+  if (settings !== undefined) {
+    const before = text.slice(settings.from, settings.to);
+    return [{ from: settings.from, to: settings.to, text: withAttributes(before, { fullCalcOnLoad: '1' }) }];
+  }
+  const last = book.children.filter(({ local }) => BEFORE_CALCULATION.has(local)).pop();
+  const at = last?.end ?? book.inner;
+  const prefix = book.prefix === '' ? '' : `${book.prefix}:`;
+  return [{ from: at, to: at, text: `<${prefix}calcPr fullCalcOnLoad="1"/>` }];
+}
+
+const takenOut = (elements: readonly XmlElement[]): Splice[] => elements.map(({ from, end }) => ({ from, to: end, text: '' }));
+
+class Edit {
+  readonly texts = new Map<string, PackedPart>();
+  readonly gone = new Set<string>();
+
+  constructor(private readonly from: UserPackage) {}
+
+  /** Writes a part anew, if it becomes another. */
+  change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
+    const { text, encoding } = this.from.parts.decoded(part);
+    const next = spliced(text, splicesOf(text));
+    if (next !== text) this.texts.set(part, packed(part, [encoded({ text: next, encoding })]));
+  }
+
+  /** The part with its type and with the link from the workbook. */
+  leaveOut(type: string): void {
+    const { parts, book } = this.from;
+    const links = book.links.filter(link => link.type === type && !link.isOutside);
+    if (links.length === 0) return;
+    const targets = new Set(links.map(({ target }) => target));
+    for (const target of targets) if (parts.packed.has(target)) this.gone.add(target);
+    const list = parts.named(relationsPart(book.part));
+    if (list !== undefined) this.change(list, () => links.map(({ from, end }) => ({ from, to: end, text: '' })));
+    const types = parts.named(CONTENT_TYPES);
+    if (types === undefined) return;
+    const overrides = childrenOf(parts.tree(types), 'Override');
+    this.change(types, () =>
+      takenOut(overrides.filter(override => targets.has(parts.named((attribute(override, 'PartName') ?? '').replace(/^\//, '')) ?? ''))),
+    );
+  }
+
+  bytes(): Uint8Array {
+    const { packed: before } = this.from.parts;
+    return writeZip([...before].flatMap(([name, part]) => (this.gone.has(name) ? [] : [this.texts.get(name) ?? part])));
+  }
+}
+
+export function edited(from: UserPackage, { cells }: PackageEdit): EditedPackage {
+  const edit = new Edit(from);
+  for (const [name, changes] of cells) {
+    const sheet = from.sheets.find(candidate => candidate.name === name);
+    if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
+    edit.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
+  }
+  if (edit.texts.size > 0) {
+    edit.leaveOut('calcChain');
+    edit.change(from.book.part, text => recalculated(text, from.book.root));
+  }
+  return { bytes: edit.bytes(), touched: [...edit.texts.keys()], gone: [...edit.gone] };
+}
