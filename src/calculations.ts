@@ -10,7 +10,7 @@ export const byId = <C extends Calculation>(cards: readonly C[]): ReadonlyMap<st
 
 export const CALCULATIONS: readonly Calculation[] = [...CORE_CARDS, ...JOINT_CARDS, ...VARIANT_CARDS];
 
-/** The call of these functions alone. */
+/** The call of a function among these, as a cell makes it. */
 export const callOf =
   (cards: ReadonlyMap<string, Calculation>) =>
   (id: string, args: readonly unknown[]): Outcome => {
@@ -18,4 +18,5 @@ export const callOf =
     return card === undefined ? { ok: false, code: '#VALUE!', message: `there is no function ${cut(id)}` } : callCard(card, args);
   };
 
+/** The call of these functions alone. */
 export const call = callOf(byId(CALCULATIONS));

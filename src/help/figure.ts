@@ -151,6 +151,8 @@ export function topicFigure(topic: Topic): Figure | undefined {
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
   if (card.id === 'BOSS.CORNER') return cornerFigure();
+  const sketch = sketched(card);
+  if (sketch !== undefined) return sketch;
   const topic = DIMENSIONS[card.topic];
   if (topic === undefined) return SKETCHED[card.topic]?.(card);
   const own = new Set(jointNames(card).map(drawnAs));

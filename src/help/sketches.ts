@@ -1,4 +1,4 @@
-// Small drawings of what no section through a joint shows: a rim between its screws, a cord in its groove, a ring on its own.
+// Small drawings of what no section through a joint shows: a board that bends, a rim between its screws, a cord in its groove, a ring.
 import type { LegendEntry } from '../figure/section';
 import { style } from '../figure/style';
 import { type Child, el, line, type Markup, type Point, text, through } from '../figure/svg';
@@ -125,7 +125,61 @@ const ring = (letters: readonly string[]): Sketch => ({
   ),
 });
 
+/** A strip between two supports, pressed in its middle: to that side a share of its length that can be seen. */
+const strip = (letters: readonly string[]): Sketch => {
+  const [left, right, top, thick, sag] = [60, 270, 84, 12, 20];
+  const middle = (left + right) / 2;
+  const bent = (x: number): number => {
+    const share = (middle - Math.abs(x - middle) - left) / (right - left);
+    return top + sag * share * (3 - 4 * share ** 2);
+  };
+  const along = Array.from({ length: 43 }, (_, i) => left + 5 * i);
+  const support = (x: number): Markup[] => area('bw-thread-half', [x, top + thick], [x + 9, top + thick + 22], [x - 9, top + thick + 22]);
+  return {
+    letters,
+    svg: drawn(
+      'A strip of a board between two supports, bent by a force in its middle',
+      190,
+      area('bw-board', ...along.map((x): Point => [x, bent(x)]), ...[...along].reverse().map((x): Point => [x, bent(x) + thick])),
+      line('bw-phantom', [left, top], [right, top]),
+      support(left),
+      support(right),
+      line('bw-visible', [middle, 34], [middle, top + sag]),
+      head([middle, 34], [middle, top + sag]),
+      text('A', [middle + 14, 46], { anchor: 'middle', className: 'bw-strong bw-halo' }),
+      dimension('B', [left, 150], [right, 150], [middle, 168]),
+      dimension('C', [left + 42, bent(left + 42)], [left + 42, bent(left + 42) + thick], [left + 58, bent(left + 42) + 38], true),
+      letters.length > 3 ? dimension('D', [middle + 22, top], [middle + 22, top + sag], [middle + 38, top - 6], true) : [],
+      line('bw-extension', [middle, top + sag], [middle + 28, top + sag]),
+    ),
+  };
+};
+
+const plate = (letters: readonly string[]): Sketch => {
+  const [left, right, top, bottom] = [70, 250, 30, 150];
+  const wave = (lift: number): Point[] => Array.from({ length: 37 }, (_, i) => [left + 5 * i, 206 - lift * Math.sin((Math.PI * i) / 36)]);
+  return {
+    letters,
+    svg: drawn(
+      'A rectangular board from above, and how it swings from the side',
+      240,
+      area('bw-board', [left, top], [right, top], [right, bottom], [left, bottom]),
+      dimension('A', [left, 168], [right, 168], [(left + right) / 2, 164]),
+      line('bw-extension', [left, bottom], [left, 174]),
+      line('bw-extension', [right, bottom], [right, 174]),
+      dimension('B', [272, top], [272, bottom], [288, (top + bottom) / 2 + 4]),
+      line('bw-extension', [right, top], [278, top]),
+      line('bw-extension', [right, bottom], [278, bottom]),
+      [14, -14].map(lift => el('path', { class: 'bw-phantom', d: through(wave(lift), false) })),
+      line('bw-visible', [left, 206], [right, 206]),
+    ),
+  };
+};
+
 export const SKETCHES: Readonly<Record<string, Sketch>> = {
+  'BOARD.SAG': strip(['force', 'span', 'thickness', RESULT]),
+  'BOARD.STRAIN': strip(['force', 'span', 'thickness']),
+  'BOARD.FREQUENCY': plate(['length', 'width']),
   'RIM.SAG': rim(['pitch', 'line_load', RESULT]),
   'RIM.PITCH': rim([RESULT, 'line_load', 'sag']),
   'SEAL.SQUEEZE': groove('gap', ['cord', 'groove_depth', 'gap']),

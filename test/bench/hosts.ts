@@ -132,7 +132,7 @@ export function sizes(): Figure[] {
   return [
     {
       what: 'what Excel loads for the functions',
-      target: { words: '≤ 80 kB', isMet: kilobytes('functions.js') <= 80, otherwise: 'the tables of the standards are part of it' },
+      target: { words: '≤ 90 kB', isMet: kilobytes('functions.js') <= 90, otherwise: 'the tables of the standards are part of it' },
       measured: kb('functions.js'),
       how: 'gzip, best compression',
     },
