@@ -39,17 +39,22 @@ function recalculated(text: string, book: XmlElement): Splice[] {
 
 const takenOut = (elements: readonly XmlElement[]): Splice[] => elements.map(({ from, end }) => ({ from, to: end, text: '' }));
 
+/** Texts of parts as they become, one change after another. */
 class Edit {
-  readonly texts = new Map<string, PackedPart>();
+  private readonly changed = new Map<string, string>();
   readonly gone = new Set<string>();
 
   constructor(private readonly from: UserPackage) {}
 
   /** Writes a part anew, if it becomes another. */
   change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
-    const { text, encoding } = this.from.parts.decoded(part);
+    const text = this.changed.get(part) ?? this.from.parts.decoded(part).text;
     const next = spliced(text, splicesOf(text));
-    if (next !== text) this.texts.set(part, packed(part, [encoded({ text: next, encoding })]));
+    if (next !== text) this.changed.set(part, next);
+  }
+
+  get touched(): readonly string[] {
+    return [...this.changed.keys()];
   }
 
   /** The part with its type and with the link from the workbook. */
@@ -70,8 +75,12 @@ class Edit {
   }
 
   bytes(): Uint8Array {
-    const { packed: before } = this.from.parts;
-    return writeZip([...before].flatMap(([name, part]) => (this.gone.has(name) ? [] : [this.texts.get(name) ?? part])));
+    const { parts } = this.from;
+    const written = (name: string, part: PackedPart): PackedPart => {
+      const text = this.changed.get(name);
+      return text === undefined ? part : packed(name, [encoded({ text, encoding: parts.decoded(name).encoding })]);
+    };
+    return writeZip([...parts.packed].flatMap(([name, part]) => (this.gone.has(name) ? [] : [written(name, part)])));
   }
 }
 
@@ -82,9 +91,9 @@ export function edited(from: UserPackage, { cells }: PackageEdit): EditedPackage
     if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
     edit.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
   }
-  if (edit.texts.size > 0) {
+  if (edit.touched.length > 0) {
     edit.leaveOut('calcChain');
     edit.change(from.book.part, text => recalculated(text, from.book.root));
   }
-  return { bytes: edit.bytes(), touched: [...edit.texts.keys()], gone: [...edit.gone] };
+  return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone] };
 }
