@@ -4,8 +4,9 @@ import { handover, type Making } from '../handover/handover';
 import type { TitleBlock } from '../handover/pages/title-block';
 import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { pngRenderer } from '../hosts/png/browser';
-import { readWorkbook } from '../hosts/xlsx/read';
+import { readWorkbook, type ReadWorkbook } from '../hosts/xlsx/read';
 import { writeWorkbook } from '../hosts/xlsx/write';
+import { assertShowable } from './plan-of-file';
 import type { WorkerReply, Copy, CopySummary, Job, FileJobs } from './file-jobs';
 
 /** The counts do not depend on what stands in the title block. */
@@ -24,10 +25,16 @@ async function copy({ title, paper, ...open }: FileJobs['handOver']['given']): P
   return { bytes: await writeWorkbook(plan), live, asValues };
 }
 
+async function read(bytes: Uint8Array): Promise<ReadWorkbook> {
+  const workbook = await readWorkbook(bytes);
+  assertShowable(workbook);
+  return workbook;
+}
+
 async function done(job: Job): Promise<FileJobs[keyof FileJobs]['answer']> {
   switch (job.kind) {
     case 'read':
-      return readWorkbook(job.given);
+      return read(job.given);
     case 'write':
       return writeWorkbook(job.given);
     case 'summary':

@@ -3,7 +3,7 @@ import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, 
 import type { Cell } from '../../core/kinds';
 import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf } from '../../sheet/addresses';
 import type { PlanCell, SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
-import { callsOurs, inFile } from './formulas';
+import { callsOurs, inFile } from '../../sheet/stored-formulas';
 import { fileWidth, heightsPt, PLAIN_WIDTH, placed, type PlacedCell } from './layout';
 import { looks, sheetFont, stateRules } from './looks';
 import { printOf, repeated } from './print';
