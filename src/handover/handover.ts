@@ -2,6 +2,7 @@
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
 import type { WorkbookPlan } from '../sheet/plan';
 import { isPlain } from './compile/allowed';
+import type { Converted } from './compile/context';
 import { characteristics } from './pages/characteristics';
 import { convert } from './compile/convert';
 import type { Looks } from './read/looks';
@@ -17,7 +18,14 @@ import type { Paper, TitleBlock } from './pages/title-block';
 import { UntrueCopy, verified } from './verified';
 
 export interface Handover {
+  /** The user's sheets as they become, and ours. */
   readonly plan: WorkbookPlan;
+  /** Names of our sheets. */
+  readonly own: ReadonlySet<string>;
+  /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
+  readonly kept: ReadonlySet<string>;
+  /** Texts of the user that became numbers, by `Sheet!B4`. */
+  readonly converted: ReadonlyMap<string, Converted>;
   readonly findings: readonly HandoverFinding[];
   /** Values of ours that follow their inputs, and that do not. */
   readonly live: number;
@@ -28,6 +36,8 @@ export interface Making {
   readonly paper?: Paper;
   /** Without it there are no figures. */
   readonly pngOf?: SvgToPng;
+  /** Formulas that read other workbooks go along. */
+  readonly keepsLinks?: boolean;
 }
 
 /** A variant whose formulas would not be true stays behind as values, alone; anything else untrue stops the copy. */
@@ -50,10 +60,10 @@ function handedOver(
   workbook: SourceWorkbook,
   looks: Looks,
   title: TitleBlock,
-  { paper = 'A4', pngOf }: Making,
+  { paper = 'A4', pngOf, keepsLinks = false }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
-  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES, untrue);
+  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES, untrue, keepsLinks);
   const { data, names, source } = copy;
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
   const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`]
@@ -97,8 +107,8 @@ function handedOver(
     name: `${cellText(title.part)}, hand-over`,
     sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })),
   };
-  assertPlain(plan, own);
-  return { plan, findings, live, asValues };
+  assertPlain(plan, own, copy.kept);
+  return { plan, own: new Set([...own, data.name]), kept: copy.kept, converted: copy.converted, findings, live, asValues };
 }
 
 /** All that decides the content: sheets, cells, values, formulas, versions. */
@@ -113,11 +123,11 @@ function hashOf({ sheets }: SourceWorkbook): string {
 const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0');
 
 /** Nothing leaves that a supplier without the add-in could not work out. */
-export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>): void {
+export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>, kept: ReadonlySet<string>): void {
   for (const { name, cells } of sheets) {
     const seen = new Set<string>();
     for (const { at, formula } of cells) {
-      if (formula === undefined) continue;
+      if (formula === undefined || kept.has(`${name}!${at}`)) continue;
       if (formula.length > LONGEST_FORMULA) throw new Error(`${name}!${at}: a formula of ${formula.length} characters`);
       const shape = shapeOf(formula);
       if (seen.has(shape)) continue;

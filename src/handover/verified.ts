@@ -16,9 +16,11 @@ const ABSOLUTE = 1e-12;
 /** So many cells are named; the rest is counted. */
 const MOST_NAMED = 5;
 
-/** What stands in a cell once the file is open: of a formula, an error where its kept value is the code of one. */
-const worthOf = ({ value, formula }: PlanCell): One =>
-  formula !== undefined && typeof value === 'string' && ERROR_CODE.test(value) ? { cellError: value } : (value ?? null);
+/** What stands in a cell once the file is open: of what was worked out, an error where the value is the code of one. */
+const worthOf = ({ value, formula, role }: PlanCell): One =>
+  (formula !== undefined || role === 'result') && typeof value === 'string' && ERROR_CODE.test(value)
+    ? { cellError: value }
+    : (value ?? null);
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;

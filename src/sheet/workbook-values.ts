@@ -18,7 +18,6 @@ export interface SourceCell {
 
 export interface SourceSheet {
   readonly name: string;
-  readonly isHidden?: boolean;
   /** By address, `B4`. */
   readonly cells: ReadonlyMap<string, SourceCell>;
 }
@@ -36,6 +35,8 @@ export interface SourceTable {
 export interface SourceWorkbook {
   readonly name: string;
   readonly sheets: readonly SourceSheet[];
+  /** Names of sheets without cells: those that are one chart. */
+  readonly otherSheets?: readonly string[];
   readonly tables?: readonly SourceTable[];
   /** What defined names stand for, by `nameKey`: `Joint!$B$4`. */
   readonly names?: ReadonlyMap<string, string>;

@@ -1,6 +1,7 @@
 // A conversion under way: what it works with, and what it found.
 import type { Cell } from '../../core/kinds';
 import type { HandoverFinding } from '../read/finding';
+import type { Refusal } from '../read/prepared';
 import type { ConversionContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
@@ -22,8 +23,10 @@ export interface Conversion extends Omit<ConversionContext, 'inner'> {
   readonly joints: JointSheets;
   readonly findings: HandoverFinding[];
   readonly results: LiveResult[];
-  /** Why a formula stays behind, by `Sheet!B4`. */
-  readonly refused: ReadonlyMap<string, string>;
+  /** By `Sheet!B4`. */
+  readonly refused: ReadonlyMap<string, Refusal>;
+  /** Cells whose formula stays as the user has it, by `Sheet!B4`. */
+  readonly kept: Set<string>;
   /** Tables without room. */
   readonly crowded: ReadonlyMap<string, string>;
   readonly used: Set<string>;

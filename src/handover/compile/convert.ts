@@ -31,6 +31,10 @@ export interface HandoverCopy {
   /** Sheets that we wrote ourselves. */
   readonly own: ReadonlySet<string>;
   readonly names: SheetNames;
+  /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
+  readonly kept: ReadonlySet<string>;
+  /** Texts of the user that became numbers, by `Sheet!B4`. */
+  readonly converted: ReadonlyMap<string, Converted>;
   readonly figures: Figures;
 }
 
@@ -40,11 +44,12 @@ export function convert(
   looks: Looks = () => ({}),
   mostFigures = 0,
   untrue: ReadonlySet<string> = new Set(),
+  keepsLinks = false,
 ): HandoverCopy {
   const converted = new Map<string, Converted>();
-  const copy = copied(home, looks, converted, mostFigures, untrue);
+  const copy = copied(home, looks, converted, mostFigures, untrue, keepsLinks);
   // texts that became numbers on the way are numbers from the start the second time
-  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures, untrue);
+  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures, untrue, keepsLinks);
 }
 
 function copied(
@@ -53,9 +58,12 @@ function copied(
   converted: Map<string, Converted>,
   mostFigures: number,
   untrue: ReadonlySet<string>,
+  keepsLinks: boolean,
 ): HandoverCopy {
   const names = new SheetNames();
-  const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
+  for (const { name } of home.sheets) names.free(name);
+  for (const name of home.otherSheets ?? []) names.free(name);
+  const { workbook, refused } = prepared(home, keepsLinks);
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
@@ -64,9 +72,10 @@ function copied(
     ...context,
     steps,
     joints: new JointSheets(context, names, mostFigures, untrue),
-    findings: [...changes],
+    findings: [],
     results: [],
     refused,
+    kept: new Set(),
     crowded: spillAll(source, workbook),
     used: new Set(),
   };
@@ -75,7 +84,7 @@ function copied(
     cells: onceEach([...cells].flatMap(([at]) => convertedCell(conversion, name, at).map(cell => ({ ...cell, origin: at })))),
   }));
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
-    const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
+    const { role, format, ...rest } = looks(name);
     const isInput = (at: string): Role | undefined => (context.validations.has(`${name}!${at}`) ? 'input' : undefined);
     return withStates({
       name,
@@ -108,6 +117,8 @@ function copied(
     used: conversion.used,
     source,
     names,
+    kept: conversion.kept,
+    converted,
     figures: conversion.joints.figures(),
     own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
   };

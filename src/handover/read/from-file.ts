@@ -17,7 +17,6 @@ export interface FileCell {
 
 export interface FileSheet {
   readonly name: string;
-  readonly hidden: boolean;
   readonly cells: readonly FileCell[];
 }
 
@@ -32,20 +31,22 @@ export interface FileContents {
   readonly sheets: readonly FileSheet[];
   readonly names?: readonly FileName[];
   readonly tables?: readonly SourceTable[];
+  /** Names of sheets without cells. */
+  readonly otherSheets?: readonly string[];
 }
 
 /** Cells that a table of ours filled are left out: they are filled anew. */
-export function sourceOfFile(name: string, { sheets, names = [], tables = [] }: FileContents): SourceWorkbook {
+export function sourceOfFile(name: string, { sheets, names = [], tables = [], otherSheets = [] }: FileContents): SourceWorkbook {
   return {
     name,
     tables,
+    otherSheets,
     names: new Map(names.map(({ name: defined, meaning, sheet }) => [nameKey(defined, sheet), meaning])),
     sheets: sheets.map(sheet => {
       const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && isOwnCall(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
       return {
         name: sheet.name,
-        isHidden: sheet.hidden,
         cells: new Map(
           kept.map(({ at, value, formula, array }): [string, SourceCell] => [
             at,

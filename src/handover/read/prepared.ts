@@ -1,50 +1,47 @@
-// The workbook of the user before it is converted: names of sheets that every program takes, defined names put in,
-// and which formulas cannot go along because what they point at does not.
-import type { HandoverFinding } from './finding';
+// The workbook of the user before it is converted: its formulas in terms that every program reads, and which cannot be followed.
 import { cellPosition } from '../../sheet/addresses';
-import { depthOf, LONGEST_FORMULA, parseFormula } from '../../sheet/formula';
-import { plainSheetName, type SheetNames } from '../../sheet/sheet-names';
-import type { SourceCell, SourceSheet, SourceWorkbook } from '../../sheet/workbook-values';
+import { depthOf, LONGEST_FORMULA, parseFormula, withoutTexts } from '../../sheet/formula';
+import type { SourceCell, SourceWorkbook } from '../../sheet/workbook-values';
 import { type SettledFormula, Settling } from './settled';
 import type { Site } from './tables';
 
+/** Why a formula cannot be followed. */
+export interface Refusal {
+  readonly why: string;
+  /** It must not go along, though it is the user's own. */
+  readonly staysBehind: boolean;
+}
+
 export interface Prepared {
   readonly workbook: SourceWorkbook;
-  /** Name at home by name on the hand-over. */
-  readonly homeNames: ReadonlyMap<string, string>;
-  /** Why a formula stays behind, by `Sheet!B4`. */
-  readonly refused: ReadonlyMap<string, string>;
-  readonly findings: readonly HandoverFinding[];
+  /** By `Sheet!B4`. */
+  readonly refused: ReadonlyMap<string, Refusal>;
 }
 
 /** Deeper than any sheet that was made by hand. */
 const DEEPEST = 500;
 
-export function prepared(home: SourceWorkbook, names: SheetNames): Prepared {
-  const findings: HandoverFinding[] = [];
-  const refused = new Map<string, string>();
-  const homeNames = new Map<string, string>();
-  const newNames = new Map<string, string>();
-  for (const { name } of home.sheets) {
-    const free = names.free(plainSheetName(name));
-    homeNames.set(free, name);
-    newNames.set(name.toLowerCase(), free);
-  }
-  const settling = new Settling(home, newNames);
-  const cellOf = (sheet: string, homeSheet: string, at: string, cell: SourceCell): SourceCell => {
+/** What starts another program, and what reads another workbook in a form that no file has. */
+const STARTS = /\|/;
+const SHEET_NAMES = /'(?:[^']|'')*'/g;
+const READS_FILE = /\[[^\]]+\][^!]*!/;
+
+/** @param keepsLinks whether the workbooks that formulas read are known to who gets the copy. */
+export function prepared(home: SourceWorkbook, keepsLinks: boolean): Prepared {
+  const refused = new Map<string, Refusal>();
+  const settling = new Settling(home);
+  const cellOf = (sheet: string, at: string, cell: SourceCell): SourceCell => {
     if (cell.formula === undefined) return cell;
-    const { formula, why } = settledOrNot(settling, cell.formula, { sheet: homeSheet, ...cellPosition(at) });
-    if (why !== undefined) refused.set(`${sheet}!${at}`, why);
-    return { ...cell, formula };
+    const { formula, why, reachesOut, leadsToFile } = settledOrNot(settling, cell.formula, { sheet, ...cellPosition(at) });
+    if (why !== undefined)
+      refused.set(`${sheet}!${at}`, { why, staysBehind: reachesOut === true || (leadsToFile === true && !keepsLinks) });
+    return formula === cell.formula ? cell : { ...cell, formula };
   };
-  const sheets = home.sheets.map((sheet): SourceSheet => {
-    const name = newNames.get(sheet.name.toLowerCase()) ?? sheet.name;
-    if (name !== sheet.name) findings.push({ sheet: name, at: '', what: 'changed', words: `the sheet was called "${sheet.name}"` });
-    if (sheet.isHidden === true)
-      findings.push({ sheet: name, at: '', what: 'changed', words: 'the sheet was hidden; here it can be seen' });
-    return { ...sheet, name, cells: new Map([...sheet.cells].map(([at, cell]) => [at, cellOf(name, sheet.name, at, cell)])) };
-  });
-  return { workbook: { ...home, sheets }, homeNames, refused, findings };
+  const sheets = home.sheets.map(sheet => ({
+    ...sheet,
+    cells: new Map([...sheet.cells].map(([at, cell]) => [at, cellOf(sheet.name, at, cell)])),
+  }));
+  return { workbook: { ...home, sheets }, refused };
 }
 
 function settledOrNot(settling: Settling, formula: string, site: Site): SettledFormula {
@@ -52,7 +49,9 @@ function settledOrNot(settling: Settling, formula: string, site: Site): SettledF
     return { formula, why: `the formula has ${formula.length} characters; ${LONGEST_FORMULA} is the most` };
   const typed = parseFormula(formula);
   if (typed !== undefined && depthOf(typed) > DEEPEST) return { formula, why: `the formula is nested more than ${DEEPEST} times` };
+  const bare = withoutTexts(formula);
   const settled = settling.settled(formula, site);
-  const tree = parseFormula(settled.formula);
-  return { ...settled, why: settled.why ?? (tree === undefined ? 'the formula cannot be read' : undefined) };
+  if (STARTS.test(bare.replace(SHEET_NAMES, ''))) return { ...settled, why: settled.why ?? 'it starts another program', reachesOut: true };
+  if (settled.why !== undefined || parseFormula(settled.formula) !== undefined) return settled;
+  return { ...settled, why: 'the formula cannot be read', ...(READS_FILE.test(bare) && { leadsToFile: true }) };
 }

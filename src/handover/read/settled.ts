@@ -12,13 +12,19 @@ import { cellsOfTable, type Site, tableNamed } from './tables';
 export interface SettledFormula {
   /** As far as it could be settled. */
   readonly formula: string;
-  /** Why it cannot go along. */
+  /** Why it cannot be followed. */
   readonly why: string | undefined;
+  /** It fetches, sends or runs something: it must not go along, whether it can be followed or not. */
+  readonly reachesOut?: true;
+  /** It reads another workbook. */
+  readonly leadsToFile?: true;
 }
 
 /** What was found on the way through one formula. */
 interface Notes {
   why?: string | undefined;
+  reachesOut?: true;
+  leadsToFile?: true;
   callsOurs?: true;
   callsOthers?: true;
 }
@@ -30,6 +36,7 @@ const NO_NAMES: Scope = new Map();
 /** Worked out anew wherever they stand. */
 const RANDOM = /\bRAND(BETWEEN|ARRAY)?\(/i;
 const MOST_SHOWN = 60;
+export const ANOTHER_FILE = 'it points at another workbook';
 /** Names, @ and LET inside one another; deeper than anybody writes. */
 const DEEPEST = 200;
 
@@ -39,24 +46,26 @@ export class Settling {
   private readonly open = new Set<string>();
   private depth = 0;
 
-  /** @param newNames names of the sheets on the hand-over, by their names at home in small letters. */
-  constructor(
-    private readonly home: SourceWorkbook,
-    private readonly newNames: ReadonlyMap<string, string>,
-  ) {
-    this.sheets = new Map(home.sheets.map(sheet => [this.newName(sheet.name), sheet]));
+  constructor(private readonly home: SourceWorkbook) {
+    this.sheets = new Map(home.sheets.map(sheet => [sheet.name.toLowerCase(), sheet]));
   }
 
   settled(formula: string, site: Site): SettledFormula {
     const notes: Notes = {};
     const text = `=${this.text(piecesOf(formula), site, NO_NAMES, notes)}`;
-    if (text.length > LONGEST_FORMULA) return { formula, why: `it grows to more than ${LONGEST_FORMULA} characters without its names` };
+    if (text.length > LONGEST_FORMULA) notes.why ??= `it grows to more than ${LONGEST_FORMULA} characters without its names`;
     if (notes.callsOurs === true && notes.callsOthers === true) notes.why ??= 'it calls another add-in';
-    return { formula: text, why: notes.why };
+    return {
+      formula: text.length > LONGEST_FORMULA ? formula : text,
+      why: notes.why,
+      ...(notes.reachesOut && { reachesOut: true }),
+      ...(notes.leadsToFile && { leadsToFile: true }),
+    };
   }
 
-  private newName(sheet: string): string {
-    return this.newNames.get(sheet.toLowerCase()) ?? sheet;
+  /** A sheet as it is written, where there is one of the name. */
+  private sheet(name: string): SourceSheet | undefined {
+    return this.sheets.get(name.toLowerCase());
   }
 
   private text(pieces: readonly FormulaPiece[], site: Site, scope: Scope, notes: Notes): string {
@@ -89,8 +98,9 @@ export class Settling {
       case 'name':
         return put(pieces, from, end, this.named(first.text, site, scope, notes));
       case 'table': {
-        const cells = cellsOfTable(first.text, this.home.tables ?? [], site, sheet => this.newName(sheet));
+        const cells = cellsOfTable(first.text, this.home.tables ?? [], site);
         if ('text' in cells) return cells.text;
+        if (cells.why.startsWith(ANOTHER_FILE)) notes.leadsToFile = true;
         notes.why ??= cells.why;
         return first.text;
       }
@@ -122,7 +132,11 @@ export class Settling {
       case 'LAMBDA':
         return this.kept(pieces, from, end, args.slice(0, -1), site, scope, notes);
     }
-    notes.why ??= reachesOut(called, args[0]);
+    const out = reachesOut(called, args[0]);
+    if (out !== undefined) {
+      notes.why = out;
+      notes.reachesOut = true;
+    }
     if (otherAddIn(called) !== undefined) notes.callsOthers = true;
     const ours = ourName(called);
     if (ours !== undefined) notes.callsOurs = true;
@@ -169,8 +183,8 @@ export class Settling {
       .split('!')
       .reverse();
     const sheet = given === '' ? site.sheet : given.replace(/^'|'$/g, '').replace(/''/g, "'");
-    if (text.replace(/^\[0\]/, '').includes('[')) return lost(notes, text, 'it points at another workbook', text);
-    if (!this.newNames.has(sheet.toLowerCase())) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    if (text.replace(/^\[0\]/, '').includes('[')) return lost(notes, text, ANOTHER_FILE, text);
+    if (this.sheet(sheet) === undefined) return lost(notes, text, 'it points at a sheet that is not here', sheet);
     const local = nameKey(name, sheet);
     const key = this.home.names?.has(local) === true ? local : nameKey(name);
     const meaning = this.home.names?.get(key);
@@ -191,21 +205,21 @@ export class Settling {
     const { context = [] } = partsOf(text);
     const [sheet] = context;
     if (sheet === undefined) return text;
-    if (text.includes('[') || context.length > 1) return lost(notes, text, 'it points at another workbook', text);
+    if (text.includes('[') || context.length > 1) return lost(notes, text, ANOTHER_FILE, text);
     if (sheet.includes(':')) return lost(notes, text, 'it points at the same cells of several sheets', text);
-    if (!this.newNames.has(sheet.toLowerCase())) return lost(notes, text, 'it points at a sheet that is not here', sheet);
-    return `${sheetPrefix(this.newName(sheet))}${text.slice(text.lastIndexOf('!') + 1)}`;
+    if (this.sheet(sheet) === undefined) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    return `${sheetPrefix(this.sheet(sheet)?.name ?? sheet)}${text.slice(text.lastIndexOf('!') + 1)}`;
   }
 
   /** All that spilled from a cell: of a formula of the user the cells that the file says, of ours `A8#`. */
   private spilled(text: string, site: Site, notes: Notes): string {
     const node = parseFormula(`=${text}`);
-    const area = node === undefined ? undefined : areaOf(node, this.newName(site.sheet));
+    const area = node === undefined ? undefined : areaOf(node, site.sheet);
     if (area === undefined) {
       notes.why ??= `it points at what spills from ${shown(text)}`;
       return `${text}#`;
     }
-    const { formula, array } = this.sheets.get(area.sheet)?.cells.get(address(area.top, area.left)) ?? {};
+    const { formula, array } = this.sheet(area.sheet)?.cells.get(address(area.top, area.left)) ?? {};
     return array === undefined || /ENCL\./i.test(formula ?? '') ? `${text}#` : `${text.slice(0, text.lastIndexOf('!') + 1)}${array.range}`;
   }
 
@@ -219,6 +233,7 @@ const shown = (text: string): string => text.slice(0, MOST_SHOWN);
 
 /** What cannot be followed stays as it is. */
 function lost(notes: Notes, text: string, why: string, what: string): string {
+  if (why === ANOTHER_FILE) notes.leadsToFile = true;
   notes.why ??= `${why}: ${shown(what)}`;
   return text;
 }

@@ -19,9 +19,8 @@ export const tableNamed = (tables: readonly SourceTable[], name: string): Source
 
 /**
  * `Bosses[[#This Row],[hole]]` as `$B3`: the column is that of the table, the row that of the cell.
- * @param sheetName name of a sheet on the hand-over.
  */
-export function cellsOfTable(reference: string, tables: readonly SourceTable[], site: Site, sheetName: (home: string) => string): Named {
+export function cellsOfTable(reference: string, tables: readonly SourceTable[], site: Site): Named {
   const parsed = parseStructRef(reference);
   if (parsed === undefined || (parsed.context ?? []).length > 0) return { why: `it points at another workbook: ${shown(reference)}` };
   const { table: name = '', columns = [], sections = [] } = parsed;
@@ -36,7 +35,7 @@ export function cellsOfTable(reference: string, tables: readonly SourceTable[], 
   const isThisRow = sections.includes('this row');
   const corner = (column = 0, row: number): string => `$${columnName(column)}${isThisRow ? '' : '$'}${row + 1}`;
   const [from, to] = [corner(left, rows[0]), corner(right, rows[1])];
-  const prefix = area.sheet === site.sheet ? '' : sheetPrefix(sheetName(area.sheet));
+  const prefix = area.sheet === site.sheet ? '' : sheetPrefix(area.sheet);
   return { text: `${prefix}${from === to ? from : `${from}:${to}`}` };
 }
 

@@ -105,5 +105,11 @@ export function repeated(plan: SheetPlan): NonNullable<WriteOptions['namedRanges
   const parts = [...(pagesWide(plan) > 1 ? ['$A:$A'] : []), ...(repeatRows > 0 ? [`$1:$${repeatRows}`] : [])];
   return parts.length === 0
     ? []
-    : [{ name: '_xlnm.Print_Titles', range: parts.map(part => `'${plan.name}'!${part}`).join(','), scope: plan.name }];
+    : [
+        {
+          name: '_xlnm.Print_Titles',
+          range: parts.map(part => `'${plan.name.replaceAll("'", "''")}'!${part}`).join(','),
+          scope: plan.name,
+        },
+      ];
 }

@@ -40,6 +40,8 @@ export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
   readonly names: readonly ReadName[];
   readonly tables: readonly SourceTable[];
+  /** Names of sheets that are one chart. */
+  readonly otherSheets: readonly string[];
   /** What the file would fetch from elsewhere or carries besides cells: targets of links, names of parts. Nothing of it was read. */
   readonly outside: readonly string[];
 }
@@ -108,6 +110,7 @@ export const workbookIn = (file: UserPackage): ReadWorkbook => ({
     totalsRows,
     columns: columns.map(column => column.name),
   })),
+  otherSheets: file.sheetNames.filter(name => !file.sheets.some(sheet => sheet.name === name)),
   outside: outsideOf(file),
 });
 

@@ -32,10 +32,14 @@ export function formulaText(formula: string, where: string): string {
   return clean(formula.slice(1));
 }
 
+/** What no program takes in the name of a sheet. */
+const NOT_IN_NAMES = /[:\\/?*[\]\u0000-\u001f]|^'|'$/; // eslint-disable-line no-control-regex
+
 export function sheetName(name: string): string {
-  if (!/^[A-Za-z0-9_](?:[A-Za-z0-9_ ]*[A-Za-z0-9_])?$/.test(name) || name.length > LONGEST_SHEET_NAME) {
-    throw new UnwritablePlan(`sheet "${name}": a name is 1 to ${LONGEST_SHEET_NAME} letters, digits, underscores and spaces between them`);
-  }
+  if (name.trim() === '' || name.length > LONGEST_SHEET_NAME || NOT_IN_NAMES.test(name))
+    throw new UnwritablePlan(
+      `sheet "${name}": a name is 1 to ${LONGEST_SHEET_NAME} characters, none of them : \\ / ? * [ ], no ' at its ends`,
+    );
   return name;
 }
 

@@ -7,7 +7,7 @@ import { otherAddIn } from '../../read/outgoing';
 import { isRows, type SourceCell } from '../../../sheet/workbook-values';
 import { isPlain } from '../allowed';
 import type { Conversion } from '../conversion';
-import { asValue, valued } from './cell-value';
+import { valued } from './cell-value';
 
 /** Names of functions and signs that not every program has. */
 function foreign(tree: FormulaNode): string[] {
@@ -44,8 +44,9 @@ export function nativeCell(
   { array }: SourceCell,
 ): PlanCell {
   const spilled = spillReplacements(conversion, sheet, tree);
-  if (spilled === undefined) return asValue(conversion, sheet, at, formula, value, 'it points at a table that other programs do not spill');
-  const plain = rewritten(formula, [0, formula.length], spilled);
+  // what the user's own formulas spill stays his; what ours spill becomes their cells
+  if (spilled === undefined || spilled.length === 0) conversion.kept.add(`${sheet}!${at}`);
+  const plain = rewritten(formula, [0, formula.length], spilled ?? []);
   noteForeign(conversion, sheet, at, plain);
   return { at, role: 'text', formula: plain, ...valued(value), ...(array && { array }) };
 }
