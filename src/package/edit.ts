@@ -1,16 +1,19 @@
 // A copy of a workbook in which some cells are others. Parts without a change are written with the bytes in which they were
 // packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
 import type { CellChange } from './cell-splices';
-import { CONTENT_TYPES, relationsPart } from './parts';
-import type { UserPackage } from './read';
+import { addOwnSheets, type OpenPackage } from './own-sheets';
+import { CONTENT_TYPES, type PackageParts, relationsPart } from './parts';
+import type { BookPart, UserPackage } from './read';
 import { sheetSplices } from './sheet-splices';
 import { encoded } from './text';
-import { attribute, childOf, childrenOf, isSet, type Splice, spliced, withAttributes, type XmlElement } from './xml';
+import { attribute, childOf, childrenOf, isSet, type Splice, spliced, tree, withAttributes, type XmlElement } from './xml';
 import { packed, type PackedPart, writeZip } from './zip';
 
 export interface PackageEdit {
   /** By the name of the sheet and the address of the cell. */
   readonly cells: ReadonlyMap<string, ReadonlyMap<string, CellChange>>;
+  /** A workbook of our own, as `writeWorkbook` writes it, whose sheets stand behind all others. */
+  readonly own?: Uint8Array;
 }
 
 export interface EditedPackage {
@@ -19,12 +22,15 @@ export interface EditedPackage {
   readonly touched: readonly string[];
   /** Names of the parts that are left out. */
   readonly gone: readonly string[];
+  /** Names of the parts that the file has not had. */
+  readonly added: readonly string[];
 }
 
 /** What stands before the settings of calculation, in the order that the format asks for. */
 const BEFORE_CALCULATION: ReadonlySet<string> = new Set(['sheets', 'functionGroups', 'externalReferences', 'definedNames']);
 
-function recalculated(text: string, book: XmlElement): Splice[] {
+function recalculated(text: string, part: string): Splice[] {
+  const book = tree(text, part);
   const settings = childOf(book, 'calcPr');
   if (settings !== undefined && isSet(settings, 'fullCalcOnLoad')) return [];
   if (settings !== undefined) {
@@ -40,26 +46,44 @@ function recalculated(text: string, book: XmlElement): Splice[] {
 const takenOut = (elements: readonly XmlElement[]): Splice[] => elements.map(({ from, end }) => ({ from, to: end, text: '' }));
 
 /** Texts of parts as they become, one change after another. */
-class Edit {
+class Edit implements OpenPackage {
   private readonly changed = new Map<string, string>();
+  private readonly added: PackedPart[] = [];
   readonly gone = new Set<string>();
+  readonly parts: PackageParts;
+  readonly book: BookPart;
 
-  constructor(private readonly from: UserPackage) {}
+  constructor({ parts, book }: UserPackage) {
+    this.parts = parts;
+    this.book = book;
+  }
+
+  text(part: string): string {
+    return this.changed.get(part) ?? this.parts.decoded(part).text;
+  }
 
   /** Writes a part anew, if it becomes another. */
   change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
-    const text = this.changed.get(part) ?? this.from.parts.decoded(part).text;
+    const text = this.text(part);
     const next = spliced(text, splicesOf(text));
     if (next !== text) this.changed.set(part, next);
+  }
+
+  add(part: PackedPart): void {
+    this.added.push(part);
   }
 
   get touched(): readonly string[] {
     return [...this.changed.keys()];
   }
 
+  get addedNames(): readonly string[] {
+    return this.added.map(({ name }) => name);
+  }
+
   /** The part with its type and with the link from the workbook. */
   leaveOut(type: string): void {
-    const { parts, book } = this.from;
+    const { parts, book } = this;
     const links = book.links.filter(link => link.type === type && !link.isOutside);
     if (links.length === 0) return;
     const targets = new Set(links.map(({ target }) => target));
@@ -75,25 +99,26 @@ class Edit {
   }
 
   bytes(): Uint8Array {
-    const { parts } = this.from;
+    const { parts } = this;
     const written = (name: string, part: PackedPart): PackedPart => {
       const text = this.changed.get(name);
       return text === undefined ? part : packed(name, [encoded({ text, encoding: parts.decoded(name).encoding })]);
     };
-    return writeZip([...parts.packed].flatMap(([name, part]) => (this.gone.has(name) ? [] : [written(name, part)])));
+    return writeZip([...[...parts.packed].flatMap(([name, part]) => (this.gone.has(name) ? [] : [written(name, part)])), ...this.added]);
   }
 }
 
-export function edited(from: UserPackage, { cells }: PackageEdit): EditedPackage {
+export function edited(from: UserPackage, { cells, own }: PackageEdit): EditedPackage {
   const edit = new Edit(from);
   for (const [name, changes] of cells) {
     const sheet = from.sheets.find(candidate => candidate.name === name);
     if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
     edit.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
   }
-  if (edit.touched.length > 0) {
+  if (edit.touched.length > 0 || own !== undefined) {
     edit.leaveOut('calcChain');
-    edit.change(from.book.part, text => recalculated(text, from.book.root));
+    if (own !== undefined) addOwnSheets(edit, own);
+    edit.change(from.book.part, text => recalculated(text, from.book.part));
   }
-  return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone] };
+  return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone], added: edit.addedNames };
 }

@@ -38,7 +38,7 @@ export interface UserPackage {
 const STATES: ReadonlySet<string> = new Set(['visible', 'hidden', 'veryHidden'] satisfies SheetState[]);
 const isState = (text: string): text is SheetState => STATES.has(text);
 
-function bookOf(parts: PackageParts): BookPart {
+export function bookOf(parts: PackageParts): BookPart {
   const start = parts.relations('');
   if (start.some(({ type }) => type === 'origin'))
     throw new UnreadableFile('the file is signed, and an edit would break the signature: save a copy of it without one');

@@ -4,7 +4,7 @@ import { address, cellPosition, holds, type Place, type Rectangle, rectangleOf }
 import { type CellChange, cellSplices, newCell, writtenFormula } from './cell-splices';
 import { type ScannedCell, type ScannedRow, scanSheet } from './scan';
 import { fromPlace, inPlace } from './shared-formula';
-import { attribute, isSet, type Splice, type StartTag, withAttributes } from './xml';
+import { attribute, isSet, nameOf, type Splice, type StartTag, unclosed, withAttributes } from './xml';
 
 interface PlacedChange {
   readonly at: string;
@@ -31,9 +31,6 @@ function byRow(changes: ReadonlyMap<string, CellChange>): Map<number, PlacedChan
   for (const placed of rows.values()) placed.sort((a, b) => a.column - b.column);
   return new Map([...rows].sort(([a], [b]) => a - b));
 }
-
-const nameOf = ({ prefix, local }: StartTag): string => (prefix === '' ? local : `${prefix}:${local}`);
-const unclosed = (start: string): string => start.replace(/\s*\/>$/, '>');
 
 class SheetEdit {
   readonly splices: Splice[] = [];

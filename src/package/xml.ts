@@ -100,6 +100,11 @@ export const attributeIn = ({ attributes }: Pick<StartTag, 'attributes'>, namesp
 /** `1` and `true` are written for yes. */
 export const isSet = (tag: Pick<StartTag, 'attributes'>, name: string): boolean => /^(1|true|on)$/.test(attribute(tag, name) ?? '');
 
+/** `x:sheet` */
+export const nameOf = ({ prefix, local }: Pick<StartTag, 'prefix' | 'local'>): string => (prefix === '' ? local : `${prefix}:${local}`);
+/** A start tag that content follows. */
+export const unclosed = (start: string): string => start.replace(/\s*\/>$/, '>');
+
 /** Every element under one, in the order of the text. */
 export function descendants(element: XmlElement): XmlElement[] {
   return element.children.flatMap(child => [child, ...descendants(child)]);
@@ -110,6 +115,14 @@ export interface Splice {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+}
+
+/** Content behind what an element has, `start` being its start tag from now on. */
+export function appendedTo(text: string, element: StartTag & { readonly inner: number }, content: string, start?: string): Splice[] {
+  const { from, to, inner, isEmpty } = element;
+  const before = text.slice(from, to);
+  if (isEmpty) return [{ from, to, text: `${unclosed(start ?? before)}${content}</${nameOf(element)}>` }];
+  return [...(start === undefined ? [] : [{ from, to, text: start }]), { from: inner, to: inner, text: content }];
 }
 
 const inOrder = (splices: readonly Splice[]): Splice[] => [...splices].sort((a, b) => a.from - b.from || a.to - b.to);
