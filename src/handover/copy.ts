@@ -18,6 +18,6 @@ export interface WrittenCopy extends EditedPackage, Handover {}
 export async function copyOf(file: UserPackage, source: SourceWorkbook, title: TitleBlock, making: Writing): Promise<WrittenCopy> {
   const copy = handover(source, () => ({}), title, making);
   const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
-  void (await making.write({ ...copy.plan, sheets: ours }));
+  const own = await making.write({ ...copy.plan, sheets: ours });
   return { ...copy, ...edited(file, { cells: changesOf(file.sheets, copy), own }) };
 }
