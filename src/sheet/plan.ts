@@ -77,7 +77,16 @@ export interface SheetPlan {
   readonly pictures?: readonly Picture[];
 }
 
+/** A defined name, and what it stands for: `Joint!$B$4`. */
+export interface DefinedName {
+  readonly name: string;
+  readonly meaning: string;
+  /** The sheet on which alone it holds. */
+  readonly sheet?: string;
+}
+
 export interface WorkbookPlan {
   readonly name: string;
   readonly sheets: readonly SheetPlan[];
+  readonly names?: readonly DefinedName[];
 }

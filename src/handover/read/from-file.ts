@@ -1,6 +1,6 @@
 // The cells of a workbook file as a source, and looks for sheets that come without any.
 import type { Cell } from '../../core/kinds';
-import type { FilledRange } from '../../sheet/plan';
+import type { DefinedName, FilledRange } from '../../sheet/plan';
 import type { Looks } from './looks';
 import { cellPosition } from '../../sheet/addresses';
 import { isOwnCall } from '../../sheet/formula';
@@ -20,16 +20,9 @@ export interface FileSheet {
   readonly cells: readonly FileCell[];
 }
 
-export interface FileName {
-  readonly name: string;
-  readonly meaning: string;
-  /** The sheet on which alone it holds. */
-  readonly sheet?: string;
-}
-
 export interface FileContents {
   readonly sheets: readonly FileSheet[];
-  readonly names?: readonly FileName[];
+  readonly names?: readonly DefinedName[];
   readonly tables?: readonly SourceTable[];
   /** Names of sheets without cells. */
   readonly otherSheets?: readonly string[];

@@ -5,7 +5,7 @@ import type { StoredCell, StoredFormula, StoredValue } from '../../package/cells
 import { NO_WORKBOOK, UnreadableFile } from '../../package/unreadable';
 import { address, cellCount, lastPlace, type Place, rectangleOf } from '../../sheet/addresses';
 import { isOwnCall, worksOnRanges } from '../../sheet/formula';
-import type { FilledRange } from '../../sheet/plan';
+import type { DefinedName, FilledRange } from '../../sheet/plan';
 import type { SheetCell } from '../../sheet/port';
 import { callsOurs, fromFile } from '../../sheet/stored-formulas';
 import type { SourceTable } from '../../sheet/workbook-values';
@@ -28,17 +28,9 @@ export interface ReadSheet {
   readonly cells: readonly ReadCell[];
 }
 
-/** A defined name, and what it stands for: `Sheet1!$B$4`. */
-export interface ReadName {
-  readonly name: string;
-  readonly meaning: string;
-  /** The sheet on which alone it holds. */
-  readonly sheet?: string;
-}
-
 export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
-  readonly names: readonly ReadName[];
+  readonly names: readonly DefinedName[];
   readonly tables: readonly SourceTable[];
   /** Names of sheets that are one chart. */
   readonly otherSheets: readonly string[];

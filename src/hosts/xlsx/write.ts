@@ -135,7 +135,14 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
 export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
   const bytes = await writeXlsx({
     sheets: plan.sheets.map(sheet => sheetOf(sheet, plan.name)),
-    namedRanges: plan.sheets.flatMap(repeated),
+    namedRanges: [
+      ...(plan.names ?? []).map(({ name, meaning, sheet }) => ({
+        name,
+        range: inFile(meaning),
+        ...(sheet !== undefined && { scope: sheet }),
+      })),
+      ...plan.sheets.flatMap(repeated),
+    ],
     defaultFont: sheetFont,
     properties: { title: escaped(plan.name) },
   });
