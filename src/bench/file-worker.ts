@@ -23,7 +23,7 @@ async function saved(plan: WorkbookPlan): Promise<[file: UserPackage, source: So
 
 async function summary(plan: WorkbookPlan): Promise<CopySummary> {
   const [, source] = await saved(plan);
-  const { live, asValues, findings } = handover(source, () => ({}), untitled);
+  const { live, asValues, findings } = handover(source, untitled);
   return { live, asValues, findings };
 }
 

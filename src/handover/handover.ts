@@ -5,7 +5,6 @@ import { isPlain } from './compile/allowed';
 import type { Converted } from './compile/context';
 import { characteristics } from './pages/characteristics';
 import { convert } from './compile/convert';
-import type { Looks } from './read/looks';
 import { coverSheet, materialsIn } from './pages/cover';
 import { figureSheet, MOST_FIGURES, type SvgToPng } from './pages/figure';
 import type { HandoverFinding } from './read/finding';
@@ -41,11 +40,11 @@ export interface Making {
 }
 
 /** A variant whose formulas would not be true stays behind as values, alone; anything else untrue stops the copy. */
-export function handover(workbook: SourceWorkbook, looks: Looks, title: TitleBlock, making: Making = {}): Handover {
+export function handover(workbook: SourceWorkbook, title: TitleBlock, making: Making = {}): Handover {
   const untrue = new Set<string>();
   for (;;) {
     try {
-      return handedOver(workbook, looks, title, making, untrue);
+      return handedOver(workbook, title, making, untrue);
     } catch (fault) {
       const rows = fault instanceof UntrueCopy ? fault.rows.filter(row => !untrue.has(row)) : [];
       if (!(fault instanceof UntrueCopy) || rows.length === 0 || !fault.rows.every(isVariant)) throw fault;
@@ -58,12 +57,11 @@ const isVariant = (row: string): boolean => /^Variants(_\d+)+!/.test(row);
 
 function handedOver(
   workbook: SourceWorkbook,
-  looks: Looks,
   title: TitleBlock,
   { paper = 'A4', pngOf, keepsLinks = false }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
-  const copy = convert(workbook, looks, pngOf === undefined ? 0 : MOST_FIGURES, untrue, keepsLinks);
+  const copy = convert(workbook, pngOf === undefined ? 0 : MOST_FIGURES, untrue, keepsLinks);
   const { data, names, source } = copy;
   const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
   const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`]
@@ -105,7 +103,7 @@ function handedOver(
   const all = [...verified([cover], own, sheets).sheets, ...sheets, data.plan(), sources];
   const plan: WorkbookPlan = {
     name: `${cellText(title.part)}, hand-over`,
-    sheets: all.map(sheet => ({ ...sheet, locked: own.has(sheet.name) ? 'all but inputs' : 'formulas', print: { ...sheet.print, paper } })),
+    sheets: all.map(sheet => (own.has(sheet.name) ? { ...sheet, locked: 'all but inputs', print: { ...sheet.print, paper } } : sheet)),
   };
   assertPlain(plan, own, copy.kept);
   return { plan, own: new Set([...own, data.name]), kept: copy.kept, converted: copy.converted, findings, live, asValues };

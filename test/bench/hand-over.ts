@@ -35,7 +35,7 @@ function sheet(): SourceSheet {
 
 export async function handOver(): Promise<Figure[]> {
   const start = processorMs();
-  const { live, plan } = handover({ name: 'Many', sheets: [sheet()] }, () => ({}), TITLE);
+  const { live, plan } = handover({ name: 'Many', sheets: [sheet()] }, TITLE);
   const converted = processorMs();
   const bytes = await writeWorkbook(plan);
   const written = processorMs();

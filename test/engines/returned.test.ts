@@ -10,7 +10,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { compare } from '../../src/handover/compare';
 import { sourceOfFile } from '../../src/handover/read/from-file';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../../src/handover/read/from-plan';
 import { handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import { pngRenderer } from '../../src/hosts/png/node';
@@ -20,7 +20,6 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write';
 const run = promisify(execFile);
 const { plan } = handover(
   sourceOf(demoWorkbook),
-  looksOf(demoWorkbook),
   { part: 'Logger', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' },
   { pngOf: await pngRenderer() },
 );

@@ -1,7 +1,7 @@
 // The sheet of figures: which joints, letters on the picture, live values below it.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { PlanCell } from '../../src/sheet/plan';
@@ -12,8 +12,8 @@ const pngOf = (svg: string): Uint8Array => {
   drawings.push(svg);
   return new Uint8Array([drawings.length]);
 };
-const drawn = (workbook: SourceWorkbook): Handover => handover(workbook, () => ({}), TITLE, { pngOf });
-const demo = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE, { pngOf });
+const drawn = (workbook: SourceWorkbook): Handover => handover(workbook, TITLE, { pngOf });
+const demo = handover(sourceOf(demoWorkbook), TITLE, { pngOf });
 const demoDrawings = [...drawings];
 const figure = sheetNamed(demo, 'Figure');
 /** What stands on a drawing. */
@@ -99,7 +99,7 @@ describe('the demo', () => {
   });
 
   it('is worked out the same with figures and without', () => {
-    const plain = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE);
+    const plain = handover(sourceOf(demoWorkbook), TITLE);
     expect(plain.plan.sheets.map(({ name }) => name)).toEqual(demo.plan.sheets.map(({ name }) => name).filter(name => name !== 'Figure'));
     expect([plain.live, plain.asValues]).toEqual([demo.live, demo.asValues]);
   });
@@ -147,9 +147,7 @@ it('shows what has no value as such', () => {
 
 it('prints every sheet on the paper that is asked for, A4 without asking', () => {
   const papers = (paper?: 'Letter'): unknown[] => [
-    ...new Set(
-      handover(workbookOf({ A1: 1 }), () => ({}), TITLE, paper === undefined ? {} : { paper }).plan.sheets.map(({ print }) => print?.paper),
-    ),
+    ...new Set(handover(workbookOf({ A1: 1 }), TITLE, paper === undefined ? {} : { paper }).plan.sheets.map(({ print }) => print?.paper)),
   ];
   expect(papers()).toEqual(['A4']);
   expect(papers('Letter')).toEqual(['Letter']);

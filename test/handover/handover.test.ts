@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { CHARACTERISTICS_TITLE } from '../../src/handover/pages/characteristics';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../../src/handover/read/from-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';
 import { RULES } from '../../src/joint/rules';
@@ -10,7 +10,7 @@ import { CARDS } from '../../src/registry';
 import type { PlanCell, WorkbookPlan } from '../../src/sheet/plan';
 import { handed, sheetNamed, TITLE, told, workbookOf } from './kit';
 
-const demo = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE);
+const demo = handover(sourceOf(demoWorkbook), TITLE);
 const textsOf = (name: string): string[] => sheetNamed(demo, name).cells.map(({ value }) => String(value ?? ''));
 const rowWith = (name: string, text: string): readonly PlanCell[] => {
   const { cells } = sheetNamed(demo, name);
@@ -96,7 +96,7 @@ describe('the cover', () => {
   });
 
   it('leaves what is not known to be filled in', () => {
-    const copy = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), { ...TITLE, checkedBy: '', number: '' });
+    const copy = handover(sourceOf(demoWorkbook), { ...TITLE, checkedBy: '', number: '' });
     const cells = sheetNamed(copy, 'Handover').cells;
     const index = cells.findIndex(({ value }) => value === 'checked by');
     expect(cells[index + 1]).toMatchObject({ role: 'input', value: '' });

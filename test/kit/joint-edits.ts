@@ -2,7 +2,7 @@
 import { WORST_FIRST } from '../../src/core/check/check';
 import type { Cell } from '../../src/core/kinds';
 import { address } from '../../src/sheet/addresses';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../../src/handover/read/from-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';
@@ -28,7 +28,7 @@ const TITLE: TitleBlock = {
   madeBy: 'M',
   checkedBy: 'C',
 };
-const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE);
+const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), TITLE);
 
 const NAMES = [...INPUTS.keys()];
 

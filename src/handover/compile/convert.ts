@@ -1,12 +1,11 @@
 // The hand-over copy: every call of ours becomes plain formulas on the same cells, or a value that says so.
 import { call } from '../../registry';
 import { cellText } from '../../sheet/cell-text';
-import type { PlanCell, Role, SheetPlan, Validation } from '../../sheet/plan';
-import { joinedValidations, withStates } from '../../sheet/ranges';
+import type { PlanCell, SheetPlan, Validation } from '../../sheet/plan';
+import { withStates } from '../../sheet/ranges';
 import { SheetNames } from '../../sheet/sheet-names';
 import { WorkbookValues, type SourceWorkbook } from '../../sheet/workbook-values';
 import type { HandoverFinding } from '../read/finding';
-import type { Looks } from '../read/looks';
 import { prepared } from '../read/prepared';
 import { convertedCell } from './cells/cell';
 import type { Converted } from './context';
@@ -39,22 +38,15 @@ export interface HandoverCopy {
 }
 
 /** @param untrue rows of variants that stay values: `Variants_1!7`. */
-export function convert(
-  home: SourceWorkbook,
-  looks: Looks = () => ({}),
-  mostFigures = 0,
-  untrue: ReadonlySet<string> = new Set(),
-  keepsLinks = false,
-): HandoverCopy {
+export function convert(home: SourceWorkbook, mostFigures = 0, untrue: ReadonlySet<string> = new Set(), keepsLinks = false): HandoverCopy {
   const converted = new Map<string, Converted>();
-  const copy = copied(home, looks, converted, mostFigures, untrue, keepsLinks);
+  const copy = copied(home, converted, mostFigures, untrue, keepsLinks);
   // texts that became numbers on the way are numbers from the start the second time
-  return converted.size === 0 ? copy : copied(home, looks, converted, mostFigures, untrue, keepsLinks);
+  return converted.size === 0 ? copy : copied(home, converted, mostFigures, untrue, keepsLinks);
 }
 
 function copied(
   home: SourceWorkbook,
-  looks: Looks,
   converted: Map<string, Converted>,
   mostFigures: number,
   untrue: ReadonlySet<string>,
@@ -79,31 +71,13 @@ function copied(
     crowded: spillAll(source, workbook),
     used: new Set(),
   };
-  const bodies = workbook.sheets.map(({ name, cells }) => ({
+  const sheets = workbook.sheets.map(({ name, cells }): SheetPlan => ({
     name,
-    cells: onceEach([...cells].flatMap(([at]) => convertedCell(conversion, name, at).map(cell => ({ ...cell, origin: at })))),
+    widths: [],
+    cells: onceEach([...cells].flatMap(([at]) => convertedCell(conversion, name, at))).map(cell =>
+      withNumber(cell, converted.get(`${name}!${cell.at}`)),
+    ),
   }));
-  const sheets = bodies.map(({ name, cells }): SheetPlan => {
-    const { role, format, ...rest } = looks(name);
-    const isInput = (at: string): Role | undefined => (context.validations.has(`${name}!${at}`) ? 'input' : undefined);
-    return withStates({
-      name,
-      widths: [],
-      ...rest,
-      cells: cells.map(({ origin, ...cell }) =>
-        withLooks(
-          cell,
-          role?.(cell.at) ?? isInput(cell.at),
-          format?.(cell.at) ?? (typeof cell.value === 'number' ? format?.(origin) : undefined),
-          context.converted.get(`${name}!${cell.at}`),
-        ),
-      ),
-      validations: joinedValidations(
-        [...context.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : [])),
-      ),
-      print: { landscape: true },
-    });
-  });
   for (const [key, { typed, value, unit }] of context.converted) {
     const [sheet = '', at = ''] = key.split('!');
     conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
@@ -125,18 +99,17 @@ function copied(
 }
 
 /** A table spills over blank cells: what it puts there wins. */
-function onceEach<C extends PlanCell>(cells: readonly C[]): C[] {
-  const byAddress = new Map<string, C>();
+function onceEach(cells: readonly PlanCell[]): PlanCell[] {
+  const byAddress = new Map<string, PlanCell>();
   for (const cell of cells) if (cell.value !== '' || cell.formula !== undefined || !byAddress.has(cell.at)) byAddress.set(cell.at, cell);
   return [...byAddress.values()];
 }
 
-function withLooks(cell: PlanCell, role: Role | undefined, format: string | undefined, number: Converted | undefined): PlanCell {
-  const looked = { ...cell, role: cell.role === 'header' ? cell.role : (role ?? cell.role), ...(format === undefined ? {} : { format }) };
+function withNumber(cell: PlanCell, number: Converted | undefined): PlanCell {
   return number === undefined
-    ? looked
+    ? cell
     : {
-        ...looked,
+        ...cell,
         value: number.value,
         note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}`,
       };

@@ -1,8 +1,6 @@
-// The cells of a workbook file as a source, and looks for sheets that come without any.
+// The cells of a workbook file as a source.
 import type { Cell } from '../../core/kinds';
 import type { DefinedName, FilledRange } from '../../sheet/plan';
-import type { Looks } from './looks';
-import { cellPosition } from '../../sheet/addresses';
 import { isOwnCall } from '../../sheet/formula';
 import { nameKey, type SourceCell, type SourceTable, type SourceWorkbook } from '../../sheet/workbook-values';
 
@@ -49,31 +47,4 @@ export function sourceOfFile(name: string, { sheets, names = [], tables = [], ot
       };
     }),
   };
-}
-
-const NARROWEST = 10;
-const WIDEST = 40;
-
-/** Columns as wide as what stands in them. */
-export function plainLooks({ sheets }: SourceWorkbook): Looks {
-  const widths = new Map(sheets.map(({ name, cells }) => [name, widthsOf(cells)]));
-  return name => ({ widths: widths.get(name) ?? [] });
-}
-
-function widthsOf(cells: ReadonlyMap<string, SourceCell>): number[] {
-  const widths: number[] = [];
-  for (const [at, { value, formula }] of cells) {
-    const { column } = cellPosition(at);
-    const needed =
-      typeof value === 'string' && formula === undefined
-        ? Math.max(
-            ...value
-              .slice(0, 2000)
-              .split('\n')
-              .map(line => line.length),
-          ) + 2
-        : NARROWEST;
-    widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(WIDEST, needed));
-  }
-  return Array.from(widths, width => width ?? NARROWEST);
 }
