@@ -56,11 +56,11 @@ function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, kept: Readonly
 }
 
 /** By the names of the sheets; a sheet without a change is not among them. */
-export function changesOf(sheets: readonly StoredSheet[], { plan, kept }: Handover): ReadonlyMap<string, SheetChanges> {
+export function changesOf(sheets: readonly StoredSheet[], { plan, keptFormulas }: Handover): ReadonlyMap<string, SheetChanges> {
   return new Map(
     sheets.flatMap(sheet => {
       const becomes = plan.sheets.find(({ name }) => name === sheet.name);
-      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, kept);
+      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, keptFormulas);
       return changes === undefined || changes.size === 0 ? [] : [[sheet.name, changes] as const];
     }),
   );

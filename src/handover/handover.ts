@@ -22,7 +22,7 @@ export interface Handover {
   /** Names of our sheets. */
   readonly own: ReadonlySet<string>;
   /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
-  readonly kept: ReadonlySet<string>;
+  readonly keptFormulas: ReadonlySet<string>;
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;
   readonly findings: readonly HandoverFinding[];
@@ -105,8 +105,8 @@ function handedOver(
     name: `${cellText(title.part)}, hand-over`,
     sheets: all.map(sheet => (own.has(sheet.name) ? { ...sheet, locked: 'all but inputs', print: { ...sheet.print, paper } } : sheet)),
   };
-  assertPlain(plan, own, copy.kept);
-  return { plan, own: new Set([...own, data.name]), kept: copy.kept, converted: copy.converted, findings, live, asValues };
+  assertPlain(plan, own, copy.keptFormulas);
+  return { plan, own: new Set([...own, data.name]), keptFormulas: copy.keptFormulas, converted: copy.converted, findings, live, asValues };
 }
 
 /** All that decides the content: sheets, cells, values, formulas, versions. */

@@ -426,7 +426,7 @@ describe('what cannot go along', () => {
     ['A7', 1, 'the formula cannot be read'],
     ['C1', 3, 'it leads back to itself'],
   ])('is the own formula of the user, stays, and is said: %s', (at, value, why) => {
-    expect(copy.kept).toContain(`S!${at}`);
+    expect(copy.keptFormulas).toContain(`S!${at}`);
     expect(cellAt(copy, 'S', at).value).toBe(value);
     expect(told(copy.findings)).toContain(`not worked out here S!${at}: ${why}: the formula stays as it is`);
   });

@@ -12,7 +12,7 @@ import { cellAt, handed, told } from './kit';
 /** What leads out of the workbook is a value; all else that cannot be followed stays the user's. */
 function expectStaysOrNot(copy: Handover, at: string, why: string): void {
   const leadsOut = /another workbook|fetches|leads to an address/.test(why);
-  expect(copy.kept.has(`S!${at}`)).toBe(!leadsOut);
+  expect(copy.keptFormulas.has(`S!${at}`)).toBe(!leadsOut);
   expect(told(copy.findings)).toContain(
     leadsOut ? `value, not live S!${at}: ${why}` : `not worked out here S!${at}: ${why}: the formula stays as it is`,
   );

@@ -31,7 +31,7 @@ export interface HandoverCopy {
   readonly own: ReadonlySet<string>;
   readonly names: SheetNames;
   /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
-  readonly kept: ReadonlySet<string>;
+  readonly keptFormulas: ReadonlySet<string>;
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;
   readonly figures: Figures;
@@ -91,7 +91,7 @@ function copied(
     used: conversion.used,
     source,
     names,
-    kept: conversion.kept,
+    keptFormulas: conversion.kept,
     converted,
     figures: conversion.joints.figures(),
     own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
