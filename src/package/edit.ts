@@ -1,12 +1,11 @@
 // A copy of a workbook in which some cells are others. Parts without a change are written with the bytes in which they were
 // packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
 import type { CellChange } from './cell-splices';
-import { CONTENT_TYPES, relationsPart } from './parts';
+import { Draft } from './draft';
 import type { UserPackage } from './read';
 import { sheetSplices } from './sheet-splices';
-import { encoded } from './text';
-import { attribute, childOf, childrenOf, isSet, type Splice, spliced, withAttributes, type XmlElement } from './xml';
-import { packed, type PackedPart, writeZip } from './zip';
+import { childOf, isSet, type Splice, withAttributes, type XmlElement } from './xml';
+import { writeZip } from './zip';
 
 export interface PackageEdit {
   /** By the name of the sheet and the address of the cell. */
@@ -37,63 +36,22 @@ function recalculated(text: string, book: XmlElement): Splice[] {
   return [{ from: at, to: at, text: `<${prefix}calcPr fullCalcOnLoad="1"/>` }];
 }
 
-const takenOut = (elements: readonly XmlElement[]): Splice[] => elements.map(({ from, end }) => ({ from, to: end, text: '' }));
-
-/** Texts of parts as they become, one change after another. */
-class Edit {
-  private readonly changed = new Map<string, string>();
-  readonly gone = new Set<string>();
-
-  constructor(private readonly from: UserPackage) {}
-
-  /** Writes a part anew, if it becomes another. */
-  change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
-    const text = this.changed.get(part) ?? this.from.parts.decoded(part).text;
-    const next = spliced(text, splicesOf(text));
-    if (next !== text) this.changed.set(part, next);
+function workedOutAnew(draft: Draft, book: string): void {
+  const links = draft.links(book).filter(({ type, isOutside }) => type === 'calcChain' && !isOutside);
+  if (links.length > 0) {
+    draft.unlink(book, links);
+    draft.leaveOut(new Set(links.map(({ target }) => target)));
   }
-
-  get touched(): readonly string[] {
-    return [...this.changed.keys()];
-  }
-
-  /** The part with its type and with the link from the workbook. */
-  leaveOut(type: string): void {
-    const { parts, book } = this.from;
-    const links = book.links.filter(link => link.type === type && !link.isOutside);
-    if (links.length === 0) return;
-    const targets = new Set(links.map(({ target }) => target));
-    for (const target of targets) if (parts.packed.has(target)) this.gone.add(target);
-    const list = parts.named(relationsPart(book.part));
-    if (list !== undefined) this.change(list, () => links.map(({ from, end }) => ({ from, to: end, text: '' })));
-    const types = parts.named(CONTENT_TYPES);
-    if (types === undefined) return;
-    const overrides = childrenOf(parts.tree(types), 'Override');
-    this.change(types, () =>
-      takenOut(overrides.filter(override => targets.has(parts.named((attribute(override, 'PartName') ?? '').replace(/^\//, '')) ?? ''))),
-    );
-  }
-
-  bytes(): Uint8Array {
-    const { parts } = this.from;
-    const written = (name: string, part: PackedPart): PackedPart => {
-      const text = this.changed.get(name);
-      return text === undefined ? part : packed(name, [encoded({ text, encoding: parts.decoded(name).encoding })]);
-    };
-    return writeZip([...parts.packed].flatMap(([name, part]) => (this.gone.has(name) ? [] : [written(name, part)])));
-  }
+  draft.change(book, text => recalculated(text, draft.tree(book)));
 }
 
 export function edited(from: UserPackage, { cells }: PackageEdit): EditedPackage {
-  const edit = new Edit(from);
+  const draft = new Draft(from.parts);
   for (const [name, changes] of cells) {
     const sheet = from.sheets.find(candidate => candidate.name === name);
     if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
-    edit.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
+    draft.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
   }
-  if (edit.touched.length > 0) {
-    edit.leaveOut('calcChain');
-    edit.change(from.book.part, text => recalculated(text, from.book.root));
-  }
-  return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone] };
+  if (draft.touched.length > 0) workedOutAnew(draft, from.book.part);
+  return { bytes: writeZip(draft.packed()), touched: draft.touched, gone: draft.gone };
 }
