@@ -10,8 +10,6 @@ const LONG: ReadonlySet<string> = new Set(
   'sheetData mergeCells sharedItems groupItems numCache strCache multiLvlStrCache numLit strLit si commentList'.split(' '),
 );
 
-export const takenOut = (elements: Iterable<XmlElement>): Splice[] => [...elements].map(({ from, end }) => ({ from, to: end, text: '' }));
-
 /** The part whose relations a part lists, or undefined where it lists none. */
 export const listedBy = (part: string): string | undefined =>
   /(^|\/)_rels\/[^/]*\.rels$/i.test(part) ? part.replace(/(^|\/)_rels\/([^/]*)\.rels$/i, '$1$2') : undefined;

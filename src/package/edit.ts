@@ -2,6 +2,7 @@
 // packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
 import type { CellChange } from './cell-splices';
 import { Draft } from './draft';
+import { changeElsewhere, type Elsewhere, type ElsewhereChange } from './elsewhere';
 import type { UserPackage } from './read';
 import { sheetSplices } from './sheet-splices';
 import { childOf, isSet, type Splice, withAttributes, type XmlElement } from './xml';
@@ -10,6 +11,8 @@ import { writeZip } from './zip';
 export interface PackageEdit {
   /** By the name of the sheet and the address of the cell. */
   readonly cells: ReadonlyMap<string, ReadonlyMap<string, CellChange>>;
+  /** Of the formulas outside cells, those that change. */
+  readonly elsewhere?: ReadonlyMap<Elsewhere, ElsewhereChange>;
 }
 
 export interface EditedPackage {
@@ -45,8 +48,9 @@ function workedOutAnew(draft: Draft, book: string): void {
   draft.change(book, text => recalculated(text, draft.tree(book)));
 }
 
-export function edited(from: UserPackage, { cells }: PackageEdit): EditedPackage {
+export function edited(from: UserPackage, { cells, elsewhere = new Map() }: PackageEdit): EditedPackage {
   const draft = new Draft(from.parts);
+  changeElsewhere(draft, elsewhere);
   for (const [name, changes] of cells) {
     const sheet = from.sheets.find(candidate => candidate.name === name);
     if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
