@@ -69,17 +69,22 @@ export class Draft {
     if (list !== undefined) this.change(list, () => links.map(({ from, end }) => ({ from, to: end, text: '' })));
   }
 
-  /** The parts to which one leads, itself and what they lead to as well. */
-  reached(): ReadonlySet<string> {
+  /** The parts to which the package leads, but for some and what only they lead to. */
+  reached(past: ReadonlySet<string> = new Set()): ReadonlySet<string> {
     const found = new Set<string>();
     const open = [''];
     for (let part = open.pop(); part !== undefined; part = open.pop())
       for (const { target, isOutside } of this.links(part))
-        if (!isOutside && this.has(target) && !found.has(target)) {
+        if (!isOutside && this.has(target) && !found.has(target) && !past.has(target)) {
           found.add(target);
           open.push(target);
         }
     return found;
+  }
+
+  /** The parts that lead to one, with '' for the package. */
+  leadingTo(part: string): string[] {
+    return ['', ...this.parts].filter(from => this.links(from).some(({ target, isOutside }) => !isOutside && target === part));
   }
 
   /** With their relations and their types. */

@@ -96,6 +96,10 @@ function wordsOf(kind: ElsewhereKind, place: FormulaPlace, sheet: string | undef
   return `${part}${on}`;
 }
 
+/** `condition A1:A9 on Bosses`. */
+export const placeInWords = (place: FormulaPlace, sheet: string | undefined): string =>
+  `${kindOf(place).replace('other', 'part')} ${wordsOf(kindOf(place), place, sheet)}`;
+
 /** The sheet that leads to each part. */
 export function sheetsOfParts(draft: Draft, sheets: readonly { readonly name: string; readonly part: string }[]): Map<string, string> {
   const found = new Map<string, string>();
