@@ -17,6 +17,7 @@ export const listedBy = (part: string): string | undefined =>
 export class Draft {
   private readonly changed = new Map<string, string>();
   private readonly left = new Set<string>();
+  private readonly related = new Map<string, { readonly text: string; readonly links: readonly PartLink[] }>();
 
   constructor(readonly before: PackageParts) {}
 
@@ -61,7 +62,13 @@ export class Draft {
   links(part: string): readonly PartLink[] {
     const list = this.listOf(part);
     if (list === undefined) return [];
-    return this.changed.has(list) ? this.before.relationsIn(this.tree(list), part) : this.before.relations(part);
+    const text = this.changed.get(list);
+    if (text === undefined) return this.before.relations(part);
+    const known = this.related.get(part);
+    if (known?.text === text) return known.links;
+    const links = this.before.relationsIn(this.tree(list), part);
+    this.related.set(part, { text, links });
+    return links;
   }
 
   unlink(part: string, links: readonly PartLink[]): void {
@@ -89,6 +96,7 @@ export class Draft {
 
   /** With their relations and their types. */
   leaveOut(parts: ReadonlySet<string>): void {
+    if (parts.size === 0) return;
     for (const part of parts) {
       if (!this.has(part)) continue;
       const list = this.listOf(part);

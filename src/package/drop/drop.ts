@@ -69,7 +69,9 @@ const BY_KIND: Readonly<Record<CarriedKind, ((asked: Asked, carried: Carried) =>
     return unlinkPart(draft, part);
   },
   'other part': ({ draft }, { part }) => {
-    const isNamed = draft.leadingTo(part).some(of => {
+    const leading = draft.leadingTo(part);
+    if (leading.length === 0) draft.leaveOut(new Set([part]));
+    const isNamed = leading.some(of => {
       const ids = draft.links(of).flatMap(({ id, target, isOutside }) => (!isOutside && target === part ? [id] : []));
       return naming(draft, of, new Set(ids)).length > 0;
     });
@@ -80,7 +82,7 @@ const BY_KIND: Readonly<Record<CarriedKind, ((asked: Asked, carried: Carried) =>
 /** Parts to which nothing leads any more. */
 function sweep(draft: Draft, before: ReadonlySet<string>): void {
   const now = draft.reached();
-  draft.leaveOut(new Set([...before].filter(part => !now.has(part))));
+  draft.leaveOut(new Set([...before].filter(part => draft.has(part) && !now.has(part))));
 }
 
 export function drop(draft: Draft, from: UserPackage, asked: readonly Carried[]): Dropped {
