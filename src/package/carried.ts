@@ -109,6 +109,13 @@ class Carries {
     }
   }
 
+  /** What lies in the file though nothing leads to it. */
+  astray(): void {
+    for (const part of this.parts.packed.keys())
+      if (!this.visited.has(part) && !/^\[Content_Types\]\.xml$|(^|\/)_rels\/|\/$/i.test(part))
+        this.found.push({ kind: 'other part', part, count: 1, words: 'nothing leads to it' });
+  }
+
   private inside({ type, target }: PartLink): void {
     const told = TOLD.get(type);
     if (told === undefined) {
@@ -163,6 +170,7 @@ function path(book: XmlElement, part: string): Carried[] {
 export function carriedBy(parts: PackageParts, bookPart: string, book: XmlElement, sheets: readonly SheetSeen[]): Carried[] {
   const carries = new Carries(parts);
   carries.follow('');
+  carries.astray();
   const visible = sheets.flatMap(({ name: words, part, state, hiddenRows, hiddenColumns }): Carried[] => [
     ...(state === 'visible' ? [] : [{ kind: state === 'hidden' ? 'hidden sheet' : 'very hidden sheet', part, count: 1, words } as const]),
     ...(hiddenRows === 0 ? [] : [{ kind: 'hidden rows', part, count: hiddenRows, words } as const]),

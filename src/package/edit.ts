@@ -1,36 +1,39 @@
 // A copy of a workbook in which some cells are others. Parts without a change are written with the bytes in which they were
 // packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
+import type { Carried } from './carried';
 import type { CellChange } from './cell-splices';
-import { addOwnSheets, type OpenPackage } from './own-sheets';
-import { CONTENT_TYPES, type PackageParts, relationsPart } from './parts';
-import type { BookPart, UserPackage } from './read';
+import { Draft } from './draft';
+import { drop, type Dropped } from './drop/drop';
+import { fileEnding, type FileEnding } from './drop/macros';
+import { changeElsewhere, type Elsewhere, type ElsewhereChange } from './elsewhere';
+import type { UserPackage } from './read';
 import { sheetSplices } from './sheet-splices';
-import { encoded } from './text';
-import { attribute, childOf, childrenOf, isSet, type Splice, spliced, tree, withAttributes, type XmlElement } from './xml';
-import { packed, type PackedPart, writeZip } from './zip';
+import { childOf, isSet, type Splice, withAttributes, type XmlElement } from './xml';
+import { writeZip } from './zip';
 
 export interface PackageEdit {
   /** By the name of the sheet and the address of the cell. */
   readonly cells: ReadonlyMap<string, ReadonlyMap<string, CellChange>>;
-  /** A workbook of our own, as `writeWorkbook` writes it, whose sheets stand behind all others. */
-  readonly own?: Uint8Array;
+  /** Of the formulas outside cells, those that change. */
+  readonly elsewhere?: ReadonlyMap<Elsewhere, ElsewhereChange>;
+  /** Of what the workbook carries, what shall not go along. */
+  readonly drop?: readonly Carried[];
 }
 
-export interface EditedPackage {
+export interface EditedPackage extends Dropped {
   readonly bytes: Uint8Array;
   /** Names of the parts with another text. */
   readonly touched: readonly string[];
   /** Names of the parts that are left out. */
   readonly gone: readonly string[];
-  /** Names of the parts that the file has not had. */
-  readonly added: readonly string[];
+  /** What the file has to be called, now that macros are in it or not. */
+  readonly ending: FileEnding;
 }
 
 /** What stands before the settings of calculation, in the order that the format asks for. */
 const BEFORE_CALCULATION: ReadonlySet<string> = new Set(['sheets', 'functionGroups', 'externalReferences', 'definedNames']);
 
-function recalculated(text: string, part: string): Splice[] {
-  const book = tree(text, part);
+function recalculated(text: string, book: XmlElement): Splice[] {
   const settings = childOf(book, 'calcPr');
   if (settings !== undefined && isSet(settings, 'fullCalcOnLoad')) return [];
   if (settings !== undefined) {
@@ -43,82 +46,27 @@ function recalculated(text: string, part: string): Splice[] {
   return [{ from: at, to: at, text: `<${prefix}calcPr fullCalcOnLoad="1"/>` }];
 }
 
-const takenOut = (elements: readonly XmlElement[]): Splice[] => elements.map(({ from, end }) => ({ from, to: end, text: '' }));
-
-/** Texts of parts as they become, one change after another. */
-class Edit implements OpenPackage {
-  private readonly changed = new Map<string, string>();
-  private readonly added: PackedPart[] = [];
-  readonly gone = new Set<string>();
-  readonly parts: PackageParts;
-  readonly book: BookPart;
-
-  constructor({ parts, book }: UserPackage) {
-    this.parts = parts;
-    this.book = book;
+function workedOutAnew(draft: Draft, book: string): void {
+  const links = draft.links(book).filter(({ type, isOutside }) => type === 'calcChain' && !isOutside);
+  if (links.length > 0) {
+    draft.unlink(book, links);
+    draft.leaveOut(new Set(links.map(({ target }) => target)));
   }
-
-  text(part: string): string {
-    return this.changed.get(part) ?? this.parts.decoded(part).text;
-  }
-
-  /** Writes a part anew, if it becomes another. */
-  change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
-    const text = this.text(part);
-    const next = spliced(text, splicesOf(text));
-    if (next !== text) this.changed.set(part, next);
-  }
-
-  add(part: PackedPart): void {
-    this.added.push(part);
-  }
-
-  get touched(): readonly string[] {
-    return [...this.changed.keys()];
-  }
-
-  get addedNames(): readonly string[] {
-    return this.added.map(({ name }) => name);
-  }
-
-  /** The part with its type and with the link from the workbook. */
-  leaveOut(type: string): void {
-    const { parts, book } = this;
-    const links = book.links.filter(link => link.type === type && !link.isOutside);
-    if (links.length === 0) return;
-    const targets = new Set(links.map(({ target }) => target));
-    for (const target of targets) if (parts.packed.has(target)) this.gone.add(target);
-    const list = parts.named(relationsPart(book.part));
-    if (list !== undefined) this.change(list, () => links.map(({ from, end }) => ({ from, to: end, text: '' })));
-    const types = parts.named(CONTENT_TYPES);
-    if (types === undefined) return;
-    const overrides = childrenOf(parts.tree(types), 'Override');
-    this.change(types, () =>
-      takenOut(overrides.filter(override => targets.has(parts.named((attribute(override, 'PartName') ?? '').replace(/^\//, '')) ?? ''))),
-    );
-  }
-
-  bytes(): Uint8Array {
-    const { parts } = this;
-    const written = (name: string, part: PackedPart): PackedPart => {
-      const text = this.changed.get(name);
-      return text === undefined ? part : packed(name, [encoded({ text, encoding: parts.decoded(name).encoding })]);
-    };
-    return writeZip([...[...parts.packed].flatMap(([name, part]) => (this.gone.has(name) ? [] : [written(name, part)])), ...this.added]);
-  }
+  draft.change(book, text => recalculated(text, draft.tree(book)));
 }
 
-export function edited(from: UserPackage, { cells, own }: PackageEdit): EditedPackage {
-  const edit = new Edit(from);
+export function edited(from: UserPackage, { cells, elsewhere = new Map(), drop: asked = [] }: PackageEdit): EditedPackage {
+  const draft = new Draft(from.parts);
+  changeElsewhere(draft, elsewhere);
   for (const [name, changes] of cells) {
     const sheet = from.sheets.find(candidate => candidate.name === name);
     if (sheet === undefined) throw new RangeError(`the workbook has no sheet "${name}" with cells`);
-    edit.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
+    draft.change(sheet.part, text => sheetSplices(text, sheet.part, changes));
   }
-  if (edit.touched.length > 0 || own !== undefined) {
-    edit.leaveOut('calcChain');
-    if (own !== undefined) addOwnSheets(edit, own);
-    edit.change(from.book.part, text => recalculated(text, from.book.part));
-  }
-  return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone], added: edit.addedNames };
+  const book = from.book.part;
+  let isOther = draft.touched.length > 0;
+  const dropped = drop(draft, from, asked);
+  isOther ||= from.sheets.some(({ part }) => !draft.has(part));
+  if (isOther) workedOutAnew(draft, book);
+  return { bytes: writeZip(draft.packed()), touched: draft.touched, gone: draft.gone, ending: fileEnding(draft, book), ...dropped };
 }

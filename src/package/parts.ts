@@ -66,9 +66,14 @@ export class PackageParts {
     const known = this.related.get(part);
     if (known !== undefined) return known;
     const list = this.named(relationsPart(part));
-    const found = list === undefined ? [] : childrenOf(this.tree(list), 'Relationship').map(link => this.relation(part, link));
+    const found = list === undefined ? [] : this.relationsIn(this.tree(list), part);
     this.related.set(part, found);
     return found;
+  }
+
+  /** What a list of relations leads to from a part. */
+  relationsIn(list: XmlElement, part: string): readonly PartLink[] {
+    return childrenOf(list, 'Relationship').map(link => this.relation(part, link));
   }
 
   private relation(part: string, link: XmlElement): PartLink {

@@ -65,12 +65,17 @@ export interface XmlElement extends StartTag {
 
 type Growing = StartTag & { children: Growing[]; text: string; inner: number; end: number };
 
-export function tree(text: string, part: string): XmlElement {
+/** The elements of a part, without those of the names in `without` and all that is in them. */
+export function tree(text: string, part: string, without: ReadonlySet<string> = new Set()): XmlElement {
   const open: Growing[] = [];
   let root: Growing | undefined;
-  let count = 0;
+  let [count, left] = [0, 0];
   walk(text, part, {
     open(tag) {
+      if (left > 0 || without.has(tag.local)) {
+        left++;
+        return;
+      }
       const node: Growing = { ...tag, children: [], text: '', inner: tag.to, end: tag.to };
       if (++count > MOST_ELEMENTS) throw new UnreadableFile(`the part "${part}" has more than ${MOST_ELEMENTS} elements`);
       open[open.length - 1]?.children.push(node);
@@ -78,10 +83,11 @@ export function tree(text: string, part: string): XmlElement {
       open.push(node);
     },
     close(_, inner, end) {
-      Object.assign(open.pop() ?? {}, { inner, end });
+      if (left > 0) left--;
+      else Object.assign(open.pop() ?? {}, { inner, end });
     },
     text(piece) {
-      const node = open[open.length - 1];
+      const node = left > 0 ? undefined : open[open.length - 1];
       if (node !== undefined) node.text += piece;
     },
   });
