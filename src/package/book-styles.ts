@@ -30,7 +30,7 @@ export class BookStyles {
       of.change(known, text => [{ from: 0, to: text.length, text: looks.changed }]);
       return;
     }
-    const part = freePart(of, 'xl/styles', '.xml');
+    const part = of.named('xl/styles.xml') === undefined ? 'xl/styles.xml' : freePart(of, 'xl/styles', '.xml');
     of.add(part, looks.changed);
     linked(of, from.book.part, 'styles', part, from.book.root.uri);
     typed(of, part, 'styles');

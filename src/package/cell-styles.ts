@@ -41,16 +41,20 @@ const SIDES = ['left', 'right', 'top', 'bottom'] as const;
 /** Lines of a border that is dashed all round, whatever they were. */
 const DASHED = SIDES.map(side => `<${side} style="dashed"><color auto="1"/></${side}>`).join('');
 
-const NOTHING = { numFmtId: '0', fontId: '0', fillId: '0', borderId: '0' };
+const PLAIN = '<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>';
+/** What a list begins with: the number 0 is what every cell has, and of grounds the first two are these whatever stands there. */
+const FIRST: Readonly<Partial<Record<List, readonly string[]>>> = {
+  fonts: ['<font><sz val="11"/><name val="Calibri"/><family val="2"/></font>'],
+  fills: ['<fill><patternFill patternType="none"/></fill>', '<fill><patternFill patternType="gray125"/></fill>'],
+  borders: ['<border><left/><right/><top/><bottom/><diagonal/></border>'],
+  cellStyleXfs: [PLAIN],
+  cellXfs: [PLAIN],
+};
 
-/** What a workbook looks like that says nothing of it. */
+/** Of a workbook that says nothing of looks, with as many formats as its cells name. */
 export const noStyles = (main: string, formats: number): string =>
   `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${main}">` +
-  '<fonts count="1"><font><sz val="11"/><name val="Calibri"/><family val="2"/></font></fonts>' +
-  '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
-  '<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>' +
-  '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
-  `<cellXfs count="${formats}">${'<xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>'.repeat(formats)}</cellXfs>` +
+  `<cellXfs count="${formats}">${PLAIN.repeat(formats)}</cellXfs>` +
   '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>';
 
 export class CellStyles {
@@ -75,7 +79,7 @@ export class CellStyles {
     this.numbers = new Map(
       this.known.numFmts.map(format => [attribute(format, 'formatCode') ?? '', Number(attribute(format, 'numFmtId') ?? 0)]),
     );
-    if (this.known.cellXfs.length === 0) this.added('cellXfs', this.written('xf', NOTHING));
+    for (const list of LISTS) for (const item of FIRST[list]?.slice(this.known[list].length) ?? []) this.added(list, this.prefixed(item));
   }
 
   /** The number of a format that is like another one but for its look. */
@@ -88,7 +92,7 @@ export class CellStyles {
       ...(numberFormat !== undefined && { numFmtId: this.number(numberFormat), applyNumberFormat: '1', quotePrefix: undefined }),
       ...(isFixed && this.fixed(xf)),
     };
-    const start = xf === undefined ? this.written('xf', NOTHING) : this.text.slice(xf.from, xf.to);
+    const start = xf === undefined ? this.prefixed(PLAIN) : this.text.slice(xf.from, xf.to);
     const number = this.added('cellXfs', withAttributes(start, changes) + (xf === undefined ? '' : this.text.slice(xf.to, xf.end)));
     if (number >= MOST_FORMATS)
       throw new UnreadableFile(`the workbook has no room for another look of a cell: a file holds ${MOST_FORMATS}, and this one has them`);
@@ -149,7 +153,7 @@ export class CellStyles {
     const known = this.numbers.get(format) ?? this.nextNumber++;
     if (!this.numbers.has(format)) {
       this.numbers.set(format, known);
-      this.added('numFmts', this.written('numFmt', { numFmtId: String(known), formatCode: format }));
+      this.added('numFmts', withAttributes(this.prefixed('<numFmt/>'), { numFmtId: String(known), formatCode: format }));
     }
     return String(known);
   }
@@ -178,9 +182,5 @@ export class CellStyles {
 
   private prefixed(xml: string): string {
     return this.root.prefix === '' ? xml : xml.replace(/<(\/?)/g, `<$1${this.root.prefix}:`);
-  }
-
-  private written(local: string, attributes: Readonly<Record<string, string>>): string {
-    return withAttributes(this.prefixed(`<${local}/>`), attributes);
   }
 }
