@@ -4,7 +4,7 @@ import { address, cellPosition, holds, type Place, type Rectangle, rectangleOf }
 import { type CellChange, cellSplices, newCell, writtenFormula } from './cell-splices';
 import type { CellLook } from './cell-styles';
 import { type ScannedCell, type ScannedRow, scanSheet } from './scan';
-import { fromPlace, inPlace } from './shared-formula';
+import { movable, type MovableFormula } from './shared-formula';
 import { attribute, isSet, nameOf, type Splice, type StartTag, unclosed, withAttributes } from './xml';
 
 interface PlacedChange {
@@ -41,7 +41,7 @@ class SheetEdit {
   private readonly open: Map<number, PlacedChange[]>;
   private readonly columns: ColumnStyle[] = [];
   /** By number, a shared formula whose first cell goes or changes. */
-  private readonly orphaned = new Map<string, string>();
+  private readonly orphaned = new Map<string, MovableFormula>();
   private readonly areas: Rectangle[] = [];
   private readonly added: Place[] = [];
   private dimension: StartTag | undefined;
@@ -85,18 +85,18 @@ class SheetEdit {
   }
 
   /** A member whose first cell is another from now on gets the formula as its own. */
-  private shared({ tag, formula }: ScannedCell, at: string, keepsFormula: boolean): void {
+  private shared({ tag, row, column, formula }: ScannedCell, at: string, keepsFormula: boolean): void {
     const index = formula && attribute(formula.tag, 't') === 'shared' ? attribute(formula.tag, 'si') : undefined;
     if (formula === undefined || index === undefined) return;
     const orphaned = this.orphaned.get(index);
     if (formula.text !== '' && (orphaned === undefined || attribute(formula.tag, 'ref') !== undefined)) {
       if (keepsFormula) this.orphaned.delete(index);
-      else this.orphaned.set(index, fromPlace(formula.text, at));
+      else this.orphaned.set(index, movable(formula.text, at));
     } else if (orphaned !== undefined && keepsFormula)
       this.splices.push({
         from: formula.tag.from,
         to: formula.end,
-        text: writtenFormula(formula.text || inPlace(orphaned, at), tag.prefix, at),
+        text: writtenFormula(formula.text || orphaned({ row, column }), tag.prefix, at),
       });
   }
 

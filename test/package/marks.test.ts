@@ -225,6 +225,7 @@ describe('words at a cell', () => {
     expect(touched).not.toContain('xl/threadedComments/threadedComment1.xml');
     const again = edit(bytes, { C9: note('more') });
     expect(textOf(again.bytes, 'xl/comments1.xml').match(/<author>Bosswright/g)).toHaveLength(1);
+    expect(textOf(again.bytes, 'xl/comments1.xml')).toContain('<comment ref="C9" authorId="1">');
     expect(textOf(again.bytes, 'xl/drawings/vmlDrawing1.vml').match(/id="_x0000_s\d+"/g)).toEqual([
       'id="_x0000_s1025"',
       'id="_x0000_s2049"',
@@ -238,6 +239,15 @@ describe('words at a cell', () => {
     expect(new Set(numbers).size).toBe(3_000);
     expect(numbers.filter(number => number % 1024 === 0)).toEqual([]);
     expect(vml).toContain('data="1,2,3"');
+  });
+
+  it('do not come to a cell of a thread that has no comment of the older kind', () => {
+    const thread = 'http://schemas.microsoft.com/office/2017/10/relationships/threadedComment';
+    const more = {
+      [LINKS]: links(['t', thread, '../threadedComments/threadedComment1.xml']),
+      'xl/threadedComments/threadedComment1.xml': '<ThreadedComments xmlns="urn:t"><threadedComment ref="B2" id="{1}"/></ThreadedComments>',
+    };
+    expect(edit(made({ more }), { B2: note('x'), B3: note('y') }).unwrittenNotes).toEqual([{ sheet: 'S', at: 'B2' }]);
   });
 
   it('that look like a code of the format are none', () =>
