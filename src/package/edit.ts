@@ -1,7 +1,7 @@
 // A copy of a workbook in which some cells are others. Parts without a change are written with the bytes in which they were
 // packed; when a cell changes, the programs are asked to work everything out anew, and the stored order of working out goes.
 import type { CellChange } from './cell-splices';
-import { addOwnSheets, type OpenPackage } from './own-sheets';
+import { addOwnSheets, type OpenPackage, type OwnRows } from './own-sheets';
 import { CONTENT_TYPES, type PackageParts, relationsPart } from './parts';
 import type { BookPart, UserPackage } from './read';
 import { sheetSplices } from './sheet-splices';
@@ -14,6 +14,8 @@ export interface PackageEdit {
   readonly cells: ReadonlyMap<string, ReadonlyMap<string, CellChange>>;
   /** A workbook of our own, as `writeWorkbook` writes it, whose sheets stand behind all others. */
   readonly own?: Uint8Array;
+  /** Of long sheets of ours the rows that the workbook leaves out, by the names of the sheets. */
+  readonly ownRows?: OwnRows;
 }
 
 export interface EditedPackage {
@@ -108,7 +110,7 @@ class Edit implements OpenPackage {
   }
 }
 
-export function edited(from: UserPackage, { cells, own }: PackageEdit): EditedPackage {
+export function edited(from: UserPackage, { cells, own, ownRows }: PackageEdit): EditedPackage {
   const edit = new Edit(from);
   for (const [name, changes] of cells) {
     const sheet = from.sheets.find(candidate => candidate.name === name);
@@ -117,7 +119,7 @@ export function edited(from: UserPackage, { cells, own }: PackageEdit): EditedPa
   }
   if (edit.touched.length > 0 || own !== undefined) {
     edit.leaveOut('calcChain');
-    if (own !== undefined) addOwnSheets(edit, own);
+    if (own !== undefined) addOwnSheets(edit, own, ownRows);
     edit.change(from.book.part, text => recalculated(text, from.book.part));
   }
   return { bytes: edit.bytes(), touched: edit.touched, gone: [...edit.gone], added: edit.addedNames };

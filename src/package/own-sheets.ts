@@ -10,6 +10,7 @@ import {
   typeSplices,
   vocabularyOf,
 } from './own-entries';
+import type { OwnRow } from './own-rows';
 import { inVocabulary, movedSheet, sharedContents, type Vocabulary } from './own-text';
 import { CONTENT_TYPES, PackageParts, relationsPart } from './parts';
 import { bookOf, type BookPart } from './read';
@@ -31,7 +32,22 @@ export interface OpenPackage {
 }
 
 const isXml = (part: string): boolean => part.endsWith('.xml');
-const written = (name: string, text: string): PackedPart => packed(name, [encoded({ text, encoding: 'utf-8' })]);
+/** Characters that are packed at a time. */
+const PIECE = 65_536;
+
+/** Short pieces together, as bytes. */
+function* inPieces(texts: Iterable<string>): Generator<Uint8Array> {
+  let piece = '';
+  for (const text of texts) {
+    piece += text;
+    if (piece.length < PIECE) continue;
+    yield encoded({ text: piece, encoding: 'utf-8' });
+    piece = '';
+  }
+  yield encoded({ text: piece, encoding: 'utf-8' });
+}
+
+const written = (name: string, ...texts: string[]): PackedPart => packed(name, inPieces(texts));
 const renamed = (part: PackedPart, name: string): PackedPart => ({ ...part, name, nameBytes: new TextEncoder().encode(name) });
 
 /** Types of our parts, by the part or by the extension. */
@@ -75,7 +91,7 @@ class Moving {
   }
 
   /** Gives the name from now on. */
-  part(part: string, text?: string): string {
+  part(part: string, texts?: Iterable<string>): string {
     const known = this.names.get(part);
     if (known !== undefined) return known;
     const stored = this.own.packed.get(part);
@@ -83,9 +99,8 @@ class Moving {
     const name = this.free(part);
     this.names.set(part, name);
     this.types.set(name, this.typeOf(part));
-    this.to.add(
-      isXml(part) ? written(name, text ?? inVocabulary(this.own.decoded(part).text, part, this.vocabulary)) : renamed(stored, name),
-    );
+    const words = (): Iterable<string> => texts ?? [inVocabulary(this.own.decoded(part).text, part, this.vocabulary)];
+    this.to.add(isXml(part) ? packed(name, inPieces(words())) : renamed(stored, name));
     this.relations(part, name);
     return name;
   }
@@ -104,7 +119,9 @@ class Moving {
   }
 }
 
-export function addOwnSheets(to: OpenPackage, file: Uint8Array): void {
+export type OwnRows = ReadonlyMap<string, Iterable<OwnRow>>;
+
+export function addOwnSheets(to: OpenPackage, file: Uint8Array, rows: OwnRows = new Map<string, never>()): void {
   const own = new PackageParts(file);
   const ownBook = bookOf(own);
   const target = (book: BookPart, type: string, parts: PackageParts): string | undefined =>
@@ -135,11 +152,14 @@ export function addOwnSheets(to: OpenPackage, file: Uint8Array): void {
   const sheets = childrenOf(childOf(ownBook.root, 'sheets'), 'sheet').map((sheet): NewSheet => {
     const linkId = attributeIn(sheet, /\/relationships$/, 'id');
     const part = ownBook.links.find(link => link.id === linkId)?.target ?? '';
-    const text = movedSheet(own.decoded(part).text, part, { vocabulary, texts, ...formats });
+    const name = attribute(sheet, 'name') ?? '';
+    const text = movedSheet(own.decoded(part).text, part, { vocabulary, texts, rows: rows.get(name), ...formats });
     const id = nextId();
     newLinks.push({ id, type: kind(`${RELATIONSHIPS}/worksheet`), part: moving.part(part, text) });
-    return { name: attribute(sheet, 'name') ?? '', id };
+    return { name, id };
   });
+  for (const name of rows.keys())
+    if (!sheets.some(sheet => sheet.name === name)) throw new RangeError(`there are rows for "${name}", which is no sheet of ours`);
   to.change(to.book.part, text => bookSplices(text, to.book.part, ownBook.root, sheets));
   to.change(links, text => linkSplices(text, links, newLinks));
   to.change(types, text => typeSplices(text, types, moving.types));
