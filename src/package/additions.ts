@@ -1,17 +1,7 @@
 // Parts that a package has not had: a free name, what leads to them, and their type.
-import { CONTENT_TYPES, linksIn, type PartLink, relationsPart } from './parts';
+import type { Draft } from './draft';
+import { CONTENT_TYPES, relationsPart } from './parts';
 import { atEnd, attribute, childrenOf, nameOf, type Splice, tree, type XmlElement } from './xml';
-
-/** A package while it becomes another: texts of parts, with every change so far. */
-export interface ChangingPackage {
-  /** Of all parts. */
-  readonly names: Iterable<string>;
-  /** The name of a part as it is written, if it is there. */
-  named(part: string): string | undefined;
-  text(part: string): string;
-  change(part: string, splicesOf: (text: string) => readonly Splice[]): void;
-  add(part: string, text: string): void;
-}
 
 const RELATIONS = 'http://schemas.openxmlformats.org/package/2006/relationships';
 const TYPES = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
@@ -25,24 +15,18 @@ export const relationNamespace = (main: string): string =>
     : 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 
 /** `xl/comments` and `.xml` as `xl/comments3.xml`. */
-export function freePart(of: ChangingPackage, stem: string, extension: string): string {
+export function freePart(of: Draft, stem: string, extension: string): string {
   let number = 1;
   while (of.named(`${stem}${number}${extension}`) !== undefined) number++;
   return `${stem}${number}${extension}`;
 }
 
-/** What it leads to. */
-export function linksOf(of: ChangingPackage, part: string): readonly PartLink[] {
-  const list = of.named(relationsPart(part));
-  return list === undefined ? [] : linksIn(tree(of.text(list), list), part, name => of.named(name));
-}
-
 /** A relation from one part to another, within the package. Its id. */
-export function linked(of: ChangingPackage, part: string, kind: string, target: string, main: string): string {
+export function linked(of: Draft, part: string, kind: string, target: string, main: string): string {
   const list = of.named(relationsPart(part)) ?? relationsPart(part);
   if (of.named(list) === undefined)
     of.add(list, `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="${RELATIONS}"></Relationships>`);
-  const ids = new Set(linksOf(of, part).map(({ id }) => id));
+  const ids = new Set(of.links(part).map(({ id }) => id));
   let number = ids.size + 1;
   while (ids.has(`rId${number}`)) number++;
   const id = `rId${number}`;
@@ -56,7 +40,7 @@ export function linked(of: ChangingPackage, part: string, kind: string, target: 
 }
 
 /** The type of a part that was added; a drawing of notes is known by its extension, as programs write it. */
-export function typed(of: ChangingPackage, part: string, kind: 'comments' | 'styles' | 'vmlDrawing'): void {
+export function typed(of: Draft, part: string, kind: 'comments' | 'styles' | 'vmlDrawing'): void {
   const types = of.named(CONTENT_TYPES) ?? CONTENT_TYPES;
   appended(of, types, root => {
     if (kind !== 'vmlDrawing') return `<${sibling(root, 'Override')} PartName="/${part}" ContentType="${TYPES}.${kind}+xml"/>`;
@@ -67,7 +51,7 @@ export function typed(of: ChangingPackage, part: string, kind: 'comments' | 'sty
 
 const sibling = ({ prefix }: XmlElement, local: string): string => nameOf({ prefix, local });
 
-function appended(of: ChangingPackage, part: string, content: (root: XmlElement) => string): void {
+function appended(of: Draft, part: string, content: (root: XmlElement) => string): void {
   of.change(part, text => {
     const root = tree(text, part);
     const more = content(root);

@@ -1,5 +1,6 @@
 // The looks that the cells of a workbook can have, read and written once for all its sheets.
-import { type ChangingPackage, freePart, linked, linksOf, typed } from './additions';
+import type { Draft } from './draft';
+import { freePart, linked, typed } from './additions';
 import { type CellLook, CellStyles, noStyles } from './cell-styles';
 import type { UserPackage } from './read';
 
@@ -7,7 +8,7 @@ export class BookStyles {
   private looks: CellStyles | undefined;
 
   constructor(
-    private readonly of: ChangingPackage,
+    private readonly of: Draft,
     private readonly from: Pick<UserPackage, 'book' | 'sheets'>,
   ) {}
 
@@ -37,8 +38,7 @@ export class BookStyles {
   }
 
   private part(): string | undefined {
-    return linksOf(this.of, this.from.book.part).find(({ type, target }) => type === 'styles' && this.of.named(target) !== undefined)
-      ?.target;
+    return this.of.links(this.from.book.part).find(({ type, target }) => type === 'styles' && this.of.named(target) !== undefined)?.target;
   }
 
   /** Of a workbook without a list of formats, which its cells may number all the same: as many as they mean. */

@@ -74,8 +74,8 @@ export function newCell(at: string, { value, formula }: CellChange, prefix: stri
   const isFormula = typeof formula === 'object';
   const { type, xml } = writtenValue(value, isFormula, prefix, at);
   const p = prefixed(prefix);
-  const tag = withAttributes(`<${p}c>`, { r: at, ...(style !== undefined && { s: style }), ...(type !== undefined && { t: type }) });
-  return `${tag}${isFormula ? writtenFormula(formula.text, prefix, at) : ''}${xml}</${p}c>`;
+  const said = `${style === undefined ? '' : ` s="${style}"`}${type === undefined ? '' : ` t="${type}"`}`;
+  return `<${p}c r="${at}"${said}>${isFormula ? writtenFormula(formula.text, prefix, at) : ''}${xml}</${p}c>`;
 }
 
 /** Another formula in the start tag of the one before, which names its area. */

@@ -98,13 +98,14 @@ export function edited(from: UserPackage, { cells, elsewhere = new Map(), drop: 
   changeElsewhere(draft, elsewhere);
   const changed = changeCells(draft, from, cells);
   let isOther = draft.touched.length > 0 || own !== undefined;
+  // their formulas keep the sheets that they read
+  if (own !== undefined) addOwnSheets(draft, from.book, own, ownRows);
   const dropped = drop(draft, from, asked);
   isOther ||= from.sheets.some(({ part }) => !draft.has(part));
   const numbers = new BoxNumbers(draft);
   const unwrittenNotes = changed.flatMap(({ name, part, notes }) =>
     notes.size === 0 || !draft.has(part) ? [] : noted(draft, part, notes, numbers).map(at => ({ sheet: name, at })),
   );
-  if (own !== undefined) addOwnSheets(draft, from.book, own, ownRows);
   if (isOther) workedOutAnew(draft, book);
   return {
     bytes: writeZip(draft.packed()),

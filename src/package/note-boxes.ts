@@ -1,5 +1,5 @@
 // The boxes in which notes stand beside their cells, in the drawing language that spreadsheets keep for them.
-import type { ChangingPackage } from './additions';
+import type { Draft } from './draft';
 import { type Splice, withAttributes } from './xml';
 
 export interface NoteBox {
@@ -38,7 +38,7 @@ export function takesBoxes(text: string): boolean {
 export class BoxNumbers {
   private last: number | undefined;
 
-  constructor(private readonly of: ChangingPackage) {}
+  constructor(private readonly of: Draft) {}
 
   next(): number {
     this.last = (this.last ?? this.highestBlock() * BLOCK + BLOCK) + 1;
@@ -49,7 +49,7 @@ export class BoxNumbers {
 
   private highestBlock(): number {
     let highest = 0;
-    for (const name of this.of.names) {
+    for (const name of this.of.parts) {
       if (!/\.vml$/i.test(name)) continue;
       const text = this.of.text(name);
       for (const [, blocks = ''] of text.matchAll(/<o:idmap\b[^>]*\bdata\s*=\s*["']([\d,\s]+)["']/g))

@@ -1,6 +1,7 @@
 // Words at cells, as every program shows them: a comment with its box. Comments of before stay, also those that are threads.
+import type { Draft } from './draft';
 import { cellPosition } from '../sheet/addresses';
-import { type ChangingPackage, freePart, linked, linksOf, relationNamespace, typed } from './additions';
+import { freePart, linked, relationNamespace, typed } from './additions';
 import { LONGEST_TEXT } from './cell-splices';
 import { addedBoxes, type BoxNumbers, NO_BOXES, takesBoxes } from './note-boxes';
 import type { PartLink } from './parts';
@@ -42,7 +43,7 @@ function drawingPlace(text: string, part: string): DrawingPlace {
 }
 
 /** Cells that have words already. */
-function commentedCells(of: ChangingPackage, links: readonly PartLink[]): Set<string> {
+function commentedCells(of: Draft, links: readonly PartLink[]): Set<string> {
   const cells = new Set<string>();
   for (const { type, target, isOutside } of links) {
     if (isOutside || !/^(comments|threadedComment)$/.test(type) || of.named(target) === undefined) continue;
@@ -57,7 +58,7 @@ function commentedCells(of: ChangingPackage, links: readonly PartLink[]): Set<st
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
-function takesComments(of: ChangingPackage, part: string): boolean {
+function takesComments(of: Draft, part: string): boolean {
   const root = tree(of.text(part), part);
   return childOf(root, 'authors') !== undefined && childOf(root, 'commentList') !== undefined;
 }
@@ -80,8 +81,8 @@ function addedComments(text: string, root: XmlElement, notes: ReadonlyMap<string
 }
 
 /** Writes words at cells of a sheet; gives the cells at which there is no room for them. */
-export function noted(of: ChangingPackage, sheetPart: string, wanted: ReadonlyMap<string, string>, numbers: BoxNumbers): string[] {
-  const links = linksOf(of, sheetPart);
+export function noted(of: Draft, sheetPart: string, wanted: ReadonlyMap<string, string>, numbers: BoxNumbers): string[] {
+  const links = of.links(sheetPart);
   const part = (link: PartLink | undefined): string | undefined =>
     link === undefined || link.isOutside ? undefined : of.named(link.target);
   const taken = commentedCells(of, links);

@@ -184,9 +184,6 @@ export function withAttributes(tag: string, changes: Readonly<Record<string, str
   return added === '' ? kept : kept.replace(/\s*\/?>$/, end => `${added}${end}`);
 }
 
-export const nameOf = ({ prefix, local }: Pick<StartTag, 'prefix' | 'local'>): string => (prefix === '' ? local : `${prefix}:${local}`);
-export const unclosed = (start: string): string => start.replace(/\s*\/>$/, '>');
-
 /** More at the end of an element, with attributes set as by `withAttributes`. */
 export function atEnd(
   text: string,
