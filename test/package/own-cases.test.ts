@@ -1,11 +1,12 @@
 // What the texts of the user's parts become when sheets of ours are added, and what is refused.
+import { writeXlsx } from 'hucre/xlsx';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { edited, type EditedPackage } from '../../src/package/edit';
 import { readPackage } from '../../src/package/read';
 import { chained, CONTENT_TYPES } from './foreign';
 import { BOOK, BOOK_LINKS, links, made, MAIN, SHEET, textOf } from './made';
-import { FileParts, Looks, OWN_PLAN, sheetPart } from './own-plan';
+import { allUnder, FileParts, Looks, OWN_PLAN, sheetPart } from './own-plan';
 import { LISTS, styled, stylesPart, xfs } from './styled';
 
 const ROWS = '<row r="1"><c r="A1"><v>2</v></c></row>';
@@ -95,6 +96,17 @@ describe('in the texts of the user', () => {
     expect(textOf(bytes, part)).not.toContain('t="s"');
     expect(textOf(bytes, part)).toContain('<is><t xml:space="preserve"> led &lt;&amp;&gt; text </t></is>');
     expect(readPackage(bytes).sheets.map(({ cells }) => cells[0]?.value)).toEqual(['his', 'Hand-over', 'material']);
+  });
+});
+
+describe('a cell of ours without a format', () => {
+  it('has the first of ours, and not the first of the user', async () => {
+    const plain = await writeXlsx({ sheets: [{ name: 'Plain', rows: [[1]] }], defaultFont: { name: 'Arial', size: 9 } });
+    const file = styled(stylesPart(LISTS + xfs(3)));
+    const { bytes } = edited(readPackage(file), { cells: new Map(), own: new Uint8Array(plain) });
+    const parts = new FileParts(bytes);
+    const [cell] = allUnder(parts.nodes(sheetPart(parts, 'Plain'))).filter(({ local }) => local === 'c');
+    expect(JSON.stringify(new Looks(parts).cells[Number(cell?.at['s'])])).toContain('Arial');
   });
 });
 

@@ -166,11 +166,12 @@ async function written(plan: WorkbookPlan, sheets: WriteSheet[]): Promise<Uint8A
   return repaired(bytes, plan.sheets);
 }
 
-export const writeWorkbook = (plan: WorkbookPlan): Promise<Uint8Array> =>
-  written(
+export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
+  return written(
     plan,
     plan.sheets.map(sheet => sheetOf(sheet, plan.name, false).sheet),
   );
+}
 
 /** Sheets to be put behind those of a workbook: plain rows that look like others are left to that edit, which has them sooner written. */
 export async function writeOwnSheets(plan: WorkbookPlan): Promise<Required<Pick<PackageEdit, 'own' | 'ownRows'>>> {
