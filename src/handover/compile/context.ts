@@ -3,7 +3,7 @@ import type { FormulaNode } from '../../sheet/formula';
 import type { Validation } from '../../sheet/plan';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import type { DataSheet } from './data-sheet';
-import type { StepsSheet } from './steps-sheet';
+import type { StepBlock } from './step-block';
 
 /** A cell that held text with units and becomes a number. */
 export interface Converted {
@@ -14,7 +14,8 @@ export interface Converted {
 
 export interface ConversionContext {
   readonly source: WorkbookValues;
-  readonly steps: StepsSheet;
+  /** The steps of the call that is written. */
+  readonly steps: StepBlock;
   readonly data: DataSheet;
   /** `Sheet!B4` -> the number that takes the place of its text. */
   readonly converted: Map<string, Converted>;

@@ -15,7 +15,7 @@ import { DataSheet } from './data-sheet';
 import type { Figures } from './joint/joint-cells';
 import { JointSheets } from './joint/joint-sheet';
 import { spillAll } from './spilled-tables';
-import { StepsSheet } from './steps-sheet';
+import { Steps } from './steps';
 
 export interface HandoverCopy {
   /** The converted sheets, then the variants, then the steps. */
@@ -58,7 +58,7 @@ function copied(
   const { workbook, homeNames, refused, findings: changes } = prepared(home, names);
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
-  const steps = new StepsSheet(names.free('Steps'));
+  const steps = new Steps(names, workbook);
   const context = { source, data, converted, validations: new Map<string, Validation>() };
   const conversion: Conversion = {
     ...context,
@@ -99,9 +99,9 @@ function copied(
     const [sheet = '', at = ''] = key.split('!');
     conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
   }
-  const variants = conversion.joints.plans();
+  const own = [...conversion.joints.plans(), ...steps.plans()];
   return {
-    sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())],
+    sheets: [...sheets, ...own.map(withStates)],
     data,
     findings: conversion.findings,
     results: conversion.results,
@@ -109,7 +109,7 @@ function copied(
     source,
     names,
     figures: conversion.joints.figures(),
-    own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
+    own: new Set([...own.map(({ name }) => name), data.name]),
   };
 }
 
