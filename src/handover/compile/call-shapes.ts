@@ -16,22 +16,28 @@ export function shapeOf(formula: string, at: string): string {
   });
 }
 
-const keyOf = (sheet: string, formula: string, at: string): string => `${sheet}!${shapeOf(formula, at)}`;
+/** Cells of one shape on one sheet. */
+export interface CallShape {
+  readonly key: string;
+  readonly count: number;
+}
 
 export class CallShapes {
+  private readonly shapes = new Map<string, string>();
   private readonly counts = new Map<string, number>();
 
   constructor({ sheets }: Pick<SourceWorkbook, 'sheets'>) {
     for (const { name, cells } of sheets)
       for (const [at, { formula }] of cells) {
         if (formula === undefined || !/ENCL\./i.test(formula)) continue;
-        const key = keyOf(name, formula, at);
+        const key = `${name}!${shapeOf(formula, at)}`;
+        this.shapes.set(`${name}!${at}`, key);
         this.counts.set(key, (this.counts.get(key) ?? 0) + 1);
       }
   }
 
-  /** How many cells of the sheet have a formula of the same shape. */
-  count(sheet: string, formula: string, at: string): number {
-    return this.counts.get(keyOf(sheet, formula, at)) ?? 0;
+  of(sheet: string, at: string): CallShape {
+    const key = this.shapes.get(`${sheet}!${at}`) ?? '';
+    return { key, count: this.counts.get(key) ?? 0 };
   }
 }

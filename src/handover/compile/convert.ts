@@ -74,6 +74,7 @@ function copied(
     name,
     cells: onceEach([...cells].flatMap(([at]) => convertedCell(conversion, name, at).map(cell => ({ ...cell, origin: at })))),
   }));
+  const validations = bySheet(context.validations);
   const sheets = bodies.map(({ name, cells }): SheetPlan => {
     const { role, format, ...rest } = looks(homeNames.get(name) ?? name);
     const isInput = (at: string): Role | undefined => (context.validations.has(`${name}!${at}`) ? 'input' : undefined);
@@ -89,9 +90,7 @@ function copied(
           context.converted.get(`${name}!${cell.at}`),
         ),
       ),
-      validations: joinedValidations(
-        [...context.validations].flatMap(([key, validation]) => (key === `${name}!${validation.range}` ? [validation] : [])),
-      ),
+      validations: joinedValidations(validations.get(name) ?? []),
       print: { landscape: true },
     });
   });
@@ -111,6 +110,18 @@ function copied(
     figures: conversion.joints.figures(),
     own: new Set([...own.map(({ name }) => name), data.name]),
   };
+}
+
+/** By the sheet that the key begins with: `Sheet!B4`. */
+function bySheet(validations: ReadonlyMap<string, Validation>): ReadonlyMap<string, readonly Validation[]> {
+  const found = new Map<string, Validation[]>();
+  for (const [key, validation] of validations) {
+    const sheet = key.slice(0, -validation.range.length - 1);
+    const known = found.get(sheet);
+    if (known === undefined) found.set(sheet, [validation]);
+    else known.push(validation);
+  }
+  return found;
 }
 
 /** A table spills over blank cells: what it puts there wins. */

@@ -27,13 +27,13 @@ export class Steps {
 
   /** Undefined where a formula is longer than a cell takes. */
   place(source: WorkbookValues, { card, node, formula, sheet, at }: CallSite, block: StepBlock): Placed | undefined {
-    const count = this.shapes.count(sheet, formula, at);
-    const call = { sheet, at, what: card.id, label: labelBeside(source, sheet, at) };
-    // a formula may hold the same call twice
-    const shape = `${sheet}!${shapeOf(formula, at)} ${shapeOf(formula.slice(0, node.loc[0]), at)}`;
-    return (
-      (count < FEWEST ? undefined : this.inTable(shape, count, call, block)) ?? this.write(blockTitle(source, sheet, at, card.id), block)
-    );
+    const { key, count } = this.shapes.of(sheet, at);
+    const inTable = (): Placed | undefined => {
+      const call = { sheet, at, what: card.id, label: labelBeside(source, sheet, at) };
+      // a formula may hold the same call twice
+      return this.inTable(`${key} ${shapeOf(formula.slice(0, node.loc[0]), at)}`, count, call, block);
+    };
+    return (count < FEWEST ? undefined : inTable()) ?? this.write(blockTitle(source, sheet, at, card.id), block);
   }
 
   write(title: string, block: StepBlock): Placed | undefined {
