@@ -1,5 +1,5 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
-import { copyOf } from '../handover/copy';
+import { copyOf } from '../handover/write/copy';
 import { handover } from '../handover/handover';
 import { sourceOfFile } from '../handover/read/from-file';
 import type { TitleBlock } from '../handover/pages/title-block';

@@ -10,8 +10,8 @@ import { UnwritablePlan, writeOwnSheets, writeWorkbook } from '../hosts/xlsx/wri
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
-import { linesOf, optionOf, shownLine } from './carrying';
-import { copyOf, type WrittenCopy, type Writing } from './copy';
+import { linesOf, optionOf, shownLine } from './write/carrying';
+import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
 import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';

@@ -1,7 +1,7 @@
 // Parts that a package has not had: a free name, what leads to them, and their type.
 import type { Draft } from './draft';
 import { CONTENT_TYPES, relationsPart } from './parts';
-import { atEnd, attribute, childrenOf, nameOf, type Splice, tree, type XmlElement } from './xml';
+import { atEnd, attribute, childrenOf, nameOf, tree, type XmlElement } from './xml';
 
 const RELATIONS = 'http://schemas.openxmlformats.org/package/2006/relationships';
 const TYPES = 'application/vnd.openxmlformats-officedocument.spreadsheetml';

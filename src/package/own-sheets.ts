@@ -37,7 +37,6 @@ function* inPieces(texts: Iterable<string>): Generator<Uint8Array> {
   yield encoded({ text: piece, encoding: 'utf-8' });
 }
 
-const written = (name: string, ...texts: string[]): PackedPart => packed(name, inPieces(texts));
 const renamed = (part: PackedPart, name: string): PackedPart => ({ ...part, name, nameBytes: new TextEncoder().encode(name) });
 
 /** Types of our parts, by the part or by the extension. */

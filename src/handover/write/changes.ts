@@ -1,14 +1,14 @@
 // What changes in the cells of the user: calls of ours, what depends on them, texts that became numbers. All else stays as it is stored.
-import type { Cell } from '../core/kinds';
-import type { CellChange } from '../package/cell-splices';
-import type { StoredCell, StoredValue } from '../package/cells';
-import type { StoredSheet } from '../package/read';
-import { cellCount, holds, cellPosition, rectangleOf, type Rectangle } from '../sheet/addresses';
-import { isOwnCall } from '../sheet/formula';
-import { ERROR_CODE } from '../sheet/known';
-import type { PlanCell, SheetPlan } from '../sheet/plan';
-import { fromFile } from '../sheet/stored-formulas';
-import type { Handover } from './handover';
+import type { Cell } from '../../core/kinds';
+import type { CellChange } from '../../package/cell-splices';
+import type { StoredCell, StoredValue } from '../../package/cells';
+import type { StoredSheet } from '../../package/read';
+import { cellCount, holds, cellPosition, rectangleOf, type Rectangle } from '../../sheet/addresses';
+import { isOwnCall } from '../../sheet/formula';
+import { ERROR_CODE } from '../../sheet/known';
+import type { PlanCell, SheetPlan } from '../../sheet/plan';
+import { fromFile } from '../../sheet/stored-formulas';
+import type { Handover } from '../handover';
 
 export type SheetChanges = ReadonlyMap<string, CellChange>;
 

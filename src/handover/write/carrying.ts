@@ -1,5 +1,5 @@
 // What a workbook carries besides what is seen on its sheets: it goes along only where the sender says so.
-import type { Carried, CarriedKind } from '../package/carried';
+import type { Carried, CarriedKind } from '../../package/carried';
 
 /** What is hidden within a sheet stays where it is, and is told. */
 const STAYS: ReadonlySet<CarriedKind> = new Set<CarriedKind>(['hidden rows', 'hidden columns']);

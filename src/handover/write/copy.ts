@@ -1,13 +1,13 @@
 // The hand-over copy of a workbook file: its package with the cells that change, and our sheets behind its own.
-import type { Carried, CarriedKind } from '../package/carried';
-import { edited, type EditedPackage, type PackageEdit } from '../package/edit';
-import type { UserPackage } from '../package/read';
-import type { WorkbookPlan } from '../sheet/plan';
-import type { SourceWorkbook } from '../sheet/workbook-values';
+import type { Carried, CarriedKind } from '../../package/carried';
+import { edited, type EditedPackage, type PackageEdit } from '../../package/edit';
+import type { UserPackage } from '../../package/read';
+import type { WorkbookPlan } from '../../sheet/plan';
+import type { SourceWorkbook } from '../../sheet/workbook-values';
 import { kindsOf } from './carrying';
 import { changesOf } from './changes';
-import { handover, type Handover, type Making } from './handover';
-import type { TitleBlock } from './pages/title-block';
+import { handover, type Handover, type Making } from '../handover';
+import type { TitleBlock } from '../pages/title-block';
 
 export interface Writing extends Making {
   /** Our sheets as a workbook file of their own. */
