@@ -91,7 +91,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
       const given = cell.array === undefined ? scalar(values.evaluate(parseFormula(cell.formula), sheet.name)) : undefined;
       if (given === undefined) {
         unknown.push(cell.at);
-        return { ...cell, note: cell.note ?? NOT_WORKED_OUT };
+        return cell;
       }
       if (isSame(worthOf(cell), given)) return cell;
       // a step that is not looked at may have no value: a root of less than nothing, a division by nothing, and no other error
@@ -118,7 +118,6 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 }
 
 const NO_NUMBER: readonly string[] = ['#NUM!', '#DIV/0!'];
-const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
 function told(cells: readonly string[]): string {
   const named = `${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}`;
@@ -126,5 +125,5 @@ function told(cells: readonly string[]): string {
 }
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
-  return { ...cell, note: `value, not live: was ${formula ?? ''}` };
+  return { ...cell, isFixed: true, note: `value, not live: was ${formula ?? ''}` };
 }

@@ -26,6 +26,8 @@ export interface PlanCell {
   readonly format?: string;
   /** A note shown with the cell. */
   readonly note?: string;
+  /** It stays what it is, whatever becomes of what it was worked out from. */
+  readonly isFixed?: true;
 }
 
 /** What a cell accepts when someone types into it. */

@@ -3,11 +3,12 @@ import type { Cell } from '../../core/kinds';
 import type { CellChange } from '../../package/cell-splices';
 import type { StoredCell, StoredValue } from '../../package/cells';
 import type { StoredSheet } from '../../package/read';
-import { cellCount, holds, cellPosition, rectangleOf, type Rectangle } from '../../sheet/addresses';
+import { address, cellCount, holds, cellPosition, rectangleOf, type Rectangle } from '../../sheet/addresses';
 import { isOwnCall } from '../../sheet/formula';
 import { ERROR_CODE } from '../../sheet/known';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { fromFile } from '../../sheet/stored-formulas';
+import type { Converted } from '../compile/context';
 import type { Handover } from '../handover';
 
 export type SheetChanges = ReadonlyMap<string, CellChange>;
@@ -32,21 +33,45 @@ const filledByOurs = (cells: readonly StoredCell[]): Rectangle[] =>
     formula?.area !== undefined && formula.kind !== 'shared' && isOwnCall(`=${fromFile(formula.text)}`) ? [rectangleOf(formula.area)] : [],
   );
 
-function changed({ value, formula, array }: PlanCell, before: StoredCell | undefined, isKept: boolean): CellChange | undefined {
+/** A number that stands for a text with its unit shows it. */
+const withUnit = ({ unit }: Converted): string | undefined => (unit === '' ? undefined : `General" ${unit.replaceAll('"', '')}"`);
+
+function markOf({ isFixed, note }: PlanCell, number: Converted | undefined): Pick<CellChange, 'mark'> {
+  const numberFormat = number && withUnit(number);
+  const mark = { ...(isFixed && { isFixed }), ...(note !== undefined && { note }), ...(numberFormat !== undefined && { numberFormat }) };
+  return Object.keys(mark).length === 0 ? {} : { mark };
+}
+
+function changed(cell: PlanCell, before: StoredCell | undefined, isKept: boolean, number: Converted | undefined): CellChange | undefined {
+  const { value, formula, array } = cell;
+  const mark = markOf(cell, number);
   const shown = storedValue(value, formula !== undefined || before?.formula !== undefined);
   if (isKept) return value === undefined || isSame(shown, before?.value) ? undefined : { value: shown, formula: 'kept' };
   if (formula !== undefined)
-    return { value: shown, formula: { text: formula.slice(1), ...(array !== undefined && { keepsArea: true as const }) } };
-  return before?.formula === undefined && isSame(shown, before?.value) ? undefined : { value: shown, formula: 'none' };
+    return { value: shown, formula: { text: formula.slice(1), ...(array !== undefined && { keepsArea: true as const }) }, ...mark };
+  return before?.formula === undefined && isSame(shown, before?.value) ? undefined : { value: shown, formula: 'none', ...mark };
 }
 
-function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, kept: ReadonlySet<string>): SheetChanges {
+/** Of words that run down a column, with other numbers in each cell, the first say it. */
+function quieten(changes: Map<string, CellChange>): void {
+  const shapes = new Map<string, string>();
+  for (const [at, { mark }] of changes) if (mark?.note !== undefined) shapes.set(at, mark.note.replace(/[\d.]+/g, '0'));
+  for (const [at, shape] of shapes) {
+    const { row, column } = cellPosition(at);
+    if (row === 0 || shapes.get(address(row - 1, column)) !== shape) continue;
+    const { mark: { note: _, ...mark } = {}, ...change } = changes.get(at) as CellChange;
+    changes.set(at, { ...change, mark });
+  }
+}
+
+function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, { keptFormulas, converted }: Handover): SheetChanges {
   const before = new Map(cells.map(cell => [cell.at, cell]));
   const changes = new Map<string, CellChange>();
   for (const cell of plan.cells) {
-    const change = changed(cell, before.get(cell.at), kept.has(`${name}!${cell.at}`));
+    const change = changed(cell, before.get(cell.at), keptFormulas.has(`${name}!${cell.at}`), converted.get(`${name}!${cell.at}`));
     if (change !== undefined) changes.set(cell.at, change);
   }
+  quieten(changes);
   const planned = new Set(plan.cells.map(({ at }) => at));
   const filled = filledByOurs(cells).filter(area => cellCount(area) > 1);
   if (filled.length > 0)
@@ -56,11 +81,11 @@ function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, kept: Readonly
 }
 
 /** By the names of the sheets; a sheet without a change is not among them. */
-export function changesOf(sheets: readonly StoredSheet[], { plan, keptFormulas }: Handover): ReadonlyMap<string, SheetChanges> {
+export function changesOf(sheets: readonly StoredSheet[], copy: Handover): ReadonlyMap<string, SheetChanges> {
   return new Map(
     sheets.flatMap(sheet => {
-      const becomes = plan.sheets.find(({ name }) => name === sheet.name);
-      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, keptFormulas);
+      const becomes = copy.plan.sheets.find(({ name }) => name === sheet.name);
+      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, copy);
       return changes === undefined || changes.size === 0 ? [] : [[sheet.name, changes] as const];
     }),
   );

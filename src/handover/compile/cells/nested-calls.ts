@@ -84,6 +84,7 @@ export function partOfCell(
     ...valued(value),
     ...(value === undefined ? {} : digitsOf(value)),
     ...(array && { array }),
+    ...(!isLive && { isFixed: true as const }),
   };
 }
 

@@ -13,7 +13,7 @@ import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
 import type { Conversion } from '../conversion';
 import { frozen, whileSent } from '../frozen';
 import { LOOK_UPS } from '../lookups';
-import { cellOf, typed } from './cell-value';
+import { cellOf, fixedCell } from './cell-value';
 import { worked } from './nested-calls';
 
 /** The values that a call spills: which of them stand under its header, and where each goes. */
@@ -65,7 +65,7 @@ function faultyCells(conversion: Conversion, sheet: string, at: string, formula:
     ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
     : `${id}: its inputs are not known here`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
-  return [{ at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` }];
+  return [fixedCell({ at, role: 'result', value: cellOf(worth) ?? '' }, formula)];
 }
 
 function liveCells(
@@ -91,7 +91,14 @@ function liveCells(
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
     const { unit, name } = columnOf(id, i % spill.width);
     if (made.live) conversion.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
-    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...digitsOf(value) };
+    return {
+      at: spill.at(i),
+      role: 'result',
+      formula: `=${cell}`,
+      value,
+      ...digitsOf(value),
+      ...(!made.live && { isFixed: true as const }),
+    };
   });
   return [...spill.header, ...cells];
 }
@@ -133,7 +140,7 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
     const shown = formulaOf(value);
     return { at: spill.at(i), role: 'result', value, ...digitsOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
   });
-  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${typed(formula)}` } : cell));
+  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? fixedCell(cell, formula) : { ...cell, isFixed: true }));
 }
 
 function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
@@ -165,14 +172,21 @@ function jointCells(
         fixed += 1;
         const shown = cellOf(line[c] as Known) ?? '';
         const kept = whileSent(sent, shown);
-        return { at: place, role: 'result', value: shown, ...digitsOf(shown), ...(kept === undefined ? {} : { formula: `=${kept}` }) };
+        return {
+          at: place,
+          role: 'result',
+          value: shown,
+          isFixed: true,
+          ...digitsOf(shown),
+          ...(kept === undefined ? {} : { formula: `=${kept}` }),
+        };
       }
       const { name, formula, value, unit, lower, upper } = table.cell(r, c);
       if (r === 0) return { at: place, role: 'header', value };
       if (formula === undefined) {
         fixed += 1;
         without.set(row + r + 1, [...(without.get(row + r + 1) ?? []), name]);
-        return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+        return { at: place, role: 'result', isFixed: true, value: typeof value === 'string' ? cellText(value) : value };
       }
       live += 1;
       conversion.results.push({
