@@ -10,9 +10,10 @@ import { UnwritablePlan, writeOwnSheets, writeWorkbook } from '../hosts/xlsx/wri
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
-import { linesOf, optionOf, shownLine } from './write/carrying';
+import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
+import { NoRoom } from './compile/room';
 import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';
 import { sourceOfFile } from './read/from-file';
@@ -88,13 +89,17 @@ async function copied(file: UserPackage, name: string, title: TitleBlock, making
   try {
     return await copyOf(file, sourceOfFile(name, workbookIn(file)), title, making);
   } catch (fault) {
-    throw fault instanceof UntrueCopy || fault instanceof UnwritablePlan ? new UserFault(fault.message) : fault;
+    throw fault instanceof UntrueCopy || fault instanceof NoRoom || fault instanceof UnwritablePlan || fault instanceof UnreadableFile
+      ? new UserFault(fault.message)
+      : fault;
   }
 }
 
 /** Kinds of what a workbook carries by their options; `all` of them. */
 function withOf(given: string): (kind: CarriedKind) => boolean {
-  const asked = new Set(given.split(',').map(word => word.trim().toLowerCase()));
+  const asked = new Set(given.split(/[\s,]+/).filter(word => word !== ''));
+  const options = ['all', ...ASKED_KINDS.map(optionOf)];
+  for (const word of asked) if (!options.includes(word)) throw new UserFault(`--with ${word}: it is one of ${options.join(', ')}`);
   return kind => asked.has('all') || asked.has(optionOf(kind));
 }
 
@@ -145,14 +150,16 @@ async function opened(path: string): Promise<ReadWorkbook> {
 }
 
 async function written(
-  { bytes, findings, live, asValues, dropped, kept, goesAlong }: WrittenCopy,
+  { bytes, findings, live, asValues, dropped, kept, goesAlong, ending }: WrittenCopy,
   path: string,
   print: PrintLine,
 ): Promise<void> {
   for (const line of linesOf(dropped)) print(`left out: ${shownLine(line)}; with it: --with ${optionOf(line.kind)}`);
   for (const line of linesOf(goesAlong)) print(`goes along: ${shownLine(line)}`);
   for (const { carried, why } of kept) print(`goes along: ${shownLine({ ...carried, words: [carried.words ?? ''] })}: ${why}`);
-  for (const { sheet, at, what, words } of findings) if (what !== 'live') print(`${sheet}${at === '' ? '' : ` ${at}`}: ${what}: ${words}`);
+  for (const { sheet, at, what, words } of findings)
+    if (what !== 'live') print(`${[sheet, at].filter(part => part !== '').join(' ') || 'workbook'}: ${what}: ${words}`);
+  if (!path.toLowerCase().endsWith(ending)) throw new UserFault(`with what is in it the copy is called ${ending}: give it such a name`);
   await writeFile(path, bytes);
   print(`${live} values live, ${asValues} as values: ${path}`);
 }

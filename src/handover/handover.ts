@@ -35,6 +35,8 @@ export interface Making {
   readonly paper?: Paper;
   /** Without it there are no figures. */
   readonly pngOf?: SvgToPng;
+  /** What was found in the workbook outside its cells. */
+  readonly found?: readonly HandoverFinding[];
   /** Formulas that read other workbooks go along. */
   readonly keepsLinks?: boolean;
 }
@@ -58,7 +60,7 @@ const isVariant = (row: string): boolean => /^Variants(_\d+)+!/.test(row);
 function handedOver(
   workbook: SourceWorkbook,
   title: TitleBlock,
-  { paper = 'A4', pngOf, keepsLinks = false }: Making,
+  { paper = 'A4', pngOf, keepsLinks = false, found: outside = [] }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
   const copy = convert(workbook, pngOf === undefined ? 0 : MOST_FIGURES, untrue, keepsLinks);
@@ -78,7 +80,7 @@ function handedOver(
   const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], own, [
     data.plan(),
   ]);
-  const findings = [...copy.findings, ...found];
+  const findings = [...outside, ...copy.findings, ...found];
   const count = (kind: (finding: HandoverFinding) => boolean): number =>
     findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live

@@ -17,17 +17,22 @@ export interface CallLeft {
   readonly text: string;
 }
 
-/** Every text and every attribute of a workbook file that is a formula of ours, wherever it may stand. */
-export function callsLeft(file: Uint8Array, isOurs: (formula: string) => boolean): CallLeft[] {
+/**
+ * Every text and every attribute of a workbook file that is a formula of ours, wherever it may stand.
+ * @param mentions what stands in every part that has one.
+ */
+export function callsLeft(file: Uint8Array, isOurs: (formula: string) => boolean, mentions: RegExp): CallLeft[] {
   const parts = new PackageParts(file);
   const found: CallLeft[] = [];
   for (const part of parts.packed.keys()) {
     if (!/\.xml$/i.test(part) || listedBy(part) !== undefined) continue;
+    const { text: whole } = parts.decoded(part);
+    if (!mentions.test(whole)) continue;
     const open: { readonly local: string; text: string }[] = [];
     const judge = (element: string, text: string): void => {
       if (isOurs(text)) found.push({ part, element, text });
     };
-    walk(parts.decoded(part).text, part, {
+    walk(whole, part, {
       open({ local, attributes }) {
         open.push({ local, text: '' });
         for (const { local: name, value } of Object.values(attributes)) if (!TEXTS.has(name)) judge(`${local} ${name}`, value);

@@ -3,32 +3,34 @@ import type { SheetContent } from './cells';
 import type { PackageParts, PartLink } from './parts';
 import { attribute, descendants, walk, type XmlElement } from './xml';
 
-export type CarriedKind =
-  | 'hidden sheet'
-  | 'very hidden sheet'
-  | 'hidden rows'
-  | 'hidden columns'
-  | 'comments'
-  | 'threaded comments'
-  | 'persons'
-  | 'path'
-  | 'external link'
-  | 'connections'
-  | 'query'
-  | 'pivot cache'
-  | 'data model'
-  | 'macros'
-  | 'controls'
-  | 'embedded file'
-  | 'custom XML'
-  | 'properties'
-  | 'custom properties'
-  | 'labels'
-  | 'preview picture'
-  | 'task pane'
-  | 'printer settings'
-  | 'changes'
-  | 'other part';
+export const CARRIED_KINDS = [
+  'hidden sheet',
+  'very hidden sheet',
+  'hidden rows',
+  'hidden columns',
+  'comments',
+  'threaded comments',
+  'persons',
+  'path',
+  'external link',
+  'connections',
+  'query',
+  'pivot cache',
+  'data model',
+  'macros',
+  'controls',
+  'embedded file',
+  'custom XML',
+  'properties',
+  'custom properties',
+  'labels',
+  'preview picture',
+  'task pane',
+  'printer settings',
+  'changes',
+  'other part',
+] as const;
+export type CarriedKind = (typeof CARRIED_KINDS)[number];
 
 export interface Carried {
   readonly kind: CarriedKind;

@@ -52,13 +52,6 @@ describe('a call in a cell', () => {
     expect(cellAt(copy, 'S', 'D1').value).toBe(4.8);
     expect(copy).toMatchObject({ live: 3, asValues: 0 });
   });
-
-  it('gives its input cells their limits', () => {
-    expect(sheetNamed(copy, 'S').validations).toEqual([
-      { range: 'A1', words: 'hole, mm, above 0 mm', above: 0 },
-      { range: 'A2', words: 'wall, mm, above 0 mm', above: 0 },
-    ]);
-  });
 });
 
 describe('a point that the screw of the length tolerance brings', () => {
@@ -172,7 +165,7 @@ describe('texts', () => {
 
   it('with units become numbers, and say what was typed', () => {
     // 0.167 × 25.4
-    expect(cellAt(copy, 'S', 'A1')).toMatchObject({ value: 4.2418, role: 'input', note: 'typed as "0.167 in"; now a number in mm' });
+    expect(cellAt(copy, 'S', 'A1')).toMatchObject({ value: 4.2418, note: 'typed as "0.167 in"; now a number in mm' });
     expect(cellAt(copy, 'S', 'B1').value).toBeCloseTo(4.2418 + 2.4, 12);
     expect(told(copy.findings)).toContain('changed S!A1: "0.167 in" became 4.2418 mm');
   });
@@ -187,13 +180,6 @@ describe('texts', () => {
 
   it('that stand for a value of a material hold while they are as sent', () => {
     expect(followed(copy, 'S', 'D2')).toContain('S!$C$3="ABS"');
-  });
-
-  it('that are a choice are chosen from a list', () => {
-    const list = sheetNamed(copy, 'S').validations?.find(({ range }) => range === 'C4');
-    expect(list).toEqual({ range: 'C4', words: 'direction: grows, shrinks', list: expect.stringMatching(/^Data!\$A\$\d+:\$A\$\d+$/) });
-    const [, from = '0'] = /\$A\$(\d+):/.exec(list?.list ?? '') ?? [];
-    expect([0, 1].map(i => cellAt(copy, 'Data', `A${Number(from) + i}`).value)).toEqual(['grows', 'shrinks']);
   });
 });
 

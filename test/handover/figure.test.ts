@@ -145,16 +145,17 @@ it('shows what has no value as such', () => {
   expect(sheetNamed(copy, 'Figure').cells.some(({ value }) => value === 'no value')).toBe(true);
 });
 
-it('prints every sheet on the paper that is asked for, A4 without asking', () => {
-  const papers = (paper?: 'Letter'): unknown[] => [
-    ...new Set(handover(workbookOf({ A1: 1 }), TITLE, paper === undefined ? {} : { paper }).plan.sheets.map(({ print }) => print?.paper)),
-  ];
+it('prints every sheet of ours on the paper that is asked for, A4 without asking', () => {
+  const papers = (paper?: 'Letter'): unknown[] => {
+    const { plan, own } = handover(workbookOf({ A1: 1 }), TITLE, paper === undefined ? {} : { paper });
+    return [...new Set(plan.sheets.filter(({ name }) => own.has(name)).map(({ print }) => print?.paper))];
+  };
   expect(papers()).toEqual(['A4']);
   expect(papers('Letter')).toEqual(['Letter']);
 });
 
-it('locks formulas on the sheets of the user, all but inputs on ours', () => {
+it('locks all but inputs on our sheets', () => {
   expect(demo.plan.sheets.map(({ name, locked }) => [name, locked])).toEqual(
-    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? 'formulas' : 'all but inputs']),
+    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? undefined : 'all but inputs']),
   );
 });

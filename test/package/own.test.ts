@@ -56,11 +56,13 @@ describe.each(NAMES)('behind %s', name => {
 
   it('the library reads them as it reads them from a file of their own', async () => {
     const cellsIn = async (bytes: Uint8Array) =>
-      (await readXlsx(bytes, { sheets: ({ name: sheet }) => ourNames.includes(sheet) })).sheets.map(({ name: sheet, rows, cells = [] }) => ({
-        sheet,
-        values: rows.map(row => row.map(value => value ?? '')),
-        formulas: [...cells].flatMap(([at, { formula }]) => (formula === undefined ? [] : [[at, formula]])),
-      }));
+      (await readXlsx(bytes, { sheets: ({ name: sheet }) => ourNames.includes(sheet) })).sheets.map(
+        ({ name: sheet, rows, cells = [] }) => ({
+          sheet,
+          values: rows.map(row => row.map(value => value ?? '')),
+          formulas: [...cells].flatMap(([at, { formula }]) => (formula === undefined ? [] : [[at, formula]])),
+        }),
+      );
     const [after, ours] = [await cellsIn(copy.bytes), await cellsIn(own)];
     expect(after).toEqual(ours);
     expect(ours.flatMap(({ values }) => values.flat()).filter(value => value !== '').length).toBeGreaterThan(FILLED / 2);

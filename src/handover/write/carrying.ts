@@ -1,13 +1,11 @@
 // What a workbook carries besides what is seen on its sheets: it goes along only where the sender says so.
-import type { Carried, CarriedKind } from '../../package/carried';
+import { type Carried, CARRIED_KINDS, type CarriedKind } from '../../package/carried';
 
 /** What is hidden within a sheet stays where it is, and is told. */
 const STAYS: ReadonlySet<CarriedKind> = new Set<CarriedKind>(['hidden rows', 'hidden columns']);
 
-/** Kinds of which the sender decides, as a workbook has them. */
-export const kindsOf = (carries: readonly Carried[]): CarriedKind[] => [
-  ...new Set(carries.map(({ kind }) => kind).filter(kind => !STAYS.has(kind))),
-];
+/** Kinds of which the sender decides. */
+export const ASKED_KINDS: readonly CarriedKind[] = CARRIED_KINDS.filter(kind => !STAYS.has(kind));
 
 /** A kind in one word: `hidden-sheet`. */
 export const optionOf = (kind: CarriedKind): string => kind.toLowerCase().replaceAll(' ', '-');
