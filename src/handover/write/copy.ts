@@ -32,17 +32,12 @@ const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs
 const takenOut = (found: readonly Elsewhere[]): ReadonlyMap<Elsewhere, 'out'> =>
   new Map(found.filter(({ canGo }) => canGo).map(elsewhere => [elsewhere, 'out']));
 
-const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] =>
-  kind === 'placeholder'
-    ? []
-    : [
-        {
-          sheet: '',
-          at: '',
-          what: canGo ? 'changed' : 'error',
-          words: `${kind} ${at}: ${canGo ? 'taken out' : 'left as it is, without a value'}, since it calls ${fromFile(formula).replace(/ENCL\./gi, '')}`,
-        },
-      ];
+const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] => {
+  if (kind === 'placeholder') return [];
+  const called = fromFile(formula).replace(/ENCL\./gi, '');
+  const words = `${kind} ${at}: ${canGo ? 'taken out' : 'left as it is, without a value'}, since it calls ${called}`;
+  return [{ sheet: '', at: '', what: canGo ? 'changed' : 'error', words }];
+};
 
 /** @param source what stands in the cells of the file. */
 export async function copyOf(
