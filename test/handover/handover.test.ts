@@ -25,6 +25,7 @@ describe('the demo', () => {
       'Characteristics',
       ...demoWorkbook.sheets.map(({ name }) => name),
       'Variants_1',
+      'Tables',
       'Steps',
       'Data',
       'Sources',

@@ -4,6 +4,7 @@ import type { Validation } from '../../sheet/plan';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import type { DataSheet } from './data-sheet';
 import type { StepsSheet } from './steps-sheet';
+import type { TablesSheet } from './tables-sheet';
 
 /** A cell that held text with units and becomes a number. */
 export interface Converted {
@@ -15,6 +16,7 @@ export interface Converted {
 export interface ConversionContext {
   readonly source: WorkbookValues;
   readonly steps: StepsSheet;
+  readonly tables: TablesSheet;
   readonly data: DataSheet;
   /** `Sheet!B4` -> the number that takes the place of its text. */
   readonly converted: Map<string, Converted>;

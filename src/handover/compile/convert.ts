@@ -16,6 +16,7 @@ import type { Figures } from './joint/joint-cells';
 import { JointSheets } from './joint/joint-sheet';
 import { spillAll } from './spilled-tables';
 import { StepsSheet } from './steps-sheet';
+import { TablesSheet } from './tables-sheet';
 
 export interface HandoverCopy {
   /** The converted sheets, then the variants, then the steps. */
@@ -67,7 +68,8 @@ function copied(
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
   const steps = new StepsSheet(names.free('Steps'));
-  const context = { source, data, converted, validations: new Map<string, Validation>() };
+  const tables = new TablesSheet(names.free('Tables'));
+  const context = { source, data, tables, converted, validations: new Map<string, Validation>() };
   const conversion: Conversion = {
     ...context,
     steps,
@@ -110,7 +112,7 @@ function copied(
   }
   const variants = conversion.joints.plans();
   return {
-    sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())],
+    sheets: [...sheets, ...[...variants, ...(tables.isEmpty ? [] : [tables.plan()]), steps.plan()].map(withStates)],
     data,
     findings: conversion.findings,
     results: conversion.results,
@@ -120,7 +122,7 @@ function copied(
     kept: conversion.kept,
     converted,
     figures: conversion.joints.figures(),
-    own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
+    own: new Set([...variants.map(({ name }) => name), ...(tables.isEmpty ? [] : [tables.name]), steps.name, data.name]),
   };
 }
 

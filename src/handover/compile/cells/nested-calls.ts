@@ -16,6 +16,8 @@ import type { PlanCell } from '../../../sheet/plan';
 import { isRows, type SourceCell } from '../../../sheet/workbook-values';
 import { unfollowed } from '../arguments/expression';
 import { block } from '../calls/block';
+import { tableBlock } from '../calls/tables/table-site';
+import { TABLE_CALLS } from '../calls/tables/table-calls';
 import type { CallBlock } from '../calls/call-site';
 import type { Conversion } from '../conversion';
 import { digitsOf } from '../digits';
@@ -38,12 +40,15 @@ export function worked(conversion: Conversion, sheet: string, at: string, formul
     const value = conversion.joints.value({ sheet, at, node });
     return value?.formula === undefined ? undefined : { cells: [value.formula], values: [value.value], live: true };
   }
-  return card === undefined ? undefined : block({ ...conversion, inner }, { card, node, formula, sheet, at });
+  if (card === undefined) return undefined;
+  const table = TABLE_CALLS[card.id];
+  const site = { card, node, formula, sheet, at };
+  return table === undefined ? block({ ...conversion, inner }, site) : tableBlock({ ...conversion, inner }, site, table);
 }
 
 /** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */
-const asReference = ({ cells }: CallBlock): string =>
-  cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`;
+const asReference = ({ cells, range }: CallBlock): string =>
+  range ?? (cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`);
 
 export function partOfCell(
   conversion: Conversion,
@@ -67,7 +72,9 @@ export function partOfCell(
   let isLive = false;
   for (const call of calls) {
     const result =
-      isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) ? undefined : worked(conversion, sheet, at, formula, call);
+      isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) && TABLE_CALLS[ownFunction(call) ?? ''] === undefined
+        ? undefined
+        : worked(conversion, sheet, at, formula, call);
     if (result === undefined) return fixed(`${names} inside another formula`);
     replacements.push(replacement(tree, call, result));
     isLive ||= result.live;
@@ -107,7 +114,11 @@ function replacement(tree: FormulaNode, call: FormulaNode, result: CallBlock): R
   const [, row, column] = parent?.arguments ?? [];
   const wanted = (column ?? row)?.value;
   const cell =
-    parent !== undefined && calledName(parent) === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
+    parent !== undefined &&
+    calledName(parent) === 'INDEX' &&
+    result.range === undefined &&
+    result.cells.length > 1 &&
+    typeof wanted === 'number'
       ? result.cells[wanted - 1]
       : undefined;
   return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
