@@ -19,6 +19,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'CHECK.CLEAR': 'handover/compile/checks.ts',
   'CHECK.WORST': 'handover/compile/checks.ts',
   'JOINT.TABLE': 'handover/compile/joint/joint-sheet.ts',
+  'CHECK.JOINT': 'handover/compile/joint/joint-check.ts',
+  'CHECK.BOSS': 'handover/compile/joint/joint-check.ts',
   'STACK.SHARE': 'handover/compile/calls/tables/stack.ts',
   'STACK.TABLE': 'handover/compile/calls/tables/stack.ts',
   'SCREW.LENGTH.TABLE': 'handover/compile/calls/tables/lengths.ts',
@@ -27,7 +29,17 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
 };
 
 /** Formulas of one row of a table whose formula has no form: the hand-over writes the table row by row. */
-const OF_ROWS: readonly string[] = ['linkHalfMm', 'linkShare', 'stackLink', 'stackShiftMm', 'stackTotal', 'lengthState'];
+const OF_ROWS: readonly string[] = [
+  'linkHalfMm',
+  'linkShare',
+  'stackLink',
+  'stackShiftMm',
+  'stackTotal',
+  'lengthState',
+  'odAllowedByWallMm',
+  'depthAskedByRatioMm',
+  'depthAllowedByPinMm',
+];
 
 export interface PlainForms {
   /** Functions without a form, by id: file, formula, and what in it is outside the subset. */

@@ -1,14 +1,12 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
 import { stateOf } from '../../../joint/verdict';
 import { stepDigits } from '../digits';
-import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
 import { isVerdict, type Output } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedColumns, askedOutputs, labelCell, variantBlock } from '../../../joint/table';
-import { type Header } from '../../../joint/headings';
 import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
@@ -17,10 +15,14 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import { JointRow } from './joint-row';
+import { isInUnits, oneVariant } from './one-variant';
+import type { WriteCell } from './row-input';
+import type { JudgedRow } from './row-margin';
 import { variantInputs, orNothing } from './variant-inputs';
 import { ruleState } from './joint-verdict';
 import { NONE } from './row-refs';
 import { putVerdict } from './row-verdict';
+import { worthDrawing } from './worth-drawing';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
@@ -132,7 +134,24 @@ export class JointSheets {
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly Output[], given: readonly VariantCells[]): WrittenVariants {
+  /** One variant with its rules, and what `more` writes behind them. */
+  check({ sheet, at, node }: CallCell, more: (row: JudgedRow, put: WriteCell) => void): WrittenVariants | undefined {
+    const { source } = this.context;
+    const [inputsNode = null, baseNode] = node.arguments ?? [];
+    const inputs = inputsNode === null ? undefined : areaOf(inputsNode, sheet);
+    const rows = inputs === undefined ? undefined : source.area(inputs);
+    if (inputs === undefined || rows === undefined || isGiven(baseNode)) return undefined;
+    const one = orNothing(() => oneVariant(inputs, rows, labelBeside(source, sheet, at) ?? `${sheet} ${at}`));
+    return one && this.write(`${sheet} ${at}`, [one.variant], [], [one.cells], more);
+  }
+
+  private write(
+    from: string,
+    variants: readonly Variant[],
+    outputs: readonly Output[],
+    given: readonly VariantCells[],
+    more: (row: JudgedRow, put: WriteCell) => void = () => undefined,
+  ): WrittenVariants {
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
@@ -187,7 +206,9 @@ export class JointSheets {
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
-      putVerdict({ row, variant, outputs, states, r, judged }, put, column);
+      const all: JudgedRow = { row, variant, outputs, states, r, judged };
+      putVerdict(all, put, column);
+      more(all, put);
       if (figure !== undefined) drawings.push({ v, ...figure });
       return row.guards.hasFixed();
     });
@@ -227,13 +248,3 @@ export class JointSheets {
 }
 
 const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null && node !== undefined;
-
-/** Bare numbers under such a heading are no numbers of the joint. */
-const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
-
-/** The best of many, in the order of the sheet: what fails is not what will be tooled. */
-function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {
-  const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
-  const chosen = new Set(ranked.slice(0, Math.max(0, most)));
-  return variants.filter(variant => chosen.has(variant));
-}
