@@ -1,11 +1,14 @@
 // A sentence with two numbers as a formula: the same words, as many digits as it takes the two to differ, a point in every language.
 import type { Compared } from '../../core/compared';
+import { ALMOST } from '../../core/decimal';
+import { number } from '../../plain/spreadsheet';
 import { quoted } from './inputs';
 
 const LEAST_PLACES = 3;
 const MOST_PLACES = 12;
 
-const wholeOf = (cell: string, places: number): string => `INT(${cell}*1E${places}+0.5)`;
+const HALF = number(0.5 + ALMOST).text;
+const wholeOf = (cell: string, places: string | number): string => `INT(${cell}*10^${places}+${HALF})`;
 
 /** So many places of two numbers are shown. */
 export function placesFormula(a: string, b: string): string {
@@ -17,7 +20,7 @@ export function placesFormula(a: string, b: string): string {
 
 /** A number in a sentence. */
 export const numberInWords = (cell: string, places: string | number): string =>
-  `SUBSTITUTE(INT(${cell}*10^${places}+0.5)/10^${places}&"",",",".")`;
+  `SUBSTITUTE(${wholeOf(cell, places)}/10^${places}&"",",",".")`;
 
 /** @param places cell with the digits that are shown. */
 export function comparedFormula({ words: [before, between, after], asked, has }: Compared<string>, places: string): string {
