@@ -67,7 +67,7 @@ const common = (sizes: readonly string[], joints: number): readonly fc.Arbitrary
 ];
 const CONFLICT = [word('ST2.9', 'ST3.5'), number(1.5, 4), number(1.8, 2.6), number(1.5, 3), number(0.4, 0.8)];
 
-const JOINT: readonly (readonly [name: string, of: fc.Arbitrary<Cell>])[] = [
+export const JOINT: readonly (readonly [name: string, of: fc.Arbitrary<Cell>])[] = [
   ['screw', fc.constant('ST2.9')],
   ['head', fc.constant('ISO 7049')],
   ['length', fc.constantFrom(13, 16, 19, 22)],

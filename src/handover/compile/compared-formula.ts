@@ -18,9 +18,16 @@ export function placesFormula(a: string, b: string): string {
   return formula;
 }
 
-/** A number in a sentence. */
-export const numberInWords = (cell: string, places: string | number): string =>
-  `SUBSTITUTE(${wholeOf(cell, places)}/10^${places}&"",",",".")`;
+/**
+ * A number in a sentence, put together from whole numbers: programs differ in how they write a fraction as text. The bar marks the
+ * end, before which zeros go.
+ */
+export function numberInWords(cell: string, places: string | number): string {
+  const [whole, one] = [wholeOf(cell, places), `10^${places}`];
+  const fraction = `"."&MID(${one}+MOD(ABS(${whole}),${one}),2,${places})&"|"`;
+  const short = ['00000000', '0000', '00', '0', '.'].reduce((text, zeros) => `SUBSTITUTE(${text},"${zeros}|","|")`, fraction);
+  return `IF(${whole}<0,"-","")&INT(ABS(${whole})/${one})&SUBSTITUTE(${short},"|","")`;
+}
 
 /** @param places cell with the digits that are shown. */
 export function comparedFormula({ words: [before, between, after], asked, has }: Compared<string>, places: string): string {
