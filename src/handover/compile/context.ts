@@ -3,6 +3,7 @@ import type { FormulaNode } from '../../sheet/formula';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import type { DataSheet } from './data-sheet';
 import type { StepBlock } from './step-block';
+import type { TablesSheet } from './tables-sheet';
 
 /** A cell that held text with units and becomes a number. */
 export interface Converted {
@@ -15,6 +16,7 @@ export interface ConversionContext {
   readonly source: WorkbookValues;
   /** The steps of the call that is written. */
   readonly steps: StepBlock;
+  readonly tables: TablesSheet;
   readonly data: DataSheet;
   /** `Sheet!B4` -> the number that takes the place of its text. */
   readonly converted: Map<string, Converted>;

@@ -15,6 +15,7 @@ import type { Figures } from './joint/joint-cells';
 import { JointSheets } from './joint/joint-sheet';
 import { spillAll } from './spilled-tables';
 import { Steps } from './steps';
+import { TablesSheet } from './tables-sheet';
 
 export interface HandoverCopy {
   /** The converted sheets, then the variants, then the steps. */
@@ -59,7 +60,8 @@ function copied(
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
   const steps = new Steps(names, workbook);
-  const context = { source, data, converted };
+  const tables = new TablesSheet(names.free('Tables'));
+  const context = { source, data, tables, converted };
   const conversion: Conversion = {
     ...context,
     steps,
@@ -82,7 +84,7 @@ function copied(
     const [sheet = '', at = ''] = key.split('!');
     conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
   }
-  const own = [...conversion.joints.plans(), ...steps.plans()];
+  const own = [...conversion.joints.plans(), ...(tables.isEmpty ? [] : [tables.plan()]), ...steps.plans()];
   return {
     sheets: [...sheets, ...own.map(withStates)],
     data,

@@ -18,7 +18,7 @@ import { isFault, isRows } from '../../sheet/workbook-values';
 const MOST_WATCHED = 60;
 const LONGEST = 200;
 const MOST_WORDS = 400;
-const CHANGED = quoted('inputs changed');
+export const CHANGED = quoted('inputs changed');
 const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
 
 interface Watched {

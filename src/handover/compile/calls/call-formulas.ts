@@ -52,7 +52,8 @@ function broughtBy(context: ConversionContext, { params }: Card, args: readonly 
   return typeof text === 'string' && kind.from?.read(text, NOTHING_READ) !== undefined ? from : undefined;
 }
 
-function boundArguments(
+/** Each argument bound, in order: a later one may take what an earlier one brings along. */
+export function boundArguments(
   context: ConversionContext,
   card: Card,
   args: readonly Argument[],

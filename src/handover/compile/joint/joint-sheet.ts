@@ -1,7 +1,6 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
 import { stateOf } from '../../../joint/verdict';
 import { stepDigits } from '../digits';
-import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
 import { isVerdict } from '../../../joint/outputs';
@@ -16,15 +15,19 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import { JointRow } from './joint-row';
+import { isInUnits, oneVariant } from './one-variant';
+import type { WriteCell } from './row-input';
+import type { JudgedRow } from './row-margin';
 import { variantInputs, orNothing } from './variant-inputs';
 import { ruleState } from './joint-verdict';
 import { NONE } from './row-refs';
 import { putVerdict } from './row-verdict';
+import { worthDrawing } from './worth-drawing';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
 import { type CallCell, type SheetPlace, type WantedVariant, keyOf } from './variant-cells';
-import { isGiven, isInUnits, ValueCalls } from './value-calls';
+import { isGiven, ValueCalls } from './value-calls';
 import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
 /** Width of a figure on its sheet. */
@@ -120,7 +123,23 @@ export class JointSheets {
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  private write(given: readonly WantedVariant[], from: string): WrittenVariants {
+  /** One variant with its rules, and what `more` writes behind them. */
+  check({ sheet, at, node }: CallCell, more: (row: JudgedRow, put: WriteCell) => void): WrittenVariants | undefined {
+    const { source } = this.context;
+    const [inputsNode = null, baseNode] = node.arguments ?? [];
+    const inputs = inputsNode === null ? undefined : areaOf(inputsNode, sheet);
+    const rows = inputs === undefined ? undefined : source.area(inputs);
+    if (inputs === undefined || rows === undefined || isGiven(baseNode)) return undefined;
+    const from = `${sheet} ${at}`;
+    const one = orNothing(() => oneVariant(inputs, rows, labelBeside(source, sheet, at) ?? from));
+    return one && this.write([{ ...one.cells, variant: one.variant, outputs: [], judgedWith: [], from }], from, more);
+  }
+
+  private write(
+    given: readonly WantedVariant[],
+    from: string,
+    more: (row: JudgedRow, put: WriteCell) => void = () => undefined,
+  ): WrittenVariants {
     const variants = given.map(({ variant }) => variant);
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
@@ -177,7 +196,9 @@ export class JointSheets {
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
-      putVerdict({ row, variant, outputs: mine.judgedWith, states, r, judged }, put, column);
+      const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, r, judged };
+      putVerdict(all, put, column);
+      more(all, put);
       if (figure !== undefined) drawings.push({ v, ...figure });
       return row.guards.hasFixed();
     });
@@ -214,11 +235,4 @@ export class JointSheets {
     this.left += undrawn.length - chosen.length;
     return new Set(chosen.map(({ v }) => v));
   }
-}
-
-/** The best of many, in the order of the sheet: what fails is not what will be tooled. */
-function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {
-  const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
-  const chosen = new Set(ranked.slice(0, Math.max(0, most)));
-  return variants.filter(variant => chosen.has(variant));
 }

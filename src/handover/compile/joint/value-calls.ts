@@ -1,6 +1,5 @@
 // The calls of JOINT.VALUE of a workbook: those that read the names of their inputs in the same cells are variants of one sheet.
 import { askedOutputs, variantBlock } from '../../../joint/table';
-import type { Header } from '../../../joint/headings';
 import type { Cell } from '../../../core/kinds';
 import { isVerdict, type Output } from '../../../joint/outputs';
 import type { Variant } from '../../../joint/variant';
@@ -8,6 +7,7 @@ import { fixedArea } from '../../../sheet/addresses';
 import { areaOf, type FormulaNode, ownFunction, parseFormula, walk } from '../../../sheet/formula';
 import { isRows, type WorkbookValues } from '../../../sheet/workbook-values';
 import { labelBeside } from '../labels';
+import { isInUnits } from './one-variant';
 import type { CallCell, WantedVariant } from './variant-cells';
 import { orNothing } from './variant-inputs';
 
@@ -39,9 +39,6 @@ interface ValueCall {
   readonly output: Output;
   row(no: number): ValueRow;
 }
-
-/** Bare numbers under such a heading are no numbers of the joint. */
-export const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
 
 export const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null && node !== undefined;
 
