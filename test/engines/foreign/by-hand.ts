@@ -53,7 +53,7 @@ function joints(): StoredWorkbook {
   const table = given('JOINT.TABLE', [[HEADER, ...VARIANTS], [OUTPUTS]]);
   spill(joint, 'A7', `${stored('JOINT.TABLE')}(A1:I4,{${OUTPUTS.map(name => `"${name}"`).join(',')}})`, table);
   VARIANTS.forEach((row, r) =>
-    ['worst engagement', 'boss OD', 'state'].forEach((name, c) => {
+    ['engagement', 'boss OD root', 'state'].forEach((name, c) => {
       const value = given('JOINT.VALUE', [[HEADER], [row], name])[0]?.[0];
       joint[address(r + 1, 10 + c)] = f(
         `${stored('JOINT.VALUE')}($A$1:$I$1,$A${r + 2}:$I${r + 2},"${name}")`,
@@ -128,7 +128,7 @@ function checks(): StoredWorkbook {
     ['ST2.9', 'ABS', 2.5, 13.5],
     ['ST3.5', 'PC', 2.75, 15.5],
   ]);
-  spill(cells, 'A5', `${stored('MATERIAL.TABLE')}("density")`, given('MATERIAL.TABLE', ['density']));
+  spill(cells, 'A5', `${stored('MATERIAL.TABLE')}("ABS")`, given('MATERIAL.TABLE', ['ABS']));
   spill(cells, 'F5', `${stored('SCREW.LENGTHS')}(A1)`, given('SCREW.LENGTHS', ['ST2.9']));
   const pilot = given('HOLE.PILOT', ['ST2.9', 'ABS'])[0]?.[0] as number;
   cells.H1 = f(`${stored('HOLE.PILOT')}(A1,B1)`, pilot);
