@@ -1,5 +1,6 @@
 // The edits of one cell in the text of its sheet. What is not named, its format and its extensions too, keeps its characters.
 import { LONGEST_FORMULA } from '../sheet/formula';
+import type { CellLook } from './cell-styles';
 import type { StoredValue } from './cells';
 import { toStored } from './rich-text';
 import type { CellPiece, ScannedCell } from './scan';
@@ -12,14 +13,21 @@ export interface NewFormula {
   readonly keepsArea?: true;
 }
 
+export interface CellMark extends CellLook {
+  /** Words at the cell, for a cell that has none. */
+  readonly note?: string;
+}
+
 export interface CellChange {
   /** What the cell shows. */
   readonly value: StoredValue;
   /** The formula behind it stays, goes, or is another. */
   readonly formula: 'kept' | 'none' | NewFormula;
+  readonly mark?: CellMark;
 }
 
-const LONGEST_TEXT = 32_767;
+/** In a cell, or at it. */
+export const LONGEST_TEXT = 32_767;
 
 interface WrittenValue {
   readonly type: string | undefined;
@@ -66,8 +74,8 @@ export function newCell(at: string, { value, formula }: CellChange, prefix: stri
   const isFormula = typeof formula === 'object';
   const { type, xml } = writtenValue(value, isFormula, prefix, at);
   const p = prefixed(prefix);
-  const tag = withAttributes(`<${p}c>`, { r: at, ...(style !== undefined && { s: style }), ...(type !== undefined && { t: type }) });
-  return `${tag}${isFormula ? writtenFormula(formula.text, prefix, at) : ''}${xml}</${p}c>`;
+  const said = `${style === undefined ? '' : ` s="${style}"`}${type === undefined ? '' : ` t="${type}"`}`;
+  return `<${p}c r="${at}"${said}>${isFormula ? writtenFormula(formula.text, prefix, at) : ''}${xml}</${p}c>`;
 }
 
 /** Another formula in the start tag of the one before, which names its area. */
@@ -77,12 +85,18 @@ function inArea(source: string, { tag }: CellPiece, text: string, at: string): s
   return start + written.slice(written.indexOf('>') + 1);
 }
 
-export function cellSplices(source: string, cell: ScannedCell, at: string, { value, formula }: CellChange): Splice[] {
+/** `style` is another format, where the cell gets one. */
+export function cellSplices(source: string, cell: ScannedCell, at: string, { value, formula }: CellChange, style?: string): Splice[] {
   const { tag, formula: before } = cell;
   const keeps = formula === 'kept' || (typeof formula === 'object' && formula.keepsArea === true);
   if (keeps && before === undefined) throw new RangeError(`${at}: there is no formula to keep`);
   const written = writtenValue(value, formula !== 'none', tag.prefix, at);
-  const start = withAttributes(source.slice(tag.from, tag.to), { t: written.type, vm: undefined, ...(!keeps && { cm: undefined }) });
+  const start = withAttributes(source.slice(tag.from, tag.to), {
+    t: written.type,
+    vm: undefined,
+    ...(!keeps && { cm: undefined }),
+    ...(style !== undefined && { s: style }),
+  });
   const text =
     formula === 'kept' || formula === 'none'
       ? ''

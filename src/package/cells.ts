@@ -2,14 +2,14 @@
 import { address } from '../sheet/addresses';
 import { fromStored, RichText } from './rich-text';
 import { type CellPiece, isHidden, isMain, type ScannedCell, scanSheet } from './scan';
-import { fromPlace, inPlace } from './shared-formula';
+import { movable, type MovableFormula } from './shared-formula';
 import { UnreadableFile } from './unreadable';
-import { attribute, type StartTag, walk } from './xml';
+import { attribute, walk } from './xml';
 
 /** Of all sheets together. */
 const MOST_STORED_CELLS = 2_000_000;
 /** Of formulas that the file holds once and many cells share. */
-const MOST_SHARED_CHARACTERS = 8_000_000;
+const MOST_SHARED_CHARACTERS = 32_000_000;
 
 export interface StoredError {
   readonly error: string;
@@ -85,7 +85,7 @@ export class CellReader {
 
   read(text: string, part: string): SheetContent {
     const cells: StoredCell[] = [];
-    const shared = new Map<string, string>();
+    const shared = new Map<string, MovableFormula>();
     let [hiddenRows, hiddenColumns] = [0, 0];
     scanSheet(text, part, {
       cell: scanned => {
@@ -95,7 +95,7 @@ export class CellReader {
           throw new UnreadableFile(`the part "${part}", cell ${at}: ${words}`);
         };
         const value = this.value(scanned, refuse);
-        const formula = scanned.formula && this.formula(scanned.formula, scanned.tag, at, shared, refuse);
+        const formula = scanned.formula && this.formula(scanned.formula, scanned, at, shared, refuse);
         if (formula !== undefined) cells.push({ at, value, formula });
         else if (value !== undefined && value !== '') cells.push({ at, value });
       },
@@ -141,9 +141,9 @@ export class CellReader {
 
   private formula(
     { tag, text }: CellPiece,
-    cell: StartTag,
+    { tag: cell, row, column }: ScannedCell,
     at: string,
-    shared: Map<string, string>,
+    shared: Map<string, MovableFormula>,
     refuse: (words: string) => never,
   ): StoredFormula | undefined {
     const [type, area, index, entry] = [
@@ -156,9 +156,9 @@ export class CellReader {
     const stored = { ...(area !== undefined && { area }), ...(cellMetadata !== undefined && { cellMetadata }) };
     if (type === 'shared') {
       if (index === undefined) return refuse('a shared formula without its number');
-      if (text !== '') shared.set(index, fromPlace(text, at));
-      const counted = shared.get(index) ?? refuse(`the shared formula ${index.slice(0, 20)} has no first cell`);
-      const own = text === '' ? inPlace(counted, at) : text;
+      if (text !== '') shared.set(index, movable(text, at));
+      const first = shared.get(index) ?? refuse(`the shared formula ${index.slice(0, 20)} has no first cell`);
+      const own = text === '' ? first({ row, column }) : text;
       this.leftCharacters -= own.length;
       if (this.leftCharacters < 0) throw new UnreadableFile(`the shared formulas come to more than ${MOST_SHARED_CHARACTERS} characters`);
       return { kind: 'shared', text: own, sharedIndex: Number(index), ...stored };

@@ -1,9 +1,9 @@
-// A package as it becomes: texts of parts, one change after another, and parts that are left out. What is not named keeps the
-// bytes in which it was packed.
-import { CONTENT_TYPES, type PackageParts, type PartLink, relationsPart } from './parts';
-import { encoded } from './text';
+// A package as it becomes: texts of parts, one change after another, parts that are left out, parts that are new. What is not
+// named keeps the bytes in which it was packed.
+import { CONTENT_TYPES, linksIn, type PackageParts, type PartLink, relationsPart } from './parts';
+import { decoded, encoded } from './text';
 import { attribute, childrenOf, type Splice, spliced, tree, type XmlElement } from './xml';
-import { packed, type PackedPart } from './zip';
+import { packed, type PackedPart, unpacked } from './zip';
 
 /** Long lists in which nothing is looked for by place. */
 const LONG: ReadonlySet<string> = new Set(
@@ -17,6 +17,8 @@ export const listedBy = (part: string): string | undefined =>
 export class Draft {
   private readonly changed = new Map<string, string>();
   private readonly left = new Set<string>();
+  /** A part that is new, as text while it may still change. */
+  private readonly new = new Map<string, string | PackedPart>();
   private readonly related = new Map<string, { readonly text: string; readonly links: readonly PartLink[] }>();
 
   constructor(readonly before: PackageParts) {}
@@ -29,16 +31,38 @@ export class Draft {
     return [...this.before.packed.keys()].filter(part => this.left.has(part));
   }
 
+  get added(): readonly string[] {
+    return [...this.new.keys()];
+  }
+
   get parts(): readonly string[] {
-    return [...this.before.packed.keys()].filter(part => !this.left.has(part));
+    return [...this.before.packed.keys(), ...this.new.keys()].filter(part => !this.left.has(part));
   }
 
   has(part: string): boolean {
-    return this.before.packed.has(part) && !this.left.has(part);
+    return (this.before.packed.has(part) || this.new.has(part)) && !this.left.has(part);
+  }
+
+  /** The name of a part as it is written, if it is there. */
+  named(part: string): string | undefined {
+    const name = this.known(part);
+    return name !== undefined && this.has(name) ? name : undefined;
+  }
+
+  /** The same, though it may have been left out. */
+  private known(part: string): string | undefined {
+    return this.before.named(part) ?? [...this.new.keys()].find(added => added.toLowerCase() === part.toLowerCase());
   }
 
   text(part: string): string {
+    const added = this.new.get(part);
+    if (typeof added === 'string') return added;
+    if (added !== undefined) return decoded(unpacked(added), part).text;
     return this.changed.get(part) ?? this.before.decoded(part).text;
+  }
+
+  add(part: string, content: string | PackedPart): void {
+    this.new.set(part, content);
   }
 
   /** The elements of a part as it is now, long lists left out. */
@@ -50,23 +74,22 @@ export class Draft {
   change(part: string, splicesOf: (text: string) => readonly Splice[]): void {
     const text = this.text(part);
     const next = spliced(text, splicesOf(text));
-    if (next !== text) this.changed.set(part, next);
+    if (next !== text) (this.new.has(part) ? this.new : this.changed).set(part, next);
   }
 
   private listOf(part: string): string | undefined {
-    const list = this.before.named(relationsPart(part));
-    return list !== undefined && this.has(list) ? list : undefined;
+    return this.named(relationsPart(part));
   }
 
   /** What a part leads to now; with '' what the package does. */
   links(part: string): readonly PartLink[] {
     const list = this.listOf(part);
     if (list === undefined) return [];
-    const text = this.changed.get(list);
-    if (text === undefined) return this.before.relations(part);
+    if (!this.changed.has(list) && !this.new.has(list)) return this.before.relations(part);
+    const text = this.text(list);
     const known = this.related.get(part);
     if (known?.text === text) return known.links;
-    const links = this.before.relationsIn(this.tree(list), part);
+    const links = linksIn(this.tree(list), part, name => this.named(name));
     this.related.set(part, { text, links });
     return links;
   }
@@ -113,7 +136,7 @@ export class Draft {
     this.change(types, text =>
       childrenOf(this.tree(types), 'Override').flatMap(({ from, end, ...override }): Splice[] => {
         const [name, type] = [attribute(override, 'PartName') ?? '', attribute(override, 'ContentType') ?? ''];
-        const next = of({ part: this.before.named(name.replace(/^\//, '')) ?? '', type });
+        const next = of({ part: this.known(name.replace(/^\//, '')) ?? '', type });
         if (next === type) return [];
         return [{ from, to: end, text: next === undefined ? '' : text.slice(from, end).replace(type, next) }];
       }),
@@ -122,6 +145,8 @@ export class Draft {
 
   packed(): PackedPart[] {
     return this.parts.flatMap(name => {
+      const added = this.new.get(name);
+      if (added !== undefined) return [typeof added === 'string' ? packed(name, [encoded({ text: added, encoding: 'utf-8' })]) : added];
       const [part, text] = [this.before.packed.get(name), this.changed.get(name)];
       if (part === undefined) return [];
       return [text === undefined ? part : packed(name, [encoded({ text, encoding: this.before.decoded(name).encoding })])];

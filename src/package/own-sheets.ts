@@ -10,8 +10,10 @@ import {
   typeSplices,
   vocabularyOf,
 } from './own-entries';
+import type { OwnRow } from './own-rows';
 import { inVocabulary, movedSheet, sharedContents, type Vocabulary } from './own-text';
-import { CONTENT_TYPES, PackageParts, relationsPart } from './parts';
+import type { Draft } from './draft';
+import { CONTENT_TYPES, PackageParts, type PartLink, relationsPart } from './parts';
 import { bookOf, type BookPart } from './read';
 import { NO_STYLES, stylesAppended } from './styles';
 import { encoded } from './text';
@@ -19,19 +21,23 @@ import { NO_WORKBOOK, UnreadableFile } from './unreadable';
 import { attribute, attributeIn, childOf, childrenOf, type Splice, spliced, tree, withAttributes } from './xml';
 import { packed, type PackedPart } from './zip';
 
-/** The user's package while it is edited. */
-export interface OpenPackage {
-  readonly parts: PackageParts;
-  readonly book: BookPart;
-  /** The text of a part as it is by now. */
-  text(part: string): string;
-  change(part: string, splicesOf: (text: string) => readonly Splice[]): void;
-  /** A part that the package has not had. */
-  add(part: PackedPart): void;
+const isXml = (part: string): boolean => part.endsWith('.xml');
+/** Characters that are packed at a time. */
+const PIECE = 65_536;
+
+/** Short pieces together, as bytes. */
+function* inPieces(texts: Iterable<string>): Generator<Uint8Array> {
+  let piece = '';
+  for (const text of texts) {
+    piece += text;
+    if (piece.length < PIECE) continue;
+    yield encoded({ text: piece, encoding: 'utf-8' });
+    piece = '';
+  }
+  yield encoded({ text: piece, encoding: 'utf-8' });
 }
 
-const isXml = (part: string): boolean => part.endsWith('.xml');
-const written = (name: string, text: string): PackedPart => packed(name, [encoded({ text, encoding: 'utf-8' })]);
+const written = (name: string, ...texts: string[]): PackedPart => packed(name, inPieces(texts));
 const renamed = (part: PackedPart, name: string): PackedPart => ({ ...part, name, nameBytes: new TextEncoder().encode(name) });
 
 /** Types of our parts, by the part or by the extension. */
@@ -45,9 +51,9 @@ function typesOf(parts: PackageParts): (part: string) => string {
 }
 
 /** Names that no part of the package has and of which it says nothing. */
-function freeNames(to: OpenPackage, types: string): (wanted: string) => string {
+function freeNames(to: Draft, types: string): (wanted: string) => string {
   const said = childrenOf(tree(to.text(types), types), 'Override').map(type => attribute(type, 'PartName')?.slice(1) ?? '');
-  const taken = new Set([...to.parts.packed.keys(), ...said].map(name => name.toLowerCase()));
+  const taken = new Set([...to.parts, ...said].map(name => name.toLowerCase()));
   return wanted => {
     const [, stem = wanted, extension = ''] = /^(.*?)\d*(\.[^./]*)$/.exec(wanted) ?? [];
     let name = wanted;
@@ -65,7 +71,7 @@ class Moving {
   private readonly typeOf: (part: string) => string;
 
   constructor(
-    private readonly to: OpenPackage,
+    private readonly to: Draft,
     private readonly own: PackageParts,
     private readonly vocabulary: Vocabulary,
     private readonly kind: (ours: string) => string,
@@ -75,7 +81,7 @@ class Moving {
   }
 
   /** Gives the name from now on. */
-  part(part: string, text?: string): string {
+  part(part: string, texts?: Iterable<string>): string {
     const known = this.names.get(part);
     if (known !== undefined) return known;
     const stored = this.own.packed.get(part);
@@ -83,9 +89,8 @@ class Moving {
     const name = this.free(part);
     this.names.set(part, name);
     this.types.set(name, this.typeOf(part));
-    this.to.add(
-      isXml(part) ? written(name, text ?? inVocabulary(this.own.decoded(part).text, part, this.vocabulary)) : renamed(stored, name),
-    );
+    const words = (): Iterable<string> => texts ?? [inVocabulary(this.own.decoded(part).text, part, this.vocabulary)];
+    this.to.add(name, isXml(part) ? packed(name, inPieces(words())) : renamed(stored, name));
     this.relations(part, name);
     return name;
   }
@@ -100,33 +105,40 @@ class Moving {
       const changes = { Type: this.kind(attribute(link, 'Type') ?? ''), ...(!isOutside && { Target: `/${this.part(target)}` }) };
       return { from, to: end, text: withAttributes(text.slice(from, end), changes) };
     });
-    this.to.add(written(relationsPart(name), spliced(text, splices)));
+    this.to.add(relationsPart(name), spliced(text, splices));
   }
 }
 
-export function addOwnSheets(to: OpenPackage, file: Uint8Array): void {
+export type OwnRows = ReadonlyMap<string, Iterable<OwnRow>>;
+
+export function addOwnSheets(
+  to: Draft,
+  book: Pick<BookPart, 'part' | 'root'>,
+  file: Uint8Array,
+  rows: OwnRows = new Map<string, never>(),
+): void {
   const own = new PackageParts(file);
   const ownBook = bookOf(own);
-  const target = (book: BookPart, type: string, parts: PackageParts): string | undefined =>
-    book.links.find(link => link.type === type && parts.packed.has(link.target))?.target;
-  const [types, links] = [CONTENT_TYPES, relationsPart(to.book.part)].map(part => to.parts.named(part));
-  const [ownStyles, ownTexts] = [target(ownBook, 'styles', own), target(ownBook, 'sharedStrings', own)];
+  const target = (among: readonly PartLink[], type: string, has: (part: string) => boolean): string | undefined =>
+    among.find(link => link.type === type && has(link.target))?.target;
+  const [types, links] = [CONTENT_TYPES, relationsPart(book.part)].map(part => to.named(part));
+  const [ownStyles, ownTexts] = ['styles', 'sharedStrings'].map(type => target(ownBook.links, type, part => own.packed.has(part)));
   if (types === undefined || links === undefined || ownStyles === undefined) throw new UnreadableFile(NO_WORKBOOK);
 
-  const vocabulary = vocabularyOf(to.book.root);
+  const vocabulary = vocabularyOf(book.root);
   const kind = kindsOf(to.text(links));
   const free = freeNames(to, types);
   const nextId = freeIds(to.text(links));
   const moving = new Moving(to, own, vocabulary, kind, free);
   const newLinks: NewLink[] = [];
 
-  const styles = target(to.book, 'styles', to.parts);
-  const stylesText = styles === undefined ? NO_STYLES(to.book.root.uri) : to.text(styles);
+  const styles = target(to.links(book.part), 'styles', part => to.has(part));
+  const stylesText = styles === undefined ? NO_STYLES(book.root.uri) : to.text(styles);
   const { splices, ...formats } = stylesAppended(stylesText, styles ?? ownStyles, own.decoded(ownStyles).text);
   if (styles !== undefined) to.change(styles, () => splices);
   else {
     const part = free(ownStyles);
-    to.add(written(part, spliced(stylesText, splices)));
+    to.add(part, spliced(stylesText, splices));
     moving.types.set(part, typesOf(own)(ownStyles));
     newLinks.push({ id: nextId(), type: kind(`${RELATIONSHIPS}/styles`), part });
   }
@@ -135,12 +147,15 @@ export function addOwnSheets(to: OpenPackage, file: Uint8Array): void {
   const sheets = childrenOf(childOf(ownBook.root, 'sheets'), 'sheet').map((sheet): NewSheet => {
     const linkId = attributeIn(sheet, /\/relationships$/, 'id');
     const part = ownBook.links.find(link => link.id === linkId)?.target ?? '';
-    const text = movedSheet(own.decoded(part).text, part, { vocabulary, texts, ...formats });
+    const name = attribute(sheet, 'name') ?? '';
+    const text = movedSheet(own.decoded(part).text, part, { vocabulary, texts, rows: rows.get(name), ...formats });
     const id = nextId();
     newLinks.push({ id, type: kind(`${RELATIONSHIPS}/worksheet`), part: moving.part(part, text) });
-    return { name: attribute(sheet, 'name') ?? '', id };
+    return { name, id };
   });
-  to.change(to.book.part, text => bookSplices(text, to.book.part, ownBook.root, sheets));
+  for (const name of rows.keys())
+    if (!sheets.some(sheet => sheet.name === name)) throw new RangeError(`there are rows for "${name}", which is no sheet of ours`);
+  to.change(book.part, text => bookSplices(text, book.part, ownBook.root, sheets));
   to.change(links, text => linkSplices(text, links, newLinks));
   to.change(types, text => typeSplices(text, types, moving.types));
 }

@@ -66,17 +66,15 @@ export class PackageParts {
     const known = this.related.get(part);
     if (known !== undefined) return known;
     const list = this.named(relationsPart(part));
-    const found = list === undefined ? [] : this.relationsIn(this.tree(list), part);
+    const found = list === undefined ? [] : linksIn(this.tree(list), part, name => this.named(name));
     this.related.set(part, found);
     return found;
   }
+}
 
-  /** What a list of relations leads to from a part. */
-  relationsIn(list: XmlElement, part: string): readonly PartLink[] {
-    return childrenOf(list, 'Relationship').map(link => this.relation(part, link));
-  }
-
-  private relation(part: string, link: XmlElement): PartLink {
+/** The relations that a list names, seen from the part to which it belongs. */
+export function linksIn(list: XmlElement, part: string, named: (part: string) => string | undefined): PartLink[] {
+  return childrenOf(list, 'Relationship').map(link => {
     const type = attribute(link, 'Type') ?? '';
     const target = attribute(link, 'Target') ?? '';
     const isOutside = attribute(link, 'TargetMode') === 'External';
@@ -84,10 +82,10 @@ export class PackageParts {
     return {
       id: attribute(link, 'Id') ?? '',
       type: type.slice(type.lastIndexOf('/') + 1),
-      target: isOutside ? target : (this.named(inside) ?? inside),
+      target: isOutside ? target : (named(inside) ?? inside),
       isOutside,
       from: link.from,
       end: link.end,
     };
-  }
+  });
 }

@@ -48,6 +48,8 @@ export interface SheetWalker {
   data?(tag: StartTag, inner: number, end: number): void;
   /** Any other element outside the rows, at its start. */
   other?(tag: StartTag): void;
+  /** An element that stands beside the one that holds the rows, after it. */
+  beside?(tag: StartTag, end: number): void;
 }
 
 const ROLE: ReadonlyMap<string, keyof CellPieces> = new Map([
@@ -120,7 +122,7 @@ class SheetScan {
     this.rich.text(text);
   }
 
-  close(tag: StartTag, inner: number, end: number): void {
+  close(tag: StartTag, inner: number, end: number, depth: number): void {
     if (tag === this.piece) {
       const role = ROLE.get(tag.local) ?? 'value';
       this.pieces[role] = { tag, text: role === 'ownText' ? this.rich.taken() : this.plain, end };
@@ -136,7 +138,7 @@ class SheetScan {
       this.data = undefined;
       this.places++;
       this.to.data?.(tag, inner, end);
-    }
+    } else if (depth === 1) this.to.beside?.(tag, end);
   }
 }
 

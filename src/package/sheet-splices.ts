@@ -2,8 +2,9 @@
 // first cell changes.
 import { address, cellPosition, holds, type Place, type Rectangle, rectangleOf } from '../sheet/addresses';
 import { type CellChange, cellSplices, newCell, writtenFormula } from './cell-splices';
+import type { CellLook } from './cell-styles';
 import { type ScannedCell, type ScannedRow, scanSheet } from './scan';
-import { fromPlace, inPlace } from './shared-formula';
+import { movable, type MovableFormula } from './shared-formula';
 import { attribute, isSet, nameOf, type Splice, type StartTag, unclosed, withAttributes } from './xml';
 
 interface PlacedChange {
@@ -11,6 +12,9 @@ interface PlacedChange {
   readonly column: number;
   readonly change: CellChange;
 }
+
+/** The number of a format that is like another one but for its look. */
+export type LookOf = (base: number, look: CellLook) => number;
 
 interface ColumnStyle {
   readonly first: number;
@@ -37,7 +41,7 @@ class SheetEdit {
   private readonly open: Map<number, PlacedChange[]>;
   private readonly columns: ColumnStyle[] = [];
   /** By number, a shared formula whose first cell goes or changes. */
-  private readonly orphaned = new Map<string, string>();
+  private readonly orphaned = new Map<string, MovableFormula>();
   private readonly areas: Rectangle[] = [];
   private readonly added: Place[] = [];
   private dimension: StartTag | undefined;
@@ -47,6 +51,7 @@ class SheetEdit {
   constructor(
     private readonly source: string,
     private readonly changes: ReadonlyMap<string, CellChange>,
+    private readonly lookOf: LookOf,
   ) {
     this.open = byRow(changes);
   }
@@ -75,28 +80,36 @@ class SheetEdit {
     const area = cell.formula && attribute(cell.formula.tag, 't') === 'array' ? attribute(cell.formula.tag, 'ref') : undefined;
     if (area !== undefined && (keepsFormula || (typeof change.formula === 'object' && change.formula.keepsArea === true)))
       this.areas.push(rectangleOf(area));
-    if (change !== undefined) this.splices.push(...cellSplices(this.source, cell, at, change));
+    if (change !== undefined)
+      this.splices.push(...cellSplices(this.source, cell, at, change, this.marked(attribute(cell.tag, 's'), change)));
   }
 
   /** A member whose first cell is another from now on gets the formula as its own. */
-  private shared({ tag, formula }: ScannedCell, at: string, keepsFormula: boolean): void {
+  private shared({ tag, row, column, formula }: ScannedCell, at: string, keepsFormula: boolean): void {
     const index = formula && attribute(formula.tag, 't') === 'shared' ? attribute(formula.tag, 'si') : undefined;
     if (formula === undefined || index === undefined) return;
     const orphaned = this.orphaned.get(index);
     if (formula.text !== '' && (orphaned === undefined || attribute(formula.tag, 'ref') !== undefined)) {
       if (keepsFormula) this.orphaned.delete(index);
-      else this.orphaned.set(index, fromPlace(formula.text, at));
+      else this.orphaned.set(index, movable(formula.text, at));
     } else if (orphaned !== undefined && keepsFormula)
       this.splices.push({
         from: formula.tag.from,
         to: formula.end,
-        text: writtenFormula(formula.text || inPlace(orphaned, at), tag.prefix, at),
+        text: writtenFormula(formula.text || orphaned({ row, column }), tag.prefix, at),
       });
+  }
+
+  /** The format of a cell after a change, where it is another. */
+  private marked(style: string | undefined, { mark }: CellChange): string | undefined {
+    const isMarked = mark?.numberFormat !== undefined || mark?.isFixed;
+    return mark !== undefined && isMarked ? String(this.lookOf(Number(style ?? 0), mark)) : undefined;
   }
 
   private written(row: number, { at, column, change }: PlacedChange, prefix: string, rowStyle?: string): string {
     this.added.push({ row, column });
-    return newCell(at, change, prefix, rowStyle ?? this.columns.find(({ first, last }) => column >= first && column <= last)?.style);
+    const style = rowStyle ?? this.columns.find(({ first, last }) => column >= first && column <= last)?.style;
+    return newCell(at, change, prefix, this.marked(style, change) ?? style);
   }
 
   /** Rows up to one, that the sheet has not had. */
@@ -166,8 +179,8 @@ class SheetEdit {
 }
 
 /** What changes in the text of a sheet when cells do; values by address. */
-export function sheetSplices(source: string, part: string, changes: ReadonlyMap<string, CellChange>): Splice[] {
-  const edit = new SheetEdit(source, changes);
+export function sheetSplices(source: string, part: string, changes: ReadonlyMap<string, CellChange>, lookOf: LookOf): Splice[] {
+  const edit = new SheetEdit(source, changes, lookOf);
   scanSheet(source, part, {
     cell: cell => edit.cell(cell),
     row: row => edit.row(row),

@@ -183,3 +183,23 @@ export function withAttributes(tag: string, changes: Readonly<Record<string, str
   const added = [...left].map(([name, value]) => written(name, value)).join('');
   return added === '' ? kept : kept.replace(/\s*\/?>$/, end => `${added}${end}`);
 }
+
+/** More at the end of an element, with attributes set as by `withAttributes`. */
+export function atEnd(
+  text: string,
+  element: XmlElement,
+  content: string,
+  attributes: Readonly<Record<string, string | undefined>> = {},
+): Splice[] {
+  const start = withAttributes(text.slice(element.from, element.to), attributes);
+  if (element.isEmpty) return [{ from: element.from, to: element.end, text: `${unclosed(start)}${content}</${nameOf(element)}>` }];
+  return [
+    { from: element.from, to: element.to, text: start },
+    { from: element.inner, to: element.inner, text: content },
+  ];
+}
+
+/** Behind the last of the children that the format asks to stand before. */
+export function placeAfter(root: XmlElement, before: readonly string[]): number {
+  return root.children.filter(({ local }) => before.includes(local)).pop()?.end ?? root.to;
+}

@@ -136,6 +136,28 @@ it('threads go with the notes that stand for them, other notes stay with their s
   expect([...shapes.matchAll(/_x0000_s(\d+)"/g)].map(([, id]) => id)).toEqual(['1025', '1027', '1028']);
 });
 
+describe('of the sheet goes only what belongs to it', () => {
+  const before = textOf(file, SHEET);
+  const piece = (from: string, to: string): string => before.slice(before.indexOf(from), before.indexOf(to) + to.length);
+  it.each<[CarriedKind, string]>([
+    ['printer settings', ' r:id="rp"'],
+    ['custom properties', piece('<customProperties>', '</customProperties>')],
+    [
+      'embedded file',
+      piece(
+        '<mc:AlternateContent><mc:Choice xmlns:x14',
+        '</mc:Fallback></mc:AlternateContent></oleObjects></mc:Choice></mc:AlternateContent>',
+      ),
+    ],
+    ['controls', before.slice(before.lastIndexOf('<mc:AlternateContent><mc:Choice xmlns:x14'), before.indexOf('<tableParts'))],
+    ['pivot cache', ' pivot="1"'],
+    ['path', ''],
+  ])('%s', (kind, gone) => {
+    expect(gone === '' ? [] : before.split(gone)).toHaveLength(gone === '' ? 0 : 2);
+    expect(textOf(less([kind]).bytes, SHEET)).toBe(before.replace(gone, ''));
+  });
+});
+
 describe('of foreign workbooks', () => {
   let gone = 0;
   it.each(FOREIGN_NAMES)('%s: all that it carries goes, its cells stay', async name => {

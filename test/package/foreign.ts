@@ -29,7 +29,7 @@ function streamed(parts: Readonly<Record<string, string | Uint8Array>>): Uint8Ar
   return new Uint8Array(Buffer.concat(pieces));
 }
 
-const chained = {
+export const chained = {
   rows: ROWS,
   book: '<calcPr calcId="191029"/>',
   bookLinks: [['r9', 'calcChain', 'calcChain.xml']] as const,
