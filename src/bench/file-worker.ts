@@ -5,7 +5,7 @@ import { sourceOfFile } from '../handover/read/from-file';
 import type { TitleBlock } from '../handover/pages/title-block';
 import { pngRenderer } from '../hosts/png/browser';
 import { readWorkbook, workbookIn, type ReadWorkbook } from '../hosts/xlsx/read';
-import { writeWorkbook } from '../hosts/xlsx/write';
+import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import { readPackage, type UserPackage } from '../package/read';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { SourceWorkbook } from '../sheet/workbook-values';
@@ -29,7 +29,7 @@ async function summary(plan: WorkbookPlan): Promise<CopySummary> {
 
 async function copy({ plan, title, paper }: FileJobs['handOver']['given']): Promise<Copy> {
   const [file, source] = await saved(plan);
-  const { bytes, live, asValues } = await copyOf(file, source, title, { paper, pngOf: await pngRenderer(), write: writeWorkbook });
+  const { bytes, live, asValues } = await copyOf(file, source, title, { paper, pngOf: await pngRenderer(), write: writeOwnSheets });
   return { bytes, live, asValues };
 }
 

@@ -6,7 +6,7 @@ import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook, type ReadWorkbook, workbookIn } from '../hosts/xlsx/read';
-import { UnwritablePlan, writeWorkbook } from '../hosts/xlsx/write';
+import { UnwritablePlan, writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
@@ -75,7 +75,7 @@ export async function main(args: readonly string[], print: PrintLine): Promise<v
   const making: Writing = {
     paper: paperOf(values.paper ?? 'A4'),
     pngOf: await pngRenderer(),
-    write: writeWorkbook,
+    write: writeOwnSheets,
     goesAlong: withOf(values.with ?? ''),
   };
   if (own !== undefined) return written(await copied(readPackage(await writeWorkbook(own)), own.name, title, making), first, print);

@@ -1,6 +1,6 @@
 // The hand-over copy of a workbook file: its package with the cells that change, and our sheets behind its own.
 import type { Carried, CarriedKind } from '../package/carried';
-import { edited, type EditedPackage } from '../package/edit';
+import { edited, type EditedPackage, type PackageEdit } from '../package/edit';
 import type { UserPackage } from '../package/read';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { SourceWorkbook } from '../sheet/workbook-values';
@@ -10,8 +10,8 @@ import { handover, type Handover, type Making } from './handover';
 import type { TitleBlock } from './pages/title-block';
 
 export interface Writing extends Making {
-  /** A plan as a workbook file of its own. */
-  readonly write: (plan: WorkbookPlan) => Promise<Uint8Array>;
+  /** Our sheets as a workbook file of their own. */
+  readonly write: (plan: WorkbookPlan) => Promise<Pick<PackageEdit, 'own' | 'ownRows'>>;
   /** Whether what the workbook carries unseen goes along; without it nothing does. */
   readonly goesAlong?: (kind: CarriedKind) => boolean;
 }
@@ -35,7 +35,7 @@ export async function copyOf(
   const drop = file.carries.filter(({ kind }) => asked.has(kind));
   return {
     ...copy,
-    ...edited(file, { cells: changesOf(file.sheets, copy), own, drop }),
+    ...edited(file, { cells: changesOf(file.sheets, copy), ...own, drop }),
     goesAlong: file.carries.filter(({ kind }) => !asked.has(kind)),
   };
 }

@@ -9,7 +9,7 @@ import { attribute, walk } from './xml';
 /** Of all sheets together. */
 const MOST_STORED_CELLS = 2_000_000;
 /** Of formulas that the file holds once and many cells share. */
-const MOST_SHARED_CHARACTERS = 32_000_000;
+const MOST_SHARED_CHARACTERS = 40_000_000;
 
 export interface StoredError {
   readonly error: string;

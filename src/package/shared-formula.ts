@@ -53,6 +53,9 @@ function rangeText({ r0, $r0, r1, $r1, c0, $c0, c1, $c1, trim }: RangeR1C1, { ro
     const last = dollar(right) + nameOfColumn(r) + dollar(bottom) + String(b + 1);
     return first === last ? first : `${first}:${last}`;
   }
+  // whole columns are not rare
+  if (typeof l === 'number' && typeof r === 'number' && typeof t !== 'number' && typeof b !== 'number' && !trim)
+    return `${dollar(left)}${nameOfColumn(l)}:${dollar(right)}${nameOfColumn(r)}`;
   const [$top, $bottom, $left, $right] = [top.isFixed, bottom.isFixed, left.isFixed, right.isFixed];
   return stringifyA1Ref({
     range: { top: t ?? null, bottom: b ?? null, left: l ?? null, right: r ?? null, $top, $bottom, $left, $right, ...(trim && { trim }) },

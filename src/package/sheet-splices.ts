@@ -115,13 +115,13 @@ class SheetEdit {
   /** Rows up to one, that the sheet has not had. */
   private newRows(upTo: number, prefix: string): string {
     const p = prefix === '' ? '' : `${prefix}:`;
-    return [...this.open]
-      .filter(([row]) => row < upTo)
-      .map(([row, cells]) => {
-        this.open.delete(row);
-        return `<${p}row r="${row + 1}">${cells.map(placed => this.written(row, placed, prefix)).join('')}</${p}row>`;
-      })
-      .join('');
+    let written = '';
+    for (const [row, cells] of this.open) {
+      if (row >= upTo) break;
+      this.open.delete(row);
+      written += `<${p}row r="${row + 1}">${cells.map(placed => this.written(row, placed, prefix)).join('')}</${p}row>`;
+    }
+    return written;
   }
 
   row({ tag, row, inner, end }: ScannedRow): void {

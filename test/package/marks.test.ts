@@ -90,6 +90,11 @@ describe('the look of a cell', () => {
     for (const [, xfs] of STYLE_PART.matchAll(/<cellXfs count="5">(.*)<\/cellXfs>/g)) expect(styles).toContain(`<cellXfs count="7">${xfs}`);
   });
 
+  it('is none of the formats that cells name although the workbook has no list of them', () => {
+    const file = made({ rows: '<row r="1"><c r="A1" s="5"><v>1</v></c><c r="B1" s="7"><v>1</v></c></row>' });
+    expect(textOf(edit(file, { A1: { isFixed: true } }).bytes, SHEET)).toContain('<c r="A1" s="8"><v>2.4</v></c><c r="B1" s="7">');
+  });
+
   it('is refused where a file has no room for it', () => {
     const full = (count: number): string =>
       STYLE_PART.replace(/<cellXfs count="5">/, `<cellXfs count="${count}">${'<xf/>'.repeat(count - 5)}`);
@@ -248,6 +253,14 @@ describe('words at a cell', () => {
       'xl/threadedComments/threadedComment1.xml': '<ThreadedComments xmlns="urn:t"><threadedComment ref="B2" id="{1}"/></ThreadedComments>',
     };
     expect(edit(made({ more }), { B2: note('x'), B3: note('y') }).unwrittenNotes).toEqual([{ sheet: 'S', at: 'B2' }]);
+  });
+
+  it('are led to by an id of nobody, and their drawing is typed once', () => {
+    const known = '<Default Extension="VML" ContentType="application/vnd.openxmlformats-officedocument.vmlDrawing"/>';
+    const file = made({ types: known, more: { [LINKS]: links(['rId2', 'hyperlink', '!https://example.org/']) } });
+    const { bytes } = edit(file, { A1: note('x') });
+    expect([...textOf(bytes, LINKS).matchAll(/ Id="(\w+)"/g)].map(([, id]) => id)).toEqual(['rId2', 'rId3', 'rId4']);
+    expect(textOf(bytes, CONTENT_TYPES).match(/Extension="vml"/gi)).toHaveLength(1);
   });
 
   it('that look like a code of the format are none', () =>

@@ -5,6 +5,7 @@ import type { Refusal } from '../read/prepared';
 import type { ConversionContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
+import type { Steps } from './steps';
 
 /** A value of ours on a converted sheet that follows its inputs. */
 export interface LiveResult {
@@ -19,7 +20,8 @@ export interface LiveResult {
   readonly upper?: Limit;
 }
 
-export interface Conversion extends Omit<ConversionContext, 'inner'> {
+export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {
+  readonly steps: Steps;
   readonly joints: JointSheets;
   readonly findings: HandoverFinding[];
   readonly results: LiveResult[];

@@ -1,7 +1,7 @@
 // The hand-over copy: every call of ours becomes plain formulas on the same cells, or a value that says so.
 import { call } from '../../registry';
 import { cellText } from '../../sheet/cell-text';
-import type { PlanCell, SheetPlan, Validation } from '../../sheet/plan';
+import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { withStates } from '../../sheet/ranges';
 import { SheetNames } from '../../sheet/sheet-names';
 import { WorkbookValues, type SourceWorkbook } from '../../sheet/workbook-values';
@@ -14,7 +14,7 @@ import { DataSheet } from './data-sheet';
 import type { Figures } from './joint/joint-cells';
 import { JointSheets } from './joint/joint-sheet';
 import { spillAll } from './spilled-tables';
-import { StepsSheet } from './steps-sheet';
+import { Steps } from './steps';
 
 export interface HandoverCopy {
   /** The converted sheets, then the variants, then the steps. */
@@ -58,8 +58,8 @@ function copied(
   const { workbook, refused } = prepared(home, keepsLinks);
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free('Data'));
-  const steps = new StepsSheet(names.free('Steps'));
-  const context = { source, data, converted, validations: new Map<string, Validation>() };
+  const steps = new Steps(names, workbook);
+  const context = { source, data, converted };
   const conversion: Conversion = {
     ...context,
     steps,
@@ -82,9 +82,9 @@ function copied(
     const [sheet = '', at = ''] = key.split('!');
     conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
   }
-  const variants = conversion.joints.plans();
+  const own = [...conversion.joints.plans(), ...steps.plans()];
   return {
-    sheets: [...sheets, ...variants.map(withStates), withStates(steps.plan())],
+    sheets: [...sheets, ...own.map(withStates)],
     data,
     findings: conversion.findings,
     results: conversion.results,
@@ -94,7 +94,7 @@ function copied(
     keptFormulas: conversion.kept,
     converted,
     figures: conversion.joints.figures(),
-    own: new Set([...variants.map(({ name }) => name), steps.name, data.name]),
+    own: new Set([...own.map(({ name }) => name), data.name]),
   };
 }
 

@@ -10,6 +10,8 @@ import { areaOf, type FormulaNode, calledName, walk } from '../../sheet/formula'
 import { ERROR_CODE } from '../../sheet/known';
 import { allOf, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
+import type { Conversion } from './conversion';
+import { StepBlock } from './step-block';
 import { isFault, isRows } from '../../sheet/workbook-values';
 
 /** More cells than this are not watched. */
@@ -59,7 +61,7 @@ const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
  * stays a bare value.
  */
 export function frozen(
-  { steps, ...context }: Pick<ConversionContext, 'source' | 'converted' | 'steps'>,
+  { steps, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
@@ -67,13 +69,13 @@ export function frozen(
 ): (value: Cell) => string | undefined {
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
-  steps.heading(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
+  const block = new StepBlock();
   const same = allOf(cells.flatMap(({ conditions }) => conditions));
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
     .join('; ');
-  const holds = steps.row({
+  const holds = block.row({
     label: 'inputs as sent',
     // round a call that may be an error, a cell that holds one now is not as it was sent
     formula: mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same,
@@ -81,8 +83,8 @@ export function frozen(
     words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
   });
-  steps.gap();
-  return value => (typeof value === 'boolean' ? undefined : whileSent(holds, value));
+  const placed = steps.write(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`), block);
+  return value => (typeof value === 'boolean' || placed === undefined ? undefined : whileSent(placed(holds), value));
 }
 
 /** A value while a cell says that its inputs are as they were sent; undefined where it is too long for a formula. */

@@ -13,7 +13,7 @@ import { unchanged } from '../unchanged';
 import { type BoundArgument, type Argument, scalarText, isSignedLiteral, cellOf, addressOf, oneCell, firstCell } from './argument';
 import { expression } from './expression';
 import { fixed } from './fixed';
-import { isNumberCell, validate } from './number-cell';
+import { isNumberCell } from './number-cell';
 
 const rowWords = (what: string, limits: string): string => (limits === '' ? what : `${what}, ${limits}`);
 
@@ -74,7 +74,6 @@ export function boundNumber(
   const cell = cellOf(area);
   const raw = context.source.value(area.sheet, addressOf(area));
   if (isBlank(raw) || isNumberCell(context, area, kind.unit, value)) {
-    validate(context, area, param);
     // a blank that takes what another argument brings along has no formula
     if (isBlank(raw) && fallback === undefined && value !== 0)
       return fixed(context, argument, atom(row(undefined, 'blank: value, not live'), value));

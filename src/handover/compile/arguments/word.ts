@@ -45,12 +45,6 @@ export function boundWord(context: ConversionContext, param: Param, argument: Ar
     typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'string'
       ? quoted(param.blank.default)
       : undefined;
-  if (area !== undefined && words.length > 0 && context.source.cell(area.sheet, addressOf(area))?.formula === undefined)
-    context.validations.set(`${area.sheet}!${addressOf(area)}`, {
-      range: addressOf(area),
-      words: `${labelOf(param)}: ${words.join(', ')}`,
-      list: context.data.choices(labelOf(param), words),
-    });
   const row = context.steps.row({
     label: labelOf(param),
     formula: choiceFormula(cell, words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }),
