@@ -106,15 +106,15 @@ function stacks(): StoredWorkbook {
   const table = given('STACK.TABLE', [labels, values, tolerances]);
   spill(stack, 'E1', `${stored('STACK.TABLE')}(A1:A4,B1:B4,C1:C4)`, table);
   const shares = given('STACK.SHARE', [tolerances]);
-  spill(stack, 'L1', `${stored('STACK.SHARE')}(C1:C4)`, shares);
+  spill(stack, 'T1', `${stored('STACK.SHARE')}(C1:C4)`, shares);
   const share = shares[0]?.[0] as number;
   return {
     sheets: {
       Front: {
-        A1: f('SUM(Stack!L1:L4)', 1),
+        A1: f('SUM(Stack!T1:T4)', 1),
         A2: f(`INDEX(${stored('STACK.SHARE')}(Stack!C1:C4),2)`, shares[1]?.[0] as number),
-        A3: f('SUM(_xlfn.ANCHORARRAY(Stack!L1))', 1),
-        A4: f(`${stored('BOSS.OD')}(Stack!L1,1)`, share + 2),
+        A3: f('SUM(_xlfn.ANCHORARRAY(Stack!T1))', 1),
+        A4: f(`${stored('BOSS.OD')}(Stack!T1,1)`, share + 2),
       },
       Stack: stack,
     },

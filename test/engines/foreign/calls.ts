@@ -1,6 +1,7 @@
 // Cells that called us, and calls that are left anywhere in a file: by the text of its parts, with no line of the product.
 import { strFromU8, unzipSync } from 'fflate';
 import { readPackage } from '../../../src/package/read';
+import { address, cellPosition } from '../../../src/sheet/addresses';
 import { type HandedOver, placesOf } from './handed';
 
 export interface Called {
@@ -22,14 +23,17 @@ export function called(handed: HandedOver): Called {
     const cells = sheets.get(sheet);
     if (cells === undefined) return handed.copy.dropped.some(({ words }) => words === sheet) ? [] : [`${place} is gone`];
     if (!live.has(place) && !fixed.has(place)) return [`${place} is not told`];
-    const cell = cells.get(at);
-    return live.has(place) && !fixed.has(place) && cell?.formula === undefined ? [`${place} is told as live and has no formula`] : [];
+    // what heads a table is a word
+    const { row, column } = cellPosition(at);
+    const follows = [at, address(row + 1, column)].some(one => cells.get(one)?.formula !== undefined);
+    return live.has(place) && !fixed.has(place) && !follows ? [`${place} is told as live and has no formula`] : [];
   });
   const counted = handed.callers.filter(place => live.has(place) && !fixed.has(place)).length;
   return { cells: handed.callers.length, live: counted, fixed: handed.callers.length - counted, faults };
 }
 
 const FORMULAS = /<(?:\w+:)?(f|formula\d?|definedName|calculatedColumnFormula|totalsRowFormula)\b([^>]*)>([^<]*)</g;
+const TEXTS = /<(?:\w+:)?t\b[^>]*>[^<]*</g;
 const unescaped = (text: string): string =>
   text
     .replace(/&lt;/g, '<')
@@ -51,7 +55,8 @@ export function leftIn(file: Uint8Array): string[] {
       const isPlaceholder = /name="_xldudf_ENCL/i.test(attributes);
       return CALL.test(bare) || isPlaceholder ? [`${part} ${element}: ${formula.slice(0, 60)}`] : [];
     });
-    const mentions = (text.match(/_xldudf_ENCL/gi) ?? []).length;
+    // a program that could not read a formula keeps it as a text
+    const mentions = (text.replace(TEXTS, '<').match(/_xldudf_ENCL/gi) ?? []).length;
     return formulas.length === 0 && mentions > 0 ? [`${part}: mentions a call ${mentions} times`] : formulas;
   });
 }

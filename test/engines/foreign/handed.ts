@@ -2,7 +2,7 @@
 import { copyOf, type WrittenCopy } from '../../../src/handover/copy';
 import { sourceOfFile } from '../../../src/handover/read/from-file';
 import { workbookIn } from '../../../src/hosts/xlsx/read';
-import { writeWorkbook } from '../../../src/hosts/xlsx/write';
+import { writeOwnSheets } from '../../../src/hosts/xlsx/write';
 import { readPackage, type UserPackage } from '../../../src/package/read';
 import { callsOurs } from '../../../src/sheet/stored-formulas';
 import type { SourceWorkbook } from '../../../src/sheet/workbook-values';
@@ -28,7 +28,7 @@ export async function handedFile(foreign: ForeignFile): Promise<HandedOver | Ref
   try {
     const file = readPackage(foreign.bytes);
     const source = sourceOfFile(foreign.book, workbookIn(file));
-    const copy = await copyOf(file, source, TITLE, { write: writeWorkbook, goesAlong: () => goesAlong(foreign) });
+    const copy = await copyOf(file, source, TITLE, { write: writeOwnSheets, goesAlong: () => goesAlong(foreign) });
     const callers = source.sheets.flatMap(({ name, cells }) =>
       [...cells].flatMap(([at, { formula }]) => (formula !== undefined && callsOurs(formula) ? [`${name}!${at}`] : [])),
     );

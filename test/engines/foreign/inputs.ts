@@ -32,11 +32,8 @@ const plainTable = (): Promise<Uint8Array> =>
     sheets: [
       {
         name: 'S',
-        rows: [
-          ['hole', 2.45],
-          ['wall', 1.15],
-          ['OD', { formula: 'ENCL.BOSS.OD(B1,B2)', formulaResult: 4.75 } as never],
-        ],
+        rows: [['hole', 2.45], ['wall', 1.15], ['OD']],
+        cells: new Map([['2,1', { formula: 'ENCL.BOSS.OD(B1,B2)', formulaResult: 4.75 }]]),
         freezePane: { rows: 1 },
         merges: [{ startRow: 4, startCol: 0, endRow: 4, endCol: 1 }],
       },
@@ -64,10 +61,10 @@ async function written(): Promise<Map<string, Uint8Array>> {
   }
 }
 
-/** What a program could not read is not among its files. */
+/** What a program could not read is not among its files. The longest one is not saved again, for the time that it takes. */
 export async function foreignFiles(): Promise<readonly ForeignFile[]> {
   const files = await written();
-  const saved = await savedAgain(files, 'as kept');
+  const saved = await savedAgain(new Map([...files].filter(([name]) => name !== 'x-filled')), 'as kept');
   const by: Readonly<Record<Writer, ReadonlyMap<string, Uint8Array>>> = {
     'as written': files,
     LibreOffice: saved.libreoffice,
