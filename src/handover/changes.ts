@@ -56,11 +56,14 @@ function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, kept: Readonly
 }
 
 /** By the names of the sheets; a sheet without a change is not among them. */
-export function changesOf(sheets: readonly StoredSheet[], { plan, keptFormulas }: Handover): ReadonlyMap<string, SheetChanges> {
+export function changesOf(sheets: readonly StoredSheet[], { plan, keptFormulas, findings }: Handover): ReadonlyMap<string, SheetChanges> {
+  // a formula of the user that would give another value on the copy is not kept after all
+  const fixed = new Set(findings.flatMap(({ sheet, at, what }) => (what === 'value, not live' ? [`${sheet}!${at}`] : [])));
+  const kept = new Set([...keptFormulas].filter(place => !fixed.has(place)));
   return new Map(
     sheets.flatMap(sheet => {
       const becomes = plan.sheets.find(({ name }) => name === sheet.name);
-      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, keptFormulas);
+      const changes = becomes === undefined ? undefined : changesIn(sheet, becomes, kept);
       return changes === undefined || changes.size === 0 ? [] : [[sheet.name, changes] as const];
     }),
   );

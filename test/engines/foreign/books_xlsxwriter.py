@@ -44,12 +44,14 @@ def table(book):
     s.add_table('B3:F9', {
         'name': 'Bosses', 'data': data, 'total_row': True, 'style': 'Table Style Medium 4', 'columns': [
             {'header': 'name', 'total_string': 'largest'}, {'header': 'hole'}, {'header': 'wall'},
-            {'header': 'OD mm', 'formula': call('BOSS.OD', '[@hole]', '[@wall]'), 'total_function': 'max', 'total_value': max(ods)},
-            {'header': 'twice', 'formula': '=[@[OD mm]]*2', 'total_function': 'sum', 'total_value': 2 * sum(ods)},
+            {'header': 'OD mm', 'formula': call('BOSS.OD', 'Bosses[[#This Row],[hole]]', 'Bosses[[#This Row],[wall]]'), 'total_function': 'max', 'total_value': max(ods)},
+            {'header': 'twice', 'formula': '=Bosses[[#This Row],[OD mm]]*2', 'total_function': 'sum', 'total_value': 2 * sum(ods)},
         ]})
     for r in range(5):
         s.write_formula(3 + r, 4, call('BOSS.OD', 'Bosses[[#This Row],[hole]]', 'Bosses[[#This Row],[wall]]'), None, ods[r])
         s.write_formula(3 + r, 5, '=Bosses[[#This Row],[OD mm]]*2', None, 2 * ods[r])
+    s.write_formula('E9', '=SUBTOTAL(104,Bosses[OD mm])', None, max(ods))
+    s.write_formula('F9', '=SUBTOTAL(109,Bosses[twice])', None, 2 * sum(ods))
     s.write_formula('H4', '=SUM(Bosses[OD mm])', None, sum(ods))
     s.write_formula('H5', call('STACK.RSS', 'Bosses[wall]'), None, rss(WALLS))
     s.write_formula('H6', call('BOSS.OD', 'Bosses[[#Totals],[OD mm]]', '1'), None, max(ods) + 2)
@@ -121,22 +123,30 @@ def names(book):
 
 def sheets(book):
     """Sheets with every kind of name, in an order against the calculation."""
-    names = ['Summary', "Dave's part", 'Gehäuse Größe', '外壳', 'A1', 'Data', 'Steps', 'a & b <c>']
+    names = ['Summary', 'Part (2)', 'Gehäuse Größe', '外壳', 'A1', 'Data', 'Steps', 'a & b <c>']
     for name in names:
         book.add_worksheet(name)
     at = {name: book.get_worksheet_by_name(name) for name in names}
-    quoted = {name: "'%s'" % name.replace("'", "''") for name in names}
-    at["Dave's part"].write_row(0, 0, [2.35, 1.25])
-    at['Gehäuse Größe'].write_formula('A1', call('BOSS.OD', f'{quoted["Dave" + chr(39) + "s part"]}!A1', "'Dave''s part'!$B$1"), None, 4.85)
+    at['Part (2)'].write_row(0, 0, [2.35, 1.25])
+    at['Gehäuse Größe'].write_formula('A1', call('BOSS.OD', "'Part (2)'!A1", "'Part (2)'!$B$1"), None, 4.85)
     at['外壳'].write_formula('A1', call('BOSS.OD', "'Gehäuse Größe'!A1", '1.5'), None, 7.85)
     at['A1'].write_formula('A1', call('PENETRATION', "16.5", "'外壳'!A1"), None, 8.65)
-    at['Data'].write_formula('A1', "='A1'!A1+%s" % call('BOSS.OD', "'Dave''s part'!A1", '1')[1:], None, 13)
+    at['Data'].write_formula('A1', "='A1'!A1+%s" % call('BOSS.OD', "'Part (2)'!A1", '1')[1:], None, 13)
     at['Steps'].write_formula('A1', call('CHECK.MAX', 'Data!A1', '12.5'), None, 'fail')
     at['a & b <c>'].write_formula('A1', call('BOSS.OD', 'Data!A1', "'A1'!A1"), None, od(13, 8.65))
     at['Summary'].write_formula('A1', call('BOSS.OD', "'a & b <c>'!A1", 'Data!A1'), None, od(od(13, 8.65), 13))
     at['Summary'].write_formula('A2', '=IF(Steps!A1="fail","look","well")', None, 'look')
     at['Summary'].write_formula('A3', call('CHECK.MAX', 'A1', '1'), None, 'fail')
     at['Summary'].write_formula('A4', call('CHECK.WORST', 'A3:A3'), None, 'fail')
+
+
+def apostrophe(book):
+    """A sheet with an apostrophe in its name, which Gnumeric 1.12 does not read in formulas."""
+    s, part = book.add_worksheet('Summary'), book.add_worksheet("Dave's part")
+    part.write_row(0, 0, [2.35, 1.25])
+    part.write_formula('C1', call('BOSS.OD', 'A1', 'B1'), None, 4.85)
+    s.write_formula('A1', call('BOSS.OD', "'Dave''s part'!C1", "'Dave''s part'!$B$1"), None, 7.35)
+    s.write_formula('A2', "='Dave''s part'!C1+A1", None, 12.2)
 
 
 def filled(book):
@@ -153,7 +163,7 @@ def filled(book):
     s.write_formula('H1', '=SUM(D2:D2001)', None, sum(od(2.1 + r % 37 / 20, 1.05 + r % 11 / 10) for r in range(2000)))
 
 
-BOOKS = {'lookups': lookups, 'table': table, 'arrays': arrays, 'let': letters, 'names': names, 'sheets': sheets, 'filled': filled, **MORE}
+BOOKS = {'lookups': lookups, 'table': table, 'arrays': arrays, 'let': letters, 'names': names, 'sheets': sheets, 'apostrophe': apostrophe, 'filled': filled, **MORE}
 
 if __name__ == '__main__':
     for title, write in BOOKS.items():

@@ -55,6 +55,10 @@ def said(cell):
     return ([] if remark is None else ['remark %s' % remark.text]) + ([] if link is None else ['link %s %s' % (link.target, link.location)])
 
 
+def gone(fact, spared):
+    return fact.startswith(tuple(spared['facts']))
+
+
 def compared(before, after, spared):
     """Counts, and what differs."""
     counts, lost = {'cells': 0, 'contents': 0, 'facts': 0}, []
@@ -68,7 +72,7 @@ def compared(before, after, spared):
         other = two[sheet.title]
         here, there = facts(sheet), set(facts(other))
         counts['facts'] += len(here)
-        lost += ['%s: %s' % (sheet.title, fact) for fact in here if fact not in there and fact not in spared['facts']]
+        lost += ['%s: %s' % (sheet.title, fact) for fact in here if fact not in there and not gone(fact, spared)]
         for row in sheet.iter_rows():
             for cell in row:
                 place = '%s!%s' % (sheet.title, cell.coordinate)
@@ -82,14 +86,14 @@ def compared(before, after, spared):
                     if cell.value != twin.value:
                         lost.append('%s content %r, was %r' % (place, twin.value, cell.value))
                 counts['facts'] += len(said(cell))
-                lost += ['%s %s' % (place, one) for one in said(cell) if one not in said(twin) and one not in spared['facts']]
+                lost += ['%s %s' % (place, one) for one in said(cell) if one not in said(twin) and not gone(one, spared)]
     for name in one.defined_names.definedName:
         if 'ENCL' in (name.attr_text or '').upper() or name.name.upper().startswith('_XLDUDF'):
             continue
         counts['facts'] += 1
         fact = 'name %s' % name.name
         if name.attr_text not in [its.attr_text for its in two.defined_names.definedName if its.name == name.name]:
-            lost += [] if fact in spared['facts'] else [fact]
+            lost += [] if gone(fact, spared) else [fact]
     if one.epoch != two.epoch:
         lost.append('days from %s' % two.epoch)
     return counts, lost

@@ -5,18 +5,19 @@ import type { CellChange } from '../../../src/package/cell-splices';
 import { edited } from '../../../src/package/edit';
 import { readPackage } from '../../../src/package/read';
 import { call } from '../../../src/registry';
-import { address, cellPosition } from '../../../src/sheet/addresses';
+import { address, cellPosition, rectangleOf } from '../../../src/sheet/addresses';
+import { callsOurs, fromFile } from '../../../src/sheet/stored-formulas';
 import { isFault, isRows, type SourceCell, type SourceWorkbook, WorkbookValues } from '../../../src/sheet/workbook-values';
 import { SEED } from '../../kit/seed';
 import type { Values } from '../harness';
 import { type HandedOver, placesOf } from './handed';
 
 export interface Compared {
-  /** Cells with a number or a text, and those of them with a formula. */
+  /** Cells with a number or a text that were compared, and those of them with a formula. */
   readonly cells: number;
   readonly formulas: number;
-  /** Cells of which a program is known to make something else, told by the copy. */
-  readonly spared: readonly string[];
+  /** Cells of which our functions say nothing: they depend on what is fixed, or on functions that are not worked out here. */
+  readonly unknown: number;
   readonly otherwise: readonly string[];
 }
 
@@ -30,13 +31,9 @@ function isNear(a: unknown, b: unknown): boolean {
   return a === b || ((a ?? '') === '' && (b ?? '') === '');
 }
 
-/** What a program is known not to read, in formulas that are the user's own. */
-export type Unread = (formula: string) => string | undefined;
-
 /** The copy as it was sent: what each cell shows before and after a program worked it out. */
-export function asSent(copy: Uint8Array, values: Values, unread: Unread): Compared {
+export function asSent(copy: Uint8Array, values: Values): Compared {
   const otherwise: string[] = [];
-  const spared: string[] = [];
   let [count, formulas] = [0, 0];
   for (const { name, cells } of readPackage(copy).sheets)
     for (const { at, value, formula } of cells) {
@@ -46,12 +43,9 @@ export function asSent(copy: Uint8Array, values: Values, unread: Unread): Compar
       count++;
       if (formula !== undefined && formula.kind !== 'dataTable') formulas++;
       if (isNear(actual, shown)) continue;
-      const why = formula === undefined ? undefined : unread(formula.text);
-      const words = `${name}!${at}: ${String(actual)}, not ${String(shown)}: ${formula?.text.slice(0, 100) ?? 'a value'}`;
-      if (why === undefined) otherwise.push(words);
-      else spared.push(`${name}!${at}: ${why}`);
+      otherwise.push(`${name}!${at}: ${String(actual)}, not ${String(shown)}: ${formula?.text.slice(0, 100) ?? 'a value'}`);
     }
-  return { cells: count, formulas, spared, otherwise };
+  return { cells: count, formulas, unknown: 0, otherwise };
 }
 
 /** Numbers from 0 to 1, the same on every machine. */
@@ -112,44 +106,57 @@ function ownValues(source: SourceWorkbook): WorkbookValues {
 /** Nobody knows such a function, nor what depends on it. */
 const UNKNOWN: SourceCell = { value: null, formula: '=NOT.KNOWN()' };
 
-/** A workbook in which what does not follow its inputs is not known. */
-function withoutFixed({ source: before }: HandedOver, source: SourceWorkbook, fixed: ReadonlySet<string>): SourceWorkbook {
+/** Cells that a formula elsewhere fills, by its sheet and the first of them. */
+function* filledBy({ file, source: before }: HandedOver, fixed: ReadonlySet<string>): Generator<readonly [sheet: string, at: string]> {
   const asItWas = ownValues(before);
-  const sheets = source.sheets.map(({ name, cells }) => {
-    const unknown = [...cells].flatMap(([at, { formula }]) => {
-      if (formula === undefined || !fixed.has(`${name}!${at}`)) return [];
-      const rows = asItWas.result(name, at);
+  for (const { name, cells } of file.sheets)
+    for (const { at, formula } of cells) {
+      const place = `${name}!${at}`;
       const { row, column } = cellPosition(at);
-      return isRows(rows) ? rows.flatMap((line, r) => line.map((_, c) => address(row + r, column + c))) : [at];
-    });
-    return { name, cells: new Map([...cells, ...unknown.map(at => [at, UNKNOWN] as const)]) };
-  });
-  return { ...source, sheets };
+      const rows = fixed.has(place) ? asItWas.result(name, at) : undefined;
+      if (isRows(rows)) for (const [r, line] of rows.entries()) for (const c of line.keys()) yield [name, address(row + r, column + c)];
+      else if (fixed.has(place)) yield [name, at];
+      if (formula?.area === undefined || !['array', 'dynamic'].includes(formula.kind) || callsOurs(`=${fromFile(formula.text)}`)) continue;
+      const { top, left, bottom, right } = rectangleOf(formula.area);
+      for (let r = top; r <= bottom; r++) for (let c = left; c <= right; c++) yield [name, address(r, c)];
+    }
 }
 
+/** A workbook in which what does not follow its inputs, and what is not worked out here, is not known. */
+function withoutFixed(handed: HandedOver, source: SourceWorkbook, fixed: ReadonlySet<string>): SourceWorkbook {
+  const unknown = new Map<string, Map<string, SourceCell>>();
+  for (const [sheet, at] of filledBy(handed, fixed))
+    unknown.set(sheet, (unknown.get(sheet) ?? new Map<string, SourceCell>()).set(at, UNKNOWN));
+  return {
+    ...source,
+    sheets: source.sheets.map(({ name, cells }) => ({ name, cells: new Map([...cells, ...(unknown.get(name) ?? [])]) })),
+  };
+}
+
+/** A reason names its numbers as they were sent; after a change it is the reason alone. */
+const isReason = (actual: unknown, wanted: unknown): boolean =>
+  typeof actual === 'string' && actual !== '' && typeof wanted === 'string' && wanted.startsWith(`${actual}: `);
+
 /** The copy after other inputs were typed: what our own functions give on the workbook with the same ones. */
-export function afterChanges(handed: HandedOver, source: SourceWorkbook, values: Values, unread: Unread): Compared {
+export function afterChanges(handed: HandedOver, source: SourceWorkbook, values: Values): Compared {
   const fixed = placesOf(handed, what => what !== 'live' && what !== 'changed' && what !== 'not in every program');
   const worked = ownValues(withoutFixed(handed, source, fixed));
   const otherwise: string[] = [];
-  const spared: string[] = [];
-  let formulas = 0;
+  let [formulas, unknown] = [0, 0];
   const own = new Set(source.sheets.map(({ name }) => name));
   for (const { name, cells } of readPackage(handed.copy.bytes).sheets)
     for (const { at, formula } of own.has(name) ? cells : []) {
       const place = `${name}!${at}`;
       if (formula === undefined || fixed.has(place)) continue;
       const wanted = worked.value(name, at);
-      if (wanted === undefined) spared.push(`${place}: not worked out here`);
+      if (wanted === undefined) unknown++;
       if (wanted === undefined || wanted === null) continue;
       formulas++;
       const actual = values.get(place);
       const isRefused = isFault(wanted) && typeof actual !== 'number';
-      if (isRefused || isNear(actual, isFault(wanted) ? wanted.cellError : wanted)) continue;
-      const why = unread(formula.text);
-      const shown = isFault(wanted) ? wanted.cellError : String(wanted);
-      if (why === undefined) otherwise.push(`${place}: ${String(actual)}, not ${shown}: ${formula.text.slice(0, 100)}`);
-      else spared.push(`${place}: ${why}`);
+      const shown = isFault(wanted) ? wanted.cellError : wanted;
+      if (isRefused || isNear(actual, shown) || isReason(actual, wanted)) continue;
+      otherwise.push(`${place}: ${String(actual)}, not ${String(shown)}: ${formula.text.slice(0, 100)}`);
     }
-  return { cells: formulas, formulas, spared, otherwise };
+  return { cells: formulas, formulas, unknown, otherwise };
 }
