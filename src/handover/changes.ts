@@ -33,6 +33,8 @@ const filledByOurs = (cells: readonly StoredCell[]): Rectangle[] =>
   );
 
 function changed({ value, formula, array }: PlanCell, before: StoredCell | undefined, isKept: boolean): CellChange | undefined {
+  // a table of what-if cells is the user's, and worked out by the program alone
+  if (before?.formula?.kind === 'dataTable') return undefined;
   const shown = storedValue(value, formula !== undefined || before?.formula !== undefined);
   if (isKept) return value === undefined || isSame(shown, before?.value) ? undefined : { value: shown, formula: 'kept' };
   if (formula !== undefined)

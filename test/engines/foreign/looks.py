@@ -12,11 +12,15 @@ warnings.simplefilter('ignore')
 PAGE = ['orientation', 'paperSize', 'fitToHeight', 'fitToWidth', 'scale']
 
 
-def looks(cell):
-    return {
-        'format': cell.number_format, 'font': cell.font, 'fill': cell.fill, 'border': cell.border,
-        'alignment': cell.alignment, 'protection': cell.protection,
-    }
+def looks(cell, known):
+    """In words, once for each format of a workbook."""
+    key = tuple(cell._style)
+    if key not in known:
+        known[key] = {
+            'format': cell.number_format, 'font': repr(cell.font), 'fill': repr(cell.fill), 'border': repr(cell.border),
+            'alignment': repr(cell.alignment), 'protection': repr(cell.protection),
+        }
+    return known[key]
 
 
 def rules(sheet):
@@ -62,6 +66,7 @@ def gone(fact, spared):
 def compared(before, after, spared):
     """Counts, and what differs."""
     counts, lost = {'cells': 0, 'contents': 0, 'facts': 0}, []
+    mine_known, its_known = {}, {}
     one, two = load_workbook(before), load_workbook(after)
     for sheet in one.worksheets:
         if sheet.title in spared['sheets']:
@@ -77,9 +82,9 @@ def compared(before, after, spared):
             for cell in row:
                 place = '%s!%s' % (sheet.title, cell.coordinate)
                 twin = other[cell.coordinate]
-                if cell.has_style and place not in spared['looks']:
+                if (cell.has_style or cell.value is not None) and place not in spared['looks']:
                     counts['cells'] += 1
-                    mine, its = looks(cell), looks(twin)
+                    mine, its = looks(cell, mine_known), looks(twin, its_known)
                     lost += ['%s %s' % (place, key) for key in mine if mine[key] != its[key]]
                 if cell.value is not None and place not in spared['contents']:
                     counts['contents'] += 1
