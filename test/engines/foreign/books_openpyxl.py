@@ -32,8 +32,8 @@ def styles(book):
     s = book.active
     s.title = 'Boss'
     book.add_named_style(NamedStyle(name='size', number_format='0.000', font=Font(bold=True, color='1F4E79')))
-    rows(s, [['hole', 2.45], ['wall', 1.15], ['OD', plainly('BOSS.OD', 'B1', 'B2')], ['with draft', plainly('BOSS.OD', 'B1', 'B2', '10.5', '1.5')],
-             ['both', '=SUM(B3:B4)'], ['far', plainly('boss.od', '$B$1', 'Boss!B2').replace('ENCL', 'encl')]])
+    rows(s, [['hole', 2.45], ['wall', 1.15], ['OD', plainly('BOSS.OD', 'B1', 'B2')],
+             ['with draft', plainly('BOSS.OD', 'B1', 'B2', '10.5', '1.5')], ['both', '=SUM(B3:B4)'], ['far', plainly('boss.od', '$B$1', 'Boss!B2').replace('ENCL', 'encl')]])
     for at in ['B1', 'B2', 'B3']:
         s[at].style = 'size'
     s['B4'].number_format = '0.0" mm"'
@@ -61,7 +61,8 @@ def hidden(book):
     rows(deep, [['tolerance', 0.125], ['secret', 'a price list'], ['OD', call('BOSS.OD', "'Hidden data'!B1", "'Hidden data'!B2")]])
     rows(other, [['nobody reads this', 3.5]])
     data.sheet_state, deep.sheet_state, other.sheet_state = 'hidden', 'veryHidden', 'hidden'
-    rows(s, [['OD', call('BOSS.OD', "'Hidden data'!B1", "'Hidden data'!B2")], ['sum', call('STACK.WORST', 'Deep!B1:B1')], ['of it', '=Deep!B3*2']])
+    rows(s, [['OD', call('BOSS.OD', "'Hidden data'!B1", "'Hidden data'!B2")],
+             ['sum', call('STACK.WORST', 'Deep!B1:B1')], ['of it', '=Deep!B3*2']])
     book.defined_names.append(DefinedName('secret_tolerance', attr_text='Deep!$B$1'))
     book.defined_names.append(DefinedName('local', localSheetId=0, attr_text="'Hidden data'!$B$2"))
     s['B4'] = call('BOSS.OD', "'Hidden data'!B1", 'local')
@@ -82,7 +83,8 @@ def tables(book):
     bosses._initialise_columns()
     for column, name in zip(bosses.tableColumns, ['hole', 'wall', 'OD']):
         column.name = name
-    bosses.tableColumns[2].calculatedColumnFormula = TableFormula(attr_text='ENCL.BOSS.OD(Bosses[[#This Row],[hole]],Bosses[[#This Row],[wall]])')
+    of_row = 'Bosses[[#This Row],[hole]],Bosses[[#This Row],[wall]]'
+    bosses.tableColumns[2].calculatedColumnFormula = TableFormula(attr_text='ENCL.BOSS.OD(%s)' % of_row)
     s.add_table(bosses)
     s.add_table(Table(displayName='Parts', ref='E1:F3'))
     s['H1'] = plainly('PENETRATION', 'INDEX(Parts[length],MATCH("tub",Parts[part],0))', 'MAX(Bosses[wall])')

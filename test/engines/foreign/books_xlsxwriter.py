@@ -40,15 +40,16 @@ def table(book):
     """A table with a calculated column, and formulas that read it by name."""
     s = book.add_worksheet('Bosses and more')
     data = [[f'B{i}', HOLES[i], WALLS[i]] for i in range(5)]
+    column = call('BOSS.OD', 'Bosses[[#This Row],[hole]]', 'Bosses[[#This Row],[wall]]')
     ods = [od(h, w) for _, h, w in data]
     s.add_table('B3:F9', {
         'name': 'Bosses', 'data': data, 'total_row': True, 'style': 'Table Style Medium 4', 'columns': [
             {'header': 'name', 'total_string': 'largest'}, {'header': 'hole'}, {'header': 'wall'},
-            {'header': 'OD mm', 'formula': call('BOSS.OD', 'Bosses[[#This Row],[hole]]', 'Bosses[[#This Row],[wall]]'), 'total_function': 'max', 'total_value': max(ods)},
+            {'header': 'OD mm', 'formula': column, 'total_function': 'max', 'total_value': max(ods)},
             {'header': 'twice', 'formula': '=Bosses[[#This Row],[OD mm]]*2', 'total_function': 'sum', 'total_value': 2 * sum(ods)},
         ]})
     for r in range(5):
-        s.write_formula(3 + r, 4, call('BOSS.OD', 'Bosses[[#This Row],[hole]]', 'Bosses[[#This Row],[wall]]'), None, ods[r])
+        s.write_formula(3 + r, 4, column, None, ods[r])
         s.write_formula(3 + r, 5, '=Bosses[[#This Row],[OD mm]]*2', None, 2 * ods[r])
     s.write_formula('E9', '=SUBTOTAL(104,Bosses[OD mm])', None, max(ods))
     s.write_formula('F9', '=SUBTOTAL(109,Bosses[twice])', None, 2 * sum(ods))
@@ -94,7 +95,8 @@ def letters(book):
                     HOLES[1] * 1.1 + od(HOLES[1] * 1.1, WALLS[1]))
     s.write_formula('C3', call('BOSS.OD', '_xlfn.SINGLE(A1:A5)', '_xlfn.SINGLE($B$1:$B$5)'), None, od(HOLES[2], WALLS[2]))
     s.write_formula('C4', '=_xlfn.SINGLE(%s)' % call('BOSS.OD', 'A4', 'B4')[1:], None, od(HOLES[3], WALLS[3]))
-    s.write_formula('C5', '=IF(A5>2,%s,%s)' % (call('BOSS.OD', 'A5', 'B5')[1:], call('BOSS.OD', 'A5', '1')[1:]), None, od(HOLES[4], WALLS[4]))
+    s.write_formula('C5', '=IF(A5>2,%s,%s)' % (call('BOSS.OD', 'A5', 'B5')[1:], call('BOSS.OD', 'A5', '1')[1:]), None,
+                    od(HOLES[4], WALLS[4]))
     s.write_formula('D1', '=-C1^2+%s%%' % call('BOSS.OD', 'A1', 'B1')[1:], None, od(HOLES[0], WALLS[0]) ** 2 + od(HOLES[0], WALLS[0]) / 100)
     s.write_formula('D2', call('BOSS.OD', call('BOSS.OD', 'A2', '0.8')[1:], call('PENETRATION', 'A2', 'B2')[1:]), None,
                     od(od(HOLES[1], 0.8), HOLES[1] - WALLS[1]))
@@ -163,7 +165,10 @@ def filled(book):
     s.write_formula('H1', '=SUM(D2:D2001)', None, sum(od(2.1 + r % 37 / 20, 1.05 + r % 11 / 10) for r in range(2000)))
 
 
-BOOKS = {'lookups': lookups, 'table': table, 'arrays': arrays, 'let': letters, 'names': names, 'sheets': sheets, 'apostrophe': apostrophe, 'filled': filled, **MORE}
+BOOKS = {
+    'lookups': lookups, 'table': table, 'arrays': arrays, 'let': letters, 'names': names, 'sheets': sheets,
+    'apostrophe': apostrophe, 'filled': filled, **MORE,
+}
 
 if __name__ == '__main__':
     for title, write in BOOKS.items():

@@ -104,7 +104,8 @@ def dressed(book):
 def units(book):
     """Texts with their unit, and formulas that read them as text."""
     s = book.add_worksheet('Units')
-    rows = [('hole', '2.4 mm', 2.4), ('wall', '0.05 in', 1.27), ('height', '12,5 mm', 12.5), ('gap', '1/16 in', 1.5875), ('draft', '1.5°', 1.5)]
+    rows = [('hole', '2.4 mm', 2.4), ('wall', '0.05 in', 1.27), ('height', '12,5 mm', 12.5),
+            ('gap', '1/16 in', 1.5875), ('draft', '1.5°', 1.5)]
     inputs(s, [(label, text) for label, text, _ in rows])
     h, w, z, gap, draft = [value for _, _, value in rows]
     s.write_formula('C1', call('BOSS.OD', 'B1', 'B2'), None, od(h, w))
