@@ -33,7 +33,8 @@ def styles(book):
     s.title = 'Boss'
     book.add_named_style(NamedStyle(name='size', number_format='0.000', font=Font(bold=True, color='1F4E79')))
     rows(s, [['hole', 2.45], ['wall', 1.15], ['OD', plainly('BOSS.OD', 'B1', 'B2')],
-             ['with draft', plainly('BOSS.OD', 'B1', 'B2', '10.5', '1.5')], ['both', '=SUM(B3:B4)'], ['far', plainly('boss.od', '$B$1', 'Boss!B2').replace('ENCL', 'encl')]])
+             ['with draft', plainly('BOSS.OD', 'B1', 'B2', '10.5', '1.5')], ['both', '=SUM(B3:B4)'],
+             ['far', plainly('boss.od', '$B$1', 'Boss!B2').replace('ENCL', 'encl')]])
     for at in ['B1', 'B2', 'B3']:
         s[at].style = 'size'
     s['B4'].number_format = '0.0" mm"'
