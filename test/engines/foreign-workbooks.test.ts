@@ -47,9 +47,8 @@ beforeAll(async () => {
         ] as const,
     ),
   );
-  const [saved, read] = await Promise.all([savedAgain(both, 'anew'), keptIn(handed)]);
-  kept = read;
-  fitting = HAS_SCHEMAS ? await fittingOf(handed) : [];
+  const [saved, read, fits] = await Promise.all([savedAgain(both, 'anew'), keptIn(handed), HAS_SCHEMAS ? fittingOf(handed) : []]);
+  [kept, fitting] = [read, fits];
   for (const engine of ENGINES)
     for (const each of handed) {
       const [before, after] = [saved[engine].get(each.name), saved[engine].get(`${each.name}, changed`)];

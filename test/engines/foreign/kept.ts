@@ -101,15 +101,19 @@ export interface Fitting {
   readonly faults: readonly string[];
 }
 
-async function fitting({ before, after }: Pair): Promise<Fitting> {
-  const { stdout } = await run(PYTHON, [VALIDATE, '--against', before, after], { maxBuffer: ROOM }).catch(
-    (fault: { stdout?: string; stderr?: string }) => {
-      if (!/parts checked/.test(fault.stdout ?? '')) throw new Error(`the schemas cannot be asked: ${fault.stderr ?? ''}`);
-      return { stdout: fault.stdout ?? '' };
-    },
-  );
+async function validated(args: readonly string[]): Promise<Fitting> {
+  const { stdout } = await run(PYTHON, [VALIDATE, ...args], { maxBuffer: ROOM }).catch((fault: { stdout?: string; stderr?: string }) => {
+    if (!/parts checked/.test(fault.stdout ?? '')) throw new Error(`the schemas cannot be asked: ${fault.stderr ?? ''}`);
+    return { stdout: fault.stdout ?? '' };
+  });
   const lines = stdout.trim().split('\n');
   return { parts: Number(/^(\d+) parts checked/.exec(lines[lines.length - 1] ?? '')?.[1] ?? 0), faults: lines.slice(0, -1) };
+}
+
+/** The input is asked only where the copy has a fault. */
+async function fitting({ before, after }: Pair): Promise<Fitting> {
+  const alone = await validated([after]);
+  return alone.faults.length === 0 ? alone : validated(['--against', before, after]);
 }
 
 /** How each copy fits the published schemas, as far as its input does; in their order. */
