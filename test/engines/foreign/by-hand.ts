@@ -157,8 +157,9 @@ function parts(): Uint8Array {
     const od = shared(`C${r + 1}`, hole + 2 * wall, r === 0 ? `${stored('BOSS.OD')}($A1,B1)` : '');
     const last = [
       `<c r="E1"><f>C1*2</f><v>${2 * (sizes[0][0] + 2 * sizes[0][1])}</v></c><c r="F1"><f>[1]Prices!$B$2*C1</f><v>9.5</v></c>`,
-      `<c r="E2"><f t="dataTable" ref="E2:E3" dt2D="0" dtr="0" r1="A1"/><v>5.75</v></c>`,
-      number('E3', 6.25),
+      // what E1 were for these in A1
+      `${number('D2', 2.55)}<c r="E2"><f t="dataTable" ref="E2:E3" dt2D="0" dtr="0" r1="A1"/><v>9.7</v></c>`,
+      number('D3', 2.85) + number('E3', 10.3),
       `<c r="E4" t="str"><f>${stored('CHECK.MAX')}(C4,5)</f><v>pass</v></c>`,
     ][r];
     return `<row r="${r + 1}">${number(`A${r + 1}`, hole)}${number(`B${r + 1}`, wall)}${od}${last ?? ''}</row>`;

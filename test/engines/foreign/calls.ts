@@ -56,7 +56,8 @@ export function leftIn(file: Uint8Array): string[] {
       return CALL.test(bare) || isPlaceholder ? [`${part} ${element}: ${formula.slice(0, 60)}`] : [];
     });
     // a program that could not read a formula keeps it as a text
-    const mentions = (text.replace(TEXTS, '<').match(/_xldudf_ENCL/gi) ?? []).length;
+    const elsewhere = text.replace(FORMULAS, '<').replace(TEXTS, '<');
+    const mentions = (elsewhere.match(/_xldudf_ENCL/gi) ?? []).length;
     return formulas.length === 0 && mentions > 0 ? [`${part}: mentions a call ${mentions} times`] : formulas;
   });
 }

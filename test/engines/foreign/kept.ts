@@ -41,7 +41,7 @@ function sparedOf(handed: HandedOver): Record<'sheets' | 'looks' | 'contents' | 
   );
   const filled = file.sheets.flatMap(({ name, cells }) =>
     cells.flatMap(({ at, formula }) =>
-      areas.some(one => one.name === name && holds(one.area, cellPosition(at))) || /ANCHORARRAY|#/.test(formula?.text ?? '')
+      areas.some(one => one.name === name && holds(one.area, cellPosition(at))) || /ANCHORARRAY|#/i.test(formula?.text ?? '')
         ? [`${name}!${at}`]
         : [],
     ),

@@ -12,12 +12,19 @@ warnings.simplefilter('ignore')
 PAGE = ['orientation', 'paperSize', 'fitToHeight', 'fitToWidth', 'scale']
 
 
+def letters(font):
+    """Colour apart where it is that of any text; what a file need not say is left out."""
+    colour = font.color and (font.color.rgb if font.color.type == 'rgb' else (font.color.type, font.color.theme, font.color.indexed))
+    plain = colour is None or (font.color.type == 'theme' and font.color.theme == 1)
+    return (font.name, font.sz, font.b, font.i, font.u, font.strike, font.vertAlign, None if plain else repr(colour))
+
+
 def looks(cell, known):
     """In words, once for each format of a workbook."""
     key = tuple(cell._style)
     if key not in known:
         known[key] = {
-            'format': cell.number_format, 'font': repr(cell.font), 'fill': repr(cell.fill), 'border': repr(cell.border),
+            'format': cell.number_format, 'font': letters(cell.font), 'fill': repr(cell.fill), 'border': repr(cell.border),
             'alignment': repr(cell.alignment), 'protection': repr(cell.protection),
         }
     return known[key]

@@ -17,6 +17,7 @@ export const PROGRAMS: readonly Spared[] = [
   { line: /^x-others, .*_(xldudf|xll)[_.]/i, why: 'functions of another add-in' },
   { line: /^x-others, Gnumeric .*: (TEXTJOIN|IFS)\(/, why: 'Gnumeric saves these without their prefix, and LibreOffice wants it' },
   { line: /^e-parts, .*\[1\]Prices/, why: 'Gnumeric looks for the other workbook, which is not there' },
+  { line: /^e-parts, .* gnumeric: S!E2: #""/, why: 'Gnumeric does not read what-if cells' },
   { line: /^e-parts, LibreOffice .*TABLE\(/, why: 'LibreOffice saves what-if cells in a way that no program reads' },
 ];
 

@@ -147,7 +147,7 @@ export function afterChanges(handed: HandedOver, source: SourceWorkbook, values:
   for (const { name, cells } of readPackage(handed.copy.bytes).sheets)
     for (const { at, formula } of own.has(name) ? cells : []) {
       const place = `${name}!${at}`;
-      if (formula === undefined || fixed.has(place)) continue;
+      if (formula === undefined || formula.kind === 'dataTable' || fixed.has(place)) continue;
       const wanted = worked.value(name, at);
       if (wanted === undefined) unknown++;
       if (wanted === undefined || wanted === null) continue;
