@@ -18,6 +18,7 @@ export const PROGRAMS: readonly Spared[] = [
   { line: /^x-others, Gnumeric .*: (TEXTJOIN|IFS)\(/, why: 'Gnumeric saves these without their prefix, and LibreOffice wants it' },
   { line: /^e-parts, .*\[1\]Prices/, why: 'Gnumeric looks for the other workbook, which is not there' },
   { line: /^e-parts, .* gnumeric: S!E2: #""/, why: 'Gnumeric does not read what-if cells' },
+  { line: /^e-parts, as written libreoffice: S!E[23]: 9.5/, why: 'LibreOffice 7.4 does not follow what-if cells through another sheet' },
   { line: /^e-parts, LibreOffice .*TABLE\(/, why: 'LibreOffice saves what-if cells in a way that no program reads' },
 ];
 
