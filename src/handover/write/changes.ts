@@ -43,6 +43,8 @@ function markOf({ isFixed, note }: PlanCell, number: Converted | undefined): Pic
 }
 
 function changed(cell: PlanCell, before: StoredCell | undefined, isKept: boolean, number: Converted | undefined): CellChange | undefined {
+  // a table of what-if cells is the user's, and worked out by the program alone
+  if (before?.formula?.kind === 'dataTable') return undefined;
   const { value, formula, array } = cell;
   const mark = markOf(cell, number);
   const shown = storedValue(value, formula !== undefined || before?.formula !== undefined);
@@ -68,7 +70,12 @@ function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, { keptFormulas
   const before = new Map(cells.map(cell => [cell.at, cell]));
   const changes = new Map<string, CellChange>();
   for (const cell of plan.cells) {
-    const change = changed(cell, before.get(cell.at), keptFormulas.has(`${name}!${cell.at}`), converted.get(`${name}!${cell.at}`));
+    const change = changed(
+      cell,
+      before.get(cell.at),
+      keptFormulas.has(`${name}!${cell.at}`) && cell.isFixed !== true,
+      converted.get(`${name}!${cell.at}`),
+    );
     if (change !== undefined) changes.set(cell.at, change);
   }
   quieten(changes);
