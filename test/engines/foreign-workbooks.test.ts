@@ -185,7 +185,7 @@ describe('a fault is noticed:', () => {
       inSheet(/<c r="A2"><v>[^<]*/, '<c r="A2"><v>77'),
       spoilt(parts => {
         const text = strFromU8(parts[DRAWING] ?? new Uint8Array());
-        parts[DRAWING] = strToU8(text.replace(/<xdr:twoCellAnchor[^]*?<\/xdr:twoCellAnchor>/, ''));
+        parts[DRAWING] = strToU8(text.replace(/<xdr:graphicFrame[^]*?<\/xdr:graphicFrame>/, ''));
       }),
     ]);
     expect(noPart?.gone).toEqual(['docProps/core.xml']);
