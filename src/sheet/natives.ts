@@ -142,6 +142,8 @@ export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>>
   LN: math(Math.log),
   LOG10: math(Math.log10),
   PI: () => Math.PI,
+  TRUE: () => true,
+  FALSE: () => false,
   RADIANS: math((degrees = NaN) => (degrees * Math.PI) / 180),
   DEGREES: math((radians = NaN) => (radians * 180) / Math.PI),
   MIN: over(numbers => numbers.reduce((a, b) => Math.min(a, b), numbers[0] ?? 0)),

@@ -3,7 +3,7 @@
 import type { Cell } from '../core/kinds';
 import { type CallById, Evaluator } from './evaluator';
 import { address, type Area, cellPosition, lastPlace, type Place } from './addresses';
-import { outermostCalls, parseFormula } from './formula';
+import { isOwnCall, outermostCalls, parseFormula } from './formula';
 import { ERROR_CODE, isFault, isRows, type Known, type KnownRows, one, type One } from './known';
 import type { FilledRange } from './plan';
 
@@ -158,7 +158,7 @@ export class WorkbookValues extends Evaluator {
     const { formula = '', array } = here.cells.get(at) ?? {};
     const tree = parseFormula(formula);
     // with its braces a formula may give another value than is worked out here; those of ours are given theirs by the host
-    const isOver = array !== undefined && outermostCalls(tree ?? null).length === 0;
+    const isOver = array !== undefined && (outermostCalls(tree ?? null).length === 0 || (isOwnCall(formula) && array.range.includes(':')));
     const result = isOver ? undefined : this.evaluate(tree, sheet);
     this.open.delete(key);
     if (this.isTooDeep) {

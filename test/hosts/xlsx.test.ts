@@ -361,13 +361,19 @@ describe('a plan that no file can hold is refused', () => {
     ['a formula without its sign', sheet([{ at: 'B2', role: 'text', formula: '1+1' }]), /My sheet!B2.*equals/],
     ['no number', sheet([{ at: 'B2', role: 'text', value: Number.NaN }]), /My sheet!B2: NaN/],
     ['infinity', sheet([{ at: 'B2', role: 'text', value: Number.POSITIVE_INFINITY }]), /My sheet!B2: Infinity/],
-    ['a name with other letters', sheet([], { name: "o'brien" }), /o'brien/],
-    ['a name that ends with a space', sheet([], { name: 'a ' }), /"a "/],
+    ['a name with a sign that no program takes', sheet([], { name: 'a/b' }), /a\/b/],
+    ['a name that ends with a quote', sheet([], { name: "a'" }), /"a'"/],
     ['a name that is too long', sheet([], { name: 'a'.repeat(32) }), /31/],
   ])('%s', async (_, plan, words) => {
     const fault = await written(plan).catch((error: unknown) => error);
     expect(fault).toBeInstanceOf(UnwritablePlan);
     expect(String(fault)).toMatch(words);
+  });
+
+  it('while any other name of a sheet is held', async () => {
+    const names = ["O'Brien's (2) Ü", '部品', 'a '];
+    const { sheets } = await readWorkbook(await written(...names.map(name => sheet([{ at: 'A1', role: 'text', value: 1 }], { name }))));
+    expect(sheets.map(({ name }) => name)).toEqual(names);
   });
 
   it('while the longest are held', async () => {
@@ -442,7 +448,7 @@ describe('a file of another program', () => {
         ),
       ),
     ).toEqual([
-      { at: 'A1', value: 1, formula: '=ENCL.SCREW.CARD(1)' },
+      { at: 'A1', value: 1, formula: '=ENCL.SCREW.CARD(1)', array: { range: 'A1:B2' } },
       { at: 'B1', value: 2, spilledFrom: 'A1' },
       { at: 'C1', value: 9 },
       { at: 'A2', value: 3, spilledFrom: 'A1' },
@@ -541,7 +547,11 @@ describe('a hostile file is refused', () => {
       /document type/,
     ],
     ['an address that is none', () => foreign('<row r="1"><c r="1A"><v>1</v></c></row>'), /a cell with the address "1A"/],
-    ['an address beyond every sheet', () => foreign('<row r="1"><c r="A9999999"><v>1</v></c></row>'), /a cell with the address|beyond the last|not in their order/],
+    [
+      'an address beyond every sheet',
+      () => foreign('<row r="1"><c r="A9999999"><v>1</v></c></row>'),
+      /a cell with the address|beyond the last|not in their order/,
+    ],
     ['a tag without an end', () => foreign('<row r="1"><c r="A1"'), /sheet1.xml" is broken/],
     ['broken XML', () => foreign('', { 'xl/workbook.xml': '<workbook><sheets>' }), /workbook.xml" is broken/],
     [

@@ -8,7 +8,7 @@ import { exportedValue } from './unchanged';
 import { address, fixedCell } from '../../sheet/addresses';
 import { areaOf, type FormulaNode, calledName, walk } from '../../sheet/formula';
 import { ERROR_CODE } from '../../sheet/known';
-import { allOf, quoted, sameAs } from './inputs';
+import { allOf, CHANGED, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
 import type { Conversion } from './conversion';
 import { StepBlock } from './step-block';
@@ -18,7 +18,6 @@ import { isFault, isRows } from '../../sheet/workbook-values';
 const MOST_WATCHED = 60;
 const LONGEST = 200;
 const MOST_WORDS = 400;
-export const CHANGED = quoted('inputs changed');
 const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
 
 interface Watched {

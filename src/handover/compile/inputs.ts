@@ -28,6 +28,9 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
   return was === null || was === '' || was === 0 ? [`OR(${cell}="",${cell}=0)`] : undefined;
 }
 
+/** What a value that is not live shows from then on. */
+export const CHANGED = quoted('inputs changed');
+
 const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;
 
 /** A number with its unit, or a half width; no size of a table. */

@@ -51,7 +51,9 @@ function changed(cell: PlanCell, before: StoredCell | undefined, isKept: boolean
   if (isKept) return value === undefined || isSame(shown, before?.value) ? undefined : { value: shown, formula: 'kept' };
   if (formula !== undefined)
     return { value: shown, formula: { text: formula.slice(1), ...(array !== undefined && { keepsArea: true as const }) }, ...mark };
-  return before?.formula === undefined && isSame(shown, before?.value) ? undefined : { value: shown, formula: 'none', ...mark };
+  return before?.formula === undefined && mark.mark === undefined && isSame(shown, before?.value)
+    ? undefined
+    : { value: shown, formula: 'none', ...mark };
 }
 
 /** Of words that run down a column, with other numbers in each cell, the first say it. */
@@ -79,11 +81,15 @@ function changesIn({ name, cells }: StoredSheet, plan: SheetPlan, { keptFormulas
     if (change !== undefined) changes.set(cell.at, change);
   }
   quieten(changes);
-  const planned = new Set(plan.cells.map(({ at }) => at));
+  const roles = new Map(plan.cells.map(({ at, role }) => [at, role]));
   const filled = filledByOurs(cells).filter(area => cellCount(area) > 1);
   if (filled.length > 0)
-    for (const { at } of cells)
-      if (!planned.has(at) && filled.some(area => holds(area, cellPosition(at)))) changes.set(at, { value: undefined, formula: 'none' });
+    for (const { at, value } of cells) {
+      const role = roles.get(at);
+      if ((role !== undefined && role !== 'text') || changes.has(at) || !filled.some(area => holds(area, cellPosition(at)))) continue;
+      // of a table that is given anew nothing old stays; what is left of one that is not, says so
+      changes.set(at, role === 'text' ? { value, formula: 'none', mark: { isFixed: true } } : { value: undefined, formula: 'none' });
+    }
   return changes;
 }
 

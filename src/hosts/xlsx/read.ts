@@ -70,7 +70,7 @@ function spills(cells: readonly StoredCell[]): Map<string, string> {
 
 /** A call of ours fills what it needs; Excel stores every cell around one as an array formula, of whatever it is made. */
 function arrayOf(formula: string, at: string, { kind, area = at }: StoredFormula): FilledRange | undefined {
-  if ((kind !== 'array' && kind !== 'dynamic') || isOwnCall(formula)) return undefined;
+  if ((kind !== 'array' && kind !== 'dynamic') || (isOwnCall(formula) && area === at)) return undefined;
   if (callsOurs(formula) && area === at && !worksOnRanges(formula)) return undefined;
   return { range: area, ...(kind === 'dynamic' && { isDynamic: true }) };
 }
