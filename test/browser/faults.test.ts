@@ -151,7 +151,7 @@ test.each<[what: string, make: () => Promise<Uint8Array>, why: string]>([
     () =>
       withPart(
         'xl/worksheets/sheet1.xml',
-        '<worksheet><sheetData><row r="1048576"><c r="XFD1048576"><v>1</v></c></row></sheetData></worksheet>',
+        '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="1048576"><c r="XFD1048576"><v>1</v></c></row></sheetData></worksheet>',
       ),
     'reach over more than 4000000 cells',
   ],
