@@ -33,7 +33,7 @@ const FIRST_OWN_NUMBER = 164;
 
 /** Of a style part, in the order of the format. */
 const LISTS = ['numFmts', 'fonts', 'fills', 'borders', 'cellStyleXfs', 'cellXfs'] as const;
-type List = (typeof LISTS)[number];
+type LookList = (typeof LISTS)[number];
 const ITEM = { numFmts: 'numFmt', fonts: 'font', fills: 'fill', borders: 'border', cellStyleXfs: 'xf', cellXfs: 'xf' } as const;
 
 const LIGHT = '<fill><patternFill patternType="solid"><fgColor rgb="FFFFF2CC"/><bgColor indexed="64"/></patternFill></fill>';
@@ -43,7 +43,7 @@ const DASHED = SIDES.map(side => `<${side} style="dashed"><color auto="1"/></${s
 
 const PLAIN = '<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>';
 /** What a list begins with: the number 0 is what every cell has, and of grounds the first two are these whatever stands there. */
-const FIRST: Readonly<Partial<Record<List, readonly string[]>>> = {
+const FIRST: Readonly<Partial<Record<LookList, readonly string[]>>> = {
   fonts: ['<font><sz val="11"/><name val="Calibri"/><family val="2"/></font>'],
   fills: ['<fill><patternFill patternType="none"/></fill>', '<fill><patternFill patternType="gray125"/></fill>'],
   borders: ['<border><left/><right/><top/><bottom/><diagonal/></border>'],
@@ -60,9 +60,9 @@ export const noStyles = (main: string, formats: number): string =>
 export class CellStyles {
   private readonly text: string;
   private readonly root: XmlElement;
-  private readonly known: Readonly<Record<List, readonly XmlElement[]>>;
+  private readonly known: Readonly<Record<LookList, readonly XmlElement[]>>;
   /** What goes behind each list, each once, with its number in the list. */
-  private readonly more: Readonly<Record<List, Map<string, number>>>;
+  private readonly more: Readonly<Record<LookList, Map<string, number>>>;
   private readonly looks = new Map<string, number>();
   private readonly numbers: Map<string, number>;
   private nextNumber: number;
@@ -72,8 +72,8 @@ export class CellStyles {
     this.text = root.isEmpty ? spliced(text, atEnd(text, root, '')) : text;
     this.root = root.isEmpty ? tree(this.text, part) : root;
     const lists = LISTS.map(list => [list, childrenOf(childOf(this.root, list), ITEM[list])] as const);
-    this.known = Object.fromEntries(lists) as Record<List, readonly XmlElement[]>;
-    this.more = Object.fromEntries(LISTS.map(list => [list, new Map<string, number>()])) as Record<List, Map<string, number>>;
+    this.known = Object.fromEntries(lists) as Record<LookList, readonly XmlElement[]>;
+    this.more = Object.fromEntries(LISTS.map(list => [list, new Map<string, number>()])) as Record<LookList, Map<string, number>>;
     const all = descendants(this.root).filter(({ local }) => local === 'numFmt' || local === 'xf');
     this.nextNumber = all.reduce((next, format) => Math.max(next, (Number(attribute(format, 'numFmtId')) || 0) + 1), FIRST_OWN_NUMBER);
     this.numbers = new Map(
@@ -113,7 +113,7 @@ export class CellStyles {
    * line all round.
    */
   private fixed(xf: XmlElement | undefined): Record<string, string> {
-    const of = (list: List, id: string): XmlElement | undefined => this.known[list][Number((xf && attribute(xf, id)) ?? 0)];
+    const of = (list: LookList, id: string): XmlElement | undefined => this.known[list][Number((xf && attribute(xf, id)) ?? 0)];
     const [font, fill, border] = [of('fonts', 'fontId'), of('fills', 'fillId'), of('borders', 'borderId')];
     const slanted = font && childOf(font, 'i');
     const isItalic = slanted !== undefined && !/^(0|false)$/.test(attribute(slanted, 'val') ?? '1');
@@ -158,14 +158,14 @@ export class CellStyles {
     return String(known);
   }
 
-  private added(list: List, item: string): number {
+  private added(list: LookList, item: string): number {
     const more = this.more[list];
     const number = more.get(item) ?? this.known[list].length + more.size;
     more.set(item, number);
     return number;
   }
 
-  private grown(list: List): Splice[] {
+  private grown(list: LookList): Splice[] {
     const items = [...this.more[list].keys()];
     if (items.length === 0) return [];
     const before = childOf(this.root, list);

@@ -20,25 +20,25 @@ export const fromPlace = (formula: string, at: string): string => translateFormu
 export const inPlace = (counted: string, at: string): string => translateFormulaToA1(counted, at, { wrapEdges: false });
 
 /** A row or a column; null is no end, as that of a whole column. */
-type Line = number | null | undefined;
-interface End {
-  readonly line: Line;
+type AxisEnd = number | null | undefined;
+interface RangeEnd {
+  readonly line: AxisEnd;
   readonly isFixed: boolean;
 }
 
 /** As it is seen from a cell; NaN beyond the edge. */
-function end(line: Line, isFixed: boolean | null | undefined, from: number, most: number): End {
+function end(line: AxisEnd, isFixed: boolean | null | undefined, from: number, most: number): RangeEnd {
   if (typeof line !== 'number' || isFixed) return { line, isFixed: isFixed === true };
   const to = from + line;
   return { line: to < 0 || to > most ? NaN : to, isFixed: false };
 }
 
 /** The smaller one first, nothing being 0. */
-const inOrder = (a: End, b: End): readonly [End, End] => (Number(a.line ?? 0) > Number(b.line ?? 0) ? [b, a] : [a, b]);
+const inOrder = (a: RangeEnd, b: RangeEnd): readonly [RangeEnd, RangeEnd] => (Number(a.line ?? 0) > Number(b.line ?? 0) ? [b, a] : [a, b]);
 
 const NAMES: string[] = [];
 const nameOfColumn = (column: number): string => (NAMES[column] ??= columnName(column));
-const dollar = ({ isFixed }: End): string => (isFixed ? '$' : '');
+const dollar = ({ isFixed }: RangeEnd): string => (isFixed ? '$' : '');
 const LOST = '#REF!';
 
 /** A reference counted from a cell, as a cell writes it. */

@@ -1,10 +1,10 @@
 // The functions of ordinary sheets that make texts: undefined where programs differ.
 import { isFault, isRows, joinedTexts, type Known, NO_VALUE, type One, printed, rowsOf, scalar, withNumbers } from './known';
 
-type Native = (args: readonly Known[]) => Known;
+type TextFunction = (args: readonly Known[]) => Known;
 
 const textual =
-  (of: (text: string, ...numbers: number[]) => Known): Native =>
+  (of: (text: string, ...numbers: number[]) => Known): TextFunction =>
   ([first, ...rest]) => {
     const value = scalar(first);
     if (isFault(value)) return value;
@@ -45,7 +45,7 @@ function textJoined([between, skips, ...rest]: readonly Known[]): Known {
   );
 }
 
-export const TEXTS: Readonly<Record<string, Native>> = {
+export const TEXTS: Readonly<Record<string, TextFunction>> = {
   TRIM: textual(text => text.trim().replace(/ +/g, ' ')),
   LEFT: textual((text, count = 1) => (count < 0 ? NO_VALUE : text.slice(0, Math.trunc(count)))),
   RIGHT: textual((text, count = 1) => (count < 0 ? NO_VALUE : text.slice(Math.max(0, text.length - Math.trunc(count))))),

@@ -1,7 +1,7 @@
 // A conversion under way: what it works with, and what it found.
 import type { Cell } from '../../core/kinds';
 import type { HandoverFinding } from '../read/finding';
-import type { Refusal } from '../read/prepared';
+import type { Unfollowed } from '../read/prepared';
 import type { ConversionContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
@@ -26,7 +26,7 @@ export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {
   readonly findings: HandoverFinding[];
   readonly results: LiveResult[];
   /** By `Sheet!B4`. */
-  readonly refused: ReadonlyMap<string, Refusal>;
+  readonly refused: ReadonlyMap<string, Unfollowed>;
   /** Cells whose formula stays as the user has it, by `Sheet!B4`. */
   readonly kept: Set<string>;
   /** Tables without room. */

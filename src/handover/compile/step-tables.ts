@@ -13,7 +13,7 @@ const SHARED = ABOVE - 1;
 /** More texts than this are not told apart above a column. */
 const MOST_WORDS = 3;
 
-interface Column {
+interface StepColumn {
   readonly step: BlockStep;
   /** Its value where it is the same constant for all rows. */
   readonly shared?: Cell;
@@ -31,7 +31,7 @@ export interface TableCall {
 }
 
 class StepTable {
-  private readonly columns: Column[] = [];
+  private readonly columns: StepColumn[] = [];
   private readonly places = new Map<string, number>();
   private readonly cells: PlanCell[] = [];
   private readonly first: TableCall;
@@ -55,7 +55,7 @@ class StepTable {
   write(call: TableCall, { steps }: StepBlock): Placed | undefined {
     if (this.count === this.room) return undefined;
     const r = this.top + ABOVE + this.count;
-    const added: (readonly [key: string, column: Column])[] = [];
+    const added: (readonly [key: string, column: StepColumn])[] = [];
     const seen = new Map<string, number>();
     const columns = steps.map(step => {
       const key = this.keyOf(step, seen);
@@ -64,7 +64,7 @@ class StepTable {
       added.push([key, { step, ...sharedOf(step, key), words: new Set(), sources: new Set() }]);
       return this.columns.length + added.length - 1;
     });
-    const columnAt = (c: number): Column => this.columns[c] ?? (added[c - this.columns.length] as readonly [string, Column])[1];
+    const columnAt = (c: number): StepColumn => this.columns[c] ?? (added[c - this.columns.length] as readonly [string, StepColumn])[1];
     const results = columns.filter((_, i) => steps[i]?.role === 'result');
     if (results.some((c, i) => i > 0 && c !== (results[i - 1] ?? 0) + 1)) return undefined;
     const rowOf = (c: number): number => (columnAt(c).shared === undefined ? r : this.top + SHARED);

@@ -6,7 +6,7 @@ import { type SettledFormula, Settling } from './settled';
 import type { Site } from './tables';
 
 /** Why a formula cannot be followed. */
-export interface Refusal {
+export interface Unfollowed {
   readonly why: string;
   /** It must not go along, though it is the user's own. */
   readonly staysBehind: boolean;
@@ -15,7 +15,7 @@ export interface Refusal {
 export interface Prepared {
   readonly workbook: SourceWorkbook;
   /** By `Sheet!B4`. */
-  readonly refused: ReadonlyMap<string, Refusal>;
+  readonly refused: ReadonlyMap<string, Unfollowed>;
 }
 
 /** Deeper than any sheet that was made by hand. */
@@ -28,7 +28,7 @@ const READS_FILE = /\[[^\]]+\][^!]*!/;
 
 /** @param keepsLinks whether the workbooks that formulas read are known to who gets the copy. */
 export function prepared(home: SourceWorkbook, keepsLinks: boolean): Prepared {
-  const refused = new Map<string, Refusal>();
+  const refused = new Map<string, Unfollowed>();
   const settling = new Settling(home);
   const cellOf = (sheet: string, at: string, cell: SourceCell): SourceCell => {
     if (cell.formula === undefined) return cell;

@@ -10,7 +10,7 @@ import { dropObject, dropObjects } from './objects';
 import { dropSheets, listedSheets } from './sheets';
 import { cut, naming, needing, unlink, unlinkPart } from './unlink';
 
-export interface Kept {
+export interface KeptCarried {
   readonly carried: Carried;
   readonly why: string;
 }
@@ -19,7 +19,7 @@ export interface Dropped {
   /** What went, what went with it too. */
   readonly dropped: readonly Carried[];
   /** What was to go and could not. */
-  readonly kept: readonly Kept[];
+  readonly kept: readonly KeptCarried[];
 }
 
 interface Asked {

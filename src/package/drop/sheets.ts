@@ -10,7 +10,7 @@ import { cut, unlink, unlinkPart } from './unlink';
 /** Functions that find a sheet by its name as a text, or count sheets. */
 const BY_TEXT: ReadonlySet<string> = new Set(['INDIRECT', 'SHEET', 'SHEETS']);
 
-interface Listed {
+interface ListedSheet {
   readonly element: XmlElement;
   readonly name: string;
   readonly part: string;
@@ -18,7 +18,7 @@ interface Listed {
   readonly isVisible: boolean;
 }
 
-export function listedSheets(draft: Draft, book: string): Listed[] {
+export function listedSheets(draft: Draft, book: string): ListedSheet[] {
   const links = new Map(draft.links(book).map(({ id, target }) => [id, target]));
   return childrenOf(childOf(draft.tree(book), 'sheets'), 'sheet').map(element => ({
     element,
@@ -37,7 +37,7 @@ const lower = (text: string): string => text.toLowerCase();
 
 /** Looks for what keeps sheets: formulas that name them, their tables, or names that stand for their cells. */
 class Keepers {
-  private readonly sheets: readonly Listed[];
+  private readonly sheets: readonly ListedSheet[];
   private readonly tables: ReadonlyMap<string, string>;
 
   constructor(
@@ -65,7 +65,7 @@ class Keepers {
   }
 
   /** Slicers stand on it, or choose among its tables. */
-  private isSliced({ part, sheetId, name }: Listed, staying: ReadonlySet<string>): boolean {
+  private isSliced({ part, sheetId, name }: ListedSheet, staying: ReadonlySet<string>): boolean {
     const { draft } = this;
     if (draft.links(part).some(({ type }) => type === 'slicer' || type === 'timeline')) return true;
     const tables = this.from.tables.filter(({ sheet }) => sheet === name).map(table => attribute(draft.tree(table.part), 'id'));
@@ -80,7 +80,7 @@ class Keepers {
     );
   }
 
-  private used(text: string, goers: readonly Listed[], names: ReadonlyMap<string, readonly Listed[]>): Listed[] {
+  private used(text: string, goers: readonly ListedSheet[], names: ReadonlyMap<string, readonly ListedSheet[]>): ListedSheet[] {
     const { sheets, names: named, functions } = referredBy(text);
     const at = (name: string): number => this.sheets.findIndex(sheet => lower(sheet.name) === lower(name));
     return [
@@ -94,9 +94,9 @@ class Keepers {
   }
 
   /** Names, of tables too, that stand for cells of sheets, by themselves or by way of other names. */
-  private names(goers: readonly Listed[]): Map<string, readonly Listed[]> {
+  private names(goers: readonly ListedSheet[]): Map<string, readonly ListedSheet[]> {
     const { draft, from } = this;
-    const names = new Map<string, readonly Listed[]>();
+    const names = new Map<string, readonly ListedSheet[]>();
     for (const [table, sheet] of this.tables) {
       const owner = goers.filter(({ name }) => name === sheet);
       if (owner.length > 0) names.set(table, owner);
@@ -116,7 +116,10 @@ class Keepers {
   }
 
   /** Where a sheet is referred to. A name alone keeps nothing: what uses the name does. */
-  private uses(goers: readonly Listed[], staying: ReadonlySet<string>): { readonly at: string; readonly used: readonly Listed[] }[] {
+  private uses(
+    goers: readonly ListedSheet[],
+    staying: ReadonlySet<string>,
+  ): { readonly at: string; readonly used: readonly ListedSheet[] }[] {
     const names = this.names(goers);
     const mentions = mentioning([...goers.map(({ name }) => name), ...names.keys(), ...BY_TEXT]);
     const isGoing = (index: number | undefined): boolean => goers.some(sheet => sheet === this.sheets[index ?? -1]);
@@ -177,7 +180,7 @@ function emptyTexts(draft: Draft, from: UserPackage, going: ReadonlySet<string>)
 }
 
 /** The workbook counts its sheets from the first: those behind one that goes have another number. */
-function countAnew(draft: Draft, book: string, gone: ReadonlySet<number>, sheets: readonly Listed[]): void {
+function countAnew(draft: Draft, book: string, gone: ReadonlySet<number>, sheets: readonly ListedSheet[]): void {
   const moved = (index: number): number => index - [...gone].filter(other => other < index).length;
   const firstSeen = sheets.findIndex(({ isVisible }, i) => isVisible && !gone.has(i));
   const next = (value: string | undefined): string | undefined =>

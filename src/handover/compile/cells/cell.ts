@@ -4,7 +4,7 @@ import { CARDS } from '../../../registry';
 import { cellText } from '../../../sheet/cell-text';
 import { type FormulaNode, outermostCalls, ownFunction, parseFormula, walk, withoutTexts } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
-import type { Refusal } from '../../read/prepared';
+import type { Unfollowed } from '../../read/prepared';
 import type { Conversion } from '../conversion';
 import { cellOf, asValue, valued } from './cell-value';
 import { nativeCell } from './native-cell';
@@ -35,7 +35,7 @@ export function convertedCell(conversion: Conversion, sheet: string, at: string)
   ];
 }
 
-function refusalOf({ refused, crowded, source }: Conversion, sheet: string, at: string): Refusal | undefined {
+function refusalOf({ refused, crowded, source }: Conversion, sheet: string, at: string): Unfollowed | undefined {
   const why = crowded.get(`${sheet}!${at}`) ?? (source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
   return refused.get(`${sheet}!${at}`) ?? (why === undefined ? undefined : { why, staysBehind: false });
 }

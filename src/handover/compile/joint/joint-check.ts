@@ -26,12 +26,12 @@ export const CHECKS: Readonly<Record<string, (...args: Parameters<typeof checkJo
   'CHECK.BOSS': checkBoss,
 };
 
-type Line = readonly Cell[];
+type CheckLine = readonly Cell[];
 
 export function checkBlock(conversion: Conversion, { card, node, sheet, at }: CallSite): CallBlock | undefined {
   const result = conversion.source.evaluate(node, sheet);
   if (!isRows(result)) return undefined;
-  const lines = result.slice(1) as readonly Line[];
+  const lines = result.slice(1) as readonly CheckLine[];
   let cells: readonly (readonly string[])[] | undefined;
   const written = conversion.joints.check({ sheet, at, node }, (row, put) => {
     cells = checkLines(row, lines, put);
@@ -41,7 +41,7 @@ export function checkBlock(conversion: Conversion, { card, node, sheet, at }: Ca
   return { cells: cells.flat().map(there), live: card.id in CHECKS };
 }
 
-function checkLines({ row, states }: JudgedRow, lines: readonly Line[], put: WriteCell): readonly (readonly string[])[] {
+function checkLines({ row, states }: JudgedRow, lines: readonly CheckLine[], put: WriteCell): readonly (readonly string[])[] {
   const asSent = row.guards.unchanged();
   const holds = row.guards.cellOfVerdict();
   const whileWhole = (formula: string, otherwise: string): string =>
@@ -73,13 +73,13 @@ function checkLines({ row, states }: JudgedRow, lines: readonly Line[], put: Wri
   });
 }
 
-interface Shown {
+interface ShownCheck {
   readonly value: string;
   readonly limit: string | undefined;
   readonly state: string;
 }
 
-function ofRule({ state = NOT_CHECKED, shown, value }: RuleState, sent: Cell, limit: Cell): Shown {
+function ofRule({ state = NOT_CHECKED, shown, value }: RuleState, sent: Cell, limit: Cell): ShownCheck {
   return {
     value: shown?.('size') ?? value ?? (typeof sent === 'number' ? 'NA()' : NONE),
     limit: shown?.('limit') ?? (limit === '–' ? undefined : 'NA()'),
@@ -99,7 +99,7 @@ const CONFLICTS: Readonly<Record<string, (cell: (name: string) => Ref, nominal: 
   ],
 };
 
-function conflict(row: JointRow, name: string): Shown {
+function conflict(row: JointRow, name: string): ShownCheck {
   const cellOf = (of: string): Ref => atom(row.cellOf(of) ?? 'NA()');
   const [asked, allowed] = CONFLICTS[name]?.(cellOf, atom(row.nominal())) ?? [];
   if (asked === undefined || allowed === undefined) throw new Refused('#VALUE!', `${name} is no rule`);

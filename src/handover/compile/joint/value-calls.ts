@@ -73,14 +73,14 @@ interface FoundVariant {
   readonly output: Output;
 }
 
-interface Group {
+interface ValueGroup {
   readonly rows: ValueRow[];
   /** Which row it is, by the cells of its values. */
   readonly places: Map<string, number>;
 }
 
 export class ValueCalls {
-  private groups: ReadonlyMap<string, Group> | undefined;
+  private groups: ReadonlyMap<string, ValueGroup> | undefined;
 
   constructor(private readonly source: WorkbookValues) {}
 
@@ -93,15 +93,15 @@ export class ValueCalls {
     return group === undefined || v === undefined ? undefined : { key: call.names, rows: group.rows, v, output: call.output };
   }
 
-  private collected(): ReadonlyMap<string, Group> {
-    const groups = new Map<string, Group>();
+  private collected(): ReadonlyMap<string, ValueGroup> {
+    const groups = new Map<string, ValueGroup>();
     for (const { name: sheet, cells } of this.source.workbook.sheets)
       for (const [at, { formula = '' }] of cells) {
         if (!/JOINT\.VALUE/i.test(formula)) continue;
         for (const node of walk(parseFormula(formula) ?? null)) {
           const call = ownFunction(node) === 'JOINT.VALUE' ? valueCall(this.source, { sheet, at, node }) : undefined;
           if (call === undefined) continue;
-          const { rows, places }: Group = groups.get(call.names) ?? { rows: [], places: new Map() };
+          const { rows, places }: ValueGroup = groups.get(call.names) ?? { rows: [], places: new Map() };
           groups.set(call.names, { rows, places });
           const v = places.get(call.values) ?? rows.push(call.row(rows.length + 1)) - 1;
           places.set(call.values, v);
