@@ -4,7 +4,7 @@ import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import { areaOf, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import { linesOf } from '../../src/hosts/xlsx/layout';

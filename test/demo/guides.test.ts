@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import { expectPrinted } from '../kit/near';

@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { Cell } from '../../src/core/kinds';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';

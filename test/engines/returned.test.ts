@@ -10,7 +10,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { compare } from '../../src/handover/compare';
 import { sourceOfFile } from '../../src/handover/read/from-file';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import { pngRenderer } from '../../src/hosts/png/node';

@@ -1,7 +1,7 @@
 // The sheet of figures: which joints, letters on the picture, live values below it.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { PlanCell } from '../../src/sheet/plan';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { CHARACTERISTICS_TITLE } from '../../src/handover/pages/characteristics';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';
 import { RULES } from '../../src/joint/rules';

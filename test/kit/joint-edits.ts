@@ -2,7 +2,7 @@
 import { WORST_FIRST } from '../../src/core/check/check';
 import type { Cell } from '../../src/core/kinds';
 import { address } from '../../src/sheet/addresses';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from './source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';

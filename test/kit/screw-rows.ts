@@ -5,7 +5,7 @@ import { standardLengthsMm } from '../../src/core/screw/length';
 import { parseSize } from '../../src/core/screw/size';
 import { screwOf } from '../../src/core/screw/thread';
 import { address } from '../../src/sheet/addresses';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from './source-of-plan';
 import { handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { call } from '../../src/registry';

@@ -1,6 +1,6 @@
-// A workbook plan as a source: its cells and formulas, values worked out when asked.
-import type { WorkbookPlan } from '../../sheet/plan';
-import { nameKey, type SourceCell, type SourceWorkbook } from '../../sheet/workbook-values';
+// A workbook plan as the cells of a file, without the file.
+import type { WorkbookPlan } from '../../src/sheet/plan';
+import { nameKey, type SourceCell, type SourceWorkbook } from '../../src/sheet/workbook-values';
 
 export function sourceOf(plan: WorkbookPlan): SourceWorkbook {
   return {
