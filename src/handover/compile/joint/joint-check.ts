@@ -1,7 +1,6 @@
 // CHECK.JOINT and CHECK.BOSS: the rules of one variant on a sheet of variants, each with its value, limit and state. The remedy is
 // searched for at home: it stands as it was when the copy was made, and only while no input has changed.
 import type { Cell } from '../../../core/kinds';
-import { odAllowedByWallMm, depthAllowedByPinMm, depthAskedByRatioMm } from '../../../joint/formulas/boss';
 import { Refused } from '../../../core/refuse';
 import { checkBoss, checkJoint } from '../../../joint/checks';
 import { atom, MATHS, type Ref, type Scalar } from '../../../plain/spreadsheet';
@@ -91,11 +90,11 @@ function ofRule({ state = NOT_CHECKED, shown, value }: RuleState, sent: Cell, li
 const CONFLICTS: Readonly<Record<string, (cell: (name: string) => Ref, nominal: Ref) => readonly [asked: Scalar, allowed: Scalar]>> = {
   'outside diameter and sink agree': cell => [
     cell('boss OD by ratio') as Scalar,
-    printedRef(odAllowedByWallMm.name, cell('pin diameter'), cell('sink limit'), cell('wall')),
+    printedRef('odAllowedByWallMm', cell('pin diameter'), cell('sink limit'), cell('wall')),
   ],
   'engagement and core pin agree': (cell, nominal) => [
-    printedRef(depthAskedByRatioMm.name, cell('hole depth needed'), cell('engagement min'), cell('ratio'), nominal),
-    printedRef(depthAllowedByPinMm.name, cell('pin limit'), cell('pin diameter')),
+    printedRef('depthAskedByRatioMm', cell('hole depth needed'), cell('engagement min'), cell('ratio'), nominal),
+    printedRef('depthAllowedByPinMm', cell('pin limit'), cell('pin diameter')),
   ],
 };
 
