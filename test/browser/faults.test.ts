@@ -139,7 +139,7 @@ async function withPart(name: string, text: string): Promise<Uint8Array> {
 test.each<[what: string, make: () => Promise<Uint8Array>, why: string]>([
   ['is empty', async () => new Uint8Array(), 'not a workbook file'],
   ['is cut off', async () => (await small()).slice(0, 700), 'not a workbook file'],
-  ['has broken XML', () => withPart('xl/workbook.xml', '<workbook><sheets>'), 'not a workbook file'],
+  ['has broken XML', () => withPart('xl/workbook.xml', '<workbook><sheets>'), '"xl/workbook.xml" is broken'],
   [
     'declares entities',
     () => withPart('xl/worksheets/sheet1.xml', '<!DOCTYPE a [<!ENTITY b "bb">]><worksheet/>'),
