@@ -6,15 +6,13 @@ import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
 import { readWorkbook, type ReadWorkbook, workbookIn } from '../hosts/xlsx/read';
-import { UnwritablePlan, writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
+import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
-import { NoRoom } from './compile/room';
-import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';
 import { sourceOfFile } from './read/from-file';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
@@ -89,9 +87,8 @@ async function copied(file: UserPackage, name: string, title: TitleBlock, making
   try {
     return await copyOf(file, sourceOfFile(name, workbookIn(file)), title, making);
   } catch (fault) {
-    throw fault instanceof UntrueCopy || fault instanceof NoRoom || fault instanceof UnwritablePlan || fault instanceof UnreadableFile
-      ? new UserFault(fault.message)
-      : fault;
+    // whatever a workbook of anybody leads to is told in a sentence
+    throw new UserFault(`${name} is not handed over: ${fault instanceof Error ? fault.message : String(fault)}`);
   }
 }
 
