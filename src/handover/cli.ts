@@ -88,7 +88,7 @@ async function copied(file: UserPackage, name: string, title: TitleBlock, making
     return await copyOf(file, sourceOfFile(name, workbookIn(file)), title, making);
   } catch (fault) {
     // whatever a workbook of anybody leads to is told in a sentence
-    throw new UserFault(`${name} is not handed over: ${fault instanceof Error ? fault.message : String(fault)}`);
+    throw new UserFault(`${name}: ${fault instanceof Error ? fault.message : String(fault)}`);
   }
 }
 
