@@ -23,9 +23,10 @@ export function called(handed: HandedOver): Called {
     const cells = sheets.get(sheet);
     if (cells === undefined) return handed.copy.dropped.some(({ words }) => words === sheet) ? [] : [`${place} is gone`];
     if (!live.has(place) && !fixed.has(place)) return [`${place} is not told`];
-    // what heads a table is a word
+    // what heads a table is a word, and so is what names its rows
     const { row, column } = cellPosition(at);
-    const follows = [at, address(row + 1, column)].some(one => cells.get(one)?.formula !== undefined);
+    const under = Array.from({ length: 7 }, (_, i) => address(row + 1, column + i));
+    const follows = [at, ...under].some(one => cells.get(one)?.formula !== undefined);
     return live.has(place) && !fixed.has(place) && !follows ? [`${place} is told as live and has no formula`] : [];
   });
   const counted = handed.callers.filter(place => live.has(place) && !fixed.has(place)).length;

@@ -46,10 +46,11 @@ function sparedOf(handed: HandedOver): Record<'sheets' | 'looks' | 'contents' | 
         : [],
     ),
   );
+  const marked = copy.plan.sheets.flatMap(({ name, cells }) => cells.flatMap(({ at, isFixed }) => (isFixed ? [`${name}!${at}`] : [])));
   const changed = [...callers, ...fixed, ...filled, ...copy.converted.keys()];
   return {
     sheets: copy.dropped.flatMap(({ kind, words }) => (/hidden sheet/.test(kind) && words !== undefined ? [words] : [])),
-    looks: [...fixed, ...copy.converted.keys()],
+    looks: [...fixed, ...filled, ...marked, ...copy.converted.keys()],
     contents: changed,
     facts: copy.dropped.flatMap(({ kind }) => GOES[kind] ?? []),
   };

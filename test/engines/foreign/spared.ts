@@ -19,16 +19,12 @@ export const PROGRAMS: readonly Spared[] = [
   { line: /^e-parts, .*\[1\]Prices/, why: 'Gnumeric looks for the other workbook, which is not there' },
   { line: /^e-parts, .* gnumeric: S!E2: #""/, why: 'Gnumeric does not read what-if cells' },
   { line: /^e-parts, as written libreoffice: S!E[23]: 9.5/, why: 'LibreOffice 7.4 does not follow what-if cells through another sheet' },
+  { line: /^h-demo, .*: Checks!G\d+: inputs changed, not .*\(after\)$/, why: 'a remedy stands as of sending, and says so' },
   { line: /^e-parts, LibreOffice .*TABLE\(/, why: 'LibreOffice saves what-if cells in a way that no program reads' },
 ];
 
 /** What the hand-over does not do yet, or does wrong. */
-export const OPEN: readonly Spared[] = [
-  {
-    line: /^x-lookups, LibreOffice gnumeric: (Joints!E5|Steps!B44)/,
-    why: 'what is fixed is watched by the last digit of a worked-out number',
-  },
-];
+export const OPEN: readonly Spared[] = [];
 
 /** Lines that are not spared, and lists of which an entry spared nothing. */
 export function left(lines: readonly string[], ...lists: readonly (readonly Spared[])[]): string[] {
