@@ -17,7 +17,7 @@ export const relationNamespace = (main: string): string =>
 /** `xl/comments` and `.xml` as `xl/comments3.xml`. */
 export function freePart(of: Draft, stem: string, extension: string): string {
   let number = 1;
-  while (of.named(`${stem}${number}${extension}`) !== undefined) number++;
+  while (of.isTaken(`${stem}${number}${extension}`)) number++;
   return `${stem}${number}${extension}`;
 }
 

@@ -49,6 +49,11 @@ export class Draft {
     return name !== undefined && this.has(name) ? name : undefined;
   }
 
+  /** Whether there is or was a part of the name: what is left out leaves no name behind for another. */
+  isTaken(part: string): boolean {
+    return this.known(part) !== undefined;
+  }
+
   /** The same, though it may have been left out. */
   private known(part: string): string | undefined {
     return this.before.named(part) ?? [...this.new.keys()].find(added => added.toLowerCase() === part.toLowerCase());

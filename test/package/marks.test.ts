@@ -268,3 +268,16 @@ describe('words at a cell', () => {
 
   it('are refused when no cell holds as many', () => expect(() => edit(made(), { A1: note('x'.repeat(32_768)) })).toThrow(/holds 32767/));
 });
+
+it('a note stands where the comments of the sheet were left out', async () => {
+  const file = readPackage((await FOREIGN['comments, chart, table, printer']?.()) as Uint8Array);
+  const drop = file.carries.filter(({ kind }) => kind === 'comments' || kind === 'threaded comments');
+  const note = { value: 2.5, formula: 'none', mark: { note: 'typed' } } as const;
+  const copy = edited(file, { cells: new Map([['S', new Map([['A2', note]])]]), drop });
+  const again = readPackage(copy.bytes);
+  const comments = again.parts.relations(again.sheets[0]?.part ?? '').filter(({ type }) => type === 'comments');
+  expect(drop).toHaveLength(2);
+  expect(comments.map(({ target }) => again.parts.packed.has(target))).toEqual([true]);
+  expect(again.parts.decoded(comments[0]?.target ?? '').text).toContain('typed');
+  expect(again.parts.decoded(comments[0]?.target ?? '').text).not.toContain('one');
+});
