@@ -52,9 +52,15 @@ module.exports = {
     ),
     only(
       'handover-makes-plans',
-      '^src/handover/(?!cli[.]ts$)',
+      '^src/handover/(?!cli[.]ts$|write/)',
       ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx')],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
+    ),
+    only(
+      'handover-is-an-edit',
+      '^src/handover/write/',
+      ['^src/(handover|package|sheet)/', '^src/core/kinds[.]ts$'],
+      "The copy is the user's package, edited: what changes in his cells, what goes along, our sheets behind his. The writer of our sheets is handed in.",
     ),
     ...HANDOVER_FLOORS.map((floor, i) => ({
       name: 'handover-one-way',
@@ -66,7 +72,7 @@ module.exports = {
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',
-      ['^src/(handover|demo|sheet)/', '^src/hosts/(xlsx|png)[/.]', '^src/cli/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
+      ['^src/(handover|demo|package|sheet)/', '^src/hosts/(xlsx|png)[/.]', '^src/cli/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(
@@ -185,8 +191,14 @@ module.exports = {
     only(
       'file-holds-plans',
       '^src/hosts/xlsx[/.]',
-      ['^src/hosts/xlsx[/.]', '^src/sheet/', '^src/core/kinds[.]ts$', npm('hucre'), npm('fflate'), npm('@borgar/fx')],
+      ['^src/hosts/xlsx[/.]', '^src/(sheet|package)/', '^src/core/kinds[.]ts$', npm('hucre'), npm('fflate'), npm('@borgar/fx')],
       'A host carries out a sheet plan and knows no function, page or other host. Put shared things in src/sheet.',
+    ),
+    only(
+      'package-is-its-own',
+      '^src/package/',
+      ['^src/package/', '^src/sheet/(addresses|formula)[.]ts$', npm('saxes'), npm('fflate'), npm('@borgar/fx')],
+      'A package is bytes, text and places: the same in a worker, on Node and in a test. What its cells mean, and which of them change, is said by those who use it.',
     ),
     only(
       'png-draws-svg',
@@ -211,7 +223,7 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|sheet|demo|core|handover)/', '^src/hosts/(univer|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
+      ['^src/(bench|sheet|demo|core|handover|package)/', '^src/hosts/(univer|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
       'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/univer, those of files in src/hosts/xlsx.',
     ),
     {

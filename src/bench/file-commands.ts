@@ -46,7 +46,7 @@ export function fileCommands(
   });
 
   async function save(): Promise<void> {
-    const { plan } = await workbook.contents();
+    const plan = await workbook.contents();
     const bytes = await withProgress('Writing the file …', startJob('write', plan));
     if (bytes !== undefined) download(bytes, plan.name);
   }

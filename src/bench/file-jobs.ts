@@ -1,7 +1,6 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { HandoverFinding } from '../handover/read/finding';
 import type { Paper, TitleBlock } from '../handover/pages/title-block';
-import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { WorkbookPlan } from '../sheet/plan';
 
@@ -23,8 +22,11 @@ export interface Copy {
 export interface FileJobs {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
-  readonly summary: { readonly given: OpenWorkbook; readonly answer: CopySummary };
-  readonly handOver: { readonly given: OpenWorkbook & { readonly title: TitleBlock; readonly paper: Paper }; readonly answer: Copy };
+  readonly summary: { readonly given: WorkbookPlan; readonly answer: CopySummary };
+  readonly handOver: {
+    readonly given: { readonly plan: WorkbookPlan; readonly title: TitleBlock; readonly paper: Paper };
+    readonly answer: Copy;
+  };
 }
 
 interface JobOf<Kind extends keyof FileJobs> {

@@ -1,33 +1,48 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
-import { looksOf, sourceOf } from '../handover/read/from-plan';
-import { handover, type Making } from '../handover/handover';
+import { copyOf } from '../handover/write/copy';
+import { handover } from '../handover/handover';
+import { sourceOfFile } from '../handover/read/from-file';
 import type { TitleBlock } from '../handover/pages/title-block';
-import type { OpenWorkbook } from '../hosts/univer/bench-workbook';
 import { pngRenderer } from '../hosts/png/browser';
-import { readWorkbook } from '../hosts/xlsx/read';
-import { writeWorkbook } from '../hosts/xlsx/write';
+import { readWorkbook, workbookIn, type ReadWorkbook } from '../hosts/xlsx/read';
+import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
+import { readPackage, type UserPackage } from '../package/read';
+import type { WorkbookPlan } from '../sheet/plan';
+import type { SourceWorkbook } from '../sheet/workbook-values';
+import { assertShowable } from './plan-of-file';
 import type { WorkerReply, Copy, CopySummary, Job, FileJobs } from './file-jobs';
 
 /** The counts do not depend on what stands in the title block. */
 const untitled: TitleBlock = { part: '', number: '', revision: '', date: '', status: 'for information', madeBy: '', checkedBy: '' };
 
-const copyOf = ({ plan, names }: OpenWorkbook, title: TitleBlock, making?: Making) =>
-  handover({ ...sourceOf(plan), names: new Map(names) }, looksOf(plan), title, making);
+/** What is open, as a file: the copy is an edit of it. */
+async function saved(plan: WorkbookPlan): Promise<[file: UserPackage, source: SourceWorkbook]> {
+  const file = readPackage(await writeWorkbook(plan));
+  return [file, sourceOfFile(plan.name, workbookIn(file))];
+}
 
-function summary(open: OpenWorkbook): CopySummary {
-  const { live, asValues, findings } = copyOf(open, untitled);
+async function summary(plan: WorkbookPlan): Promise<CopySummary> {
+  const [, source] = await saved(plan);
+  const { live, asValues, findings } = handover(source, untitled);
   return { live, asValues, findings };
 }
 
-async function copy({ title, paper, ...open }: FileJobs['handOver']['given']): Promise<Copy> {
-  const { plan, live, asValues } = copyOf(open, title, { paper, pngOf: await pngRenderer() });
-  return { bytes: await writeWorkbook(plan), live, asValues };
+async function copy({ plan, title, paper }: FileJobs['handOver']['given']): Promise<Copy> {
+  const [file, source] = await saved(plan);
+  const { bytes, live, asValues } = await copyOf(file, source, title, { paper, pngOf: await pngRenderer(), write: writeOwnSheets });
+  return { bytes, live, asValues };
+}
+
+async function read(bytes: Uint8Array): Promise<ReadWorkbook> {
+  const workbook = await readWorkbook(bytes);
+  assertShowable(workbook);
+  return workbook;
 }
 
 async function done(job: Job): Promise<FileJobs[keyof FileJobs]['answer']> {
   switch (job.kind) {
     case 'read':
-      return readWorkbook(job.given);
+      return read(job.given);
     case 'write':
       return writeWorkbook(job.given);
     case 'summary':

@@ -1,7 +1,8 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
 import type { HandoverFinding } from '../handover/read/finding';
 import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/pages/title-block';
-import type { BenchWorkbook, OpenWorkbook } from '../hosts/univer/bench-workbook';
+import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
+import type { WorkbookPlan } from '../sheet/plan';
 import { withProgress } from './progress-dialog';
 import { byId, count, element, messageOf, whenClosed } from './dom';
 import { download } from './download';
@@ -11,6 +12,7 @@ const kinds: readonly { readonly what: HandoverFinding['what']; readonly words: 
   { what: 'value, not live', words: 'Goes along as a value' },
   { what: 'error', words: 'Cannot go along' },
   { what: 'not in every program', words: 'Formulas of yours that not every program knows' },
+  { what: 'another add-in', words: 'Formulas of yours that call another add-in' },
   { what: 'changed', words: 'Changed for the copy' },
 ];
 
@@ -43,7 +45,7 @@ function show({ live, asValues, findings }: CopySummary): void {
 }
 
 /** Shows what is known of the copy while the title block is filled in. Returns how to stop. */
-function summarise(contents: Promise<OpenWorkbook>): () => void {
+function summarise(contents: Promise<WorkbookPlan>): () => void {
   const working = byId('hand-over-working');
   let isWanted = true;
   let running: Running<CopySummary> | undefined;
@@ -115,7 +117,7 @@ export function handOverDialog(workbook: BenchWorkbook, say: (text: string) => v
     stopSummary();
     if (!isWanted) return;
     const title = titleIn(form);
-    const copy = await withProgress('Writing the copy …', startJob('handOver', { ...(await contents), title, paper: paperIn(form) }));
+    const copy = await withProgress('Writing the copy …', startJob('handOver', { plan: await contents, title, paper: paperIn(form) }));
     if (copy === undefined) return;
     const name = download(copy.bytes, `${title.part}-${title.revision}`);
     say(`${name} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);

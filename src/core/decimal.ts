@@ -15,8 +15,11 @@ export function fixedText(value: number, places: number): string {
   return `${value < 0 && rounded > 0n ? '-' : ''}${text.slice(0, point)}${places === 0 ? '' : `.${text.slice(point)}`}`;
 }
 
+/** What the order of a sum changes in a number is no reason to round it the other way: half a place goes up, and so does almost half. */
+export const ALMOST = 1e-7;
+
 /** For people: no more places than these, and no zeros at the end. */
-export const rounded = (value: number, places = 3): string => String(Math.round(value * 10 ** places) / 10 ** places);
+export const rounded = (value: number, places = 3): string => String(Math.floor(value * 10 ** places + 0.5 + ALMOST) / 10 ** places);
 
 /** As many digits as it takes two numbers to differ. */
 export function placesThatDiffer(a: number, b: number): number {

@@ -1,6 +1,6 @@
 // The first sheet of a guide: the question, every step with its function beside the words, what is left to judge, cautions.
 import type { SheetPlan } from '../sheet/plan';
-import { type StepBlock, cell, type SheetInput, paragraphs, stepSheet } from './sheet-rows';
+import { type GuideStep, cell, type SheetInput, paragraphs, stepSheet } from './sheet-rows';
 import { AID, BLANK, ESTIMATES, VALUES } from './cautions';
 
 export interface GuideText {
@@ -9,7 +9,7 @@ export interface GuideText {
   /** The part, the board, what is asked. */
   readonly scenario: readonly string[];
   readonly inputs: readonly SheetInput[];
-  readonly blocks: readonly StepBlock[];
+  readonly blocks: readonly GuideStep[];
   /** What no function decides. */
   readonly judge: readonly string[];
   /** Cautions of this scenario; those of every sheet follow. */

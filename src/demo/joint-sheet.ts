@@ -1,5 +1,5 @@
 import type { SheetPlan } from '../sheet/plan';
-import { type StepBlock, type SheetInput, row, stepSheet, table } from './sheet-rows';
+import { type GuideStep, type SheetInput, row, stepSheet, table } from './sheet-rows';
 
 /** Names as JOINT.TABLE knows them, so that the block feeds it too. Seat and board stand together: the layers of the grip. */
 const INPUTS: readonly SheetInput[] = [
@@ -38,7 +38,7 @@ const WITH_END = '[screw]&" "&[end]';
 const FOR_LENGTH =
   `[screw],${LAYERS},${TOLERANCES},2,[hole depth]-[hole depth tolerance],[bottom gap],` + '[relief],[relief tolerance],[end]';
 
-const BLOCKS: readonly StepBlock[] = [
+const BLOCKS: readonly GuideStep[] = [
   [
     'Head recess',
     [

@@ -37,7 +37,7 @@ export type SheetInput = readonly [name: string, value: Cell, unit: string, note
 /** A line with its note, or a line whose answer is a sentence. */
 export type SheetStep = readonly [label: string, formula: string, unit: string, note: string] | readonly [label: string, formula: string];
 /** The words stand above the lines. */
-export type StepBlock = readonly [heading: string, steps: readonly SheetStep[], words?: readonly string[]];
+export type GuideStep = readonly [heading: string, steps: readonly SheetStep[], words?: readonly string[]];
 
 const COLUMN_HEADS: readonly Role[] = ['header', 'header', 'header', 'header', 'header', 'header'];
 const INPUT: readonly Role[] = ['label', 'input', 'unit', 'text', 'text', 'note'];
@@ -77,7 +77,7 @@ export function stepSheet(
   title: string,
   note: string,
   inputs: readonly SheetInput[],
-  blocks: readonly StepBlock[],
+  blocks: readonly GuideStep[],
   format: (unit: string) => string = () => '0.00',
   lead: readonly string[] = [],
 ): StepSheet {

@@ -1,5 +1,5 @@
 import type { SheetPlan } from '../sheet/plan';
-import { type StepBlock, cell, type SheetInput, row, stepSheet, table } from './sheet-rows';
+import { type GuideStep, cell, type SheetInput, row, stepSheet, table } from './sheet-rows';
 
 const INPUTS: readonly SheetInput[] = [
   ['screw', 'ST2.9', '', 'tapping screw ISO 1478; a machine thread in plastic is refused'],
@@ -26,7 +26,7 @@ const INPUTS: readonly SheetInput[] = [
 
 const HEAD = '[screw]&" "&[head]';
 
-const BLOCKS: readonly StepBlock[] = [
+const BLOCKS: readonly GuideStep[] = [
   [
     'What holds along the axis',
     [

@@ -5,19 +5,21 @@ import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
-import { readWorkbook } from '../hosts/xlsx/read';
-import { writeWorkbook } from '../hosts/xlsx/write';
+import { readWorkbook, type ReadWorkbook, workbookIn } from '../hosts/xlsx/read';
+import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
+import type { CarriedKind } from '../package/carried';
+import { readPackage, type UserPackage } from '../package/read';
+import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
+import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
+import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
-import { UntrueCopy } from './verified';
 import { compare, type Change } from './compare';
-import { plainLooks, sourceOfFile } from './read/from-file';
-import { looksOf, sourceOf } from './read/from-plan';
-import { handover, type Handover, type Making } from './handover';
-import type { SourceWorkbook } from '../sheet/workbook-values';
+import { sourceOfFile } from './read/from-file';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
-  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter]';
+  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
+  '[--with comments,hidden-sheet,… | --with all]';
 const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
@@ -40,7 +42,14 @@ function parsed(args: readonly string[]) {
     return parseArgs({
       args: [...args],
       allowPositionals: true,
-      options: { ...TITLE, paper: { type: 'string' }, demo: { type: 'boolean' }, guide: { type: 'string' }, compare: { type: 'boolean' } },
+      options: {
+        ...TITLE,
+        paper: { type: 'string' },
+        with: { type: 'string' },
+        demo: { type: 'boolean' },
+        guide: { type: 'string' },
+        compare: { type: 'boolean' },
+      },
     });
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
@@ -62,20 +71,33 @@ export async function main(args: readonly string[], print: PrintLine): Promise<v
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
-  const making: Making = { paper: paperOf(values.paper ?? 'A4'), pngOf: await pngRenderer() };
-  if (own !== undefined) return written(copied(sourceOf(own), looksOf(own), title, making), first, print);
+  const making: Writing = {
+    paper: paperOf(values.paper ?? 'A4'),
+    pngOf: await pngRenderer(),
+    write: writeOwnSheets,
+    goesAlong: withOf(values.with ?? ''),
+  };
+  if (own !== undefined) return written(await copied(readPackage(await writeWorkbook(own)), own.name, title, making), first, print);
   if (second === undefined) throw new UserFault(USAGE);
   if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
-  const workbook = await opened(first);
-  return written(copied(workbook, plainLooks(workbook), title, making), second, print);
+  return written(await copied(await packageAt(first), basename(first), title, making), second, print);
 }
 
-function copied(...of: Parameters<typeof handover>): Handover {
+async function copied(file: UserPackage, name: string, title: TitleBlock, making: Writing): Promise<WrittenCopy> {
   try {
-    return handover(...of);
+    return await copyOf(file, sourceOfFile(name, workbookIn(file)), title, making);
   } catch (fault) {
-    throw fault instanceof UntrueCopy ? new UserFault(fault.message) : fault;
+    // whatever a workbook of anybody leads to is told in a sentence
+    throw new UserFault(`${name}: ${fault instanceof Error ? fault.message : String(fault)}`);
   }
+}
+
+/** Kinds of what a workbook carries by their options; `all` of them. */
+function withOf(given: string): (kind: CarriedKind) => boolean {
+  const asked = new Set(given.split(/[\s,]+/).filter(word => word !== ''));
+  const options = ['all', ...ASKED_KINDS.map(optionOf)];
+  for (const word of asked) if (!options.includes(word)) throw new UserFault(`--with ${word}: it is one of ${options.join(', ')}`);
+  return kind => asked.has('all') || asked.has(optionOf(kind));
 }
 
 function guideNamed(name: string): typeof demoWorkbook {
@@ -102,33 +124,49 @@ async function isSameFile(a: string, b: string): Promise<boolean> {
   return one !== undefined && other !== undefined && one.dev === other.dev && one.ino === other.ino;
 }
 
-async function opened(path: string): Promise<SourceWorkbook> {
+async function bytesAt(path: string): Promise<Uint8Array> {
   const bytes = await readFile(path).catch(() => {
     throw new UserFault(`${path} cannot be read`);
   });
-  const { sheets, names } = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
-    throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
-  });
-  return sourceOfFile(basename(path), sheets, names);
+  return new Uint8Array(bytes);
 }
 
-async function written({ plan, findings, live, asValues }: Handover, path: string, print: PrintLine): Promise<void> {
-  await writeFile(path, await writeWorkbook(plan));
-  for (const { sheet, at, what, words } of findings) if (what !== 'live') print(`${sheet}${at === '' ? '' : ` ${at}`}: ${what}: ${words}`);
+async function packageAt(path: string): Promise<UserPackage> {
+  const bytes = await bytesAt(path);
+  try {
+    return readPackage(bytes);
+  } catch (fault) {
+    throw new UserFault(`${path}: ${fault instanceof UnreadableFile ? fault.message : NO_WORKBOOK}`);
+  }
+}
+
+async function opened(path: string): Promise<ReadWorkbook> {
+  return readWorkbook(await bytesAt(path)).catch((fault: unknown) => {
+    throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
+  });
+}
+
+async function written(
+  { bytes, findings, live, asValues, dropped, kept, goesAlong, ending }: WrittenCopy,
+  path: string,
+  print: PrintLine,
+): Promise<void> {
+  for (const line of linesOf(dropped)) print(`left out: ${shownLine(line)}; with it: --with ${optionOf(line.kind)}`);
+  for (const line of linesOf(goesAlong)) print(`goes along: ${shownLine(line)}`);
+  for (const { carried, why } of kept) print(`goes along: ${shownLine({ ...carried, words: [carried.words ?? ''] })}: ${why}`);
+  for (const { sheet, at, what, words } of findings)
+    if (what !== 'live') print(`${[sheet, at].filter(part => part !== '').join(' ') || 'workbook'}: ${what}: ${words}`);
+  if (!path.toLowerCase().endsWith(ending)) throw new UserFault(`with what is in it the copy is called ${ending}: give it such a name`);
+  await writeFile(path, bytes);
   print(`${live} values live, ${asValues} as values: ${path}`);
 }
 
 async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
-  const bytes = await readFile(returnedPath).catch(() => {
-    throw new UserFault(`${returnedPath} cannot be read`);
-  });
-  const returned = await readWorkbook(new Uint8Array(bytes)).catch((fault: unknown) => {
-    throw new UserFault(`${returnedPath}: ${fault instanceof Error ? fault.message : String(fault)}`);
-  });
+  const returned = await opened(returnedPath);
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
   const { changedInputs, changedFormulas, answers, results, missing, added } = compare(
-    await opened(sentPath),
-    sourceOfFile(basename(returnedPath), returned.sheets),
+    sourceOfFile(basename(sentPath), await opened(sentPath)),
+    sourceOfFile(basename(returnedPath), { sheets: returned.sheets }),
   );
   const list = (title: string, lines: readonly string[]): void => {
     print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);

@@ -3,7 +3,7 @@
 import type { Cell } from '../core/kinds';
 import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
 import { COVER_TITLE } from './pages/cover';
-import { address, cellPosition } from '../sheet/addresses';
+import { address, cellPosition, lastPlace } from '../sheet/addresses';
 import { plainText } from '../sheet/formula';
 import type { SourceCell, SourceSheet, SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
@@ -61,7 +61,7 @@ export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Returne
     }
     const isMeasured = titleOf(ours) === CHARACTERISTICS_TITLE;
     const isForm = isMeasured || titleOf(ours).startsWith(`${COVER_TITLE}:`);
-    if (isMeasured) results.push(...measured(ours.name, theirs));
+    if (isMeasured) for (const one of measured(ours.name, theirs)) results.push(one);
     for (const at of inOrder([...ours.cells.keys(), ...theirs.cells.keys()])) {
       const [was, is] = [ours.cells.get(at) ?? NOTHING, theirs.cells.get(at) ?? NOTHING];
       if (same(was, is)) continue;
@@ -122,7 +122,7 @@ function labelOf({ cells }: SourceSheet, at: string): string {
 }
 
 function measured(sheet: string, { cells }: SourceSheet): Measured[] {
-  const rows = Math.max(0, ...[...cells.keys()].map(at => cellPosition(at).row)) + 1;
+  const rows = lastPlace(cells.keys()).row + 1;
   return Array.from({ length: Math.max(0, rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(r => {
     const value = (c: number): string => cellText(String(cells.get(address(r, c))?.value ?? ''));
     if (value(COLUMN.result) === '') return [];

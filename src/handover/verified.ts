@@ -7,22 +7,24 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
-import type { Area } from '../sheet/addresses';
+import { cellPosition, lastPlace, type Place } from '../sheet/addresses';
 import { parseFormula } from '../sheet/formula';
-import { ERROR_CODE, isFault, type Known, type KnownRows, type One, scalar } from '../sheet/known';
+import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
 const ABSOLUTE = 1e-12;
 /** So many cells are named; the rest is counted. */
 const MOST_NAMED = 5;
 
-/** What stands in a cell once the file is open: of a formula, an error where its kept value is the code of one. */
-const worthOf = ({ value, formula }: PlanCell): One =>
-  formula !== undefined && typeof value === 'string' && ERROR_CODE.test(value) ? { cellError: value } : (value ?? null);
+/** What stands in a cell once the file is open: of what was worked out, an error where the value is the code of one. */
+const worthOf = ({ value, formula, role }: PlanCell): One =>
+  (formula !== undefined || role === 'result') && typeof value === 'string' && ERROR_CODE.test(value)
+    ? { cellError: value }
+    : (value ?? null);
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
-  private readonly areas = new Map<string, KnownRows | undefined>();
+  private readonly last = new Map<string, Place>();
 
   constructor(sheets: readonly SheetPlan[]) {
     super(call);
@@ -34,10 +36,10 @@ class ValuesBeside extends Evaluator {
     return cells === undefined ? undefined : (cells.get(at) ?? null);
   }
 
-  override area(area: Area): KnownRows | undefined {
-    const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
-    if (!this.areas.has(key)) this.areas.set(key, super.area(area));
-    return this.areas.get(key);
+  protected override lastOf(sheet: string): Place {
+    const known = this.last.get(sheet) ?? lastPlace(this.sheets.get(sheet)?.keys() ?? []);
+    this.last.set(sheet, known);
+    return known;
   }
 
   protected override spilledAt(): Known {
@@ -60,7 +62,11 @@ export interface Verified {
 
 /** A copy that would not be true is not made. */
 export class UntrueCopy extends Error {
-  constructor(readonly cells: readonly string[]) {
+  /** @param rows where they stand: `Variants_1!7`. */
+  constructor(
+    readonly cells: readonly string[],
+    readonly rows: readonly string[] = [],
+  ) {
     super(
       `this workbook is not handed over: ${cells.length === 1 ? 'a formula' : `${cells.length} formulas`} of the copy would give ` +
         `another value than the function: ${cells.slice(0, MOST_NAMED).join('; ')}`,
@@ -76,19 +82,22 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
   const values = new ValuesBeside([...sheets, ...beside]);
   const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
+  const rows = new Set<string>();
   const judged = sheets.map(sheet => {
     const unknown: string[] = [];
     const cells = sheet.cells.map(cell => {
       if (cell.formula === undefined) return cell;
-      const given = scalar(values.evaluate(parseFormula(cell.formula), sheet.name));
+      // with its braces a formula may give another value than is worked out here
+      const given = cell.array === undefined ? scalar(values.evaluate(parseFormula(cell.formula), sheet.name)) : undefined;
       if (given === undefined) {
         unknown.push(cell.at);
-        return { ...cell, note: cell.note ?? NOT_WORKED_OUT };
+        return cell;
       }
       if (isSame(worthOf(cell), given)) return cell;
       // a step that is not looked at may have no value: a root of less than nothing, a division by nothing, and no other error
       if (cell.value === undefined && isFault(given) && NO_NUMBER.includes(given.cellError)) return cell;
       if (own.has(sheet.name)) {
+        rows.add(`${sheet.name}!${cellPosition(cell.at).row + 1}`);
         untrue.push(`${sheet.name}!${cell.at} ${shown(given)}, not ${shown(worthOf(cell))}`);
         return cell;
       }
@@ -104,12 +113,11 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
     return { ...sheet, cells };
   });
-  if (untrue.length > 0) throw new UntrueCopy(untrue);
+  if (untrue.length > 0) throw new UntrueCopy(untrue, [...rows]);
   return { sheets: judged, findings };
 }
 
 const NO_NUMBER: readonly string[] = ['#NUM!', '#DIV/0!'];
-const NOT_WORKED_OUT = 'not worked out when this copy was made: the value is the one that the workbook had';
 
 function told(cells: readonly string[]): string {
   const named = `${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}`;
@@ -117,5 +125,5 @@ function told(cells: readonly string[]): string {
 }
 
 function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
-  return { ...cell, note: `value, not live: was ${formula ?? ''}` };
+  return { ...cell, isFixed: true, note: `value, not live: was ${formula ?? ''}` };
 }

@@ -4,6 +4,7 @@ import { atMost } from '../core/maths';
 import type { Cell, CellRange } from '../core/kinds';
 import { Refused, wrongInput } from '../core/refuse';
 import type { Finding, NamesOf, Rule } from './graph';
+import { depthAllowedByPinMm, depthAskedByRatioMm, odAllowedByWallMm } from './formulas/boss';
 import type { Joint } from './nodes';
 import { remedy } from './remedy';
 import { baseOf, variantsOf } from './table';
@@ -53,16 +54,15 @@ function conflicts(variant: Variant): Cell[][] {
       const wallMm = (asked - number('pin diameter')) / (2 * number('sink limit'));
       return {
         asked,
-        allowed: number('pin diameter') + 2 * number('sink limit') * number('wall'),
+        allowed: odAllowedByWallMm(number('pin diameter'), number('sink limit'), number('wall')),
         way: `both agree from a wall of ${rounded(wallMm)} mm`,
       };
     }),
     conflict('engagement and core pin agree', 'hole depth that ratio × d needs at worst case, against pin limit × pilot', () => {
-      // the hole must take what the shortest screw with this engagement needs: its own spread on top of relief, point and gap
-      const asked = number('hole depth needed') - number('engagement min') + number('ratio') * nominalMm();
+      const asked = depthAskedByRatioMm(number('hole depth needed'), number('engagement min'), number('ratio'), nominalMm());
       return {
         asked,
-        allowed: number('pin limit') * number('pin diameter'),
+        allowed: depthAllowedByPinMm(number('pin limit'), number('pin diameter')),
         way: `a pin of ${rounded(asked / number('pin diameter'))} times its diameter is needed; ask the moulder`,
       };
     }),

@@ -51,7 +51,6 @@ export const JOINT_WORDS: Readonly<Record<string, CardWords>> = {
       row: 8,
       values: ['engagement', 1.497, 2, 'worst-case full thread ÷ d', 'fail', 'common practice', 'length 16 mm'],
     },
-    notLive: 'the remedy is searched for',
   },
   'CHECK.BOSS': {
     ...CHECKED_WORDS,
@@ -60,7 +59,6 @@ export const JOINT_WORDS: Readonly<Record<string, CardWords>> = {
       row: 7,
       values: ['slenderness', 2.1875, 5, 'boss height ÷ outside diameter', 'pass', 'common practice', '–'],
     },
-    notLive: 'the remedy is searched for',
   },
   'JOINT.INPUTS': {
     ...GENERAL,

@@ -14,7 +14,7 @@ export const ONLY_IN_PLASTIC: readonly string[] = [...INPUTS]
   .filter(([, { askedWhere }]) => askedWhere?.alone === true)
   .map(([name]) => name);
 /** Reasons that one cell shows. */
-const MAX_REASONS = 5;
+export const MAX_REASONS = 5;
 
 /** @param asked outputs that stand beside it: one that applies and has no value leaves the row unchecked. */
 export function verdict(variant: Variant, name: VerdictName, asked: readonly Output[] = []): Cell {
@@ -41,7 +41,7 @@ export function verdict(variant: Variant, name: VerdictName, asked: readonly Out
 }
 
 /** What is not as it should be, worst first; what cannot be judged for a reason that is told already is not told again. */
-function broken(variant: Variant): readonly Finding[] {
+export function broken(variant: Variant): readonly Finding[] {
   const findings = variant.findings();
   return WORST_FIRST.filter(state => state !== 'pass')
     .flatMap(state => findings.filter(found => found.state === state))

@@ -1,7 +1,8 @@
 // Values and findings of the joint in words.
-import { placesThatDiffer, rounded } from '../core/decimal';
+import { type Compared, comparedText } from '../core/compared';
+import { rounded } from '../core/decimal';
 import type { Refused } from '../core/refuse';
-import { type Bound, type Finding, NotApplicable } from './graph';
+import { type Bound, type Finding, NotApplicable, type Rule } from './graph';
 import { unitOf } from './outputs';
 
 export { rounded };
@@ -29,22 +30,35 @@ export function sentence(finding: Finding): string {
       : `${state === 'fail' ? broken : `${rule.name}: not checked`}: ${whyNot(refusal)}`;
   if (bound === undefined || value === undefined || limit === undefined || !isBrokenBySize(finding))
     return `${broken}: ${rule.reviewWhere?.words ?? ''}`;
-  if (rule.shown !== undefined && shown !== undefined) {
-    const { needs, has } = shown;
-    const [before, after] = rule.shown.words;
-    const places = placesThatDiffer(needs, has);
-    const unit = unitOf(rule.shown.has);
-    return `${broken}: needs ${before} ${withUnit(needs, unit, places)} ${after}, has ${withUnit(has, unit, places)}`;
-  }
-  const places = placesThatDiffer(value, limit);
-  const judged = bound.of ?? rule.value;
-  const unit = unitOf(judged);
+  if (rule.shown !== undefined && shown !== undefined) return comparedText(shownWords(broken, rule.shown, shown.needs, shown.has));
   const passes =
     rule.passesAt === undefined || finding.passesAt === undefined
       ? ''
-      : `; ${rule.passesAt.words} ${withUnit(finding.passesAt, unitOf(rule.passesAt.size))}`;
-  return `${broken}: needs ${judged} ${ASKED[bound.side]} ${withUnit(limit, unit, places)}, has ${withUnit(value, unit, places)}${passes}`;
+      : `${passesWords(rule.passesAt)}${withUnit(finding.passesAt, unitOf(rule.passesAt.size))}`;
+  return `${comparedText(boundWords(broken, rule, bound, limit, value))}${passes}`;
 }
+
+const behind = (unit: string): string => (unit === '' ? '' : ` ${unit}`);
+
+/** What a bound asks of the size that it judges. */
+export function boundWords<T>(broken: string, rule: Rule, { side, of }: Bound, limit: T, value: T): Compared<T> {
+  const judged = of ?? rule.value;
+  const unit = behind(unitOf(judged));
+  return { words: [`${broken}: needs ${judged} ${ASKED[side]} `, `${unit}, has `, unit], asked: limit, has: value };
+}
+
+/** What is needed and what there is, where that says more. */
+export function shownWords<T>(
+  broken: string,
+  { words: [before, after], has: size }: NonNullable<Rule['shown']>,
+  needs: T,
+  has: T,
+): Compared<T> {
+  const unit = behind(unitOf(size));
+  return { words: [`${broken}: needs ${before} `, `${unit} ${after}, has `, unit], asked: needs, has };
+}
+
+export const passesWords = ({ words }: NonNullable<Rule['passesAt']>): string => `; ${words} `;
 
 /** Whether the value is what breaks the rule; else it is to be reviewed whatever its value. */
 export function isBrokenBySize({ value = NaN, limit = NaN, bound }: Finding): boolean {

@@ -19,7 +19,27 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'CHECK.CLEAR': 'handover/compile/checks.ts',
   'CHECK.WORST': 'handover/compile/checks.ts',
   'JOINT.TABLE': 'handover/compile/joint/joint-sheet.ts',
+  'CHECK.JOINT': 'handover/compile/joint/joint-check.ts',
+  'CHECK.BOSS': 'handover/compile/joint/joint-check.ts',
+  'STACK.SHARE': 'handover/compile/calls/tables/stack.ts',
+  'STACK.TABLE': 'handover/compile/calls/tables/stack.ts',
+  'SCREW.LENGTH.TABLE': 'handover/compile/calls/tables/lengths.ts',
+  'SCREW.LENGTH.PICK': 'handover/compile/calls/tables/lengths.ts',
+  'SCREW.LENGTH.COMMON': 'handover/compile/calls/tables/lengths.ts',
 };
+
+/** Formulas of one row of a table whose formula has no form: the hand-over writes the table row by row. */
+const OF_ROWS: readonly string[] = [
+  'linkHalfMm',
+  'linkShare',
+  'stackLink',
+  'stackShiftMm',
+  'stackTotal',
+  'lengthState',
+  'odAllowedByWallMm',
+  'depthAskedByRatioMm',
+  'depthAllowedByPinMm',
+];
 
 export interface PlainForms {
   /** Functions without a form, by id: file, formula, and what in it is outside the subset. */
@@ -109,6 +129,7 @@ export function readForms(root = ROOT): PlainForms {
     });
   };
   [declared.cards, declared.nodes, declared.defaults].forEach(names => Object.values(names).forEach(use));
+  OF_ROWS.forEach(use);
   const why = (id: string, name: string): string =>
     `${home.get(name) ?? place(declared.files[id] as string)}: ${name}: ${outside.get(name) ?? 'not an exported function'}`;
   const formless = Object.entries(declared.cards)

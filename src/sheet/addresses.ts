@@ -47,6 +47,17 @@ export function placesIn({ top, left, bottom, right }: Rectangle): Place[] {
   return Array.from({ length: (bottom - top + 1) * width }, (_, i) => ({ row: top + Math.floor(i / width), column: left + (i % width) }));
 }
 
+/** The last row and the last column of cells. */
+export function lastPlace(cells: Iterable<string>): Place {
+  let [row, column] = [0, 0];
+  for (const at of cells) {
+    const place = cellPosition(at);
+    row = Math.max(row, place.row);
+    column = Math.max(column, place.column);
+  }
+  return { row, column };
+}
+
 const SIMPLE_NAME = /^[A-Za-z_][A-Za-z0-9_]*$/;
 export const sheetPrefix = (sheet: string): string => (SIMPLE_NAME.test(sheet) ? `${sheet}!` : `'${sheet.replace(/'/g, "''")}'!`);
 /** A cell of another sheet, fixed: `Steps!$C$17`. */

@@ -1,6 +1,7 @@
-// Formulas as trees with positions, and rewriting by position. The parser is a library; this file is the only one that knows it.
+// Formulas as trees with positions, and rewriting by position. The parser is a library; pieces without a tree are in
+// formula-tokens.ts.
 import { parse, parseA1Ref, tokenize } from '@borgar/fx';
-import { type Area, fixedArea, fixedCell, isOneCell } from './addresses';
+import { type Area, columnName, fixedArea, fixedCell, isOneCell, sheetPrefix } from './addresses';
 
 /** As long as a cell of any program takes. */
 export const LONGEST_FORMULA = 8192;
@@ -22,7 +23,7 @@ export interface FormulaNode {
 }
 
 /** So many trees are kept; a sheet is read several times, and its formulas repeat. */
-const MOST_KEPT = 5000;
+const MOST_KEPT = 20_000;
 const kept = new Map<string, FormulaNode | undefined>();
 
 export function parseFormula(formula: string): FormulaNode | undefined {
@@ -52,6 +53,25 @@ export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   return { sheet, top, left, bottom, right };
 }
 
+/** The last row and column of a sheet, counted from 0. */
+const LAST = { row: 1_048_575, column: 16_383 };
+
+/** Whole columns or rows: `C:C`. */
+export function beamOf(node: FormulaNode, homeSheet: string): Area | undefined {
+  if (node.type !== 'ReferenceIdentifier' || node.kind !== 'beam' || typeof node.value !== 'string') return undefined;
+  const { context = [], range = {} } = partsOf(node.value);
+  const [sheet = homeSheet] = context;
+  if (context.length > 1 || sheet.includes(':')) return undefined;
+  const { top, left, bottom, right } = range;
+  return { sheet, top: top ?? 0, left: left ?? 0, bottom: bottom ?? LAST.row, right: right ?? LAST.column };
+}
+
+/** `Sheet!$C:$C`, of whole columns or rows. */
+export const fixedBeam = ({ sheet, top, left, bottom, right }: Area): string =>
+  top === 0 && bottom === LAST.row
+    ? `${sheetPrefix(sheet)}$${columnName(left)}:$${columnName(right)}`
+    : `${sheetPrefix(sheet)}$${top + 1}:$${bottom + 1}`;
+
 type Side = 'top' | 'left' | 'bottom' | 'right';
 
 interface RefParts {
@@ -67,16 +87,42 @@ const TEXTS = /"(?:[^"]|"")*"/g;
 /** The formula without the texts in it, which may hold anything. */
 export const withoutTexts = (formula: string): string => formula.replace(TEXTS, '""');
 
+/** What a file puts before functions that came after the first programs. */
+const NEWER = /^(_XLFN\.|_XLWS\.)+/;
+
+/** Name of a function in capitals, as it is typed: `XLOOKUP` of `_xlfn.XLOOKUP`. */
+export const typedName = (name: string): string => name.toUpperCase().replace(NEWER, '');
+
+export const calledName = (node: FormulaNode): string | undefined =>
+  node.type === 'CallExpression' && node.callee?.name !== undefined ? typedName(node.callee.name) : undefined;
+
 /** Function id of an ENCL call: `BOSS.OD`. */
 export function ownFunction(node: FormulaNode): string | undefined {
-  const name = node.type === 'CallExpression' ? node.callee?.name?.toUpperCase() : undefined;
+  const name = calledName(node);
   return name?.startsWith('ENCL.') === true ? name.slice(5) : undefined;
 }
 
+/** Whether the whole formula is one call of ours. */
+export function isOwnCall(formula: string): boolean {
+  const tree = /ENCL\./i.test(formula) ? parseFormula(formula) : undefined;
+  return tree !== undefined && ownFunction(tree) !== undefined;
+}
+
+/** Whether a formula does more with ranges and lists than to hand them to a call of ours. */
+export function worksOnRanges(formula: string): boolean {
+  const tree = parseFormula(formula);
+  const handed = new Set(outermostCalls(tree ?? null).flatMap(call => [...walk(call)]));
+  return [...walk(tree ?? null)].some(node => {
+    if (handed.has(node)) return false;
+    const area = areaOf(node, '');
+    return node.type === 'ArrayExpression' || node.kind === 'beam' || (area !== undefined && !isOneCell(area));
+  });
+}
+
 /** The parts of a node, in the order of the formula. */
-function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
+export function partsIn({ callee, arguments: args = [], elements = [], declarations = [], body }: FormulaNode): (FormulaNode | null)[] {
   return [
-    ...(callee?.body === undefined ? [] : [callee as FormulaNode]),
+    ...(callee?.type === undefined || callee.type === 'Identifier' ? [] : [callee as FormulaNode]),
     ...declarations.map(({ init }) => init),
     ...args,
     ...elements.flat(),

@@ -50,12 +50,23 @@ export function withNumbers(args: readonly Known[], of: (...numbers: number[]) =
   return of(...numbers);
 }
 
-/** How other numbers print depends on the program. */
+/** A number as a text has few digits here: of many, programs print more or fewer. */
+const MOST_DIGITS = 10;
+
+/** A number as every program joins it to a text, with a point; how other numbers print depends on the program. */
+function printedNumber(value: number): string | undefined {
+  if (Number.isInteger(value)) return Math.abs(value) < 1e15 ? String(value) : undefined;
+  const text = String(Number(value.toPrecision(15)));
+  return Math.abs(value) >= 1e-4 && text.replace(/[-.]/g, '').replace(/^0+/, '').length <= MOST_DIGITS ? text : undefined;
+}
+
 export const printed = (value: One): string | undefined =>
-  typeof value === 'string'
-    ? value
-    : value === null
-      ? ''
-      : typeof value === 'number' && Number.isInteger(value)
-        ? String(value)
-        : undefined;
+  typeof value === 'string' ? value : value === null ? '' : typeof value === 'number' ? printedNumber(value) : undefined;
+
+/** More characters than a cell holds are an error in one program and a text in another. */
+const LONGEST_TEXT = 32_767;
+
+export function joinedTexts(texts: readonly string[], between = ''): string | undefined {
+  const length = texts.reduce((sum, text) => sum + text.length, 0) + between.length * (texts.length - 1);
+  return length > LONGEST_TEXT ? undefined : texts.join(between);
+}

@@ -1,22 +1,10 @@
 // The functions of ordinary sheets, as every program works them out: undefined where programs differ.
 import { normalTail } from '../core/maths';
 import type { CellError } from '../core/kinds';
-import {
-  BY_ZERO,
-  finite,
-  isFault,
-  isRows,
-  type Known,
-  NO_NUMBER,
-  NO_VALUE,
-  NOT_FOUND,
-  type One,
-  printed,
-  rowsOf,
-  scalar,
-  withNumbers,
-} from './known';
-import { index, lookup, match, vlookup } from './native-lookups';
+import { BY_ZERO, finite, isFault, isRows, type Known, NO_NUMBER, NOT_FOUND, type One, rowsOf, scalar, withNumbers } from './known';
+import { CONDITIONS } from './native-conditions';
+import { hlookup, index, lookup, match, vlookup, xlookup } from './native-lookups';
+import { TEXTS } from './native-texts';
 import { lifted } from './operators';
 
 const math =
@@ -68,14 +56,42 @@ const rounding = (of: (magnitude: number) => number) =>
     return (Math.sign(value) * of(decimal(Math.abs(value) * scale))) / scale || 0;
   });
 
-const textual =
-  (of: (text: string, ...numbers: number[]) => Known) =>
-  ([first, ...rest]: readonly Known[]): Known => {
-    const value = scalar(first);
-    if (isFault(value)) return value;
-    const text = printed(value);
-    return text === undefined ? undefined : withNumbers(rest, (...numbers) => of(text, ...numbers));
+/** Up or down to a multiple: below 0, programs go different ways. */
+const stepped =
+  (of: (steps: number) => number) =>
+  (args: readonly Known[]): Known =>
+    withNumbers(args, (value = 0, step = 1) =>
+      value < 0 || (step === 0 && of !== Math.ceil)
+        ? undefined
+        : step === 0
+          ? 0
+          : value > 0 && step < 0
+            ? NO_NUMBER
+            : of(decimal(value / step)) * step,
+    );
+
+/** To the nearest multiple. What is half way only as a decimal number goes up in one program and down in another. */
+function rounded(value = 0, step = 0): Known {
+  if (step === 0) return 0;
+  if (value * step < 0) return NO_NUMBER;
+  const steps = value / step;
+  return decimal(steps) % 1 === 0.5 && steps % 1 !== 0.5 ? undefined : Math.round(decimal(steps)) * step;
+}
+
+/** The n-th of all numbers, from the largest down or the smallest up. */
+const placed =
+  (order: (a: number, b: number) => number) =>
+  ([list, place]: readonly Known[]): Known => {
+    const numbers = numbersOf([list]);
+    if (numbers === undefined || 'cellError' in numbers) return numbers;
+    return withNumbers([place], (n = 0) => (n < 1 || n > numbers.length ? NO_NUMBER : [...numbers].sort(order)[Math.trunc(n) - 1]));
   };
+
+function median(numbers: readonly number[]): number {
+  const sorted = [...numbers].sort((a, b) => a - b);
+  const half = sorted.length / 2;
+  return ((sorted[Math.ceil(half) - 1] ?? NaN) + (sorted[Math.floor(half)] ?? NaN)) / 2;
+}
 
 function sumproduct(args: readonly Known[]): Known {
   const product = lifted(
@@ -111,7 +127,7 @@ function normalPoint(share: number): number {
   return (low + high) / 2;
 }
 
-/** Every function of the allow-list but IF and IFERROR, which look at some of their arguments only. */
+/** Every function of the allow-list but those that look at some of their arguments only: the evaluator knows them. */
 export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>> = {
   ABS: math(Math.abs),
   ACOS: math(Math.acos),
@@ -126,20 +142,36 @@ export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>>
   LN: math(Math.log),
   LOG10: math(Math.log10),
   PI: () => Math.PI,
+  TRUE: () => true,
+  FALSE: () => false,
   RADIANS: math((degrees = NaN) => (degrees * Math.PI) / 180),
   DEGREES: math((radians = NaN) => (radians * 180) / Math.PI),
   MIN: over(numbers => numbers.reduce((a, b) => Math.min(a, b), numbers[0] ?? 0)),
   MAX: over(numbers => numbers.reduce((a, b) => Math.max(a, b), numbers[0] ?? 0)),
   SUM: over(numbers => numbers.reduce((a, b) => a + b, 0)),
   SUMSQ: over(numbers => numbers.reduce((a, b) => a + b * b, 0)),
+  AVERAGE: args => {
+    const numbers = numbersOf(args);
+    if (numbers === undefined || 'cellError' in numbers) return numbers;
+    return numbers.length === 0 ? BY_ZERO : finite(numbers.reduce((a, b) => a + b, 0) / numbers.length);
+  },
+  MEDIAN: over(median),
+  COUNT: args => (args.every(isRows) ? args.flatMap(arg => arg.flat()).filter(value => typeof value === 'number').length : undefined),
+  COUNTA: args => (args.every(isRows) ? args.flatMap(arg => arg.flat()).filter(value => value !== null).length : undefined),
+  LARGE: placed((a, b) => b - a),
+  SMALL: placed((a, b) => a - b),
   SUMPRODUCT: sumproduct,
   ROUND: rounding(magnitude => Math.round(magnitude)),
   ROUNDUP: rounding(Math.ceil),
   ROUNDDOWN: rounding(Math.floor),
-  CEILING: args =>
-    withNumbers(args, (value = 0, step = 1) =>
-      step === 0 ? 0 : value > 0 && step < 0 ? NO_NUMBER : value < 0 ? undefined : Math.ceil(decimal(value / step)) * step,
-    ),
+  CEILING: stepped(Math.ceil),
+  FLOOR: stepped(Math.floor),
+  'CEILING.MATH': ([value, step]) => stepped(Math.ceil)([value, step ?? 1]),
+  'FLOOR.MATH': ([value, step]) => stepped(Math.floor)([value, step ?? 1]),
+  MROUND: args => withNumbers(args, rounded),
+  TRUNC: rounding(Math.floor),
+  SIGN: math(Math.sign),
+  POWER: args => (args.length === 2 ? withNumbers(args, (x = 0, y = 0) => (x === 0 && y === 0 ? undefined : finite(x ** y))) : undefined),
   INT: math(Math.floor),
   MOD: args => withNumbers(args, (value = 0, by = 0) => (by === 0 ? BY_ZERO : value - by * Math.floor(value / by))),
   AND: truths(values => values.every(Boolean)),
@@ -152,30 +184,18 @@ export const NATIVE: Readonly<Record<string, (args: readonly Known[]) => Known>>
     const single = scalar(value);
     return single === undefined ? undefined : typeof single === 'number';
   },
+  ISERROR: ([value]) => {
+    const single = scalar(value);
+    return single === undefined ? undefined : isFault(single);
+  },
   INDEX: index,
   MATCH: match,
   LOOKUP: lookup,
   VLOOKUP: vlookup,
-  TRIM: textual(text => text.trim().replace(/ +/g, ' ')),
-  LEFT: textual((text, count = 1) => (count < 0 ? NO_VALUE : text.slice(0, Math.trunc(count)))),
-  MID: textual((text, from = 0, count = 0) =>
-    from < 1 || count < 0 ? NO_VALUE : text.slice(Math.trunc(from) - 1, Math.trunc(from) - 1 + Math.trunc(count)),
-  ),
-  FIND: ([part, text, from = 1]) => {
-    const sought = printed(scalar(part));
-    return sought === undefined
-      ? undefined
-      : textual((whole, start = 1) => (start < 1 || !whole.includes(sought, start - 1) ? NO_VALUE : whole.indexOf(sought, start - 1) + 1))([
-          text,
-          from,
-        ]);
-  },
-  LEN: textual(text => text.length),
-  SUBSTITUTE: ([text, part, by, which]) => {
-    const [old, put] = [printed(scalar(part)), printed(scalar(by))];
-    if (old === undefined || put === undefined || which !== undefined) return undefined;
-    return textual(whole => (old === '' ? whole : whole.split(old).join(put)))([text]);
-  },
+  HLOOKUP: hlookup,
+  XLOOKUP: xlookup,
+  ...TEXTS,
+  ...CONDITIONS,
   CONVERT: converted,
   NORMSDIST: math((z = NaN) => normalTail(-z)),
   NORMSINV: args => withNumbers(args, share => (share === undefined || share <= 0 || share >= 1 ? NO_NUMBER : normalPoint(share))),

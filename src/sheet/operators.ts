@@ -1,6 +1,19 @@
 // The operators of ordinary sheets, as every program works them out: undefined where programs differ.
 import type { Cell } from '../core/kinds';
-import { allKnown, BY_ZERO, finite, isFault, type Known, type KnownRows, numberOf, isOne, type One, printed, rowsOf } from './known';
+import {
+  allKnown,
+  BY_ZERO,
+  finite,
+  isFault,
+  joinedTexts,
+  type Known,
+  type KnownRows,
+  numberOf,
+  isOne,
+  type One,
+  printed,
+  rowsOf,
+} from './known';
 
 export function unary(operator: string, value: One): One {
   if (operator === '+' || operator === '@') return value;
@@ -56,7 +69,7 @@ const sameText = (a: string, b: string): boolean => a.toLowerCase() === b.toLowe
 
 function joined(a: Cell | null, b: Cell | null): One {
   const [left, right] = [printed(a), printed(b)];
-  return left === undefined || right === undefined ? undefined : left + right;
+  return left === undefined || right === undefined ? undefined : joinedTexts([left, right]);
 }
 
 /** An operator over rectangles, cell by cell; a single row or column goes along every other one. */
@@ -64,8 +77,8 @@ export function lifted(of: (...values: One[]) => One, args: readonly Known[]): K
   if (args.every(isOne)) return of(...args);
   const all = args.map(rowsOf).filter(rows => rows !== undefined);
   if (all.length < args.length) return undefined;
-  const height = Math.max(...all.map(rows => rows.length));
-  const width = Math.max(...all.map(rows => rows[0]?.length ?? 0));
+  const most = (of: (rows: KnownRows) => number): number => all.reduce((size, rows) => Math.max(size, of(rows)), 0);
+  const [height, width] = [most(rows => rows.length), most(rows => rows[0]?.length ?? 0)];
   const at = (rows: KnownRows, r: number, c: number): One => rows[rows.length === 1 ? 0 : r]?.[rows[0]?.length === 1 ? 0 : c];
   return allKnown(
     Array.from({ length: height }, (_, r) => Array.from({ length: width }, (__, c) => of(...all.map(rows => at(rows, r, c))))),

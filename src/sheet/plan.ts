@@ -4,6 +4,14 @@ import type { Cell, Limits } from '../core/kinds';
 /** What a cell is for; a host turns the role into its looks. */
 export type Role = 'title' | 'heading' | 'text' | 'label' | 'input' | 'unit' | 'note' | 'result' | 'header' | 'caution';
 
+/** The cells that one formula fills: it works on ranges cell by cell. */
+export interface FilledRange {
+  /** `E1:E5` */
+  readonly range: string;
+  /** The formula sizes it anew, where a program can. */
+  readonly isDynamic?: true;
+}
+
 export interface PlanCell {
   /** `B4`: column letters and row number. */
   readonly at: string;
@@ -11,11 +19,15 @@ export interface PlanCell {
   readonly value?: Cell;
   /** A formula with its equals sign, in the form every spreadsheet host reads: `=ENCL.BOSS.OD(B4, B5)`. */
   readonly formula?: string;
+  /** Where it is an array formula. */
+  readonly array?: FilledRange;
   readonly role: Role;
   /** A spreadsheet number format: `0.00`. */
   readonly format?: string;
   /** A note shown with the cell. */
   readonly note?: string;
+  /** It stays what it is, whatever becomes of what it was worked out from. */
+  readonly isFixed?: true;
 }
 
 /** What a cell accepts when someone types into it. */
@@ -67,7 +79,16 @@ export interface SheetPlan {
   readonly pictures?: readonly Picture[];
 }
 
+/** A defined name, and what it stands for: `Joint!$B$4`. */
+export interface DefinedName {
+  readonly name: string;
+  readonly meaning: string;
+  /** The sheet on which alone it holds. */
+  readonly sheet?: string;
+}
+
 export interface WorkbookPlan {
   readonly name: string;
   readonly sheets: readonly SheetPlan[];
+  readonly names?: readonly DefinedName[];
 }

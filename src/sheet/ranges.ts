@@ -1,5 +1,5 @@
 // Cells that follow one another in a column, as ranges: a rule for a thousand cells is one rule.
-import type { SheetPlan, Validation } from './plan';
+import type { SheetPlan } from './plan';
 import { STATE_LOOKS } from './theme';
 import { address, cellPosition } from './addresses';
 
@@ -30,11 +30,4 @@ export function withStates(plan: SheetPlan): SheetPlan {
     .map(({ at }) => [at, ''] as const);
   const ranges = [...(plan.stateRanges ?? []), ...runs(states).map(({ range }) => range)];
   return ranges.length === 0 ? plan : { ...plan, stateRanges: [...new Set(ranges)] };
-}
-
-/** One validation for equal neighbours. */
-export function joinedValidations(validations: readonly Validation[]): Validation[] {
-  const byCell = new Map(validations.map(validation => [validation.range, validation]));
-  const keyed = [...byCell].map(([at, { range: _, ...rest }]) => [at, JSON.stringify(rest)] as const);
-  return runs(keyed).map(({ range, first }) => ({ ...(byCell.get(first) as Validation), range }));
 }

@@ -1,17 +1,5 @@
-// Names of sheets that every program takes: letters, digits, underscores and spaces between them.
+// Names for new sheets beside those that are there.
 const LONGEST = 31;
-
-/** Marks on letters go, what else is not allowed becomes an underscore. */
-export function plainSheetName(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/[^A-Za-z0-9_ ]+/g, '_')
-    .trim()
-    .slice(0, LONGEST)
-    .trim();
-  return /[A-Za-z0-9]/.test(plain) ? plain : 'Sheet';
-}
 
 /** Programs take `steps` and `Steps` for the same sheet. */
 export class SheetNames {

@@ -112,6 +112,22 @@ export const PAGE_CLAIMS: readonly Claim[] = [
     open: 'the same in Excel',
   },
   {
+    claim:
+      'Workbooks of others (two libraries of Python, one of JavaScript, by hand in the stored forms of Excel; each saved again by ' +
+      'two programs): all that called us is live or marked, and the copy shows what it is worked out to, as sent and after other inputs',
+    standIn: 'LibreOffice and Gnumeric; what differs by their own doing is listed with its reason',
+    test: 'test/engines/foreign-workbooks.test.ts',
+    title: 'give after other inputs what our functions give',
+    open: 'the same in Excel, and workbooks that Excel itself has saved',
+  },
+  {
+    claim: 'A copy opens in Excel without repair: each of its parts fits the published schemas as far as the input did',
+    standIn: 'ECMA-376 schemas of the transitional form and xmllint, where they lie beside the clone',
+    test: 'test/engines/foreign-workbooks.test.ts',
+    title: 'fits the published schemas as far as it did',
+    open: 'opening it in Excel, which asks for more than the schemas: relations between parts, the strict form, extensions',
+  },
+  {
     claim: 'No copy is made in which a formula of ours gives another value than the function',
     standIn: 'the writer works out every formula on the values beside it',
     test: 'test/handover/verified.test.ts',

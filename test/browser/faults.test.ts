@@ -139,7 +139,7 @@ async function withPart(name: string, text: string): Promise<Uint8Array> {
 test.each<[what: string, make: () => Promise<Uint8Array>, why: string]>([
   ['is empty', async () => new Uint8Array(), 'not a workbook file'],
   ['is cut off', async () => (await small()).slice(0, 700), 'not a workbook file'],
-  ['has broken XML', () => withPart('xl/workbook.xml', '<workbook><sheets>'), 'not a workbook file'],
+  ['has broken XML', () => withPart('xl/workbook.xml', '<workbook><sheets>'), '"xl/workbook.xml" is broken'],
   [
     'declares entities',
     () => withPart('xl/worksheets/sheet1.xml', '<!DOCTYPE a [<!ENTITY b "bb">]><worksheet/>'),
@@ -151,7 +151,7 @@ test.each<[what: string, make: () => Promise<Uint8Array>, why: string]>([
     () =>
       withPart(
         'xl/worksheets/sheet1.xml',
-        '<worksheet><sheetData><row r="1048576"><c r="XFD1048576"><v>1</v></c></row></sheetData></worksheet>',
+        '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="1048576"><c r="XFD1048576"><v>1</v></c></row></sheetData></worksheet>',
       ),
     'reach over more than 4000000 cells',
   ],

@@ -144,10 +144,10 @@ test.each<[what: string, name: string, bytes: () => Uint8Array, why: string]>([
 });
 
 test('a sheet name that no file takes is told', async () => {
-  await bench.add({ name: 'Lid & base', widths: [], cells: [] });
+  await bench.add({ name: 'Lid/base', widths: [], cells: [] });
   await bench.page.locator('#save').press('Enter');
   await dialog().waitFor();
-  expect(await dialog().textContent()).toContain('sheet "Lid & base"');
+  expect(await dialog().textContent()).toContain('sheet "Lid/base"');
   await bench.page.keyboard.press('Escape');
 });
 

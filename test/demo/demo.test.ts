@@ -4,7 +4,7 @@ import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import { areaOf, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import { linesOf } from '../../src/hosts/xlsx/layout';
@@ -30,7 +30,7 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
     const result = source.result(sheet.name, cell.at);
     if (!isTable(result)) continue;
     const { row, column } = cellPosition(cell.at);
-    source.spill(sheet.name, row, column, result as never);
+    source.spill(sheet.name, cell.at, result as never);
     result.forEach((line, r) => line.forEach((_, c) => anchors.set(`${sheet.name}!${address(row + r, column + c)}`, cell.at)));
   }
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import { expectPrinted } from '../kit/near';
@@ -22,7 +22,7 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
         continue;
       }
       const { row, column } = cellPosition(at);
-      source.spill(sheet.name, row, column, result as never);
+      source.spill(sheet.name, at, result as never);
       (result as unknown[][]).forEach((line, r) =>
         line.forEach((one, c) => values.set(`${sheet.name}!${address(row + r, column + c)}`, one)),
       );

@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { Cell } from '../../src/core/kinds';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
@@ -57,7 +57,7 @@ const poisoned = (plan: WorkbookPlan): WorkbookPlan => ({
     cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })),
   })),
 });
-const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE, { pngOf: () => new Uint8Array() });
+const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), TITLE, { pngOf: () => new Uint8Array() });
 
 const copy = handed(demoWorkbook);
 const valueBeside = (sheetName: string, label: string): string => {

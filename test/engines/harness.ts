@@ -47,19 +47,28 @@ async function inFolder<T>(use: (folder: string) => Promise<T>): Promise<T> {
 const setting = (path: string, name: string, value: string): string =>
   `<item oor:path="/org.openoffice.${path}"><prop oor:name="${name}" oor:op="fuse"><value>${value}</value></prop></item>`;
 
-/** Settings of an own profile: every formula is worked out when a file is loaded (0: always). */
-const profile = (language: string): string => `<?xml version="1.0" encoding="UTF-8"?>
+/** Whether every formula is worked out when a file is loaded, or shows what was kept for it. */
+export type Loading = 'anew' | 'as kept';
+
+/** Settings of an own profile (0: always, 1: never). */
+const profile = (language: string, loading: Loading): string => `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
-${setting('Office.Calc/Formula/Load', 'OOXMLRecalcMode', '0')}
+${setting('Office.Calc/Formula/Load', 'OOXMLRecalcMode', loading === 'anew' ? '0' : '1')}
 ${setting('Setup/L10N', 'ooSetupSystemLocale', language)}
 </oor:items>`;
 
-/** Converts `folder/in.xlsx` to `folder/out/in.<kind>`. */
-async function libreoffice(folder: string, kind: string, language: string): Promise<string> {
+/** Converts files of a folder to `folder/out/….<kind>`. */
+async function converted(
+  folder: string,
+  files: readonly string[],
+  kind: string,
+  language: string,
+  loading: Loading = 'anew',
+): Promise<string> {
   const own = join(folder, 'profile');
   const out = join(folder, 'out');
   await mkdir(join(own, 'user'), { recursive: true });
-  await writeFile(join(own, 'user', 'registrymodifications.xcu'), profile(language));
+  await writeFile(join(own, 'user', 'registrymodifications.xcu'), profile(language, loading));
   await program('soffice', [
     `-env:UserInstallation=${pathToFileURL(own).href}`,
     '--headless',
@@ -68,12 +77,45 @@ async function libreoffice(folder: string, kind: string, language: string): Prom
     kind,
     '--outdir',
     out,
-    join(folder, 'in.xlsx'),
+    ...files.map(file => join(folder, file)),
   ]);
-  return join(out, `in.${kind}`);
+  return out;
 }
 
-async function valuesOf(bytes: Uint8Array): Promise<Values> {
+/** Converts `folder/in.xlsx` to `folder/out/in.<kind>`. */
+const libreoffice = async (folder: string, kind: string, language: string): Promise<string> =>
+  join(await converted(folder, ['in.xlsx'], kind, language), `in.${kind}`);
+
+/** By their names. */
+export type Files = ReadonlyMap<string, Uint8Array>;
+
+/** Files as each program saves them, LibreOffice all of them in one run. What a program could not read is not among them. */
+export async function savedAgain(files: Files, loading: Loading): Promise<{ readonly libreoffice: Files; readonly gnumeric: Files }> {
+  return inFolder(async folder => {
+    const names = [...files.keys()];
+    const places = names.map((_, i) => `f${i}.xlsx`);
+    for (const [i, name] of names.entries()) await writeFile(join(folder, places[i] ?? ''), files.get(name) ?? '');
+    const gnumeric = join(folder, 'gnumeric');
+    await mkdir(gnumeric);
+    const byGnumeric = async (): Promise<string> => {
+      const how = loading === 'anew' ? ['--recalc'] : [];
+      for (const place of places)
+        await program('ssconvert', [...how, join(folder, place), join(gnumeric, place)]).catch((fault: unknown) =>
+          console.warn(String(fault)),
+        );
+      return gnumeric;
+    };
+    const from = async (out: Promise<string>): Promise<Files> => {
+      const where = await out;
+      const read = await Promise.all(places.map(place => readFile(join(where, place)).catch(() => new Uint8Array())));
+      return new Map(names.flatMap((name, i) => (read[i]?.length ? [[name, new Uint8Array(read[i])] as const] : [])));
+    };
+    const [a, b] = await Promise.all([from(converted(folder, places, 'xlsx', 'en-US', loading)), from(byGnumeric())]);
+    return { libreoffice: a, gnumeric: b };
+  });
+}
+
+export async function valuesOf(bytes: Uint8Array): Promise<Values> {
   const { sheets } = await readWorkbook(bytes);
   return new Map(
     sheets.flatMap(({ name, cells }) => cells.flatMap(({ at, value }) => (value === null ? [] : [[`${name}!${at}`, value] as const]))),

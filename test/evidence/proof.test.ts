@@ -14,7 +14,7 @@ import { ARGUED, RULES, type Figures } from './verdicts/figures';
 function isThere(file: string, title: string): boolean {
   const text = readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
   const quoted = title.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  return new RegExp(`\\b(test|it|describe)(\\.each\\b[^]*?)?\\((['"\`])${quoted}\\3`).test(text);
+  return new RegExp(`\\b(test|it|describe)(\\.each\\b[^]*?|\\.runIf\\([^)]*\\))?\\((['"\`])${quoted}\\3`).test(text);
 }
 
 describe('every claim names a test that is there', () => {

@@ -2,13 +2,15 @@
 import { link, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 import { writeXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { UserFault } from '../../src/cli/user-fault';
+import { CARRYING, WORDS } from '../package/carrying';
+import { zipped } from '../package/made';
 
 let folder: string;
 const path = (name: string): string => join(folder, name);
@@ -67,15 +69,14 @@ describe('a workbook', () => {
     expect(lines).toEqual([
       'S B3: not in every program: XLOOKUP stays as typed',
       'S B1: changed: "2.4 mm" became 2.4 mm',
-      'S B3: not worked out here: the value is the one that the workbook had',
       `1 values live, 0 as values: ${path('out.xlsx')}`,
     ]);
     const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('out.xlsx'))));
-    expect(sheets.map(({ name }) => name)).toEqual(['Handover', 'Characteristics', 'S', 'Steps', 'Data', 'Sources']);
+    expect(sheets.map(({ name }) => name)).toEqual(['S', 'Handover', 'Characteristics', 'Steps', 'Data', 'Sources']);
     const cells = new Map(sheets.find(({ name }) => name === 'S')?.cells.map(cell => [cell.at, cell]));
     expect(cells.get('B1')).toMatchObject({ value: 2.4 });
     expect(cells.get('B2')).toMatchObject({ value: 4.8, formula: '=Steps!$B$10' });
-    expect(sheets[0]?.cells.map(({ value }) => value)).toEqual(
+    expect(sheets[1]?.cells.map(({ value }) => value)).toEqual(
       expect.arrayContaining(['Hand-over: Lid', 'L-7 · revision C · 2026-11-25 · for tooling · uncontrolled when printed', 'M', 'N']),
     );
     expect(await readFile(path('in.xlsx'))).toEqual(before);
@@ -115,7 +116,7 @@ describe('a workbook', () => {
   it('is on Letter paper where that is asked for', async () => {
     await run(path('in.xlsx'), path('letter.xlsx'), '--paper', 'letter');
     expect(
-      strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet1.xml'] ?? new Uint8Array()),
+      strFromU8(unzipSync(new Uint8Array(await readFile(path('letter.xlsx'))))['xl/worksheets/sheet2.xml'] ?? new Uint8Array()),
     ).toContain('<pageSetup paperSize="1"');
   });
 
@@ -155,9 +156,39 @@ describe('refusals', () => {
   it('a file that is no workbook, and one that runs something', async () => {
     await writeFile(path('text.xlsx'), 'text');
     await expect(run(path('text.xlsx'), path('out.xlsx'))).rejects.toThrow('not a workbook file');
-    await writeFile(path('macro.xlsx'), zipSync({ 'xl/vbaProject.bin': strToU8('x') }));
-    await expect(run(path('macro.xlsx'), path('out.xlsx'))).rejects.toThrow('without macros');
+    await writeFile(path('macro.xlsx'), zipped(CARRYING));
     await expect(run('--compare', path('in.xlsx'), path('macro.xlsx'))).rejects.toThrow('without macros');
+  });
+});
+
+describe('what a workbook carries', () => {
+  const holding = async (name: string): Promise<string[]> => {
+    const parts = Object.values(unzipSync(new Uint8Array(await readFile(path(name))))).map(part => Buffer.from(part).toString('latin1'));
+    return Object.entries(WORDS).flatMap(([kind, word]) => (parts.some(part => part.includes(word)) ? [kind] : []));
+  };
+  beforeAll(() => writeFile(path('carrying.xlsx'), zipped(CARRYING)));
+
+  it('is left out, and listed with its counts', async () => {
+    const lines = await run(path('carrying.xlsx'), path('bare.xlsx'));
+    expect(await holding('carrying.xlsx')).toEqual(Object.keys(WORDS));
+    expect(await holding('bare.xlsx')).toEqual([]);
+    const kinds = lines.flatMap(line => /^left out: ([^:]+): \d+/.exec(line)?.[1] ?? []);
+    expect([...kinds].sort()).toEqual(expect.arrayContaining(Object.keys(WORDS).sort()));
+    expect(lines).toContain('left out: very hidden sheet: 1 (Deep); with it: --with very-hidden-sheet');
+  });
+
+  it('goes along where that is said, kind by kind or all of it, under the name that macros ask for', async () => {
+    await run(path('carrying.xlsx'), path('some.xlsx'), '--with', 'comments, threaded-comments,persons');
+    expect(await holding('some.xlsx')).toEqual(['comments', 'threaded comments', 'persons']);
+    await expect(run(path('carrying.xlsx'), path('all.xlsx'), '--with', 'all')).rejects.toThrow('.xlsm');
+    const lines = await run(path('carrying.xlsx'), path('all.xlsm'), '--with', 'all');
+    expect(await holding('all.xlsm')).toEqual(Object.keys(WORDS));
+    expect(lines.filter(line => line.startsWith('left out'))).toEqual([]);
+    expect(lines.filter(line => line.startsWith('goes along')).length).toBeGreaterThan(20);
+  });
+
+  it('is asked for in words that there are', async () => {
+    await expect(run(path('carrying.xlsx'), path('no.xlsx'), '--with', 'remarks')).rejects.toThrow('--with remarks');
   });
 });
 

@@ -1,7 +1,7 @@
 // What came back is laid beside what was sent.
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/handover/compare';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import type { SourceCell, SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { Cell } from '../../src/core/kinds';
 import { handed, sheetNamed, workbookOf } from './kit';

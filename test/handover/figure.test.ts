@@ -1,7 +1,7 @@
 // The sheet of figures: which joints, letters on the picture, live values below it.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import type { PlanCell } from '../../src/sheet/plan';
@@ -12,8 +12,8 @@ const pngOf = (svg: string): Uint8Array => {
   drawings.push(svg);
   return new Uint8Array([drawings.length]);
 };
-const drawn = (workbook: SourceWorkbook): Handover => handover(workbook, () => ({}), TITLE, { pngOf });
-const demo = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE, { pngOf });
+const drawn = (workbook: SourceWorkbook): Handover => handover(workbook, TITLE, { pngOf });
+const demo = handover(sourceOf(demoWorkbook), TITLE, { pngOf });
 const demoDrawings = [...drawings];
 const figure = sheetNamed(demo, 'Figure');
 /** What stands on a drawing. */
@@ -47,9 +47,13 @@ describe('the demo', () => {
       'F  thicker wall, slimmer boss',
       'G  thicker screw',
       'H  thinner screw',
+      'Checks A26',
     ]);
-    expect(figure.pictures).toHaveLength(8);
-    for (const [i, heading] of figure.cells.filter(({ role }) => role === 'heading').entries()) {
+    expect(figure.pictures).toHaveLength(9);
+    for (const [i, heading] of figure.cells
+      .filter(({ role }) => role === 'heading')
+      .slice(0, 8)
+      .entries()) {
       const row = Number(heading.at.slice(1)) + 1;
       const state = figure.cells.find(({ at }) => at === `B${row}`);
       expect(state?.formula).toMatch(/^=Variants_1!\$[A-Z]+\$\d+$/);
@@ -95,11 +99,11 @@ describe('the demo', () => {
       );
       expect(under).toEqual([]);
     }
-    expect(figure.print?.breakAfter).toHaveLength(7);
+    expect(figure.print?.breakAfter).toHaveLength(8);
   });
 
   it('is worked out the same with figures and without', () => {
-    const plain = handover(sourceOf(demoWorkbook), looksOf(demoWorkbook), TITLE);
+    const plain = handover(sourceOf(demoWorkbook), TITLE);
     expect(plain.plan.sheets.map(({ name }) => name)).toEqual(demo.plan.sheets.map(({ name }) => name).filter(name => name !== 'Figure'));
     expect([plain.live, plain.asValues]).toEqual([demo.live, demo.asValues]);
   });
@@ -145,18 +149,17 @@ it('shows what has no value as such', () => {
   expect(sheetNamed(copy, 'Figure').cells.some(({ value }) => value === 'no value')).toBe(true);
 });
 
-it('prints every sheet on the paper that is asked for, A4 without asking', () => {
-  const papers = (paper?: 'Letter'): unknown[] => [
-    ...new Set(
-      handover(workbookOf({ A1: 1 }), () => ({}), TITLE, paper === undefined ? {} : { paper }).plan.sheets.map(({ print }) => print?.paper),
-    ),
-  ];
+it('prints every sheet of ours on the paper that is asked for, A4 without asking', () => {
+  const papers = (paper?: 'Letter'): unknown[] => {
+    const { plan, own } = handover(workbookOf({ A1: 1 }), TITLE, paper === undefined ? {} : { paper });
+    return [...new Set(plan.sheets.filter(({ name }) => own.has(name)).map(({ print }) => print?.paper))];
+  };
   expect(papers()).toEqual(['A4']);
   expect(papers('Letter')).toEqual(['Letter']);
 });
 
-it('locks formulas on the sheets of the user, all but inputs on ours', () => {
+it('locks all but inputs on our sheets', () => {
   expect(demo.plan.sheets.map(({ name, locked }) => [name, locked])).toEqual(
-    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? 'formulas' : 'all but inputs']),
+    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? undefined : 'all but inputs']),
   );
 });

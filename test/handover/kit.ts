@@ -34,7 +34,7 @@ export const TITLE: TitleBlock = {
   madeBy: 'M',
   checkedBy: 'C',
 };
-export const handed = (workbook: SourceWorkbook): Handover => handover(workbook, () => ({}), TITLE);
+export const handed = (workbook: SourceWorkbook): Handover => handover(workbook, TITLE);
 
 export function sheetNamed({ plan }: Handover, name: string): SheetPlan {
   const sheet = plan.sheets.find(one => one.name === name);

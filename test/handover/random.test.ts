@@ -56,6 +56,11 @@ const argument = fc.oneof(
       'A1&" "&A2',
       '#REF!',
       'TRUE',
+      '_xlfn.ANCHORARRAY(A1)',
+      '_xlfn.SINGLE(A1:A9)',
+      'T1[[#This Row],[a]]',
+      'T1[b]',
+      '_xll.OTHER.FN(A1)',
     ),
   },
 );
@@ -83,6 +88,8 @@ const around = fc.constantFrom<(call: string) => string>(
   call => `-${call}%`,
   call => `LET(x,${call},x+1)`,
   call => `XLOOKUP(1,${call},A1:A2)`,
+  call => `_xlfn.LET(_xlpm.x,${call},_xlpm.x+_xlpm.x)`,
+  call => `_xlfn.SINGLE(${call})`,
   call => `@${call}`,
   call => `SUM((${call},A1))`,
   call => `${call}&"x"`,
@@ -96,13 +103,20 @@ const typed: fc.Arbitrary<Typed> = fc.oneof(
   { weight: 2, arbitrary: formula },
   { weight: 1, arbitrary: fc.tuple(formula, fc.constantFrom(1, 'x', '#NAME?')) },
 );
+const TABLE = {
+  name: 'T1',
+  area: { sheet: 'S', top: 0, left: 0, bottom: 11, right: 1 },
+  headerRows: 1,
+  totalsRows: 1,
+  columns: ['a', 'b'],
+};
 const cells = fc.dictionary(place, typed, { maxKeys: 30 });
 
 it('any sheet is handed over', async () => {
   const counts = { copies: 0, written: 0, live: 0, asValues: 0 };
   await fc.assert(
     fc.asyncProperty(cells, cells, async (first, second) => {
-      const copy = handed({ name: 'Any', sheets: [sheetOf('S', first), sheetOf("A b'c", second)] });
+      const copy = handed({ name: 'Any', sheets: [sheetOf('S', first), sheetOf("A b'c", second)], tables: [TABLE] });
       for (const { name, cells: list } of copy.plan.sheets)
         expect([name, new Set(list.map(({ at }) => at)).size]).toEqual([name, list.length]);
       counts.live += copy.live;

@@ -129,6 +129,8 @@ const WRITTEN: Readonly<Record<string, readonly string[]>> = {
     'depth_tol_lowerMm>0-groove_depth',
     '1-(groove_depth+depth_tol_upperMm+MAX(0,gap+gap_tol_upperMm))*SQRT(1+stretch)/(cord+cord_tol_lowerMm)>=0',
   ],
+  'SCREW.LENGTH.PICK': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
+  'SCREW.LENGTH.TABLE': ['layers_1+layers_2+tolerances_1_lowerMm+tolerances_2_lowerMm>=0'],
   'SEAL.STRETCH': ['groove_inside>=ring_inside'],
   'STACK.CPK': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],
   'STACK.PPM': ['IF(AND(ISNUMBER(lower),ISNUMBER(upper)),upper>lower,OR(ISNUMBER(lower),ISNUMBER(upper)))'],

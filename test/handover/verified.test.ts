@@ -67,9 +67,9 @@ describe('a sheet of the user', () => {
     );
   });
 
-  it('keeps what cannot be worked out here, marked and listed', () => {
+  it('keeps what cannot be worked out here, and lists it', () => {
     const copy = handed(workbookOf({ A1: ['=FROB(1)', 5], A2: ['=FROB(2)', 6], B1: '=ENCL.BOSS.OD(A1,1)' }));
-    expect(cellAt(copy, 'S', 'A1')).toMatchObject({ formula: '=FROB(1)', value: 5, note: expect.stringContaining('not worked out') });
+    expect(cellAt(copy, 'S', 'A1')).toMatchObject({ formula: '=FROB(1)', value: 5 });
     expect(told(copy.findings)).toContain('not worked out here S!A1: 2 formulas, A1, A2: the value is the one that the workbook had');
     expect(cellAt(copy, 'S', 'B1').value).toBe(7);
   });

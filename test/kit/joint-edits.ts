@@ -2,7 +2,7 @@
 import { WORST_FIRST } from '../../src/core/check/check';
 import type { Cell } from '../../src/core/kinds';
 import { address } from '../../src/sheet/addresses';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from './source-of-plan';
 import { handover, type Handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { OUTPUTS } from '../../src/joint/outputs';
@@ -28,7 +28,7 @@ const TITLE: TitleBlock = {
   madeBy: 'M',
   checkedBy: 'C',
 };
-const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), looksOf(plan), TITLE);
+const handed = (plan: WorkbookPlan): Handover => handover(sourceOf(plan), TITLE);
 
 const NAMES = [...INPUTS.keys()];
 
@@ -375,9 +375,9 @@ export function judged(
     const [must = [], is = []] = [expected[r], actual[r]];
     const [changed = ''] = Object.keys(edit);
     ASKED.forEach((output, c) => {
-      if (c === reasonAt) return;
+      if (c === reasonAt || (c === reasonsAt && edit[changed] === UNREAD)) return;
       if (isAnswer(output, must[c]) && near(is[c], must[c])) followed += 1;
-      else if (!isRightSentence(output, is[c], must[c]) && !saysSo(output, is[c]))
+      else if (!isRightSentence(output, is[c], must[c]) && !saysSo(output, is[c], must[c]))
         wrong.push(`${JSON.stringify(edit)} ${output}: ${String(is[c])}, not ${String(must[c])}`);
       else if (isAnswer(output, must[c])) givenUp[changed] = (givenUp[changed] ?? 0) + 1;
     });
@@ -395,9 +395,25 @@ export function judged(
 const isRightSentence = (output: string, actual: Cell | undefined, must: Cell | undefined): boolean =>
   output === 'reasons' && actual === must;
 
+/**
+ * A rule that the copy cannot follow is named as not checked, rule by rule and without its why; what it says to fail does. Where
+ * nothing is left unchecked, all that fails is said. Of a rule that the function refuses for another input the copy may know more.
+ */
+function failsAlike(actual: string, must: string): boolean {
+  const parts = (text: string): string[] => text.split('; ');
+  const failing = (text: string): string[] => parts(text).filter(part => part.includes(': needs '));
+  const others = parts(actual).filter(part => !part.includes(': needs ') && !parts(must).includes(part));
+  const isWhole = others.length === 0;
+  return (
+    (must.includes(': not checked') || failing(actual).every(part => parts(must).includes(part))) &&
+    others.every(part => part.endsWith(': not checked') || (must.includes(': not checked') && part.startsWith('passes on '))) &&
+    (!isWhole || must.includes(': not checked') || failing(actual).length === failing(must).length)
+  );
+}
+
 /** A value that is not followed is none: it must not look like one. */
-function saysSo(output: string, actual: Cell | undefined): boolean {
+function saysSo(output: string, actual: Cell | undefined, must: Cell | undefined): boolean {
   if (output === 'state') return actual === 'not checked';
-  if (output === 'reasons') return actual === 'no value';
+  if (output === 'reasons') return actual === 'no value' || failsAlike(String(actual), String(must));
   return typeof actual === 'string' && !FORCES.includes(actual) && !isRule(actual);
 }

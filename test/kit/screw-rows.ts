@@ -5,7 +5,7 @@ import { standardLengthsMm } from '../../src/core/screw/length';
 import { parseSize } from '../../src/core/screw/size';
 import { screwOf } from '../../src/core/screw/thread';
 import { address } from '../../src/sheet/addresses';
-import { looksOf, sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from './source-of-plan';
 import { handover } from '../../src/handover/handover';
 import type { TitleBlock } from '../../src/handover/pages/title-block';
 import { call } from '../../src/registry';
@@ -174,7 +174,7 @@ export function copyOf(rows: readonly Row[], calls: Calls): readonly SheetPlan[]
     },
   ];
   const plan = { name: 'Screws', sheets: [{ name: SHEET, widths: [], cells }] };
-  const copy = handover(sourceOf(plan), looksOf(plan), TITLE);
+  const copy = handover(sourceOf(plan), TITLE);
   return copy.plan.sheets
     .filter(({ name }) => /^(Screws|Variants|Steps|Data)/.test(name))
     .map(({ name, cells: list }) => ({

@@ -23,9 +23,9 @@ export function workedOut(sheets: readonly SheetPlan[], asked?: string): WorkedO
       sheets: sheets.map(({ name, cells }) => ({
         name,
         cells: new Map(
-          cells.map(({ at, value, formula }): [string, SourceCell] => [
+          cells.map(({ at, value, formula, array }): [string, SourceCell] => [
             at,
-            formula === undefined ? { value: value ?? null } : { value: null, formula },
+            formula === undefined ? { value: value ?? null } : { value: null, formula, ...(array && { array }) },
           ]),
         ),
       })),

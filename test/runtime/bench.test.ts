@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { cellPosition } from '../../src/sheet/addresses';
 import { ownFunction, parseFormula, walk } from '../../src/sheet/formula';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import { WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import { benchPage, type BenchPage } from '../browser/bench-page';

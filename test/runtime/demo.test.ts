@@ -1,7 +1,7 @@
 // The demo workbook in the runtime: every call as the core answers it, and how long a sheet takes to settle.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { sourceOf } from '../../src/handover/read/from-plan';
+import { sourceOf } from '../kit/source-of-plan';
 import type { SourceWorkbook } from '../../src/sheet/workbook-values';
 import { OUTPUTS } from '../../src/joint/outputs';
 import { call } from '../../src/registry';

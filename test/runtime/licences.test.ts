@@ -86,6 +86,7 @@ describe('the licences of what is bundled', () => {
       'ot-json1',
       'ot-text-unicode',
       'react-remove-scroll-bar',
+      'saxes',
       'unicount',
     ]);
   });

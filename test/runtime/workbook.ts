@@ -30,7 +30,7 @@ export function levels(workbook: SourceWorkbook, blank: Blank): readonly (readon
     const result = source.result(sheet, at);
     if (!Array.isArray(result)) continue;
     const { row, column } = cellPosition(at);
-    source.spill(sheet, row, column, result as Cell[][]);
+    source.spill(sheet, at, result as Cell[][]);
     const home = treeAt.get(`${sheet}!${at}`);
     (result as Cell[][]).forEach((line, r) =>
       line.forEach((_, c) => home !== undefined && treeAt.set(`${sheet}!${address(row + r, column + c)}`, home)),

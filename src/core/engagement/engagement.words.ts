@@ -19,16 +19,13 @@ export const ENGAGEMENT_WORDS: Readonly<Record<string, CardWords>> = {
   'SCREW.LENGTH.TABLE': {
     ...ONE_WAY,
     example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], row: 5, values: [16, 7.34, 2.531, 13.96, 'pass', '–'] },
-    notLive: 'a table of its own',
   },
   'SCREW.LENGTH.PICK': {
     ...ONE_WAY,
     example: { args: ['ST2.9', D1_LAYERS, D1_TOLERANCES, 2, 14.75, 1, 0.8, 0.1], result: 16 },
-    notLive: 'a row of standard lengths',
   },
   'SCREW.LENGTH.COMMON': {
     ...ONE_WAY,
     example: { args: ['ST2.9', [[4.1], [7]], 0.26, 14.75, 2, 1, 0.8], row: 6, values: [19, 1, 2] },
-    notLive: 'a table of its own',
   },
 };

@@ -1,11 +1,14 @@
 // Standard lengths against one joint or several: long enough to hold, short enough not to bottom.
-import { placesThatDiffer, rounded } from '../decimal';
+import { comparedText } from '../compared';
+import { rounded } from '../decimal';
+import { holeDepthNeededMm } from '../hole/hole';
 import { atLeast, atMost, min } from '../maths';
 import type { Deviation, Deviations } from '../read/deviation';
 import { Refused } from '../refuse';
 import { lengthDeviation, standardLengthsMm } from '../screw/length';
 import { type End, pointMm, type Screw } from '../screw/thread';
 import { engagementMinMm, engagementRatio, penetrationMaxMm } from './engagement';
+import { BOTTOMS, lengthState, LITTLE_ROOM, tooDeep, tooLittleThread } from './length-words';
 
 interface Demand {
   readonly screw: Screw;
@@ -34,6 +37,8 @@ interface Verdict {
   readonly clears: boolean;
 }
 
+const NO_TOLERANCE: Deviation = { upperMm: 0, lowerMm: 0 };
+
 /** What the tables hold of one standard length. */
 type Choice = Readonly<{ lengthMm: number; lengthTol: Deviation }>;
 
@@ -54,7 +59,7 @@ function judged(demand: Demand, { lengthMm, lengthTol: heldTol }: Choice): Verdi
   const engagement = min(engagementMinMm(lengthMm, lengthTol, layersMm, tolerances, reliefMm, reliefTol, demand.pointMm), mostMm);
   const ratio = engagementRatio(engagement, screw);
   const reachMm = penetrationMaxMm(lengthMm, lengthTol, layersMm, tolerances);
-  const holeNeededMm = reachMm + demand.bottomGapMm;
+  const holeNeededMm = holeDepthNeededMm(reachMm, demand.bottomGapMm, NO_TOLERANCE);
   return {
     lengthMm,
     engagementMinMm: engagement,
@@ -70,18 +75,11 @@ const passes = ({ holds, clears }: Verdict): boolean => holds && clears;
 
 const verdicts = (demand: Demand): Verdict[] => choices(demand.screw, demand.end).map(choice => judged(demand, choice));
 
-/** In the words of the joint's rules. */
 function reason({ holds, clears, ratio, reachMm, holeNeededMm }: Verdict, demand: Demand): string {
   const parts: string[] = [];
-  if (!holds) {
-    const places = placesThatDiffer(demand.ratio, ratio);
-    parts.push(`too little full thread: needs engagement ratio at least ${rounded(demand.ratio, places)}, has ${rounded(ratio, places)}`);
-  }
-  if (!clears) {
-    const places = placesThatDiffer(holeNeededMm, demand.holeDepthMm);
-    const broken = atMost(reachMm, demand.holeDepthMm) ? 'little room under the tip' : 'screw bottoms';
-    parts.push(`${broken}: needs a hole ${rounded(holeNeededMm, places)} mm deep, has ${rounded(demand.holeDepthMm, places)} mm`);
-  }
+  if (!holds) parts.push(comparedText(tooLittleThread(demand.ratio, ratio)));
+  if (!clears)
+    parts.push(comparedText(tooDeep(atMost(reachMm, demand.holeDepthMm) ? LITTLE_ROOM : BOTTOMS, holeNeededMm, demand.holeDepthMm)));
   return parts.length === 0 ? '–' : parts.join('; ');
 }
 
@@ -206,7 +204,7 @@ export function lengthTable(
     v.engagementMinMm,
     v.ratio,
     v.holeNeededMm,
-    passes(v) ? 'pass' : 'fail',
+    lengthState(v.ratio, demand.ratio, v.holeNeededMm, demand.holeDepthMm),
     reason(v, demand),
   ]);
 }

@@ -1,16 +1,28 @@
 // Tables about a stack: shares, the whole stack with totals, a simulation.
 import { sqrt } from '../maths';
-import type { Deviations } from '../read/deviation';
+import type { Deviation, Deviations } from '../read/deviation';
 import type { LimitMm } from '../read/limit';
 import { wrongInput } from '../refuse';
 import { draws, HALF_WIDTH_IN_DRAWS, type DrawShape } from './draws';
-import { rootSumSquareMm, stackModifiedMm, stackNominalMm, stackRssMm, stackShiftMm, stackWorstMm } from './stack';
+import {
+  linkHalfMm,
+  linkShare,
+  rootSumSquareMm,
+  stackLink,
+  stackModifiedMm,
+  stackNominalMm,
+  stackRssMm,
+  stackShiftMm,
+  stackTotal,
+  stackWorstMm,
+} from './stack';
 
 type Row = (string | number)[];
 
 const at = (list: readonly number[], i: number): number => list[i] as number;
+const toleranceOf = ({ upperMm, lowerMm }: Deviations, i: number): Deviation => ({ upperMm: at(upperMm, i), lowerMm: at(lowerMm, i) });
 const halfWidths = (tolerances: Deviations, sensitivities: readonly number[]): number[] =>
-  sensitivities.map((a, i) => (Math.abs(a) * (at(tolerances.upperMm, i) - at(tolerances.lowerMm, i))) / 2);
+  sensitivities.map((a, i) => linkHalfMm(toleranceOf(tolerances, i), a));
 
 /**
  * Share of the variance that each link of a stack has, in one column.
@@ -21,7 +33,7 @@ const halfWidths = (tolerances: Deviations, sensitivities: readonly number[]): n
 export function stackShares(tolerances: Deviations, sensitivities: readonly number[]): number[][] {
   const rssMm = rootSumSquareMm(tolerances, sensitivities);
   if (rssMm === 0) throw wrongInput('tolerances: none is above 0, so there is nothing to share', 'tolerances');
-  return halfWidths(tolerances, sensitivities).map(half => [(half / rssMm) ** 2]);
+  return halfWidths(tolerances, sensitivities).map(halfMm => [linkShare(halfMm, rssMm)]);
 }
 
 /**
@@ -38,34 +50,14 @@ export function stackTable(
   tolerances: Deviations,
   sensitivities: readonly number[],
 ): Row[] {
-  const { upperMm, lowerMm } = tolerances;
   const rssMm = rootSumSquareMm(tolerances, sensitivities);
-  const halves = halfWidths(tolerances, sensitivities);
-  const links = labels.map((label, i): Row => {
-    const middleMm = at(valuesMm, i) + (at(upperMm, i) + at(lowerMm, i)) / 2;
-    return [
-      label,
-      at(valuesMm, i),
-      at(upperMm, i),
-      at(lowerMm, i),
-      at(sensitivities, i),
-      at(sensitivities, i) * middleMm,
-      at(halves, i),
-      rssMm === 0 ? '–' : (at(halves, i) / rssMm) ** 2,
-    ];
-  });
+  const links = labels.map((label, i): Row => [
+    label,
+    ...stackLink(at(valuesMm, i), toleranceOf(tolerances, i), at(sensitivities, i), rssMm),
+  ]);
   const nominalMm = stackNominalMm(valuesMm, sensitivities);
   const shiftMm = stackShiftMm(tolerances, sensitivities);
-  const total = (method: string, halfMm: number): Row => [
-    `total, ${method}`,
-    nominalMm,
-    shiftMm + halfMm,
-    shiftMm - halfMm,
-    '–',
-    nominalMm + shiftMm,
-    halfMm,
-    '–',
-  ];
+  const total = (method: string, halfMm: number): Row => [`total, ${method}`, ...stackTotal(nominalMm, shiftMm, halfMm)];
   return [
     ...links,
     total('worst case', stackWorstMm(tolerances, sensitivities)),

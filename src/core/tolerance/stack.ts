@@ -1,6 +1,6 @@
 // Stacks of tolerances: an unequal tolerance counts as half its width about its middle.
-import { countWidths, min, normalTail, sqrt, sumProducts, sumSquaredWidths, sumWidths } from '../maths';
-import type { Deviations } from '../read/deviation';
+import { abs, countWidths, min, normalTail, sqrt, sumProducts, sumSquaredWidths, sumWidths } from '../maths';
+import type { Deviation, Deviations } from '../read/deviation';
 import type { LimitMm } from '../read/limit';
 
 /**
@@ -63,6 +63,52 @@ export function stackModifiedMm(tolerances: Deviations, sensitivities: readonly 
   const rssMm = stackRssMm(tolerances, sensitivities, 1);
   const links = countWidths(sensitivities, tolerances.upperMm, tolerances.lowerMm);
   return links <= 1 ? worstMm : min(rssMm + (0.5 * (worstMm - rssMm)) / (sqrt(links) - 1), worstMm);
+}
+
+/**
+ * Half the width of the tolerance of one link, as it counts in the stack, mm.
+ * t_i tolerance, mm; a_i sensitivity.
+ * Limits: as STACK.TABLE has them. Source: as STACK.TABLE.
+ */
+export function linkHalfMm(tolerance: Deviation, sensitivity: number): number {
+  return (abs(sensitivity) * (tolerance.upperMm - tolerance.lowerMm)) / 2;
+}
+
+/**
+ * Share of the variance of a stack that one link has.
+ * t_i half width as it counts, mm; t root sum square of the stack, mm.
+ * Limits: as STACK.SHARE has them. Source: as STACK.SHARE.
+ */
+export function linkShare(halfMm: number, rssMm: number): number {
+  return (halfMm / rssMm) ** 2;
+}
+
+/**
+ * One link of a stack: value, upper and lower deviation, mm, sensitivity, sensitivity × middle and × half width, mm, share of the variance.
+ * v_i value, mm; t_i tolerance, mm; a_i sensitivity; t root sum square of the stack, mm.
+ * Limits: as STACK.TABLE has them. Source: as STACK.TABLE.
+ */
+export function stackLink(valueMm: number, tolerance: Deviation, sensitivity: number, rssMm: number): (number | string)[] {
+  const middleMm = valueMm + (tolerance.upperMm + tolerance.lowerMm) / 2;
+  const halfMm = linkHalfMm(tolerance, sensitivity);
+  return [
+    valueMm,
+    tolerance.upperMm,
+    tolerance.lowerMm,
+    sensitivity,
+    sensitivity * middleMm,
+    halfMm,
+    rssMm === 0 ? '–' : linkShare(halfMm, rssMm),
+  ];
+}
+
+/**
+ * A whole stack by one method: nominal, upper and lower deviation, mm, no sensitivity, middle and half width, mm, no share.
+ * G nominal, mm; where the middle lies, counted from it, mm; ± t of the method, mm.
+ * Limits: as STACK.TABLE has them. Source: as STACK.TABLE.
+ */
+export function stackTotal(nominalMm: number, shiftMm: number, halfMm: number): (number | string)[] {
+  return [nominalMm, shiftMm + halfMm, shiftMm - halfMm, '–', nominalMm + shiftMm, halfMm, '–'];
 }
 
 /**

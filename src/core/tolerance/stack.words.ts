@@ -57,7 +57,6 @@ export const STACK_WORDS: Readonly<Record<string, CardWords>> = {
     ...HANDBOOK,
     sources: [SQUARES],
     example: { args: [[[0.3], [0.4]]], result: [[0.36], [0.64]] },
-    notLive: 'a column as long as its range',
     caution: INDEPENDENT,
   },
   'STACK.TABLE': {
@@ -88,7 +87,6 @@ export const STACK_WORDS: Readonly<Record<string, CardWords>> = {
         ['total, modified root sum square', 0.4, 0.36, -0.16, '–', 0.5, 0.26, '–'],
       ],
     },
-    notLive: 'a table as long as its ranges',
     caution: 'The root sum squares take the dimensions as independent; those of one tool are not. A blank name is shown as –.',
   },
   'STACK.SIMULATE': {

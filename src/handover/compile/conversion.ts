@@ -1,9 +1,11 @@
 // A conversion under way: what it works with, and what it found.
 import type { Cell } from '../../core/kinds';
 import type { HandoverFinding } from '../read/finding';
+import type { Unfollowed } from '../read/prepared';
 import type { ConversionContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
+import type { Steps } from './steps';
 
 /** A value of ours on a converted sheet that follows its inputs. */
 export interface LiveResult {
@@ -18,12 +20,15 @@ export interface LiveResult {
   readonly upper?: Limit;
 }
 
-export interface Conversion extends Omit<ConversionContext, 'inner'> {
+export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {
+  readonly steps: Steps;
   readonly joints: JointSheets;
   readonly findings: HandoverFinding[];
   readonly results: LiveResult[];
-  /** Why a formula stays behind, by `Sheet!B4`. */
-  readonly refused: ReadonlyMap<string, string>;
+  /** By `Sheet!B4`. */
+  readonly refused: ReadonlyMap<string, Unfollowed>;
+  /** Cells whose formula stays as the user has it, by `Sheet!B4`. */
+  readonly kept: Set<string>;
   /** Tables without room. */
   readonly crowded: ReadonlyMap<string, string>;
   readonly used: Set<string>;

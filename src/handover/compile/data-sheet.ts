@@ -65,7 +65,16 @@ export class DataSheet {
       const [name, value] = [this.names(table), this.column(table, key)].map(range => range.replace(/:.*/, ''));
       return `IF(${row}=${name},${value},NA())`;
     }
-    return `INDEX(${this.column(table, key)},MATCH(${row},${this.names(table)},0))`;
+    return this.inRow(table, key, this.rowOf(table, row));
+  }
+
+  rowOf(table: Table, row: string): string {
+    return `MATCH(${row},${this.names(table)},0)`;
+  }
+
+  /** By the number of the row, which `rowOf` gives. */
+  inRow(table: Table, key: string, rowNumber: string): string {
+    return `INDEX(${this.column(table, key)},${rowNumber})`;
   }
 
   /** The row of an "over … up to" table for a size; an error outside the table. The first band also holds its own lower limit. */

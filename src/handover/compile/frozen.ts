@@ -3,18 +3,21 @@ import type { Card } from '../../core/card';
 import type { Cell } from '../../core/kinds';
 import { number } from '../../plain/spreadsheet';
 import type { ConversionContext } from './context';
+import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
 import { address, fixedCell } from '../../sheet/addresses';
-import { areaOf, type FormulaNode, walk } from '../../sheet/formula';
-import { allOf, quoted, sameAs } from './inputs';
+import { areaOf, type FormulaNode, calledName, walk } from '../../sheet/formula';
+import { ERROR_CODE } from '../../sheet/known';
+import { allOf, CHANGED, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
+import type { Conversion } from './conversion';
+import { StepBlock } from './step-block';
 import { isFault, isRows } from '../../sheet/workbook-values';
 
 /** More cells than this are not watched. */
 const MOST_WATCHED = 60;
 const LONGEST = 200;
 const MOST_WORDS = 400;
-const CHANGED = quoted('inputs changed');
 const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
 
 interface Watched {
@@ -30,6 +33,7 @@ function watched(
   sheet: string,
 ): readonly Watched[] | undefined {
   const found = new Map<string, Watched>();
+  if (reachesUnseen(tree)) return undefined;
   for (const node of walk(tree)) {
     if (node.type !== 'ReferenceIdentifier') continue;
     const area = areaOf(node, sheet);
@@ -38,21 +42,25 @@ function watched(
       for (let c = area.left; c <= area.right; c++) {
         const value = exportedValue(context, area.sheet, address(r, c));
         const conditions = sameAs(fixedCell(area.sheet, r, c), value);
-        if (conditions === undefined || value === undefined || isRows(value) || isFault(value)) return undefined;
+        if (conditions === undefined || value === undefined || isRows(value)) return undefined;
         const name = `${area.sheet === sheet ? '' : `${area.sheet} `}${address(r, c)}`;
-        found.set(name, { name, value: value ?? '', conditions });
+        found.set(name, { name, value: isFault(value) ? value.cellError : (value ?? ''), conditions });
       }
     }
   }
   return found.size > MOST_WATCHED ? undefined : [...found.values()];
 }
 
+const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
+  cells.some(({ value }) => typeof value === 'string' && ERROR_CODE.test(value)) ||
+  [...walk(tree)].some(node => /^(IFERROR|IFNA|ISERROR)$/.test(calledName(node) ?? ''));
+
 /**
  * Writes what a value without a formula was worked out from, and answers how it looks in a cell: a formula, or undefined where it
  * stays a bare value.
  */
 export function frozen(
-  { steps, ...context }: Pick<ConversionContext, 'source' | 'converted' | 'steps'>,
+  { steps, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
@@ -60,22 +68,27 @@ export function frozen(
 ): (value: Cell) => string | undefined {
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
-  steps.heading(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`));
+  const block = new StepBlock();
+  const same = allOf(cells.flatMap(({ conditions }) => conditions));
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
     .join('; ');
-  const holds = steps.row({
+  const holds = block.row({
     label: 'inputs as sent',
-    formula: allOf(cells.flatMap(({ conditions }) => conditions)),
+    // round a call that may be an error, a cell that holds one now is not as it was sent
+    formula: mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same,
     value: true,
     words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
   });
-  steps.gap();
-  return value => {
-    if (typeof value === 'boolean' || (typeof value === 'string' && value.length > LONGEST)) return undefined;
-    const shown = typeof value === 'number' ? number(value).text : quoted(value);
-    return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
-  };
+  const placed = steps.write(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`), block);
+  return value => (typeof value === 'boolean' || placed === undefined ? undefined : whileSent(placed(holds), value));
+}
+
+/** A value while a cell says that its inputs are as they were sent; undefined where it is too long for a formula. */
+export function whileSent(holds: string, value: Cell): string | undefined {
+  if (typeof value === 'string' && value.length > LONGEST) return undefined;
+  const shown = typeof value === 'number' ? number(value).text : typeof value === 'boolean' ? String(value).toUpperCase() : quoted(value);
+  return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
 }

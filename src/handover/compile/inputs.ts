@@ -4,7 +4,7 @@ import type { Limits } from '../../core/kinds';
 import { readAnyQuantity } from '../../core/read/read-quantity';
 import { number, text } from '../../plain/spreadsheet';
 import { limitFormulas } from './limits';
-import { isRows, type Known } from '../../sheet/workbook-values';
+import { isFault, isRows, type Known } from '../../sheet/workbook-values';
 import { cellText } from '../../sheet/cell-text';
 
 export { choicesOf } from '../../core/read/accepts';
@@ -24,8 +24,12 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
       ? [`${cell}=${quoted(sent)}`]
       : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(sent.slice(0, LONGEST_LITERAL))}`];
   }
+  if (isFault(was)) return [`ISERROR(${cell})`];
   return was === null || was === '' || was === 0 ? [`OR(${cell}="",${cell}=0)`] : undefined;
 }
+
+/** What a value that is not live shows from then on. */
+export const CHANGED = quoted('inputs changed');
 
 const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;
 

@@ -10,7 +10,8 @@ export interface Reader {
   size(rowName: string): string;
   /** Cell of a numeric argument. */
   cell(index: number): string;
-  lookup(table: Table, key: string, row: string): string;
+  /** By the cell or text of the row; `name` is that of the row now. */
+  lookup(table: Table, key: string, row: string, name: string): string;
   band(table: Table, key: string, size: string): string;
 }
 
@@ -32,7 +33,7 @@ export function readingsRef(reader: Reader, readings: readonly Reading[]): Scala
 }
 
 function read(reader: Reader, { table, key, row, bandOf, above }: Reading): string {
-  if (bandOf === undefined) return reader.lookup(table, key, reader.size(row));
+  if (bandOf === undefined) return reader.lookup(table, key, reader.size(row), row);
   const band = reader.band(table, key, reader.cell(bandOf));
   return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
 }

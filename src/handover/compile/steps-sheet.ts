@@ -1,20 +1,10 @@
 // Every call in full, for reading and recalculating: inputs, named steps, whether the inputs are within limits, the result.
-import type { Cell } from '../../core/kinds';
+// What stands alone is a block, one row a step.
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
 import { address, fixedCell } from '../../sheet/addresses';
-
-export interface StepRow {
-  readonly label: string;
-  readonly formula?: string;
-  readonly value?: Cell;
-  readonly unit?: string;
-  /** The formula in words, or where a value comes from. */
-  readonly words?: string;
-  readonly source?: string;
-  /** A constant of the formula at home; here it can be changed. */
-  readonly isInput?: boolean;
-}
+import { assertRoom } from './room';
+import { inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
 
 export class StepsSheet {
   private readonly cells: PlanCell[] = [
@@ -25,39 +15,28 @@ export class StepsSheet {
 
   constructor(readonly name = 'Steps') {}
 
-  heading(text: string): void {
-    ['', 'value', 'unit', 'in words', 'source'].forEach((title, c) =>
-      this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? text : title }),
+  /** Undefined where a formula is longer than a cell takes. */
+  write(title: string, { steps }: StepBlock): Placed | undefined {
+    const top = this.next + 1;
+    const placed: Placed = text => inPlace(text, step => fixedCell(this.name, top + step, 1));
+    const formulas = steps.map(({ formula }) => (formula === undefined ? undefined : placed(`=${formula}`)));
+    if (formulas.some(isTooLong)) return undefined;
+    ['', 'value', 'unit', 'in words', 'source'].forEach((header, c) =>
+      this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? title : header }),
     );
-    this.next += 1;
-  }
-
-  /** Writes one row and answers the cell of its value. */
-  row({ label, formula, value, unit, words, source, isInput }: StepRow, role: 'text' | 'result' = 'text'): string {
-    const r = this.next;
-    this.cells.push({ at: address(r, 0), role: 'label', value: label });
-    if (formula !== undefined)
-      this.cells.push({ at: address(r, 1), role, formula: `=${formula}`, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
-    else if (value !== undefined) this.cells.push({ at: address(r, 1), role: isInput === true ? 'input' : role, value });
-    if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
-    if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
-    if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });
-    this.next += 1;
-    return fixedCell(this.name, r, 1);
-  }
-
-  /** Where the sheet stands; `backTo` takes back what was written since. */
-  mark(): readonly [next: number, cells: number] {
-    return [this.next, this.cells.length];
-  }
-
-  backTo([next, cells]: readonly [number, number]): void {
-    this.next = next;
-    this.cells.length = cells;
-  }
-
-  gap(): void {
-    this.next += 1;
+    steps.forEach(({ label, value, unit, words, source, isInput, role }, step) => {
+      const [r, formula] = [top + step, formulas[step]];
+      this.cells.push({ at: address(r, 0), role: 'label', value: label });
+      if (formula !== undefined)
+        this.cells.push({ at: address(r, 1), role, formula, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
+      else if (value !== undefined) this.cells.push({ at: address(r, 1), role: isInput === true ? 'input' : role, value });
+      if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
+      if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
+      if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });
+    });
+    this.next = top + steps.length + 1;
+    assertRoom(this.name, this.next, 5);
+    return placed;
   }
 
   plan(): SheetPlan {

@@ -6,9 +6,9 @@ export const RULES = [
     'where "pilot held at" says, a recess at its floor. The other end follows by draft.',
   'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
   'Sizes are those of the moulded part, not of the cavity. When and in which state they are measured is to be agreed.',
-  'Cells with a light blue background are inputs. Everything else follows from them or stays as it was sent.',
-  'Sheets are protected without a password: formulas are locked against slips, inputs, answers, results and the sign-off ' +
-    'are not. Any program takes the protection off.',
+  'The sheets of the workbook are as its owner left them, but for plain formulas in place of functions that need an add-in.',
+  'The sheets that were added stand behind them. There, light blue cells are for your answers; formulas are locked against ' +
+    'slips, without a password, and any program takes the protection off.',
 ];
 
 export const ASSUMPTIONS = [

@@ -121,8 +121,8 @@ function titleBlock(rows: RowWriter, title: TitleBlock, { workbook, hash, live, 
     rows,
     `${live} values live, ${asValues} as values. A live value follows its inputs by plain formulas, in any spreadsheet ` +
       'program and without an add-in: change an input on its sheet and everything that depends on it follows. A value that is ' +
-      'not live has a note at its cell and a line below; where its inputs can be watched it shows "inputs changed" when they ' +
-      'are.',
+      'not live is marked in its cell (italic on a light ground) and has a line below; where its inputs can be watched it shows ' +
+      '"inputs changed" when they are.',
   );
 }
 

@@ -1,8 +1,9 @@
-// The cells of a workbook file as a source, and looks for sheets that come without any.
+// The cells of a workbook file as a source.
 import type { Cell } from '../../core/kinds';
-import type { Looks } from './looks';
-import { cellPosition } from '../../sheet/addresses';
-import { nameKey, type SourceCell, type SourceWorkbook } from '../../sheet/workbook-values';
+import type { DefinedName, FilledRange } from '../../sheet/plan';
+import { CARDS } from '../../registry';
+import { isOwnCall, ownFunction, parseFormula } from '../../sheet/formula';
+import { nameKey, type SourceCell, type SourceTable, type SourceWorkbook } from '../../sheet/workbook-values';
 
 export interface FileCell {
   readonly at: string;
@@ -10,67 +11,51 @@ export interface FileCell {
   readonly formula?: string;
   /** The cell whose formula spilled into this one. */
   readonly spilledFrom?: string;
-  readonly isArray?: true;
+  readonly array?: FilledRange;
 }
 
 export interface FileSheet {
   readonly name: string;
-  readonly hidden: boolean;
   readonly cells: readonly FileCell[];
 }
 
-export interface FileName {
-  readonly name: string;
-  readonly meaning: string;
-  /** The sheet on which alone it holds. */
-  readonly sheet?: string;
+export interface FileContents {
+  readonly sheets: readonly FileSheet[];
+  readonly names?: readonly DefinedName[];
+  readonly tables?: readonly SourceTable[];
+  /** Names of sheets without cells. */
+  readonly otherSheets?: readonly string[];
+}
+
+/** Some programs keep a name that they do not know beside the one that is meant. */
+const isBroken = ({ meaning }: DefinedName): boolean => /^#[A-Z]/.test(meaning);
+const keyed = ({ name, meaning, sheet }: DefinedName): [string, string] => [nameKey(name, sheet), meaning];
+
+/** A call that gives one value fills several cells where it is asked for each cell of a range: that table is not its own. */
+function isOurTable(formula: string): boolean {
+  const tree = isOwnCall(formula) ? parseFormula(formula) : undefined;
+  return tree !== undefined && CARDS.get(ownFunction(tree) ?? '')?.result.shape !== 'number';
 }
 
 /** Cells that a table of ours filled are left out: they are filled anew. */
-export function sourceOfFile(name: string, sheets: readonly FileSheet[], names: readonly FileName[] = []): SourceWorkbook {
+export function sourceOfFile(name: string, { sheets, names = [], tables = [], otherSheets = [] }: FileContents): SourceWorkbook {
   return {
     name,
-    names: new Map(names.map(({ name: defined, meaning, sheet }) => [nameKey(defined, sheet), meaning])),
+    tables,
+    otherSheets,
+    names: new Map([...names.filter(isBroken), ...names.filter(name => !isBroken(name))].map(keyed)),
     sheets: sheets.map(sheet => {
-      const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && /ENCL\./i.test(formula) ? [at] : [])));
+      const ours = new Set(sheet.cells.flatMap(({ at, formula }) => (formula !== undefined && isOurTable(formula) ? [at] : [])));
       const kept = sheet.cells.filter(({ spilledFrom }) => spilledFrom === undefined || !ours.has(spilledFrom));
       return {
         name: sheet.name,
-        isHidden: sheet.hidden,
         cells: new Map(
-          kept.map(({ at, value, formula, isArray }): [string, SourceCell] => [
+          kept.map(({ at, value, formula, array }): [string, SourceCell] => [
             at,
-            formula === undefined ? { value } : { value, formula, ...(isArray && { isArray }) },
+            formula === undefined ? { value } : { value, formula, ...(array && !ours.has(at) && { array }) },
           ]),
         ),
       };
     }),
   };
-}
-
-const NARROWEST = 10;
-const WIDEST = 40;
-
-/** Columns as wide as what stands in them. */
-export function plainLooks({ sheets }: SourceWorkbook): Looks {
-  const widths = new Map(sheets.map(({ name, cells }) => [name, widthsOf(cells)]));
-  return name => ({ widths: widths.get(name) ?? [] });
-}
-
-function widthsOf(cells: ReadonlyMap<string, SourceCell>): number[] {
-  const widths: number[] = [];
-  for (const [at, { value, formula }] of cells) {
-    const { column } = cellPosition(at);
-    const needed =
-      typeof value === 'string' && formula === undefined
-        ? Math.max(
-            ...value
-              .slice(0, 2000)
-              .split('\n')
-              .map(line => line.length),
-          ) + 2
-        : NARROWEST;
-    widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(WIDEST, needed));
-  }
-  return Array.from(widths, width => width ?? NARROWEST);
 }

@@ -24,12 +24,6 @@ export interface Selected {
   readonly range: string;
 }
 
-export interface OpenWorkbook {
-  readonly plan: WorkbookPlan;
-  /** Defined names in small letters, and what they stand for. */
-  readonly names: readonly (readonly [name: string, reference: string])[];
-}
-
 export interface BenchWorkbook {
   readonly port: SheetPort;
   /** @param start the cell that is selected; the first one if left out. */
@@ -38,7 +32,7 @@ export interface BenchWorkbook {
   /** An entry is open that is not taken in yet. */
   isTyping(): boolean;
   /** What is open, calculated; an entry that is being typed is taken in. */
-  contents(): Promise<OpenWorkbook>;
+  contents(): Promise<WorkbookPlan>;
   /** Throws if what is open then is not what was given. */
   open(snapshot: Snapshot): void;
   snapshot(): Snapshot;
@@ -105,8 +99,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
     async contents() {
       await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
       await sheets.api.getFormula().onCalculationResultApplied();
-      const names = sheets.api.getWorkbook(workbookId)?.getDefinedNames() ?? [];
-      return { plan: workbookPlan(sheets), names: names.map(name => [name.getName().toLowerCase(), name.getFormulaOrRefString()]) };
+      return workbookPlan(sheets);
     },
     open(given) {
       const wanted = outlineOf(given);

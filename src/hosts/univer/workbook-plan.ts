@@ -66,5 +66,10 @@ function sheetPlan(sheets: Sheets, sheet: OpenSheet): SheetPlan {
 export function workbookPlan(sheets: Sheets): WorkbookPlan {
   const workbook = sheets.api.getWorkbook(workbookId);
   if (workbook === null) throw new Error('no workbook is open');
-  return { name: workbook.getName(), sheets: workbook.getSheets().map(sheet => sheetPlan(sheets, sheet)) };
+  const names = workbook.getDefinedNames().map(name => ({ name: name.getName(), meaning: name.getFormulaOrRefString().replace(/^=/, '') }));
+  return {
+    name: workbook.getName(),
+    sheets: workbook.getSheets().map(sheet => sheetPlan(sheets, sheet)),
+    ...(names.length > 0 && { names }),
+  };
 }

@@ -36,7 +36,11 @@ const widthPt = (plan: SheetPlan): number => plan.widths.reduce((sum, _, col) =>
 
 const pagesWide = (plan: SheetPlan): number => Math.max(1, Math.ceil((widthPt(plan) * LEAST_SCALE) / setUpOf(plan).roomPt[0]));
 
-const rowsOf = (heightsPt: ReadonlyMap<number, number>): number => Math.max(0, ...heightsPt.keys()) + 1;
+function rowsOf(heightsPt: ReadonlyMap<number, number>): number {
+  let last = 0;
+  for (const row of heightsPt.keys()) last = Math.max(last, row);
+  return last + 1;
+}
 
 /** Of the rows from the first on, before the last. */
 const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: number): number =>
@@ -101,5 +105,11 @@ export function repeated(plan: SheetPlan): NonNullable<WriteOptions['namedRanges
   const parts = [...(pagesWide(plan) > 1 ? ['$A:$A'] : []), ...(repeatRows > 0 ? [`$1:$${repeatRows}`] : [])];
   return parts.length === 0
     ? []
-    : [{ name: '_xlnm.Print_Titles', range: parts.map(part => `'${plan.name}'!${part}`).join(','), scope: plan.name }];
+    : [
+        {
+          name: '_xlnm.Print_Titles',
+          range: parts.map(part => `'${plan.name.replaceAll("'", "''")}'!${part}`).join(','),
+          scope: plan.name,
+        },
+      ];
 }

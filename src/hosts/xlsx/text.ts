@@ -18,11 +18,16 @@ const clean = (text: string): string =>
 /** `_x0041_` means A in a workbook file: an underscore that would begin such a sequence is written as one itself. */
 export const escaped = (text: string): string => clean(text).replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
 
-export function cellText(text: string, where: string): string {
+/** A text that a cell can hold, for those who escape it themselves. */
+export function plainText(text: string, where: string): string {
   if (text.length > LONGEST_TEXT)
     throw new UnwritablePlan(`${where}: the text has ${text.length} characters; a cell holds ${LONGEST_TEXT}`);
-  return escaped(text);
+  return clean(text);
 }
+
+export const cellText = (text: string, where: string): string => escaped(plainText(text, where));
+
+export const isErrorCode = (text: string): boolean => /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)$/.test(text);
 
 /** The formula without its equals sign. */
 export function formulaText(formula: string, where: string): string {
@@ -32,10 +37,14 @@ export function formulaText(formula: string, where: string): string {
   return clean(formula.slice(1));
 }
 
+/** What no program takes in the name of a sheet. */
+const NOT_IN_NAMES = /[:\\/?*[\]\u0000-\u001f]|^'|'$/; // eslint-disable-line no-control-regex
+
 export function sheetName(name: string): string {
-  if (!/^[A-Za-z0-9_](?:[A-Za-z0-9_ ]*[A-Za-z0-9_])?$/.test(name) || name.length > LONGEST_SHEET_NAME) {
-    throw new UnwritablePlan(`sheet "${name}": a name is 1 to ${LONGEST_SHEET_NAME} letters, digits, underscores and spaces between them`);
-  }
+  if (name.trim() === '' || name.length > LONGEST_SHEET_NAME || NOT_IN_NAMES.test(name))
+    throw new UnwritablePlan(
+      `sheet "${name}": a name is 1 to ${LONGEST_SHEET_NAME} characters, none of them : \\ / ? * [ ], no ' at its ends`,
+    );
   return name;
 }
 

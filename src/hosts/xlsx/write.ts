@@ -3,8 +3,11 @@ import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, 
 import type { Cell } from '../../core/kinds';
 import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf } from '../../sheet/addresses';
 import type { PlanCell, SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
-import { callsOurs, inFile } from './formulas';
+import type { PackageEdit } from '../../package/edit';
+import type { OwnRow } from '../../package/own-rows';
+import { callsOurs, inFile } from '../../sheet/stored-formulas';
 import { fileWidth, heightsPt, PLAIN_WIDTH, placed, type PlacedCell } from './layout';
+import { split } from './long';
 import { looks, sheetFont, stateRules } from './looks';
 import { printOf, repeated } from './print';
 import { repaired } from './repairs';
@@ -35,6 +38,10 @@ function styleOf({ cell, wraps }: PlacedCell, isState: boolean, locked: SheetPla
   };
 }
 
+/** All that `styleOf` reads of a cell in one sheet. */
+const looksOf = ({ cell: { role, format, value, formula }, wraps }: PlacedCell, isState: boolean): string =>
+  [role, format, typeof value, formula === undefined, wraps, isState].join('|');
+
 function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
   const value = valueOf(cell.value, where);
   const comment = cell.note === undefined ? {} : { comment: { author: AUTHOR, text: cellText(cell.note, where) } };
@@ -49,6 +56,11 @@ function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
     ...comment,
     formula,
     ...(value !== null ? { formulaResult: value } : cell.value === '' && { formulaResult: '' }),
+    ...(cell.array !== undefined && {
+      formulaType: 'array',
+      formulaRef: cell.array.range,
+      ...(cell.array.isDynamic && { formulaDynamic: true }),
+    }),
     ...(spills && { formulaType: 'array', formulaRef: cell.at, formulaDynamic: true }),
   };
 }
@@ -77,34 +89,43 @@ const SPARE_COLUMNS = 12;
 /** Where the formulas alone are locked, what is blank is open: see the repair of the columns. */
 function widthsOf(plan: SheetPlan, cells: readonly PlacedCell[]): readonly number[] {
   if (plan.locked !== 'formulas') return plan.widths;
-  const count = Math.max(plan.widths.length, ...cells.map(({ area }) => area.right + 1)) + SPARE_COLUMNS;
+  const count = cells.reduce((most, { area }) => Math.max(most, area.right + 1), plan.widths.length) + SPARE_COLUMNS;
   return Array.from({ length: count }, (_, col) => plan.widths[col] ?? PLAIN_WIDTH);
 }
 
 /** Of a cell in the library's maps. */
 const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 
-function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
+interface SheetWriting {
+  readonly sheet: WriteSheet;
+  /** Where the sheet is split, what the library does not write. */
+  readonly rows: readonly OwnRow[];
+}
+
+function sheetOf(plan: SheetPlan, workbookName: string, isSplit: boolean): SheetWriting {
   const where = (at: string): string => `${plan.name}!${at}`;
   const states = (plan.stateRanges ?? []).map(rectangleOf);
+  const isState = ({ cell, place }: PlacedCell): boolean => cell.role !== 'header' && states.some(range => holds(range, place));
   const cells = placed(plan);
+  const heights = heightsPt(cells, plan.pictures);
+  const { kept, rows } = isSplit ? split(plan.name, cells, heights, one => looksOf(one, isState(one))) : { kept: undefined, rows: [] };
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
-    const isState = one.cell.role !== 'header' && states.some(range => holds(range, one.place));
-    const style = styleOf(one, isState, plan.locked);
+    if (kept?.has(one.place.row) === false) continue;
+    const style = styleOf(one, isState(one), plan.locked);
     for (const place of placesIn(one.band)) written.set(keyOf(place), { style });
     written.set(keyOf(one.place), { ...cellOf(one, where(one.cell.at)), style });
   }
   const widths = widthsOf(plan, cells);
   if (plan.locked === 'formulas')
     written.set(keyOf({ row: 0, column: widths.length - 1 }), { style: { font: sheetFont, protection: { locked: false } } });
-  const heights = heightsPt(cells, plan.pictures);
   const frozenRows = plan.frozenRows ?? 0;
-  return {
+  const own = new Set(rows.map(({ row }) => row));
+  const sheet: WriteSheet = {
     name: sheetName(plan.name),
     columns: widths.map(width => ({ width: fileWidth(width) })),
     cells: written,
-    rowDefs: new Map([...heights].map(([row, height]) => [row, { height }])),
+    rowDefs: new Map([...heights].flatMap(([row, height]) => (own.has(row) ? [] : [[row, { height }] as const]))),
     merges: (plan.merged ?? [])
       .map(rectangleOf)
       .map(({ top, left, bottom, right }) => ({ startRow: top, startCol: left, endRow: bottom, endCol: right })),
@@ -125,14 +146,42 @@ function sheetOf(plan: SheetPlan, workbookName: string): WriteSheet {
     ...(plan.locked !== undefined && { protection: { formatCells: true, formatColumns: true, formatRows: true } }),
     ...printOf(plan, workbookName, heights),
   };
+  return { sheet, rows };
 }
 
-export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
+async function written(plan: WorkbookPlan, sheets: WriteSheet[]): Promise<Uint8Array> {
   const bytes = await writeXlsx({
-    sheets: plan.sheets.map(sheet => sheetOf(sheet, plan.name)),
-    namedRanges: plan.sheets.flatMap(repeated),
+    sheets,
+    namedRanges: [
+      ...(plan.names ?? []).map(({ name, meaning, sheet }) => ({
+        name,
+        range: inFile(meaning),
+        ...(sheet !== undefined && { scope: sheet }),
+      })),
+      ...plan.sheets.flatMap(repeated),
+    ],
     defaultFont: sheetFont,
     properties: { title: escaped(plan.name) },
   });
   return repaired(bytes, plan.sheets);
+}
+
+export async function writeWorkbook(plan: WorkbookPlan): Promise<Uint8Array> {
+  return written(
+    plan,
+    plan.sheets.map(sheet => sheetOf(sheet, plan.name, false).sheet),
+  );
+}
+
+/** Sheets to be put behind those of a workbook: plain rows that look like others are left to that edit, which has them sooner written. */
+export async function writeOwnSheets(plan: WorkbookPlan): Promise<Required<Pick<PackageEdit, 'own' | 'ownRows'>>> {
+  const sheets = plan.sheets.map(sheet => sheetOf(sheet, plan.name, true));
+  const ownRows = new Map(sheets.map(({ sheet, rows }) => [sheet.name, rows] as const));
+  return {
+    own: await written(
+      plan,
+      sheets.map(({ sheet }) => sheet),
+    ),
+    ownRows,
+  };
 }

@@ -98,3 +98,17 @@ export function sinkFailLimit(isFaceHidden: boolean, sinkLimit: number): number 
 export function sinkReviewLimit(isFaceHidden: boolean, sinkLimit: number, hiddenSinkLimit: number): number {
   return isFaceHidden ? max(hiddenSinkLimit, sinkLimit) : 1.1 * sinkLimit;
 }
+
+/** What a wall allows outside before it sinks. */
+export function odAllowedByWallMm(pinMm: number, sinkLimit: number, wallMm: number): number {
+  return pinMm + 2 * sinkLimit * wallMm;
+}
+
+/** The hole must take what the shortest screw with this engagement needs: its own spread on top of relief, point and gap. */
+export function depthAskedByRatioMm(holeNeededMm: number, engagementMinMm: number, ratio: number, nominalMm: number): number {
+  return holeNeededMm - engagementMinMm + ratio * nominalMm;
+}
+
+export function depthAllowedByPinMm(pinLimit: number, pinMm: number): number {
+  return pinLimit * pinMm;
+}

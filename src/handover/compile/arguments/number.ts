@@ -6,25 +6,14 @@ import { OWN } from '../../../core/screw/own';
 import { limitWords } from '../../../core/read/limits';
 import { partOf } from '../../../core/read/relation';
 import { atom, number } from '../../../plain/spreadsheet';
-import { rewritten, type Replacement, qualified, walk } from '../../../sheet/formula';
 import type { ConversionContext } from '../context';
 import { quoted } from '../inputs';
 import { ownIn } from '../data-sheet';
 import { unchanged } from '../unchanged';
 import { type BoundArgument, type Argument, scalarText, isSignedLiteral, cellOf, addressOf, oneCell, firstCell } from './argument';
+import { expression } from './expression';
 import { fixed } from './fixed';
-import { isNumberCell, validate } from './number-cell';
-
-/** The argument as an expression on the user's cells, nested calls replaced by their results. */
-function expression(context: ConversionContext, { node, formula, sheet }: Argument): string {
-  if (node === null) return '0';
-  const nested: Replacement[] = [...walk(node)].flatMap(part => {
-    const cell = context.inner.get(part);
-    return cell === undefined ? [] : [{ loc: part.loc, text: cell }];
-  });
-  const outside = (part: Replacement): boolean => !nested.some(({ loc }) => part.loc[0] >= loc[0] && part.loc[1] <= loc[1]);
-  return rewritten(formula, node.loc, [...nested, ...qualified(node, sheet).filter(outside)]);
-}
+import { isNumberCell } from './number-cell';
 
 const rowWords = (what: string, limits: string): string => (limits === '' ? what : `${what}, ${limits}`);
 
@@ -57,11 +46,23 @@ export function boundNumber(
     const input = context.steps.row({ label, value, unit: kind.unit, words: rowWords(what, words), isInput: true });
     return { ref: atom(input, value), conditions: inLimits(input), live: true };
   }
+  const fallback =
+    typeof blank !== 'object'
+      ? undefined
+      : 'default' in blank
+        ? (sameArgument ?? (typeof blank.default === 'number' ? number(blank.default).text : undefined))
+        : sameArgument;
   const area = oneCell(argument);
   if (area === undefined) {
     const worth = context.source.evaluate(node, sheet);
     if (typeof worth !== 'string' && !Array.isArray(worth)) {
-      const input = row(expression(context, argument), rowWords('from other cells', words));
+      if (fallback === undefined && isBlank(worth) && value !== 0)
+        return fixed(context, argument, atom(row(undefined, 'blank: value, not live'), value));
+      const made = expression(context, argument);
+      const input = row(
+        fallback === undefined || fallback === '0' ? made : `IF(${made}=0,${fallback},${made})`,
+        rowWords('from other cells', words),
+      );
       return { ref: atom(input, value), conditions: inLimits(input), live: true };
     }
     return (
@@ -73,13 +74,6 @@ export function boundNumber(
   const cell = cellOf(area);
   const raw = context.source.value(area.sheet, addressOf(area));
   if (isBlank(raw) || isNumberCell(context, area, kind.unit, value)) {
-    validate(context, area, param);
-    const fallback =
-      typeof blank !== 'object'
-        ? undefined
-        : 'default' in blank
-          ? (sameArgument ?? (typeof blank.default === 'number' ? number(blank.default).text : undefined))
-          : sameArgument;
     // a blank that takes what another argument brings along has no formula
     if (isBlank(raw) && fallback === undefined && value !== 0)
       return fixed(context, argument, atom(row(undefined, 'blank: value, not live'), value));

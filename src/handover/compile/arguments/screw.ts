@@ -6,6 +6,7 @@ import { atom } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
 import { quoted } from '../inputs';
 import { unchanged } from '../unchanged';
+import { textStep } from './expression';
 import { type BoundArgument, type Argument, isLiteral, cellOf, addressOf, oneCell } from './argument';
 
 const SCREW_PARTS = [
@@ -48,6 +49,9 @@ export function sizeKey(context: ConversionContext, argument: Argument, row: str
   const raw = area === undefined ? undefined : context.source.value(area.sheet, addressOf(area));
   if (area !== undefined && typeof raw === 'string' && raw.toLowerCase() === row.toLowerCase())
     return { key: cellOf(area), conditions: [], live: true };
+  const worth = area === undefined && argument.node !== null ? context.source.evaluate(argument.node, argument.sheet) : undefined;
+  const step = typeof worth === 'string' && worth.toLowerCase() === row.toLowerCase() ? textStep(context, argument, 'size') : undefined;
+  if (step !== undefined) return { key: step, conditions: [], live: true };
   const conditions = unchanged(context, argument);
   return conditions === undefined ? undefined : { key: quoted(row), conditions, live: isLiteral(argument.node) || row === OWN };
 }
@@ -63,9 +67,22 @@ export function boundScrew(
   const found = sizeKey(context, argument, threadRow(screw.size));
   if (found === undefined) return undefined;
   const isHeld = (part: string): boolean => part !== 'flankDeg' || columnOf(table, 'flank') !== undefined;
-  const parts = SCREW_PARTS.filter(([part]) => needed.has(part) && isHeld(part)).map(([part, label]) => {
+  const wanted = SCREW_PARTS.filter(([part]) => needed.has(part) && isHeld(part));
+  const row = 1 + table.rows.findIndex(([name]) => name.toLowerCase() === threadRow(screw.size).toLowerCase());
+  // looked up once for all that is read there
+  const rowCell =
+    wanted.length < 2 || table.rows.length === 1 || row === 0
+      ? undefined
+      : context.steps.row({
+          label: 'screw: row of the table',
+          formula: context.data.rowOf(table, found.key),
+          value: row,
+          words: `where its size stands in the table on ${context.data.name}`,
+        });
+  const parts = wanted.map(([part, label]) => {
     const column = screwColumn(screw, part);
-    const looked = context.data.lookup(table, column.key, found.key);
+    const looked =
+      rowCell === undefined ? context.data.lookup(table, column.key, found.key) : context.data.inRow(table, column.key, rowCell);
     const value = screw[part];
     return [
       part,

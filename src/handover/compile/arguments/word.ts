@@ -5,6 +5,7 @@ import { atom, text } from '../../../plain/spreadsheet';
 import type { ConversionContext } from '../context';
 import { choiceFormula, choicesOf, quoted } from '../inputs';
 import { type BoundArgument, type Argument, labelOf, isLiteral, cellOf, addressOf, oneCell } from './argument';
+import { textStep } from './expression';
 import { fixed } from './fixed';
 import { boundNumber } from './number';
 
@@ -34,24 +35,19 @@ export function boundRecord(
 
 export function boundWord(context: ConversionContext, param: Param, argument: Argument, value: string): BoundArgument | undefined {
   if (isLiteral(argument.node)) return { ref: text(value), conditions: [], live: true };
-  const area = oneCell(argument);
-  if (area === undefined) return fixed(context, argument, text(value));
   const words = choicesOf(param);
-  const at = addressOf(area);
-  const raw = context.source.value(area.sheet, at);
+  const area = oneCell(argument);
+  const cell = area === undefined ? textStep(context, argument, labelOf(param)) : cellOf(area);
+  if (cell === undefined) return fixed(context, argument, text(value));
+  const raw =
+    area === undefined ? context.source.evaluate(argument.node, argument.sheet) : context.source.value(area.sheet, addressOf(area));
   const fallback =
     typeof param.blank === 'object' && 'default' in param.blank && typeof param.blank.default === 'string'
       ? quoted(param.blank.default)
       : undefined;
-  if (words.length > 0 && context.source.cell(area.sheet, at)?.formula === undefined)
-    context.validations.set(`${area.sheet}!${at}`, {
-      range: at,
-      words: `${labelOf(param)}: ${words.join(', ')}`,
-      list: context.data.choices(labelOf(param), words),
-    });
   const row = context.steps.row({
     label: labelOf(param),
-    formula: choiceFormula(cellOf(area), words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }),
+    formula: choiceFormula(cell, words, fallback, isBlank(raw) ? undefined : { typed: raw, means: value }),
     value,
     words: words.length === 0 ? 'as sent' : words.join(', '),
   });

@@ -1,4 +1,4 @@
-// One call as a block on the Steps sheet: its inputs, its named steps, whether the inputs are in limits, its result.
+// One call as steps: its inputs, its named steps, whether the inputs are in limits, its result.
 import { readArguments } from '../../../core/call';
 import type { Card } from '../../../core/card';
 import type { Cell } from '../../../core/kinds';
@@ -9,38 +9,46 @@ import type { Form } from '../../../plain/tree';
 import { call } from '../../../registry';
 import { isRows, type Known } from '../../../sheet/workbook-values';
 import type { Argument } from '../arguments/argument';
+import { unfollowed } from '../arguments/expression';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
-import { blockTitle } from '../labels';
 import { LOOK_UPS } from '../lookups';
 import { boundForm, boundLookUp } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
 import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
+import { type Placed, STAND_IN, StepBlock } from '../step-block';
+import type { Steps } from '../steps';
+
+/** A longer list is one formula for each of its cells, and one of all of them that is too long. */
+export const MOST_LISTED = 200;
 
 const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
 
-/** Writes the block. Undefined where the call has no plain form, or its arguments cannot be followed here. */
-export function block(context: ConversionContext, { card, node, formula, sheet, at }: CallSite): CallBlock | undefined {
+type BlockContext = Omit<ConversionContext, 'steps'> & { readonly steps: Steps };
+
+/** Writes the steps. Undefined where the call has no plain form, or its arguments cannot be followed here. */
+export function block({ steps, ...around }: BlockContext, site: CallSite): CallBlock | undefined {
+  const { card, node, formula, sheet } = site;
+  // a text that stands for a step, typed by a stranger
+  if (formula.includes(STAND_IN)) return undefined;
+  const context = { ...around, steps: new StepBlock() };
+  const place = (): Placed | undefined => steps.place(context.source, site, context.steps);
   const preceding = new Map<string, Ref>();
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));
   const raws = args.map(arg => context.source.evaluate(arg.node, sheet));
-  if (raws.includes(undefined)) return undefined;
+  if (raws.includes(undefined) || args.some(arg => unfollowed(arg.node, context.source, sheet) !== undefined)) return undefined;
+  if (raws.some(raw => isRows(raw) && raw.length * (raw[0]?.length ?? 0) > MOST_LISTED)) return undefined;
   const check = NUMBER_CHECKS[card.id];
-  if (check !== undefined) return numberCheck(context, card, check, args, raws, blockTitle(context.source, sheet, at, card.id));
-  if (card.id === 'CHECK.WORST') return worstCheck(context, card, args, raws, blockTitle(context.source, sheet, at, card.id));
+  if (check !== undefined) return numberCheck(context, card, check, args, raws, place);
+  if (card.id === 'CHECK.WORST') return worstCheck(context, card, args, raws, place);
   const form = formOfCard(card.id);
   const lookUp = LOOK_UPS[card.id];
   if ((form === undefined && lookUp === undefined) || card.result.shape === 'text') return undefined;
   const answer = call(card.id, raws);
   const values = answer.ok ? valuesOf(card, raws) : undefined;
   if (!answer.ok || values === undefined) return undefined;
-  const mark = context.steps.mark();
-  context.steps.heading(blockTitle(context.source, sheet, at, card.id));
   const written = lookUp === undefined ? boundForm(context, card, form as Form, args, values) : boundLookUp(context, card, args, values);
-  if (written === undefined) {
-    context.steps.backTo(mark);
-    return undefined;
-  }
+  if (written === undefined) return undefined;
   const body = isRows(answer.value)
     ? card.result.shape === 'table' && 'columns' in card.result && card.result.columns.length > 0
       ? answer.value.slice(1)
@@ -74,8 +82,8 @@ export function block(context: ConversionContext, { card, node, formula, sheet, 
       'result',
     );
   });
-  context.steps.gap();
-  return { cells, live: written.bound.some(b => b.live) };
+  const placed = place();
+  return placed && { cells: cells.map(placed), live: written.bound.some(b => b.live) };
 }
 
 function valuesOf(card: Card, raws: readonly Known[]): unknown[] | undefined {

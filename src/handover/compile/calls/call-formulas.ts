@@ -26,6 +26,14 @@ function partsRead(form: Form, found: Set<string>): Set<string> {
   return found;
 }
 
+const needed = new WeakMap<Card, ReadonlySet<string>>();
+
+function neededBy(card: Card, form: Form): ReadonlySet<string> {
+  const known = needed.get(card) ?? partsRead(form, new Set(partsRelated(card)));
+  needed.set(card, known);
+  return known;
+}
+
 interface CallFormulas {
   readonly bound: readonly BoundArgument[];
   readonly related: readonly string[];
@@ -44,7 +52,8 @@ function broughtBy(context: ConversionContext, { params }: Card, args: readonly 
   return typeof text === 'string' && kind.from?.read(text, NOTHING_READ) !== undefined ? from : undefined;
 }
 
-function boundArguments(
+/** Each argument bound, in order: a later one may take what an earlier one brings along. */
+export function boundArguments(
   context: ConversionContext,
   card: Card,
   args: readonly Argument[],
@@ -76,19 +85,16 @@ export function boundForm(
   args: readonly Argument[],
   values: readonly unknown[],
 ): CallFormulas | undefined {
-  const bound = boundArguments(context, card, args, values, partsRead(form, new Set(partsRelated(card))));
+  const bound = boundArguments(context, card, args, values, neededBy(card, form));
   if (bound === undefined) return undefined;
-  const worded = symbolic(
-    form,
-    card.params.map(({ name }) => name.replace(/_/g, ' ')),
-  );
+  const said = wordsOf(card, form);
   const step: Step = (name, text, value) =>
     context.steps.row({
       label: stepWords(name),
       formula: text,
       // a step that is not looked at may have none
       ...(value === undefined || Number.isNaN(value) ? {} : { value }),
-      words: worded.steps.get(name) ?? '',
+      words: said.steps.get(name) ?? '',
     });
   const formulas = spreadsheetFormulas(
     form,
@@ -102,15 +108,31 @@ export function boundForm(
       bound.map(({ ref }) => ref),
     ),
     results: [formulas].flat(2) as CellFormula[],
-    words: worded.results,
+    words: said.results,
   };
 }
 
+interface Worded {
+  readonly steps: ReadonlyMap<string, string>;
+  readonly results: readonly string[];
+}
+
+const worded = new WeakMap<Card, Worded>();
+
+/** The same for every call of a function. */
+function wordsOf(card: Card, form: Form): Worded {
+  const known =
+    worded.get(card) ??
+    symbolic(
+      form,
+      card.params.map(({ name }) => name.replace(/_/g, ' ')),
+    );
+  worded.set(card, known);
+  return known;
+}
+
 /** The steps and results with names in place of numbers: what they say stays true when a number changes. */
-function symbolic(
-  form: Form,
-  names: readonly string[],
-): { readonly steps: ReadonlyMap<string, string>; readonly results: readonly string[] } {
+function symbolic(form: Form, names: readonly string[]): Worded {
   const steps = form.steps ?? [];
   const env = [...names, ...steps.map(([name]) => stepWords(name))].map(symbol);
   const params = [...form.params, ...steps.map(([name]) => name)];

@@ -9,6 +9,8 @@ export interface CallBlock {
   /** What the cells hold, where that is not what the call gave at home. */
   readonly values?: readonly Cell[];
   readonly live: boolean;
+  /** All of it as one range, titles included, where the cells lie as they are shown. */
+  readonly range?: string;
 }
 
 export interface CallSite {

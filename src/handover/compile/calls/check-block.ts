@@ -1,4 +1,4 @@
-// CHECK.MAX, CHECK.MIN, CHECK.CLEAR and CHECK.WORST as blocks on the Steps sheet.
+// CHECK.MAX, CHECK.MIN, CHECK.CLEAR and CHECK.WORST as steps.
 import type { Card, Param } from '../../../core/card';
 import type { Cell } from '../../../core/kinds';
 import { ANYTHING, param as anyParam } from '../../../core/read/params';
@@ -10,6 +10,7 @@ import type { Argument } from '../arguments/argument';
 import { bind } from '../arguments/bind';
 import { checkFormula, clearFormula, worstFormula } from '../checks';
 import type { ConversionContext } from '../context';
+import type { Placed } from '../step-block';
 import type { CallBlock } from './call-site';
 
 const NONE = 'NA()';
@@ -40,12 +41,10 @@ export function numberCheck(
   { words, formula }: NumberCheck,
   args: readonly Argument[],
   raws: readonly Known[],
-  title: string,
+  place: () => Placed | undefined,
 ): CallBlock | undefined {
   const answer = call(card.id, raws);
   if (!answer.ok || raws.some(raw => typeof raw === 'string' || typeof raw === 'boolean' || isRows(raw))) return undefined;
-  const mark = context.steps.mark();
-  context.steps.heading(title);
   const cells = card.params.map(({ name, blank }, i): string | undefined => {
     const raw = raws[i];
     if (args[i]?.node === null && blank === 'absent') return undefined;
@@ -54,13 +53,10 @@ export function numberCheck(
   });
   const [value, ...others] = cells;
   const isLost = card.params.some(({ blank }, i) => blank !== 'absent' && cells[i] === undefined);
-  if (value === undefined || isLost || raws.some(isFault)) {
-    context.steps.backTo(mark);
-    return undefined;
-  }
+  if (value === undefined || isLost || raws.some(isFault)) return undefined;
   const result = context.steps.row({ label: 'state', formula: formula(value, ...others), value: answer.value as Cell, words }, 'result');
-  context.steps.gap();
-  return { cells: [result], live: true };
+  const placed = place();
+  return placed && { cells: [placed(result)], live: true };
 }
 
 export function worstCheck(
@@ -68,7 +64,7 @@ export function worstCheck(
   card: Card,
   args: readonly Argument[],
   raws: readonly Known[],
-  title: string,
+  place: () => Placed | undefined,
 ): CallBlock | undefined {
   const [first] = args;
   const area = first === undefined || first.node === null ? undefined : areaOf(first.node, first.sheet);
@@ -77,7 +73,6 @@ export function worstCheck(
   // a comparison with an error is an error, and spaces around a word are not seen by a formula
   if (area === undefined || !answer.ok || states.some(state => isFault(state) || (typeof state === 'string' && state !== state.trim())))
     return undefined;
-  context.steps.heading(title);
   const cell = context.steps.row(
     {
       label: 'worst state',
@@ -87,6 +82,6 @@ export function worstCheck(
     },
     'result',
   );
-  context.steps.gap();
-  return { cells: [cell], live: true };
+  const placed = place();
+  return placed && { cells: [placed(cell)], live: true };
 }

@@ -21,6 +21,13 @@ export const typed = (formula: string): string => cellText(formula.replace(/ENCL
 
 export const valued = (value: Cell | undefined): { readonly value?: Cell } => (value === undefined ? {} : { value });
 
+/** A cell that was a formula and is not any more, with the words of it. */
+export const fixedCell = (cell: PlanCell, formula: string): PlanCell => ({
+  ...cell,
+  isFixed: true,
+  note: `value, not live: was ${typed(formula)}`,
+});
+
 export function asValue(
   { findings }: Conversion,
   sheet: string,
@@ -34,5 +41,5 @@ export function asValue(
       ? { sheet, at, what: 'error', words: `${why}; its value is not known here`, values: 1 }
       : { sheet, at, what: 'value, not live', words: why, values: 1 },
   );
-  return { at, role: 'result', value: value ?? '', note: `value, not live: was ${typed(formula)}` };
+  return fixedCell({ at, role: 'result', value: value ?? '' }, formula);
 }

@@ -4,8 +4,9 @@ import { CARDS } from '../../../registry';
 import { cellText } from '../../../sheet/cell-text';
 import { type FormulaNode, outermostCalls, ownFunction, parseFormula, walk, withoutTexts } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
+import type { Unfollowed } from '../../read/prepared';
 import type { Conversion } from '../conversion';
-import { cellOf, asValue } from './cell-value';
+import { cellOf, asValue, valued } from './cell-value';
 import { nativeCell } from './native-cell';
 import { partOfCell } from './nested-calls';
 import { wholeCell } from './whole-call';
@@ -17,22 +18,33 @@ export function convertedCell(conversion: Conversion, sheet: string, at: string)
   const { formula } = cell;
   const value = conversion.crowded.has(`${sheet}!${at}`) ? '#SPILL!' : cellOf(conversion.source.value(sheet, at));
   const tree = parseFormula(formula);
-  const refusal =
-    conversion.refused.get(`${sheet}!${at}`) ??
-    conversion.crowded.get(`${sheet}!${at}`) ??
-    (conversion.source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
+  const { why, staysBehind = false } = refusalOf(conversion, sheet, at) ?? {};
   const calls = tree === undefined ? [] : outermostCalls(tree);
   for (const call of calls) for (const part of walk(call)) noteUse(conversion, part);
-  if (tree === undefined || refusal !== undefined) {
-    const cell = asValue(conversion, sheet, at, formula, value, refusal ?? 'the formula cannot be read');
-    return [calls.length > 0 ? cell : { ...cell, role: 'text' }];
+  const isOurs = calls.length > 0 || /ENCL\./i.test(withoutTexts(formula));
+  if (tree === undefined || why !== undefined) {
+    const words = why ?? 'the formula cannot be read';
+    if (!isOurs && !staysBehind) return [keptUnread(conversion, sheet, at, value, words)];
+    return [asValue(conversion, sheet, at, formula, value, words)];
   }
   if (calls[0] === tree) return wholeCell(conversion, sheet, at, formula, tree);
   return [
-    calls.length === 0 && !/ENCL\./i.test(withoutTexts(formula))
-      ? nativeCell(conversion, sheet, at, formula, tree, value)
-      : partOfCell(conversion, sheet, at, formula, tree, calls, value),
+    isOurs
+      ? partOfCell(conversion, sheet, at, formula, tree, calls, value, cell)
+      : nativeCell(conversion, sheet, at, formula, tree, value, cell),
   ];
+}
+
+function refusalOf({ refused, crowded, source }: Conversion, sheet: string, at: string): Unfollowed | undefined {
+  const why = crowded.get(`${sheet}!${at}`) ?? (source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
+  return refused.get(`${sheet}!${at}`) ?? (why === undefined ? undefined : { why, staysBehind: false });
+}
+
+/** A formula of the user that nothing here can follow is his: it stays, with the value that the workbook had. */
+function keptUnread(conversion: Conversion, sheet: string, at: string, value: Cell | undefined, why: string): PlanCell {
+  conversion.kept.add(`${sheet}!${at}`);
+  conversion.findings.push({ sheet, at, what: 'not worked out here', words: `${why}: the formula stays as it is` });
+  return { at, role: 'text', ...valued(value) };
 }
 
 function plainValue({ findings }: Conversion, sheet: string, at: string, value: Cell | null): Cell {

@@ -1,12 +1,13 @@
 // A formula without a call of ours stays as it was typed, but for what other programs do not spill.
 import type { Cell } from '../../../core/kinds';
 import { address } from '../../../sheet/addresses';
-import { areaOf, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from '../../../sheet/formula';
+import { areaOf, calledName, type FormulaNode, ownFunction, parseFormula, type Replacement, rewritten, walk } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
-import { isRows } from '../../../sheet/workbook-values';
+import { otherAddIn } from '../../read/outgoing';
+import { isRows, type SourceCell } from '../../../sheet/workbook-values';
 import { isPlain } from '../allowed';
 import type { Conversion } from '../conversion';
-import { asValue, valued } from './cell-value';
+import { valued } from './cell-value';
 
 /** Names of functions and signs that not every program has. */
 function foreign(tree: FormulaNode): string[] {
@@ -14,12 +15,8 @@ function foreign(tree: FormulaNode): string[] {
     if (node.type === 'UnaryExpression' && node.operator === '#') return ['#'];
     if (node.type === 'LetExpression') return ['LET'];
     if (node.type === 'LambdaExpression') return ['LAMBDA'];
-    return node.type === 'CallExpression' &&
-      node.callee?.name !== undefined &&
-      ownFunction(node) === undefined &&
-      !isPlain(node.callee.name)
-      ? [node.callee.name]
-      : [];
+    const name = calledName(node);
+    return name === undefined || ownFunction(node) !== undefined || isPlain(name) || otherAddIn(name) !== undefined ? [] : [name];
   });
 }
 
@@ -27,6 +24,14 @@ export function noteForeign({ findings }: Conversion, sheet: string, at: string,
   const tree = parseFormula(formula);
   for (const name of new Set(tree === undefined ? [] : foreign(tree)))
     findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
+  const others = tree === undefined ? [] : [...walk(tree)].flatMap(node => otherAddIn(calledName(node) ?? '') ?? []);
+  if (others.length > 0)
+    findings.push({
+      sheet,
+      at,
+      what: 'another add-in',
+      words: `${[...new Set(others)].join(', ')}: stays as it is; without that add-in the cell shows #NAME? once it is worked out anew`,
+    });
 }
 
 export function nativeCell(
@@ -36,12 +41,14 @@ export function nativeCell(
   formula: string,
   tree: FormulaNode,
   value: Cell | undefined,
+  { array }: SourceCell,
 ): PlanCell {
   const spilled = spillReplacements(conversion, sheet, tree);
-  if (spilled === undefined) return asValue(conversion, sheet, at, formula, value, 'it points at a table that other programs do not spill');
-  const plain = rewritten(formula, [0, formula.length], spilled);
+  // what the user's own formulas spill stays his; what ours spill becomes their cells
+  if (spilled === undefined || spilled.length === 0) conversion.kept.add(`${sheet}!${at}`);
+  const plain = rewritten(formula, [0, formula.length], spilled ?? []);
   noteForeign(conversion, sheet, at, plain);
-  return { at, role: 'text', formula: plain, ...valued(value) };
+  return { at, role: 'text', formula: plain, ...valued(value), ...(array && { array }) };
 }
 
 /** `B4#`, all that spilled from B4, becomes its range. Undefined where that is not known here. */

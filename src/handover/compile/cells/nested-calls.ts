@@ -2,6 +2,7 @@
 import type { Cell } from '../../../core/kinds';
 import { CARDS } from '../../../registry';
 import {
+  calledName,
   type FormulaNode,
   LONGEST_FORMULA,
   outermostCalls,
@@ -12,12 +13,17 @@ import {
   walk,
 } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
-import { isRows } from '../../../sheet/workbook-values';
+import { isRows, type SourceCell } from '../../../sheet/workbook-values';
+import { unfollowed } from '../arguments/expression';
 import { block } from '../calls/block';
+import { tableBlock } from '../calls/tables/table-site';
+import { TABLE_CALLS } from '../calls/tables/table-calls';
 import type { CallBlock } from '../calls/call-site';
 import type { Conversion } from '../conversion';
 import { digitsOf } from '../digits';
+import { checkBlock, CHECKS } from '../joint/joint-check';
 import { frozen } from '../frozen';
+import { quoted } from '../inputs';
 import { asValue, valued } from './cell-value';
 import { noteForeign, spillReplacements } from './native-cell';
 
@@ -36,12 +42,16 @@ export function worked(conversion: Conversion, sheet: string, at: string, formul
     const value = conversion.joints.value({ sheet, at, node });
     return value?.formula === undefined ? undefined : { cells: [value.formula], values: [value.value], live: true };
   }
-  return card === undefined ? undefined : block({ ...conversion, inner }, { card, node, formula, sheet, at });
+  if (card === undefined) return undefined;
+  const site = { card, node, formula, sheet, at };
+  if (card.id in CHECKS) return checkBlock(conversion, site);
+  const table = TABLE_CALLS[card.id];
+  return table === undefined ? block({ ...conversion, inner }, site) : tableBlock({ ...conversion, inner }, site, table);
 }
 
 /** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */
-const asReference = ({ cells }: CallBlock): string =>
-  cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`;
+const asReference = ({ cells, range }: CallBlock): string =>
+  range ?? (cells.length === 1 ? (cells[0] as string) : `${cells[0]}:${(cells[cells.length - 1] as string).split('!')[1]}`);
 
 export function partOfCell(
   conversion: Conversion,
@@ -51,10 +61,12 @@ export function partOfCell(
   tree: FormulaNode,
   calls: readonly FormulaNode[],
   value: Cell | undefined,
+  { array }: SourceCell,
 ): PlanCell {
   const names = calls.map(ownFunction).join(', ');
   const fixed = (why: string): PlanCell => {
-    const cell = asValue(conversion, sheet, at, formula, value, why);
+    const lost = calls.map(call => unfollowed(call, conversion.source, sheet)).find(name => name !== undefined);
+    const cell = asValue(conversion, sheet, at, formula, value, lost === undefined ? why : `${why}: ${lost} is not followed`);
     const shown = value === undefined ? undefined : frozen(conversion, undefined, tree, sheet, at)(value);
     return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : digitsOf(value)) };
   };
@@ -63,9 +75,13 @@ export function partOfCell(
   let isLive = false;
   for (const call of calls) {
     const result =
-      isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) ? undefined : worked(conversion, sheet, at, formula, call);
+      isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) && TABLE_CALLS[ownFunction(call) ?? ''] === undefined
+        ? undefined
+        : worked(conversion, sheet, at, formula, call);
     if (result === undefined) return fixed(`${names} inside another formula`);
-    replacements.push(replacement(tree, call, result));
+    const placed = replacement(conversion, sheet, tree, call, result);
+    if (placed === undefined) return fixed(`${names} inside another formula`);
+    replacements.push(placed);
     isLive ||= result.live;
   }
   const plain = rewritten(formula, [0, formula.length], replacements);
@@ -73,7 +89,15 @@ export function partOfCell(
   noteForeign(conversion, sheet, at, plain);
   conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
   if (isLive && value !== undefined) conversion.results.push({ sheet, at, value, unit: '' });
-  return { at, role: 'result', formula: plain, ...valued(value), ...(value === undefined ? {} : digitsOf(value)) };
+  return {
+    at,
+    role: 'result',
+    formula: plain,
+    ...valued(value),
+    ...(value === undefined ? {} : digitsOf(value)),
+    ...(array && { array }),
+    ...(!isLive && { isFixed: true as const }),
+  };
 }
 
 const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined =>
@@ -85,19 +109,33 @@ const ANY_WAY = /^(MAX|MIN|SUM|SUMSQ|COUNT|AVERAGE)$/;
 /** A table inside another formula stays whole where one value of it is asked for, or its order does not matter. */
 function isIndexed(tree: FormulaNode, call: FormulaNode): boolean {
   const parent = parentOf(tree, call);
-  const name = parent?.callee?.name?.toUpperCase() ?? '';
+  const name = (parent && calledName(parent)) ?? '';
   const [rows, first, second] = parent?.arguments ?? [];
   return (name === 'INDEX' && rows === call && typeof (second ?? first)?.value === 'number') || ANY_WAY.test(name);
 }
 
-/** A row of results stands in a column on Steps: INDEX(row, 1, n) around the call becomes the cell itself. */
-function replacement(tree: FormulaNode, call: FormulaNode, result: CallBlock): Replacement {
+/**
+ * INDEX(call, row, column) around results that do not lie as the call shows them becomes the cell itself. Undefined where there is
+ * none, or the results are asked for as a range that they are not.
+ */
+function replacement(
+  { source }: Conversion,
+  sheet: string,
+  tree: FormulaNode,
+  call: FormulaNode,
+  result: CallBlock,
+): Replacement | undefined {
   const parent = parentOf(tree, call);
-  const [, row, column] = parent?.arguments ?? [];
-  const wanted = (column ?? row)?.value;
-  const cell =
-    parent?.callee?.name?.toUpperCase() === 'INDEX' && result.cells.length > 1 && typeof wanted === 'number'
-      ? result.cells[wanted - 1]
-      : undefined;
-  return cell === undefined || parent === undefined ? { loc: call.loc, text: asReference(result) } : { loc: parent.loc, text: cell };
+  if (result.range !== undefined || result.cells.length === 1) return { loc: call.loc, text: asReference(result) };
+  if (parent === undefined || calledName(parent) !== 'INDEX') {
+    return result.cells.some(cell => cell.startsWith('"')) ? undefined : { loc: call.loc, text: asReference(result) };
+  }
+  const rows = source.evaluate(call, sheet);
+  const [, row, column] = parent.arguments ?? [];
+  const [r, c] = [column === undefined || column === null ? 1 : Number(row?.value ?? 1), Number((column ?? row)?.value)];
+  const width = isRows(rows) ? (rows[0]?.length ?? 1) : 1;
+  const titles = isRows(rows) ? rows.length - result.cells.length / width : 0;
+  const title = r <= titles && isRows(rows) ? rows[r - 1]?.[c - 1] : undefined;
+  const text = typeof title === 'string' ? quoted(title) : result.cells[(r - 1 - titles) * width + c - 1];
+  return text === undefined ? undefined : { loc: parent.loc, text };
 }

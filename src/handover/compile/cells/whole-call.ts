@@ -1,4 +1,6 @@
 // A cell that is one call of ours, with all that the call spills.
+import { unfollowed } from '../arguments/expression';
+import { MOST_LISTED } from '../calls/block';
 import { digitsOf } from '../digits';
 import type { Card } from '../../../core/card';
 import { formOfCard } from '../../../plain/forms';
@@ -9,9 +11,9 @@ import { type FormulaNode, ownFunction } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
 import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
 import type { Conversion } from '../conversion';
-import { frozen } from '../frozen';
+import { frozen, whileSent } from '../frozen';
 import { LOOK_UPS } from '../lookups';
-import { cellOf, typed } from './cell-value';
+import { cellOf, fixedCell } from './cell-value';
 import { worked } from './nested-calls';
 
 /** The values that a call spills: which of them stand under its header, and where each goes. */
@@ -41,7 +43,7 @@ function spillOf(id: string, result: Known, at: string): SpilledCall {
 export function wholeCell(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
   const id = ownFunction(tree) ?? '';
   const result = conversion.source.result(sheet, at);
-  if (result === undefined || isFault(result)) return [faultyCell(conversion, sheet, at, formula, tree)];
+  if (result === undefined || isFault(result)) return faultyCells(conversion, sheet, at, formula, tree);
   const table = isRows(result) && id === 'JOINT.TABLE' ? jointCells(conversion, sheet, at, tree, result) : undefined;
   return (
     table ??
@@ -50,9 +52,11 @@ export function wholeCell(conversion: Conversion, sheet: string, at: string, for
   );
 }
 
-function faultyCell({ source, findings }: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell {
+function faultyCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
+  const { source, findings } = conversion;
   const id = ownFunction(tree) ?? '';
   const worth = source.value(sheet, at);
+  if (!isFault(worth) && worth !== undefined) return fixedCells(conversion, sheet, at, formula, tree, spillOf(id, worth, at));
   const answer = call(
     id,
     (tree.arguments ?? []).map(part => source.evaluate(part, sheet)),
@@ -61,7 +65,7 @@ function faultyCell({ source, findings }: Conversion, sheet: string, at: string,
     ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
     : `${id}: its inputs are not known here`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
-  return { at, role: 'result', value: cellOf(worth) ?? '', note: `value, not live: was ${typed(formula)}` };
+  return [fixedCell({ at, role: 'result', value: cellOf(worth) ?? '' }, formula)];
 }
 
 function liveCells(
@@ -87,7 +91,14 @@ function liveCells(
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
     const { unit, name } = columnOf(id, i % spill.width);
     if (made.live) conversion.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
-    return { at: spill.at(i), role: 'result', formula: `=${cell}`, value, ...digitsOf(value) };
+    return {
+      at: spill.at(i),
+      role: 'result',
+      formula: `=${cell}`,
+      value,
+      ...digitsOf(value),
+      ...(!made.live && { isFixed: true as const }),
+    };
   });
   return [...spill.header, ...cells];
 }
@@ -97,10 +108,22 @@ const NOT_FOLLOWED: Readonly<Record<string, string>> = {
   'JOINT.TABLE': 'inputs that are no plain range, a base and units in headings are not followed',
 };
 
-const whyFixed = (card: Card | undefined): string =>
-  card?.notLive ??
-  NOT_FOLLOWED[card?.id ?? ''] ??
-  (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? 'its inputs cannot be followed' : 'no plain formula');
+function whyFixed({ source }: Conversion, card: Card | undefined, tree: FormulaNode, sheet: string): string {
+  const name = unfollowed(tree, source, sheet);
+  if (name !== undefined) return `${name} is not followed`;
+  const most = (tree.arguments ?? []).reduce((count, part) => Math.max(count, countOf(source.evaluate(part, sheet))), 0);
+  if (card !== undefined && formOfCard(card.id) !== undefined && most > MOST_LISTED)
+    return `a list of ${most} cells is not followed, of ${MOST_LISTED} at most`;
+  return (
+    card?.notLive ??
+    NOT_FOLLOWED[card?.id ?? ''] ??
+    (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS)
+      ? 'its inputs cannot be followed'
+      : 'no plain formula')
+  );
+}
+
+const countOf = (value: Known): number => (isRows(value) ? value.length * (value[0]?.length ?? 0) : 1);
 
 function fixedCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode, spill: SpilledCall): PlanCell[] {
   const card = CARDS.get(ownFunction(tree) ?? '');
@@ -108,7 +131,7 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
     sheet,
     at,
     what: 'value, not live',
-    words: `${card?.id ?? ''}: ${whyFixed(card)}`,
+    words: `${card?.id ?? ''}: ${whyFixed(conversion, card, tree, sheet)}`,
     values: spill.values.length,
   });
   const formulaOf = frozen(conversion, card, tree, sheet, at);
@@ -117,7 +140,7 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
     const shown = formulaOf(value);
     return { at: spill.at(i), role: 'result', value, ...digitsOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
   });
-  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? { ...cell, note: `value, not live: was ${typed(formula)}` } : cell));
+  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? fixedCell(cell, formula) : { ...cell, isFixed: true }));
 }
 
 function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
@@ -138,14 +161,32 @@ function jointCells(
   const { row, column } = cellPosition(at);
   let live = 0;
   let fixed = 0;
+  const without = new Map<number, string[]>();
+  const untrue = new Map<number, string[]>();
   const cells = rows.flatMap((line, r) =>
     line.map((_, c): PlanCell => {
       const place = address(row + r, column + c);
+      const sent = table.sentIf(r);
+      if (sent !== undefined) {
+        untrue.set(row + r + 1, ['all as sent']);
+        fixed += 1;
+        const shown = cellOf(line[c] as Known) ?? '';
+        const kept = whileSent(sent, shown);
+        return {
+          at: place,
+          role: 'result',
+          value: shown,
+          isFixed: true,
+          ...digitsOf(shown),
+          ...(kept === undefined ? {} : { formula: `=${kept}` }),
+        };
+      }
       const { name, formula, value, unit, lower, upper } = table.cell(r, c);
       if (r === 0) return { at: place, role: 'header', value };
       if (formula === undefined) {
         fixed += 1;
-        return { at: place, role: 'result', value: typeof value === 'string' ? cellText(value) : value };
+        without.set(row + r + 1, [...(without.get(row + r + 1) ?? []), name]);
+        return { at: place, role: 'result', isFixed: true, value: typeof value === 'string' ? cellText(value) : value };
       }
       live += 1;
       conversion.results.push({
@@ -166,8 +207,17 @@ function jointCells(
       sheet,
       at,
       what: 'value, not live',
-      words: 'JOINT.TABLE: outputs without a value for these inputs',
+      words: `JOINT.TABLE: outputs without a value for these inputs: ${namedRows(new Map([...without, ...untrue]))}`,
       values: fixed,
     });
   return cells;
+}
+
+/** So many rows are named; the rest is counted. */
+const MOST_ROWS = 8;
+
+function namedRows(outputs: ReadonlyMap<number, readonly string[]>): string {
+  const named = [...outputs].slice(0, MOST_ROWS).map(([row, names]) => `row ${row} (${names.join(', ')})`);
+  const left = outputs.size - named.length;
+  return `${named.join('; ')}${left > 0 ? `; and ${left} more rows` : ''}`;
 }

@@ -43,4 +43,6 @@ export interface JointTable {
   readonly sheet: string;
   /** Row r, column c of the spilled table; row 0 is its header. */
   cell(r: number, c: number): TableCell;
+  /** Cell that says whether the inputs of a row without formulas are as they were sent. */
+  sentIf(r: number): string | undefined;
 }

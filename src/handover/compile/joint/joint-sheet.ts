@@ -1,52 +1,57 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
 import { stateOf } from '../../../joint/verdict';
 import { stepDigits } from '../digits';
-import { type State, WORST_FIRST } from '../../../core/check/check';
 import type { Cell } from '../../../core/kinds';
 import { section, type Section } from '../../../figure/section';
-import { isVerdict, type Output } from '../../../joint/outputs';
+import { isVerdict } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
-import { askedColumns, askedOutputs, labelCell, variantBlock } from '../../../joint/table';
-import { type Header } from '../../../joint/headings';
-import { address, columnName, fixedCell } from '../../../sheet/addresses';
-import { areaOf, type FormulaNode } from '../../../sheet/formula';
+import { askedColumns, labelCell, variantBlock } from '../../../joint/table';
+import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';
+import { areaOf } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import { JointRow } from './joint-row';
+import { isInUnits, oneVariant } from './one-variant';
+import type { WriteCell } from './row-input';
+import type { JudgedRow } from './row-margin';
 import { variantInputs, orNothing } from './variant-inputs';
 import { ruleState } from './joint-verdict';
 import { NONE } from './row-refs';
 import { putVerdict } from './row-verdict';
+import { worthDrawing } from './worth-drawing';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
 import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
-import { type SheetPlace, type VariantCells, keyOf } from './variant-cells';
+import { type CallCell, type SheetPlace, type WantedVariant, keyOf } from './variant-cells';
+import { isGiven, ValueCalls } from './value-calls';
 import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
 /** Width of a figure on its sheet. */
 const FIGURE_PX = 700;
 
-interface CallCell {
-  readonly sheet: string;
-  readonly at: string;
-  readonly node: FormulaNode;
-}
-
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
   private readonly drawn = new Map<string, JointFigure>();
   private left = 0;
+  private readonly valueCalls: ValueCalls;
+  private readonly ofNames = new Map<string, WrittenVariants>();
 
-  /** @param mostFigures so many variants are drawn. */
+  /**
+   * @param mostFigures so many variants are drawn.
+   * @param untrue rows that stay values: `Variants_1!7`.
+   */
   constructor(
     private readonly context: Omit<ConversionContext, 'inner' | 'steps'>,
     private readonly names: SheetNames,
     private readonly mostFigures: number,
-  ) {}
+    private readonly untrue: ReadonlySet<string>,
+  ) {
+    this.valueCalls = new ValueCalls(context.source);
+  }
 
   figures(): Figures {
     return { shown: [...this.drawn.values()], left: this.left };
@@ -76,58 +81,66 @@ export class JointSheets {
       });
       const label = (v: number, column: number): Cell => labelCell(rows[1 + v]?.[column]);
       const [firstLabel] = header.labels;
-      const given = variants.map((_, v): VariantCells => {
+      const from = `${sheet} ${at}`;
+      const given = variants.map((variant, v): WantedVariant => {
         const beside = labelBeside(source, inputs.sheet, address(inputs.top + 1 + v, inputs.left));
         return {
           names,
+          variant,
+          outputs,
+          judgedWith: outputs,
+          from,
           label: firstLabel === undefined ? (beside ?? v + 1) : label(v, firstLabel.column),
           at: i => place(v, header.columns[i] ?? 0),
         };
       });
-      const written = this.write(`${sheet} ${at}`, variants, outputs, given);
+      const written = this.write(given, from);
       const cell = (r: number, c: number): TableCell => {
         const column = columns[c];
-        if (column === undefined || typeof column === 'string')
-          return tableCell(written, r, columns.slice(0, c).filter(before => typeof before === 'string').length, NO_VALUE);
+        if (column === undefined || typeof column === 'string') return tableCell(written, r, column ?? '', NO_VALUE);
         const value = r === 0 ? column.heading : label(r - 1, column.column);
         const from = place(r - 1, column.column);
         const formula = r === 0 || rows[r]?.[column.column] !== value ? {} : { formula: fixedCell(from.sheet, from.row, from.column) };
         return { name: column.heading, value, unit: '', ...formula };
       };
-      return { sheet: written.sheet, cell };
+      return { sheet: written.sheet, cell, sentIf: r => written.fixedRows.get(r - 1) };
     });
   }
 
-  /** One output of a variant whose names and values stand in two lists. */
-  value({ sheet, at, node }: CallCell): TableCell | undefined {
-    const { source } = this.context;
-    const [namesNode = null, valuesNode = null, outputNode = null, baseNode] = node.arguments ?? [];
-    const [names, values] = [namesNode, valuesNode].map(one => (one === null ? undefined : areaOf(one, sheet)));
-    const [titles, cells] = [names, values].map(area => (area === undefined ? undefined : source.area(area)?.flat()));
-    const asked = source.evaluate(outputNode, sheet);
-    if (values === undefined || titles === undefined || cells === undefined || asked === undefined || isGiven(baseNode)) return undefined;
-    const written = orNothing(() => {
-      const block = variantBlock([titles, cells]);
-      if (isInUnits(block.header)) return undefined;
-      const isColumn = values.bottom > values.top;
-      const given: VariantCells = {
-        names: block.names,
-        label: labelBeside(source, sheet, at) ?? 1,
-        at: i => {
-          const place = block.header.columns[i] ?? 0;
-          return { sheet: values.sheet, row: values.top + (isColumn ? place : 0), column: values.left + (isColumn ? 0 : place) };
-        },
-      };
-      return this.write(`${sheet} ${at}`, block.variants, askedOutputs(isRows(asked) ? asked : [[asked]]), [given]);
-    });
-    const isAsked = unchanged(this.context, { node: outputNode, sheet });
-    const cell = written === undefined || isAsked === undefined ? undefined : tableCell(written, 1, 0, NONE);
-    return cell?.formula === undefined || isAsked === undefined || isAsked.length === 0
+  /** One output of a variant whose names and values stand in two lists; all variants of one list of names stand on one sheet. */
+  value(call: CallCell): TableCell | undefined {
+    const found = this.valueCalls.of(call);
+    if (found === undefined) return undefined;
+    const { key, rows, v, output } = found;
+    const written = this.ofNames.get(key) ?? this.write(rows, rows.length > 1 ? `${rows[0]?.from} and others` : `${rows[0]?.from}`);
+    this.ofNames.set(key, written);
+    if (written.fixedRows.has(v)) return undefined;
+    const isAsked = unchanged(this.context, { node: call.node.arguments?.[2] ?? null, sheet: call.sheet });
+    if (isAsked === undefined) return undefined;
+    const cell = named(written, v, output, NONE);
+    return cell.formula === undefined || isAsked.length === 0
       ? cell
       : { ...cell, formula: `IF(${allOf(isAsked)},${cell.formula},${NONE})` };
   }
 
-  private write(from: string, variants: readonly Variant[], outputs: readonly Output[], given: readonly VariantCells[]): WrittenVariants {
+  /** One variant with its rules, and what `more` writes behind them. */
+  check({ sheet, at, node }: CallCell, more: (row: JudgedRow, put: WriteCell) => void): WrittenVariants | undefined {
+    const { source } = this.context;
+    const [inputsNode = null, baseNode] = node.arguments ?? [];
+    const inputs = inputsNode === null ? undefined : areaOf(inputsNode, sheet);
+    const rows = inputs === undefined ? undefined : source.area(inputs);
+    if (inputs === undefined || rows === undefined || isGiven(baseNode)) return undefined;
+    const from = `${sheet} ${at}`;
+    const one = orNothing(() => oneVariant(inputs, rows, labelBeside(source, sheet, at) ?? from));
+    return one && this.write([{ ...one.cells, variant: one.variant, outputs: [], judgedWith: [], from }], from, more);
+  }
+
+  private write(
+    given: readonly WantedVariant[],
+    from: string,
+    more: (row: JudgedRow, put: WriteCell) => void = () => undefined,
+  ): WrittenVariants {
+    const variants = given.map(({ variant }) => variant);
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
     const cells: PlanCell[] = [
@@ -146,12 +159,15 @@ export class JointSheets {
       return c;
     };
     const values = new Map<string, Cell>();
-    const drawn = this.toDraw(variants, given);
+    const isLive = (v: number): boolean => !this.untrue.has(`${name}!${FIRST + v + 1}`);
+    const fixedRows = new Map<number, string>();
+    const drawn = this.toDraw(variants, given, isLive);
     const judged = RULES.filter(rule => variants.some(variant => variant.finding(rule) !== undefined));
     const drawings: (Section & { readonly v: number })[] = [];
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
-      const mine = given[v] as VariantCells;
+      const mine = given[v] as WantedVariant;
+      const { outputs } = mine;
       cells.push({ at: address(r, 0), role: 'label', value: mine.label });
       const put = (
         title: string,
@@ -172,11 +188,17 @@ export class JointSheets {
         return `$${columnName(c)}${r + 1}`;
       };
       const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
+      if (!isLive(v)) {
+        fixedRows.set(v, `${sheetPrefix(name)}${row.guards.unchanged()}`);
+        return true;
+      }
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
       const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
       for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
-      putVerdict({ row, variant, outputs, states, r, judged }, put, column);
+      const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, r, judged };
+      putVerdict(all, put, column);
+      more(all, put);
       if (figure !== undefined) drawings.push({ v, ...figure });
       return row.guards.hasFixed();
     });
@@ -187,14 +209,14 @@ export class JointSheets {
       cells,
       print: { landscape: true, repeatRows: FIRST },
     });
-    const written: WrittenVariants = { sheet: name, variants, outputs, heads, values, holding };
+    const written: WrittenVariants = { sheet: name, variants, heads, values, holding, fixedRows };
     for (const { v, legend, ...drawing } of drawings) {
-      const { label } = given[v] as VariantCells;
+      const { label, from: call } = given[v] as WantedVariant;
       const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
-      this.drawn.set(keyOf(given[v] as VariantCells), {
+      this.drawn.set(keyOf(given[v] as WantedVariant), {
         ...drawing,
         label: typeof label === 'number' ? `variant ${label}` : String(label),
-        from,
+        from: call,
         state: at('state'),
         reason: at('reason'),
         legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })),
@@ -204,25 +226,13 @@ export class JointSheets {
   }
 
   /** Which variants get a figure: each once, however often it is asked for. */
-  private toDraw(variants: readonly Variant[], given: readonly VariantCells[]): ReadonlySet<number> {
+  private toDraw(variants: readonly Variant[], given: readonly WantedVariant[], isLive: (v: number) => boolean): ReadonlySet<number> {
     if (this.mostFigures === 0) return new Set();
     const undrawn = variants.flatMap((variant, v) =>
-      this.drawn.has(keyOf(given[v] as VariantCells)) ? [] : [{ v, state: stateOf(variant) }],
+      !isLive(v) || this.drawn.has(keyOf(given[v] as WantedVariant)) ? [] : [{ v, state: stateOf(variant) }],
     );
     const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
     this.left += undrawn.length - chosen.length;
     return new Set(chosen.map(({ v }) => v));
   }
-}
-
-const isGiven = (node: FormulaNode | null | undefined): boolean => node !== null && node !== undefined;
-
-/** Bare numbers under such a heading are no numbers of the joint. */
-const isInUnits = ({ headings }: Header): boolean => headings.some(({ unit }) => unit !== undefined);
-
-/** The best of many, in the order of the sheet: what fails is not what will be tooled. */
-function worthDrawing<T extends { readonly state: State }>(variants: readonly T[], most: number): readonly T[] {
-  const ranked = [...variants].sort((a, b) => WORST_FIRST.indexOf(b.state) - WORST_FIRST.indexOf(a.state));
-  const chosen = new Set(ranked.slice(0, Math.max(0, most)));
-  return variants.filter(variant => chosen.has(variant));
 }

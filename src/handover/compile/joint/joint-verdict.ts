@@ -13,6 +13,11 @@ export interface RuleState {
   /** Formulas. */
   readonly value: string | undefined;
   readonly limit: string | undefined;
+  /** Its bounds; undefined where it has no formula. */
+  readonly fail?: readonly WrittenBound[];
+  readonly review?: readonly WrittenBound[];
+  /** What CHECK.JOINT shows of it, as formulas: the size of the bound that is broken, or of that which is shown where none is. */
+  readonly shown?: (of: 'size' | 'limit') => string | undefined;
   /** How far it is from its fail limit, by the cell with d. */
   readonly room?: (nominal: string) => string;
 }
@@ -65,24 +70,44 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
     ),
     value: shown(({ size }) => size) ?? value,
     limit: shown(({ limit }) => limit),
+    fail,
+    review,
+    shown: key => shownInFull(fail, review, rule.reviewWhere === undefined ? undefined : row.cellOf(rule.reviewWhere.condition), key),
     ...(fail.length > 0 && { room: (nominal: string) => leastRoom(fail, nominal) }),
   };
 }
 
-interface WrittenBound {
+export interface WrittenBound {
+  readonly bound: Bound;
   readonly side: Bound['side'];
   readonly size: string;
   readonly limit: string;
 }
 
-const writtenBound = (row: JointRow, { side, limit, of }: Bound, value: string): WrittenBound => ({
-  side,
-  size: of === undefined ? value : (row.cellOf(of) ?? NONE),
-  limit: typeof limit === 'number' ? String(limit) : (row.cellOf(limit) ?? NONE),
+const writtenBound = (row: JointRow, bound: Bound, value: string): WrittenBound => ({
+  bound,
+  side: bound.side,
+  size: bound.of === undefined ? value : (row.cellOf(bound.of) ?? NONE),
+  limit: typeof bound.limit === 'number' ? String(bound.limit) : (row.cellOf(bound.limit) ?? NONE),
 });
 
+/** The first bound that is broken; where none is, that of the state which the rule then has. */
+function shownInFull(
+  fail: readonly WrittenBound[],
+  review: readonly WrittenBound[],
+  isReviewed: string | undefined,
+  key: 'size' | 'limit',
+): string | undefined {
+  const [passing, reviewing] = [fail[0] ?? review[0], review[0] ?? fail[0]];
+  if (passing === undefined || reviewing === undefined) return undefined;
+  const all = [...fail, ...review];
+  if (all.every(bound => bound[key] === passing[key])) return passing[key];
+  const whole = isReviewed === undefined ? passing[key] : `IF(${isReviewed},${reviewing[key]},${passing[key]})`;
+  return all.reduceRight((otherwise, bound) => ifBroken([bound], bound[key], otherwise), whole);
+}
+
 /** Several bounds of which each may break the rule. */
-function ifBroken(bounds: readonly WrittenBound[], then: string, otherwise: string): string {
+export function ifBroken(bounds: readonly WrittenBound[], then: string, otherwise: string): string {
   if (bounds.length === 0) return otherwise;
   const broken = bounds.map(({ side, size, limit }) => BROKEN[side](size, limit));
   return `IF(${broken.length === 1 ? broken[0] : `OR(${broken.join(',')})`},${then},${otherwise})`;

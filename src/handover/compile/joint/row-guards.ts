@@ -11,6 +11,7 @@ export class RowGuards {
   /** What only its verdict does not follow: rules that were left out. */
   private readonly fixedOfVerdict = new Set<string>();
   private readonly sent = new Map<string, string>();
+  private ofVerdict: { readonly cell: string | undefined } | undefined;
 
   constructor(
     private readonly given: ReadonlyMap<string, RowInput>,
@@ -31,6 +32,11 @@ export class RowGuards {
 
   /** Cell that says whether the verdict is about these inputs. Undefined where it follows all. */
   cellOfVerdict(): string | undefined {
+    this.ofVerdict ??= { cell: this.putOfVerdict() };
+    return this.ofVerdict.cell;
+  }
+
+  private putOfVerdict(): string | undefined {
     const cell = this.cell();
     if (this.fixedOfVerdict.size === 0) return cell;
     const conditions = [...(cell === undefined ? [] : [cell]), ...this.fixedOfVerdict];

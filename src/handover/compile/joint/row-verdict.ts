@@ -3,15 +3,16 @@ import type { State } from '../../../core/check/check';
 import type { Finding } from '../../../joint/graph';
 import { OUTPUTS, type VerdictName } from '../../../joint/outputs';
 import { missing, stateOf, verdict } from '../../../joint/verdict';
-import { allOf } from '../inputs';
+import { allOf, CHANGED } from '../inputs';
 import { countFormula, verdictFormulas } from './joint-verdict';
 import { lackingCell } from './row-lacking';
 import type { WriteCell } from './row-input';
 import { type JudgedRow, putMargin } from './row-margin';
+import { putReasons } from './row-reasons';
 import { NO_VALUE } from './written-variants';
 
 /** Verdicts that no formula follows. */
-const NOT_LIVE: readonly VerdictName[] = ['reasons', 'remedy'];
+const NOT_LIVE: readonly VerdictName[] = ['remedy'];
 
 const COUNTS: readonly (readonly [VerdictName, State])[] = [
   ['fails', 'fail'],
@@ -24,8 +25,8 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
   // what has no formula is kept as it was sent, and shown while nothing has changed
   for (const name of NOT_LIVE.filter(one => asked(one))) {
     const value = verdict(variant, name, outputs);
-    const kept = put(`${name}, as sent`, 'value, not live', undefined, value);
-    put(name, 'value, not live', `IF(${row.guards.unchanged()},${kept},${NO_VALUE})`, value);
+    const kept = put(`${name}, as of sending`, 'searched for when this copy was made', undefined, value);
+    put(name, 'while no input has changed', `IF(${row.guards.unchanged()},${kept},${CHANGED})`, value);
   }
   const lacking = lackingCell(row, 'asked, without a value', outputs, put);
   const anyLacking = asked('all computed') ? lackingCell(row, 'outputs without a value', OUTPUTS, put) : undefined;
@@ -45,6 +46,7 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
   put('rule', 'what is wrong with the first rule of that state', formulas.rule(stateCell), what, 'result');
   put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
   put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
+  if (asked('reasons')) putReasons(of, holds, put, column);
   if (asked('margin', 'margin rule')) putMargin(of, whileWhole, put, column);
 }
 

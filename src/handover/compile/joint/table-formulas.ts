@@ -50,6 +50,23 @@ export class TableFormulas {
     band: (table, key, size) => this.data.band(table, key, size),
   };
 
+  /** The row of a table in a column of its own, for all that is read there. */
+  private readonly inRows: Reader = {
+    ...this.reader,
+    lookup: (table, key, row, name) => {
+      const number = 1 + table.rows.findIndex(([one]) => one === name);
+      if (table.rows.length === 1 || number === 0) return this.data.lookup(table, key, row);
+      const title = `row in ${table.standard}, ${table.subject}`;
+      const known = this.rows.get(title);
+      if (known !== undefined && known.row !== row) return this.data.lookup(table, key, row);
+      const words = `where the size stands in the table on ${this.data.name}`;
+      const cell = known?.cell ?? this.put(title, words, this.data.rowOf(table, row), number);
+      this.rows.set(title, { row, cell });
+      return this.data.inRow(table, key, cell);
+    },
+  };
+  private readonly rows = new Map<string, { readonly row: string; readonly cell: string }>();
+
   /** Out of the tables, by the words of a choice where they matter. */
   readings({ reads, args }: Made & { readonly by: 'readings' }): Ref | undefined {
     const values = args.map(arg => this.row.variant.arg(arg));
@@ -113,7 +130,7 @@ export class TableFormulas {
       here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
     );
     const read = (title: string, readings: readonly Reading[], worth: number): Ref =>
-      atom(this.put(title, `from the table on ${this.data.name}`, readingsRef(this.reader, readings).text, worth), worth);
+      atom(this.put(title, `from the table on ${this.data.name}`, readingsRef(this.inRows, readings).text, worth), worth);
     // what an own screw leaves out has no cell
     const column = (title: string, part: ScrewSize): Ref =>
       orNothing(() => read(`${title} (mm)`, SIZE_READINGS[part](screw.size), screw[part])) ?? atom(NONE);

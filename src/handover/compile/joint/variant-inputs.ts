@@ -1,14 +1,11 @@
-// The inputs of a variant as cells: what they accept, and texts with a unit that become numbers.
+// The inputs of a variant as cells: texts with a unit become numbers there.
 import type { Deviation } from '../../../core/read/deviation';
-import { limitWords } from '../../../core/read/limits';
 import { Refused } from '../../../core/refuse';
 import { unitOf } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
-import { INPUTS } from '../../../joint/inputs';
 import { address, fixedCell } from '../../../sheet/addresses';
-import type { Validation } from '../../../sheet/plan';
 import type { ConversionContext } from '../context';
-import { choicesOf, isQuantity } from '../inputs';
+import { isQuantity } from '../inputs';
 import type { RowInput } from './row-input';
 import type { VariantCells } from './variant-cells';
 
@@ -25,33 +22,9 @@ export function variantInputs(
       const { sheet, row, column } = spotOf(i);
       const at = address(row, column);
       const typed = context.source.value(sheet, at);
-      validate(context, sheet, at, name);
       return [name, { cell: fixedCell(sheet, row, column), typed: asNumber(context, sheet, at, name, typed, variant) ?? typed }];
     }),
   );
-}
-
-function validate(context: VariantContext, sheet: string, at: string, name: string): void {
-  const param = INPUTS.get(name)?.param;
-  if (param === undefined || context.source.cell(sheet, at)?.formula !== undefined) return;
-  const words = choicesOf(param);
-  const limits = limitWords(param.limits, param.kind.unit);
-  const shown = [
-    name,
-    param.kind.unit,
-    limits,
-    INPUTS.get(name)?.defaultWords === 'required' ? 'required' : `blank: ${INPUTS.get(name)?.defaultWords}`,
-  ]
-    .filter(word => word !== '')
-    .join(', ');
-  const isNumber = param.kind.unit !== '' || param.limits !== undefined;
-  const validation: Validation | undefined =
-    words.length > 0
-      ? { range: at, words: shown, list: context.data.choices(name, words) }
-      : isNumber
-        ? { range: at, words: shown, ...param.limits }
-        : undefined;
-  if (validation !== undefined) context.validations.set(`${sheet}!${at}`, validation);
 }
 
 function asNumber(context: VariantContext, sheet: string, at: string, name: string, typed: unknown, variant: Variant): number | undefined {

@@ -21,17 +21,17 @@ export const NO_VALUE = quoted('no value');
 export interface WrittenVariants {
   readonly sheet: string;
   readonly variants: readonly Variant[];
-  readonly outputs: readonly string[];
   readonly heads: ReadonlyMap<string, number>;
   /** By row and title. */
   readonly values: ReadonlyMap<string, Cell>;
   /** Rows with inputs that are not followed. */
   readonly holding: readonly boolean[];
+  /** Variants without formulas, each with the cell that says whether its inputs are as they were sent. */
+  readonly fixedRows: ReadonlyMap<number, string>;
 }
 
-/** Row r of the table, column c; row 0 is its header. `otherwise` stands where a number is none any more. */
-export function tableCell(written: WrittenVariants, r: number, c: number, otherwise: string): TableCell {
-  const name = written.outputs[c] ?? '';
+/** An output in row r of the table; row 0 is its header. `otherwise` stands where a number is none any more. */
+export function tableCell(written: WrittenVariants, r: number, name: string, otherwise: string): TableCell {
   return r === 0 ? { name, value: withUnit(name, unitOf(name)), unit: '' } : named(written, r - 1, name, otherwise);
 }
 

@@ -1,0 +1,64 @@
+// The hand-over copy of a workbook file: its package with the cells that change, and our sheets behind its own.
+import type { Carried, CarriedKind } from '../../package/carried';
+import { callsLeft } from '../../package/calls-left';
+import { edited, type EditedPackage, type PackageEdit } from '../../package/edit';
+import { type Elsewhere, elsewhereOf } from '../../package/elsewhere';
+import type { UserPackage } from '../../package/read';
+import type { WorkbookPlan } from '../../sheet/plan';
+import { callsOurs, fromFile } from '../../sheet/stored-formulas';
+import type { SourceWorkbook } from '../../sheet/workbook-values';
+import { ASKED_KINDS } from './carrying';
+import { changesOf } from './changes';
+import { handover, type Handover, type Making } from '../handover';
+import type { HandoverFinding } from '../read/finding';
+import type { TitleBlock } from '../pages/title-block';
+
+export interface Writing extends Making {
+  /** Our sheets as a workbook file of their own. */
+  readonly write: (plan: WorkbookPlan) => Promise<Pick<PackageEdit, 'own' | 'ownRows'>>;
+  /** Whether what the workbook carries unseen goes along; without it nothing does. */
+  readonly goesAlong?: (kind: CarriedKind) => boolean;
+}
+
+export interface WrittenCopy extends EditedPackage, Handover {
+  /** What the workbook carries and the sender sends. */
+  readonly goesAlong: readonly Carried[];
+}
+
+const MENTIONS = /ENCL/i;
+const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs(fromFile(formula));
+
+/** Calls of ours outside cells go with the rule, name or column formula that they stand in: no program without the add-in has them. */
+const takenOut = (found: readonly Elsewhere[]): ReadonlyMap<Elsewhere, 'out'> =>
+  new Map(found.filter(({ canGo }) => canGo).map(elsewhere => [elsewhere, 'out']));
+
+const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] => {
+  if (kind === 'placeholder') return [];
+  const called = fromFile(formula).replace(/ENCL\./gi, '');
+  const words = `${kind} ${at}: ${canGo ? 'taken out' : 'left as it is, without a value'}, since it calls ${called}`;
+  return [{ sheet: '', at: '', what: canGo ? 'changed' : 'error', words }];
+};
+
+/** @param source what stands in the cells of the file. */
+export async function copyOf(
+  file: UserPackage,
+  source: SourceWorkbook,
+  title: TitleBlock,
+  { write, goesAlong: isAsked = () => false, ...making }: Writing,
+): Promise<WrittenCopy> {
+  const elsewhere = elsewhereOf(file, isOurs);
+  const copy = handover(source, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') });
+  const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
+  const own = await write({ ...copy.plan, sheets: ours });
+  const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
+  const drop = file.carries.filter(({ kind }) => asked.has(kind));
+  const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop });
+  const isKnown = new Set(elsewhere.filter(({ canGo }) => !canGo).map(({ part }) => part));
+  const left = callsLeft(written.bytes, isOurs, MENTIONS).find(({ part }) => !isKnown.has(part));
+  if (left !== undefined) throw new Error(`${left.part}: a call of the add-in is left: ${left.text.slice(0, 120)}`);
+  return {
+    ...copy,
+    ...written,
+    goesAlong: file.carries.filter(({ kind }) => !asked.has(kind)),
+  };
+}

@@ -1,0 +1,67 @@
+// Of long sheets, the rows that the writing library need not see: they are written as text, and look like rows that it writes.
+import { callsOurs, inFile } from '../../sheet/stored-formulas';
+import type { PlacedCell } from './layout';
+import { formulaText, isErrorCode, plainText, UnwritablePlan } from './text';
+import { isOneCell } from '../../sheet/addresses';
+import type { OwnCell, OwnRow } from '../../package/own-rows';
+
+export interface SplitSheet {
+  /** Rows that the library writes, counted from 0. */
+  readonly kept: ReadonlySet<number>;
+  readonly rows: readonly OwnRow[];
+}
+
+/** Nothing of it lies outside its cell, and nothing but its value and formula in it. */
+const isPlain = ({ cell, area, band }: PlacedCell): boolean =>
+  cell.note === undefined &&
+  cell.array === undefined &&
+  isOneCell(area) &&
+  isOneCell(band) &&
+  (cell.formula === undefined || !callsOurs(cell.formula));
+
+function valueOf({ value, formula }: PlacedCell['cell'], where: string): OwnCell['value'] {
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new UnwritablePlan(`${where}: ${value} is no value of a cell`);
+  if (typeof value !== 'string') return value;
+  if (formula === undefined) return value === '' ? undefined : plainText(value, where);
+  return isErrorCode(value) ? { error: value } : plainText(value, where);
+}
+
+function ownCell({ cell, place }: PlacedCell, like: string, where: string): OwnCell {
+  return {
+    column: place.column,
+    like,
+    value: valueOf(cell, where),
+    formula: cell.formula === undefined ? 'none' : { text: inFile(formulaText(cell.formula, where)) },
+  };
+}
+
+/** `looksOf` is the same for two cells that look the same. */
+export function split(
+  sheet: string,
+  cells: readonly PlacedCell[],
+  heightsPt: ReadonlyMap<number, number>,
+  looksOf: (cell: PlacedCell) => string,
+): SplitSheet {
+  const kept = new Set([0]);
+  const byRow = new Map<number, PlacedCell[]>();
+  for (const one of cells) {
+    const row = byRow.get(one.place.row);
+    if (row === undefined) byRow.set(one.place.row, [one]);
+    else row.push(one);
+    if (!isPlain(one)) for (let r = one.band.top; r <= one.band.bottom; r++) kept.add(r);
+  }
+  const samples = new Map<string, string>();
+  const rows: OwnRow[] = [];
+  for (const [row, all] of [...byRow].sort(([a], [b]) => a - b)) {
+    const likes = all.map(one => samples.get(looksOf(one)));
+    if (kept.has(row) || likes.includes(undefined)) {
+      kept.add(row);
+      for (const one of all) if (isPlain(one)) samples.set(looksOf(one), samples.get(looksOf(one)) ?? one.cell.at);
+      continue;
+    }
+    const heightPt = heightsPt.get(row);
+    const own = all.map((one, i) => ownCell(one, likes[i] ?? '', `${sheet}!${one.cell.at}`));
+    rows.push({ row, ...(heightPt !== undefined && { heightPt }), cells: own.sort((a, b) => a.column - b.column) });
+  }
+  return { kept, rows };
+}
