@@ -11,9 +11,8 @@ import { isRows, type Known } from '../../../sheet/workbook-values';
 import type { Argument } from '../arguments/argument';
 import { unfollowed } from '../arguments/expression';
 import type { ConversionContext } from '../context';
-import { allOf } from '../inputs';
 import { LOOK_UPS } from '../lookups';
-import { boundForm, boundLookUp } from './call-formulas';
+import { boundForm, boundLookUp, inLimits } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
 import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
 import { type Placed, STAND_IN, StepBlock } from '../step-block';
@@ -55,15 +54,7 @@ export function block({ steps, ...around }: BlockContext, site: CallSite): CallB
       : answer.value
     : [[answer.value]];
   const conditions = [...new Set(written.bound.flatMap(b => b.conditions).concat(written.related))];
-  const ok =
-    conditions.length === 0
-      ? undefined
-      : context.steps.row({
-          label: 'inputs in limits',
-          formula: allOf(conditions),
-          value: true,
-          words: 'limits of the function; blank or text is not in limits',
-        });
+  const ok = inLimits(context, conditions);
   const width = body[0]?.length ?? 1;
   const cells = body.flat().map((value, i) => {
     const result = written.results[i];

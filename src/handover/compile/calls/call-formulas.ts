@@ -1,4 +1,5 @@
 // The formulas of a call on its bound arguments: out of its plain form, or as a look-up on the Data sheet.
+import { allOf } from '../inputs';
 import { type Card, NOTHING_READ, type Param } from '../../../core/card';
 import { isBlank } from '../../../core/read/cells';
 import type { Size } from '../../../core/screw/size';
@@ -186,3 +187,14 @@ export function boundLookUp(
     words: [`from the table on ${context.data.name}`],
   };
 }
+
+/** The step that says whether all conditions of a call hold; undefined where there are none. */
+export const inLimits = ({ steps }: Pick<ConversionContext, 'steps'>, conditions: readonly string[]): string | undefined =>
+  conditions.length === 0
+    ? undefined
+    : steps.row({
+        label: 'inputs in limits',
+        formula: allOf(conditions),
+        value: true,
+        words: 'limits of the function; blank or text is not in limits',
+      });

@@ -9,13 +9,12 @@ import { isRows, type Known } from '../../../../sheet/workbook-values';
 import type { Argument, BoundArgument } from '../../arguments/argument';
 import { unfollowed } from '../../arguments/expression';
 import type { ConversionContext } from '../../context';
-import { allOf } from '../../inputs';
 import { blockTitle } from '../../labels';
 import { relations } from '../../relations';
 import { STAND_IN, StepBlock } from '../../step-block';
 import type { Steps } from '../../steps';
 import { MOST_LISTED } from '../block';
-import { boundArguments } from '../call-formulas';
+import { boundArguments, inLimits } from '../call-formulas';
 import type { CallBlock, CallSite } from '../call-site';
 
 export interface TableSite {
@@ -89,15 +88,7 @@ export function boundTable(
   if (bound === undefined) return undefined;
   const refs = bound.map(({ ref }) => ref);
   const conditions = [...new Set([...fixed, ...bound.flatMap(one => one.conditions), ...relations(card, refs)])];
-  const ok =
-    conditions.length === 0
-      ? undefined
-      : context.steps.row({
-          label: 'inputs in limits',
-          formula: allOf(conditions),
-          value: true,
-          words: 'limits of the function; blank or text is not in limits',
-        });
+  const ok = inLimits(context, conditions);
   return {
     refs,
     live: bound.some(({ live }) => live),
