@@ -25,6 +25,8 @@ const FORMULAS: readonly (readonly [formula: string, expected: number | string |
   ['D4^D1', D4 ** D1],
   ['-(D1^2)', -(D1 ** 2)],
   ['D5&" fit"', 'fine fit'],
+  ['TRUE()', true],
+  ['FALSE()', false],
   ['D1=D2', false],
   ['D1<>D2', true],
   ['D1<D2', true],

@@ -20,6 +20,7 @@ const FOLLOWED: readonly (readonly [string, number, number])[] = [
   ['INDEX(B1:B3,MATCH(D1,A1:A3,0))', 2.9, 3.1],
   ['XLOOKUP(D1,A1:A3,B1:B3)', 2.9, 3.1],
   ['_xlfn.XLOOKUP(D1,A1:A3,B1:B3,9)', 2.9, 3.1],
+  ['XLOOKUP(B1,B1:C1,B2:C2)', 2.9, 3.1],
   ['AVERAGE(B1:B3)', 2.9, 8.9 / 3],
   ['MEDIAN(B1:B3)', 2.9, 3.1],
   ['SQRT(B2+1.1)', 2, Math.sqrt(4.2)],

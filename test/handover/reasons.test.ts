@@ -16,7 +16,7 @@ const rows = fc.sample(fc.tuple(fc.tuple(...JOINT.map(([, of]) => of)), fc.tuple
   numRuns: ROWS,
 });
 const names = JOINT.map(([name]) => name);
-const OUTPUTS = ['reasons', 'remedy', 'state'];
+const OUTPUTS = ['reasons', 'remedy', 'state', 'margin rule'];
 const answer = (variants: readonly (readonly Cell[])[]): Cell[][] => {
   const given = call('JOINT.TABLE', [[names, ...variants], [OUTPUTS]]);
   if (!given.ok || !Array.isArray(given.value)) throw new Error('refused');
@@ -25,11 +25,22 @@ const answer = (variants: readonly (readonly Cell[])[]): Cell[][] => {
 
 const source = new Map<string, SourceCell>();
 [names, ...rows.map(([base]) => base)].forEach((row, r) => row.forEach((value, c) => source.set(address(r, c), { value })));
-source.set('R1', { value: null, formula: `=ENCL.JOINT.TABLE(A1:${address(ROWS, names.length - 1)},{"reasons","remedy","state"})` });
+source.set('R1', {
+  value: null,
+  formula: `=ENCL.JOINT.TABLE(A1:${address(ROWS, names.length - 1)},${JSON.stringify(OUTPUTS).replace('[', '{').replace(']', '}')})`,
+});
 const copy = convert({ name: 'Mine', sheets: [{ name: 'S', cells: source }] });
 const sheets = [...copy.sheets, copy.data.plan()];
 
 test('all of it is live', () => expect(copy.findings.map(({ what }) => what)).toEqual(['live']));
+
+test('what is taken from a row is taken by row and column, as every program does', () => {
+  const taken = sheets.flatMap(({ cells }) =>
+    cells.flatMap(({ formula = '' }) => [...formula.matchAll(/INDEX\(\$?[A-Z]+\$?(\d+):\$?[A-Z]+\$?\1,(1,)?/g)]),
+  );
+  expect(taken.length).toBeGreaterThan(5 * ROWS);
+  expect(taken.filter(([, , row]) => row === undefined)).toEqual([]);
+});
 
 test('as sent', () => {
   const { values, unknown } = workedOut(sheets, 'S');

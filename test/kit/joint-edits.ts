@@ -415,5 +415,5 @@ function failsAlike(actual: string, must: string): boolean {
 function saysSo(output: string, actual: Cell | undefined, must: Cell | undefined): boolean {
   if (output === 'state') return actual === 'not checked';
   if (output === 'reasons') return actual === 'no value' || failsAlike(String(actual), String(must));
-  return typeof actual === 'string' && !FORCES.includes(actual) && !isRule(actual);
+  return typeof actual === 'string' && !actual.startsWith('#') && !FORCES.includes(actual) && !isRule(actual);
 }

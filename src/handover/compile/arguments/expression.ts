@@ -53,7 +53,15 @@ export function expression(context: Pick<ConversionContext, 'source' | 'inner'>,
   if (spilled !== undefined) return spilled;
   const textOf = (part: FormulaNode): string => expression(context, { node: part, formula, sheet, preceding: new Map() });
   const name = calledName(node);
-  if (name === 'XLOOKUP') return indexed((node.arguments ?? []).map(part => (part === null ? undefined : textOf(part))));
+  if (name === 'XLOOKUP') {
+    const results = node.arguments?.[2] ?? null;
+    const from = results === null ? undefined : areaOf(results, sheet);
+    const isRow = from !== undefined && from.top === from.bottom;
+    return indexed(
+      (node.arguments ?? []).map(part => (part === null ? undefined : textOf(part))),
+      isRow,
+    );
+  }
   const parts = partsIn(node).filter(part => part !== null);
   const called = node.callee?.name;
   return rewritten(formula, node.loc, [
@@ -65,9 +73,10 @@ export function expression(context: Pick<ConversionContext, 'source' | 'inner'>,
 }
 
 /** XLOOKUP in the functions that every program has. */
-function indexed([value = '0', list = '', results = '', otherwise]: readonly (string | undefined)[]): string {
+function indexed([value = '0', list = '', results = '', otherwise]: readonly (string | undefined)[], isRow: boolean): string {
   const position = `MATCH(${value},${list},0)`;
-  const found = `INDEX(${results},${position})`;
+  // of a row some programs want the row's number too
+  const found = `INDEX(${results},${isRow ? '1,' : ''}${position})`;
   return otherwise === undefined ? found : `IF(ISNUMBER(${position}),${found},${otherwise})`;
 }
 

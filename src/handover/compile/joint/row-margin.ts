@@ -40,6 +40,6 @@ export function putMargin(
   const [all, heads] = [`$${from}${r + 1}:$${to}${r + 1}`, `$${from}$${HEAD + 1}:$${to}$${HEAD + 1}`];
   const some = (formula: string): string => whileWhole(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
   const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
-  const name = `MID(INDEX(${heads},MATCH(${least},${all},0)),${MARGIN.length + 1},99)`;
+  const name = `MID(INDEX(${heads},1,MATCH(${least},${all},0)),${MARGIN.length + 1},99)`;
   put('margin rule', 'the rule of that distance', some(name), verdict(variant, 'margin rule'), 'result');
 }

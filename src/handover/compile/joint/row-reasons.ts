@@ -46,7 +46,7 @@ export function putReasons(
     `$${columns[0] ?? 'A'}$${r + 1}:$${columns[columns.length - 1] ?? 'A'}$${r + 1}`;
   const [keys, texts] = [range(places), range(reasons)];
   const one = (i: number): string =>
-    `IF(COUNTIF(${keys},"<${NO_REASON}")<${i},"",${i === 1 ? '' : '"; "&'}INDEX(${texts},MATCH(SMALL(${keys},${i}),${keys},0)))`;
+    `IF(COUNTIF(${keys},"<${NO_REASON}")<${i},"",${i === 1 ? '' : '"; "&'}INDEX(${texts},1,MATCH(SMALL(${keys},${i}),${keys},0)))`;
   const all = Array.from({ length: MAX_REASONS }, (_, i) => one(i + 1)).join('&');
   const found = `IF(COUNTIF(${keys},"<${NO_REASON}")=0,"–",${all})`;
   put('reasons', 'worst first', holds === undefined ? found : `IF(${holds},${found},${NO_VALUE})`, verdict(variant, 'reasons'), 'result');
