@@ -105,7 +105,7 @@ function handedOver(
   const all = [...verified([cover], own, sheets).sheets, ...sheets, data.plan(), sources];
   const plan: WorkbookPlan = {
     name: `${cellText(title.part)}, hand-over`,
-    sheets: all.map(sheet => (own.has(sheet.name) ? { ...sheet, locked: 'all but inputs', print: { ...sheet.print, paper } } : sheet)),
+    sheets: all.map(sheet => (own.has(sheet.name) ? { ...sheet, isLocked: true, print: { ...sheet.print, paper } } : sheet)),
   };
   assertPlain(plan, own, copy.keptFormulas);
   return { plan, own: new Set([...own, data.name]), keptFormulas: copy.keptFormulas, converted: copy.converted, findings, live, asValues };

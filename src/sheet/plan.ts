@@ -73,8 +73,8 @@ export interface SheetPlan {
   /** Ranges in which a state word (pass, review, fail, not checked) gets its colour. */
   readonly stateRanges?: readonly string[];
   readonly validations?: readonly Validation[];
-  /** A guard against slips, without a password: formulas alone are locked, or all but the inputs. */
-  readonly locked?: 'formulas' | 'all but inputs';
+  /** A guard against slips, without a password: all but the inputs. */
+  readonly isLocked?: boolean;
   readonly print?: Print;
   readonly pictures?: readonly Picture[];
 }

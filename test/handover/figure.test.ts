@@ -159,7 +159,7 @@ it('prints every sheet of ours on the paper that is asked for, A4 without asking
 });
 
 it('locks all but inputs on our sheets', () => {
-  expect(demo.plan.sheets.map(({ name, locked }) => [name, locked])).toEqual(
-    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? undefined : 'all but inputs']),
+  expect(demo.plan.sheets.map(({ name, isLocked }) => [name, isLocked])).toEqual(
+    demo.plan.sheets.map(({ name }) => [name, demoWorkbook.sheets.some(sheet => sheet.name === name) ? undefined : true]),
   );
 });

@@ -257,19 +257,8 @@ describe('the file', () => {
         ...[0, 1, 2].map(col => read?.cells?.get(`0,${col}`)?.style?.protection?.locked),
       ];
     };
-    expect(await locked({ locked: 'formulas' })).toEqual([true, undefined, false, false, true]);
-    expect(await locked({ locked: 'all but inputs' })).toEqual([true, undefined, true, false, true]);
+    expect(await locked({ isLocked: true })).toEqual([true, undefined, true, false, true]);
     expect((await locked({})).slice(0, 2)).toEqual([undefined, undefined]);
-  });
-
-  it('leaves blank cells open where formulas alone are locked', async () => {
-    const xml = part(
-      await written(sheet([{ at: 'A1', role: 'text', value: 'x' }], { widths: [20], locked: 'formulas' })),
-      'xl/worksheets/sheet1.xml',
-    );
-    const [, style] = /<c r="M1" s="(\d+)"\/>/.exec(xml) ?? [];
-    expect(style).toBeDefined();
-    expect([...xml.matchAll(/<col style="(\d+)"/g)].map(([, index]) => index)).toEqual(Array.from({ length: 13 }, () => style));
   });
 
   it('leaves no few rows alone on a last page', async () => {

@@ -13,7 +13,7 @@ const front: SheetPlan = {
   name: 'Handover',
   widths: [30, 20, 12],
   frozenRows: 2,
-  locked: 'all but inputs',
+  isLocked: true,
   cells: [
     { at: 'A1', role: 'title', value: 'Hand-over' },
     { at: 'A2', role: 'header', value: 'name' },
@@ -42,7 +42,6 @@ const front: SheetPlan = {
 const data: SheetPlan = {
   name: 'Data',
   widths: [10],
-  locked: 'formulas',
   frozenRows: 1,
   cells: [
     { at: 'A1', role: 'heading', value: 'material' },

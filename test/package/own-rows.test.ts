@@ -46,12 +46,12 @@ const long: SheetPlan = {
   name: 'Steps',
   widths: [14, 10, 10, 10, 10, 10, 10, 10],
   frozenRows: 1,
-  locked: 'all but inputs',
+  isLocked: true,
   cells: tableCells(),
   merged: ['G60:H62'],
   stateRanges: [`D2:D${ROWS}`],
 };
-const PLAN: WorkbookPlan = { name: 'Long', sheets: [long, { ...long, name: 'Open', locked: 'formulas' }, ...OWN_PLAN.sheets] };
+const PLAN: WorkbookPlan = { name: 'Long', sheets: [long, { ...long, name: 'Open', isLocked: false }, ...OWN_PLAN.sheets] };
 const user = made({ rows: '<row r="1"><c r="A1"><v>2</v></c></row>' });
 const rowsOf = (file: FileParts, sheet: string): readonly Node[] => children(child(file.nodes(sheetPart(file, sheet)), 'sheetData'), 'row');
 

@@ -17,7 +17,7 @@ export interface PlacedCell {
 }
 
 /** What the plan does not name, in characters of the sheet font and in points. */
-export const PLAIN_WIDTH = 9;
+const PLAIN_WIDTH = 9;
 export const PLAIN_ROW_PT = 15;
 
 export const PT_PER_PX = 0.75;

@@ -30,12 +30,6 @@ const noClock: Repair = xml => xml.replace(/<dcterms:modified\b.*?<\/dcterms:mod
 
 const ownName: Repair = xml => xml.replace('<Application>hucre</Application>', '<Application>Bosswright</Application>');
 
-/** Blank cells look and open as the last cell of the first row, where the library gives columns no looks. */
-const openColumns: Repair = xml => {
-  const [, style] = /<row r="1"[^>]*>(?:(?!<\/row>).)*<c r="[A-Z]+1" s="(\d+)"\/><\/row>/s.exec(xml) ?? [];
-  return style === undefined ? xml : xml.replace(/<col /g, `<col style="${style}" `);
-};
-
 /** Index of the column or row in which a distance ends, and what is left of the distance there. */
 function reach(start: number, distancePx: number, sizePx: (index: number) => number): string {
   let index = start;
@@ -71,7 +65,7 @@ export function repaired(bytes: Uint8Array, sheets: readonly SheetPlan[]): Uint8
     ['docProps/app.xml', ownName],
   ]);
   sheets.forEach((plan, i) => {
-    repairs.set(`xl/worksheets/sheet${i + 1}.xml`, plan.locked === 'formulas' ? xml => openColumns(errorResults(xml)) : errorResults);
+    repairs.set(`xl/worksheets/sheet${i + 1}.xml`, errorResults);
     repairs.set(`xl/drawings/drawing${i + 1}.xml`, ownSize);
     repairs.set(`xl/drawings/vmlDrawing${i + 1}.vml`, noteSizes(plan));
   });

@@ -2,11 +2,11 @@
 import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import type { Cell } from '../../core/kinds';
 import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf } from '../../sheet/addresses';
-import type { PlanCell, SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
+import type { SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
 import type { PackageEdit } from '../../package/edit';
 import type { OwnRow } from '../../package/own-rows';
 import { callsOurs, inFile } from '../../sheet/stored-formulas';
-import { fileWidth, heightsPt, PLAIN_WIDTH, placed, type PlacedCell } from './layout';
+import { fileWidth, heightsPt, placed, type PlacedCell } from './layout';
 import { split } from './long';
 import { looks, sheetFont, stateRules } from './looks';
 import { printOf, repeated } from './print';
@@ -23,17 +23,14 @@ function valueOf(value: Cell | undefined, where: string): Cell | null {
   return typeof value === 'string' ? cellText(value, where) : value;
 }
 
-const isLocked = ({ role, formula }: PlanCell, locked: SheetPlan['locked']): boolean =>
-  locked === 'formulas' ? formula !== undefined : role !== 'input';
-
-function styleOf({ cell, wraps }: PlacedCell, isState: boolean, locked: SheetPlan['locked']): CellStyle {
+function styleOf({ cell, wraps }: PlacedCell, isState: boolean, isLocked = false): CellStyle {
   const isText = typeof cell.value === 'string';
   const isNumber = typeof cell.value === 'number' || (cell.role === 'result' && !isText);
   const horizontal = isState ? 'center' : cell.role === 'input' || isNumber ? 'right' : 'left';
   return {
     ...looks[cell.role],
     ...(cell.format !== undefined && { numFmt: cell.format }),
-    ...(locked !== undefined && { protection: { locked: isLocked(cell, locked) } }),
+    ...(isLocked && { protection: { locked: cell.role !== 'input' } }),
     alignment: { vertical: 'center', horizontal, ...(!isState && { indent: 1 }), ...(wraps && { wrapText: true }) },
   };
 }
@@ -83,16 +80,6 @@ function validationOf({ range, words, above, atLeast, below, atMost, list }: Val
   };
 }
 
-/** Columns to the right of all that is filled, in which a locked sheet can be written on. */
-const SPARE_COLUMNS = 12;
-
-/** Where the formulas alone are locked, what is blank is open: see the repair of the columns. */
-function widthsOf(plan: SheetPlan, cells: readonly PlacedCell[]): readonly number[] {
-  if (plan.locked !== 'formulas') return plan.widths;
-  const count = cells.reduce((most, { area }) => Math.max(most, area.right + 1), plan.widths.length) + SPARE_COLUMNS;
-  return Array.from({ length: count }, (_, col) => plan.widths[col] ?? PLAIN_WIDTH);
-}
-
 /** Of a cell in the library's maps. */
 const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 
@@ -112,18 +99,15 @@ function sheetOf(plan: SheetPlan, workbookName: string, isSplit: boolean): Sheet
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
     if (kept?.has(one.place.row) === false) continue;
-    const style = styleOf(one, isState(one), plan.locked);
+    const style = styleOf(one, isState(one), plan.isLocked);
     for (const place of placesIn(one.band)) written.set(keyOf(place), { style });
     written.set(keyOf(one.place), { ...cellOf(one, where(one.cell.at)), style });
   }
-  const widths = widthsOf(plan, cells);
-  if (plan.locked === 'formulas')
-    written.set(keyOf({ row: 0, column: widths.length - 1 }), { style: { font: sheetFont, protection: { locked: false } } });
   const frozenRows = plan.frozenRows ?? 0;
   const own = new Set(rows.map(({ row }) => row));
   const sheet: WriteSheet = {
     name: sheetName(plan.name),
-    columns: widths.map(width => ({ width: fileWidth(width) })),
+    columns: plan.widths.map(width => ({ width: fileWidth(width) })),
     cells: written,
     rowDefs: new Map([...heights].flatMap(([row, height]) => (own.has(row) ? [] : [[row, { height }] as const]))),
     merges: (plan.merged ?? [])
@@ -143,7 +127,7 @@ function sheetOf(plan: SheetPlan, workbookName: string, isSplit: boolean): Sheet
         altText: words,
       };
     }),
-    ...(plan.locked !== undefined && { protection: { formatCells: true, formatColumns: true, formatRows: true } }),
+    ...(plan.isLocked === true && { protection: { formatCells: true, formatColumns: true, formatRows: true } }),
     ...printOf(plan, workbookName, heights),
   };
   return { sheet, rows };
