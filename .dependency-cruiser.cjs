@@ -76,6 +76,21 @@ module.exports = {
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(
+      'commands-join',
+      '^src/commands/',
+      [
+        '^src/(commands|cli|joint|figure|sheet)/',
+        '^src/core/(kinds|refuse)[.]ts$',
+        '^src/handover/cli[.]ts$',
+        '^src/release/verify[.]ts$',
+        '^src/hosts/(xlsx|png)[/.]',
+        npm('csv-parse'),
+        npm('hucre'),
+        '^(node:)?(fs|path|stream|url|util)(/|$)',
+      ],
+      'A command reads a file, asks the joint and writes what it answers. What it works out belongs to the core.',
+    ),
+    only(
       'release-packs-files',
       '^src/release/',
       ['^src/release/', '^src/cli/user-fault[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
@@ -99,6 +114,7 @@ module.exports = {
       [
         '^src/(help|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
+        npm('marked'),
         npm('preact'),
         npm('preact-render-to-string'),
       ],

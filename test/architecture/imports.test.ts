@@ -189,6 +189,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['handover-one-way', 'src/handover/compile/joint/b.ts', '../../pages/cover', 'src/handover/pages/cover.ts'],
   ['handover-one-way', 'src/handover/compile/b.ts', '../compare', 'src/handover/compare.ts'],
   ['handover-one-way', 'src/handover/pages/b.ts', '../compare', 'src/handover/compare.ts'],
+  ['commands-join', 'src/commands/b.ts', '../registry', 'src/registry.ts'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
   ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['evidence-is-a-list', 'src/evidence/b.ts', '../registry', 'src/registry.ts'],
