@@ -187,12 +187,6 @@ module.exports = {
       'The library is a list of what there is. What a program needs and the core has not belongs into the core.',
     ),
     only(
-      'batch-on-library',
-      '^src/library/batch[.]mjs$',
-      ['^dist-library/', npm('bosswright'), npm('hucre'), '^(node:)?(fs|os|stream|util|worker_threads)(/|$)'],
-      'The example shows what anybody can do with the library, so it has nothing that others have not.',
-    ),
-    only(
       'excel-draws-plans',
       '^src/hosts/excel[/.]',
       ['^src/hosts/excel[/.]', '^src/sheet/', '^src/core/kinds[.]ts$'],

@@ -12,8 +12,6 @@ const RUN: readonly string[] = [
   'npm run bosswright -- handover in.xlsx out.xlsx',
   'npm run bosswright -- compare sent.xlsx returned.xlsx',
   'npm run bosswright -- handover --guide NAME out.xlsx',
-  'node src/library/batch.mjs --to 100000 --csv study.csv --xlsx study.xlsx',
-  'node src/library/batch.mjs --from 25000 --to 50000 --csv part-2.csv',
 ];
 
 /** Started until they say what is expected, then stopped. */
@@ -68,7 +66,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
 const folder = mkdtempSync(path.join(tmpdir(), 'commands-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-/** The same command on files of the throw-away folder; the study on a slice of it. */
+/** The same command on files of the throw-away folder. */
 const inFolder = (command: string): string =>
   command
     .replace(/(?<=\s)([\w-]+\.(?:xlsx|csv))\b/g, name =>
@@ -77,8 +75,6 @@ const inFolder = (command: string): string =>
         ({ 'in.xlsx': 'handover.xlsx', 'sent.xlsx': 'handover.xlsx', 'returned.xlsx': 'out.xlsx' } as Record<string, string>)[name] ?? name,
       ),
     )
-    .replace('--to 100000', '--to 100')
-    .replace('--to 50000', '--to 25100')
     .replace('NAME', 'hive');
 
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly scripts: Readonly<Record<string, string>> };
