@@ -76,6 +76,21 @@ module.exports = {
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(
+      'commands-join',
+      '^src/commands/',
+      [
+        '^src/(commands|cli|joint|figure|sheet)/',
+        '^src/core/(kinds|refuse)[.]ts$',
+        '^src/handover/cli[.]ts$',
+        '^src/release/verify[.]ts$',
+        '^src/hosts/(xlsx|png)[/.]',
+        npm('csv-parse'),
+        npm('hucre'),
+        '^(node:)?(fs|path|stream|url|util)(/|$)',
+      ],
+      'A command reads a file, asks the joint and writes what it answers. What it works out belongs to the core.',
+    ),
+    only(
       'release-packs-files',
       '^src/release/',
       ['^src/release/', '^src/cli/user-fault[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
@@ -99,6 +114,7 @@ module.exports = {
       [
         '^src/(help|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
+        npm('marked'),
         npm('preact'),
         npm('preact-render-to-string'),
       ],
@@ -169,12 +185,6 @@ module.exports = {
       '^src/library/index[.]ts$',
       ['^src/(core|joint)/', '^src/registry[.]ts$'],
       'The library is a list of what there is. What a program needs and the core has not belongs into the core.',
-    ),
-    only(
-      'batch-on-library',
-      '^src/library/batch[.]mjs$',
-      ['^dist-library/', npm('bosswright'), npm('hucre'), '^(node:)?(fs|os|stream|util|worker_threads)(/|$)'],
-      'The example shows what anybody can do with the library, so it has nothing that others have not.',
     ),
     only(
       'excel-draws-plans',

@@ -129,6 +129,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
         'src/bench/index.html',
         { from: 'src/pane/icons', to: 'icons' },
         { from: 'src/help/help.css', to: 'help' },
+        { from: 'src/docs/*.{png,json}', to: 'help/docs/[name][ext]' },
         { from: 'node_modules/dejavu-fonts-ttf/LICENSE', to: 'assets/DejaVuSans-LICENSE.txt', toType: 'file' },
       ],
     }),

@@ -84,7 +84,7 @@ export function engagementRatio(engagement: any, size: any): any {
 }
 
 /**
- * Smallest room under the tip of the screw, mm; negative jacks the joint open.
+ * Smallest room under the tip of the screw, mm; negative: the screw bottoms and the parts do not close.
  * @customfunction SCREW.BOTTOM
  * @param hole_depth Depth of the hole from the boss face, mm or text with unit
  * @param depth_tol Tolerance of that depth: ± half width, mm, or "+0.2/-0"; a blank is 0

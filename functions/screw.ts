@@ -95,7 +95,7 @@ export function screwLengthTol(size: any, length: any, end?: any): any[][] {
 }
 
 /**
- * All that is held of a screw and its head: value, unit, limit, standard and how it is held.
+ * All data for one screw and its head: value, unit, limit, standard and where the value comes from.
  * Spills as a table.
  * @customfunction SCREW.CARD
  * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw

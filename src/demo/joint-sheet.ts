@@ -147,7 +147,7 @@ const BLOCKS: readonly GuideStep[] = [
         'least room under the tip',
         `=ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],${WITH_END},${LAYERS},${TOLERANCES})`,
         'mm',
-        'negative: the screw jacks the joint open',
+        'negative: the screw bottoms and the parts do not close',
       ],
       [
         'room against the gap asked',

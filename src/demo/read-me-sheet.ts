@@ -12,7 +12,7 @@ const WHAT = [
   'Strength: what thread, boss and seat hold, strip and set torque, clamp force, a pressed pin. Estimates, each called so.',
   'Tolerance: one stack at worst case, as a root sum square and drawn 100,000 times, with tolerances looked up.',
   'Checks: every rule of one joint with value, limit and a remedy that was tried; what a function says about a call.',
-  'Screw: everything that is held about one screw and its head, each value with its standard and how it is held.',
+  'Screw: the data for one screw and its head, each value with its standard and where it comes from.',
   'Type =ENCL. in any cell to see all functions. A length may be typed with its unit: "0.167 in + 0.25 mm".',
 ];
 

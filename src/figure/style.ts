@@ -37,10 +37,12 @@ const CSS = `
 .bw-figure .bw-number{font-size:11px;font-weight:700}
 `;
 
-const FIXED_CSS = CSS.replace(/var\([\w-]+,([^)]+)\)/g, '$1');
+/** Each variable's own colour: for what draws without a page and knows no variables. */
+export const inFixedColours = (css: string): string => css.replace(/var\([\w-]+,([^)]+)\)/g, '$1');
 
 /** Variables belong to a page: what draws without one gets the white sheet. */
-export const style = (isFixed = false): Markup => el('style', {}, { markup: (isFixed ? FIXED_CSS : CSS).trim().replace(/\n/g, '') });
+export const style = (isFixed = false): Markup =>
+  el('style', {}, { markup: (isFixed ? inFixedColours(CSS) : CSS).trim().replace(/\n/g, '') });
 
 const HATCHES: readonly { readonly id: string; readonly size: number; readonly angle: number; readonly path: string }[] = [
   { id: 'bw-hatch-head-half', size: 8, angle: 45, path: 'M0 0V8' },

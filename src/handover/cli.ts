@@ -1,4 +1,4 @@
-// npm run handover: a workbook file in, the hand-over copy out; or what came back beside what was sent.
+// bosswright handover: a workbook file in, the hand-over copy out; bosswright compare: what came back beside what was sent.
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -20,10 +20,9 @@ import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pa
 const OPTIONS =
   '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
   '[--with comments,hidden-sheet,… | --with all]';
-const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
-npm run handover -- --demo out.xlsx
-npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
-npm run handover -- --compare sent.xlsx returned.xlsx`;
+export const USAGE = `bosswright handover in.xlsx out.xlsx ${OPTIONS}
+bosswright handover --demo out.xlsx
+bosswright handover --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx`;
 
 const TITLE = {
   part: { type: 'string' },
@@ -48,7 +47,6 @@ function parsed(args: readonly string[]) {
         with: { type: 'string' },
         demo: { type: 'boolean' },
         guide: { type: 'string' },
-        compare: { type: 'boolean' },
       },
     });
   } catch (fault) {
@@ -61,7 +59,6 @@ export async function main(args: readonly string[], print: PrintLine): Promise<v
   const [first, second] = positionals;
   const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
   if (first === undefined || (second === undefined) !== (own !== undefined) || positionals.length > 2) throw new UserFault(USAGE);
-  if (values.compare === true && second !== undefined) return comparison(first, second, print);
   const title: TitleBlock = {
     part: values.part ?? own?.name ?? basename(first).replace(/\.xlsx$/i, ''),
     number: values.number ?? '',
@@ -161,7 +158,7 @@ async function written(
   print(`${live} values live, ${asValues} as values: ${path}`);
 }
 
-async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
+export async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
   const returned = await opened(returnedPath);
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
   const { changedInputs, changedFormulas, answers, results, missing, added } = compare(

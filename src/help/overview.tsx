@@ -3,6 +3,7 @@ import { type Card, type Topic, TOPICS } from '../core/card';
 import { CAUTIONS } from './cautions';
 import { topicFigure } from './figure';
 import type { Described } from './described-function';
+import { DocumentList, type Documents } from './documents';
 import { TOPIC_WORDS } from './topic-words';
 import { FigureWithLegend, FunctionItem, Mistakes, slug, topicFile, written } from './page';
 
@@ -36,7 +37,7 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
   });
 }
 
-export function indexPage(cards: readonly Card[], described: ReadonlyMap<string, Described>): string {
+export function indexPage(cards: readonly Card[], described: ReadonlyMap<string, Described>, documents: Documents): string {
   return written({
     title: 'Functions',
     root: '',
@@ -90,6 +91,10 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
             </section>
           ))}
         </div>
+        <section id="documents">
+          <h2>Read on</h2>
+          <DocumentList documents={documents} />
+        </section>
         <section id="cautions">
           <h2>Before you rely on a number</h2>
           <ul>

@@ -1,5 +1,5 @@
 // Build step: writes the help pages beside the add-in, and their addresses into functions.json.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { tsImport } from 'tsx/esm/api';
 import type { Compiler } from 'webpack';
@@ -24,6 +24,16 @@ export function completed<T extends { readonly id: string }>(
   };
 }
 
+const DOCUMENTS = new URL('../docs/', import.meta.url);
+
+/** The Markdown beside the sources, by file name without its ending. */
+export const documents = (): Map<string, string> =>
+  new Map(
+    readdirSync(DOCUMENTS)
+      .filter(file => file.endsWith('.md'))
+      .map(file => [file.slice(0, -'.md'.length), readFileSync(new URL(file, DOCUMENTS), 'utf8')]),
+  );
+
 /** The pages as they are now, and the files that they come from. */
 export async function loaded() {
   const files = new Set<string>();
@@ -46,7 +56,8 @@ export const helpPages = {
         compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
         const { files, helpPages } = await loaded();
         compilation.fileDependencies.addAll(files);
-        for (const [file, text] of helpPages(metadata.functions)) compilation.emitAsset(`help/${file}`, new RawSource(text));
+        compilation.contextDependencies.add(fileURLToPath(DOCUMENTS));
+        for (const [file, text] of helpPages(metadata.functions, documents())) compilation.emitAsset(`help/${file}`, new RawSource(text));
       });
     });
   },

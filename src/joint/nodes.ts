@@ -113,7 +113,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Hole.holeDepthNeededMm, 'penetration max', 'bottom gap', 'hole depth tolerance'),
   ),
   'bottom clearance': mm(
-    'least room under the tip (negative: it jacks the joint open)',
+    'least room under the tip (negative: the screw bottoms and the parts do not close)',
     made(Engagement.bottomRoomMm, 'hole depth', 'hole depth tolerance', 'length', 'length deviation', 'grip layers', 'grip tolerances'),
   ),
 

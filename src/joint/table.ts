@@ -2,7 +2,7 @@
 import { refuseTooLarge, withUnit } from '../core/call';
 import type { Cell, CellRange } from '../core/kinds';
 import { isBlank, isCellError } from '../core/read/cells';
-import { errorName, wrongInput } from '../core/refuse';
+import { errorName, Refused, wrongInput } from '../core/refuse';
 import { below, type Header, headerOf, isHeading, layoutOf, listOf, outputName, spelled, used, valuesOf } from './headings';
 import { INPUTS } from './inputs';
 import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';
@@ -110,19 +110,47 @@ export function labelCell(raw: unknown): Cell {
   return typeof raw === 'number' || typeof raw === 'boolean' || (typeof raw === 'string' && raw.trim() !== '') ? raw : '–';
 }
 
-function tableOf(outputs: CellRange | undefined, { header, names, body }: ReturnType<typeof headedBlock>, base: Base): Cell[][] {
+/** A table that is worked out row by row: a heading, then an answer to each row of inputs. */
+export interface JointRows {
+  readonly heading: readonly Cell[];
+  answer(row: readonly unknown[]): Cell[];
+  /** The inputs of a row that are no values, each with its column. */
+  refused(row: readonly unknown[]): readonly { readonly column: number; readonly message: string }[];
+}
+
+/** The same table without an end: what JOINT.TABLE gives under these names, one row after another. */
+export const jointRows = (names: readonly unknown[], outputs: CellRange | undefined, base?: CellRange): JointRows =>
+  rowsOf(headerOf(names), outputs, baseOf(base));
+
+function rowsOf(header: Header, outputs: CellRange | undefined, base: Base): JointRows {
   const columns = askedColumns(outputs, header.labels);
   const results = columns.filter(column => typeof column === 'string');
-  const answer = rowByRow(names, results, base);
-  return [
-    columns.map(column => (typeof column === 'string' ? withUnit(column, unitOf(column)) : column.heading)),
-    ...body.map(row => {
+  const answer = rowByRow(
+    header.headings.map(({ name }) => name),
+    results,
+    base,
+  );
+  return {
+    heading: columns.map(column => (typeof column === 'string' ? withUnit(column, unitOf(column)) : column.heading)),
+    answer(row) {
       const cells = answer(valuesOf(header, row));
       if (results.length === columns.length) return cells;
       let next = 0;
       return columns.map(column => (typeof column === 'string' ? (cells[next++] ?? '–') : labelCell(row[column.column])));
-    }),
-  ];
+    },
+    refused(row) {
+      const variant = variantOf(header, row, base);
+      return header.headings.flatMap(({ name }, i) => {
+        const outcome = variant.outcome(name);
+        return variant.isGiven(name) && outcome instanceof Refused ? { column: header.columns[i] ?? 0, message: outcome.message } : [];
+      });
+    },
+  };
+}
+
+function tableOf(outputs: CellRange | undefined, { header, body }: ReturnType<typeof headedBlock>, base: Base): Cell[][] {
+  const { heading, answer } = rowsOf(header, outputs, base);
+  return [[...heading], ...body.map(answer)];
 }
 
 export function jointValue(names: CellRange, values: CellRange, output: unknown, base: CellRange | undefined): Cell {

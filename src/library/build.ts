@@ -1,6 +1,7 @@
 // npm run library: the core as a package in dist-library/, a module a file so that a bundler takes only what is used, with its types beside
-// it.
-import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+// it; and the command line.
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
 import path from 'node:path';
 import { build, type BuildOptions, type Plugin } from 'esbuild';
 import ts from 'typescript';
@@ -9,6 +10,9 @@ import { checkForms } from '../plain/read';
 const SRC = path.resolve('src');
 const OUT = path.resolve('dist-library');
 const PACKAGES = 'packages';
+const BIN = 'bin';
+/** What the command reads from their packages when it draws. */
+const LOADED_AS_FILES = ['@resvg/resvg-wasm', 'dejavu-fonts-ttf'];
 
 checkForms();
 rmSync(OUT, { recursive: true, force: true });
@@ -72,13 +76,67 @@ await build({
   mainFields: ['module', 'main'],
 });
 
-const { name, version, description, license, engines, exports } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<
-  string,
-  unknown
->;
-const inside: unknown = JSON.parse(JSON.stringify(exports).replaceAll('/dist-library/', '/'));
+// the command, its packages left to npm: what it asks for is read from what it imports
+const { metafile } = await build({
+  ...common,
+  target: 'node20',
+  platform: 'node',
+  entryPoints: { bosswright: 'src/commands/bin.ts' },
+  outdir: path.join(OUT, BIN),
+  splitting: true,
+  packages: 'external',
+  metafile: true,
+});
+const asked = new Set(
+  Object.values(metafile.outputs)
+    .flatMap(({ imports }) => imports)
+    .filter(({ path: from, external }) => external === true && !isBuiltin(from))
+    .map(({ path: from }) => /^(?:@[^/]+\/)?[^/]+/.exec(from)?.[0] ?? from),
+);
+const root = JSON.parse(readFileSync('package.json', 'utf8')) as {
+  readonly name: string;
+  readonly version: string;
+  readonly exports: object;
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly devDependencies: Readonly<Record<string, string>>;
+} & Readonly<Record<string, unknown>>;
+const pins = { ...root.devDependencies, ...root.dependencies };
+const inside: unknown = JSON.parse(JSON.stringify(root.exports).replaceAll('/dist-library/', '/'));
 writeFileSync(
   path.join(OUT, 'package.json'),
-  `${JSON.stringify({ name, version, description, license, type: 'module', engines, sideEffects: false, exports: inside }, null, 2)}\n`,
+  `${JSON.stringify(
+    {
+      name: root.name,
+      version: root.version,
+      description: 'Screw joints of two-part injection-moulded housings: functions, joint tables and a command line',
+      license: root.license,
+      type: 'module',
+      engines: root.engines,
+      sideEffects: false,
+      exports: inside,
+      bin: { bosswright: `${BIN}/bosswright.js` },
+      dependencies: Object.fromEntries([...asked, ...LOADED_AS_FILES].sort().map(one => [one, pins[one]])),
+    },
+    null,
+    2,
+  )}\n`,
 );
 cpSync('LICENSE', path.join(OUT, 'LICENSE'));
+cpSync('src/docs/joint-inputs.schema.json', path.join(OUT, 'joint-inputs.schema.json'));
+
+/** The documents as they are, their links to what the package has not taken out. */
+const outside = /\[([^\]]+)\]\((?!https:|#|(?:command-line|joint-inputs\.schema)\.)[^)]+\)/g;
+const [library = '', commands = ''] = ['library', 'command-line'].map(document =>
+  readFileSync(`src/docs/${document}.md`, 'utf8').replace(outside, '$1'),
+);
+writeFileSync(path.join(OUT, 'README.md'), library.replace('# The library', '# Bosswright'));
+writeFileSync(path.join(OUT, 'command-line.md'), commands);
+writeFileSync(path.join(OUT, 'licences.txt'), [...packages.values()].map(licenceOf).join('\n'));
+
+/** Of a package whose code is among the modules. */
+function licenceOf(from: string): string {
+  const folder = path.join('node_modules', /^(?:@[^/]+\/)?[^/]+/.exec(from)?.[0] ?? from);
+  const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8')) as Record<string, string>;
+  const texts = readdirSync(folder).filter(file => /^(licen[cs]e|notice)/i.test(file));
+  return [`${name} ${version}, ${license}`, '', ...texts.map(file => readFileSync(path.join(folder, file), 'utf8'))].join('\n');
+}

@@ -6,7 +6,7 @@ export type { Cell, Refusal, Source } from '../core/kinds';
 
 export { OUTPUTS } from '../joint/outputs';
 export { JOINT_INPUT_NAMES } from '../joint/inputs';
-export { jointTable } from '../joint/table';
+export { jointRows, jointTable, type JointRows } from '../joint/table';
 
 export * from '../core/board/bending';
 export * from '../core/board/board';

@@ -30,7 +30,7 @@ export function main(args: readonly string[], print: (line: string) => void): vo
   const { version } = JSON.parse(read('package.json')) as { readonly version: string };
   const files = releaseOf(filesIn('dist'), base, version, {
     licence: read('LICENSE'),
-    hosting: read('src/release/HOSTING.md'),
+    hosting: read('src/docs/hosting.md'),
     developers: read('DEVELOPERS.md'),
   });
   const faults = checks(files).flatMap(check => check.faults);

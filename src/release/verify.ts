@@ -1,4 +1,4 @@
-// npm run verify: whether a deployed folder or an unpacked release is whole. Nothing of the folder is run.
+// bosswright verify: whether a deployed folder or an unpacked release is whole. Nothing of the folder is run.
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { UserFault } from '../cli/user-fault';
@@ -6,7 +6,7 @@ import { checks, type Packed } from './checks';
 import { filesIn, isInside } from './folder';
 import { packedSums } from './sums';
 
-const USAGE = 'npm run verify -- folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
+export const USAGE = 'bosswright verify folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
 const BESIDE =
   'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came ' +
   'another way: --sums FILE';

@@ -1,4 +1,4 @@
-// What each function rests on, as the README shows it: from the cards and the list that a test holds to the tests.
+// What each function rests on, as its document shows it: from the cards and the list that a test holds to the tests.
 import type { Card } from '../core/card';
 import { checked, type Evidence, EVIDENCE_KINDS, evidenceOf, isOutside, RULE } from '../evidence/evidence';
 import { inTable } from './markdown';
@@ -11,7 +11,7 @@ function rowsOf({ id }: Card, evidence: readonly Evidence[]): string[] {
   return shown.map(
     ({ kind, source, part, test }, i) =>
       `| ${i === 0 ? `\`${id}\`` : ''} | ${i === 0 && !known ? 'nothing from outside; ' : ''}${kind} | ` +
-      `${inTable(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](${test}) |`,
+      `${inTable(part === undefined ? source : `${part}: ${source}`)} | [${fileName(test)}](../../${test}) |`,
   );
 }
 
@@ -20,7 +20,6 @@ export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence
   const { whole, inPart, none, byTableAlone, byUsAlone } = checked(all, evidence);
   const counts = EVIDENCE_KINDS.map(kind => `${kind} ${new Set(evidence.filter(one => one.kind === kind).map(({ id }) => id)).size}`);
   return [
-    '',
     `${RULE} So are ${whole.length} of ${all.length} functions, ${byTableAlone.length} of them by standards’ tables alone and ` +
       `${byUsAlone.length} by a second computation of our own alone, which finds a slip in a formula but not what both ways take for ` +
       `granted; of ${inPart.length} more a term or a value that they read is, and the row says which; of ${none.length} nothing is, ` +

@@ -1,4 +1,4 @@
-// What the README says of the measurements of npm run bench.
+// What is said of the measurements of npm run bench.
 interface Target {
   readonly words: string;
   readonly isMet: boolean;

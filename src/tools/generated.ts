@@ -10,6 +10,7 @@ import { broken, RELEASED, signaturesOf } from '../release/signatures';
 import { evidenceTable } from './evidence-table';
 import { figuresPage, type Results } from './figures-page';
 import { functionTable } from './function-table';
+import { inputsSchema } from './inputs-schema';
 import { METADATA } from './metadata';
 import { pinnedWords } from './pinned-words';
 import { proofPage } from './proof-page';
@@ -25,25 +26,18 @@ const read = (file: string, from = ROOT): string => readFileSync(new URL(file, f
 const parsed = <T>(file: string, from = ROOT): T => JSON.parse(read(file, from)) as T;
 const json = (facts: object): string => `${JSON.stringify({ generated: BY, ...facts }, null, 2)}\n`;
 
-/** Between `<!-- name: generated … -->` and `<!-- end of name -->`. */
-function withBlock(page: string, name: string, block: string): string {
-  const [begin, end] = [new RegExp(`<!-- ${name}: generated [^>]*-->`), `<!-- end of ${name} -->`];
-  const [before = '', rest] = page.split(begin);
-  const after = rest?.split(end)[1];
-  if (after === undefined) throw new Error(`the page has no block <!-- ${name}: generated ${BY} --> … ${end}`);
-  return `${before}<!-- ${name}: generated ${BY} -->${block}\n\n${end}${after}`;
-}
+/** A document that is written whole. */
+const page = (title: string, ...parts: readonly string[]): string => `<!-- generated ${BY} -->\n# ${title}\n\n${parts.join('\n\n')}\n`;
 
-function readme(page: string): string {
+function proof(): string {
   const inProject = (file: string): URL => new URL(file, ROOT);
   const since = changedSince(read(MUTANTS), file => (existsSync(inProject(file)) ? readFileSync(inProject(file)) : undefined));
-  const blocks = {
-    functions: functionTable(CARDS.values()),
-    proof: `\n${proofPage(sinceWords(since.changed.length, since.of))}\n\n${verdictsPage(parsed<Figures>(VERDICTS))}`,
-    figures: `\n${figuresPage(parsed<Results>('test/bench/results.json'))}`,
-    evidence: evidenceTable(CARDS.values(), EVIDENCE),
-  };
-  return Object.entries(blocks).reduce((text, [name, block]) => withBlock(text, name, block), page);
+  return page(
+    'What is proven, and what only Excel can show',
+    proofPage(sinceWords(since.changed.length, since.of)),
+    '## How the verdict tells joints apart',
+    verdictsPage(parsed<Figures>(VERDICTS)),
+  );
 }
 
 /** The list grows; what is in it stays. */
@@ -71,7 +65,11 @@ const FILES: Readonly<Record<string, (text: string) => string>> = {
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),
-  'README.md': readme,
+  'src/docs/functions.md': () => page('The functions', functionTable(CARDS.values())),
+  'src/docs/evidence.md': () => page('What each function is checked against', evidenceTable(CARDS.values(), EVIDENCE)),
+  'src/docs/proof.md': proof,
+  'src/docs/joint-inputs.schema.json': () => json(inputsSchema()),
+  'src/docs/speed.md': () => page('How fast and how large', figuresPage(parsed<Results>('test/bench/results.json'))),
 };
 
 interface Generated {

@@ -87,9 +87,6 @@ const SOUND: Readonly<Record<string, string>> = {
     '= [writeFileSync, generateCustomFunctionsMetadata, lines, UserFault, evidence, plugin, joint, print, cards, packed];',
   'src/library/index.ts':
     'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
-  'src/library/batch.mjs':
-    'import { Worker } from "node:worker_threads"; import { call } from "bosswright"; import { writeXlsxStream } from ' +
-    '"hucre/xlsx"; export const study = [Worker, call, writeXlsxStream];',
   'src/pane/mount.ts': 'import { pane } from "./pane"; export const mount = pane;',
   'src/bench/bench.ts':
     'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; ' +
@@ -189,6 +186,7 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['handover-one-way', 'src/handover/compile/joint/b.ts', '../../pages/cover', 'src/handover/pages/cover.ts'],
   ['handover-one-way', 'src/handover/compile/b.ts', '../compare', 'src/handover/compare.ts'],
   ['handover-one-way', 'src/handover/pages/b.ts', '../compare', 'src/handover/compare.ts'],
+  ['commands-join', 'src/commands/b.ts', '../registry', 'src/registry.ts'],
   ['release-packs-files', 'src/release/b.ts', '../registry', 'src/registry.ts'],
   ['demo-on-sheet', 'src/demo/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['evidence-is-a-list', 'src/evidence/b.ts', '../registry', 'src/registry.ts'],
@@ -251,7 +249,6 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['registry-lists', 'src/registry.ts', './standards/a', 'src/standards/a.ts'],
   ['calculations-are-silent', 'src/calculations.ts', './joint/joint.words', 'src/joint/joint.words.ts'],
   ['library-names', 'src/library/index.ts', '../standards/a', 'src/standards/a.ts'],
-  ['batch-on-library', 'src/library/batch.mjs', '../core/call', 'src/core/call.ts'],
 ])('%s refuses %s as it is with %s added', async (rule, file, imported, to) => {
   const tree = { ...SOUND, [file]: `import { a } from "${imported}"; ${SOUND[file]} export const b = a;` };
   expect(await refused(tree)).toEqual([`${rule}: ${file} -> ${to}`]);

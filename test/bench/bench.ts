@@ -1,4 +1,4 @@
-// Everything in one run: npm run bench, after npm run build; npm run bench -- core, one part anew. It writes results.json, which the README quotes.
+// Everything in one run: npm run bench, after npm run build; npm run bench -- core, one part anew. It writes results.json, which src/docs/speed.md quotes.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { core } from './core';

@@ -134,7 +134,7 @@ test('the pane offers it too', async () => {
     .getByRole('button', { name: /^Hand over/ })
     .press('Enter');
   await dialog().waitFor();
-  await dialog().getByRole('button', { name: 'Not now' }).press('Enter');
+  await dialog().getByRole('button', { name: 'Cancel' }).press('Enter');
   expect(await dialog().isVisible()).toBe(false);
 });
 

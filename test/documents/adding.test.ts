@@ -112,7 +112,7 @@ describe('after it', () => {
   it('the function, the output and the rule are there', () => {
     const has = (file: string, text: string): boolean => readFileSync(path.join(COPY, file), 'utf8').includes(text);
     expect(has('src/release/signatures.json', '"BOSS.FOOT": "root, [fillet]"')).toBe(true);
-    expect(has('README.md', '`ENCL.BOSS.FOOT(root, [fillet])`')).toBe(true);
+    expect(has('src/docs/functions.md', '`ENCL.BOSS.FOOT(root, [fillet])`')).toBe(true);
     expect(has('test/contract/pinned.json', '"room for the foot"')).toBe(true);
   });
 

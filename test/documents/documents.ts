@@ -1,7 +1,15 @@
 // The documents of the project and what can be checked in them: commands, links, anchors.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 
-export const DOCUMENTS = ['README.md', 'DEVELOPERS.md', 'src/release/HOSTING.md'] as const;
+const FOLDER = 'src/docs/';
+
+export const DOCUMENTS: readonly string[] = [
+  'README.md',
+  'DEVELOPERS.md',
+  ...readdirSync(new URL(`../../${FOLDER}`, import.meta.url))
+    .filter(name => name.endsWith('.md'))
+    .map(name => FOLDER + name),
+];
 
 export const textOf = (document: string): string => readFileSync(new URL(`../../${document}`, import.meta.url), 'utf8');
 

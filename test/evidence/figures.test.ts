@@ -1,4 +1,4 @@
-// What the README quotes of the measurements: dated, of one run, and honest about its targets.
+// What is quoted of the measurements: dated, of one run, and honest about its targets.
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { figuresPage, type Results } from '../../src/tools/figures-page';

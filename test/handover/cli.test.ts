@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { writeXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { main as compareMain } from '../../src/commands/compare';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
@@ -14,11 +15,13 @@ import { zipped } from '../package/made';
 
 let folder: string;
 const path = (name: string): string => join(folder, name);
-const run = async (...args: readonly string[]): Promise<string[]> => {
+const said = async (command: typeof main, args: readonly string[]): Promise<string[]> => {
   const lines: string[] = [];
-  await main(args, line => lines.push(line));
+  await command(args, line => lines.push(line));
   return lines;
 };
+const run = (...args: readonly string[]): Promise<string[]> => said(main, args);
+const compared = (...args: readonly string[]): Promise<string[]> => said(async (given, print) => compareMain(given, print), args);
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'handover-'));
@@ -135,16 +138,16 @@ describe('a workbook', () => {
 
 describe('refusals', () => {
   it.each<[string, readonly string[], string]>([
-    ['nothing given', [], 'npm run handover'],
-    ['one file', ['in.xlsx'], 'npm run handover'],
-    ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'npm run handover'],
+    ['nothing given', [], 'bosswright handover'],
+    ['one file', ['in.xlsx'], 'bosswright handover'],
+    ['two files for the demo', ['--demo', 'a.xlsx', 'b.xlsx'], 'bosswright handover'],
     ['another paper', ['in.xlsx', 'out.xlsx', '--paper', 'foolscap'], 'paper is one of A4, Letter'],
     [
       'a guide that is not there',
       ['--guide', 'other', 'a.xlsx'],
       'guide is one of logger, hive, timer, gauge, monitor, hatch, handheld, pond',
     ],
-    ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'npm run handover'],
+    ['an unknown option', ['--colour', 'in.xlsx', 'out.xlsx'], 'bosswright handover'],
     ['an unknown status', ['--status', 'secret', 'in.xlsx', 'out.xlsx'], 'status is one of for quotation, for tooling, for information'],
     ['a file that is not there', ['nowhere.xlsx', 'out.xlsx'], 'nowhere.xlsx cannot be read'],
   ])('%s', async (_, args, why) => {
@@ -157,7 +160,7 @@ describe('refusals', () => {
     await writeFile(path('text.xlsx'), 'text');
     await expect(run(path('text.xlsx'), path('out.xlsx'))).rejects.toThrow('not a workbook file');
     await writeFile(path('macro.xlsx'), zipped(CARRYING));
-    await expect(run('--compare', path('in.xlsx'), path('macro.xlsx'))).rejects.toThrow('without macros');
+    await expect(compared(path('in.xlsx'), path('macro.xlsx'))).rejects.toThrow('without macros');
   });
 });
 
@@ -195,11 +198,11 @@ describe('what a workbook carries', () => {
 describe('what came back', () => {
   it('is listed beside what was sent', async () => {
     await run(path('in.xlsx'), path('sent.xlsx'));
-    const lines = await run('--compare', path('sent.xlsx'), path('in.xlsx'));
+    const lines = await compared(path('sent.xlsx'), path('in.xlsx'));
     expect(lines).toContain('  S B1 (pilot): 2.4 -> 2.4 mm');
     expect(lines).toContain('  S B2 (outside diameter): =Steps!$B$10 -> =ENCL.BOSS.OD(B1,1.2)');
     expect(lines).toContain('  Steps (the whole sheet)');
-    expect(await run('--compare', path('sent.xlsx'), path('sent.xlsx'))).toEqual([
+    expect(await compared(path('sent.xlsx'), path('sent.xlsx'))).toEqual([
       'changed inputs: none',
       'changed formulas: none',
       'answers: none',

@@ -56,10 +56,10 @@ describe('a bundler', () => {
   });
 });
 
-const EXAMPLES = [...readFileSync('README.md', 'utf8').matchAll(/```ts\n([^]*?)```/g)].map(([, code = '']) => code);
+const EXAMPLES = [...readFileSync('src/docs/library.md', 'utf8').matchAll(/```ts\n([^]*?)```/g)].map(([, code = '']) => code);
 
-describe('the examples of the README', () => {
-  it('are there', () => expect(EXAMPLES.length).toBe(2));
+describe('the examples of its document', () => {
+  it('are there', () => expect(EXAMPLES.length).toBe(3));
 
   it.each(EXAMPLES.map((code, i) => [i, code] as const))('example %i prints what it says', (i, code) => {
     const said = [...code.matchAll(/\/\/ (.*)/g)].map(([, text]) => text);
@@ -98,5 +98,48 @@ describe('the examples of the README', () => {
       expect.stringMatching(/^wrong.ts: Argument of type 'string' is not assignable to parameter of type 'number'/),
       expect.stringMatching(/^wrong.ts: Module .* has no exported member 'nothing'/),
     ]);
+  });
+});
+
+describe('what is packed', () => {
+  const held = JSON.parse(readFileSync(path.join(PACKAGE, 'package.json'), 'utf8')) as {
+    readonly sideEffects: boolean;
+    readonly dependencies: Readonly<Record<string, string>>;
+  };
+  const [packed] = JSON.parse(
+    execFileSync('npm', ['pack', '--dry-run', '--json'], { cwd: PACKAGE, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }),
+  ) as [{ readonly files: readonly { readonly path: string }[] }];
+  const files = packed.files.map(({ path: name }) => name);
+
+  it('has its documents, licences and schema, and nothing of tests or sources', () => {
+    expect(files).toEqual(
+      expect.arrayContaining(['README.md', 'command-line.md', 'LICENSE', 'licences.txt', 'joint-inputs.schema.json', 'library/index.d.ts']),
+    );
+    expect(files.filter(name => /(^|\/)test\/|\.test\.|(?<!\.d)\.ts$|\.map$|\.tgz$/.test(name))).toEqual([]);
+    expect(held.sideEffects).toBe(false);
+  });
+
+  it('asks for packages by exact versions, and its modules for none', () => {
+    expect(Object.values(held.dependencies).every(version => /^\d+\.\d+\.\d+$/.test(version))).toBe(true);
+    const asks = files
+      .filter(name => name.endsWith('.js') && !name.startsWith('bin/'))
+      .filter(name => /^(?:import|export)\b[^;]*? from ["'](?![./])/m.test(readFileSync(path.join(PACKAGE, name), 'utf8')));
+    expect(asks).toEqual([]);
+    const licences = readFileSync(path.join(PACKAGE, 'licences.txt'), 'utf8');
+    for (const name of ['pure-rand', 'fastest-levenshtein', '@stdlib/math-base-special-ln']) expect(licences).toContain(`${name} `);
+  });
+
+  it('leads nowhere astray', () => {
+    for (const name of ['README.md', 'command-line.md'])
+      for (const [, target = ''] of readFileSync(path.join(PACKAGE, name), 'utf8').matchAll(/\]\((?!https:)([^)#\s]+)/g))
+        expect(files, name).toContain(target);
+  });
+
+  it('its command answers', () => {
+    const said = execFileSync(process.execPath, [path.join(PACKAGE, 'bin/bosswright.js'), 'table', '-', '--results', 'engagement min'], {
+      input: 'screw,head,length,seat,board\nST2.9,pan,13,2.5,1.6\n',
+      encoding: 'utf8',
+    });
+    expect(said).toMatch(/^screw,head,length,seat,board,engagement min \(mm\)\r\nST2\.9,pan,13,2\.5,1\.6,4\.6\d*\r\n$/);
   });
 });

@@ -30,6 +30,6 @@ export const BUILT: ReadonlyMap<string, Uint8Array> = new Map<string, Uint8Array
 
 export const TEXTS: Texts = {
   licence: 'MIT',
-  hosting: read('src/release/HOSTING.md').toString(),
+  hosting: read('src/docs/hosting.md').toString(),
   developers: read('DEVELOPERS.md').toString(),
 };

@@ -384,7 +384,7 @@ describe('the command', () => {
 
   it('asks for one folder that is there, and for sums that are some', () => {
     for (const args of [[], ['a', 'b'], [folder, '--sums'], [folder, '--other', 'x'], [folder, '--sums', '']])
-      expect(() => run(...args), args.join(' ')).toThrow(/^npm run verify -- folder \[--sums FILE\]|is no file/);
+      expect(() => run(...args), args.join(' ')).toThrow(/^bosswright verify folder \[--sums FILE\]|is no file/);
     expect(() => run(path.join(folder, 'nowhere'))).toThrow('is no folder');
     expect(() => run(folder, '--sums', at('nowhere'))).toThrow('is no file that can be read');
     writeFileSync(at('words'), 'no sums');

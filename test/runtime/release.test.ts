@@ -31,7 +31,7 @@ beforeAll(async () => {
   zip = zipOf(
     releaseOf(filesIn(BUILT), baseUrl('https://example.org/cad/bosswright'), version, {
       licence: read('LICENSE'),
-      hosting: read('src/release/HOSTING.md'),
+      hosting: read('src/docs/hosting.md'),
       developers: read('DEVELOPERS.md'),
     }),
   );

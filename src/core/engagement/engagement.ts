@@ -145,7 +145,7 @@ export function penetrationMaxMm(lengthMm: number, lengthTol: Deviation, layersM
 }
 
 /**
- * Smallest room under the tip, mm. Negative: the screw jacks the joint open.
+ * Smallest room under the tip, mm. Negative: the screw bottoms and the parts do not close.
  * H hole depth, mm; t_H its tolerance, mm; L screw length, mm; t_L its tolerance, mm; s_i layers, mm; t_i their tolerances, mm.
  * SCREW.BOTTOM accepts H, L above 0 mm; s_i at least 0 mm; lists of equal counts; a negative least grip is refused.
  * Source: plane geometry (derived).

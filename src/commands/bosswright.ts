@@ -1,0 +1,38 @@
+// npm run bosswright: what can be done with joints and workbooks without a spreadsheet.
+import type { Main } from '../cli/ended';
+import { UserFault } from '../cli/user-fault';
+
+interface Command {
+  readonly does: string;
+  /** Loaded when it is asked for: each brings what it needs. */
+  readonly load: () => Promise<{ readonly main: Main; readonly USAGE: string }>;
+}
+
+const COMMANDS = new Map<string, Command>(
+  Object.entries({
+    table: { does: 'every row of inputs with its results', load: () => import('./table') },
+    check: {
+      does: 'the rows that do not pass, with reason and remedy; ends with 1 where one fails or is not checked',
+      load: () => import('./check'),
+    },
+    card: { does: 'all about one row', load: () => import('./card') },
+    figure: { does: 'one row in section, as SVG or PNG', load: () => import('./figure') },
+    handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
+    compare: { does: 'what came back changed', load: () => import('./compare') },
+    verify: { does: 'whether a served folder is whole', load: () => import('../release/verify') },
+  }),
+);
+
+const HELP = `bosswright COMMAND …
+
+${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(10)}${does}`).join('\n')}
+
+bosswright COMMAND --help says how.`;
+
+export const main: Main = async ([name = '--help', ...args], print) => {
+  if (name === '--help' || name === 'help') return print(HELP);
+  const command = COMMANDS.get(name);
+  if (command === undefined) throw new UserFault(`there is no command ${name}\n\n${HELP}`);
+  const { main: run, USAGE } = await command.load();
+  return args.includes('--help') ? print(USAGE) : run(args, print);
+};

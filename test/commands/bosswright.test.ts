@@ -1,0 +1,262 @@
+// The command line: what it writes is what the functions answer, whatever the file; what is wrong is told by row and column.
+import { spawnSync } from 'node:child_process';
+import { chmodSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import Ajv from 'ajv';
+import { build } from 'esbuild';
+import { parseCsv } from 'hucre/csv';
+import { readXlsx } from 'hucre/xlsx';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { main } from '../../src/commands/bosswright';
+import { UserFault } from '../../src/cli/user-fault';
+import { jointTable } from '../../src/joint/table';
+
+const DOCUMENT = readFileSync('src/docs/command-line.md', 'utf8');
+const fenced = (language: string): string[] =>
+  [...DOCUMENT.matchAll(new RegExp(`^\`\`\`${language}\\n([^]*?)^\`\`\``, 'gm'))].map(([, text = '']) => text);
+
+const folder = mkdtempSync(path.join(tmpdir(), 'bosswright-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+const at = (name: string): string => path.join(folder, name);
+const kept = (name: string, text: string): string => (writeFileSync(at(name), text), at(name));
+const textAt = (name: string): string => readFileSync(at(name), 'utf8');
+
+const [JOINTS = '', CHECKED = ''] = fenced('text');
+const rows = JOINTS.trim()
+  .split('\n')
+  .map((line, i) => line.split(',').map(cell => (i > 0 && /^[\d.]+$/.test(cell) ? Number(cell) : cell)));
+
+async function run(...args: readonly string[]): Promise<string[]> {
+  const lines: string[] = [];
+  await main(args, line => lines.push(line));
+  return lines;
+}
+
+const RESULTS = ['state', 'engagement ratio', 'reason', 'remedy'];
+const answers = jointTable(rows, [RESULTS]);
+
+beforeAll(() => void kept('joints.csv', JOINTS));
+
+describe('a table', () => {
+  const inCsv = (name: string): string[][] => parseCsv(textAt(name)) as string[][];
+  const expected = rows.map((row, i) => [...row, ...(answers[i] ?? [])].map(String));
+
+  it('holds the inputs as they stand, and what JOINT.TABLE answers', async () => {
+    await run('table', at('joints.csv'), '--results', RESULTS.join(), '--out', at('out.csv'));
+    expect(inCsv('out.csv')).toEqual(expected);
+    expect(expected.length).toBe(4);
+    expect(textAt('out.csv')).toMatch(/\r\n$/);
+  });
+
+  it.each([
+    ['semicolons', JOINTS.replaceAll(',', ';')],
+    ['tabs and a mark of order', `\uFEFF${JOINTS.replaceAll(',', '\t')}`],
+    [
+      'quoted cells, an empty line and none at the end',
+      JOINTS.replace(/[^,\n]+/g, '"$&"')
+        .replace('\n', '\n\n')
+        .trimEnd(),
+    ],
+    ['JSON', JSON.stringify(rows.slice(1).map(row => Object.fromEntries((rows[0] ?? []).map((name, i) => [name, row[i]]))))],
+  ])('from %s', async (name, text) => {
+    await run('table', kept('other', text), '--results', RESULTS.join(), '--out', at('other.csv'));
+    expect(inCsv('other.csv'), name).toEqual(expected);
+  });
+
+  it('as a workbook, and from one', async () => {
+    await run('table', at('joints.csv'), '--results', RESULTS.join(), '--out', at('out.xlsx'));
+    const { sheets } = await readXlsx(readFileSync(at('out.xlsx')));
+    expect(sheets[0]?.rows.map(row => row.map(String))).toEqual(expected);
+    await run('table', at('joints.csv'), '--results', 'state', '--out', at('states.xlsx'));
+    await expect(run('table', at('states.xlsx'))).rejects.toThrow(/states\.xlsx, row 1, column L: "state" is not a name/);
+  });
+
+  it('as JSON with every digit, as Markdown with six', async () => {
+    await run('table', at('joints.csv'), '--results', 'engagement ratio', '--out', at('out.json'));
+    const read = JSON.parse(textAt('out.json')) as { inputs: object; results: object }[];
+    expect(read.map(({ results }) => results)).toEqual(answers.slice(1).map(row => ({ 'engagement ratio': row[1] })));
+    expect(read[1]?.inputs).toMatchObject({ variant: 'B', screw: 'ST2.9', length: 16 });
+    await run('table', at('joints.csv'), '--results', 'engagement ratio', '--out', at('out.md'));
+    expect(textAt('out.md').split('\n')[3]).toMatch(/^\| B \| ST2\.9 .* \| 2\.63448 \|$/);
+  });
+
+  it('over another base', async () => {
+    await run('table', at('joints.csv'), '--base', kept('base.csv', 'engagement ratio asked,3\n'), '--out', at('x.csv')).then(
+      () => expect.fail('taken'),
+      (fault: unknown) => expect(String(fault)).toMatch(/base\.csv: .*engagement ratio asked/),
+    );
+    const base = [
+      ['screw', 'head'],
+      ['ST2.2', 'pan'],
+    ];
+    const short = 'length,seat,board\n13,2.5,1.6\n';
+    await run(
+      'table',
+      kept('short.csv', short),
+      '--base',
+      kept('base.csv', 'screw,ST2.2\nhead,pan\n'),
+      '--results',
+      'engagement min',
+      '--out',
+      at('x.csv'),
+    );
+    const [, answer = []] = jointTable(
+      [
+        ['length', 'seat', 'board'],
+        [13, 2.5, 1.6],
+      ],
+      [['engagement min']],
+      base,
+    );
+    expect(inCsv('x.csv')[1]?.at(-1)).toBe(String(answer[0]));
+  });
+});
+
+describe('check', () => {
+  it('says what its document shows, and ends with a fault', async () => {
+    const lines: string[] = [];
+    const fault: unknown = await Promise.resolve(main(['check', at('joints.csv')], line => lines.push(line))).catch(
+      (thrown: unknown) => thrown,
+    );
+    expect(fault).toBeInstanceOf(UserFault);
+    expect(`${[...lines, (fault as UserFault).message].join('\n')}\n`.replaceAll(at('joints.csv'), 'joints.csv')).toBe(CHECKED);
+  });
+
+  it('lets a row that passes go, and one to review', async () => {
+    expect(await run('check', at('joints.csv'), '--rows', '2')).toEqual(['1 pass']);
+    await run('check', kept('m3.csv', JOINTS.replace('C,ST2.9,pan,19', 'C,M3,pan,16')), '--rows', '2-3').then(lines =>
+      expect(lines).toEqual([expect.stringMatching(/row 4: review: machine thread/), '1 pass, 1 review']),
+    );
+  });
+
+  it('tells the cell that is no value, and does not let it go', async () => {
+    const lines: string[] = [];
+    const file = kept('bad.csv', JOINTS.replace('B,ST2.9,pan,16,ABS,2.5', 'B,ST2.9,pan,16,ABS,two'));
+    await expect(Promise.resolve(main(['check', file, '--rows', '2'], line => lines.push(line)))).rejects.toThrow(
+      '1 of 1 rows do not hold',
+    );
+    expect(lines[0]).toMatch(/bad\.csv, row 3, column F: not checked: wall is "two": not a length/);
+  });
+});
+
+it('a figure is drawn to stand alone, and a card has every output', async () => {
+  await run('figure', at('joints.csv'), at('a.svg'), '--row', '1');
+  expect(textAt('a.svg')).toMatch(/^<svg [^]*too little full thread: needs engagement ratio at least 2, has 1\.6/);
+  expect(textAt('a.svg')).not.toContain('var(');
+  await run('figure', at('joints.csv'), at('a.png'));
+  expect(readFileSync(at('a.png')).subarray(1, 4).toString()).toBe('PNG');
+  await run('card', at('joints.csv'), '--row', '2', '--out', at('card.csv'));
+  expect(textAt('card.csv').split('\r\n').length).toBeGreaterThan(50);
+});
+
+describe('refusals', () => {
+  it.each<[string, readonly string[], RegExp]>([
+    ['another command', ['tabel'], /there is no command tabel[^]*bosswright COMMAND/],
+    ['no file', ['table'], /^UserFault: bosswright table in\.csv/],
+    ['an unknown option', ['check', 'a.csv', '--colour', 'x'], /--colour[^]*bosswright check/],
+    ['a file that is not there', ['check', 'nowhere.csv'], /nowhere\.csv cannot be read/],
+    ['another ending', ['table', 'a.csv', '--out', 'a.doc'], /ending doc: it is one of csv, xlsx, json, md/],
+    ['a form beside a file', ['table', 'a.csv', '--out', 'a.csv', '--as', 'json'], /--as is for standard output/],
+    ['no such rows', ['table', 'a.csv', '--rows', '0-4'], /--rows 0-4: give 7 or 1-500/],
+  ])('%s', async (_, args, why) => {
+    const fault = await run(...args).catch((thrown: unknown) => thrown);
+    expect(String(fault)).toMatch(why);
+  });
+
+  it('a name that is none, with its column; a result that is none; a row beyond the end', async () => {
+    await expect(run('table', kept('seet.csv', JOINTS.replace('seat', 'seet')))).rejects.toThrow(
+      /seet\.csv, row 1, column H: "seet" is not a name of a joint input; did you mean "seat"/,
+    );
+    await expect(run('table', at('joints.csv'), '--results', 'stat')).rejects.toThrow(/^--results: "stat" is not a name of a joint output/);
+    await expect(run('card', at('joints.csv'), '--row', '9')).rejects.toThrow(/has no row 9/);
+  });
+
+  it('every command says how it is used', async () => {
+    const [help = ''] = await run('--help');
+    const names = [...help.matchAll(/^ {2}(\w+)/gm)].map(([, name = '']) => name);
+    expect(names.length).toBe(7);
+    for (const name of names) {
+      expect((await run(name, '--help'))[0], name).toMatch(new RegExp(`^bosswright ${name} `));
+      expect(DOCUMENT).toContain(`\`bosswright ${name}\``);
+    }
+  });
+});
+
+it('the schema takes what the command takes', () => {
+  const { generated: _, ...schema } = JSON.parse(readFileSync('src/docs/joint-inputs.schema.json', 'utf8')) as Record<string, unknown>;
+  const valid = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema);
+  const joint = Object.fromEntries((rows[0] ?? []).map((name, i) => [name, rows[1]?.[i]]));
+  expect(valid([joint, { ...joint, 'seat (in)': '3/32', '(mine)': true, wall: null }])).toBe(true);
+  for (const wrong of [joint, [{ ...joint, seet: 2 }], [{ ...joint, seat: [2] }]]) expect(valid(wrong)).toBe(false);
+});
+
+describe('as a process', () => {
+  /** The command as it is installed, by its name. */
+  beforeAll(async () => {
+    await build({
+      entryPoints: ['src/commands/bin.ts'],
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      packages: 'external',
+      splitting: true,
+      outdir: '.cache/commands',
+      logLevel: 'error',
+    });
+    chmodSync(path.resolve('.cache/commands/bin.js'), 0o755);
+    kept('bosswright', `#!/bin/sh\nexec "${process.execPath}" "${path.resolve('.cache/commands/bin.js')}" "$@"\n`);
+    chmodSync(at('bosswright'), 0o755);
+    const [heading = '', ...body] = JOINTS.trim().split('\n');
+    kept('study.csv', [heading, ...Array.from({ length: 1000 }, (_, i) => (body[i % 3] ?? '').replace(/^./, String(i)))].join('\n'));
+  }, 120_000);
+
+  const env = { ...process.env, PATH: `${folder}:${process.env.PATH ?? ''}` };
+  const shell = (script: string, more: Readonly<Record<string, string>> = {}, input = '') =>
+    spawnSync('bash', ['-euc', script], { cwd: folder, env: { ...env, ...more }, input, encoding: 'utf8' });
+
+  it('reads standard input, writes standard output, and is quiet in a pipe', () => {
+    const { status, stdout, stderr } = shell('bosswright table - --results state', {}, JOINTS);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout.split('\r\n').map(line => line.split(',').at(-1))).toEqual(['state', 'fail', 'pass', 'fail', '']);
+  });
+
+  it('ends with 1 where a row fails, and quietly where nobody reads on', () => {
+    expect(shell('bosswright check joints.csv').status).toBe(1);
+    expect(shell('bosswright check joints.csv --rows 2').status).toBe(0);
+    expect(shell('set -o pipefail; bosswright table study.csv | head -n 1')).toMatchObject({ status: 0, stderr: '' });
+  });
+
+  describe('on many machines', () => {
+    const small = (script: string): string => script.replaceAll('25000', '250');
+    const [parallel = '', slurm = ''] = fenced('bash');
+    const job = /- \|\n([^]*?)\n {10}resources:/.exec(fenced('yaml')[0] ?? '')?.[1] ?? '';
+    let one: Buffer;
+    beforeAll(() => {
+      shell('bosswright table study.csv --results state,reason --out one.csv');
+      one = readFileSync(at('one.csv'));
+    });
+    const whole = (): boolean => one.length > 50_000 && readFileSync(at('results.csv')).equals(one);
+
+    it.each([
+      ['a Slurm array', slurm, 'SLURM_ARRAY_TASK_ID'],
+      ['an indexed job', job, 'JOB_COMPLETION_INDEX'],
+    ])('%s: slices put together are the whole, byte for byte', (_, script, index) => {
+      kept('slice.sh', small(script));
+      const { status, stderr } = shell(
+        `rm -f part-* && printf '%s\\n' 0 1 2 3 | ${index}= xargs -P 3 -I % env ${index}=% bash -eu slice.sh && cat part-??.csv > results.csv`,
+      );
+      expect([status, stderr]).toEqual([0, '']);
+      expect(whole()).toBe(true);
+      // a slice that is left out is seen
+      shell('cat part-0[013].csv > results.csv');
+      expect(whole()).toBe(false);
+    });
+
+    it.runIf(spawnSync('parallel', ['--version']).status === 0)('GNU parallel on three workers', () => {
+      const { status, stderr } = shell(parallel.replace('-j 4', '-j 3').replace(/::: .* >/, '::: 1-250 251-500 501-750 751-1000 >'));
+      expect([status, stderr]).toEqual([0, '']);
+      expect(whole()).toBe(true);
+    });
+  });
+});
