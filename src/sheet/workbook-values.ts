@@ -93,8 +93,12 @@ export class WorkbookValues extends Evaluator {
     return this.sheets.get(sheet)?.lastPlace() ?? { row: 0, column: 0 };
   }
 
+  protected override valueAt(sheet: string, row: number, column: number): One {
+    return this.value(sheet, address(row, column));
+  }
+
   /** The value of a cell: worked out from its formula, or as it was read. */
-  override value(sheet: string, at: string): One {
+  value(sheet: string, at: string): One {
     const here = this.sheets.get(sheet);
     if (here === undefined) return undefined;
     if (here.crowded.has(at)) return { cellError: '#SPILL!' };
