@@ -35,6 +35,7 @@ const PIECE = new RegExp(
 );
 /** What stands in a shape for cells, cells of a named sheet, a number, a text. */
 const [HERE, ON_SHEET, NUMBER, TEXT] = ['\u0001', '\u0002', '\u0003', '\u0004'];
+// eslint-disable-next-line no-control-regex -- marks that no file can have
 const MARKS = /[\u0001-\u0004]/;
 /** Outside leaves: other workbooks, tables, whole columns, ranges that are worked out. */
 const OTHERWISE = /[[\]:]/;
