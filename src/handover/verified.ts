@@ -22,22 +22,31 @@ const worthOf = ({ value, formula, role }: PlanCell): One =>
     : (value ?? null);
 
 class ValuesBeside extends Evaluator {
-  /** Row by row, as far as cells are filled. */
-  private readonly sheets: ReadonlyMap<string, readonly (readonly One[] | undefined)[]>;
+  private readonly sheets: ReadonlyMap<string, SheetPlan>;
+  /** Row by row, as far as cells are filled; of a sheet that something reads. */
+  private readonly filled = new Map<string, readonly (readonly One[] | undefined)[]>();
   private readonly last = new Map<string, Place>();
 
   constructor(sheets: readonly SheetPlan[]) {
     super(call);
-    this.sheets = new Map(sheets.map(({ name, cells }) => [name, rowsOf(cells)]));
+    this.sheets = new Map(sheets.map(sheet => [sheet.name, sheet]));
+  }
+
+  private rowsOf(sheet: string): readonly (readonly One[] | undefined)[] | undefined {
+    const plan = this.sheets.get(sheet);
+    if (plan === undefined) return undefined;
+    const rows = this.filled.get(sheet) ?? rowsOf(plan.cells);
+    this.filled.set(sheet, rows);
+    return rows;
   }
 
   protected override valueAt(sheet: string, row: number, column: number): One {
-    const rows = this.sheets.get(sheet);
+    const rows = this.rowsOf(sheet);
     return rows === undefined ? undefined : (rows[row]?.[column] ?? null);
   }
 
   protected override lastOf(sheet: string): Place {
-    const rows = this.sheets.get(sheet) ?? [];
+    const rows = this.rowsOf(sheet) ?? [];
     const known = this.last.get(sheet) ?? {
       row: Math.max(0, rows.length - 1),
       column: rows.reduce((most, row = []) => Math.max(most, row.length - 1), 0),

@@ -2,8 +2,8 @@
 // A formula is made ready once and worked out wherever it stands: what differs from cell to cell are its leaves.
 import type { Cell, CellError } from '../core/kinds';
 import { address, type Area, cellCount, isOneCell, type Place } from './addresses';
-import { areaOf, beamOf, calledName, type FormulaNode, ownFunction } from './formula';
-import { type Leaf, shaped } from './formula-shapes';
+import { areaOf, beamOf, calledName, type FormulaNode, ownFunction, parseFormula } from './formula';
+import { type FormulaShape, type Leaf, shaped } from './formula-shapes';
 import { allKnown, type Known, type KnownRows, NO_CELL, one, type One, scalar } from './known';
 import { BLANK, CHOICES, type Work } from './native-choices';
 import { NATIVE } from './natives';
@@ -35,7 +35,8 @@ export abstract class Evaluator {
   protected isTooDeep = false;
   private readonly areas = new Map<string, KnownRows>();
   private keptCells = 0;
-  private readonly made = new WeakMap<FormulaNode, Work>();
+  /** Of parts of formulas as they stand, and of shapes. */
+  private readonly made = new WeakMap<FormulaNode | FormulaShape, Work>();
 
   /** What stands in a cell; row and column count from 0. */
   protected abstract valueAt(sheet: string, row: number, column: number): One;
@@ -105,9 +106,9 @@ export abstract class Evaluator {
   /** The value of a whole formula: those of one shape are made ready once. */
   valueOfFormula(formula: string, sheet: string): Known {
     const { shape, leaves } = shaped(formula);
-    if (shape.tree === undefined) return undefined;
-    const work = this.made.get(shape.tree) ?? this.ready(shape.tree, shape.leafAt, false);
-    this.made.set(shape.tree, work);
+    if (shape === undefined) return this.evaluate(parseFormula(formula), sheet);
+    const work = this.made.get(shape) ?? this.ready(shape.tree, shape.leafAt, false);
+    this.made.set(shape, work);
     return work(sheet, leaves);
   }
 

@@ -7,13 +7,14 @@ export type Leaf = Area | number | string;
 
 export interface FormulaShape {
   /** Of the first formula that had the shape. */
-  readonly tree: FormulaNode | undefined;
+  readonly tree: FormulaNode;
   /** The nodes of it that are leaves, by their number. */
   readonly leafAt: ReadonlyMap<FormulaNode, number>;
 }
 
 export interface ShapedFormula {
-  readonly shape: FormulaShape;
+  /** Undefined where the formula is read by itself. */
+  readonly shape: FormulaShape | undefined;
   readonly leaves: readonly Leaf[];
 }
 
@@ -44,7 +45,7 @@ const OTHERWISE = /[[\]:]/;
 const MOST_KEPT = 5000;
 const kept = new Map<string, FormulaShape | undefined>();
 
-/** Its shape, and what it has of its own: nothing where the formula is the only one of its shape. */
+/** Its shape, and what it has of its own. */
 export function shaped(formula: string): ShapedFormula {
   const found: Found[] = [];
   const key = keyOf(formula, found);
@@ -54,12 +55,8 @@ export function shaped(formula: string): ShapedFormula {
     shape = shapeOf(formula, found);
     kept.set(key, shape);
   }
-  return shape === undefined
-    ? { shape: { tree: parseFormula(formula), leafAt: NO_LEAVES }, leaves: [] }
-    : { shape, leaves: found.map(({ leaf }) => leaf) };
+  return { shape, leaves: shape === undefined ? [] : found.map(({ leaf }) => leaf) };
 }
-
-const NO_LEAVES: ReadonlyMap<FormulaNode, number> = new Map();
 
 /** Undefined where it has something that is not read here. */
 function keyOf(formula: string, found: Found[]): string | undefined {
@@ -101,7 +98,7 @@ function shapeOf(formula: string, found: readonly Found[]): FormulaShape | undef
     const i = byPlace.get(node.loc.join());
     if (i !== undefined && isLeaf(node, found[i]?.leaf)) leafAt.set(node, i);
   }
-  return leafAt.size === found.length ? { tree, leafAt } : undefined;
+  return tree !== undefined && leafAt.size === found.length ? { tree, leafAt } : undefined;
 }
 
 function isLeaf(node: FormulaNode, leaf: Leaf | undefined): boolean {

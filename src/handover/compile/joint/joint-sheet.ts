@@ -158,7 +158,7 @@ export class JointSheets {
       cells.push({ at: address(HEAD, c), role: 'header', value: title }, { at: address(HEAD + 1, c), role: 'note', value: words });
       return c;
     };
-    const values = new Map<string, Cell>();
+    const values: Cell[][] = variants.map(() => []);
     const isLive = (v: number): boolean => !this.untrue.has(`${name}!${FIRST + v + 1}`);
     const fixedRows = new Map<number, string>();
     const drawn = this.toDraw(variants, given, isLive);
@@ -184,7 +184,7 @@ export class JointSheets {
           ...(formula === undefined ? {} : { formula: `=${formula}` }),
           ...(value === undefined ? {} : { value }),
         });
-        if (value !== undefined) values.set(`${v} ${title}`, value);
+        if (value !== undefined) (values[v] as Cell[])[c] = value;
         return `$${columnName(c)}${r + 1}`;
       };
       const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
