@@ -102,7 +102,13 @@ class Moving {
     if (isXml(part)) {
       const words = texts ?? [inVocabulary(this.own.decoded(part).text, part, this.vocabulary)];
       let isQuiet = this.mentions !== undefined;
-      this.to.add(name, packed(name, inPieces(words, text => void (isQuiet &&= this.mentions?.test(text) === false))));
+      this.to.add(
+        name,
+        packed(
+          name,
+          inPieces(words, text => void (isQuiet &&= this.mentions?.test(text) === false)),
+        ),
+      );
       if (isQuiet) this.quiet.add(name);
     } else this.to.add(name, renamed(stored, name));
     this.relations(part, name);

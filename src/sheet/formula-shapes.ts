@@ -18,12 +18,8 @@ export interface ShapedFormula {
   readonly leaves: readonly Leaf[];
 }
 
-/** A leaf as it is read in the formula. */
-interface Found {
-  readonly from: number;
-  readonly to: number;
-  readonly leaf: Leaf;
-}
+/** Where a leaf stands. */
+type Spot = readonly [from: number, to: number];
 
 /** A text, cells, a number with a sign that belongs to it, or a word, which holds neither. */
 const PIECE = new RegExp(
@@ -47,58 +43,63 @@ const kept = new Map<string, FormulaShape | undefined>();
 
 /** Its shape, and what it has of its own. */
 export function shaped(formula: string): ShapedFormula {
-  const found: Found[] = [];
-  const key = keyOf(formula, found);
-  let shape = key === undefined ? undefined : kept.get(key);
-  if (key !== undefined && shape === undefined && !kept.has(key)) {
+  const [leaves, spots]: [Leaf[], Spot[]] = [[], []];
+  const key = read(formula, leaves, spots);
+  if (key === undefined) return ALONE;
+  let shape = kept.get(key);
+  if (shape === undefined && !kept.has(key)) {
     if (kept.size >= MOST_KEPT) kept.clear();
-    shape = shapeOf(formula, found);
+    shape = shapeOf(formula, leaves, spots);
     kept.set(key, shape);
   }
-  return { shape, leaves: shape === undefined ? [] : found.map(({ leaf }) => leaf) };
+  return shape === undefined ? ALONE : { shape, leaves };
 }
 
-/** Undefined where it has something that is not read here. */
-function keyOf(formula: string, found: Found[]): string | undefined {
+const ALONE: ShapedFormula = { shape: undefined, leaves: [] };
+
+/** The formula with marks in place of its leaves. Undefined where it has something that is not read here. */
+function read(formula: string, leaves: Leaf[], spots: Spot[]): string | undefined {
   let [key, at] = ['', 0];
   PIECE.lastIndex = 0;
   for (let piece = PIECE.exec(formula); piece !== null; piece = PIECE.exec(formula)) {
-    const [whole, text, quotedSheet, sheet, column, row, lastColumn, lastRow, number] = piece;
-    const from = piece.index;
-    const add = (leaf: Leaf, mark: string): void => {
-      found.push({ from, to: from + whole.length, leaf });
-      key += formula.slice(at, from) + mark;
-      at = from + whole.length;
-    };
-    if (text !== undefined) add(text.replaceAll('""', '"'), TEXT);
-    else if (number !== undefined) add(Number(number), NUMBER);
-    else if (column !== undefined && row !== undefined) {
-      const [left, top] = [columnNumber(column), Number(row) - 1];
-      const area = {
-        sheet: sheet ?? quotedSheet?.replaceAll("''", "'") ?? '',
-        top,
-        left,
-        bottom: lastRow === undefined ? top : Number(lastRow) - 1,
-        right: lastColumn === undefined ? left : columnNumber(lastColumn),
-      };
-      if (area.bottom > LAST_PLACE.row || area.right > LAST_PLACE.column || area.bottom < top || area.right < left) return undefined;
-      add(area, area.sheet === '' ? HERE : ON_SHEET);
-    }
+    const [, text, , , column, , , , number] = piece;
+    if (text === undefined && number === undefined && column === undefined) continue;
+    const leaf = text !== undefined ? unquoted(text, '"') : number !== undefined ? Number(number) : cellsOf(piece);
+    if (leaf === undefined) return undefined;
+    const mark = typeof leaf === 'string' ? TEXT : typeof leaf === 'number' ? NUMBER : leaf.sheet === '' ? HERE : ON_SHEET;
+    const to = PIECE.lastIndex;
+    key += formula.slice(at, piece.index) + mark;
+    leaves.push(leaf);
+    spots.push([piece.index, to]);
+    at = to;
   }
   key += formula.slice(at);
   return OTHERWISE.test(key) || MARKS.test(formula) ? undefined : key;
 }
 
+const unquoted = (text: string, quote: string): string => (text.includes(quote) ? text.replaceAll(quote + quote, quote) : text);
+
+/** Undefined where no sheet has such cells, or they are named from the end. */
+function cellsOf(piece: RegExpExecArray): Area | undefined {
+  const [, , quotedSheet, sheet, column = '', row, lastColumn, lastRow] = piece;
+  const [left, top] = [columnNumber(column), Number(row) - 1];
+  const right = lastColumn === undefined ? left : columnNumber(lastColumn);
+  const bottom = lastRow === undefined ? top : Number(lastRow) - 1;
+  return bottom > LAST_PLACE.row || right > LAST_PLACE.column || bottom < top || right < left
+    ? undefined
+    : { sheet: sheet ?? (quotedSheet === undefined ? '' : unquoted(quotedSheet, "'")), top, left, bottom, right };
+}
+
 /** Undefined where the parser reads the formula in another way than its leaves were read here. */
-function shapeOf(formula: string, found: readonly Found[]): FormulaShape | undefined {
+function shapeOf(formula: string, leaves: readonly Leaf[], spots: readonly Spot[]): FormulaShape | undefined {
   const tree = parseFormula(formula);
   const leafAt = new Map<FormulaNode, number>();
-  const byPlace = new Map(found.map(({ from, to }, i) => [`${from},${to}`, i]));
+  const bySpot = new Map(spots.map((spot, i) => [spot.join(), i]));
   for (const node of walk(tree ?? null)) {
-    const i = byPlace.get(node.loc.join());
-    if (i !== undefined && isLeaf(node, found[i]?.leaf)) leafAt.set(node, i);
+    const i = bySpot.get(node.loc.join());
+    if (i !== undefined && isLeaf(node, leaves[i])) leafAt.set(node, i);
   }
-  return tree !== undefined && leafAt.size === found.length ? { tree, leafAt } : undefined;
+  return tree !== undefined && leafAt.size === leaves.length ? { tree, leafAt } : undefined;
 }
 
 function isLeaf(node: FormulaNode, leaf: Leaf | undefined): boolean {

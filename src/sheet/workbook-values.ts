@@ -160,10 +160,11 @@ export class WorkbookValues extends Evaluator {
     const key = `${sheet}!${at}`;
     this.open.add(key);
     const { formula = '', array } = here.cells.get(at) ?? {};
-    const tree = parseFormula(formula);
     // with its braces a formula may give another value than is worked out here; those of ours are given theirs by the host
-    const isOver = array !== undefined && (outermostCalls(tree ?? null).length === 0 || (isOwnCall(formula) && array.range.includes(':')));
-    const result = isOver ? undefined : this.evaluate(tree, sheet);
+    const isOver =
+      array !== undefined &&
+      (outermostCalls(parseFormula(formula) ?? null).length === 0 || (isOwnCall(formula) && array.range.includes(':')));
+    const result = isOver ? undefined : this.valueOfFormula(formula, sheet);
     this.open.delete(key);
     if (this.isTooDeep) {
       this.deepest ??= [sheet, at];

@@ -29,7 +29,12 @@ class Numbered extends Evaluator {
 
 const one = <T extends string>(...of: readonly T[]): fc.Arbitrary<T> => fc.constantFrom(...of);
 const place = fc
-  .tuple(one('', '$'), one('A', 'B', 'H', 'AA', 'LOG', 'XFD', 'XFE', 'a'), one('', '$'), one('1', '2', '10', '19', '1048576', '1048577', '0'))
+  .tuple(
+    one('', '$'),
+    one('A', 'B', 'H', 'AA', 'LOG', 'XFD', 'XFE', 'a'),
+    one('', '$'),
+    one('1', '2', '10', '19', '1048576', '1048577', '0'),
+  )
   .map(parts => parts.join(''));
 const prefix = one('', '', '', 'S!', 'ST2!', "'A b''c'!", 'Maße!', 'T.1!', 'No!', '[1]S!', "'[B]S'!", 'S:ST2!');
 const range = fc.tuple(prefix, place, one('', ':'), place).map(([on, from, to, last]) => `${on}${from}${to === '' ? '' : `:${last}`}`);
