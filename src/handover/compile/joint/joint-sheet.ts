@@ -30,6 +30,9 @@ import { type CallCell, type SheetPlace, type WantedVariant, keyOf } from './var
 import { isGiven, ValueCalls } from './value-calls';
 import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
+/** The same text: an engine keeps one that was put together as its pieces until a letter of it is asked for, and they take more room. */
+const inOnePiece = (text: string): string => (Number.isNaN(text.charCodeAt(0)) ? '' : text);
+
 /** Width of a figure on its sheet. */
 const FIGURE_PX = 700;
 
@@ -181,7 +184,7 @@ export class JointSheets {
           at: address(r, c),
           role,
           ...stepDigits(value),
-          ...(formula === undefined ? {} : { formula: `=${formula}` }),
+          ...(formula === undefined ? {} : { formula: inOnePiece(`=${formula}`) }),
           ...(value === undefined ? {} : { value }),
         });
         if (value !== undefined) (values[v] as Cell[])[c] = value;
