@@ -7,8 +7,7 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
-import { cellPosition, lastPlace, type Place } from '../sheet/addresses';
-import { parseFormula } from '../sheet/formula';
+import { cellPosition, type Place } from '../sheet/addresses';
 import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
 const RELATIVE = 1e-9;
@@ -23,21 +22,35 @@ const worthOf = ({ value, formula, role }: PlanCell): One =>
     : (value ?? null);
 
 class ValuesBeside extends Evaluator {
-  private readonly sheets: ReadonlyMap<string, ReadonlyMap<string, One>>;
+  private readonly sheets: ReadonlyMap<string, SheetPlan>;
+  /** Row by row, as far as cells are filled; of a sheet that something reads. */
+  private readonly filled = new Map<string, readonly (readonly One[] | undefined)[]>();
   private readonly last = new Map<string, Place>();
 
   constructor(sheets: readonly SheetPlan[]) {
     super(call);
-    this.sheets = new Map(sheets.map(({ name, cells }) => [name, new Map(cells.map(cell => [cell.at, worthOf(cell)]))]));
+    this.sheets = new Map(sheets.map(sheet => [sheet.name, sheet]));
   }
 
-  override value(sheet: string, at: string): One {
-    const cells = this.sheets.get(sheet);
-    return cells === undefined ? undefined : (cells.get(at) ?? null);
+  private rowsOf(sheet: string): readonly (readonly One[] | undefined)[] | undefined {
+    const plan = this.sheets.get(sheet);
+    if (plan === undefined) return undefined;
+    const rows = this.filled.get(sheet) ?? rowsOf(plan.cells);
+    this.filled.set(sheet, rows);
+    return rows;
+  }
+
+  protected override valueAt(sheet: string, row: number, column: number): One {
+    const rows = this.rowsOf(sheet);
+    return rows === undefined ? undefined : (rows[row]?.[column] ?? null);
   }
 
   protected override lastOf(sheet: string): Place {
-    const known = this.last.get(sheet) ?? lastPlace(this.sheets.get(sheet)?.keys() ?? []);
+    const rows = this.rowsOf(sheet) ?? [];
+    const known = this.last.get(sheet) ?? {
+      row: Math.max(0, rows.length - 1),
+      column: rows.reduce((most, row = []) => Math.max(most, row.length - 1), 0),
+    };
     this.last.set(sheet, known);
     return known;
   }
@@ -45,6 +58,15 @@ class ValuesBeside extends Evaluator {
   protected override spilledAt(): Known {
     return undefined;
   }
+}
+
+function rowsOf(cells: readonly PlanCell[]): readonly (readonly One[] | undefined)[] {
+  const rows: (One[] | undefined)[] = [];
+  for (const cell of cells) {
+    const { row, column } = cellPosition(cell.at);
+    (rows[row] ??= [])[column] = worthOf(cell);
+  }
+  return rows;
 }
 
 /** The same value, as two programs print it. */
@@ -88,7 +110,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     const cells = sheet.cells.map(cell => {
       if (cell.formula === undefined) return cell;
       // with its braces a formula may give another value than is worked out here
-      const given = cell.array === undefined ? scalar(values.evaluate(parseFormula(cell.formula), sheet.name)) : undefined;
+      const given = cell.array === undefined ? scalar(values.valueOfFormula(cell.formula, sheet.name)) : undefined;
       if (given === undefined) {
         unknown.push(cell.at);
         return cell;

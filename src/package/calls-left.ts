@@ -20,12 +20,18 @@ export interface CallLeft {
 /**
  * Every text and every attribute of a workbook file that is a formula of ours, wherever it may stand.
  * @param mentions what stands in every part that has one.
+ * @param quiet parts that were found to have nothing of it when they were written.
  */
-export function callsLeft(file: Uint8Array, isOurs: (formula: string) => boolean, mentions: RegExp): CallLeft[] {
+export function callsLeft(
+  file: Uint8Array,
+  isOurs: (formula: string) => boolean,
+  mentions: RegExp,
+  quiet: ReadonlySet<string> = new Set(),
+): CallLeft[] {
   const parts = new PackageParts(file);
   const found: CallLeft[] = [];
   for (const part of parts.packed.keys()) {
-    if (!/\.xml$/i.test(part) || listedBy(part) !== undefined) continue;
+    if (!/\.xml$/i.test(part) || listedBy(part) !== undefined || quiet.has(part)) continue;
     const { text: whole } = parts.decoded(part);
     if (!mentions.test(whole)) continue;
     const open: { readonly local: string; text: string }[] = [];

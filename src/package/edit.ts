@@ -26,6 +26,8 @@ export interface PackageEdit {
   readonly own?: Uint8Array;
   /** Of long sheets of ours the rows that the workbook leaves out, by the names of the sheets. */
   readonly ownRows?: OwnRows;
+  /** What is looked for in our parts while they are written. */
+  readonly mentions?: RegExp;
 }
 
 /** Words that were asked for at a cell that has its own, or on a sheet whose notes are broken. */
@@ -45,6 +47,8 @@ export interface EditedPackage extends Dropped {
   /** What the file has to be called, now that macros are in it or not. */
   readonly ending: FileEnding;
   readonly unwrittenNotes: readonly UnwrittenNote[];
+  /** Parts of ours that have nothing that was looked for. */
+  readonly quiet: ReadonlySet<string>;
 }
 
 /** What stands before the settings of calculation, in the order that the format asks for. */
@@ -92,14 +96,17 @@ function changeCells(draft: Draft, from: UserPackage, cells: PackageEdit['cells'
   return changed;
 }
 
-export function edited(from: UserPackage, { cells, elsewhere = new Map(), drop: asked = [], own, ownRows }: PackageEdit): EditedPackage {
+export function edited(
+  from: UserPackage,
+  { cells, elsewhere = new Map(), drop: asked = [], own, ownRows, mentions }: PackageEdit,
+): EditedPackage {
   const draft = new Draft(from.parts);
   const book = from.book.part;
   changeElsewhere(draft, elsewhere);
   const changed = changeCells(draft, from, cells);
   let isOther = draft.touched.length > 0 || own !== undefined;
   // their formulas keep the sheets that they read
-  if (own !== undefined) addOwnSheets(draft, from.book, own, ownRows);
+  const quiet = own === undefined ? new Set<string>() : addOwnSheets(draft, from.book, own, ownRows, mentions);
   const dropped = drop(draft, from, asked);
   isOther ||= from.sheets.some(({ part }) => !draft.has(part));
   const numbers = new BoxNumbers(draft);
@@ -114,6 +121,7 @@ export function edited(from: UserPackage, { cells, elsewhere = new Map(), drop: 
     gone: draft.gone,
     ending: fileEnding(draft, book),
     unwrittenNotes,
+    quiet,
     ...dropped,
   };
 }

@@ -1,4 +1,5 @@
 // The boxes in which notes stand beside their cells, in the drawing language that spreadsheets keep for them.
+import { LAST_PLACE } from '../sheet/addresses';
 import type { Draft } from './draft';
 import { type Splice, withAttributes } from './xml';
 
@@ -22,7 +23,6 @@ const SHAPE_TYPE =
 const BLOCK = 1024;
 const blockOf = (number: number): number => Math.floor(number / BLOCK);
 const [WIDTH_COLUMNS, LINE_CHARACTERS] = [4, 36];
-const [LAST_ROW, LAST_COLUMN] = [1_048_575, 16_383];
 
 const ROOT = /<xml\b[^>]*[^/]>|<xml>/;
 const END = '</xml>';
@@ -63,9 +63,9 @@ export class BoxNumbers {
 /** Beside the cell, as high as its words need, and on the sheet. */
 function anchor({ row, column, words }: NoteBox): string {
   const lines = words.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / LINE_CHARACTERS)), 1);
-  const left = Math.min(column + 1, LAST_COLUMN - WIDTH_COLUMNS);
-  const top = Math.min(row, Math.max(0, LAST_ROW - lines));
-  return [left, 15, top, 2, left + WIDTH_COLUMNS, 15, Math.min(LAST_ROW, top + lines), 2].join(', ');
+  const left = Math.min(column + 1, LAST_PLACE.column - WIDTH_COLUMNS);
+  const top = Math.min(row, Math.max(0, LAST_PLACE.row - lines));
+  return [left, 15, top, 2, left + WIDTH_COLUMNS, 15, Math.min(LAST_PLACE.row, top + lines), 2].join(', ');
 }
 
 const shape = (box: NoteBox, order: number): string =>

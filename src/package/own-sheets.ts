@@ -25,16 +25,24 @@ const isXml = (part: string): boolean => part.endsWith('.xml');
 /** Characters that are packed at a time. */
 const PIECE = 65_536;
 
-/** Short pieces together, as bytes. */
-function* inPieces(texts: Iterable<string>): Generator<Uint8Array> {
-  let piece = '';
+/** Longer than what is looked for on the way. */
+const OVERLAP = 100;
+
+/** Short pieces together, as bytes; `pass` has each on its way, with the end of the one before. */
+function* inPieces(texts: Iterable<string>, pass: (text: string) => void): Generator<Uint8Array> {
+  let [before, piece] = ['', ''];
+  const bytes = (): Uint8Array => {
+    pass(before + piece);
+    before = piece.slice(-OVERLAP);
+    return encoded({ text: piece, encoding: 'utf-8' });
+  };
   for (const text of texts) {
     piece += text;
     if (piece.length < PIECE) continue;
-    yield encoded({ text: piece, encoding: 'utf-8' });
+    yield bytes();
     piece = '';
   }
-  yield encoded({ text: piece, encoding: 'utf-8' });
+  yield bytes();
 }
 
 const renamed = (part: PackedPart, name: string): PackedPart => ({ ...part, name, nameBytes: new TextEncoder().encode(name) });
@@ -66,6 +74,8 @@ function freeNames(to: Draft, types: string): (wanted: string) => string {
 class Moving {
   /** Of the parts that were added. */
   readonly types = new Map<string, string>();
+  /** Those in which nothing was found that is looked for. */
+  readonly quiet = new Set<string>();
   private readonly names = new Map<string, string>();
   private readonly typeOf: (part: string) => string;
 
@@ -75,6 +85,7 @@ class Moving {
     private readonly vocabulary: Vocabulary,
     private readonly kind: (ours: string) => string,
     private readonly free: (wanted: string) => string,
+    private readonly mentions: RegExp | undefined,
   ) {
     this.typeOf = typesOf(own);
   }
@@ -88,8 +99,18 @@ class Moving {
     const name = this.free(part);
     this.names.set(part, name);
     this.types.set(name, this.typeOf(part));
-    const words = (): Iterable<string> => texts ?? [inVocabulary(this.own.decoded(part).text, part, this.vocabulary)];
-    this.to.add(name, isXml(part) ? packed(name, inPieces(words())) : renamed(stored, name));
+    if (isXml(part)) {
+      const words = texts ?? [inVocabulary(this.own.decoded(part).text, part, this.vocabulary)];
+      let isQuiet = this.mentions !== undefined;
+      this.to.add(
+        name,
+        packed(
+          name,
+          inPieces(words, text => void (isQuiet &&= this.mentions?.test(text) === false)),
+        ),
+      );
+      if (isQuiet) this.quiet.add(name);
+    } else this.to.add(name, renamed(stored, name));
     this.relations(part, name);
     return name;
   }
@@ -110,12 +131,14 @@ class Moving {
 
 export type OwnRows = ReadonlyMap<string, Iterable<OwnRow>>;
 
+/** Answers which of the parts that it adds have nothing that `mentions` looks for. */
 export function addOwnSheets(
   to: Draft,
   book: Pick<BookPart, 'part' | 'root'>,
   file: Uint8Array,
   rows: OwnRows = new Map<string, never>(),
-): void {
+  mentions?: RegExp,
+): ReadonlySet<string> {
   const own = new PackageParts(file);
   const ownBook = bookOf(own);
   const target = (among: readonly PartLink[], type: string, has: (part: string) => boolean): string | undefined =>
@@ -128,7 +151,7 @@ export function addOwnSheets(
   const kind = kindsOf(to.text(links));
   const free = freeNames(to, types);
   const nextId = freeIds(to.text(links));
-  const moving = new Moving(to, own, vocabulary, kind, free);
+  const moving = new Moving(to, own, vocabulary, kind, free, mentions);
   const newLinks: NewLink[] = [];
 
   const styles = target(to.links(book.part), 'styles', part => to.has(part));
@@ -157,4 +180,5 @@ export function addOwnSheets(
   to.change(book.part, text => bookSplices(text, book.part, ownBook.root, sheets));
   to.change(links, text => linkSplices(text, links, newLinks));
   to.change(types, text => typeSplices(text, types, moving.types));
+  return moving.quiet;
 }

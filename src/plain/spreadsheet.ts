@@ -41,7 +41,7 @@ class Formulas implements Printer<Ref> {
     // an argument that the called formula reads more than once is worked out once
     const hoisted = args.map((arg, i) => {
       const param = form.params[i] ?? '';
-      return uses(form, param) > 1 ? this.step(param, arg) : arg;
+      return (uses(form).get(param) ?? 0) > 1 ? this.step(param, arg) : arg;
     });
     return printed(form, hoisted, this);
   }
@@ -79,10 +79,16 @@ function scalar(ref: Ref): Scalar {
   throw new TypeError('a list stands where one value is needed');
 }
 
-function uses(form: Form, name: string): number {
-  let n = 0;
-  visit(form, { name: met => void (met === name && n++) });
-  return n;
+const used = new WeakMap<Form, ReadonlyMap<string, number>>();
+
+/** How often the form reads each name. */
+function uses(form: Form): ReadonlyMap<string, number> {
+  const known = used.get(form);
+  if (known !== undefined) return known;
+  const counts = new Map<string, number>();
+  visit(form, { name: met => void counts.set(met, (counts.get(met) ?? 0) + 1) });
+  used.set(form, counts);
+  return counts;
 }
 
 const inside = (ref: Scalar, level: Level): string => (isLooser(ref.level, level) ? `(${ref.text})` : ref.text);

@@ -1,5 +1,5 @@
 // Cells and rectangles of cells, and how a formula names them: the only place that knows column letters.
-import { fromCol, toCol } from '@borgar/fx';
+import { toCol } from '@borgar/fx';
 
 /** A cell; rows and columns count from 0. */
 export interface Place {
@@ -20,13 +20,22 @@ export interface Area extends Rectangle {
   readonly sheet: string;
 }
 
+/** The last row and column that a sheet may have. */
+export const LAST_PLACE: Place = { row: 1_048_575, column: 16_383 };
+
 export const columnName = (column: number): string => toCol(column);
+/** Of letters that are in capitals, counted from 0. */
+export const columnNumber = (letters: string): number => {
+  let number = 0;
+  for (let i = 0; i < letters.length; i++) number = 26 * number + letters.charCodeAt(i) - 64;
+  return number - 1;
+};
 /** `B4` */
 export const address = (row: number, column: number): string => `${toCol(column)}${row + 1}`;
 
 export function cellPosition(at: string): Place {
   const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
-  return { row: Number(digits) - 1, column: fromCol(letters) };
+  return { row: Number(digits) - 1, column: columnNumber(letters) };
 }
 
 /** Of `B4`, or of `B4:D9`. */

@@ -1,10 +1,13 @@
 // The value of a formula on the cells of a workbook: undefined where programs differ, or a cell is not known.
+// A formula is made ready once and worked out wherever it stands: what differs from cell to cell are its leaves.
 import type { Cell, CellError } from '../core/kinds';
-import { address, type Area, cellCount, columnName, type Place } from './addresses';
-import { areaOf, beamOf, calledName, type FormulaNode, ownFunction } from './formula';
-import { allKnown, isFault, type Known, type KnownRows, NO_CELL, NO_VALUE, NOT_FOUND, numberOf, one, type One, scalar } from './known';
-import { isTruth, NATIVE } from './natives';
-import { binary, lifted, ordered, unary } from './operators';
+import { address, type Area, cellCount, isOneCell, type Place } from './addresses';
+import { areaOf, beamOf, calledName, type FormulaNode, ownFunction, parseFormula } from './formula';
+import { type FormulaShape, type Leaf, shaped } from './formula-shapes';
+import { allKnown, type Known, type KnownRows, NO_CELL, one, type One, scalar } from './known';
+import { BLANK, CHOICES, type Work } from './native-choices';
+import { NATIVE } from './natives';
+import { binary, lifted, unary } from './operators';
 
 /** Cells of a range that is worked with here. */
 const MAX_CELLS = 1_000_000;
@@ -19,6 +22,11 @@ export type CallById = (
   args: readonly unknown[],
 ) => { readonly ok: true; readonly value: Cell | readonly (readonly Cell[])[] } | { readonly ok: false; readonly code: string };
 
+type LeafAt = ReadonlyMap<FormulaNode, number>;
+
+const NO_LEAVES: LeafAt = new Map();
+const UNKNOWN: Work = () => undefined;
+
 export abstract class Evaluator {
   constructor(private readonly callOurs: CallById) {}
 
@@ -27,21 +35,28 @@ export abstract class Evaluator {
   protected isTooDeep = false;
   private readonly areas = new Map<string, KnownRows>();
   private keptCells = 0;
+  /** Of parts of formulas as they stand, and of shapes. */
+  private readonly made = new WeakMap<FormulaNode | FormulaShape, Work>();
 
-  abstract value(sheet: string, at: string): One;
+  /** What stands in a cell; row and column count from 0. */
+  protected abstract valueAt(sheet: string, row: number, column: number): One;
 
   /** All that spilled from a cell. */
   protected abstract spilledAt(sheet: string, at: string): Known;
+
+  /** The last row and column of a sheet in which something stands. */
+  protected abstract lastOf(sheet: string): Place;
 
   /** The values of a range; undefined if one of them is not known, or there are too many. */
   area(area: Area): KnownRows | undefined {
     const count = cellCount(area);
     if (count > MAX_CELLS) return undefined;
+    if (count === 1) return this.read(area);
     const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
     const known = this.areas.get(key);
     if (known !== undefined) return known;
     const rows = this.read(area);
-    if (rows === undefined || count === 1) return rows;
+    if (rows === undefined) return undefined;
     if ((this.keptCells += count) > MOST_KEPT) this.forgetAreas();
     this.areas.set(key, rows);
     return rows;
@@ -53,12 +68,11 @@ export abstract class Evaluator {
   }
 
   private read({ sheet, top, left, bottom, right }: Area): KnownRows | undefined {
-    const columns = Array.from({ length: right - left + 1 }, (_, c) => columnName(left + c));
     const rows: (Cell | null | CellError)[][] = [];
     for (let r = top; r <= bottom; r++) {
       const row: (Cell | null | CellError)[] = [];
-      for (const column of columns) {
-        const value = this.value(sheet, `${column}${r + 1}`);
+      for (let c = left; c <= right; c++) {
+        const value = this.valueAt(sheet, r, c);
         if (value === undefined) return undefined;
         row.push(value);
       }
@@ -67,11 +81,12 @@ export abstract class Evaluator {
     return rows;
   }
 
-  /** The last row and column of a sheet in which something stands. */
-  protected abstract lastOf(sheet: string): Place;
+  private valueOf(area: Area, sheet: string): Known {
+    const on = area.sheet === '' ? sheet : area.sheet;
+    return isOneCell(area) ? this.valueAt(on, area.top, area.left) : this.area({ ...area, sheet: on });
+  }
 
-  private filledPart(beam: Area | undefined): Area | undefined {
-    if (beam === undefined) return undefined;
+  private filledPart(beam: Area): Area {
     const last = this.lastOf(beam.sheet);
     return {
       ...beam,
@@ -80,113 +95,120 @@ export abstract class Evaluator {
     };
   }
 
-  /** `isOver`: operators work on rectangles cell by cell. */
-  evaluate(node: FormulaNode | null | undefined, sheet: string, isOver = false): Known {
-    if (node === null) return null;
-    if (this.depth === 0) this.isTooDeep = false;
-    if (this.depth > MAX_DEPTH) this.isTooDeep = true;
-    if (node === undefined || this.isTooDeep) return undefined;
-    this.depth += 1;
-    const value = this.worked(node, sheet, isOver);
-    this.depth -= 1;
-    return value;
+  /** The value of a part of a formula. */
+  evaluate(node: FormulaNode | null | undefined, sheet: string): Known {
+    if (node === null || node === undefined) return node;
+    const work = this.made.get(node) ?? this.ready(node, NO_LEAVES, false);
+    this.made.set(node, work);
+    return work(sheet, []);
   }
 
-  private worked(node: FormulaNode, sheet: string, isOver: boolean): Known {
-    const [left = null, right = null] = node.arguments ?? [];
-    const operand = (part: FormulaNode | null): Known => (isOver ? this.evaluate(part, sheet, true) : scalar(this.evaluate(part, sheet)));
+  /** The value of a whole formula: those of one shape are made ready once. */
+  valueOfFormula(formula: string, sheet: string): Known {
+    const { shape, leaves } = shaped(formula);
+    if (shape === undefined) return this.evaluate(parseFormula(formula), sheet);
+    const work = this.made.get(shape) ?? this.ready(shape.tree, shape.leafAt, false);
+    this.made.set(shape, work);
+    return work(sheet, leaves);
+  }
+
+  /** Made when it is first looked at, as deep as values are followed. `isOver`: operators work on rectangles cell by cell. */
+  private ready(node: FormulaNode | null, leafAt: LeafAt, isOver: boolean): Work {
+    if (node === null) return BLANK;
+    let work: Work | undefined;
+    return (sheet, leaves) => {
+      if (this.depth === 0) this.isTooDeep = false;
+      if (this.depth > MAX_DEPTH) this.isTooDeep = true;
+      if (this.isTooDeep) return undefined;
+      this.depth += 1;
+      work ??= this.work(node, leafAt, isOver);
+      const value = work(sheet, leaves);
+      this.depth -= 1;
+      return value;
+    };
+  }
+
+  private work(node: FormulaNode, leafAt: LeafAt, isOver: boolean): Work {
+    const leaf = leafAt.get(node);
+    if (leaf !== undefined)
+      return node.type === 'Literal'
+        ? (_, leaves) => leaves[leaf] as Cell
+        : (sheet, leaves) => one(this.valueOf(leaves[leaf] as Area, sheet));
+    const operand = (part: FormulaNode | null = null): Work => {
+      const value = this.ready(part, leafAt, isOver);
+      return isOver ? value : (sheet, leaves) => scalar(value(sheet, leaves));
+    };
+    const [left = null, right] = node.arguments ?? [];
+    const operator = node.operator ?? '';
     switch (node.type) {
       case 'Literal':
-        return node.value as Cell;
-      case 'ErrorLiteral':
-        return { cellError: String(node.value) };
-      case 'ReferenceIdentifier': {
-        const area = areaOf(node, sheet) ?? this.filledPart(beamOf(node, sheet));
-        return area === undefined ? undefined : one(this.area(area));
+        return () => node.value as Cell;
+      case 'ErrorLiteral': {
+        const fault = { cellError: String(node.value) };
+        return () => fault;
       }
+      case 'ReferenceIdentifier':
+        return this.reference(node);
       case 'ArrayExpression':
-        return this.rows(node, sheet);
+        return this.rows(node, leafAt);
       case 'UnaryExpression': {
-        if (node.operator !== '#') return lifted(value => unary(node.operator ?? '', value), [operand(left)]);
-        const area = left === null ? undefined : areaOf(left, sheet);
-        return area === undefined ? undefined : this.spilledAt(area.sheet, address(area.top, area.left));
+        if (operator === '#') return this.spilled(left);
+        const value = operand(left);
+        return (sheet, leaves) => lifted(of => unary(operator, of), [value(sheet, leaves)]);
       }
-      case 'BinaryExpression':
-        return lifted((a, b) => binary(node.operator ?? '', a, b), [operand(left), operand(right)]);
+      case 'BinaryExpression': {
+        const [a, b] = [operand(left), operand(right)];
+        const of = (x: One, y: One): One => binary(operator, x, y);
+        return (sheet, leaves) => lifted(of, [a(sheet, leaves), b(sheet, leaves)]);
+      }
       case 'CallExpression':
-        return this.called(node, sheet);
+        return this.called(node, leafAt);
       default:
-        return undefined;
+        return UNKNOWN;
     }
   }
 
-  private rows({ elements = [] }: FormulaNode, sheet: string): Known {
-    return allKnown(elements.map(row => row.map(part => scalar(this.evaluate(part, sheet)))));
+  private reference(node: FormulaNode): Work {
+    const area = areaOf(node, '');
+    if (area !== undefined) return sheet => one(this.valueOf(area, sheet));
+    return sheet => {
+      const beam = beamOf(node, sheet);
+      return beam && one(this.area(this.filledPart(beam)));
+    };
   }
 
-  private called(node: FormulaNode, sheet: string): Known {
-    const parts = node.arguments ?? [];
+  private spilled(node: FormulaNode | null): Work {
+    return sheet => {
+      const area = node === null ? undefined : areaOf(node, sheet);
+      return area && this.spilledAt(area.sheet, address(area.top, area.left));
+    };
+  }
+
+  private rows({ elements = [] }: FormulaNode, leafAt: LeafAt): Work {
+    const parts = elements.map(row => row.map(part => this.ready(part, leafAt, false)));
+    return (sheet, leaves) => allKnown(parts.map(row => row.map(part => scalar(part(sheet, leaves)))));
+  }
+
+  private called(node: FormulaNode, leafAt: LeafAt): Work {
     const own = ownFunction(node);
     const name = calledName(node) ?? '';
-    const choice = own === undefined ? this.choices[name] : undefined;
-    if (choice !== undefined) return choice(parts, sheet);
-    const args = parts.map(arg => this.evaluate(arg, sheet, name === 'SUMPRODUCT'));
-    if (args.includes(undefined)) return undefined;
-    if (own === undefined) return isBeyond(node, NATIVE[name]?.(args));
-    const answer = this.callOurs(own, args);
-    return answer.ok ? answer.value : { cellError: answer.code };
-  }
-
-  /** Functions that look at some of their arguments only: the others may have no value. */
-  private readonly choices: Readonly<Record<string, (parts: readonly (FormulaNode | null)[], sheet: string) => Known>> = {
-    IF: ([test = null, then, otherwise], sheet) => {
-      const truth = isTruth(scalar(this.evaluate(test, sheet)));
-      if (typeof truth !== 'boolean') return truth;
-      return truth ? this.branch(then, sheet) : otherwise === undefined ? false : this.branch(otherwise, sheet);
-    },
-    IFERROR: ([value = null, otherwise], sheet) => this.unless(isFault, value, otherwise, sheet),
-    IFNA: ([value = null, otherwise], sheet) =>
-      this.unless(known => isFault(known) && known.cellError === NOT_FOUND.cellError, value, otherwise, sheet),
-    CHOOSE: ([which = null, ...parts], sheet) => {
-      const number = numberOf(scalar(this.evaluate(which, sheet)));
-      if (typeof number !== 'number') return number;
-      const part = parts[Math.trunc(number) - 1];
-      return part === undefined ? NO_VALUE : this.branch(part, sheet);
-    },
-    IFS: (parts, sheet) => {
-      for (let i = 0; i + 1 < parts.length; i += 2) {
-        const truth = isTruth(scalar(this.evaluate(parts[i] ?? null, sheet)));
-        if (truth === true) return this.branch(parts[i + 1], sheet);
-        if (truth !== false) return truth;
-      }
-      return NOT_FOUND;
-    },
-    SWITCH: ([of = null, ...parts], sheet) => {
-      const value = scalar(this.evaluate(of, sheet));
-      if (value === undefined || isFault(value)) return value;
-      for (let i = 0; i + 1 < parts.length; i += 2) {
-        const one = scalar(this.evaluate(parts[i] ?? null, sheet));
-        if (one === undefined || isFault(one)) return one;
-        if (typeof one === typeof value && ordered(one, value, '=') === 0) return this.branch(parts[i + 1], sheet);
-      }
-      return parts.length % 2 === 1 ? this.branch(parts[parts.length - 1], sheet) : NOT_FOUND;
-    },
-  };
-
-  private unless(
-    isNone: (known: Known) => boolean,
-    part: FormulaNode | null,
-    otherwise: FormulaNode | null | undefined,
-    sheet: string,
-  ): Known {
-    const value = this.evaluate(part, sheet);
-    return isNone(value) ? this.branch(otherwise, sheet) : value;
-  }
-
-  /** A blank is 0 as the result of a formula. */
-  private branch(part: FormulaNode | null | undefined, sheet: string): Known {
-    const value = this.evaluate(part ?? null, sheet);
-    return value === null ? 0 : value;
+    const parts = (node.arguments ?? []).map(part => this.ready(part, leafAt, name === 'SUMPRODUCT'));
+    const choice = own === undefined ? CHOICES[name] : undefined;
+    if (choice !== undefined) return choice(parts);
+    const given = (sheet: string, leaves: readonly Leaf[]): Known[] => parts.map(part => part(sheet, leaves));
+    if (own === undefined) {
+      const native = NATIVE[name];
+      return (sheet, leaves) => {
+        const args = given(sheet, leaves);
+        return args.includes(undefined) ? undefined : isBeyond(node, native?.(args));
+      };
+    }
+    return (sheet, leaves) => {
+      const args = given(sheet, leaves);
+      if (args.includes(undefined)) return undefined;
+      const answer = this.callOurs(own, args);
+      return answer.ok ? answer.value : { cellError: answer.code };
+    };
   }
 }
 

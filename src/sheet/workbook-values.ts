@@ -93,8 +93,12 @@ export class WorkbookValues extends Evaluator {
     return this.sheets.get(sheet)?.lastPlace() ?? { row: 0, column: 0 };
   }
 
+  protected override valueAt(sheet: string, row: number, column: number): One {
+    return this.value(sheet, address(row, column));
+  }
+
   /** The value of a cell: worked out from its formula, or as it was read. */
-  override value(sheet: string, at: string): One {
+  value(sheet: string, at: string): One {
     const here = this.sheets.get(sheet);
     if (here === undefined) return undefined;
     if (here.crowded.has(at)) return { cellError: '#SPILL!' };
@@ -156,10 +160,11 @@ export class WorkbookValues extends Evaluator {
     const key = `${sheet}!${at}`;
     this.open.add(key);
     const { formula = '', array } = here.cells.get(at) ?? {};
-    const tree = parseFormula(formula);
     // with its braces a formula may give another value than is worked out here; those of ours are given theirs by the host
-    const isOver = array !== undefined && (outermostCalls(tree ?? null).length === 0 || (isOwnCall(formula) && array.range.includes(':')));
-    const result = isOver ? undefined : this.evaluate(tree, sheet);
+    const isOver =
+      array !== undefined &&
+      (outermostCalls(parseFormula(formula) ?? null).length === 0 || (isOwnCall(formula) && array.range.includes(':')));
+    const result = isOver ? undefined : this.valueOfFormula(formula, sheet);
     this.open.delete(key);
     if (this.isTooDeep) {
       this.deepest ??= [sheet, at];

@@ -87,7 +87,7 @@ describe('an argument that is an expression', () => {
 
 it('every function of the allow-list is worked out', () => {
   const choices = new (class extends Evaluator {
-    value = (): undefined => undefined;
+    protected valueAt = (): undefined => undefined;
     protected spilledAt = (): undefined => undefined;
     protected lastOf = (): { row: number; column: number } => ({ row: 0, column: 0 });
   })(() => ({ ok: false, code: '#N/A' }));

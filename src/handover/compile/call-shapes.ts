@@ -1,17 +1,14 @@
 // Formulas that are the same but for their place: a column filled down is one shape.
-import { cellPosition } from '../../sheet/addresses';
+import { cellPosition, columnNumber } from '../../sheet/addresses';
 import type { SourceWorkbook } from '../../sheet/workbook-values';
 
 const CELL = /(\$?)\b([A-Z]{1,3})(\$?)(\d{1,7})\b(?!\()/g;
-
-/** Columns as numbers, in which only differences are looked at. */
-const columnOf = (letters: string): number => [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, -1);
 
 /** A formula with its cells as steps from where it stands. Two of the same text do the same thing at their places. */
 export function shapeOf(formula: string, at: string): string {
   const { row, column } = cellPosition(at);
   return formula.replace(CELL, (_, fixedColumn: string, letters: string, fixedRow: string, digits: string) => {
-    const across = fixedColumn === '' ? `[${columnOf(letters) - column}]` : letters;
+    const across = fixedColumn === '' ? `[${columnNumber(letters) - column}]` : letters;
     return `C${across}R${fixedRow === '' ? `[${Number(digits) - 1 - row}]` : digits}`;
   });
 }

@@ -29,8 +29,10 @@ function isSame(a: StoredValue, b: StoredValue): boolean {
 
 /** Cells that calls of ours filled when the workbook was saved. */
 const filledByOurs = (cells: readonly StoredCell[]): Rectangle[] =>
-  cells.flatMap(({ formula }) =>
-    formula?.area !== undefined && formula.kind !== 'shared' && isOwnCall(`=${fromFile(formula.text)}`) ? [rectangleOf(formula.area)] : [],
+  cells.flatMap(({ at, formula }) =>
+    formula?.area !== undefined && formula.area !== at && formula.kind !== 'shared' && isOwnCall(`=${fromFile(formula.text)}`)
+      ? [rectangleOf(formula.area)]
+      : [],
   );
 
 /** A number that stands for a text with its unit shows it. */

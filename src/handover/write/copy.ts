@@ -52,9 +52,9 @@ export async function copyOf(
   const own = await write({ ...copy.plan, sheets: ours });
   const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
   const drop = file.carries.filter(({ kind }) => asked.has(kind));
-  const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop });
+  const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop, mentions: MENTIONS });
   const isKnown = new Set(elsewhere.filter(({ canGo }) => !canGo).map(({ part }) => part));
-  const left = callsLeft(written.bytes, isOurs, MENTIONS).find(({ part }) => !isKnown.has(part));
+  const left = callsLeft(written.bytes, isOurs, MENTIONS, written.quiet).find(({ part }) => !isKnown.has(part));
   if (left !== undefined) throw new Error(`${left.part}: a call of the add-in is left: ${left.text.slice(0, 120)}`);
   return {
     ...copy,

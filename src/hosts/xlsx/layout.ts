@@ -1,5 +1,5 @@
 // Where text wraps and how tall a row must be for it: a file carries heights, nobody measures them when it is opened.
-import { address, cellPosition, holds, isOneCell, type Place, type Rectangle, rectangleOf } from '../../sheet/addresses';
+import { cellPosition, holds, isOneCell, type Place, type Rectangle, rectangleOf } from '../../sheet/addresses';
 import type { Picture, PlanCell, Role, SheetPlan } from '../../sheet/plan';
 import { ROLE_LOOKS } from '../../sheet/theme';
 
@@ -100,13 +100,16 @@ export function linesOf(text: string, width: number, bold: boolean): number {
 
 export function placed(plan: SheetPlan): PlacedCell[] {
   const merged = (plan.merged ?? []).map(rectangleOf);
-  const filled = new Set(plan.cells.map(({ at }) => at));
+  const places = plan.cells.map(({ at }) => cellPosition(at));
+  const filled: (Set<number> | undefined)[] = [];
+  for (const { row, column } of places) (filled[row] ??= new Set()).add(column);
   const lastCol = plan.widths.length - 1;
-  return plan.cells.map(cell => {
-    const place = cellPosition(cell.at);
-    const area = merged.find(range => holds(range, place)) ?? rectangleOf(cell.at);
+  return plan.cells.map((cell, i) => {
+    const place = places[i] as Place;
+    const { row, column } = place;
+    const area = merged.find(range => holds(range, place)) ?? { top: row, left: column, bottom: row, right: column };
     const isMerged = !isOneCell(area);
-    const isFree = (col: number): boolean => !filled.has(address(place.row, col));
+    const isFree = (col: number): boolean => filled[row]?.has(col) !== true;
     let right = area.right;
     while (!isMerged && right < lastCol && isFree(right + 1)) right += 1;
     // Only the last column that the plan gives a width keeps its text to itself.

@@ -30,6 +30,9 @@ import { type CallCell, type SheetPlace, type WantedVariant, keyOf } from './var
 import { isGiven, ValueCalls } from './value-calls';
 import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
+/** The same text: an engine keeps one that was put together as its pieces until a letter of it is asked for, and they take more room. */
+const inOnePiece = (text: string): string => (Number.isNaN(text.charCodeAt(0)) ? '' : text);
+
 /** Width of a figure on its sheet. */
 const FIGURE_PX = 700;
 
@@ -158,7 +161,7 @@ export class JointSheets {
       cells.push({ at: address(HEAD, c), role: 'header', value: title }, { at: address(HEAD + 1, c), role: 'note', value: words });
       return c;
     };
-    const values = new Map<string, Cell>();
+    const values: Cell[][] = variants.map(() => []);
     const isLive = (v: number): boolean => !this.untrue.has(`${name}!${FIRST + v + 1}`);
     const fixedRows = new Map<number, string>();
     const drawn = this.toDraw(variants, given, isLive);
@@ -181,10 +184,10 @@ export class JointSheets {
           at: address(r, c),
           role,
           ...stepDigits(value),
-          ...(formula === undefined ? {} : { formula: `=${formula}` }),
+          ...(formula === undefined ? {} : { formula: inOnePiece(`=${formula}`) }),
           ...(value === undefined ? {} : { value }),
         });
-        if (value !== undefined) values.set(`${v} ${title}`, value);
+        if (value !== undefined) (values[v] as Cell[])[c] = value;
         return `$${columnName(c)}${r + 1}`;
       };
       const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);

@@ -47,8 +47,16 @@ export function onlyInput(how: Input['fallback']): string | undefined {
   return typeof first === 'string' && others.length === 0 && INPUTS.has(first) ? first : undefined;
 }
 
+const choosing = new WeakMap<Form, boolean>();
+
 /** Whether the form looks at some of its arguments only in some cases. */
 export function hasChoice(form: Form): boolean {
+  const known = choosing.get(form) ?? chooses(form);
+  choosing.set(form, known);
+  return known;
+}
+
+function chooses(form: Form): boolean {
   let has = false;
   visit(form, {
     if: () => void (has = true),
@@ -86,8 +94,18 @@ export function literal(value: unknown): Ref {
   return atom('""', '');
 }
 
-/** What a formula that is printed as it stands says in the names of the joint. */
-export function wordsOf(name: string, how: Made & { readonly meaning: string }): string {
+type Meant = Made & { readonly meaning: string };
+
+const words = new WeakMap<Meant, string>();
+
+/** What a formula that is printed as it stands says in the names of the joint: the same for every row. */
+export function wordsOf(name: string, how: Meant): string {
+  const said = words.get(how) ?? printedWords(name, how);
+  words.set(how, said);
+  return said;
+}
+
+function printedWords(name: string, how: Meant): string {
   const form = how.by === 'formula' ? formOf(name) : undefined;
   return form === undefined
     ? how.meaning

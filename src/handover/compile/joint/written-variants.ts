@@ -22,8 +22,8 @@ export interface WrittenVariants {
   readonly sheet: string;
   readonly variants: readonly Variant[];
   readonly heads: ReadonlyMap<string, number>;
-  /** By row and title. */
-  readonly values: ReadonlyMap<string, Cell>;
+  /** By row and column. */
+  readonly values: readonly (readonly (Cell | undefined)[])[];
   /** Rows with inputs that are not followed. */
   readonly holding: readonly boolean[];
   /** Variants without formulas, each with the cell that says whether its inputs are as they were sent. */
@@ -39,7 +39,7 @@ export function tableCell(written: WrittenVariants, r: number, name: string, oth
 export function named({ sheet, variants, heads, values, holding }: WrittenVariants, v: number, name: string, otherwise: string): TableCell {
   const unit = unitOf(name);
   const cellOf = (title: string): string => `${sheetPrefix(sheet)}$${columnName(heads.get(title) ?? 0)}$${FIRST + v + 1}`;
-  const valueOf = (title: string): Cell | undefined => values.get(`${v} ${title}`);
+  const valueOf = (title: string): Cell | undefined => values[v]?.[heads.get(title) ?? 0];
   if (isVerdict(name)) {
     const title = name === 'reason' ? 'rule' : name;
     return { name, formula: cellOf(title), value: valueOf(title) ?? '', unit };
