@@ -83,6 +83,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/joint/formulas/strength.ts',
     'src/joint/grid.ts',
     'src/joint/headings.ts',
+    'src/joint/input-value.ts',
     'src/joint/judge.ts',
     'src/joint/look-up.ts',
     'src/joint/outputs.ts',

@@ -137,7 +137,8 @@ describe('what is asked for', () => {
       .map(([name]) => name as string);
     expect(names.length).toBeGreaterThan(40);
     expect(names.filter(name => !JOINT_INPUT_NAMES.includes(name))).toEqual([]);
-    for (const without of ['screw', 'thread share', 'load', 'common share', 'root fillet', 'insert length']) expect(names).not.toContain(without);
+    for (const without of ['screw', 'thread share', 'load', 'common share', 'root fillet', 'insert length'])
+      expect(names).not.toContain(without);
   });
 
   test('what cannot be moved is refused by its name', () => {
