@@ -20,6 +20,7 @@ function valuesOf(range: CellRange, argument: string, head: Heading): readonly u
 
 /** A value beside the map: the number that was read, or what was typed. */
 function labelOf(variant: Variant, name: string, raw: unknown): Cell {
+  if (typeof raw === 'number') return raw;
   const value = variant.with(name, raw).outcome(name);
   if (typeof value === 'number') return value;
   return typeof raw === 'string' ? cut(raw) : labelCell(raw);
