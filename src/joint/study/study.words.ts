@@ -24,7 +24,7 @@ const D1 = [
 const GENERAL = {
   kind: 'geometry',
   sources: [{ title: 'plane geometry, and the standards and rules that each output names', held: 'see JOINT.CARD' }],
-  notLive: 'a study of many joints; it goes as of its date',
+  notLive: 'a study of many joints; it stands as of the date of the copy',
 } as const;
 
 export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
@@ -66,7 +66,7 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
       { title: 'polar method for normal draws, SIAM Review 6, 1964', held: 'from memory' },
       { title: 'limits as ±3 standard deviations', held: 'common practice' },
     ],
-    notLive: 'a study of many joints; it goes as of its date',
+    notLive: 'a study of many joints; it stands as of the date of the copy',
     example: { args: [D1, 1000], row: 15, values: ['slenderness', 1, 0, 2.1875, 2.1875, 2.1875] },
     caution:
       'Normal about the middle of the limits, ±3 standard deviations, cut there: it counts on processes that are centred. ' +
