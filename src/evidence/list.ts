@@ -469,7 +469,7 @@ export const EVIDENCE: readonly Evidence[] = [
   ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
   ...byHand('joint/study/window.test.ts', '%s, its %s end', 'one rule solved for one input', 'JOINT.WINDOW'),
   ...anotherWay('joint/study/window.test.ts', '%s on a grid', 'ten grids of 10,000 joints', 'JOINT.WINDOW'),
-  ...anotherWay('joint/study/map.test.ts', 'state over %s', 'JOINT.TABLE on every joint of five planes', 'JOINT.MAP'),
+  ...anotherWay('joint/study/map.test.ts', 'margin over %s', 'JOINT.TABLE on every joint of five planes', 'JOINT.MAP'),
   ...byHand('joint/study/map.test.ts', 'numbers over a plane', 'the joint of the demo', 'JOINT.MAP'),
   ...byHand('joint/study/sensitivity.test.ts', '%s by %s', 'derivatives written down', 'JOINT.SENSITIVITY'),
   ...anotherWay('joint/study/sensitivity.test.ts', '%s by every input', 'differences of JOINT.VALUE', 'JOINT.SENSITIVITY'),

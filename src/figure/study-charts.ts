@@ -49,12 +49,12 @@ function edgesOf(values: readonly number[]): number[] {
   return [first - (second - first) / 2, ...inner, last + (last - before) / 2];
 }
 
-interface Place {
+interface AxisPlace {
   readonly at: (value: number) => number;
   readonly edges: readonly number[];
 }
 
-function placeOf({ values }: MapAxis, from: number, to: number): Place {
+function placeOf({ values }: MapAxis, from: number, to: number): AxisPlace {
   const edges = edgesOf(values);
   const [low, high] = [edges[0] as number, edges[edges.length - 1] as number];
   const at = (value: number): number => from + ((value - low) / (high - low)) * (to - from);
@@ -62,7 +62,7 @@ function placeOf({ values }: MapAxis, from: number, to: number): Place {
 }
 
 /** A row of equal states is one area. */
-function areas({ states }: StateMap, x: Place, y: Place): Markup[] {
+function areas({ states }: StateMap, x: AxisPlace, y: AxisPlace): Markup[] {
   return states.flatMap((row, r) => {
     const [bottom, top] = [y.edges[r] as number, y.edges[r + 1] as number];
     const starts = row.flatMap((state, c) => (c === 0 || state !== row[c - 1] ? [c] : []));
@@ -83,7 +83,7 @@ const between = (values: readonly number[], position: number): number => {
 };
 
 /** The edge of what fails, and lines of equal margin inside it, each with its margin. */
-function lines({ x, y, margins }: StateMap, across: Place, up: Place): Child[] {
+function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace): Child[] {
   const most = Math.max(0, ...margins.flatMap(row => row.map(margin => margin ?? 0)));
   const levels = most === 0 ? [0] : Array.from({ length: LINES }, (_, i) => (most * i) / LINES);
   return levels.map(level => {
@@ -99,7 +99,7 @@ function lines({ x, y, margins }: StateMap, across: Place, up: Place): Child[] {
   });
 }
 
-function present({ x, y }: StateMap, across: Place, up: Place): Child {
+function present({ x, y }: StateMap, across: AxisPlace, up: AxisPlace): Child {
   if (x.now === undefined || y.now === undefined) return undefined;
   const [left, right] = [across.edges[0] as number, across.edges[across.edges.length - 1] as number];
   const [bottom, top] = [up.edges[0] as number, up.edges[up.edges.length - 1] as number];

@@ -98,6 +98,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/joint/study/simulate.ts',
     'src/joint/study/solve.ts',
     'src/joint/study/steps.ts',
+    'src/joint/study/stream.ts',
     'src/joint/study/window.ts',
     'src/joint/verdict.ts',
     'src/joint/words.ts',

@@ -26,6 +26,7 @@ function labelOf(variant: Variant, name: string, raw: unknown): Cell {
   return typeof raw === 'string' ? cut(raw) : labelCell(raw);
 }
 
+/** What JOINT.MAP gives, of any size. */
 export function jointMap(
   inputs: CellRange,
   x: unknown,
@@ -33,12 +34,11 @@ export function jointMap(
   y: unknown,
   yValues: CellRange,
   output: unknown,
-  base: CellRange | undefined,
+  base?: CellRange,
 ): Cell[][] {
   const [across, down] = [heading(x, 'x'), heading(y, 'y')];
   if (across.name === down.name) throw wrongInput(`y is ${down.name}, and so is x; name two inputs`, 'y');
   const [xs, ys] = [valuesOf(xValues, 'x_values', across), valuesOf(yValues, 'y_values', down)];
-  refuseTooLarge((xs.length + 1) * (ys.length + 1));
   const asked = outputName(output, 'output');
   const variant = oneVariant(inputs, base);
   const [tops, sides] = [xs.map(raw => labelOf(variant, across.name, raw)), ys.map(raw => labelOf(variant, down.name, raw))];
@@ -48,4 +48,12 @@ export function jointMap(
     [`${named(across)} \\ ${named(down)}`, ...tops],
     ...ys.map((yRaw, i) => [sides[i] ?? '–', ...xs.map(xRaw => answer([yRaw, xRaw])[0] ?? '–')]),
   ];
+}
+
+const countOf = (range: CellRange, argument: string): number => used(listOf(range, argument), isBlank);
+
+/** As JOINT.MAP gives it: a result too large for cells is refused before anything is worked out. */
+export function jointMapCells(...args: Required<Parameters<typeof jointMap>>): Cell[][] {
+  refuseTooLarge((countOf(args[2], 'x_values') + 1) * (countOf(args[4], 'y_values') + 1));
+  return jointMap(...args);
 }

@@ -102,5 +102,6 @@ export function sensitivityRows(variant: Variant, output: unknown): Cell[][] {
     ]);
 }
 
+/** What JOINT.SENSITIVITY gives below its header. */
 export const jointSensitivity = (inputs: CellRange, output: unknown, base: CellRange | undefined): Cell[][] =>
   sensitivityRows(oneVariant(inputs, base), output);

@@ -111,5 +111,6 @@ export function simulationRows(variant: Variant, samples: number, seed: number):
   ];
 }
 
+/** What JOINT.SIMULATE gives below its header. */
 export const jointSimulated = (inputs: CellRange, samples: number, seed: number, base: CellRange | undefined): Cell[][] =>
   simulationRows(oneVariant(inputs, base), samples, seed);

@@ -78,5 +78,6 @@ function firstRoot(excess: (number: number) => number | undefined, numbers: read
   return undefined;
 }
 
+/** What JOINT.SOLVE gives. Throws Refused. */
 export const jointSolve = (inputs: CellRange, name: unknown, output: unknown, target: number, base: CellRange | undefined): number =>
   solved(oneVariant(inputs, base), inputName(name, 'name'), output, target);

@@ -8,7 +8,7 @@ import { MOST_SEED } from '../../core/tolerance/stack.cards';
 import { outputName } from '../headings';
 import { base, inputs, T } from '../joint.cards';
 import { unitOf } from '../outputs';
-import { jointMap } from './map';
+import { jointMapCells } from './map';
 import { jointSensitivity } from './sensitivity';
 import { jointSimulated } from './simulate';
 import { jointSolve } from './solve';
@@ -49,7 +49,7 @@ export const STUDY_CARDS: readonly Calculation[] = [
       param('output', OUTPUT, { default: 'state' }),
       base,
     ],
-    jointMap,
+    jointMapCells,
     { result: { shape: 'table', columns: [] } },
   ),
   card('JOINT.WINDOW', T, [inputs, param('names', BLOCK, { blank: 'absent' }), base], jointWindow, {

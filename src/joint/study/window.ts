@@ -171,5 +171,6 @@ function namesOf(range: CellRange | undefined): readonly string[] | undefined {
   return names.length === 0 ? undefined : names;
 }
 
+/** What JOINT.WINDOW gives below its header. */
 export const jointWindow = (inputs: CellRange, names: CellRange | undefined, base: CellRange | undefined): Cell[][] =>
   windowRows(oneVariant(inputs, base), namesOf(names));

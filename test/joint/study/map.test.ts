@@ -42,6 +42,24 @@ describe('every cell is that of JOINT.TABLE', () => {
     expect(new Set(states).size).toBeGreaterThan(1);
   });
 
+  test.each(PLANES)('margin over %s and %j of the plane', (x, xs, y, ys) => {
+    const [across, down] = [xs.filter((_, i) => i % 5 === 0), ys.filter((_, i) => i % 5 === 0)];
+    const map = table(
+      'JOINT.MAP',
+      inputsOf(DEMO),
+      x,
+      [across],
+      y,
+      down.map(one => [one]),
+      'margin',
+    );
+    const margins = table('JOINT.TABLE', withBoth(DEMO, x, y, across, down), [['margin']])
+      .slice(1)
+      .map(([margin]) => margin);
+    expect(map.slice(1).flatMap(row => row.slice(1))).toEqual(margins);
+    expect(margins.filter(margin => typeof margin === 'number').length).toBeGreaterThan(50);
+  });
+
   test('numbers over a plane, typed with their units', () => {
     const map = table('JOINT.MAP', inputsOf(DEMO), 'wall (in)', [[0.08, '2.5 mm']], 'seat', [['0 mm'], [2]], 'engagement min');
     expect(map).toEqual([

@@ -1,5 +1,6 @@
 // Simulated joints against stacks that the joint is reduced to, the worst case, and counts that must not change.
 import { describe, expect } from 'vitest';
+import { CARDS } from '../../../src/registry';
 import { refusal } from '../../kit/ask';
 import { refereed } from '../../kit/refereed';
 import { DEMO, inputsOf, type JointInputs, rowOf, table } from '../../kit/study';
@@ -107,6 +108,16 @@ describe('against the worst case', () => {
         expect(least, rule as string).toBeGreaterThanOrEqual(value - 1e-9);
     }
     expect(compared).toBeGreaterThan(10);
+  });
+
+  test('the three ways on the demo, as its help compares them', () => {
+    // 16 − (2.5 + 1.6) − 0.8 − 2.6 nominal; ± 0.8, 0.1, 0.16 and 0.1
+    const halves = [0.8, 0.1, 0.16, 0.1];
+    const worstMm = 8.5 - halves.reduce((sum, half) => sum + half, 0);
+    const rootSumSquareMm = 8.5 - Math.hypot(...halves);
+    const leastMm = (rowOf(simulate(DEMO), 'engagement')[3] as number) * 2.9;
+    const said = `${worstMm.toFixed(2)} mm at worst case, ${rootSumSquareMm.toFixed(2)} by root sum square and ${leastMm.toFixed(2)} among 20,000 draws`;
+    expect(CARDS.get('JOINT.SIMULATE')?.caution).toContain(said);
   });
 
   test('a joint that fails at its worst case is good most of the time', () => {
