@@ -18,7 +18,8 @@ import { type Child, el, fitted, line, type Markup, type Point, shown, text, thr
 
 /** Colour and hatch say the same; what passes has none. */
 const MAP_CSS =
-  '.bw-map-pass{fill:var(--bw-map-pass,#dcefe0)}.bw-map-review{fill:var(--bw-map-review,#fbeab0)}.bw-map-fail{fill:var(--bw-map-fail,#f0c5bf)}' +
+  '.bw-map-pass{fill:var(--bw-map-pass,#dcefe0)}.bw-map-review{fill:var(--bw-map-review,#fbeab0)}' +
+  '.bw-map-fail{fill:var(--bw-map-fail,#f0c5bf)}' +
   '.bw-map-unchecked{fill:var(--bw-sheet,#fff)}.bw-map-line{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:.9}' +
   '.bw-map-edge{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:2}';
 
