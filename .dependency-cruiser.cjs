@@ -163,12 +163,12 @@ module.exports = {
     only(
       'cell-calls-by-id',
       '^functions/cell[.]ts$',
-      ['^src/(calculations|registry)[.]ts$', '^src/core/kinds[.]ts$'],
+      ['^src/(calculations|registry|studies)[.]ts$', '^src/core/kinds[.]ts$'],
       'One door between the cells and the core. A function that needs more is a core function: give it a card.',
     ),
     only(
       'registry-lists',
-      '^src/(calculations|registry)[.]ts$',
+      '^src/(calculations|registry|studies)[.]ts$',
       ['^src/(core|joint|about)/', '^src/calculations[.]ts$'],
       'They put cards in one list and call them. Anything more belongs to where the cards come from.',
     ),
@@ -177,7 +177,7 @@ module.exports = {
       comment:
         'What functions.js starts with is loaded by every workbook. What is only said of a function, its words and plain form, is loaded when a cell asks for it.',
       severity: 'error',
-      from: { path: '^src/calculations[.]ts$' },
+      from: { path: '^src/(calculations|studies)[.]ts$' },
       to: { path: '[.]words[.]ts$|^src/(about|plain)/', reachable: true },
     },
     only(

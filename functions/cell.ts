@@ -57,10 +57,18 @@ function handed(answer: ReturnType<typeof call>): Cell | Cell[][] {
 /** Calls the core and hands the answer to the spreadsheet. */
 export const cell = (id: string, args: readonly unknown[]): Cell | Cell[][] => handed(call(id, args.map(plain)));
 
+const notLoaded = (): never => {
+  throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, 'a part of the add-in could not be loaded: calculate again');
+};
+
 /** The same for a function that prints formulas: what it prints them from is loaded when the first one is asked for. */
 export async function printed(id: string, args: readonly unknown[]): Promise<Cell | Cell[][]> {
-  const all = await import(/* webpackChunkName: "printing" */ '../src/registry').catch(() => {
-    throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, 'a part of the add-in could not be loaded: calculate again');
-  });
+  const all = await import(/* webpackChunkName: "printing" */ '../src/registry').catch(notLoaded);
   return handed(all.call(id, args.map(plain)));
+}
+
+/** The same for a function that studies one joint. */
+export async function studied(id: string, args: readonly unknown[]): Promise<Cell | Cell[][]> {
+  const studies = await import(/* webpackChunkName: "studies" */ '../src/studies').catch(notLoaded);
+  return handed(studies.call(id, args.map(plain)));
 }

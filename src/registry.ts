@@ -7,13 +7,16 @@ import { type Card, described } from './core/card';
 import { CORE_WORDS } from './core/words';
 import { JOINT_WORDS } from './joint/joint.words';
 import { PRINTED_JOINT_CARDS } from './joint/printed-joint.cards';
+import { STUDY_CARDS } from './joint/study/study.cards';
+import { STUDY_WORDS } from './joint/study/study.words';
 import { VARIANT_WORDS } from './joint/variants.words';
 
 /** The card of every function by its id. */
 export const CARDS: ReadonlyMap<string, Card> = byId(
-  described([...CALCULATIONS, ...PRINTED_JOINT_CARDS, ...aboutCards(id => CARDS.get(id))], {
+  described([...CALCULATIONS, ...PRINTED_JOINT_CARDS, ...STUDY_CARDS, ...aboutCards(id => CARDS.get(id))], {
     ...CORE_WORDS,
     ...JOINT_WORDS,
+    ...STUDY_WORDS,
     ...VARIANT_WORDS,
     ...ABOUT_WORDS,
   }),

@@ -26,7 +26,7 @@ export interface TextSource<T> {
 }
 
 /** How names of a kind are typed. */
-export type NameKind = 'screw size' | 'screw' | 'nut' | 'head' | 'function name' | 'joint output';
+export type NameKind = 'screw size' | 'screw' | 'nut' | 'head' | 'function name' | 'joint input' | 'joint output';
 
 /** What each kind of argument is made of, as far as others need to know. */
 export type Nature =

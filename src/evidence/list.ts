@@ -467,4 +467,17 @@ export const EVIDENCE: readonly Evidence[] = [
   ...byHand('joint/joint.test.ts', 'one value for a table row', 'the joint of the demo', 'JOINT.VALUE'),
   ...byHand('joint/joint.test.ts', 'where nothing helps, it says what was tried', '', 'CHECK.JOINT'),
   ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
+  ...byHand('joint/study/window.test.ts', '%s, its %s end', 'one rule solved for one input', 'JOINT.WINDOW'),
+  ...anotherWay('joint/study/window.test.ts', '%s on a grid', 'ten grids of 10,000 joints', 'JOINT.WINDOW'),
+  ...anotherWay('joint/study/map.test.ts', 'margin over %s', 'JOINT.TABLE on every joint of five planes', 'JOINT.MAP'),
+  ...byHand('joint/study/map.test.ts', 'numbers over a plane', 'the joint of the demo', 'JOINT.MAP'),
+  ...byHand('joint/study/sensitivity.test.ts', '%s by %s', 'derivatives written down', 'JOINT.SENSITIVITY'),
+  ...anotherWay('joint/study/sensitivity.test.ts', '%s by every input', 'differences of JOINT.VALUE', 'JOINT.SENSITIVITY'),
+  ...identity('joint/study/simulate.test.ts', 'four links', 'the stack that the joint is reduced to, by STACK.SIMULATE', 'JOINT.SIMULATE'),
+  ...only(
+    'a share',
+    anotherWay('joint/study/simulate.test.ts', 'one link', 'the cut normal distribution in closed form', 'JOINT.SIMULATE'),
+  ),
+  ...byHand('joint/study/solve.test.ts', 'by hand: seat 2.5', 'the joint of the demo', 'JOINT.SOLVE'),
+  ...anotherWay('joint/study/solve.test.ts', '%s for %s of %f', 'put back into JOINT.VALUE', 'JOINT.SOLVE'),
 ];

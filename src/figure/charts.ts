@@ -26,13 +26,13 @@ export interface ChartOptions {
   readonly widthPx?: number;
 }
 
-const DEFAULT_WIDTH_PX = 700;
+export const DEFAULT_WIDTH_PX = 700;
 /** Narrower than this there is no room for bars. */
-const MIN_WIDTH_PX = 280;
+export const MIN_WIDTH_PX = 280;
 /** Narrower than this the key of the chart takes two lines. */
 const KEY_PX = 420;
-const MARGIN_PX = 10;
-const NAME_SHARE = 0.3;
+export const MARGIN_PX = 10;
+export const NAME_SHARE = 0.3;
 const BAR_PX = 11;
 const NO_VALUE = 'no value';
 
@@ -64,23 +64,29 @@ interface Frame {
   readonly scale: number;
 }
 
-const nameWidthPx = (names: readonly string[]): number => Math.max(40, ...names.map(name => textWidthPx(name, 12)));
+export const nameWidthPx = (names: readonly string[]): number => Math.max(40, ...names.map(name => textWidthPx(name, 12)));
 
 /** Names left, what stands behind the bars right, bars from 0 to the largest value between. */
-function frameOf(widthPx: number, namePx: number, behindPx: number, largest: number): Frame {
+export function frameOf(widthPx: number, namePx: number, behindPx: number, largest: number): Frame {
   const barX = MARGIN_PX + namePx;
   const barEnd = widthPx - MARGIN_PX - behindPx;
   return { widthPx, barX, barEnd, scale: (barEnd - barX) / largest };
 }
 
-const nameText = (name: string, { barX }: Frame, y: number): Markup =>
+export const nameText = (name: string, { barX }: Frame, y: number): Markup =>
   text(fitted(name, barX - MARGIN_PX - 10, 12), [barX - 10, y], { anchor: 'end' });
 
-const bar = (className: string, { barX, scale }: Frame, y: number, value: number): Markup | undefined =>
+export const bar = (className: string, { barX, scale }: Frame, y: number, value: number): Markup | undefined =>
   value <= 0 ? undefined : el('rect', { class: className, x: barX, y, width: value * scale, height: BAR_PX });
 
 /** Ticks at 1, 2, 5 … so that they stand apart. */
-function axis({ barX, barEnd, scale }: Frame, top: number, bottom: number, label: (value: number) => string, factor: number): Child[] {
+export function axis(
+  { barX, barEnd, scale }: Frame,
+  top: number,
+  bottom: number,
+  label: (value: number) => string,
+  factor: number,
+): Child[] {
   const largest = (barEnd - barX) / scale;
   const step =
     [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 1000, 1e4, 1e5, 1e6].map(nice => nice * factor).find(nice => nice * scale >= 44) ?? largest;
@@ -94,7 +100,7 @@ function axis({ barX, barEnd, scale }: Frame, top: number, bottom: number, label
   });
 }
 
-function chart(title: string, description: string, widthPx: number, heightPx: number, content: readonly Child[]): string {
+export function chart(title: string, description: string, widthPx: number, heightPx: number, content: readonly Child[]): string {
   return el(
     'svg',
     {

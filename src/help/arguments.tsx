@@ -31,6 +31,7 @@ function alsoTakes(param: Param): string {
     case 'nut':
     case 'head':
     case 'function name':
+    case 'joint input':
     case 'joint output':
     case 'material':
     case 'list':

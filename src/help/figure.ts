@@ -5,6 +5,7 @@ import { jointSheet } from '../demo/joint-sheet';
 import { letterOf, section } from '../figure/section';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
+import { STUDY_CARDS } from '../joint/study/study.cards';
 import { CARDS } from '../registry';
 import { cornerFigure, patternFigure } from './plan-views';
 import { jointNames, jointNamesAround } from './related';
@@ -113,6 +114,8 @@ const DRAWN_AS: Readonly<Record<string, string>> = {
 };
 const drawnAs = (name: string): string => DRAWN_AS[name] ?? name;
 
+const STUDIES: ReadonlySet<string> = new Set(STUDY_CARDS.map(({ id }) => id));
+
 /** Fewer dimensions say little by themselves. */
 const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
@@ -150,6 +153,8 @@ export function topicFigure(topic: Topic): Figure | undefined {
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
 export function functionFigure(card: Card): Figure | undefined {
+  // of many joints: no one of them explains it
+  if (STUDIES.has(card.id)) return undefined;
   if (card.id === 'BOSS.CORNER') return cornerFigure();
   const sketch = sketched(card);
   if (sketch !== undefined) return sketch;

@@ -82,4 +82,12 @@ export const FUNCTION_MISTAKES: Readonly<Record<string, readonly string[]>> = {
   'SEAL.STRETCH': ['A ring stretched far to fit: it thins, creeps up the groove and ages sooner.'],
   'LIP.FIT': ['The clearance taken in total: it is per side.'],
   'COOLING.TIME': ['Mean and centre criterion mixed when two times are compared.'],
+  'JOINT.MAP': ['The edge of the good region chosen: its tolerance then lies half outside. Choose its middle.'],
+  'JOINT.WINDOW': ['Two windows used at once: each holds while the other inputs stay.'],
+  'JOINT.SENSITIVITY': ['The largest slope taken for the dimension to tighten: slope times tolerance counts.'],
+  'JOINT.SIMULATE': [
+    'A share of 1 read as never: of 20,000 joints none failed, and in a million some may.',
+    'The draws believed of a process that is off its middle, or of a first run: the limits are then worth more than the share.',
+  ],
+  'JOINT.SOLVE': ['The answer put in without a look at the state: another rule may stop it first.'],
 };

@@ -2,21 +2,13 @@
 import { rounded } from '../core/decimal';
 import { atMost } from '../core/maths';
 import type { Cell, CellRange } from '../core/kinds';
-import { Refused, wrongInput } from '../core/refuse';
+import { Refused } from '../core/refuse';
 import type { Finding, NamesOf, Rule } from './graph';
 import { depthAllowedByPinMm, depthAskedByRatioMm, odAllowedByWallMm } from './formulas/boss';
 import type { Joint } from './nodes';
 import { remedy } from './remedy';
-import { baseOf, variantsOf } from './table';
+import { oneVariant } from './table';
 import type { Variant } from './variant';
-
-function single(inputs: CellRange, base: CellRange | undefined): Variant {
-  const variants = variantsOf(inputs, baseOf(base));
-  const [variant] = variants;
-  if (variant === undefined || variants.length > 1)
-    throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
-  return variant;
-}
 
 function row(variant: Variant, finding: Finding, all: readonly Finding[]): Cell[] {
   const { rule, state, value, limit, refusal } = finding;
@@ -70,10 +62,10 @@ function conflicts(variant: Variant): Cell[][] {
 }
 
 export function checkJoint(inputs: CellRange, base: CellRange | undefined): Cell[][] {
-  return rows(single(inputs, base), () => true);
+  return rows(oneVariant(inputs, base), () => true);
 }
 
 export function checkBoss(inputs: CellRange, base: CellRange | undefined): Cell[][] {
-  const variant = single(inputs, base);
+  const variant = oneVariant(inputs, base);
   return [...rows(variant, ({ boss }) => boss === true), ...conflicts(variant)];
 }

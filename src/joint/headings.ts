@@ -35,7 +35,7 @@ function find<N extends string>(names: ReadonlyMap<string, N>, raw: unknown, arg
   return name;
 }
 
-const inputName = (raw: unknown, argument: string): string => find(INPUT_NAMES, raw, argument, 'a joint input');
+export const inputName = (raw: unknown, argument: string): string => find(INPUT_NAMES, raw, argument, 'a joint input');
 export const outputName = (raw: unknown, argument: string): Output => find(OUTPUT_NAMES, raw, argument, 'a joint output');
 
 /** One row or column of a block. */
@@ -90,7 +90,7 @@ export interface Heading {
 const WITH_UNIT = /^([^()]+)\(([^()]+)\)\s*$/;
 
 /** An input by its name, with or without a unit behind it: `wall (in)`. */
-function heading(raw: unknown, argument: string): Heading {
+export function heading(raw: unknown, argument: string): Heading {
   const [, name = '', unit = ''] = (typeof raw === 'string' && WITH_UNIT.exec(raw)) || [];
   return name === '' ? { name: inputName(raw, argument), unit: undefined } : { name: inputName(name.trim(), argument), unit: unit.trim() };
 }
@@ -99,7 +99,7 @@ function heading(raw: unknown, argument: string): Heading {
 const NO_UNIT = /^[\d\s.,+±/\-−]+$/;
 
 /** A number in the unit of its heading, as a number or as text; a 0 stays a blank. */
-function inUnit(raw: unknown, { unit }: Heading): unknown {
+export function inUnit(raw: unknown, { unit }: Heading): unknown {
   if (unit === undefined) return raw;
   const isBare = typeof raw === 'number' ? raw !== 0 : typeof raw === 'string' && NO_UNIT.test(raw) && /[1-9]/.test(raw);
   return isBare ? `${String(raw)} ${unit}` : raw;

@@ -97,10 +97,16 @@ export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: nu
 }
 
 function roomOf(placed: PlacedBound, values: readonly unknown[], nominalMm: number): number {
-  const [value, limit] = [values[placed.of] as number, worthOf(placed, values) as number];
+  const limit = worthOf(placed, values) as number;
+  return roomTo(placed, values) / (limit === 0 ? nominalMm : Math.abs(limit));
+}
+
+/** How far a size is on the good side of its bound, in its own unit; of what has no value, NaN. */
+export function roomTo(placed: PlacedBound, values: readonly unknown[]): number {
+  const [value, limit] = [values[placed.of], worthOf(placed, values)];
+  if (typeof value !== 'number' || typeof limit !== 'number') return NaN;
   const { side } = placed.bound;
-  const room = side === 'below' || side === 'at most' ? value - limit : limit - value;
-  return room / (limit === 0 ? nominalMm : Math.abs(limit));
+  return side === 'below' || side === 'at most' ? value - limit : limit - value;
 }
 
 /**

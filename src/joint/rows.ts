@@ -14,12 +14,14 @@ export const outputCell = (variant: Variant, name: string): Cell =>
 const cellOf = (outcome: unknown): Cell => (outcome instanceof Refused ? `no value: ${outcome.message}` : (outcome as Cell));
 
 /** The outputs of one variant after another, each given by what stands under these names. */
-export function rowByRow(
+export const rowByRow = (
   names: readonly string[],
   asked: readonly Output[],
   base?: ReadonlyMap<string, unknown>,
-): (raws: readonly unknown[]) => Cell[] {
-  const variant = new Variant(new Map(), base);
+): ((raws: readonly unknown[]) => Cell[]) => turned(new Variant(new Map(), base), names, asked);
+
+/** The same of a variant that has other inputs beside these. */
+export function turned(variant: Variant, names: readonly string[], asked: readonly Output[]): (raws: readonly unknown[]) => Cell[] {
   const columns = names.map(name => slotOf(name));
   const slots = asked.map(name => (isVerdict(name) ? name : slotOf(name)));
   let plan = planOf(slots.filter(slot => typeof slot === 'number'));
@@ -31,6 +33,6 @@ export function rowByRow(
     variant.turn(columns, raws);
     variant.run(plan);
     plan = moving;
-    return slots.map(slot => (typeof slot === 'number' ? cellOf(variant.at(slot)) : verdict(variant, slot, asked)));
+    return slots.map(slot => (typeof slot === 'number' ? cellOf(variant.values[slot]) : verdict(variant, slot, asked)));
   };
 }

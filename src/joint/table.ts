@@ -71,6 +71,15 @@ export function variantsOf(rows: CellRange, base: Base = NO_BASE): readonly Vari
   return layoutOf(rows).form === 'below' ? variantBlock(rows, base).variants : [new Variant(namedValues(rows, 'inputs'), base)];
 }
 
+/** What is asked of one joint alone. */
+export function oneVariant(inputs: CellRange, base: CellRange | undefined): Variant {
+  const variants = variantsOf(inputs, baseOf(base));
+  const [variant] = variants;
+  if (variant === undefined || variants.length > 1)
+    throw wrongInput(`inputs has ${variants.length} variants; give one: two columns name and value, or a header row and one row`, 'inputs');
+  return variant;
+}
+
 export type LabelHeading = Header['labels'][number];
 
 /** Outputs and labels in the order in which they are asked for; left out: labels, then every output but the remedy. */

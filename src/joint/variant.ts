@@ -1,27 +1,28 @@
 // One variant of the joint: what was typed, every value once, and what the rules find.
 import type { PrecedingArguments } from '../core/card';
+import type { State } from '../core/check/check';
 import { isBlank } from '../core/read/cells';
-import { readArgument } from '../core/read/params';
-import { Refused, wrongInput } from '../core/refuse';
+import { Refused } from '../core/refuse';
 import { derived } from './derive';
-import { type Arg, type Finding, type Input, NotApplicable, type Rule } from './graph';
-import { finding, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, worstFinding } from './judge';
+import { type Arg, type Finding, NotApplicable, type Rule } from './graph';
+import { type InputSource, inputValue, isDefaultWord, NOT_NAMED } from './input-value';
+import { finding, type Judge, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, roomTo, stateOf, worstFinding } from './judge';
 import { LookUps } from './look-up';
 import type { Joint, JointName } from './nodes';
 import { madeOf, NO_SLOT, planTo, type Slot, slotOf, slotOfArg, SLOTS } from './slots';
 
 const UNKNOWN = Symbol('not worked out yet');
-const NOT_NAMED = Symbol('no column of this name');
+const PUT = Symbol('put as it was read');
 
-export class Variant {
+export class Variant implements InputSource {
   private readonly raws: unknown[] = new Array<unknown>(SLOTS.length).fill(NOT_NAMED);
   /** Refused where there is no value. */
-  private readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(UNKNOWN);
-  private readonly lookUps = new LookUps();
+  readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(UNKNOWN);
+  readonly lookUps = new LookUps();
   /** Null if no rule applies. */
   private worstFound: Finding | null | undefined;
   private found: readonly Finding[] | undefined;
-  private readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
+  readonly read: PrecedingArguments = { get: name => valueOf(this.values[slotOf(name)]) };
 
   /**
    * @param given what was typed under each input name; names left out take their defaults.
@@ -29,7 +30,7 @@ export class Variant {
    */
   constructor(
     given: ReadonlyMap<string, unknown>,
-    private readonly base: ReadonlyMap<string, unknown> = new Map(),
+    readonly base: ReadonlyMap<string, unknown> = new Map(),
   ) {
     for (const [name, raw] of base) this.raws[slotOf(name)] = raw;
     for (const [name, raw] of given) this.raws[slotOf(name)] = this.orBase(slotOf(name), raw);
@@ -43,11 +44,17 @@ export class Variant {
     return isDefaultWord(raw) || (isBlank(raw) && param.blank !== 'explicit') ? this.base.get(param.name) : raw;
   }
 
-  /** The same variant with one input typed anew. */
-  with(name: string, raw: unknown): Variant {
+  /** The same variant, to be changed by itself. */
+  copy(): Variant {
     const other = new Variant(new Map(), this.base);
     this.raws.forEach((own, slot) => (other.raws[slot] = own));
     this.values.forEach((own, slot) => (other.values[slot] = own));
+    return other;
+  }
+
+  /** The same variant with one input typed anew. */
+  with(name: string, raw: unknown): Variant {
+    const other = this.copy();
     other.type(slotOf(name), raw);
     return other;
   }
@@ -63,10 +70,46 @@ export class Variant {
 
   private type(slot: number, raw: unknown): void {
     this.raws[slot] = raw;
-    this.worstFound = undefined;
-    this.found = undefined;
+    this.forget();
     const made = madeOf(slot);
     for (let i = 0; i < made.length; i++) this.values[made[i] ?? NO_SLOT] = UNKNOWN;
+  }
+
+  private forget(): void {
+    this.worstFound = undefined;
+    this.found = undefined;
+  }
+
+  /** Puts a value in a slot, as one that was read there; what is made of it is worked out `anew`. */
+  put(slot: number, value: unknown): void {
+    this.raws[slot] = PUT;
+    this.values[slot] = value;
+  }
+
+  /** Puts what is read of a number under an input, beside what it is read with. */
+  reread(slot: number, number: number): void {
+    this.raws[slot] = number;
+    this.values[slot] = this.work(slot);
+  }
+
+  /** Works out again what these slots hold, each behind what it is made of. */
+  anew(plan: readonly number[]): void {
+    for (let i = 0; i < plan.length; i++) {
+      const at = plan[i] ?? NO_SLOT;
+      this.values[at] = this.work(at);
+    }
+    this.forget();
+  }
+
+  /** How a rule stands on what was worked out; undefined if it is left out. */
+  stateOf(judge: Judge): State | undefined {
+    return stateOf(judge, this.values);
+  }
+
+  /** How far a rule is from its nearest bound, those to be reviewed too or not; NaN where there is no number to say. */
+  roomOf(judge: Judge, isReviewed: boolean): number {
+    const bounds = isReviewed ? [...judge.fail, ...judge.review] : judge.fail;
+    return bounds.reduce((least, bound) => Math.min(least, roomTo(bound, this.values)), Infinity);
   }
 
   /** Whether the user gave this input himself. */
@@ -74,7 +117,8 @@ export class Variant {
     return this.isTyped(slotOf(name));
   }
 
-  private isTyped(slot: number): boolean {
+  /** The same by its slot. */
+  isTyped(slot: number): boolean {
     const raw = this.raws[slot];
     return raw !== NOT_NAMED && !isBlank(raw) && !isDefaultWord(raw);
   }
@@ -143,11 +187,6 @@ export class Variant {
     return nearest;
   }
 
-  /** What was worked out. */
-  at(slot: number): unknown {
-    return this.values[slot];
-  }
-
   /** Works out what is not known yet. */
   readonly run = (plan: readonly number[]): void => {
     const { values } = this;
@@ -164,7 +203,7 @@ export class Variant {
         case 'node':
           return derived(slot.made, this.values, this.lookUps);
         case 'input':
-          return this.input(at, slot);
+          return inputValue(this.raws[at], slot, this);
         case 'constant':
           return slot.value;
         case 'given':
@@ -183,50 +222,9 @@ export class Variant {
       throw fault;
     }
   }
-
-  private input(at: number, { input, made, slot, where }: Slot & { readonly is: 'input' }): unknown {
-    const { param, fallback, askedWhere } = input;
-    const raw = this.raws[at];
-    if (typeof raw === 'number' && raw !== 0 && askedWhere?.alone === undefined) return readArgument(param, raw, this.read);
-    const asksForDefault = raw === NOT_NAMED || isDefaultWord(raw);
-    if (askedWhere?.alone === true) {
-      const isTaken = this.values[where];
-      if (isTaken instanceof Refused) return isTaken;
-      if (isTaken === false)
-        return asksForDefault || isBlank(raw) || raw === this.base.get(param.name)
-          ? new NotApplicable(askedWhere.otherwise)
-          : wrongInput(`${param.name} is given, and ${askedWhere.otherwise}`, param.name);
-    }
-    if (!asksForDefault && !isBlank(raw)) {
-      const readings = this.lookUps.beside(input);
-      const found = slot === NO_SLOT ? readings : readings.beside(this.values[slot]);
-      return found.get(raw) ?? firstRead(input, raw, this.read, found);
-    }
-    if (!asksForDefault && param.blank === 'explicit')
-      return wrongInput(`${param.name}: 0 or blank? write ${zeroOf(param.kind.unit)} for zero, or default`, param.name);
-    if (askedWhere !== undefined) {
-      const isAsked = this.values[where];
-      if (isAsked instanceof Refused) return isAsked;
-      // a blank that nobody needs is no slip
-      if (isAsked === false) return new NotApplicable(askedWhere.otherwise);
-    }
-    if (made !== undefined) return derived(made, this.values, this.lookUps);
-    return fallback !== undefined && 'raw' in fallback
-      ? param.kind.read(fallback.raw, this.read)
-      : readArgument(param, undefined, this.read);
-  }
 }
-
-/** On its own, so that only a first reading pays for a closure. */
-const firstRead = ({ param }: Input, raw: unknown, read: PrecedingArguments, found: LookUps): unknown =>
-  found.keep(raw, () => readArgument(param, raw, read));
 
 function valueOf(outcome: unknown): unknown {
   if (outcome instanceof Refused) throw outcome;
   return outcome;
 }
-
-/** As a zero is written that is no blank; what has no unit is a share. */
-const zeroOf = (unit: string): string => (unit === '°' ? '"0°"' : unit === '' ? '"0 %"' : `"0 ${unit}"`);
-
-const isDefaultWord = (raw: unknown): boolean => typeof raw === 'string' && raw.trim().toLowerCase() === 'default';

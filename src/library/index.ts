@@ -7,6 +7,12 @@ export type { Cell, Refusal, Source } from '../core/kinds';
 export { OUTPUTS } from '../joint/outputs';
 export { JOINT_INPUT_NAMES } from '../joint/inputs';
 export { jointRows, jointTable, type JointRows } from '../joint/table';
+export { jointMap } from '../joint/study/map';
+export { jointSensitivity } from '../joint/study/sensitivity';
+export { jointSimulated } from '../joint/study/simulate';
+export { jointSolve } from '../joint/study/solve';
+export { ofEachJoint } from '../joint/study/stream';
+export { jointWindow } from '../joint/study/window';
 
 export * from '../core/board/bending';
 export * from '../core/board/board';

@@ -42,6 +42,7 @@ function reads(param: Param, text: string): boolean {
     case 'nut':
     case 'head':
     case 'function name':
+    case 'joint input':
     case 'joint output':
     case 'grade':
     case 'group':

@@ -6,6 +6,7 @@ import { OUTPUTS } from '../../src/joint/outputs';
 import { CARDS, call } from '../../src/registry';
 import { beside } from './before';
 import { digits, ns, type Figure } from './figure';
+import { studies } from './studies';
 import { inputsOf } from './variants';
 
 const ADDITIONS = 1_000_000;
@@ -32,7 +33,7 @@ function calls(): Figure[] {
   const first = ns(turns, numbers);
   const others = kinds.map(([name, work]) => `${name} ${digits(ns(turns, work))} ns`);
   for (let round = 0; round < 20; round++)
-    for (const { id, example } of CARDS.values()) if (id !== 'STACK.SIMULATE') call(id, example.args);
+    for (const { id, example } of CARDS.values()) if (!id.endsWith('.SIMULATE')) call(id, example.args);
   const mixed = ns(turns, numbers);
   return [
     {
@@ -93,4 +94,4 @@ function simulation(): Figure[] {
   ];
 }
 
-export const core = async (): Promise<Figure[]> => [...(await beside()), ...calls(), ...growth(), ...simulation()];
+export const core = async (): Promise<Figure[]> => [...(await beside()), ...calls(), ...growth(), ...simulation(), ...studies()];

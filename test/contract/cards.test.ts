@@ -9,7 +9,8 @@ import { SIGNATURES } from './released';
 
 vi.mock('../../functions/cell', () => {
   const noted = (id: string, args: readonly unknown[]): unknown[] => [id, ...args];
-  return { cell: noted, printed: async (id: string, args: readonly unknown[]) => noted(id, args) };
+  const later = async (id: string, args: readonly unknown[]): Promise<unknown[]> => noted(id, args);
+  return { cell: noted, printed: later, studied: later };
 });
 
 const src = path.join(import.meta.dirname, '../../src');

@@ -11,6 +11,9 @@ const LONGEST_MS = 50;
 const SLOW: Readonly<Record<string, string>> = {
   'STACK.SIMULATE': 'draws up to 20,000,000 random numbers',
   'PATTERN.FIT': 'fits up to 2,000,000 screws',
+  'JOINT.MAP': 'works out up to 20,000 joints',
+  'JOINT.WINDOW': 'works out some thousand joints',
+  'JOINT.SIMULATE': 'draws up to 400,000 joints',
 };
 
 /** They hand on the refusal of the call that they quote. */

@@ -7,7 +7,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { BUILT, CHROMIUM, QUIET } from './excel';
 
 const ORIGIN = 'https://pane.test/';
-const MOST_KB = { functions: 90, pane: 159 };
+/** The pane calls every function at once, the studies too: 7 kB of it. */
+const MOST_KB = { functions: 90, pane: 167 };
 
 const kB = (names: readonly string[]): number =>
   names.reduce((sum, name) => sum + gzipSync(readFileSync(path.join(BUILT, name)), { level: 9 }).length, 0) / 1000;

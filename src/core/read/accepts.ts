@@ -34,6 +34,7 @@ export function accepts(kind: Kind<unknown>): string {
     case 'nut':
     case 'head':
     case 'function name':
+    case 'joint input':
     case 'joint output':
       return `text such as "${kind.example}"`;
     case 'grade':

@@ -14,8 +14,9 @@ import type { Conversion } from './conversion';
 import { StepBlock } from './step-block';
 import { isFault, isRows } from '../../sheet/workbook-values';
 
-/** More cells than this are not watched. */
-const MOST_WATCHED = 60;
+/** More cells than this are not watched, and more than this are not watched by one formula. */
+const MOST_WATCHED = 400;
+const MOST_AT_ONCE = 60;
 const LONGEST = 200;
 const MOST_WORDS = 400;
 const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
@@ -69,15 +70,22 @@ export function frozen(
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
   const block = new StepBlock();
-  const same = allOf(cells.flatMap(({ conditions }) => conditions));
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
     .join('; ');
+  // round a call that may be an error, a cell that holds one now is not as it was sent
+  const guarded = (same: string): string => (mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same);
+  const parts = Array.from({ length: Math.ceil(cells.length / MOST_AT_ONCE) }, (_, i) =>
+    guarded(allOf(cells.slice(MOST_AT_ONCE * i, MOST_AT_ONCE * (i + 1)).flatMap(({ conditions }) => conditions))),
+  );
+  const [only] = parts;
   const holds = block.row({
     label: 'inputs as sent',
-    // round a call that may be an error, a cell that holds one now is not as it was sent
-    formula: mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same,
+    formula:
+      parts.length === 1 && only !== undefined
+        ? only
+        : allOf(parts.map((formula, i) => block.row({ label: `inputs as sent, part ${i + 1}`, formula, value: true }))),
     value: true,
     words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),

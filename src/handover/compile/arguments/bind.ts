@@ -38,6 +38,7 @@ export function bind(
     case 'choice':
     case 'grade':
     case 'function name':
+    case 'joint input':
     case 'joint output':
       return boundWord(context, param, argument, value as string);
     case 'screw':

@@ -1,0 +1,217 @@
+// Studies as SVG text: the plane of two inputs with the state of each joint, and what moves an output.
+import type { State } from '../core/check/check';
+import {
+  MARGIN_PX,
+  NAME_SHARE,
+  bar,
+  chart,
+  type ChartOptions,
+  DEFAULT_WIDTH_PX,
+  frameOf,
+  MIN_WIDTH_PX,
+  nameText,
+  nameWidthPx,
+} from './charts';
+import { contour } from './contour';
+import type { MapAxis, StateMap } from './state-map';
+import { type Child, el, fitted, line, type Markup, type Point, shown, text, through } from './svg';
+
+/** Colour and hatch say the same; what passes has none. */
+const MAP_CSS =
+  '.bw-map-pass{fill:var(--bw-map-pass,#dcefe0)}.bw-map-review{fill:var(--bw-map-review,#fbeab0)}' +
+  '.bw-map-fail{fill:var(--bw-map-fail,#f0c5bf)}' +
+  '.bw-map-unchecked{fill:var(--bw-sheet,#fff)}.bw-map-line{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:.9}' +
+  '.bw-map-edge{fill:none;stroke:var(--bw-ink,#14181d);stroke-width:2}';
+
+const CLASS: Readonly<Record<State, string>> = {
+  pass: 'bw-map-pass',
+  review: 'bw-map-review',
+  fail: 'bw-map-fail',
+  'not checked': 'bw-map-unchecked',
+};
+const HATCH: Readonly<Record<Exclude<State, 'pass'>, { readonly size: number; readonly path: string }>> = {
+  review: { size: 8, path: 'M-2 10L10 -2' },
+  fail: { size: 6, path: 'M0 0L6 6M6 0L0 6' },
+  'not checked': { size: 6, path: 'M3 2V4' },
+};
+const idOf = (state: State): string => `bw-map-${state.replace(' ', '-')}-hatch`;
+
+const LEFT_PX = 64;
+const TOP_PX = 62;
+const BOTTOM_PX = 46;
+const KEY_Y = 36;
+const LINES = 3;
+
+/** Ends of the cells: half way to the neighbours. */
+function edgesOf(values: readonly number[]): number[] {
+  const [first = 0, second = first + 1] = values;
+  const [last = 0, before = last - 1] = [...values].reverse();
+  const inner = values.slice(1).map((value, i) => (value + (values[i] as number)) / 2);
+  return [first - (second - first) / 2, ...inner, last + (last - before) / 2];
+}
+
+interface AxisPlace {
+  readonly at: (value: number) => number;
+  readonly edges: readonly number[];
+}
+
+function placeOf({ values }: MapAxis, from: number, to: number): AxisPlace {
+  const edges = edgesOf(values);
+  const [low, high] = [edges[0] as number, edges[edges.length - 1] as number];
+  const at = (value: number): number => from + ((value - low) / (high - low)) * (to - from);
+  return { at, edges: edges.map(at) };
+}
+
+/** A row of equal states is one area. */
+function areas({ states }: StateMap, x: AxisPlace, y: AxisPlace): Markup[] {
+  return states.flatMap((row, r) => {
+    const [bottom, top] = [y.edges[r] as number, y.edges[r + 1] as number];
+    const starts = row.flatMap((state, c) => (c === 0 || state !== row[c - 1] ? [c] : []));
+    return starts.flatMap((start, i) => {
+      const state = row[start] as State;
+      const [left, right] = [x.edges[start] as number, x.edges[starts[i + 1] ?? row.length] as number];
+      const area = { x: left, y: top, width: right - left, height: bottom - top };
+      const tint = el('rect', { class: CLASS[state], ...area });
+      return state === 'pass' ? [tint] : [tint, el('rect', { fill: `url(#${idOf(state)})`, ...area })];
+    });
+  });
+}
+
+/** Between the values of the grid. */
+const between = (values: readonly number[], position: number): number => {
+  const [i, share] = [Math.min(Math.floor(position), values.length - 2), position - Math.min(Math.floor(position), values.length - 2)];
+  return (values[i] as number) * (1 - share) + (values[i + 1] as number) * share;
+};
+
+/** The edge of what fails, and lines of equal margin inside it, each with its margin. */
+function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace): Child[] {
+  const most = Math.max(0, ...margins.flatMap(row => row.map(margin => margin ?? 0)));
+  const levels = most === 0 ? [0] : Array.from({ length: LINES }, (_, i) => (most * i) / LINES);
+  return levels.map(level => {
+    const place = ([column, row]: Point): Point => [across.at(between(x.values, column)), up.at(between(y.values, row))];
+    const pieces = contour(margins, level).map(([from, to]) => [place(from), place(to)] as const);
+    const [middle] = pieces[Math.floor(pieces.length / 2)] ?? [];
+    return [
+      el('path', { class: level === 0 ? 'bw-map-edge' : 'bw-map-line', d: pieces.map(piece => through(piece)).join('') }),
+      middle === undefined || level === 0
+        ? undefined
+        : text(shown(level), [middle[0] + 3, middle[1] - 3], { className: 'bw-small bw-halo' }),
+    ];
+  });
+}
+
+function present({ x, y }: StateMap, across: AxisPlace, up: AxisPlace): Child {
+  if (x.now === undefined || y.now === undefined) return undefined;
+  const [left, right] = [across.edges[0] as number, across.edges[across.edges.length - 1] as number];
+  const [bottom, top] = [up.edges[0] as number, up.edges[up.edges.length - 1] as number];
+  const [cx, cy] = [across.at(x.now), up.at(y.now)];
+  if (cx < left || cx > right || cy > bottom || cy < top) return undefined;
+  return [
+    el('circle', { class: 'bw-outline bw-map-now', cx, cy, r: 5 }),
+    el('circle', { class: 'bw-solid', cx, cy, r: 2 }),
+    text('now', [cx + 8, cy + 4], { className: 'bw-strong bw-halo' }),
+  ];
+}
+
+const named = ({ name, unit }: MapAxis): string => (unit === '' ? name : `${name}, ${unit}`);
+const ends = ({ values }: MapAxis): readonly [string, string] => [shown(values[0] ?? 0), shown(values[values.length - 1] ?? 0)];
+
+function key(states: readonly State[]): Child[] {
+  let at = MARGIN_PX;
+  return states.map(state => {
+    const box = { x: at, y: KEY_Y, width: 18, height: 12 };
+    const entry = [
+      el('rect', { class: `${CLASS[state]} bw-map-key`, ...box }),
+      state === 'pass' ? undefined : el('rect', { fill: `url(#${idOf(state)})`, ...box }),
+      text(state, [at + 23, KEY_Y + 10], { className: 'bw-small' }),
+    ];
+    at += 96;
+    return entry;
+  });
+}
+
+/** Which states there are, worst first. */
+const SHOWN_FIRST: readonly State[] = ['fail', 'not checked', 'review', 'pass'];
+
+export function stateMapSvg(map: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+  const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
+  const [right, bottom] = [widthPx - MARGIN_PX, TOP_PX + Math.round(0.62 * (widthPx - LEFT_PX))];
+  const [x, y] = [placeOf(map.x, LEFT_PX, right), placeOf(map.y, bottom, TOP_PX)];
+  const found = SHOWN_FIRST.filter(state => map.states.some(row => row.includes(state)));
+  const count = (state: State): number => map.states.flat().filter(one => one === state).length;
+  const said = found.map(state => `${count(state)} ${state}`).join(', ');
+  const [lowX, highX] = ends(map.x);
+  const [lowY, highY] = ends(map.y);
+  const title = `${map.x.name} and ${map.y.name}: where the joint is good`;
+  const description = `${named(map.x)} from ${lowX} to ${highX} across, ${named(map.y)} from ${lowY} to ${highY} upwards: ${said}.`;
+  return chart(title, description, widthPx, bottom + BOTTOM_PX, [
+    el('style', {}, { markup: MAP_CSS }),
+    el(
+      'defs',
+      {},
+      Object.entries(HATCH).map(([state, { size, path }]) =>
+        el(
+          'pattern',
+          { id: idOf(state as State), width: size, height: size, patternUnits: 'userSpaceOnUse' },
+          el('path', { class: 'bw-hatch', d: path }),
+        ),
+      ),
+    ),
+    key(found),
+    areas(map, x, y),
+    lines(map, x, y),
+    line('bw-thin', [LEFT_PX, TOP_PX], [right, TOP_PX], [right, bottom], [LEFT_PX, bottom], [LEFT_PX, TOP_PX]),
+    present(map, x, y),
+    text(lowX, [x.at(map.x.values[0] ?? 0), bottom + 16], { anchor: 'middle', className: 'bw-small' }),
+    text(highX, [right, bottom + 16], { anchor: 'end', className: 'bw-small' }),
+    text(fitted(named(map.x), right - LEFT_PX, 12), [(LEFT_PX + right) / 2, bottom + 34], { anchor: 'middle' }),
+    text(lowY, [LEFT_PX - 6, bottom - 2], { anchor: 'end', className: 'bw-small' }),
+    text(highY, [LEFT_PX - 6, TOP_PX + 10], { anchor: 'end', className: 'bw-small' }),
+    el(
+      'text',
+      { x: 14, y: (TOP_PX + bottom) / 2, 'text-anchor': 'middle', transform: `rotate(-90 14 ${(TOP_PX + bottom) / 2})` },
+      fitted(named(map.y), bottom - TOP_PX, 12),
+    ),
+  ]);
+}
+
+/** What the tolerance of one input makes of an output. */
+export interface Contribution {
+  readonly name: string;
+  /** ±, in the unit of the output. */
+  readonly change: number;
+  readonly share: number;
+}
+
+const ROW_PX = 24;
+const BARS_TOP_PX = 44;
+const BEHIND_PX = 130;
+
+/** Bars as long as the changes, in the order given. */
+export function sensitivityChartSvg(
+  output: string,
+  unit: string,
+  rows: readonly Contribution[],
+  { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {},
+): string {
+  const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
+  const namePx = Math.min(NAME_SHARE * widthPx, nameWidthPx(rows.map(({ name }) => name))) + 10;
+  const frame = frameOf(widthPx, namePx, BEHIND_PX, Math.max(Number.MIN_VALUE, ...rows.map(({ change }) => change)));
+  const worth = ({ change, share }: Contribution): string =>
+    `±${shown(change, 3)}${unit === '' ? '' : ` ${unit}`}, ${shown(100 * share, 1)} %`;
+  const said = rows.map(row => `${row.name} ${worth(row)}`).join('; ');
+  return chart(
+    `What moves ${output}`,
+    rows.length === 0 ? 'No tolerance moves it.' : `${said}.`,
+    widthPx,
+    BARS_TOP_PX + rows.length * ROW_PX + MARGIN_PX,
+    rows.map((row, i) => {
+      const y = BARS_TOP_PX + i * ROW_PX;
+      return [
+        nameText(row.name, frame, y + 10),
+        bar('bw-nominal-bar', frame, y, row.change),
+        text(worth(row), [frame.barX + row.change * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' }),
+      ];
+    }),
+  );
+}

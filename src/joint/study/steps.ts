@@ -1,0 +1,28 @@
+// Where an input is looked at: near its present value closely, further off more widely, as far as its own limits go.
+import type { Limits } from '../../core/kinds';
+
+/** Of the size of the input: the first step, how the distance grows, and how far it goes. */
+const FIRST = 0.01;
+const GROWTH = 1.1;
+const FARTHEST = 9;
+/** How near a limit that must not be reached is gone, of the way to it. */
+const NEARLY = 0.999;
+
+/** The numbers on one side of the present one, outwards. */
+export function stepsFrom(now: number, size: number, limits: Limits | undefined, side: -1 | 1): number[] {
+  const [open, closed] = side < 0 ? [limits?.above, limits?.atLeast] : [limits?.below, limits?.atMost];
+  const end = open === undefined ? closed : now + NEARLY * (open - now);
+  const steps: number[] = [];
+  for (let away = FIRST; away <= FARTHEST; away *= GROWTH) {
+    const number = now + side * away * size;
+    if (end !== undefined && side * (end - number) <= 0) {
+      if (end !== now) steps.push(end);
+      break;
+    }
+    steps.push(number);
+  }
+  return steps;
+}
+
+/** The limit that ends the steps on that side, where it may be reached. */
+export const closedEnd = (limits: Limits | undefined, side: -1 | 1): number | undefined => (side < 0 ? limits?.atLeast : limits?.atMost);

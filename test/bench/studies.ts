@@ -1,0 +1,103 @@
+// What a study costs, against JOINT.TABLE's own loop over the same joints.
+import { draws } from '../../src/core/tolerance/draws';
+import { Watch } from '../../src/joint/study/moved';
+import { turned } from '../../src/joint/rows';
+import { oneVariant } from '../../src/joint/table';
+import { call } from '../../src/registry';
+import { digits, ns, type Figure } from './figure';
+import { inputsOf } from './variants';
+
+/** With a length that is long enough: a joint that fails has no windows. */
+const JOINT = inputsOf(3).filter((_, i) => i === 0 || i === 3);
+const MOST = 1.2;
+const RUNS = 5;
+
+interface Study {
+  readonly what: string;
+  readonly looked: number;
+  readonly study: () => unknown;
+  /** The same joints one after another. */
+  readonly bare: () => void;
+}
+
+const ask = (id: string, ...args: readonly unknown[]): void => {
+  const answer = call(id, args);
+  if (!answer.ok) throw new Error(answer.message);
+};
+
+/** Every number that a window looks at, by its input. */
+function lookedAt(): ReadonlyMap<string, number[]> {
+  const numbers = new Map<string, number[]>();
+  const prototype = Watch.prototype as unknown as { look: (number: number) => number };
+  const { look } = prototype;
+  prototype.look = function (this: { moving: { name: string } }, number: number): number {
+    const { name } = this.moving;
+    numbers.set(name, [...(numbers.get(name) ?? []), number]);
+    return look.call(this, number);
+  };
+  ask('JOINT.WINDOW', JOINT);
+  prototype.look = look;
+  return numbers;
+}
+
+function window(): Study {
+  const numbers = lookedAt();
+  return {
+    what: 'JOINT.WINDOW of every input',
+    looked: [...numbers.values()].reduce((sum, list) => sum + list.length, 0),
+    study: () => ask('JOINT.WINDOW', JOINT),
+    bare: () => {
+      for (const [name, list] of numbers) {
+        const state = turned(oneVariant(JOINT, undefined), [name], ['state']);
+        for (const number of list) state([number]);
+      }
+    },
+  };
+}
+
+function map(): Study {
+  const [across, down] = [4, 1.5].map(from => Array.from({ length: 100 }, (_, i) => from + i / 25)) as [number[], number[]];
+  return {
+    what: 'JOINT.MAP of 100 × 100 states',
+    looked: 10_000,
+    study: () => ask('JOINT.MAP', JOINT, 'boss OD', [across], 'wall', [down]),
+    bare: () => {
+      const state = turned(oneVariant(JOINT, undefined), ['wall', 'boss OD'], ['state']);
+      for (const wall of down) for (const od of across) state([wall, od]);
+    },
+  };
+}
+
+const DRAWN = ['length', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'hole depth', 'head diameter', 'head height'];
+
+function simulation(): Study {
+  const samples = 20_000;
+  const draw = draws(1, 'normal');
+  const middle = [16, 5.5, 2.5, 1.6, 3.4, 0.8, 2.4, 14.75, 5.45, 2.3];
+  const joints = Array.from({ length: 2 * samples }, () => middle.map(size => size + draw() / 30));
+  return {
+    what: 'JOINT.SIMULATE of 20,000 draws, with nothing and with everything in common',
+    looked: 2 * samples,
+    study: () => ask('JOINT.SIMULATE', JOINT, samples),
+    bare: () => {
+      const state = turned(oneVariant(JOINT, undefined), DRAWN, ['state']);
+      for (const joint of joints) state(joint);
+    },
+  };
+}
+
+const measured = ({ what, looked, study, bare }: Study): Figure => {
+  const [ours, loop] = [ns(1, study, RUNS), ns(1, bare, RUNS)];
+  return {
+    what,
+    target: {
+      words: `≤ ${MOST} times the loop over the same joints`,
+      isMet: ours / loop <= MOST,
+      otherwise: 'it does more than its joints ask for',
+    },
+    measured: `${digits(ours / 1e6)} ms for ${looked} joints: ${digits(ours / looked / 1000)} µs a joint, ${digits(ours / loop)} times the bare loop`,
+    how: 'the loop is that of JOINT.TABLE with state, which reads what moved and works out what follows',
+  };
+};
+
+export const studies = (): Figure[] => [map(), window(), simulation()].map(measured);
