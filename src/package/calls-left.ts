@@ -28,7 +28,7 @@ export function callsLeft(
   mentions: RegExp,
   quiet: ReadonlySet<string> = new Set(),
 ): CallLeft[] {
-  const parts = new PackageParts(file);
+  const parts = new PackageParts(file, 'us');
   const found: CallLeft[] = [];
   for (const part of parts.packed.keys()) {
     if (!/\.xml$/i.test(part) || listedBy(part) !== undefined || quiet.has(part)) continue;

@@ -139,7 +139,7 @@ export function addOwnSheets(
   rows: OwnRows = new Map<string, never>(),
   mentions?: RegExp,
 ): ReadonlySet<string> {
-  const own = new PackageParts(file);
+  const own = new PackageParts(file, 'us');
   const ownBook = bookOf(own);
   const target = (among: readonly PartLink[], type: string, has: (part: string) => boolean): string | undefined =>
     among.find(link => link.type === type && has(link.target))?.target;
