@@ -2,6 +2,7 @@
 import { copyOf } from '../handover/write/copy';
 import { handover } from '../handover/handover';
 import { sourceOfFile } from '../handover/read/from-file';
+import { CHOSEN_BY_ITSELF } from '../handover/pages/choice';
 import type { TitleBlock } from '../handover/pages/title-block';
 import { pngRenderer } from '../hosts/png/browser';
 import { readWorkbook, workbookIn, type ReadWorkbook } from '../hosts/xlsx/read';
@@ -29,7 +30,7 @@ async function summary(plan: WorkbookPlan): Promise<CopySummary> {
 
 async function copy({ plan, title, paper }: FileJobs['handOver']['given']): Promise<Copy> {
   const [file, source] = await saved(plan);
-  const { bytes, live, asValues } = await copyOf(file, source, title, { paper, pngOf: await pngRenderer(), write: writeOwnSheets });
+  const { bytes, live, asValues } = await copyOf(file, source, title, { choice: { ...CHOSEN_BY_ITSELF, paper }, pngOf: await pngRenderer(), write: writeOwnSheets });
   return { bytes, live, asValues };
 }
 

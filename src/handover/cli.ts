@@ -15,6 +15,7 @@ import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
 import { compare, type Change } from './compare';
 import { sourceOfFile } from './read/from-file';
+import { CHOSEN_BY_ITSELF } from './pages/choice';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
@@ -72,7 +73,7 @@ export async function main(args: readonly string[], print: PrintLine): Promise<v
     checkedBy: values['checked-by'] ?? '',
   };
   const making: Writing = {
-    paper: paperOf(values.paper ?? 'A4'),
+    choice: { ...CHOSEN_BY_ITSELF, paper: paperOf(values.paper ?? 'A4') },
     pngOf: await pngRenderer(),
     write: writeOwnSheets,
     goesAlong: withOf(values.with ?? ''),

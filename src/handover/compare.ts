@@ -1,8 +1,8 @@
 // A file that came back beside the one that was sent: what was changed, answered and measured.
 // Formulas are compared as text, never worked out.
 import type { Cell } from '../core/kinds';
-import { CHARACTERISTICS_TITLE, COLUMN, HEAD_ROW } from './pages/characteristics';
-import { COVER_TITLE } from './pages/cover';
+import { COLUMN, HEAD_ROW } from './pages/characteristics';
+import { LANGUAGES, WORDS } from './pages/words/words';
 import { address, cellPosition, lastPlace } from '../sheet/addresses';
 import { plainText } from '../sheet/formula';
 import type { SourceCell, SourceSheet, SourceWorkbook } from '../sheet/workbook-values';
@@ -59,8 +59,8 @@ export function compare(sent: SourceWorkbook, returned: SourceWorkbook): Returne
       missing.push({ sheet: ours.name, at: '', label: 'the whole sheet', sent: '' });
       continue;
     }
-    const isMeasured = titleOf(ours) === CHARACTERISTICS_TITLE;
-    const isForm = isMeasured || titleOf(ours).startsWith(`${COVER_TITLE}:`);
+    const isMeasured = LANGUAGES.some(language => titleOf(ours) === WORDS[language].measured.title);
+    const isForm = isMeasured || LANGUAGES.some(language => titleOf(ours).startsWith(`${WORDS[language].cover.title}:`));
     if (isMeasured) for (const one of measured(ours.name, theirs)) results.push(one);
     for (const at of inOrder([...ours.cells.keys(), ...theirs.cells.keys()])) {
       const [was, is] = [ours.cells.get(at) ?? NOTHING, theirs.cells.get(at) ?? NOTHING];
@@ -126,13 +126,13 @@ function measured(sheet: string, { cells }: SourceSheet): Measured[] {
   return Array.from({ length: Math.max(0, rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(r => {
     const value = (c: number): string => cellText(String(cells.get(address(r, c))?.value ?? ''));
     if (value(COLUMN.result) === '') return [];
-    const { name, requirement, lower, upper, method, result, judged, remark } = COLUMN;
+    const { name, nominal, lower, upper, method, result, judged, remark } = COLUMN;
     return [
       {
         sheet,
         at: address(r, result),
         characteristic: value(name),
-        requirement: value(requirement),
+        requirement: value(nominal),
         lower: value(lower),
         upper: value(upper),
         method: value(method),
