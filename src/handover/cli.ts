@@ -1,11 +1,12 @@
 // npm run handover: a workbook file in, the hand-over copy out; or what came back beside what was sent.
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
+import { createInterface } from 'node:readline/promises';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
-import { readWorkbook, type ReadWorkbook, workbookIn } from '../hosts/xlsx/read';
+import { readWithRemarks, type RemarkedWorkbook, workbookIn } from '../hosts/xlsx/read';
 import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
@@ -13,7 +14,10 @@ import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
-import { compare, type Change } from './compare';
+import { accepted, type Ask } from './write/accepted';
+import { changeLists } from './compare/change-lists';
+import { compare } from './compare/compare';
+import { comparedOf } from './compare/compared-of';
 import { sourceOfFile } from './read/from-file';
 import { CHOSEN_BY_ITSELF } from './pages/choice';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
@@ -24,7 +28,7 @@ const OPTIONS =
 const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
-npm run handover -- --compare sent.xlsx returned.xlsx`;
+npm run handover -- --compare sent.xlsx returned.xlsx [--into mine.xlsx --out new.xlsx]`;
 
 const TITLE = {
   part: { type: 'string' },
@@ -38,6 +42,23 @@ const TITLE = {
 
 type PrintLine = (line: string) => void;
 
+interface Comparing {
+  readonly sent: string;
+  readonly returned: string;
+  /** The sender's own workbook, and what it becomes with the inputs that are accepted. */
+  readonly into: string | undefined;
+  readonly out: string | undefined;
+}
+
+async function askedAtTerminal(question: string): Promise<boolean> {
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  try {
+    return /^y(es)?$/i.test((await terminal.question(`${question} [y/n] `)).trim());
+  } finally {
+    terminal.close();
+  }
+}
+
 function parsed(args: readonly string[]) {
   try {
     return parseArgs({
@@ -50,6 +71,8 @@ function parsed(args: readonly string[]) {
         demo: { type: 'boolean' },
         guide: { type: 'string' },
         compare: { type: 'boolean' },
+        into: { type: 'string' },
+        out: { type: 'string' },
       },
     });
   } catch (fault) {
@@ -57,12 +80,13 @@ function parsed(args: readonly string[]) {
   }
 }
 
-export async function main(args: readonly string[], print: PrintLine): Promise<void> {
+export async function main(args: readonly string[], print: PrintLine, ask: Ask = askedAtTerminal): Promise<void> {
   const { values, positionals } = parsed(args);
   const [first, second] = positionals;
   const own = values.guide !== undefined ? guideNamed(values.guide) : values.demo === true ? demoWorkbook : undefined;
   if (first === undefined || (second === undefined) !== (own !== undefined) || positionals.length > 2) throw new UserFault(USAGE);
-  if (values.compare === true && second !== undefined) return comparison(first, second, print);
+  if (values.compare === true && second !== undefined)
+    return comparison({ sent: first, returned: second, into: values.into, out: values.out }, print, ask);
   const title: TitleBlock = {
     part: values.part ?? own?.name ?? basename(first).replace(/\.xlsx$/i, ''),
     number: values.number ?? '',
@@ -141,8 +165,8 @@ async function packageAt(path: string): Promise<UserPackage> {
   }
 }
 
-async function opened(path: string): Promise<ReadWorkbook> {
-  return readWorkbook(await bytesAt(path)).catch((fault: unknown) => {
+async function openedWithRemarks(path: string): Promise<RemarkedWorkbook> {
+  return readWithRemarks(await bytesAt(path)).catch((fault: unknown) => {
     throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
   });
 }
@@ -162,42 +186,20 @@ async function written(
   print(`${live} values live, ${asValues} as values: ${path}`);
 }
 
-async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
-  const returned = await opened(returnedPath);
+async function comparison({ sent: sentPath, returned: returnedPath, into, out }: Comparing, print: PrintLine, ask: Ask): Promise<void> {
+  const returned = await openedWithRemarks(returnedPath);
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
-  const { changedInputs, changedFormulas, answers, results, missing, added } = compare(
-    sourceOfFile(basename(sentPath), await opened(sentPath)),
-    sourceOfFile(basename(returnedPath), { sheets: returned.sheets }),
+  const changes = compare(
+    comparedOf(basename(sentPath), await openedWithRemarks(sentPath)),
+    comparedOf(basename(returnedPath), { ...returned, names: [] }),
   );
-  const list = (title: string, lines: readonly string[]): void => {
+  for (const { title, lines } of changeLists(changes)) {
     print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);
     for (const line of lines) print(`  ${line}`);
-  };
-  const place = ({ sheet, at, label }: Omit<Change, 'sent' | 'returned'>): string =>
-    `${sheet}${at === '' ? '' : ` ${at}`}${label === '' ? '' : ` (${label})`}`;
-  list(
-    'changed inputs',
-    changedInputs.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
-  );
-  list(
-    'changed formulas',
-    changedFormulas.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
-  );
-  list(
-    'answers',
-    answers.map(change => `${place(change)}: ${change.returned}`),
-  );
-  list(
-    'results',
-    results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => {
-      const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
-      const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
-      return `${characteristic}: ${result} for ${requirement}${limits}, ${judged}${how}`;
-    }),
-  );
-  list(
-    'missing',
-    missing.map(change => `${place(change)}${change.sent === '' ? '' : `: ${change.sent}`}`),
-  );
-  list('added sheets', added);
+  }
+  if (into === undefined || out === undefined) return;
+  const { bytes, lines } = await accepted(await packageAt(into), changes.changedInputs, ask);
+  for (const line of lines) print(line);
+  await writeFile(out, bytes);
+  print(out);
 }
