@@ -72,7 +72,12 @@ module.exports = {
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',
-      ['^src/(handover|demo|package|sheet)/', '^src/hosts/(xlsx|png)[/.]', '^src/cli/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
+      [
+        '^src/(handover|demo|package|sheet)/',
+        '^src/hosts/(xlsx|png)[/.]',
+        '^src/cli/user-fault[.]ts$',
+        '^(node:)?(fs|path|readline|util)(/|$)',
+      ],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(

@@ -7,9 +7,11 @@ import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
 import { readWithRemarks, type RemarkedWorkbook, workbookIn } from '../hosts/xlsx/read';
+import { pagesOf } from '../hosts/xlsx/print';
 import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
+import { rememberedIn, withRemembered } from '../package/remembered';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
@@ -19,12 +21,14 @@ import { changeLists } from './compare/change-lists';
 import { compare } from './compare/compare';
 import { comparedOf } from './compare/compared-of';
 import { sourceOfFile } from './read/from-file';
-import { CHOSEN_BY_ITSELF } from './pages/choice';
+import { CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './pages/choice';
+import { LANGUAGES, type Language } from './pages/words/words';
 import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
   '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
-  '[--with comments,hidden-sheet,… | --with all]';
+  '[--with comments,hidden-sheet,… | --with all]\n  [--language german] [--sheets "Joint; Variants"] [--variants "F; D"] [--characteristics "boss OD; pilot mouth"] ' +
+  '[--pages] [--remember]';
 const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
@@ -67,6 +71,12 @@ function parsed(args: readonly string[]) {
       options: {
         ...TITLE,
         paper: { type: 'string' },
+        language: { type: 'string' },
+        sheets: { type: 'string' },
+        variants: { type: 'string' },
+        characteristics: { type: 'string' },
+        pages: { type: 'boolean' },
+        remember: { type: 'boolean' },
         with: { type: 'string' },
         demo: { type: 'boolean' },
         guide: { type: 'string' },
@@ -96,16 +106,22 @@ export async function main(args: readonly string[], print: PrintLine, ask: Ask =
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
+  const asked = choiceOf(values);
+  const file = own !== undefined ? readPackage(await writeWorkbook(own)) : await packageAt(first);
+  const choice: HandoverChoice = { ...(readChoice(rememberedIn(file)) ?? CHOSEN_BY_ITSELF), ...asked };
   const making: Writing = {
-    choice: { ...CHOSEN_BY_ITSELF, paper: paperOf(values.paper ?? 'A4') },
+    choice,
     pngOf: await pngRenderer(),
     write: writeOwnSheets,
     goesAlong: withOf(values.with ?? ''),
   };
-  if (own !== undefined) return written(await copied(readPackage(await writeWorkbook(own)), own.name, title, making), first, print);
-  if (second === undefined) throw new UserFault(USAGE);
-  if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
-  return written(await copied(await packageAt(first), basename(first), title, making), second, print);
+  if (second !== undefined && (await isSameFile(first, second)))
+    throw new UserFault('the copy would take the place of the workbook: give it another name');
+  const copy = await copied(file, own?.name ?? basename(first), title, making);
+  for (const line of pageLines(copy)) print(line);
+  if (values.pages === true) return chooseLines(copy).forEach(print);
+  if (values.remember === true && own === undefined) await writeFile(first, withRemembered(file, JSON.stringify(choice)));
+  return written(copy, second ?? first, print);
 }
 
 async function copied(file: UserPackage, name: string, title: TitleBlock, making: Writing): Promise<WrittenCopy> {
@@ -141,6 +157,48 @@ function paperOf(text: string): Paper {
   const paper = PAPERS.find(one => one.toLowerCase() === text.toLowerCase());
   if (paper === undefined) throw new UserFault(`paper is one of ${PAPERS.join(', ')}`);
   return paper;
+}
+
+function languageOf(text: string): Language {
+  const language = LANGUAGES.find(one => one.toLowerCase() === text.toLowerCase());
+  if (language === undefined) throw new UserFault(`language is one of ${LANGUAGES.join(', ')}`);
+  return language;
+}
+
+/** What is asked for now. */
+function choiceOf(given: Readonly<Partial<Record<string, string | boolean>>>): Partial<HandoverChoice> {
+  const text = (name: string): string | undefined => (typeof given[name] === 'string' ? given[name] : undefined);
+  const [paper, language] = [text('paper'), text('language')];
+  const lists = (['sheets', 'variants', 'characteristics'] as const).flatMap(name => {
+    const names = text(name)
+      ?.split(';')
+      .map(one => one.trim())
+      .filter(one => one !== '');
+    return names === undefined ? [] : [[name, names] as const];
+  });
+  return {
+    ...(paper !== undefined && { paper: paperOf(paper) }),
+    ...(language !== undefined && { language: languageOf(language) }),
+    ...Object.fromEntries(lists),
+  };
+}
+
+function pageLines({ plan, own }: WrittenCopy): string[] {
+  const ours = plan.sheets.filter(({ name, print }) => own.has(name) && print?.screenOnly === undefined);
+  const pages = ours.map(sheet => ({ name: sheet.name, count: pagesOf(sheet) }));
+  const theirs = plan.sheets.length - plan.sheets.filter(({ name }) => own.has(name)).length;
+  const total = pages.reduce((sum, { count }) => sum + count, 0);
+  return [
+    `pages: ${total} of ours (${pages.map(({ name, count }) => `${name} ${count}`).join(', ')}); your ${theirs} sheets print as you set them up`,
+  ];
+}
+
+function chooseLines({ choosable: { variants, characteristics } }: WrittenCopy): string[] {
+  const mark = (isChosen: boolean): string => (isChosen ? 'x' : '-');
+  return [
+    ...variants.map(({ label, state, isChosen }) => `variant ${mark(isChosen)} ${label}: ${state}`),
+    ...characteristics.map(({ name, isChosen }) => `characteristic ${mark(isChosen)} ${name}`),
+  ];
 }
 
 /** Under whatever name. */

@@ -11,6 +11,7 @@ import { BoxNumbers } from './note-boxes';
 import { noted } from './notes';
 import { addOwnSheets, type OwnRows } from './own-sheets';
 import type { UserPackage } from './read';
+import { forget } from './remembered';
 import { sheetSplices } from './sheet-splices';
 import { childOf, isSet, type Splice, withAttributes, type XmlElement } from './xml';
 import { writeZip } from './zip';
@@ -98,6 +99,7 @@ export function edited(from: UserPackage, { cells, elsewhere = new Map(), drop: 
   changeElsewhere(draft, elsewhere);
   const changed = changeCells(draft, from, cells);
   let isOther = draft.touched.length > 0 || own !== undefined;
+  forget(draft, book);
   // their formulas keep the sheets that they read
   if (own !== undefined) addOwnSheets(draft, from.book, own, ownRows);
   const dropped = drop(draft, from, asked);

@@ -23,7 +23,7 @@ const LEAST_RUN = 3;
 /** Names that say nothing of what the value is. */
 const SAYS_NOTHING = /^(values?|results?|wert|ergebnis)$/i;
 /** Shorter names of rows need the heading of their column: `variant A`. */
-const SHORT = 3;
+const SHORT = 2;
 
 const isText = (value: Cell | undefined): value is string => typeof value === 'string' && value.trim() !== '';
 

@@ -13,6 +13,9 @@ export interface Lines {
   readonly moved: readonly number[];
 }
 
+/** How much further behind lines stand that lie beyond all that was sent. */
+export const behind = ({ to }: Lines): number => to.reduce<number>((most, line) => Math.max(most, line ?? -1), -1) - (to.length - 1);
+
 export interface Alignment {
   readonly rows: Lines;
   readonly columns: Lines;
@@ -97,7 +100,7 @@ function aligned(sent: readonly (readonly string[])[], returned: readonly (reado
   const hunks = diffArrays(was, is, { maxEditLength: MOST_EDITS });
   if (hunks === undefined) {
     const both = Math.min(was.length, is.length);
-    return { to: was.map((_, i) => (i < both ? i : undefined)), added: is.slice(both).map((_, i) => both + i), moved: [] };
+    return { to: was.map((_, i) => (i < both ? i : undefined)), added: [], moved: [] };
   }
   let [i, j] = [0, 0];
   const pending: { was: Run; is: Run }[] = [];
@@ -161,7 +164,9 @@ function aligned(sent: readonly (readonly string[])[], returned: readonly (reado
     }
   }
   const held = new Set(to.filter(line => line !== undefined));
-  return { to, added: is.flatMap((_, line) => (held.has(line) ? [] : [line])), moved };
+  // what stands behind all that was sent is written there, and moves nothing
+  const last = [...held].reduce((most, line) => Math.max(most, line), -1);
+  return { to, added: is.flatMap((_, line) => (held.has(line) || line > last ? [] : [line])), moved };
 }
 
 /** Columns by what stands in them, in rows that are the same. */

@@ -1,5 +1,5 @@
 // What came back, in lines to read.
-import type { Change, ReturnedChanges } from './compare';
+import type { Change, ReturnedChanges } from './returned-changes';
 
 export interface ChangeList {
   readonly title: string;

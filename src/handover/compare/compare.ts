@@ -6,49 +6,12 @@ import { cellText } from '../../sheet/cell-text';
 import { plainText } from '../../sheet/formula';
 import { headingsOf, namedBy } from '../../sheet/headings';
 import type { SourceCell } from '../../sheet/workbook-values';
-import { type Alignment, alignedSheets } from './aligned';
-import { type Effect, effectsOf } from './effects';
-import { formOf, type FormKind, isResultPlace, type Measured, measuredIn } from './forms';
+import { type Alignment, alignedSheets, behind, type Lines } from './aligned';
+import { effectsOf } from './effects';
+import { formOf, type FormKind, isResultPlace, measuredIn } from './forms';
 import { type MovedSheet, movedFormula } from './references';
+import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { type ComparedWorkbook, type Grid, gridOf, isBlank } from './seen';
-
-export interface Change {
-  readonly sheet: string;
-  /** Where it was sent; what was added, where it came back. */
-  readonly at: string;
-  /** What the cell is called. */
-  readonly label: string;
-  readonly sent: string;
-  readonly returned: string;
-}
-
-/** An input that can be taken over. */
-export interface ChangedInput extends Change {
-  readonly value: Cell | null;
-}
-
-/** A row, column or sheet as a whole. */
-export interface Rearranged {
-  readonly sheet: string;
-  readonly what: 'row' | 'column' | 'sheet';
-  readonly how: 'inserted' | 'deleted' | 'moved' | 'renamed' | 'added' | 'missing';
-  readonly words: string;
-}
-
-export interface ReturnedChanges {
-  readonly changedInputs: readonly ChangedInput[];
-  readonly changedFormulas: readonly Change[];
-  /** Fields of the cover and of the characteristics that were filled in. */
-  readonly answers: readonly Change[];
-  readonly results: readonly Measured[];
-  readonly comments: readonly Change[];
-  readonly colours: readonly Change[];
-  readonly rearranged: readonly Rearranged[];
-  /** Cells that came back empty. */
-  readonly missing: readonly Omit<Change, 'returned'>[];
-  /** What the changed inputs do to states and characteristics. */
-  readonly effects: readonly Effect[];
-}
 
 type Found = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
 
@@ -133,19 +96,17 @@ function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Foun
     Array.from({ length: from.rows }, (_, row) => from.filled(row).map(column => [row, column] as const)).flat();
   const places = new Map<string, readonly [number, number]>();
   for (const [row, column] of inOrder(sent)) places.set(address(row, column), [row, column]);
-  // what came back filled and was sent blank; beyond all that was sent a line keeps its number
-  const beyond = (line: number, of: ReadonlyMap<number, number>, all: typeof rows): number | undefined =>
-    of.get(line) ?? (all.added.includes(line) ? undefined : line);
+  // what came back filled and was sent blank
+  const sentLine = (line: number, of: ReadonlyMap<number, number>, all: Lines): number | undefined =>
+    of.get(line) ?? (line - behind(all) >= all.to.length ? line - behind(all) : undefined);
+  const returnedLine = (line: number, all: Lines): number | undefined => (line < all.to.length ? all.to[line] : line + behind(all));
   for (const [row, column] of inOrder(returned)) {
-    const [r, c] = [beyond(row, rowOf, rows), beyond(column, columnOf, columns)];
+    const [r, c] = [sentLine(row, rowOf, rows), sentLine(column, columnOf, columns)];
     if (r !== undefined && c !== undefined) places.set(address(r, c), [r, c]);
   }
   const sorted = [...places].sort(([, [a, b]], [, [c, d]]) => a - c || b - d);
   for (const [at, [row, column]] of sorted) {
-    const [r, c] = [
-      rows.to[row] ?? (row < rows.to.length ? undefined : row),
-      columns.to[column] ?? (column < columns.to.length ? undefined : column),
-    ];
+    const [r, c] = [returnedLine(row, rows), returnedLine(column, columns)];
     if (r === undefined || c === undefined) continue;
     const [was, is] = [sent.cell(row, column), returned.cell(r, c)];
     if (same(was, is, name, moved)) continue;

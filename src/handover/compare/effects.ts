@@ -6,17 +6,9 @@ import { cellText } from '../../sheet/cell-text';
 import { headingsOf, namedBy } from '../../sheet/headings';
 import { type SourceCell, WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW } from '../pages/characteristics';
-import type { ChangedInput } from './compare';
 import { formOf } from './forms';
+import type { ChangedInput, Effect } from './returned-changes';
 import { type ComparedWorkbook, type Grid, gridOf } from './seen';
-
-export interface Effect {
-  readonly sheet: string;
-  readonly at: string;
-  readonly label: string;
-  readonly before: string;
-  readonly after: string;
-}
 
 /** Of long numbers. */
 const shown = (value: unknown): string =>

@@ -1,7 +1,7 @@
 // A formula as it would read where rows, columns and sheets are elsewhere.
 import { columnName, sheetPrefix } from '../../sheet/addresses';
 import { parseFormula, type Replacement, rewritten, walk } from '../../sheet/formula';
-import type { Alignment, Lines } from './aligned';
+import { type Alignment, behind, type Lines } from './aligned';
 
 export interface MovedSheet {
   readonly name: string;
@@ -13,11 +13,8 @@ const columnOf = (letters: string): number =>
   [...letters.toUpperCase()].reduce((sum, letter) => sum * COLUMN_BASE + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** Where a line is now; one that is gone is where the next one is, and what lies behind all moves with the last. */
-function now({ to }: Lines, line: number): number {
-  if (line >= to.length) {
-    const last = to.length - 1;
-    return last < 0 ? line : line - last + (to[last] ?? last);
-  }
+function now({ to }: Lines, shift: number, line: number): number {
+  if (line >= to.length) return line + shift;
   for (let i = line; i < to.length; i++) {
     const there = to[i];
     if (there !== undefined) return there;
@@ -40,10 +37,11 @@ export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<
     const sheet = [...sheets].find(([before]) => before.toLowerCase() === name.toLowerCase())?.[1];
     if (sheet === undefined) continue;
     const { rows, columns } = sheet.alignment;
+    const [down, right] = [behind(rows), behind(columns)];
     const text = range.replace(
       CELL,
       (_, d: string, letters: string, e: string, row: string) =>
-        `${d}${columnName(now(columns, columnOf(letters)))}${e}${now(rows, Number(row) - 1) + 1}`,
+        `${d}${columnName(now(columns, right, columnOf(letters)))}${e}${now(rows, down, Number(row) - 1) + 1}`,
     );
     const before = prefix === '' || sheet.name === name ? prefix : sheetPrefix(sheet.name);
     if (text !== range || before !== prefix) replacements.push({ loc: node.loc, text: `${before}${text}` });

@@ -13,4 +13,27 @@ export interface HandoverChoice {
   readonly characteristics?: readonly string[];
 }
 
+const LISTS = ['sheets', 'variants', 'characteristics'] as const;
+
+/** As a workbook remembers it; nothing where it is none. */
+export function readChoice(text: string | undefined): HandoverChoice | undefined {
+  if (text === undefined) return undefined;
+  let given: Readonly<Partial<Record<string, unknown>>>;
+  try {
+    given = JSON.parse(text) as Readonly<Partial<Record<string, unknown>>>;
+  } catch {
+    return undefined;
+  }
+  const { paper, language } = given;
+  const lists = LISTS.flatMap(name => {
+    const names = given[name];
+    return Array.isArray(names) && names.every(one => typeof one === 'string') ? [[name, names] as const] : [];
+  });
+  return {
+    paper: PAPERS.find(one => one === paper) ?? PAPERS[0],
+    language: LANGUAGES.find(one => one === language) ?? LANGUAGES[0],
+    ...Object.fromEntries(lists),
+  };
+}
+
 export const CHOSEN_BY_ITSELF: HandoverChoice = { paper: PAPERS[0], language: LANGUAGES[0] };

@@ -3,7 +3,7 @@ import type { CellChange } from '../../package/cell-splices';
 import { edited } from '../../package/edit';
 import type { UserPackage } from '../../package/read';
 import { changeLine } from '../compare/change-lists';
-import type { ChangedInput } from '../compare/compare';
+import type { ChangedInput } from '../compare/returned-changes';
 
 export type Ask = (question: string) => Promise<boolean>;
 
