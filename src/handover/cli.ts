@@ -21,9 +21,9 @@ import { changeLists } from './compare/change-lists';
 import { compare } from './compare/compare';
 import { comparedOf } from './compare/compared-of';
 import { sourceOfFile } from './read/from-file';
-import { CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './pages/choice';
-import { LANGUAGES, type Language } from './pages/words/words';
-import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
+import { chooseLines } from './own-pages';
+import { choiceOf, CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './pages/choice';
+import { STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
   '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
@@ -106,7 +106,7 @@ export async function main(args: readonly string[], print: PrintLine, ask: Ask =
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
-  const asked = choiceOf(values);
+  const asked = askedChoice(values);
   const file = own !== undefined ? readPackage(await writeWorkbook(own)) : await packageAt(first);
   const choice: HandoverChoice = { ...(readChoice(rememberedIn(file)) ?? CHOSEN_BY_ITSELF), ...asked };
   const making: Writing = {
@@ -119,7 +119,7 @@ export async function main(args: readonly string[], print: PrintLine, ask: Ask =
     throw new UserFault('the copy would take the place of the workbook: give it another name');
   const copy = await copied(file, own?.name ?? basename(first), title, making);
   for (const line of pageLines(copy)) print(line);
-  if (values.pages === true) return chooseLines(copy).forEach(print);
+  if (values.pages === true) return chooseLines(copy.choosable).forEach(print);
   if (values.remember === true && own === undefined) await writeFile(first, withRemembered(file, JSON.stringify(choice)));
   return written(copy, second ?? first, print);
 }
@@ -153,34 +153,12 @@ function statusOf(text: string): Status {
   return status;
 }
 
-function paperOf(text: string): Paper {
-  const paper = PAPERS.find(one => one.toLowerCase() === text.toLowerCase());
-  if (paper === undefined) throw new UserFault(`paper is one of ${PAPERS.join(', ')}`);
-  return paper;
-}
-
-function languageOf(text: string): Language {
-  const language = LANGUAGES.find(one => one.toLowerCase() === text.toLowerCase());
-  if (language === undefined) throw new UserFault(`language is one of ${LANGUAGES.join(', ')}`);
-  return language;
-}
-
-/** What is asked for now. */
-function choiceOf(given: Readonly<Partial<Record<string, string | boolean>>>): Partial<HandoverChoice> {
-  const text = (name: string): string | undefined => (typeof given[name] === 'string' ? given[name] : undefined);
-  const [paper, language] = [text('paper'), text('language')];
-  const lists = (['sheets', 'variants', 'characteristics'] as const).flatMap(name => {
-    const names = text(name)
-      ?.split(';')
-      .map(one => one.trim())
-      .filter(one => one !== '');
-    return names === undefined ? [] : [[name, names] as const];
-  });
-  return {
-    ...(paper !== undefined && { paper: paperOf(paper) }),
-    ...(language !== undefined && { language: languageOf(language) }),
-    ...Object.fromEntries(lists),
-  };
+function askedChoice(given: Parameters<typeof choiceOf>[0]): Partial<HandoverChoice> {
+  try {
+    return choiceOf(given);
+  } catch (fault) {
+    throw new UserFault(fault instanceof Error ? fault.message : String(fault));
+  }
 }
 
 function pageLines({ plan, own }: WrittenCopy): string[] {
@@ -190,14 +168,6 @@ function pageLines({ plan, own }: WrittenCopy): string[] {
   const total = pages.reduce((sum, { count }) => sum + count, 0);
   return [
     `pages: ${total} of ours (${pages.map(({ name, count }) => `${name} ${count}`).join(', ')}); your ${theirs} sheets print as you set them up`,
-  ];
-}
-
-function chooseLines({ choosable: { variants, characteristics } }: WrittenCopy): string[] {
-  const mark = (isChosen: boolean): string => (isChosen ? 'x' : '-');
-  return [
-    ...variants.map(({ label, state, isChosen }) => `variant ${mark(isChosen)} ${label}: ${state}`),
-    ...characteristics.map(({ name, isChosen }) => `characteristic ${mark(isChosen)} ${name}`),
   ];
 }
 

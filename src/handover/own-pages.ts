@@ -19,6 +19,15 @@ export interface Choosable {
   readonly characteristics: readonly { readonly name: string; readonly isChosen: boolean }[];
 }
 
+/** What can be chosen, marked where it is. */
+export function chooseLines({ variants, characteristics }: Choosable): string[] {
+  const mark = (isChosen: boolean): string => (isChosen ? 'x' : '-');
+  return [
+    ...variants.map(({ label, state, isChosen }) => `variant ${mark(isChosen)} ${label}: ${state}`),
+    ...characteristics.map(({ name, isChosen }) => `characteristic ${mark(isChosen)} ${name}`),
+  ];
+}
+
 export interface OwnPages {
   readonly names: Readonly<Record<'cover' | 'cautions' | 'conversion', string>>;
   /** Characteristics, figures and variants, in the order in which they are printed. */

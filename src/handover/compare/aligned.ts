@@ -2,7 +2,7 @@
 import { diffArrays } from 'diff';
 import { withoutTexts } from '../../sheet/formula';
 import type { SourceCell } from '../../sheet/workbook-values';
-import { type Grid, isBlank } from './seen';
+import { type SeenGrid, isBlank } from './seen';
 
 export interface Lines {
   /** Of each line that was sent, the one that came back; undefined where it is gone. */
@@ -41,7 +41,7 @@ function token(cell: SourceCell): string {
   return typeof value === 'number' ? `n${value.toPrecision(12)}` : `${typeof value}${String(value ?? '').trim()}`;
 }
 
-const tokensOf = (grid: Grid, row: number): string[] => grid.filled(row).map(column => token(grid.cell(row, column)));
+const tokensOf = (grid: SeenGrid, row: number): string[] => grid.filled(row).map(column => token(grid.cell(row, column)));
 
 /** Share of the filled cells of two lines that are the same. */
 function likeness(a: readonly string[], b: readonly string[]): number {
@@ -170,7 +170,7 @@ function aligned(sent: readonly (readonly string[])[], returned: readonly (reado
 }
 
 /** Columns by what stands in them, in rows that are the same. */
-function columnTokens(grid: Grid, rows: readonly number[]): string[][] {
+function columnTokens(grid: SeenGrid, rows: readonly number[]): string[][] {
   return Array.from({ length: grid.columns }, (_, column) =>
     rows.flatMap((row, i) => {
       const cell = grid.cell(row, column);
@@ -179,8 +179,8 @@ function columnTokens(grid: Grid, rows: readonly number[]): string[][] {
   );
 }
 
-export function alignedSheets(sent: Grid, returned: Grid): Alignment {
-  const lines = (grid: Grid): string[][] => Array.from({ length: grid.rows }, (_, row) => tokensOf(grid, row));
+export function alignedSheets(sent: SeenGrid, returned: SeenGrid): Alignment {
+  const lines = (grid: SeenGrid): string[][] => Array.from({ length: grid.rows }, (_, row) => tokensOf(grid, row));
   const rows = aligned(lines(sent), lines(returned));
   const pairs = rows.to.flatMap((line, i) => (line === undefined || sent.filled(i).length === 0 ? [] : [[i, line] as const]));
   const step = Math.max(1, Math.ceil(pairs.length / MOST_ROWS));

@@ -11,13 +11,13 @@ import { effectsOf } from './effects';
 import { formOf, type FormKind, isResultPlace, measuredIn } from './forms';
 import { type MovedSheet, movedFormula } from './references';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
-import { type ComparedWorkbook, type Grid, gridOf, isBlank } from './seen';
+import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
 
 type Found = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
 
 interface Pair {
-  readonly sent: Grid;
-  readonly returned: Grid;
+  readonly sent: SeenGrid;
+  readonly returned: SeenGrid;
   readonly alignment: Alignment;
   readonly form: FormKind | undefined;
 }
@@ -51,8 +51,8 @@ export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): Ret
 function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Found): Pair[] {
   const left = new Map(returned.sheets.map(sheet => [sheet.name, gridOf(sheet)]));
   const ours = sent.sheets.map(gridOf);
-  const taken = new Map<Grid, Grid>();
-  const take = (grid: Grid, name: string): void => {
+  const taken = new Map<SeenGrid, SeenGrid>();
+  const take = (grid: SeenGrid, name: string): void => {
     const there = left.get(name);
     if (there === undefined) return;
     taken.set(grid, there);
@@ -75,8 +75,8 @@ function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearra
 }
 
 /** Of the texts of a sheet those that the other has. */
-function sameShare(a: Grid, b: Grid): number {
-  const texts = ({ sheet }: Grid): string[] =>
+function sameShare(a: SeenGrid, b: SeenGrid): number {
+  const texts = ({ sheet }: SeenGrid): string[] =>
     [...sheet.cells.values()].flatMap(({ value, formula }) =>
       formula === undefined && typeof value === 'string' && value !== '' ? [value] : [],
     );
@@ -92,7 +92,7 @@ function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Foun
   wholeLines(pair, found);
   const rowOf = new Map(rows.to.flatMap((to, from) => (to === undefined ? [] : [[to, from] as const])));
   const columnOf = new Map(columns.to.flatMap((to, from) => (to === undefined ? [] : [[to, from] as const])));
-  const inOrder = (from: Grid): (readonly [number, number])[] =>
+  const inOrder = (from: SeenGrid): (readonly [number, number])[] =>
     Array.from({ length: from.rows }, (_, row) => from.filled(row).map(column => [row, column] as const)).flat();
   const places = new Map<string, readonly [number, number]>();
   for (const [row, column] of inOrder(sent)) places.set(address(row, column), [row, column]);
@@ -134,8 +134,8 @@ function wholeLines({ sent, returned, alignment: { rows, columns } }: Pair, { re
       .map(shown)
       .join(' | ')
       .slice(0, MOST_WORDS);
-  const row = (grid: Grid, r: number): string => words(grid.filled(r).map(c => grid.cell(r, c)));
-  const column = (grid: Grid, c: number): string => words(Array.from({ length: Math.min(grid.rows, 200) }, (_, r) => grid.cell(r, c)));
+  const row = (grid: SeenGrid, r: number): string => words(grid.filled(r).map(c => grid.cell(r, c)));
+  const column = (grid: SeenGrid, c: number): string => words(Array.from({ length: Math.min(grid.rows, 200) }, (_, r) => grid.cell(r, c)));
   const say = (what: 'row' | 'column', how: Rearranged['how'], text: string): number => rearranged.push({ sheet, what, how, words: text });
   for (const r of rows.added) say('row', 'inserted', `${r + 1}${row(returned, r) === '' ? ', blank' : `: ${row(returned, r)}`}`);
   rows.to.forEach((to, r) => {
@@ -197,6 +197,6 @@ const textOf = (value: Cell | null): string =>
     .trim()}`;
 
 /** By its headings where it was sent, else where it came back. */
-function labelOf(sent: Grid, returned: Grid, was: readonly [number, number], is: readonly [number, number]): string {
+function labelOf(sent: SeenGrid, returned: SeenGrid, was: readonly [number, number], is: readonly [number, number]): string {
   return cellText(namedBy(headingsOf(sent, ...was), 'of') ?? namedBy(headingsOf(returned, ...is), 'of') ?? '');
 }

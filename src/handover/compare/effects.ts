@@ -8,7 +8,7 @@ import { type SourceCell, WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW } from '../pages/characteristics';
 import { formOf } from './forms';
 import type { ChangedInput, Effect } from './returned-changes';
-import { type ComparedWorkbook, type Grid, gridOf } from './seen';
+import { type ComparedWorkbook, type SeenGrid, gridOf } from './seen';
 
 /** Of long numbers. */
 const shown = (value: unknown): string =>
@@ -19,7 +19,7 @@ const shown = (value: unknown): string =>
       : cellText(String(value));
 
 /** Cells that are looked at. */
-function watched(grid: Grid): (readonly [row: number, column: number, label: string])[] {
+function watched(grid: SeenGrid): (readonly [row: number, column: number, label: string])[] {
   const isMeasured = formOf(grid) === 'measured';
   return [...grid.sheet.cells].flatMap(([at, { value, formula }]) => {
     if (formula === undefined) return [];

@@ -3,7 +3,7 @@ import { address } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../pages/words/words';
-import type { Grid } from './seen';
+import type { SeenGrid } from './seen';
 
 export type FormKind = 'measured' | 'cover';
 
@@ -22,7 +22,7 @@ export interface Measured {
   readonly remark: string;
 }
 
-export function formOf(grid: Grid): FormKind | undefined {
+export function formOf(grid: SeenGrid): FormKind | undefined {
   const title = String(grid.value(0, 0) ?? '');
   if (LANGUAGES.some(language => title === WORDS[language].measured.title)) return 'measured';
   return LANGUAGES.some(language => title.startsWith(`${WORDS[language].cover.title}:`)) ? 'cover' : undefined;
@@ -31,7 +31,7 @@ export function formOf(grid: Grid): FormKind | undefined {
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
 
-export function measuredIn(grid: Grid): Measured[] {
+export function measuredIn(grid: SeenGrid): Measured[] {
   return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
     const text = (column: number): string => cellText(String(grid.value(row, column) ?? ''));
     const results = Array.from({ length: SAMPLES }, (_, s) => text(COLUMN.result + s)).filter(result => result !== '');

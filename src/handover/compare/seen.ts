@@ -22,7 +22,7 @@ export interface ComparedWorkbook extends SourceWorkbook {
 export const NOTHING: SourceCell = { value: null };
 export const isBlank = ({ value, formula }: SourceCell): boolean => formula === undefined && (value === null || value === '');
 
-export interface Grid extends SeenSheet {
+export interface SeenGrid extends SeenSheet {
   readonly sheet: ComparedSheet;
   readonly rows: number;
   readonly columns: number;
@@ -31,7 +31,7 @@ export interface Grid extends SeenSheet {
   filled(row: number): readonly number[];
 }
 
-export function gridOf(sheet: ComparedSheet): Grid {
+export function gridOf(sheet: ComparedSheet): SeenGrid {
   const filled = new Map<number, number[]>();
   let [rows, columns] = [0, 0];
   for (const [at, cell] of sheet.cells) {

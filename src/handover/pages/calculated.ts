@@ -5,7 +5,7 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { withStates } from '../../sheet/ranges';
 import type { LiveResult } from '../compile/conversion';
 import { digitsOf } from '../compile/digits';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 const WIDTHS = [60, 22, 16, 10];
 const HEAD_ROW = 3;
@@ -16,7 +16,7 @@ export interface NamedResult {
   readonly result: LiveResult;
 }
 
-export function calculatedSheet(name: string, results: readonly NamedResult[], left: number, { calculated }: Words): SheetPlan {
+export function calculatedSheet(name: string, results: readonly NamedResult[], left: number, { calculated }: PageWords): SheetPlan {
   const cells: PlanCell[] = [
     { at: 'A1', role: 'title', value: calculated.title },
     { at: 'A2', role: 'note', value: left === 0 ? calculated.note : `${calculated.note} ${calculated.left(left)}` },

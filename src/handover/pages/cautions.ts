@@ -2,9 +2,9 @@
 import type { SheetPlan } from '../../sheet/plan';
 import { COVER_WIDTHS, heading, line } from './cover';
 import { RowWriter, type Span } from './rows';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
-export function cautionsSheet(name: string, { cautions }: Words): SheetPlan {
+export function cautionsSheet(name: string, { cautions }: PageWords): SheetPlan {
   const rows = new RowWriter();
   rows.add({ from: 0, to: COVER_WIDTHS.length - 1, role: 'title', value: cautions.title });
   const section = (text: string, lines: readonly string[], role: Span['role'] = 'text'): void => {

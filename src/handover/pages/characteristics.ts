@@ -7,7 +7,7 @@ import type { Limit } from '../compile/joint/joint-cells';
 import type { Method } from '../compile/measuring';
 import { digitsByTolerance } from './digits-by-tolerance';
 import { liveCell } from './live-cell';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 export const HEAD_ROW = 4;
 /** Columns of the table, counted from 0. */
@@ -37,7 +37,7 @@ export interface CharacteristicGroup {
   readonly sizes: readonly Characteristic[];
 }
 
-export interface Measured {
+export interface MeasuringPlan {
   readonly plan: SheetPlan;
   /** The number of each size, group by group. */
   readonly numbers: readonly (readonly number[])[];
@@ -50,8 +50,8 @@ export function characteristics(
   groups: readonly CharacteristicGroup[],
   more: string,
   data: DataSheet,
-  { measured: words }: Words,
-): Measured {
+  { measured: words }: PageWords,
+): MeasuringPlan {
   const cells: PlanCell[] = [
     { at: 'A1', role: 'title', value: words.title },
     { at: 'A2', role: 'note', value: [words.note(title), more].filter(text => text !== '').join(' ') },
@@ -85,7 +85,7 @@ export function characteristics(
 
 const samples = (first: number): number[] => Array.from({ length: SAMPLES }, (_, i) => first + i);
 
-function row(size: Characteristic, r: number, no: number, words: Words['measured']): PlanCell[] {
+function row(size: Characteristic, r: number, no: number, words: PageWords['measured']): PlanCell[] {
   const at = (c: number): string => address(r, c);
   const format = digitsByTolerance(size.toleranceMm, size.unit);
   const limit = (c: number, given: Limit | undefined): PlanCell =>
@@ -105,7 +105,7 @@ function row(size: Characteristic, r: number, no: number, words: Words['measured
 }
 
 /** A limit that is blank asks nothing; without any there is nothing to judge by. */
-function judged(r: number, words: Words['measured']): string {
+function judged(r: number, words: PageWords['measured']): string {
   const results = `${address(r, COLUMN.result)}:${address(r, COLUMN.result + SAMPLES - 1)}`;
   const [lower, upper] = [address(r, COLUMN.lower), address(r, COLUMN.upper)];
   const isWithin = `AND(OR(${lower}="",MIN(${results})>=${lower}-1E-9),OR(${upper}="",MAX(${results})<=${upper}+1E-9))`;

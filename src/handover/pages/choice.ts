@@ -36,4 +36,28 @@ export function readChoice(text: string | undefined): HandoverChoice | undefined
   };
 }
 
+const oneOf = <T extends string>(what: string, known: readonly T[], text: string): T => {
+  const found = known.find(one => one.toLowerCase() === text.toLowerCase());
+  if (found === undefined) throw new RangeError(`${what} is one of ${known.join(', ')}`);
+  return found;
+};
+
+/** As it is typed: lists are separated by semicolons. */
+export function choiceOf(given: Readonly<Partial<Record<string, string | boolean>>>): Partial<HandoverChoice> {
+  const text = (name: string): string | undefined => (typeof given[name] === 'string' ? given[name] : undefined);
+  const [paper, language] = [text('paper'), text('language')];
+  const lists = LISTS.flatMap(name => {
+    const names = text(name)
+      ?.split(';')
+      .map(one => one.trim())
+      .filter(one => one !== '');
+    return names === undefined ? [] : [[name, names] as const];
+  });
+  return {
+    ...(paper !== undefined && { paper: oneOf('paper', PAPERS, paper) }),
+    ...(language !== undefined && { language: oneOf('language', LANGUAGES, language) }),
+    ...Object.fromEntries(lists),
+  };
+}
+
 export const CHOSEN_BY_ITSELF: HandoverChoice = { paper: PAPERS[0], language: LANGUAGES[0] };

@@ -4,7 +4,7 @@ import { cellText } from '../../sheet/cell-text';
 import type { SheetPlan } from '../../sheet/plan';
 import type { HandoverFinding } from '../read/finding';
 import { RowWriter } from './rows';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 const WIDTHS = [24, 10, 22, 70];
 const LAST = WIDTHS.length - 1;
@@ -18,7 +18,7 @@ export interface ConversionSummary {
   readonly findings: readonly HandoverFinding[];
 }
 
-export function conversionSheet(name: string, summary: ConversionSummary, { conversion }: Words): SheetPlan {
+export function conversionSheet(name: string, summary: ConversionSummary, { conversion }: PageWords): SheetPlan {
   const rows = new RowWriter();
   rows.add({ from: 0, to: LAST, role: 'title', value: conversion.title });
   rows.add({ from: 0, to: LAST, role: 'note', value: conversion.live(summary.live, summary.asValues) });

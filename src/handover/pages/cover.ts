@@ -5,7 +5,7 @@ import type { SheetPlan } from '../../sheet/plan';
 import type { DataSheet } from '../compile/data-sheet';
 import { RowWriter, type Span } from './rows';
 import type { TitleBlock } from './title-block';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 /** Columns of the sheet, counted from 0. */
 const LAST = 7;
@@ -30,7 +30,7 @@ export const line = (rows: RowWriter, text: string, role: Span['role'] = 'text')
   rows.add({ from: 0, to: LAST, role, value: text });
 export const head = (from: number, to: number, value: string): Span => ({ from, to, role: 'header', value });
 
-export function coverSheet(name: string, given: TitleBlock, summary: CoverSummary, data: DataSheet, words: Words): SheetPlan {
+export function coverSheet(name: string, given: TitleBlock, summary: CoverSummary, data: DataSheet, words: PageWords): SheetPlan {
   const title = cleanTitle(given);
   const { cover } = words;
   const rows = new RowWriter();
@@ -64,7 +64,7 @@ function pair(rows: RowWriter, ...fields: readonly (readonly [label: string, val
   );
 }
 
-function titleBlock(rows: RowWriter, title: TitleBlock, materials: readonly string[], { cover }: Words): void {
+function titleBlock(rows: RowWriter, title: TitleBlock, materials: readonly string[], { cover }: PageWords): void {
   heading(rows, cover.titleBlock);
   pair(rows, [cover.part, title.part], [cover.number, title.number]);
   pair(rows, [cover.revision, title.revision], [cover.date, title.date]);
@@ -75,7 +75,7 @@ function titleBlock(rows: RowWriter, title: TitleBlock, materials: readonly stri
   pair(rows, [cover.along, ''], [cover.across, '']);
 }
 
-function questions(rows: RowWriter, toCorrect: ReadonlyMap<string, number>, data: DataSheet, { cover }: Words): void {
+function questions(rows: RowWriter, toCorrect: ReadonlyMap<string, number>, data: DataSheet, { cover }: PageWords): void {
   const list = data.choices('question', cover.decisions);
   heading(rows, cover.questionsTitle);
   rows.add(head(0, 0, 'No.'), head(1, 4, cover.question), head(5, 6, cover.answer), head(7, 7, cover.decided));
@@ -91,7 +91,7 @@ function questions(rows: RowWriter, toCorrect: ReadonlyMap<string, number>, data
   );
 }
 
-function signOff(rows: RowWriter, data: DataSheet, { cover }: Words): void {
+function signOff(rows: RowWriter, data: DataSheet, { cover }: PageWords): void {
   heading(rows, cover.signTitle);
   pair(rows, [cover.name, ''], [cover.date, '']);
   rows.add(

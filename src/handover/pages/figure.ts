@@ -5,7 +5,7 @@ import type { ChosenVariant } from '../compile/joint/joint-cells';
 import { withStates } from '../../sheet/ranges';
 import { cellText } from '../../sheet/cell-text';
 import { liveCell } from './live-cell';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 /** SVG to PNG. */
 export type SvgToPng = (svg: string) => Uint8Array;
@@ -27,7 +27,7 @@ export function figureSheet(
   variants: readonly NumberedVariant[],
   date: string,
   pngOf: SvgToPng,
-  { figure: words }: Words,
+  { figure: words }: PageWords,
 ): SheetPlan {
   const day = date === '' ? words.atHandOver : `${words.on} ${cellText(date)}`;
   const cells: PlanCell[] = [

@@ -5,7 +5,7 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { withStates } from '../../sheet/ranges';
 import type { VariantLine } from '../compile/joint/joint-cells';
 import { liveCell } from './live-cell';
-import type { Words } from './words/words';
+import type { PageWords } from './words/words';
 
 const WIDTHS = [20, 9, 12, 48];
 const HEAD_ROW = 3;
@@ -25,7 +25,7 @@ function onPage(lines: readonly VariantLine[]): readonly VariantLine[] {
   });
 }
 
-export function variantTable(name: string, lines: readonly VariantLine[], all: string, { variants }: Words): SheetPlan {
+export function variantTable(name: string, lines: readonly VariantLine[], all: string, { variants }: PageWords): SheetPlan {
   const shown = onPage(lines);
   const left = lines.length - shown.length;
   const more = left === 0 ? '' : ` ${variants.left(left, all)}`;

@@ -155,4 +155,4 @@ export const ENGLISH = {
 };
 
 /** The same entries in every language. */
-export type Words = typeof ENGLISH;
+export type PageWords = typeof ENGLISH;

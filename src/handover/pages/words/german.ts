@@ -1,7 +1,7 @@
 // The fixed words of our pages in German.
-import type { Words } from './english';
+import type { PageWords } from './english';
 
-export const GERMAN: Words = {
+export const GERMAN: PageWords = {
   sheets: {
     cover: 'Deckblatt',
     measured: 'Merkmale',
