@@ -26,9 +26,9 @@ import { choiceOf, CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './p
 import { STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
-  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
-  '[--with comments,hidden-sheet,… | --with all]\n  [--language german] [--sheets "Joint; Variants"] [--variants "F; D"] [--characteristics "boss OD; pilot mouth"] ' +
-  '[--pages] [--remember]';
+  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]\n' +
+  '  [--paper letter] [--language german] [--sheets "Joint; Variants"] [--variants "F; D"] ' +
+  '[--characteristics "boss OD; pilot mouth"]\n  [--with comments,hidden-sheet,… | --with all] [--pages] [--remember]';
 const USAGE = `npm run handover -- in.xlsx out.xlsx ${OPTIONS}
 npm run handover -- --demo out.xlsx
 npm run handover -- --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
@@ -167,7 +167,8 @@ function pageLines({ plan, own }: WrittenCopy): string[] {
   const theirs = plan.sheets.length - plan.sheets.filter(({ name }) => own.has(name)).length;
   const total = pages.reduce((sum, { count }) => sum + count, 0);
   return [
-    `pages: ${total} of ours (${pages.map(({ name, count }) => `${name} ${count}`).join(', ')}); your ${theirs} sheets print as you set them up`,
+    `pages: ${total} of ours (${pages.map(({ name, count }) => `${name} ${count}`).join(', ')}); ` +
+      `your ${theirs} sheets print as you set them up`,
   ];
 }
 

@@ -42,7 +42,8 @@ export function withRemembered(file: UserPackage, text: string): Uint8Array {
   draft.change(book, before => {
     const root = draft.tree(book);
     const p = root.prefix === '' ? '' : `${root.prefix}:`;
-    const entry = `<${p}definedName name="${NAME}" hidden="1">${escapedText(pieces.map(piece => `"${piece}"`).join('&'))}</${p}definedName>`;
+    const meaning = escapedText(pieces.map(piece => `"${piece}"`).join('&'));
+    const entry = `<${p}definedName name="${NAME}" hidden="1">${meaning}</${p}definedName>`;
     const names = childOf(root, 'definedNames');
     if (names !== undefined) return appendedTo(before, names, entry);
     const at = root.children.filter(({ local }) => BEFORE_NAMES.has(local)).pop()?.end ?? root.inner;

@@ -2,7 +2,6 @@
 import { stepDigits } from '../digits';
 import type { Cell } from '../../../core/kinds';
 import { isVerdict } from '../../../joint/outputs';
-import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedColumns, labelCell, variantBlock } from '../../../joint/table';
 import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';

@@ -93,7 +93,8 @@ export const ENGLISH = {
     on: 'on',
     state: 'state',
     described: (label: string, day: string, state: string): string =>
-      `Section through the joint "${label}" to scale, as it was ${day}, state then: ${state}. The numbers are those of the characteristics.`,
+      `Section through the joint "${label}" to scale, as it was ${day}, state then: ${state}. The numbers ` +
+      'are those of the characteristics.',
   },
   variants: {
     title: 'Variants: the one that is chosen, and why the others are not',

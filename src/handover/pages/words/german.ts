@@ -95,7 +95,8 @@ export const GERMAN: PageWords = {
     on: 'am',
     state: 'Zustand',
     described: (label, day, state) =>
-      `Schnitt durch die Verbindung „${label}“ im Maßstab, wie sie ${day} war, Zustand damals: ${state}. Die Nummern sind die der Merkmale.`,
+      `Schnitt durch die Verbindung „${label}“ im Maßstab, wie sie ${day} war, Zustand damals: ${state}. ` +
+      'Die Nummern sind die der Merkmale.',
   },
   variants: {
     title: 'Varianten: die gewählte, und warum die anderen nicht',
@@ -137,7 +138,8 @@ export const GERMAN: PageWords = {
     ],
     assumptionsTitle: 'Annahmen',
     assumptions: [
-      'Normen liegen aus zweiter Hand oder aus dem Gedächtnis vor, wie es bei jeder Tabelle auf dem Datenblatt steht; maßgeblich ist die Norm.',
+      'Normen liegen aus zweiter Hand oder aus dem Gedächtnis vor, wie es bei jeder Tabelle auf dem ' +
+        'Datenblatt steht; maßgeblich ist die Norm.',
       'Toleranzen gelten im ungünstigsten Fall, wo nichts anderes steht. Die quadratische Summe nimmt sie als unabhängig an, was Maße eines ' +
         'Werkzeugs nicht sind.',
       'Werkstoffwerte gelten für eine Familie, nicht für eine Type, Farbe oder Charge.',
@@ -145,7 +147,8 @@ export const GERMAN: PageWords = {
     ],
     cautionsTitle: 'Hinweise',
     cautions: [
-      'Eine Hilfe zum Auslegen für Fachleute. Sie ersetzt weder Ingenieur noch Ihre Durchsicht; jede Verbindung ist zu bauen und zu prüfen.',
+      'Eine Hilfe zum Auslegen für Fachleute. Sie ersetzt weder Ingenieur noch Ihre Durchsicht; jede ' +
+        'Verbindung ist zu bauen und zu prüfen.',
       'Nahe Netz- oder anderer gefährlicher Spannung: elektrische Abstände stehen hier nicht. Sie folgen aus der zutreffenden Norm und ' +
         'werden von Fachleuten geprüft.',
       'Batterien, Lasten, Heben, Druck, Fahrzeuge, Medizin, Kinder und Lebensgefahr sind nicht abgedeckt.',
