@@ -74,6 +74,7 @@ export function characteristics(
     widths: WIDTHS,
     frozenRows: HEAD_ROW,
     cells,
+    merged: [0, 1].map(line => `${address(line, 0)}:${address(line, WIDTHS.length - 1)}`),
     validations:
       no === 0
         ? []

@@ -43,5 +43,12 @@ export function variantTable(name: string, lines: readonly VariantLine[], all: s
       ];
     }),
   ];
-  return withStates({ name, widths: WIDTHS, frozenRows: HEAD_ROW, cells, print: { repeatRows: HEAD_ROW, isScaled: true } });
+  return withStates({
+    name,
+    widths: WIDTHS,
+    frozenRows: HEAD_ROW,
+    cells,
+    merged: [0, 1].map(line => `${address(line, 0)}:${address(line, WIDTHS.length - 1)}`),
+    print: { repeatRows: HEAD_ROW, isScaled: true },
+  });
 }

@@ -20,8 +20,8 @@ export const GERMAN: PageWords = {
     uncontrolled: 'gedruckt nicht gelenkt',
     revision: 'Revision',
     what:
-      'Die Maße eines Formteils zur Durchsicht, hinter den Blättern des Absenders. Hellblaue Felder sind für Ihre Antworten. Wird ein ' +
-      'Eingabewert auf seinem Blatt geändert, folgt alles, was davon abhängt, in jeder Tabellenkalkulation.',
+      'Die Maße eines Formteils zur Durchsicht. Hellblaue Felder sind für Ihre Antworten. Wird ein Eingabewert auf seinem Blatt ' +
+      'geändert, folgt alles, was davon abhängt.',
     asked: [
       'Beantworten Sie die offenen Fragen unten.',
       'Messen Sie, was unter Merkmale steht; notieren Sie, was sich nicht halten lässt.',
