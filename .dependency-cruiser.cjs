@@ -53,7 +53,7 @@ module.exports = {
     only(
       'handover-makes-plans',
       '^src/handover/(?!cli[.]ts$|write/)',
-      ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx')],
+      ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx'), npm('diff')],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
     ),
     only(
@@ -72,7 +72,12 @@ module.exports = {
     only(
       'handover-command',
       '^src/handover/cli[.]ts$',
-      ['^src/(handover|demo|package|sheet)/', '^src/hosts/(xlsx|png)[/.]', '^src/cli/user-fault[.]ts$', '^(node:)?(fs|path|util)(/|$)'],
+      [
+        '^src/(handover|demo|package|sheet)/',
+        '^src/hosts/(xlsx|png)[/.]',
+        '^src/cli/user-fault[.]ts$',
+        '^(node:)?(fs|path|readline|util)(/|$)',
+      ],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
     ),
     only(

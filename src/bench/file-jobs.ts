@@ -1,6 +1,8 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { HandoverFinding } from '../handover/read/finding';
-import type { Paper, TitleBlock } from '../handover/pages/title-block';
+import type { Choosable } from '../handover/own-pages';
+import type { HandoverChoice } from '../handover/pages/choice';
+import type { TitleBlock } from '../handover/pages/title-block';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { WorkbookPlan } from '../sheet/plan';
 
@@ -9,6 +11,10 @@ export interface CopySummary {
   readonly live: number;
   readonly asValues: number;
   readonly findings: readonly HandoverFinding[];
+  readonly choosable: Choosable;
+  /** Of ours, on paper. */
+  readonly pages: number;
+  readonly userSheets: readonly string[];
 }
 
 /** The copy itself. */
@@ -22,9 +28,12 @@ export interface Copy {
 export interface FileJobs {
   readonly read: { readonly given: Uint8Array; readonly answer: ReadWorkbook };
   readonly write: { readonly given: WorkbookPlan; readonly answer: Uint8Array };
-  readonly summary: { readonly given: WorkbookPlan; readonly answer: CopySummary };
+  readonly summary: {
+    readonly given: { readonly plan: WorkbookPlan; readonly choice: HandoverChoice };
+    readonly answer: CopySummary;
+  };
   readonly handOver: {
-    readonly given: { readonly plan: WorkbookPlan; readonly title: TitleBlock; readonly paper: Paper };
+    readonly given: { readonly plan: WorkbookPlan; readonly title: TitleBlock; readonly choice: HandoverChoice };
     readonly answer: Copy;
   };
 }

@@ -1,10 +1,12 @@
 // Files are read and written beside the page, so that it stays alive and a long job can be stopped.
 import { copyOf } from '../handover/write/copy';
+import { wantedSheets } from '../handover/write/wanted-sheets';
 import { handover } from '../handover/handover';
 import { sourceOfFile } from '../handover/read/from-file';
 import type { TitleBlock } from '../handover/pages/title-block';
 import { pngRenderer } from '../hosts/png/browser';
 import { readWorkbook, workbookIn, type ReadWorkbook } from '../hosts/xlsx/read';
+import { pagesOf } from '../hosts/xlsx/print';
 import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import { readPackage, type UserPackage } from '../package/read';
 import type { WorkbookPlan } from '../sheet/plan';
@@ -21,15 +23,21 @@ async function saved(plan: WorkbookPlan): Promise<[file: UserPackage, source: So
   return [file, sourceOfFile(plan.name, workbookIn(file))];
 }
 
-async function summary(plan: WorkbookPlan): Promise<CopySummary> {
-  const [, source] = await saved(plan);
-  const { live, asValues, findings } = handover(source, untitled);
-  return { live, asValues, findings };
+/** A figure is as high with an empty picture. */
+const NO_PICTURE = (): Uint8Array => new Uint8Array();
+
+async function summary({ plan: given, choice }: FileJobs['summary']['given']): Promise<CopySummary> {
+  const [, source] = await saved(given);
+  const wanted = choice.sheets && wantedSheets(source, choice.sheets);
+  const sheets = source.sheets.filter(({ name }) => wanted?.has(name) ?? true);
+  const { live, asValues, findings, choosable, plan, own } = handover({ ...source, sheets }, untitled, { choice, pngOf: NO_PICTURE });
+  const pages = plan.sheets.filter(({ name }) => own.has(name)).reduce((sum, sheet) => sum + pagesOf(sheet), 0);
+  return { live, asValues, findings, choosable, pages, userSheets: source.sheets.map(({ name }) => name) };
 }
 
-async function copy({ plan, title, paper }: FileJobs['handOver']['given']): Promise<Copy> {
+async function copy({ plan, title, choice }: FileJobs['handOver']['given']): Promise<Copy> {
   const [file, source] = await saved(plan);
-  const { bytes, live, asValues } = await copyOf(file, source, title, { paper, pngOf: await pngRenderer(), write: writeOwnSheets });
+  const { bytes, live, asValues } = await copyOf(file, source, title, { choice, pngOf: await pngRenderer(), write: writeOwnSheets });
   return { bytes, live, asValues };
 }
 

@@ -1,6 +1,8 @@
 // Hand over…: shows what stays live, asks for the title block, saves the copy.
 import type { HandoverFinding } from '../handover/read/finding';
-import { PAPERS, STATUSES, type Paper, type TitleBlock } from '../handover/pages/title-block';
+import { type HandoverChoice, readChoice } from '../handover/pages/choice';
+import { PAPERS, STATUSES, type TitleBlock } from '../handover/pages/title-block';
+import { LANGUAGES } from '../handover/pages/words/words';
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import { withProgress } from './progress-dialog';
@@ -31,7 +33,43 @@ function found(findings: readonly HandoverFinding[]): HTMLElement[] {
   });
 }
 
-function show({ live, asValues, findings }: CopySummary): void {
+/** Where the choice of a workbook is kept, by its name. */
+const keptAt = (name: string): string => `hand-over choice of ${name}`;
+
+interface TickBox {
+  readonly name: string;
+  readonly isChosen: boolean;
+}
+
+function listed(id: string, choices: readonly TickBox[]): void {
+  const group = byId(id);
+  group.querySelectorAll('label').forEach(label => label.remove());
+  for (const { name, isChosen } of choices) {
+    const box = element('input');
+    box.type = 'checkbox';
+    box.name = id;
+    box.value = name;
+    box.checked = isChosen;
+    group.append(element('label', box, ` ${name}`));
+  }
+  group.hidden = choices.length === 0;
+}
+
+/** What is ticked where some are not; without a list the hand-over chooses. */
+const ticked = (id: string): readonly string[] =>
+  [...byId(id).querySelectorAll<HTMLInputElement>('input:checked')].map(({ value }) => value);
+
+function show({ live, asValues, findings, choosable, pages, userSheets }: CopySummary, { sheets }: HandoverChoice): void {
+  byId('hand-over-pages').textContent = `${count(pages, 'page')} of ours on paper; your sheets print as you set them up.`;
+  listed(
+    'hand-over-sheets',
+    userSheets.map(name => ({ name, isChosen: sheets?.includes(name) ?? true })),
+  );
+  listed(
+    'hand-over-variants',
+    choosable.variants.map(({ label, isChosen }) => ({ name: label, isChosen })),
+  );
+  listed('hand-over-characteristics', choosable.characteristics);
   const calls = (what: HandoverFinding['what']) => findings.filter(finding => finding.what === what).length;
   byId('hand-over-live').replaceChildren(
     element('strong', count(calls('live'), 'call')),
@@ -45,7 +83,7 @@ function show({ live, asValues, findings }: CopySummary): void {
 }
 
 /** Shows what is known of the copy while the title block is filled in. Returns how to stop. */
-function summarise(contents: Promise<WorkbookPlan>): () => void {
+function summarise(contents: Promise<WorkbookPlan>, choice: HandoverChoice): () => void {
   const working = byId('hand-over-working');
   let isWanted = true;
   let running: Running<CopySummary> | undefined;
@@ -53,12 +91,12 @@ function summarise(contents: Promise<WorkbookPlan>): () => void {
   async function run(): Promise<void> {
     const open = await contents;
     if (!isWanted) return;
-    running = startJob('summary', open);
+    running = startJob('summary', { plan: open, choice });
     const summary = await running.done;
-    if (summary !== undefined) show(summary);
+    if (summary !== undefined && isWanted) show(summary, choice);
   }
 
-  for (const id of ['hand-over-live', 'hand-over-values', 'hand-over-findings']) byId(id).replaceChildren();
+  for (const id of ['hand-over-pages', 'hand-over-live', 'hand-over-values', 'hand-over-findings']) byId(id).replaceChildren();
   working.hidden = false;
   run()
     .catch((thrown: unknown) => byId('hand-over-live').append(messageOf(thrown)))
@@ -92,12 +130,18 @@ function titleIn(form: HTMLFormElement): TitleBlock {
   };
 }
 
-const paperIn = (form: HTMLFormElement): Paper => PAPERS.find(paper => paper === new FormData(form).get('paper')) ?? PAPERS[0];
+const sidesIn = (form: HTMLFormElement): Pick<HandoverChoice, 'paper' | 'language'> => {
+  const data = new FormData(form);
+  return {
+    paper: PAPERS.find(paper => paper === data.get('paper')) ?? PAPERS[0],
+    language: LANGUAGES.find(language => language === data.get('language')) ?? LANGUAGES[0],
+  };
+};
 
 export function handOverDialog(workbook: BenchWorkbook, say: (text: string) => void): () => Promise<void> {
   const dialog = byId<HTMLDialogElement>('hand-over-dialog');
   const form = byId<HTMLFormElement>('hand-over-form');
-  const choices = { status: STATUSES, paper: PAPERS };
+  const choices = { status: STATUSES, paper: PAPERS, language: LANGUAGES };
   for (const [name, words] of Object.entries(choices))
     (form.elements.namedItem(name) as HTMLSelectElement).append(...words.map(word => element('option', word)));
 
@@ -111,15 +155,36 @@ export function handOverDialog(workbook: BenchWorkbook, say: (text: string) => v
 
   return async () => {
     const contents = workbook.contents();
-    const stopSummary = summarise(contents);
-    prefill(form, workbook.name());
+    const name = workbook.name();
+    const remembered = readChoice(localStorage.getItem(keptAt(name)) ?? undefined);
+    for (const side of ['paper', 'language'] as const)
+      if (remembered !== undefined) (form.elements.namedItem(side) as HTMLSelectElement).value = remembered[side];
+    let choice: HandoverChoice = { ...remembered, ...sidesIn(form) };
+    let stopSummary = summarise(contents, choice);
+    // each choice is seen at once, with its pages
+    const chosen = ({ target }: Event): void => {
+      const { name: field } = target as HTMLInputElement;
+      const key = /^hand-over-(sheets|variants|characteristics)$/.exec(field)?.[1];
+      if (key === undefined && field !== 'paper' && field !== 'language') return;
+      choice = { ...choice, ...sidesIn(form), ...(key !== undefined && { [key]: ticked(field) }) };
+      if (key === 'sheets' || key === 'variants') {
+        const { characteristics: _, ...rest } = choice;
+        choice = rest;
+      }
+      stopSummary();
+      stopSummary = summarise(contents, choice);
+    };
+    form.addEventListener('change', chosen);
+    prefill(form, name);
     const isWanted = await asked();
+    form.removeEventListener('change', chosen);
     stopSummary();
     if (!isWanted) return;
+    localStorage.setItem(keptAt(name), JSON.stringify(choice));
     const title = titleIn(form);
-    const copy = await withProgress('Writing the copy …', startJob('handOver', { plan: await contents, title, paper: paperIn(form) }));
+    const copy = await withProgress('Writing the copy …', startJob('handOver', { plan: await contents, title, choice }));
     if (copy === undefined) return;
-    const name = download(copy.bytes, `${title.part}-${title.revision}`);
-    say(`${name} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);
+    const file = download(copy.bytes, `${title.part}-${title.revision}`);
+    say(`${file} is saved: ${count(copy.live, 'value')} live, ${copy.asValues} as values`);
   };
 }

@@ -44,6 +44,8 @@ interface DimensionEntry {
   readonly name: string;
   readonly unit: string;
   readonly value: (read: JointValues) => number | undefined;
+  /** Only where it has a number. */
+  readonly isNumbered?: true;
   readonly place: (shape: Shape, value: number) => FacePlace | SpanPlace | undefined;
 }
 
@@ -53,6 +55,9 @@ export const EDGE = Infinity;
 const list: DimensionEntry[] = [];
 const dimension = (name: string, place: DimensionEntry['place'], words = name): void => {
   list.push({ words, name, unit: unitOf(name), value: read => read.mm(name), place });
+};
+const numbered = (name: string, place: DimensionEntry['place']): void => {
+  list.push({ words: name, name, unit: unitOf(name), value: read => read.mm(name), place, isNumbered: true });
 };
 
 const end = (from: AxialPoint, to: AxialPoint, ends: FacePlace['ends'] = 'arrow'): FacePlace => ({
@@ -103,6 +108,7 @@ dimension('sleeve OD', ({ headHalf: h }) =>
 dimension('boss OD', ({ threadHalf: t }) => t && end([t.odR, 0], [t.rootR, t.root]));
 dimension('relief diameter', ({ threadHalf: t }) => t && (t.relief > 0 ? face([t.reliefR, 0], [t.reliefR, t.relief]) : undefined));
 dimension('pilot mouth', ({ threadHalf: t }) => t && end([t.pilotAt(t.relief), t.relief], [t.pilotAt(t.holeBottom), t.holeBottom]));
+numbered('insert hole', ({ threadHalf: t }) => t?.insert && end([t.insert.outerR, t.insert.top], [t.insert.outerR, t.insert.bottom]));
 dimension('insert diameter', ({ threadHalf: t }) => t?.insert && face([t.insert.outerR, t.insert.top], [t.insert.outerR, t.insert.bottom]));
 dimension('outside draft', ({ threadHalf: t }) => t && face([t.odR, 0], [t.rootR, t.root]));
 dimension('hole draft', ({ threadHalf: t }) => {
@@ -126,6 +132,7 @@ dimension(
 dimension('boss OD root', ({ threadHalf: t }) => t && end([t.rootR, t.root], [t.odR, 0]));
 
 // heights along the pull
+numbered('board plane', ({ headHalf: h }) => h && span([EDGE, h.outer], [EDGE, h.plane]));
 dimension('recess depth', ({ headHalf: h }) => h && span([EDGE, h.outer], [h.floorR, h.floor]));
 dimension('subflush', ({ headHalf: h, screw: s }) =>
   h === undefined || s === undefined || s.cone !== undefined ? undefined : span([EDGE, h.outer], [s.headR / 2, s.bearing - s.headHeight]),
@@ -184,8 +191,9 @@ dimension('wall', ({ threadHalf: t }) => t && span([EDGE, t.root], [EDGE, t.back
 const NOTHING_MM = 0.005;
 
 /** The dimensions of this joint in fixed order: those with a place, and those that should have a value and have none. */
-export function dimensionsOf(read: JointValues, shape: Shape): Dimension[] {
-  return list.flatMap(({ words, title = words, name, unit, value, place }): Dimension[] => {
+export function dimensionsOf(read: JointValues, shape: Shape, hasNumber: (name: string) => boolean = () => false): Dimension[] {
+  return list.flatMap(({ words, title = words, name, unit, value, place, isNumbered = false }): Dimension[] => {
+    if (isNumbered && !hasNumber(name)) return [];
     const held = value(read);
     if (held === undefined) return read.lacks(name) ? [{ words, title, name, unit, value: undefined, place: undefined }] : [];
     const where = place(shape, held);

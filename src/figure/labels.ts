@@ -8,6 +8,7 @@ export interface Label {
   readonly dimension: Dimension;
   readonly words: string;
   readonly number: string;
+  readonly isBalloon: boolean;
   /** Column of the dimension line, 0 nearest to the part. */
   readonly column: number;
 }
@@ -75,9 +76,22 @@ const dot = ([x, y]: Point): Markup => el('circle', { class: 'bw-solid', cx: x, 
 /** A stroke across the end of a dimension line that has no room for arrow heads. */
 const stroke = ([x, y]: Point): Markup => line('bw-thin', [x - 3.5, y + 3.5], [x + 3.5, y - 3.5]);
 
-export const labelWidthPx = ({ words, number }: Label): number => textWidthPx(`${words} `, 11) + textWidthPx(number, 12, 'bold');
+const BALLOON_PX = 7.8;
 
-const labelText = ({ words, number }: Label, [x, y]: Point, anchor: 'start' | 'end'): Markup => {
+export const labelWidthPx = ({ words, number, isBalloon }: Label): number =>
+  isBalloon ? 2 * BALLOON_PX : textWidthPx(`${words} `, 11) + textWidthPx(number, 12, 'bold');
+
+function balloon(number: string, x: number, y: number): Markup {
+  return el(
+    'g',
+    {},
+    el('circle', { class: 'bw-outline', cx: x, cy: y, r: BALLOON_PX }),
+    el('text', { x, y: y + 4, 'text-anchor': 'middle', class: 'bw-label bw-strong' }, number),
+  );
+}
+
+const labelText = ({ words, number, isBalloon }: Label, [x, y]: Point, anchor: 'start' | 'end'): Markup => {
+  if (isBalloon) return balloon(number, anchor === 'end' ? x - BALLOON_PX : x + BALLOON_PX, y);
   const parts = [
     el('tspan', { class: 'bw-small bw-quiet' }, words),
     words === '' ? undefined : ' ',

@@ -24,6 +24,8 @@ export interface SectionOptions {
   readonly letters?: boolean;
   /** For a sheet whose values go on changing: letters, and nothing that judges them; in fixed colours, for what draws without a page. */
   readonly print?: boolean;
+  /** Numbers in balloons for some names of the joint, and no other dimension. */
+  readonly numbers?: ReadonlyMap<string, string>;
   /** These dimensions alone, without heading and findings: a joint that explains something. */
   readonly only?: readonly string[];
 }
@@ -143,19 +145,22 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
 
 export function section(
   variant: Variant,
-  { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, only }: SectionOptions = {},
+  { inch = false, widthPx: askedWidthPx = DEFAULT_WIDTH_PX, print = false, letters = print, numbers, only }: SectionOptions = {},
 ): Section {
   const read = new JointValues(variant);
   const shape = shapeOf(read);
-  const dimensions = dimensionsOf(read, shape).filter(({ words }) => only === undefined || only.includes(words));
+  const dimensions = dimensionsOf(read, shape, name => numbers?.has(name) === true).filter(
+    ({ words, name }) => (only?.includes(words) ?? true) && (numbers?.has(name) ?? true),
+  );
   const findings = variant.findings();
   for (const { rule, state, refusal } of findings)
     if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = read.get('screw')?.nominalMm;
   const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
+  const marks = dimensions.map(({ name }, i) => numbers?.get(name) ?? letterOf(i));
   const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({
-    letter: letterOf(i),
+    letter: marks[i] ?? '',
     name: title,
     of: name,
     value,
@@ -164,7 +169,8 @@ export function section(
   const labels = dimensions.map((dimension, i): Label => ({
     dimension,
     words: letters ? '' : dimension.words,
-    number: letters ? letterOf(i) : numberText(dimension, dMm, lengthText),
+    number: letters ? (marks[i] ?? '') : numberText(dimension, dMm, lengthText),
+    isBalloon: letters && numbers !== undefined,
     column: columns.get(dimension) ?? 0,
   }));
   const state = stateOf(variant);

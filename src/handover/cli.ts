@@ -1,25 +1,29 @@
-// bosswright handover: a workbook file in, the hand-over copy out; bosswright compare: what came back beside what was sent.
+// bosswright handover: a workbook file in, the hand-over copy out.
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
 import { GUIDES } from '../demo/guides';
 import { pngRenderer } from '../hosts/png/node';
-import { readWorkbook, type ReadWorkbook, workbookIn } from '../hosts/xlsx/read';
+import { workbookIn } from '../hosts/xlsx/read';
+import { pagesOf } from '../hosts/xlsx/print';
 import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
+import { rememberedIn, withRemembered } from '../package/remembered';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { UserFault } from '../cli/user-fault';
-import { compare, type Change } from './compare';
 import { sourceOfFile } from './read/from-file';
-import { PAPERS, type Paper, STATUSES, type Status, type TitleBlock } from './pages/title-block';
+import { chooseLines } from './own-pages';
+import { choiceOf, CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './pages/choice';
+import { STATUSES, type Status, type TitleBlock } from './pages/title-block';
 
 const OPTIONS =
-  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …] [--paper letter] ' +
-  '[--with comments,hidden-sheet,… | --with all]';
+  '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]\n' +
+  '  [--paper letter] [--language german] [--sheets "Joint; Variants"] [--variants "F; D"] ' +
+  '[--characteristics "boss OD; pilot mouth"]\n  [--with comments,hidden-sheet,… | --with all] [--pages] [--remember]';
 export const USAGE = `bosswright handover in.xlsx out.xlsx ${OPTIONS}
 bosswright handover --demo out.xlsx
 bosswright handover --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx`;
@@ -44,6 +48,12 @@ function parsed(args: readonly string[]) {
       options: {
         ...TITLE,
         paper: { type: 'string' },
+        language: { type: 'string' },
+        sheets: { type: 'string' },
+        variants: { type: 'string' },
+        characteristics: { type: 'string' },
+        pages: { type: 'boolean' },
+        remember: { type: 'boolean' },
         with: { type: 'string' },
         demo: { type: 'boolean' },
         guide: { type: 'string' },
@@ -68,16 +78,22 @@ export async function main(args: readonly string[], print: PrintLine): Promise<v
     madeBy: values['made-by'] ?? '',
     checkedBy: values['checked-by'] ?? '',
   };
+  const asked = askedChoice(values);
+  const file = own !== undefined ? readPackage(await writeWorkbook(own)) : await packageAt(first);
+  const choice: HandoverChoice = { ...(readChoice(rememberedIn(file)) ?? CHOSEN_BY_ITSELF), ...asked };
   const making: Writing = {
-    paper: paperOf(values.paper ?? 'A4'),
+    choice,
     pngOf: await pngRenderer(),
     write: writeOwnSheets,
     goesAlong: withOf(values.with ?? ''),
   };
-  if (own !== undefined) return written(await copied(readPackage(await writeWorkbook(own)), own.name, title, making), first, print);
-  if (second === undefined) throw new UserFault(USAGE);
-  if (await isSameFile(first, second)) throw new UserFault('the copy would take the place of the workbook: give it another name');
-  return written(await copied(await packageAt(first), basename(first), title, making), second, print);
+  if (second !== undefined && (await isSameFile(first, second)))
+    throw new UserFault('the copy would take the place of the workbook: give it another name');
+  const copy = await copied(file, own?.name ?? basename(first), title, making);
+  for (const line of pageLines(copy)) print(line);
+  if (values.pages === true) return chooseLines(copy.choosable).forEach(print);
+  if (values.remember === true && own === undefined) await writeFile(first, withRemembered(file, JSON.stringify(choice)));
+  return written(copy, second ?? first, print);
 }
 
 async function copied(file: UserPackage, name: string, title: TitleBlock, making: Writing): Promise<WrittenCopy> {
@@ -109,10 +125,23 @@ function statusOf(text: string): Status {
   return status;
 }
 
-function paperOf(text: string): Paper {
-  const paper = PAPERS.find(one => one.toLowerCase() === text.toLowerCase());
-  if (paper === undefined) throw new UserFault(`paper is one of ${PAPERS.join(', ')}`);
-  return paper;
+function askedChoice(given: Parameters<typeof choiceOf>[0]): Partial<HandoverChoice> {
+  try {
+    return choiceOf(given);
+  } catch (fault) {
+    throw new UserFault(fault instanceof Error ? fault.message : String(fault));
+  }
+}
+
+function pageLines({ plan, own }: WrittenCopy): string[] {
+  const ours = plan.sheets.filter(({ name, print }) => own.has(name) && print?.screenOnly === undefined);
+  const pages = ours.map(sheet => ({ name: sheet.name, count: pagesOf(sheet) }));
+  const theirs = plan.sheets.length - plan.sheets.filter(({ name }) => own.has(name)).length;
+  const total = pages.reduce((sum, { count }) => sum + count, 0);
+  return [
+    `pages: ${total} of ours (${pages.map(({ name, count }) => `${name} ${count}`).join(', ')}); ` +
+      `your ${theirs} sheets print as you set them up`,
+  ];
 }
 
 /** Under whatever name. */
@@ -121,26 +150,20 @@ async function isSameFile(a: string, b: string): Promise<boolean> {
   return one !== undefined && other !== undefined && one.dev === other.dev && one.ino === other.ino;
 }
 
-async function bytesAt(path: string): Promise<Uint8Array> {
+export async function bytesAt(path: string): Promise<Uint8Array> {
   const bytes = await readFile(path).catch(() => {
     throw new UserFault(`${path} cannot be read`);
   });
   return new Uint8Array(bytes);
 }
 
-async function packageAt(path: string): Promise<UserPackage> {
+export async function packageAt(path: string): Promise<UserPackage> {
   const bytes = await bytesAt(path);
   try {
     return readPackage(bytes);
   } catch (fault) {
     throw new UserFault(`${path}: ${fault instanceof UnreadableFile ? fault.message : NO_WORKBOOK}`);
   }
-}
-
-async function opened(path: string): Promise<ReadWorkbook> {
-  return readWorkbook(await bytesAt(path)).catch((fault: unknown) => {
-    throw new UserFault(`${path}: ${fault instanceof Error ? fault.message : String(fault)}`);
-  });
 }
 
 async function written(
@@ -156,44 +179,4 @@ async function written(
   if (!path.toLowerCase().endsWith(ending)) throw new UserFault(`with what is in it the copy is called ${ending}: give it such a name`);
   await writeFile(path, bytes);
   print(`${live} values live, ${asValues} as values: ${path}`);
-}
-
-export async function comparison(sentPath: string, returnedPath: string, print: PrintLine): Promise<void> {
-  const returned = await opened(returnedPath);
-  if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
-  const { changedInputs, changedFormulas, answers, results, missing, added } = compare(
-    sourceOfFile(basename(sentPath), await opened(sentPath)),
-    sourceOfFile(basename(returnedPath), { sheets: returned.sheets }),
-  );
-  const list = (title: string, lines: readonly string[]): void => {
-    print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);
-    for (const line of lines) print(`  ${line}`);
-  };
-  const place = ({ sheet, at, label }: Omit<Change, 'sent' | 'returned'>): string =>
-    `${sheet}${at === '' ? '' : ` ${at}`}${label === '' ? '' : ` (${label})`}`;
-  list(
-    'changed inputs',
-    changedInputs.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
-  );
-  list(
-    'changed formulas',
-    changedFormulas.map(change => `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`),
-  );
-  list(
-    'answers',
-    answers.map(change => `${place(change)}: ${change.returned}`),
-  );
-  list(
-    'results',
-    results.map(({ characteristic, requirement, lower, upper, result, judged, method, remark }) => {
-      const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
-      const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
-      return `${characteristic}: ${result} for ${requirement}${limits}, ${judged}${how}`;
-    }),
-  );
-  list(
-    'missing',
-    missing.map(change => `${place(change)}${change.sent === '' ? '' : `: ${change.sent}`}`),
-  );
-  list('added sheets', added);
 }

@@ -1,19 +1,21 @@
-// A workbook of the user as the copy that goes to a supplier: plain formulas only, with cover, characteristics, steps, data and sources.
+// A workbook of the user as the copy that goes to a supplier: plain formulas only, with our pages, steps, data and sources.
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../core/version';
-import type { WorkbookPlan } from '../sheet/plan';
+import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
 import { isPlain } from './compile/allowed';
 import type { Converted } from './compile/context';
-import { characteristics } from './pages/characteristics';
 import { convert } from './compile/convert';
+import { type Choosable, ownPages } from './own-pages';
+import { CHOSEN_BY_ITSELF, type HandoverChoice } from './pages/choice';
+import { conversionSheet } from './pages/conversion-sheet';
 import { coverSheet, materialsIn } from './pages/cover';
-import { figureSheet, MOST_FIGURES, type SvgToPng } from './pages/figure';
+import type { SvgToPng } from './pages/figure';
 import type { HandoverFinding } from './read/finding';
 import { LONGEST_FORMULA, parseFormula, walk, withoutTexts } from '../sheet/formula';
 import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
-import { sourcesSheet } from './pages/sources';
 import { cellText } from '../sheet/cell-text';
-import type { Paper, TitleBlock } from './pages/title-block';
+import type { TitleBlock } from './pages/title-block';
+import { WORDS } from './pages/words/words';
 import { UntrueCopy, verified } from './verified';
 
 export interface Handover {
@@ -29,10 +31,11 @@ export interface Handover {
   /** Values of ours that follow their inputs, and that do not. */
   readonly live: number;
   readonly asValues: number;
+  readonly choosable: Choosable;
 }
 
 export interface Making {
-  readonly paper?: Paper;
+  readonly choice?: HandoverChoice;
   /** Without it there are no figures. */
   readonly pngOf?: SvgToPng;
   /** What was found in the workbook outside its cells. */
@@ -60,55 +63,77 @@ const isVariant = (row: string): boolean => /^Variants(_\d+)+!/.test(row);
 function handedOver(
   workbook: SourceWorkbook,
   title: TitleBlock,
-  { paper = 'A4', pngOf, keepsLinks = false, found: outside = [] }: Making,
+  { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: outside = [] }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
-  const copy = convert(workbook, pngOf === undefined ? 0 : MOST_FIGURES, untrue, keepsLinks);
-  const { data, names, source } = copy;
-  const [coverName, measuredName, sourcesName] = [names.free('Handover'), names.free('Characteristics'), names.free('Sources')];
-  const line = [title.part, title.number, title.revision === '' ? '' : `revision ${title.revision}`]
-    .filter(text => text !== '')
-    .map(cellText)
-    .join(', ');
-  const measured = characteristics(measuredName, line, source, copy.results, data);
-  const figures =
-    pngOf === undefined || copy.figures.shown.length === 0 ? undefined : figureSheet(names.free('Figure'), copy.figures, title.date, pngOf);
-  const materials = materialsIn(
-    source.workbook.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : []))),
-  );
-  const own = new Set([...copy.own, coverName, measuredName, sourcesName, ...(figures === undefined ? [] : [figures.name])]);
-  const { sheets, findings: found } = verified([measured.plan, ...(figures === undefined ? [] : [figures]), ...copy.sheets], own, [
-    data.plan(),
+  const copy = convert(workbook, { variants: choice.variants, untrue, keepsLinks });
+  const { data, source } = copy;
+  const words = WORDS[choice.language];
+  const pages = ownPages(copy, title, choice, pngOf);
+  const { cover: coverName, conversion: conversionName } = pages.names;
+  const withFormulas = [...pages.onPaper, pages.calculated, ...copy.sheets];
+  const own = new Set([
+    ...copy.own,
+    coverName,
+    conversionName,
+    ...[...pages.onPaper, pages.calculated, pages.cautions, pages.sources].map(({ name }) => name),
   ]);
+  const { sheets, findings: found } = verified(withFormulas, own, [data.plan()]);
   const findings = [...outside, ...copy.findings, ...found];
   const count = (kind: (finding: HandoverFinding) => boolean): number =>
     findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
   const live = count(({ what }) => what === 'live') - found.reduce((sum, { values = 0 }) => sum + values, 0);
   const asValues = count(({ what }) => what !== 'live');
+  const [paper, rest] = [sheets.slice(0, pages.onPaper.length), sheets.slice(pages.onPaper.length + 1)];
+  const calculated = sheets[pages.onPaper.length] as SheetPlan;
+  const [theirs, steps] = [rest.filter(({ name }) => !own.has(name)), rest.filter(({ name }) => own.has(name))];
+  const conversion = conversionSheet(conversionName, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings }, words);
+  const screen = (): SheetPlan[] => [calculated, ...steps, data.plan(), pages.sources, conversion];
   const cover = coverSheet(
     coverName,
     title,
     {
-      workbook: workbook.name,
-      hash: hashOf(workbook),
-      live,
-      asValues,
-      findings,
-      materials,
-      measured: { sheet: measuredName, count: measured.count, left: measured.left },
-      figures: figures?.name,
+      materials: materialsIn(
+        source.workbook.sheets.flatMap(({ cells }) =>
+          [...cells.values()].flatMap(({ value }) => (typeof value === 'string' ? [value] : [])),
+        ),
+      ),
+      toCorrect: toCorrect(findings),
+      onPaper: [...paper, pages.cautions].map(({ name }) => name),
+      onScreen: screen().map(({ name }) => name),
     },
     data,
+    words,
   );
-  const sources = sourcesSheet(sourcesName, copy.used, data.tables);
-  const all = [...verified([cover], own, sheets).sheets, ...sheets, data.plan(), sources];
+  const printed = (sheet: SheetPlan): SheetPlan => ({ ...sheet, isLocked: true, print: { ...sheet.print, paper: choice.paper } });
+  const shown = (sheet: SheetPlan): SheetPlan => ({
+    ...sheet,
+    isLocked: true,
+    print: { paper: choice.paper, screenOnly: words.forScreen(sheet.name) },
+  });
   const plan: WorkbookPlan = {
     name: `${cellText(title.part)}, hand-over`,
-    sheets: all.map(sheet => (own.has(sheet.name) ? { ...sheet, isLocked: true, print: { ...sheet.print, paper } } : sheet)),
+    sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs, ...screen().map(shown)],
   };
   assertPlain(plan, own, copy.keptFormulas);
-  return { plan, own: new Set([...own, data.name]), keptFormulas: copy.keptFormulas, converted: copy.converted, findings, live, asValues };
+  return {
+    plan,
+    own: new Set([...own, data.name]),
+    keptFormulas: copy.keptFormulas,
+    converted: copy.converted,
+    findings,
+    live,
+    asValues,
+    choosable: pages.choosable,
+  };
+}
+
+/** Cells of the sender that show an error, by sheet. */
+function toCorrect(findings: readonly HandoverFinding[]): ReadonlyMap<string, number> {
+  const found = new Map<string, number>();
+  for (const { sheet, what } of findings) if (what === 'error' && sheet !== '') found.set(sheet, (found.get(sheet) ?? 0) + 1);
+  return found;
 }
 
 /** All that decides the content: sheets, cells, values, formulas, versions. */

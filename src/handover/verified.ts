@@ -19,7 +19,9 @@ const MOST_NAMED = 5;
 const worthOf = ({ value, formula, role }: PlanCell): One =>
   (formula !== undefined || role === 'result') && typeof value === 'string' && ERROR_CODE.test(value)
     ? { cellError: value }
-    : (value ?? null);
+    : formula === undefined && value === ''
+      ? null
+      : (value ?? null);
 
 class ValuesBeside extends Evaluator {
   private readonly sheets: ReadonlyMap<string, SheetPlan>;

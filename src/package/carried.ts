@@ -4,6 +4,7 @@ import type { PackageParts, PartLink } from './parts';
 import { attribute, descendants, walk, type XmlElement } from './xml';
 
 export const CARRIED_KINDS = [
+  'sheet',
   'hidden sheet',
   'very hidden sheet',
   'hidden rows',

@@ -89,13 +89,15 @@ export class CellReader {
     let [hiddenRows, hiddenColumns] = [0, 0];
     scanSheet(text, part, {
       cell: scanned => {
-        if (--this.leftCells < 0) throw new UnreadableFile(`the sheets have more than ${MOST_STORED_CELLS} cells`);
         const at = address(scanned.row, scanned.column);
         const refuse = (words: string): never => {
           throw new UnreadableFile(`the part "${part}", cell ${at}: ${words}`);
         };
         const value = this.value(scanned, refuse);
         const formula = scanned.formula && this.formula(scanned.formula, scanned, at, shared, refuse);
+        // programs pad sheets with blank cells down to the last row
+        if ((formula !== undefined || (value !== undefined && value !== '')) && --this.leftCells < 0)
+          throw new UnreadableFile(`the sheets have more than ${MOST_STORED_CELLS} cells`);
         if (formula !== undefined) cells.push({ at, value, formula });
         else if (value !== undefined && value !== '') cells.push({ at, value });
       },

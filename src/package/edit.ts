@@ -11,6 +11,7 @@ import { BoxNumbers } from './note-boxes';
 import { noted } from './notes';
 import { addOwnSheets, type OwnRows } from './own-sheets';
 import type { UserPackage } from './read';
+import { forget } from './remembered';
 import { sheetSplices } from './sheet-splices';
 import { childOf, isSet, type Splice, withAttributes, type XmlElement } from './xml';
 import { writeZip } from './zip';
@@ -105,6 +106,7 @@ export function edited(
   changeElsewhere(draft, elsewhere);
   const changed = changeCells(draft, from, cells);
   let isOther = draft.touched.length > 0 || own !== undefined;
+  forget(draft, book);
   // their formulas keep the sheets that they read
   const quiet = own === undefined ? new Set<string>() : addOwnSheets(draft, from.book, own, ownRows, mentions);
   const dropped = drop(draft, from, asked);

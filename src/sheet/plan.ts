@@ -28,6 +28,8 @@ export interface PlanCell {
   readonly note?: string;
   /** It stays what it is, whatever becomes of what it was worked out from. */
   readonly isFixed?: true;
+  /** The sheet to which a click on it leads. */
+  readonly link?: string;
 }
 
 /** What a cell accepts when someone types into it. */
@@ -47,6 +49,10 @@ export interface Print {
   readonly repeatRows?: number;
   /** Rows, as people count, after which a page ends. */
   readonly breakAfter?: readonly number[];
+  /** A scale of its own in place of a fit, which some programs reckon by the paper of another sheet. */
+  readonly isScaled?: true;
+  /** It is not for paper: a program that prints it all the same prints these words alone. */
+  readonly screenOnly?: string;
 }
 
 /** A picture over the cells. */

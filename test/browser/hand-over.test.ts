@@ -48,6 +48,20 @@ test('the dialog says how many calls stay live, and lists the others with the re
   await bench.picture('hand-over');
 });
 
+test('pages of ours are counted, and another variant is chosen in the dialog', async () => {
+  await expect.poll(() => bench.text('hand-over-pages')).toBe('5 pages of ours on paper; your sheets print as you set them up.');
+  await dialog().getByText('What goes along').click();
+  const box = (label: string) => dialog().getByLabel(label);
+  expect(await box('F  thicker wall, slimmer boss').isChecked()).toBe(true);
+  await box('D  longer').check();
+  await expect
+    .poll(() => bench.text('hand-over-pages'), { timeout: 20_000 })
+    .toBe('6 pages of ours on paper; your sheets print as you set them up.');
+  await bench.picture('hand-over-choice');
+  await box('D  longer').uncheck();
+  await expect.poll(() => bench.text('hand-over-pages'), { timeout: 20_000 }).toMatch(/^5 pages/);
+});
+
 test('Escape leaves without a file', async () => {
   let downloads = 0;
   bench.page.on('download', () => downloads++);
@@ -83,7 +97,18 @@ test('the copy has no call of ours, values that are live, and the title block', 
   const formulas = sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
   expect(formulas.length).toBeGreaterThan(200);
   expect(formulas.filter(formula => /ENCL|_xldudf/i.test(formula))).toEqual([]);
-  const ours = ['Handover', 'Characteristics', 'Figure', 'Steps', 'Data', 'Sources'];
+  const ours = [
+    'Handover',
+    'Characteristics',
+    'Figure',
+    'Variant table',
+    'Cautions',
+    'Calculated',
+    'Steps',
+    'Data',
+    'Sources',
+    'Conversion',
+  ];
   expect(sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(ours));
   // 1 is Letter
   const onLetter = Object.values(unzipSync(bytes)).filter(part => strFromU8(part).includes('<pageSetup paperSize="1"'));
@@ -96,12 +121,12 @@ test('the copy has no call of ours, values that are live, and the title block', 
   await expect.poll(() => bench.text('kept')).toMatch(/^Logger lid-C\.xlsx is saved: [1-9]\d* values live, \d+ as values$/);
 });
 
-test('each variant of the copy has its section as a picture, drawn in this page', async () => {
+test('the chosen variant of the copy has its section as a picture, drawn in this page', async () => {
   const pictures = Object.entries(unzipSync(bytes)).filter(([path]) => /^xl\/media\/.*\.png$/.test(path));
-  expect(pictures).toHaveLength(9);
+  expect(pictures).toHaveLength(1);
   for (const [, png] of pictures) {
     const { widthPx, at } = pixelsOf(png);
-    expect(widthPx).toBe(2100);
+    expect(widthPx).toBe(1800);
     // the black of its heading: a font was at hand
     const heading = Array.from({ length: 36 * 600 }, (_, i) => at(30 + (i % 600), 36 + Math.floor(i / 600)));
     expect(heading.filter(colour => colour === '#14181d').length).toBeGreaterThan(500);

@@ -8,6 +8,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main as compareMain } from '../../src/commands/compare';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
+import { edited } from '../../src/package/edit';
+import { readPackage } from '../../src/package/read';
+import { rememberedIn } from '../../src/package/remembered';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
 import { UserFault } from '../../src/cli/user-fault';
 import { CARRYING, WORDS } from '../package/carrying';
@@ -70,12 +73,23 @@ describe('a workbook', () => {
       'N',
     );
     expect(lines).toEqual([
+      'pages: 3 of ours (Handover 1, Characteristics 1, Cautions 1); your 1 sheets print as you set them up',
       'S B3: not in every program: XLOOKUP stays as typed',
       'S B1: changed: "2.4 mm" became 2.4 mm',
       `1 values live, 0 as values: ${path('out.xlsx')}`,
     ]);
     const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('out.xlsx'))));
-    expect(sheets.map(({ name }) => name)).toEqual(['S', 'Handover', 'Characteristics', 'Steps', 'Data', 'Sources']);
+    expect(sheets.map(({ name }) => name)).toEqual([
+      'S',
+      'Handover',
+      'Characteristics',
+      'Cautions',
+      'Calculated',
+      'Steps',
+      'Data',
+      'Sources',
+      'Conversion',
+    ]);
     const cells = new Map(sheets.find(({ name }) => name === 'S')?.cells.map(cell => [cell.at, cell]));
     expect(cells.get('B1')).toMatchObject({ value: 2.4 });
     expect(cells.get('B2')).toMatchObject({ value: 4.8, formula: '=Steps!$B$10' });
@@ -199,16 +213,91 @@ describe('what came back', () => {
   it('is listed beside what was sent', async () => {
     await run(path('in.xlsx'), path('sent.xlsx'));
     const lines = await compared(path('sent.xlsx'), path('in.xlsx'));
-    expect(lines).toContain('  S B1 (pilot): 2.4 -> 2.4 mm');
-    expect(lines).toContain('  S B2 (outside diameter): =Steps!$B$10 -> =ENCL.BOSS.OD(B1,1.2)');
-    expect(lines).toContain('  Steps (the whole sheet)');
-    expect(await compared(path('sent.xlsx'), path('sent.xlsx'))).toEqual([
-      'changed inputs: none',
-      'changed formulas: none',
-      'answers: none',
-      'results: none',
-      'missing: none',
-      'added sheets: none',
+    expect(lines).toContain('  pilot, S B1: 2.4 -> 2.4 mm');
+    expect(lines).toContain('  outside diameter, S B2: =Steps!$B$10 -> =ENCL.BOSS.OD(B1,1.2)');
+    expect(lines).toContain('  Steps, sheet missing: the whole sheet');
+    const same = await compared(path('sent.xlsx'), path('sent.xlsx'));
+    expect(same).toHaveLength(9);
+    expect(same.filter(line => !line.endsWith(': none'))).toEqual([]);
+  });
+
+  it('goes into a workbook of the sender as far as it is accepted', async () => {
+    await run(path('in.xlsx'), path('sent.xlsx'));
+    const back = readPackage(new Uint8Array(await readFile(path('sent.xlsx'))));
+    await writeFile(
+      path('back.xlsx'),
+      edited(back, { cells: new Map([['S', new Map([['B1', { value: 2.6, formula: 'none' as const }]])]]) }).bytes,
+    );
+    const asked: string[] = [];
+    const accept = (answer: boolean): Promise<void> =>
+      compareMain(
+        [path('sent.xlsx'), path('back.xlsx'), '--into', path('in.xlsx'), '--out', path('mine.xlsx')],
+        () => undefined,
+        question => {
+          asked.push(question);
+          return Promise.resolve(answer);
+        },
+      );
+    const pilot = async (): Promise<unknown> =>
+      (await readWorkbook(new Uint8Array(await readFile(path('mine.xlsx'))))).sheets[0]?.cells.find(({ at }) => at === 'B1')?.value;
+    await accept(false);
+    expect(await pilot()).toBe('2.4 mm');
+    await accept(true);
+    expect(await pilot()).toBe(2.6);
+    expect(asked).toEqual(Array.from({ length: 2 }, () => 'pilot, S B1: 2.4 -> 2.6?'));
+  });
+});
+
+describe('the choice', () => {
+  it('of sheets, variants and characteristics is made by name; pages are counted before anything is written', async () => {
+    const lines = await run('--demo', path('unwritten.xlsx'), '--pages');
+    expect(lines[0]).toBe(
+      'pages: 5 of ours (Handover 1, Characteristics 1, Figure 1, Variant table 1, Cautions 1); your 7 sheets print as you set them up',
+    );
+    expect(lines).toContain('variant x F  thicker wall, slimmer boss: pass');
+    expect(lines).toContain('characteristic x boss OD');
+    await expect(readFile(path('unwritten.xlsx'))).rejects.toThrow();
+    await run(
+      '--demo',
+      path('chosen.xlsx'),
+      '--sheets',
+      'variants',
+      '--variants',
+      'D',
+      '--characteristics',
+      'boss OD; pilot mouth',
+      '--language',
+      'german',
+    );
+    const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('chosen.xlsx'))));
+    expect(sheets.map(({ name }) => name)).toEqual([
+      'Variants',
+      'Deckblatt',
+      'Merkmale',
+      'Bild',
+      'Variantentabelle',
+      'Hinweise',
+      'Berechnet',
+      'Variants_1',
+      'Steps',
+      'Data',
+      'Quellen',
+      'Umsetzung',
     ]);
+    const measured = sheets.find(({ name }) => name === 'Merkmale')?.cells ?? [];
+    expect(measured.flatMap(({ at, value }) => (/^B([5-9]|\d\d)$/.test(at) ? [value] : []))).toEqual(['pilot mouth', 'boss OD']);
+  });
+
+  it('is remembered with the workbook, which else stays as it was, and does not go along', async () => {
+    await writeFile(path('mind.xlsx'), await readFile(path('in.xlsx')));
+    await run(path('mind.xlsx'), path('out.xlsx'), '--language', 'german', '--paper', 'letter', '--remember');
+    const file = readPackage(new Uint8Array(await readFile(path('mind.xlsx'))));
+    expect(JSON.parse(rememberedIn(file) ?? '')).toEqual({ paper: 'Letter', language: 'German' });
+    expect(rememberedIn(readPackage(new Uint8Array(await readFile(path('out.xlsx')))))).toBeUndefined();
+    const before = readPackage(new Uint8Array(await readFile(path('in.xlsx'))));
+    expect(file.sheets.map(({ cells }) => cells)).toEqual(before.sheets.map(({ cells }) => cells));
+    await run(path('mind.xlsx'), path('again.xlsx'));
+    const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('again.xlsx'))));
+    expect(sheets.map(({ name }) => name)).toContain('Merkmale');
   });
 });

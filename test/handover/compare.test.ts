@@ -1,138 +1,308 @@
-// What came back is laid beside what was sent.
+// What came back is laid beside what was sent: each kind of answer gives its own lines and no other.
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../src/handover/compare';
+import { compare } from '../../src/handover/compare/compare';
+import type { ReturnedChanges } from '../../src/handover/compare/returned-changes';
+import type { ComparedSheet, ComparedWorkbook } from '../../src/handover/compare/seen';
+import { demoWorkbook } from '../../src/demo/demo';
 import { sourceOf } from '../kit/source-of-plan';
-import type { SourceCell, SourceWorkbook } from '../../src/sheet/workbook-values';
+import type { SourceCell } from '../../src/sheet/workbook-values';
 import type { Cell } from '../../src/core/kinds';
+import { address, cellPosition } from '../../src/sheet/addresses';
 import { handed, sheetNamed, workbookOf } from './kit';
 
+const INPUTS = ['variant', 'screw', 'head', 'length', 'wall', 'board plane', 'boss height', 'hole', 'material', 'boss OD'];
+const ROWS: readonly (readonly Cell[])[] = [
+  ['A', 'ST2.9', 'pan', 16, 3, 5.5, 14, 3.4, 'ABS', 5.6],
+  ['B', 'ST2.9', 'pan', 9.5, 2.5, 5.5, 14, 3.4, 'ABS', 6.4],
+  ['C', 'ST3.5', 'pan', 16, 3, 5.5, 14, 4, 'ABS', 7.7],
+];
+const table = Object.fromEntries([INPUTS, ...ROWS].flatMap((row, r) => row.map((value, c) => [address(r, c), value] as const)));
 const copy = handed(
-  workbookOf({ A1: 'pilot', B1: 2.4, A2: 'wall', B2: 1.2, A3: 'outside diameter', B3: '=ENCL.BOSS.OD(B1,B2)', A4: 'note', B4: 'as drawn' }),
+  workbookOf({
+    ...table,
+    A7: '=ENCL.JOINT.TABLE(A1:J4,{"variant","state","engagement min"})',
+    A14: 'pilot',
+    B14: 2.4,
+    A15: 'wall beside it',
+    B15: 1.2,
+    A16: 'outside diameter',
+    B16: '=ENCL.BOSS.OD(B14,B15)',
+    A17: 'note',
+    B17: 'as drawn',
+  }),
 );
-const sent = sourceOf(copy.plan);
+const sent: ComparedWorkbook = sourceOf(copy.plan);
 
-/** The sent workbook with some cells changed; nothing takes a cell away. */
-function returned(changes: Readonly<Record<string, Cell | { readonly formula: string } | undefined>>, drop?: string): SourceWorkbook {
+type Given = Cell | { readonly formula: string } | undefined;
+
+/** The sent workbook with some cells changed; undefined takes one away. */
+function returned(changes: Readonly<Record<string, Given>>, from: ComparedWorkbook = sent): ComparedWorkbook {
   return {
-    ...sent,
-    sheets: sent.sheets
-      .filter(({ name }) => name !== drop)
-      .map(sheet => {
-        const cells = new Map(sheet.cells);
-        for (const [place, change] of Object.entries(changes)) {
-          const [name, at = ''] = place.split('!');
-          if (name !== sheet.name) continue;
-          if (change === undefined) cells.delete(at);
-          else
-            cells.set(at, typeof change === 'object' ? ({ value: null, formula: change.formula } satisfies SourceCell) : { value: change });
-        }
-        return { ...sheet, cells };
-      }),
+    ...from,
+    sheets: from.sheets.map(sheet => {
+      const cells = new Map(sheet.cells);
+      for (const [place, change] of Object.entries(changes)) {
+        const [name, at = ''] = place.split('!');
+        if (name !== sheet.name) continue;
+        if (change === undefined) cells.delete(at);
+        else
+          cells.set(at, typeof change === 'object' ? ({ value: null, formula: change.formula } satisfies SourceCell) : { value: change });
+      }
+      return { ...sheet, cells };
+    }),
   };
 }
 
-const NOTHING = { changedInputs: [], changedFormulas: [], answers: [], results: [], missing: [], added: [] };
-const measuredRow =
-  sheetNamed(copy, 'Characteristics')
-    .cells.find(({ value }) => value === 'outside diameter')
-    ?.at.slice(1) ?? '';
+type Moving = (line: number) => number | undefined;
+
+/** Every cell of a sheet elsewhere, and every formula that reads it, as a program does that. */
+function rearranged(sheet: string, row: Moving, column: Moving = line => line): ComparedWorkbook {
+  const placed = (at: string): string | undefined => {
+    const { row: r, column: c } = cellPosition(at);
+    const [to, there] = [row(r), column(c)];
+    return to === undefined || there === undefined ? undefined : address(to, there);
+  };
+  const formulaOf = (formula: string, home: string): string =>
+    formula.replace(
+      /("[^"]*")|(?:(\w+)!)?(\$?)\b([A-Z]{1,3})(\$?)(\d+)\b/g,
+      (all, text: string, of: string, d: string, c: string, e: string, r: string) => {
+        if (text !== undefined || (of ?? home) !== sheet) return all;
+        const [, letters = '', digits = ''] = /([A-Z]+)(\d+)/.exec(placed(`${c}${r}`) ?? `${c}${r}`) ?? [];
+        return `${of === undefined ? '' : `${of}!`}${d}${letters}${e}${digits}`;
+      },
+    );
+  return {
+    ...sent,
+    sheets: sent.sheets.map(one => ({
+      ...one,
+      cells: new Map(
+        [...one.cells].flatMap(([at, cell]): [string, SourceCell][] => {
+          const place = one.name === sheet ? placed(at) : at;
+          if (place === undefined) return [];
+          return [[place, cell.formula === undefined ? cell : { ...cell, formula: formulaOf(cell.formula, one.name) }]];
+        }),
+      ),
+    })),
+  };
+}
+
+const NOTHING: ReturnedChanges = {
+  changedInputs: [],
+  changedFormulas: [],
+  answers: [],
+  results: [],
+  comments: [],
+  colours: [],
+  rearranged: [],
+  missing: [],
+  effects: [],
+};
+const without = (changes: ReturnedChanges, ...keys: readonly (keyof ReturnedChanges)[]): ReturnedChanges => ({
+  ...changes,
+  ...Object.fromEntries(keys.map(key => [key, []])),
+});
 
 it('finds nothing where nothing was changed', () => {
   expect(compare(sent, returned({}))).toEqual(NOTHING);
 });
 
-it('lists a changed input with its label', () => {
-  expect(compare(sent, returned({ 'S!B2': 1.5 })).changedInputs).toEqual([
-    { sheet: 'S', at: 'B2', label: 'wall', sent: '1.2', returned: '1.5' },
-  ]);
-});
-
-it('lists an added input and one that is gone', () => {
-  const { changedInputs, missing } = compare(sent, returned({ 'S!B9': 7, 'S!B4': undefined }));
-  expect(changedInputs).toEqual([{ sheet: 'S', at: 'B9', label: 'as drawn', sent: '', returned: '7' }]);
-  expect(missing).toEqual([{ sheet: 'S', at: 'B4', label: 'note', sent: 'as drawn' }]);
-});
-
-describe('formulas', () => {
-  it('are compared as text', () => {
-    const { changedFormulas } = compare(sent, returned({ 'S!B3': { formula: '=Steps!$B$10+0.2' } }));
-    expect(changedFormulas).toEqual([
-      { sheet: 'S', at: 'B3', label: 'outside diameter', sent: '=Steps!$B$10', returned: '=Steps!$B$10+0.2' },
-    ]);
+describe('a changed input', () => {
+  it('is named by its headings, and shows what it does to states and sizes', () => {
+    const found = compare(sent, returned({ 'S!E2': 1.5 }));
+    expect(found.changedInputs).toEqual([{ sheet: 'S', at: 'E2', label: 'wall of variant A', sent: '3', returned: '1.5', value: 1.5 }]);
+    expect(found.effects).toContainEqual({ sheet: 'Characteristics', at: expect.any(String), label: 'wall', before: '3', after: '1.5' });
+    expect(without(found, 'changedInputs', 'effects')).toEqual(NOTHING);
   });
 
-  it('that became values, and values that became formulas, are changed formulas', () => {
+  it('changes a state', () => {
+    const demo: ComparedWorkbook = sourceOf(handed(sourceOf(demoWorkbook)).plan);
+    const { effects } = compare(demo, returned({ 'Variants!E6': 16 }, demo));
+    // 16 mm holds, and the boss still shows
+    expect(effects).toContainEqual({ sheet: 'Variants', at: 'B22', label: expect.any(String), before: 'fail', after: 'review' });
+  });
+
+  it('may be new or gone', () => {
+    const { changedInputs, missing } = compare(sent, returned({ 'S!B20': 7, 'S!B17': undefined }));
+    expect(changedInputs.map(({ at, sent: was, returned: is }) => [at, was, is])).toEqual([['B20', '', '7']]);
+    expect(missing).toEqual([{ sheet: 'S', at: 'B17', label: 'note', sent: 'as drawn' }]);
+  });
+});
+
+describe('a formula', () => {
+  it('is compared as text', () => {
+    const { changedFormulas } = compare(sent, returned({ 'S!B16': { formula: '=Steps!$B$10+0.2' } }));
+    expect(changedFormulas.map(({ at, label }) => [at, label])).toEqual([['B16', 'outside diameter']]);
+  });
+
+  it('that became a value, and a value that became a formula, are changed formulas', () => {
     expect(
-      compare(sent, returned({ 'S!B3': 4.8, 'S!B1': { formula: '=WEBSERVICE("x")' } })).changedFormulas.map(({ at, returned: now }) => [
+      compare(sent, returned({ 'S!B16': 4.8, 'S!B14': { formula: '=WEBSERVICE("x")' } })).changedFormulas.map(({ at, returned: now }) => [
         at,
         now,
       ]),
     ).toEqual([
-      ['B1', '=WEBSERVICE("x")'],
-      ['B3', '4.8'],
+      ['B14', '=WEBSERVICE("x")'],
+      ['B16', '4.8'],
     ]);
   });
 
-  it('are the same with other blanks and capitals, but not with other texts', () => {
-    expect(compare(sent, returned({ 'S!B3': { formula: '= steps!$b$10' } }))).toEqual(NOTHING);
-    const texts = (formula: string): SourceWorkbook => ({
+  it('is the same with other blanks and capitals, but not with other texts', () => {
+    const formula = sheetNamed(copy, 'S').cells.find(({ at }) => at === 'B16')?.formula ?? '';
+    expect(compare(sent, returned({ 'S!B16': { formula: `= ${formula.slice(1).toLowerCase()}` } }))).toEqual(NOTHING);
+    const texts = (text: string): ComparedWorkbook => ({
       name: 'T',
-      sheets: [{ name: 'S', cells: new Map([['A1', { value: null, formula }]]) }],
+      sheets: [{ name: 'S', cells: new Map([['A1', { value: null, formula: text }]]) }],
     });
     expect(compare(texts('=IF(A2="a b",1,2)'), texts('=IF( A2 = "A b",1,2)')).changedFormulas).toHaveLength(1);
   });
 });
 
+describe('rows, columns and sheets', () => {
+  const after =
+    (from: number, by: number): Moving =>
+    line =>
+      line < from ? line : line + by;
+
+  it('a row that was inserted is one line', () => {
+    const found = compare(sent, rearranged('S', after(14, 1)));
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'inserted', words: '15, blank' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('with something in it too', () => {
+    const found = compare(sent, returned({ 'S!A15': 'rib', 'S!B15': 1.5 }, rearranged('S', after(14, 1))));
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'inserted', words: '15: rib | 1.5' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('on a sheet of ours too', () => {
+    const found = compare(sent, rearranged('Characteristics', after(6, 1)));
+    expect(found.rearranged.map(({ what, how }) => `${what} ${how}`)).toEqual(['row inserted']);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('a row that was deleted is one line', () => {
+    const found = compare(
+      sent,
+      rearranged('S', line => (line === 16 ? undefined : line < 16 ? line : line - 1)),
+    );
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'deleted', words: '17: note | as drawn' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('a row that was moved is one line, and none is a change of an input', () => {
+    const found = compare(
+      sent,
+      rearranged('S', line => (line === 13 ? 14 : line === 14 ? 13 : line)),
+    );
+    expect(found.rearranged.map(({ what, how }) => `${what} ${how}`)).toEqual(['row moved']);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('a column that was inserted is one line', () => {
+    const found = compare(
+      sent,
+      rearranged('S', line => line, after(3, 1)),
+    );
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'column', how: 'inserted', words: 'D: ' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('a change is found beside an inserted row', () => {
+    const found = compare(sent, returned({ 'S!B15': 1.4 }, rearranged('S', after(13, 1))));
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'inserted', words: '14, blank' }]);
+    expect(found.changedInputs).toMatchObject([{ at: 'B14', label: 'pilot', sent: '2.4', returned: '1.4' }]);
+  });
+
+  it('a sheet with another name is one line', () => {
+    const renamed: ComparedWorkbook = {
+      ...sent,
+      sheets: sent.sheets.map(sheet => ({
+        ...sheet,
+        name: sheet.name === 'S' ? 'My part' : sheet.name,
+        cells: new Map(
+          [...sheet.cells].map(([at, cell]) => [
+            at,
+            cell.formula === undefined ? cell : { ...cell, formula: cell.formula.replace(/\bS!/g, "'My part'!") },
+          ]),
+        ),
+      })),
+    };
+    const found = compare(sent, renamed);
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'sheet', how: 'renamed', words: 'now called My part' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('sheets that are gone and that came along are told, and texts cleaned', () => {
+    const back = returned({ 'S!B17': '\u202eas drawn' });
+    const sheets: readonly ComparedSheet[] = [
+      ...back.sheets.filter(({ name }) => name !== 'Sources'),
+      { name: 'Extra\u0007', cells: new Map() },
+    ];
+    const found = compare(sent, { ...back, sheets });
+    expect(found.rearranged).toEqual([
+      { sheet: 'Sources', what: 'sheet', how: 'missing', words: 'the whole sheet' },
+      { sheet: 'Extra', what: 'sheet', how: 'added', words: 'was not sent' },
+    ]);
+    expect(found.changedInputs).toMatchObject([{ at: 'B17', label: 'note', sent: 'as drawn', returned: 'as drawn' }]);
+  });
+});
+
 describe('what was filled in', () => {
-  const question =
-    sheetNamed(copy, 'Handover')
-      .cells.find(({ value }) => String(value).startsWith('Shrinkage of the grade'))
+  const cells = sheetNamed(copy, 'Handover').cells;
+  const question = cells.find(({ value }) => String(value).startsWith('Shrinkage of the grade'))?.at.slice(1) ?? '';
+  const row =
+    sheetNamed(copy, 'Characteristics')
+      .cells.find(({ value }) => value === 'boss height')
       ?.at.slice(1) ?? '';
 
   it('on the cover are answers', () => {
-    const { answers, changedInputs } = compare(
-      sent,
-      returned({ [`Handover!E${question}`]: '0.6 along, 0.7 across', [`Handover!H${question}`]: 'agreed' }),
-    );
-    expect(answers).toEqual([
-      { sheet: 'Handover', at: `E${question}`, label: expect.stringContaining('Shrinkage'), sent: '', returned: '0.6 along, 0.7 across' },
-      { sheet: 'Handover', at: `H${question}`, label: expect.stringContaining('Shrinkage'), sent: 'open', returned: 'agreed' },
+    const found = compare(sent, returned({ [`Handover!F${question}`]: '0.6 along, 0.7 across', [`Handover!H${question}`]: 'agreed' }));
+    expect(found.answers.map(({ at, returned: is }) => [at, is])).toEqual([
+      [`F${question}`, '0.6 along, 0.7 across'],
+      [`H${question}`, 'agreed'],
     ]);
-    expect(changedInputs).toEqual([]);
+    for (const { label } of found.answers) expect(label).toContain('Shrinkage');
+    expect(without(found, 'answers')).toEqual(NOTHING);
   });
 
-  it('as a result stands beside requirement and limits', () => {
-    const { results, answers } = compare(
-      sent,
-      returned({
-        [`Characteristics!I${measuredRow}`]: 4.83,
-        [`Characteristics!E${measuredRow}`]: 4.7,
-        [`Characteristics!H${measuredRow}`]: 'calliper',
-        [`Characteristics!K${measuredRow}`]: 'cavity 1',
-      }),
-    );
-    expect(results).toEqual([
+  it('as results stand beside size and limits', () => {
+    const place = (column: string): string => `Characteristics!${column}${row}`;
+    const found = compare(sent, returned({ [place('H')]: 14.02, [place('I')]: 13.97, [place('D')]: 13.9, [place('N')]: 'cavity 1' }));
+    expect(found.results).toEqual([
       {
         sheet: 'Characteristics',
-        at: `I${measuredRow}`,
-        characteristic: 'outside diameter',
-        requirement: '4.8',
-        lower: '4.7',
+        at: `H${row}`,
+        characteristic: 'boss height',
+        nominal: '14',
+        lower: '13.9',
         upper: '',
-        method: 'calliper',
-        result: '4.83',
+        method: 'coordinates',
+        results: ['14.02', '13.97'],
         judged: '',
         remark: 'cavity 1',
       },
     ]);
-    expect(answers.map(({ at }) => at[0])).toEqual(['E', 'H', 'K']);
+    expect(found.answers.map(({ at }) => at[0])).toEqual(['D', 'N']);
+    expect(without(found, 'results', 'answers')).toEqual(NOTHING);
   });
 });
 
-it('lists sheets that are gone and sheets that came along, and cleans their texts', () => {
-  const back = returned({ 'S!B4': '\u202eas drawn' }, 'Sources');
-  const result = compare(sent, { ...back, sheets: [...back.sheets, { name: 'Extra\u0007', cells: new Map() }] });
-  expect(result.missing).toEqual([{ sheet: 'Sources', at: '', label: 'the whole sheet', sent: '' }]);
-  expect(result.added).toEqual(['Extra']);
-  expect(result.changedInputs).toEqual([{ sheet: 'S', at: 'B4', label: 'note', sent: 'as drawn', returned: 'as drawn' }]);
+describe('remarks', () => {
+  const withRemarks = (comments: Readonly<Record<string, string>>, fills: Readonly<Record<string, string>>): ComparedWorkbook => ({
+    ...sent,
+    sheets: sent.sheets.map(sheet =>
+      sheet.name === 'S' ? { ...sheet, comments: new Map(Object.entries(comments)), fills: new Map(Object.entries(fills)) } : sheet,
+    ),
+  });
+
+  it('a comment and a colour are told with what their cell is called', () => {
+    const found = compare(
+      withRemarks({ A1: 'ours' }, { A1: 'DFEBE9' }),
+      withRemarks({ A1: 'ours', D2: 'too long' }, { A1: 'DFEBEA', E3: 'FF9900' }),
+    );
+    expect(found.comments).toEqual([{ sheet: 'S', at: 'D2', label: 'length of variant A', sent: '', returned: 'too long' }]);
+    expect(found.colours).toEqual([{ sheet: 'S', at: 'E3', label: 'wall of variant B', sent: '', returned: 'FF9900' }]);
+    expect(without(found, 'comments', 'colours')).toEqual(NOTHING);
+  });
 });

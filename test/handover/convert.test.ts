@@ -537,14 +537,17 @@ describe('names', () => {
     expect(copy.plan.sheets.map(({ name }) => name)).toEqual([
       'Handover_2',
       'Characteristics',
+      'Cautions',
       "O'Brien's (2) Ü",
       'steps',
       '部品',
       'Handover',
       'Kept',
+      'Calculated',
       'Steps_2',
       'Data',
       'Sources',
+      'Conversion',
     ]);
     expect(cellAt(copy, 'steps', 'A1')).toMatchObject({ formula: "='O''Brien''s (2) Ü'!A1*2", value: 4.8 });
     expect(cellAt(copy, "O'Brien's (2) Ü", 'B1').formula).toMatch(/^=Steps_2!\$B\$\d+$/);

@@ -1,4 +1,4 @@
-// The sheet of figures: which joints, letters on the picture, live values below it.
+// The sheet of figures: which joints, and the numbers of the characteristics on the picture.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { sourceOf } from '../kit/source-of-plan';
@@ -37,69 +37,31 @@ function tableOf(rows: readonly (readonly Typed[])[], calls: Readonly<Record<str
 }
 
 describe('the demo', () => {
-  it('has a figure for each variant, with its name, state and reason live', () => {
-    expect(headings(figure)).toEqual([
-      'A  first choice',
-      'B  shorter',
-      'C  flat end, thin seat, low relief',
-      'D  longer',
-      'E  longer still',
-      'F  thicker wall, slimmer boss',
-      'G  thicker screw',
-      'H  thinner screw',
-      'Checks A26',
-    ]);
-    expect(figure.pictures).toHaveLength(9);
-    for (const [i, heading] of figure.cells
-      .filter(({ role }) => role === 'heading')
-      .slice(0, 8)
-      .entries()) {
-      const row = Number(heading.at.slice(1)) + 1;
-      const state = figure.cells.find(({ at }) => at === `B${row}`);
-      expect(state?.formula).toMatch(/^=Variants_1!\$[A-Z]+\$\d+$/);
-      expect(state?.value).toBe(sheetNamed(demo, 'Variants').cells.find(({ at }) => at === `B${22 + i}`)?.value);
-    }
+  it('has a figure of the chosen variant, with its name and state live', () => {
+    expect(headings(figure)).toEqual(['F  thicker wall, slimmer boss']);
+    expect(figure.pictures).toHaveLength(1);
+    const state = figure.cells.find(({ at }) => at === 'C3');
+    expect(state?.formula).toMatch(/^=Variants_1!\$[A-Z]+\$\d+$/);
+    expect(state?.value).toBe('pass');
   });
 
-  it('explains every letter on the picture by a live value', () => {
-    const first = figure.cells.filter(({ at }) => Number(at.replace(/\D/g, '')) <= (figure.print?.breakAfter?.[0] ?? 0));
-    const legend = first.flatMap(cell => {
-      const [column, row] = [cell.at[0], cell.at.slice(1)];
-      if (!['A', 'F'].includes(column ?? '') || cell.role !== 'label' || !/^[A-Z]{1,2}$/.test(String(cell.value))) return [];
-      return [{ letter: String(cell.value), value: first.find(({ at }) => at === `${column === 'A' ? 'C' : 'H'}${row}`) }];
-    });
-    const onPicture = textsOn(demoDrawings[0] ?? '').filter(text => /^[A-Z]{1,2}$/.test(text));
-    expect(legend.map(({ letter }) => letter).sort()).toEqual([...onPicture].sort());
-    expect(legend.length).toBeGreaterThan(25);
-    for (const { value } of legend)
-      expect(value).toMatchObject({ formula: expect.stringMatching(/^=IF\(AND\(.*Variants_1!/), value: expect.any(Number) });
-  });
-
-  it('has no value on the picture but sizes of screw and scale', () => {
-    for (const svg of demoDrawings) {
-      const texts = textsOn(svg).filter(text => /\d/.test(text));
-      expect(texts.filter(text => !text.startsWith('Section through the joint') && !/^\d+(\.\d+)? mm$/.test(text))).toEqual([]);
-      expect(svg).not.toContain('var(');
-    }
+  it('has in balloons the numbers of the characteristics, each once, and no other mark', () => {
+    const numbers = sheetNamed(demo, 'Characteristics')
+      .cells.filter(({ at }) => /^A\d+$/.test(at) && Number(at.slice(1)) > 4)
+      .map(({ value }) => String(value));
+    const marks = [...(demoDrawings[0] ?? '').matchAll(/<text[^>]*bw-strong[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text ?? '');
+    expect(numbers.length).toBeGreaterThan(12);
+    expect(marks.filter(text => /^\d+$/.test(text)).sort()).toEqual([...numbers].sort());
+    expect(textsOn(demoDrawings[0] ?? '').filter(text => /^[A-Z]{1,2}$/.test(text))).toEqual([]);
+    expect(demoDrawings[0]).not.toContain('var(');
   });
 
   it('says when the picture was made, in words for those who do not see it too', () => {
-    expect(figure.cells.find(({ at }) => at === 'A2')?.value).toContain('as they were on 2026-11-25');
-    expect(figure.pictures?.[1]?.words).toBe(
-      'Section through the joint "B  shorter" to scale, as it was on 2026-11-25, state then: fail. The letters are explained in the table below.',
+    expect(figure.cells.find(({ at }) => at === 'A2')?.value).toContain('as it was on 2026-11-25');
+    expect(figure.pictures?.[0]?.words).toBe(
+      'Section through the joint "F  thicker wall, slimmer boss" to scale, as it was on 2026-11-25, state then: pass. ' +
+        'The numbers are those of the characteristics.',
     );
-    expect(sheetNamed(demo, 'Handover').cells.some(({ value }) => String(value).endsWith('stand on the sheet Figure.'))).toBe(true);
-  });
-
-  it('gives each picture rows of its own, and a page', () => {
-    for (const { at, rows = 0 } of figure.pictures ?? []) {
-      const top = Number(at.slice(1));
-      const under = figure.cells.filter(
-        cell => Number(cell.at.replace(/\D/g, '')) >= top && Number(cell.at.replace(/\D/g, '')) < top + rows,
-      );
-      expect(under).toEqual([]);
-    }
-    expect(figure.print?.breakAfter).toHaveLength(8);
   });
 
   it('is worked out the same with figures and without', () => {
@@ -109,16 +71,21 @@ describe('the demo', () => {
   });
 });
 
-it('draws twelve of many, those that pass first, and says how many are left out', () => {
+const chosen = (workbook: SourceWorkbook, ...variants: readonly string[]): Handover =>
+  handover(workbook, TITLE, { pngOf, choice: { paper: 'A4', language: 'English', variants } });
+
+it('draws one of many, the first that passes; of several that are named each on a page, with numbers that run on', () => {
   const rows = [...Array.from({ length: 12 }, () => FAILS), ...Array.from({ length: 3 }, () => PASSES)];
-  const copy = drawn(tableOf(rows, { N1: 'state', N3: '=ENCL.JOINT.TABLE(B1:L16,N1:N1)' }));
-  expect(headings(sheetNamed(copy, 'Figure'))).toEqual([
-    ...Array.from({ length: 9 }, (_, i) => `row ${i + 1}`),
-    'row 13',
-    'row 14',
-    'row 15',
-  ]);
-  expect(sheetNamed(copy, 'Figure').cells.find(({ at }) => at === 'A2')?.value).toContain('3 more variants have no figure');
+  const table = tableOf(rows, { N1: 'state', N3: '=ENCL.JOINT.TABLE(B1:L16,N1:N1)' });
+  expect(headings(sheetNamed(drawn(table), 'Figure'))).toEqual(['row 13']);
+  const two = chosen(table, 'row 14', 'row 2');
+  expect(headings(sheetNamed(two, 'Figure'))).toEqual(['row 2', 'row 14']);
+  expect(sheetNamed(two, 'Figure').print?.breakAfter).toHaveLength(1);
+  const numbers = sheetNamed(two, 'Characteristics')
+    .cells.filter(({ at, role }) => /^A\d+$/.test(at) && role === 'label')
+    .map(({ value }) => value);
+  expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+  expect(headings(sheetNamed(two, 'Characteristics'))).toEqual(['row 2', 'row 14']);
 });
 
 it('draws a variant once, however often it is asked for', () => {
@@ -130,7 +97,8 @@ it('draws a variant once, however often it is asked for', () => {
       R1: '=ENCL.JOINT.VALUE(B1:L1,B3:L3,"state")',
     }),
   );
-  expect(headings(sheetNamed(copy, 'Figure'))).toEqual(['row 1', 'row 2']);
+  expect(headings(sheetNamed(copy, 'Figure'))).toEqual(['row 1']);
+  expect(copy.choosable.variants.map(({ label }) => label)).toEqual(['row 1', 'row 2']);
 });
 
 it('draws a single joint too', () => {
@@ -142,16 +110,9 @@ it('has no sheet where there is no joint', () => {
   expect(drawn(workbookOf({ A1: 2.4, B1: '=ENCL.BOSS.OD(A1,1.2)' })).plan.sheets.map(({ name }) => name)).not.toContain('Figure');
 });
 
-it('shows what has no value as such', () => {
-  const copy = drawn(
-    tableOf([PASSES.map((value, i) => (NAMES[i] === 'boss height' ? null : value))], { N1: 'state', N3: '=ENCL.JOINT.TABLE(B1:L2,N1:N1)' }),
-  );
-  expect(sheetNamed(copy, 'Figure').cells.some(({ value }) => value === 'no value')).toBe(true);
-});
-
 it('prints every sheet of ours on the paper that is asked for, A4 without asking', () => {
   const papers = (paper?: 'Letter'): unknown[] => {
-    const { plan, own } = handover(workbookOf({ A1: 1 }), TITLE, paper === undefined ? {} : { paper });
+    const { plan, own } = handover(workbookOf({ A1: 1 }), TITLE, { choice: { paper: paper ?? 'A4', language: 'English' } });
     return [...new Set(plan.sheets.filter(({ name }) => own.has(name)).map(({ print }) => print?.paper))];
   };
   expect(papers()).toEqual(['A4']);

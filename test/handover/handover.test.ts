@@ -1,7 +1,7 @@
 // The sheets that a hand-over adds, what it counts, and what never leaves.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { CHARACTERISTICS_TITLE } from '../../src/handover/pages/characteristics';
+import { WORDS } from '../../src/handover/pages/words/words';
 import { sourceOf } from '../kit/source-of-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';
@@ -23,7 +23,10 @@ describe('the demo', () => {
     expect(demo.plan.sheets.map(({ name }) => name)).toEqual([
       'Handover',
       'Characteristics',
+      'Variant table',
+      'Cautions',
       ...demoWorkbook.sheets.map(({ name }) => name),
+      'Calculated',
       'Variants_1',
       'Variants_2',
       'Variants_3',
@@ -31,6 +34,7 @@ describe('the demo', () => {
       'Steps',
       'Data',
       'Sources',
+      'Conversion',
     ]);
   });
 
@@ -107,7 +111,7 @@ describe('the cover', () => {
   });
 
   it('counts values live and not', () => {
-    expect(textsOf('Handover').some(text => text.startsWith(`${demo.live} values live, ${demo.asValues} as values.`))).toBe(true);
+    expect(textsOf('Conversion').some(text => text.startsWith(`${demo.live} values live, ${demo.asValues} as values.`))).toBe(true);
     const values = (what: string): number =>
       demo.findings
         .filter(finding => (what === 'live') === (finding.what === 'live'))
@@ -117,7 +121,7 @@ describe('the cover', () => {
 
   it('lists every finding that is not live, with sheet, cell, what and why', () => {
     for (const { sheet, at, what, words } of demo.findings.filter(finding => finding.what !== 'live')) {
-      const { cells } = sheetNamed(demo, 'Handover');
+      const { cells } = sheetNamed(demo, 'Conversion');
       const rows = new Set(cells.filter(({ value }) => value === words).map(({ at: place }) => place.replace(/\D/g, '')));
       expect(
         [...rows].some(row =>
@@ -132,7 +136,7 @@ describe('the cover', () => {
     expect(new Set(validations.map(({ words }) => words))).toEqual(
       new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']),
     );
-    expect(rowWith('Handover', 'family on the sheets').some(({ value }) => value === 'ABS')).toBe(true);
+    expect(rowWith('Handover', 'material family').some(({ value }) => value === 'ABS')).toBe(true);
   });
 
   it('never speaks of a part as safe or compliant', () => {
@@ -143,66 +147,121 @@ describe('the cover', () => {
 });
 
 describe('characteristics', () => {
-  it('have a number, a requirement that follows, limits, method, result and a judgement', () => {
-    const row = Object.fromEntries(rowWith('Characteristics', 'outside diameter at the root').map(cell => [cell.at[0], cell]));
+  const JOINT = {
+    A1: 'screw',
+    B1: 'head',
+    C1: 'wall',
+    D1: 'board plane',
+    E1: 'boss height',
+    F1: 'hole',
+    G1: 'material',
+    H1: 'pilot',
+    I1: 'pilot tolerance',
+    A2: 'ST2.9',
+    B2: 'pan',
+    C2: 2.5,
+    D2: 5.5,
+    E2: 14,
+    F2: 3.4,
+    G2: 'ABS',
+    H2: 2.4,
+    I2: 0.04,
+    L1: '=ENCL.JOINT.TABLE(A1:I2,{"state","engagement ratio"})',
+  };
+  const cellsOf = (copy: ReturnType<typeof handed>, name: string): Readonly<Record<string, PlanCell>> => {
+    const { cells } = sheetNamed(copy, 'Characteristics');
+    const row = cells.find(({ value }) => value === name)?.at.slice(1);
+    return Object.fromEntries(cells.filter(({ at }) => at.replace(/\D/g, '') === row).map(cell => [cell.at.replace(/\d/g, ''), cell]));
+  };
+
+  it('have a size that follows, limits from the tolerance of the joint, method, room for five results and a judgement', () => {
+    const copy = handed(workbookOf(JOINT));
+    const row = cellsOf(copy, 'pilot mouth');
+    const mouth = row['C']?.value as number;
     expect(row).toMatchObject({
-      A: { value: 12 },
-      D: { formula: expect.stringMatching(/^=Joint!\$B\$\d+$/), value: expect.closeTo(6.6444, 4) },
-      E: { role: 'input', value: '' },
-      F: { role: 'input', value: '' },
-      G: { value: 'mm' },
-      H: { role: 'input' },
-      I: { role: 'input', value: '' },
-      J: { formula: expect.stringMatching(/^=IF\(I\d+="","",/), value: '' },
+      A: { format: '0" C"' },
+      C: { formula: expect.stringMatching(/^=IF\(.*Variants_1!/), format: '0.000' },
+      D: { formula: expect.stringMatching(/^=Variants_1!/), value: expect.closeTo(mouth - 0.04, 9) },
+      E: { formula: expect.stringMatching(/^=Variants_1!/), value: expect.closeTo(mouth + 0.04, 9) },
+      F: { value: 'mm' },
+      G: { role: 'input', value: 'pin gauge' },
+      H: { role: 'input', value: '' },
+      L: { role: 'input', value: '' },
+      M: { formula: expect.stringMatching(/^=IF\(COUNTA\(H\d+:L\d+\)=0,"",/), value: '' },
+      N: { role: 'input' },
     });
-    expect(textsOf('Characteristics')[0]).toBe(CHARACTERISTICS_TITLE);
+    // without a tolerance of its own the limits are agreed, and nothing marks it
+    expect(cellsOf(copy, 'boss height')).toMatchObject({
+      A: { value: expect.any(Number) },
+      D: { role: 'input', value: '' },
+      E: { role: 'input' },
+    });
+    expect(cellsOf(copy, 'boss height')['A']?.format).toBeUndefined();
   });
 
-  it('take limits from the rules of the joint', () => {
-    const rows = handed(
+  it('hold sizes of the part alone: no state, no estimate, no ratio, no size of the screw', () => {
+    const { cells } = sheetNamed(demo, 'Characteristics');
+    const names = cells.filter(({ at }) => /^B\d+$/.test(at) && Number(at.slice(1)) > 4).map(({ value }) => String(value));
+    expect(names.length).toBeGreaterThan(12);
+    expect(names.filter(name => /state|ratio|pull|strip|engagement|screw|margin|head/.test(name))).toEqual([]);
+    for (const { at, value } of cells.filter(({ at: place }) => /^F\d+$/.test(place) && Number(place.slice(1)) > 4))
+      expect([at, value]).toEqual([at, expect.stringMatching(/^(mm|°)$/)]);
+  });
+
+  it('are those of the variant that passes, or of the one that is named; another name is refused', () => {
+    const label = (variants?: readonly string[]): string =>
+      String(
+        sheetNamed(
+          handover(sourceOf(demoWorkbook), TITLE, { choice: { paper: 'A4', language: 'English', ...(variants && { variants }) } }),
+          'Characteristics',
+        ).cells.find(({ at }) => at === 'A2')?.value,
+      );
+    expect(label()).toContain('F  thicker wall, slimmer boss');
+    expect(label(['D'])).toContain('D  longer');
+    expect(() => label(['X'])).toThrow('no variant is called X; there are A  first choice; B  shorter');
+  });
+
+  it('of single calls are named by row and column, with the tolerance of the same call', () => {
+    const copy = handed(
       workbookOf({
-        A1: 'screw',
-        B1: 'head',
-        C1: 'wall',
-        D1: 'board plane',
-        E1: 'boss height',
-        F1: 'hole',
-        G1: 'material',
-        A2: 'ST2.9',
-        B2: 'pan',
-        C2: 2.5,
-        D2: 5.5,
-        E2: 14,
-        F2: 3.4,
-        G2: 'ABS',
-        I1: 'sink ratio',
-        J1: 'engagement ratio',
-        L1: '=ENCL.JOINT.TABLE(A1:G2,I1:J1)',
+        A1: 'part',
+        B1: 'penetration',
+        C1: 'tolerance',
+        D1: 'hole depth',
+        E1: 'OD',
+        A2: 'lid',
+        B2: 8,
+        C2: 0.2,
+        D2: '=ENCL.HOLE.DEPTH(B2,1,C2)',
+        E2: '=ENCL.BOSS.OD(2.4,1.2)',
       }),
     );
-    const { cells } = sheetNamed(rows, 'Characteristics');
-    const limits = (name: string): unknown[] => {
-      const row = cells.find(({ value }) => String(value).endsWith(`: ${name}`))?.at.slice(1);
-      return ['E', 'F'].map(column => cells.find(({ at }) => at === `${column}${row}`)?.value);
-    };
-    // on a hidden face the larger of 1.5 and the sink limit + 0.3
-    expect(limits('sink ratio')).toEqual(['', 1.5]);
-    expect(limits('engagement ratio')).toEqual([2, '']);
+    expect(cellsOf(copy, 'hole depth of lid')).toMatchObject({
+      C: { formula: '=S!$D$2', value: 9.2 },
+      D: { formula: '=S!$D$2-S!$C$2', value: 9 },
+      E: { formula: '=S!$D$2+S!$C$2', value: expect.closeTo(9.4, 9) },
+    });
+    expect(cellsOf(copy, 'OD of lid')).toMatchObject({ C: { value: expect.closeTo(4.8, 9) }, G: { value: 'calliper' } });
   });
 
-  it('name every state with its place', () => {
-    const { cells } = sheetNamed(demo, 'Characteristics');
-    const places = demo.plan.sheets.flatMap(({ name, cells: list }) =>
-      demoWorkbook.sheets.some(one => one.name === name)
-        ? list
-            .filter(
-              ({ formula = '', value }) => formula.startsWith('=Steps!') && ['pass', 'look', 'fail', 'not checked'].includes(String(value)),
-            )
-            .map(({ at }) => `${name} ${at}`)
-        : [],
+  it('leave what is calculated to a list for the screen', () => {
+    const { cells, print } = sheetNamed(demo, 'Calculated');
+    expect(print?.screenOnly).toBe('Calculated: for the screen, not for paper');
+    expect(cells.length).toBeGreaterThan(400);
+    expect(cells.some(({ value }) => /state$/.test(String(value)))).toBe(true);
+  });
+
+  it('are written in German with the same values', () => {
+    const copy = handover(sourceOf(demoWorkbook), TITLE, { choice: { paper: 'A4', language: 'German' } });
+    const german = sheetNamed(copy, 'Merkmale').cells;
+    expect(german[0]?.value).toBe(WORDS.German.measured.title);
+    expect(
+      german.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true).map(({ value }) => value),
+    ).toEqual(
+      sheetNamed(demo, 'Characteristics')
+        .cells.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true)
+        .map(({ value }) => value),
     );
-    expect(places.length).toBeGreaterThan(4);
-    for (const place of places) expect(cells.map(({ value }) => value)).toContain(place);
   });
 });
 
@@ -240,7 +299,7 @@ describe('fingerprint', () => {
 
   it('changes with an input and with nothing else', () => {
     const hash = (wall: number): string | undefined =>
-      sheetNamed(handed(workbookOf({ A1: 2.4, A2: wall, B1: '=ENCL.BOSS.OD(A1,A2)' })), 'Handover')
+      sheetNamed(handed(workbookOf({ A1: 2.4, A2: wall, B1: '=ENCL.BOSS.OD(A1,A2)' })), 'Conversion')
         .cells.map(({ value }) => String(value))
         .find(text => text.includes('FNV-1a'));
     expect(hash(1.2)).toBe(hash(1.2));

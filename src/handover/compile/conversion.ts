@@ -18,6 +18,10 @@ export interface LiveResult {
   /** What a rule asks. */
   readonly lower?: Limit;
   readonly upper?: Limit;
+  /** The one function of ours that gives it. */
+  readonly call?: string;
+  /** The tolerance that its call has. */
+  readonly tolerance?: Limit;
 }
 
 export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {

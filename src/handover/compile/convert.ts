@@ -11,7 +11,7 @@ import { convertedCell } from './cells/cell';
 import type { Converted } from './context';
 import type { LiveResult, Conversion } from './conversion';
 import { DataSheet } from './data-sheet';
-import type { Figures } from './joint/joint-cells';
+import { VariantChoice } from './joint/chosen-variants';
 import { JointSheets } from './joint/joint-sheet';
 import { spillAll } from './spilled-tables';
 import { Steps } from './steps';
@@ -35,23 +35,30 @@ export interface HandoverCopy {
   readonly keptFormulas: ReadonlySet<string>;
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;
-  readonly figures: Figures;
+  readonly variants: VariantChoice;
+  /** Sheets with all variants, step by step. */
+  readonly variantSheets: readonly string[];
 }
 
-/** @param untrue rows of variants that stay values: `Variants_1!7`. */
-export function convert(home: SourceWorkbook, mostFigures = 0, untrue: ReadonlySet<string> = new Set(), keepsLinks = false): HandoverCopy {
+export interface Converting {
+  /** Of the variants, those that the part is made by. */
+  readonly variants?: readonly string[] | undefined;
+  /** Rows of variants that stay values: `Variants_1!7`. */
+  readonly untrue?: ReadonlySet<string>;
+  readonly keepsLinks?: boolean;
+}
+
+export function convert(home: SourceWorkbook, converting: Converting = {}): HandoverCopy {
   const converted = new Map<string, Converted>();
-  const copy = copied(home, converted, mostFigures, untrue, keepsLinks);
+  const copy = copied(home, converted, converting);
   // texts that became numbers on the way are numbers from the start the second time
-  return converted.size === 0 ? copy : copied(home, converted, mostFigures, untrue, keepsLinks);
+  return converted.size === 0 ? copy : copied(home, converted, converting);
 }
 
 function copied(
   home: SourceWorkbook,
   converted: Map<string, Converted>,
-  mostFigures: number,
-  untrue: ReadonlySet<string>,
-  keepsLinks: boolean,
+  { variants, untrue = new Set(), keepsLinks = false }: Converting,
 ): HandoverCopy {
   const names = new SheetNames();
   for (const { name } of home.sheets) names.free(name);
@@ -62,10 +69,11 @@ function copied(
   const steps = new Steps(names, workbook);
   const tables = new TablesSheet(names.free('Tables'));
   const context = { source, data, tables, converted };
+  const choice = new VariantChoice(variants);
   const conversion: Conversion = {
     ...context,
     steps,
-    joints: new JointSheets(context, names, mostFigures, untrue),
+    joints: new JointSheets(context, names, choice, untrue),
     findings: [],
     results: [],
     refused,
@@ -95,7 +103,8 @@ function copied(
     names,
     keptFormulas: conversion.kept,
     converted,
-    figures: conversion.joints.figures(),
+    variants: choice,
+    variantSheets: conversion.joints.plans().map(({ name }) => name),
     own: new Set([...own.map(({ name }) => name), data.name]),
   };
 }

@@ -1,147 +1,115 @@
-// Characteristics: what is to be measured or judged, each with its balloon number, requirement, limits and room for the result.
-import { isState } from '../../core/check/check';
+// Characteristics, a plan for measuring: sizes of the part with limits, method, room for five samples or cavities, and a judgement.
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
-import type { LiveResult } from '../compile/conversion';
+import { address } from '../../sheet/addresses';
+import { cellText } from '../../sheet/cell-text';
 import type { DataSheet } from '../compile/data-sheet';
-import { address, cellPosition, fixedCell } from '../../sheet/addresses';
 import type { Limit } from '../compile/joint/joint-cells';
-import { labelBeside } from '../compile/labels';
-import { digitsOf } from '../compile/digits';
-import { withStates } from '../../sheet/ranges';
-import type { WorkbookValues } from '../../sheet/workbook-values';
+import type { Method } from '../compile/measuring';
+import { digitsByTolerance } from './digits-by-tolerance';
+import { liveCell } from './live-cell';
+import type { PageWords } from './words/words';
 
-export const CHARACTERISTICS_TITLE = 'Characteristics';
-
-/** So many can be measured; the rest stands on its sheet. */
-const MOST_NUMBERS = 40;
-const MOST_STATES = 60;
-const HEADERS = [
-  'No.',
-  'characteristic',
-  'where',
-  'requirement',
-  'lower limit',
-  'upper limit',
-  'unit',
-  'method',
-  'result',
-  'OK / not OK',
-  'remark',
-];
 export const HEAD_ROW = 4;
 /** Columns of the table, counted from 0. */
-export const COLUMN = { name: 1, requirement: 3, lower: 4, upper: 5, method: 7, result: 8, judged: 9, remark: 10 } as const;
-const METHODS = [
-  'pin gauge',
-  'plug gauge',
-  'calliper',
-  'depth gauge',
-  'height gauge',
-  'optical',
-  'coordinate measuring',
-  'tomography',
-  'section cut',
-  'torque test',
-  'pull test',
-  'by eye',
-  'as agreed',
-];
+export const COLUMN = { name: 1, nominal: 2, lower: 3, upper: 4, unit: 5, method: 6, result: 7, judged: 12, remark: 13 } as const;
+/** Of results, side by side. */
+export const SAMPLES = 5;
+const WIDTHS = [6, 17, 8, 7, 7, 5.5, 13.5, 6, 6, 6, 6, 6, 7, 8];
+const CAVITY_ROW = HEAD_ROW - 2;
+/** The number with the mark of those whose tolerance counts. */
+const CRITICAL = '0" C"';
 
-export interface Characteristics {
-  readonly plan: SheetPlan;
-  readonly count: number;
-  /** What found no room. */
-  readonly left: number;
+/** A size of the part. */
+export interface Characteristic {
+  readonly name: string;
+  /** Where its nominal stands. */
+  readonly nominal: Limit;
+  readonly lower?: Limit;
+  readonly upper?: Limit;
+  readonly toleranceMm?: number;
+  readonly unit: string;
+  readonly method: Method;
 }
 
+/** Sizes under a heading, where there are several variants. */
+export interface CharacteristicGroup {
+  readonly heading?: string;
+  readonly sizes: readonly Characteristic[];
+}
+
+export interface MeasuringPlan {
+  readonly plan: SheetPlan;
+  /** The number of each size, group by group. */
+  readonly numbers: readonly (readonly number[])[];
+}
+
+/** @param more a sentence on what is not among them. */
 export function characteristics(
   name: string,
   title: string,
-  source: WorkbookValues,
-  results: readonly LiveResult[],
+  groups: readonly CharacteristicGroup[],
+  more: string,
   data: DataSheet,
-): Characteristics {
-  const states = results.filter(({ value }) => isState(value));
-  // a value of a call of its own comes before the values of a table
-  const numbers = results.filter(({ value }) => typeof value === 'number');
-  const shown = [
-    ...[...numbers.filter(one => one.name === undefined), ...numbers.filter(one => one.name !== undefined)].slice(0, MOST_NUMBERS),
-    ...states.slice(0, MOST_STATES),
-  ];
-  const taken = new Set(results.map(({ sheet, at }) => `${sheet}!${at}`));
-  const labelOf = ({ sheet, at, name }: LiveResult): string =>
-    [labelBeside(source, sheet, at, place => !taken.has(`${sheet}!${place}`)) ?? `${sheet} ${at}`, name ?? '']
-      .filter(text => text !== '')
-      .join(': ');
+  { measured: words }: PageWords,
+): MeasuringPlan {
   const cells: PlanCell[] = [
-    { at: 'A1', role: 'title', value: CHARACTERISTICS_TITLE },
-    {
-      at: 'A2',
-      role: 'note',
-      value: `${title}. Requirements follow the sheets. Fill in limits where none are given, the method, and what was measured.`,
-    },
-    ...HEADERS.map((header, c): PlanCell => ({ at: address(HEAD_ROW - 1, c), role: 'header', value: header })),
+    { at: 'A1', role: 'title', value: words.title },
+    { at: 'A2', role: 'note', value: [words.note(title), more].filter(text => text !== '').join(' ') },
+    { at: address(CAVITY_ROW, COLUMN.method), role: 'label', value: words.cavity },
+    ...samples(COLUMN.result).map((c): PlanCell => ({ at: address(CAVITY_ROW, c), role: 'input', value: '' })),
+    ...words.headers.map((value, c): PlanCell => ({ at: address(HEAD_ROW - 1, c), role: 'header', value })),
   ];
-  const rows = shown.map((result, i) => ({ result, r: HEAD_ROW + i }));
-  for (const { result, r } of rows) cells.push(...row(result, r, r - HEAD_ROW + 1, labelOf(result)));
-  const measured = rows.filter(({ result }) => typeof result.value === 'number').map(({ r }) => r);
-  const methods = data.choices('method', METHODS);
+  const methods = data.choices('method', [...Object.values(words.methods), ...words.otherMethods]);
+  let [r, no] = [HEAD_ROW, 0];
+  const numbers = groups.map(({ heading, sizes }) => {
+    if (heading !== undefined) cells.push({ at: address(r++, 0), role: 'heading', value: cellText(heading) });
+    return sizes.map(size => {
+      cells.push(...row(size, r++, ++no, words));
+      return no;
+    });
+  });
+  if (no === 0) cells.push({ at: address(r, COLUMN.name), role: 'note', value: words.none });
   const plan: SheetPlan = {
     name,
-    widths: [5, 46, 18, 13, 12, 12, 8, 18, 13, 13, 26],
+    widths: WIDTHS,
     frozenRows: HEAD_ROW,
     cells,
+    merged: [0, 1].map(line => `${address(line, 0)}:${address(line, WIDTHS.length - 1)}`),
     validations:
-      measured.length === 0
+      no === 0
         ? []
-        : [
-            {
-              range: `${address(measured[0] ?? 0, COLUMN.method)}:${address(measured[measured.length - 1] ?? 0, COLUMN.method)}`,
-              words: 'method of measuring',
-              list: methods,
-            },
-          ],
-    print: { landscape: true, repeatRows: HEAD_ROW },
+        : [{ range: `${address(HEAD_ROW, COLUMN.method)}:${address(r - 1, COLUMN.method)}`, words: words.methodWords, list: methods }],
+    print: { repeatRows: HEAD_ROW, isScaled: true },
   };
-  return { plan: withStates(plan), count: shown.length, left: numbers.length + states.length - shown.length };
+  return { plan, numbers };
 }
 
-function row(result: LiveResult, r: number, no: number, label: string): PlanCell[] {
+const samples = (first: number): number[] => Array.from({ length: SAMPLES }, (_, i) => first + i);
+
+function row(size: Characteristic, r: number, no: number, words: PageWords['measured']): PlanCell[] {
   const at = (c: number): string => address(r, c);
-  const { row: homeRow, column: homeColumn } = cellPosition(result.at);
-  const isNumber = typeof result.value === 'number';
-  const common: PlanCell[] = [
-    { at: at(0), role: 'label', value: no },
-    { at: at(COLUMN.name), role: 'label', value: isNumber || /state$/.test(label) ? label : `${label}: state` },
-    { at: at(2), role: 'note', value: `${result.sheet} ${result.at}` },
-    {
-      at: at(COLUMN.requirement),
-      role: 'result',
-      formula: `=${fixedCell(result.sheet, homeRow, homeColumn)}`,
-      value: result.value,
-      ...digitsOf(result.value),
-    },
-    { at: at(COLUMN.remark), role: 'input', value: '' },
-  ];
-  if (!isNumber) return common;
+  const format = digitsByTolerance(size.toleranceMm, size.unit);
   const limit = (c: number, given: Limit | undefined): PlanCell =>
-    given === undefined
-      ? { at: at(c), role: 'input', value: '' }
-      : { at: at(c), role: 'result', formula: `=${given.formula}`, ...digitsOf(given.value), value: given.value };
+    given === undefined ? { at: at(c), role: 'input', value: '' } : liveCell(r, c, given, format);
   return [
-    ...common,
-    limit(COLUMN.lower, result.lower),
-    limit(COLUMN.upper, result.upper),
-    { at: at(6), role: 'unit', value: result.unit },
-    { at: at(COLUMN.method), role: 'input', value: '' },
-    { at: at(COLUMN.result), role: 'input', value: '' },
-    { at: at(COLUMN.judged), role: 'result', formula: judged(at(COLUMN.result), at(COLUMN.lower), at(COLUMN.upper)), value: '' },
+    { at: at(0), role: 'label', value: no, ...(size.toleranceMm !== undefined && { format: CRITICAL }) },
+    { at: at(COLUMN.name), role: 'label', value: cellText(size.name) },
+    liveCell(r, COLUMN.nominal, size.nominal, format),
+    limit(COLUMN.lower, size.lower),
+    limit(COLUMN.upper, size.upper),
+    { at: at(COLUMN.unit), role: 'unit', value: size.unit },
+    { at: at(COLUMN.method), role: 'input', value: words.methods[size.method] },
+    ...samples(COLUMN.result).map((c): PlanCell => ({ at: at(c), role: 'input', value: '' })),
+    { at: at(COLUMN.judged), role: 'result', formula: judged(r, words), value: '' },
+    { at: at(COLUMN.remark), role: 'input', value: '' },
   ];
 }
 
 /** A limit that is blank asks nothing; without any there is nothing to judge by. */
-function judged(result: string, lower: string, upper: string): string {
-  const isWithin = `AND(OR(${lower}="",${result}>=${lower}-1E-9),OR(${upper}="",${result}<=${upper}+1E-9))`;
-  const word = `IF(AND(${lower}="",${upper}=""),"no limits",IF(${isWithin},"OK","not OK"))`;
-  return `=IF(${result}="","",IF(ISNUMBER(${result}),${word},"not a number"))`;
+function judged(r: number, words: PageWords['measured']): string {
+  const results = `${address(r, COLUMN.result)}:${address(r, COLUMN.result + SAMPLES - 1)}`;
+  const [lower, upper] = [address(r, COLUMN.lower), address(r, COLUMN.upper)];
+  const isWithin = `AND(OR(${lower}="",MIN(${results})>=${lower}-1E-9),OR(${upper}="",MAX(${results})<=${upper}+1E-9))`;
+  const word = `IF(AND(${lower}="",${upper}=""),"${words.noLimits}",IF(${isWithin},"${words.ok}","${words.notOk}"))`;
+  return `=IF(COUNTA(${results})=0,"",IF(COUNT(${results})=COUNTA(${results}),${word},"${words.noNumber}"))`;
 }

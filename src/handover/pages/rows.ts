@@ -14,6 +14,8 @@ export interface Span {
   /** What an input takes: a range with words. */
   readonly list?: string;
   readonly words?: string;
+  /** The sheet to which a click leads. */
+  readonly link?: string;
 }
 
 export class RowWriter {
@@ -28,7 +30,7 @@ export class RowWriter {
   }
 
   add(...spans: readonly Span[]): void {
-    for (const { from, to, role, value, formula, format, list, words } of spans) {
+    for (const { from, to, role, value, formula, format, list, words, link } of spans) {
       const at = address(this.next, from);
       this.cells.push({
         at,
@@ -36,6 +38,7 @@ export class RowWriter {
         value: value ?? '',
         ...(formula === undefined ? {} : { formula }),
         ...(format === undefined ? {} : { format }),
+        ...(link === undefined ? {} : { link }),
       });
       if (to > from) this.merged.push(`${at}:${address(this.next, to)}`);
       if (list !== undefined) this.validations.push({ range: at, words: words ?? '', list });

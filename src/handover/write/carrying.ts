@@ -1,8 +1,8 @@
 // What a workbook carries besides what is seen on its sheets: it goes along only where the sender says so.
 import { type Carried, CARRIED_KINDS, type CarriedKind } from '../../package/carried';
 
-/** What is hidden within a sheet stays where it is, and is told. */
-const STAYS: ReadonlySet<CarriedKind> = new Set<CarriedKind>(['hidden rows', 'hidden columns']);
+/** What is hidden within a sheet stays where it is, and is told; sheets that are seen are chosen by name. */
+const STAYS: ReadonlySet<CarriedKind> = new Set<CarriedKind>(['sheet', 'hidden rows', 'hidden columns']);
 
 /** Kinds of which the sender decides. */
 export const ASKED_KINDS: readonly CarriedKind[] = CARRIED_KINDS.filter(kind => !STAYS.has(kind));

@@ -9,6 +9,7 @@ import { callsOurs, fromFile } from '../../sheet/stored-formulas';
 import type { SourceWorkbook } from '../../sheet/workbook-values';
 import { ASKED_KINDS } from './carrying';
 import { changesOf } from './changes';
+import { wantedSheets } from './wanted-sheets';
 import { handover, type Handover, type Making } from '../handover';
 import type { HandoverFinding } from '../read/finding';
 import type { TitleBlock } from '../pages/title-block';
@@ -47,15 +48,25 @@ export async function copyOf(
   { write, goesAlong: isAsked = () => false, ...making }: Writing,
 ): Promise<WrittenCopy> {
   const elsewhere = elsewhereOf(file, isOurs);
-  const copy = handover(source, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') });
+  const wanted = making.choice?.sheets && wantedSheets(source, making.choice.sheets);
+  const isWanted = (name: string): boolean => wanted?.has(name) ?? true;
+  const sent: SourceWorkbook = {
+    ...source,
+    sheets: source.sheets.filter(({ name }) => isWanted(name)),
+    otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
+  };
+  const copy = handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') });
   const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
   const own = await write({ ...copy.plan, sheets: ours });
   const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
-  const drop = file.carries.filter(({ kind }) => asked.has(kind));
+  const left = file.sheets
+    .filter(({ name }) => !isWanted(name))
+    .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name }));
+  const drop = [...file.carries.filter(({ kind, part }) => asked.has(kind) && !left.some(sheet => sheet.part === part)), ...left];
   const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop, mentions: MENTIONS });
   const isKnown = new Set(elsewhere.filter(({ canGo }) => !canGo).map(({ part }) => part));
-  const left = callsLeft(written.bytes, isOurs, MENTIONS, written.quiet).find(({ part }) => !isKnown.has(part));
-  if (left !== undefined) throw new Error(`${left.part}: a call of the add-in is left: ${left.text.slice(0, 120)}`);
+  const call = callsLeft(written.bytes, isOurs, MENTIONS, written.quiet).find(({ part }) => !isKnown.has(part));
+  if (call !== undefined) throw new Error(`${call.part}: a call of the add-in is left: ${call.text.slice(0, 120)}`);
   return {
     ...copy,
     ...written,

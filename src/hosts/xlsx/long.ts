@@ -14,6 +14,7 @@ export interface SplitSheet {
 /** Nothing of it lies outside its cell, and nothing but its value and formula in it. */
 const isPlain = ({ cell, area, band }: PlacedCell): boolean =>
   cell.note === undefined &&
+  cell.link === undefined &&
   cell.array === undefined &&
   isOneCell(area) &&
   isOneCell(band) &&

@@ -1,11 +1,12 @@
 // How a sheet is printed: its width on one page where that can be read, page numbers, headings repeated.
 import type { WriteOptions, WriteSheet } from 'hucre/xlsx';
 import type { Print, SheetPlan } from '../../sheet/plan';
-import { PLAIN_ROW_PT, PT_PER_PX, columnPx } from './layout';
+import { address, cellPosition } from '../../sheet/addresses';
+import { heightsPt as heightsOf, placed, PLAIN_ROW_PT, PT_PER_PX, columnPx } from './layout';
 import { escaped } from './text';
 
 const PLAIN: Print = { landscape: true };
-const MARGINS_IN = { top: 0.6, right: 0.5, bottom: 0.7, left: 0.5, header: 0.3, footer: 0.35 };
+const MARGINS_IN = { top: 0.6, right: 0.35, bottom: 0.7, left: 0.35, header: 0.3, footer: 0.35 };
 const PT_PER_IN = 72;
 const PAPERS_PT = { A4: [595, 842], Letter: [612, 792] } as const;
 
@@ -14,7 +15,7 @@ const LEAST_SCALE = 0.35;
 /** Rows that would stand alone on a last page are drawn up to the page before when they take less than this share of it. */
 const ORPHANS = 0.2;
 
-interface SetUp extends Required<Print> {
+interface SetUp extends Required<Omit<Print, 'screenOnly' | 'isScaled'>> {
   /** Width and height of a page between the margins. */
   readonly roomPt: readonly [width: number, height: number];
 }
@@ -48,6 +49,8 @@ const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: n
 
 /** Programs round widths and heights, and columns grow where the font is replaced by a wider one: a page is filled to these shares only. */
 const FILL_WIDTH = 0.9;
+/** The same where a page is made for its paper. */
+const FILL_OWN = 0.95;
 const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
@@ -63,6 +66,9 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
   );
   return Math.floor(100 * Math.min(1, (FILL_WIDTH * roomWidthPt) / widthPt(plan), (FILL_HEIGHT * roomHeightPt) / tallestPt));
 }
+
+/** In percent, so that its width has room on a page. */
+const widthScale = (plan: SheetPlan): number => Math.floor(100 * Math.min(1, (FILL_OWN * setUpOf(plan).roomPt[0]) / widthPt(plan)));
 
 /** Pages to fit the height on; 0 lets it run. */
 function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
@@ -80,6 +86,14 @@ export function printOf(
   heightsPt: ReadonlyMap<number, number>,
 ): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
   const { paper, landscape, breakAfter } = setUpOf(plan);
+  const footer = `&L${escaped(workbookName).replaceAll('&', '&&')} – &A&RPage &P of &N`;
+  const { screenOnly } = plan.print ?? {};
+  if (screenOnly !== undefined)
+    return {
+      // a cell beside all that is filled: what leaves out empty pages leaves it out
+      pageSetup: { paperSize: paper === 'A4' ? 'a4' : 'letter', printArea: blankCell(plan), margins: MARGINS_IN },
+      headerFooter: { oddHeader: `&C${escaped(screenOnly).replaceAll('&', '&&')}`, oddFooter: footer },
+    };
   return {
     pageSetup: {
       paperSize: paper === 'A4' ? 'a4' : 'letter',
@@ -87,13 +101,43 @@ export function printOf(
       // a program that fits pages takes no notice of breaks
       ...(breakAfter.length > 0
         ? { scale: scaleOf(plan, heightsPt) }
-        : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
+        : plan.print?.isScaled === true
+          ? { scale: widthScale(plan) }
+          : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
     rowBreaks: breakAfter.map(row => row - 1),
-    // A space ends the font size, so that a name may begin with a digit.
-    headerFooter: { oddFooter: `&L&8 ${escaped(workbookName).replaceAll('&', '&&')} – &A&R&8 Page &P of &N` },
+    headerFooter: { oddFooter: footer },
   };
+}
+
+function blankCell({ widths, cells }: SheetPlan): string {
+  const columns = cells.reduce((most, { at }) => Math.max(most, cellPosition(at).column + 1), widths.length);
+  return address(0, columns + 1).replace(/[A-Z]+|\d+/g, '$$$&');
+}
+
+/** Pages that it is printed on. */
+export function pagesOf(plan: SheetPlan): number {
+  if (plan.print?.screenOnly !== undefined) return 0;
+  const heightsPt = heightsOf(placed(plan), plan.pictures);
+  const {
+    breakAfter,
+    repeatRows,
+    roomPt: [roomWidthPt, roomHeightPt],
+  } = setUpOf(plan);
+  if (breakAfter.length > 0) return breakAfter.length + 1;
+  const isScaled = plan.print?.isScaled === true;
+  const fitted = isScaled ? 0 : pagesTall(plan, heightsPt);
+  if (fitted > 0) return fitted * pagesWide(plan);
+  const roomPt = roomHeightPt / (isScaled ? widthScale(plan) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
+  const headPt = heightOf(heightsPt, 0, repeatRows);
+  let [pages, usedPt] = [1, 0];
+  for (let row = 0; row < rowsOf(heightsPt); row++) {
+    const rowPt = heightsPt.get(row) ?? PLAIN_ROW_PT;
+    if (usedPt + rowPt > roomPt) [pages, usedPt] = [pages + 1, headPt];
+    usedPt += rowPt;
+  }
+  return pages * pagesWide(plan);
 }
 
 /**
@@ -101,6 +145,7 @@ export function printOf(
  * The library would write them with a sheet name that is not quoted; as a name of its own it can be.
  */
 export function repeated(plan: SheetPlan): NonNullable<WriteOptions['namedRanges']> {
+  if (plan.print?.screenOnly !== undefined) return [];
   const { repeatRows } = setUpOf(plan);
   const parts = [...(pagesWide(plan) > 1 ? ['$A:$A'] : []), ...(repeatRows > 0 ? [`$1:$${repeatRows}`] : [])];
   return parts.length === 0

@@ -2,6 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import { readPackage, type StoredSheet, type UserPackage } from '../../package/read';
 import type { StoredCell, StoredFormula, StoredValue } from '../../package/cells';
+import { remarksIn, type SheetRemarks } from '../../package/remarks';
 import { NO_WORKBOOK, UnreadableFile } from '../../package/unreadable';
 import { address, cellCount, lastPlace, type Place, rectangleOf } from '../../sheet/addresses';
 import { isOwnCall, worksOnRanges } from '../../sheet/formula';
@@ -105,6 +106,24 @@ export const workbookIn = (file: UserPackage): ReadWorkbook => ({
   otherSheets: file.sheetNames.filter(name => !file.sheets.some(sheet => sheet.name === name)),
   outside: outsideOf(file),
 });
+
+export interface RemarkedWorkbook extends ReadWorkbook {
+  readonly sheets: readonly (ReadSheet & SheetRemarks & { readonly beneath: (at: string) => string })[];
+}
+
+const NO_REMARKS = { comments: new Map<string, string>(), fills: new Map<string, string>(), beneath: () => '' };
+
+/** With comments and colours, for a comparison. */
+export async function readWithRemarks(bytes: Uint8Array): Promise<RemarkedWorkbook> {
+  try {
+    const file = readPackage(bytes);
+    assertTame(file);
+    const [read, remarks] = [workbookIn(file), remarksIn(file)];
+    return { ...read, sheets: read.sheets.map(sheet => ({ ...sheet, ...(remarks.get(sheet.name) ?? NO_REMARKS) })) };
+  } catch (fault) {
+    throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
+  }
+}
 
 /** Of a file that nothing but its cells is wanted of: one that can run something is refused. */
 export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {

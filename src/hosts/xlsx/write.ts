@@ -1,7 +1,7 @@
 // A plan as a workbook file.
 import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import type { Cell } from '../../core/kinds';
-import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf } from '../../sheet/addresses';
+import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf, sheetPrefix } from '../../sheet/addresses';
 import type { SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
 import type { PackageEdit } from '../../package/edit';
 import type { OwnRow } from '../../package/own-rows';
@@ -41,7 +41,10 @@ const looksOf = ({ cell: { role, format, value, formula }, wraps }: PlacedCell, 
 
 function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
   const value = valueOf(cell.value, where);
-  const comment = cell.note === undefined ? {} : { comment: { author: AUTHOR, text: cellText(cell.note, where) } };
+  const comment = {
+    ...(cell.note !== undefined && { comment: { author: AUTHOR, text: cellText(cell.note, where) } }),
+    ...(cell.link !== undefined && { hyperlink: { target: '', location: `${sheetPrefix(cell.link)}A1` } }),
+  };
   if (cell.formula === undefined) {
     // A plain text cell that reads like an error code would become that error; a run of rich text stays a text.
     return { ...comment, ...(typeof value === 'string' && value.startsWith('#') ? { richText: [{ text: value }] } : { value }) };

@@ -32,6 +32,7 @@ const only = 'it is only listed: what is hidden stays hidden';
 
 /** Takes one out, or says why it stays. */
 const BY_KIND: Readonly<Record<CarriedKind, ((asked: Asked, carried: Carried) => string | undefined) | 'as a sheet'>> = {
+  sheet: 'as a sheet',
   'hidden sheet': 'as a sheet',
   'very hidden sheet': 'as a sheet',
   'hidden rows': () => only,

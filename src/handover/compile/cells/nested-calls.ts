@@ -25,6 +25,7 @@ import { checkBlock, CHECKS } from '../joint/joint-check';
 import { frozen } from '../frozen';
 import { quoted } from '../inputs';
 import { asValue, valued } from './cell-value';
+import { sizeOf } from './size-of-call';
 import { noteForeign, spillReplacements } from './native-cell';
 
 /** Works out the calls inside the arguments first, so that the outer one can point at their results. */
@@ -88,7 +89,14 @@ export function partOfCell(
   if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(withoutTexts(plain))) return fixed(`${names} inside a formula that grows too long`);
   noteForeign(conversion, sheet, at, plain);
   conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
-  if (isLive && value !== undefined) conversion.results.push({ sheet, at, value, unit: '' });
+  if (isLive && value !== undefined)
+    conversion.results.push({
+      sheet,
+      at,
+      value,
+      unit: '',
+      ...(isRounded(tree, calls) && { ...sizeOf(conversion, sheet, calls[0] as FormulaNode), unit: unitOfCall(calls[0]) }),
+    });
   return {
     at,
     role: 'result',
@@ -98,6 +106,15 @@ export function partOfCell(
     ...(array && { array }),
     ...(!isLive && { isFixed: true as const }),
   };
+}
+
+/** One call, rounded: still the size that the call gives. */
+const isRounded = (tree: FormulaNode, calls: readonly FormulaNode[]): boolean =>
+  calls.length === 1 && /^(ROUND|ROUNDUP|ROUNDDOWN|MROUND|CEILING|FLOOR)$/.test(calledName(tree) ?? '') && tree.arguments?.[0] === calls[0];
+
+function unitOfCall(call: FormulaNode | undefined): string {
+  const result = call && CARDS.get(ownFunction(call) ?? '')?.result;
+  return result?.shape === 'number' ? result.unit : '';
 }
 
 const parentOf = (tree: FormulaNode, call: FormulaNode): FormulaNode | undefined =>

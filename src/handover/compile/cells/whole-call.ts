@@ -15,6 +15,7 @@ import { frozen, whileSent } from '../frozen';
 import { LOOK_UPS } from '../lookups';
 import { cellOf, fixedCell } from './cell-value';
 import { worked } from './nested-calls';
+import { sizeOf } from './size-of-call';
 
 /** The values that a call spills: which of them stand under its header, and where each goes. */
 interface SpilledCall {
@@ -90,7 +91,14 @@ function liveCells(
     const value = made.values?.[i] ?? cellOf(spill.values[i]) ?? '';
     if (cell.startsWith('"')) return { at: spill.at(i), role: 'label', value };
     const { unit, name } = columnOf(id, i % spill.width);
-    if (made.live) conversion.results.push({ sheet, at: spill.at(i), value, unit, ...(spill.values.length > 1 ? { name } : {}) });
+    if (made.live)
+      conversion.results.push({
+        sheet,
+        at: spill.at(i),
+        value,
+        unit,
+        ...(spill.values.length > 1 ? { name } : sizeOf(conversion, sheet, tree)),
+      });
     return {
       at: spill.at(i),
       role: 'result',

@@ -1,6 +1,7 @@
 // What a variant table and its figures hand to other sheets: cells with formula, value and limits.
 import type { Cell } from '../../../core/kinds';
-import type { LegendEntry, Section } from '../../../figure/section';
+import type { Section } from '../../../figure/section';
+import type { Method } from '../measuring';
 
 /** A formula without the equals sign, and what it is worth. */
 export interface Limit {
@@ -21,22 +22,28 @@ export interface TableCell {
   readonly upper?: Limit;
 }
 
-/** A variant as a section with letters, and what the letters stand for as values that stay live. */
-export interface JointFigure extends Omit<Section, 'legend'> {
+/** What can be measured on a part, with the limits that its tolerance gives. */
+export interface MeasuredSize extends TableCell {
+  readonly method: Method;
+  readonly toleranceMm?: number;
+}
+
+export interface VariantLine {
   /** What the variant is called beside its inputs. */
   readonly label: string;
   /** The cell with the call: `Variants B18`. */
   readonly from: string;
   readonly state: TableCell;
-  readonly reason: TableCell;
-  /** Without a cell where there is no value. */
-  readonly legend: readonly (LegendEntry & { readonly cell?: TableCell })[];
+  /** All that is wrong with it; some variants have none. */
+  readonly reasons?: TableCell;
+  readonly isChosen: boolean;
 }
 
-export interface Figures {
-  readonly shown: readonly JointFigure[];
-  /** Variants that found no room. */
-  readonly left: number;
+/** A variant that the part is made by. */
+export interface ChosenVariant extends VariantLine {
+  readonly measured: readonly MeasuredSize[];
+  /** With numbers in balloons for some names of the joint. */
+  readonly drawn: (numbers: ReadonlyMap<string, string>) => Section;
 }
 
 export interface JointTable {

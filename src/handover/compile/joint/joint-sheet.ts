@@ -1,10 +1,7 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
-import { stateOf } from '../../../joint/verdict';
 import { stepDigits } from '../digits';
 import type { Cell } from '../../../core/kinds';
-import { section, type Section } from '../../../figure/section';
 import { isVerdict } from '../../../joint/outputs';
-import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { askedColumns, labelCell, variantBlock } from '../../../joint/table';
 import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';
@@ -22,42 +19,33 @@ import { variantInputs, orNothing } from './variant-inputs';
 import { ruleState } from './joint-verdict';
 import { NONE } from './row-refs';
 import { putVerdict } from './row-verdict';
-import { worthDrawing } from './worth-drawing';
+import { type RowSize, measuredSizes } from './measured-sizes';
 import { labelBeside } from '../labels';
 import { unchanged } from '../unchanged';
-import type { TableCell, JointFigure, Figures, JointTable } from './joint-cells';
-import { type CallCell, type SheetPlace, type WantedVariant, keyOf } from './variant-cells';
+import type { VariantChoice } from './chosen-variants';
+import type { TableCell, JointTable } from './joint-cells';
+import type { CallCell, SheetPlace, WantedVariant } from './variant-cells';
 import { isGiven, ValueCalls } from './value-calls';
 import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
 /** The same text: an engine keeps one that was put together as its pieces until a letter of it is asked for, and they take more room. */
 const inOnePiece = (text: string): string => (Number.isNaN(text.charCodeAt(0)) ? '' : text);
 
-/** Width of a figure on its sheet. */
-const FIGURE_PX = 700;
-
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
-  private readonly drawn = new Map<string, JointFigure>();
-  private left = 0;
   private readonly valueCalls: ValueCalls;
   private readonly ofNames = new Map<string, WrittenVariants>();
 
   /**
-   * @param mostFigures so many variants are drawn.
    * @param untrue rows that stay values: `Variants_1!7`.
    */
   constructor(
     private readonly context: Omit<ConversionContext, 'inner' | 'steps'>,
     private readonly names: SheetNames,
-    private readonly mostFigures: number,
+    private readonly choice: VariantChoice,
     private readonly untrue: ReadonlySet<string>,
   ) {
     this.valueCalls = new ValueCalls(context.source);
-  }
-
-  figures(): Figures {
-    return { shown: [...this.drawn.values()], left: this.left };
   }
 
   plans(): readonly SheetPlan[] {
@@ -164,9 +152,9 @@ export class JointSheets {
     const values: Cell[][] = variants.map(() => []);
     const isLive = (v: number): boolean => !this.untrue.has(`${name}!${FIRST + v + 1}`);
     const fixedRows = new Map<number, string>();
-    const drawn = this.toDraw(variants, given, isLive);
+    const { pages, lines } = this.choice.among(variants, given, isLive);
+    const sizes = new Map<number, readonly RowSize[]>();
     const judged = RULES.filter(rule => variants.some(variant => variant.finding(rule) !== undefined));
-    const drawings: (Section & { readonly v: number })[] = [];
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
       const mine = given[v] as WantedVariant;
@@ -197,12 +185,10 @@ export class JointSheets {
       }
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
-      const figure = drawn.has(v) ? section(variant, { print: true, widthPx: FIGURE_PX }) : undefined;
-      for (const { of, value } of figure?.legend ?? []) if (value !== undefined) row.cellOf(of);
+      if (pages.has(v)) sizes.set(v, measuredSizes(row, variant, name, put));
       const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, r, judged };
-      putVerdict(all, put, column);
+      putVerdict(all, put, column, lines.has(v));
       more(all, put);
-      if (figure !== undefined) drawings.push({ v, ...figure });
       return row.guards.hasFixed();
     });
     this.made.push({
@@ -213,29 +199,9 @@ export class JointSheets {
       print: { landscape: true, repeatRows: FIRST },
     });
     const written: WrittenVariants = { sheet: name, variants, heads, values, holding, fixedRows };
-    for (const { v, legend, ...drawing } of drawings) {
-      const { label, from: call } = given[v] as WantedVariant;
-      const at = (title: string): TableCell => named(written, v, title, NO_VALUE);
-      this.drawn.set(keyOf(given[v] as WantedVariant), {
-        ...drawing,
-        label: typeof label === 'number' ? `variant ${label}` : String(label),
-        from: call,
-        state: at('state'),
-        reason: at('reason'),
-        legend: legend.map(entry => ({ ...entry, ...(entry.value === undefined ? {} : { cell: at(entry.of) }) })),
-      });
-    }
+    for (const [v, variant] of variants.entries())
+      if (isLive(v) && !this.choice.has(given[v] as WantedVariant))
+        this.choice.add(given[v] as WantedVariant, variant, written, v, lines.has(v), sizes.get(v));
     return written;
-  }
-
-  /** Which variants get a figure: each once, however often it is asked for. */
-  private toDraw(variants: readonly Variant[], given: readonly WantedVariant[], isLive: (v: number) => boolean): ReadonlySet<number> {
-    if (this.mostFigures === 0) return new Set();
-    const undrawn = variants.flatMap((variant, v) =>
-      !isLive(v) || this.drawn.has(keyOf(given[v] as WantedVariant)) ? [] : [{ v, state: stateOf(variant) }],
-    );
-    const chosen = worthDrawing(undrawn, this.mostFigures - this.drawn.size);
-    this.left += undrawn.length - chosen.length;
-    return new Set(chosen.map(({ v }) => v));
   }
 }

@@ -19,7 +19,7 @@ const COUNTS: readonly (readonly [VerdictName, State])[] = [
   ['reviews', 'review'],
 ];
 
-export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string, words: string) => number): void {
+export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string, words: string) => number, withReasons = false): void {
   const { row, variant, outputs, states } = of;
   const asked = (...names: readonly VerdictName[]): boolean => names.some(name => outputs.includes(name));
   // what has no formula is kept as it was sent, and shown while nothing has changed
@@ -46,7 +46,7 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
   put('rule', 'what is wrong with the first rule of that state', formulas.rule(stateCell), what, 'result');
   put('its value', 'what that rule judges', formulas.value(stateCell), first?.value ?? '–', 'result');
   put('its limit', 'what that rule asks', formulas.limit(stateCell), first?.limit ?? '–', 'result');
-  if (asked('reasons')) putReasons(of, holds, put, column);
+  if (withReasons || asked('reasons')) putReasons(of, holds, put, column);
   if (asked('margin', 'margin rule')) putMargin(of, whileWhole, put, column);
 }
 

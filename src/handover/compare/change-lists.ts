@@ -1,0 +1,36 @@
+// What came back, in lines to read.
+import type { Change, ReturnedChanges } from './returned-changes';
+
+export interface ChangeList {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+const place = ({ sheet, at, label }: Pick<Change, 'sheet' | 'at' | 'label'>): string =>
+  `${label === '' ? '' : `${label}, `}${sheet}${at === '' ? '' : ` ${at}`}`;
+
+/** `length of variant A, Variants E6: 13 -> 16`. */
+export const changeLine = (change: Change): string =>
+  `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`;
+
+export function changeLists(changes: ReturnedChanges): ChangeList[] {
+  const { changedInputs, changedFormulas, answers, results, comments, colours, rearranged, missing, effects } = changes;
+  return [
+    { title: 'changed inputs', lines: changedInputs.map(changeLine) },
+    { title: 'what they do', lines: effects.map(effect => `${place(effect)}: ${effect.before} -> ${effect.after}`) },
+    { title: 'changed formulas', lines: changedFormulas.map(changeLine) },
+    { title: 'answers', lines: answers.map(change => `${place(change)}: ${change.returned}`) },
+    {
+      title: 'results',
+      lines: results.map(({ characteristic, nominal, lower, upper, results: measured, judged, method, remark }) => {
+        const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
+        const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
+        return `${characteristic}: ${measured.join(', ')} for ${nominal}${limits}${judged === '' ? '' : `, ${judged}`}${how}`;
+      }),
+    },
+    { title: 'comments', lines: comments.map(change => `${place(change)}: ${change.returned}`) },
+    { title: 'colours', lines: colours.map(change => `${place(change)}: ${change.returned === '?' ? 'coloured' : `#${change.returned}`}`) },
+    { title: 'rows, columns and sheets', lines: rearranged.map(({ sheet, what, how, words }) => `${sheet}, ${what} ${how}: ${words}`) },
+    { title: 'missing', lines: missing.map(one => `${place(one)}${one.sent === '' ? '' : `: ${one.sent}`}`) },
+  ];
+}

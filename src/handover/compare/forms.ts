@@ -1,0 +1,55 @@
+// Our pages on which the supplier answers, in whatever language they were written.
+import { address } from '../../sheet/addresses';
+import { cellText } from '../../sheet/cell-text';
+import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
+import { LANGUAGES, WORDS } from '../pages/words/words';
+import type { SeenGrid } from './seen';
+
+export type FormKind = 'measured' | 'cover';
+
+/** A size that was measured. */
+export interface Measured {
+  readonly sheet: string;
+  readonly at: string;
+  readonly characteristic: string;
+  readonly nominal: string;
+  readonly lower: string;
+  readonly upper: string;
+  readonly method: string;
+  /** One a sample. */
+  readonly results: readonly string[];
+  readonly judged: string;
+  readonly remark: string;
+}
+
+export function formOf(grid: SeenGrid): FormKind | undefined {
+  const title = String(grid.value(0, 0) ?? '');
+  if (LANGUAGES.some(language => title === WORDS[language].measured.title)) return 'measured';
+  return LANGUAGES.some(language => title.startsWith(`${WORDS[language].cover.title}:`)) ? 'cover' : undefined;
+}
+
+export const isResultPlace = (row: number, column: number): boolean =>
+  row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
+
+export function measuredIn(grid: SeenGrid): Measured[] {
+  return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
+    const text = (column: number): string => cellText(String(grid.value(row, column) ?? ''));
+    const results = Array.from({ length: SAMPLES }, (_, s) => text(COLUMN.result + s)).filter(result => result !== '');
+    if (results.length === 0) return [];
+    const { name, nominal, lower, upper, method, result, judged, remark } = COLUMN;
+    return [
+      {
+        sheet: grid.sheet.name,
+        at: address(row, result),
+        characteristic: text(name),
+        nominal: text(nominal),
+        lower: text(lower),
+        upper: text(upper),
+        method: text(method),
+        results,
+        judged: text(judged),
+        remark: text(remark),
+      },
+    ];
+  });
+}

@@ -1,0 +1,50 @@
+// A formula as it would read where rows, columns and sheets are elsewhere.
+import { columnName, sheetPrefix } from '../../sheet/addresses';
+import { parseFormula, type Replacement, rewritten, walk } from '../../sheet/formula';
+import { type Alignment, behind, type Lines } from './aligned';
+
+export interface MovedSheet {
+  readonly name: string;
+  readonly alignment: Alignment;
+}
+
+const COLUMN_BASE = 26;
+const columnOf = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((sum, letter) => sum * COLUMN_BASE + letter.charCodeAt(0) - 64, 0) - 1;
+
+/** Where a line is now; one that is gone is where the next one is, and what lies behind all moves with the last. */
+function now({ to }: Lines, shift: number, line: number): number {
+  if (line >= to.length) return line + shift;
+  for (let i = line; i < to.length; i++) {
+    const there = to[i];
+    if (there !== undefined) return there;
+  }
+  return line;
+}
+
+const CELL = /(\$?)\b([A-Z]{1,3})(\$?)(\d+)\b/gi;
+
+/** @param sheets by the names that they had. */
+export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<string, MovedSheet>): string {
+  const tree = parseFormula(formula);
+  if (tree === undefined) return formula;
+  const replacements: Replacement[] = [];
+  for (const node of walk(tree)) {
+    if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string' || node.kind === 'name' || node.kind === 'table') continue;
+    const cut = node.value.lastIndexOf('!');
+    const [prefix, range] = [node.value.slice(0, cut + 1), node.value.slice(cut + 1)];
+    const name = prefix === '' ? home : prefix.slice(0, -1).replace(/^'|'$/g, '').replaceAll("''", "'");
+    const sheet = [...sheets].find(([before]) => before.toLowerCase() === name.toLowerCase())?.[1];
+    if (sheet === undefined) continue;
+    const { rows, columns } = sheet.alignment;
+    const [down, right] = [behind(rows), behind(columns)];
+    const text = range.replace(
+      CELL,
+      (_, d: string, letters: string, e: string, row: string) =>
+        `${d}${columnName(now(columns, right, columnOf(letters)))}${e}${now(rows, down, Number(row) - 1) + 1}`,
+    );
+    const before = prefix === '' || sheet.name === name ? prefix : sheetPrefix(sheet.name);
+    if (text !== range || before !== prefix) replacements.push({ loc: node.loc, text: `${before}${text}` });
+  }
+  return replacements.length === 0 ? formula : rewritten(formula, [0, formula.length], replacements);
+}

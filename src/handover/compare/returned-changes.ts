@@ -1,0 +1,49 @@
+// What a comparison finds.
+import type { Cell } from '../../core/kinds';
+import type { Measured } from './forms';
+
+export interface Effect {
+  readonly sheet: string;
+  readonly at: string;
+  readonly label: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+export interface Change {
+  readonly sheet: string;
+  /** Where it was sent; what was added, where it came back. */
+  readonly at: string;
+  /** What the cell is called. */
+  readonly label: string;
+  readonly sent: string;
+  readonly returned: string;
+}
+
+/** An input that can be taken over. */
+export interface ChangedInput extends Change {
+  readonly value: Cell | null;
+}
+
+/** A row, column or sheet as a whole. */
+export interface Rearranged {
+  readonly sheet: string;
+  readonly what: 'row' | 'column' | 'sheet';
+  readonly how: 'inserted' | 'deleted' | 'moved' | 'renamed' | 'added' | 'missing';
+  readonly words: string;
+}
+
+export interface ReturnedChanges {
+  readonly changedInputs: readonly ChangedInput[];
+  readonly changedFormulas: readonly Change[];
+  /** Fields of the cover and of the characteristics that were filled in. */
+  readonly answers: readonly Change[];
+  readonly results: readonly Measured[];
+  readonly comments: readonly Change[];
+  readonly colours: readonly Change[];
+  readonly rearranged: readonly Rearranged[];
+  /** Cells that came back empty. */
+  readonly missing: readonly Omit<Change, 'returned'>[];
+  /** What the changed inputs do to states and characteristics. */
+  readonly effects: readonly Effect[];
+}

@@ -1,0 +1,159 @@
+// The fixed words of our pages in English; values, units and names stay as they are.
+export const ENGLISH = {
+  sheets: {
+    cover: 'Handover',
+    measured: 'Characteristics',
+    figure: 'Figure',
+    variants: 'Variant table',
+    cautions: 'Cautions',
+    calculated: 'Calculated',
+    conversion: 'Conversion',
+    sources: 'Sources',
+  },
+  forScreen: (sheet: string): string => `${sheet}: for the screen, not for paper`,
+  of: 'of',
+  row: 'row',
+  cover: {
+    title: 'Hand-over',
+    uncontrolled: 'uncontrolled when printed',
+    revision: 'revision',
+    what:
+      'The sizes of a moulded part, for your review, behind the sheets of the sender. Light blue cells are for your answers. When an ' +
+      'input is changed on its sheet, all that depends on it follows, in any spreadsheet program.',
+    asked: [
+      'Answer the open questions below.',
+      'Measure what Characteristics lists; note in the remark which limit cannot be held.',
+      'Sign below and send the file back, or a scan of these pages.',
+    ],
+    titleBlock: 'Title block',
+    part: 'part',
+    number: 'part number',
+    date: 'date',
+    status: 'status',
+    madeBy: 'made by',
+    checkedBy: 'checked by',
+    supplier: 'supplier',
+    drawing: 'drawing and model',
+    family: 'material family',
+    grade: 'grade',
+    along: 'shrinkage along, %',
+    across: 'shrinkage across, %',
+    colour: 'colour, additives',
+    flame: 'flame class',
+    questionsTitle: 'Open questions',
+    question: 'question',
+    answer: "supplier's answer",
+    decided: 'status',
+    decidedWords: 'open, agreed or rejected',
+    open: 'open',
+    decisions: ['open', 'agreed', 'rejected'],
+    questions: [
+      'Shrinkage of the grade along and across the flow, and its range?',
+      'Which faces lie towards the parting line, and are the drafts enough?',
+      'Gate, ejectors and cooling of core pins near the bosses: anything to move?',
+      'Sink at the roots of bosses and ribs: what is to be expected on the face?',
+      'Which limits of the characteristics cannot be held, and what can?',
+      'Which sizes are to be left steel-safe for tuning after the first shots?',
+    ],
+    toCorrect: (count: number, sheets: string): string =>
+      `${count} ${count === 1 ? 'cell' : 'cells'} could not be worked out (${sheets}): the sender corrects or leaves out`,
+    signTitle: 'Sign-off by the supplier',
+    name: 'name',
+    review: 'review',
+    reviews: ['reviewed, feasible', 'reviewed, feasible with changes', 'not feasible'],
+    changesAsked: 'changes asked',
+    onPaper: 'on paper',
+    onScreen: 'on screen',
+  },
+  measured: {
+    title: 'Characteristics',
+    note: (of: string): string => `${of}. C: its tolerance counts in the calculation. Blank limits: the general tolerance as agreed.`,
+    none: 'No size that can be measured on a part follows from this workbook.',
+    left: (count: number, sheet: string): string => `${count} more sizes could be measured; they stand on the sheet ${sheet}.`,
+    cavity: 'cavity, sample',
+    headers: ['No.', 'characteristic', 'size', 'min', 'max', '', 'method', '1', '2', '3', '4', '5', 'OK?', 'remark'],
+    methods: {
+      'pin gauge': 'pin gauge',
+      calliper: 'calliper',
+      'depth gauge': 'depth gauge',
+      'coordinate measuring': 'coordinates',
+      'section cut': 'section cut',
+    },
+    otherMethods: ['plug gauge', 'height gauge', 'optical', 'tomography', 'as agreed'],
+    methodWords: 'method of measuring',
+    ok: 'OK',
+    notOk: 'not OK',
+    noLimits: 'no limits',
+    noNumber: 'not a number',
+  },
+  figure: {
+    title: 'Figure: the joint in section',
+    note: (day: string): string => `The picture shows the joint as it was ${day}. The numbers are those of the characteristics.`,
+    atHandOver: 'at the hand-over',
+    on: 'on',
+    state: 'state',
+    described: (label: string, day: string, state: string): string =>
+      `Section through the joint "${label}" to scale, as it was ${day}, state then: ${state}. The numbers ` +
+      'are those of the characteristics.',
+  },
+  variants: {
+    title: 'Variants: the one that is chosen, and why the others are not',
+    note: 'The part is made by the chosen variant. States and reasons follow the inputs.',
+    headers: ['variant', 'chosen', 'state', 'reasons, worst first'],
+    chosen: 'chosen',
+    left: (count: number, sheet: string): string => `${count} more: see the sheet ${sheet}.`,
+  },
+  calculated: {
+    title: 'Calculated values, not to be measured',
+    note: 'They follow the sheets. States, strengths and ratios are no requirements of a part.',
+    headers: ['value', 'where', 'is', 'unit'],
+    left: (count: number): string => `${count} more values stand on the sheets themselves.`,
+  },
+  conversion: {
+    title: 'Conversion: what became of the functions',
+    live: (live: number, asValues: number): string =>
+      `${live} values live, ${asValues} as values. A value that is not live is marked in its cell (italic on a light ground) and has a ` +
+      'line below; where its inputs can be watched it shows "inputs changed" when they are.',
+    workbook: 'workbook',
+    functions: 'functions',
+    data: 'data of standards',
+    content: 'content',
+    contentWords: (hash: string): string => `${hash} (FNV-1a, 64 bit, of all inputs and formulas as they were handed over)`,
+    liveOn: (sheet: string, count: number): string => `${sheet}: ${count} values live.`,
+    headers: ['sheet', 'cell', 'what', 'why'],
+    more: (count: number): string => `… and ${count} more`,
+  },
+  cautions: {
+    title: 'Rules, assumptions, cautions',
+    rulesTitle: 'Units and rules',
+    rules: [
+      'Lengths in mm, angles in degrees, forces in N, torques in N·m, stresses in MPa, unless a cell says otherwise.',
+      'Draft is given per side. A drafted feature has its size at the end that its name says: a boss at the free end, a pilot where ' +
+        '"pilot held at" says, a recess at its floor. The other end follows by draft.',
+      'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
+      'Sizes are those of the part, not of the cavity. When and how conditioned it is measured is to be agreed.',
+      'Formulas of the sheets that were added are locked against slips, without a password.',
+    ],
+    assumptionsTitle: 'Assumptions',
+    assumptions: [
+      'Standards are held from secondary copies or from memory, as each table on the data sheet says; the standard itself governs.',
+      'Tolerances are taken worst case where nothing else is said. A root sum square takes them as independent, which sizes of one ' +
+        'tool are not.',
+      'Values of materials are those of a resin family, not of a grade, colour or lot.',
+      'Strengths and torques are short-term estimates without weld lines, ageing, climate or creep.',
+    ],
+    cautionsTitle: 'Cautions',
+    cautions: [
+      'A sizing aid for trained people. It takes the place of neither a qualified engineer nor your review; every joint is to be built ' +
+        'and tested.',
+      'Where mains or another hazardous voltage is near: electrical distances are not given here. They come from the standard that ' +
+        'applies and are reviewed by qualified people.',
+      'Batteries, loads, lifting, pressure, vehicles, medical use, children and life safety are not covered.',
+      'Blank means not checked, never passed. Values hold for the inputs, versions and sources of this file.',
+      'Whoever hands this on sees to it that nothing is in it that must stay in the house.',
+    ],
+  },
+};
+
+/** The same entries in every language. */
+export type PageWords = typeof ENGLISH;
