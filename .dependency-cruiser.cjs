@@ -52,7 +52,7 @@ module.exports = {
     ),
     only(
       'handover-makes-plans',
-      '^src/handover/(?!cli[.]ts$|write/)',
+      '^src/handover/(?!(compare-)?cli[.]ts$|write/)',
       ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx'), npm('diff')],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
     ),
@@ -71,11 +71,11 @@ module.exports = {
     })),
     only(
       'handover-command',
-      '^src/handover/cli[.]ts$',
+      '^src/handover/(compare-)?cli[.]ts$',
       [
         '^src/(handover|demo|package|sheet)/',
         '^src/hosts/(xlsx|png)[/.]',
-        '^src/cli/user-fault[.]ts$',
+        '^src/cli/(options|user-fault)[.]ts$',
         '^(node:)?(fs|path|readline|util)(/|$)',
       ],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
@@ -86,7 +86,7 @@ module.exports = {
       [
         '^src/(commands|cli|joint|figure|sheet)/',
         '^src/core/(kinds|refuse)[.]ts$',
-        '^src/handover/cli[.]ts$',
+        '^src/handover/(compare-)?cli[.]ts$',
         '^src/release/verify[.]ts$',
         '^src/hosts/(xlsx|png)[/.]',
         npm('csv-parse'),
@@ -98,7 +98,7 @@ module.exports = {
     only(
       'release-packs-files',
       '^src/release/',
-      ['^src/release/', '^src/cli/user-fault[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
+      ['^src/release/', '^src/cli/(options|user-fault)[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
       'What is packed and checked is what was built: the files, not the sources they come from.',
     ),
     only(
@@ -144,7 +144,7 @@ module.exports = {
         '^src/(tools|evidence|core|joint|plain|release)/',
         '^src/help/plugin[.]ts$',
         '^src/registry[.]ts$',
-        '^src/cli/user-fault[.]ts$',
+        '^src/cli/(options|user-fault)[.]ts$',
         '^test/standards/records[.]ts$',
         '^test/evidence/verdicts/figures[.]ts$',
         npm('custom-functions-metadata'),

@@ -18,7 +18,7 @@ const COMMANDS = new Map<string, Command>(
     card: { does: 'all about one row', load: () => import('./card') },
     figure: { does: 'one row in section, as SVG or PNG', load: () => import('./figure') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
-    compare: { does: 'what came back changed', load: () => import('./compare') },
+    compare: { does: 'what came back changed', load: () => import('../handover/compare-cli') },
     verify: { does: 'whether a served folder is whole', load: () => import('../release/verify') },
   }),
 );

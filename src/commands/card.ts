@@ -3,7 +3,7 @@ import { Readable } from 'node:stream';
 import { jointCard } from '../joint/card';
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
-import { given } from './options';
+import { given } from '../cli/options';
 import { formatOf, writeTable } from './table-file';
 
 export const USAGE = `bosswright card in.csv|xlsx|json [--row 1] [--base base.csv] [--out out.csv|xlsx|json|md]

@@ -2,7 +2,7 @@
 import type { Cell } from '../core/kinds';
 import { joints, rowsAsked, sliceOf } from './joints';
 import type { Main } from '../cli/ended';
-import { given } from './options';
+import { given } from '../cli/options';
 import { UserFault } from '../cli/user-fault';
 
 export const USAGE = `bosswright check in.csv|xlsx|json [--base base.csv] [--rows 1-25000]

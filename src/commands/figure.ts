@@ -6,7 +6,7 @@ import { inFixedColours } from '../figure/style';
 import { baseOf, variantsOf } from '../joint/table';
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
-import { given, oneOf } from './options';
+import { given, oneOf } from '../cli/options';
 
 export const USAGE = `bosswright figure in.csv|xlsx|json out.svg|png [--row 1] [--base base.csv]
 

@@ -8,7 +8,7 @@ import { formatCsvValue } from 'hucre/csv';
 import { writeXlsxStream } from 'hucre/xlsx';
 import type { Cell } from '../core/kinds';
 import { UserFault } from '../cli/user-fault';
-import { oneOf } from './options';
+import { oneOf } from '../cli/options';
 
 export interface WrittenTable {
   /** Above the inputs, then above the results. */

@@ -3,7 +3,7 @@ import type { Cell } from '../core/kinds';
 import { labelCell } from '../joint/table';
 import { joints, rowsAsked, sliceOf } from './joints';
 import type { Main } from '../cli/ended';
-import { given } from './options';
+import { given } from '../cli/options';
 import { progressOf } from './progress';
 import { formatOf, writeTable } from './table-file';
 

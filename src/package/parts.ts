@@ -2,7 +2,7 @@
 import { decoded, type PartText } from './text';
 import { attribute, childrenOf, tree, type XmlElement } from './xml';
 import { NO_WORKBOOK, UnreadableFile } from './unreadable';
-import { type MadeBy, openZip, type PackedPart, unpacked } from './zip';
+import { type WrittenBy, openZip, type PackedPart, unpacked } from './zip';
 
 export const CONTENT_TYPES = '[Content_Types].xml';
 
@@ -41,7 +41,7 @@ export class PackageParts {
   private readonly names: ReadonlyMap<string, string>;
   private readonly related = new Map<string, readonly PartLink[]>();
 
-  constructor(file: Uint8Array, by?: MadeBy) {
+  constructor(file: Uint8Array, by?: WrittenBy) {
     this.packed = openZip(file, by);
     this.names = new Map([...this.packed.keys()].map(name => [name.toLowerCase(), name]));
   }

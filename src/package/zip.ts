@@ -93,7 +93,7 @@ function partAt(file: Uint8Array, view: DataView, at: number, directory: number)
   return { part, next: at + 46 + short(28) + short(30) + short(32) };
 }
 
-function judged(file: Uint8Array, by: MadeBy): Map<string, PackedPart> {
+function judged(file: Uint8Array, by: WrittenBy): Map<string, PackedPart> {
   const view = viewOf(file);
   const end = endOfDirectory(file, view);
   const [count, directory] = [view.getUint16(end + 10, true), view.getUint32(end + 16, true)];
@@ -122,10 +122,10 @@ function judged(file: Uint8Array, by: MadeBy): Map<string, PackedPart> {
 }
 
 /** What anybody may have made must keep to a size; what was written a moment ago is as large as it had to be. */
-export type MadeBy = 'anybody' | 'us';
+export type WrittenBy = 'anybody' | 'us';
 
 /** The parts in the order of the directory. Nothing is unpacked. */
-export function openZip(file: Uint8Array, by: MadeBy = 'anybody'): Map<string, PackedPart> {
+export function openZip(file: Uint8Array, by: WrittenBy = 'anybody'): Map<string, PackedPart> {
   if (by === 'anybody' && file.length > MOST_PACKED_BYTES) throw new UnreadableFile(`the file is larger than ${mb(MOST_PACKED_BYTES)}`);
   if (file[0] === 0xd0 && file[1] === 0xcf)
     throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');

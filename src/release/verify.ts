@@ -6,7 +6,8 @@ import { checks, type Packed } from './checks';
 import { filesIn, isInside } from './folder';
 import { packedSums } from './sums';
 
-export const USAGE = 'bosswright verify folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
+export const USAGE =
+  'bosswright verify folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
 const BESIDE =
   'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came ' +
   'another way: --sums FILE';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { writeXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { main as compareMain } from '../../src/commands/compare';
+import { main as compareMain } from '../../src/handover/compare-cli';
 import { main } from '../../src/handover/cli';
 import { readWorkbook } from '../../src/hosts/xlsx/read';
 import { edited } from '../../src/package/edit';

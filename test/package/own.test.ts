@@ -95,7 +95,7 @@ describe.each(NAMES)('behind %s', name => {
         }
       }
     }
-    expect(compared).toBeGreaterThanOrEqual(FILLED + 10 + 12);
+    expect(compared).toBeGreaterThanOrEqual(FILLED + 12);
     const counted = after.target(BOOK, 'styles');
     for (const list of after.nodes(counted ?? '').nodes)
       if (['numFmts', 'fonts', 'fills', 'borders', 'cellXfs', 'dxfs'].includes(list.local))

@@ -14,7 +14,7 @@ import type { Limit, TableCell } from './joint-cells';
 export const HEAD = 3;
 export const FIRST = 5;
 
-/** What stands where a number is none any more. */
+/** What stands where there is no value any more. */
 export const NO_VALUE = quoted('no value');
 
 /** What was asked of which variants, and where they were written down. */
@@ -30,7 +30,7 @@ export interface WrittenVariants {
   readonly fixedRows: ReadonlyMap<number, string>;
 }
 
-/** An output in row r of the table; row 0 is its header. `otherwise` stands where a number is none any more. */
+/** An output in row r of the table; row 0 is its header. `otherwise` stands where there is no value any more. */
 export function tableCell(written: WrittenVariants, r: number, name: string, otherwise: string): TableCell {
   return r === 0 ? { name, value: withUnit(name, unitOf(name)), unit: '' } : named(written, r - 1, name, otherwise);
 }
@@ -47,7 +47,8 @@ export function named({ sheet, variants, heads, values, holding }: WrittenVarian
   const value = outputCell(variants[v] as Variant, name);
   const title = withUnit(name, unit);
   if (valueOf(title) === undefined) return { name, value, unit };
-  const isThere = typeof value === 'number' ? [`ISNUMBER(${cellOf(title)})`] : [];
+  const kind = { number: 'ISNUMBER', string: 'ISTEXT' }[typeof value as string];
+  const isThere = kind === undefined ? [] : [`${kind}(${cellOf(title)})`];
   const conditions = [...(holding[v] === true ? [cellOf('fixed inputs as sent')] : []), ...isThere];
   const formula = conditions.length === 0 ? cellOf(title) : `IF(AND(${conditions.join(',')}),${cellOf(title)},${otherwise})`;
   return { name, formula, value, unit, ...limitsOf(name, of => limitAt(cellOf(of), valueOf(of))) };

@@ -114,8 +114,9 @@ export const GERMAN: PageWords = {
   conversion: {
     title: 'Umsetzung: was aus den Funktionen wurde',
     live: (live, asValues) =>
-      `${live} Werte folgen ihren Eingaben, ${asValues} sind feste Werte. Ein fester Wert ist in seiner Zelle kenntlich (kursiv auf hellem ` +
-      'Grund) und hat unten eine Zeile; wo sich seine Eingaben beobachten lassen, zeigt er "inputs changed", sobald sie andere sind.',
+      `${live} Werte folgen ihren Eingaben, ${asValues} sind feste Werte. Ein fester Wert ist in seiner Zelle kenntlich (kursiv ` +
+      'auf hellem Grund) und hat unten eine Zeile; wo sich seine Eingaben beobachten lassen, zeigt er "inputs changed", sobald sie ' +
+      'andere sind.',
     workbook: 'Arbeitsmappe',
     functions: 'Funktionen',
     data: 'Daten der Normen',
@@ -140,8 +141,8 @@ export const GERMAN: PageWords = {
     assumptions: [
       'Normen liegen aus zweiter Hand oder aus dem Gedächtnis vor, wie es bei jeder Tabelle auf dem ' +
         'Datenblatt steht; maßgeblich ist die Norm.',
-      'Toleranzen gelten im ungünstigsten Fall, wo nichts anderes steht. Die quadratische Summe nimmt sie als unabhängig an, was Maße eines ' +
-        'Werkzeugs nicht sind.',
+      'Toleranzen gelten im ungünstigsten Fall, wo nichts anderes steht. Die quadratische Summe nimmt sie als unabhängig an, was Maße ' +
+        'eines Werkzeugs nicht sind.',
       'Werkstoffwerte gelten für eine Familie, nicht für eine Type, Farbe oder Charge.',
       'Festigkeiten und Drehmomente sind Kurzzeitschätzungen ohne Bindenähte, Alterung, Klima und Kriechen.',
     ],

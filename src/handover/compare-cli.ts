@@ -3,13 +3,13 @@ import { writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { UserFault } from '../cli/user-fault';
-import { bytesAt, packageAt } from '../handover/cli';
-import { changeLists } from '../handover/compare/change-lists';
-import { compare } from '../handover/compare/compare';
-import { comparedOf } from '../handover/compare/compared-of';
-import { accepted, type Ask } from '../handover/write/accepted';
+import { bytesAt, packageAt } from './cli';
+import { changeLists } from './compare/change-lists';
+import { compare } from './compare/compare';
+import { comparedOf } from './compare/compared-of';
+import { accepted, type Ask } from './write/accepted';
 import { readWithRemarks, type RemarkedWorkbook } from '../hosts/xlsx/read';
-import { given } from './options';
+import { given } from '../cli/options';
 
 export const USAGE = `bosswright compare sent.xlsx returned.xlsx [--into mine.xlsx --out new.xlsx]
 

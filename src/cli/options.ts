@@ -1,6 +1,6 @@
 // Options of a command; what cannot be read is told with how it is used.
 import { parseArgs, type ParseArgsConfig } from 'node:util';
-import { UserFault } from '../cli/user-fault';
+import { UserFault } from './user-fault';
 
 type Names = readonly string[];
 
