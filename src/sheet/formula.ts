@@ -1,7 +1,7 @@
 // Formulas as trees with positions, and rewriting by position. The parser is a library; pieces without a tree are in
 // formula-tokens.ts.
 import { parse, parseA1Ref, tokenize } from '@borgar/fx';
-import { type Area, columnName, fixedArea, fixedCell, isOneCell, sheetPrefix } from './addresses';
+import { type Area, columnName, fixedArea, fixedCell, isOneCell, LAST_PLACE, sheetPrefix } from './addresses';
 
 /** As long as a cell of any program takes. */
 export const LONGEST_FORMULA = 8192;
@@ -53,9 +53,6 @@ export function areaOf(node: FormulaNode, homeSheet: string): Area | undefined {
   return { sheet, top, left, bottom, right };
 }
 
-/** The last row and column of a sheet, counted from 0. */
-const LAST = { row: 1_048_575, column: 16_383 };
-
 /** Whole columns or rows: `C:C`. */
 export function beamOf(node: FormulaNode, homeSheet: string): Area | undefined {
   if (node.type !== 'ReferenceIdentifier' || node.kind !== 'beam' || typeof node.value !== 'string') return undefined;
@@ -63,12 +60,12 @@ export function beamOf(node: FormulaNode, homeSheet: string): Area | undefined {
   const [sheet = homeSheet] = context;
   if (context.length > 1 || sheet.includes(':')) return undefined;
   const { top, left, bottom, right } = range;
-  return { sheet, top: top ?? 0, left: left ?? 0, bottom: bottom ?? LAST.row, right: right ?? LAST.column };
+  return { sheet, top: top ?? 0, left: left ?? 0, bottom: bottom ?? LAST_PLACE.row, right: right ?? LAST_PLACE.column };
 }
 
 /** `Sheet!$C:$C`, of whole columns or rows. */
 export const fixedBeam = ({ sheet, top, left, bottom, right }: Area): string =>
-  top === 0 && bottom === LAST.row
+  top === 0 && bottom === LAST_PLACE.row
     ? `${sheetPrefix(sheet)}$${columnName(left)}:$${columnName(right)}`
     : `${sheetPrefix(sheet)}$${top + 1}:$${bottom + 1}`;
 

@@ -89,18 +89,30 @@ describe('the members of Excel that the host uses', () => {
     ).toEqual([
       '.context',
       '.run',
+      'Application.load',
       'ClientObject.isNullObject',
       'ClientRequestContext.sync',
       'Context.requirements',
       'EventHandlerResult.remove',
       'EventHandlers.add',
       'Range.load',
+      'RequestContext.application',
       'RequestContext.workbook',
       'RequirementSetSupport.isSetSupported',
+      'TableScopedCollection.items',
+      'TableScopedCollection.load',
       'Worksheet.load',
       'WorksheetCollection.items',
       'WorksheetCollection.load',
     ]);
+  });
+
+  it('are none that takes a list of areas, which each country parts by another sign', () => {
+    expect(uses.map(({ name }) => name)).not.toContain('Worksheet.getRanges');
+    const name = path.join(HOST, 'planted.ts');
+    expect(
+      usesIn([name], { name, text: "export const a = (sheet: Excel.Worksheet) => sheet.getRanges('A1,B2');" }).map(use => use.name),
+    ).toContain('Worksheet.getRanges');
   });
 
   it('would show a newer one', () => {

@@ -1,7 +1,7 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
 import { describe, expect, it } from 'vitest';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
-import { readSheets, type Grid } from '../../src/pane/workbook';
+import { readWorkbook, type Grid } from '../../src/pane/workbook';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { SheetCell } from '../../src/sheet/port';
 import { fakePort } from './fake-port';
@@ -90,7 +90,7 @@ describe('a workbook is told of', () => {
 
   it('nothing in the demo but numbers that it shows in its formulas', async () => {
     const port = fakePort(demoWorkbook);
-    const problems = problemsOf(await readSheets(port, await port.sheetNames()));
+    const problems = problemsOf(await readWorkbook(port));
     expect(problems.filter(({ kind }) => ['broken', 'refused', 'blank', 'units'].includes(kind))).toEqual([]);
   });
 });

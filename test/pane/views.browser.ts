@@ -106,7 +106,7 @@ describe('the figure', () => {
     expect(await rule.textContent()).toContain('passes with length 16 mm');
     await rule.getByRole('button', { name: 'length in E6' }).click();
     expect(await page.evaluate(() => window.pane.port.selection())).toEqual({ sheetName: 'Variants', at: 'E6' });
-    await page.evaluate(() => window.pane.port.write('Variants', 'E6', 16));
+    await page.evaluate(() => window.pane.port.write([{ sheetName: 'Variants', at: 'E6', content: 16 }]));
     await select('Variants', 'E6');
     await expect.poll(() => panel('Figure').locator('.bw-findings').textContent()).not.toContain('1.497');
   });
@@ -306,9 +306,9 @@ describe('every view', () => {
   it('shows hostile text as text', async () => {
     await page.evaluate(async text => {
       const { port } = window.pane;
-      await port.write('Variants', 'A6', text);
-      await port.write('Variants', 'C6', text);
-      await port.write('Variants', 'B7', `${text}${'x'.repeat(5000)}`);
+      await port.write([{ sheetName: 'Variants', at: 'A6', content: text }]);
+      await port.write([{ sheetName: 'Variants', at: 'C6', content: text }]);
+      await port.write([{ sheetName: 'Variants', at: 'B7', content: `${text}${'x'.repeat(5000)}` }]);
       port.plant('Joint', 'H3', { value: '#VALUE!', formula: `=ENCL.BOSS.OD("${text.replaceAll('"', '""')}",1)` });
     }, hostile);
     await select('Variants', 'B6');
