@@ -5,6 +5,7 @@ import type { Param } from '../core/card';
 import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
+import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
@@ -35,6 +36,17 @@ function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home
     };
   }, [given, home, selection]);
   return answer;
+}
+
+/** In which signs formulas are typed and shown. */
+function useSigns(): Signs {
+  const { port } = usePane();
+  const [signs, setSigns] = useState(FILE_SIGNS);
+  useEffect(() => {
+    // Without an answer they are those of a file.
+    port?.signs?.().then(setSigns, (thrown: unknown) => console.warn(thrown));
+  }, [port]);
+  return signs;
 }
 
 function Target({ target, onHere }: { readonly target: Selection; readonly onHere: () => void }): JSX.Element {
@@ -83,11 +95,12 @@ const refusalAt = (answer: Preview | null, { name }: Param): string | undefined 
 
 export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
   const { port, selection, wrote, ask, work } = usePane();
+  const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(selection);
   const [texts, setTexts] = useState<readonly string[]>(params.map(() => ''));
-  const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '')), [params, texts]);
+  const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '', signs)), [params, texts, signs]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
   const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
@@ -119,7 +132,9 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
       const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined);
       if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
       const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
-      const before = await port.write([{ ...target, content }]);
+      // A function of the sheet has the name that it has in the user's language.
+      const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
+      const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
       await port.goTo(target.sheetName, target.at);
       wrote(`Inserted in ${placeName(target)}`, before);
     });
@@ -148,7 +163,7 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
       ))}
       <AnswerView answer={answer} card={cardOf(listed)} />
       <p class="bw-formula">
-        <code>{formula}</code>
+        <code>{inSigns(formula, signs)}</code>
       </p>
       {target !== null && <Target target={target} onHere={moveTarget} />}
       {port === undefined ? (

@@ -104,7 +104,10 @@ function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefine
     });
   }, []);
   useEffect(() => {
-    if (isRead) performance.mark('bosswright pane');
+    if (!isRead) return;
+    performance.mark('bosswright pane');
+    // What is fetched now is there when the network is not.
+    setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
   }, [isRead]);
   return [kept, isRead];
 }
@@ -211,7 +214,5 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   element.classList.add('bw-pane');
   const show = (isSeen: boolean) => render(<Pane services={services} isSeen={isSeen} />, element);
   show(true);
-  // What is fetched now is there when the network is not.
-  setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
   return { show };
 }

@@ -2,6 +2,7 @@
 import type { Cell } from '../core/kinds';
 import type { Area, Rectangle } from './addresses';
 import type { Picture, SheetPlan } from './plan';
+import type { Signs } from './signs';
 
 /** One cell as the host holds it. */
 export interface SheetCell {
@@ -43,6 +44,8 @@ export interface SheetListener {
 /** A cell and what goes into it as if typed; text that begins with `=` is a formula. */
 export interface CellEntry extends Selection {
   readonly content: Cell;
+  /** The formula is in the language and the signs of the user, as he would type it. */
+  readonly isLocal?: true;
 }
 
 export interface SheetPort {
@@ -63,6 +66,8 @@ export interface SheetPort {
   watch(listener: SheetListener): () => void;
   /** Writes these cells and no others; answers what stood in them. */
   write(entries: readonly CellEntry[]): Promise<readonly CellEntry[]>;
+  /** The signs in which the user types formulas; those of a file where the host does not tell. */
+  signs?(): Promise<Signs>;
   /** The name of the table, as the host has tables, that a cell is in: nothing spills there. */
   tableAt?(place: Selection): Promise<string | undefined>;
   goTo(sheetName: string, at: string): Promise<void>;

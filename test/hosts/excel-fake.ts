@@ -270,6 +270,10 @@ function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: 
     merge: (across: boolean) => context.later(() => fake.done.push(`${name} merged ${across}`)),
   };
   return client(context, fake, name, reads, members, {
+    formulasLocal: (rows: readonly (readonly Content[])[]) => {
+      const { top, left } = rectangle();
+      sheet().cells.set(address(top, left), { formula: `local ${String(rows[0]?.[0])}`, value: '#BUSY!' });
+    },
     formulas: (rows: readonly (readonly Content[])[]) => {
       if (sheet().isProtected === true) throw new Fault('AccessDenied');
       const { top, left, bottom, right } = rectangle();

@@ -3,7 +3,7 @@ import type { Picture, SheetPlan } from '../../sheet/plan';
 import type { SheetPort } from '../../sheet/port';
 import { draw, drawPicture } from './draw';
 import { has, LONGEST_NAME, namesIn, run, sheetNamed } from './exchange';
-import { readAreas, readAround, readSheet, sizesIn } from './read';
+import { readAreas, readAround, readSheet, signsIn, sizesIn } from './read';
 import { selection, watch } from './watch';
 import { tableAt, write } from './write';
 
@@ -75,6 +75,7 @@ export function excelPort(): SheetPort {
     selection,
     watch,
     write: entries => run(context => write(context, entries)),
+    signs: () => run(signsIn),
     tableAt: place => run(context => tableAt(context, place)),
     goTo: (sheetName, at) =>
       run(async context => {

@@ -3,7 +3,8 @@ import type { Cell } from '../../core/kinds';
 import { type Area, cellCount, LAST_PLACE, type Rectangle } from '../../sheet/addresses';
 import { HEAD_ROWS, MOST_CELLS, windowRound } from '../../sheet/parts';
 import type { Around, CalculationState, Selection, SheetCell, SheetPart } from '../../sheet/port';
-import { namesIn, sheetNamed } from './exchange';
+import { FILE_SIGNS, type Signs } from '../../sheet/signs';
+import { has, namesIn, sheetNamed } from './exchange';
 
 /** Excel on the web refuses an answer that is too large. */
 const MOST_CELLS_AT_ONCE = 50_000;
@@ -128,4 +129,15 @@ export async function sizesIn(context: Excel.RequestContext): Promise<{ sheetNam
     const range = used[i];
     return { sheetName, cells: range === undefined || range.isNullObject ? 0 : range.rowCount * range.columnCount };
   });
+}
+
+/** Since when Excel tells its decimal sign. */
+const SIGNS = '1.11';
+
+export async function signsIn(context: Excel.RequestContext): Promise<Signs> {
+  if (!has(SIGNS)) return FILE_SIGNS;
+  const { application } = context;
+  application.load('decimalSeparator');
+  await context.sync();
+  return { decimal: application.decimalSeparator };
 }

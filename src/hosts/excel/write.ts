@@ -59,8 +59,14 @@ export async function write(context: Excel.RequestContext, entries: readonly Cel
     return { entry, cell, tables };
   });
   await context.sync();
-  const before = targets.map(({ entry, cell }) => ({ ...entry, content: contentOf(cell.formulas[0]?.[0]) }));
+  const before = targets.map(({ entry, cell }) => ({
+    sheetName: entry.sheetName,
+    at: entry.at,
+    content: contentOf(cell.formulas[0]?.[0]),
+  }));
   const columns = await columnsIn(context, targets);
+  if (columns.some(column => column.entries.some(({ isLocal }) => isLocal)))
+    throw new Error('into a table the pane writes formulas with English names of functions only: type this one into the cell itself');
   const inColumns = new Set(columns.flatMap(column => column.entries));
   for (const { body, column, entries: own } of columns) {
     const contents = body.formulas.map(([content]) => [content as unknown]);
@@ -75,7 +81,12 @@ export async function write(context: Excel.RequestContext, entries: readonly Cel
     const sheet = context.workbook.worksheets.getItem(first.sheetName);
     sheet.getRangeByIndexes(body.rowIndex, column, contents.length, 1).formulas = contents;
   }
-  for (const entry of entries) if (!inColumns.has(entry)) cellAt(context, entry).formulas = [[entry.content]];
+  for (const entry of entries) {
+    if (inColumns.has(entry)) continue;
+    const cell = cellAt(context, entry);
+    if (entry.isLocal === true) cell.formulasLocal = [[entry.content]];
+    else cell.formulas = [[entry.content]];
+  }
   await context.sync();
   return before;
 }
