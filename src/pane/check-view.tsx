@@ -79,6 +79,7 @@ const HEADINGS: readonly (readonly [kind: ProblemKind, heading: string, words: s
   ['broken', 'Cells that do not work', 'Entered again they mostly do: a workbook opened before the functions were there keeps such cells.'],
   ['refused', 'Answers that are refused', ''],
   ['state', 'Checks to review', ''],
+  ['chain', 'Cells that wait for each other', 'Excel asks for answers at most twice a second: one table has all of them at once.'],
   ['blank', 'Blanks that count as zero', 'Type the zero, or the value that was forgotten.'],
   ['units', 'Lengths in several units in one list', 'Each is read in its own unit; a number alone is mm.'],
   ['constant', 'Numbers typed into a formula', 'In a cell of its own a number is seen, and changed in one place.'],
