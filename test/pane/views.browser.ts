@@ -99,6 +99,22 @@ describe('the figure', () => {
     expect(frames).toBeLessThanOrEqual(3);
   });
 
+  it('can be read in a narrow pane: no letter is smaller than 11 px', async () => {
+    await select('Variants', 'B6');
+    await panel('Figure').getByRole('heading', { name: 'A first choice' }).waitFor();
+    for (const width of [320, 480]) {
+      await page.setViewportSize({ width, height: 900 });
+      const smallest = () =>
+        page.evaluate(() => {
+          const svg = document.querySelector<SVGSVGElement>('#bw-view-Figure svg.bw-figure');
+          const scale = svg === null ? 0 : svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+          return Math.min(...[...(svg?.querySelectorAll('text') ?? [])].map(text => parseFloat(getComputedStyle(text).fontSize) * scale));
+        });
+      await expect.poll(smallest, { message: `${width}` }).toBeGreaterThanOrEqual(10.99);
+      await page.screenshot({ path: `dist/screenshots/pane-narrow-${width}.png`, fullPage: true });
+    }
+  });
+
   it('says what fails and what would pass, and goes to the input', async () => {
     await select('Variants', 'B6');
     const rule = panel('Figure').locator('.bw-findings li').first();
