@@ -89,7 +89,8 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
   devtool: false,
   entry: {
     functions: wrappers,
-    pane: './src/pane/pane.ts',
+    // The pane uses the core that the functions have brought.
+    pane: { import: './src/pane/pane.ts', dependOn: 'functions' },
     'custom-functions': './src/hosts/univer/custom-functions.ts',
     bench: './src/bench/bench.ts',
     'help/find': './src/help/find.ts',
@@ -125,6 +126,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
         'manifest.xml',
         'src/pane/pane.html',
         'src/pane/pane.css',
+        'src/pane/start.js',
         'src/bench/bench.html',
         'src/bench/index.html',
         { from: 'src/pane/icons', to: 'icons' },

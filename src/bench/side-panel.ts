@@ -2,14 +2,15 @@
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { SheetFunction } from '../hosts/univer/metadata';
 import { byId } from './dom';
+import type { MountedPane } from '../pane/mount';
 import { tabs, type Tabs } from './tabs';
 
 /** The code of the pane is fetched after the page has started. */
 export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
-  let mounted: Promise<unknown> | undefined;
+  let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
 
-  function mount(): Promise<unknown> {
+  function mount(): Promise<MountedPane> {
     return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane }) =>
       mountPane(byId('pane'), {
         port,
@@ -31,6 +32,7 @@ export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunc
   const row = tabs('tabs', ({ dataset: { view } }) => {
     byId('cell-panel').hidden = view !== undefined;
     byId('pane').hidden = view === undefined;
+    void mounted?.then(pane => pane.show(view !== undefined));
     if (view === undefined) return;
     kept.set('view', view);
     mounted ??= mount();

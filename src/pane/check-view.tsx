@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { digits } from '../plain/print';
-import type { Selection, SheetPort } from '../sheet/port';
+import type { CellEntry, Selection, SheetPort } from '../sheet/port';
 import { checkWorkbook, type WorkbookCheck } from './check-workbook';
 import { Findings } from './findings';
 import type { LocatedJoint } from './find-joint';
@@ -10,7 +10,7 @@ import { JointHeading, jointName } from './joint-heading';
 import { sensitivities } from './sensitivities';
 import { NoJoint } from './no-joint';
 import type { ProblemKind, Problem } from './problems';
-import { placeName, useGoTo, usePane, type ProgressStep } from './pane-context';
+import { messageOf, placeName, useGoTo, usePane, type ProgressStep } from './pane-context';
 import { StateWord } from './state-word';
 
 /** Sensitivities that are shown. */
@@ -79,6 +79,7 @@ const HEADINGS: readonly (readonly [kind: ProblemKind, heading: string, words: s
   ['broken', 'Cells that do not work', 'Entered again they mostly do: a workbook opened before the functions were there keeps such cells.'],
   ['refused', 'Answers that are refused', ''],
   ['state', 'Checks to review', ''],
+  ['chain', 'Cells that wait for each other', 'Excel asks for answers at most twice a second: one table has all of them at once.'],
   ['blank', 'Blanks that count as zero', 'Type the zero, or the value that was forgotten.'],
   ['units', 'Lengths in several units in one list', 'Each is read in its own unit; a number alone is mm.'],
   ['constant', 'Numbers typed into a formula', 'In a cell of its own a number is seen, and changed in one place.'],
@@ -149,25 +150,44 @@ function JointStates({ joints }: { readonly joints: WorkbookCheck['joints'] }): 
   );
 }
 
+/** Cells that are read without asking. */
+const MOST_UNASKED = 20_000;
+const REPAIRED_AT_ONCE = 100;
+
 function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
-  const { say, ask, work, isBusy } = usePane();
+  const { say, wrote, ask, work, isBusy } = usePane();
   const [checked, setChecked] = useState<WorkbookCheck | null>(null);
   const read = async (step: ProgressStep) => setChecked(await checkWorkbook(port, step));
   const check = () => work('Reading the sheets', read);
   const repair = async (mendable: readonly Mendable[]) => {
     if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: 'Repair' }))) return;
     await work('Entering formulas again', async step => {
-      let done = 0;
-      for (const { place, repair: formula } of mendable) {
-        if (!step(done, mendable.length)) break;
-        await port.write(place.sheetName, place.at, formula);
-        done++;
+      const before: CellEntry[] = [];
+      for (let from = 0; from < mendable.length && step(from, mendable.length); from += REPAIRED_AT_ONCE) {
+        const some = mendable.slice(from, from + REPAIRED_AT_ONCE).map(({ place, repair: content }) => ({ ...place, content }));
+        before.push(...(await port.write(some)));
       }
+      const done = before.length;
       await read(step);
-      say(done === mendable.length ? `${done} cells were entered again` : `Stopped after ${done} of ${mendable.length} cells`);
+      wrote(done === mendable.length ? `${done} cells were entered again` : `Stopped after ${done} of ${mendable.length} cells`, before);
     });
   };
-  useEffect(() => void check(), [port]);
+  const [size, setSize] = useState(0);
+  const isLarge = size > MOST_UNASKED;
+  useEffect(() => {
+    let isOpen = true;
+    // A large workbook is read when the user asks for it.
+    const begin = async () => {
+      const cells = (await port.sizes()).reduce((sum, one) => sum + one.cells, 0);
+      if (!isOpen) return;
+      setSize(cells);
+      if (cells <= MOST_UNASKED) await check();
+    };
+    begin().catch((thrown: unknown) => say(messageOf(thrown)));
+    return () => {
+      isOpen = false;
+    };
+  }, [port]);
 
   const problems = checked?.problems ?? [];
   const mendable = problems.flatMap(({ place, repair: formula }) => (formula === undefined ? [] : [{ place, repair: formula }]));
@@ -181,9 +201,15 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
           </button>
         )}
         <button type="button" disabled={isBusy} onClick={() => void check()}>
-          Check again
+          {checked === null && isLarge ? 'Read it all the same' : 'Check again'}
         </button>
       </div>
+      {checked === null && isLarge && (
+        <p>
+          It fills {size.toLocaleString('en-GB')} cells. The pane reads more than {MOST_UNASKED.toLocaleString('en-GB')} only when asked:
+          that takes a while, and cells wait meanwhile.
+        </p>
+      )}
       {checked !== null && (
         <>
           <JointStates joints={checked.joints} />

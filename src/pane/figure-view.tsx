@@ -78,7 +78,9 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
   const letters = !hasNames && width < NAMES_FROM_PX;
-  const { svg, legend } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
+  const { svg, legend, widthPx } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
+  // Shrunk to a narrow pane its letters could not be read: it keeps its size and scrolls.
+  const isWide = hasNames || widthPx > width;
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
     set(event.currentTarget.checked);
     kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
@@ -87,8 +89,8 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
     <>
       <div
         ref={place}
-        class={hasNames ? 'bw-scroll bw-drawing' : 'bw-drawing bw-fitted'}
-        tabIndex={hasNames ? 0 : undefined}
+        class={isWide ? 'bw-scroll bw-drawing' : 'bw-drawing bw-fitted'}
+        tabIndex={isWide ? 0 : undefined}
         dangerouslySetInnerHTML={{ __html: svg }}
       />
       <div class="bw-switches">

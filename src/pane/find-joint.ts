@@ -6,11 +6,10 @@ import { baseOf, variantsOf } from '../joint/table';
 import { inputNamed, isHeading } from '../joint/headings';
 import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
-import type { WorkbookValues } from '../sheet/workbook-values';
-import { jointCallsOn, type JointCall } from './joint-calls';
+import { jointCallsAt, jointSitesOn, maySpill, type JointCall } from './joint-calls';
 import type { JointInputs } from './joint-inputs';
 import { jointListsOn } from './joint-lists';
-import { holdsCell, holdsRow, sourceOf, type Grid } from './workbook';
+import { holdsCell, holdsRow, nearest, type PaneValues, type FormulaSite, sourceOf, type Grid } from './workbook';
 
 export interface LocatedJoint {
   readonly variant: Variant;
@@ -39,62 +38,111 @@ export type FoundJoint =
 /** `undefined` while nothing has been read, null where the workbook has no joint. */
 export type JointHere = FoundJoint | null | undefined;
 
+function first<T, U>(all: readonly T[], of: (one: T) => U | undefined): U | undefined {
+  for (const one of all) {
+    const found = of(one);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
 export class Joints {
-  private readonly calls: readonly JointCall[];
-  private readonly inputs: readonly JointInputs[];
+  private readonly sites: readonly FormulaSite[];
+  private readonly calls = new Map<FormulaSite, readonly JointCall[]>();
+  private lists: readonly JointInputs[] | undefined;
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    source: WorkbookValues = sourceOf(grids),
+    private readonly source: PaneValues = sourceOf(grids),
   ) {
-    const sheets = [...grids];
-    this.calls = sheets.flatMap(([sheetName, grid]) => jointCallsOn(sheetName, grid, source));
-    const isTaken = (place: Selection): boolean =>
-      this.calls.some(({ inputs, filled }) => holdsCell(inputs.area, place) || holdsCell(filled, place));
-    this.inputs = [
-      ...this.calls.map(({ inputs }) => inputs),
-      ...sheets.flatMap(([sheetName, grid]) => jointListsOn(sheetName, grid, source, isTaken)),
-    ];
+    this.sites = [...grids].flatMap(([sheetName, grid]) => jointSitesOn(sheetName, grid));
+  }
+
+  private callsAt(site: FormulaSite, near?: Selection): readonly JointCall[] {
+    const known = this.calls.get(site);
+    if (known !== undefined) return known;
+    const { missing } = this.source;
+    const before = missing.length;
+    const calls = jointCallsAt(site, this.grids.get(site.sheetName) ?? [], this.source, near);
+    // What asks for cells that were not read is read again when they were.
+    if (missing.length === before) this.calls.set(site, calls);
+    return calls;
+  }
+
+  /** Lists that no call needs to read. */
+  private listed(): readonly JointInputs[] {
+    this.lists ??= [...this.grids].flatMap(([sheetName, grid]) => jointListsOn(sheetName, grid, this.source));
+    return this.lists;
   }
 
   /** The joint of the cell, of its row, or the only one that stands as a list on its sheet. */
   at(selection: Selection): FoundJoint | undefined {
-    const { row } = cellPosition(selection.at);
+    const { row, column } = cellPosition(selection.at);
+    const near = nearest(this.sites, selection);
+    const filling = near.filter(
+      site =>
+        site.sheetName === selection.sheetName && ((site.row === row && site.column === column) || (maySpill(site) && site.row <= row)),
+    );
     for (const isHit of [holdsCell, holdsRow]) {
-      const call = this.calls.find(({ filled }) => isHit(filled, selection));
+      const places = isHit === holdsCell ? filling : near;
+      const call = first(places, site => this.callsAt(site, selection).find(({ filled }) => isHit(filled, selection)));
       if (call !== undefined) return this.found(call.inputs, call.variantAt(row));
-      const inputs = this.inputs.find(({ area }) => isHit(area, selection));
+      const inputs =
+        first(near, site => this.callsAt(site, selection).find(one => isHit(one.inputs.area, selection)))?.inputs ??
+        this.listed().find(({ area }) => isHit(area, selection));
       if (inputs !== undefined) return this.found(inputs, inputs.form === 'below' ? row - (inputs.area?.top ?? 0) - 1 : 0);
     }
-    const list = this.inputs.find(({ form, area }) => form !== 'below' && area?.sheet === selection.sheetName);
+    const isList = ({ form, area }: JointInputs): boolean => form !== 'below' && area?.sheet === selection.sheetName;
+    const list =
+      first(near, site => this.callsAt(site, selection).find(({ inputs }) => isList(inputs)))?.inputs ?? this.listed().find(isList);
     return list && this.found(list, 0);
   }
 
   /** Whether the cell itself is an input or a result of a joint. */
   holds(selection: Selection): boolean {
-    return this.calls.some(({ filled }) => holdsCell(filled, selection)) || this.inputs.some(({ area }) => holdsCell(area, selection));
+    return (
+      nearest(this.sites, selection).some(site =>
+        this.callsAt(site, selection).some(({ filled, inputs }) => holdsCell(filled, selection) || holdsCell(inputs.area, selection)),
+      ) || this.listed().some(({ area }) => holdsCell(area, selection))
+    );
+  }
+
+  /** The inputs of every joint, those that calls read and those that none does. */
+  private *inputs(): Generator<JointInputs> {
+    const calls: JointCall[] = [];
+    for (const site of this.sites) {
+      for (const call of this.callsAt(site)) {
+        calls.push(call);
+        yield call.inputs;
+      }
+    }
+    const isTaken = (place: Selection | undefined): boolean =>
+      place !== undefined && calls.some(({ inputs, filled }) => holdsCell(inputs.area, place) || holdsCell(filled, place));
+    for (const list of this.listed()) if (!isTaken(list.names[0]?.place)) yield list;
   }
 
   /** The joint to begin with. */
   first(): FoundJoint | undefined {
-    const [inputs] = this.inputs;
+    const { value: inputs } = this.inputs().next() as { value?: JointInputs };
     return inputs && this.found(inputs, 0);
   }
 
   /** Every joint of the workbook, once. */
   all(): FoundJoint[] {
     const seen = new Set<string>();
-    return this.inputs.flatMap(inputs => {
+    return [...this.inputs()].flatMap(inputs => {
       const key = JSON.stringify(inputs.area ?? inputs.variants.map(cells => cells.map(({ value }) => value)));
       if (seen.has(key)) return [];
       seen.add(key);
-      return inputs.variants.map((_, index) => this.found(inputs, index));
+      return inputs.variants.flatMap((_, index) => this.found(inputs, index) ?? []);
     });
   }
 
-  private found(inputs: JointInputs, wanted: number): FoundJoint {
+  private found(inputs: JointInputs, wanted: number): FoundJoint | undefined {
     const { names, variants } = inputs;
     const index = Math.min(Math.max(wanted, 0), variants.length - 1);
+    // a row of a long table that was not read
+    if (variants[index]?.length === 0) return undefined;
     const place = variants[index]?.[0]?.place;
     try {
       return { is: 'joint', joint: this.joint(inputs, index) };
@@ -127,7 +175,7 @@ export class Joints {
       together: () =>
         variants.flatMap((_, i) => {
           const other = this.found(inputs, i);
-          return other.is === 'joint' ? [other.joint] : [];
+          return other?.is === 'joint' ? [other.joint] : [];
         }),
     };
   }

@@ -1,11 +1,11 @@
 // The tolerance stack that the selected cell belongs to: through the call that reads it or spills over it.
 import type { StackShare } from '../figure/charts';
-import { address, cellPosition, type Area } from '../sheet/addresses';
+import { cellPosition, type Area } from '../sheet/addresses';
 import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
-import { isRows, type Known, type WorkbookValues } from '../sheet/workbook-values';
+import { isRows, type Known } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection } from '../sheet/port';
-import { holdsCell, sourceOf, type Grid } from './workbook';
+import { holdsCell, nearest, type PaneValues, type FormulaSite, sitesOn, sourceOf, type Grid } from './workbook';
 
 /** A total of the stack; undefined where it is refused. */
 export interface StackTotals {
@@ -50,23 +50,25 @@ const numberOf = (id: string, args: readonly Known[]): number | undefined => {
 };
 
 export class Stacks {
-  private readonly calls: readonly StackCall[];
+  private readonly sites: readonly FormulaSite[];
 
   constructor(
     private readonly grids: ReadonlyMap<string, Grid>,
-    private readonly source: WorkbookValues = sourceOf(grids),
+    private readonly source: PaneValues = sourceOf(grids),
   ) {
-    this.calls = [...grids].flatMap(([sheetName, grid]) =>
-      grid.flatMap((line, r) => line.flatMap(({ formula }, c) => callsIn(formula, { sheetName, at: address(r, c) }))),
-    );
+    this.sites = [...grids].flatMap(([sheetName, grid]) => sitesOn(sheetName, grid, /STACK\./i));
   }
 
   /** The call whose cells hold the selection comes before one that only reads it. */
   at(selection: Selection): Stack | undefined {
+    const calls = nearest(this.sites, selection).flatMap(callsIn);
     const own =
-      this.calls.find(one => holdsCell(this.filled(one), selection)) ??
-      this.calls.find(one => this.reads(one).some(area => holdsCell(area, selection)));
-    return own && this.stackOf(own);
+      calls.find(one => holdsCell(this.filled(one), selection)) ??
+      calls.find(one => this.reads(one).some(area => holdsCell(area, selection)));
+    if (own === undefined) return undefined;
+    // All that it reads is asked for before any of it is worked with.
+    const isRead = this.reads(own).map(area => this.source.has(area));
+    return isRead.includes(false) ? undefined : this.stackOf(own);
   }
 
   private filled({ place, tree, node, id }: StackCall): Area {
@@ -128,13 +130,12 @@ export class Stacks {
   }
 }
 
-function callsIn(formula: string | undefined, place: Selection): StackCall[] {
-  if (formula === undefined || !/STACK\./i.test(formula)) return [];
+function callsIn({ formula, sheetName, at }: FormulaSite): StackCall[] {
   const tree = parseFormula(formula);
   if (tree === undefined) return [];
   return [...walk(tree)].flatMap((node): StackCall[] => {
     const id = ownFunction(node) ?? '';
     const isStack = id.startsWith('STACK.') && CARDS.get(id)?.params.some(({ name }) => name === 'tolerances') === true;
-    return isStack ? [{ place, tree, node, id }] : [];
+    return isStack ? [{ place: { sheetName, at }, tree, node, id }] : [];
   });
 }

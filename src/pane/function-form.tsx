@@ -3,17 +3,19 @@ import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Param } from '../core/card';
 import { call } from '../registry';
+import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
+import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
 import { occupiedWords } from './occupied-cells';
 import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
-import { preview, sheetsRead, type Preview } from './preview';
+import { areasRead, preview, type Preview } from './preview';
 import { onSheet, picked } from './picked-references';
 import { messageOf, placeName, usePane } from './pane-context';
 import { formulaOf, typedArgument, type TypedArgument } from './typed-argument';
-import { readSheets, sourceOf } from './workbook';
+import { partsBySheet, valuesOfParts } from './workbook';
 
 const NOWHERE: Selection = { sheetName: '', at: '' };
 
@@ -23,10 +25,10 @@ function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home
   const [answer, setAnswer] = useState<Preview | null>(null);
   useEffect(() => {
     let isAsked = true;
-    const names = sheetsRead(given, home);
-    const read = port === undefined ? Promise.resolve(new Map()) : readSheets(port, names);
+    const areas = areasRead(given, home);
+    const read = port === undefined || areas.length === 0 ? Promise.resolve([]) : port.readAreas(areas);
     read.then(
-      grids => isAsked && setAnswer(preview(cardOf(listed), given, sourceOf(grids), home)),
+      parts => isAsked && setAnswer(preview(cardOf(listed), given, valuesOfParts(partsBySheet(parts)), home)),
       (thrown: unknown) => isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) }),
     );
     return () => {
@@ -34,6 +36,17 @@ function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home
     };
   }, [given, home, selection]);
   return answer;
+}
+
+/** In which signs formulas are typed and shown. */
+function useSigns(): Signs {
+  const { port } = usePane();
+  const [signs, setSigns] = useState(FILE_SIGNS);
+  useEffect(() => {
+    // Without an answer they are those of a file.
+    port?.signs?.().then(setSigns, (thrown: unknown) => console.warn(thrown));
+  }, [port]);
+  return signs;
 }
 
 function Target({ target, onHere }: { readonly target: Selection; readonly onHere: () => void }): JSX.Element {
@@ -71,16 +84,23 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
   );
 }
 
+/** What spills has no room in a table. */
+const inTableWords = ({ at }: Selection, table: string, id: string): string =>
+  `${at} is in the table ${table}, where a function that fills several cells shows #SPILL!. ${
+    id === 'JOINT.TABLE' ? 'JOINT.VALUE gives one result of a row there. ' : ''
+  }INDEX gives one of its values: the first, or another one when you change its last two numbers.`;
+
 const refusalAt = (answer: Preview | null, { name }: Param): string | undefined =>
   answer?.is === 'refused' && answer.argument === name ? answer.message : undefined;
 
 export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
-  const { port, selection, say, ask, work } = usePane();
+  const { port, selection, wrote, ask, work } = usePane();
+  const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(selection);
   const [texts, setTexts] = useState<readonly string[]>(params.map(() => ''));
-  const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '')), [params, texts]);
+  const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '', signs)), [params, texts, signs]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
   const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
@@ -102,12 +122,21 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
     event.preventDefault();
     if (port === undefined || target === null) return;
     await work('Insert', async () => {
-      const grid = (await readSheets(port, [target.sheetName])).get(target.sheetName) ?? [];
-      const problem = occupiedWords(grid, target.at, answer?.is === 'answer' ? answer.value : undefined);
+      const value = answer?.is === 'answer' ? answer.value : undefined;
+      const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
+      const table = rows * columns > 1 ? await port.tableAt?.(target) : undefined;
+      if (table !== undefined && !(await ask({ words: inTableWords(target, table, listed.id), yes: 'Insert its first value' }))) return;
+      const { row, column } = cellPosition(target.at);
+      const room = { sheet: home, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+      const grid = partsBySheet(await port.readAreas([room])).get(home)?.grid ?? [];
+      const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined);
       if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
-      await port.write(target.sheetName, target.at, formula);
+      const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
+      // A function of the sheet has the name that it has in the user's language.
+      const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
+      const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
       await port.goTo(target.sheetName, target.at);
-      say(`Inserted in ${placeName(target)}`);
+      wrote(`Inserted in ${placeName(target)}`, before);
     });
   };
 
@@ -134,7 +163,7 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
       ))}
       <AnswerView answer={answer} card={cardOf(listed)} />
       <p class="bw-formula">
-        <code>{formula}</code>
+        <code>{inSigns(formula, signs)}</code>
       </p>
       {target !== null && <Target target={target} onHere={moveTarget} />}
       {port === undefined ? (

@@ -2,11 +2,12 @@
 import { Refused } from '../core/refuse';
 import { OUTPUTS } from '../joint/outputs';
 import { askedCount } from '../joint/table';
-import { address, type Area } from '../sheet/addresses';
+import { address, type Area, cellCount, cellPosition } from '../sheet/addresses';
 import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sheet/formula';
-import { isRows, type WorkbookValues } from '../sheet/workbook-values';
+import type { Selection } from '../sheet/port';
+import { isRows } from '../sheet/workbook-values';
 import { jointInputsOf, type InputCell, type JointInputs } from './joint-inputs';
-import { lastFilledRow, type Grid } from './workbook';
+import { lastFilledRow, type Grid, type PaneValues, type FormulaSite, sitesOn } from './workbook';
 
 export interface JointCall {
   readonly inputs: JointInputs;
@@ -28,13 +29,15 @@ const BASE_BEHIND_FIRST: Readonly<Record<string, number>> = {
   'CHECK.BOSS': 0,
 };
 
-interface JointCallSite {
-  readonly sheetName: string;
-  readonly row: number;
-  readonly column: number;
+interface JointCallSite extends FormulaSite {
   readonly grid: Grid;
-  readonly source: WorkbookValues;
+  readonly source: PaneValues;
+  /** For what is selected here the call is read. */
+  readonly near: Selection | undefined;
 }
+
+/** An area that is read as a whole wherever a call points at it; of a larger one its names and the row that is asked for. */
+const MOST_WHOLE = 2000;
 
 interface CellsRead {
   readonly rows: readonly (readonly InputCell[])[];
@@ -43,6 +46,8 @@ interface CellsRead {
 
 /** The cells of an argument with their places, where it is a range; else the values alone. */
 function cellsRead(node: FormulaNode | null, { sheetName, source }: JointCallSite): CellsRead | undefined {
+  const plain = node ? areaOf(node, sheetName) : undefined;
+  if (plain !== undefined && !source.has(plain)) return undefined;
   const known = source.evaluate(node, sheetName);
   if (!isRows(known)) return undefined;
   const isSpill = node?.type === 'UnaryExpression' && node.operator === '#';
@@ -53,9 +58,29 @@ function cellsRead(node: FormulaNode | null, { sheetName, source }: JointCallSit
   return { rows: known.map((line, r) => line.map((value, c) => ({ value, place: placeOf(r, c) }))), area };
 }
 
+/** The inputs of one range. */
 function together(inputs: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
+  const area = inputs ? areaOf(inputs, site.sheetName) : undefined;
+  if (area !== undefined && cellCount(area) > MOST_WHOLE && !site.source.knows(area)) return rowsOf(area, site);
   const read = cellsRead(inputs, site);
   return read && jointInputsOf(read.rows, read.area);
+}
+
+/** Of a long table its names, and those of its variants that were read; the one that is asked for is among them or noted. */
+function rowsOf(area: Area, { near, source, sheetName, row, column }: JointCallSite): JointInputs | undefined {
+  const { sheet, top, left, right } = area;
+  const line = (at: number): Area => ({ sheet, top: at, left, bottom: at, right });
+  if (!source.has(line(top))) return undefined;
+  const cells = (at: number): InputCell[] =>
+    (source.area(line(at))?.[0] ?? []).map((value, c) => ({ value, place: { sheetName: sheet, at: address(at, left + c) } }));
+  if (near?.sheetName === sheetName && cellPosition(near.at).column >= column) {
+    const asked = top + cellPosition(near.at).row - row;
+    if (asked > top && asked <= area.bottom) source.has(line(asked));
+  }
+  const variants: InputCell[][] = Array.from({ length: area.bottom - top });
+  variants.fill([]);
+  for (const known of source.knownRows(area)) if (known > 0) variants[known - 1] = cells(top + known);
+  return { names: cells(top), variants, area, form: 'below' };
 }
 
 function apart(names: FormulaNode | null, values: FormulaNode | null, site: JointCallSite): JointInputs | undefined {
@@ -108,13 +133,14 @@ function callIn(node: FormulaNode, isWhole: boolean, site: JointCallSite): Joint
   }
 }
 
-export function jointCallsOn(sheetName: string, grid: Grid, source: WorkbookValues): JointCall[] {
-  return grid.flatMap((line, row) =>
-    line.flatMap(({ formula }, column) => {
-      if (formula === undefined || !/JOINT|CHECK/i.test(formula)) return [];
-      const tree = parseFormula(formula);
-      const site = { sheetName, row, column, grid, source };
-      return [...walk(tree ?? null)].flatMap(node => callIn(node, node === tree, site) ?? []);
-    }),
-  );
+/** Formulas that may hold calls of the joint. */
+export const jointSitesOn = (sheetName: string, grid: Grid): FormulaSite[] => sitesOn(sheetName, grid, /JOINT|CHECK/i);
+
+/** Whether it may fill more than its own cell. */
+export const maySpill = ({ formula }: FormulaSite): boolean => /JOINT\.(TABLE|CARD)|CHECK\.(JOINT|BOSS)/i.test(formula);
+
+/** @param near the selection for which they are read: of a long table only what it needs. */
+export function jointCallsAt(site: FormulaSite, grid: Grid, source: PaneValues, near: Selection | undefined): JointCall[] {
+  const tree = parseFormula(site.formula);
+  return [...walk(tree ?? null)].flatMap(node => callIn(node, node === tree, { ...site, grid, source, near }) ?? []);
 }

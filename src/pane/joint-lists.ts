@@ -1,7 +1,6 @@
 // Lists of joint inputs that no call needs to read: names with values beside or below them.
 import { inputNamed, isHeading } from '../joint/headings';
 import { address, type Area } from '../sheet/addresses';
-import type { Selection } from '../sheet/port';
 import type { WorkbookValues } from '../sheet/workbook-values';
 import { jointInputsOf, type InputCell, type JointInputs } from './joint-inputs';
 import { lastFilledRow, type Grid } from './workbook';
@@ -31,11 +30,10 @@ function cellsIn({ sheet, top, left, bottom, right }: Area, source: WorkbookValu
   );
 }
 
-/** @param isTaken whether a call is about the cell already. */
-export function jointListsOn(sheetName: string, grid: Grid, source: WorkbookValues, isTaken: (place: Selection) => boolean): JointInputs[] {
+export function jointListsOn(sheetName: string, grid: Grid, source: WorkbookValues): JointInputs[] {
   return grid.flatMap((line, row) =>
     line.flatMap(({ value }, column) => {
-      if (inputNamed(value) !== 'screw' || isTaken({ sheetName, at: address(row, column) })) return [];
+      if (typeof value !== 'string' || !/screw/i.test(value) || inputNamed(value) !== 'screw') return [];
       const area = listFrom(grid, sheetName, row, column);
       return area === undefined ? [] : [jointInputsOf(cellsIn(area, source), area)];
     }),

@@ -1,10 +1,10 @@
 // The pane: five views over one workbook. It talks to the workbook through the sheet port alone.
 import { render, type ComponentType, type JSX } from 'preact';
-import { useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
-import type { Selection } from '../sheet/port';
+import { useCallback, useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
+import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
 import { lazyView, type LazyView } from './lazy-view';
-import type { PaneServices } from './pane-services';
+import type { KeptView, PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState } from './pane-context';
 import { useJoint } from './use-joint';
 import { useTask } from './use-task';
@@ -37,6 +37,12 @@ const STEPS: Readonly<Record<string, (from: number) => number>> = {
   Home: () => 0,
   End: () => VIEWS.length - 1,
 };
+
+interface Said {
+  readonly said: string;
+  /** What stood where something was written. */
+  readonly before: readonly CellEntry[];
+}
 
 function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose: (view: number) => void }): JSX.Element {
   const buttons = useRef<(HTMLButtonElement | null)[]>([]);
@@ -87,57 +93,80 @@ function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
   );
 }
 
-function useSelection({ port }: PaneServices, say: (text: string) => void): Selection | null {
-  const [selection, setSelection] = useState<Selection | null>(null);
+/** How the pane was left, and whether that is known by now. */
+function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefined, boolean] {
+  const [kept, setKept] = useState(atOnce);
+  const [isRead, setRead] = useState(keptView === undefined);
   useEffect(() => {
-    if (port === undefined) return undefined;
-    let isOpen = true;
-    port.selection().then(
-      now => isOpen && setSelection(earlier => earlier ?? now),
-      (thrown: unknown) => say(messageOf(thrown)),
-    );
-    const stop = port.onSelection(now => setSelection({ ...now }));
-    return () => {
-      isOpen = false;
-      stop();
-    };
-  }, [port]);
-  return selection;
+    void keptView?.().then(view => {
+      setKept(view);
+      setRead(true);
+    });
+  }, []);
+  useEffect(() => {
+    if (!isRead) return;
+    performance.mark('bosswright pane');
+    // What is fetched now is there when the network is not.
+    setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
+  }, [isRead]);
+  return [kept, isRead];
 }
 
-function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
-  const kept = VIEWS.findIndex(({ name }) => name === services.kept?.get('view'));
-  const [active, setActive] = useState(kept >= 0 ? kept : services.port === undefined ? WITHOUT_WORKBOOK : 0);
-  const [opened, setOpened] = useState<ReadonlySet<number>>(new Set([active]));
-  const [said, say] = useState('');
+/** In what the pane may be ahead of the cells, or behind them. */
+function CalculationNotice({ calculation }: { readonly calculation: CalculationState }): JSX.Element {
+  const words = { settled: '', pending: 'The sheet is being worked out: values may still change.', manual: MANUAL_WORDS }[calculation];
+  return (
+    <p class="bw-quiet" role="status">
+      {words}
+    </p>
+  );
+}
+
+const MANUAL_WORDS = 'Calculation is manual: what the pane works out is newer than the cells until you press F9.';
+
+function Pane({ services, isSeen }: { readonly services: PaneServices; readonly isSeen: boolean }): JSX.Element {
+  const [kept, isKeptRead] = useKept(services);
+  const [chosen, setChosen] = useState<number>();
+  const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
+  const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
+  const opened = useRef(new Set<number>());
+  if (isKeptRead) opened.current.add(active);
+  const [{ said, before }, setSaid] = useState<Said>({ said: '', before: [] });
+  const say = useCallback((text: string) => setSaid({ said: text, before: [] }), []);
+  const wrote = useCallback((text: string, old: readonly CellEntry[]) => setSaid({ said: text, before: old }), []);
   const { progress, work, stop } = useTask(say);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
-  const selection = useSelection(services, say);
-  const here = useJoint(services.port, selection, VIEWS[active]?.showsJoint === true, say);
+  const here = useJoint(services.port, isSeen, isKeptRead && VIEWS[active]?.showsJoint === true, say);
 
+  const takeBack = () =>
+    work('Take back', async () => {
+      await services.port?.write(before);
+      say('Taken back: the cells hold what they held before');
+    });
   const choose = (view: number) => {
     say('');
-    setActive(view);
-    setOpened(earlier => new Set([...earlier, view]));
-    services.kept?.set('view', VIEWS[view]?.name ?? '');
+    setChosen(view);
+    kept?.set('view', VIEWS[view]?.name ?? '');
   };
   const shared: PaneState = useMemo(
     () => ({
       ...services,
       ...here,
-      selection,
+      ...(kept !== undefined && { kept }),
       isBusy,
       say,
+      wrote,
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, selection, here, isBusy],
+    [services, here.selection, here.found, here.stack, here.calculation, here.largeSheet, kept, isBusy],
   );
 
   return (
     <PaneContext.Provider value={shared}>
       <Tabs active={active} onChoose={choose} />
+      <CalculationNotice calculation={here.calculation} />
       {VIEWS.map(({ name, View }, view) => (
         // A view that was opened stays, so that nothing typed is lost.
         <section
@@ -148,7 +177,7 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
           aria-labelledby={`bw-tab-${name}`}
           hidden={view !== active}
         >
-          {opened.has(view) && <Guarded View={View} />}
+          {opened.current.has(view) && <Guarded View={View} />}
         </section>
       ))}
       {active !== ABOUT && (
@@ -163,18 +192,27 @@ function Pane({ services }: { readonly services: PaneServices }): JSX.Element {
       <p class="bw-said" role="status">
         {said}
       </p>
+      {before.length > 0 && (
+        <button type="button" class="bw-take-back" disabled={isBusy} onClick={() => void takeBack()}>
+          Take back
+        </button>
+      )}
       {asking !== null && <ConfirmDialog asking={asking} onDone={() => setAsking(null)} />}
     </PaneContext.Provider>
   );
 }
 
-/** Shows the pane in the element; returns how to take it away. */
-export function mountPane(element: HTMLElement, services: PaneServices): () => void {
+/** The pane as it stands in an element. */
+export interface MountedPane {
+  /** While it is not seen, the pane follows nothing and reads nothing; what was typed stays. */
+  show(isSeen: boolean): void;
+}
+
+/** Shows the pane in the element. */
+export function mountPane(element: HTMLElement, services: PaneServices): MountedPane {
   element.replaceChildren();
   element.classList.add('bw-pane');
-  render(<Pane services={services} />, element);
-  performance.mark('bosswright pane');
-  // What is fetched now is there when the network is not.
-  setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
-  return () => render(null, element);
+  const show = (isSeen: boolean) => render(<Pane services={services} isSeen={isSeen} />, element);
+  show(true);
+  return { show };
 }

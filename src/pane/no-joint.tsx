@@ -4,10 +4,20 @@ import type { JointHere } from './find-joint';
 
 /** What stands where a joint would be. */
 export function NoJoint({ found, what }: { readonly found: JointHere; readonly what: string }): JSX.Element {
-  const { port } = usePane();
+  const { port, largeSheet } = usePane();
   const goTo = useGoTo();
   if (port === undefined) return <p>There is no workbook here. Open the pane in a workbook to see {what}.</p>;
   if (found === undefined) return <p class="bw-quiet">Reading the workbook …</p>;
+  if (largeSheet !== undefined && found?.is !== 'refused')
+    return (
+      <>
+        <h2>No joint round the selected cell</h2>
+        <p>
+          This sheet fills {largeSheet.toLocaleString('en-GB')} cells, and only those round the selected one are read. Select a row of a
+          joint to see {what}, or read the whole workbook in the view Check.
+        </p>
+      </>
+    );
   if (found === null || found.is !== 'refused') {
     return (
       <>

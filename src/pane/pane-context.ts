@@ -1,10 +1,9 @@
 // What every view of the pane shares.
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Selection } from '../sheet/port';
-import type { JointHere } from './find-joint';
-import type { Stack } from './find-stack';
+import type { CellEntry, Selection } from '../sheet/port';
 import type { PaneServices } from './pane-services';
+import type { Followed } from './nearby';
 
 export interface Question {
   readonly words: string;
@@ -14,14 +13,11 @@ export interface Question {
 /** Told how far the work is; false where the user stopped it. */
 export type ProgressStep = (done: number, of: number) => boolean;
 
-export interface PaneState extends PaneServices {
-  readonly selection: Selection | null;
-  /** The joint of the selected row, while a view shows it. */
-  readonly found: JointHere;
-  /** The tolerance stack that was selected after any joint. */
-  readonly stack: Stack | undefined;
+export interface PaneState extends PaneServices, Followed {
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
+  /** Says what was written, and offers to take it back. */
+  wrote(text: string, before: readonly CellEntry[]): void;
   /** Work on the workbook is under way. */
   readonly isBusy: boolean;
   /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */

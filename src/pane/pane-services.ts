@@ -17,6 +17,8 @@ export interface PaneServices {
   readonly functions: readonly ListedFunction[];
   readonly handOver?: () => void;
   readonly kept?: KeptView;
+  /** The same where it is fetched after the pane stands. */
+  readonly keptView?: () => Promise<KeptView | undefined>;
   /** The page with a workbook of its own, from a page that has none or another. */
   readonly benchUrl?: string;
 }

@@ -1,7 +1,8 @@
 // The answer of a call before it is in a cell.
 import type { Card, Param } from '../core/card';
 import type { Cell } from '../core/kinds';
-import { areaOf, parseFormula, walk } from '../sheet/formula';
+import type { Area } from '../sheet/addresses';
+import { areaOf, beamOf, parseFormula, walk } from '../sheet/formula';
 import { isFault, type Known, type WorkbookValues } from '../sheet/workbook-values';
 import { call } from '../registry';
 import type { TypedArgument } from './typed-argument';
@@ -17,14 +18,12 @@ export type Preview =
 export const isMissing = ({ blank, optional }: Param, given: TypedArgument | undefined): boolean =>
   given?.is === 'blank' && !optional && (blank === 'refused' || blank === 'explicit');
 
-/** The sheets that the arguments read. */
-export function sheetsRead(given: readonly TypedArgument[], home: string): string[] {
-  const areas = given.flatMap(argument => {
+/** The areas that the arguments read. */
+export const areasRead = (given: readonly TypedArgument[], home: string): Area[] =>
+  given.flatMap(argument => {
     const tree = argument.is === 'formula' ? parseFormula(argument.text) : undefined;
-    return tree === undefined ? [] : [...walk(tree)].flatMap(node => areaOf(node, home) ?? []);
+    return tree === undefined ? [] : [...walk(tree)].flatMap(node => areaOf(node, home) ?? beamOf(node, home) ?? []);
   });
-  return [...new Set(areas.map(({ sheet }) => sheet))];
-}
 
 function worth(argument: TypedArgument, source: WorkbookValues, home: string): Known {
   if (argument.is === 'blank') return null;

@@ -9,10 +9,12 @@ import { isFault, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
 import { inWords } from './argument-words';
+import { chainIn } from './chains';
+import { ERROR_WORDS } from './error-words';
 import { NAMESPACE } from './function-list';
 import { sourceOf, type Grid } from './workbook';
 
-export type ProblemKind = 'broken' | 'refused' | 'state' | 'blank' | 'units' | 'constant';
+export type ProblemKind = 'broken' | 'refused' | 'state' | 'chain' | 'blank' | 'units' | 'constant';
 
 export interface Problem {
   readonly kind: ProblemKind;
@@ -89,8 +91,11 @@ function refused(place: FormulaCell, source: WorkbookValues): Problem | undefine
     sheetName,
   } = place;
   if (typeof value !== 'string' || !ERROR_CODE.test(value) || ownCalls(tree).length === 0) return undefined;
-  if (value === '#SPILL!') return problem('refused', place, 'the table has no room: a cell below or to the right is not empty');
-  return problem('refused', place, message ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`);
+  return problem(
+    'refused',
+    place,
+    message ?? ERROR_WORDS[value] ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`,
+  );
 }
 
 function state(place: FormulaCell): Problem | undefined {
@@ -197,6 +202,15 @@ function placesOf(grids: ReadonlyMap<string, Grid>): FormulaCell[] {
   );
 }
 
+/** Cells one after the other before it is told. */
+const LONG_CHAIN = 3;
+/** Excel asks for the answers of cells that wait for each other at most twice a second. */
+const LINK_S = 0.5;
+
+const chainWords = (chain: readonly Selection[]): string =>
+  `${chain.length} cells wait for each other, from ${chain[0]?.sheetName}!${chain[0]?.at} on: about ${chain.length * LINK_S} s in Excel; ` +
+  `as one JOINT.TABLE about ${LINK_S} s`;
+
 /** Every problem, by sheet and cell. A cell that is broken or refused is told of once. */
 export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
   const source = sourceOf(grids);
@@ -213,5 +227,7 @@ export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
       one => one !== undefined,
     );
   });
-  return [...found, ...[...areas.values()].flatMap(area => units(area, source) ?? [])];
+  const chain = chainIn(placesOf(grids));
+  const waits = chain.length < LONG_CHAIN ? [] : [problem('chain', chain[chain.length - 1] as Selection, chainWords(chain))];
+  return [...found, ...waits, ...[...areas.values()].flatMap(area => units(area, source) ?? [])];
 }

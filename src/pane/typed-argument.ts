@@ -3,6 +3,7 @@ import { forgotten, type Kind, NOTHING_READ, type Param } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { readsTwoWays } from '../core/read/read-quantity';
 import { areaOf, parseFormula } from '../sheet/formula';
+import { FILE_SIGNS, fromSigns, type Signs } from '../sheet/signs';
 
 export type TypedArgument =
   | { readonly is: 'blank' }
@@ -68,10 +69,10 @@ function isReference(text: string): boolean {
 }
 
 /** Blank, a formula after `=`, a reference unless the argument can mean the text itself, values between semicolons, or one value. */
-export function typedArgument(param: Param, text: string): TypedArgument {
+export function typedArgument(param: Param, text: string, signs: Signs = FILE_SIGNS): TypedArgument {
   const trimmed = text.trim();
   if (trimmed === '') return { is: 'blank' };
-  if (trimmed.startsWith('=')) return { is: 'formula', text: trimmed.slice(1).trim() };
+  if (trimmed.startsWith('=')) return { is: 'formula', text: fromSigns(trimmed.slice(1).trim(), signs) };
   if (isReference(trimmed) && !reads(param, trimmed)) return { is: 'formula', text: trimmed };
   if (param.kind.shape !== 'one' && trimmed.includes(';') && !QUOTED.test(trimmed)) {
     return { is: 'list', values: trimmed.split(';').map(part => valueOf(part.trim())) };

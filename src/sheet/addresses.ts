@@ -20,7 +20,7 @@ export interface Area extends Rectangle {
   readonly sheet: string;
 }
 
-/** The last row and column that a sheet may have. */
+/** The last row and column of a sheet. */
 export const LAST_PLACE: Place = { row: 1_048_575, column: 16_383 };
 
 export const columnName = (column: number): string => toCol(column);
@@ -55,6 +55,49 @@ export function placesIn({ top, left, bottom, right }: Rectangle): Place[] {
   const width = right - left + 1;
   return Array.from({ length: (bottom - top + 1) * width }, (_, i) => ({ row: top + Math.floor(i / width), column: left + (i % width) }));
 }
+
+/** The cells as rectangles, none twice: runs of a row, and equal runs below each other as one. */
+export function rectanglesOf(places: readonly Place[]): Rectangle[] {
+  const sorted = [...places].sort((a, b) => a.row - b.row || a.column - b.column);
+  const runs: Rectangle[] = [];
+  for (const { row, column } of sorted) {
+    const last = runs[runs.length - 1];
+    if (last?.top === row && last.right + 1 === column) runs[runs.length - 1] = { ...last, right: column };
+    else if (last?.top !== row || last.right !== column) runs.push({ top: row, left: column, bottom: row, right: column });
+  }
+  const open = new Map<string, Rectangle>();
+  const done: Rectangle[] = [];
+  for (const run of runs) {
+    const key = `${run.left}:${run.right}`;
+    const above = open.get(key);
+    const isNext = above?.bottom === run.top - 1;
+    if (above !== undefined && !isNext) done.push(above);
+    open.set(key, isNext ? { ...above, bottom: run.bottom } : run);
+  }
+  return [...done, ...open.values()];
+}
+
+export const meet = (a: Rectangle, b: Rectangle): boolean =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
+
+/** What both have in common. */
+export function common(a: Rectangle, b: Rectangle): Rectangle | undefined {
+  if (!meet(a, b)) return undefined;
+  return {
+    top: Math.max(a.top, b.top),
+    left: Math.max(a.left, b.left),
+    bottom: Math.min(a.bottom, b.bottom),
+    right: Math.min(a.right, b.right),
+  };
+}
+
+/** The smallest rectangle round both. */
+export const round = (a: Rectangle, b: Rectangle): Rectangle => ({
+  top: Math.min(a.top, b.top),
+  left: Math.min(a.left, b.left),
+  bottom: Math.max(a.bottom, b.bottom),
+  right: Math.max(a.right, b.right),
+});
 
 /** The last row and the last column of cells. */
 export function lastPlace(cells: Iterable<string>): Place {

@@ -1,6 +1,8 @@
 // What a task needs of a host that holds sheets. Excel, the bench and a file each implement it.
 import type { Cell } from '../core/kinds';
+import type { Area, Rectangle } from './addresses';
 import type { Picture, SheetPlan } from './plan';
+import type { Signs } from './signs';
 
 /** One cell as the host holds it. */
 export interface SheetCell {
@@ -10,18 +12,64 @@ export interface SheetCell {
   readonly message?: string;
 }
 
+/** A rectangle of a sheet as it was read. */
+export interface SheetPart {
+  /** What is known by it: what holds no cell of `cells` is blank. */
+  readonly covers: Area;
+  /** The first of the cells. */
+  readonly top: number;
+  readonly left: number;
+  readonly cells: readonly (readonly SheetCell[])[];
+}
+
+/** How far the host is with its values: `manual` where they wait for the user. */
+export type CalculationState = 'settled' | 'pending' | 'manual';
+
+export interface Around {
+  readonly parts: readonly SheetPart[];
+  /** All that the sheet fills; null where it is blank. */
+  readonly used: Rectangle | null;
+  readonly calculation: CalculationState;
+}
+
+export interface SheetListener {
+  /** The user moved. */
+  selected(selection: Selection): void;
+  /** Cells have another content; without an area, any of the sheet. */
+  changed(sheetName: string, area?: Rectangle): void;
+  /** Values of the sheet were worked out anew. */
+  calculated(sheetName: string): void;
+}
+
+/** A cell and what goes into it as if typed; text that begins with `=` is a formula. */
+export interface CellEntry extends Selection {
+  readonly content: Cell;
+  /** The formula is in the language and the signs of the user, as he would type it. */
+  readonly isLocal?: true;
+}
+
 export interface SheetPort {
   sheetNames(): Promise<readonly string[]>;
+  /** Cells of the used rectangle of each sheet. */
+  sizes(): Promise<readonly { readonly sheetName: string; readonly cells: number }[]>;
   /** Adds a sheet; a name that is taken gets a number behind it. Answers the name used. */
   add(plan: SheetPlan): Promise<string>;
-  /** The used rectangle of a sheet, from A1, spilled cells included. */
+  /** The used rectangle of a sheet, from A1, spilled cells included: however large. */
   read(sheetName: string): Promise<readonly (readonly SheetCell[])[]>;
+  /** What stands round a cell and at the top of its region, in one exchange and of a bounded size. */
+  around(place: Selection): Promise<Around>;
+  /** Areas as far as they are filled; those of sheets that are not there are left out. */
+  readAreas(areas: readonly Area[]): Promise<readonly SheetPart[]>;
   /** Address of the active cell and its sheet. */
   selection(): Promise<Selection | null>;
-  /** Calls the listener at each new selection and each change of the selected cell; answers how to stop. */
-  onSelection(listener: (selection: Selection) => void): () => void;
-  /** Writes one cell as if typed; text that begins with `=` is a formula. */
-  write(sheetName: string, at: string, content: Cell): Promise<void>;
+  /** Tells what happens in the workbook; answers how to stop. */
+  watch(listener: SheetListener): () => void;
+  /** Writes these cells and no others; answers what stood in them. */
+  write(entries: readonly CellEntry[]): Promise<readonly CellEntry[]>;
+  /** The signs in which the user types formulas; those of a file where the host does not tell. */
+  signs?(): Promise<Signs>;
+  /** The name of the table, as the host has tables, that a cell is in: nothing spills there. */
+  tableAt?(place: Selection): Promise<string | undefined>;
   goTo(sheetName: string, at: string): Promise<void>;
   remove(sheetName: string): Promise<void>;
   /** Puts a picture over the cells, where the host can. */

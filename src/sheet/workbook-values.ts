@@ -7,7 +7,7 @@ import { isOwnCall, outermostCalls, parseFormula } from './formula';
 import { ERROR_CODE, isFault, isRows, type Known, type KnownRows, one, type One } from './known';
 import type { FilledRange } from './plan';
 
-export { isFault, isRows, type Known } from './known';
+export { isFault, isRows, type Known, type One } from './known';
 
 export interface SourceCell {
   readonly value: Cell | null;

@@ -51,5 +51,24 @@ export const EXCEL_CHECKS: readonly ExcelCheck[] = [
   },
   { about: 'numbers where the comma is the decimal sign', shows: '`=ENCL.BOSS.OD("4,5 mm";1,2)` gives 6,9' },
   { about: 'the demo: add it from the pane, change the length on the sheet Joint', shows: 'settled in about a second, no #BUSY! left' },
+  {
+    about: 'where the comma is the decimal sign: add every sheet and every guide from the pane',
+    shows: 'each is added, none says that Excel does not take it',
+  },
+  {
+    about: 'the same, *Functions*, BOSS.OD, wall `=SUMME(B4;0,5)` (or as your language calls it), *Insert*',
+    shows: 'the cell holds what was typed, with a value',
+  },
+  {
+    about: 'a workbook with a function, opened anew, the pane never opened',
+    shows: 'the cells have values; the moves of the selection are as quick as without the add-in',
+  },
+  { about: 'the pane closed and opened again', shows: 'the last view, and the joint of the selected row' },
+  {
+    about: 'in a column of a Table: insert BOSS.OD from the pane into one cell',
+    shows: 'the other cells of the column are as before; *Take back* brings the old content',
+  },
+  { about: 'calculation set to manual, an input changed', shows: 'the pane says that it is newer than the cells' },
+  { about: 'a sheet of 50,000 cells and more: hold an arrow key', shows: 'no stutter; the pane follows when the key is let go' },
   { about: 'save, close, open', shows: 'the same values; formulas begin with =ENCL.' },
 ];

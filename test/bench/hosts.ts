@@ -95,7 +95,7 @@ async function bench(): Promise<Figure[]> {
       const times: number[] = [];
       for (const hole of [4, 3, 4]) {
         const start = performance.now();
-        await port.write(name, 'A1', hole);
+        await port.write([{ sheetName: name, at: 'A1', content: hole }]);
         await shows(hole + 2.4);
         times.push(performance.now() - start);
       }

@@ -95,7 +95,7 @@ test('a browser that refuses every store starts with the demo, and says of the f
   await other.goto(`${bench.origin}/bench.html`);
   await other.getByText('This browser keeps nothing for this page.').waitFor();
   await other.waitForFunction(() => window.bosswright !== undefined);
-  await other.evaluate(() => window.bosswright?.port.write('Variants', 'E6', 19));
+  await other.evaluate(() => window.bosswright?.port.write([{ sheetName: 'Variants', at: 'E6', content: 19 }]));
   await other.getByText('Not kept in this browser (SecurityError): use Save as .xlsx').waitFor();
   await other.close();
 });
@@ -126,7 +126,7 @@ test('five sheets of 2,000 rows are opened, worked out, kept and there again', {
   expect(await leftAfterAsking('leave')).toBe(false);
   expect(await names()).toEqual(large.sheets.map(({ name }) => name));
   expect(await valueAt('Sheet 5', `C${ROWS}`)).toBe(4 + ROWS - 1 + 0.5);
-  await bench.page.evaluate(at => window.bosswright?.port.write('Sheet 5', at, 10), `A${ROWS}`);
+  await bench.page.evaluate(at => window.bosswright?.port.write([{ sheetName: 'Sheet 5', at, content: 10 }]), `A${ROWS}`);
   await expect.poll(() => valueAt('Sheet 5', 'E1'), { timeout: 60_000 }).toBeCloseTo(12.4, 9);
 });
 

@@ -32,7 +32,7 @@ afterAll(async () => {
 });
 
 const write = (page: Page, at: string, value: number) =>
-  page.evaluate(([cell, content]) => window.bosswright?.port.write('Variants', cell, content), [at, value] as const);
+  page.evaluate(([cell, content]) => window.bosswright?.port.write([{ sheetName: 'Variants', at: cell, content }]), [at, value] as const);
 const stored = (key = KEY) => bench.page.evaluate(each => localStorage.getItem(each), key);
 const put = (text: string, key = KEY) =>
   bench.page.evaluate(([each, content]) => localStorage.setItem(each, content), [key, text] as const);

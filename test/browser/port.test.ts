@@ -27,8 +27,8 @@ afterAll(async () => {
 const names = () => bench.page.evaluate(() => window.bosswright?.port.sheetNames());
 const selection = () => bench.page.evaluate(() => window.bosswright?.port.selection());
 
-function write(at: string, content: Cell): Promise<void> {
-  return bench.page.evaluate(([sheetName, at, content]) => window.bosswright?.port.write(sheetName, at, content), [
+function write(at: string, content: Cell): Promise<unknown> {
+  return bench.page.evaluate(([sheetName, at, content]) => window.bosswright?.port.write([{ sheetName, at, content }]), [
     sheet,
     at,
     content,
@@ -42,7 +42,7 @@ function refused(action: 'write' | 'goTo' | 'remove', sheetName: string): Promis
       try {
         const port = window.bosswright?.port;
         await (action === 'write'
-          ? port?.write(sheetName, 'A1', 1)
+          ? port?.write([{ sheetName, at: 'A1', content: 1 }])
           : action === 'goTo'
             ? port?.goTo(sheetName, 'A1')
             : port?.remove(sheetName));
@@ -100,7 +100,8 @@ test('going to a cell shows its sheet and brings the cell into sight', async () 
 test('selections and changes of the cell are heard until that is stopped', async () => {
   await bench.page.evaluate(name => {
     window.heard = [];
-    window.stopHearing = window.bosswright?.port.onSelection(selection => window.heard.push(selection)) ?? (() => {});
+    window.stopHearing =
+      window.bosswright?.port.watch({ selected: selection => window.heard.push(selection), changed() {}, calculated() {} }) ?? (() => {});
     return window.bosswright?.port.goTo(name, 'A1');
   }, sheet);
   const heard = () => bench.page.evaluate(() => window.heard);

@@ -1,6 +1,6 @@
 // Excel as far as the pane's host uses it, stricter than the real one: what was not loaded and sent for cannot be read,
 // what was not sent does not happen, and a name that this fake does not know is a fault.
-import { address, cellPosition } from '../../src/sheet/addresses';
+import { address, cellPosition, common, LAST_PLACE, type Rectangle, rectangleOf } from '../../src/sheet/addresses';
 
 type Content = string | number | boolean;
 
@@ -10,6 +10,10 @@ export interface FakeSheet {
   readonly cells: Map<string, { formula?: string; value: Content }>;
   readonly pictures: Record<string, unknown>[];
   isProtected?: boolean;
+  /** Tables; one formula written into a cell of a column is copied down it, and nothing spills. */
+  readonly tables?: readonly { readonly name: string; readonly body: string }[];
+  /** Of a sheet that is made up cell by cell: what it fills, which is one region. */
+  readonly used?: Rectangle;
 }
 
 export interface FakeExcel {
@@ -21,10 +25,21 @@ export interface FakeExcel {
   readonly readings: number[];
   /** How many exchanges there were. */
   syncs: number;
+  /** Between areas of a list; on the desktop that of the user's country. */
+  listSeparator: ',' | ';';
+  decimalSeparator: '.' | ',';
+  calculation: { mode: string; state: string };
+  /** Milliseconds of an exchange. */
+  waitMs: number;
+  /** Exchanges under way at the same time, at most. */
+  mostAtOnce: number;
+  /** Options that exchanges were begun with. */
+  readonly options: object[];
   /** A fault that Excel answers with at the next exchange. */
   fail?: { code: string; afterSyncs: number };
-  fire(event: 'selection' | 'activated' | 'changed'): Promise<void>;
-  readonly handlers: Map<string, Set<() => Promise<void>>>;
+  /** As Excel does: the event brings the sheet and an address. */
+  fire(event: 'selection' | 'activated' | 'changed' | 'calculated', address?: string, changeType?: string): Promise<void>;
+  readonly handlers: Map<string, Set<(args: unknown) => Promise<void>>>;
   isSupported: (set: string, version: string) => boolean;
 }
 
@@ -33,6 +48,9 @@ class Fault extends Error {
     super(code);
   }
 }
+
+/** Exchanges under way. */
+let open = 0;
 
 type Reads = Readonly<Record<string, () => unknown>>;
 type Members = Readonly<Record<string, unknown>>;
@@ -47,7 +65,10 @@ class Context {
 
   async sync(): Promise<void> {
     this.fake.syncs++;
-    await Promise.resolve();
+    open++;
+    this.fake.mostAtOnce = Math.max(this.fake.mostAtOnce, open);
+    await (this.fake.waitMs === 0 ? Promise.resolve() : new Promise(resolve => setTimeout(resolve, this.fake.waitMs)));
+    open--;
     if (this.fake.fail !== undefined && this.fake.syncs > this.fake.fail.afterSyncs) {
       const { code } = this.fake.fail;
       delete this.fake.fail;
@@ -59,6 +80,18 @@ class Context {
   get workbook(): unknown {
     return workbook(this, this.fake);
   }
+
+  readonly application = client(
+    this,
+    this.fake,
+    'application',
+    {
+      calculationMode: () => this.fake.calculation.mode,
+      calculationState: () => this.fake.calculation.state,
+      decimalSeparator: () => this.fake.decimalSeparator,
+    },
+    {},
+  );
 }
 
 /** @param members methods and parts that need no loading. Other names may be set, or led on from, and are written down. */
@@ -120,48 +153,144 @@ function recorder(context: Context, fake: FakeExcel, name: string): object {
   });
 }
 
-const rectangle = (at: string): { top: number; left: number; bottom: number; right: number } => {
-  const [first = '', last = first] = at.split(':');
-  const [from, to] = [cellPosition(first), cellPosition(last)];
-  return { top: from.row, left: from.column, bottom: to.row, right: to.column };
-};
+const NOBODY: Rectangle = { top: 0, left: 0, bottom: 0, right: 0 };
 
-function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, at: string): object {
-  const { top, left, bottom, right } = rectangle(at === '' ? 'A1' : at);
+/** What cells of a sheet fill within a rectangle. */
+function usedIn({ cells, used }: FakeSheet, within: Rectangle): Rectangle | undefined {
+  if (used !== undefined) return common(used, within);
+  const places = [...cells.keys()]
+    .map(cellPosition)
+    .filter(({ row, column }) => common({ top: row, left: column, bottom: row, right: column }, within));
+  if (places.length === 0) return undefined;
+  const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)];
+  return { top: Math.min(...rows), left: Math.min(...columns), bottom: Math.max(...rows), right: Math.max(...columns) };
+}
+
+const WHOLE_SHEET: Rectangle = { top: 0, left: 0, bottom: LAST_PLACE.row, right: LAST_PLACE.column };
+
+/** The rectangle round a cell whose border is blank. */
+function regionOf(sheet: FakeSheet, at: Rectangle): Rectangle {
+  if (sheet.used !== undefined && common(sheet.used, at)) return sheet.used;
+  let region = { ...at };
+  for (;;) {
+    const wider = {
+      top: Math.max(0, region.top - 1),
+      left: Math.max(0, region.left - 1),
+      bottom: region.bottom + 1,
+      right: region.right + 1,
+    };
+    const filled = usedIn(sheet, wider);
+    const next =
+      filled === undefined
+        ? region
+        : {
+            top: Math.min(region.top, filled.top),
+            left: Math.min(region.left, filled.left),
+            bottom: Math.max(region.bottom, filled.bottom),
+            right: Math.max(region.right, filled.right),
+          };
+    if (JSON.stringify(next) === JSON.stringify(region)) return region;
+    region = next;
+  }
+}
+
+const nameOf = ({ top, left, bottom, right }: Rectangle): string =>
+  top === bottom && left === right ? address(top, left) : `${address(top, left)}:${address(bottom, right)}`;
+
+/** @param find the rectangle, once the exchange is made; undefined where there is none. */
+function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: () => Rectangle | undefined, name: string): object {
+  const rectangle = (): Rectangle => {
+    const found = find();
+    if (found === undefined) return NOBODY;
+    if (found.bottom > LAST_PLACE.row || found.right > LAST_PLACE.column) throw new Fault('InvalidArgument');
+    return found;
+  };
   const grid = (of: (cell: { formula?: string; value: Content } | undefined) => Content) => () => {
+    if (find() === undefined) return undefined;
+    const { top, left, bottom, right } = rectangle();
+    const { cells } = sheet();
     fake.readings.push((bottom - top + 1) * (right - left + 1));
     return Array.from({ length: bottom - top + 1 }, (_, r) =>
-      Array.from({ length: right - left + 1 }, (__, c) => of(sheet().cells.get(address(top + r, left + c)))),
+      Array.from({ length: right - left + 1 }, (__, c) => of(cells.get(address(top + r, left + c)))),
     );
   };
   const reads: Reads = {
     values: grid(cell => cell?.value ?? ''),
     formulas: grid(cell => cell?.formula ?? cell?.value ?? ''),
-    address: () => `${/^\w+$/.test(sheet().name) ? sheet().name : `'${sheet().name}'`}!${at}`,
-    left: () => left * 50,
-    top: () => top * 20,
-    isNullObject: () => false,
-    rowIndex: () => top,
-    columnIndex: () => left,
-    rowCount: () => bottom - top + 1,
-    columnCount: () => right - left + 1,
+    address: () => `${/^\w+$/.test(sheet().name) ? sheet().name : `'${sheet().name}'`}!${nameOf(rectangle())}`,
+    left: () => rectangle().left * 50,
+    top: () => rectangle().top * 20,
+    isNullObject: () => find() === undefined,
+    rowIndex: () => rectangle().top,
+    columnIndex: () => rectangle().left,
+    rowCount: () => rectangle().bottom - rectangle().top + 1,
+    columnCount: () => rectangle().right - rectangle().left + 1,
   };
+  const made = (of: () => Rectangle | undefined, part: string): object => range(context, fake, sheet, of, `${name} ${part}`);
   const members: Members = {
+    find,
     worksheet: client(context, fake, 'worksheet', { name: () => sheet().name }, {}),
     select: () =>
       context.later(() => {
-        fake.active = { sheetName: sheet().name, at };
+        fake.active = { sheetName: sheet().name, at: nameOf(rectangle()) };
       }),
-    getEntireColumn: () => recorder(context, fake, `${at} column`),
-    merge: (across: boolean) => context.later(() => fake.done.push(`${at} merged ${across}`)),
+    getEntireColumn: () => {
+      const column = range(context, fake, sheet, () => ({ ...rectangle(), top: 0, bottom: LAST_PLACE.row }), `${name} column`);
+      return new Proxy(column, {
+        get: (target, key) => (key === 'format' ? recorder(context, fake, `${name} column.format`) : Reflect.get(target, key)),
+      });
+    },
+    getIntersection: (other: { find: () => Rectangle | undefined }) =>
+      made(() => common(rectangle(), other.find() ?? NOBODY), 'intersection'),
+    getIntersectionOrNullObject: (other: { find: () => Rectangle | undefined }) =>
+      made(() => common(rectangle(), other.find() ?? NOBODY), 'intersection'),
+    getUsedRangeOrNullObject: () => made(() => usedIn(sheet(), rectangle()), 'used'),
+    getSurroundingRegion: () => made(() => regionOf(sheet(), rectangle()), 'region'),
+    getRow: (row: number) => made(() => ({ ...rectangle(), top: rectangle().top + row, bottom: rectangle().top + row }), 'row'),
+    getResizedRange: (rows: number, columns: number) =>
+      made(() => ({ ...rectangle(), bottom: rectangle().bottom + rows, right: rectangle().right + columns }), 'resized'),
+    getTables: () => {
+      let items: object[] | undefined;
+      return {
+        get items() {
+          if (items === undefined) throw new Error('the tables were read before they were loaded and sent for');
+          return items;
+        },
+        load: () =>
+          context.later(() => {
+            items = (sheet().tables ?? [])
+              .filter(({ body }) => common(rectangleOf(body), rectangle()))
+              .map(table => ({
+                name: table.name,
+                getDataBodyRange: () => range(context, fake, sheet, () => rectangleOf(table.body), table.name),
+              }));
+          }),
+      };
+    },
+    merge: (across: boolean) => context.later(() => fake.done.push(`${name} merged ${across}`)),
   };
-  return client(context, fake, `${at}`, reads, members, {
+  return client(context, fake, name, reads, members, {
+    formulasLocal: (rows: readonly (readonly Content[])[]) => {
+      const { top, left } = rectangle();
+      sheet().cells.set(address(top, left), { formula: `local ${String(rows[0]?.[0])}`, value: '#BUSY!' });
+    },
     formulas: (rows: readonly (readonly Content[])[]) => {
       if (sheet().isProtected === true) throw new Fault('AccessDenied');
+      const { top, left, bottom, right } = rectangle();
       if (rows.length !== bottom - top + 1 || rows.some(row => row.length !== right - left + 1)) throw new Fault('InvalidArgument');
       rows.forEach((row, r) => row.forEach((content, c) => sheet().cells.set(address(top + r, left + c), cellOf(content))));
+      fillDown(sheet(), rectangle(), rows[0]?.[0] ?? '');
     },
   });
+}
+
+/** As a table does with one formula. */
+function fillDown({ cells, tables = [] }: FakeSheet, { top, left, bottom, right }: Rectangle, content: Content): void {
+  if (top !== bottom || left !== right || typeof content !== 'string' || !content.startsWith('=')) return;
+  for (const body of tables.map(table => rectangleOf(table.body))) {
+    if (!common(body, { top, left, bottom, right })) continue;
+    for (let row = body.top; row <= body.bottom; row++) cells.set(address(row, left), cellOf(content));
+  }
 }
 
 /** As Excel takes an entry: an apostrophe keeps a text a text. */
@@ -170,30 +299,6 @@ function cellOf(content: Content): { formula?: string; value: Content } {
   if (content.startsWith("'")) return { value: content.slice(1) };
   if (content.startsWith('=')) return { formula: content, value: '#BUSY!' };
   return { value: content.trim() !== '' && Number.isFinite(Number(content)) ? Number(content) : content };
-}
-
-function usedRange(context: Context, fake: FakeExcel, sheet: () => FakeSheet): object {
-  const area = () => {
-    const places = [...sheet().cells.keys()].map(cellPosition);
-    const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)];
-    return { top: Math.min(...rows), left: Math.min(...columns), bottom: Math.max(...rows), right: Math.max(...columns) };
-  };
-  const isEmpty = () => sheet().cells.size === 0;
-  const of = (part: (area: { top: number; left: number; bottom: number; right: number }) => number) => () =>
-    isEmpty() ? undefined : part(area());
-  return client(
-    context,
-    fake,
-    'used',
-    {
-      isNullObject: isEmpty,
-      rowIndex: of(({ top }) => top),
-      columnIndex: of(({ left }) => left),
-      rowCount: of(({ top, bottom }) => bottom - top + 1),
-      columnCount: of(({ left, right }) => right - left + 1),
-    },
-    {},
-  );
 }
 
 function picture(context: Context, pictures: FakeSheet['pictures'], base64: string): object {
@@ -233,23 +338,30 @@ function worksheet(context: Context, fake: FakeExcel, find: () => FakeSheet | un
           if (fake.sheets.length === 1) throw new Fault('InvalidOperation');
           fake.sheets.splice(fake.sheets.indexOf(sheet()), 1);
         }),
-      getRange: (at = '') => range(context, fake, sheet, at),
+      getRange: (at = '') => {
+        if (/[,;]/.test(at)) throw new Fault('InvalidArgument');
+        return range(context, fake, sheet, () => rectangleOf(at === '' ? 'A1' : at), at);
+      },
       getRanges: (list: string) => {
-        if (list.length > 8192) throw new Fault('InvalidArgument');
+        if (list.length > 8192 || list.includes(fake.listSeparator === ',' ? ';' : ',')) throw new Fault('InvalidArgument');
         return recorder(context, fake, list);
       },
-      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
-        range(context, fake, sheet, `${address(row, column)}:${address(row + rows - 1, column + columns - 1)}`),
-      getUsedRangeOrNullObject: () => usedRange(context, fake, sheet),
+      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => {
+        const rectangle = { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+        return range(context, fake, sheet, () => rectangle, nameOf(rectangle));
+      },
+      getUsedRangeOrNullObject: () => range(context, fake, sheet, () => usedIn(sheet(), WHOLE_SHEET), 'used'),
       shapes: { addImage: (base64: string) => picture(context, sheet().pictures, base64) },
       freezePanes: { freezeRows: (count: number) => context.later(() => fake.done.push(`frozen ${count}`)) },
     },
   );
 }
 
+const idOf = (name: string): string => `{${name}}`;
+
 function event(context: Context, fake: FakeExcel, name: string): object {
   return {
-    add(handler: () => Promise<void>) {
+    add(handler: (args: unknown) => Promise<void>) {
       context.later(() => fake.handlers.set(name, new Set([...(fake.handlers.get(name) ?? []), handler])));
       return { context, remove: () => context.later(() => fake.handlers.get(name)?.delete(handler)) };
     },
@@ -265,9 +377,9 @@ function workbook(context: Context, fake: FakeExcel): object {
       return items;
     },
     load(names: string) {
-      if (names !== 'items/name') throw new Error(`this fake does not load ${names}`);
+      if (!['items/name', 'items/name,items/id'].includes(names)) throw new Error(`this fake does not load ${names}`);
       context.later(() => {
-        items = fake.sheets.map(({ name }) => ({ name }));
+        items = fake.sheets.map(({ name }) => (names === 'items/name' ? { name } : { name, id: idOf(name) }));
       });
     },
     add: (name: string) => {
@@ -282,12 +394,13 @@ function workbook(context: Context, fake: FakeExcel): object {
     getItemOrNullObject: (name: string) => worksheet(context, fake, named(name)),
     onActivated: event(context, fake, 'activated'),
     onChanged: event(context, fake, 'changed'),
+    onCalculated: event(context, fake, 'calculated'),
+    onSelectionChanged: event(context, fake, 'selection'),
   };
   const sheet = () => fake.sheets.find(({ name }) => name === fake.active.sheetName) ?? { name: '', cells: new Map(), pictures: [] };
   return {
     worksheets,
-    getActiveCell: () => range(context, fake, sheet, fake.active.at),
-    onSelectionChanged: event(context, fake, 'selection'),
+    getActiveCell: () => range(context, fake, sheet, () => rectangleOf(fake.active.at), 'active'),
   };
 }
 
@@ -300,14 +413,22 @@ export function fakeExcel(...sheets: readonly Partial<FakeSheet>[]): FakeExcel {
     readings: [],
     syncs: 0,
     handlers: new Map(),
-    isSupported: () => true,
-    async fire(name) {
-      for (const handler of fake.handlers.get(name) ?? []) await handler();
+    isSupported: (_, version) => version !== '1.20',
+    listSeparator: ',',
+    decimalSeparator: '.',
+    calculation: { mode: 'automatic', state: 'done' },
+    waitMs: 0,
+    mostAtOnce: 0,
+    options: [],
+    async fire(name, at = fake.active.at, changeType = 'rangeEdited') {
+      const args = { worksheetId: idOf(fake.active.sheetName), address: at, changeType };
+      for (const handler of fake.handlers.get(name) ?? []) await handler(args);
     },
   };
   const words = (): object => new Proxy({}, { get: (_, key) => String(key) });
   const run = async (...args: unknown[]) => {
     const work = args.at(-1) as (context: unknown) => Promise<unknown>;
+    if (args.length > 1 && !(args[0] instanceof Context)) fake.options.push(args[0] as object);
     const given = args.length > 1 && args[0] instanceof Context ? args[0] : new Context(fake);
     return work(given);
   };

@@ -2,6 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { excelPort, freeName, NEEDED } from '../../src/hosts/excel/excel-port';
+import { cellPosition } from '../../src/sheet/addresses';
 import type { SheetPlan } from '../../src/sheet/plan';
 import type { Selection } from '../../src/sheet/port';
 import { fakeExcel, type FakeSheet } from './excel-fake';
@@ -18,6 +19,15 @@ const plan = (more: Partial<SheetPlan> = {}): SheetPlan => ({
   cells: [{ at: 'A1', role: 'title', value: 'A part' }],
   ...more,
 });
+/** A sheet that is made up cell by cell when it is read. */
+const made = (of: (row: number, column: number) => { value: string | number }): FakeSheet['cells'] => {
+  const sheet: FakeSheet['cells'] = new Map();
+  sheet.get = at => {
+    const { row, column } = cellPosition(at);
+    return of(row, column);
+  };
+  return sheet;
+};
 const settled = () => new Promise(resolve => setTimeout(resolve, 0));
 
 describe('reading', () => {
@@ -68,36 +78,90 @@ describe('reading', () => {
   });
 });
 
-describe('following the selection', () => {
-  it('tells of every selection, change and sheet until it is stopped', async () => {
+describe('following the workbook', () => {
+  const listener = () => {
+    const told: string[] = [];
+    return {
+      told,
+      selected: ({ sheetName, at }: Selection) => void told.push(`selected ${sheetName}!${at}`),
+      changed: (sheetName: string, area?: object) => void told.push(`changed ${sheetName} ${JSON.stringify(area ?? 'all')}`),
+      calculated: (sheetName: string) => void told.push(`calculated ${sheetName}`),
+    };
+  };
+
+  it('tells of selections, changes, calculations and sheets until it is stopped', async () => {
     const fake = fakeExcel({ name: 'Part' }, { name: 'Other' });
-    const told: Selection[] = [];
-    const stop = excelPort().onSelection(selection => told.push(selection));
+    const heard = listener();
+    const stop = excelPort().watch(heard);
     await settled();
     fake.active = { sheetName: 'Part', at: 'B4' };
-    await fake.fire('selection');
+    await fake.fire('selection', 'B4:D9');
     fake.active = { sheetName: 'Other', at: 'C1' };
     await fake.fire('activated');
-    await fake.fire('changed');
-    expect(told).toEqual([
-      { sheetName: 'Part', at: 'B4' },
-      { sheetName: 'Other', at: 'C1' },
-      { sheetName: 'Other', at: 'C1' },
+    await fake.fire('changed', 'C1');
+    await fake.fire('changed', '4:9', 'rowInserted');
+    await fake.fire('calculated');
+    expect(heard.told).toEqual([
+      'selected Part!B4',
+      'selected Other!C1',
+      'changed Other {"top":0,"left":2,"bottom":0,"right":2}',
+      'changed Other "all"',
+      'calculated Other',
     ]);
     stop();
     await settled();
-    expect([...fake.handlers.values()].map(({ size }) => size)).toEqual([0, 0, 0]);
+    expect([...fake.handlers.values()].map(({ size }) => size)).toEqual([0, 0, 0, 0]);
     await fake.fire('selection');
-    expect(told).toHaveLength(3);
+    expect(heard.told).toHaveLength(5);
   });
 
-  it('drops an answer that was overtaken', async () => {
+  it('asks Excel nothing for a move inside a sheet, whatever shape is selected', async () => {
     const fake = fakeExcel({ name: 'Part' });
-    const told: Selection[] = [];
-    excelPort().onSelection(selection => told.push(selection));
+    const heard = listener();
+    excelPort().watch(heard);
     await settled();
-    await Promise.all([fake.fire('selection'), fake.fire('selection'), fake.fire('selection')]);
-    expect(told).toHaveLength(1);
+    const before = fake.syncs;
+    for (const at of ['B4', 'B4:D9', 'C:D', '7:9', 'F2;H4', 'F3,H4']) await fake.fire('selection', at);
+    expect(heard.told.map(line => line.split('!')[1])).toEqual(['B4', 'B4', 'C1', 'A7', 'F2', 'F3']);
+    expect(fake.syncs).toBe(before);
+  });
+});
+
+describe('what stands round a cell', () => {
+  it('comes in one exchange, of a bounded size, with the names at the top of its region', async () => {
+    const fake = fakeExcel({
+      name: 'Long',
+      cells: made((row, column) => ({ value: row === 0 ? `name ${column}` : row * 100 + column })),
+      used: { top: 0, left: 0, bottom: 19_999, right: 49 },
+    });
+    const { parts, used, calculation } = await excelPort().around({ sheetName: 'Long', at: 'C15000' });
+    expect(fake.syncs).toBe(1);
+    expect(Math.max(...fake.readings)).toBeLessThan(8000);
+    expect(used).toEqual({ top: 0, left: 0, bottom: 19_999, right: 49 });
+    expect(calculation).toBe('settled');
+    const [head, near] = parts;
+    expect(head?.cells[0]?.[2]).toEqual({ value: 'name 2' });
+    expect(near?.cells[14_999 - (near.top ?? 0)]?.[2 - (near.left ?? 0)]).toEqual({ value: 1_499_902 });
+  });
+
+  it('says where calculation stands', async () => {
+    const fake = fakeExcel({ name: 'Part' });
+    const place = { sheetName: 'Part', at: 'A1' };
+    fake.calculation = { mode: 'manual', state: 'pending' };
+    expect((await excelPort().around(place)).calculation).toBe('manual');
+    fake.calculation = { mode: 'automatic', state: 'calculating' };
+    expect((await excelPort().around(place)).calculation).toBe('pending');
+  });
+
+  it('reads areas as far as they are filled, and none that is too large', async () => {
+    const fake = fakeExcel({ name: 'Long', cells: made(row => ({ value: row })), used: { top: 0, left: 0, bottom: 19_999, right: 49 } });
+    const area = (bottom: number, right: number) => ({ sheet: 'long', top: 0, left: 0, bottom, right });
+    expect((await excelPort().readAreas([area(9, 1), { ...area(9, 1), sheet: 'gone' }])).map(({ cells: { length } }) => length)).toEqual([
+      10,
+    ]);
+    await expect(excelPort().readAreas([area(1_048_575, 0), area(1_048_575, 5)])).rejects.toThrow('the ranges hold 140000 cells');
+    expect(Math.max(...fake.readings)).toBe(20);
+    expect(await excelPort().sizes()).toEqual([{ sheetName: 'Long', cells: 1_000_000 }]);
   });
 });
 
@@ -105,20 +169,22 @@ describe('writing', () => {
   it('enters as if typed', async () => {
     const fake = fakeExcel({ name: 'Part' });
     const port = excelPort();
-    await port.write('Part', 'B4', 2.5);
-    await port.write('Part', 'B5', '=ENCL.BOSS.OD(B4,1)');
-    await port.write('Part', 'B6', 'ABS');
+    await port.write([{ sheetName: 'Part', at: 'B4', content: 2.5 }]);
+    await port.write([{ sheetName: 'Part', at: 'B5', content: '=ENCL.BOSS.OD(B4,1)' }]);
+    await port.write([{ sheetName: 'Part', at: 'B6', content: 'ABS' }]);
     expect([...(fake.sheets[0]?.cells ?? [])].map(([at, { formula, value }]) => [at, formula ?? value])).toEqual([
       ['B4', 2.5],
       ['B5', '=ENCL.BOSS.OD(B4,1)'],
       ['B6', 'ABS'],
     ]);
-    await expect(port.write('Other', 'B4', 1)).rejects.toThrow('there is no sheet "Other"');
+    await expect(port.write([{ sheetName: 'Other', at: 'B4', content: 1 }])).rejects.toThrow('the sheet is not there any more');
   });
 
   it('says that a sheet is protected', async () => {
     fakeExcel({ name: 'Part', isProtected: true });
-    await expect(excelPort().write('Part', 'B4', 2.5)).rejects.toThrow('the sheet or the workbook is protected');
+    await expect(excelPort().write([{ sheetName: 'Part', at: 'B4', content: 2.5 }])).rejects.toThrow(
+      'the sheet or the workbook is protected',
+    );
   });
 
   it('goes to a cell, and removes a sheet', async () => {
@@ -146,7 +212,63 @@ describe('writing', () => {
   });
 });
 
+describe('in a table', () => {
+  const table = () =>
+    fakeExcel({
+      name: 'Part',
+      cells: cells({
+        B1: { value: 'head' },
+        B2: { formula: '=A2', value: 1 },
+        B3: { value: 'own' },
+        B4: { formula: '=A4*2', value: 2 },
+        C2: { value: 5 },
+      }),
+      tables: [{ name: 'Sizes', body: 'A2:B4' }],
+    });
+  const columnOf = (fake: ReturnType<typeof fakeExcel>) =>
+    ['B2', 'B3', 'B4', 'B5'].map(at => fake.sheets[0]?.cells.get(at)?.formula ?? fake.sheets[0]?.cells.get(at)?.value);
+
+  it('one cell is written, and the column is not filled', async () => {
+    const fake = table();
+    const port = excelPort();
+    const before = await port.write([{ sheetName: 'Part', at: 'B3', content: '=ENCL.BOSS.OD(A3,1)' }]);
+    expect(columnOf(fake)).toEqual(['=A2', '=ENCL.BOSS.OD(A3,1)', '=A4*2', undefined]);
+    await port.write(before);
+    expect(columnOf(fake)).toEqual(['=A2', 'own', '=A4*2', undefined]);
+    expect(await port.tableAt?.({ sheetName: 'Part', at: 'B3' })).toBe('Sizes');
+    expect(await port.tableAt?.({ sheetName: 'Part', at: 'C3' })).toBeUndefined();
+  });
+
+  it('the stand-in fills a column where one cell is written, so that this can fail', async () => {
+    const fake = table();
+    await Excel.run(async context => {
+      context.workbook.worksheets.getItem('Part').getRange('B3').formulas = [['=A3']];
+      await context.sync();
+    });
+    expect(columnOf(fake)).toEqual(['=A3', '=A3', '=A3', undefined]);
+  });
+
+  it('many cells take three exchanges, outside tables two, and are one step of undo where Excel can', async () => {
+    const fake = table();
+    fake.isSupported = () => true;
+    const many = Array.from({ length: 100 }, (_, i) => ({ sheetName: 'Part', at: `D${i + 1}`, content: `=A${i + 1}` }));
+    await excelPort().write(many);
+    expect(fake.syncs).toBe(2);
+    expect(fake.options).toEqual([{ delayForCellEdit: true, mergeUndoGroup: true }]);
+    await excelPort().write([...many, { sheetName: 'Part', at: 'B3', content: 1 }]);
+    expect(fake.syncs).toBe(5);
+  });
+});
+
 describe('adding a sheet', () => {
+  it('works where the user parts lists by a semicolon', async () => {
+    for (const demo of demoWorkbook.sheets) {
+      const fake = fakeExcel({ name: 'Sheet1' });
+      fake.listSeparator = ';';
+      await expect(excelPort().add(demo), demo.name).resolves.toBe(demo.name);
+    }
+  });
+
   it('overwrites nothing: a name that is taken gets a number, whatever its capitals', async () => {
     const fake = fakeExcel({ name: 'PART', cells: cells({ A1: { value: 'mine' } }) });
     expect(await excelPort().add(plan())).toBe('Part 2');
@@ -195,13 +317,13 @@ describe('adding a sheet', () => {
     );
     expect(fake.done).toEqual(
       expect.arrayContaining([
-        'A1:A1 column.format.columnWidth = 108.75',
+        'A1 column.format.columnWidth = 108.75',
         'B2 numberFormat = [["0.00"]]',
-        'B2.format.fill.color = #E9F0FC',
+        'B2 format.fill.color = #E9F0FC',
         'A1:B1 merged false',
         'A1:B1 format.rowHeight = 57',
         'B3:B4 conditionalFormats.add(cellValue).cellValue.rule = {"formula1":"=\\"fail\\"","operator":"equalTo"}',
-        'B2:B9 dataValidation.rule = {"custom":{"formula":"=AND(ISNUMBER(B2),B2>0,B2<=5)"}}',
+        'B2:B9 dataValidation.rule = {"custom":{"formula":"=ISNUMBER(B2)*(B2>0)*(B2<=5)"}}',
         'B10 dataValidation.rule = {"list":{"inCellDropDown":true,"source":"=Data!$A$2:$A$9"}}',
         'B2 dataValidation.prompt = {"showPrompt":true,"title":"Note","message":"measured"}',
         'sheet pageLayout.orientation = landscape',

@@ -1,10 +1,11 @@
 // A workbook in memory behind the sheet port: cells of plans, formulas worked out, tables spilled. For tests and for looking at the views.
 import type { Cell } from '../../src/core/kinds';
-import { address, cellPosition } from '../../src/sheet/addresses';
+import { address, cellCount, cellPosition, type Rectangle, rectangleOf } from '../../src/sheet/addresses';
 import { isFault, isRows, WorkbookValues, type SourceCell } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
-import type { Selection, SheetCell, SheetPort } from '../../src/sheet/port';
+import { aroundIn, partOf } from '../../src/sheet/parts';
+import type { Selection, SheetCell, SheetListener, SheetPort } from '../../src/sheet/port';
 
 type Cells = Map<string, SourceCell>;
 
@@ -50,9 +51,17 @@ function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][]
   return Array.from({ length: height }, (_, r) => Array.from({ length: width }, (__, c) => shown.get(address(r, c)) ?? { value: null }));
 }
 
+const NO_CELLS: Rectangle = { top: 0, left: 0, bottom: -1, right: -1 };
+
+const usedOf = (grid: readonly (readonly SheetCell[])[]): Rectangle | null =>
+  grid.length === 0 ? null : { top: 0, left: 0, bottom: grid.length - 1, right: (grid[0]?.length ?? 1) - 1 };
+
+const cut = (grid: readonly (readonly SheetCell[])[], { top, left, bottom, right }: Rectangle): SheetCell[][] =>
+  grid.slice(top, bottom + 1).map(line => line.slice(left, right + 1));
+
 export function fakePort(plan: WorkbookPlan): FakePort {
   const sheets = new Map(plan.sheets.map(sheet => [sheet.name, cellsOf(sheet)]));
-  const listeners = new Set<(selection: Selection) => void>();
+  const listeners = new Set<SheetListener>();
   let now: Selection | null = null;
   const cells = (name: string): Cells => {
     const found = sheets.get(name);
@@ -61,13 +70,16 @@ export function fakePort(plan: WorkbookPlan): FakePort {
   };
   const select = (sheetName: string, at: string) => {
     now = { sheetName, at };
-    for (const listener of listeners) listener(now);
+    for (const listener of listeners) listener.selected(now);
   };
   const went: Selection[] = [];
   return {
     went,
     select,
-    plant: (sheetName, at, cell) => void cells(sheetName).set(at, cell),
+    plant: (sheetName, at, cell) => {
+      cells(sheetName).set(at, cell);
+      for (const listener of listeners) listener.changed(sheetName, rectangleOf(at));
+    },
     sheetNames: async () => [...sheets.keys()],
     async add(added) {
       let name = added.name;
@@ -76,13 +88,33 @@ export function fakePort(plan: WorkbookPlan): FakePort {
       return name;
     },
     read: async sheetName => (cells(sheetName), gridOf(sheetName, sheets)),
+    sizes: async () =>
+      [...sheets.keys()].map(sheetName => ({ sheetName, cells: cellCount(usedOf(gridOf(sheetName, sheets)) ?? NO_CELLS) })),
+    async around(place) {
+      cells(place.sheetName);
+      const grid = gridOf(place.sheetName, sheets);
+      return aroundIn(place, usedOf(grid), rectangle => cut(grid, rectangle));
+    },
+    readAreas: async areas =>
+      areas
+        .filter(({ sheet }) => sheets.has(sheet))
+        .map(area => {
+          const grid = gridOf(area.sheet, sheets);
+          return partOf(area, usedOf(grid), rectangle => cut(grid, rectangle));
+        }),
     selection: async () => now,
-    onSelection(listener) {
+    watch(listener) {
       listeners.add(listener);
       return () => void listeners.delete(listener);
     },
-    async write(sheetName, at, typed) {
-      cells(sheetName).set(at, content(typed));
+    async write(entries) {
+      const before = entries.map(({ sheetName, at }) => {
+        const { value = null, formula } = cells(sheetName).get(at) ?? {};
+        return { sheetName, at, content: formula ?? value ?? '' };
+      });
+      for (const { sheetName, at, content: typed } of entries) cells(sheetName).set(at, content(typed));
+      for (const listener of listeners) for (const { sheetName, at } of entries) listener.changed(sheetName, rectangleOf(at));
+      return before;
     },
     async goTo(sheetName, at) {
       cells(sheetName);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { stateOf } from '../../src/joint/verdict';
 import { Joints, type FoundJoint, type LocatedJoint } from '../../src/pane/find-joint';
-import { readSheets } from '../../src/pane/workbook';
+import { readWorkbook } from '../../src/pane/workbook';
 import { OUTPUTS } from '../../src/joint/outputs';
 import { address } from '../../src/sheet/addresses';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
@@ -11,7 +11,7 @@ import { fakePort } from './fake-port';
 
 async function jointsOf(workbook: WorkbookPlan): Promise<Joints> {
   const port = fakePort(workbook);
-  return new Joints(await readSheets(port, await port.sheetNames()));
+  return new Joints(await readWorkbook(port));
 }
 
 const found = (one: FoundJoint | undefined): LocatedJoint => {

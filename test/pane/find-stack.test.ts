@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { Joints } from '../../src/pane/find-joint';
 import { Stacks } from '../../src/pane/find-stack';
-import { readSheets } from '../../src/pane/workbook';
+import { readWorkbook } from '../../src/pane/workbook';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { fakePort } from './fake-port';
 
 const gridsOf = (workbook: WorkbookPlan) => {
   const port = fakePort(workbook);
-  return port.sheetNames().then(names => readSheets(port, names));
+  return readWorkbook(port);
 };
 
 /** Rows of texts and numbers from A1; texts that begin with `=` are formulas. */

@@ -4,7 +4,7 @@ import { INPUTS, JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { RULES } from '../../src/joint/rules';
 import { Joints, type LocatedJoint } from '../../src/pane/find-joint';
 import { inputMeant, inputsMeant, missingWords } from '../../src/pane/input-words';
-import { readSheets } from '../../src/pane/workbook';
+import { readWorkbook } from '../../src/pane/workbook';
 import { call } from '../../src/registry';
 import { fakePort } from './fake-port';
 
@@ -32,7 +32,7 @@ async function jointOf(given: Given): Promise<LocatedJoint> {
     { at: `${column(c)}2`, role: 'input' as const, value },
   ]);
   const port = fakePort({ name: '', sheets: [{ name: 'S', widths: [], cells }] });
-  const found = new Joints(await readSheets(port, ['S'])).first();
+  const found = new Joints(await readWorkbook(port)).first();
   if (found?.is !== 'joint') throw new Error(JSON.stringify(found));
   return found.joint;
 }

@@ -24,7 +24,12 @@ it('allows no script but its own and Office.js, no eval, and no other origin', (
   expect(page).not.toMatch(/<script(?![^>]* src=)|\son\w+=/);
 });
 
-it('loads Office.js first and the functions last, so that they can register', () => {
+it('loads Office.js first, then the functions, so that cells have their answers before there is a pane', () => {
   const scripts = [...page.matchAll(/<script([^>]*)>/g)].map(([, attributes]) => attributes);
-  expect(scripts).toEqual([' src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"', ' src="pane.js"', ' src="functions.js"']);
+  expect(scripts).toEqual([
+    ' src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"',
+    ' src="start.js"',
+    ' src="functions.js"',
+    ' src="pane.js"',
+  ]);
 });

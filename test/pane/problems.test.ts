@@ -1,7 +1,7 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
 import { describe, expect, it } from 'vitest';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
-import { readSheets, type Grid } from '../../src/pane/workbook';
+import { readWorkbook, type Grid } from '../../src/pane/workbook';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { SheetCell } from '../../src/sheet/port';
 import { fakePort } from './fake-port';
@@ -56,6 +56,26 @@ describe('a workbook is told of', () => {
     ]);
   });
 
+  it('every error that Excel has, with what helps', () => {
+    const errors = ['#GETTING_DATA', '#CONNECT!', '#BLOCKED!', '#FIELD!', '#UNKNOWN!', '#TIMEOUT!', '#EXTERNAL!', '#CALC!', '#SPILL!'];
+    for (const error of errors) {
+      const [words = ''] = told([of('=ENCL.BOSS.OD(B1,C1)', error), v(3), v(1)]);
+      expect(words, error).toMatch(/^refused S!A1: .{30,}/);
+      expect(words, error).not.toContain(error);
+    }
+    expect(told([of('=ENCL.BOSS.OD(B1,C1)', '#3'), v(3), v(1)])).toEqual([]);
+  });
+
+  it('cells that wait for each other, through formulas of the sheet too, and not of two', () => {
+    const chain = (last: SheetCell) =>
+      told([v(3), of('=ENCL.BOSS.OD(A1,A1)')], [v(1), of('=B1*2')], [v(1), of('=ENCL.BOSS.OD(A1,B2)')], [v(1), last]);
+    expect(chain(of('=SUM(ENCL.BOSS.OD(A1,B1),B1:B3)'))).toEqual([
+      'chain S!B4: 3 cells wait for each other, from S!B1 on: about 1.5 s in Excel; as one JOINT.TABLE about 0.5 s',
+    ]);
+    expect(chain(of('=SUM(B1:B3)'))).toEqual([]);
+    expect(told([of('=ENCL.BOSS.OD(B1,A1)'), of('=ENCL.BOSS.OD(A1,B1)')]).filter(line => line.startsWith('chain'))).toEqual([]);
+  });
+
   it('checks that do not pass', () => {
     expect(told([of('=ENCL.CHECK.MAX(B1,C1)', 'fail'), v(3), v(1)], [of('=ENCL.CHECK.MAX(B1,C1)', 'pass')], [v('fail')])).toEqual([
       'state S!A1: fail',
@@ -90,7 +110,7 @@ describe('a workbook is told of', () => {
 
   it('nothing in the demo but numbers that it shows in its formulas', async () => {
     const port = fakePort(demoWorkbook);
-    const problems = problemsOf(await readSheets(port, await port.sheetNames()));
+    const problems = problemsOf(await readWorkbook(port));
     expect(problems.filter(({ kind }) => ['broken', 'refused', 'blank', 'units'].includes(kind))).toEqual([]);
   });
 });

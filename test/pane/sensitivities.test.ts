@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { Joints } from '../../src/pane/find-joint';
 import { sensitivities } from '../../src/pane/sensitivities';
-import { readSheets } from '../../src/pane/workbook';
+import { readWorkbook } from '../../src/pane/workbook';
 import { fakePort } from './fake-port';
 
 describe('what moves the worst engagement', async () => {
   const port = fakePort(demoWorkbook);
-  const joints = new Joints(await readSheets(port, await port.sheetNames()));
+  const joints = new Joints(await readWorkbook(port));
   const first = joints.at({ sheetName: 'Variants', at: 'B6' });
   const found = first?.is === 'joint' ? sensitivities(first.joint.variant, 'engagement min') : [];
   const slope = (input: string): number | undefined => found.find(one => one.input === input)?.perUnit;

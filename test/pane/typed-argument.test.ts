@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Param } from '../../src/core/card';
-import { preview, sheetsRead } from '../../src/pane/preview';
+import { areasRead, preview } from '../../src/pane/preview';
 import { formulaOf, typedArgument } from '../../src/pane/typed-argument';
 import { sourceOf } from '../../src/pane/workbook';
 import { blankWords, choicesOf, labelOf } from '../../src/pane/argument-words';
@@ -111,7 +111,7 @@ describe('an answer before it is in a cell', () => {
       typedArgument(wall, "='My sheet'!B4+Other!B5"),
       typedArgument(wall, '2.5'),
     ];
-    expect(sheetsRead(given, 'Part')).toEqual(['Part', 'Other', 'My sheet']);
+    expect([...new Set(areasRead(given, 'Part').map(({ sheet }) => sheet))].sort()).toEqual(['My sheet', 'Other', 'Part']);
   });
 });
 

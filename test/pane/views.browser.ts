@@ -99,6 +99,22 @@ describe('the figure', () => {
     expect(frames).toBeLessThanOrEqual(3);
   });
 
+  it('can be read in a narrow pane: no letter is smaller than 11 px', async () => {
+    await select('Variants', 'B6');
+    await panel('Figure').getByRole('heading', { name: 'A first choice' }).waitFor();
+    for (const width of [320, 480]) {
+      await page.setViewportSize({ width, height: 900 });
+      const smallest = () =>
+        page.evaluate(() => {
+          const svg = document.querySelector<SVGSVGElement>('#bw-view-Figure svg.bw-figure');
+          const scale = svg === null ? 0 : svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+          return Math.min(...[...(svg?.querySelectorAll('text') ?? [])].map(text => parseFloat(getComputedStyle(text).fontSize) * scale));
+        });
+      await expect.poll(smallest, { message: `${width}` }).toBeGreaterThanOrEqual(10.99);
+      await page.screenshot({ path: `dist/screenshots/pane-narrow-${width}.png`, fullPage: true });
+    }
+  });
+
   it('says what fails and what would pass, and goes to the input', async () => {
     await select('Variants', 'B6');
     const rule = panel('Figure').locator('.bw-findings li').first();
@@ -106,7 +122,7 @@ describe('the figure', () => {
     expect(await rule.textContent()).toContain('passes with length 16 mm');
     await rule.getByRole('button', { name: 'length in E6' }).click();
     expect(await page.evaluate(() => window.pane.port.selection())).toEqual({ sheetName: 'Variants', at: 'E6' });
-    await page.evaluate(() => window.pane.port.write('Variants', 'E6', 16));
+    await page.evaluate(() => window.pane.port.write([{ sheetName: 'Variants', at: 'E6', content: 16 }]));
     await select('Variants', 'E6');
     await expect.poll(() => panel('Figure').locator('.bw-findings').textContent()).not.toContain('1.497');
   });
@@ -306,9 +322,9 @@ describe('every view', () => {
   it('shows hostile text as text', async () => {
     await page.evaluate(async text => {
       const { port } = window.pane;
-      await port.write('Variants', 'A6', text);
-      await port.write('Variants', 'C6', text);
-      await port.write('Variants', 'B7', `${text}${'x'.repeat(5000)}`);
+      await port.write([{ sheetName: 'Variants', at: 'A6', content: text }]);
+      await port.write([{ sheetName: 'Variants', at: 'C6', content: text }]);
+      await port.write([{ sheetName: 'Variants', at: 'B7', content: `${text}${'x'.repeat(5000)}` }]);
       port.plant('Joint', 'H3', { value: '#VALUE!', formula: `=ENCL.BOSS.OD("${text.replaceAll('"', '""')}",1)` });
     }, hostile);
     await select('Variants', 'B6');

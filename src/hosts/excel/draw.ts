@@ -1,6 +1,6 @@
 // Puts a plan on an empty sheet. Everything is queued; the caller sends it.
 import type { PlanCell, Picture, SheetPlan, Validation } from '../../sheet/plan';
-import { rectangleOf } from '../../sheet/addresses';
+import { address, cellPosition, rectangleOf, rectanglesOf, type Rectangle } from '../../sheet/addresses';
 import { type Look, ROLE_LOOKS, SHEET_FONT, STATE_LOOKS, WRAPPED_WHEN_MERGED } from '../../sheet/theme';
 
 const PT_PER_PX = 0.75;
@@ -8,8 +8,6 @@ const DIGIT_PX = 7;
 const COLUMN_PADDING_PX = 5;
 const LINE_PT = 13;
 const PADDING_PT = 5;
-/** A list of areas may have 8192 characters. */
-const MOST_AREAS = 500;
 const LONGEST_PROMPT = 255;
 
 const columnPt = (characters: number): number => (characters * DIGIT_PX + COLUMN_PADDING_PX) * PT_PER_PX;
@@ -39,31 +37,41 @@ function dress(format: Excel.RangeFormat, { ink, fill, sizePt, isBold, isItalic,
   }
 }
 
-/** Works on many cells at once. */
-function eachAreas(sheet: Excel.Worksheet, addresses: readonly string[], work: (areas: Excel.RangeAreas) => void): void {
-  for (let from = 0; from < addresses.length; from += MOST_AREAS) work(sheet.getRanges(addresses.slice(from, from + MOST_AREAS).join(',')));
-}
+const rangeOf = (sheet: Excel.Worksheet, { top, left, bottom, right }: Rectangle): Excel.Range =>
+  sheet.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1);
 
-function addressesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K | undefined): Map<K, string[]> {
-  const found = new Map<K, string[]>();
+/** Rectangles alone: a list of areas is parted by the sign of the user's country on some hosts and by a comma on others. */
+function rectanglesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K | undefined): [K, Rectangle[]][] {
+  const found = new Map<K, PlanCell[]>();
   for (const cell of cells) {
     const of = key(cell);
-    if (of !== undefined) found.set(of, [...(found.get(of) ?? []), cell.at]);
+    if (of === undefined) continue;
+    const alike = found.get(of);
+    if (alike === undefined) found.set(of, [cell]);
+    else alike.push(cell);
   }
-  return found;
+  return [...found].map(([of, alike]) => [of, rectanglesOf(alike.map(({ at }) => cellPosition(at)))]);
 }
 
+/** One value for each cell of the rectangle. */
+const filledWith = <T>({ top, left, bottom, right }: Rectangle, of: (row: number, column: number) => T): T[][] =>
+  Array.from({ length: bottom - top + 1 }, (_, r) => Array.from({ length: right - left + 1 }, (__, c) => of(top + r, left + c)));
+
 function drawCells(sheet: Excel.Worksheet, { cells }: SheetPlan): void {
-  for (const [role, addresses] of addressesBy(cells, ({ role: of }) => of))
-    eachAreas(sheet, addresses, ({ format }) => dress(format, ROLE_LOOKS[role]));
-  for (const [pattern, addresses] of addressesBy(cells, ({ format }) => format)) {
-    for (const at of addresses) sheet.getRange(at).numberFormat = [[pattern]];
+  for (const [role, rectangles] of rectanglesBy(cells, ({ role: of }) => of)) {
+    for (const rectangle of rectangles) {
+      const { format } = rangeOf(sheet, rectangle);
+      dress(format, ROLE_LOOKS[role]);
+      if (role === 'header') format.wrapText = true;
+    }
   }
-  for (const cell of cells) {
-    const content = contentOf(cell);
-    if (content !== '') sheet.getRange(cell.at).formulas = [[content]];
-    if (cell.role === 'header') sheet.getRange(cell.at).format.wrapText = true;
+  for (const [pattern, rectangles] of rectanglesBy(cells, ({ format }) => format)) {
+    for (const rectangle of rectangles) rangeOf(sheet, rectangle).numberFormat = filledWith(rectangle, () => pattern);
   }
+  const contents = new Map(cells.map(cell => [cell.at, contentOf(cell)]));
+  const filled = cells.filter(({ at }) => contents.get(at) !== '').map(({ at }) => cellPosition(at));
+  for (const rectangle of rectanglesOf(filled))
+    rangeOf(sheet, rectangle).formulas = filledWith(rectangle, (row, column) => contents.get(address(row, column)));
 }
 
 function drawMerged(sheet: Excel.Worksheet, { merged = [], cells, widths }: SheetPlan): void {
@@ -98,6 +106,12 @@ function drawStates(sheet: Excel.Worksheet, { stateRanges = [] }: SheetPlan): vo
   }
 }
 
+/** A number without a decimal sign: the formula of a rule may be read in the signs of the user's country. */
+function unpointed(value: number): string {
+  const [whole = '', decimals = ''] = String(value).split('.');
+  return decimals === '' ? whole : `${Number(whole + decimals)}/${10 ** decimals.length}`;
+}
+
 function ruleOf({ range, list, above, atLeast, below, atMost }: Validation): Excel.DataValidationRule {
   if (list !== undefined) return { list: { inCellDropDown: true, source: `=${list}` } };
   const [cell = ''] = range.split(':');
@@ -106,8 +120,8 @@ function ruleOf({ range, list, above, atLeast, below, atMost }: Validation): Exc
     ['>=', atLeast],
     ['<', below],
     ['<=', atMost],
-  ].flatMap(([sign, limit]) => (limit === undefined ? [] : [`${cell}${sign}${limit}`]));
-  return { custom: { formula: `=AND(${[`ISNUMBER(${cell})`, ...conditions].join(',')})` } };
+  ].flatMap(([sign, limit]) => (limit === undefined ? [] : [`(${cell}${sign}${unpointed(Number(limit))})`]));
+  return { custom: { formula: `=${[`ISNUMBER(${cell})`, ...conditions].join('*')}` } };
 }
 
 function drawValidations(sheet: Excel.Worksheet, { validations = [], cells }: SheetPlan): void {

@@ -1,7 +1,8 @@
 // The bench's spreadsheet as a task sees it.
 import { AddConditionalRuleMutation } from '@univerjs/preset-sheets-conditional-formatting';
 import { ScrollToCellCommand } from '@univerjs/preset-sheets-core';
-import { address } from '../../sheet/addresses';
+import { address, cellCount, cellPosition } from '../../sheet/addresses';
+import { aroundIn, partOf } from '../../sheet/parts';
 import type { Selection, SheetPort } from '../../sheet/port';
 import { sheetReader } from './cells';
 import { onChange } from './changes';
@@ -25,6 +26,8 @@ export function benchPort(sheets: Sheets): SheetPort {
     if (sheet === null) throw new Error(`there is no sheet "${name}"`);
     return sheet;
   }
+
+  const readerOf = (name: string) => sheetReader(sheets, sheetNamed(name).getSheetId());
 
   function freeName(name: string): string {
     const taken = new Set(names().map(each => each.toLowerCase()));
@@ -56,27 +59,55 @@ export function benchPort(sheets: Sheets): SheetPort {
       return name;
     },
     async read(sheetName) {
-      const reader = sheetReader(sheets, sheetNamed(sheetName).getSheetId());
+      const reader = readerOf(sheetName);
       const used = reader.used();
       return used === null ? [] : reader.rectangle(used);
+    },
+    async sizes() {
+      return names().map(sheetName => {
+        const used = readerOf(sheetName).used();
+        return { sheetName, cells: used === null ? 0 : cellCount(used) };
+      });
+    },
+    async around(place) {
+      const reader = readerOf(place.sheetName);
+      return aroundIn(place, reader.used(), reader.rectangle);
+    },
+    async readAreas(areas) {
+      return areas.flatMap(area => {
+        const sheetName = names().find(name => name.toLowerCase() === area.sheet.toLowerCase());
+        if (sheetName === undefined) return [];
+        const reader = readerOf(sheetName);
+        return [partOf({ ...area, sheet: sheetName }, reader.used(), reader.rectangle)];
+      });
     },
     async selection() {
       return selection();
     },
-    onSelection(listener) {
+    watch(listener) {
       return onChange(sheets, () => {
         const now = selection();
-        if (now !== null) listener(now);
+        // Any action may have changed any sheet.
+        for (const sheetName of names()) listener.changed(sheetName);
+        if (now !== null) listener.selected(now);
       });
     },
-    async write(sheetName, at, content) {
-      const isFormula = typeof content === 'string' && content.startsWith('=');
+    async write(entries) {
+      const before = entries.map(entry => {
+        const { row, column } = cellPosition(entry.at);
+        const { value, formula } = readerOf(entry.sheetName).at(row, column);
+        return { ...entry, content: formula ?? value ?? '' };
+      });
       // What the cell held before, a formula or rich text, would outlive a value alone.
       const nothingElse = { f: null, si: null, p: null, t: null };
-      sheetNamed(sheetName)
-        .getRange(at)
-        .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });
+      for (const { sheetName, at, content } of entries) {
+        const isFormula = typeof content === 'string' && content.startsWith('=');
+        sheetNamed(sheetName)
+          .getRange(at)
+          .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });
+      }
       await sheets.api.getFormula().onCalculationResultApplied();
+      return before;
     },
     async goTo(sheetName, at) {
       const sheet = sheetNamed(sheetName);

@@ -1,0 +1,63 @@
+// What the pane is made of, fetched when it is seen for the first time.
+import { excelPort } from '../hosts/excel/excel-port';
+import type { SheetPort } from '../sheet/port';
+import type { ListedFunction } from './function-list';
+import { mountPane, type MountedPane } from './mount';
+import type { KeptView } from './pane-services';
+import { messageOf } from './pane-context';
+
+/** What was kept of the last time, by the storage helper: fetched after the pane stands. Of it only get and set keep their word. */
+const STORED = 'bosswright';
+
+async function keptView(): Promise<KeptView | undefined> {
+  try {
+    const { Storage, StorageType } = await import(/* webpackChunkName: "view-kept" */ '@microsoft/office-js-helpers');
+    const kept = new Storage<string>(STORED, StorageType.LocalStorage);
+    return { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) };
+  } catch {
+    // A browser may refuse storage to a page in a frame, as Excel on the web is.
+    return undefined;
+  }
+}
+
+async function readFunctions(): Promise<readonly ListedFunction[]> {
+  const response = await fetch('functions.json');
+  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
+  return ((await response.json()) as { readonly functions: readonly ListedFunction[] }).functions;
+}
+
+function show(place: HTMLElement, text: string): void {
+  const notice = document.createElement('p');
+  notice.className = 'bw-notice';
+  notice.role = 'alert';
+  notice.textContent = text;
+  place.before(notice);
+}
+
+function portOfExcel(place: HTMLElement): SheetPort | undefined {
+  try {
+    return excelPort();
+  } catch (thrown) {
+    show(place, messageOf(thrown));
+    return undefined;
+  }
+}
+
+/** Undefined where it could not be opened. */
+export async function openPane(isInExcel: boolean): Promise<MountedPane | undefined> {
+  const place = document.getElementById('pane') as HTMLElement;
+  try {
+    const functions = await readFunctions();
+    const port = isInExcel ? portOfExcel(place) : undefined;
+    return mountPane(place, {
+      hostName: port === undefined ? 'this page' : 'your workbook',
+      functions,
+      benchUrl: 'index.html',
+      ...(port !== undefined && { port }),
+      keptView,
+    });
+  } catch (thrown) {
+    show(place, `The pane could not start: ${messageOf(thrown)}`);
+    return undefined;
+  }
+}

@@ -1,0 +1,11 @@
+/* The first script of the pane, in the words of old browsers too: without it they would show "Opening" for ever. */
+(function () {
+  var isOld = !('noModule' in document.createElement('script')) || typeof Array.prototype.at !== 'function';
+  if (isOld) {
+    document.getElementById('pane').innerHTML =
+      '<p role="alert">This version of Excel shows add-ins in a browser that is too old for Bosswright: neither the pane nor the functions can run. ' +
+      'Install the WebView2 runtime of Windows, or take Microsoft 365, Excel 2021 with WebView2, or Excel on the web.</p>';
+  }
+  /* Opened as a plain page without a network there is no Office.js; functions.js, loaded next, then registers with nobody. */
+  if (!window.CustomFunctions) window.CustomFunctions = { associate: function () {} };
+})();

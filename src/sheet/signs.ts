@@ -1,0 +1,38 @@
+// Formulas in the signs of the user: where the decimal sign is a comma, arguments are parted by semicolons.
+import { tokenize } from '@borgar/fx';
+
+export interface Signs {
+  readonly decimal: string;
+}
+
+/** As a file holds formulas. */
+export const FILE_SIGNS: Signs = { decimal: '.' };
+
+const isComma = ({ decimal }: Signs): boolean => decimal === ',';
+
+/** A formula of a file as the user types it. */
+export function inSigns(formula: string, signs: Signs): string {
+  if (!isComma(signs)) return formula;
+  let braces = 0;
+  return tokenize(formula, { mergeRefs: true })
+    .map(({ type, value }) => {
+      if (type === 'number') return value.replace('.', ',');
+      if (type !== 'operator') return value;
+      if (value === '{') braces++;
+      if (value === '}') braces--;
+      return value === ',' && braces === 0 ? ';' : value;
+    })
+    .join('');
+}
+
+/** What stands between quotation marks or braces, which both languages write alike. */
+const KEPT = /("(?:[^"]|"")*"|'(?:[^']|'')*'|\{[^}]*\})/;
+
+/** What the user typed in his signs, as a file holds it; names of functions stay as they are. */
+export const fromSigns = (formula: string, signs: Signs): string =>
+  isComma(signs)
+    ? formula
+        .split(KEPT)
+        .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d)/g, '$1.').replaceAll(';', ',')))
+        .join('')
+    : formula;
