@@ -16,7 +16,7 @@ export interface GuideText {
   readonly cautions: readonly string[];
 }
 
-const FORMATS: Readonly<Record<string, string>> = { N: '0', 'mm²': '0.0' };
+const FORMATS: Readonly<Record<string, string>> = { N: '0', ppm: '0', 'mm²': '0.0' };
 
 export function guideSheet({ title, sentence, scenario, inputs, blocks, judge, cautions }: GuideText): SheetPlan {
   const { list, states, merged, next } = stepSheet(title, sentence, inputs, blocks, unit => FORMATS[unit] ?? '0.00', scenario);

@@ -1,7 +1,8 @@
-// The eight guides: each a workbook whose first choice fails and another passes, and why.
+// The nine guides: each a workbook whose first choice fails and another passes, and why.
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { demoWorkbook } from './demo';
+import * as Compost from './guide-compost';
 import * as Gauge from './guide-gauge';
 import * as Handheld from './guide-handheld';
 import * as Hatch from './guide-hatch';
@@ -39,4 +40,5 @@ export const GUIDES: readonly Guide[] = [
   { name: 'hatch', title: Hatch.TITLE, sentence: Hatch.SENTENCE, workbook: Hatch.hatchGuide, start: START },
   { name: 'handheld', title: Handheld.TITLE, sentence: Handheld.SENTENCE, workbook: Handheld.handheldGuide, start: START },
   { name: 'pond', title: Pond.TITLE, sentence: Pond.SENTENCE, workbook: Pond.pondGuide, start: START },
+  { name: 'compost', title: Compost.TITLE, sentence: Compost.SENTENCE, workbook: Compost.compostGuide, start: START },
 ];

@@ -4,9 +4,8 @@ import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import { areaOf, type FormulaNode, ownFunction, parseFormula } from '../../src/sheet/formula';
-import { sourceOf } from '../kit/source-of-plan';
-import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
-import { call } from '../../src/registry';
+import { valuesOfPlan } from '../kit/source-of-plan';
+import type { Known } from '../../src/sheet/workbook-values';
 import { linesOf } from '../../src/hosts/xlsx/layout';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
 
@@ -15,7 +14,7 @@ test('sheets of the demo', () => {
 });
 
 describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s', (_guide, workbook) => {
-  const source = new WorkbookValues(sourceOf(workbook), call);
+  const source = valuesOfPlan(workbook);
   /** Cells that a table fills, with the cell of its formula. */
   const anchors = new Map<string, string>();
 
@@ -30,7 +29,6 @@ describe.each(GUIDES.map(({ name, workbook }) => [name, workbook] as const))('%s
     const result = source.result(sheet.name, cell.at);
     if (!isTable(result)) continue;
     const { row, column } = cellPosition(cell.at);
-    source.spill(sheet.name, cell.at, result as never);
     result.forEach((line, r) => line.forEach((_, c) => anchors.set(`${sheet.name}!${address(row + r, column + c)}`, cell.at)));
   }
 

@@ -2,16 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../src/demo/guides';
 import { address, cellPosition } from '../../src/sheet/addresses';
-import { sourceOf } from '../kit/source-of-plan';
-import { type Known, WorkbookValues } from '../../src/sheet/workbook-values';
-import { call } from '../../src/registry';
+import { valuesOfPlan } from '../kit/source-of-plan';
+import type { Known } from '../../src/sheet/workbook-values';
 import { expectPrinted } from '../kit/near';
 
 /** Every value of a guide, spilled cells too, by sheet and address. */
 function valuesOf(name: string): (sheet: string, at: string) => unknown {
   const guide = GUIDES.find(one => one.name === name);
   if (guide === undefined) throw new TypeError(name);
-  const source = new WorkbookValues(sourceOf(guide.workbook), call);
+  const source = valuesOfPlan(guide.workbook);
   const values = new Map<string, unknown>();
   for (const sheet of guide.workbook.sheets) {
     for (const { at, value, formula } of sheet.cells) {
@@ -22,7 +21,6 @@ function valuesOf(name: string): (sheet: string, at: string) => unknown {
         continue;
       }
       const { row, column } = cellPosition(at);
-      source.spill(sheet.name, at, result as never);
       (result as unknown[][]).forEach((line, r) =>
         line.forEach((one, c) => values.set(`${sheet.name}!${address(row + r, column + c)}`, one)),
       );
@@ -452,6 +450,87 @@ describe('pond level sender', () => {
     expect(step('groove filled, at most')).toBeCloseTo((Math.PI * 2.08 ** 2) / 4 / (2.75 * 1.45), 9);
     expect(step('squeeze at a screw: least, nominal, largest', 2)).toBeCloseTo(1 - (1.45 * Math.sqrt(1.02)) / 2.08, 9);
     expect(step('and with four screws?')).toMatch(/at worst the cord does not touch/);
+  });
+});
+
+describe('compost thermometer', () => {
+  const { step, under } = read('compost');
+  const value = valuesOf('compost');
+  // by hand: shortest screw, its point, thickest board, deepest relief, thickest seat
+  const thread = (wallMm: number, toleranceMm: number): number =>
+    16 - 0.8 - 2.6 - 1.76 - (0.8 + toleranceMm) - (0.8 * wallMm + toleranceMm);
+  test('the window ends where the floor and where the thread say', () => {
+    expect(step('lowest wall that passes')).toBeCloseTo((14.4 - 13.5 + 0.1) / (1 - 0.6), 5);
+    expect(step('highest wall that passes')).toBeCloseTo((thread(0, 0.1) - 2.5 * 2.9) / 0.8, 5);
+    expect(step('middle of the window')).toBeCloseTo(2.85, 1);
+  });
+  test.each([
+    ['edge: full thread, min, nominal, max, ±rss', 'edge holds on paper', 3.2, 0.1, 'pass'],
+    ['edge, moulded: full thread', 'edge holds as moulded', 3.2, 0.2, 'fail'],
+    ['middle, moulded: full thread', 'middle holds as moulded', 2.85, 0.2, 'pass'],
+  ])('%s', (limits, holds, wallMm, toleranceMm, state) => {
+    expect(step(limits)).toBeCloseTo(thread(wallMm, toleranceMm), 9);
+    expect(step(holds)).toBe(state);
+  });
+  test.each([
+    ['A  first choice', 'fail'],
+    ['B  edge of the window', 'pass'],
+    ['C  the edge, as moulded', 'fail'],
+    ['D  middle of the window, as moulded', 'pass'],
+    ['E  beyond the edge, as moulded', 'fail'],
+  ])('%s', (label, state) => {
+    expect(under('Variants', label, 'state')).toBe(state);
+  });
+  test('what the steps say of sink and floor is what the variants say', () => {
+    expect(step('no sink mark, first choice')).toBe('fail');
+    expect(step('floor holds, first choice')).toBe('review');
+    expect(['no sink mark, middle', 'floor holds, middle'].map(label => step(label))).toEqual(['pass', 'pass']);
+    expect(step('as boss wall ÷ wall, first choice')).toBeCloseTo(under('Variants', 'A  first choice', 'sink ratio') as number, 2);
+    expect(under('Variants', 'D  middle of the window, as moulded', 'floor under hole (mm)')).toBeCloseTo(
+      step('least floor, middle') as number,
+      9,
+    );
+  });
+  test('what passes on the map is an island, and every point that passes lies in the bounds worked by hand', () => {
+    const walls = Array.from({ length: 10 }, (_, r) => r);
+    const points = walls.flatMap(r =>
+      Array.from({ length: 9 }, (_, c) => ({
+        wallMm: value('Plane', address(10 + r, 3)) as number,
+        odMm: value('Plane', address(9, 4 + c)) as number,
+        state: value('Plane', address(10 + r, 4 + c)),
+      })),
+    );
+    const passing = points.filter(({ state }) => state === 'pass');
+    expect(points).toHaveLength(90);
+    expect(passing.map(({ wallMm, odMm }) => [wallMm, odMm])).toEqual([
+      [2.5, 6],
+      [2.75, 6],
+      [2.75, 6.5],
+      [3, 6],
+      [3, 6.5],
+      [3, 7],
+    ]);
+    for (const { wallMm, odMm } of passing) {
+      expect(wallMm - 1).toBeGreaterThanOrEqual(0.6 * wallMm);
+      expect(thread(wallMm, 0.1)).toBeGreaterThanOrEqual(2.5 * 2.9);
+      expect(odMm).toBeGreaterThanOrEqual(2 * 2.9);
+    }
+  });
+  test('yield beside worst case: the edge fails and loses none, beyond it some are lost', () => {
+    expect(['edge as moulded', 'middle as moulded', 'beyond the edge'].map(choice => step(`worst case, ${choice}`))).toEqual([
+      'fail',
+      'pass',
+      'fail',
+    ]);
+    expect(step('outside, edge as moulded')).toBe(0);
+    expect(step('outside, middle as moulded')).toBe(0);
+    const lost = step('outside, beyond the edge') as number;
+    // a normal sum of five, each ± three standard deviations: share below the limit by its own formula
+    const sigma = Math.hypot(0.8, 0.16, 0.2, 0.2) / 3;
+    const mean = 16 - 0.8 + 0.8 - 2.6 - 1.6 - 0.8 - 0.8 * 3.7;
+    expect(mean - 2.5 * 2.9).toBeGreaterThan(2 * sigma);
+    expect(lost).toBeGreaterThan(1000);
+    expect(lost).toBeLessThan(3000);
   });
 });
 

@@ -1,6 +1,8 @@
 // A workbook plan as the cells of a file, without the file.
 import type { WorkbookPlan } from '../../src/sheet/plan';
-import { nameKey, type SourceCell, type SourceWorkbook } from '../../src/sheet/workbook-values';
+import { spillAll } from '../../src/handover/compile/spilled-tables';
+import { call } from '../../src/registry';
+import { nameKey, type SourceCell, type SourceWorkbook, WorkbookValues } from '../../src/sheet/workbook-values';
 
 export function sourceOf(plan: WorkbookPlan): SourceWorkbook {
   return {
@@ -16,4 +18,12 @@ export function sourceOf(plan: WorkbookPlan): SourceWorkbook {
       ),
     })),
   };
+}
+
+/** The values of a plan with every table spilled, also where a cell before it points into it. */
+export function valuesOfPlan(plan: WorkbookPlan): WorkbookValues {
+  const workbook = sourceOf(plan);
+  const source = new WorkbookValues(workbook, call);
+  spillAll(source, workbook);
+  return source;
 }
