@@ -1,56 +1,15 @@
 // The selected joint in full, and what is to be mended in the workbook.
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
-import { digits } from '../plain/print';
+import { useEffect, useState } from 'preact/hooks';
 import type { CellEntry, Selection, SheetPort } from '../sheet/port';
 import { checkWorkbook, type WorkbookCheck } from './check-workbook';
 import { Findings } from './findings';
-import type { LocatedJoint } from './find-joint';
 import { JointHeading, jointName } from './joint-heading';
-import { sensitivities } from './sensitivities';
+import { Moves, YieldBeside } from './study-parts';
 import { NoJoint } from './no-joint';
 import type { ProblemKind, Problem } from './problems';
 import { messageOf, placeName, useGoTo, usePane, type ProgressStep } from './pane-context';
 import { StateWord } from './state-word';
-
-/** Sensitivities that are shown. */
-const STRONGEST = 6;
-
-function Sensitivities({ joint }: { readonly joint: LocatedJoint }): JSX.Element | null {
-  const strongest = useMemo(() => sensitivities(joint.variant, 'engagement min').slice(0, STRONGEST), [joint]);
-  const most = Math.abs(strongest[0]?.perTenth ?? 0);
-  if (strongest.length === 0) return null;
-  const signed = (mm: number) => `${mm > 0 ? '+' : ''}${digits(Math.round(mm * 1000) / 1000)}`;
-  return (
-    <details class="bw-part">
-      <summary>What moves the worst engagement most</summary>
-      <p class="bw-quiet">Change of the full thread at worst case, mm, when one input grows by a tenth of itself.</p>
-      <table class="bw-levers">
-        <thead>
-          <tr>
-            <th scope="col">input</th>
-            <th scope="col">now</th>
-            <th scope="col">moves by, mm</th>
-          </tr>
-        </thead>
-        <tbody>
-          {strongest.map(({ input, unit, value, perTenth }) => (
-            <tr key={input}>
-              <th scope="row">{input}</th>
-              <td class="bw-number">
-                {digits(value)} {unit}
-              </td>
-              <td class="bw-number">
-                <span class="bw-bar" aria-hidden="true" style={{ width: `${(40 * Math.abs(perTenth)) / most}px` }} />
-                {signed(perTenth)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
-  );
-}
 
 function SelectedJoint(): JSX.Element {
   const { found } = usePane();
@@ -67,7 +26,8 @@ function SelectedJoint(): JSX.Element {
           <Findings joint={joint} states={['pass']} />
         </details>
       )}
-      <Sensitivities joint={joint} />
+      <Moves joint={joint} />
+      <YieldBeside joint={joint} />
     </>
   );
 }

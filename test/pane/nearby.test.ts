@@ -138,7 +138,8 @@ describe.each(Object.keys(LARGE))('a selection on %s', name => {
       costs.push(ms / stick);
       expect(fake.syncs - syncs).toBe(0);
     }
-    const cost = [...costs].sort((a, b) => a - b)[Math.floor(costs.length / 2)] ?? Infinity;
+    // at its fastest, as the yardstick is
+    const cost = Math.min(...costs);
     console.log(`${name}: ${cost.toFixed(0)} yardsticks of ${(stick * 1000).toFixed(1)} µs`);
     expect(cost).toBeLessThan(MOST_STICKS);
     const before = fake.syncs;

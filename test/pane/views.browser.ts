@@ -300,7 +300,11 @@ describe('the check', () => {
     await view('Check');
     expect(await panel('Check').getByText('14 rules pass').count()).toBe(1);
     await page.getByText('What moves the worst engagement most').click();
-    expect(await panel('Check').locator('.bw-levers tbody tr').first().textContent()).toContain('length13 mm+1.3');
+    expect(await panel('Check').locator('.bw-levers tbody tr').first().textContent()).toBe('length13 ± 0.8 mm±0.8+1');
+    await panel('Check').getByRole('button', { name: 'Yield beside worst case' }).click();
+    const drawn = panel('Check').getByRole('region', { name: 'Yield beside worst case' });
+    expect(await drawn.locator('tr').first().textContent()).toBe('worst casefail');
+    expect(await drawn.getByText('all rules', { exact: true }).count()).toBe(1);
     await expect.poll(() => panel('Check').getByRole('button', { name: 'E longer still' }).count()).toBe(1);
   });
 

@@ -13,7 +13,7 @@ import { type MovedSheet, movedFormula } from './references';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
 
-type Found = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
+type Lists = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
 
 interface Pair {
   readonly sent: SeenGrid;
@@ -27,7 +27,7 @@ const SAME_SHEET = 0.5;
 const MOST_WORDS = 120;
 
 export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): ReturnedChanges {
-  const found: Found = {
+  const found: Lists = {
     changedInputs: [],
     changedFormulas: [],
     answers: [],
@@ -48,7 +48,7 @@ export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): Ret
   return { ...found, effects: found.changedInputs.length === 0 ? [] : effectsOf(sent, found.changedInputs) };
 }
 
-function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Found): Pair[] {
+function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Lists): Pair[] {
   const left = new Map(returned.sheets.map(sheet => [sheet.name, gridOf(sheet)]));
   const ours = sent.sheets.map(gridOf);
   const taken = new Map<SeenGrid, SeenGrid>();
@@ -84,7 +84,7 @@ function sameShare(a: SeenGrid, b: SeenGrid): number {
   return ours.length === 0 ? 0 : ours.filter(text => theirs.has(text)).length / ours.length;
 }
 
-function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Found): void {
+function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Lists): void {
   const { sent, returned, alignment, form } = pair;
   const { rows, columns } = alignment;
   const { name } = sent.sheet;
@@ -126,7 +126,7 @@ function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Foun
   remarks(pair, rowOf, columnOf, found);
 }
 
-function wholeLines({ sent, returned, alignment: { rows, columns } }: Pair, { rearranged }: Found): void {
+function wholeLines({ sent, returned, alignment: { rows, columns } }: Pair, { rearranged }: Lists): void {
   const sheet = sent.sheet.name;
   const words = (texts: readonly SourceCell[]): string =>
     texts
@@ -150,7 +150,7 @@ function wholeLines({ sent, returned, alignment: { rows, columns } }: Pair, { re
     say('column', 'moved', `${address(0, c).replace('1', '')} to ${address(0, columns.to[c] ?? 0).replace('1', '')}`);
 }
 
-function remarks({ sent, returned }: Pair, rowOf: ReadonlyMap<number, number>, columnOf: ReadonlyMap<number, number>, found: Found): void {
+function remarks({ sent, returned }: Pair, rowOf: ReadonlyMap<number, number>, columnOf: ReadonlyMap<number, number>, found: Lists): void {
   const { name } = sent.sheet;
   const each = (of: 'comments' | 'fills', into: Change[], isNew: (was: string, is: string) => boolean): void => {
     const [before, after] = [sent.sheet[of] ?? new Map<string, string>(), returned.sheet[of] ?? new Map<string, string>()];
