@@ -6,7 +6,7 @@ import { simulationRows } from '../joint/study/simulate';
 import type { Variant } from '../joint/variant';
 
 /** An input that moves a result. */
-export interface Move {
+export interface StudyMove {
   readonly input: string;
   readonly unit: string;
   readonly now: number;
@@ -31,7 +31,7 @@ function studied<T>(study: () => T): T | undefined {
 }
 
 /** What moves a result, the largest change over a tolerance first. */
-export const movesOf = (variant: Variant, output: string): Move[] =>
+export const movesOf = (variant: Variant, output: string): StudyMove[] =>
   (studied(() => sensitivityRows(variant.copy(), output)) ?? []).map(([input, unit, now, tolerance, slope, change]) => ({
     input: String(input),
     unit: unit === '–' ? '' : String(unit),

@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { Joints } from '../../src/pane/find-joint';
 import { movesOf, yieldOf } from '../../src/pane/joint-studies';
-import { readSheets } from '../../src/pane/workbook';
+import { readWorkbook } from '../../src/pane/workbook';
 import { value } from '../kit/ask';
 import { LOGGER, variantOf } from '../figure/joints';
 import { fakePort } from './fake-port';
 
 describe('what moves the worst engagement', async () => {
   const port = fakePort(demoWorkbook);
-  const joints = new Joints(await readSheets(port, await port.sheetNames()));
+  const joints = new Joints(await readWorkbook(port));
   const here = joints.at({ sheetName: 'Variants', at: 'B6' });
   if (here?.is !== 'joint') throw new Error('no joint');
   const { variant } = here.joint;
