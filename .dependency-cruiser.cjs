@@ -86,6 +86,7 @@ module.exports = {
       [
         '^src/(commands|cli|joint|figure|sheet)/',
         '^src/core/(kinds|refuse)[.]ts$',
+        '^src/studies[.]ts$',
         '^src/handover/(compare-)?cli[.]ts$',
         '^src/release/verify[.]ts$',
         '^src/hosts/(xlsx|png)[/.]',

@@ -17,6 +17,8 @@ const COMMANDS = new Map<string, Command>(
     },
     card: { does: 'all about one row', load: () => import('./card') },
     figure: { does: 'one row in section, as SVG or PNG', load: () => import('./figure') },
+    map: { does: 'one row over two of its inputs', load: () => import('./map') },
+    simulate: { does: 'how many of one row are good', load: () => import('./simulate') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
     compare: { does: 'what came back changed', load: () => import('../handover/compare-cli') },
     verify: { does: 'whether a served folder is whole', load: () => import('../release/verify') },

@@ -10,6 +10,7 @@ import { readXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/commands/bosswright';
 import { UserFault } from '../../src/cli/user-fault';
+import { jointSimulated } from '../../src/joint/study/simulate';
 import { jointTable } from '../../src/joint/table';
 
 const DOCUMENT = readFileSync('src/docs/command-line.md', 'utf8');
@@ -150,6 +151,45 @@ it('a figure is drawn to stand alone, and a card has every output', async () => 
   expect(textAt('card.csv').split('\r\n').length).toBeGreaterThan(50);
 });
 
+describe('studies of one row', () => {
+  const csvOf = (name: string): string[][] => parseCsv(textAt(name)) as string[][];
+  const joint = [rows[0] ?? [], rows[2] ?? []];
+
+  it('a map is JOINT.TABLE at each of its points', async () => {
+    const asked = ['--x', 'wall', '--x-values', '2,2.5,3', '--y', 'boss OD', '--y-values', '6,6.5,7'];
+    await run('map', at('joints.csv'), '--row', '2', ...asked, '--out', at('map.csv'));
+    const [heading = [], ...lines] = csvOf('map.csv');
+    expect(heading).toEqual(['wall (mm) \\ boss OD (mm)', '2', '2.5', '3']);
+    const wallAt = joint[0]?.indexOf('wall') ?? -1;
+    const expected = [6, 6.5, 7].map(od => [
+      String(od),
+      ...[2, 2.5, 3].map(wall => {
+        const row = (joint[1] ?? []).map((cell, i) => (i === wallAt ? wall : cell));
+        return String(
+          jointTable(
+            [
+              [...(joint[0] ?? []), 'boss OD'],
+              [...row, od],
+            ],
+            [['state']],
+          )[1]?.[0],
+        );
+      }),
+    ]);
+    expect(lines).toEqual(expected);
+    expect(new Set(expected.flatMap(line => line.slice(1))).size).toBeGreaterThan(1);
+  });
+
+  it('a simulation counts as the function does, and refuses in its words', async () => {
+    await run('simulate', at('joints.csv'), '--row', '2', '--samples', '2000', '--seed', '7', '--out', at('yield.csv'));
+    const [heading, ...lines] = csvOf('yield.csv');
+    expect(heading).toEqual(['rule', 'share that meets it', 'ppm outside', 'least', 'mean', 'largest']);
+    expect(lines).toEqual(jointSimulated(joint, 2000, 7, undefined).map(row => row.map(String)));
+    await expect(run('simulate', at('joints.csv'), '--samples', '10')).rejects.toThrow(/^samples is 10: /);
+    await expect(run('map', at('joints.csv'), '--x', 'wall')).rejects.toThrow(/^bosswright map /);
+  });
+});
+
 describe('refusals', () => {
   it.each<[string, readonly string[], RegExp]>([
     ['another command', ['tabel'], /there is no command tabel[^]*bosswright COMMAND/],
@@ -175,7 +215,7 @@ describe('refusals', () => {
   it('every command says how it is used', async () => {
     const [help = ''] = await run('--help');
     const names = [...help.matchAll(/^ {2}(\w+)/gm)].map(([, name = '']) => name);
-    expect(names.length).toBe(7);
+    expect(names.length).toBe(9);
     for (const name of names) {
       expect((await run(name, '--help'))[0], name).toMatch(new RegExp(`^bosswright ${name} `));
       expect(DOCUMENT).toContain(`\`bosswright ${name}\``);

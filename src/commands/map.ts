@@ -1,0 +1,25 @@
+// bosswright map: one row over two of its inputs.
+import { oneRow } from './joints';
+import type { Main } from '../cli/ended';
+import { given } from '../cli/options';
+import { UserFault } from '../cli/user-fault';
+import { study } from './study';
+import { listed } from './table';
+
+export const USAGE = `bosswright map in.csv|xlsx|json --x NAME --x-values 2,2.5,3 --y NAME --y-values 6,7 [--result state] [--row 1]
+               [--base base.csv] [--out out.csv|xlsx|json|md]
+
+One output of one joint over two of its inputs: x along the top, y down the side; ENCL.JOINT.MAP. Without --out it goes to standard
+output, --as csv|json|md.`;
+
+/** A number as such, anything else as it was typed. */
+const cellOf = (text: string): string | number => (/^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : text);
+
+export const main: Main = async args => {
+  const { files, values } = given(args, USAGE, ['x', 'x-values', 'y', 'y-values', 'result', 'row', 'base', 'out', 'as'], [1, 1]);
+  const { x, y, result = 'state' } = values;
+  const [across, down] = [listed(values['x-values']), listed(values['y-values'])];
+  if (x === undefined || y === undefined || across === undefined || down === undefined) throw new UserFault(USAGE);
+  const { inputs, base } = await oneRow(files[0] ?? '-', values.row, values.base);
+  await study('JOINT.MAP', [inputs, x, [across.map(cellOf)], y, [down.map(cellOf)], result, base], values);
+};
