@@ -126,7 +126,8 @@ export class Nearby {
       const answer = this.answer(here, joints, stacks);
       const missing = source.missing.splice(0);
       if (missing.length === 0 || lead === MOST_LEADS) return this.tell(answer);
-      const parts = await this.port.readAreas(missing);
+      // what names a row stands left of it
+      const parts = await this.port.readAreas(missing.map(area => ({ ...area, left: Math.max(0, area.left - 1) })));
       if (this.isOvertaken) return;
       for (const [name, sheet] of partsBySheet(parts)) {
         const known = this.known.get(name);

@@ -139,8 +139,9 @@ it('moves what depends on the draft', async () => {
 });
 
 it('the characteristics follow an input, and judge what is measured', async () => {
-  const { wanted, found } = await after({ 'Variants!F11': 3.4, 'Characteristics!H5': 5.45, 'Characteristics!I5': 5.7 });
-  const cells = wanted.plan.sheets.find(({ name }) => name === 'Characteristics')?.cells ?? [];
+  const answered = changed(copy.plan, { 'Variants!F11': 3.4, 'Characteristics!H5': 5.45, 'Characteristics!I5': 5.7 });
+  const found = await recalculate(await writeWorkbook(poisoned(answered)));
+  const cells = copy.plan.sheets.find(({ name }) => name === 'Characteristics')?.cells ?? [];
   const row = cells.find(({ value }) => value === 'wall')?.at.slice(1);
   for (const values of [found.libreoffice, found.gnumeric]) {
     expect(values.get(`Characteristics!C${row}`)).toBe(3.4);
@@ -197,20 +198,24 @@ it('follows the inputs of one value of the joint', async () => {
 
 // ---- every input of the joint, one row a change -----------------------------------------------------------------------
 
-describe.each(Object.entries(BASES))('a joint with %s', (_, base) => {
-  test('follows each input, or says that it does not', async () => {
-    const sent = sentSheets(base, EDITS);
-    const poison = sent.map((sheet): SheetPlan => ({
-      ...sheet,
-      cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })),
-    }));
-    const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets: editedSheets(poison, EDITS) }));
-    const expected = expectedRows(base, EDITS);
-    for (const values of [found.libreoffice, found.gnumeric]) {
-      const { followed, wrong } = judged(EDITS, expected, actualRows(EDITS, values));
-      expect(wrong).toEqual([]);
-      // two of three edits leave the joint sound
-      expect(followed).toBeGreaterThan((2 / 3) * numbersOf(base) * EDITS.length);
-    }
-  });
-});
+// on plain Node every joint meets every change; each program meets every change with two joints at least
+describe.each(Object.entries(BASES).map(([name, base], b) => [name, base, EDITS.filter((_, i) => i % 4 === b % 4)] as const))(
+  'a joint with %s',
+  (_, base, edits) => {
+    test('follows each input, or says that it does not', async () => {
+      const sent = sentSheets(base, edits);
+      const poison = sent.map((sheet): SheetPlan => ({
+        ...sheet,
+        cells: sheet.cells.map(cell => (cell.formula === undefined ? cell : { ...cell, value: POISON })),
+      }));
+      const found = await recalculate(await writeWorkbook({ name: 'Joints', sheets: editedSheets(poison, edits) }));
+      const expected = expectedRows(base, edits);
+      for (const values of [found.libreoffice, found.gnumeric]) {
+        const { followed, wrong } = judged(edits, expected, actualRows(edits, values));
+        expect(wrong).toEqual([]);
+        // two of three edits leave the joint sound
+        expect(followed).toBeGreaterThan((2 / 3) * numbersOf(base) * edits.length);
+      }
+    });
+  },
+);
