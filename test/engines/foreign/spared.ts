@@ -13,7 +13,7 @@ export const PROGRAMS: readonly Spared[] = [
   { line: /^x-apostrophe, .* gnumeric: /, why: "Gnumeric 1.12 does not read 'Dave''s part'!A1" },
   { line: /, Gnumeric .*_xlfngnumeric\.ERROR/, why: 'Gnumeric keeps a formula that it could not read in a function of its own' },
   { line: /^x-(let|table), Gnumeric .*/, why: 'these depend on such a formula' },
-  { line: /^x-arrays, .*Arrays!(G\d|H2)|^x-arrays, .*(Steps|Characteristics)!/, why: 'SORT is in neither program, and H2 reads it' },
+  { line: /^x-arrays, .*Arrays!(G\d|H2)|^x-arrays, .*(Steps|Calculated)!/, why: 'SORT is in neither program, and H2 reads it' },
   { line: /^x-others, .*_(xldudf|xll)[_.]/i, why: 'functions of another add-in' },
   { line: /^x-others, Gnumeric .*: (TEXTJOIN|IFS)\(/, why: 'Gnumeric saves these without their prefix, and LibreOffice wants it' },
   { line: /^e-parts, .*\[1\]Prices/, why: 'Gnumeric looks for the other workbook, which is not there' },
