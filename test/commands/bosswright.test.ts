@@ -253,7 +253,7 @@ describe('as a process', () => {
 
   const env = { ...process.env, PATH: `${folder}:${process.env.PATH ?? ''}` };
   const shell = (script: string, more: Readonly<Record<string, string>> = {}, input = '') =>
-    spawnSync('bash', ['-euc', script], { cwd: folder, env: { ...env, ...more }, input, encoding: 'utf8' });
+    spawnSync('bash', ['--norc', '-euc', script], { cwd: folder, env: { ...env, ...more }, input, encoding: 'utf8' });
 
   it('reads standard input, writes standard output, and is quiet in a pipe', () => {
     const { status, stdout, stderr } = shell('bosswright table - --results state', {}, JOINTS);
