@@ -1,5 +1,6 @@
 // What moves the selected joint, and how many of it are good.
 import type { JSX } from 'preact';
+import { stateOf } from '../joint/verdict';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { digits } from '../plain/print';
 import type { LocatedJoint } from './find-joint';
@@ -64,7 +65,9 @@ const percent = (share: number): string => `${digits(Math.round(share * 1e6) / 1
 export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { say } = usePane();
   const [drawn, setDrawn] = useState<Yield | null>(null);
-  useEffect(() => setDrawn(null), [joint]);
+  // found anew it is the same joint as long as nothing of it was changed
+  const inputs = JSON.stringify([joint.rows, joint.base]);
+  useEffect(() => setDrawn(null), [inputs]);
   const draw = () => {
     const found = yieldOf(joint.variant);
     if (found === undefined) say('The yield has no value');
@@ -87,7 +90,7 @@ export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.El
         <tbody>
           <tr>
             <th scope="row">worst case</th>
-            <td class="bw-number">{String(joint.variant.value('state'))}</td>
+            <td class="bw-number">{stateOf(joint.variant)}</td>
           </tr>
           {drawn.all.map(([name, share]) => (
             <tr key={name}>
