@@ -80,7 +80,7 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const letters = !hasNames && width < NAMES_FROM_PX;
   const { svg, legend, widthPx } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
   // Shrunk to a narrow pane its letters could not be read: it keeps its size and scrolls.
-  const isWide = hasNames || widthPx > width;
+  const isWide = hasNames || (letters && widthPx > width);
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
     set(event.currentTarget.checked);
     kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
