@@ -1,5 +1,5 @@
 // A formula as it would read where rows, columns and sheets are elsewhere.
-import { columnName, sheetPrefix } from '../../sheet/addresses';
+import { columnName, columnNumber, sheetPrefix } from '../../sheet/addresses';
 import { parseFormula, type Replacement, rewritten, walk } from '../../sheet/formula';
 import { type Alignment, behind, type Lines } from './aligned';
 
@@ -7,10 +7,6 @@ export interface MovedSheet {
   readonly name: string;
   readonly alignment: Alignment;
 }
-
-const COLUMN_BASE = 26;
-const columnOf = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * COLUMN_BASE + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** Where a line is now; one that is gone is where the next one is, and what lies behind all moves with the last. */
 function now({ to }: Lines, shift: number, line: number): number {
@@ -41,7 +37,7 @@ export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<
     const text = range.replace(
       CELL,
       (_, d: string, letters: string, e: string, row: string) =>
-        `${d}${columnName(now(columns, right, columnOf(letters)))}${e}${now(rows, down, Number(row) - 1) + 1}`,
+        `${d}${columnName(now(columns, right, columnNumber(letters.toUpperCase())))}${e}${now(rows, down, Number(row) - 1) + 1}`,
     );
     const before = prefix === '' || sheet.name === name ? prefix : sheetPrefix(sheet.name);
     if (text !== range || before !== prefix) replacements.push({ loc: node.loc, text: `${before}${text}` });
