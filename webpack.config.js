@@ -94,6 +94,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
     'custom-functions': './src/hosts/univer/custom-functions.ts',
     bench: './src/bench/bench.ts',
     'help/find': './src/help/find.ts',
+    'help/decimal': './src/help/decimal.ts',
   },
   output: { path: path.join(here, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[name].js', clean: true },
   resolve: {

@@ -7,6 +7,7 @@ import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { heldOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
+import { FormulaText } from './formula-text';
 import { shownCell } from './shown-cell';
 
 const MAX_ROWS = 8;
@@ -47,7 +48,9 @@ export function Example({ card }: { readonly card: Card }): JSX.Element {
     <section id="example">
       <h2>Example</h2>
       <p>
-        <code class="call">{exampleCall(card)}</code>
+        <code class="call">
+          <FormulaText text={exampleCall(card)} />
+        </code>
       </p>
       {Array.isArray(value) ? (
         <ResultTable rows={value} />

@@ -7,6 +7,7 @@ import { type Evidence, evidenceOf, isOutside } from '../evidence/evidence';
 import { Example } from './example';
 import { functionFigure } from './figure';
 import { Formula } from './formula';
+import { FormulaText } from './formula-text';
 import { FUNCTION_MISTAKES } from './mistakes';
 import { FigureWithLegend, Mistakes, topicFile, written } from './page';
 import { TOPIC_WORDS } from './topic-words';
@@ -65,7 +66,7 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
         <p class="lead">{listed.description}</p>
         <p>
           <code class="call">
-            =ENCL.{card.id}({card.params.map(({ name }) => optional(name)).join(', ')})
+            <FormulaText text={`=ENCL.${card.id}(${card.params.map(({ name }) => optional(name)).join(', ')})`} />
           </code>
         </p>
         {card.caution !== undefined && <p class="caution">{card.caution}</p>}

@@ -39,6 +39,7 @@ const Page = ({ title, root, topic, isSearched = false, children }: PageProps): 
       <title>{`${title} – Bosswright help`}</title>
       <link rel="icon" href={`${root}../icons/icon-32.png`} />
       <link rel="stylesheet" href={`${root}help.css`} />
+      <script src={`${root}decimal.js`} />
       {isSearched && <script defer src={`${root}find.js`} />}
     </head>
     <body>
@@ -52,6 +53,9 @@ const Page = ({ title, root, topic, isSearched = false, children }: PageProps): 
             </>
           )}
         </nav>
+        <button id="decimal" type="button" hidden>
+          Formulas with decimal comma
+        </button>
       </header>
       <main>{children}</main>
       <footer>

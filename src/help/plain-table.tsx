@@ -1,6 +1,7 @@
 // What a supplier gets of a function's example, as a table of cells and plain formulas.
 import type { JSX } from 'preact';
 import type { Card } from '../core/card';
+import { FormulaText } from './formula-text';
 import { plainSheet } from './plain-sheet';
 import { shownCell } from './shown-cell';
 
@@ -29,7 +30,9 @@ export const PlainTable = ({ card }: { readonly card: Card }): JSX.Element => {
                     <td>{at}</td>
                     <td>{words}</td>
                     <td>
-                      <code>{content}</code>
+                      <code>
+                        <FormulaText text={content} />
+                      </code>
                     </td>
                     <td class="number">{shownCell(value ?? null)}</td>
                   </tr>

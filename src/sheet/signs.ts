@@ -1,4 +1,5 @@
-// Formulas in the signs of the user: where the decimal sign is a comma, arguments are parted by semicolons.
+// Formulas in the signs of the user: where the decimal sign is a comma, arguments are parted by semicolons, and the columns of a
+// constant in braces by full stops or backslashes; its rows by semicolons everywhere.
 import { tokenize } from '@borgar/fx';
 
 export interface Signs {
@@ -20,19 +21,27 @@ export function inSigns(formula: string, signs: Signs): string {
       if (type !== 'operator') return value;
       if (value === '{') braces++;
       if (value === '}') braces--;
-      return value === ',' && braces === 0 ? ';' : value;
+      return value === ',' ? (braces === 0 ? ';' : '.') : value;
     })
     .join('');
 }
 
-/** What stands between quotation marks or braces, which both languages write alike. */
-const KEPT = /("(?:[^"]|"")*"|'(?:[^']|'')*'|\{[^}]*\})/;
+/** What stands between quotation marks is the same in every language. */
+const KEPT = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
 
 /** What the user typed in his signs, as a file holds it; names of functions stay as they are. */
-export const fromSigns = (formula: string, signs: Signs): string =>
-  isComma(signs)
-    ? formula
-        .split(KEPT)
-        .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d)/g, '$1.').replaceAll(';', ',')))
-        .join('')
-    : formula;
+export function fromSigns(formula: string, signs: Signs): string {
+  if (!isComma(signs)) return formula;
+  let braces = 0;
+  const one = (sign: string): string => {
+    if (sign === '{') braces++;
+    if (sign === '}') braces--;
+    if (sign === ',') return '.';
+    if (sign === ';') return braces === 0 ? ',' : ';';
+    return braces > 0 && /[.\\]/.test(sign) ? ',' : sign;
+  };
+  return formula
+    .split(KEPT)
+    .map((part, i) => (i % 2 === 1 ? part : part.replace(/[{};.\\]|(?<=\d),(?=\d)/g, one)))
+    .join('');
+}

@@ -92,6 +92,43 @@ test('mathematics is laid out: a fraction is higher than its parts, a root and a
   expect(fraction).toBeGreaterThan(1.5 * (part ?? 0));
 });
 
+describe('decimal comma', () => {
+  const shown = () => page.locator('#example .call').innerText();
+
+  test('is switched by keyboard, kept on the next page, and what is copied reads as what is seen', async () => {
+    await open('BOSS.WALL.html');
+    await page.evaluate(() => localStorage.clear());
+    await page.reload();
+    const button = page.getByRole('button', { name: 'Formulas with decimal comma' });
+    const dot = await shown();
+    expect(dot).toMatch(/\d\.\d/);
+    await button.focus();
+    await page.keyboard.press('Space');
+    expect(await button.getAttribute('aria-pressed')).toBe('true');
+    const comma = await shown();
+    expect(comma).toMatch(/\d,\d.*;/);
+    expect(comma.replace(/"[^"]*"/g, '')).not.toMatch(/\d\.\d|, /);
+    const copied = await page.evaluate(() => {
+      const call = document.querySelector('#example .call') as HTMLElement;
+      getSelection()?.selectAllChildren(call);
+      return getSelection()?.toString();
+    });
+    expect(copied?.trim()).toBe(comma);
+    await open('HOLE.AT.html');
+    expect(await shown()).toMatch(/;/);
+    await page.getByRole('button', { name: 'Formulas with decimal comma' }).click();
+    expect(await shown()).not.toMatch(/;/);
+  });
+
+  test('comes by itself where the language has it', async () => {
+    const context = await page.context().browser()?.newContext({ locale: 'de-DE' });
+    const german = await context?.newPage();
+    await german?.goto(`${bench.origin}/help/BOSS.WALL.html`);
+    expect(await german?.locator('#example .call').innerText()).toMatch(/\d,\d.*;/);
+    await context?.close();
+  });
+});
+
 test('on paper a function takes a few pages', async () => {
   await open('BOSS.WALL.html');
   const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');

@@ -13,12 +13,14 @@ afterEach(() => {
 it('are shown with semicolons and decimal commas, texts and lists as they are', () => {
   expect(inSigns('=ENCL.BOSS.OD(B4,1.2)', COMMA)).toBe('=ENCL.BOSS.OD(B4;1,2)');
   expect(inSigns('=ENCL.GRIP({2.5;1.6},"a, b.c")', COMMA)).toBe('=ENCL.GRIP({2,5;1,6};"a, b.c")');
+  expect(inSigns('=ENCL.JOINT.STATE({"wall",2.5;"a.b, c",-1})', COMMA)).toBe('=ENCL.JOINT.STATE({"wall".2,5;"a.b, c".-1})');
   expect(inSigns("=ENCL.BOSS.OD('a, b'!B4,SUM(B5,0.5))", COMMA)).toBe("=ENCL.BOSS.OD('a, b'!B4;SUM(B5;0,5))");
   expect(inSigns('=ENCL.BOSS.OD(B4,1.2)', FILE_SIGNS)).toBe('=ENCL.BOSS.OD(B4,1.2)');
 });
 
 it('are read as they are typed', () => {
   expect(fromSigns('SUMME(B4;0,5;\'a; b\'!B5;"1,5; 2")', COMMA)).toBe('SUMME(B4,0.5,\'a; b\'!B5,"1,5; 2")');
+  expect(fromSigns('GRIP({"wall".2,5;"a.b; c"\\-1};B4:B5;0,5)', COMMA)).toBe('GRIP({"wall",2.5;"a.b; c",-1},B4:B5,0.5)');
   expect(fromSigns('SUM(B4,0.5)', FILE_SIGNS)).toBe('SUM(B4,0.5)');
 });
 
