@@ -28,7 +28,7 @@ export function inSigns(formula: string, signs: Signs): string {
 /** What stands between quotation marks or braces, which both languages write alike. */
 const KEPT = /("(?:[^"]|"")*"|'(?:[^']|'')*'|\{[^}]*\})/;
 
-/** What the user typed in his signs, as a file holds it; names of functions stay as they are. */
+/** What the user typed, in the user’s signs, as a file holds it; names of functions stay as they are. */
 export const fromSigns = (formula: string, signs: Signs): string =>
   isComma(signs)
     ? formula

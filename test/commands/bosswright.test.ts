@@ -83,9 +83,9 @@ describe('a table', () => {
   });
 
   it('over another base', async () => {
-    await run('table', at('joints.csv'), '--base', kept('base.csv', 'engagement ratio asked,3\n'), '--out', at('x.csv')).then(
+    await run('table', at('joints.csv'), '--base', kept('base.csv', 'engagement ratio required,3\n'), '--out', at('x.csv')).then(
       () => expect.fail('taken'),
-      (fault: unknown) => expect(String(fault)).toMatch(/base\.csv: .*engagement ratio asked/),
+      (fault: unknown) => expect(String(fault)).toMatch(/base\.csv: .*engagement ratio required/),
     );
     const base = [
       ['screw', 'head'],
