@@ -51,7 +51,8 @@ const copperSheet: SheetPlan = {
     cell(
       'A2',
       'note',
-      'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − required.',
+      'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. ' +
+        'Margin = copper − reach − required.',
     ),
     cell('A3', 'caution', NO_DISTANCE),
     ...choiceTable(
