@@ -293,6 +293,13 @@ describe('as a process', () => {
       expect(whole()).toBe(false);
     });
 
+    it.runIf(spawnSync('shellcheck', ['--version']).status === 0)('nothing is found in either script by shellcheck', () => {
+      const found = (script: string) => spawnSync('shellcheck', ['--shell=bash', '-'], { input: script, encoding: 'utf8' });
+      expect([slurm, job, parallel].map(script => found(script).stdout)).toEqual(['', '', '']);
+      // an unquoted name is seen
+      expect(found(slurm.replaceAll('"$', '$')).stdout).toContain('SC');
+    });
+
     it.runIf(spawnSync('parallel', ['--version']).status === 0)('GNU parallel on three workers', () => {
       const { status, stderr } = shell(parallel.replace('-j 4', '-j 3').replace(/::: .* >/, '::: 1-250 251-500 501-750 751-1000 >'));
       expect([status, stderr]).toEqual([0, '']);
