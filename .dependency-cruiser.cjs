@@ -234,6 +234,7 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
+        '^src/german/joint[.]ts$',
         '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',

@@ -104,7 +104,7 @@ export const INPUT_MEANINGS: Readonly<Record<InputName, string>> = {
 };
 
 /** An output that is an input too has the meaning of the input. */
-export const OUTPUT_MEANINGS: Readonly<Record<Exclude<Output, InputName>, string>> = {
+export const OUTPUT_MEANINGS = {
   'feature wall': 'Wand eines inneren Elements der Kopfhälfte',
   'recess diameter': 'am Grund der Senkung, wo das Maß gilt',
   'recess mouth': 'Senkung an der Außenfläche, nach der Schräge',
@@ -159,9 +159,9 @@ export const OUTPUT_MEANINGS: Readonly<Record<Exclude<Output, InputName>, string
   margin: 'kleinster Abstand zu einer fail-Grenze, als Anteil der Grenze, oder von d, wo diese 0 ist; negativ bei fail',
   'margin rule': 'die Regel dieses Abstands',
   remedy: 'erste Änderung, die den Grund behebt, an der ganzen Verbindung erprobt',
-};
+} satisfies Readonly<Record<Exclude<Output, InputName>, string>>;
 
-export const RULES: Readonly<Record<RuleName, { readonly name: string; readonly broken: string }>> = {
+export const RULES = {
   'head fits the recess': { name: 'Kopf passt in die Senkung', broken: 'Kopf passt nicht frei in seine Senkung' },
   'driver goes in': { name: 'Schraubwerkzeug passt hinein', broken: 'Schraubwerkzeug passt nicht frei hinein' },
   'head bears on its seat': { name: 'Kopf liegt auf', broken: 'Kopf liegt auf zu wenig Fläche auf' },
@@ -198,4 +198,4 @@ export const RULES: Readonly<Record<RuleName, { readonly name: string; readonly 
   },
   'head does not sink in': { name: 'Kopf sinkt nicht ein', broken: 'Kopf sinkt in seine Auflage ein' },
   'steel beside the boss': { name: 'Werkzeugstahl neben dem Dom', broken: 'dünner Werkzeugstahl neben dem Dom' },
-};
+} satisfies Readonly<Record<RuleName, { readonly name: string; readonly broken: string }>>;

@@ -59,12 +59,17 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 export async function openPane(isInExcel: boolean): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const functions = await readFunctions(isGerman(isInExcel));
+    const inGerman = isGerman(isInExcel);
+    const [functions, german] = await Promise.all([
+      readFunctions(inGerman),
+      inGerman ? import(/* webpackChunkName: "view-german" */ '../german/joint').catch(() => undefined) : undefined,
+    ]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
       hostName: port === undefined ? 'this page' : 'your workbook',
       functions,
       benchUrl: 'index.html',
+      ...(german !== undefined && { german }),
       ...(port !== undefined && { port }),
       keptView,
     });
