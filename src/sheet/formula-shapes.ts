@@ -87,8 +87,13 @@ function rowsBetween(leaf: Leaf, below: Leaf | undefined): 0 | 1 | undefined {
   return top === bottom && (top === 0 || top === 1) ? top : undefined;
 }
 
-const movedDown = ({ sheet, top, left, bottom, right }: Area, rows: number): Area =>
-  ({ sheet, top: top + rows, left, bottom: bottom + rows, right });
+const movedDown = ({ sheet, top, left, bottom, right }: Area, rows: number): Area => ({
+  sheet,
+  top: top + rows,
+  left,
+  bottom: bottom + rows,
+  right,
+});
 
 /** The formula with marks in place of its leaves. Undefined where it has something that is not read here. */
 function read(formula: string, leaves: Leaf[], spots: Spot[]): string | undefined {

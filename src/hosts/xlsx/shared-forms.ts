@@ -8,10 +8,13 @@ import { formulaText } from './text';
 
 const TEXT = /"[^"]*"/g;
 const OWN_ROW_OR_FIXED = new RegExp(`\\$[A-Z]{1,3}(?:${ROW}|\\$\\d+)`, 'g');
-/** What would move along though it stays, or is on another sheet, which not every program takes in such a formula. */
-const ELSE = new RegExp(`!|${ROW}|(?<![\\w.])\\$?[A-Z]{1,3}\\$?\\d+(?![\\w(.])`);
+/** What would move though it stays, turns round on its way, or is on another sheet, which not every program takes in such a formula. */
+const ELSE = new RegExp(`!|${ROW}|0:1|1:0|(?<![\\w.])\\$?[A-Z]{1,3}\\$?\\d+(?![\\w(.])`);
 
-const canMove = (form: string): boolean => !ELSE.test(form.replace(TEXT, text => (text.includes(ROW) ? ROW : '""')).replace(OWN_ROW_OR_FIXED, '0'));
+const canMove = (form: string): boolean =>
+  !ELSE.test(
+    form.replace(TEXT, text => (text.includes(ROW) ? ROW : '""')).replace(OWN_ROW_OR_FIXED, cell => (cell.endsWith(ROW) ? '0' : '1')),
+  );
 
 interface Group {
   readonly index: number;
@@ -31,7 +34,8 @@ export class SharedForms {
       if (!this.groups.has(cell.rowForm)) this.groups.set(cell.rowForm, columns);
       const known = columns.get(place.column);
       if (known !== undefined) known.last = place.row;
-      else if (columns.size > 0 || canMove(cell.rowForm)) columns.set(place.column, { index: this.count++, first: place.row, last: place.row });
+      else if (columns.size > 0 || canMove(cell.rowForm))
+        columns.set(place.column, { index: this.count++, first: place.row, last: place.row });
     }
   }
 

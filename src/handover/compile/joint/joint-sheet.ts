@@ -184,7 +184,11 @@ export class JointSheets {
       }
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
-      if (pages.has(v)) sizes.set(v, measuredSizes(row, variant, cell => fixedIn(name, cell, r), put));
+      if (pages.has(v))
+        sizes.set(
+          v,
+          measuredSizes(row, variant, cell => fixedIn(name, cell, r), put),
+        );
       const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, judged };
       putVerdict(all, put, column, lines.has(v));
       more(all, put);

@@ -43,8 +43,7 @@ export function putReasons(
     const worth = finding.state === 'pass' ? '' : sentence(finding);
     put(`reason: ${rule.name}`, WORDS['reason: '], `IF(${state}="pass","",${reasonFormula(of, entry, worth, put)})`, worth);
   }
-  const range = (columns: readonly string[] = []): string =>
-    `$${columns[0] ?? 'A'}${ROW}:$${columns[columns.length - 1] ?? 'A'}${ROW}`;
+  const range = (columns: readonly string[] = []): string => `$${columns[0] ?? 'A'}${ROW}:$${columns[columns.length - 1] ?? 'A'}${ROW}`;
   const [keys, texts] = [range(places), range(reasons)];
   const one = (i: number): string =>
     `IF(COUNTIF(${keys},"<${NO_REASON}")<${i},"",${i === 1 ? '' : '"; "&'}INDEX(${texts},1,MATCH(SMALL(${keys},${i}),${keys},0)))`;
