@@ -99,7 +99,7 @@ module.exports = {
     only(
       'release-packs-files',
       '^src/release/',
-      ['^src/release/', '^src/cli/(options|user-fault)[.]ts$', npm('fflate'), npm('typescript'), '^(node:)?(crypto|fs|path|util)(/|$)'],
+      ['^src/release/', '^src/cli/(options|user-fault)[.]ts$', npm('fflate'), npm('acorn'), '^(node:)?(crypto|fs|path|util)(/|$)'],
       'What is packed and checked is what was built: the files, not the sources they come from.',
     ),
     only(
@@ -116,9 +116,9 @@ module.exports = {
     ),
     only(
       'help-is-printed',
-      '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts)$)',
+      '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts|german[.]ts)$)',
       [
-        '^src/(help|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
+        '^src/(help|german|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
         '^src/registry[.]ts$',
         npm('marked'),
         npm('preact'),
@@ -128,21 +128,28 @@ module.exports = {
     ),
     only(
       'help-finds-by-itself',
-      '^src/help/(find|search|synonyms)[.]ts$',
-      ['^src/help/(search|synonyms|not-covered)[.]ts$'],
+      '^src/help/(find|search|synonyms|german)[.]ts$',
+      ['^src/help/(search|synonyms|german|not-covered)[.]ts$'],
       'What the first help page loads to search must not bring the functions along: it reads what stands on the page.',
     ),
     only(
       'help-is-built',
       '^src/help/plugin[.]ts$',
-      ['^src/help/', npm('tsx'), npm('webpack'), '^(node:)?(fs|url)$'],
+      ['^src/help/', '^src/german/', npm('tsx'), npm('webpack'), '^(node:)?(fs|url)$'],
       'The build step runs the pages; what they say belongs to them.',
+    ),
+    only(
+      'german-is-words',
+      '^src/german/',
+      ['^src/german/', '^src/(core|joint)/'],
+      'German is a table of words beside the English; of the rest it knows types.',
     ),
     only(
       'tools-write-files',
       '^src/tools/',
       [
         '^src/(tools|evidence|core|joint|plain|release)/',
+        '^src/german/phrases[.]ts$',
         '^src/help/plugin[.]ts$',
         '^src/registry[.]ts$',
         '^src/cli/(options|user-fault)[.]ts$',
@@ -227,6 +234,7 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
+        '^src/german/joint[.]ts$',
         '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',

@@ -4,15 +4,15 @@ import { cell, printed } from './cell';
  * Why a call is refused, or ok: the message that the spreadsheet may hide.
  * @customfunction REASON
  * @param name Function name in quotes, "BOSS.OD"
- * @param [arg1] First argument of that call, cell, range or value; as left out if omitted
- * @param [arg2] Second argument; as left out if omitted
- * @param [arg3] Third argument; as left out if omitted
- * @param [arg4] Fourth argument; as left out if omitted
- * @param [arg5] Fifth argument; as left out if omitted
- * @param [arg6] Sixth argument; as left out if omitted
- * @param [arg7] Seventh argument; as left out if omitted
- * @param [arg8] Eighth argument; as left out if omitted
- * @param [arg9] Ninth argument; as left out if omitted
+ * @param [arg1] First argument of that call, cell, range or value; none if omitted
+ * @param [arg2] Second argument; none if omitted
+ * @param [arg3] Third argument; none if omitted
+ * @param [arg4] Fourth argument; none if omitted
+ * @param [arg5] Fifth argument; none if omitted
+ * @param [arg6] Sixth argument; none if omitted
+ * @param [arg7] Seventh argument; none if omitted
+ * @param [arg8] Eighth argument; none if omitted
+ * @param [arg9] Ninth argument; none if omitted
  * @returns Text
  */
 export async function reason(
@@ -31,7 +31,7 @@ export async function reason(
 }
 
 /**
- * What a function does: formula, symbols, limits, sources and how they are held.
+ * What a function does: formula, symbols, limits, sources, and how each value is known.
  * @customfunction ABOUT
  * @param name Function name in quotes, "BOSS.OD"
  * @param [item] One item of it, such as "formula", "limits" or "source"; all if omitted
@@ -42,18 +42,18 @@ export async function about(name: any, item?: any): Promise<any> {
 }
 
 /**
- * Formula of a call with its numbers put in, and the result with unit.
+ * Formula of a call with its numbers filled in, and the result with its unit.
  * @customfunction WORKING
  * @param name Function name in quotes, "BOSS.OD"
- * @param [arg1] First argument of that call, cell, range or value; as left out if omitted
- * @param [arg2] Second argument; as left out if omitted
- * @param [arg3] Third argument; as left out if omitted
- * @param [arg4] Fourth argument; as left out if omitted
- * @param [arg5] Fifth argument; as left out if omitted
- * @param [arg6] Sixth argument; as left out if omitted
- * @param [arg7] Seventh argument; as left out if omitted
- * @param [arg8] Eighth argument; as left out if omitted
- * @param [arg9] Ninth argument; as left out if omitted
+ * @param [arg1] First argument of that call, cell, range or value; none if omitted
+ * @param [arg2] Second argument; none if omitted
+ * @param [arg3] Third argument; none if omitted
+ * @param [arg4] Fourth argument; none if omitted
+ * @param [arg5] Fifth argument; none if omitted
+ * @param [arg6] Sixth argument; none if omitted
+ * @param [arg7] Seventh argument; none if omitted
+ * @param [arg8] Eighth argument; none if omitted
+ * @param [arg9] Ninth argument; none if omitted
  * @returns Text
  */
 export async function working(

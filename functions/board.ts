@@ -47,7 +47,7 @@ export function boardReach(head_diameter: any, hole: any, screw: any, shift?: an
  * @customfunction BOARD.MARGIN
  * @param copper Distance of the nearest copper from the hole's centre, mm or text with unit
  * @param reach Radius that metal can reach, mm or text with unit
- * @param required Distance the rule book asks for, mm or text; no default, 0 and blank are refused
+ * @param required Distance that your standard requires, mm or text; no default, 0 and blank are refused
  * @returns Margin, mm
  */
 export function boardMargin(copper: any, reach: any, required: any): any {

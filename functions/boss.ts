@@ -147,7 +147,7 @@ export function bossFlat(steel: any, boss_fillet: any, wall_fillet: any): any {
 }
 
 /**
- * Boss size asked by the screw against the one the sink share allows, mm, and the wall that satisfies both.
+ * Boss size that the screw requires against the one that the sink share allows, mm, and the wall that satisfies both.
  * Spills as a table.
  * @customfunction BOSS.CONFLICT
  * @param size Screw in quotes, "ST2.9", or an own screw; its nominal diameter is taken

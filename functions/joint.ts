@@ -1,10 +1,10 @@
 import { cell, printed } from './cell';
 
 /**
- * Results of every variant of a screw joint: a table of inputs goes in, a row of outputs a variant comes out.
+ * Results of every variant of a screw joint: a table of inputs in, a row of outputs for each variant out.
  * Spills as a table.
  * A cell that has no value says why.
- * One table is worked out at once; each cell that waits for another takes Excel half a second more.
+ * One table is calculated in one go; each cell that waits for another takes Excel half a second more.
  * @customfunction JOINT.TABLE
  * @param inputs First row: names of joint inputs, with a unit or not, "wall (in)"; each further row one variant
  * @param [outputs] Names of the outputs wanted, a row or column; labels and every output but remedy if omitted

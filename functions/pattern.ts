@@ -35,7 +35,7 @@ export function patternTurn(play_round: any, play_slot: any, distance: any): any
 }
 
 /**
- * Whether one rigid board goes over all its screws: share of drawn assemblies, least play, worst pair.
+ * Whether one rigid board fits over all its screws: share of simulated assemblies, least play, worst pair.
  * Spills as a table.
  * The same seed gives the same answer everywhere.
  * @customfunction PATTERN.FIT
@@ -44,7 +44,7 @@ export function patternTurn(play_round: any, play_slot: any, distance: any): any
  * @param zone_boss Position zone of each boss, a diameter, mm or text with unit
  * @param zone_hole Position zone of each hole in the board, a diameter, mm or text with unit
  * @param play Play of the screw in its hole, on diameter, mm or text with unit
- * @param [samples] How many assemblies are drawn, a whole number from 1000; 20000 if omitted
+ * @param [samples] Number of simulated assemblies, a whole number from 1000; 20000 if omitted
  * @param [seed] Start of the random numbers, a whole number; 1 if omitted
  * @returns Table with a header row, 6 × 3
  */

@@ -71,7 +71,7 @@ export function torqueSet(drive: any, strip: any, share?: any): any {
  * @customfunction TORQUE.WINDOW
  * @param drive Torque that drives the screw in, N·m or text, "35 N.cm"
  * @param strip Torque that strips the thread, N·m or text
- * @param [ratio] Least strip ÷ drive asked for, a number; 3 if omitted
+ * @param [ratio] Least strip ÷ drive required, a number; 3 if omitted
  * @param [scatter] Scatter of the driver, a share of its torque; "0 %" for none, a blank or 0 is 0.1; 0.1 if omitted
  * @returns Table with a header row
  */

@@ -20,7 +20,7 @@ const COMMANDS = new Map<string, Command>(
     map: { does: 'one row over two of its inputs', load: () => import('./map') },
     simulate: { does: 'how many of one row are good', load: () => import('./simulate') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
-    compare: { does: 'what came back changed', load: () => import('../handover/compare-cli') },
+    compare: { does: 'lists what came back changed', load: () => import('../handover/compare-cli') },
     verify: { does: 'whether a served folder is whole', load: () => import('../release/verify') },
   }),
 );

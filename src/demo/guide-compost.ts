@@ -116,7 +116,7 @@ const windowSheet: SheetPlan = {
   cells: [
     cell('A1', 'title', 'How far each may move, and what moves the thread'),
     cell('A2', 'note', 'One input moves and the others stay as they are on the sheet Plane. Change a name to ask for another.'),
-    ...row(4, ['label', 'input', 'input', 'input', 'input'], ['asked', ...MOVED]),
+    ...row(4, ['label', 'input', 'input', 'input', 'input'], ['results wanted', ...MOVED]),
     cell(`A${WINDOW_TOP - 1}`, 'heading', 'Window'),
     ...table(0, WINDOW_TOP, 9, `=ENCL.JOINT.WINDOW(${PLANE},B4:${at(MOVED.length, 4)})`, '0.00'),
     cell(`A${MOVES_TOP - 1}`, 'heading', 'What moves the full thread at worst case'),
@@ -182,7 +182,7 @@ const yieldSheet: SheetPlan = {
 const limits = (wall: string, seatTolerance: string, reliefTolerance: string): string =>
   `=ENCL.ENGAGEMENT.LIMITS([length],[screw],0.8*[${wall}]+[board],[${seatTolerance}]+[board tolerance],` +
   `[relief],[${reliefTolerance}],[screw])`;
-const holds = (thread: string): string => `=ENCL.CHECK.MIN([${thread}],[ratio asked]*ENCL.SCREW.MAJOR([screw]))`;
+const holds = (thread: string): string => `=ENCL.CHECK.MIN([${thread}],[ratio required]*ENCL.SCREW.MAJOR([screw]))`;
 const rootWall = (od: string): string => `=ENCL.BOSS.WALL([${od}],[pilot],[boss height],[outside draft],[hole draft],[hole depth])`;
 const sinkRatio = (rootWallStep: string, wall: string): string =>
   `=2*SQRT(ENCL.BOSS.CIRCLE([${rootWallStep}],[${wall}],0,0,[${wall}]+[boss height]-[hole depth])/[${wall}]-1)`;
@@ -212,7 +212,7 @@ const guide = guideSheet({
     ['board', COMMON.board, 'mm', ''],
     ['board tolerance', 0.16, 'mm', '±, 10 % of the board'],
     ['relief', COMMON.relief, 'mm', 'no thread at the mouth of the pilot'],
-    ['ratio asked', COMMON.ratio, '', 'full thread at worst case ÷ d'],
+    ['ratio required', COMMON.ratio, '', 'full thread at worst case ÷ d'],
     ['boss height', COMMON['boss height'], 'mm', ''],
     ['hole depth', COMMON['hole depth'], 'mm', 'deeper than the boss is high'],
     ['outside draft', 0.5, '°', 'per side'],
@@ -265,7 +265,7 @@ const guide = guideSheet({
         ['edge, moulded: full thread', limits('wall at the edge', 'tolerance as moulded', 'tolerance as moulded'), '', 'mm'],
         ['edge holds as moulded', holds('edge, moulded: full thread'), '', 'fails: 0.2 mm more is gone'],
       ],
-      ['A thick wall has no sink, and a thick seat. The thread just suffices, until the moulder says what he holds.'],
+      ['A thick wall has no sink, and a thick seat. The thread just suffices, until the moulder says what tolerance the tool holds.'],
     ],
     [
       '4   What is changed (variant D): the middle of the window',
@@ -309,7 +309,7 @@ const guide = guideSheet({
     ],
   ],
   judge: [
-    'Whether the moulder’s sizes lie about the middle of their limits: ask for measured parts and type what he holds.',
+    'Whether the moulder’s sizes lie about the middle of their limits: ask for measured parts and type what the tool holds.',
     'How much the sizes of one tool move together: common share is a guess until it is measured. The sheet Yield has both ends, 0 and 1.',
     'Whether your product may count on a yield at all, or must hold at worst case.',
   ],

@@ -63,7 +63,7 @@ const HEADS = [
   'wall draft (°)',
   'boss fillet (mm)',
   'wall fillet (mm)',
-  'flat asked (mm)',
+  'flat required (mm)',
   'gap at the floor (mm)',
   'flat left (mm)',
   'steel',
@@ -98,7 +98,7 @@ function position(): PlanCell[] {
     cell(
       at(0, HEAD + 2 + AXES.length),
       'note',
-      'The axis is measured at the free end of the boss; draft is per side. A flat narrower than asked is a knife edge ' +
+      'The axis is measured at the free end of the boss; draft is per side. A flat narrower than required is a knife edge ' +
         'that breaks (common practice): move the boss, or tie it to the wall with a rib.',
     ),
   ];
@@ -131,7 +131,7 @@ const guide = guideSheet({
     ['wall', 2.5, 'mm', 'housing wall'],
     ['boss fillet', 0.6, 'mm', 'at the root of the boss'],
     ['wall fillet', 0.8, 'mm', 'at the foot of the side wall'],
-    ['flat asked', 0.5, 'mm', 'less is a knife edge that breaks (common practice)'],
+    ['flat required', 0.5, 'mm', 'less is a knife edge that breaks (common practice)'],
     ['screw', 'ST2.9', '', 'flat end'],
     ['length', 13, 'mm', ''],
     ['board', 1.6, 'mm', ''],
@@ -140,7 +140,7 @@ const guide = guideSheet({
     ['relief tolerance', 0.1, 'mm', '±'],
     ['hole depth of the short boss', 13.75, 'mm', 'a little into the wall of the lid'],
     ['hole depth tolerance', 0.1, 'mm', '±'],
-    ['bottom gap', 1, 'mm', 'asked under the tip'],
+    ['bottom gap', 1, 'mm', 'minimum clearance under the screw tip'],
   ],
   blocks: [
     [
@@ -170,7 +170,7 @@ const guide = guideSheet({
           'mm',
           'negative: the fillets meet in a knife edge',
         ],
-        ['steel stands', '=IF([flat left between the fillets]<[flat asked],"fail","pass")', '', 'fails: no flat is left'],
+        ['steel stands', '=IF([flat left between the fillets]<[flat required],"fail","pass")', '', 'fails: no flat is left'],
       ],
       ['At board level there is room. Over 24 mm the draft of boss and wall eats it up: the mould would have a blade that breaks.'],
     ],
@@ -205,7 +205,7 @@ const guide = guideSheet({
           '',
           'mm; worst case first',
         ],
-        ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', '2 is asked'],
+        ['full thread at worst case ÷ d', '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])', '', '2 is required'],
         [
           'clears the bottom',
           '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth of the short boss],[hole depth tolerance],[length],[screw]&" flat",' +

@@ -45,7 +45,7 @@ const REST = '[screw],[seat],[seat tolerance]';
 const limits = (length: string): string => `=ENCL.ENGAGEMENT.LIMITS([${length}],${REST},[relief],[relief tolerance],[screw])`;
 const bottom = (length: string): string =>
   `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[${length}],${REST}),[bottom gap])`;
-const holds = (thread: string): string => `=ENCL.CHECK.MIN([${thread}],[ratio asked]*ENCL.SCREW.MAJOR([screw]))`;
+const holds = (thread: string): string => `=ENCL.CHECK.MIN([${thread}],[ratio required]*ENCL.SCREW.MAJOR([screw]))`;
 const steel = (gap: string): string => `=ENCL.BOSS.STEEL([${gap}],[boss height],[outside draft],[wall draft])`;
 
 const guide = guideSheet({
@@ -69,7 +69,7 @@ const guide = guideSheet({
     ['seat tolerance', 0.1, 'mm', '±'],
     ['relief', 0.5, 'mm', 'no thread at the mouth of the pilot'],
     ['relief tolerance', 0.1, 'mm', '±'],
-    ['ratio asked', 2, '', 'full thread at worst case ÷ d'],
+    ['ratio required', 2, '', 'full thread at worst case ÷ d'],
     ['thread share', 0.8, '', 'of the thread depth, for the pilot: a start value (common practice)'],
     ['pilot', 2.3, 'mm', 'rounded up from it'],
     ['wall', 2.5, 'mm', 'housing wall'],
@@ -77,7 +77,7 @@ const guide = guideSheet({
     ['boss height', 12, 'mm', ''],
     ['hole depth', 12, 'mm', 'it ends at the root'],
     ['hole depth tolerance', 0.1, 'mm', '±'],
-    ['bottom gap', 0.5, 'mm', 'asked under the tip'],
+    ['bottom gap', 0.5, 'mm', 'minimum clearance under the screw tip'],
     ['outside draft', 0.5, '°', 'per side'],
     ['hole draft', 0.25, '°', 'per side'],
     ['wall draft', 0.5, '°', 'of the corner, per side'],
@@ -111,7 +111,7 @@ const guide = guideSheet({
       [
         ['B: full thread, min, nominal, max, ±rss', limits('longest'), '', 'mm'],
         ['holds, longest', holds('B: full thread, min, nominal, max, ±rss'), '', ''],
-        ['clears the bottom, longest', bottom('longest'), '', 'fails: it bottoms and jacks the halves apart'],
+        ['clears the bottom, longest', bottom('longest'), '', 'fails: it bottoms, and the halves do not close'],
       ],
     ],
     [
@@ -119,7 +119,7 @@ const guide = guideSheet({
       [
         [
           'length that fits',
-          '=ENCL.SCREW.LENGTH.PICK([screw],[seat],[seat tolerance],[ratio asked],[hole depth]-[hole depth tolerance],[bottom gap],' +
+          '=ENCL.SCREW.LENGTH.PICK([screw],[seat],[seat tolerance],[ratio required],[hole depth]-[hole depth tolerance],[bottom gap],' +
             '[relief],[relief tolerance])',
           'mm',
           'the shortest of the box that holds and does not bottom',

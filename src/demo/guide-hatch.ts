@@ -201,7 +201,7 @@ const guide = guideSheet({
           'full thread in the insert ÷ d',
           '=ENCL.ENGAGEMENT.RATIO([full thread in the insert],[screw])',
           '',
-          '1 is asked: the thread is metal',
+          '1 is required: the thread is metal',
         ],
         [
           'full thread in the insert, short screw',
@@ -214,7 +214,7 @@ const guide = guideSheet({
           'clears the bottom',
           '=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],[screw],[seat],[seat tolerance]),0.5)',
           '',
-          'of the hole; 0.5 mm is asked',
+          'of the hole; 0.5 mm is required',
         ],
         [
           'boss wall at the root',

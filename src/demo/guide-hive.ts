@@ -76,14 +76,14 @@ const guide = guideSheet({
     ['board tolerance', 0.16, 'mm', '±, 10 % of the board'],
     ['relief', 0.6, 'mm', 'no thread at the mouth of the pilot'],
     ['relief tolerance', 0.1, 'mm', '±'],
-    ['ratio asked', 2, '', 'full thread at worst case ÷ d'],
+    ['ratio required', 2, '', 'full thread at worst case ÷ d'],
     ['wall', 2.8, 'mm', 'housing wall'],
     ['sink limit', 0.5, '', 'boss wall at the root ÷ wall: PP shrinks more than rigid resins (common practice)'],
     ['pin limit', 6, '', 'core pin, depth ÷ diameter: the moulder’s figure'],
     ['boss height', 11, 'mm', 'fixed by the display'],
     ['hole depth', 11, 'mm', 'no deeper: the front is seen'],
     ['hole depth tolerance', 0.1, 'mm', '±'],
-    ['bottom gap', 1, 'mm', 'asked under the tip'],
+    ['bottom gap', 1, 'mm', 'minimum clearance under the screw tip'],
     ['outside draft', 0.5, '°', 'per side; the boss grows towards its root'],
     ['hole draft', 0.25, '°', 'per side; the hole narrows'],
     ['boss OD', 5.8, 'mm', '2 d at the free end'],
@@ -103,11 +103,11 @@ const guide = guideSheet({
           'full thread at worst case ÷ d',
           '=ENCL.ENGAGEMENT.RATIO([full thread: min, nominal, max, ±rss],[screw])',
           '',
-          'against the ratio asked',
+          'against the ratio required',
         ],
         [
           'holds',
-          '=ENCL.CHECK.MIN([full thread: min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw]))',
+          '=ENCL.CHECK.MIN([full thread: min, nominal, max, ±rss],[ratio required]*ENCL.SCREW.MAJOR([screw]))',
           '',
           'fails: relief, point and tolerances have eaten the rest',
         ],
@@ -134,7 +134,7 @@ const guide = guideSheet({
         ],
         [
           'any stock length?',
-          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio asked],[hole depth]-[hole depth tolerance],[bottom gap],` +
+          `=ENCL.REASON("SCREW.LENGTH.PICK",[screw],${TOLERANCE},[ratio required],[hole depth]-[hole depth tolerance],[bottom gap],` +
             '[relief],[relief tolerance],[end])',
         ],
       ],
@@ -178,7 +178,7 @@ const guide = guideSheet({
         ],
         [
           'holds, variant D',
-          '=ENCL.CHECK.MIN([D: full thread, min, nominal, max, ±rss],[ratio asked]*ENCL.SCREW.MAJOR([screw of variant D]))',
+          '=ENCL.CHECK.MIN([D: full thread, min, nominal, max, ±rss],[ratio required]*ENCL.SCREW.MAJOR([screw of variant D]))',
           '',
           '',
         ],
@@ -201,7 +201,7 @@ const guide = guideSheet({
           'core pin to be reviewed',
           '=ENCL.CHECK.MAX([hole depth]/[pilot of variant D],10,[pin limit])',
           '',
-          'review: the moulder decides; variant E is what he may agree to',
+          'review: the moulder decides; variant E is what they may agree to',
         ],
       ],
       [
@@ -243,7 +243,7 @@ const guide = guideSheet({
     ],
   ],
   judge: [
-    'The core pin: the sheet says review. Ask the moulder whether a pin of this ratio runs; his figure goes into the ' +
+    'The core pin: the sheet says review. Ask the moulder whether a pin of this ratio runs; their figure goes into the ' +
       'column "pin limit" of the sheet Variants, as in variant E.',
     'Two more screws cost assembly time, and a thin screw strips more easily: let a torque test with the moulded ' +
       'part decide the driver setting.',

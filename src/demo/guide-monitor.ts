@@ -284,7 +284,7 @@ const guide = guideSheet({
   ],
   judge: [
     'How much step at the lip the eye forgives: hold a sample in the hand.',
-    'Whether the shrink scatter is what your moulder holds with your resin: ask for his figure and type it.',
+    'Whether the shrink scatter is what your moulder holds with your resin: ask for the figure and type it.',
     'The stack at the rim is to be mended: bosses higher by more than the gap, then the tolerance sheet of the first guide for the rest.',
   ],
   cautions: [

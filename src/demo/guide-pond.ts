@@ -7,7 +7,7 @@ import { cell, row } from './sheet-rows';
 
 export const TITLE = 'Pond level sender: four holes, a hook and a seal';
 export const SENTENCE =
-  'Neat small holes do not go over four screws, a short hook is strained too far, and a rim opens between its screws; ' +
+  'Neat small holes do not fit over four screws, a short hook is strained too far, and a rim opens between its screws; ' +
   'each is mended by one size.';
 
 // ---- pattern and rim side by side ----------------------------------------------------------------------------------
@@ -28,7 +28,7 @@ const PATTERN_HEADS = [
   'screw, largest (mm)',
   'zone of a boss (mm)',
   'zone of a hole (mm)',
-  'share asked',
+  'share required',
   'play (mm)',
   'share that goes together',
   'least play (mm)',
@@ -68,7 +68,7 @@ const fitsSheet: SheetPlan = {
   frozenRows: 1,
   cells: [
     cell('A1', 'title', 'Holes of the board, and screws of the rim, side by side'),
-    cell('A2', 'note', 'Every choice is a row. What is asked stands beside it; it is the designer’s, not the program’s.'),
+    cell('A2', 'note', 'Every choice is a row. What is required stands beside it; it is the designer’s, not the program’s.'),
     ...row(PLACES, ['header', 'header', 'header'], ['screw of the board', 'x (mm)', 'y (mm)']),
     ...SCREW_PLACES.flatMap((place, i) => row(FIRST + i, ['label', 'input', 'input'], place)),
     cell(`A${PATTERN - 1}`, 'heading', 'The board: one rigid part over four screws, shifted and turned as suits it best'),
@@ -152,7 +152,7 @@ const guide = guideSheet({
     ['hole, wider', 3.4, 'mm', ''],
     ['zone of a boss', 0.3, 'mm', 'position, a diameter, at the board'],
     ['zone of a hole', 0.2, 'mm', 'position, a diameter'],
-    ['share asked', 0.9973, '', 'of the boards'],
+    ['share required', 0.9973, '', 'of the boards'],
     ['pin hole', 3.1, 'mm', 'round, and across the slot'],
     ['pin', 3, 'mm', ''],
     ['pin distance', 100, 'mm', 'from the round hole to the slot'],
@@ -177,7 +177,7 @@ const guide = guideSheet({
     ['ring inside', 100, 'mm', 'as it lies'],
     ['groove inside', 102, 'mm', ''],
     ['faces', 0.1, 'mm', '±: gap of the faces at a screw'],
-    ['squeeze asked', 0.08, '', 'at worst; made up: yours comes from the maker of the cord'],
+    ['squeeze required', 0.08, '', 'at worst; made up: yours comes from the maker of the cord'],
     ['line load', 0.8, 'N/mm', 'of the seal where it is pressed most; made up, as above'],
     ['creep modulus', 1000, 'MPa', 'of ABS after years; made up, as above'],
     ['opening allowed', 0.09, 'mm', 'of the rim, half way between two screws'],
@@ -193,11 +193,11 @@ const guide = guideSheet({
       '1   Four holes over four screws',
       [
         ['share that goes together', fits('hole, first choice', 2), '', 'first choice'],
-        ['goes together', '=ENCL.CHECK.MIN([share that goes together],[share asked])', '', 'fails'],
+        ['goes together', '=ENCL.CHECK.MIN([share that goes together],[share required])', '', 'fails'],
         ['least play', fits('hole, first choice', 3), 'mm', 'what so many boards need, on diameter'],
         ['hole at the worst of all', '=ENCL.HOLE.FIXED([screw, largest],[zone of a boss],[zone of a hole])', 'mm', 'every board, always'],
         ['share that goes together, wider', fits('hole, wider', 2), '', ''],
-        ['goes together, wider', '=ENCL.CHECK.MIN([share that goes together, wider],[share asked])', '', ''],
+        ['goes together, wider', '=ENCL.CHECK.MIN([share that goes together, wider],[share required])', '', ''],
       ],
       ['One hole can be judged alone, four cannot: the board shifts and turns as one part, and the worst pair decides.'],
     ],
@@ -222,7 +222,7 @@ const guide = guideSheet({
     [
       '3   A hook on the far side',
       [
-        ['strain, first choice', strain(SHORT), '', 'a share; 0.02 is asked'],
+        ['strain, first choice', strain(SHORT), '', 'a share; 0.02 is required'],
         ['hook bears it', '=ENCL.CHECK.MAX([strain, first choice],[strain agreed])', '', 'fails: short and thick'],
         ['strain, longer and tapered', strain(LONG), '', ''],
         ['hook bears it, longer and tapered', '=ENCL.CHECK.MAX([strain, longer and tapered],[strain agreed])', '', ''],
@@ -243,7 +243,7 @@ const guide = guideSheet({
         ['stretch of the seal', '=ENCL.SEAL.STRETCH([ring inside],[groove inside])', '', 'a share'],
         ['squeeze at a screw: least, nominal, largest', squeeze('0'), '', 'shares'],
         ['squeeze between: least, nominal, largest', squeeze('[opening allowed]'), '', 'shares, at the opening allowed'],
-        ['seal is kept', '=ENCL.CHECK.MIN([squeeze between: least, nominal, largest],[squeeze asked])', '', ''],
+        ['seal is kept', '=ENCL.CHECK.MIN([squeeze between: least, nominal, largest],[squeeze required])', '', ''],
         [
           'groove filled, at most',
           '=ENCL.SEAL.FILL([cord],[groove width],[groove depth],[cord tolerance],[groove tolerance],[groove tolerance])',

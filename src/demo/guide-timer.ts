@@ -29,7 +29,7 @@ const HEADS = [
   'hole, max (mm)',
   'shift of the board (mm)',
   'copper from centre (mm)',
-  'asked (mm)',
+  'required (mm)',
   'reach of the metal (mm)',
   'margin (mm)',
   'state',
@@ -51,7 +51,8 @@ const copperSheet: SheetPlan = {
     cell(
       'A2',
       'note',
-      'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. Margin = copper − reach − asked.',
+      'Reach = half the largest head + half the play of the thinnest screw in the largest hole + shift. ' +
+        'Margin = copper − reach − required.',
     ),
     cell('A3', 'caution', NO_DISTANCE),
     ...choiceTable(
@@ -112,8 +113,8 @@ const variants = variantTable({
 });
 
 const reach = (screw: string, hole: string): string => `=ENCL.BOARD.REACH(${screw}&" "&[head],${hole},${screw},[shift])`;
-const margin = (copper: string, of: string): string => `=ENCL.BOARD.MARGIN(${copper},${of},[space asked])`;
-const clear = (copper: string, of: string): string => `=ENCL.CHECK.MIN(${copper}-${of},[space asked])`;
+const margin = (copper: string, of: string): string => `=ENCL.BOARD.MARGIN(${copper},${of},[space required])`;
+const clear = (copper: string, of: string): string => `=ENCL.CHECK.MIN(${copper}-${of},[space required])`;
 
 const guide = guideSheet({
   title: TITLE,
@@ -129,7 +130,7 @@ const guide = guideSheet({
       'has all board screws, Variants the screws of the cover.',
   ],
   inputs: [
-    ['space asked', 3, 'mm', 'MADE UP, no electrical distance: yours comes from your standard, reviewed'],
+    ['space required', 3, 'mm', 'MADE UP, no electrical distance: yours comes from your standard, reviewed'],
     ['copper', 5.5, 'mm', 'hole centre to the nearest live copper'],
     ['copper, moved', 6.5, 'mm', 'the same, after the board was changed'],
     ['head', 'ISO 7045', '', 'pan head; its largest diameter is read from the table'],
@@ -204,7 +205,7 @@ const guide = guideSheet({
           'room under the tip, long',
           '=ENCL.SCREW.BOTTOM([cover hole],[cover hole tolerance],[cover screw, long],[cover screw],[cover seat],0.1)',
           'mm',
-          'negative: it breaks through or jacks the cover open',
+          'negative: it breaks through, or the cover does not close',
         ],
         [
           'room under the tip, next',

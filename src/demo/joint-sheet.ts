@@ -27,7 +27,7 @@ const INPUTS: readonly SheetInput[] = [
   ['hole draft', 0.25, '°', 'per side; the hole narrows towards its bottom'],
   ['hole depth', 14.75, 'mm', 'below the boss face'],
   ['hole depth tolerance', 0.1, 'mm', '±'],
-  ['bottom gap', 1, 'mm', 'room asked under the tip'],
+  ['bottom gap', 1, 'mm', 'minimum clearance under the screw tip'],
   ['face', 'show', '', 'the floor behind the boss is seen: show, or hidden'],
 ];
 
@@ -135,7 +135,7 @@ const BLOCKS: readonly GuideStep[] = [
         `=ENCL.ENGAGEMENT.RATIO(INDEX(ENCL.ENGAGEMENT.LIMITS([length],${WITH_END},${LAYERS},${TOLERANCES},` +
           `[relief],[relief tolerance],${WITH_END}),1,1),[screw])`,
         '',
-        '2 d is asked',
+        '2 d is required',
       ],
     ],
   ],
@@ -150,7 +150,7 @@ const BLOCKS: readonly GuideStep[] = [
         'negative: the screw bottoms and the parts do not close',
       ],
       [
-        'room against the gap asked',
+        'clearance beyond the gap required',
         `=ENCL.CHECK.MIN(ENCL.SCREW.BOTTOM([hole depth],[hole depth tolerance],[length],${WITH_END},${LAYERS},${TOLERANCES}),[bottom gap])`,
         '',
         'pass, review, fail or not checked',

@@ -7,11 +7,11 @@ const WHAT = [
     'The scenario is invented.',
   'The lid (head half) carries the recess for the screw head; its seat presses on the board. The boss of the lower ' +
     'half (thread half) carries the thread.',
-  'Joint: the inputs of one joint, then every step with one function a line, in the order in which it is drawn.',
+  'Joint: the inputs of one joint, then every step with one function per line, in the order in which it is drawn.',
   'Variants: several screws side by side through one JOINT.TABLE. Change a screw, a length or a wall and read state and reason.',
-  'Strength: what thread, boss and seat hold, strip and set torque, clamp force, a pressed pin. Estimates, each called so.',
-  'Tolerance: one stack at worst case, as a root sum square and drawn 100,000 times, with tolerances looked up.',
-  'Checks: every rule of one joint with value, limit and a remedy that was tried; what a function says about a call.',
+  'Strength: what thread, boss and seat hold, strip and set torque, clamp force, a pressed pin. Estimates, and marked as such.',
+  'Tolerance: one stack at worst case, as a root sum square, and simulated 100,000 times, with tolerances from tables.',
+  'Checks: every rule of one joint with value, limit and a remedy that was tried; how a function explains a call.',
   'Screw: the data for one screw and its head, each value with its standard and where it comes from.',
   'Type =ENCL. in any cell to see all functions. A length may be typed with its unit: "0.167 in + 0.25 mm".',
 ];
@@ -20,15 +20,15 @@ const WHAT = [
 const STORY = [
   [
     'A',
-    'The first choice: three diameters of screw below the board look like plenty; relief, point and tolerances leave ' +
-      'half of it at worst case.',
+    'The first choice: three screw diameters below the board look like plenty; relief, point and tolerances leave ' +
+      'half of that at worst case.',
   ],
   [
     'D',
-    'The next stock length: thread enough at worst case; the boss is thick for its wall, and the face behind it is seen. People decide.',
+    'The next stock length: enough thread at worst case, but the boss is thick for its wall and its sink may show. A person must decide.',
   ],
-  ['E', 'One length more: the screw meets the bottom of its hole and would jack the lid open.'],
-  ['F', 'The longer screw, a thicker wall and a slimmer boss. No rule is touched.'],
+  ['E', 'One length more: the screw bottoms, and the lid would not close.'],
+  ['F', 'The longer screw, a thicker wall and a slimmer boss. Every rule passes.'],
 ] as const;
 
 const LEGEND = [
@@ -38,9 +38,9 @@ const LEGEND = [
 
 const STATES = [
   ['pass', 'the rule is met'],
-  ['review', 'a rule of the trade is touched, people decide'],
+  ['review', 'close to a limit: a person must decide'],
   ['fail', 'the rule is broken'],
-  ['not checked', 'an input is missing or refused; never read it as a pass'],
+  ['not checked', 'an input is missing or refused; never take it as a pass'],
 ] as const;
 
 const CAUTIONS = [AID, ESTIMATES, MAINS, BATTERIES, LOADS, VALUES, BLANK];

@@ -136,7 +136,7 @@ export const strengthSheet: SheetPlan = {
   frozenRows: 1,
   cells: [
     ...list,
-    ...row(next, ['heading'], ['Drive and strip torque of the test: 1 : 3 or more is asked (common practice)']),
+    ...row(next, ['heading'], ['Drive and strip torque of the test: 1 : 3 or more is required (common practice)']),
     ...table(0, next + 1, 4, refer('=ENCL.TORQUE.WINDOW([drive torque],[strip torque])'), '0.000'),
     cell(
       `A${next + 4}`,

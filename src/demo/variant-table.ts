@@ -49,7 +49,7 @@ export function variantTable<Name extends string>({ title, common, list, outputs
     cells.push(cell(at(0, HEADER + 1 + v), 'label', label), ...values.map((value, i) => cell(at(i + 1, HEADER + 1 + v), 'input', value)));
   });
   for (let r = HEADER + 1 + list.length; r <= last; r++) names.forEach((_, i) => cells.push(cell(at(i + 1, r), 'input', '')));
-  cells.push(cell(at(0, asked - 1), 'heading', 'Results'), cell(at(0, asked), 'label', 'asked (change a name to ask for another)'));
+  cells.push(cell(at(0, asked - 1), 'heading', 'Results'), cell(at(0, asked), 'label', 'results wanted (change a name to get another)'));
   outputs.forEach((name, i) => cells.push(cell(at(i + 1, asked), 'input', name)));
   cells.push(
     ...table(

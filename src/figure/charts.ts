@@ -169,11 +169,11 @@ function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
   return [
     ...entry('full thread, worst', x, top, el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
     ...entry('nominal', x + 160, top, el('rect', { class: 'bw-nominal-bar', x: x + 160, y: top, width: 26, height: BAR_PX })),
-    ...entry('asked, ratio ÷ d', askedX, askedTop, line('bw-asked', [askedX + 13, askedTop - 3], [askedX + 13, askedTop + BAR_PX + 3])),
+    ...entry('required, ratio ÷ d', askedX, askedTop, line('bw-asked', [askedX + 13, askedTop - 3], [askedX + 13, askedTop + BAR_PX + 3])),
   ];
 }
 
-/** Engagement of every variant, worst and nominal, against the ratio asked; the state as shape and word. */
+/** Engagement of every variant, worst and nominal, against the ratio required; the state as shape and word. */
 export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
   const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
@@ -185,7 +185,7 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const bottom = top + rows.length * rowPx;
   const said = rows.map(({ name, worstRatio, nominalRatio, askedRatio, state }) => {
     const [worst, nominal, asked] = [worstRatio, nominalRatio, askedRatio].map(inDiameters);
-    return `${name}: worst ${worst}, nominal ${nominal}, asked ${asked}, ${state}`;
+    return `${name}: worst ${worst}, nominal ${nominal}, required ${asked}, ${state}`;
   });
   return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
     ...variantKey(36, MARGIN_PX, isNarrow),

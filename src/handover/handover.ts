@@ -23,7 +23,7 @@ export interface Handover {
   readonly plan: WorkbookPlan;
   /** Names of our sheets. */
   readonly own: ReadonlySet<string>;
-  /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
+  /** Cells of the user whose formula stays as it is, by `Sheet!B4`. */
   readonly keptFormulas: ReadonlySet<string>;
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;

@@ -62,6 +62,9 @@ class ValuesBeside extends Evaluator {
   }
 }
 
+const valueOf = (values: Evaluator, { at, rowForm }: PlanCell, formula: string, sheet: string): Known =>
+  rowForm === undefined ? values.valueOfFormula(formula, sheet) : values.valueInRow(rowForm, cellPosition(at).row, sheet);
+
 function rowsOf(cells: readonly PlanCell[]): readonly (readonly One[] | undefined)[] {
   const rows: (One[] | undefined)[] = [];
   for (const cell of cells) {
@@ -112,7 +115,7 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
     const cells = sheet.cells.map(cell => {
       if (cell.formula === undefined) return cell;
       // with its braces a formula may give another value than is worked out here
-      const given = cell.array === undefined ? scalar(values.valueOfFormula(cell.formula, sheet.name)) : undefined;
+      const given = cell.array === undefined ? scalar(valueOf(values, cell, cell.formula, sheet.name)) : undefined;
       if (given === undefined) {
         unknown.push(cell.at);
         return cell;

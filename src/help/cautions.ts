@@ -2,7 +2,7 @@
 
 export const CAUTIONS: readonly (readonly [head: string, text: string])[] = [
   [
-    'An aid to sizing, for trained people.',
+    'A sizing aid for trained people.',
     'It certifies nothing and does not stand in for a qualified engineer, the moulder’s review, a test, or the law ' +
       'of the place of sale. Make and test a prototype of every joint; a strength is an estimate and says so.',
   ],

@@ -8,6 +8,9 @@ export type Documents = ReadonlyMap<string, string>;
 
 export const documentFile = (name: string): string => `docs/${name}.html`;
 
+/** By TypeDoc, which runs behind every build; the server that reloads has none. */
+export const LIBRARY_PAGES = 'api/index.html';
+
 /** What one looks for first; the others follow. */
 const FIRST: readonly string[] = ['demo', 'cells', 'glossary', 'functions', 'hand-over', 'excel'];
 
@@ -60,5 +63,8 @@ export const DocumentList = ({ documents }: { readonly documents: Documents }): 
         <a href={documentFile(name)}>{titleOf(documents.get(name) ?? '')}</a>
       </li>
     ))}
+    <li>
+      <a href={LIBRARY_PAGES}>The library, name by name</a>
+    </li>
   </ul>
 );

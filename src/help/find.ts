@@ -6,11 +6,12 @@ const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLEle
 const [place, field, count, aside] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('not-covered')];
 const [found, all] = [byId('found'), byId('all')];
 const items = [...all.querySelectorAll<HTMLLIElement>('li[data-id]')];
-const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '' } }: HTMLLIElement): Findable => ({
+const findable = ({ dataset: { id = '', topic = '', description = '', arguments: given = '', german = '' } }: HTMLLIElement): Findable => ({
   id,
   topic,
   description,
   arguments: given,
+  german: ['', german],
 });
 
 function show(): void {

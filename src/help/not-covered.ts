@@ -3,13 +3,13 @@
 const NOT_COVERED: readonly (readonly [words: readonly string[], sentence: string])[] = [
   [
     ['warp', 'distortion', 'flatness'],
-    'Warp is not covered: it comes from flow, cooling and fibres. Ask for a filling study and measure first parts; ' +
+    'Warpage is not covered: it comes from flow, cooling and fibres. Ask for a filling study and measure first parts; ' +
       'what they show goes into RIM.GAP.LIMITS as a tolerance.',
   ],
   [
     ['boss to boss', 'between bosses', 'two bosses'],
-    'Boss to boss, how near two bosses may stand, is not covered: BOSS.STEEL gives the mould steel between two drafted ' +
-      'faces; ask the moulder. Whether one board goes over all bosses is PATTERN.FIT.',
+    'How close two bosses may stand is not covered: BOSS.STEEL gives the mould steel between two drafted ' +
+      'faces; ask the moulder. Whether one board fits over all bosses is PATTERN.FIT.',
   ],
   [
     ['weld line', 'knit line', 'flow line', 'weldline'],

@@ -1,5 +1,6 @@
 // The page of a topic, and the first page: all functions by topic, searched as you type.
 import { type Card, type Topic, TOPICS } from '../core/card';
+import { inGerman } from '../german/metadata';
 import { CAUTIONS } from './cautions';
 import { topicFigure } from './figure';
 import type { Described } from './described-function';
@@ -35,6 +36,12 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
       </>
     ),
   });
+}
+
+/** What a German word is looked for in. */
+function germanText(listed: Described): string {
+  const { description, parameters } = inGerman(listed);
+  return [description, ...parameters.map(parameter => parameter.description)].join(' ');
 }
 
 export function indexPage(cards: readonly Card[], described: ReadonlyMap<string, Described>, documents: Documents): string {
@@ -75,7 +82,8 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
                 {cards
                   .filter(card => card.topic === topic)
                   .map(card => {
-                    const { description = '', parameters = [] } = described.get(card.id) ?? {};
+                    const listed = described.get(card.id);
+                    const { description = '', parameters = [] } = listed ?? {};
                     return (
                       <FunctionItem
                         card={card}
@@ -84,6 +92,7 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
                         data-topic={topic}
                         data-description={description}
                         data-arguments={parameters.map(({ name, description: text }) => `${name} ${text}`).join(' ')}
+                        data-german={listed && germanText(listed)}
                       />
                     );
                   })}

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { tsImport } from 'tsx/esm/api';
 import type { Compiler } from 'webpack';
+import { inGerman } from '../german/metadata';
 import type { Described } from './described-function';
 import type * as Pages from './pages';
 
@@ -54,6 +55,10 @@ export const helpPages = {
         if (asset === undefined) return;
         const metadata = completed(JSON.parse(String(asset.source.source())) as { functions: Described[] });
         compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
+        compilation.emitAsset(
+          'functions-de.json',
+          new RawSource(JSON.stringify({ ...metadata, functions: metadata.functions.map(inGerman) })),
+        );
         const { files, helpPages } = await loaded();
         compilation.fileDependencies.addAll(files);
         compilation.contextDependencies.add(fileURLToPath(DOCUMENTS));

@@ -1,4 +1,5 @@
 // Functions by name, trade word, sentence and argument; a question that has more words than any function is met as far as it goes.
+import { foldGerman, idsByGerman, stemGerman } from './german';
 import { idsBySynonym } from './synonyms';
 
 /** What is searched of a function. */
@@ -8,6 +9,8 @@ export interface Findable {
   readonly description: string;
   /** Names and texts of the arguments. */
   readonly arguments: string;
+  /** The same in German, where it is at hand: description, then names and texts of the arguments. */
+  readonly german?: readonly [description: string, given: string];
 }
 
 /** Words as they are typed; a mark behind a word is none of it. */
@@ -19,16 +22,24 @@ export const wordsOf = (text: string): string[] =>
     .filter(word => word !== '');
 
 /** How well a word fits: 0 not at all; in the name best, then a trade word, the sentence, an argument. */
-function fit({ id, topic, description, arguments: given }: Findable, word: string, synonymous: ReadonlySet<string>): number {
+function fit(
+  { id, topic, description, arguments: given, german = NO_GERMAN }: Findable,
+  word: string,
+  synonymous: ReadonlySet<string>,
+): number {
   const name = id.toLowerCase();
   if (name === word) return 7;
   if (name.startsWith(word)) return 6;
   if (name.includes(`.${word}`)) return 5;
   if (synonymous.has(id)) return 4;
   if ('encl.'.includes(word) || name.includes(word)) return 3;
-  if (`${description}\n${topic}`.toLowerCase().includes(word)) return 2;
-  return given.toLowerCase().includes(word) ? 1 : 0;
+  const stem = stemGerman(word);
+  if (`${description}\n${topic}`.toLowerCase().includes(word) || foldGerman(german[0]).includes(stem)) return 2;
+  return given.toLowerCase().includes(word) || foldGerman(german[1]).includes(stem) ? 1 : 0;
 }
+
+const NO_GERMAN = ['', ''] as const;
+const idsByWord = (word: string): ReadonlySet<string> => new Set([...idsBySynonym(word), ...idsByGerman(word)]);
 
 interface Scored<T> {
   readonly found: T;
@@ -41,8 +52,8 @@ const bestFirst = <T>(scored: readonly Scored<T>[]): T[] => [...scored].sort((a,
 export function search<T>(functions: readonly T[], asked: string, findable: (one: T) => Findable): T[] {
   const words = wordsOf(asked);
   if (words.length === 0) return [...functions];
-  const whole = idsBySynonym(words.join(' '));
-  const synonyms = words.map(idsBySynonym);
+  const whole = idsByWord(words.join(' '));
+  const synonyms = words.map(idsByWord);
   const rated = functions
     .map(found => ({ found, seen: findable(found) }))
     .map(({ found, seen }) => ({

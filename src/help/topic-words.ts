@@ -14,14 +14,14 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'refused; nothing is guessed.',
     mistakes: [
       'A board drawing in inches read as millimetres: 3.15 is a plausible board edge in inches and a plausible wall in mm.',
-      'A radius entered where a diameter is asked, or a total where a value per side is asked.',
+      'A radius entered where a diameter is required, or a total where a value per side is required.',
       'Degrees typed into a native TAN without RADIANS: the functions here take degrees.',
     ],
   },
   'Screws and standard data': {
     about:
       'Thread, head, length and point of a screw, read from the tables of the standards, each value with its edition ' +
-      'and how it is held, or from the text of an own screw; and start values of plastics.',
+      'and how it is known, or from the text of an own screw; and start values of plastics.',
     mistakes: [
       'The nominal diameter taken where the largest counts: a recess must clear the largest head, a hole the largest thread.',
       'One head taken for another. Pan, cheese, button and countersunk heads of one size differ in diameter and ' +
@@ -71,7 +71,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide ' +
       'it, and enough plastic left under it.',
     mistakes: [
-      'The head height entered where the head diameter is asked. A recess narrower than the hole is the sign of it.',
+      'The head height entered where the head diameter is required. A recess narrower than the hole is the sign of it.',
       'The nominal or smallest head taken: size the recess on the largest.',
       'The recess held at the outer face: draft makes it narrower at the floor, where the head must go.',
       'No room for the driver: the bit or its sleeve is wider than the recess.',
@@ -87,7 +87,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'The tolerance of the screw length left out: with tapping screws it is often the largest of the chain.',
       'Board thickness taken as exact: ±10 % is usual.',
       'A length chosen that nobody stocks, or the board height fixed before a rough look at the lengths.',
-      'A screw that bottoms jacks the halves apart and feels tight: the torque says nothing then.',
+      'A screw that bottoms forces the halves apart yet feels tight: the torque tells you nothing.',
     ],
   },
   'Strength (estimates)': {
@@ -113,19 +113,19 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   'Inserts and nuts': {
     about:
       'Threaded inserts by the sizes of their own drawing, and pockets for hexagon nuts: what they need of the boss and ' +
-      'what holds them. Estimates; putting the insert in and turning it out are not computed but tested.',
+      'what holds them. Estimates; installation and torque-out are not computed: test them.',
     mistakes: [
       'A clearance hole as wide as the insert: the screw then draws the insert out through it, however well it holds.',
       'The insert left proud or deep: proud it keeps the parts apart, deep the plastic lands first and the insert is drawn up.',
       'A hole only as deep as the insert: molten plastic and the tip of the screw have nowhere to go.',
-      'The pull-out force taken for all: an insert that turns in its boss has failed too, and only a test says when.',
+      'Only the pull-out force checked: an insert that turns in its boss has failed too, and only a test shows when.',
       'A cold insert in a brittle plastic: the hoop strain stays for years and cracks the boss.',
     ],
   },
   'Snap hooks (estimates)': {
     about:
       'A hook in place of a screw: a straight cantilever that tapers from root to tip, its largest strain, how far and with ' +
-      'what force it bends, and what its ramp makes of that force. Estimates; which strain the plastic bears is its data.',
+      'what force it bends, and what its ramp makes of that force. Estimates; the permissible strain comes from the data of the plastic.',
     mistakes: [
       'The strain at break or of a single pull taken for a hook that is opened often.',
       'A hook that stays bent when closed: it creeps and lets go. It must stand free where it has snapped in.',
@@ -137,7 +137,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
   'Pattern of holes': {
     about:
       'Several screws or pins in one board: how long a slot beside a round hole must be, how far the board can turn, and ' +
-      'whether one rigid board goes over all bosses. Bent boards and the warp of the housing are not covered.',
+      'whether one rigid board fits over all bosses. Bent boards and the warp of the housing are not covered.',
     mistakes: [
       'Every hole judged by itself: with two screws the play of both must take the whole difference in distance.',
       'Two round holes as locators: the distance of two parts is never the same. One round hole and one slot locate a board.',
@@ -159,25 +159,25 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     ],
   },
   Tolerances: {
-    about: 'Tolerances from tables and chains of them: worst case, root sum square, and what lies between.',
+    about: 'Tolerances from tables, and chains of dimensions: worst case, root sum square, and what lies between.',
     mistakes: [
       'Every part within tolerance, and the assembly not: no chain was summed.',
       'Root sum square with few links, or with dimensions of one mould: they are not independent.',
       'One-sided tolerances summed about their nominal: shift the nominal to the middle first.',
-      'Tolerances of machined parts asked of a moulding.',
+      'Tolerances of machined parts demanded of a moulding.',
     ],
   },
   'Checks, variants, trace': {
     about: 'A value against its limit, variants side by side, and functions that explain other functions.',
     mistakes: [
       'A blank input that shows as passed: here it is “not checked”.',
-      'One green tick a rule: rules contradict each other, so keep the source beside each.',
+      'One green tick per rule: rules contradict each other, so keep the source beside each.',
       'A limit typed into a formula: put it into a cell with its name and its source.',
     ],
   },
   'The joint as one table': {
     about:
-      'The whole joint in one call: one row a variant, inputs by name, every value worked out once, every rule judged with its reason.',
+      'The whole joint in one call: one row per variant, inputs by name, every value computed once, every rule judged with its reason.',
     mistakes: [
       'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
       'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',

@@ -41,7 +41,7 @@ function conflicts(variant: Variant): Cell[][] {
   const number = (name: NamesOf<Joint, number>): number => variant.value(name);
   const nominalMm = (): number => variant.value('screw').nominalMm;
   return [
-    conflict('outside diameter and sink agree', 'od ratio × d asked by the screw, against pilot + 2 × sink limit × wall', () => {
+    conflict('outside diameter and sink agree', 'od ratio × d required by the screw, against pilot + 2 × sink limit × wall', () => {
       const asked = number('boss OD by ratio');
       const wallMm = (asked - number('pin diameter')) / (2 * number('sink limit'));
       return {

@@ -9,7 +9,7 @@ export type Formula = (...args: never[]) => unknown;
 
 /**
  * What a formula takes: the value of a name; a constant; a name that is taken only where another one is true;
- * a name that may not apply, and the number that stands for it then; whether the user gave an input himself.
+ * a name that may not apply, and the number that stands for it then; whether the user gave an input.
  */
 export type Arg =
   | string

@@ -60,10 +60,10 @@ const tightnessReviewOf = limitFrom('tightness review', 1);
 const odLimitOf = (material: Material | undefined): number => (material === undefined ? undefined : lowestOdRatio(material)) ?? 1.8;
 
 function mediumHoleReadings({ size }: Screw): readonly Reading[] {
-  if (size.own !== undefined) throw notInTable('hole must be given for an own screw: no standard clearance hole is held');
+  if (size.own !== undefined) throw notInTable('hole must be given for an own screw: no standard clearance hole is available');
   if (size.family === 'ST')
     throw notInTable(
-      `hole must be given for ${size.text}: no standard clearance hole is held; "${size.text} DIN 74-1" reads a form C through hole`,
+      `hole must be given for ${size.text}: no standard clearance hole is available; "${size.text} DIN 74-1" reads a form C through hole`,
     );
   return clearanceReadings(size, 'medium', 'nominal');
 }
@@ -246,7 +246,7 @@ export const INPUT = {
     words: 'major max + 0.2',
     askedWhere: IN_PLASTIC,
   }),
-  ratio: input(numeric(RATIO), 'full-thread engagement asked at worst case, ÷ d', {
+  ratio: input(numeric(RATIO), 'full-thread engagement required at worst case, ÷ d', {
     ...SIZE_LIMIT,
     made: made(Sizes.chosen, 'has insert', { is: 1 }, { is: 2 }),
     words: '2; in an insert 1',
@@ -292,7 +292,7 @@ export const INPUT = {
     words: 'boss height',
   }),
   'hole depth tolerance': input(DEVIATION, 'tolerance of the hole depth', { zeroByUnit: true, default: 0.1 }),
-  'bottom gap': input(mm, 'room asked under the tip', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  'bottom gap': input(mm, 'minimum clearance under the screw tip', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
   'root fillet': input(mm, 'fillet at the root of the boss; drawn, not counted in the sink', { atLeast: 0, default: 0 }),
   'ring depth': input(mm, 'depth of a groove round the foot of the boss', { atLeast: 0, default: 0 }),
   'insert diameter': input(mm, 'largest outside diameter of a threaded insert in the boss', {
@@ -317,7 +317,7 @@ export const INPUT = {
   }),
   'insert landing limit': input(mm, 'ring of the insert under the mating part to be reviewed', { ...SIZE_LIMIT, default: 0.3 }),
   'insert ratio': input(numeric(RATIO), 'boss outside diameter ÷ insert diameter', { ...SIZE_LIMIT, default: 2 }),
-  'insert margin': input(mm, 'room asked below the insert', { atLeast: 0, zeroByUnit: true, default: 1 }),
+  'insert margin': input(mm, 'minimum clearance below the insert', { atLeast: 0, zeroByUnit: true, default: 1 }),
   face: input(FACE, 'outer face behind the boss: hidden or show', { default: 'hidden' }),
   'head face': input(FACE, 'outer face of the head half: hidden or show', { default: 'show' }),
   'yield stress': input(ofMaterial(STRESS, 'strength'), 'yield (or allowable) stress', {

@@ -459,7 +459,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     'from this on the sleeve always does',
     made(Grip.sleeveAlwaysReachesMm, 'sleeve tolerance', 'board tolerance'),
   ),
-  'sleeve asked': mm('sleeve that carries the clamp at all limits', made(Sizes.sumMm, 'board', 'sleeve always reaches')),
+  'sleeve required': mm('sleeve that carries the clamp at all limits', made(Sizes.sumMm, 'board', 'sleeve always reaches')),
   'pilot at last thread': mm(
     'hole at the last full thread, open or not',
     made(Hole.holeAtDepthMm, 'pilot mouth', 'last full thread', 'hole draft'),
@@ -487,9 +487,9 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'wall under the groove': mm('wall − ring depth', made(Sizes.restMm, 'wall', 'ring depth')),
   'least floor': mm('0.4 × wall', made(Sizes.timesMm, { is: 0.4 }, 'wall')),
-  'floor asked': mm('floor limit × wall', made(Sizes.timesMm, 'floor limit', 'wall')),
+  'floor required': mm('floor limit × wall', made(Sizes.timesMm, 'floor limit', 'wall')),
   'least boss OD': mm('1.5 × d', made(Sizes.timesD, { is: 1.5 }, 'screw')),
-  'boss OD asked': mm('od limit × d', made(Sizes.timesD, 'od limit', 'screw')),
+  'boss OD required': mm('od limit × d', made(Sizes.timesD, 'od limit', 'screw')),
   'boss OD by od ratio': mm('od ratio × d', made(Boss.bossOutsideDiaByRuleMm, 'screw', 'od ratio')),
   'boss OD by ratio': mm(
     'od ratio × d, or insert ratio × insert diameter',
@@ -567,7 +567,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     'what holds the board sideways, at its smallest',
     made(Grip.locatorMm, 'sleeve', { only: 'sleeve OD min', where: 'has sleeve' }, 'screw'),
   ),
-  'engagement asked': mm('full thread asked: ratio × d', made(Sizes.timesD, 'ratio', 'screw')),
+  'engagement required': mm('full thread required: ratio × d', made(Sizes.timesD, 'ratio', 'screw')),
   'major max': mm(
     'screw major diameter, max',
     fromTables((screw: Screw) => majorReadings(screw.size, 'max'), 'screw'),

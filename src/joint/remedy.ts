@@ -54,11 +54,11 @@ function range(variant: Variant, name: string, from: number): readonly [low: num
     case 'pilot':
       return [from - 0.1, from + 0.1];
     case 'boss OD':
-      return [size('boss OD asked', size('boss OD for the insert', from)), Math.max(from, 3 * nominalMm, 3 * size('insert OD', 0))];
+      return [size('boss OD required', size('boss OD for the insert', from)), Math.max(from, 3 * nominalMm, 3 * size('insert OD', 0))];
     case 'hole depth':
-      return [nominalMm, size('boss height', 0) + size('wall', 0) - size('floor asked', 0) - (size('hole depth max', from) - from)];
+      return [nominalMm, size('boss height', 0) + size('wall', 0) - size('floor required', 0) - (size('hole depth max', from) - from)];
     case 'ring depth':
-      return [0, size('wall', 0) - size('floor asked', 0)];
+      return [0, size('wall', 0) - size('floor required', 0)];
     case 'seat':
       return [defaultSeatMm(size('head wall', 0), variant.value('screw')), 2 * from];
     case 'relief diameter':

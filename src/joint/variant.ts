@@ -112,7 +112,7 @@ export class Variant implements InputSource {
     return bounds.reduce((least, bound) => Math.min(least, roomTo(bound, this.values)), Infinity);
   }
 
-  /** Whether the user gave this input himself. */
+  /** Whether the user gave this input. */
   isGiven(name: string): boolean {
     return this.isTyped(slotOf(name));
   }

@@ -13,6 +13,13 @@ export interface NewFormula {
   readonly keepsArea?: true;
 }
 
+/** One formula for many cells. */
+export interface SharedFormula {
+  readonly index: number;
+  /** The first of the cells has the text, and the range that holds them all. */
+  readonly first?: { readonly text: string; readonly range: string };
+}
+
 export interface CellMark extends CellLook {
   /** Words at the cell, for a cell that has none. */
   readonly note?: string;
@@ -69,13 +76,26 @@ export function writtenFormula(text: string, prefix: string, at: string): string
   return `<${p}f${spaced(text)}>${escapedText(text)}</${p}f>`;
 }
 
+export interface NewCell {
+  readonly value: StoredValue;
+  readonly formula: CellChange['formula'] | SharedFormula;
+}
+
+function newFormula(formula: NewFormula | SharedFormula, prefix: string, at: string): string {
+  if ('text' in formula) return writtenFormula(formula.text, prefix, at);
+  const { index, first } = formula;
+  const p = prefixed(prefix);
+  if (first === undefined) return `<${p}f t="shared" si="${index}"/>`;
+  return `<${p}f t="shared" ref="${first.range}" si="${index}"${writtenFormula(first.text, prefix, at).slice(p.length + 2)}`;
+}
+
 /** A cell that the sheet has not had. */
-export function newCell(at: string, { value, formula }: CellChange, prefix: string, style: string | undefined): string {
+export function newCell(at: string, { value, formula }: NewCell, prefix: string, style: string | undefined): string {
   const isFormula = typeof formula === 'object';
   const { type, xml } = writtenValue(value, isFormula, prefix, at);
   const p = prefixed(prefix);
   const said = `${style === undefined ? '' : ` s="${style}"`}${type === undefined ? '' : ` t="${type}"`}`;
-  return `<${p}c r="${at}"${said}>${isFormula ? writtenFormula(formula.text, prefix, at) : ''}${xml}</${p}c>`;
+  return `<${p}c r="${at}"${said}>${isFormula ? newFormula(formula, prefix, at) : ''}${xml}</${p}c>`;
 }
 
 /** Another formula in the start tag of the one before, which names its area. */

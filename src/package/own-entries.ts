@@ -98,7 +98,7 @@ function nameEntries(book: XmlElement, ownBook: XmlElement, prefix: string): str
     .join('');
 }
 
-/** Sheets behind the user's, and our names behind his. */
+/** Sheets behind the user's, and our names behind theirs. */
 export function bookSplices(text: string, part: string, ownBook: XmlElement, added: readonly NewSheet[]): Splice[] {
   const book = tree(text, part);
   const list = childOf(book, 'sheets');

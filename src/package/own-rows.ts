@@ -1,14 +1,14 @@
 // Rows of long sheets of our own, written straight as text: their cells look like some that the workbook of our own has.
 import { address } from '../sheet/addresses';
-import { type CellChange, newCell } from './cell-splices';
+import { type NewCell, newCell } from './cell-splices';
 
 export interface OwnCell {
   /** Counted from 0, like the row. */
   readonly column: number;
   /** The cell of the same sheet, in the workbook of our own, whose format it has: `B6`. */
   readonly like: string;
-  readonly value: CellChange['value'];
-  readonly formula: Exclude<CellChange['formula'], 'kept'>;
+  readonly value: NewCell['value'];
+  readonly formula: Exclude<NewCell['formula'], 'kept'>;
 }
 
 export interface OwnRow {

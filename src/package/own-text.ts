@@ -1,4 +1,4 @@
-// The text of a sheet of our own as it stands in the user's workbook: his vocabulary, formats behind his, texts in the cells.
+// The text of a sheet of our own as it stands in the user's workbook: its vocabulary, formats behind those there, texts in the cells.
 // It was written by ourselves, so that what a cell of ours never has is refused and not looked after.
 import { type OwnRow, RowTexts } from './own-rows';
 import { scanSheet } from './scan';

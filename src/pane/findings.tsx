@@ -5,10 +5,11 @@ import type { State } from '../core/check/check';
 import { unitOf } from '../joint/outputs';
 import { rounded, sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
+import type { RuleName } from '../joint/rules';
 import { call } from '../registry';
 import type { LocatedJoint } from './find-joint';
 import { inputMeant, inputsMeant, missingWords, type InputMeant } from './input-words';
-import { useGoTo } from './pane-context';
+import { useGoTo, usePane } from './pane-context';
 import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
@@ -26,6 +27,12 @@ function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
   if (bound === undefined) return rule.name;
   const unit = unitOf(rule.value) === '' ? '' : ` ${unitOf(rule.value)}`;
   return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
+}
+
+/** The rule in German, beside the English that stands in the cells. */
+function InGerman({ finding: { rule, state } }: { readonly finding: Finding }): JSX.Element | null {
+  const words = usePane().german?.RULES[rule.name as RuleName];
+  return words === undefined ? null : <small lang="de">{state === 'pass' || state === 'not checked' ? words.name : words.broken}</small>;
 }
 
 /** The way to the input; where it stands nowhere, no way to another. */
@@ -56,6 +63,7 @@ function Rule({
     <li>
       <StateWord state={finding.state} />
       <span>{finding.state === 'pass' ? metWords(finding) : sentence(finding)}</span>
+      <InGerman finding={finding} />
       {remedy !== '–' && (
         <span class="bw-remedy">
           {inputs.length === 0 ? remedy : `passes with ${remedy}`}{' '}

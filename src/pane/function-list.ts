@@ -18,6 +18,14 @@ export interface ListedFunction {
   readonly id: string;
   readonly description: string;
   readonly parameters: readonly Parameter[];
+  /** The same in English, where the texts are those of another language. */
+  readonly english?: ListedFunction;
+}
+
+/** Entries in German, each with the English one of the same id. */
+export function besideEnglish(german: readonly ListedFunction[], functions: readonly ListedFunction[]): readonly ListedFunction[] {
+  const byId = new Map(german.map(listed => [listed.id, listed]));
+  return functions.map(english => ({ ...(byId.get(english.id) ?? english), english }));
 }
 
 export interface Group {
@@ -36,13 +44,17 @@ export function signature({ id, parameters }: ListedFunction): string {
   return `${NAMESPACE}.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(', ')})`;
 }
 
+const argumentsOf = ({ parameters }: ListedFunction): string =>
+  parameters.map(({ name, description }) => `${name}\n${description}`).join('\n');
+
 /** As they are searched, best first; all where nothing is asked. */
 export function search(functions: readonly ListedFunction[], asked: string): ListedFunction[] {
   return find(functions, asked, listed => ({
     id: listed.id,
     topic: cardOf(listed).topic,
-    description: listed.description,
-    arguments: listed.parameters.map(({ name, description }) => `${name}\n${description}`).join('\n'),
+    description: (listed.english ?? listed).description,
+    arguments: argumentsOf(listed.english ?? listed),
+    ...(listed.english && { german: [listed.description, argumentsOf(listed)] }),
   }));
 }
 

@@ -1,7 +1,7 @@
 // What the pane is made of, fetched when it is seen for the first time.
 import { excelPort } from '../hosts/excel/excel-port';
 import type { SheetPort } from '../sheet/port';
-import type { ListedFunction } from './function-list';
+import { besideEnglish, type ListedFunction } from './function-list';
 import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
 import { messageOf } from './pane-context';
@@ -20,10 +20,22 @@ async function keptView(): Promise<KeptView | undefined> {
   }
 }
 
-async function readFunctions(): Promise<readonly ListedFunction[]> {
-  const response = await fetch('functions.json');
+async function listedIn(file: string): Promise<readonly ListedFunction[]> {
+  const response = await fetch(file);
   if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
   return ((await response.json()) as { readonly functions: readonly ListedFunction[] }).functions;
+}
+
+/** The language of Office's own menus. */
+const isGerman = (isInExcel: boolean): boolean => isInExcel && /^de\b/i.test(Office.context.displayLanguage);
+
+/** In German where they can be had. */
+async function readFunctions(inGerman: boolean): Promise<readonly ListedFunction[]> {
+  const [functions, german] = await Promise.all([
+    listedIn('functions.json'),
+    inGerman ? listedIn('functions-de.json').catch(() => []) : [],
+  ]);
+  return german.length === 0 ? functions : besideEnglish(german, functions);
 }
 
 function show(place: HTMLElement, text: string): void {
@@ -47,12 +59,17 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 export async function openPane(isInExcel: boolean): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const functions = await readFunctions();
+    const inGerman = isGerman(isInExcel);
+    const [functions, german] = await Promise.all([
+      readFunctions(inGerman),
+      inGerman ? import(/* webpackChunkName: "view-german" */ '../german/joint').catch(() => undefined) : undefined,
+    ]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
       hostName: port === undefined ? 'this page' : 'your workbook',
       functions,
       benchUrl: 'index.html',
+      ...(german !== undefined && { german }),
       ...(port !== undefined && { port }),
       keptView,
     });

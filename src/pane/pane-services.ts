@@ -1,4 +1,5 @@
 // What the pane needs of the page that shows it.
+import type * as German from '../german/joint';
 import type { SheetPort } from '../sheet/port';
 import type { ListedFunction } from './function-list';
 
@@ -15,6 +16,8 @@ export interface PaneServices {
   readonly hostName: string;
   /** The entries of functions.json. */
   readonly functions: readonly ListedFunction[];
+  /** What the English of cells is in German; left out where Office speaks another language. */
+  readonly german?: typeof German;
   readonly handOver?: () => void;
   readonly kept?: KeptView;
   /** The same where it is fetched after the pane stands. */

@@ -1,6 +1,7 @@
 // A state as shape and word, as on the figure: square fail, triangle review, circle pass, broken square not checked.
 import type { JSX } from 'preact';
 import type { State } from '../core/check/check';
+import { usePane } from './pane-context';
 
 const SHAPES: Readonly<Record<State, JSX.Element>> = {
   fail: <rect x="2" y="2" width="12" height="12" />,
@@ -10,12 +11,14 @@ const SHAPES: Readonly<Record<State, JSX.Element>> = {
 };
 
 export function StateWord({ state }: { readonly state: State }): JSX.Element {
+  const { german } = usePane();
   return (
     <span class={`bw-state bw-is-${state.replace(' ', '-')}`}>
       <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
         {SHAPES[state]}
       </svg>
       {state}
+      {german && <small lang="de"> {german.STATES[state]}</small>}
     </span>
   );
 }

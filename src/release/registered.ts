@@ -1,5 +1,5 @@
 // What functions.js would register and say of its version: read from its text by a parser, never run.
-import ts from 'typescript';
+import { type AnyNode, type Expression, type Node, parse } from 'acorn';
 
 export interface Registered {
   readonly ids: readonly string[];
@@ -11,35 +11,39 @@ export function registered(script: string): Registered | string {
   const ids: string[] = [];
   const versions: string[] = [];
   const unread: string[] = [];
-  const visit = (node: ts.Node): void => {
-    if (ts.isCallExpression(node) && isAssociate(node.expression)) {
+  const visit = (node: AnyNode): void => {
+    if (node.type === 'CallExpression' && isAssociate(node.callee)) {
       const [id] = node.arguments;
-      if (id !== undefined && ts.isStringLiteralLike(id)) ids.push(id.text);
-      else unread.push(id?.getText() ?? 'nothing');
+      const name = id && plainText(id);
+      if (name !== undefined) ids.push(name);
+      else unread.push(id === undefined ? 'nothing' : script.slice(id.start, id.end));
     }
-    const [, version] = (ts.isStringLiteralLike(node) && /^Bosswright (\S+), data /.exec(node.text)) || [];
+    const [, version] = /^Bosswright (\S+), data /.exec(plainText(node) ?? '') ?? [];
     if (version !== undefined) versions.push(version);
-    ts.forEachChild(node, visit);
+    for (const part of Object.values(node).flat() as unknown[]) if (isNode(part)) visit(part);
   };
   try {
-    const [fault] =
-      ts.transpileModule(script, {
-        fileName: 'functions.js',
-        reportDiagnostics: true,
-        compilerOptions: { allowJs: true, target: ts.ScriptTarget.ESNext },
-      }).diagnostics ?? [];
-    if (fault !== undefined) return `functions.js is no script: ${ts.flattenDiagnosticMessageText(fault.messageText, ' ')}`;
-    visit(ts.createSourceFile('functions.js', script, ts.ScriptTarget.ESNext, true));
+    visit(parse(script, { ecmaVersion: 'latest' }));
   } catch (fault) {
-    return `functions.js cannot be read: ${String(fault)}`;
+    return `functions.js ${fault instanceof SyntaxError ? 'is no script' : 'cannot be read'}: ${String(fault)}`;
   }
   return unread.length === 0
     ? { ids, versions }
     : `functions.js registers what is no plain name: ${unread.map(text => text.slice(0, 60)).join(', ')}`;
 }
 
-const isAssociate = (node: ts.Expression): boolean =>
-  ts.isPropertyAccessExpression(node) &&
-  node.name.text === 'associate' &&
-  ts.isIdentifier(node.expression) &&
-  node.expression.text === 'CustomFunctions';
+const isNode = (part: unknown): part is AnyNode => typeof (part as Node | null)?.type === 'string';
+
+/** Of a text in quotes, or between backticks with nothing put in. */
+function plainText(node: AnyNode): string | undefined {
+  if (node.type === 'Literal') return typeof node.value === 'string' ? node.value : undefined;
+  return node.type === 'TemplateLiteral' && node.expressions.length === 0 ? (node.quasis[0]?.value.cooked ?? undefined) : undefined;
+}
+
+const isAssociate = (callee: Expression | AnyNode): boolean =>
+  callee.type === 'MemberExpression' &&
+  !callee.computed &&
+  callee.property.type === 'Identifier' &&
+  callee.property.name === 'associate' &&
+  callee.object.type === 'Identifier' &&
+  callee.object.name === 'CustomFunctions';

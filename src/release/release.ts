@@ -22,7 +22,7 @@ export function releaseOf(built: Files, base: URL, version: string, texts: Texts
     files.set(path, encoder.encode(change(textOf(built, path))));
   };
   rewrite('manifest.xml', text => text.replaceAll(DEVELOPMENT, base.href).replace(/<Version>[^<]*/, `<Version>${version}.0`));
-  rewrite('functions.json', text => text.replaceAll(DEVELOPMENT, base.href));
+  for (const file of ['functions.json', 'functions-de.json']) rewrite(file, text => text.replaceAll(DEVELOPMENT, base.href));
   files.set('LICENSE', encoder.encode(texts.licence));
   files.set('HOSTING.md', encoder.encode(hostedAt(texts.hosting, base, version)));
   files.set('CHANGES.md', encoder.encode(changesIn(texts.developers, version)));

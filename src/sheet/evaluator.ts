@@ -3,11 +3,12 @@
 import type { Cell, CellError } from '../core/kinds';
 import { address, type Area, cellCount, isOneCell, type Place } from './addresses';
 import { areaOf, beamOf, calledName, type FormulaNode, ownFunction, parseFormula } from './formula';
-import { type FormulaShape, type Leaf, shaped } from './formula-shapes';
+import { type FormulaShape, type Leaf, shaped, shapedForm } from './formula-shapes';
 import { allKnown, type Known, type KnownRows, NO_CELL, one, type One, scalar } from './known';
 import { BLANK, CHOICES, type Work } from './native-choices';
 import { NATIVE } from './natives';
 import { binary, lifted, unary } from './operators';
+import { inRow } from './row-forms';
 
 /** Cells of a range that is worked with here. */
 const MAX_CELLS = 1_000_000;
@@ -106,7 +107,16 @@ export abstract class Evaluator {
   /** The value of a whole formula: those of one shape are made ready once. */
   valueOfFormula(formula: string, sheet: string): Known {
     const { shape, leaves } = shaped(formula);
-    if (shape === undefined) return this.evaluate(parseFormula(formula), sheet);
+    return shape === undefined ? this.evaluate(parseFormula(formula), sheet) : this.worked(shape, leaves, sheet);
+  }
+
+  /** The value of a form in a row, counted from 0. */
+  valueInRow(form: string, row: number, sheet: string): Known {
+    const known = shapedForm(form);
+    return known === undefined ? this.valueOfFormula(inRow(form, row), sheet) : this.worked(known.shape, known.leavesIn(row), sheet);
+  }
+
+  private worked(shape: FormulaShape, leaves: readonly Leaf[], sheet: string): Known {
     const work = this.made.get(shape) ?? this.ready(shape.tree, shape.leafAt, false);
     this.made.set(shape, work);
     return work(sheet, leaves);

@@ -1,6 +1,7 @@
 // Formulas that differ in their cells, numbers and texts alone are one shape, which is parsed once.
 import { type Area, columnNumber, LAST_PLACE } from './addresses';
 import { areaOf, type FormulaNode, parseFormula, walk } from './formula';
+import { inRow } from './row-forms';
 
 /** What a formula has where others of its shape have something else: cells (without a sheet, those of its own one), a number or a text. */
 export type Leaf = Area | number | string;
@@ -56,6 +57,43 @@ export function shaped(formula: string): ShapedFormula {
 }
 
 const ALONE: ShapedFormula = { shape: undefined, leaves: [] };
+
+export interface ShapedForm {
+  readonly shape: FormulaShape;
+  /** Its leaves in a row, counted from 0. */
+  leavesIn(row: number): readonly Leaf[];
+}
+
+const keptForms = new Map<string, ShapedForm | undefined>();
+
+/** The shape that a form has in every row; undefined where it is read by itself. */
+export function shapedForm(form: string): ShapedForm | undefined {
+  if (keptForms.has(form)) return keptForms.get(form);
+  if (keptForms.size >= MOST_KEPT) keptForms.clear();
+  const [{ shape, leaves }, below] = [shaped(inRow(form, 0)), shaped(inRow(form, 1))];
+  const move = leaves.map((leaf, i) => rowsBetween(leaf, below.leaves[i]));
+  const known =
+    shape === undefined || below.shape !== shape || move.includes(undefined)
+      ? undefined
+      : { shape, leavesIn: (row: number) => leaves.map((leaf, i) => (move[i] === 0 ? leaf : movedDown(leaf as Area, row))) };
+  keptForms.set(form, known);
+  return known;
+}
+
+/** How far a leaf moves with its row: 0 or 1, undefined where it does neither. */
+function rowsBetween(leaf: Leaf, below: Leaf | undefined): 0 | 1 | undefined {
+  if (typeof leaf !== 'object' || typeof below !== 'object') return leaf === below ? 0 : undefined;
+  const [top, bottom] = [below.top - leaf.top, below.bottom - leaf.bottom];
+  return top === bottom && (top === 0 || top === 1) ? top : undefined;
+}
+
+const movedDown = ({ sheet, top, left, bottom, right }: Area, rows: number): Area => ({
+  sheet,
+  top: top + rows,
+  left,
+  bottom: bottom + rows,
+  right,
+});
 
 /** The formula with marks in place of its leaves. Undefined where it has something that is not read here. */
 function read(formula: string, leaves: Leaf[], spots: Spot[]): string | undefined {

@@ -19,6 +19,8 @@ export interface PlanCell {
   readonly value?: Cell;
   /** A formula with its equals sign, in the form every spreadsheet host reads: `=ENCL.BOSS.OD(B4, B5)`. */
   readonly formula?: string;
+  /** Of a formula that reads its own row: the same with `ROW` in place of the number of the row. */
+  readonly rowForm?: string;
   /** Where it is an array formula. */
   readonly array?: FilledRange;
   readonly role: Role;

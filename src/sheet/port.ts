@@ -44,7 +44,7 @@ export interface SheetListener {
 /** A cell and what goes into it as if typed; text that begins with `=` is a formula. */
 export interface CellEntry extends Selection {
   readonly content: Cell;
-  /** The formula is in the language and the signs of the user, as he would type it. */
+  /** The formula is in the language and the signs of the user, as typed there. */
   readonly isLocal?: true;
 }
 

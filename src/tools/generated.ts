@@ -7,6 +7,7 @@ import { EVIDENCE } from '../evidence/list';
 import { CARDS } from '../registry';
 import { changedSince, MUTANTS, sinceWords } from '../release/measured';
 import { broken, RELEASED, signaturesOf } from '../release/signatures';
+import { englishTexts } from './english-texts';
 import { evidenceTable } from './evidence-table';
 import { figuresPage, type Results } from './figures-page';
 import { functionTable } from './function-table';
@@ -62,6 +63,7 @@ const VERDICTS = 'test/evidence/verdicts/figures.json';
 /** In this order: what stands last reads those before it. */
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
+  'src/german/english.ts': () => `// The texts of functions.json; generated ${BY}.\n\n${englishTexts(METADATA.functions)}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

@@ -8,6 +8,8 @@ import { build } from 'esbuild';
 import { parseCsv } from 'hucre/csv';
 import { readXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Job } from 'kubernetes-models/batch/v1';
+import { parse } from 'yaml';
 import { main } from '../../src/commands/bosswright';
 import { UserFault } from '../../src/cli/user-fault';
 import { jointSimulated } from '../../src/joint/study/simulate';
@@ -83,9 +85,9 @@ describe('a table', () => {
   });
 
   it('over another base', async () => {
-    await run('table', at('joints.csv'), '--base', kept('base.csv', 'engagement ratio asked,3\n'), '--out', at('x.csv')).then(
+    await run('table', at('joints.csv'), '--base', kept('base.csv', 'engagement ratio required,3\n'), '--out', at('x.csv')).then(
       () => expect.fail('taken'),
-      (fault: unknown) => expect(String(fault)).toMatch(/base\.csv: .*engagement ratio asked/),
+      (fault: unknown) => expect(String(fault)).toMatch(/base\.csv: .*engagement ratio required/),
     );
     const base = [
       ['screw', 'head'],
@@ -291,6 +293,32 @@ describe('as a process', () => {
       // a slice that is left out is seen
       shell('cat part-0[013].csv > results.csv');
       expect(whole()).toBe(false);
+    });
+
+    it.runIf(spawnSync('shellcheck', ['--version']).status === 0)('nothing is found in either script by shellcheck', () => {
+      const found = (script: string) => spawnSync('shellcheck', ['--shell=bash', '-'], { input: script, encoding: 'utf8' });
+      expect([slurm, job, parallel].map(script => found(script).stdout)).toEqual(['', '', '']);
+      // an unquoted name is seen
+      expect(found(slurm.replaceAll('"$', '$')).stdout).toContain('SC');
+    });
+
+    it('the job is one by the schema of Kubernetes', () => {
+      const [written = ''] = fenced('yaml');
+      const valid = (manifest: string): boolean => {
+        try {
+          new Job(parse(manifest) as ConstructorParameters<typeof Job>[0]).validate();
+          return true;
+        } catch {
+          return false;
+        }
+      };
+      expect(valid(written)).toBe(true);
+      const faults = [
+        ['completions: 4', 'completions: "4"'],
+        ['completionMode: Indexed', 'completionMode: 4'],
+        ['- name: bosswright', '- image: bosswright'],
+      ] as const;
+      for (const [right, wrong] of faults) expect([right, valid(written.replace(right, wrong))]).toEqual([right, false]);
     });
 
     it.runIf(spawnSync('parallel', ['--version']).status === 0)('GNU parallel on three workers', () => {

@@ -166,7 +166,7 @@ describe('refused with what is known', () => {
   test('a clearance hole of no standard', () => {
     for (const args of [[OF_THE_CONTRACT], [OF_THE_CONTRACT, 'DIN 74-1'], [OF_THE_CONTRACT, 'coarse']])
       expect(refusal('HOLE.CLEARANCE', ...args)).toBe(
-        '#N/A size: no standard clearance hole is held for an own screw; give the hole in mm',
+        '#N/A size: no standard clearance hole is available for an own screw; give the hole in mm',
       );
   });
 });

@@ -189,7 +189,7 @@ describe('clearance holes', () => {
   test('what no standard has', () => {
     expect(refusal('HOLE.CLEARANCE', 'M3', 'DIN 74-1', 'max')).toBe('#N/A size: DIN 74-1 has nominal holes only here');
     expect(refusal('HOLE.CLEARANCE', 'ST2.9')).toBe(
-      '#N/A size: no standard clearance hole is held for ST2.9; say fit "DIN 74-1" for its form C through hole, or give the hole in mm',
+      '#N/A size: no standard clearance hole is available for ST2.9; say fit "DIN 74-1" for its form C through hole, or give the hole in mm',
     );
   });
 });

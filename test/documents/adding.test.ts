@@ -82,13 +82,17 @@ beforeAll(() => {
   STEPS.forEach(take);
 });
 
-it('the steps are in the document: five places of a function, two of an output, two of a rule and its limits', () => {
+it('the steps are in the document: the places of a function, an output, a rule and its limits, each with its German', () => {
   expect(STEPS.map(({ file }) => file.split('/')[0])).toEqual([
     'src',
     'src',
     'src',
     'functions',
     'test',
+    'src',
+    'src',
+    'src',
+    'src',
     'src',
     'src',
     'src',

@@ -1,4 +1,4 @@
-// A file that a supplier only opened and saved again comes back unchanged, whichever program he has.
+// A file that a supplier only opened and saved again comes back unchanged, whichever program that is.
 import { execFile } from 'node:child_process';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';

@@ -35,7 +35,7 @@ describe('variants', () => {
     expect(more).toEqual([]);
     expect(widths(svg, 'bw-nominal-bar', 1)).toHaveLength(3);
   });
-  test('the ratio asked is drawn on the scale of the bars', () => {
+  test('the ratio required is drawn on the scale of the bars', () => {
     const bar = ofClass(elements(svg), 'bw-worst-bar')[1]?.attributes;
     const asked = pointsOf(ofClass(elements(svg), 'bw-asked')[1] as never)[0]?.[0] ?? NaN;
     expect((asked - Number(bar?.x)) / Number(bar?.width)).toBeCloseTo(2 / 1.5, 3);
@@ -54,7 +54,7 @@ describe('variants', () => {
   test('hostile names are text, and the description names every variant', () => {
     expect(svg).not.toContain('<script');
     expect(elements(svg).find(({ name }) => name === 'desc')?.content).toContain(
-      'ST2.9 × 13: worst 1.50 d, nominal 1.90 d, asked 2.00 d, fail',
+      'ST2.9 × 13: worst 1.50 d, nominal 1.90 d, required 2.00 d, fail',
     );
   });
   test('a variant of the joint as a row', () => {

@@ -1,4 +1,4 @@
-// What changes in the user's cells of a file: formulas of his own that cannot stay as they are, and those that must.
+// What changes in the user's cells of a file: formulas of their own that cannot stay as they are, and those that must.
 import { beforeAll, describe, expect, it } from 'vitest';
 import { copyOf, type WrittenCopy } from '../../src/handover/write/copy';
 import { sourceOfFile } from '../../src/handover/read/from-file';

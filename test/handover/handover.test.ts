@@ -131,7 +131,7 @@ describe('the cover', () => {
     }
   });
 
-  it('asks the supplier, takes his answers from lists, and names the material', () => {
+  it('asks the supplier, takes the answers from lists, and names the material', () => {
     const { validations = [] } = sheetNamed(demo, 'Handover');
     expect(new Set(validations.map(({ words }) => words))).toEqual(
       new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']),

@@ -7,6 +7,7 @@ import { ownExample } from '../../src/core/screw/own';
 import { INSERT_JOINT } from '../../src/demo/guide-hatch';
 import { TOPICS, type Card } from '../../src/core/card';
 import type { Described } from '../../src/help/described-function';
+import { LIBRARY_PAGES } from '../../src/help/documents';
 import { functionPage } from '../../src/help/function-page';
 import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
 import { helpPages } from '../../src/help/pages';
@@ -27,7 +28,15 @@ const cards = [...CARDS.values()];
 const OWN_SCRIPTS = /<script (?:defer src="find\.js"|src="(?:\.\.\/)?decimal\.js")><\/script>/g;
 
 /** What else stands beside the pages. */
-const OTHER_FILES = ['help.css', 'decimal.js', 'find.js', '../icons/icon-32.png', 'docs/hand-over.png', 'docs/joint-inputs.schema.json'];
+const OTHER_FILES = [
+  'help.css',
+  'decimal.js',
+  'find.js',
+  '../icons/icon-32.png',
+  'docs/hand-over.png',
+  'docs/joint-inputs.schema.json',
+  LIBRARY_PAGES,
+];
 
 const resolved = (file: string, link: string): string => new URL(link, `http://help/a/${file}`).pathname.replace(/^\/a\//, '');
 const known = (path: string): boolean => PAGES.has(path) || OTHER_FILES.some(other => resolved('index.html', other) === path);

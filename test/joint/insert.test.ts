@@ -136,7 +136,7 @@ describe('by hand', () => {
     );
   });
 
-  test('the ratio asked by default is 1, a ratio given stays', () => {
+  test('the ratio required by default is 1, a ratio given stays', () => {
     expect(ruleOf(M3, 'engagement')?.slice(1, 3)).toEqual([expect.closeTo(4.25 / 3, 9), 1]);
     expect(ruleOf({ ...M3, length: 10, ratio: 1.5 }, 'engagement')?.slice(2, 5)).toEqual([1.5, expect.any(String), 'fail']);
     const inPlastic = { ...M3, length: 10, 'insert diameter': null, 'thread share': 0.8, 'od ratio': 2 };

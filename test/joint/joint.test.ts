@@ -194,7 +194,7 @@ describe('what a row may contain', () => {
   test('ST screws have no standard clearance hole', () => {
     const { hole: _, ...rest } = LOGGER;
     expect(values(rest, 'hole')).toEqual([
-      'no value: hole must be given for ST2.9: no standard clearance hole is held; "ST2.9 DIN 74-1" reads a form C through hole',
+      'no value: hole must be given for ST2.9: no standard clearance hole is available; "ST2.9 DIN 74-1" reads a form C through hole',
     ]);
     expect(values({ ...LOGGER, screw: 'M3', head: 'pan', hole: null, length: 16 }, 'hole')).toEqual([3.4]);
   });

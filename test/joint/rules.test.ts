@@ -220,7 +220,7 @@ describe('lists of names', () => {
   test('inputs and outputs have unit, default and meaning; what has no unit has a dash', () => {
     const inputs = new Map((value('JOINT.INPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
     expect(inputs.get('wall')).toEqual(['mm', 'required', 'nominal wall of the thread half']);
-    expect(inputs.get('ratio')).toEqual(['–', '2; in an insert 1', 'full-thread engagement asked at worst case, ÷ d']);
+    expect(inputs.get('ratio')).toEqual(['–', '2; in an insert 1', 'full-thread engagement required at worst case, ÷ d']);
     expect(inputs.get('hole draft')?.slice(0, 2)).toEqual(['°', '0.25']);
     const outputs = new Map((value('JOINT.OUTPUTS') as Rows).map(([name, ...rest]) => [name, rest]));
     expect(outputs.get('pull-out')).toEqual([

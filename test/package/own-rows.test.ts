@@ -5,6 +5,7 @@ import { edited } from '../../src/package/edit';
 import type { OwnRow } from '../../src/package/own-rows';
 import { readPackage } from '../../src/package/read';
 import type { PlanCell, SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
+import { ROW, RowForms } from '../../src/sheet/row-forms';
 import { made } from './made';
 import { allUnder, child, children, FileParts, Looks, type Node, OWN_PLAN, sheetPart } from './own-plan';
 
@@ -22,6 +23,17 @@ const TEXTS = [
   'tab\there\u0001',
 ];
 
+/** Some are the same down a column for every reader, some would not be. */
+const FORMS = [
+  `=IF($B${ROW}>1,LOG10($B${ROW})&"a $B$1 §","")`,
+  `=S!$A$1+$B${ROW}`,
+  `=$B$2:$B$3*$B${ROW}`,
+  `=$B${ROW}&"${ROW}"`,
+  `=B2+$B${ROW}`,
+  `=SUM($B$60:$B${ROW})`,
+];
+const forms = new RowForms();
+
 /** Of every kind of cell, again and again, with rows among them that only the library can write. */
 function tableCells(): PlanCell[] {
   const cells: PlanCell[] = [{ at: 'A1', role: 'title', value: 'Long' }];
@@ -34,6 +46,8 @@ function tableCells(): PlanCell[] {
       { at: `D${row}`, role: 'result', formula: `=IF(B${row}>1,"pass","fail")`, value: row % 3 === 0 ? 'fail' : 'pass' },
       { at: `E${row}`, role: 'text', value: row % 2 === 0 },
       { at: `F${row}`, role: 'result', formula: '=NA()', value: row % 4 === 0 ? '#N/A' : '' },
+      ...FORMS.map((form, i): PlanCell => ({ at: `${'JKLMNO'[i]}${row}`, role: 'text', ...forms.cell(form, row - 1), value: row })),
+      { at: `P${row}`, role: 'text', ...forms.cell(row % 3 === 0 ? `=$D${ROW}` : `=$E${ROW}`, row - 1), value: row },
       ...(row === 40 ? [{ at: 'G40', role: 'heading', value: 'a heading' } as const] : []),
       ...(row === 60 ? [{ at: 'G60', role: 'text', value: 'over three rows' } as const] : []),
       ...(row === 70 ? [{ at: 'G70', role: 'result', formula: '=B70:B71*2', value: 1, array: { range: 'G70:G71' } } as const] : []),
@@ -71,7 +85,15 @@ describe('rows that the library does not see', () => {
 
   it('hold the same values and formulas', () => {
     const [is, was] = [readPackage(split), readPackage(whole)];
-    expect(is.sheets.map(({ name, cells }) => ({ name, cells }))).toEqual(was.sheets.map(({ name, cells }) => ({ name, cells })));
+    const read = ({ sheets }: typeof is): unknown[] =>
+      sheets.map(({ name, cells }) => [name, cells.map(({ at, value, formula }) => [at, value, formula?.text, formula?.area === at])]);
+    expect(read(is)).toEqual(read(was));
+    const shared = is.sheets.flatMap(({ cells }) =>
+      cells.filter(({ formula }) => formula?.kind === 'shared').map(({ at }) => at.replace(/\d+/, '')),
+    );
+    expect(new Set(shared)).toEqual(new Set(['J', 'L', 'P']));
+    expect(shared.length).toBeGreaterThanOrEqual(2 * 2 * (ROWS * 0.6));
+    expect(was.sheets.some(({ cells }) => cells.some(({ formula }) => formula?.kind === 'shared'))).toBe(false);
     expect(was.sheets.reduce((sum, { cells }) => sum + cells.length, 0)).toBeGreaterThanOrEqual(2 * ROWS * 5);
     expect(is.names).toEqual(was.names);
   });

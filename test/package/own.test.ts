@@ -1,4 +1,4 @@
-// Sheets of ours stand behind the user's as they were written, and nothing of his moves for them.
+// Sheets of ours stand behind the user's as they were written, and nothing of theirs moves for them.
 import { readXlsx } from 'hucre/xlsx';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';

@@ -72,11 +72,11 @@ describe('the list of functions in the pane', () => {
   });
 
   it.each([
-    ['warp', /^Warp is not covered.*filling study/],
-    ['will the lid warp?', /^Warp is not covered/],
-    ['Warpage', /^Warp is not covered/],
-    ['boss to boss', /^Boss to boss.*not covered.*BOSS\.STEEL/],
-    ['boss-to-boss distance', /^Boss to boss/],
+    ['warp', /^Warpage is not covered.*filling study/],
+    ['will the lid warp?', /^Warpage is not covered/],
+    ['Warpage', /^Warpage is not covered/],
+    ['boss to boss', /How close two bosses may stand is not covered.*BOSS\.STEEL/],
+    ['boss-to-boss distance', /How close two bosses/],
     ['weld line', /^Weld lines are not covered/],
     ['weld lines at a boss', /^Weld lines are not covered/],
     ['water-tight', /not claimed.*a test of the housing decides/],

@@ -37,10 +37,10 @@ describe('a release', () => {
 
   it('names its own address and no other', () => {
     const manifest = textOf(files, 'manifest.xml');
-    expect(manifest.match(/https:\/\/intra\.example\.com\/cad\/bosswright\//g)).toHaveLength(11);
+    expect(manifest.match(/https:\/\/intra\.example\.com\/cad\/bosswright\//g)).toHaveLength(12);
     expect(manifest).toContain(`<Version>${version}.0</Version>`);
     expect(textOf(files, 'functions.json')).toContain('"helpUrl":"https://intra.example.com/cad/bosswright/help/functions.html#BOSS.OD"');
-    for (const path of ['manifest.xml', 'functions.json']) expect(textOf(files, path)).not.toContain('localhost');
+    for (const path of ['manifest.xml', 'functions.json', 'functions-de.json']) expect(textOf(files, path)).not.toContain('localhost');
   });
 
   it('has a page on hosting that is about this address', () => {

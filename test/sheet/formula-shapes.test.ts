@@ -5,6 +5,7 @@ import { Evaluator } from '../../src/sheet/evaluator';
 import { parseFormula } from '../../src/sheet/formula';
 import { shaped } from '../../src/sheet/formula-shapes';
 import { type Known, type One } from '../../src/sheet/known';
+import { inRow, ROW, RowForms } from '../../src/sheet/row-forms';
 import { SEED } from '../kit/seed';
 
 const SHEETS = ['S', 'ST2', "A b'c", 'Maße', 'T.1'];
@@ -86,6 +87,51 @@ describe('the shape of a formula', () => {
     expect(byShape).toBeGreaterThan(3000);
     expect(again).toBeGreaterThan(1000);
     expect(known).toBeGreaterThan(2000);
+  });
+
+  it('gives a form in every row what its formula gives there', () => {
+    const values = new Numbered();
+    let [compared, known] = [0, 0];
+    const cell = fc
+      .tuple(one('', '', "'A b''c'!", 'ST2!'), one('$A', '$H', 'B'), one(ROW, ROW, `$${ROW}`, '$2', '7'))
+      .map(parts => parts.join(''));
+    const ends = fc.tuple(one('$A', 'B'), one(ROW, '$3', '9'), one('$C', '$H'), one(ROW, '$3', '9'));
+    const inForm = fc.oneof(
+      { weight: 4, arbitrary: cell },
+      ends.map(([a, r, b, s]) => `${a}${r}:${b}${s}`),
+      leaf,
+      one(`"row ${ROW}"`, `${ROW}.5`),
+    );
+    fc.assert(
+      fc.property(
+        skeleton,
+        fc.array(inForm, { minLength: 4, maxLength: 4 }),
+        fc.array(fc.nat(25), { minLength: 3, maxLength: 3 }),
+        (gaps, leaves, rows) => {
+          const form = filled(gaps, leaves);
+          for (const row of rows) {
+            const alone = values.evaluate(parseFormula(inRow(form, row)), 'S');
+            compared += Number(form.includes(ROW));
+            if (alone !== undefined) known += 1;
+            expect({ form, row, value: values.valueInRow(form, row, 'S') }).toEqual({ form, row, value: alone });
+          }
+        },
+      ),
+      { seed: SEED, numRuns: 3000 },
+    );
+    expect(compared).toBeGreaterThan(4000);
+    expect(known).toBeGreaterThan(2000);
+  });
+
+  it('is no form before a second row has it', () => {
+    const forms = new RowForms();
+    const form = `=$A${ROW}*2`;
+    expect([4, 5, 6].map(row => forms.cell(form, row))).toEqual([
+      { formula: '=$A5*2' },
+      { formula: '=$A6*2', rowForm: form },
+      { formula: '=$A7*2', rowForm: form },
+    ]);
+    expect([4, 5].map(row => forms.cell('=$A$1*2', row))).toEqual([{ formula: '=$A$1*2' }, { formula: '=$A$1*2' }]);
   });
 
   it('is one for a column that was filled down', () => {

@@ -194,7 +194,7 @@ export const BOSS_CARDS: readonly Calculation[] = [
       result: {
         shape: 'table',
         columns: [
-          { name: 'outside diameter asked by the screw', unit: 'mm' },
+          { name: 'outside diameter required by the screw', unit: 'mm' },
           { name: 'outside diameter allowed by the wall', unit: 'mm' },
           { name: 'wall that satisfies both', unit: 'mm' },
           { name: 'state', unit: '' },

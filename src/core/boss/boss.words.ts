@@ -39,7 +39,12 @@ export const BOSS_WORDS: Readonly<Record<string, CardWords>> = {
     example: {
       args: ['ST2.9', 2, 2.36],
       result: [
-        ['outside diameter asked by the screw (mm)', 'outside diameter allowed by the wall (mm)', 'wall that satisfies both (mm)', 'state'],
+        [
+          'outside diameter required by the screw (mm)',
+          'outside diameter allowed by the wall (mm)',
+          'wall that satisfies both (mm)',
+          'state',
+        ],
         [5.8, 4.76, 2.867, 'fail'],
       ],
     },

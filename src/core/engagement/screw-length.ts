@@ -138,7 +138,7 @@ export function pickedLengthMm(
   );
 }
 
-/** The same with a point of the user's own, his tolerance where he gives one, and the most that an insert holds. */
+/** The same with a point of the user's own, with a tolerance where one is given, and the most that an insert holds. */
 export function pickedJointLengthMm(
   screw: Screw,
   layersMm: readonly number[],

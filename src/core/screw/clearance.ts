@@ -28,14 +28,14 @@ const INCH: Readonly<Record<Exclude<Fit, 'din 74-1'>, string>> = { fine: 'close'
  */
 export function clearanceReadings(size: Size, fit: Fit, limit: HoleLimit): Reading[] {
   const row = size.gauge;
-  if (size.own !== undefined) throw notInTable(`no standard clearance hole is held for an own screw; give the hole in mm`);
+  if (size.own !== undefined) throw notInTable(`no standard clearance hole is available for an own screw; give the hole in mm`);
   if (fit === 'din 74-1') {
     if (limit !== 'nominal') throw notInTable(`${DIN_74_1_FORM_C_HOLES.standard} has nominal holes only here`);
     return [{ table: DIN_74_1_FORM_C_HOLES, row, key: 'hole' }];
   }
   if (size.family === 'ST')
     throw notInTable(
-      `no standard clearance hole is held for ${size.text}; say fit "DIN 74-1" for its form C through hole, or give the hole in mm`,
+      `no standard clearance hole is available for ${size.text}; say fit "DIN 74-1" for its form C through hole, or give the hole in mm`,
     );
   if (size.family === 'M') return [{ table: ISO_273_CLEARANCE_HOLES, row, key: limit === 'max' ? `${fit}Max` : fit }];
   return [{ table: ASME_B18_2_8_CLEARANCE_HOLES, row, key: INCH[fit] + (limit === 'max' ? 'Max' : limit === 'min' ? 'Min' : '') }];

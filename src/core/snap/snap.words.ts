@@ -7,7 +7,7 @@ const HANDBOOKS: Source = {
   held: 'from memory',
 };
 const HOOK =
-  'An estimate: the wall behind the root gives, and a hook shorter than five thicknesses shears. What strain the plastic bears, once or ' +
+  'An estimate: the wall behind the root gives, and a hook shorter than five thicknesses shears. The permissible strain, once or ' +
   'often, comes from its data; left bent, it creeps. Round the root.';
 
 export const SNAP_WORDS: Readonly<Record<string, CardWords>> = {
@@ -23,6 +23,6 @@ export const SNAP_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'handbook formula',
     sources: [{ title: 'friction on a ramp', held: 'derived' }],
     example: { args: [14.2, 30, 0.3], result: 15.068 },
-    caution: 'An estimate: friction differs with surface, speed and pressure. For release put in the angle of the return side.',
+    caution: 'An estimate: friction differs with surface, speed and pressure. For release, enter the angle of the return side.',
   },
 };

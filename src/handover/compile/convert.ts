@@ -31,7 +31,7 @@ export interface HandoverCopy {
   /** Sheets that we wrote ourselves. */
   readonly own: ReadonlySet<string>;
   readonly names: SheetNames;
-  /** Cells of the user whose formula stays as he has it, by `Sheet!B4`. */
+  /** Cells of the user whose formula stays as it is, by `Sheet!B4`. */
   readonly keptFormulas: ReadonlySet<string>;
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;

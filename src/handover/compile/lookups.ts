@@ -38,7 +38,7 @@ function read(reader: Reader, { table, key, row, bandOf, above }: Reading): stri
   return above === undefined ? band : `IF(${reader.cell(bandOf)}>${above},${band},NA())`;
 }
 
-/** The formula of a look-up by function id. A table that the user brings himself is not on the Data sheet. */
+/** The formula of a look-up by function id. A table that the user brings is not on the Data sheet. */
 export const LOOK_UPS: Readonly<Record<string, LookUp>> = Object.fromEntries(
   [...CARDS.values()].flatMap(({ id, reads }): [string, LookUp][] =>
     reads === undefined

@@ -2,6 +2,7 @@
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import type { Cell } from '../../core/kinds';
 import { address, columnName, fixedCell } from '../../sheet/addresses';
+import { inRow, ROW, RowForms } from '../../sheet/row-forms';
 import { stepDigits } from './digits';
 import { assertRoom } from './room';
 import { type BlockStep, inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
@@ -34,6 +35,7 @@ class StepTable {
   private readonly columns: StepColumn[] = [];
   private readonly places = new Map<string, number>();
   private readonly cells: PlanCell[] = [];
+  private readonly forms = new RowForms();
   private readonly first: TableCall;
   private last: TableCall;
   private count = 0;
@@ -70,10 +72,10 @@ class StepTable {
     const rowOf = (c: number): number => (columnAt(c).shared === undefined ? r : this.top + SHARED);
     const here = (step: number): string => {
       const c = columns[step] ?? 0;
-      return `$${columnName(c + 1)}${columnAt(c).shared === undefined ? '' : '$'}${rowOf(c) + 1}`;
+      return `$${columnName(c + 1)}${columnAt(c).shared === undefined ? ROW : `$${rowOf(c) + 1}`}`;
     };
     const formulas = steps.map(({ formula }) => (formula === undefined ? undefined : inPlace(`=${formula}`, here)));
-    if (formulas.some(isTooLong)) return undefined;
+    if (formulas.some(form => form !== undefined && isTooLong(inRow(form, r)))) return undefined;
     for (const [key, column] of added) {
       this.places.set(key, this.columns.length);
       this.columns.push(column);
@@ -86,7 +88,8 @@ class StepTable {
       if (source !== undefined && source !== '') column.sources.add(source);
       if (column.shared !== undefined) return;
       const at = address(r, c + 1);
-      if (formula !== undefined) this.cells.push({ at, role, formula, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
+      if (formula !== undefined)
+        this.cells.push({ at, role, ...this.forms.cell(formula, r), ...stepDigits(value), ...(value === undefined ? {} : { value }) });
       else if (value !== undefined) this.cells.push({ at, role: isInput === true ? 'input' : role, value });
     });
     this.last = call;

@@ -1,4 +1,4 @@
-// Which sheets of the sender go along: those that he chose, and those that they read.
+// Which sheets of the sender go along: those that were chosen, and those that they read.
 import { sheetPrefix } from '../../sheet/addresses';
 import type { SourceSheet, SourceWorkbook } from '../../sheet/workbook-values';
 

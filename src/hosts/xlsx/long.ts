@@ -4,6 +4,7 @@ import type { PlacedCell } from './layout';
 import { formulaText, isErrorCode, plainText, UnwritablePlan } from './text';
 import { isOneCell } from '../../sheet/addresses';
 import type { OwnCell, OwnRow } from '../../package/own-rows';
+import { SharedForms } from './shared-forms';
 
 export interface SplitSheet {
   /** Rows that the library writes, counted from 0. */
@@ -27,12 +28,13 @@ function valueOf({ value, formula }: PlacedCell['cell'], where: string): OwnCell
   return isErrorCode(value) ? { error: value } : plainText(value, where);
 }
 
-function ownCell({ cell, place }: PlacedCell, like: string, where: string): OwnCell {
+function ownCell(one: PlacedCell, like: string, where: string, shared: SharedForms): OwnCell {
+  const { cell, place } = one;
   return {
     column: place.column,
     like,
     value: valueOf(cell, where),
-    formula: cell.formula === undefined ? 'none' : { text: inFile(formulaText(cell.formula, where)) },
+    formula: cell.formula === undefined ? 'none' : (shared.formula(one, where) ?? { text: inFile(formulaText(cell.formula, where)) }),
   };
 }
 
@@ -52,17 +54,21 @@ export function split(
     if (!isPlain(one)) for (let r = one.band.top; r <= one.band.bottom; r++) kept.add(r);
   }
   const samples = new Map<string, string>();
-  const rows: OwnRow[] = [];
+  const own: { readonly row: number; readonly all: readonly PlacedCell[]; readonly likes: readonly string[] }[] = [];
   for (const [row, all] of [...byRow].sort(([a], [b]) => a - b)) {
-    const likes = all.map(one => samples.get(looksOf(one)));
-    if (kept.has(row) || likes.includes(undefined)) {
+    const likes = all.flatMap(one => samples.get(looksOf(one)) ?? []);
+    if (kept.has(row) || likes.length < all.length) {
       kept.add(row);
       for (const one of all) if (isPlain(one)) samples.set(looksOf(one), samples.get(looksOf(one)) ?? one.cell.at);
       continue;
     }
-    const heightPt = heightsPt.get(row);
-    const own = all.map((one, i) => ownCell(one, likes[i] ?? '', `${sheet}!${one.cell.at}`));
-    rows.push({ row, ...(heightPt !== undefined && { heightPt }), cells: own.sort((a, b) => a.column - b.column) });
+    own.push({ row, all, likes });
   }
+  const shared = new SharedForms(own.flatMap(({ all }) => all));
+  const rows = own.map(({ row, all, likes }): OwnRow => {
+    const heightPt = heightsPt.get(row);
+    const cells = all.map((one, i) => ownCell(one, likes[i] ?? '', `${sheet}!${one.cell.at}`, shared));
+    return { row, ...(heightPt !== undefined && { heightPt }), cells: cells.sort((a, b) => a.column - b.column) };
+  });
   return { kept, rows };
 }

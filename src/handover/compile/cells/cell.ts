@@ -40,7 +40,7 @@ function refusalOf({ refused, crowded, source }: Conversion, sheet: string, at: 
   return refused.get(`${sheet}!${at}`) ?? (why === undefined ? undefined : { why, staysBehind: false });
 }
 
-/** A formula of the user that nothing here can follow is his: it stays, with the value that the workbook had. */
+/** A formula of the user that nothing here can follow stays, with the value that the workbook had. */
 function keptUnread(conversion: Conversion, sheet: string, at: string, value: Cell | undefined, why: string): PlanCell {
   conversion.kept.add(`${sheet}!${at}`);
   conversion.findings.push({ sheet, at, what: 'not worked out here', words: `${why}: the formula stays as it is` });

@@ -44,7 +44,7 @@ export function nativeCell(
   { array }: SourceCell,
 ): PlanCell {
   const spilled = spillReplacements(conversion, sheet, tree);
-  // what the user's own formulas spill stays his; what ours spill becomes their cells
+  // what the user's own formulas spill stays; what ours spill becomes their cells
   if (spilled === undefined || spilled.length === 0) conversion.kept.add(`${sheet}!${at}`);
   const plain = rewritten(formula, [0, formula.length], spilled ?? []);
   noteForeign(conversion, sheet, at, plain);

@@ -14,7 +14,6 @@ const FIGURE_PX = 600;
 const MOST_WITH_REASONS = 12;
 
 interface KnownVariant {
-  readonly key: string;
   readonly state: State;
   readonly of: Omit<VariantLine, 'isChosen'>;
   readonly page: Omit<ChosenVariant, keyof VariantLine> | undefined;
@@ -34,6 +33,7 @@ export const labelOf = ({ label }: WantedVariant): string => (typeof label === '
 
 export class VariantChoice {
   private readonly known: KnownVariant[] = [];
+  private readonly keys = new Set<string>();
   private withReasons = 0;
 
   /** @param names what the sender chose; without them it is the best one. */
@@ -68,11 +68,12 @@ export class VariantChoice {
     const of = { label: labelOf(given), from: given.from, state: at('state'), ...(hasReasons && { reasons: at('reasons') }) };
     const drawn = (numbers: ReadonlyMap<string, string>): Section => section(variant, { print: true, widthPx: FIGURE_PX, numbers });
     const page = sizes && { measured: sizes.map(({ name, ...more }) => ({ ...at(name), ...more, name })), drawn };
-    this.known.push({ key: keyOf(given), state: stateOf(variant), of, page });
+    this.keys.add(keyOf(given));
+    this.known.push({ state: stateOf(variant), of, page });
   }
 
   has(given: WantedVariant): boolean {
-    return this.known.some(({ key }) => key === keyOf(given));
+    return this.keys.has(keyOf(given));
   }
 
   private get chosen(): readonly KnownVariant[] {

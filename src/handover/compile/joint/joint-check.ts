@@ -4,7 +4,6 @@ import type { Cell } from '../../../core/kinds';
 import { Refused } from '../../../core/refuse';
 import { checkBoss, checkJoint } from '../../../joint/checks';
 import { atom, MATHS, type Ref, type Scalar } from '../../../plain/spreadsheet';
-import { sheetPrefix } from '../../../sheet/addresses';
 import { isRows } from '../../../sheet/workbook-values';
 import type { CallBlock, CallSite } from '../calls/call-site';
 import { printedRef } from '../calls/tables/table-site';
@@ -14,6 +13,7 @@ import type { JointRow } from './joint-row';
 import type { RuleState } from './joint-verdict';
 import type { WriteCell } from './row-input';
 import type { JudgedRow } from './row-margin';
+import { FIRST, fixedIn } from './written-variants';
 
 /** Longer texts are no part of a formula. */
 const LONGEST = 200;
@@ -36,7 +36,7 @@ export function checkBlock(conversion: Conversion, { card, node, sheet, at }: Ca
     cells = checkLines(row, lines, put);
   });
   if (written === undefined || cells === undefined) return undefined;
-  const there = (cell: string): string => (cell.startsWith('"') ? cell : sheetPrefix(written.sheet) + cell.replace(/(\d+)$/, '$$$1'));
+  const there = (cell: string): string => (cell.startsWith('"') ? cell : fixedIn(written.sheet, cell, FIRST));
   return { cells: cells.flat().map(there), live: card.id in CHECKS };
 }
 

@@ -7,6 +7,7 @@ import { askedColumns, labelCell, variantBlock } from '../../../joint/table';
 import { address, columnName, fixedCell, sheetPrefix } from '../../../sheet/addresses';
 import { areaOf } from '../../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../../sheet/plan';
+import { inRow, ROW, RowForms } from '../../../sheet/row-forms';
 import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
@@ -26,10 +27,7 @@ import type { VariantChoice } from './chosen-variants';
 import type { TableCell, JointTable } from './joint-cells';
 import type { CallCell, SheetPlace, WantedVariant } from './variant-cells';
 import { isGiven, ValueCalls } from './value-calls';
-import { FIRST, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
-
-/** The same text: an engine keeps one that was put together as its pieces until a letter of it is asked for, and they take more room. */
-const inOnePiece = (text: string): string => (Number.isNaN(text.charCodeAt(0)) ? '' : text);
+import { FIRST, fixedIn, HEAD, NO_VALUE, named, tableCell, type WrittenVariants } from './written-variants';
 
 export class JointSheets {
   private readonly made: SheetPlan[] = [];
@@ -134,6 +132,7 @@ export class JointSheets {
     const variants = given.map(({ variant }) => variant);
     const name = this.names.numbered('Variants');
     const heads = new Map<string, number>();
+    const forms = new RowForms();
     const cells: PlanCell[] = [
       { at: 'A1', role: 'title', value: 'Variants, step by step' },
       { at: 'A2', role: 'note', value: `of ${from}` },
@@ -172,21 +171,25 @@ export class JointSheets {
           at: address(r, c),
           role,
           ...stepDigits(value),
-          ...(formula === undefined ? {} : { formula: inOnePiece(`=${formula}`) }),
+          ...(formula === undefined ? {} : forms.cell(`=${formula}`, r)),
           ...(value === undefined ? {} : { value }),
         });
         if (value !== undefined) (values[v] as Cell[])[c] = value;
-        return `$${columnName(c)}${r + 1}`;
+        return `$${columnName(c)}${ROW}`;
       };
       const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
       if (!isLive(v)) {
-        fixedRows.set(v, `${sheetPrefix(name)}${row.guards.unchanged()}`);
+        fixedRows.set(v, `${sheetPrefix(name)}${inRow(row.guards.unchanged(), r)}`);
         return true;
       }
       for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
       const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
-      if (pages.has(v)) sizes.set(v, measuredSizes(row, variant, name, put));
-      const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, r, judged };
+      if (pages.has(v))
+        sizes.set(
+          v,
+          measuredSizes(row, variant, cell => fixedIn(name, cell, r), put),
+        );
+      const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, judged };
       putVerdict(all, put, column, lines.has(v));
       more(all, put);
       return row.guards.hasFixed();

@@ -5,7 +5,6 @@ import { Refused } from '../../../core/refuse';
 import { unitOf } from '../../../joint/outputs';
 import type { Variant } from '../../../joint/variant';
 import type { Ref } from '../../../plain/spreadsheet';
-import { sheetPrefix } from '../../../sheet/addresses';
 import { SIZES_OF_JOINT, type Measuring } from '../measuring';
 import type { Limit } from './joint-cells';
 import type { JointRow } from './joint-row';
@@ -30,8 +29,8 @@ const partsOf = (row: JointRow, tolerance: string): Readonly<Record<string, Ref>
   }
 };
 
-/** @param sheet where the row stands. */
-export function measuredSizes(row: JointRow, variant: Variant, sheet: string, put: WriteCell): RowSize[] {
+/** @param fixed a cell of the row as another sheet names it. */
+export function measuredSizes(row: JointRow, variant: Variant, fixed: (cell: string) => string, put: WriteCell): RowSize[] {
   return Object.entries(SIZES_OF_JOINT).flatMap(([name, measuring]): RowSize[] => {
     const value = variant.outcome(name);
     const cell = row.cellOf(name);
@@ -47,7 +46,7 @@ export function measuredSizes(row: JointRow, variant: Variant, sheet: string, pu
         `${cell}+(${textOf(parts[key])})`,
         value + deviation[key],
       );
-      return { formula: `${sheetPrefix(sheet)}${at.replace(/\d+$/, '$$$&')}`, value: value + deviation[key] };
+      return { formula: fixed(at), value: value + deviation[key] };
     };
     return [
       {

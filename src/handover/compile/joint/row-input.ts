@@ -10,7 +10,7 @@ export interface RowInput {
   readonly typed: Known;
 }
 
-/** Puts a formula or value under a title and answers its cell. */
+/** Puts a formula or value under a title and answers its cell, as the formulas of its row name it: with `ROW`. */
 export type WriteCell = (
   title: string,
   words: string,

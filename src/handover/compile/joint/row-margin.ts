@@ -4,6 +4,7 @@ import type { Output } from '../../../joint/outputs';
 import type { Variant } from '../../../joint/variant';
 import { verdict } from '../../../joint/verdict';
 import { columnName } from '../../../sheet/addresses';
+import { ROW } from '../../../sheet/row-forms';
 import type { JointRow } from './joint-row';
 import { marginFormula, type RuleState } from './joint-verdict';
 import type { WriteCell } from './row-input';
@@ -14,8 +15,6 @@ export interface JudgedRow {
   readonly variant: Variant;
   readonly outputs: readonly Output[];
   readonly states: readonly RuleState[];
-  /** Row of the sheet, from 0. */
-  readonly r: number;
   /** The rules that apply in some row of the sheet. */
   readonly judged: readonly Rule[];
 }
@@ -24,7 +23,7 @@ const MARGIN = 'margin: ';
 const WORDS = 'distance to its fail limit, as a share of it';
 
 export function putMargin(
-  { row, variant, states, r, judged }: JudgedRow,
+  { row, variant, states, judged }: JudgedRow,
   whileWhole: (formula: string) => string,
   put: WriteCell,
   column: (title: string, words: string) => number,
@@ -37,7 +36,7 @@ export function putMargin(
     put(`${MARGIN}${entry.rule.name}`, WORDS, formula, variant.margin(entry.rule) ?? '');
   }
   const [from = 'A', to = from] = [columns[0], columns[columns.length - 1]];
-  const [all, heads] = [`$${from}${r + 1}:$${to}${r + 1}`, `$${from}$${HEAD + 1}:$${to}$${HEAD + 1}`];
+  const [all, heads] = [`$${from}${ROW}:$${to}${ROW}`, `$${from}$${HEAD + 1}:$${to}$${HEAD + 1}`];
   const some = (formula: string): string => whileWhole(`IF(IFERROR(MATCH(MIN(${all}),${all},0),0)=0,"–",${formula})`);
   const least = put('margin', 'least of these distances', some(`MIN(${all})`), verdict(variant, 'margin'), 'result');
   const name = `MID(INDEX(${heads},1,MATCH(${least},${all},0)),${MARGIN.length + 1},99)`;

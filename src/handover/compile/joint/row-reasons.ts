@@ -5,6 +5,7 @@ import { broken, MAX_REASONS, verdict } from '../../../joint/verdict';
 import { boundWords, passesWords, sentence, shownWords } from '../../../joint/words';
 import { unitOf } from '../../../joint/outputs';
 import { columnName } from '../../../sheet/addresses';
+import { ROW } from '../../../sheet/row-forms';
 import { comparedFormula, numberInWords, placesFormula } from '../compared-formula';
 import { quoted } from '../inputs';
 import { ifBroken, type RuleState, type WrittenBound } from './joint-verdict';
@@ -22,7 +23,7 @@ export function putReasons(
   put: WriteCell,
   column: (title: string, words: string) => number,
 ): void {
-  const { variant, states, r, judged } = of;
+  const { variant, states, judged } = of;
   const titles = ['place: ', 'reason: '] as const;
   const [places, reasons] = titles.map(title => judged.map(({ name }) => columnName(column(`${title}${name}`, WORDS[title]))));
   // what cannot be judged for a reason that is told already is not told again
@@ -42,8 +43,7 @@ export function putReasons(
     const worth = finding.state === 'pass' ? '' : sentence(finding);
     put(`reason: ${rule.name}`, WORDS['reason: '], `IF(${state}="pass","",${reasonFormula(of, entry, worth, put)})`, worth);
   }
-  const range = (columns: readonly string[] = []): string =>
-    `$${columns[0] ?? 'A'}$${r + 1}:$${columns[columns.length - 1] ?? 'A'}$${r + 1}`;
+  const range = (columns: readonly string[] = []): string => `$${columns[0] ?? 'A'}${ROW}:$${columns[columns.length - 1] ?? 'A'}${ROW}`;
   const [keys, texts] = [range(places), range(reasons)];
   const one = (i: number): string =>
     `IF(COUNTIF(${keys},"<${NO_REASON}")<${i},"",${i === 1 ? '' : '"; "&'}INDEX(${texts},1,MATCH(SMALL(${keys},${i}),${keys},0)))`;

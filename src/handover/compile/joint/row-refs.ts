@@ -9,6 +9,7 @@ import { NODES } from '../../../joint/nodes';
 import { formNamed, formOfDefault, formOfNode } from '../../../plain/forms';
 import { atom, negative, number, operand, type Ref, text } from '../../../plain/spreadsheet';
 import { type Form, visit } from '../../../plain/tree';
+import { ROW } from '../../../sheet/row-forms';
 import { allOf } from '../inputs';
 import { limitFormulas } from '../limits';
 
@@ -68,7 +69,7 @@ function chooses(form: Form): boolean {
   return has;
 }
 
-const IN_ROW = /^\$[A-Z]+\d+$/;
+const IN_ROW = new RegExp(`^\\$[A-Z]+${ROW}$`);
 
 /** The cells with numbers that a reference is made of. */
 export function numberCells(ref: Ref): string[] {

@@ -28,7 +28,7 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
     const kept = put(`${name}, as of sending`, 'searched for when this copy was made', undefined, value);
     put(name, 'while no input has changed', `IF(${row.guards.unchanged()},${kept},${CHANGED})`, value);
   }
-  const lacking = lackingCell(row, 'asked, without a value', outputs, put);
+  const lacking = lackingCell(row, 'wanted, without a value', outputs, put);
   const anyLacking = asked('all computed') ? lackingCell(row, 'outputs without a value', OUTPUTS, put) : undefined;
   const holds = row.guards.cellOfVerdict();
   if (asked('all computed')) putAllComputed(of, anyLacking, holds, put);

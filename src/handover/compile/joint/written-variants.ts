@@ -7,6 +7,7 @@ import { boundsOf } from '../../../joint/graph';
 import { type Variant } from '../../../joint/variant';
 import { RULES } from '../../../joint/rules';
 import { columnName, sheetPrefix } from '../../../sheet/addresses';
+import { inRow, ROW } from '../../../sheet/row-forms';
 import { quoted } from '../inputs';
 import type { Limit, TableCell } from './joint-cells';
 
@@ -29,6 +30,10 @@ export interface WrittenVariants {
   /** Variants without formulas, each with the cell that says whether its inputs are as they were sent. */
   readonly fixedRows: ReadonlyMap<number, string>;
 }
+
+/** A cell of a row as other sheets name it. */
+export const fixedIn = (sheet: string, cell: string, row: number): string =>
+  `${sheetPrefix(sheet)}${inRow(cell.replace(ROW, `$${ROW}`), row)}`;
 
 /** An output in row r of the table; row 0 is its header. `otherwise` stands where there is no value any more. */
 export function tableCell(written: WrittenVariants, r: number, name: string, otherwise: string): TableCell {

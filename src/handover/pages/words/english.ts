@@ -132,7 +132,7 @@ export const ENGLISH = {
         '"pilot held at" says, a recess at its floor. The other end follows by draft.',
       'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
       'Sizes are those of the part, not of the cavity. When and how conditioned it is measured is to be agreed.',
-      'Formulas of the sheets that were added are locked against slips, without a password.',
+      'Formula cells of the added sheets are locked, without a password.',
     ],
     assumptionsTitle: 'Assumptions',
     assumptions: [
