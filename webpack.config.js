@@ -84,15 +84,14 @@ const freshForms = {
     }),
 };
 
-export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
+export default ({ excel = false, 'without-bench': isWithoutBench = false } = {}, { mode = 'production' } = {}) => ({
   mode,
   devtool: false,
   entry: {
     functions: wrappers,
     // The pane uses the core that the functions have brought.
     pane: { import: './src/pane/pane.ts', dependOn: 'functions' },
-    'custom-functions': './src/hosts/univer/custom-functions.ts',
-    bench: './src/bench/bench.ts',
+    ...(!isWithoutBench && { 'custom-functions': './src/hosts/univer/custom-functions.ts', bench: './src/bench/bench.ts' }),
     'help/find': './src/help/find.ts',
     'help/decimal': './src/help/decimal.ts',
   },
@@ -128,8 +127,7 @@ export default ({ excel = false } = {}, { mode = 'production' } = {}) => ({
         'src/pane/pane.html',
         'src/pane/pane.css',
         'src/pane/start.js',
-        'src/bench/bench.html',
-        'src/bench/index.html',
+        ...(isWithoutBench ? [{ from: 'src/help/start.html', to: 'index.html' }] : ['src/bench/bench.html', 'src/bench/index.html']),
         { from: 'src/pane/icons', to: 'icons' },
         { from: 'src/help/help.css', to: 'help' },
         { from: 'src/docs/*.{png,json}', to: 'help/docs/[name][ext]' },

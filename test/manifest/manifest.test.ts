@@ -133,7 +133,7 @@ describe('manifest.xml', () => {
     [
       'a second page in the shared runtime',
       '<FunctionFile resid="Pane.Url"',
-      '<FunctionFile resid="Bench.Url"',
+      '<FunctionFile resid="Help.Url"',
       'the shared runtime names more than one page',
     ],
     ['no command file', '<FunctionFile resid="Pane.Url"/>', '', 'the shared runtime names more than one page'],

@@ -20,6 +20,8 @@ export const BUILT: ReadonlyMap<string, Uint8Array> = new Map<string, Uint8Array
   ['functions-de.json', bytes(JSON.stringify({ functions: LISTED.map(inGerman) }))],
   ['functions.js', bytes(METADATA.functions.map(({ id }) => `CustomFunctions.associate("${id}", ${SAYS[id] ?? '() => 0'});`).join('\n'))],
   ['help/functions.html', bytes(PAGE)],
+  ['help/index.html', bytes(PAGE)],
+  ['help/docs/support.html', bytes(PAGE)],
   ['index.html', bytes(PAGE)],
   ['pane.html', bytes(PAGE)],
   ...['16', '32', '64', '80'].map(size => [`icons/icon-${size}.png`, read(`src/pane/icons/icon-${size}.png`)] as const),

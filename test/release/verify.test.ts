@@ -106,17 +106,17 @@ describe('in what was packed', () => {
   it.each<[string, Break, Record<string, readonly string[]>]>([
     [
       'a manifest with http',
-      edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https/, '$1http'),
-      { manifest: ['manifest.xml: http://example.org/bosswright/index.html is not https'] },
+      edited('manifest.xml', /(id="Help.Url" DefaultValue=")https/, '$1http'),
+      { manifest: ['manifest.xml: http://example.org/bosswright/help/index.html is not https'] },
     ],
     [
       'a manifest with an address elsewhere',
-      edited('manifest.xml', /(id="Bench.Url" DefaultValue=")https:\/\/example.org/, '$1https://localhost:3000'),
-      { manifest: ['manifest.xml: https://localhost:3000/bosswright/index.html is not under https://example.org/bosswright/'] },
+      edited('manifest.xml', /(id="Help.Url" DefaultValue=")https:\/\/example.org/, '$1https://localhost:3000'),
+      { manifest: ['manifest.xml: https://localhost:3000/bosswright/help/index.html is not under https://example.org/bosswright/'] },
     ],
     [
       'a manifest with an address of no file',
-      edited('manifest.xml', /(id="Bench.Url" DefaultValue="[^"]*)index/, '$1start'),
+      edited('manifest.xml', /(id="Help.Url" DefaultValue="[^"]*)index/, '$1start'),
       { manifest: ['manifest.xml: https://example.org/bosswright/start.html leads to no file'] },
     ],
     [
