@@ -15,6 +15,8 @@ const FigureView = lazyView(() => import(/* webpackChunkName: "view-figure" */ '
 const FunctionsView = lazyView(() =>
   import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView),
 );
+const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
+const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
 const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
 const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
@@ -22,6 +24,8 @@ const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './
 const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
   { name: 'Figure', View: FigureView, showsJoint: true },
   { name: 'Functions', View: FunctionsView },
+  { name: 'Cell', View: CellView, showsJoint: true },
+  { name: 'Table', View: TableView },
   { name: 'Sheets', View: SheetsView },
   { name: 'Check', View: CheckView, showsJoint: true },
   { name: 'About', View: AboutView },
@@ -42,6 +46,8 @@ interface Said {
   readonly said: string;
   /** What stood where something was written. */
   readonly before: readonly CellEntry[];
+  /** What else is taken back: looks, for example. */
+  readonly alsoBack?: (() => Promise<void>) | undefined;
 }
 
 function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose: (view: number) => void }): JSX.Element {
@@ -131,9 +137,9 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
   const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const opened = useRef(new Set<number>());
   if (isKeptRead) opened.current.add(active);
-  const [{ said, before }, setSaid] = useState<Said>({ said: '', before: [] });
+  const [{ said, before, alsoBack }, setSaid] = useState<Said>({ said: '', before: [] });
   const say = useCallback((text: string) => setSaid({ said: text, before: [] }), []);
-  const wrote = useCallback((text: string, old: readonly CellEntry[]) => setSaid({ said: text, before: old }), []);
+  const wrote = useCallback<PaneState['wrote']>((text, old, also) => setSaid({ said: text, before: old, alsoBack: also }), []);
   const { progress, work, stop } = useTask(say);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
@@ -141,7 +147,8 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
 
   const takeBack = () =>
     work('Take back', async () => {
-      await services.port?.write(before);
+      if (before.length > 0) await services.port?.write(before);
+      await alsoBack?.();
       say('Taken back: the cells hold what they held before');
     });
   const choose = (view: number) => {
@@ -192,7 +199,7 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
       <p class="bw-said" role="status">
         {said}
       </p>
-      {before.length > 0 && (
+      {(before.length > 0 || alsoBack !== undefined) && (
         <button type="button" class="bw-take-back" disabled={isBusy} onClick={() => void takeBack()}>
           Take back
         </button>
