@@ -102,7 +102,7 @@ function Shown({ table }: { readonly table: NewTable }): JSX.Element {
           </>
         )}
       </ul>
-      <dl class="bw-legend">
+      <dl class="bw-first-row">
         {header.map((name, i) => (
           <div key={i}>
             <dt>{shownCell(name)}</dt>
