@@ -130,7 +130,18 @@ function CalculationNotice({ calculation }: { readonly calculation: CalculationS
 
 const MANUAL_WORDS = 'Calculation is manual: what the pane works out is newer than the cells until you press F9.';
 
-function Pane({ services, isSeen }: { readonly services: PaneServices; readonly isSeen: boolean }): JSX.Element {
+interface Asked {
+  readonly view: string;
+}
+
+interface PaneProps {
+  readonly services: PaneServices;
+  readonly isSeen: boolean;
+  /** A view that was asked for outside the pane, each time anew. */
+  readonly asked: Asked | undefined;
+}
+
+function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const [kept, isKeptRead] = useKept(services);
   const [chosen, setChosen] = useState<number>();
   const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
@@ -156,6 +167,10 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
     setChosen(view);
     kept?.set('view', VIEWS[view]?.name ?? '');
   };
+  useEffect(() => {
+    const view = VIEWS.findIndex(({ name }) => name === asked?.view);
+    if (view >= 0) choose(view);
+  }, [asked, kept]);
   const shared: PaneState = useMemo(
     () => ({
       ...services,
@@ -213,13 +228,26 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
 export interface MountedPane {
   /** While it is not seen, the pane follows nothing and reads nothing; what was typed stays. */
   show(isSeen: boolean): void;
+  /** Opens the view of that name. */
+  open(view: string): void;
 }
 
 /** Shows the pane in the element. */
 export function mountPane(element: HTMLElement, services: PaneServices): MountedPane {
   element.replaceChildren();
   element.classList.add('bw-pane');
-  const show = (isSeen: boolean) => render(<Pane services={services} isSeen={isSeen} />, element);
-  show(true);
-  return { show };
+  let isSeen = true;
+  let asked: Asked | undefined;
+  const draw = () => render(<Pane services={services} isSeen={isSeen} asked={asked} />, element);
+  draw();
+  return {
+    show(now) {
+      isSeen = now;
+      draw();
+    },
+    open(view) {
+      asked = { view };
+      draw();
+    },
+  };
 }

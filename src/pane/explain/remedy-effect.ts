@@ -61,7 +61,13 @@ function statesOf(rows: readonly (readonly unknown[])[], base: LocatedJoint['bas
 /** Rules whose state is another with these changes. */
 export function effectOf(way: readonly InputChange[], { rows: [names, values], base }: LocatedJoint): RuleChange[] {
   const changed = values.map((value, i) => way.find(({ name }) => name === inputNamed(names[i]))?.text ?? value);
-  const [before, after] = [statesOf([names, values], base), statesOf([names, changed], base)];
+  // An input that has no cell yet.
+  const more = way.filter(({ name }) => !names.some(heading => inputNamed(heading) === name));
+  const mended = [
+    [...names, ...more.map(({ name }) => name)],
+    [...changed, ...more.map(({ text }) => text)],
+  ];
+  const [before, after] = [statesOf([names, values], base), statesOf(mended, base)];
   return [...before].flatMap(([rule, from]) => {
     const to = after.get(rule) ?? from;
     return to === from ? [] : [{ rule, from, to }];
