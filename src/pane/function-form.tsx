@@ -39,7 +39,7 @@ function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home
 }
 
 /** In which signs formulas are typed and shown. */
-function useSigns(): Signs {
+export function useSigns(): Signs {
   const { port } = usePane();
   const [signs, setSigns] = useState(FILE_SIGNS);
   useEffect(() => {
@@ -93,19 +93,38 @@ const inTableWords = ({ at }: Selection, table: string, id: string): string =>
 const refusalAt = (answer: Preview | null, { name }: Param): string | undefined =>
   answer?.is === 'refused' && answer.argument === name ? answer.message : undefined;
 
-export function FunctionForm({ listed, onBack }: { readonly listed: ListedFunction; readonly onBack: () => void }): JSX.Element {
+/** A call that stands in a cell, to be written back there. */
+export interface StandingCall {
+  readonly place: Selection;
+  readonly texts: readonly string[];
+  /** What stands round it in its formula, the equals sign first. */
+  readonly around: readonly [before: string, after: string];
+}
+
+export function FunctionForm({
+  listed,
+  onBack,
+  standing,
+}: {
+  readonly listed: ListedFunction;
+  readonly onBack?: () => void;
+  readonly standing?: StandingCall;
+}): JSX.Element {
   const { port, selection, wrote, ask, work } = usePane();
   const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
-  const [target, setTarget] = useState<Selection | null>(selection);
-  const [texts, setTexts] = useState<readonly string[]>(params.map(() => ''));
+  const [target, setTarget] = useState<Selection | null>(standing?.place ?? selection);
+  const [texts, setTexts] = useState<readonly string[]>(standing?.texts ?? params.map(() => ''));
   const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '', signs)), [params, texts, signs]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);
-  const formula = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
+  const alone = formulaOf(`${NAMESPACE}.${listed.id}`, params, given);
+  const formula = standing === undefined ? alone : standing.around.join(alone.slice(1));
   // before anything is drawn: the next key belongs to the form
-  useLayoutEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => {
+    if (standing === undefined) heading.current?.focus();
+  }, []);
   // The workbook may tell its selection only after the form is open.
   useEffect(() => setTarget(earlier => earlier ?? selection), [selection]);
 
@@ -117,6 +136,17 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
   };
   const pick = (param: Param, at: number) => {
     if (selection !== null) setText(at, picked(texts[at] ?? '', selection, home, param.kind.shape !== 'one'));
+  };
+  // A function of the sheet has the name that it has in the user's language.
+  const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
+  const writeBack = async (event: Event) => {
+    event.preventDefault();
+    if (port === undefined || standing === undefined) return;
+    await work('Write back', async () => {
+      const { place } = standing;
+      const before = await port.write([isLocal ? { ...place, content: inSigns(formula, signs), isLocal } : { ...place, content: formula }]);
+      wrote(`Written back into ${placeName(place)}`, before);
+    });
   };
   const insert = async (event: Event) => {
     event.preventDefault();
@@ -132,8 +162,6 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
       const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined);
       if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
       const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
-      // A function of the sheet has the name that it has in the user's language.
-      const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
       const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
       await port.goTo(target.sheetName, target.at);
       wrote(`Inserted in ${placeName(target)}`, before);
@@ -141,10 +169,16 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
   };
 
   return (
-    <form class="bw-form" onSubmit={event => void insert(event)} onKeyDown={event => event.key === 'Escape' && onBack()}>
-      <button type="button" class="bw-back" onClick={onBack}>
-        All functions
-      </button>
+    <form
+      class="bw-form"
+      onSubmit={event => void (standing === undefined ? insert(event) : writeBack(event))}
+      onKeyDown={event => event.key === 'Escape' && onBack?.()}
+    >
+      {onBack !== undefined && (
+        <button type="button" class="bw-back" onClick={onBack}>
+          All functions
+        </button>
+      )}
       <h2 ref={heading} tabIndex={-1}>
         {listed.id}
       </h2>
@@ -165,12 +199,12 @@ export function FunctionForm({ listed, onBack }: { readonly listed: ListedFuncti
       <p class="bw-formula">
         <code>{inSigns(formula, signs)}</code>
       </p>
-      {target !== null && <Target target={target} onHere={moveTarget} />}
+      {target !== null && standing === undefined && <Target target={target} onHere={moveTarget} />}
       {port === undefined ? (
         <p class="bw-quiet">There is no sheet here: copy the formula, or open the pane in a workbook.</p>
       ) : (
         <button type="submit" class="bw-strong" disabled={target === null || answer?.is === 'incomplete'}>
-          Insert into the sheet
+          {standing === undefined ? 'Insert into the sheet' : 'Write back'}
         </button>
       )}
       {answer?.is === 'incomplete' && <p class="bw-quiet">Still to give: {answer.missing.map(inWords).join(', ')}</p>}

@@ -15,6 +15,8 @@ const FigureView = lazyView(() => import(/* webpackChunkName: "view-figure" */ '
 const FunctionsView = lazyView(() =>
   import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView),
 );
+const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
+const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
 const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
 const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
@@ -22,6 +24,8 @@ const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './
 const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
   { name: 'Figure', View: FigureView, showsJoint: true },
   { name: 'Functions', View: FunctionsView },
+  { name: 'Cell', View: CellView, showsJoint: true },
+  { name: 'Table', View: TableView },
   { name: 'Sheets', View: SheetsView },
   { name: 'Check', View: CheckView, showsJoint: true },
   { name: 'About', View: AboutView },
@@ -42,6 +46,8 @@ interface Said {
   readonly said: string;
   /** What stood where something was written. */
   readonly before: readonly CellEntry[];
+  /** What else is taken back: looks, for example. */
+  readonly alsoBack?: (() => Promise<void>) | undefined;
 }
 
 function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose: (view: number) => void }): JSX.Element {
@@ -124,16 +130,27 @@ function CalculationNotice({ calculation }: { readonly calculation: CalculationS
 
 const MANUAL_WORDS = 'Calculation is manual: what the pane works out is newer than the cells until you press F9.';
 
-function Pane({ services, isSeen }: { readonly services: PaneServices; readonly isSeen: boolean }): JSX.Element {
+interface Asked {
+  readonly view: string;
+}
+
+interface PaneProps {
+  readonly services: PaneServices;
+  readonly isSeen: boolean;
+  /** A view that was asked for outside the pane, each time anew. */
+  readonly asked: Asked | undefined;
+}
+
+function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const [kept, isKeptRead] = useKept(services);
   const [chosen, setChosen] = useState<number>();
   const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
   const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const opened = useRef(new Set<number>());
   if (isKeptRead) opened.current.add(active);
-  const [{ said, before }, setSaid] = useState<Said>({ said: '', before: [] });
+  const [{ said, before, alsoBack }, setSaid] = useState<Said>({ said: '', before: [] });
   const say = useCallback((text: string) => setSaid({ said: text, before: [] }), []);
-  const wrote = useCallback((text: string, old: readonly CellEntry[]) => setSaid({ said: text, before: old }), []);
+  const wrote = useCallback<PaneState['wrote']>((text, old, also) => setSaid({ said: text, before: old, alsoBack: also }), []);
   const { progress, work, stop } = useTask(say);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
@@ -141,7 +158,8 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
 
   const takeBack = () =>
     work('Take back', async () => {
-      await services.port?.write(before);
+      if (before.length > 0) await services.port?.write(before);
+      await alsoBack?.();
       say('Taken back: the cells hold what they held before');
     });
   const choose = (view: number) => {
@@ -149,6 +167,10 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
     setChosen(view);
     kept?.set('view', VIEWS[view]?.name ?? '');
   };
+  useEffect(() => {
+    const view = VIEWS.findIndex(({ name }) => name === asked?.view);
+    if (view >= 0) choose(view);
+  }, [asked, kept]);
   const shared: PaneState = useMemo(
     () => ({
       ...services,
@@ -192,7 +214,7 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
       <p class="bw-said" role="status">
         {said}
       </p>
-      {before.length > 0 && (
+      {(before.length > 0 || alsoBack !== undefined) && (
         <button type="button" class="bw-take-back" disabled={isBusy} onClick={() => void takeBack()}>
           Take back
         </button>
@@ -206,13 +228,26 @@ function Pane({ services, isSeen }: { readonly services: PaneServices; readonly 
 export interface MountedPane {
   /** While it is not seen, the pane follows nothing and reads nothing; what was typed stays. */
   show(isSeen: boolean): void;
+  /** Opens the view of that name. */
+  open(view: string): void;
 }
 
 /** Shows the pane in the element. */
 export function mountPane(element: HTMLElement, services: PaneServices): MountedPane {
   element.replaceChildren();
   element.classList.add('bw-pane');
-  const show = (isSeen: boolean) => render(<Pane services={services} isSeen={isSeen} />, element);
-  show(true);
-  return { show };
+  let isSeen = true;
+  let asked: Asked | undefined;
+  const draw = () => render(<Pane services={services} isSeen={isSeen} asked={asked} />, element);
+  draw();
+  return {
+    show(now) {
+      isSeen = now;
+      draw();
+    },
+    open(view) {
+      asked = { view };
+      draw();
+    },
+  };
 }

@@ -16,8 +16,8 @@ export type ProgressStep = (done: number, of: number) => boolean;
 export interface PaneState extends PaneServices, Followed {
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
-  /** Says what was written, and offers to take it back. */
-  wrote(text: string, before: readonly CellEntry[]): void;
+  /** Says what was written, and offers to take it back, with what else was done. */
+  wrote(text: string, before: readonly CellEntry[], alsoBack?: () => Promise<void>): void;
   /** Work on the workbook is under way. */
   readonly isBusy: boolean;
   /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */

@@ -10,6 +10,24 @@ const open = (isInExcel: boolean): Promise<MountedPane | undefined> =>
     () => undefined,
   );
 
+/** The actions of the manifest, and the view that each opens. */
+const VIEW_OF_ACTION = { newTable: 'Table', explainCell: 'Cell', checkWorkbook: 'Check' } as const;
+
+function associateActions(): void {
+  for (const [action, view] of Object.entries(VIEW_OF_ACTION))
+    Office.actions.associate(action, (event: Office.AddinCommands.Event) => {
+      const shown = async () => {
+        await Office.addin.showAsTaskpane();
+        opened ??= open(true);
+        (await opened)?.open(view);
+      };
+      shown()
+        .catch((thrown: unknown) => console.warn(thrown))
+        // Until it is told so, Excel waits and then says that the add-in does not answer.
+        .finally(() => event.completed());
+    });
+}
+
 async function start(): Promise<void> {
   const { host } = typeof Office === 'undefined' ? { host: null } : await Office.onReady();
   const isInExcel = host !== null && host === Office.HostType.Excel;
@@ -17,6 +35,7 @@ async function start(): Promise<void> {
     await open(false);
     return;
   }
+  associateActions();
   onSeen(isSeen => {
     if (isSeen) opened ??= open(true);
     // A part that could not be fetched is fetched when the pane is seen again.

@@ -15,7 +15,8 @@ export type TypedArgument =
 const NUMBER = /^[+\-−]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i;
 const QUOTED = /^"(?:[^"]|"")*"$/;
 
-function valueOf(text: string): Cell {
+/** What a text typed into a cell is. */
+export function valueOf(text: string): Cell {
   if (NUMBER.test(text) && !readsTwoWays(text.replace(/^[+\-−]|e.*$/gi, ''))) return Number(text.replace(',', '.').replace('−', '-'));
   if (/^(true|false)$/i.test(text)) return text.toLowerCase() === 'true';
   return QUOTED.test(text) ? text.slice(1, -1).replaceAll('""', '"') : text;

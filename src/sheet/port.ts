@@ -1,6 +1,7 @@
 // What a task needs of a host that holds sheets. Excel, the bench and a file each implement it.
 import type { Cell } from '../core/kinds';
 import type { Area, Rectangle } from './addresses';
+import type { Dress } from './dress';
 import type { Picture, SheetPlan } from './plan';
 import type { Signs } from './signs';
 
@@ -70,6 +71,8 @@ export interface SheetPort {
   signs?(): Promise<Signs>;
   /** The name of the table, as the host has tables, that a cell is in: nothing spills there. */
   tableAt?(place: Selection): Promise<string | undefined>;
+  /** Puts looks on cells and writes into none; answers how to take them off again. Left out where the host cannot. */
+  dress?(dress: Dress): Promise<() => Promise<void>>;
   goTo(sheetName: string, at: string): Promise<void>;
   remove(sheetName: string): Promise<void>;
   /** Puts a picture over the cells, where the host can. */

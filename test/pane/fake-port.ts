@@ -3,6 +3,7 @@ import type { Cell } from '../../src/core/kinds';
 import { address, cellCount, cellPosition, type Rectangle, rectangleOf } from '../../src/sheet/addresses';
 import { isFault, isRows, WorkbookValues, type SourceCell } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
+import { type Dress, LONGEST_CHOICES } from '../../src/sheet/dress';
 import type { SheetPlan, WorkbookPlan } from '../../src/sheet/plan';
 import { aroundIn, partOf } from '../../src/sheet/parts';
 import type { Selection, SheetCell, SheetListener, SheetPort } from '../../src/sheet/port';
@@ -15,6 +16,8 @@ export interface FakePort extends SheetPort {
   /** Puts a cell as it is, an error value beside its formula for example. */
   plant(sheetName: string, at: string, cell: SourceCell): void;
   readonly went: Selection[];
+  /** Looks that are on. */
+  readonly dressed: Dress[];
 }
 
 const cellsOf = ({ cells }: SheetPlan): Cells =>
@@ -73,8 +76,16 @@ export function fakePort(plan: WorkbookPlan): FakePort {
     for (const listener of listeners) listener.selected(now);
   };
   const went: Selection[] = [];
+  const dressed: Dress[] = [];
   return {
     went,
+    dressed,
+    async dress(dress) {
+      cells(dress.sheetName);
+      for (const { choices } of dress.dropDowns) if (choices.join(',').length > LONGEST_CHOICES) throw new Error('InvalidArgument');
+      dressed.push(dress);
+      return async () => void dressed.splice(dressed.indexOf(dress), 1);
+    },
     select,
     plant: (sheetName, at, cell) => {
       cells(sheetName).set(at, cell);
@@ -112,7 +123,10 @@ export function fakePort(plan: WorkbookPlan): FakePort {
         const { value = null, formula } = cells(sheetName).get(at) ?? {};
         return { sheetName, at, content: formula ?? value ?? '' };
       });
-      for (const { sheetName, at, content: typed } of entries) cells(sheetName).set(at, content(typed));
+      for (const { sheetName, at, content: typed } of entries) {
+        if (typed === '') cells(sheetName).delete(at);
+        else cells(sheetName).set(at, content(typed));
+      }
       for (const listener of listeners) for (const { sheetName, at } of entries) listener.changed(sheetName, rectangleOf(at));
       return before;
     },

@@ -131,6 +131,9 @@ export function headOfOwn({ own }: Size): Head {
   return ownHead(own);
 }
 
+/** One name of each head, whatever the screw. */
+export const HEAD_WORDS: readonly string[] = [...new Set(HEADS.map(head => head.words?.[0] ?? head.table.standard))];
+
 export function parseHead(text: string, size: Size): Head {
   const word = plainText(text);
   if (size.own !== undefined) return parseOwnHead(size.own, word, text);

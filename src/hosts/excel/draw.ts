@@ -10,7 +10,7 @@ const LINE_PT = 13;
 const PADDING_PT = 5;
 const LONGEST_PROMPT = 255;
 
-const columnPt = (characters: number): number => (characters * DIGIT_PX + COLUMN_PADDING_PX) * PT_PER_PX;
+export const columnPt = (characters: number): number => (characters * DIGIT_PX + COLUMN_PADDING_PX) * PT_PER_PX;
 
 /** The apostrophe keeps a text a text: no date, number or formula is read into it. */
 function contentOf({ value, formula }: PlanCell): string | number | boolean {
@@ -57,7 +57,7 @@ function rectanglesBy<K>(cells: readonly PlanCell[], key: (cell: PlanCell) => K 
 const filledWith = <T>({ top, left, bottom, right }: Rectangle, of: (row: number, column: number) => T): T[][] =>
   Array.from({ length: bottom - top + 1 }, (_, r) => Array.from({ length: right - left + 1 }, (__, c) => of(top + r, left + c)));
 
-function drawCells(sheet: Excel.Worksheet, { cells }: SheetPlan): void {
+export function drawCells(sheet: Excel.Worksheet, { cells }: Pick<SheetPlan, 'cells'>): void {
   for (const [role, rectangles] of rectanglesBy(cells, ({ role: of }) => of)) {
     for (const rectangle of rectangles) {
       const { format } = rangeOf(sheet, rectangle);
@@ -91,18 +91,25 @@ function drawMerged(sheet: Excel.Worksheet, { merged = [], cells, widths }: Shee
   }
 }
 
+/** The colour of each state word, answered so that it can be taken off again. */
+export function colourStates(range: Excel.Range): Excel.ConditionalFormat[] {
+  return Object.entries<Look>(STATE_LOOKS).map(([word, { ink, fill = '', isBold, isItalic }]) => {
+    const added = range.conditionalFormats.add(Excel.ConditionalFormatType.cellValue);
+    const { cellValue } = added;
+    cellValue.rule = { formula1: `="${word}"`, operator: Excel.ConditionalCellValueOperator.equalTo };
+    cellValue.format.font.color = ink;
+    cellValue.format.fill.color = fill;
+    if (isBold === true) cellValue.format.font.bold = true;
+    if (isItalic === true) cellValue.format.font.italic = true;
+    return added;
+  });
+}
+
 function drawStates(sheet: Excel.Worksheet, { stateRanges = [] }: SheetPlan): void {
   for (const address of stateRanges) {
     const range = sheet.getRange(address);
     range.format.horizontalAlignment = Excel.HorizontalAlignment.center;
-    for (const [word, { ink, fill = '', isBold, isItalic }] of Object.entries<Look>(STATE_LOOKS)) {
-      const { cellValue } = range.conditionalFormats.add(Excel.ConditionalFormatType.cellValue);
-      cellValue.rule = { formula1: `="${word}"`, operator: Excel.ConditionalCellValueOperator.equalTo };
-      cellValue.format.font.color = ink;
-      cellValue.format.fill.color = fill;
-      if (isBold === true) cellValue.format.font.bold = true;
-      if (isItalic === true) cellValue.format.font.italic = true;
-    }
+    colourStates(range);
   }
 }
 

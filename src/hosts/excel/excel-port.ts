@@ -2,6 +2,7 @@
 import type { Picture, SheetPlan } from '../../sheet/plan';
 import type { SheetPort } from '../../sheet/port';
 import { draw, drawPicture } from './draw';
+import { dress } from './dress';
 import { has, LONGEST_NAME, namesIn, run, sheetNamed } from './exchange';
 import { readAreas, readAround, readSheet, signsIn, sizesIn } from './read';
 import { selection, watch } from './watch';
@@ -77,6 +78,10 @@ export function excelPort(): SheetPort {
     write: entries => run(context => write(context, entries)),
     signs: () => run(signsIn),
     tableAt: place => run(context => tableAt(context, place)),
+    async dress(given) {
+      const takeOff = await run(context => dress(context, given));
+      return () => run(takeOff);
+    },
     goTo: (sheetName, at) =>
       run(async context => {
         const sheet = await sheetNamed(context, sheetName);

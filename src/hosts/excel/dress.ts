@@ -1,0 +1,69 @@
+// Looks on cells of a sheet that the user has, and the way to take them off.
+import { type Dress, LONGEST_CHOICES } from '../../sheet/dress';
+import { cellPosition, rectanglesOf } from '../../sheet/addresses';
+import { colourStates, columnPt, drawCells } from './draw';
+
+/** A column of sentences. */
+const WRAPPED_CHARACTERS = 36;
+
+type TakeOff = (context: Excel.RequestContext) => Promise<void>;
+
+const filled = (formats: readonly (readonly unknown[])[], format: string): string[][] => formats.map(line => line.map(() => format));
+
+/** Two exchanges: what is there is read first, so that it can be put back. */
+export async function dress(context: Excel.RequestContext, given: Dress): Promise<TakeOff> {
+  const { sheetName, cells, stateRanges, dropDowns } = given;
+  const sheet = context.workbook.worksheets.getItem(sheetName);
+  const formats = given.formats.map(({ range: address, format }) => {
+    const range = sheet.getRange(address);
+    range.load('numberFormat');
+    return { address, format, range };
+  });
+  const wrapped = given.wrapped.map(address => {
+    const range = sheet.getRange(address);
+    range.format.load('wrapText,columnWidth');
+    return { address, range };
+  });
+  await context.sync();
+  const oldFormats = formats.map(({ address, range }) => ({ address, format: range.numberFormat as string[][] }));
+  const oldWraps = wrapped.map(({ address, range: { format } }) => ({
+    address,
+    wrapText: format.wrapText as boolean | null,
+    columnWidth: format.columnWidth,
+  }));
+
+  drawCells(sheet, { cells });
+  for (const { range, format } of formats) range.numberFormat = filled(range.numberFormat, format);
+  for (const { range } of wrapped) {
+    range.format.wrapText = true;
+    range.format.columnWidth = Math.max(columnPt(WRAPPED_CHARACTERS), range.format.columnWidth);
+  }
+  for (const { range, choices, words } of dropDowns) {
+    const { dataValidation } = sheet.getRange(range);
+    const source = choices.join(',');
+    if (source.length > LONGEST_CHOICES) throw new Error(`the words to choose from in ${range} are too long for Excel`);
+    dataValidation.rule = { list: { inCellDropDown: true, source } };
+    dataValidation.prompt = { showPrompt: true, title: 'Input', message: words };
+    // A card or a screw of one's own is typed here too.
+    dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: 'Input', message: words };
+  }
+  const coloured = stateRanges.flatMap(address => colourStates(sheet.getRange(address)).map(added => ({ address, added })));
+  for (const { added } of coloured) added.load('id');
+  await context.sync();
+  const colours = coloured.map(({ address, added }) => ({ address, id: added.id }));
+
+  return async later => {
+    const there = later.workbook.worksheets.getItem(sheetName);
+    for (const { address, id } of colours) there.getRange(address).conditionalFormats.getItem(id).delete();
+    for (const { range } of dropDowns) there.getRange(range).dataValidation.clear();
+    for (const { top, left, bottom, right } of rectanglesOf(cells.map(({ at }) => cellPosition(at))))
+      there.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1).clear(Excel.ClearApplyTo.formats);
+    for (const { address, wrapText, columnWidth } of oldWraps) {
+      const { format } = there.getRange(address);
+      if (wrapText !== null) format.wrapText = wrapText;
+      format.columnWidth = columnWidth;
+    }
+    for (const { address, format } of oldFormats) there.getRange(address).numberFormat = format;
+    await later.sync();
+  };
+}

@@ -1,0 +1,105 @@
+// The remedies of a joint, each with what it writes and what else it changes.
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { call } from '../../registry';
+import { cellPosition } from '../../sheet/addresses';
+import type { Selection, SheetPort } from '../../sheet/port';
+import type { LocatedJoint } from '../find-joint';
+import { placeName, usePane } from '../pane-context';
+import { partsBySheet } from '../workbook';
+import { effectOf, entriesOf, waysOf, type InputChange } from './remedy-effect';
+import { CELL_WORDS as W } from './words';
+
+const REMEDY_COLUMN = 6;
+
+function remediesOf({ rows, base }: LocatedJoint): string[] {
+  const table = call('CHECK.JOINT', [rows, base]);
+  return table.ok && Array.isArray(table.value) ? [...new Set(table.value.slice(1).map(row => String(row[REMEDY_COLUMN])))] : [];
+}
+
+const changeWords = (way: readonly InputChange[]): string => way.map(({ name, text }) => `${name} ${text}`).join(' with ');
+
+/** Cells of inputs in which formulas stand: not to be written over. */
+function useFormulas(port: SheetPort, { cells }: LocatedJoint): ReadonlySet<string> | undefined {
+  const [formulas, setFormulas] = useState<ReadonlySet<string>>();
+  const places = [...cells.values()];
+  const key = places.map(placeName).join();
+  useEffect(() => {
+    let isOpen = true;
+    const areas = places.map(({ sheetName, at }) => {
+      const { row, column } = cellPosition(at);
+      return { sheet: sheetName, top: row, left: column, bottom: row, right: column };
+    });
+    const stands = (parts: ReturnType<typeof partsBySheet>, { sheetName, at }: Selection): boolean => {
+      const { row, column } = cellPosition(at);
+      return parts.get(sheetName)?.grid[row]?.[column]?.formula !== undefined;
+    };
+    port.readAreas(areas).then(
+      read => {
+        const parts = partsBySheet(read);
+        if (isOpen) setFormulas(new Set(places.filter(place => stands(parts, place)).map(placeName)));
+      },
+      (thrown: unknown) => console.warn(thrown),
+    );
+    return () => {
+      isOpen = false;
+    };
+  }, [port, key]);
+  return formulas;
+}
+
+function Way({
+  way,
+  joint,
+  port,
+  formulas,
+}: {
+  readonly way: readonly InputChange[];
+  readonly joint: LocatedJoint;
+  readonly port: SheetPort;
+  readonly formulas: ReadonlySet<string>;
+}): JSX.Element {
+  const { wrote, work, isBusy } = usePane();
+  const entries = entriesOf(way, joint, place => formulas.has(placeName(place)));
+  const effect = effectOf(way, joint);
+  const words = changeWords(way);
+  return (
+    <li>
+      {entries === undefined ? (
+        <b>{words}</b>
+      ) : (
+        <button
+          type="button"
+          disabled={isBusy}
+          onClick={() => void work(words, async () => wrote(W.applied(words), await port.write(entries)))}
+        >
+          {W.apply(words)}
+        </button>
+      )}{' '}
+      <span>{entries === undefined ? W.cannot : W.writes(entries.map(entry => `${placeName(entry)}: ${entry.content}`).join(', '))}</span>
+      {effect.length === 0 ? (
+        <span class="bw-quiet">{W.changesNothing}</span>
+      ) : (
+        <span>
+          {W.changes} {effect.map(({ rule, from, to }) => `${rule}: ${from} → ${to}`).join('; ')}
+        </span>
+      )}
+    </li>
+  );
+}
+
+export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readonly port: SheetPort }): JSX.Element | null {
+  const formulas = useFormulas(port, joint);
+  const ways = remediesOf(joint).flatMap(waysOf);
+  if (ways.length === 0 || formulas === undefined) return null;
+  return (
+    <>
+      <h3>{W.ways}</h3>
+      <ul class="bw-findings">
+        {ways.map(way => (
+          <Way key={changeWords(way)} way={way} joint={joint} port={port} formulas={formulas} />
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+// What the view of a cell says.
+export const CELL_WORDS = {
+  noWorkbook: 'There is no workbook here. Open the pane in a workbook to have a cell explained.',
+  noCell: 'Select a cell.',
+  heading: (place: string) => `Cell ${place}`,
+  holds: (text: string) => `It holds ${text}.`,
+  blank: 'It is blank.',
+  nothing: 'It is neither a formula with one of these functions nor an input or a result of a joint.',
+  input: (name: string, label: string) => `Input ${name} of ${label}`,
+  meaning: 'Meaning',
+  unit: 'Unit of a number alone',
+  limits: 'Limits',
+  whenBlank: 'Without it',
+  joint: (label: string) => `Joint: ${label}`,
+  ways: 'What would mend it',
+  apply: (changes: string) => `Apply ${changes}`,
+  writes: (cells: string) => `Writes ${cells}.`,
+  changes: 'Changes with it:',
+  changesNothing: 'No rule changes its state.',
+  cannot: 'Not written from here: an input has no cell, or a formula stands in it.',
+  applied: (changes: string) => `Applied: ${changes}`,
+} as const;
