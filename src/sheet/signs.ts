@@ -29,8 +29,7 @@ export function inSigns(formula: string, signs: Signs): string {
 /** What stands between quotation marks is the same in every language. */
 const KEPT = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
 
-<<<<<<< HEAD
-/** What the user typed in his signs, as a file holds it; names of functions stay as they are. */
+/** What the user typed, in the user’s signs, as a file holds it; names of functions stay as they are. */
 export function fromSigns(formula: string, signs: Signs): string {
   if (!isComma(signs)) return formula;
   let braces = 0;
@@ -46,13 +45,3 @@ export function fromSigns(formula: string, signs: Signs): string {
     .map((part, i) => (i % 2 === 1 ? part : part.replace(/[{};.\\]|(?<=\d),(?=\d)/g, one)))
     .join('');
 }
-=======
-/** What the user typed, in the user’s signs, as a file holds it; names of functions stay as they are. */
-export const fromSigns = (formula: string, signs: Signs): string =>
-  isComma(signs)
-    ? formula
-        .split(KEPT)
-        .map((part, i) => (i % 2 === 1 ? part : part.replace(/(\d),(?=\d)/g, '$1.').replaceAll(';', ',')))
-        .join('')
-    : formula;
->>>>>>> merge
