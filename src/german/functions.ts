@@ -4,9 +4,9 @@ import type { Sentence } from './english';
 export const FUNCTIONS = {
   'Why a call is refused, or ok: the message that the spreadsheet may hide.':
     'Warum ein Aufruf abgelehnt wird, oder ok: die Meldung, die das Tabellenprogramm verbergen kann.',
-  'What a function does: formula, symbols, limits, sources and how they are held.':
-    'Was eine Funktion tut: Formel, Formelzeichen, Grenzen, Quellen und wie sie vorliegen.',
-  'Formula of a call with its numbers put in, and the result with unit.':
+  'What a function does: formula, symbols, limits, sources, and how each value is known.':
+    'Was eine Funktion tut: Formel, Formelzeichen, Grenzen, Quellen und woher jeder Wert bekannt ist.',
+  'Formula of a call with its numbers filled in, and the result with its unit.':
     'Formel eines Aufrufs mit eingesetzten Zahlen, und das Ergebnis mit Einheit.',
   'Version of the functions and of their data.': 'Version der Funktionen und ihrer Daten.',
   'Smallest gap per side between a board and the walls of its pocket, mm.':
@@ -58,7 +58,7 @@ export const FUNCTIONS = {
     'Dom, Wände und Eckbogen haben Schräge; x, y und Radius gelten am freien Ende des Doms.',
   'Flat left on the mould steel between two fillets at the floor, mm; negative is a knife edge.':
     'Ebene Fläche am Werkzeugstahl zwischen zwei Ausrundungen am Grund, mm; negativ: eine Messerkante.',
-  'Boss size asked by the screw against the one the sink share allows, mm, and the wall that satisfies both.':
+  'Boss size that the screw requires against the one that the sink share allows, mm, and the wall that satisfies both.':
     'Dommaß, das die Schraube verlangt, gegen das, das der Einfall zulässt, mm, und die Wanddicke, die beidem genügt.',
   'Start values for the gussets of a boss: thickness, height and base in mm, and their count.':
     'Anfangswerte für die Stützrippen eines Doms: Dicke, Höhe und Fußlänge in mm, und ihre Anzahl.',
@@ -152,10 +152,10 @@ export const FUNCTIONS = {
     'Schlüsselweite einer Tasche für eine Sechskantmutter, mm: die der größten Mutter und eine Zugabe.',
   'Width across the corners of a pocket for a hexagon nut, mm.': 'Eckenmaß einer Tasche für eine Sechskantmutter, mm.',
   'Height of a hexagon nut, mm, by ISO 4032.': 'Höhe einer Sechskantmutter, mm, nach ISO 4032.',
-  'Results of every variant of a screw joint: a table of inputs goes in, a row of outputs a variant comes out.':
+  'Results of every variant of a screw joint: a table of inputs in, a row of outputs for each variant out.':
     'Ergebnisse jeder Variante einer Schraubverbindung: eine Tabelle von Eingaben ergibt je Variante eine Zeile Ausgaben.',
   'A cell that has no value says why.': 'Eine Zelle ohne Wert sagt, warum.',
-  'One table is worked out at once; each cell that waits for another takes Excel half a second more.':
+  'One table is calculated in one go; each cell that waits for another takes Excel half a second more.':
     'Eine Tabelle wird auf einmal berechnet; jede Zelle, die auf eine andere wartet, kostet in Excel eine halbe Sekunde mehr.',
   "One output of one variant of a screw joint, in the output's core unit, for use inside a table of the sheet.":
     'Eine Ausgabe einer Variante einer Schraubverbindung, in ihrer Grundeinheit, für eine Tabelle auf dem Blatt.',
@@ -187,8 +187,8 @@ export const FUNCTIONS = {
   'Length of a locating slot, mm, for a board on a round hole and a slot; its width is that of the hole.':
     'Länge eines Langlochs, mm, für eine Leiterplatte auf Rundloch und Langloch; seine Breite ist die des Lochs.',
   'Largest turn of a board on a round hole and a slot, degrees.': 'Größte Verdrehung einer Leiterplatte auf Rundloch und Langloch, Grad.',
-  'Whether one rigid board goes over all its screws: share of drawn assemblies, least play, worst pair.':
-    'Ob eine starre Leiterplatte über alle Schrauben geht: Anteil der Ziehungen, kleinstes Spiel, ungünstigstes Paar.',
+  'Whether one rigid board fits over all its screws: share of simulated assemblies, least play, worst pair.':
+    'Ob eine starre Leiterplatte über alle Schrauben geht: Anteil der simulierten Baugruppen, kleinstes Spiel, ungünstigstes Paar.',
   'The same seed gives the same answer everywhere.': 'Derselbe Startwert gibt überall dieselbe Antwort.',
   'Diameter of the recess around a screw head, mm: head + allowance, plus draft on both sides.':
     'Durchmesser der Senkung um einen Schraubenkopf, mm: Kopf + Zugabe, dazu die Schräge auf beiden Seiten.',
