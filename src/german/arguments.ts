@@ -40,7 +40,7 @@ export const ARGUMENTS = {
   'Further sideways shift, a radius': 'Weiterer seitlicher Versatz, ein Radius',
   "Distance of the nearest copper from the hole's centre": 'Abstand des nächsten Kupfers von der Lochmitte',
   'Radius that metal can reach': 'Radius, den Metall erreichen kann',
-  'Distance that your standard requires': 'Abstand, den die zutreffende Norm verlangt',
+  'Distance that your standard requires': 'Abstand, den die Norm verlangt',
   'no default, 0 and blank are refused': 'kein Standardwert, 0 und leer werden abgelehnt',
   'Head, washer or boss': 'Kopf, Scheibe oder Dom',
   '"M3 pan" reads its largest head': '"M3 pan" liest den größten Kopf',

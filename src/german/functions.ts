@@ -188,7 +188,7 @@ export const FUNCTIONS = {
     'Länge eines Langlochs, mm, für eine Leiterplatte auf Rundloch und Langloch; seine Breite ist die des Lochs.',
   'Largest turn of a board on a round hole and a slot, degrees.': 'Größte Verdrehung einer Leiterplatte auf Rundloch und Langloch, Grad.',
   'Whether one rigid board fits over all its screws: share of simulated assemblies, least play, worst pair.':
-    'Ob eine starre Leiterplatte über alle Schrauben geht: Anteil der simulierten Baugruppen, kleinstes Spiel, ungünstigstes Paar.',
+    'Ob eine starre Leiterplatte über alle Schrauben geht: Anteil simulierter Baugruppen, kleinstes Spiel, engstes Paar.',
   'The same seed gives the same answer everywhere.': 'Derselbe Startwert gibt überall dieselbe Antwort.',
   'Diameter of the recess around a screw head, mm: head + allowance, plus draft on both sides.':
     'Durchmesser der Senkung um einen Schraubenkopf, mm: Kopf + Zugabe, dazu die Schräge auf beiden Seiten.',

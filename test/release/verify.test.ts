@@ -117,7 +117,7 @@ describe('in what was packed', () => {
     [
       'a manifest with an address of no file',
       edited('manifest.xml', /(id="Help.Url" DefaultValue="[^"]*)index/, '$1start'),
-      { manifest: ['manifest.xml: https://example.org/bosswright/start.html leads to no file'] },
+      { manifest: ['manifest.xml: https://example.org/bosswright/help/start.html leads to no file'] },
     ],
     [
       'a function that is not registered',
@@ -234,7 +234,7 @@ describe('in what was packed', () => {
 
   it('no pages', () => {
     expect(
-      faultsOf(packed(files => ['pane.html', 'index.html', 'help/functions.html'].forEach(file => files.delete(file))))['pages'],
+      faultsOf(packed(files => ['pane.html', 'index.html', 'help/functions.html', 'help/index.html', 'help/docs/support.html'].forEach(file => files.delete(file))))['pages'],
     ).toEqual(['there are no pages']);
   });
 });
