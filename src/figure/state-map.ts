@@ -1,8 +1,10 @@
 // The plane of two inputs of one joint: what each point of it is worth.
 import type { State } from '../core/check/check';
+import type { Cell } from '../core/kinds';
+import { wrongInput } from '../core/refuse';
+import type { AskedMap } from '../joint/study/map';
 import { turned } from '../joint/rows';
 import { unitOf } from '../joint/outputs';
-import type { Variant } from '../joint/variant';
 import type { Heights } from './contour';
 
 export interface MapAxis {
@@ -22,15 +24,33 @@ export interface StateMap {
   readonly margins: Heights;
 }
 
-/** What JOINT.MAP gives for state and margin. */
-export function stateMapOf(variant: Variant, x: string, xValues: readonly number[], y: string, yValues: readonly number[]): StateMap {
+/** A map of more points is not drawn. */
+const MOST_POINTS = 10_000;
+
+/** Where each value stands when they rise, each once; undefined where one is no number. */
+function rising(labels: readonly Cell[]): { readonly at: readonly number[]; readonly values: readonly number[] } | undefined {
+  if (!labels.every(label => typeof label === 'number')) return undefined;
+  const at = labels
+    .map((_, i) => i)
+    .sort((a, b) => (labels[a] as number) - (labels[b] as number))
+    .filter((i, place, all) => place === 0 || labels[i] !== labels[all[place - 1] as number]);
+  return { at, values: at.map(i => labels[i] as number) };
+}
+
+/** What JOINT.MAP gives for state and margin. Throws Refused where it cannot be drawn. */
+export function stateMapOf({ variant, across, down }: AskedMap): StateMap {
+  const [x, y] = [rising(across.labels), rising(down.labels)];
+  if (x === undefined || y === undefined)
+    throw wrongInput(`${(x === undefined ? across : down).head.name} has values that are no numbers: such a map is not drawn`);
+  if (x.at.length * y.at.length > MOST_POINTS)
+    throw wrongInput(`the map has ${x.at.length * y.at.length} points; at most ${MOST_POINTS} are drawn`);
   const axis = (name: string, values: readonly number[]): MapAxis => {
     const now = variant.outcome(name);
     return { name, unit: unitOf(name), values, now: typeof now === 'number' ? now : undefined };
   };
-  const axes = { x: axis(x, xValues), y: axis(y, yValues) };
-  const answer = turned(variant.copy(), [y, x], ['state', 'margin']);
-  const rows = yValues.map(down => xValues.map(across => answer([down, across])));
+  const axes = { x: axis(across.head.name, x.values), y: axis(down.head.name, y.values) };
+  const answer = turned(variant.copy(), [down.head.name, across.head.name], ['state', 'margin']);
+  const rows = y.at.map(r => x.at.map(c => answer([down.raws[r], across.raws[c]])));
   return {
     ...axes,
     states: rows.map(row => row.map(([state]) => state as State)),

@@ -1,13 +1,15 @@
-// The joint of the selected row in section, to scale, with what is wrong with it; or the links of the selected stack.
+// The joint of the selected row in section, to scale, with what is wrong with it; the links of the selected stack; or the selected study.
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
 import { section, type LegendEntry } from '../figure/section';
+import type { StudyFigure } from '../figure/study-figure';
 import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
 import type { LocatedJoint } from './find-joint';
 import { Findings } from './findings';
 import type { Stack } from './find-stack';
+import type { Study } from './find-study';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
 import { lengthText } from './length-text';
@@ -185,15 +187,44 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   );
 }
 
+function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; readonly place: Selection }): JSX.Element {
+  const [place, width] = useWidth();
+  const svg = useMemo(() => figure.svg({ widthPx: width }), [figure, width]);
+  return (
+    <>
+      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />
+      <div class="bw-switches">
+        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX })} words={`${figure.words}, of ${placeName(at)}`} />
+      </div>
+    </>
+  );
+}
+
+function StudySection({ study: { place, figure } }: { readonly study: Study }): JSX.Element {
+  return (
+    <section aria-label="Study">
+      <div class="bw-joint">
+        <div>
+          <h2>{typeof figure === 'string' ? 'Study' : figure.words}</h2>
+          <p class="bw-quiet">{placeName(place)}</p>
+        </div>
+      </div>
+      {typeof figure === 'string' ? <p class="bw-fault">{figure}</p> : <StudyDrawn figure={figure} place={place} />}
+    </section>
+  );
+}
+
 export function FigureView(): JSX.Element {
-  const { found, stack } = usePane();
+  const { found, stack, study, isOfStudy } = usePane();
   if (stack !== undefined) return <StackFigure stack={stack} />;
+  if (study !== undefined && isOfStudy) return <StudySection study={study} />;
   if (found?.is !== 'joint') return <NoJoint found={found} what="its joint in section" />;
   return (
     <>
       <JointHeading joint={found.joint} />
       <Figure joint={found.joint} />
       {found.joint.of > 1 && <Variants joint={found.joint} />}
+      {study !== undefined && <StudySection study={study} />}
     </>
   );
 }

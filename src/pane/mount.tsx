@@ -182,7 +182,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, here.selection, here.found, here.stack, here.calculation, here.largeSheet, kept, isBusy],
+    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, isBusy],
   );
 
   return (

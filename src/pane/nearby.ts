@@ -1,15 +1,20 @@
-// The joint and the stack of the selected cell, from what stands round it: one read at a time, the newest selection wins,
+// The joint, the stack and the study of the selected cell, from what stands round it: one read at a time, the newest selection wins,
 // and what was read stays until it changes.
 import { holds, cellPosition, meet, type Rectangle } from '../sheet/addresses';
 import { heartRound } from '../sheet/parts';
 import type { CalculationState, Selection, SheetPort } from '../sheet/port';
 import { Joints, type JointHere } from './find-joint';
 import { Stacks, type Stack } from './find-stack';
+import { Studies, type Study } from './find-study';
 import { type KnownSheet, knownAround, partsBySheet, type PaneValues, valuesOfParts } from './workbook';
 
 export interface AtSelection {
   readonly found: JointHere;
   readonly stack: Stack | undefined;
+  /** The last one that was selected, of the same sheet. */
+  readonly study: Study | undefined;
+  /** Whether the selected cell is not about another. */
+  readonly isOfStudy: boolean;
   readonly calculation: CalculationState;
   /** Cells of the sheet, where it is too large to be read as a whole. */
   readonly largeSheet: number | undefined;
@@ -20,7 +25,14 @@ export interface Followed extends AtSelection {
   readonly selection: Selection | null;
 }
 
-export const NOTHING_YET: AtSelection = { found: undefined, stack: undefined, calculation: 'settled', largeSheet: undefined };
+export const NOTHING_YET: AtSelection = {
+  found: undefined,
+  stack: undefined,
+  study: undefined,
+  isOfStudy: false,
+  calculation: 'settled',
+  largeSheet: undefined,
+};
 
 /** A formula may lead to one that leads on. */
 const MOST_LEADS = 3;
@@ -32,6 +44,7 @@ interface Found {
   readonly source: PaneValues;
   readonly joints: Joints;
   readonly stacks: Stacks;
+  readonly studies: Studies;
 }
 
 export class Nearby {
@@ -45,6 +58,8 @@ export class Nearby {
   private last: Selection | undefined;
   private shown: Selection | undefined;
   private shownStack: Selection | undefined;
+  private shownStudy: Selection | undefined;
+  private isOfStudy = false;
   private found: JointHere;
 
   constructor(
@@ -121,9 +136,9 @@ export class Nearby {
       if (this.isOvertaken) return;
     }
     for (let lead = 0; ; lead++) {
-      const { source, joints, stacks } = this.build();
+      const { source, ...found } = this.build();
       source.missing.length = 0;
-      const answer = this.answer(here, joints, stacks);
+      const answer = this.answer(here, found);
       const missing = source.missing.splice(0);
       if (missing.length === 0 || lead === MOST_LEADS) return this.tell(answer);
       // what names a row stands left of it
@@ -143,23 +158,31 @@ export class Nearby {
     if (this.built === undefined) {
       const source = valuesOfParts(this.known);
       const grids = new Map([...this.known].map(([name, { grid }]) => [name, grid]));
-      this.built = { source, joints: new Joints(grids, source), stacks: new Stacks(grids, source) };
+      this.built = { source, joints: new Joints(grids, source), stacks: new Stacks(grids, source), studies: new Studies(grids, source) };
     }
     return this.built;
   }
 
   /** A cell that is about neither leaves the last one in sight. */
-  private answer(here: Selection, joints: Joints, stacks: Stacks): AtSelection {
+  private answer(here: Selection, { joints, stacks, studies }: Omit<Found, 'source'>): AtSelection {
     const own = joints.at(here);
-    const stack = own !== undefined && joints.holds(here) ? undefined : stacks.at(here);
+    const isJoint = own !== undefined && joints.holds(here);
+    const study = isJoint ? undefined : studies.at(here);
+    const stack = isJoint || study !== undefined ? undefined : stacks.at(here);
     if (own !== undefined) this.shown = here;
-    if (own !== undefined || stack !== undefined) this.shownStack = stack === undefined ? undefined : here;
+    if (own !== undefined || stack !== undefined || study !== undefined) {
+      this.shownStack = stack === undefined ? undefined : here;
+      this.isOfStudy = study !== undefined;
+    }
+    if (study !== undefined || this.shownStudy?.sheetName !== here.sheetName) this.shownStudy = study === undefined ? undefined : here;
     const again = this.shown !== undefined && this.knowsCell(this.shown) ? joints.at(this.shown) : undefined;
     this.found = own ?? again ?? this.found ?? joints.first() ?? null;
     const sheet = this.known.get(here.sheetName);
     return {
       found: this.found,
       stack: stack ?? (this.shownStack === undefined || !this.knowsCell(this.shownStack) ? undefined : stacks.at(this.shownStack)),
+      study: study ?? (this.shownStudy === undefined || !this.knowsCell(this.shownStudy) ? undefined : studies.at(this.shownStudy)),
+      isOfStudy: this.isOfStudy,
       calculation: this.calculation,
       largeSheet: sheet === undefined || sheet.isWhole || !sheet.used ? undefined : cellsIn(sheet.used),
     };

@@ -4,14 +4,16 @@ import { contour } from '../../src/figure/contour';
 import { stateMapOf } from '../../src/figure/state-map';
 import { sensitivityChartSvg, stateMapSvg } from '../../src/figure/study-charts';
 import { value } from '../kit/ask';
-import { LOGGER, variantOf } from './joints';
+import { askedMap } from '../../src/joint/study/map';
+import { LOGGER } from './joints';
 import { elements, ofClass, pointsOf, viewBox, allPoints } from './read-svg';
 
 const spread = (from: number, to: number, count: number): number[] =>
   Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
 const JOINT = { ...LOGGER, length: 16 };
 const [ODS, WALLS] = [spread(4, 10, 60), spread(1, 4, 60)];
-const map = stateMapOf(variantOf(JOINT), 'boss OD', ODS, 'wall', WALLS);
+const mapped = () => stateMapOf(askedMap(Object.entries(JOINT), 'boss OD', [ODS], 'wall', [WALLS], undefined));
+const map = mapped();
 const svg = stateMapSvg(map);
 
 const AREAS = { pass: 'bw-map-pass', review: 'bw-map-review', fail: 'bw-map-fail' } as const;
@@ -78,7 +80,7 @@ describe('the map', () => {
 
   test('60 × 60 joints are drawn while a sheet is edited', () => {
     const start = performance.now();
-    stateMapSvg(stateMapOf(variantOf(JOINT), 'boss OD', ODS, 'wall', WALLS));
+    stateMapSvg(mapped());
     expect(performance.now() - start).toBeLessThan(1500);
   });
 });

@@ -6,6 +6,7 @@ import type { AxeResults } from 'axe-core';
 import { build } from 'esbuild';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { compostGuide } from '../../src/demo/guide-compost';
 import { serve } from '../browser/serve';
 import { METADATA } from '../../src/tools/metadata';
 import type {} from './harness';
@@ -143,6 +144,26 @@ describe('the figure', () => {
       .toMatch(/passes with hole depth [\d.]+ mm hole depth has no column yet: add one in the range that is read/);
     expect(await rule.getByRole('button').count()).toBe(0);
     await page.screenshot({ path: 'dist/screenshots/pane-remedy.png', fullPage: true });
+  });
+
+  it('shows the map of the selected cell with its present point, and keeps it beside the joint that is edited', async () => {
+    for (const sheet of compostGuide.sheets.filter(({ name }) => name === 'Plane' || name === 'Window'))
+      await page.evaluate(plan => window.pane.port.add(plan), sheet);
+    const drawn = () => panel('Figure').locator('svg.bw-figure').last();
+    await select('Plane', 'F12');
+    await panel('Figure').getByRole('heading', { name: 'Map of boss OD and wall' }).waitFor();
+    expect(await panel('Figure').locator('svg.bw-figure').count()).toBe(1);
+    expect(await drawn().locator('.bw-map-now').count()).toBe(1);
+    await page.screenshot({ path: 'dist/screenshots/pane-map.png', fullPage: true });
+    const before = await drawn().innerHTML();
+    await select('Plane', 'B8');
+    await expect.poll(() => panel('Figure').locator('svg.bw-figure').count()).toBe(2);
+    await page.evaluate(() => window.pane.port.write([{ sheetName: 'Plane', at: 'B8', content: 13 }]));
+    await expect.poll(() => drawn().innerHTML()).not.toBe(before);
+    await page.screenshot({ path: 'dist/screenshots/pane-map-beside-joint.png', fullPage: true });
+    await select('Window', 'C16');
+    await panel('Figure').getByRole('heading', { name: 'What moves engagement min' }).waitFor();
+    await page.screenshot({ path: 'dist/screenshots/pane-moves.png', fullPage: true });
   });
 
   it('goes from variant to variant, shows inches, names and all variants, and is put into the sheet as a picture', async () => {

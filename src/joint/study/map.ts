@@ -26,6 +26,40 @@ function labelOf(variant: Variant, name: string, raw: unknown): Cell {
   return typeof raw === 'string' ? cut(raw) : labelCell(raw);
 }
 
+/** One input of the plane: its values as they were typed, and as they are shown. */
+interface AskedAxis {
+  readonly head: Heading;
+  readonly raws: readonly unknown[];
+  readonly labels: readonly Cell[];
+}
+
+export interface AskedMap {
+  readonly variant: Variant;
+  readonly across: AskedAxis;
+  readonly down: AskedAxis;
+}
+
+/** The plane that is asked for. Throws Refused. */
+export function askedMap(
+  inputs: CellRange,
+  x: unknown,
+  xValues: CellRange,
+  y: unknown,
+  yValues: CellRange,
+  base: CellRange | undefined,
+): AskedMap {
+  const [across, down] = [heading(x, 'x'), heading(y, 'y')];
+  if (across.name === down.name) throw wrongInput(`y is ${down.name}, and so is x; name two inputs`, 'y');
+  const [xs, ys] = [valuesOf(xValues, 'x_values', across), valuesOf(yValues, 'y_values', down)];
+  const variant = oneVariant(inputs, base);
+  const axis = (head: Heading, raws: readonly unknown[]): AskedAxis => ({
+    head,
+    raws,
+    labels: raws.map(raw => labelOf(variant, head.name, raw)),
+  });
+  return { variant, across: axis(across, xs), down: axis(down, ys) };
+}
+
 /** What JOINT.MAP gives, of any size. */
 export function jointMap(
   inputs: CellRange,
@@ -36,17 +70,13 @@ export function jointMap(
   output: unknown,
   base?: CellRange,
 ): Cell[][] {
-  const [across, down] = [heading(x, 'x'), heading(y, 'y')];
-  if (across.name === down.name) throw wrongInput(`y is ${down.name}, and so is x; name two inputs`, 'y');
-  const [xs, ys] = [valuesOf(xValues, 'x_values', across), valuesOf(yValues, 'y_values', down)];
   const asked = outputName(output, 'output');
-  const variant = oneVariant(inputs, base);
-  const [tops, sides] = [xs.map(raw => labelOf(variant, across.name, raw)), ys.map(raw => labelOf(variant, down.name, raw))];
-  const answer = turned(variant, [down.name, across.name], [asked]);
-  const named = ({ name }: Heading): string => withUnit(name, unitOf(name));
+  const { variant, across, down } = askedMap(inputs, x, xValues, y, yValues, base);
+  const answer = turned(variant, [down.head.name, across.head.name], [asked]);
+  const named = ({ head: { name } }: AskedAxis): string => withUnit(name, unitOf(name));
   return [
-    [`${named(across)} \\ ${named(down)}`, ...tops],
-    ...ys.map((yRaw, i) => [sides[i] ?? '–', ...xs.map(xRaw => answer([yRaw, xRaw])[0] ?? '–')]),
+    [`${named(across)} \\ ${named(down)}`, ...across.labels],
+    ...down.raws.map((yRaw, i) => [down.labels[i] ?? '–', ...across.raws.map(xRaw => answer([yRaw, xRaw])[0] ?? '–')]),
   ];
 }
 

@@ -1,0 +1,43 @@
+// A study in a cell as its figure: the plane of a map, and the bars of what moves an output.
+import { readArguments } from '../core/call';
+import type { CellRange } from '../core/kinds';
+import { askedMap } from '../joint/study/map';
+import { sensitivityRows } from '../joint/study/sensitivity';
+import { STUDY_CARDS } from '../joint/study/study.cards';
+import { unitOf } from '../joint/outputs';
+import { oneVariant } from '../joint/table';
+import type { ChartOptions } from './charts';
+import { stateMapOf } from './state-map';
+import { sensitivityChartSvg, stateMapSvg } from './study-charts';
+
+export interface StudyFigure {
+  /** What it shows, in few words. */
+  readonly words: string;
+  readonly svg: (options?: ChartOptions) => string;
+}
+
+type Drawn = 'JOINT.MAP' | 'JOINT.SENSITIVITY';
+const CALLED = STUDY_CARDS.filter(({ id }) => id === 'JOINT.MAP' || id === 'JOINT.SENSITIVITY');
+
+export const isDrawn = (id: string): id is Drawn => CALLED.some(card => card.id === id);
+
+function mapFigure([inputs, x, xValues, y, yValues, , base]: readonly unknown[]): StudyFigure {
+  const map = stateMapOf(askedMap(inputs as CellRange, x, xValues as CellRange, y, yValues as CellRange, base as CellRange | undefined));
+  return { words: `Map of ${map.x.name} and ${map.y.name}`, svg: options => stateMapSvg(map, options) };
+}
+
+function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
+  const rows = sensitivityRows(oneVariant(inputs as CellRange, base as CellRange | undefined), output);
+  const changes = rows.flatMap(([name, , , , , change, share]) =>
+    typeof change === 'number' && typeof share === 'number' ? [{ name: String(name), change, share }] : [],
+  );
+  const name = String(output);
+  return { words: `What moves ${name}`, svg: options => sensitivityChartSvg(name, unitOf(name), changes, options) };
+}
+
+/** What the call would draw, given what it is given. Throws Refused. */
+export function studyFigure(id: Drawn, args: readonly unknown[]): StudyFigure {
+  const card = CALLED.find(one => one.id === id);
+  const read = card === undefined ? args : readArguments(card, args);
+  return id === 'JOINT.MAP' ? mapFigure(read) : barsFigure(read);
+}
