@@ -3,33 +3,12 @@ import { render, type ComponentType, type JSX } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
-import { lazyView, type LazyView } from './lazy-view';
 import type { KeptView, PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState } from './pane-context';
 import { useJoint } from './use-joint';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
-
-/** Fetched when the pane stands, the one that is shown first. */
-const FigureView = lazyView(() => import(/* webpackChunkName: "view-figure" */ './figure-view').then(module => module.FigureView));
-const FunctionsView = lazyView(() =>
-  import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView),
-);
-const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
-const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
-const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
-const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
-const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
-
-const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
-  { name: 'Figure', View: FigureView, showsJoint: true },
-  { name: 'Functions', View: FunctionsView },
-  { name: 'Cell', View: CellView, showsJoint: true },
-  { name: 'Table', View: TableView },
-  { name: 'Sheets', View: SheetsView },
-  { name: 'Check', View: CheckView, showsJoint: true },
-  { name: 'About', View: AboutView },
-];
+import { VIEWS } from './views';
 
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */

@@ -1,5 +1,4 @@
-// npm run package: builds, and packs what is in dist/ as one zip for a web server.
-import { execFileSync } from 'node:child_process';
+// npm run package: what is in dist/, as one zip for a web server.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
@@ -10,31 +9,24 @@ import { filesIn } from './folder';
 import { changedSince, MUTANTS, tooOld } from './measured';
 import { releaseOf, zipOf } from './release';
 
-const USAGE = 'npm run package -- --base-url https://example.org/bosswright/ [--without-bench]';
+const USAGE = 'npm run package -- --base-url https://example.org/bosswright/';
 const OUT = 'dist-release';
 
-interface Asked {
-  readonly 'base-url': string;
-  readonly 'without-bench': boolean;
-}
-
-function askedIn(args: readonly string[]): Asked {
-  const options = { 'base-url': { type: 'string', default: '' }, 'without-bench': { type: 'boolean', default: false } } as const;
+function baseOf(args: readonly string[]): string {
   try {
-    return parseArgs({ args: [...args], options }).values;
+    return parseArgs({ args: [...args], options: { 'base-url': { type: 'string', default: '' } } }).values['base-url'];
   } catch (fault) {
     throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
   }
 }
 
 export function main(args: readonly string[], print: (line: string) => void): void {
-  const { 'base-url': address, 'without-bench': isWithoutBench } = askedIn(args);
-  if (address === '') throw new UserFault(USAGE);
-  const base = baseUrl(address);
+  const asked = baseOf(args);
+  if (asked === '') throw new UserFault(USAGE);
+  const base = baseUrl(asked);
   const read = (file: string): string => readFileSync(file, 'utf8');
   const old = tooOld(changedSince(read(MUTANTS), file => (existsSync(file) ? readFileSync(file) : undefined)));
   if (old.length > 0) throw new UserFault(`nothing was packed:\n${old.join('\n')}`);
-  execFileSync('npm', ['run', 'build', ...(isWithoutBench ? ['--', '--env', 'without-bench'] : [])], { stdio: 'inherit' });
   const { version } = JSON.parse(read('package.json')) as { readonly version: string };
   const files = releaseOf(filesIn('dist'), base, version, {
     licence: read('LICENSE'),

@@ -48,7 +48,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npx office-addin-dev-certs@3.0.0 install': 'test/runtime/server.test.ts',
   'npx office-addin-dev-certs@3.0.0 uninstall': 'test/runtime/server.test.ts',
   'npm run package -- --base-url https://example.org/bosswright/': 'test/runtime/release.test.ts',
-  'npm run package -- --base-url https://example.org/bosswright/ --without-bench': 'test/runtime/without-bench.test.ts',
+  'npm run package:excel -- --base-url https://example.org/bosswright/': 'test/runtime/without-bench.test.ts',
   'npm run bosswright -- verify /srv/addin --sums bosswright-VERSION.zip': 'test/release/verify.test.ts',
   'npm install ../bosswright/dist-library': 'test/library/library.test.ts',
   'npm run bosswright -- COMMAND …': 'test/commands/bosswright.test.ts',

@@ -35,7 +35,10 @@ const unseen = (): Promise<string[]> =>
 const widest = (): Promise<string> =>
   page.evaluate(() =>
     [...document.querySelectorAll('main *')]
-      .filter(element => element.closest('svg, .bw-drawing, .bw-scroll') === null && element.getBoundingClientRect().right > window.innerWidth + 0.5)
+      .filter(
+        element =>
+          element.closest('svg, .bw-drawing, .bw-scroll') === null && element.getBoundingClientRect().right > window.innerWidth + 0.5,
+      )
       .map(element => `${element.tagName}.${element.getAttribute('class')}`)
       .join(' '),
   );

@@ -234,7 +234,13 @@ describe('in what was packed', () => {
 
   it('no pages', () => {
     expect(
-      faultsOf(packed(files => ['pane.html', 'index.html', 'help/functions.html', 'help/index.html', 'help/docs/support.html'].forEach(file => files.delete(file))))['pages'],
+      faultsOf(
+        packed(files =>
+          ['pane.html', 'index.html', 'help/functions.html', 'help/index.html', 'help/docs/support.html'].forEach(file =>
+            files.delete(file),
+          ),
+        ),
+      )['pages'],
     ).toEqual(['there are no pages']);
   });
 });

@@ -1,0 +1,23 @@
+// The views of the pane in the order of their tabs, each fetched when it is first shown.
+import { lazyView, type LazyView } from './lazy-view';
+
+/** Fetched when the pane stands, the one that is shown first. */
+const FigureView = lazyView(() => import(/* webpackChunkName: "view-figure" */ './figure-view').then(module => module.FigureView));
+const FunctionsView = lazyView(() =>
+  import(/* webpackChunkName: "view-functions" */ './functions-view').then(module => module.FunctionsView),
+);
+const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
+const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
+const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
+const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
+const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
+
+export const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
+  { name: 'Figure', View: FigureView, showsJoint: true },
+  { name: 'Functions', View: FunctionsView },
+  { name: 'Cell', View: CellView, showsJoint: true },
+  { name: 'Table', View: TableView },
+  { name: 'Sheets', View: SheetsView },
+  { name: 'Check', View: CheckView, showsJoint: true },
+  { name: 'About', View: AboutView },
+];
