@@ -8,6 +8,7 @@ import { characteristics } from './pages/characteristics';
 import type { HandoverChoice } from './pages/choice';
 import { figureSheet, type SvgToPng } from './pages/figure';
 import { partSizes } from './pages/part-sizes';
+import { drawnStudies } from './pages/study-figures';
 import { sourcesSheet } from './pages/sources';
 import type { TitleBlock } from './pages/title-block';
 import { variantTable } from './pages/variant-table';
@@ -82,12 +83,15 @@ export function ownPages(copy: HandoverCopy, title: TitleBlock, choice: Handover
     variant,
     numbers: new Map(ofSizes.map((name, s) => [name, String(measured.numbers[i]?.[s] ?? '')])),
   }));
+  const studies = pngOf === undefined ? [] : drawnStudies(copy, words.figure.asDrawn);
   const shown = new Set(sizes.groups.flatMap(group => group.sizes.map(({ name }) => name)));
   return {
     names: own,
     onPaper: [
       measured.plan,
-      ...(pngOf === undefined || figures.length === 0 ? [] : [figureSheet(free('figure'), figures, title.date, pngOf, words)]),
+      ...(pngOf === undefined || figures.length + studies.length === 0
+        ? []
+        : [figureSheet(free('figure'), figures, studies, title.date, pngOf, words)]),
       ...(lines.length < 2 ? [] : [variantTable(free('variants'), lines, copy.variantSheets[0] ?? '', words)]),
     ],
     calculated: calculatedSheet(calculated, sizes.calculated, sizes.calculatedLeft, words),

@@ -1,26 +1,10 @@
 // Joints of every build, as a user would type them.
 import { Variant } from '../../src/joint/variant';
+import { DEMO } from '../kit/study';
 
 export type Inputs = Readonly<Record<string, unknown>>;
 
-export const LOGGER: Inputs = {
-  screw: 'ST2.9',
-  head: 'ISO 7049',
-  length: 13,
-  material: 'ABS',
-  wall: 2.5,
-  'board plane': 5.5,
-  seat: 2.5,
-  board: 1.6,
-  hole: 3.4,
-  relief: 0.8,
-  pilot: 2.4,
-  'pilot held at': 'mouth',
-  'boss OD': 6.4,
-  'boss height': 14,
-  'hole depth': 14.75,
-  'bottom gap': 1,
-};
+export const LOGGER: Inputs = { ...DEMO, length: 13, material: 'ABS' };
 
 export const JOINTS: Readonly<Record<string, Inputs>> = {
   'too little thread': LOGGER,

@@ -87,8 +87,12 @@ export const ENGLISH = {
     noNumber: 'not a number',
   },
   figure: {
-    title: 'Figure: the joint in section',
-    note: (day: string): string => `The picture shows the joint as it was ${day}. The numbers are those of the characteristics.`,
+    title: 'Figures: the joint in section, and what was studied of it',
+    note: (day: string): string => `The pictures show the joint as it was ${day}. Numbers in balloons are those of the characteristics.`,
+    inputs: 'inputs',
+    asDrawn: 'as drawn',
+    studyDescribed: (study: string, place: string, day: string): string =>
+      `${study}, drawn from the inputs of ${place} as they were ${day}.`,
     atHandOver: 'at the hand-over',
     on: 'on',
     state: 'state',

@@ -89,8 +89,11 @@ export const GERMAN: PageWords = {
     noNumber: 'keine Zahl',
   },
   figure: {
-    title: 'Bild: die Verbindung im Schnitt',
-    note: day => `Das Bild zeigt die Verbindung, wie sie ${day} war. Die Nummern sind die der Merkmale.`,
+    title: 'Bilder: die Verbindung im Schnitt, und was an ihr untersucht wurde',
+    note: day => `Die Bilder zeigen die Verbindung, wie sie ${day} war. Nummern in Kreisen sind die der Merkmale.`,
+    inputs: 'Eingaben',
+    asDrawn: 'wie gezeichnet',
+    studyDescribed: (study, place, day) => `${study}, gezeichnet aus den Eingaben von ${place}, wie sie ${day} waren.`,
     atHandOver: 'bei der Übergabe',
     on: 'am',
     state: 'Zustand',
