@@ -128,9 +128,10 @@ function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 
 function Variants({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
+  const { largeSheet } = usePane();
   return (
     <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
-      <summary>All {joint.of} variants</summary>
+      <summary>{largeSheet === undefined ? `All ${joint.of} variants` : `The ${joint.of} variants that were read round this one`}</summary>
       {isOpen && <Chart joint={joint} />}
     </details>
   );

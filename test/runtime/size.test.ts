@@ -19,6 +19,13 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+test('no sign-in comes before the pane is there', () => {
+  const signsIn = (name: string): boolean => /Authenticator|login\.microsoft/.test(readFileSync(path.join(BUILT, name), 'utf8'));
+  expect(['start.js', 'functions.js', 'pane.js', 'chunks/view-pane.js', 'chunks/view-figure.js'].filter(signsIn)).toEqual([]);
+  // where the store for the pane's choices comes from, which is asked for later
+  expect(signsIn('chunks/view-kept.js')).toBe(true);
+});
+
 test('the scripts of the pane are small', async () => {
   const page = await browser.newPage();
   await page.route('**', route => {
