@@ -2,7 +2,6 @@
 import type { Cell } from '../../core/kinds';
 import { inputChoices } from '../../joint/choices';
 import { INPUTS } from '../../joint/inputs';
-import { unitOf } from '../../joint/outputs';
 import { call } from '../../registry';
 import { address, type Area, cellPosition, columnName, type Rectangle } from '../../sheet/addresses';
 import type { DropDown, Dress } from '../../sheet/dress';
