@@ -109,15 +109,11 @@ function CalculationNotice({ calculation }: { readonly calculation: CalculationS
 
 const MANUAL_WORDS = 'Calculation is manual: what the pane works out is newer than the cells until you press F9.';
 
-interface Asked {
-  readonly view: string;
-}
-
 interface PaneProps {
   readonly services: PaneServices;
   readonly isSeen: boolean;
   /** A view that was asked for outside the pane, each time anew. */
-  readonly asked: Asked | undefined;
+  readonly asked: { readonly view: string } | undefined;
 }
 
 function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
@@ -216,7 +212,7 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   element.replaceChildren();
   element.classList.add('bw-pane');
   let isSeen = true;
-  let asked: Asked | undefined;
+  let asked: PaneProps['asked'];
   const draw = () => render(<Pane services={services} isSeen={isSeen} asked={asked} />, element);
   draw();
   return {

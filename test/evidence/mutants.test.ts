@@ -74,6 +74,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/core/tolerance/tolerance.words.ts',
     'src/core/unit/unit.words.ts',
     'src/joint/base-functions.ts',
+    'src/joint/choices.ts',
     'src/joint/derive.ts',
     'src/joint/formulas/boss.ts',
     'src/joint/formulas/grip.ts',

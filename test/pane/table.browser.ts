@@ -90,6 +90,18 @@ it('writes over nothing', async () => {
   expect(await page.evaluate(() => window.pane.port.dressed)).toEqual([]);
 });
 
+it('takes back what it wrote where the looks fail', async () => {
+  const before = await contents();
+  await page.evaluate(() => Object.assign(window.pane.port, { dress: () => Promise.reject(new Error('the sheet is protected')) }));
+  await openTable();
+  await page.getByRole('button', { name: 'Write the table' }).click();
+  await expect.poll(said).toBe('The table is in Long!C3:L11, without its looks: the sheet is protected');
+  expect(await contents()).not.toEqual(before);
+  await page.getByRole('button', { name: 'Take back' }).click();
+  await expect.poll(said).toContain('Taken back');
+  expect(await contents()).toEqual(before);
+});
+
 it('formats a table of one’s own without touching a value', async () => {
   await openTable();
   await page.evaluate(() => window.pane.port.select('Variants', 'B6'));

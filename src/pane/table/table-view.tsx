@@ -6,7 +6,7 @@ import { OUTPUTS } from '../../joint/outputs';
 import { address, type Area } from '../../sheet/addresses';
 import type { SheetPort } from '../../sheet/port';
 import { shownCell } from '../../help/shown-cell';
-import { placeName, usePane } from '../pane-context';
+import { messageOf, placeName, usePane } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { FormatTable } from './format-table';
 import { newTable, type NewTable, rangeText, START } from './new-table';
@@ -149,8 +149,13 @@ function NewTableForm({ port }: { readonly port: SheetPort }): JSX.Element {
       const obstacle = await inTheWay(port, table);
       if (obstacle !== undefined) return say(obstacle);
       const written = await port.write(table.entries);
-      const takeOff = await port.dress?.(table.dress);
-      wrote(W.written(`${table.inputs.sheet}!${rangeText(union(table))}`), written, takeOff);
+      const place = `${table.inputs.sheet}!${rangeText(union(table))}`;
+      try {
+        wrote(W.written(place), written, await port.dress?.(table.dress));
+      } catch (thrown) {
+        // What is written can be taken back all the same.
+        wrote(W.writtenPlain(place, messageOf(thrown)), written);
+      }
     });
   };
   const rest = (all: readonly string[], first: readonly string[]) => all.filter(name => !first.includes(name));

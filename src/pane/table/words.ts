@@ -23,6 +23,7 @@ export const TABLE_WORDS = {
   occupied: (at: string) => `${at} is not empty: a table is written over nothing. Select another cell, or clear these.`,
   inTable: (at: string, table: string) => `${at} is in the table ${table} of the workbook, where nothing spills. Select a cell outside it.`,
   written: (range: string) => `The table is in ${range}`,
+  writtenPlain: (range: string, message: string) => `The table is in ${range}, without its looks: ${message}`,
   format: 'Format this table',
   formatWords: 'For a table of your own: select a cell of it. No value and no formula is touched.',
   noTable: 'The selected cell is in no table with a row of names.',
