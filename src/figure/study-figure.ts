@@ -16,10 +16,10 @@ export interface StudyFigure {
   readonly svg: (options?: ChartOptions) => string;
 }
 
-type Drawn = 'JOINT.MAP' | 'JOINT.SENSITIVITY';
+type StudyId = 'JOINT.MAP' | 'JOINT.SENSITIVITY';
 const CALLED = STUDY_CARDS.filter(({ id }) => id === 'JOINT.MAP' || id === 'JOINT.SENSITIVITY');
 
-export const isDrawn = (id: string): id is Drawn => CALLED.some(card => card.id === id);
+export const isDrawn = (id: string): id is StudyId => CALLED.some(card => card.id === id);
 
 function mapFigure([inputs, x, xValues, y, yValues, , base]: readonly unknown[]): StudyFigure {
   const map = stateMapOf(askedMap(inputs as CellRange, x, xValues as CellRange, y, yValues as CellRange, base as CellRange | undefined));
@@ -36,7 +36,7 @@ function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
 }
 
 /** What the call would draw, given what it is given. Throws Refused. */
-export function studyFigure(id: Drawn, args: readonly unknown[]): StudyFigure {
+export function studyFigure(id: StudyId, args: readonly unknown[]): StudyFigure {
   const card = CALLED.find(one => one.id === id);
   const read = card === undefined ? args : readArguments(card, args);
   return id === 'JOINT.MAP' ? mapFigure(read) : barsFigure(read);

@@ -11,8 +11,6 @@ export const STATES: Readonly<Record<State, string>> = {
   'not checked': 'nicht geprüft',
 };
 
-export const NO_VALUE = 'kein Wert';
-
 export const INPUT_MEANINGS: Readonly<Record<InputName, string>> = {
   screw: 'Schraubengröße, "ST2.9"; leer oder M3 ohne Anführungszeichen wird abgelehnt',
   head: 'Kopf nach Norm oder Handelswort, "ISO 7049" oder "pan"; eine eigene Schraube mit Kopfdurchmesser und -höhe braucht keinen',
@@ -199,3 +197,8 @@ export const RULES = {
   'head does not sink in': { name: 'Kopf sinkt nicht ein', broken: 'Kopf sinkt in seine Auflage ein' },
   'steel beside the boss': { name: 'Werkzeugstahl neben dem Dom', broken: 'dünner Werkzeugstahl neben dem Dom' },
 } satisfies Readonly<Record<RuleName, { readonly name: string; readonly broken: string }>>;
+
+const MEANINGS: Readonly<Record<string, string>> = { ...INPUT_MEANINGS, ...OUTPUT_MEANINGS };
+
+/** Of an input or output. */
+export const meaningOf = (name: string): string | undefined => MEANINGS[name];

@@ -26,9 +26,11 @@ Object.assign(port, {
 });
 const kept = new Map<string, string>();
 const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
+const inGerman = location.search === '?de' ? { german: await import('../../src/german/joint') } : {};
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   functions,
+  ...inGerman,
   hostName: 'this workbook',
   handOver: () => {
     window.pane.handedOver++;

@@ -12,7 +12,7 @@ import type {} from './harness';
 const POLICY = /http-equiv="Content-Security-Policy"\s+content="([^"]*)"/.exec(await readFile('src/pane/pane.html', 'utf8'))?.[1] ?? 'none';
 
 export interface PanePages {
-  open(): Promise<Page>;
+  open(query?: string): Promise<Page>;
   close(): Promise<void>;
 }
 
@@ -41,10 +41,10 @@ export async function panePages(): Promise<PanePages> {
     args: ['--no-sandbox', '--disable-gpu'],
   });
   return {
-    async open() {
+    async open(query = '') {
       const page = await browser.newPage({ viewport: { width: 320, height: 900 } });
       page.setDefaultTimeout(120_000);
-      await page.goto(served.origin);
+      await page.goto(`${served.origin}/${query}`);
       await page.locator('.bw-tabs').waitFor();
       return page;
     },

@@ -16,21 +16,21 @@ const canMove = (form: string): boolean =>
     form.replace(TEXT, text => (text.includes(ROW) ? ROW : '""')).replace(OWN_ROW_OR_FIXED, cell => (cell.endsWith(ROW) ? '0' : '1')),
   );
 
-interface Group {
+interface SharedGroup {
   readonly index: number;
   readonly first: number;
   last: number;
 }
 
 export class SharedForms {
-  private readonly groups = new Map<string, Map<number, Group>>();
+  private readonly groups = new Map<string, Map<number, SharedGroup>>();
   private count = 0;
 
   /** @param cells from the first row to the last. */
   constructor(cells: Iterable<PlacedCell>) {
     for (const { cell, place } of cells) {
       if (cell.rowForm === undefined) continue;
-      const columns = this.groups.get(cell.rowForm) ?? new Map<number, Group>();
+      const columns = this.groups.get(cell.rowForm) ?? new Map<number, SharedGroup>();
       if (!this.groups.has(cell.rowForm)) this.groups.set(cell.rowForm, columns);
       const known = columns.get(place.column);
       if (known !== undefined) known.last = place.row;

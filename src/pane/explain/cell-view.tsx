@@ -1,6 +1,7 @@
 // The selected cell explained: the form of its function filled in, or what it is to a joint.
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { InGerman } from '../in-german';
 import { acceptedBy } from '../../core/read/accepts';
 import { INPUTS } from '../../joint/inputs';
 import { cellPosition } from '../../sheet/addresses';
@@ -50,7 +51,9 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
   ];
   return (
     <>
-      <h3>{W.input(name, jointName(joint))}</h3>
+      <h3>
+        {W.input(name, jointName(joint))} <InGerman name={name} />
+      </h3>
       <dl class="bw-first-row">
         {lines.map(
           ([what, words]) =>

@@ -1,6 +1,7 @@
 // A new table of variants at the selected cell, and looks for one that is there.
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
+import { InGerman } from '../in-german';
 import { JOINT_INPUT_NAMES } from '../../joint/inputs';
 import { OUTPUTS } from '../../joint/outputs';
 import { address, type Area } from '../../sheet/addresses';
@@ -35,6 +36,7 @@ function Ticks({ names, ticked, onTick, onText }: TicksProps): JSX.Element {
           <li key={name}>
             <label>
               <input type="checkbox" checked={text !== undefined} onChange={event => onTick(name, event.currentTarget.checked)} /> {name}
+              <InGerman name={name} />
             </label>
             {text !== undefined && onText !== undefined && (
               <input
