@@ -35,7 +35,6 @@ async function start(): Promise<void> {
     await open(false);
     return;
   }
-  associateActions();
   onSeen(isSeen => {
     if (isSeen) opened ??= open(true);
     // A part that could not be fetched is fetched when the pane is seen again.
@@ -44,6 +43,7 @@ async function start(): Promise<void> {
       else pane.show(isSeen);
     });
   });
+  associateActions();
 }
 
 void start();
