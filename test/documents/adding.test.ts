@@ -151,19 +151,19 @@ describe('after it', () => {
     ['wrapper', [3], [/BOSS\.FOOT is gone/], generate],
     [
       'entry of the output, or the place of the rule',
-      [5, 8],
+      [7, 10],
       [/"boss foot"/, /findings\.ts.*'room for the foot'|'"room for the foot"'/],
       () => run('npx tsc -p src/tsconfig.pure.json'),
     ],
     [
       'row of the arguments, or the joint of a limit',
-      [4, 10],
+      [4, 14],
       [/- +"BOSS\.FOOT"/, /- +"room for the foot: review 0"/],
       () => vitest('test/contract/arguments.test.ts', 'test/joint/limits.test.ts'),
     ],
     [
       'card and words, or the rows of the limits',
-      [1, 2, 9, 10],
+      [1, 2, 13, 14],
       [/withoutCard[^]*BOSS\.FOOT/, /\+ +"room for the foot"/],
       () => {
         generate();
