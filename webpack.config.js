@@ -51,6 +51,28 @@ const native = {
   '@stdlib/string-format': 'var String',
 };
 
+/** Of the sheet engine: what reads font files, and what guesses a language to hyphenate. Nothing here asks for either. */
+const unused = {
+  'opentype.js': 'var { parse() { throw new Error("font files are not read here"); } }',
+  'franc-min': 'var { franc: () => "und" }',
+};
+
+/** Photographs and emblems in the sheet engine, for parts of it that are switched off here: a quarter of a megabyte. */
+const withoutPictures = {
+  test: /@univerjs[\\/][\w-]+[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: 'string-replace-loader',
+  options: { search: 'data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]{4000,}', flags: 'g', replace: 'data:,' },
+};
+
+/** Of the bench's start; of two that fit the higher priority has it. */
+const bundled = (name, test, priority = 0) => ({
+  test,
+  priority,
+  name: `bench-${name}`,
+  chunks: ({ name }) => name === 'bench-page',
+  enforce: true,
+});
+
 const smallest = /^(functions|pane|chunks\/view-\w+)\.js$/;
 
 /** What Excel asks for is at https alone, at the address in manifest.xml; Excel on the web reads functions.json from a page of its own. */
@@ -99,9 +121,12 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
   resolve: {
     extensions: ['.tsx', '.ts', '.js'],
     // Every host has Object.defineProperty: what stands in for it is left out.
-    alias: { '@stdlib/utils-define-property$': path.join(here, 'node_modules/@stdlib/utils-define-property/lib/builtin.js') },
+    alias: {
+      '@stdlib/utils-define-property$': path.join(here, 'node_modules/@stdlib/utils-define-property/lib/builtin.js'),
+      'cjk-regex$': path.join(here, 'src/hosts/univer/cjk.ts'),
+    },
   },
-  externals: native,
+  externals: { ...native, ...unused },
   module: {
     rules: [
       {
@@ -110,6 +135,7 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
         loader: 'ts-loader',
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
+      withoutPictures,
       { test: /\.(wasm|ttf)$/, type: 'asset/resource', generator: { filename: 'assets/[name][ext]' } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
     ],
@@ -137,13 +163,21 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
   ],
   cache: mode === 'development' && { type: 'filesystem', cacheDirectory: path.join(here, '.cache') },
   optimization: {
+    // The bench's spreadsheet comes in pieces that are read side by side.
+    splitChunks: {
+      cacheGroups: {
+        engine: bundled('engine', /[\\/]@univerjs[\\/](core|engine-formula|engine-render|sheets)[\\/]lib[\\/]es[\\/]index\.js$/, 2),
+        views: bundled('views', /[\\/](@univerjs[\\/](ui|sheets-ui|docs-ui|design|icons)|react|react-dom)[\\/]/, 1),
+        rest: bundled('rest', /[\\/]node_modules[\\/]/),
+      },
+    },
     minimizer: [
       // Smaller by a twentieth, and slow: for what Excel loads.
       new TerserPlugin({ include: smallest, terserOptions: { ecma: 2020, compress: { passes: 2 }, format: { ascii_only: true } } }),
       new TerserPlugin({
         exclude: smallest,
-        minify: TerserPlugin.esbuildMinify,
-        terserOptions: { target: 'es2021', legalComments: 'eof' },
+        minify: TerserPlugin.swcMinify,
+        terserOptions: { ecma: 2021, compress: { passes: 2 }, format: { asciiOnly: true, comments: 'some' } },
         extractComments: false,
       }),
     ],

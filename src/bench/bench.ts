@@ -1,65 +1,29 @@
-// The bench page: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
-import { demoWorkbook } from '../demo/demo';
-import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
-import { readFunctions } from '../hosts/univer/metadata';
-import type { SheetPort } from '../sheet/port';
-import { ask } from './message-dialog';
+// What stands before the spreadsheet does: the line of its progress, and the picture of what was kept.
 import './bench.css';
-import { sidePanel } from './side-panel';
-import { cellView } from './cell-view';
 import { byId, messageOf } from './dom';
-import { fileCommands } from './file-commands';
-import { guidesDialog } from './guides-dialog';
-import { persistence } from './persistence';
-import { pageRegions } from './page-regions';
-import { splitter } from './splitter';
+import { showPicture } from './sheet-picture';
+import { hereKey, turnToLast } from './workbook-store';
 
-declare global {
-  interface Window {
-    /** The canvas shows no cells to a program: browser tests read the sheets through the port. */
-    bosswright?: { readonly port: SheetPort };
-  }
-}
+/** The files of the spreadsheet, by the names that the build gives them. */
+const PARTS = /\/chunks\/bench-\w+\.js$/;
+const bar = byId<HTMLProgressElement>('progress');
 
-/** The demo's point at once: its first choice fails, and the figure says why. */
-const demoStart = { sheetName: 'Variants', at: 'B6' };
-
-function say(text: string): void {
-  byId('kept').textContent = text;
-}
-
-async function backToDemo(then: () => void): Promise<void> {
-  const agreed = await ask({
-    title: 'Back to the demo',
-    lines: ['Your changes in this browser are discarded.'],
-    yes: 'Discard and load the demo',
-    no: 'Keep my workbook',
+function followParts(): void {
+  const arrived = new PerformanceObserver(list => {
+    bar.value += list.getEntries().filter(({ name }) => PARTS.test(name)).length;
   });
-  if (agreed) then();
+  arrived.observe({ type: 'resource', buffered: true });
 }
 
-function detailsButton(): void {
-  const button = byId('details');
-  button.addEventListener('click', () => {
-    button.ariaExpanded = String(byId('panel').classList.toggle('open'));
+try {
+  turnToLast();
+  showPicture(byId('starting'), hereKey());
+} catch {
+  // A browser that keeps nothing has nothing to show.
+}
+followParts();
+import(/* webpackChunkName: "bench-page" */ './page')
+  .then(({ start }) => start())
+  .catch((thrown: unknown) => {
+    byId('kept').textContent = `The bench could not start: ${messageOf(thrown)}`;
   });
-}
-
-async function start(): Promise<void> {
-  const functions = await readFunctions();
-  byId('starting').remove();
-  const workbook = startBenchWorkbook(byId('sheet'), functions);
-  const files = fileCommands(workbook, plan => kept.openPlan(plan), say);
-  const beside = sidePanel(workbook, functions, files.handOver);
-  const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
-  kept.start();
-  cellView(workbook, functions);
-  pageRegions(beside.current);
-  byId('back').addEventListener('click', () => void backToDemo(kept.backToDemo));
-  guidesDialog(({ workbook: plan, start: at }) => kept.openPlan(plan, at));
-  detailsButton();
-  splitter();
-  window.bosswright = { port: workbook.port };
-}
-
-start().catch((thrown: unknown) => say(`The bench could not start: ${messageOf(thrown)}`));

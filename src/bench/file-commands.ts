@@ -21,10 +21,10 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
         'colours, widths and pictures are not.',
       ...(hidden === 0 ? [] : [`${count(hidden, 'hidden sheet')} will be shown.`]),
       ...(found.outside.length === 0 ? [] : [`Not read, because it leads out of the file: ${found.outside.join(', ')}.`]),
-      'It takes the place of the sheets that are open now. Save them first if you still need them.',
+      'It is kept beside your other workbooks; the file itself stays as it is.',
     ],
-    yes: 'Open and replace',
-    no: 'Keep my sheets',
+    yes: 'Open',
+    no: 'Cancel',
   });
   if (agreed) openPlan(planOfFile(file.name.replace(/\.xlsx$/i, ''), found));
 }

@@ -3,11 +3,12 @@ import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { ask } from './message-dialog';
-import { messageOf } from './dom';
+import { byId, messageOf } from './dom';
 import { downloadFile } from './download';
 import {
-  discardAside,
+  discard,
   forget,
+  hereKey,
   isOfAnotherTab,
   keep,
   keptText,
@@ -16,10 +17,15 @@ import {
   putAside,
   readKept,
   setAside,
+  shelf,
   takeOver,
+  turnTo,
+  turnToFree,
+  type Shelved,
   type Aside,
 } from './workbook-store';
 import { showNotices, type Notice } from './notices';
+import { keepPicture } from './sheet-picture';
 
 const pauseMs = 500;
 
@@ -28,9 +34,13 @@ const elsewhere = '';
 
 interface Persistence {
   start(): void;
-  /** Opens a file or a guide in the place of what is open. */
-  openPlan(plan: WorkbookPlan, at?: Selection): void;
-  backToDemo(): void;
+  /** Opens a file, a template or a guide as one more workbook. */
+  openPlan(plan: WorkbookPlan, at?: Selection): Promise<void>;
+  /** Opens one that is kept. */
+  openShelved(key: string): Promise<void>;
+  openDemo(): Promise<void>;
+  shelf(): readonly Shelved[];
+  discardShelved(shelved: Shelved): void;
 }
 
 export interface Demo {
@@ -53,6 +63,15 @@ async function discardIfAgreed(what: string, discard: () => void): Promise<void>
   if (await ask({ title: 'Discard for good?', lines: [what, 'Nothing brings it back.'], yes: 'Discard it', no: 'Leave it' })) discard();
 }
 
+/** A browser may refuse its store. */
+function tried<T>(act: () => T, otherwise: T): T {
+  try {
+    return act();
+  } catch {
+    return otherwise;
+  }
+}
+
 export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Persistence {
   const demoMark = markOf(JSON.stringify(demo.plan));
   let startedFrom = demoMark;
@@ -73,7 +92,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
           words: 'Discard it…',
           act: () =>
             void discardIfAgreed(words, () => {
-              discardAside(aside);
+              discard(aside);
               hold(held);
               save();
             }),
@@ -133,7 +152,9 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
       unsaved = false;
       sayKept(`Saved in this browser ${new Date().toLocaleTimeString('en-GB', clock)}`);
     } catch (thrown) {
-      say(`Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx`);
+      say(
+        `Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx, or discard another workbook`,
+      );
     }
   }
 
@@ -143,7 +164,10 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     timer = window.setTimeout(save, pauseMs);
   });
   onOtherTab(() => hold(changedElsewhere));
-  addEventListener('pagehide', save);
+  addEventListener('pagehide', () => {
+    save();
+    keepPicture(byId('sheet'), hereKey());
+  });
   // The browser then asks before it leaves what would be lost.
   addEventListener('beforeunload', event => {
     save();
@@ -201,23 +225,53 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     }
   }
 
+  /** Everything that is typed is kept before another workbook takes the place; what cannot be is asked about. */
+  async function isLeft(): Promise<boolean> {
+    await workbook.endTyping();
+    save();
+    return (
+      !unsaved ||
+      ask({
+        title: 'Leave this workbook?',
+        lines: ['What you changed in it is not kept in this browser, for the reason above the sheet. Save as .xlsx keeps it in a file.'],
+        yes: 'Leave it, and lose the changes',
+        no: 'Stay',
+      })
+    );
+  }
+
+  function freeName(name: string): string {
+    const taken = new Set(tried(shelf, []).map(({ kept }) => kept?.workbook.name));
+    let free = name;
+    for (let number = 2; taken.has(free); number++) free = `${name} ${number}`;
+    return free;
+  }
+
   return {
     start,
-    openPlan(plan, at) {
-      workbook.openPlan(plan, at);
+    async openPlan(plan, at) {
+      if (!(await isLeft())) return;
+      const name = freeName(plan.name);
+      tried(turnToFree, undefined);
+      hold(undefined);
+      workbook.openPlan({ ...plan, name }, at);
       startedFrom = elsewhere;
       unsaved = true;
       save();
     },
-    backToDemo() {
-      try {
-        // What another tab keeps is not this tab's to discard.
-        if (held === undefined && isOfAnotherTab()) hold(changedElsewhere);
-        if (held === undefined) forget();
-      } catch {
-        // Storage that is refused holds nothing either.
-      }
+    async openShelved(key) {
+      if (!(await isLeft())) return;
+      turnTo(key);
+      hold(undefined);
+      start();
+    },
+    async openDemo() {
+      if (!(await isLeft())) return;
+      tried(turnToFree, undefined);
+      hold(undefined);
       openDemo('Demo workbook');
     },
+    shelf: () => tried(shelf, []),
+    discardShelved: discard,
   };
 }

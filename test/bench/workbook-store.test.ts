@@ -1,7 +1,7 @@
 // What a browser keeps of the workbook: forms, damage, copies that were put aside, other tabs. On plain Node with a store in memory.
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readStored } from '../../src/bench/stored-format';
-import { discardAside, isOfAnotherTab, keep, putAside, readKept, setAside, takeOver } from '../../src/bench/workbook-store';
+import { discard, isOfAnotherTab, keep, putAside, readKept, setAside, takeOver } from '../../src/bench/workbook-store';
 import { outlineOf, snapshotFault, type Snapshot } from '../../src/hosts/univer/snapshot';
 
 const KEY = 'bosswright.workbook';
@@ -270,7 +270,7 @@ describe('what could not be opened', () => {
       { key: `${ASIDE}.2`, text: 'SECOND' },
       { key: `${ASIDE}.3`, text: 'THIRD' },
     ]);
-    discardAside({ key: `${ASIDE}.2`, text: '' });
+    discard({ key: `${ASIDE}.2` });
     store.setItem(KEY, 'FOURTH');
     setAside();
     expect(putAside().map(({ text: kept }) => kept)).toEqual(['FIRST precious', 'FOURTH', 'THIRD']);

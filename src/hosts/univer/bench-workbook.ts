@@ -29,8 +29,11 @@ export interface BenchWorkbook {
   /** @param start the cell that is selected; the first one if left out. */
   openPlan(plan: WorkbookPlan, start?: Selection): void;
   name(): string;
+  rename(name: string): void;
   /** An entry is open that is not taken in yet. */
   isTyping(): boolean;
+  /** Takes in an entry that is being typed. */
+  endTyping(): Promise<void>;
   /** What is open, calculated; an entry that is being typed is taken in. */
   contents(): Promise<WorkbookPlan>;
   /** Throws if what is open then is not what was given. */
@@ -84,6 +87,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
     return sheet && cell && range ? { sheet, cell, range } : null;
   }
 
+  async function endTyping(): Promise<void> {
+    await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
+  }
+
   return {
     port: benchPort(sheets),
     openPlan(plan, start) {
@@ -96,8 +103,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
     },
     name: () => sheets.api.getWorkbook(workbookId)?.getName() ?? '',
     isTyping: () => sheets.api.getWorkbook(workbookId)?.isCellEditing() ?? false,
+    rename: name => void sheets.api.getWorkbook(workbookId)?.setName(name),
+    endTyping,
     async contents() {
-      await sheets.api.getWorkbook(workbookId)?.endEditingAsync(true);
+      await endTyping();
       await sheets.api.getFormula().onCalculationResultApplied();
       return workbookPlan(sheets);
     },

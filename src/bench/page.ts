@@ -1,0 +1,59 @@
+// The bench: wires the spreadsheet, the side panel, the files and the keeping of the workbook.
+import { demoWorkbook } from '../demo/demo';
+import type { Guide } from '../demo/guides';
+import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
+import { readFunctions } from '../hosts/univer/metadata';
+import type { SheetPort } from '../sheet/port';
+import { sidePanel } from './side-panel';
+import { cellView } from './cell-view';
+import { byId } from './dom';
+import { fileCommands } from './file-commands';
+import { persistence } from './persistence';
+import { pageRegions } from './page-regions';
+import { splitter } from './splitter';
+import { workbooksDialog } from './workbooks-dialog';
+
+declare global {
+  interface Window {
+    /** The canvas shows no cells to a program: browser tests read the sheets through the port. */
+    bosswright?: { readonly port: SheetPort };
+  }
+}
+
+/** The demo's point at once: its first choice fails, and the figure says why. */
+const demoStart = { sheetName: 'Variants', at: 'B6' };
+
+function say(text: string): void {
+  byId('kept').textContent = text;
+}
+
+function detailsButton(): void {
+  const button = byId('details');
+  button.addEventListener('click', () => {
+    button.ariaExpanded = String(byId('panel').classList.toggle('open'));
+  });
+}
+
+export async function start(): Promise<void> {
+  const functions = await readFunctions();
+  const workbook = startBenchWorkbook(byId('sheet'), functions);
+  const files = fileCommands(workbook, plan => void kept.openPlan(plan), say);
+  const beside = sidePanel(workbook, functions, files.handOver);
+  const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
+  kept.start();
+  byId('starting').remove();
+  cellView(workbook, functions);
+  pageRegions(beside.current);
+  const begin = ({ workbook: plan, start: at }: Guide) => void (plan === demoWorkbook ? kept.openDemo() : kept.openPlan(plan, at));
+  workbooksDialog({
+    shelf: kept.shelf,
+    name: workbook.name,
+    rename: workbook.rename,
+    open: key => void kept.openShelved(key),
+    begin,
+    discard: kept.discardShelved,
+  });
+  detailsButton();
+  splitter();
+  window.bosswright = { port: workbook.port };
+}
