@@ -46,8 +46,8 @@ describe('the bench', () => {
     expect(await own()).toEqual([]);
   });
 
-  test('while it asks', async () => {
-    await bench.page.locator('#back').press('Enter');
+  test('with the list of workbooks', async () => {
+    await bench.page.locator('#workbooks').press('Enter');
     expect(await own()).toEqual([]);
     await bench.page.keyboard.press('Escape');
   });

@@ -286,34 +286,8 @@ test('a change that the browser does not keep is told', async () => {
   });
   await bench.goTo(sheetName, 'B22');
   await bench.type('10');
-  await panelShows('kept').toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx');
+  await panelShows('kept').toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx, or discard another workbook');
   await bench.open();
-});
-
-describe('back to the demo', () => {
-  test('asks first', async () => {
-    await bench.page.locator('#back').press('Enter');
-    await bench.picture('confirm');
-    await bench.page.keyboard.press('Escape');
-    expect(await bench.page.evaluate(() => window.bosswright?.port.sheetNames())).toContain(sheetName);
-    await bench.page.locator('#back').press('Enter');
-    await bench.page.getByRole('button', { name: 'Keep my workbook' }).press('Enter');
-    expect(await bench.page.evaluate(() => window.bosswright?.port.sheetNames())).toContain(sheetName);
-  });
-
-  test('then discards what was kept, also when it was closed just before', async () => {
-    await bench.page.evaluate(() => {
-      const back = document.getElementById('back');
-      back?.click();
-      document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
-      back?.click();
-    });
-    await bench.page.getByRole('button', { name: 'Discard' }).press('Enter');
-    await panelShows('kept').toBe('Demo workbook');
-    expect(await bench.page.evaluate(() => window.bosswright?.port.sheetNames())).not.toContain(sheetName);
-    await bench.page.waitForTimeout(1_000);
-    expect(await bench.page.evaluate(() => localStorage.length)).toBe(0);
-  });
 });
 
 test.each(['{ not JSON', '{"format":1,"demo":"x","workbook":{"sheetOrder":["a"],"sheets":{}}}', '{"format":0}'])(
