@@ -145,7 +145,8 @@ export class Watch {
     });
     const unmoved = JUDGES.flatMap((judge, i) => (feels(judge) ? [] : { judge, state: states[i] }));
     this.failing = unmoved.find(({ state }) => state === 'fail')?.judge;
-    this.still = this.failing !== undefined ? FAILS : unmoved.every(({ state }) => state === undefined || state === 'pass') ? PASSES : HOLDS;
+    this.still =
+      this.failing !== undefined ? FAILS : unmoved.every(({ state }) => state === undefined || state === 'pass') ? PASSES : HOLDS;
   }
 
   get isFelt(): boolean {

@@ -2,14 +2,15 @@
 import { rounded } from '../../core/decimal';
 import type { Cell, CellRange } from '../../core/kinds';
 import { isBlank } from '../../core/read/cells';
-import { wrongInput } from '../../core/refuse';
+import { Refused, wrongInput } from '../../core/refuse';
+import { standardLengthsMm } from '../../core/screw/length';
 import { inputName, listOf, used } from '../headings';
 import { INPUTS } from '../inputs';
 import { oneVariant } from '../table';
 import type { Variant } from '../variant';
 import { FAILS, HOLDS, type Look, type Movable, movable, PASSES, sizeOf, Watch } from './moved';
 import { closedEnd } from './steps';
-import { refined, roomAt, stretches } from './stretches';
+import { roomAt, stretches } from './stretches';
 
 /** What lies behind these places is rounding. */
 const NEAT = 10;
@@ -61,11 +62,21 @@ function passing(watch: Watch, moving: Movable, looks: readonly Look[]): readonl
   return ends as [Cell, Cell];
 }
 
+/** The tables know other lengths between these of some screws only. */
+function standardLengths(variant: Variant): readonly number[] {
+  try {
+    return standardLengthsMm(variant.value('screw').size);
+  } catch (fault) {
+    if (fault instanceof Refused) return [];
+    throw fault;
+  }
+}
+
 function windowRow(variant: Variant, moving: Movable, watch: Watch): Cell[] {
   const { name, unit, now } = moving;
   const start = [name, unit === '' ? '–' : unit, now];
   if (watch.hopeless !== undefined) return [...start, '–', '–', `fails now: ${watch.hopeless.rule.name}`, '–', '–', '–'];
-  const looks = stretches(watch, moving, sizeOf(variant, moving));
+  const looks = stretches(watch, moving, sizeOf(variant, moving), name === 'length' ? standardLengths(variant) : []);
   const present = looks.findIndex(({ at }) => at === now);
   if (looks[present]?.standing === FAILS) {
     const fails = `fails now: ${watch.nameOf(looks[present])}`;
@@ -74,7 +85,7 @@ function windowRow(variant: Variant, moving: Movable, watch: Watch): Cell[] {
   }
   const [low, high] = ([-1, 1] as const).map(side => endOf(watch, moving, looks, present, side, HOLDS)) as [WindowEnd, WindowEnd];
   const rules = [`${low.rule}${again(watch, looks, low.outside, -1)}`, `${high.rule}${again(watch, looks, high.outside, 1)}`];
-  const inside = refined(watch, looks.slice(Math.max(0, low.outside), high.outside + 1), PASSES);
+  const inside = looks.slice(Math.max(0, low.outside), high.outside + 1);
   return [...start, shown(low.at), shown(high.at), ...rules, ...passing(watch, moving, inside)];
 }
 
