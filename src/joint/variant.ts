@@ -106,10 +106,11 @@ export class Variant implements InputSource {
     return stateOf(judge, this.values);
   }
 
-  /** How far a rule is from its nearest bound, those to be reviewed too or not; NaN where there is no number to say. */
-  roomOf(judge: Judge, isReviewed: boolean): number {
-    const bounds = isReviewed ? [...judge.fail, ...judge.review] : judge.fail;
-    return bounds.reduce((least, bound) => Math.min(least, roomTo(bound, this.values)), Infinity);
+  /** How far the nearest of these bounds is; NaN where there is no number to say. */
+  roomOf(bounds: Judge['fail']): number {
+    let least = Infinity;
+    for (let i = 0; i < bounds.length; i++) least = Math.min(least, roomTo(bounds[i] as Judge['fail'][number], this.values));
+    return least;
   }
 
   /** Whether the user gave this input. */

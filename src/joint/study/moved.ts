@@ -95,6 +95,20 @@ export const FAILS = 0;
 export const HOLDS = 1;
 export const PASSES = 2;
 
+/** No rule that was watched. */
+const STILL = -1;
+
+/** What was seen of a joint with its input at a number. */
+export interface Look {
+  readonly at: number;
+  readonly standing: number;
+  /** The first rule that fails, or else that is to be reviewed, by its place among those watched. */
+  readonly rule: number;
+  /** The room of each rule to where it fails and to where it is reviewed; NaN where it has no number, or was not asked any more. */
+  readonly toFail: Float64Array;
+  readonly toReview: Float64Array;
+}
+
 interface WatchedRule {
   readonly judge: Judge;
   /** What it reads that no rule before it has read. */
@@ -110,8 +124,7 @@ const readBy = ({ when, value, fail, review, reviewWhere }: Judge): readonly num
 export class Watch {
   private readonly watched: readonly WatchedRule[];
   private readonly still: number;
-  /** The first rule that fails, or else that is to be reviewed, where one does. */
-  private stopping: Judge | undefined;
+  private readonly failing: Judge | undefined;
 
   constructor(
     private readonly variant: Variant,
@@ -131,45 +144,43 @@ export class Watch {
       return { judge, further, isUnchecked: states[i] === 'not checked' };
     });
     const unmoved = JUDGES.flatMap((judge, i) => (feels(judge) ? [] : { judge, state: states[i] }));
-    const failing = unmoved.find(({ state }) => state === 'fail');
-    this.stopping = failing?.judge;
-    this.still = failing !== undefined ? FAILS : unmoved.every(({ state }) => state === undefined || state === 'pass') ? PASSES : HOLDS;
+    this.failing = unmoved.find(({ state }) => state === 'fail')?.judge;
+    this.still =
+      this.failing !== undefined ? FAILS : unmoved.every(({ state }) => state === undefined || state === 'pass') ? PASSES : HOLDS;
   }
 
   get isFelt(): boolean {
     return this.watched.length > 0;
   }
 
-  /** Whether a rule fails wherever the input is moved. */
-  get isHopeless(): boolean {
-    return this.still === FAILS;
-  }
-
-  get culprit(): Judge | undefined {
-    return this.stopping;
-  }
-
-  /** How far a rule is from where the joint stands less well than that, at the number that was looked at last. */
-  roomOf(judge: Judge, standing: number): number {
-    return this.variant.roomOf(judge, standing === PASSES);
+  /** What fails wherever the input is moved. */
+  get hopeless(): Judge | undefined {
+    return this.failing;
   }
 
   /** How the joint stands with the input at this number. */
-  look(number: number): number {
-    put(this.variant, this.moving, number);
-    let standing = this.still;
-    this.stopping = undefined;
-    for (const { judge, further, isUnchecked } of this.watched) {
-      this.variant.anew(further);
-      const state = this.variant.stateOf(judge);
-      if (state === undefined || state === 'pass') continue;
-      if (state === 'fail' || (state === 'not checked' && !isUnchecked)) {
-        this.stopping = judge;
-        return FAILS;
-      }
+  look(number: number): Look {
+    const { variant, watched } = this;
+    put(variant, this.moving, number);
+    const [toFail, toReview] = [new Float64Array(watched.length).fill(NaN), new Float64Array(watched.length).fill(NaN)];
+    let [standing, rule] = [this.still, STILL];
+    for (let i = 0; i < watched.length; i++) {
+      const { judge, further, isUnchecked } = watched[i] as WatchedRule;
+      variant.anew(further);
+      const state = variant.stateOf(judge);
+      if (state === undefined) continue;
+      toFail[i] = variant.roomOf(judge.fail);
+      toReview[i] = Math.min(toFail[i] as number, variant.roomOf(judge.review));
+      if (state === 'pass') continue;
+      if (state === 'fail' || (state === 'not checked' && !isUnchecked)) return { at: number, standing: FAILS, rule: i, toFail, toReview };
       standing = HOLDS;
-      this.stopping ??= judge;
+      if (rule === STILL) rule = i;
     }
-    return standing;
+    return { at: number, standing, rule, toFail, toReview };
+  }
+
+  /** The rule that stands in the way of something better, by its name. */
+  nameOf({ rule }: Look): string {
+    return this.watched[rule]?.judge.rule.name ?? '';
   }
 }

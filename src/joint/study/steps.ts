@@ -1,9 +1,10 @@
 // Where an input is looked at: near its present value closely, further off more widely, as far as its own limits go.
 import type { Limits } from '../../core/kinds';
 
-/** Of the size of the input: the first step, how the distance grows, and how far it goes. */
+/** Of the size of the input: the first step, how steps grow, the largest of them, and how far they go. */
 const FIRST = 0.01;
 const GROWTH = 1.1;
+const LARGEST = 0.05;
 const FARTHEST = 9;
 /** How near a limit that must not be reached is gone, of the way to it. */
 const NEARLY = 0.999;
@@ -13,14 +14,14 @@ export function stepsFrom(now: number, size: number, limits: Limits | undefined,
   const [open, closed] = side < 0 ? [limits?.above, limits?.atLeast] : [limits?.below, limits?.atMost];
   const end = open === undefined ? closed : now + NEARLY * (open - now);
   const steps: number[] = [];
-  for (let away = FIRST; away <= FARTHEST; away *= GROWTH) {
-    const number = now + side * away * size;
-    if (end !== undefined && side * (end - number) <= 0) {
-      if (end !== now) steps.push(end);
-      break;
-    }
+  const far = now + side * FARTHEST * size;
+  const last = end === undefined || side * (end - far) > 0 ? far : end;
+  let step = FIRST;
+  for (let number = now + side * step * size; side * (last - number) > 0; number += side * step * size) {
     steps.push(number);
+    step = Math.min(GROWTH * step, LARGEST);
   }
+  if (last !== now) steps.push(last);
   return steps;
 }
 

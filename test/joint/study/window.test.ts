@@ -1,9 +1,12 @@
 // Windows against rules that are solved by hand, and against grids that know nothing of how they are found.
 import { describe, expect } from 'vitest';
 import { JOINT_INPUT_NAMES } from '../../../src/joint/inputs';
+import { rowByRow } from '../../../src/joint/rows';
+import { draws } from '../../../src/core/tolerance/draws';
 import { refusal } from '../../kit/ask';
 import { refereed } from '../../kit/refereed';
-import { DEMO, inputsOf, type JointInputs, rowOf, table } from '../../kit/study';
+import { SEED } from '../../kit/seed';
+import { DEMO, inputsOf, type JointInputs, rowOf, table, valueOf } from '../../kit/study';
 
 const test = refereed('joint/study/window.test.ts');
 
@@ -127,6 +130,137 @@ describe('a grid of 100,000 joints through JOINT.TABLE', () => {
         passHigh,
       );
     expect(new Set(states).size).toBeGreaterThan(1);
+  });
+});
+
+/** Sizes of a joint within a tenth of the demo's, some of them left to their defaults, with what else a joint may have. */
+function drawn(random: () => number): JointInputs {
+  const near = (size: number): number => Number((size * (0.9 + 0.2 * random())).toFixed(3));
+  const joint: Record<string, string | number> = { ...DEMO, material: 'ABS' };
+  for (const name of ['wall', 'board plane', 'seat', 'board', 'hole', 'relief', 'pilot', 'boss OD', 'boss height', 'hole depth'] as const)
+    joint[name] = near(DEMO[name]);
+  for (const name of ['length', 'seat', 'pilot', 'boss OD', 'hole depth', 'bottom gap']) if (random() < 0.4) delete joint[name];
+  const more: readonly JointInputs[] = [
+    { head: 'countersunk' },
+    { 'board hole': near(4.5) },
+    { sleeve: near(1.7), 'board hole': near(6) },
+    { gap: near(0.2) },
+    { 'steel gap': near(5) },
+    { friction: near(0.2), 'drive torque': near(0.2), 'set torque': near(0.5) },
+  ];
+  return Object.assign(joint, ...more.filter(() => random() < 0.2)) as JointInputs;
+}
+
+const [JOINTS, STEPS] = [10, 500];
+const isGood = (state: unknown): boolean => state === 'pass' || state === 'review';
+
+describe('every number of joints that are drawn, on grids through JOINT.TABLE', () => {
+  /** The first of a row of draws that no rule fails. */
+  const joint = (seed: number): JointInputs => {
+    const draw = draws(seed, 'uniform');
+    for (;;) {
+      const one = drawn(() => (1 + draw()) / 2);
+      if (isGood(valueOf(one, 'state'))) return one;
+    }
+  };
+  const counts = { rows: 0, ends: 0, others: 0, narrow: 0 };
+
+  test.each(Array.from({ length: JOINTS }, (__, i) => i + 1))('joint %d', i => {
+    const whole = joint(SEED + i);
+    for (const row of table('JOINT.WINDOW', inputsOf(whole)).slice(1)) {
+      const [name, unit, now, low, high, below, above, passLow, passHigh] = row as [string, string, number, ...unknown[]];
+      const others = Object.keys(whole).filter(one => one !== name);
+      const beside = others.map(one => whole[one]);
+      const statesAt = (numbers: readonly number[]): unknown[] =>
+        table(
+          'JOINT.TABLE',
+          [[...others, name], ...numbers.map(number => [...beside, number === 0 && unit !== '–' ? `0 ${unit}` : number])],
+          [['state']],
+        )
+          .slice(1)
+          .map(([state]) => state);
+      const size = now === 0 ? 1 : Math.abs(now);
+      const step = (4 * size) / STEPS;
+      const numbers = Array.from({ length: STEPS }, (__, i) => Math.max(0, now - 2 * size) + (i + 0.5) * step);
+      const states = statesAt(numbers);
+      const good = states.map(isGood);
+      const compare = (which: readonly boolean[], lowEnd: unknown, highEnd: unknown): void => {
+        ends(which, numbers, now).forEach((found, side) => {
+          if (found === undefined) return;
+          const end = [lowEnd, highEnd][side];
+          counts.ends++;
+          if (typeof end !== 'number') {
+            // nothing fails there: the input itself may not be more
+            const outer = numbers[numbers.indexOf(found) + (side === 0 ? -1 : 1)] as number;
+            expect(statesAt([outer]), name).toEqual(['not checked']);
+            return;
+          }
+          const outwards = side === 0 ? -1 : 1;
+          // a stretch that the grid steps over is looked at by itself
+          if (outwards * (found - end) > 1e-9) {
+            counts.narrow++;
+            expect(isGood(statesAt([end + outwards * 1e-6])[0]), `${name} beyond ${end}`).toBe(false);
+          } else expect(outwards * (end - found), `${name} to ${end}`).toBeLessThan(step * 1.001);
+        });
+      };
+      compare(good, low, high);
+      if (valueOf(whole, 'state') === 'pass')
+        compare(
+          states.map(state => state === 'pass'),
+          passLow,
+          passHigh,
+        );
+      [below, above].forEach((said, end) => {
+        const there = end === 0 ? numbers.map((number, k) => number < now && good[k]) : numbers.map((number, k) => number > now && good[k]);
+        const outer = there.filter((__, k) =>
+          end === 0 ? (numbers[k] as number) < (low as number) : (numbers[k] as number) > (high as number),
+        );
+        const isSaid = String(said).includes('holds again');
+        if (outer.includes(true)) expect(isSaid, `${name}: ${String(said)}`).toBe(true);
+        if (!isSaid) return;
+        const other = Number(/again (?:from|up to) (\S+)$/.exec(String(said))?.[1]);
+        expect(statesAt([other - 2e-6, other - 1e-7, other, other + 1e-7, other + 2e-6]).map(isGood)).toContain(true);
+        counts.others++;
+      });
+      counts.rows++;
+    }
+  });
+
+  test('as many as there are', () => {
+    expect(counts.rows).toBeGreaterThan(400);
+    expect(counts.ends).toBeGreaterThan(150);
+    expect(counts.others).toBeGreaterThan(10);
+  });
+});
+
+const { length: _, ...PICKED } = DEMO;
+
+/**
+ * The length is picked. A board of up to 0.22 mm takes 13 mm: 13 − 0.8 − 2.6 − 0.08 − 0.9 − 2.6 − 5.8; one from 15.58 mm less the hole
+ * takes 16 mm: 16.8 − 2.4 + 0.08 + 1 + 0.1. A seat from 0.9 mm holds, and takes 13 mm up to 1.84 mm less the relief.
+ */
+const NARROW: readonly (readonly [name: string, joint: JointInputs, low: number, other: number, wide: number])[] = [
+  ...[0.01, 0.002, 0.0003].map(wide => ['board', { ...PICKED, 'hole depth': 15.58 - 0.22 - wide }, 0.22 + wide, 0.22, wide] as const),
+  ...[0.01, 0.002, 0.0003].map(wide => ['seat', { ...PICKED, relief: 0.94 - wide }, 2.41, 0.9 + wide, wide] as const),
+];
+
+describe('a stretch narrower than a step, on a grid of 100,000 joints', () => {
+  const FINE = 100_000;
+
+  test.each(NARROW)('%s with %j', (name, joint, low, other, wide) => {
+    const row = windowOf(name, joint);
+    if (name === 'board') expect(row[3]).toBeCloseTo(low, 6);
+    expect(Number(/holds again up to (\S+)$/.exec(String(row[5]))?.[1])).toBeCloseTo(other, 3);
+    const now = row[2] as number;
+    const { [name]: __, ...others } = joint;
+    const numbers = Array.from({ length: FINE }, (___, i) => ((i + 0.5) * now) / FINE);
+    const answer = rowByRow([...Object.keys(others), name], ['state']);
+    const good = numbers.map(at => isGood(answer([...Object.values(others), at])[0]));
+    const lastBad = good.lastIndexOf(false);
+    expect(Math.abs((numbers[lastBad + 1] as number) - (row[3] as number))).toBeLessThan((1.001 * now) / FINE);
+    const otherGood = good.lastIndexOf(true, lastBad);
+    expect(Math.abs((numbers[otherGood] as number) - other)).toBeLessThan((1.001 * now) / FINE + 5e-5);
+    expect(wide).toBeLessThan(0.011);
   });
 });
 
