@@ -2,23 +2,25 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { section } from '../figure/section';
+import { sectionDxf } from '../figure/section-dxf';
 import { inFixedColours } from '../figure/style';
 import { baseOf, variantsOf } from '../joint/table';
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
 import { given, oneOf } from '../cli/options';
 
-export const USAGE = `bosswright figure in.csv|xlsx|json out.svg|png [--row 1] [--base base.csv]
+export const USAGE = `bosswright figure in.csv|xlsx|json out.svg|png|dxf [--row 1] [--base base.csv]
 
-The joint of one row in section, to scale, with what fails marked where it fails.`;
+The joint of one row in section, to scale, with what fails marked where it fails; as DXF the outlines in mm, on layers.`;
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'base'], [2, 2]);
   const [from = '-', to = ''] = files;
-  const ending = oneOf(['svg', 'png'], path.extname(to).slice(1).toLowerCase(), `${to}: ending`);
+  const ending = oneOf(['svg', 'png', 'dxf'], path.extname(to).slice(1).toLowerCase(), `${to}: ending`);
   const { inputs, base } = await oneRow(from, values.row, values.base);
   const [variant] = variantsOf(inputs, baseOf(base));
   if (variant === undefined) return;
+  if (ending === 'dxf') return writeFile(to, sectionDxf(variant));
   const svg = inFixedColours(section(variant).svg);
   await writeFile(to, ending === 'svg' ? svg : (await (await import('../hosts/png/node')).pngRenderer())(svg));
 };

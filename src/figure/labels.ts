@@ -40,7 +40,10 @@ const SLIDE_PX = 18;
 const ARROW_PX = 8;
 
 /** Dimension lines packed from the shortest outwards, so that long ones stand outside short ones. */
-export function columnsOf(dimensions: readonly Dimension[], beside: 'thread' | 'part'): Map<Dimension, number> {
+export const columnsOf = (dimensions: readonly Dimension[]): ReadonlyMap<Dimension, number> =>
+  new Map([...columnsBeside(dimensions, 'thread'), ...columnsBeside(dimensions, 'part')]);
+
+function columnsBeside(dimensions: readonly Dimension[], beside: 'thread' | 'part'): Map<Dimension, number> {
   const spans = dimensions.flatMap(dimension =>
     dimension.place?.side === 'right' && dimension.place.beside === beside
       ? [
@@ -100,7 +103,8 @@ const labelText = ({ words, number, isBalloon }: Label, [x, y]: Point, anchor: '
   return el('text', { x, y: y + 4, 'text-anchor': anchor === 'end' ? 'end' : undefined, class: 'bw-label' }, parts);
 };
 
-export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly Label[]): LabelColumn {
+/** Where the leaders to the left meet the part, and where their labels stand. */
+export function leftSpots({ view, top, bottom }: Sheet, labels: readonly Label[]) {
   const faces = labels
     .flatMap(label => (label.dimension.place?.side === 'left' ? [{ label, place: label.dimension.place }] : []))
     .map(({ label, place }) => {
@@ -116,16 +120,21 @@ export function leftLabels({ view, top, bottom, leftX }: Sheet, labels: readonly
       return { label, place, radiusAt, best, low: Math.min(near, far), high: Math.max(near, far), slides: false };
     })
     .sort((a, b) => a.best - b.best);
-  const spots = placed(faces, LABEL_PITCH, top, bottom);
   const elbow = view.axisX - view.edgePx - 6;
-  const markup = spots.flatMap(({ label, place, radiusAt, labelY, anchorY }) => {
-    const tip: Point = [xOf(view, -radiusAt(anchorY)), anchorY];
-    return [
-      line('bw-thin bw-leader', tip, [elbow, anchorY], [leftX + 4, labelY]),
-      place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]),
-      labelText(label, [leftX, labelY], 'end'),
-    ];
-  });
+  return placed(faces, LABEL_PITCH, top, bottom).map(spot => ({
+    ...spot,
+    tip: [xOf(view, -spot.radiusAt(spot.anchorY)), spot.anchorY] as Point,
+    elbow: [elbow, spot.anchorY] as Point,
+  }));
+}
+
+export function leftLabels(sheet: Sheet, labels: readonly Label[]): LabelColumn {
+  const spots = leftSpots(sheet, labels);
+  const markup = spots.flatMap(({ label, place, tip, elbow, labelY }) => [
+    line('bw-thin bw-leader', tip, elbow, [sheet.leftX + 4, labelY]),
+    place.ends === 'dot' ? dot(tip) : arrow(tip, [-1, 0]),
+    labelText(label, [sheet.leftX, labelY], 'end'),
+  ]);
   return { markup, runs: spots.map(({ anchorY }) => anchorY) };
 }
 
@@ -143,28 +152,25 @@ function dimensionLine(x: number, fromY: number, toY: number, look: SpanLook): C
   return [shaft, ...(isShort(low, high) ? [stroke([x, low]), stroke([x, high])] : [arrow([x, low], [0, 1]), arrow([x, high], [0, -1])])];
 }
 
-export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number): LabelColumn {
+/** Dimension lines on the right with the starts of their extension lines, and where their labels stand. */
+export function rightSpots({ view, top, bottom, rightX }: Sheet, labels: readonly Label[], threadX: number) {
   const partX = view.axisX + view.edgePx + COLUMN_PX;
   const startOf = ([r]: AxialPoint): number => (r === EDGE ? view.axisX + view.edgePx + 3 : xOf(view, r) + 2);
   const spans = labels
-    .flatMap(label =>
-      label.dimension.place?.side === 'right'
-        ? [
-            {
-              label,
-              place: label.dimension.place,
-              fromY: yOf(view, label.dimension.place.from[1]),
-              toY: yOf(view, label.dimension.place.to[1]),
-            },
-          ]
-        : [],
-    )
-    .map(span => {
-      const { place, label, fromY, toY } = span;
+    .flatMap(label => (label.dimension.place?.side === 'right' ? [{ label, place: label.dimension.place }] : []))
+    .map(({ label, place }) => {
+      const [fromY, toY] = [yOf(view, place.from[1]), yOf(view, place.to[1])];
       const inset = Math.min(4, Math.abs(toY - fromY) / 2);
       return {
-        ...span,
+        label,
+        place,
+        fromY,
+        toY,
         x: (place.beside === 'thread' ? threadX : partX) + label.column * COLUMN_PX,
+        starts: [
+          [startOf(place.from), fromY],
+          [startOf(place.to), toY],
+        ] as readonly Point[],
         best: (fromY + toY) / 2,
         low: Math.min(fromY, toY) + inset,
         high: Math.max(fromY, toY) - inset,
@@ -173,24 +179,27 @@ export function rightLabels({ view, top, bottom, rightX }: Sheet, labels: readon
     })
     .sort((a, b) => a.best - b.best);
   const elbow = rightX - FAN_PX;
-  const extensions = spans.flatMap(({ place, fromY, toY, x }) =>
-    [place.from, place.to].map((end, i) => line('bw-extension', [startOf(end), i === 0 ? fromY : toY], [x + 4, i === 0 ? fromY : toY])),
-  );
-  const lines = spans.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
-  const leaders = placed(spans, LABEL_PITCH, top, bottom).flatMap(({ label, x, fromY, toY, labelY, anchorY }) => {
-    const path: Point[] = [
-      [x, anchorY],
-      [Math.max(elbow, x), anchorY],
-      [rightX - 4, labelY],
-    ];
-    return [
-      line('bw-extension bw-leader', ...path),
-      isShort(fromY, toY) ? undefined : dot([x, anchorY]),
-      labelText(label, [rightX, labelY], 'start'),
-    ];
-  });
+  return placed(spans, LABEL_PITCH, top, bottom).map(spot => ({
+    ...spot,
+    leader: [
+      [spot.x, spot.anchorY],
+      [Math.max(elbow, spot.x), spot.anchorY],
+      [rightX - 4, spot.labelY],
+    ] as readonly Point[],
+  }));
+}
+
+export function rightLabels(sheet: Sheet, labels: readonly Label[], threadX: number): LabelColumn {
+  const spots = rightSpots(sheet, labels, threadX);
+  const extensions = spots.flatMap(({ starts, x }) => starts.map(start => line('bw-extension', start, [x + 4, start[1]])));
+  const lines = spots.flatMap(({ place, fromY, toY, x }) => dimensionLine(x, fromY, toY, place.look));
+  const leaders = spots.flatMap(({ label, x, fromY, toY, labelY, anchorY, leader }) => [
+    line('bw-extension bw-leader', ...leader),
+    isShort(fromY, toY) ? undefined : dot([x, anchorY]),
+    labelText(label, [sheet.rightX, labelY], 'start'),
+  ]);
   return {
     markup: [...extensions, ...lines, ...leaders],
-    runs: spans.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])),
+    runs: spots.flatMap(({ place, fromY, toY }) => (place.beside === 'part' ? [fromY, toY] : [])),
   };
 }

@@ -3,9 +3,10 @@ import { stateOf, verdict } from '../joint/verdict';
 import type { State } from '../core/check/check';
 import { dualText } from '../core/unit/unit-text';
 import type { Variant } from '../joint/variant';
+import { arranged, CENTRE_PX, DEFAULT_WIDTH_PX, HEADING_PX, MARGIN_PX, numberText } from './arranged';
 import { type Dimension, dimensionsOf } from './dimensions';
 import { findingList, marksOnPart, missingList, type Numbered, numbered } from './findings';
-import { COLUMN_PX, columnsOf, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, leftLabels, rightLabels, type Sheet } from './labels';
+import { columnsOf, type Label, leftLabels, rightLabels, type Sheet } from './labels';
 import { drawPlastic } from './plastic';
 import { drawScrew } from './screw';
 import { JointValues } from './joint-values';
@@ -14,7 +15,6 @@ import { shapeOf } from './shape-of-joint';
 import { centreLine, heading, pulls, scaleBar } from './surroundings';
 import { hatches, style } from './style';
 import { type Child, el, px, shown, text } from './svg';
-import type { View } from './view';
 
 export interface SectionOptions {
   /** Inches in brackets behind every length. */
@@ -47,79 +47,14 @@ export interface LegendEntry {
   readonly unit: string;
 }
 
-const DEFAULT_WIDTH_PX = 700;
-const MARGIN_PX = 10;
-const HEADING_PX = 34;
-const OVERHEAD_PX = 34;
 const FOOT_PX = 38;
-/** The centre line runs on beyond the part. */
-const CENTRE_PX = 12;
-const SIDE_PX = 24;
-const MIN_PART_PX = 216;
-/** The part is never drawn higher than this share of the width. */
-const TALLEST = 0.64;
 
 /** A … Z, AA, AB … */
 export const letterOf = (i: number): string => (i < 26 ? '' : letterOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
 
 const inBoth = (mm: number, places: number): string => dualText(mm, places, 3).replaceAll('-', '−');
 
-function numberText({ words, value, unit, place }: Dimension, dMm: number | undefined, lengthText: (mm: number) => string): string {
-  if (value === undefined || place === undefined) return '';
-  if (unit === '°') return `${shown(value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
-  const sign = place.side === 'left' && place.ends === 'arrow' ? 'Ø' : '';
-  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${shown(value / dMm)} d` : '';
-  return `${sign}${lengthText(value)}${inDiameters}`;
-}
-
-const widest = (labels: readonly Label[], side: 'left' | 'right'): number =>
-  Math.max(0, ...labels.filter(({ dimension }) => dimension.place?.side === side).map(labelWidthPx));
-
-/** Scale and columns: as large as width and height allow, the whole in the middle of the sheet. */
-function arranged(
-  shape: Shape,
-  labels: readonly Label[],
-  askedWidthPx: number,
-): Sheet & { readonly widthPx: number; readonly threadX: number } {
-  const extent = extentOf(shape);
-  const [left, right] = [widest(labels, 'left'), widest(labels, 'right')];
-  const count = (beside: 'thread' | 'part'): number =>
-    Math.max(
-      -1,
-      ...labels.filter(({ dimension: { place } }) => place?.side === 'right' && place.beside === beside).map(({ column }) => column),
-    ) + 1;
-  const threadPx = (count('thread') + 0.8) * COLUMN_PX;
-  const outside = 2 * MARGIN_PX + left + right + 2 * FAN_PX + 6 + (count('part') + 0.8) * COLUMN_PX;
-  const widthPx = Math.max(askedWidthPx, Math.ceil(outside + MIN_PART_PX));
-  const halfPx = (widthPx - outside) / 2;
-  const bossR = shape.threadHalf?.footR ?? 0;
-  const scale = Math.min(
-    (halfPx - SIDE_PX) / extent.radius,
-    (halfPx - threadPx) / Math.max(bossR, 1e-6),
-    (TALLEST * widthPx) / (extent.bottom - extent.top),
-  );
-  const edgePx = Math.min(halfPx, Math.max(extent.radius * scale + SIDE_PX, bossR * scale + threadPx));
-  const partPx = (extent.bottom - extent.top) * scale;
-  const top = HEADING_PX + (shape.headHalf === undefined ? CENTRE_PX + 4 : OVERHEAD_PX);
-  const rows = Math.max(
-    ...(['left', 'right'] as const).map(side => labels.filter(({ dimension }) => dimension.place?.side === side).length),
-  );
-  const heightPx = Math.max(partPx, rows * LABEL_PITCH);
-  const leftX = MARGIN_PX + left + (halfPx - edgePx);
-  const axisX = leftX + FAN_PX + 6 + edgePx;
-  const view: View = { scale, axisX, edgePx, faceY: top + (heightPx - partPx) / 2 - extent.top * scale };
-  return {
-    view,
-    top,
-    bottom: top + heightPx,
-    leftX,
-    rightX: axisX + edgePx + (count('part') + 0.8) * COLUMN_PX + FAN_PX,
-    widthPx,
-    threadX: axisX + bossR * scale + COLUMN_PX,
-  };
-}
-
-function titleOf(shape: ScrewShape | undefined): string {
+export function titleOf(shape: ScrewShape | undefined): string {
   if (shape === undefined) return 'Section through the joint';
   const { screw, length, isFlatEnd, head } = shape;
   const end = !screw.isTapping ? '' : isFlatEnd ? ' flat' : ' cone';
@@ -157,7 +92,7 @@ export function section(
     if (state === 'not checked' && refusal !== undefined) read.note(rule.value, refusal.message);
   const lengthText = (mm: number): string => (inch ? inBoth(mm, 2).replace(' mm', '') : shown(mm));
   const dMm = read.get('screw')?.nominalMm;
-  const columns = new Map([...columnsOf(dimensions, 'thread'), ...columnsOf(dimensions, 'part')]);
+  const columns = columnsOf(dimensions);
   const marks = dimensions.map(({ name }, i) => numbers?.get(name) ?? letterOf(i));
   const legend = dimensions.map(({ title, name, value, unit }, i): LegendEntry => ({
     letter: marks[i] ?? '',
