@@ -1,7 +1,7 @@
 // The sheets that a hand-over adds, what it counts, and what never leaves.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { WORDS } from '../../src/handover/pages/words/words';
+import { WORDS } from '../../src/handover/words/words';
 import { sourceOf } from '../kit/source-of-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';

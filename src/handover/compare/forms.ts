@@ -2,7 +2,7 @@
 import { address } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
-import { LANGUAGES, WORDS } from '../pages/words/words';
+import { LANGUAGES, WORDS } from '../words/words';
 import type { SeenGrid } from './seen';
 
 export type FormKind = 'measured' | 'cover';
