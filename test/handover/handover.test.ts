@@ -256,7 +256,7 @@ describe('characteristics', () => {
     const german = sheetNamed(copy, 'Merkmale').cells;
     expect(german[0]?.value).toBe(WORDS.German.measured.title);
     expect(
-      german.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true).map(({ value }) => value),
+      german.filter(({ role, formula }) => role === 'result' && formula?.includes('Varianten_1') === true).map(({ value }) => value),
     ).toEqual(
       sheetNamed(demo, 'Characteristics')
         .cells.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true)

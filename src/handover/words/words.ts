@@ -1,6 +1,6 @@
 // The languages of our pages.
 import { ENGLISH, type PageWords } from './english';
-import { GERMAN } from '../../german/handover';
+import { GERMAN } from './german';
 
 export const LANGUAGES = ['English', 'German'] as const;
 export type Language = (typeof LANGUAGES)[number];

@@ -1,5 +1,5 @@
 // The fixed words of the sheets that a hand-over adds, in German.
-import type { PageWords } from '../handover/words/english';
+import type { PageWords } from './english';
 
 export const GERMAN: PageWords = {
   sheets: {
