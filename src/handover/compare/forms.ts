@@ -28,6 +28,18 @@ export function formOf(grid: SeenGrid): FormKind | undefined {
   return LANGUAGES.some(language => title.startsWith(`${WORDS[language].cover.title}:`)) ? 'cover' : undefined;
 }
 
+const OUR_TITLES: ReadonlySet<string> = new Set(
+  LANGUAGES.flatMap(language => {
+    const { figure, variants, cautions, calculated, conversion, steps, stepRows, variantSteps, tables, data, sources } = WORDS[language];
+    return [figure, variants, cautions, calculated, conversion, steps, stepRows, variantSteps, tables, data, sources].map(
+      ({ title }) => title,
+    );
+  }),
+);
+
+/** A sheet that the hand-over added. */
+export const isOurs = (grid: SeenGrid): boolean => formOf(grid) !== undefined || OUR_TITLES.has(String(grid.value(0, 0) ?? ''));
+
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
 
