@@ -2,7 +2,7 @@
 import type { HandoverFinding } from '../handover/read/finding';
 import { type HandoverChoice, readChoice } from '../handover/pages/choice';
 import { PAPERS, STATUSES, type TitleBlock } from '../handover/pages/title-block';
-import { LANGUAGES } from '../handover/pages/words/words';
+import { LANGUAGES } from '../handover/words/words';
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import { withProgress } from './progress-dialog';

@@ -6,9 +6,10 @@ import { UserFault } from '../cli/user-fault';
 import { bytesAt, packageAt } from './cli';
 import { changeLists } from './compare/change-lists';
 import { compare } from './compare/compare';
+import { ownPlaces } from './compare/own-place';
 import { comparedOf } from './compare/compared-of';
 import { accepted, type Ask } from './write/accepted';
-import { readWithRemarks, type RemarkedWorkbook } from '../hosts/xlsx/read';
+import { readWithRemarks, workbookIn, type RemarkedWorkbook } from '../hosts/xlsx/read';
 import { given } from '../cli/options';
 
 export const USAGE = `bosswright compare sent.xlsx returned.xlsx [--into mine.xlsx --out new.xlsx]
@@ -39,16 +40,15 @@ export async function main(args: readonly string[], print: (line: string) => voi
   if ((into === undefined) !== (out === undefined)) throw new UserFault(USAGE);
   const returned = await openedWithRemarks(returnedPath);
   if (returned.outside.length > 0) throw new UserFault(`${returnedPath} leads out of the file: ${returned.outside.join(', ')}`);
-  const changes = compare(
-    comparedOf(basename(sentPath), await openedWithRemarks(sentPath)),
-    comparedOf(basename(returnedPath), { ...returned, names: [] }),
-  );
+  const sent = comparedOf(basename(sentPath), await openedWithRemarks(sentPath));
+  const changes = compare(sent, comparedOf(basename(returnedPath), { ...returned, names: [] }));
   for (const { title, lines } of changeLists(changes)) {
     print(`${title}: ${lines.length === 0 ? 'none' : lines.length}`);
     for (const line of lines) print(`  ${line}`);
   }
   if (into === undefined || out === undefined) return;
-  const { bytes, lines } = await accepted(await packageAt(into), changes.changedInputs, ask);
+  const own = await packageAt(into);
+  const { bytes, lines } = await accepted(own, changes.changedInputs, ownPlaces(sent, comparedOf(basename(into), workbookIn(own))), ask);
   for (const line of lines) print(line);
   await writeFile(out, bytes);
   print(out);

@@ -15,7 +15,7 @@ import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
 import type { TitleBlock } from './pages/title-block';
-import { WORDS } from './pages/words/words';
+import { WORDS } from './words/words';
 import { UntrueCopy, verified } from './verified';
 
 export interface Handover {
@@ -52,13 +52,16 @@ export function handover(workbook: SourceWorkbook, title: TitleBlock, making: Ma
       return handedOver(workbook, title, making, untrue);
     } catch (fault) {
       const rows = fault instanceof UntrueCopy ? fault.rows.filter(row => !untrue.has(row)) : [];
-      if (!(fault instanceof UntrueCopy) || rows.length === 0 || !fault.rows.every(isVariant)) throw fault;
+      if (!(fault instanceof UntrueCopy) || rows.length === 0 || !fault.rows.every(row => isVariant(row, making.choice))) throw fault;
       rows.forEach(row => untrue.add(row));
     }
   }
 }
 
-const isVariant = (row: string): boolean => /^Variants(_\d+)+!/.test(row);
+const isVariant = (row: string, { language } = CHOSEN_BY_ITSELF): boolean => {
+  const name = WORDS[language].sheets.variantSteps;
+  return row.startsWith(name) && /^(_\d+)+!/.test(row.slice(name.length));
+};
 
 function handedOver(
   workbook: SourceWorkbook,
@@ -66,9 +69,9 @@ function handedOver(
   { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: outside = [] }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
-  const copy = convert(workbook, { variants: choice.variants, untrue, keepsLinks });
-  const { data, source } = copy;
   const words = WORDS[choice.language];
+  const copy = convert(workbook, { variants: choice.variants, untrue, keepsLinks, words });
+  const { data, source } = copy;
   const pages = ownPages(copy, title, choice, pngOf);
   const { cover: coverName, conversion: conversionName } = pages.names;
   const withFormulas = [...pages.onPaper, pages.calculated, ...copy.sheets];
@@ -106,14 +109,19 @@ function handedOver(
     data,
     words,
   );
-  const printed = (sheet: SheetPlan): SheetPlan => ({ ...sheet, isLocked: true, print: { ...sheet.print, paper: choice.paper } });
+  const pageWords = [words.page, words.of] as const;
+  const printed = (sheet: SheetPlan): SheetPlan => ({
+    ...sheet,
+    isLocked: true,
+    print: { ...sheet.print, paper: choice.paper, pageWords },
+  });
   const shown = (sheet: SheetPlan): SheetPlan => ({
     ...sheet,
     isLocked: true,
-    print: { paper: choice.paper, screenOnly: words.forScreen(sheet.name) },
+    print: { paper: choice.paper, pageWords, screenOnly: words.forScreen(sheet.name) },
   });
   const plan: WorkbookPlan = {
-    name: `${cellText(title.part)}, hand-over`,
+    name: `${cellText(title.part)}, ${words.handOver}`,
     sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs, ...screen().map(shown)],
   };
   assertPlain(plan, own, copy.keptFormulas);

@@ -12,7 +12,7 @@ import { drawnStudies } from './pages/study-figures';
 import { sourcesSheet } from './pages/sources';
 import type { TitleBlock } from './pages/title-block';
 import { variantTable } from './pages/variant-table';
-import { WORDS } from './pages/words/words';
+import { WORDS } from './words/words';
 
 /** What the sender can choose among, and what is chosen. */
 export interface Choosable {
@@ -96,7 +96,7 @@ export function ownPages(copy: HandoverCopy, title: TitleBlock, choice: Handover
     ],
     calculated: calculatedSheet(calculated, sizes.calculated, sizes.calculatedLeft, words),
     cautions: cautionsSheet(own.cautions, words),
-    sources: sourcesSheet(free('sources'), copy.used, data.tables),
+    sources: sourcesSheet(free('sources'), copy.used, data.tables, words),
     choosable: {
       variants: lines.map(({ label, state, isChosen }) => ({ label, state: String(state.value), isChosen })),
       characteristics: sizes.names.map(name => ({ name, isChosen: shown.has(name) })),

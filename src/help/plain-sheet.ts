@@ -2,6 +2,7 @@
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { convert } from '../handover/compile/convert';
+import { ENGLISH } from '../handover/words/english';
 import { address } from '../sheet/addresses';
 import type { SourceCell } from '../sheet/workbook-values';
 import type { SheetPlan } from '../sheet/plan';
@@ -75,7 +76,7 @@ export function plainSheet(card: Card): PlainSheet {
   const { sheets, findings } = convert({ name: card.id, sheets: [{ name: SHEET, cells }] });
   const notLive = findings.find(({ what }) => what === 'value, not live' || what === 'error');
   const [home, ...others] = sheets;
-  const steps = others.find(({ name }) => name === 'Steps');
+  const steps = others.find(({ name }) => name === ENGLISH.sheets.steps);
   const isWide = others.length > 1;
   if (notLive !== undefined || isWide || steps === undefined)
     return {

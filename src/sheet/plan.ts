@@ -53,6 +53,8 @@ export interface Print {
   readonly breakAfter?: readonly number[];
   /** A scale of its own in place of a fit, which some programs reckon by the paper of another sheet. */
   readonly isScaled?: true;
+  /** Words of the page number, `Page` and `of`, in another language. */
+  readonly pageWords?: readonly [page: string, of: string];
   /** It is not for paper: a program that prints it all the same prints these words alone. */
   readonly screenOnly?: string;
 }

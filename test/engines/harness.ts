@@ -151,6 +151,53 @@ export async function printedPages(bytes: Uint8Array): Promise<readonly string[]
   });
 }
 
+/** A page as it is printed, with the size of each piece of type. */
+export interface PrintedPage {
+  readonly number: number;
+  readonly heightPt: number;
+  readonly text: string;
+  readonly texts: readonly { readonly sizePt: number; readonly text: string }[];
+}
+
+/** So many units a point are asked for, as sizes come in whole ones. */
+const UNITS = 10;
+
+async function pagesOfPdf(pdf: string): Promise<readonly PrintedPage[]> {
+  const { stdout } = await run('pdftohtml', ['-xml', '-i', '-nodrm', '-zoom', String(UNITS), '-stdout', pdf], { maxBuffer: 1 << 28 });
+  const sizes = new Map<string, number>();
+  return [...stdout.matchAll(/<page number="(\d+)"[^>]* height="(\d+)"[^]*?<\/page>/g)].map(([page, number, height]) => {
+    for (const [, id = '', size] of page.matchAll(/<fontspec id="(\d+)" size="(-?\d+)"/g)) sizes.set(id, Number(size) / UNITS);
+    const texts = [...page.matchAll(/<text [^>]*font="(\d+)"[^>]*>([^]*?)<\/text>/g)].map(([, id = '', text = '']) => ({
+      sizePt: sizes.get(id) ?? NaN,
+      text: text.replace(/<[^>]*>/g, '').replaceAll('&amp;', '&'),
+    }));
+    return { number: Number(number), heightPt: Number(height) / UNITS, text: texts.map(({ text }) => text).join(' '), texts };
+  });
+}
+
+/** Of each file the pages that each program prints. */
+export async function typeOnPages(
+  files: Files,
+): Promise<Readonly<Record<'libreoffice' | 'gnumeric', ReadonlyMap<string, readonly PrintedPage[]>>>> {
+  return inFolder(async folder => {
+    const names = [...files.keys()];
+    for (const [i, name] of names.entries()) await writeFile(join(folder, `f${i}.xlsx`), files.get(name) ?? '');
+    const out = await converted(
+      folder,
+      names.map((_, i) => `f${i}.xlsx`),
+      'pdf',
+      'en-US',
+    );
+    const pages = { libreoffice: new Map<string, readonly PrintedPage[]>(), gnumeric: new Map<string, readonly PrintedPage[]>() };
+    for (const [i, name] of names.entries()) {
+      pages.libreoffice.set(name, await pagesOfPdf(join(out, `f${i}.pdf`)));
+      await program('ssconvert', ['--recalc', join(folder, `f${i}.xlsx`), join(folder, `g${i}.pdf`)]);
+      pages.gnumeric.set(name, await pagesOfPdf(join(folder, `g${i}.pdf`)));
+    }
+    return pages;
+  });
+}
+
 /** Points of each colour (`b23a1e`) on the first printed page of each program, formulas worked out anew. */
 export async function pageColours(
   bytes: Uint8Array,

@@ -244,7 +244,7 @@ describe('what came back', () => {
     expect(await pilot()).toBe('2.4 mm');
     await accept(true);
     expect(await pilot()).toBe(2.6);
-    expect(asked).toEqual(Array.from({ length: 2 }, () => 'pilot, S B1: 2.4 -> 2.6?'));
+    expect(asked).toEqual(Array.from({ length: 2 }, () => 'pilot, S B1: 2.4 -> 2.6; now it is 2.4 mm?'));
   });
 });
 
@@ -278,9 +278,9 @@ describe('the choice', () => {
       'Variantentabelle',
       'Hinweise',
       'Berechnet',
-      'Variants_1',
-      'Steps',
-      'Data',
+      'Varianten_1',
+      'Schritte',
+      'Daten',
       'Quellen',
       'Umsetzung',
     ]);

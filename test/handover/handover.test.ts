@@ -1,7 +1,7 @@
 // The sheets that a hand-over adds, what it counts, and what never leaves.
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
-import { WORDS } from '../../src/handover/pages/words/words';
+import { WORDS } from '../../src/handover/words/words';
 import { sourceOf } from '../kit/source-of-plan';
 import { assertPlain, handover } from '../../src/handover/handover';
 import { bytesOf, fnv1a64 } from '../../src/handover/hash';
@@ -256,7 +256,7 @@ describe('characteristics', () => {
     const german = sheetNamed(copy, 'Merkmale').cells;
     expect(german[0]?.value).toBe(WORDS.German.measured.title);
     expect(
-      german.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true).map(({ value }) => value),
+      german.filter(({ role, formula }) => role === 'result' && formula?.includes('Varianten_1') === true).map(({ value }) => value),
     ).toEqual(
       sheetNamed(demo, 'Characteristics')
         .cells.filter(({ role, formula }) => role === 'result' && formula?.includes('Variants_1') === true)

@@ -12,6 +12,7 @@ import { formOf, type FormKind, isResultPlace, measuredIn } from './forms';
 import { type MovedSheet, movedFormula } from './references';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
+import { pairedSheets } from './sheets';
 
 type Lists = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
 
@@ -22,8 +23,6 @@ interface Pair {
   readonly form: FormKind | undefined;
 }
 
-/** Cells of a sheet that must be the same to take it for another one under a new name. */
-const SAME_SHEET = 0.5;
 const MOST_WORDS = 120;
 
 export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): ReturnedChanges {
@@ -49,39 +48,13 @@ export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): Ret
 }
 
 function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Lists): Pair[] {
-  const left = new Map(returned.sheets.map(sheet => [sheet.name, gridOf(sheet)]));
-  const ours = sent.sheets.map(gridOf);
-  const taken = new Map<SeenGrid, SeenGrid>();
-  const take = (grid: SeenGrid, name: string): void => {
-    const there = left.get(name);
-    if (there === undefined) return;
-    taken.set(grid, there);
-    left.delete(name);
-  };
-  for (const grid of ours) take(grid, grid.sheet.name);
-  for (const grid of ours) {
-    if (taken.has(grid)) continue;
-    const [best] = [...left].map(([name, other]) => ({ name, like: sameShare(grid, other) })).sort((a, b) => b.like - a.like);
-    const { name } = grid.sheet;
-    if (best === undefined || best.like < SAME_SHEET)
-      rearranged.push({ sheet: name, what: 'sheet', how: 'missing', words: 'the whole sheet' });
-    else {
-      rearranged.push({ sheet: name, what: 'sheet', how: 'renamed', words: `now called ${cellText(best.name)}` });
-      take(grid, best.name);
-    }
-  }
-  for (const name of left.keys()) rearranged.push({ sheet: cellText(name), what: 'sheet', how: 'added', words: 'was not sent' });
-  return [...taken].map(([grid, there]) => ({ sent: grid, returned: there, alignment: alignedSheets(grid, there), form: formOf(grid) }));
-}
-
-/** Of the texts of a sheet those that the other has. */
-function sameShare(a: SeenGrid, b: SeenGrid): number {
-  const texts = ({ sheet }: SeenGrid): string[] =>
-    [...sheet.cells.values()].flatMap(({ value, formula }) =>
-      formula === undefined && typeof value === 'string' && value !== '' ? [value] : [],
-    );
-  const [ours, theirs] = [texts(a), new Set(texts(b))];
-  return ours.length === 0 ? 0 : ours.filter(text => theirs.has(text)).length / ours.length;
+  const { pairs, renamed, missing, added } = pairedSheets(sent.sheets.map(gridOf), returned.sheets.map(gridOf));
+  const say = (grid: SeenGrid, how: Rearranged['how'], words: string): void =>
+    void rearranged.push({ sheet: cellText(grid.sheet.name), what: 'sheet', how, words });
+  for (const grid of missing) say(grid, 'missing', 'the whole sheet');
+  for (const grid of renamed) say(grid, 'renamed', `now called ${cellText(pairs.get(grid)?.sheet.name ?? '')}`);
+  for (const grid of added) say(grid, 'added', 'was not sent');
+  return [...pairs].map(([grid, there]) => ({ sent: grid, returned: there, alignment: alignedSheets(grid, there), form: formOf(grid) }));
 }
 
 function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: Lists): void {

@@ -6,7 +6,7 @@ import { cellText } from '../../sheet/cell-text';
 import { headingsOf, namedBy } from '../../sheet/headings';
 import { type SourceCell, WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW } from '../pages/characteristics';
-import { formOf } from './forms';
+import { formOf, isOurs } from './forms';
 import type { ChangedInput, Effect } from './returned-changes';
 import { type ComparedWorkbook, type SeenGrid, gridOf } from './seen';
 
@@ -41,10 +41,9 @@ export function effectsOf(sent: ComparedWorkbook, inputs: readonly ChangedInput[
     return { ...sheet, cells };
   });
   const after = new WorkbookValues({ ...sent, sheets }, call);
-  const steps = /^(Variants_\d|Tables|Steps|Calculated|Berechnet|Variantentabelle|Variant table)/;
   return sent.sheets
-    .filter(({ name }) => !steps.test(name))
     .map(gridOf)
+    .filter(grid => formOf(grid) === 'measured' || !isOurs(grid))
     .flatMap(grid =>
       watched(grid).flatMap(([row, column, label]): Effect[] => {
         const at = address(row, column);

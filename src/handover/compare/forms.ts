@@ -2,7 +2,7 @@
 import { address } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
-import { LANGUAGES, WORDS } from '../pages/words/words';
+import { LANGUAGES, WORDS } from '../words/words';
 import type { SeenGrid } from './seen';
 
 export type FormKind = 'measured' | 'cover';
@@ -27,6 +27,18 @@ export function formOf(grid: SeenGrid): FormKind | undefined {
   if (LANGUAGES.some(language => title === WORDS[language].measured.title)) return 'measured';
   return LANGUAGES.some(language => title.startsWith(`${WORDS[language].cover.title}:`)) ? 'cover' : undefined;
 }
+
+const OUR_TITLES: ReadonlySet<string> = new Set(
+  LANGUAGES.flatMap(language => {
+    const { figure, variants, cautions, calculated, conversion, steps, stepRows, variantSteps, tables, data, sources } = WORDS[language];
+    return [figure, variants, cautions, calculated, conversion, steps, stepRows, variantSteps, tables, data, sources].map(
+      ({ title }) => title,
+    );
+  }),
+);
+
+/** A sheet that the hand-over added. */
+export const isOurs = (grid: SeenGrid): boolean => formOf(grid) !== undefined || OUR_TITLES.has(String(grid.value(0, 0) ?? ''));
 
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;

@@ -7,6 +7,7 @@ import { SheetNames } from '../../sheet/sheet-names';
 import { WorkbookValues, type SourceWorkbook } from '../../sheet/workbook-values';
 import type { HandoverFinding } from '../read/finding';
 import { prepared } from '../read/prepared';
+import { ENGLISH, type PageWords } from '../words/english';
 import { convertedCell } from './cells/cell';
 import type { Converted } from './context';
 import type { LiveResult, Conversion } from './conversion';
@@ -46,6 +47,7 @@ export interface Converting {
   /** Rows of variants that stay values: `Variants_1!7`. */
   readonly untrue?: ReadonlySet<string>;
   readonly keepsLinks?: boolean;
+  readonly words?: PageWords;
 }
 
 export function convert(home: SourceWorkbook, converting: Converting = {}): HandoverCopy {
@@ -58,22 +60,22 @@ export function convert(home: SourceWorkbook, converting: Converting = {}): Hand
 function copied(
   home: SourceWorkbook,
   converted: Map<string, Converted>,
-  { variants, untrue = new Set(), keepsLinks = false }: Converting,
+  { variants, untrue = new Set(), keepsLinks = false, words = ENGLISH }: Converting,
 ): HandoverCopy {
   const names = new SheetNames();
   for (const { name } of home.sheets) names.free(name);
   for (const name of home.otherSheets ?? []) names.free(name);
   const { workbook, refused } = prepared(home, keepsLinks);
   const source = new WorkbookValues(workbook, call);
-  const data = new DataSheet(names.free('Data'));
-  const steps = new Steps(names, workbook);
-  const tables = new TablesSheet(names.free('Tables'));
+  const data = new DataSheet(names.free(words.sheets.data), words.data);
+  const steps = new Steps(names, workbook, words);
+  const tables = new TablesSheet(names.free(words.sheets.tables), words.tables);
   const context = { source, data, tables, converted };
   const choice = new VariantChoice(variants);
   const conversion: Conversion = {
     ...context,
     steps,
-    joints: new JointSheets(context, names, choice, untrue),
+    joints: new JointSheets(context, names, choice, untrue, words),
     findings: [],
     results: [],
     refused,

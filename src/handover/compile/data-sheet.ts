@@ -6,6 +6,7 @@ import { leadingSize, type Size } from '../../core/screw/size';
 import { columnOf, MM } from '../../core/table';
 import { number } from '../../plain/spreadsheet';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
+import { ENGLISH, type PageWords } from '../words/english';
 import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 
 interface PlacedTable {
@@ -15,12 +16,17 @@ interface PlacedTable {
 }
 
 export class DataSheet {
-  private readonly cells: PlanCell[] = [{ at: 'A1', role: 'title', value: 'Data: tables of standards used on the other sheets' }];
+  private readonly cells: PlanCell[];
   private readonly placed = new Map<string, PlacedTable>();
   private readonly lists = new Map<string, string>();
   private next = 2;
 
-  constructor(readonly name = 'Data') {}
+  constructor(
+    readonly name: string = ENGLISH.sheets.data,
+    private readonly words: PageWords['data'] = ENGLISH.data,
+  ) {
+    this.cells = [{ at: 'A1', role: 'title', value: words.title }];
+  }
 
   get isEmpty(): boolean {
     return this.cells.length === 1;
@@ -37,7 +43,7 @@ export class DataSheet {
     if (known !== undefined) return known;
     const top = this.next + 1;
     this.cells.push(
-      { at: address(this.next, 0), role: 'heading', value: `choices: ${title}` },
+      { at: address(this.next, 0), role: 'heading', value: this.words.choices(title) },
       ...words.map((word, i): PlanCell => ({ at: address(top + i, 0), role: 'label', value: word })),
     );
     this.next = top + words.length + 1;
@@ -100,16 +106,16 @@ export class DataSheet {
     const at = (column: number): string => address(this.next, column);
     this.cells.push({ at: at(0), role: 'heading', value: `${table.standard}, ${table.subject}` });
     const notes = table.columns.flatMap(({ title, note }) => (note === undefined ? [] : [`${title}: ${note}`]));
-    for (const line of [`${table.table}; edition ${table.edition}; lengths in mm`, ...new Set(notes)]) {
+    for (const line of [`${table.table}; ${this.words.edition(table.edition)}`, ...new Set(notes)]) {
       this.next += 1;
       this.cells.push({ at: at(0), role: 'note', value: line });
     }
     this.next += 1;
-    ['row', ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) =>
+    [this.words.row, ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) =>
       this.cells.push({ at: at(c), role: 'header', value }),
     );
     this.next += 1;
-    ['how held', ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
+    [this.words.held, ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
     const top = this.next + 1;
     // a row that is looked up by a number must be one: no program takes the text "12" for it
     const isByNumber = table.rows.every(([name]) => Number.isFinite(Number(name)));

@@ -3,13 +3,14 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import type { Cell } from '../../core/kinds';
 import { address, columnName, fixedCell } from '../../sheet/addresses';
 import { inRow, ROW, RowForms } from '../../sheet/row-forms';
+import type { PageWords } from '../words/words';
 import { stepDigits } from './digits';
 import { assertRoom } from './room';
 import { type BlockStep, inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
 
 /** Above the rows of a table: what it is, and of each column label, unit, words, source, and the value that all rows share. */
-const LINES = ['unit', 'in words', 'source', 'for all rows'] as const;
-const ABOVE = LINES.length + 2;
+const LINES = 4;
+const ABOVE = LINES + 2;
 const SHARED = ABOVE - 1;
 /** More texts than this are not told apart above a column. */
 const MOST_WORDS = 3;
@@ -45,6 +46,7 @@ class StepTable {
     private readonly top: number,
     private readonly room: number,
     call: TableCall,
+    private readonly words: PageWords['stepRows'],
   ) {
     this.first = this.last = call;
   }
@@ -112,9 +114,13 @@ class StepTable {
   head(): PlanCell[] {
     const { sheet, at, what } = this.first;
     const cells: PlanCell[] = [
-      { at: address(this.top, 0), role: 'heading', value: `${sheet} ${at}${this.count > 1 ? ` to ${this.last.at}` : ''}: ${what}` },
-      { at: address(this.top + 1, 0), role: 'header', value: 'cell' },
-      ...LINES.map((line, i): PlanCell => ({ at: address(this.top + 2 + i, 0), role: 'note', value: line })),
+      {
+        at: address(this.top, 0),
+        role: 'heading',
+        value: `${sheet} ${at}${this.count > 1 ? ` ${this.words.to} ${this.last.at}` : ''}: ${what}`,
+      },
+      { at: address(this.top + 1, 0), role: 'header', value: this.words.cell },
+      ...this.words.lines.map((line, i): PlanCell => ({ at: address(this.top + 2 + i, 0), role: 'note', value: line })),
     ];
     this.columns.forEach(({ step: { label, unit }, shared, words, sources }, c) => {
       const put = (line: number, cell: Omit<PlanCell, 'at'>): void => void cells.push({ at: address(this.top + line, c + 1), ...cell });
@@ -144,7 +150,10 @@ export class StepTables {
   private readonly tables = new Map<string, StepTable>();
   private next = 3;
 
-  constructor(readonly name = 'Steps_rows') {}
+  constructor(
+    readonly name: string,
+    private readonly words: PageWords['stepRows'],
+  ) {}
 
   get isEmpty(): boolean {
     return this.tables.size === 0;
@@ -156,7 +165,7 @@ export class StepTables {
     if (known !== undefined) return known.write(call, block);
     const end = this.next + ABOVE + count + 1;
     assertRoom(this.name, end, 0);
-    const table = new StepTable(this.name, this.next, count, call);
+    const table = new StepTable(this.name, this.next, count, call, this.words);
     const placed = table.write(call, block);
     if (placed === undefined) return undefined;
     this.tables.set(shape, table);
@@ -173,12 +182,8 @@ export class StepTables {
       widths: [30, ...Array.from({ length: width - 1 }, () => 18)],
       frozenRows: 1,
       cells: [
-        { at: 'A1', role: 'title', value: 'Steps in rows: how each value of a filled column is worked out' },
-        {
-          at: 'A2',
-          role: 'note',
-          value: 'One table a column, one row a cell, one column a step. Change an input on its sheet and every row follows.',
-        },
+        { at: 'A1', role: 'title', value: this.words.title },
+        { at: 'A2', role: 'note', value: this.words.note },
         ...tables.flatMap(table => [...table.head(), ...table.body()]),
       ],
       print: { landscape: true },

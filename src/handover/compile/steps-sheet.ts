@@ -3,17 +3,23 @@
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
 import { address, fixedCell } from '../../sheet/addresses';
+import type { PageWords } from '../words/words';
 import { assertRoom } from './room';
 import { inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
 
 export class StepsSheet {
-  private readonly cells: PlanCell[] = [
-    { at: 'A1', role: 'title', value: 'Steps: how each value is worked out' },
-    { at: 'A2', role: 'note', value: 'Plain formulas on the cells of the other sheets. Change an input there and every line follows.' },
-  ];
+  private readonly cells: PlanCell[];
   private next = 3;
 
-  constructor(readonly name = 'Steps') {}
+  constructor(
+    readonly name: string,
+    private readonly words: PageWords['steps'],
+  ) {
+    this.cells = [
+      { at: 'A1', role: 'title', value: words.title },
+      { at: 'A2', role: 'note', value: words.note },
+    ];
+  }
 
   /** Undefined where a formula is longer than a cell takes. */
   write(title: string, { steps }: StepBlock): Placed | undefined {
@@ -21,9 +27,7 @@ export class StepsSheet {
     const placed: Placed = text => inPlace(text, step => fixedCell(this.name, top + step, 1));
     const formulas = steps.map(({ formula }) => (formula === undefined ? undefined : placed(`=${formula}`)));
     if (formulas.some(isTooLong)) return undefined;
-    ['', 'value', 'unit', 'in words', 'source'].forEach((header, c) =>
-      this.cells.push({ at: address(this.next, c), role: 'header', value: c === 0 ? title : header }),
-    );
+    [title, ...this.words.headers].forEach((value, c) => this.cells.push({ at: address(this.next, c), role: 'header', value }));
     steps.forEach(({ label, value, unit, words, source, isInput, role }, step) => {
       const [r, formula] = [top + step, formulas[step]];
       this.cells.push({ at: address(r, 0), role: 'label', value: label });

@@ -2,6 +2,7 @@
 import type { SheetPlan } from '../../sheet/plan';
 import type { SheetNames } from '../../sheet/sheet-names';
 import type { SourceWorkbook, WorkbookValues } from '../../sheet/workbook-values';
+import type { PageWords } from '../words/words';
 import { CallShapes, shapeOf } from './call-shapes';
 import type { CallSite } from './calls/call-site';
 import { blockTitle, labelBeside } from './labels';
@@ -20,8 +21,9 @@ export class Steps {
   constructor(
     private readonly names: SheetNames,
     workbook: SourceWorkbook,
+    private readonly words: PageWords,
   ) {
-    this.blocks = new StepsSheet(names.free('Steps'));
+    this.blocks = new StepsSheet(names.free(words.sheets.steps), words.steps);
     this.shapes = new CallShapes(workbook);
   }
 
@@ -41,7 +43,7 @@ export class Steps {
   }
 
   private inTable(shape: string, count: number, call: TableCall, block: StepBlock): Placed | undefined {
-    this.tables ??= new StepTables(this.names.free('Steps_rows'));
+    this.tables ??= new StepTables(this.names.free(this.words.sheets.stepRows), this.words.stepRows);
     return this.tables.write(shape, count, call, block);
   }
 

@@ -3,11 +3,14 @@ import type { Cell } from '../../core/kinds';
 import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 import { LONGEST_FORMULA } from '../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
+import { type PageWords, WORDS } from '../words/words';
 import { stepDigits } from './digits';
 import { inPlace, type Placed } from './step-block';
 
 /** A longer name of a cell than any of steps. */
-const LONGEST_CELL = 'Steps_123!$XFD$1048576';
+const LONGEST_CELL = Object.values(WORDS)
+  .map(({ sheets }) => `${sheets.steps}_123!$XFD$1048576`)
+  .reduce((longest, one) => (one.length > longest.length ? one : longest));
 
 export interface TableColumn {
   readonly title: string;
@@ -26,18 +29,19 @@ export interface TableLines {
 }
 
 export class TablesSheet {
-  private readonly cells: PlanCell[] = [
-    { at: 'A1', role: 'title', value: 'Tables: calls that give several rows' },
-    {
-      at: 'A2',
-      role: 'note',
-      value: 'One line a row, one column a step. The inputs are the cells of the other sheets. Change them there.',
-    },
-  ];
+  private readonly cells: PlanCell[];
   private next = 3;
   private columns = 0;
 
-  constructor(readonly name = 'Tables') {}
+  constructor(
+    readonly name: string,
+    words: PageWords['tables'],
+  ) {
+    this.cells = [
+      { at: 'A1', role: 'title', value: words.title },
+      { at: 'A2', role: 'note', value: words.note },
+    ];
+  }
 
   get isEmpty(): boolean {
     return this.cells.length === 2;

@@ -5,7 +5,7 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { withStates } from '../../sheet/ranges';
 import type { LiveResult } from '../compile/conversion';
 import { digitsOf } from '../compile/digits';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 const WIDTHS = [60, 22, 16, 10];
 const HEAD_ROW = 3;

@@ -2,7 +2,7 @@
 import type { SheetPlan } from '../../sheet/plan';
 import { COVER_WIDTHS, heading, line } from './cover';
 import { RowWriter, type Span } from './rows';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 export function cautionsSheet(name: string, { cautions }: PageWords): SheetPlan {
   const rows = new RowWriter();

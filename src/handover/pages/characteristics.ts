@@ -7,7 +7,7 @@ import type { Limit } from '../compile/joint/joint-cells';
 import type { Method } from '../compile/measuring';
 import { digitsByTolerance } from './digits-by-tolerance';
 import { liveCell } from './live-cell';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 export const HEAD_ROW = 4;
 /** Columns of the table, counted from 0. */
@@ -59,7 +59,7 @@ export function characteristics(
     ...samples(COLUMN.result).map((c): PlanCell => ({ at: address(CAVITY_ROW, c), role: 'input', value: '' })),
     ...words.headers.map((value, c): PlanCell => ({ at: address(HEAD_ROW - 1, c), role: 'header', value })),
   ];
-  const methods = data.choices('method', [...Object.values(words.methods), ...words.otherMethods]);
+  const methods = data.choices(words.methodWords, [...Object.values(words.methods), ...words.otherMethods]);
   let [r, no] = [HEAD_ROW, 0];
   const numbers = groups.map(({ heading, sizes }) => {
     if (heading !== undefined) cells.push({ at: address(r++, 0), role: 'heading', value: cellText(heading) });

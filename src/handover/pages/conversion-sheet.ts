@@ -4,7 +4,7 @@ import { cellText } from '../../sheet/cell-text';
 import type { SheetPlan } from '../../sheet/plan';
 import type { HandoverFinding } from '../read/finding';
 import { RowWriter } from './rows';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 const WIDTHS = [24, 10, 22, 70];
 const LAST = WIDTHS.length - 1;

@@ -5,7 +5,7 @@ import type { SheetPlan } from '../../sheet/plan';
 import type { DataSheet } from '../compile/data-sheet';
 import { RowWriter, type Span } from './rows';
 import type { TitleBlock } from './title-block';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 /** Columns of the sheet, counted from 0. */
 const LAST = 7;
@@ -75,10 +75,11 @@ function titleBlock(rows: RowWriter, title: TitleBlock, materials: readonly stri
   pair(rows, [cover.along, ''], [cover.across, '']);
 }
 
-function questions(rows: RowWriter, toCorrect: ReadonlyMap<string, number>, data: DataSheet, { cover }: PageWords): void {
-  const list = data.choices('question', cover.decisions);
+function questions(rows: RowWriter, toCorrect: ReadonlyMap<string, number>, data: DataSheet, words: PageWords): void {
+  const { cover } = words;
+  const list = data.choices(cover.decided, cover.decisions);
   heading(rows, cover.questionsTitle);
-  rows.add(head(0, 0, 'No.'), head(1, 4, cover.question), head(5, 6, cover.answer), head(7, 7, cover.decided));
+  rows.add(head(0, 0, words.number), head(1, 4, cover.question), head(5, 6, cover.answer), head(7, 7, cover.decided));
   const count = [...toCorrect.values()].reduce((sum, cells) => sum + cells, 0);
   const all = [...(count === 0 ? [] : [cover.toCorrect(count, [...toCorrect.keys()].join(', '))]), ...cover.questions];
   all.forEach((text, i) =>
@@ -96,7 +97,7 @@ function signOff(rows: RowWriter, data: DataSheet, { cover }: PageWords): void {
   pair(rows, [cover.name, ''], [cover.date, '']);
   rows.add(
     { from: 0, to: 1, role: 'label', value: cover.review },
-    { from: 2, to: LAST, role: 'input', list: data.choices('review', cover.reviews), words: cover.reviews.join('; ') },
+    { from: 2, to: LAST, role: 'input', list: data.choices(cover.review, cover.reviews), words: cover.reviews.join('; ') },
   );
   rows.add({ from: 0, to: 1, role: 'label', value: cover.changesAsked }, { from: 2, to: LAST, role: 'input' });
 }

@@ -6,7 +6,7 @@ import { withStates } from '../../sheet/ranges';
 import { cellText } from '../../sheet/cell-text';
 import { liveCell } from './live-cell';
 import type { DrawnStudy } from './study-figures';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 /** SVG to PNG. */
 export type SvgToPng = (svg: string) => Uint8Array;

@@ -6,21 +6,21 @@ import { RULES } from '../../joint/rules';
 import { whatOf } from '../../plain/forms';
 import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
+import type { PageWords } from '../words/words';
 import { RowWriter } from './rows';
 
 const WIDTHS = [26, 40, 18, 46, 32, 46];
-const HEADERS = ['', 'what it gives or holds', 'kind or edition', 'source', 'how held', 'caution'];
 
-export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: readonly Table[]): SheetPlan {
+export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: readonly Table[], { sources: words }: PageWords): SheetPlan {
   const rows = new RowWriter();
-  rows.add({ from: 0, to: 5, role: 'title', value: 'Sources' });
+  rows.add({ from: 0, to: 5, role: 'title', value: words.title });
   rows.add({
     from: 0,
     to: 5,
     role: 'note',
-    value: `Functions of version ${FUNCTIONS_VERSION}, data of ${DATA_VERSION}. The standard itself and the drawing govern.`,
+    value: words.note(FUNCTIONS_VERSION, DATA_VERSION),
   });
-  rows.add(...HEADERS.map((value, c) => ({ from: c, to: c, role: 'header' as const, value })));
+  rows.add(...words.headers.map((value, c) => ({ from: c, to: c, role: 'header' as const, value })));
   const section = (title: string, lines: readonly (readonly string[])[]): void => {
     if (lines.length === 0) return;
     rows.add({ from: 0, to: 5, role: 'heading', value: title });
@@ -28,14 +28,14 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
       rows.add(...line.map((value, c) => ({ from: c, to: c, role: c === 0 ? ('label' as const) : ('text' as const), value })));
   };
   const cards = [...used].flatMap(id => CARDS.get(id) ?? []).sort((a, b) => a.id.localeCompare(b.id, 'en'));
-  section('Functions', cards.flatMap(lines));
+  section(words.functions, cards.flatMap(lines));
   if (cards.some(({ topic }) => topic === 'The joint as one table'))
     section(
-      'Rules of the joint',
-      RULES.map(({ name: rule, basis, source }) => [rule, basis, 'rule', source]),
+      words.rules,
+      RULES.map(({ name: rule, basis, source }) => [rule, basis, words.rule, source]),
     );
   section(
-    `Tables on the sheet of data`,
+    words.tables,
     tables.map(({ standard, subject, edition, table, columns }) => [
       standard,
       subject,

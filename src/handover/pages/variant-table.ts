@@ -5,7 +5,7 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { withStates } from '../../sheet/ranges';
 import type { VariantLine } from '../compile/joint/joint-cells';
 import { liveCell } from './live-cell';
-import type { PageWords } from './words/words';
+import type { PageWords } from '../words/words';
 
 const WIDTHS = [20, 9, 12, 48];
 const HEAD_ROW = 3;

@@ -1,35 +1,52 @@
-// What the supplier changed, taken over into the sender's own workbook: inputs alone, each asked for.
+// What the supplier changed, taken over into the sender's own workbook as it is now: inputs alone, each asked for.
 import type { CellChange } from '../../package/cell-splices';
 import { edited } from '../../package/edit';
-import type { UserPackage } from '../../package/read';
+import type { StoredSheet, UserPackage } from '../../package/read';
+import { cellPosition, holds, rectangleOf } from '../../sheet/addresses';
 import { changeLine } from '../compare/change-lists';
+import type { OwnPlaces } from '../compare/own-place';
 import type { ChangedInput } from '../compare/returned-changes';
 
 export type Ask = (question: string) => Promise<boolean>;
 
 export interface Accepted {
   readonly bytes: Uint8Array;
-  /** What was not asked for, and why. */
+  /** What became of each input, and why it was not asked for. */
   readonly lines: readonly string[];
 }
 
-export async function accepted(file: UserPackage, inputs: readonly ChangedInput[], ask: Ask): Promise<Accepted> {
+/** @param placeOf where the cells that were sent stand in the file. */
+export async function accepted(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces, ask: Ask): Promise<Accepted> {
   const lines: string[] = [];
   const cells = new Map<string, Map<string, CellChange>>();
   for (const input of inputs) {
-    const sheet = file.sheets.find(({ name }) => name === input.sheet);
-    const here = sheet?.cells.find(({ at }) => at === input.at);
-    if (sheet === undefined || here?.formula !== undefined) {
-      lines.push(`not taken over: ${changeLine(input)}: ${sheet === undefined ? 'there is no such sheet' : 'there stands a formula'}`);
+    const words = changeLine(input);
+    const place = placeOf(input);
+    const sheet = typeof place === 'string' ? undefined : file.sheets.find(({ name }) => name === place.sheet);
+    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? 'there stands a formula' : '';
+    if (typeof place === 'string' || why !== '') {
+      lines.push(`not taken over: ${words}: ${why}`);
       continue;
     }
-    const other =
-      String(here?.value ?? '') === input.sent || typeof here?.value === 'string' ? '' : `; now it is ${String(here?.value ?? 'blank')}`;
-    if (!(await ask(`${changeLine(input)}${other}?`))) continue;
-    const changes = cells.get(input.sheet) ?? new Map<string, CellChange>();
-    changes.set(input.at, { value: input.value ?? undefined, formula: 'none' });
-    cells.set(input.sheet, changes);
-    lines.push(`taken over: ${changeLine(input)}`);
+    const { value } = sheet?.cells.find(({ at }) => at === place.at) ?? {};
+    const now = typeof value === 'object' ? value.error : String(value ?? 'blank');
+    const where = place.sheet === input.sheet && place.at === input.at ? [] : [`there it is ${place.sheet} ${place.at}`];
+    const other = now === (input.sent === '' ? 'blank' : input.sent) ? [] : [`now it is ${now}`];
+    if (!(await ask(`${[words, ...where, ...other].join('; ')}?`))) continue;
+    const changes = cells.get(place.sheet) ?? new Map<string, CellChange>();
+    changes.set(place.at, { value: input.value ?? undefined, formula: 'none' });
+    cells.set(place.sheet, changes);
+    lines.push([`taken over: ${words}`, ...where].join('; '));
   }
   return { bytes: edited(file, { cells }).bytes, lines };
+}
+
+/** By its own formula, or filled by the one of another cell. */
+function isWorkedOut({ cells }: StoredSheet, at: string): boolean {
+  const place = cellPosition(at);
+  return cells.some(
+    ({ at: here, formula }) =>
+      formula !== undefined &&
+      (here === at || (formula.area !== undefined && formula.kind !== 'shared' && holds(rectangleOf(formula.area), place))),
+  );
 }

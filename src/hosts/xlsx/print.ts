@@ -15,7 +15,7 @@ const LEAST_SCALE = 0.35;
 /** Rows that would stand alone on a last page are drawn up to the page before when they take less than this share of it. */
 const ORPHANS = 0.2;
 
-interface SetUp extends Required<Omit<Print, 'screenOnly' | 'isScaled'>> {
+interface SetUp extends Required<Omit<Print, 'screenOnly' | 'isScaled' | 'pageWords'>> {
   /** Width and height of a page between the margins. */
   readonly roomPt: readonly [width: number, height: number];
 }
@@ -86,8 +86,8 @@ export function printOf(
   heightsPt: ReadonlyMap<number, number>,
 ): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
   const { paper, landscape, breakAfter } = setUpOf(plan);
-  const footer = `&L${escaped(workbookName).replaceAll('&', '&&')} – &A&RPage &P of &N`;
-  const { screenOnly } = plan.print ?? {};
+  const { screenOnly, pageWords: [page, of] = ['Page', 'of'] } = plan.print ?? {};
+  const footer = `&L${escaped(workbookName).replaceAll('&', '&&')} – &A&R${page} &P ${of} &N`;
   if (screenOnly !== undefined)
     return {
       // a cell beside all that is filled: what leaves out empty pages leaves it out

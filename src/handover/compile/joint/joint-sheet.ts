@@ -12,6 +12,7 @@ import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
+import type { PageWords } from '../../words/words';
 import { JointRow } from './joint-row';
 import { isInUnits, oneVariant } from './one-variant';
 import type { WriteCell } from './row-input';
@@ -42,6 +43,7 @@ export class JointSheets {
     private readonly names: SheetNames,
     private readonly choice: VariantChoice,
     private readonly untrue: ReadonlySet<string>,
+    private readonly words: PageWords,
   ) {
     this.valueCalls = new ValueCalls(context.source);
   }
@@ -101,7 +103,9 @@ export class JointSheets {
     const found = this.valueCalls.of(call);
     if (found === undefined) return undefined;
     const { key, rows, v, output } = found;
-    const written = this.ofNames.get(key) ?? this.write(rows, rows.length > 1 ? `${rows[0]?.from} and others` : `${rows[0]?.from}`);
+    const written =
+      this.ofNames.get(key) ??
+      this.write(rows, rows.length > 1 ? this.words.variantSteps.andOthers(rows[0]?.from ?? '') : `${rows[0]?.from}`);
     this.ofNames.set(key, written);
     if (written.fixedRows.has(v)) return undefined;
     const isAsked = unchanged(this.context, { node: call.node.arguments?.[2] ?? null, sheet: call.sheet });
@@ -130,15 +134,16 @@ export class JointSheets {
     more: (row: JudgedRow, put: WriteCell) => void = () => undefined,
   ): WrittenVariants {
     const variants = given.map(({ variant }) => variant);
-    const name = this.names.numbered('Variants');
+    const { sheets, variantSteps: words } = this.words;
+    const name = this.names.numbered(sheets.variantSteps);
     const heads = new Map<string, number>();
     const forms = new RowForms();
     const cells: PlanCell[] = [
-      { at: 'A1', role: 'title', value: 'Variants, step by step' },
-      { at: 'A2', role: 'note', value: `of ${from}` },
-      { at: 'B2', role: 'note', value: 'One row a variant, one column a step; the inputs are the cells of that sheet. Change them there.' },
-      { at: address(HEAD, 0), role: 'header', value: 'variant' },
-      { at: address(HEAD + 1, 0), role: 'note', value: 'how it is worked out' },
+      { at: 'A1', role: 'title', value: words.title },
+      { at: 'A2', role: 'note', value: words.from(from) },
+      { at: 'B2', role: 'note', value: words.note },
+      { at: address(HEAD, 0), role: 'header', value: words.variant },
+      { at: address(HEAD + 1, 0), role: 'note', value: words.how },
     ];
     const column = (title: string, words: string): number => {
       const known = heads.get(title);

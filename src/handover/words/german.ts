@@ -1,4 +1,4 @@
-// The fixed words of our pages in German.
+// The fixed words of the sheets that a hand-over adds, in German.
 import type { PageWords } from './english';
 
 export const GERMAN: PageWords = {
@@ -11,7 +11,15 @@ export const GERMAN: PageWords = {
     calculated: 'Berechnet',
     conversion: 'Umsetzung',
     sources: 'Quellen',
+    steps: 'Schritte',
+    stepRows: 'Schritte_Zeilen',
+    variantSteps: 'Varianten',
+    tables: 'Tabellen',
+    data: 'Daten',
   },
+  page: 'Seite',
+  handOver: 'Übergabe',
+  number: 'Nr.',
   forScreen: sheet => `${sheet}: für den Bildschirm, nicht zum Drucken`,
   of: 'von',
   row: 'Zeile',
@@ -128,6 +136,48 @@ export const GERMAN: PageWords = {
     liveOn: (sheet, count) => `${sheet}: ${count} Werte folgen.`,
     headers: ['Blatt', 'Zelle', 'was', 'warum'],
     more: count => `… und ${count} weitere`,
+  },
+  steps: {
+    title: 'Schritte: wie jeder Wert berechnet wird',
+    note: 'Einfache Formeln auf den Zellen der anderen Blätter. Wird dort ein Eingabewert geändert, folgt jede Zeile.',
+    headers: ['Wert', 'Einheit', 'in Worten', 'Quelle'],
+  },
+  stepRows: {
+    title: 'Schritte in Zeilen: wie jeder Wert einer gefüllten Spalte berechnet wird',
+    note:
+      'Je Spalte eine Tabelle, je Zelle eine Zeile, je Schritt eine Spalte. Wird ein Eingabewert auf seinem Blatt geändert, folgt ' +
+      'jede Zeile.',
+    cell: 'Zelle',
+    to: 'bis',
+    lines: ['Einheit', 'in Worten', 'Quelle', 'für alle Zeilen'],
+  },
+  variantSteps: {
+    title: 'Varianten, Schritt für Schritt',
+    from: cell => `aus ${cell}`,
+    andOthers: cell => `${cell} und anderen`,
+    note: 'Je Variante eine Zeile, je Schritt eine Spalte; die Eingaben sind die Zellen jenes Blatts. Dort sind sie zu ändern.',
+    variant: 'Variante',
+    how: 'wie es berechnet wird',
+  },
+  tables: {
+    title: 'Tabellen: Aufrufe, die mehrere Zeilen geben',
+    note: 'Je Zeile eine Zeile, je Schritt eine Spalte. Die Eingaben sind die Zellen der anderen Blätter. Dort sind sie zu ändern.',
+  },
+  data: {
+    title: 'Daten: Tabellen der Normen, die auf den anderen Blättern gelesen werden',
+    choices: of => `Auswahl: ${of}`,
+    edition: edition => `Ausgabe ${edition}; Längen in mm`,
+    row: 'Zeile',
+    held: 'wie es vorliegt',
+  },
+  sources: {
+    title: 'Quellen',
+    note: (functions, data) => `Funktionen der Version ${functions}, Daten vom ${data}. Maßgeblich sind die Norm selbst und die Zeichnung.`,
+    headers: ['', 'was es gibt oder enthält', 'Art oder Ausgabe', 'Quelle', 'wie es vorliegt', 'Hinweis'],
+    functions: 'Funktionen',
+    rules: 'Regeln der Verbindung',
+    rule: 'Regel',
+    tables: 'Tabellen auf dem Datenblatt',
   },
   cautions: {
     title: 'Regeln, Annahmen, Hinweise',
