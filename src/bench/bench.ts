@@ -38,26 +38,34 @@ async function backToDemo(then: () => void): Promise<void> {
   if (agreed) then();
 }
 
-function detailsButton(): void {
+/** In a narrow window the panel opens over the sheet. Returns how to open it. */
+function detailsButton(): (isOpen?: boolean) => void {
   const button = byId('details');
-  button.addEventListener('click', () => {
-    button.ariaExpanded = String(byId('panel').classList.toggle('open'));
-  });
+  const toggle = (isOpen?: boolean) => {
+    button.ariaExpanded = String(byId('panel').classList.toggle('open', isOpen));
+  };
+  button.addEventListener('click', () => toggle());
+  return toggle;
 }
 
 async function start(): Promise<void> {
   const functions = await readFunctions();
   byId('starting').remove();
   const workbook = startBenchWorkbook(byId('sheet'), functions);
-  const files = fileCommands(workbook, plan => kept.openPlan(plan), say);
-  const beside = sidePanel(workbook, functions, files.handOver);
+  fileCommands(workbook, plan => kept.openPlan(plan));
+  const beside = sidePanel(workbook, functions);
   const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
   kept.start();
   cellView(workbook, functions);
   pageRegions(beside.current);
   byId('back').addEventListener('click', () => void backToDemo(kept.backToDemo));
   guidesDialog(({ workbook: plan, start: at }) => kept.openPlan(plan, at));
-  detailsButton();
+  const openPanel = detailsButton();
+  byId('hand-over').addEventListener('click', () => {
+    openPanel(true);
+    beside.choose('tab-Hand-over');
+    beside.current().focus();
+  });
   splitter();
   window.bosswright = { port: workbook.port };
 }
