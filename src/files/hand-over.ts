@@ -1,6 +1,7 @@
 // The hand-over of a workbook file: what the copy will be, and the copy.
 import { hashOf } from '../handover/handover';
 import { CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from '../handover/pages/choice';
+import type { SvgToPng } from '../handover/pages/figure';
 import type { TitleBlock } from '../handover/pages/title-block';
 import { sourceOfFile } from '../handover/read/from-file';
 import { ASKED_KINDS, linesOf, shownLine } from '../handover/write/carrying';
@@ -61,10 +62,11 @@ export function summary({ file: given, ...wanted }: Wanted): CopySummary {
 
 export async function handedOver(
   { file: given, title, mark, ...wanted }: FileJobs['handOver']['given'],
-  pngOf: NonNullable<Writing['pngOf']>,
+  renderer: () => Promise<SvgToPng>,
 ): Promise<Copy | undefined> {
   const { file, source, choice, goesAlong } = opened(given, wanted);
   if (hashOf(source) !== mark) return undefined;
-  const { bytes, live, asValues, ending } = await copyOf(file, source, title, { choice, goesAlong, pngOf, write: writeOwnSheets });
+  const making: Writing = { choice, goesAlong, pngOf: await renderer(), write: writeOwnSheets };
+  const { bytes, live, asValues, ending } = await copyOf(file, source, title, making);
   return { bytes, live, asValues, ending, remembers: rememberedName(JSON.stringify(choice)) };
 }

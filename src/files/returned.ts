@@ -4,6 +4,7 @@ import { compare } from '../handover/compare/compare';
 import { comparedOf } from '../handover/compare/compared-of';
 import { titleIn } from '../handover/compare/title-in';
 import type { ChangedInput } from '../handover/compare/returned-changes';
+import type { SvgToPng } from '../handover/pages/figure';
 import { accepted } from '../handover/write/accepted';
 import { copyOf } from '../handover/write/copy';
 import { readWithRemarks, type RemarkedWorkbook } from '../hosts/xlsx/read';
@@ -19,17 +20,20 @@ const withRemarks = ({ name, bytes }: NamedFile): Promise<RemarkedWorkbook> =>
   });
 
 /** What would be sent now, under the title and in the language of what came back. */
-async function sentNow(own: NamedFile, back: RemarkedWorkbook): Promise<NamedFile> {
+async function sentNow(own: NamedFile, back: RemarkedWorkbook, pngOf: SvgToPng): Promise<NamedFile> {
   const { file, source, choice, goesAlong } = opened(own, { along: ['comments', 'threaded comments'] });
   const { title, language = choice.language } = titleIn(comparedOf('', back));
-  const { bytes } = await copyOf(file, source, title, { choice: { ...choice, language }, goesAlong, write: writeOwnSheets });
+  const { bytes } = await copyOf(file, source, title, { choice: { ...choice, language }, goesAlong, pngOf, write: writeOwnSheets });
   return { name: own.name, bytes };
 }
 
-export async function returned({ own, sent, returned: back }: FileJobs['compare']['given']): Promise<Returned> {
+export async function returned(
+  { own, sent, returned: back }: FileJobs['compare']['given'],
+  renderer: () => Promise<SvgToPng>,
+): Promise<Returned> {
   const came = await withRemarks(back);
   if (came.outside.length > 0) throw new Error(`${back.name} leads out of the file: ${came.outside.join(', ')}`);
-  const went = sent ?? (await sentNow(own, came));
+  const went = sent ?? (await sentNow(own, came, await renderer()));
   const changes = compare(comparedOf(went.name, await withRemarks(went)), comparedOf(back.name, { ...came, names: [] }));
   return { lists: changeLists(changes), ...(await offers({ own, inputs: changes.changedInputs })) };
 }

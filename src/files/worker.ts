@@ -22,9 +22,9 @@ async function done(job: Job): Promise<FileJobs[keyof FileJobs]['answer']> {
     case 'summary':
       return summary(job.given);
     case 'handOver':
-      return { copy: await handedOver(job.given, await pngRenderer()) };
+      return { copy: await handedOver(job.given, pngRenderer) };
     case 'compare':
-      return returned(job.given);
+      return returned(job.given, pngRenderer);
     case 'offers':
       return offers(job.given);
   }

@@ -48,11 +48,11 @@ it('is chosen, counted and written by keyboard; the workbook stays as it is but 
   expect(await pictured(page, 'Hand-over')).toBeLessThanOrEqual(0);
   expect(await shown()).toContain('5 pages of ours on paper');
   expect(await shown()).toMatch(/[1-9]\d* calls live: [1-9]\d* values that follow/);
-  expect(await page.getByLabel('Part').inputValue()).toBe('demo');
+  expect(await page.getByLabel('Part', { exact: true }).inputValue()).toBe('demo');
   // a sheet that no other reads stays behind
   await byKeysTo(page, /^Long$/);
   await press('Space');
-  await expect.poll(() => page.getByLabel('Long').isChecked()).toBe(false);
+  await expect.poll(() => page.getByLabel('Long', { exact: true }).isChecked()).toBe(false);
   await byKeysTo(page, /^D {2}longer/);
   await press('Space');
   await expect.poll(shown).toContain('6 pages of ours on paper');
@@ -71,7 +71,7 @@ it('is chosen, counted and written by keyboard; the workbook stays as it is but 
   // what was chosen is there the next time
   await byKeysTo(page, /^Look again$/);
   await press('Enter');
-  await expect.poll(() => page.getByLabel('Long').isChecked()).toBe(false);
+  await expect.poll(() => page.getByLabel('Long', { exact: true }).isChecked()).toBe(false);
   await byKeysTo(page, /^Take back$/);
   await press('Enter');
   await expect.poll(() => page.evaluate(() => window.pane.names)).toEqual([]);
@@ -83,7 +83,7 @@ it('writes nothing but what was shown: a workbook that changed meanwhile is look
   await page.getByRole('button', { name: 'Write the copy' }).press('Enter');
   await expect.poll(said).toContain('The workbook has changed since you looked');
   expect(await page.evaluate(() => window.pane.opened.length)).toBe(0);
-  await page.getByRole('button', { name: 'Write the copy' }).press('Enter');
+  await page.getByRole('button', { name: 'Write the copy' }).click();
   await expect.poll(() => page.evaluate(() => window.pane.opened.length)).toBe(1);
 });
 
@@ -92,8 +92,8 @@ it('is downloaded where the host does not open it, and without its tick nothing 
     window.pane.openFault = 'a policy forbids it';
   });
   await look();
-  await page.getByLabel('Part').fill('Logger: lid');
-  await page.getByLabel(/^Keep this choice/).press('Space');
+  await page.getByLabel('Part', { exact: true }).fill('Logger: lid');
+  await page.getByLabel(/Keep this choice/).press('Space');
   const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write the copy' }).press('Enter')]);
   expect(download.suggestedFilename()).toBe('Logger_ lid-A.xlsx');
   await expect.poll(said).toMatch(/^Excel did not open it \(a policy forbids it\)\. Logger_ lid-A\.xlsx is saved: /);

@@ -20,7 +20,7 @@ const besideThePage: Plugin = {
       loader: 'ts',
     }));
     onLoad({ filter: /hosts[\\/]png[\\/]browser[.]ts$/ }, async ({ path }) => ({
-      contents: (await readFile(path, 'utf8')).replace(/new URL\(('[^']*'), import[.]meta[.]url\)/g, 'new URL(require($1).default, location.href)'),
+      contents: (await readFile(path, 'utf8')).replace(/new URL\(('[^']*'), import[.]meta[.]url\)/g, 'new URL(require($1), location.href)'),
       loader: 'ts',
     }));
   },
@@ -94,7 +94,7 @@ export async function byKeysTo(page: Page, name: RegExp): Promise<void> {
   for (let step = 0; step < 250; step++) {
     const focused = await page.evaluate(() => {
       const at = document.activeElement;
-      return (at?.closest('label')?.textContent ?? at?.textContent ?? '').trim();
+      return at === document.body ? '' : (at?.closest('label')?.textContent ?? at?.textContent ?? '').trim();
     });
     if (name.test(focused)) return;
     await page.keyboard.press('Tab');

@@ -2,13 +2,10 @@
 import type { DefinedName } from '../../sheet/plan';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import { base64 } from './draw';
-import { has, run } from './exchange';
+import { run } from './exchange';
 
 /** The largest that Excel takes. */
 const SLICE_BYTES = 4_194_304;
-
-/** Since when a file can become a new workbook. */
-const NEW_WORKBOOKS = '1.8';
 
 const NO_FILE =
   'Excel does not give the workbook as a file. Leave the cell that is being typed into, press Enable Editing where the workbook is in ' +
@@ -92,7 +89,7 @@ async function keepName(context: Excel.RequestContext, { name, meaning }: Define
 export function excelFiles(): WorkbookFiles {
   return {
     read,
-    ...(has(NEW_WORKBOOKS) && { open: (bytes: Uint8Array) => Excel.createWorkbook(base64(bytes)) }),
+    open: bytes => Excel.createWorkbook(base64(bytes)),
     async keepName(name) {
       const takeBack = await run(context => keepName(context, name));
       return takeBack && (() => run(takeBack));
