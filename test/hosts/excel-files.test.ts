@@ -35,7 +35,9 @@ describe('the file', () => {
   it('that Excel refuses is told with what to do', async () => {
     const fake = excelWithFile();
     fake.file.refuses = 'file';
-    await expect(excelFiles().read()).rejects.toThrow(/Protected View, save it once, and try again \(An internal error has occurred\.\)\.$/);
+    await expect(excelFiles().read()).rejects.toThrow(
+      /Protected View, save it once, and try again \(An internal error has occurred\.\)\.$/,
+    );
   });
 
   it('of which a slice fails is closed and told', async () => {

@@ -58,12 +58,16 @@ it('is chosen, counted and written by keyboard; the workbook stays as it is but 
   await expect.poll(shown).toContain('6 pages of ours on paper');
   await byKeysTo(page, /^Write the copy$/);
   await press('Enter');
-  await expect.poll(said).toMatch(/^The copy is open as a new workbook: [1-9]\d* values live, \d+ as values\. It is not saved yet; call it demo-A\.xlsx$/);
+  await expect
+    .poll(said)
+    .toMatch(/^The copy is open as a new workbook: [1-9]\d* values live, \d+ as values\. It is not saved yet; call it demo-A\.xlsx$/);
   const bytes = await opened();
   const copy = await readWorkbook(bytes);
   expect(copy.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Handover', 'Characteristics', 'Figure', 'Variants']));
   expect(copy.sheets.map(({ name }) => name)).not.toContain('Long');
-  expect(copy.sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? [])).filter(text => /ENCL|_xldudf/i.test(text))).toEqual([]);
+  expect(
+    copy.sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? [])).filter(text => /ENCL|_xldudf/i.test(text)),
+  ).toEqual([]);
   expect(rememberedIn(readPackage(bytes))).toBeUndefined();
   expect(await sheets()).toBe(before);
   const names = await page.evaluate(() => window.pane.names);
@@ -94,7 +98,10 @@ it('is downloaded where the host does not open it, and without its tick nothing 
   await look();
   await page.getByLabel('Part', { exact: true }).fill('Logger: lid');
   await page.getByLabel(/Keep this choice/).press('Space');
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write the copy' }).press('Enter')]);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Write the copy' }).press('Enter'),
+  ]);
   expect(download.suggestedFilename()).toBe('Logger_ lid-A.xlsx');
   await expect.poll(said).toMatch(/^Excel did not open it \(a policy forbids it\)\. Logger_ lid-A\.xlsx is saved: /);
   expect((await readWorkbook(new Uint8Array(await readFile(await download.path())))).sheets.length).toBeGreaterThan(10);
@@ -127,44 +134,47 @@ async function written(): Promise<Uint8Array> {
   return opened();
 }
 
-it.each(['beside the file that was sent', 'beside the own workbook'])('compares %s, and takes over what is ticked, by keyboard', async beside => {
-  const sent = await written();
-  const before = await sheets();
-  await openView(page, 'Compare');
-  expect(await violations(page)).toEqual([]);
-  await chooseFile(/^File that came back/, 'back.xlsx', answered(sent));
-  if (beside.endsWith('sent')) await chooseFile(/^File that was sent/, 'sent.xlsx', sent);
-  await byKeysTo(page, /^Compare$/);
-  await press('Enter');
-  await page.locator('#bw-view-Compare .bw-answer').waitFor();
-  expect(await violations(page)).toEqual([]);
-  expect(await pictured(page, beside.endsWith('sent') ? 'Compare' : 'Compare-own')).toBeLessThanOrEqual(0);
-  const groups = await page.locator('#bw-view-Compare .bw-titled summary').allTextContents();
-  expect(groups.map(text => text.trim())).toEqual(['changed inputs 3', expect.stringMatching(/^what they do \d+$/)]);
-  expect(await sheets()).toBe(before);
-  const offers = await page.locator('#bw-view-Compare .bw-ticks label').allTextContents();
-  expect(offers.map(text => text.trim())).toEqual([
-    expect.stringMatching(/^length of .*Variants E6: 13 -> 16$/),
-    expect.stringMatching(/Variants H6: .* -> =1\+1$/),
-    expect.stringMatching(/Long A2000: 1999 -> 5$/),
-  ]);
-  for (const name of [/Variants E6: /, /Variants H6: /]) {
-    await byKeysTo(page, name);
-    await press('Space');
-  }
-  await byKeysTo(page, /^Write 2 ticked inputs$/);
-  await press('Enter');
-  await expect.poll(said).toBe('2 inputs taken over');
-  const grid = await page.evaluate(() => window.pane.port.read('Variants'));
-  expect(grid[5]?.[4]).toEqual({ value: 16 });
-  // a text of the supplier is no formula
-  expect(grid[5]?.[7]).toEqual({ value: '=1+1' });
-  expect((await page.evaluate(() => window.pane.port.read('Long')))[1999]?.[0]).toEqual({ value: 1999 });
-  await byKeysTo(page, /^Take back$/);
-  await press('Enter');
-  await expect.poll(said).toContain('Taken back');
-  expect(await sheets()).toBe(before);
-});
+it.each(['beside the file that was sent', 'beside the own workbook'])(
+  'compares %s, and takes over what is ticked, by keyboard',
+  async beside => {
+    const sent = await written();
+    const before = await sheets();
+    await openView(page, 'Compare');
+    expect(await violations(page)).toEqual([]);
+    await chooseFile(/^File that came back/, 'back.xlsx', answered(sent));
+    if (beside.endsWith('sent')) await chooseFile(/^File that was sent/, 'sent.xlsx', sent);
+    await byKeysTo(page, /^Compare$/);
+    await press('Enter');
+    await page.locator('#bw-view-Compare .bw-answer').waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(await pictured(page, beside.endsWith('sent') ? 'Compare' : 'Compare-own')).toBeLessThanOrEqual(0);
+    const groups = await page.locator('#bw-view-Compare .bw-titled summary').allTextContents();
+    expect(groups.map(text => text.trim())).toEqual(['changed inputs 3', expect.stringMatching(/^what they do \d+$/)]);
+    expect(await sheets()).toBe(before);
+    const offers = await page.locator('#bw-view-Compare .bw-ticks label').allTextContents();
+    expect(offers.map(text => text.trim())).toEqual([
+      expect.stringMatching(/^length of .*Variants E6: 13 -> 16$/),
+      expect.stringMatching(/Variants H6: .* -> =1\+1$/),
+      expect.stringMatching(/Long A2000: 1999 -> 5$/),
+    ]);
+    for (const name of [/Variants E6: /, /Variants H6: /]) {
+      await byKeysTo(page, name);
+      await press('Space');
+    }
+    await byKeysTo(page, /^Write 2 ticked inputs$/);
+    await press('Enter');
+    await expect.poll(said).toBe('2 inputs taken over');
+    const grid = await page.evaluate(() => window.pane.port.read('Variants'));
+    expect(grid[5]?.[4]).toEqual({ value: 16 });
+    // a text of the supplier is no formula
+    expect(grid[5]?.[7]).toEqual({ value: '=1+1' });
+    expect((await page.evaluate(() => window.pane.port.read('Long')))[1999]?.[0]).toEqual({ value: 1999 });
+    await byKeysTo(page, /^Take back$/);
+    await press('Enter');
+    await expect.poll(said).toContain('Taken back');
+    expect(await sheets()).toBe(before);
+  },
+);
 
 it('writes no input that has become another since it was shown', async () => {
   const sent = await written();

@@ -29,7 +29,8 @@ export const HAND_OVER_WORDS = {
   carriedNothing: 'The workbook carries nothing unseen.',
   willWrite: 'What will be written',
   pages: (pages: number) => `${count(pages, 'page')} of ours on paper; your sheets print as you set them up.`,
-  live: (calls: number, values: number) => `${count(calls, 'call')} live: ${count(values, 'value')} that follow their inputs in any spreadsheet program.`,
+  live: (calls: number, values: number) =>
+    `${count(calls, 'call')} live: ${count(values, 'value')} that follow their inputs in any spreadsheet program.`,
   asValues: (calls: number, values: number) => `${count(calls, 'call')} as values: ${count(values, 'value')} that stay as they are now.`,
   found: {
     'value, not live': 'Goes along as a value',
