@@ -234,6 +234,9 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
+        '^src/files/(jobs|download)[.]ts$',
+        '^src/handover/(pages/(choice|title-block)|pages/words/words|read/finding)[.]ts$',
+        '^src/package/carried[.]ts$',
         '^src/german/joint[.]ts$',
         '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
@@ -247,8 +250,14 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|sheet|demo|core|handover|package)/', '^src/hosts/(univer|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
-      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/univer, those of files in src/hosts/xlsx.',
+      ['^src/(bench|files|sheet|demo|core)/', '^src/hosts/univer[/.]', '^src/pane/mount[.]', '^functions/'],
+      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint, figure and hand-over are its business. Packages of the sheet stay in src/hosts/univer, work on files in src/files.',
+    ),
+    only(
+      'files-beside-the-page',
+      '^src/files/',
+      ['^src/(files|handover|package|sheet)/', '^src/core/kinds[.]ts$', '^src/hosts/(xlsx|png)[/.]'],
+      'Work on workbook files runs in a worker and is the same for every page: it knows no page and no other host.',
     ),
     {
       name: 'pages-know-core-types',

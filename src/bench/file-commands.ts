@@ -1,13 +1,12 @@
-// The commands on files: open, save, hand over.
+// The commands on files: open and save.
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
+import { download } from '../files/download';
+import { startJob } from '../files/jobs';
+import { planOfFile } from '../files/plan-of-file';
 import { ask, tell } from './message-dialog';
 import { withProgress } from './progress-dialog';
 import { byId, count, messageOf } from './dom';
-import { download } from './download';
-import { startJob } from './file-jobs';
-import { handOverDialog } from './hand-over-dialog';
-import { planOfFile } from './plan-of-file';
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Promise<void> {
   const found = await withProgress(`Reading ${file.name} …`, startJob('read', new Uint8Array(await file.arrayBuffer())));
@@ -29,12 +28,7 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void): Pro
   if (agreed) openPlan(planOfFile(file.name.replace(/\.xlsx$/i, ''), found));
 }
 
-/** @returns the command that hands over, for those who offer it elsewhere. */
-export function fileCommands(
-  workbook: BenchWorkbook,
-  openPlan: (plan: WorkbookPlan) => void,
-  say: (text: string) => void,
-): { readonly handOver: () => void } {
+export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void): void {
   const tried = (title: string, done: Promise<void>) => void done.catch((thrown: unknown) => tell({ title, lines: [messageOf(thrown)] }));
 
   const chooser = byId<HTMLInputElement>('chooser');
@@ -51,9 +45,4 @@ export function fileCommands(
     if (bytes !== undefined) download(bytes, plan.name);
   }
   byId('save').addEventListener('click', () => tried('The file is not written', save()));
-
-  const handOverCopy = handOverDialog(workbook, say);
-  const hand = () => tried('The copy is not written', handOverCopy());
-  byId('hand-over').addEventListener('click', hand);
-  return { handOver: hand };
 }

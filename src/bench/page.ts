@@ -27,18 +27,21 @@ function say(text: string): void {
   byId('kept').textContent = text;
 }
 
-function detailsButton(): void {
+/** In a narrow window the panel opens over the sheet. Returns how to open it. */
+function detailsButton(): (isOpen?: boolean) => void {
   const button = byId('details');
-  button.addEventListener('click', () => {
-    button.ariaExpanded = String(byId('panel').classList.toggle('open'));
-  });
+  const toggle = (isOpen?: boolean) => {
+    button.ariaExpanded = String(byId('panel').classList.toggle('open', isOpen));
+  };
+  button.addEventListener('click', () => toggle());
+  return toggle;
 }
 
 export async function start(): Promise<void> {
   const functions = await readFunctions();
   const workbook = startBenchWorkbook(byId('sheet'), functions);
-  const files = fileCommands(workbook, plan => void kept.openPlan(plan), say);
-  const beside = sidePanel(workbook, functions, files.handOver);
+  fileCommands(workbook, plan => void kept.openPlan(plan));
+  const beside = sidePanel(workbook, functions);
   const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
   kept.start();
   byId('starting').remove();
@@ -53,7 +56,12 @@ export async function start(): Promise<void> {
     begin,
     discard: kept.discardShelved,
   });
-  detailsButton();
+  const openPanel = detailsButton();
+  byId('hand-over').addEventListener('click', () => {
+    openPanel(true);
+    beside.choose('tab-Hand-over');
+    beside.current().focus();
+  });
   splitter();
   window.bosswright = { port: workbook.port };
 }

@@ -1,6 +1,6 @@
 // A job that takes longer than half a second shows that it runs, and can be stopped.
 import { byId, whenClosed } from './dom';
-import type { Running } from './file-jobs';
+import type { Running } from '../files/jobs';
 
 const patienceMs = 500;
 

@@ -145,7 +145,7 @@ function toCorrect(findings: readonly HandoverFinding[]): ReadonlyMap<string, nu
 }
 
 /** All that decides the content: sheets, cells, values, formulas, versions. */
-function hashOf({ sheets }: SourceWorkbook): string {
+export function hashOf({ sheets }: Pick<SourceWorkbook, 'sheets'>): string {
   const lines = sheets.flatMap(({ name, cells }) =>
     [...cells].map(([at, { value, formula }]) => JSON.stringify([name, at, formula ?? value])),
   );

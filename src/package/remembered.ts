@@ -2,6 +2,7 @@
 import { Draft } from './draft';
 import { cut } from './drop/unlink';
 import type { UserPackage } from './read';
+import type { StoredName } from './tables';
 import { appendedTo, attribute, childOf, escapedText, type Splice, type XmlElement } from './xml';
 import { writeZip } from './zip';
 
@@ -26,6 +27,14 @@ export function rememberedIn({ names }: UserPackage): string | undefined {
   }
 }
 
+/** The name that keeps the text. */
+export function rememberedName(text: string): Pick<StoredName, 'name' | 'meaning'> {
+  const encoded = encodeURIComponent(text);
+  if (encoded.length > LONGEST) throw new RangeError(`more than ${LONGEST} characters cannot be kept with a workbook`);
+  const pieces = encoded.match(new RegExp(`.{1,${LONGEST_PIECE}}`, 'g')) ?? [''];
+  return { name: NAME, meaning: pieces.map(piece => `"${piece}"`).join('&') };
+}
+
 const isOurs = (element: XmlElement): boolean =>
   element.local === 'definedName' && (attribute(element, 'name') ?? '').toLowerCase() === NAME.toLowerCase();
 
@@ -33,17 +42,14 @@ export const forget = (draft: Draft, book: string): void => cut(draft, book, isO
 
 /** The workbook with the text, and else as it was. */
 export function withRemembered(file: UserPackage, text: string): Uint8Array {
-  const encoded = encodeURIComponent(text);
-  if (encoded.length > LONGEST) throw new RangeError(`more than ${LONGEST} characters cannot be kept with a workbook`);
-  const pieces = encoded.match(new RegExp(`.{1,${LONGEST_PIECE}}`, 'g')) ?? [''];
+  const { meaning } = rememberedName(text);
   const draft = new Draft(file.parts);
   const book = file.book.part;
   forget(draft, book);
   draft.change(book, before => {
     const root = draft.tree(book);
     const p = root.prefix === '' ? '' : `${root.prefix}:`;
-    const meaning = escapedText(pieces.map(piece => `"${piece}"`).join('&'));
-    const entry = `<${p}definedName name="${NAME}" hidden="1">${meaning}</${p}definedName>`;
+    const entry = `<${p}definedName name="${NAME}" hidden="1">${escapedText(meaning)}</${p}definedName>`;
     const names = childOf(root, 'definedNames');
     if (names !== undefined) return appendedTo(before, names, entry);
     const at = root.children.filter(({ local }) => BEFORE_NAMES.has(local)).pop()?.end ?? root.inner;

@@ -1,4 +1,4 @@
-// The pane: five views over one workbook. It talks to the workbook through the sheet port alone.
+// The pane: views over one workbook. It talks to the workbook through the sheet port alone.
 import { render, type ComponentType, type JSX } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
 import type { CalculationState, CellEntry } from '../sheet/port';

@@ -1,5 +1,6 @@
 // What the pane is made of, fetched when it is seen for the first time.
 import { excelPort } from '../hosts/excel/excel-port';
+import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
 import { besideEnglish, type ListedFunction } from './function-list';
 import { mountPane, type MountedPane } from './mount';
@@ -70,7 +71,7 @@ export async function openPane(isInExcel: boolean): Promise<MountedPane | undefi
       functions,
       benchUrl: 'index.html',
       ...(german !== undefined && { german }),
-      ...(port !== undefined && { port }),
+      ...(port !== undefined && { port, files: excelFiles() }),
       keptView,
     });
   } catch (thrown) {

@@ -13,6 +13,9 @@ export interface Question {
 /** Told how far the work is; false where the user stopped it. */
 export type ProgressStep = (done: number, of: number) => boolean;
 
+/** Told how to stop work that does not count its steps. */
+export type CanStop = (stop: () => void) => void;
+
 export interface PaneState extends PaneServices, Followed {
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
@@ -21,7 +24,7 @@ export interface PaneState extends PaneServices, Followed {
   /** Work on the workbook is under way. */
   readonly isBusy: boolean;
   /** Does one piece of work: shows how far it is when it takes long, and says why where it fails. */
-  work(what: string, task: (step: ProgressStep) => Promise<void>): Promise<void>;
+  work(what: string, task: (step: ProgressStep, canStop: CanStop) => Promise<void>): Promise<void>;
   /** Asks in a dialog; true where the answer is yes. */
   ask(question: Question): Promise<boolean>;
 }

@@ -1,6 +1,7 @@
 // What the pane needs of the page that shows it.
 import type * as German from '../german/joint';
 import type { SheetPort } from '../sheet/port';
+import type { WorkbookFiles } from '../sheet/workbook-files';
 import type { ListedFunction } from './function-list';
 
 /** Keeps how the pane was left; what matters for a result lives in cells. */
@@ -18,7 +19,8 @@ export interface PaneServices {
   readonly functions: readonly ListedFunction[];
   /** What the English of cells is in German; left out where Office speaks another language. */
   readonly german?: typeof German;
-  readonly handOver?: () => void;
+  /** The workbook as a file; left out where there is none. */
+  readonly files?: WorkbookFiles;
   readonly kept?: KeptView;
   /** The same where it is fetched after the pane stands. */
   readonly keptView?: () => Promise<KeptView | undefined>;

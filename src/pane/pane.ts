@@ -11,7 +11,13 @@ const open = (isInExcel: boolean): Promise<MountedPane | undefined> =>
   );
 
 /** The actions of the manifest, and the view that each opens. */
-const VIEW_OF_ACTION = { newTable: 'Table', explainCell: 'Cell', checkWorkbook: 'Check' } as const;
+const VIEW_OF_ACTION = {
+  newTable: 'Table',
+  explainCell: 'Cell',
+  checkWorkbook: 'Check',
+  handOver: 'Hand-over',
+  compareReturned: 'Compare',
+} as const;
 
 function associateActions(): void {
   for (const [action, view] of Object.entries(VIEW_OF_ACTION))

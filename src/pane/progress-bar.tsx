@@ -7,7 +7,7 @@ const PATIENCE_MS = 500;
 
 /** How far a piece of work is; one that counts its steps can be stopped. */
 export function ProgressBar({
-  progress: { what, done, of },
+  progress: { what, done, of, stop },
   onStop,
 }: {
   readonly progress: Progress;
@@ -24,7 +24,7 @@ export function ProgressBar({
       <label>
         {what} <progress value={done} max={of} />
       </label>
-      {of !== undefined && (
+      {(of !== undefined || stop !== undefined) && (
         <button type="button" onClick={onStop}>
           Stop
         </button>

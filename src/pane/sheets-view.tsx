@@ -15,7 +15,7 @@ const OTHERS = GUIDES.filter(({ workbook }) => workbook !== demoWorkbook);
 const textAt = ({ cells }: SheetPlan, address: string): string => String(cells.find(({ at }) => at === address)?.value ?? '');
 
 export function SheetsView(): JSX.Element {
-  const { port, say, ask, work, isBusy, handOver, hostName } = usePane();
+  const { port, say, ask, work, isBusy, hostName } = usePane();
   const goTo = useGoTo();
   const [added, setAdded] = useState<readonly string[]>([]);
   if (port === undefined)
@@ -105,15 +105,6 @@ export function SheetsView(): JSX.Element {
               </li>
             ))}
           </ul>
-        </>
-      )}
-      {handOver !== undefined && (
-        <>
-          <h3>Hand-over</h3>
-          <p>A copy of the workbook in plain formulas, for people without these functions.</p>
-          <button type="button" onClick={handOver}>
-            Hand over …
-          </button>
         </>
       )}
     </>

@@ -6,6 +6,8 @@ export interface Progress {
   readonly what: string;
   readonly done?: number;
   readonly of?: number;
+  /** Stops work that does not count its steps. */
+  readonly stop?: () => void;
 }
 
 export interface TaskRunner {
@@ -22,10 +24,13 @@ export function useTask(say: (text: string) => void): TaskRunner {
       isStopped.current = false;
       setProgress({ what });
       try {
-        await task((done, of) => {
-          setProgress({ what, done, of });
-          return !isStopped.current;
-        });
+        await task(
+          (done, of) => {
+            setProgress({ what, done, of });
+            return !isStopped.current;
+          },
+          stop => setProgress({ what, stop }),
+        );
       } catch (thrown) {
         say(`${what}: ${messageOf(thrown)}`);
       } finally {
@@ -39,6 +44,7 @@ export function useTask(say: (text: string) => void): TaskRunner {
     work,
     stop: () => {
       isStopped.current = true;
+      progress?.stop?.();
     },
   };
 }

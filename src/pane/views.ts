@@ -9,6 +9,10 @@ const FunctionsView = lazyView(() =>
 const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
 const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
 const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
+const HandOverView = lazyView(() =>
+  import(/* webpackChunkName: "view-handover" */ './files/hand-over-view').then(module => module.HandOverView),
+);
+const CompareView = lazyView(() => import(/* webpackChunkName: "view-compare" */ './files/compare-view').then(module => module.CompareView));
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
 const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
 
@@ -19,5 +23,7 @@ export const VIEWS: readonly { readonly name: string; readonly View: LazyView; r
   { name: 'Table', View: TableView },
   { name: 'Sheets', View: SheetsView },
   { name: 'Check', View: CheckView, showsJoint: true },
+  { name: 'Hand-over', View: HandOverView },
+  { name: 'Compare', View: CompareView },
   { name: 'About', View: AboutView },
 ];

@@ -47,6 +47,8 @@ export interface CellEntry extends Selection {
   readonly content: Cell;
   /** The formula is in the language and the signs of the user, as typed there. */
   readonly isLocal?: true;
+  /** A text, whatever it looks like: no formula, number or date is read into it. */
+  readonly isText?: true;
 }
 
 export interface SheetPort {

@@ -35,6 +35,23 @@ export interface FakeExcel {
   mostAtOnce: number;
   /** Options that exchanges were begun with. */
   readonly options: object[];
+  /** Names of the workbook. */
+  readonly names: Map<string, { formula: string; visible: boolean }>;
+  /** The workbook as a file, given in slices as large as they are asked for, and no more than two files at a time. */
+  readonly file: {
+    bytes: Uint8Array;
+    url: string;
+    isOpen: number;
+    /** Slices that were asked for, and how large they might be. */
+    readonly slices: number[];
+    sliceBytes: number;
+    /** What Excel refuses: the file, or a slice of it. */
+    refuses?: 'file' | number;
+    /** Slices end too soon. */
+    isShort?: boolean;
+  };
+  /** Files that became new workbooks, in base 64. */
+  readonly created: string[];
   /** A fault that Excel answers with at the next exchange. */
   fail?: { code: string; afterSyncs: number };
   /** As Excel does: the event brings the sheet and an address. */
@@ -398,9 +415,79 @@ function workbook(context: Context, fake: FakeExcel): object {
     onSelectionChanged: event(context, fake, 'selection'),
   };
   const sheet = () => fake.sheets.find(({ name }) => name === fake.active.sheetName) ?? { name: '', cells: new Map(), pictures: [] };
+  const nameNamed = (name: string) =>
+    client(
+      context,
+      fake,
+      'name',
+      { isNullObject: () => !fake.names.has(name), formula: () => fake.names.get(name)?.formula },
+      { delete: () => context.later(() => fake.names.delete(name)) },
+      {
+        visible: (visible: boolean) => {
+          const named = fake.names.get(name);
+          if (named === undefined) throw new Fault('ItemNotFound');
+          named.visible = visible;
+        },
+      },
+    );
   return {
     worksheets,
+    names: {
+      getItemOrNullObject: nameNamed,
+      getItem: nameNamed,
+      add(name: string, formula: string) {
+        context.later(() => {
+          if (fake.names.has(name)) throw new Fault('ItemAlreadyExists');
+          if (!formula.startsWith('=') || formula.length > 8192) throw new Fault('InvalidArgument');
+          fake.names.set(name, { formula, visible: true });
+        });
+        return nameNamed(name);
+      },
+    },
     getActiveCell: () => range(context, fake, sheet, () => rectangleOf(fake.active.at), 'active'),
+  };
+}
+
+type Told = (result: { status: string; value?: unknown; error?: { message: string } }) => void;
+
+/** The older part of Office.js, which answers by telling. */
+function documentOf({ file }: FakeExcel): object {
+  const later = (tell: () => void) => void setTimeout(tell, 0);
+  const failed = (message: string) => ({ status: 'failed', error: { message } });
+  let asked = 0;
+  const opened = () => ({
+    size: file.bytes.length,
+    sliceCount: Math.ceil(file.bytes.length / file.sliceBytes),
+    getSliceAsync(index: number, told: Told) {
+      asked++;
+      later(() => {
+        asked--;
+        if (asked > 0) throw new Error('a slice was asked for before the one before it was there');
+        file.slices.push(index);
+        if (file.refuses === index) return told(failed('the slice is gone'));
+        const end = file.isShort === true ? file.bytes.length - 1 : undefined;
+        const data = [...file.bytes.subarray(index * file.sliceBytes, Math.min((index + 1) * file.sliceBytes, end ?? Infinity))];
+        told({ status: 'succeeded', value: { data, index, size: data.length } });
+      });
+    },
+    closeAsync(told: Told) {
+      file.isOpen--;
+      later(() => told({ status: 'succeeded' }));
+    },
+  });
+  return {
+    get url() {
+      return file.url;
+    },
+    getFileAsync(type: string, { sliceSize }: { sliceSize: number }, told: Told) {
+      later(() => {
+        if (type !== 'compressed' || sliceSize > 4_194_304) return told(failed('InvalidArgument'));
+        if (file.refuses === 'file' || file.isOpen >= 2) return told(failed('An internal error has occurred.'));
+        file.isOpen++;
+        file.sliceBytes ||= sliceSize;
+        told({ status: 'succeeded', value: opened() });
+      });
+    },
   };
 }
 
@@ -420,6 +507,9 @@ export function fakeExcel(...sheets: readonly Partial<FakeSheet>[]): FakeExcel {
     waitMs: 0,
     mostAtOnce: 0,
     options: [],
+    names: new Map(),
+    file: { bytes: new Uint8Array(), url: '', isOpen: 0, slices: [], sliceBytes: 0 },
+    created: [],
     async fire(name, at = fake.active.at, changeType = 'rangeEdited') {
       const args = { worksheetId: idOf(fake.active.sheetName), address: at, changeType };
       for (const handler of fake.handlers.get(name) ?? []) await handler(args);
@@ -432,10 +522,21 @@ export function fakeExcel(...sheets: readonly Partial<FakeSheet>[]): FakeExcel {
     const given = args.length > 1 && args[0] instanceof Context ? args[0] : new Context(fake);
     return work(given);
   };
-  const Excel = new Proxy({ run }, { get: (target, key) => (key === 'run' ? target.run : words()) });
+  const createWorkbook = async (base64: string) => {
+    if (fake.fail !== undefined) throw new Fault(fake.fail.code);
+    fake.created.push(base64);
+  };
+  const Excel = new Proxy({ run, createWorkbook }, { get: (target, key) => (key in target ? Reflect.get(target, key) : words()) });
   Object.assign(globalThis, {
     Excel,
-    Office: { context: { requirements: { isSetSupported: (set: string, version: string) => fake.isSupported(set, version) } } },
+    Office: {
+      AsyncResultStatus: { Succeeded: 'succeeded', Failed: 'failed' },
+      FileType: { Compressed: 'compressed' },
+      context: {
+        requirements: { isSetSupported: (set: string, version: string) => fake.isSupported(set, version) },
+        document: documentOf(fake),
+      },
+    },
   });
   return fake;
 }

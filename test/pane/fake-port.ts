@@ -15,6 +15,8 @@ export interface FakePort extends SheetPort {
   select(sheetName: string, at: string): void;
   /** Puts a cell as it is, an error value beside its formula for example. */
   plant(sheetName: string, at: string, cell: SourceCell): void;
+  /** The workbook as it is now. */
+  plan(): Promise<WorkbookPlan>;
   readonly went: Selection[];
   /** Looks that are on. */
   readonly dressed: Dress[];
@@ -27,8 +29,8 @@ const cellsOf = ({ cells }: SheetPlan): Cells =>
       .map(({ at, value = null, formula }) => [at, { value, ...(formula !== undefined && { formula }) }]),
   );
 
-const content = (typed: Cell): SourceCell =>
-  typeof typed === 'string' && typed.startsWith('=') ? { value: null, formula: typed } : { value: typed };
+const content = (typed: Cell, isText = false): SourceCell =>
+  !isText && typeof typed === 'string' && typed.startsWith('=') ? { value: null, formula: typed } : { value: typed };
 
 /** The grid from A1 with every table spilled; a value that was planted beside a formula stays. */
 function gridOf(name: string, sheets: ReadonlyMap<string, Cells>): SheetCell[][] {
@@ -86,6 +88,21 @@ export function fakePort(plan: WorkbookPlan): FakePort {
       dressed.push(dress);
       return async () => void dressed.splice(dressed.indexOf(dress), 1);
     },
+    plan: async () => ({
+      name: plan.name,
+      sheets: [...sheets].map(([name, own]) => {
+        const grid = gridOf(name, sheets);
+        return {
+          name,
+          widths: [],
+          cells: [...own].map(([at, { formula }]) => {
+            const { row, column } = cellPosition(at);
+            const { value = null } = grid[row]?.[column] ?? {};
+            return { at, role: 'text' as const, ...(value !== null && { value }), ...(formula !== undefined && { formula }) };
+          }),
+        };
+      }),
+    }),
     select,
     plant: (sheetName, at, cell) => {
       cells(sheetName).set(at, cell);
@@ -123,9 +140,9 @@ export function fakePort(plan: WorkbookPlan): FakePort {
         const { value = null, formula } = cells(sheetName).get(at) ?? {};
         return { sheetName, at, content: formula ?? value ?? '' };
       });
-      for (const { sheetName, at, content: typed } of entries) {
+      for (const { sheetName, at, content: typed, isText } of entries) {
         if (typed === '') cells(sheetName).delete(at);
-        else cells(sheetName).set(at, content(typed));
+        else cells(sheetName).set(at, content(typed, isText));
       }
       for (const listener of listeners) for (const { sheetName, at } of entries) listener.changed(sheetName, rectangleOf(at));
       return before;

@@ -1,20 +1,29 @@
 // The pane on a page of its own, over the demo workbook in memory: for the tests in a browser.
 import { demoWorkbook } from '../../src/demo/demo';
+import { startJob } from '../../src/files/jobs';
 import type { ListedFunction } from '../../src/pane/function-list';
 import { mountPane } from '../../src/pane/mount';
-import type { Picture } from '../../src/sheet/plan';
+import type { DefinedName, Picture } from '../../src/sheet/plan';
 import { fakePort, type FakePort } from './fake-port';
 
 declare global {
   interface Window {
     /** What the tests reach for. */
-    pane: { readonly port: FakePort; readonly placed: { sheetName: string; picture: Picture }[]; handedOver: number; waitMs: number };
+    pane: {
+      readonly port: FakePort;
+      readonly placed: { sheetName: string; picture: Picture }[];
+      /** Files opened as new workbooks; where it cannot, why. */
+      readonly opened: number[][];
+      openFault: string | undefined;
+      readonly names: DefinedName[];
+      waitMs: number;
+    };
   }
 }
 
 const port = fakePort(demoWorkbook);
 const { read } = port;
-window.pane = { port, placed: [], handedOver: 0, waitMs: 0 };
+window.pane = { port, placed: [], opened: [], openFault: undefined, names: [], waitMs: 0 };
 Object.assign(port, {
   async read(sheetName: string) {
     await new Promise(resolve => setTimeout(resolve, window.pane.waitMs));
@@ -29,11 +38,23 @@ const { functions } = (await (await fetch('functions.json')).json()) as { functi
 const inGerman = location.search === '?de' ? { german: await import('../../src/german/joint') } : {};
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
+  files: {
+    async read() {
+      const plan = await port.plan();
+      const bytes = await startJob('write', { ...plan, names: window.pane.names }).done;
+      return { name: 'demo.xlsx', bytes: bytes ?? new Uint8Array() };
+    },
+    async open(bytes) {
+      if (window.pane.openFault !== undefined) throw new Error(window.pane.openFault);
+      window.pane.opened.push([...bytes]);
+    },
+    async keepName(name) {
+      window.pane.names.push(name);
+      return async () => void window.pane.names.pop();
+    },
+  },
   functions,
   ...inGerman,
   hostName: 'this workbook',
-  handOver: () => {
-    window.pane.handedOver++;
-  },
   kept: { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },
 });

@@ -3,13 +3,28 @@ import { copyFile, mkdtemp, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import { chromium, type Page } from 'playwright-core';
 import { METADATA } from '../../src/tools/metadata';
 import { serve } from '../browser/serve';
 import type {} from './harness';
 
 const POLICY = /http-equiv="Content-Security-Policy"\s+content="([^"]*)"/.exec(await readFile('src/pane/pane.html', 'utf8'))?.[1] ?? 'none';
+
+/** What webpack makes of the addresses of a worker and of the parts of a renderer. */
+const besideThePage: Plugin = {
+  name: 'beside-the-page',
+  setup({ onLoad }) {
+    onLoad({ filter: /src[\\/]files[\\/]jobs[.]ts$/ }, async ({ path }) => ({
+      contents: (await readFile(path, 'utf8')).replace("new URL('./worker.ts', import.meta.url)", "'worker.js', { type: 'module' }"),
+      loader: 'ts',
+    }));
+    onLoad({ filter: /hosts[\\/]png[\\/]browser[.]ts$/ }, async ({ path }) => ({
+      contents: (await readFile(path, 'utf8')).replace(/new URL\(('[^']*'), import[.]meta[.]url\)/g, 'new URL(require($1), location.href)'),
+      loader: 'ts',
+    }));
+  },
+};
 
 export interface PanePages {
   open(query?: string): Promise<Page>;
@@ -19,10 +34,12 @@ export interface PanePages {
 export async function panePages(): Promise<PanePages> {
   const folder = await mkdtemp(join(tmpdir(), 'pane-'));
   await build({
-    entryPoints: ['test/pane/harness.tsx'],
+    entryPoints: { harness: 'test/pane/harness.tsx', worker: 'src/files/worker.ts' },
     bundle: true,
     format: 'esm',
-    outfile: join(folder, 'harness.js'),
+    outdir: folder,
+    loader: { '.wasm': 'file', '.ttf': 'file' },
+    plugins: [besideThePage],
     logLevel: 'error',
   });
   await copyFile('src/pane/pane.css', join(folder, 'pane.css'));
@@ -70,4 +87,23 @@ export async function pictured(page: Page, name: string): Promise<number> {
     await page.screenshot({ path: `dist/screenshots/pane-${name}-${width}.png`, fullPage: true });
   }
   return over;
+}
+
+/** From where the keyboard is to what has that name, by keys alone. */
+export async function byKeysTo(page: Page, name: RegExp): Promise<void> {
+  for (let step = 0; step < 250; step++) {
+    const focused = await page.evaluate(() => {
+      const at = document.activeElement;
+      return at === document.body ? '' : (at?.closest('label')?.textContent ?? at?.textContent ?? '').trim();
+    });
+    if (name.test(focused)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no way by keys to ${String(name)}`);
+}
+
+/** From the row of tabs. */
+export async function openView(page: Page, name: string): Promise<void> {
+  await page.locator('[role="tab"][aria-selected="true"]').focus();
+  while ((await page.evaluate(() => document.activeElement?.textContent)) !== name) await page.keyboard.press('ArrowRight');
 }

@@ -1,7 +1,7 @@
 // A new table of variants, and looks for one's own: played by keyboard in a workbook of 2,000 rows.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type PanePages, panePages, pictured, violations } from './open-pane';
+import { byKeysTo, openView, type PanePages, panePages, pictured, violations } from './open-pane';
 
 let pages: PanePages;
 let page: Page;
@@ -29,22 +29,8 @@ const contents = () =>
   });
 const said = () => page.locator('.bw-said').textContent();
 
-/** From the tabs on by keys alone. */
-async function byKeysTo(name: RegExp): Promise<void> {
-  for (let step = 0; step < 150; step++) {
-    const focused = await page.evaluate(() => {
-      const at = document.activeElement;
-      return at?.closest('label')?.textContent ?? at?.textContent ?? '';
-    });
-    if (name.test(focused)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`no way by keys to ${String(name)}`);
-}
-
 async function openTable(): Promise<void> {
-  await page.locator('[role="tab"][aria-selected="true"]').focus();
-  while ((await page.evaluate(() => document.activeElement?.textContent)) !== 'Table') await page.keyboard.press('ArrowRight');
+  await openView(page, 'Table');
   await page.getByText('From Long!C3 on').waitFor();
 }
 
@@ -58,10 +44,10 @@ it('writes what it showed and nothing else, and takes it back', async () => {
   expect(shown).toContain('C3:L6');
   expect(shown).toContain('=ENCL.JOINT.TABLE(C3:L6,{"variant",');
   expect(shown).toContain('It fills C8:G11');
-  await byKeysTo(/^ ?face$/);
+  await byKeysTo(page, /^face$/);
   await page.keyboard.press('Space');
   await expect.poll(() => page.locator('.bw-answer').textContent()).toContain('C3:M6');
-  await byKeysTo(/^Write the table$/);
+  await byKeysTo(page, /^Write the table$/);
   await page.keyboard.press('Enter');
   await expect.poll(said).toBe('The table is in Long!C3:M11');
   const added = (await contents()).filter(cell => !before.includes(cell));
@@ -73,7 +59,7 @@ it('writes what it showed and nothing else, and takes it back', async () => {
   expect(dress?.dropDowns.map(({ range }) => range)).toEqual(['D4:D6', 'E4:E6', 'G4:G6', 'M4:M6']);
   expect(dress?.stateRanges).toEqual(['F9:F11']);
   expect(dress?.wrapped).toEqual(['G9:G11']);
-  await byKeysTo(/^Take back$/);
+  await byKeysTo(page, /^Take back$/);
   await page.keyboard.press('Enter');
   await expect.poll(said).toContain('Taken back');
   expect(await contents()).toEqual(before);

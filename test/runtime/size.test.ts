@@ -41,7 +41,7 @@ test('the scripts of the pane are small', async () => {
         .filter(({ name }) => name.startsWith(origin) && name.endsWith('.js'))
         .map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
     }, ORIGIN);
-  await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(9);
+  await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(11);
   await page.waitForFunction(() => performance.getEntriesByName('bosswright pane').length > 0);
   const all = await scripts();
   console.log(

@@ -40,13 +40,22 @@ const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] => {
   return [{ sheet: '', at: '', what: canGo ? 'changed' : 'error', words }];
 };
 
+/** The copy as it will be, and what in the file becomes of it; nothing is written yet. */
+export interface PlannedCopy {
+  readonly copy: Handover;
+  /** Sheets of the sender that stay behind. */
+  readonly left: readonly Carried[];
+  readonly elsewhere: readonly Elsewhere[];
+  readonly isAsked: (kind: CarriedKind) => boolean;
+}
+
 /** @param source what stands in the cells of the file. */
-export async function copyOf(
+export function plannedCopy(
   file: UserPackage,
   source: SourceWorkbook,
   title: TitleBlock,
-  { write, goesAlong: isAsked = () => false, ...making }: Writing,
-): Promise<WrittenCopy> {
+  { goesAlong: isAsked = () => false, ...making }: Omit<Writing, 'write'>,
+): PlannedCopy {
   const elsewhere = elsewhereOf(file, isOurs);
   const wanted = making.choice?.sheets && wantedSheets(source, making.choice.sheets);
   const isWanted = (name: string): boolean => wanted?.has(name) ?? true;
@@ -55,13 +64,25 @@ export async function copyOf(
     sheets: source.sheets.filter(({ name }) => isWanted(name)),
     otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
   };
-  const copy = handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') });
+  return {
+    copy: handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') }),
+    left: file.sheets.filter(({ name }) => !isWanted(name)).map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
+    elsewhere,
+    isAsked,
+  };
+}
+
+/** @param source what stands in the cells of the file. */
+export async function copyOf(
+  file: UserPackage,
+  source: SourceWorkbook,
+  title: TitleBlock,
+  { write, ...making }: Writing,
+): Promise<WrittenCopy> {
+  const { copy, left, elsewhere, isAsked } = plannedCopy(file, source, title, making);
   const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
   const own = await write({ ...copy.plan, sheets: ours });
   const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
-  const left = file.sheets
-    .filter(({ name }) => !isWanted(name))
-    .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name }));
   const drop = [...file.carries.filter(({ kind, part }) => asked.has(kind) && !left.some(sheet => sheet.part === part)), ...left];
   const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop, mentions: MENTIONS });
   const isKnown = new Set(elsewhere.filter(({ canGo }) => !canGo).map(({ part }) => part));

@@ -169,7 +169,7 @@ export function draw(sheet: Excel.Worksheet, plan: SheetPlan): void {
   if (plan.frozenRows !== undefined && plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
 }
 
-function base64(bytes: Uint8Array): string {
+export function base64(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return btoa(text);

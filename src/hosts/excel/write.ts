@@ -22,6 +22,9 @@ export async function tableAt(context: Excel.RequestContext, place: Selection): 
 
 const contentOf = (before: unknown): Cell => (typeof before === 'number' || typeof before === 'boolean' ? before : String(before ?? ''));
 
+/** The apostrophe keeps a text a text. */
+const typed = ({ content, isText }: CellEntry): Cell => (isText === true ? `'${String(content)}` : content);
+
 /** The cells of the column of a table in which entries stand, written at once: then Excel copies none of them down. */
 interface ColumnInTable {
   readonly body: Excel.Range;
@@ -70,11 +73,11 @@ export async function write(context: Excel.RequestContext, entries: readonly Cel
   const inColumns = new Set(columns.flatMap(column => column.entries));
   for (const { body, column, entries: own } of columns) {
     const contents = body.formulas.map(([content]) => [content as unknown]);
-    for (const { at, content } of own) {
-      const row = cellPosition(at).row - body.rowIndex;
+    for (const entry of own) {
+      const row = cellPosition(entry.at).row - body.rowIndex;
       // The names and the totals of a table are no part of its body.
-      if (contents[row] === undefined) inColumns.delete(own.find(one => one.at === at) as CellEntry);
-      else contents[row] = [content];
+      if (contents[row] === undefined) inColumns.delete(entry);
+      else contents[row] = [typed(entry)];
     }
     const [first] = own;
     if (first === undefined) continue;
@@ -85,7 +88,7 @@ export async function write(context: Excel.RequestContext, entries: readonly Cel
     if (inColumns.has(entry)) continue;
     const cell = cellAt(context, entry);
     if (entry.isLocal === true) cell.formulasLocal = [[entry.content]];
-    else cell.formulas = [[entry.content]];
+    else cell.formulas = [[typed(entry)]];
   }
   await context.sync();
   return before;

@@ -96,12 +96,12 @@ export function benchPort(sheets: Sheets): SheetPort {
       const before = entries.map(entry => {
         const { row, column } = cellPosition(entry.at);
         const { value, formula } = readerOf(entry.sheetName).at(row, column);
-        return { ...entry, content: formula ?? value ?? '' };
+        return { sheetName: entry.sheetName, at: entry.at, content: formula ?? value ?? '' };
       });
       // What the cell held before, a formula or rich text, would outlive a value alone.
       const nothingElse = { f: null, si: null, p: null, t: null };
-      for (const { sheetName, at, content } of entries) {
-        const isFormula = typeof content === 'string' && content.startsWith('=');
+      for (const { sheetName, at, content, isText } of entries) {
+        const isFormula = isText !== true && typeof content === 'string' && content.startsWith('=');
         sheetNamed(sheetName)
           .getRange(at)
           .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });

@@ -1,0 +1,20 @@
+const WORKBOOK_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** The browser may begin to read the file after the click has returned. */
+const KEPT_MS = 60_000;
+
+export function downloadFile(content: BlobPart, type: string, name: string): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), KEPT_MS);
+}
+
+/** Saves a workbook file under a name that every system takes; returns that name. */
+export function download(bytes: Uint8Array, title: string, ending = '.xlsx'): string {
+  const name = `${title.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, '_').trim() || 'workbook'}${ending}`;
+  downloadFile(bytes as Uint8Array<ArrayBuffer>, WORKBOOK_TYPE, name);
+  return name;
+}
