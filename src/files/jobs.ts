@@ -5,6 +5,7 @@ import type { HandoverFinding } from '../handover/read/finding';
 import type { Choosable } from '../handover/own-pages';
 import type { HandoverChoice } from '../handover/pages/choice';
 import type { TitleBlock } from '../handover/pages/title-block';
+import type { Offers } from '../handover/write/accepted';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { CarriedKind } from '../package/carried';
 import type { DefinedName, WorkbookPlan } from '../sheet/plan';
@@ -52,20 +53,9 @@ export interface Copy {
   readonly remembers: DefinedName;
 }
 
-/** A changed input that the own workbook can take over. */
-export interface Offer {
-  readonly input: ChangedInput;
-  /** In words, with what stands there now where that is something else. */
-  readonly words: string;
-}
-
-export interface Offers {
-  readonly offers: readonly Offer[];
-  /** Those that cannot be taken over, and why. */
-  readonly refused: readonly string[];
-}
-
 export interface Returned extends Offers {
+  /** What the answer was compared with. */
+  readonly sent: NamedFile;
   readonly lists: readonly ChangeList[];
 }
 
@@ -84,7 +74,10 @@ export interface FileJobs {
     readonly given: { readonly own: NamedFile; readonly sent?: NamedFile; readonly returned: NamedFile };
     readonly answer: Returned;
   };
-  readonly offers: { readonly given: { readonly own: NamedFile; readonly inputs: readonly ChangedInput[] }; readonly answer: Offers };
+  readonly offers: {
+    readonly given: { readonly own: NamedFile; readonly sent: NamedFile; readonly inputs: readonly ChangedInput[] };
+    readonly answer: Offers;
+  };
 }
 
 interface JobOf<Kind extends keyof FileJobs> {

@@ -1,18 +1,20 @@
 // A file that came back: what was changed in it, and which of its inputs the own workbook can take over.
-import { changeLine, changeLists } from '../handover/compare/change-lists';
+import { changeLists } from '../handover/compare/change-lists';
 import { compare } from '../handover/compare/compare';
 import { comparedOf } from '../handover/compare/compared-of';
+import { ownPlaces } from '../handover/compare/own-place';
+import type { ComparedWorkbook } from '../handover/compare/seen';
 import { titleIn } from '../handover/compare/title-in';
 import type { ChangedInput } from '../handover/compare/returned-changes';
 import type { SvgToPng } from '../handover/pages/figure';
-import { accepted } from '../handover/write/accepted';
+import { type Offers, offersOf } from '../handover/write/accepted';
 import { copyOf } from '../handover/write/copy';
-import { readWithRemarks, type RemarkedWorkbook } from '../hosts/xlsx/read';
+import { readWithRemarks, workbookIn, type RemarkedWorkbook } from '../hosts/xlsx/read';
 import { writeOwnSheets } from '../hosts/xlsx/write';
 import { readPackage } from '../package/read';
 import type { NamedFile } from '../sheet/workbook-files';
 import { opened } from './hand-over';
-import type { FileJobs, Offer, Offers, Returned } from './jobs';
+import type { FileJobs, Returned } from './jobs';
 
 const withRemarks = ({ name, bytes }: NamedFile): Promise<RemarkedWorkbook> =>
   readWithRemarks(bytes).catch((fault: unknown) => {
@@ -34,21 +36,16 @@ export async function returned(
   const came = await withRemarks(back);
   if (came.outside.length > 0) throw new Error(`${back.name} leads out of the file: ${came.outside.join(', ')}`);
   const went = sent ?? (await sentNow(own, came, await renderer()));
-  const changes = compare(comparedOf(went.name, await withRemarks(went)), comparedOf(back.name, { ...came, names: [] }));
-  return { lists: changeLists(changes), ...(await offers({ own, inputs: changes.changedInputs })) };
+  const before = comparedOf(went.name, await withRemarks(went));
+  const changes = compare(before, comparedOf(back.name, { ...came, names: [] }));
+  return { sent: went, lists: changeLists(changes), ...offersIn(own, before, changes.changedInputs) };
 }
 
-/** The inputs are asked for as on the command line, and each answer is no: nothing is written here. */
-export async function offers({ own, inputs }: FileJobs['offers']['given']): Promise<Offers> {
-  const found: Offer[] = [];
-  const left = [...inputs];
-  const takeNext = (question: string): ChangedInput => {
-    const at = left.findIndex(input => question.startsWith(changeLine(input)));
-    return left.splice(0, at + 1)[at] as ChangedInput;
-  };
-  const { lines } = await accepted(readPackage(own.bytes), inputs, async question => {
-    found.push({ input: takeNext(question), words: question.replace(/\?$/, '') });
-    return false;
-  });
-  return { offers: found, refused: lines };
+function offersIn(own: NamedFile, sent: ComparedWorkbook, inputs: readonly ChangedInput[]): Offers {
+  const file = readPackage(own.bytes);
+  return offersOf(file, inputs, ownPlaces(sent, comparedOf(own.name, workbookIn(file))));
+}
+
+export async function offers({ own, sent, inputs }: FileJobs['offers']['given']): Promise<Offers> {
+  return offersIn(own, comparedOf(sent.name, await withRemarks(sent)), inputs);
 }

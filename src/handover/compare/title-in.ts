@@ -1,6 +1,6 @@
 // The title block and the language of a hand-over, read from its cover.
 import { STATUSES, type TitleBlock } from '../pages/title-block';
-import { type Language, LANGUAGES, WORDS } from '../pages/words/words';
+import { type Language, LANGUAGES, WORDS } from '../words/words';
 import { formOf } from './forms';
 import { type ComparedWorkbook, gridOf } from './seen';
 

@@ -4,10 +4,48 @@ import { edited } from '../../package/edit';
 import type { StoredSheet, UserPackage } from '../../package/read';
 import { cellPosition, holds, rectangleOf } from '../../sheet/addresses';
 import { changeLine } from '../compare/change-lists';
-import type { OwnPlaces } from '../compare/own-place';
+import type { OwnPlace, OwnPlaces } from '../compare/own-place';
 import type { ChangedInput } from '../compare/returned-changes';
 
 export type Ask = (question: string) => Promise<boolean>;
+
+/** A changed input that the own workbook can take over. */
+export interface Offer {
+  readonly input: ChangedInput;
+  /** Where it stands there. */
+  readonly place: OwnPlace;
+  /** In words, with what stands there now where that is something else. */
+  readonly words: string;
+}
+
+export interface Offers {
+  readonly offers: readonly Offer[];
+  /** Those that cannot be taken over, and why. */
+  readonly refused: readonly string[];
+}
+
+/** @param placeOf where the cells that were sent stand in the file. */
+export function offersOf(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces): Offers {
+  const offers: Offer[] = [];
+  const refused: string[] = [];
+  for (const input of inputs) {
+    const place = placeOf(input);
+    const sheet = typeof place === 'string' ? undefined : file.sheets.find(({ name }) => name === place.sheet);
+    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? 'there stands a formula' : '';
+    if (typeof place === 'string' || why !== '') {
+      refused.push(`not taken over: ${changeLine(input)}: ${why}`);
+      continue;
+    }
+    const { value } = sheet?.cells.find(({ at }) => at === place.at) ?? {};
+    const now = typeof value === 'object' ? value.error : String(value ?? 'blank');
+    const other = now === (input.sent === '' ? 'blank' : input.sent) ? [] : [`now it is ${now}`];
+    offers.push({ input, place, words: [changeLine(input), ...whereNow(input, place), ...other].join('; ') });
+  }
+  return { offers, refused };
+}
+
+const whereNow = (input: ChangedInput, place: OwnPlace): string[] =>
+  place.sheet === input.sheet && place.at === input.at ? [] : [`there it is ${place.sheet} ${place.at}`];
 
 export interface Accepted {
   readonly bytes: Uint8Array;
@@ -15,28 +53,16 @@ export interface Accepted {
   readonly lines: readonly string[];
 }
 
-/** @param placeOf where the cells that were sent stand in the file. */
 export async function accepted(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces, ask: Ask): Promise<Accepted> {
-  const lines: string[] = [];
+  const { offers, refused } = offersOf(file, inputs, placeOf);
+  const lines = [...refused];
   const cells = new Map<string, Map<string, CellChange>>();
-  for (const input of inputs) {
-    const words = changeLine(input);
-    const place = placeOf(input);
-    const sheet = typeof place === 'string' ? undefined : file.sheets.find(({ name }) => name === place.sheet);
-    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? 'there stands a formula' : '';
-    if (typeof place === 'string' || why !== '') {
-      lines.push(`not taken over: ${words}: ${why}`);
-      continue;
-    }
-    const { value } = sheet?.cells.find(({ at }) => at === place.at) ?? {};
-    const now = typeof value === 'object' ? value.error : String(value ?? 'blank');
-    const where = place.sheet === input.sheet && place.at === input.at ? [] : [`there it is ${place.sheet} ${place.at}`];
-    const other = now === (input.sent === '' ? 'blank' : input.sent) ? [] : [`now it is ${now}`];
-    if (!(await ask(`${[words, ...where, ...other].join('; ')}?`))) continue;
+  for (const { input, place, words } of offers) {
+    if (!(await ask(`${words}?`))) continue;
     const changes = cells.get(place.sheet) ?? new Map<string, CellChange>();
     changes.set(place.at, { value: input.value ?? undefined, formula: 'none' });
     cells.set(place.sheet, changes);
-    lines.push([`taken over: ${words}`, ...where].join('; '));
+    lines.push([`taken over: ${changeLine(input)}`, ...whereNow(input, place)].join('; '));
   }
   return { bytes: edited(file, { cells }).bytes, lines };
 }

@@ -1,7 +1,8 @@
 // What came back: its changes by group, and the changed inputs that the own workbook takes over, each ticked.
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { type Offer, type Returned, startJob } from '../../files/jobs';
+import { type Returned, startJob } from '../../files/jobs';
+import type { Offer } from '../../handover/write/accepted';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import type { CellEntry, SheetPort } from '../../sheet/port';
 import { placeName, useGoTo, usePane } from '../pane-context';
@@ -11,9 +12,9 @@ async function named(file: File): Promise<NamedFile> {
   return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
 }
 
-const placeOf = ({ input: { sheet, at } }: Offer): string => placeName({ sheetName: sheet, at });
+const placeOf = ({ place: { sheet, at } }: Offer): string => placeName({ sheetName: sheet, at });
 
-const entryOf = ({ input: { sheet, at, value } }: Offer): CellEntry => ({
+const entryOf = ({ place: { sheet, at }, input: { value } }: Offer): CellEntry => ({
   sheetName: sheet,
   at,
   content: value ?? '',
@@ -77,7 +78,7 @@ function Offered({ offers, ticked, onTick }: OffersProps): JSX.Element {
                 <input type="checkbox" checked={ticked.has(place)} onChange={event => onTick(place, event.currentTarget.checked)} />{' '}
                 {offer.words}
               </label>
-              <button type="button" class="bw-link" onClick={() => goTo({ sheetName: offer.input.sheet, at: offer.input.at })}>
+              <button type="button" class="bw-link" onClick={() => goTo({ sheetName: offer.place.sheet, at: offer.place.at })}>
                 {place}
               </button>
             </li>
@@ -115,7 +116,7 @@ function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port
     work(W.write(chosen.length), async (_, canStop) => {
       // the workbook may have changed since it was compared: what is asked must still be what was ticked
       const inputs = chosen.map(({ input }) => input);
-      const job = startJob('offers', { own: await files.read(), inputs });
+      const job = startJob('offers', { own: await files.read(), sent: all.sent, inputs });
       canStop(job.stop);
       const now = await job.done;
       if (now === undefined) return say(W.stopped);

@@ -6,7 +6,7 @@ import { type Copy, type CopySummary, startJob } from '../../files/jobs';
 import type { HandoverFinding } from '../../handover/read/finding';
 import { CHOSEN_BY_ITSELF, type HandoverChoice } from '../../handover/pages/choice';
 import { PAPERS, STATUSES, type TitleBlock } from '../../handover/pages/title-block';
-import { LANGUAGES } from '../../handover/pages/words/words';
+import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import { messageOf, usePane } from '../pane-context';
