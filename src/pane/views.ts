@@ -12,7 +12,9 @@ const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ '
 const HandOverView = lazyView(() =>
   import(/* webpackChunkName: "view-handover" */ './files/hand-over-view').then(module => module.HandOverView),
 );
-const CompareView = lazyView(() => import(/* webpackChunkName: "view-compare" */ './files/compare-view').then(module => module.CompareView));
+const CompareView = lazyView(() =>
+  import(/* webpackChunkName: "view-compare" */ './files/compare-view').then(module => module.CompareView),
+);
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
 const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
 

@@ -66,7 +66,9 @@ export function plannedCopy(
   };
   return {
     copy: handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') }),
-    left: file.sheets.filter(({ name }) => !isWanted(name)).map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
+    left: file.sheets
+      .filter(({ name }) => !isWanted(name))
+      .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
     elsewhere,
     isAsked,
   };
