@@ -10,7 +10,7 @@ export interface DropDown {
 
 export interface Dress {
   readonly sheetName: string;
-  /** Cells that get the looks of a role: blank ones before, whose looks are cleared when it is taken off. */
+  /** Cells that get the looks of a role: they have their own again when it is taken off. */
   readonly cells: readonly Pick<PlanCell, 'at' | 'role'>[];
   /** Number formats by range. */
   readonly formats: readonly { readonly range: string; readonly format: string }[];

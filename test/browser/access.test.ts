@@ -54,13 +54,13 @@ describe('the bench', () => {
 
   test('while a copy is prepared', async () => {
     await bench.page.locator('#hand-over').press('Enter');
-    await expect.poll(() => bench.text('hand-over-live')).toContain('live');
-    await bench.page.locator('#hand-over-dialog summary').first().press('Enter');
+    const view = bench.page.locator('#bw-view-Hand-over');
+    await view.getByRole('button', { name: 'Look what would go along' }).press('Enter');
+    await view.locator('.bw-answer summary').first().press('Enter');
     expect(await own()).toEqual([]);
-    await bench.page.keyboard.press('Escape');
   });
 
-  test.each(['Functions', 'Sheets', 'Check', 'About'])('with %s beside the sheet', async view => {
+  test.each(['Functions', 'Sheets', 'Check', 'Compare', 'About'])('with %s beside the sheet', async view => {
     await bench.tab(view);
     await bench.page.locator(`#bw-view-${view} h2`).first().waitFor();
     expect(await own()).toEqual([]);

@@ -1,4 +1,4 @@
-// Handing over from the bench: what is shown before, what is in the file, and that a long one can be stopped.
+// Handing over from the bench, in the view of the pane: what is shown before, what is in the file, and that a long one can be stopped.
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { strFromU8, unzipSync } from 'fflate';
@@ -18,78 +18,74 @@ afterAll(async () => {
   await bench.close();
 });
 
-const dialog = () => bench.page.locator('#hand-over-dialog');
+const view = () => bench.page.locator('#bw-view-Hand-over');
+const answer = async () => (await view().locator('.bw-answer').textContent()) ?? '';
+const said = async () => (await bench.page.locator('.bw-said').textContent()) ?? '';
 const press = (key: string) => bench.page.keyboard.press(key);
+const button = (name: string) => view().getByRole('button', { name });
 
 async function ask(): Promise<void> {
   const start = performance.now();
   await bench.page.locator('#hand-over').press('Enter');
-  await dialog().waitFor();
-  console.log(`dialog after ${((performance.now() - start) / 1000).toFixed(1)} s`);
-  await expect.poll(() => bench.text('hand-over-live')).toMatch(/^\d+ calls? live/);
+  await button('Look').press('Enter');
+  await expect.poll(() => view().locator('progress').count()).toBe(0);
+  await expect.poll(answer).toMatch(/\d+ calls? live/);
+  await expect.poll(() => button('Write the copy').isEnabled()).toBe(true);
   console.log(`summary after ${((performance.now() - start) / 1000).toFixed(1)} s`);
 }
 
-const callsIn = async (id: string) => Number(/^\d+/.exec(await bench.text(id))?.[0]);
+const callsIn = async (words: 'live' | 'as values') => Number(new RegExp(`(\\d+) calls? ${words}`).exec(await answer())?.[1]);
 
-test('the dialog says how many calls stay live, and lists the others with the reason', async () => {
+test('the view says how many calls stay live, and lists the others with the reason', async () => {
   await ask();
-  const live = await callsIn('hand-over-live');
-  const asValues = await callsIn('hand-over-values');
+  const live = await callsIn('live');
+  const asValues = await callsIn('as values');
   expect(live).toBeGreaterThan(asValues);
-  const list = dialog().locator('summary', { hasText: `Goes along as a value: ${asValues}` });
+  const list = view().locator('summary', { hasText: `Goes along as a value: ${asValues}` });
   await list.press('Enter');
-  expect(await dialog().locator('li:visible').count()).toBe(asValues);
-  await dialog()
-    .getByText('Joint B67: SCREW.LENGTH.PICK')
-    .or(dialog().getByText(/SCREW\.CARD/))
+  expect(await view().locator('details[open] li').count()).toBe(asValues);
+  await view()
+    .getByText(/SCREW\.CARD/)
     .first()
     .waitFor();
   await bench.picture('hand-over');
 });
 
-test('pages of ours are counted, and another variant is chosen in the dialog', async () => {
-  await expect.poll(() => bench.text('hand-over-pages')).toBe('5 pages of ours on paper; your sheets print as you set them up.');
-  await dialog().getByText('What goes along').click();
-  const box = (label: string) => dialog().getByLabel(label);
+const PAGES = (pages: number) => `${pages} pages of ours on paper; your sheets print as you set them up.`;
+
+test('pages of ours are counted, and another variant is chosen', async () => {
+  await expect.poll(answer).toContain(PAGES(5));
+  const box = (label: string) => view().getByLabel(label);
   expect(await box('F  thicker wall, slimmer boss').isChecked()).toBe(true);
   await box('D  longer').check();
-  await expect
-    .poll(() => bench.text('hand-over-pages'), { timeout: 20_000 })
-    .toBe('6 pages of ours on paper; your sheets print as you set them up.');
+  await expect.poll(answer, { timeout: 20_000 }).toContain(PAGES(6));
   await bench.picture('hand-over-choice');
   await box('D  longer').uncheck();
-  await expect.poll(() => bench.text('hand-over-pages'), { timeout: 20_000 }).toMatch(/^5 pages/);
+  await expect.poll(answer, { timeout: 20_000 }).toContain(PAGES(5));
 });
 
-test('Escape leaves without a file', async () => {
+test('a part without a name is asked for', async () => {
   let downloads = 0;
   bench.page.on('download', () => downloads++);
-  await press('Escape');
+  await view().getByLabel('Part', { exact: true }).fill('');
+  await press('Enter');
   await bench.page.waitForTimeout(800);
   expect(downloads).toBe(0);
   bench.page.removeAllListeners('download');
 });
 
-test('a part without a name is asked for', async () => {
-  await ask();
-  await dialog().getByLabel('Part').fill('');
-  await press('Enter');
-  expect(await dialog().isVisible()).toBe(true);
-});
-
 test('the copy has no call of ours, values that are live, and the title block', async () => {
-  await dialog().getByLabel('Part').fill('Logger lid');
-  for (const text of ['GH-7', 'C', '', 'for tooling', 'A. Designer']) {
-    await press('Tab');
-    // The date has three parts, each a stop of its own.
-    if (text === '') for (let part = 0; part < 3; part++) await press('Tab');
-    else await bench.page.keyboard.type(text);
-  }
-  await dialog().getByLabel('Paper').selectOption('Letter');
-  await dialog().getByLabel('Made by').focus();
+  for (const [label, text] of [
+    ['Part', 'Logger lid'],
+    ['Number', 'GH-7'],
+    ['Revision', 'C'],
+    ['Made by', 'A. Designer'],
+  ] as const)
+    await view().getByLabel(label, { exact: true }).fill(text);
+  await view().getByLabel('Status').selectOption('for tooling');
+  await view().getByLabel('Paper').selectOption('Letter');
   await bench.picture('hand-over-filled');
-  const [download] = await Promise.all([bench.page.waitForEvent('download'), press('Enter')]);
+  const [download] = await Promise.all([bench.page.waitForEvent('download'), button('Write the copy').click()]);
   expect(download.suggestedFilename()).toBe('Logger lid-C.xlsx');
   bytes = new Uint8Array(await readFile(await download.path()));
   const { sheets, outside } = await readWorkbook(bytes);
@@ -118,7 +114,7 @@ test('the copy has no call of ours, values that are live, and the title block', 
   }
   const texts = sheets.find(({ name }) => name === 'Handover')?.cells.map(({ value }) => value) ?? [];
   expect(texts).toEqual(expect.arrayContaining(['Logger lid', 'GH-7', 'C', 'for tooling']));
-  await expect.poll(() => bench.text('kept')).toMatch(/^Logger lid-C\.xlsx is saved: [1-9]\d* values live, \d+ as values$/);
+  await expect.poll(said).toMatch(/^Logger lid-C\.xlsx is saved: [1-9]\d* values live, \d+ as values$/);
 });
 
 test('the chosen variant of the copy has its section as a picture, drawn in this page', async () => {
@@ -145,22 +141,17 @@ test("the figure's numbers are live in the copy of the sheet", async () => {
 
 async function savedAgain() {
   await ask();
-  const [download] = await Promise.all([
-    bench.page.waitForEvent('download'),
-    dialog().getByRole('button', { name: 'Save the copy' }).press('Enter'),
-  ]);
+  const [download] = await Promise.all([bench.page.waitForEvent('download'), button('Write the copy').press('Enter')]);
   return readWorkbook(new Uint8Array(await readFile(await download.path())));
 }
 
-test('the pane offers it too', async () => {
-  await bench.tab('Sheets');
-  await bench.page
-    .locator('#bw-view-Sheets')
-    .getByRole('button', { name: /^Hand over/ })
-    .press('Enter');
-  await dialog().waitFor();
-  await dialog().getByRole('button', { name: 'Cancel' }).press('Enter');
-  expect(await dialog().isVisible()).toBe(false);
+test('the choice is remembered with the workbook, in this browser', async () => {
+  const kept = await bench.page.evaluate(() => Object.entries(localStorage).filter(([key]) => key.startsWith('name kept with')));
+  expect(kept).toHaveLength(1);
+  await bench.page.reload();
+  await bench.page.waitForFunction(() => window.bosswright !== undefined);
+  await ask();
+  expect(await view().getByLabel('Paper').inputValue()).toBe('Letter');
 });
 
 test('a long one shows that it runs, and stops when asked', async () => {
@@ -185,17 +176,16 @@ test('a long one shows that it runs, and stops when asked', async () => {
     ],
   });
   await expect.poll(async () => (await bench.cell(name, `L${variants + 2}`))?.value).toMatch(/pass|review|fail/);
-  await bench.page.locator('#hand-over').press('Enter');
-  await dialog().waitFor();
-  await dialog().locator('progress').waitFor();
-  await dialog().getByRole('button', { name: 'Save the copy' }).press('Enter');
-  await bench.page.locator('#busy').waitFor();
-  await bench.picture('busy');
-  expect(await bench.page.locator('#busy progress').isVisible()).toBe(true);
+  await ask();
   let downloads = 0;
   bench.page.on('download', () => downloads++);
-  await press('Enter');
-  expect(await bench.page.locator('#busy').isVisible()).toBe(false);
+  await button('Write the copy').press('Enter');
+  const bar = bench.page.locator('.bw-progress');
+  await bar.waitFor();
+  await bench.picture('busy');
+  expect(await bar.locator('progress').isVisible()).toBe(true);
+  await bar.getByRole('button', { name: 'Stop' }).press('Enter');
+  await expect.poll(said).toBe('Stopped: nothing was written');
   await bench.goTo('Variants', 'E6');
   await bench.type('16');
   await expect.poll(async () => (await bench.cell('Variants', 'E6'))?.value).toBe(16);
@@ -206,13 +196,11 @@ test('a long one shows that it runs, and stops when asked', async () => {
 
 test('many variants are handed over', async () => {
   await ask();
+  await view().getByLabel('Part', { exact: true }).fill('Logger lid');
   const start = performance.now();
-  const [download] = await Promise.all([
-    bench.page.waitForEvent('download'),
-    dialog().getByRole('button', { name: 'Save the copy' }).press('Enter'),
-  ]);
+  const [download] = await Promise.all([bench.page.waitForEvent('download'), button('Write the copy').press('Enter')]);
   console.log(`800 variants: saved after ${((performance.now() - start) / 1000).toFixed(1)} s`);
-  expect(download.suggestedFilename()).toBe('Logger lid-C.xlsx');
+  expect(download.suggestedFilename()).toBe('Logger lid-A.xlsx');
 });
 
 test('nothing was asked of another origin, and nothing went wrong on the page', () => {

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { benchPage, type BenchPage } from './bench-page';
 
 let bench: BenchPage;
-const views = ['Figure', 'Functions', 'Sheets', 'Check', 'About'];
+const views = ['Figure', 'Functions', 'Sheets', 'Check', 'Hand-over', 'Compare', 'About'];
 
 beforeAll(async () => {
   bench = await benchPage();
@@ -30,7 +30,7 @@ test('arrows, Home and End move and show', async () => {
   await bench.goTo('Variants', 'E6');
   await press('F6');
   expect(await focused()).toBe('tab-Figure');
-  for (const name of ['Functions', 'Sheets', 'Check', 'About', 'Cell', 'Figure']) {
+  for (const name of ['Functions', 'Sheets', 'Check', 'Hand-over', 'Compare', 'About', 'Cell', 'Figure']) {
     await press('ArrowRight');
     expect(await focused()).toBe(`tab-${name}`);
     expect(await selected()).toBe(name);
@@ -44,7 +44,7 @@ test('arrows, Home and End move and show', async () => {
   await press('End');
   expect(await selected()).toBe('About');
   await press('ArrowLeft');
-  expect(await selected()).toBe('Check');
+  expect(await selected()).toBe('Compare');
 });
 
 test('Tab leaves the row into what is shown', async () => {

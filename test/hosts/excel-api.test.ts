@@ -102,6 +102,7 @@ describe('the members of Excel that the host uses', () => {
       'AsyncResultStatus.Succeeded',
       'ClientObject.isNullObject',
       'ClientRequestContext.sync',
+      'ClientResult.value',
       'ConditionalFormat.load',
       'Context.document',
       'Context.requirements',

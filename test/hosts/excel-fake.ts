@@ -4,12 +4,19 @@ import { address, cellPosition, common, LAST_PLACE, type Rectangle, rectangleOf 
 
 type Content = string | number | boolean;
 
+/** `fill.color`, `font.bold`, `wrapText`, `numberFormat` */
+export type Looks = Record<string, unknown>;
+
 export interface FakeSheet {
   name: string;
   /** Formulas and values by address; of a formula, its value too. */
   readonly cells: Map<string, { formula?: string; value: Content }>;
   readonly pictures: Record<string, unknown>[];
   isProtected?: boolean;
+  /** What was set on cells beyond their content, by address. */
+  readonly looks: Map<string, Looks>;
+  /** Conditional formats that are on, by their ids: where they are. */
+  readonly conditions: Map<string, string>;
   /** Tables; one formula written into a cell of a column is copied down it, and nothing spills. */
   readonly tables?: readonly { readonly name: string; readonly body: string }[];
   /** Of a sheet that is made up cell by cell: what it fills, which is one region. */
@@ -155,19 +162,127 @@ function client(
 }
 
 /** Formats and the like: may be set, called and led on from, never read. */
-function recorder(context: Context, fake: FakeExcel, name: string): object {
+function recorder(context: Context, fake: FakeExcel, name: string, onSet?: (name: string, value: unknown) => void): object {
   return new Proxy(() => undefined, {
-    get: (_, key) => (typeof key === 'symbol' || key === 'then' ? undefined : recorder(context, fake, `${name}.${key}`)),
+    get: (_, key) => (typeof key === 'symbol' || key === 'then' ? undefined : recorder(context, fake, `${name}.${key}`, onSet)),
     set(_, key, value) {
-      context.later(() => fake.done.push(`${name}.${String(key)} = ${typeof value === 'object' ? JSON.stringify(value) : String(value)}`));
+      context.later(() => {
+        fake.done.push(`${name}.${String(key)} = ${typeof value === 'object' ? JSON.stringify(value) : String(value)}`);
+        onSet?.(`${name}.${String(key)}`, value);
+      });
       return true;
     },
     apply(_, __, args) {
       const call = `${name}(${args.map(String).join(',')})`;
       context.later(() => fake.done.push(call));
-      return recorder(context, fake, call);
+      return recorder(context, fake, call, onSet);
     },
   });
+}
+
+let nextId = 0;
+
+/** Of a cell on which nothing was set. */
+const PLAIN: Looks = { 'font.color': '#000000', 'font.size': 11, 'font.bold': false, 'font.italic': false, wrapText: false };
+
+/** The members of a range that set its looks and tell them. */
+function looksOf(context: Context, fake: FakeExcel, sheet: () => FakeSheet, rectangle: () => Rectangle, name: string): Members {
+  const places = () => {
+    const { top, left, bottom, right } = rectangle();
+    return Array.from({ length: bottom - top + 1 }, (_, r) =>
+      Array.from({ length: right - left + 1 }, (__, c) => address(top + r, left + c)),
+    );
+  };
+  const put = (at: string, key: string, value: unknown) => {
+    const looks = { ...sheet().looks.get(at), [key]: value };
+    if (value === (PLAIN[key] ?? undefined)) delete looks[key];
+    sheet().looks.set(at, looks);
+    if (Object.keys(looks).length === 0) sheet().looks.delete(at);
+  };
+  const first = (key: string) => sheet().looks.get(places()[0]?.[0] ?? '')?.[key];
+  const told = new Map<string, unknown>();
+  const format = recorder(context, fake, `${name} format`, (path, value) => {
+    const key = path.slice(`${name} format.`.length);
+    for (const at of places().flat()) put(at, key, value);
+  });
+  return {
+    format: new Proxy(format, {
+      get(target, key) {
+        if (key === 'load')
+          return () =>
+            context.later(() => {
+              told.set('wrapText', first('wrapText') ?? false);
+              told.set('columnWidth', first('columnWidth') ?? 48);
+            });
+        return told.has(String(key)) ? told.get(String(key)) : Reflect.get(target, key);
+      },
+    }),
+    getCellProperties() {
+      const result: { value?: unknown } = {};
+      context.later(() => {
+        result.value = places().map(line =>
+          line.map(at => {
+            const looks = { ...PLAIN, ...sheet().looks.get(at) };
+            const font = Object.fromEntries(['color', 'size', 'bold', 'italic'].map(key => [key, looks[`font.${key}`]]));
+            const color = looks['fill.color'];
+            return {
+              format: {
+                font,
+                wrapText: looks['wrapText'],
+                fill: { color: color ?? '#FFFFFF', pattern: color === undefined ? 'none' : 'solid' },
+              },
+            };
+          }),
+        );
+      });
+      return result;
+    },
+    setCellProperties: (given: readonly (readonly { format: Record<string, Record<string, unknown>> }[])[]) =>
+      context.later(() => {
+        places().forEach((line, r) =>
+          line.forEach((at, c) => {
+            const { font = {}, fill, wrapText } = given[r]?.[c]?.format ?? {};
+            for (const [key, value] of Object.entries(font)) put(at, `font.${key}`, value);
+            if (fill !== undefined) put(at, 'fill.color', fill['color']);
+            put(at, 'wrapText', wrapText);
+          }),
+        );
+      }),
+    clear: (what: string) =>
+      context.later(() => {
+        if (what !== 'formats') throw new Fault('InvalidArgument');
+        for (const at of places().flat()) sheet().looks.delete(at);
+      }),
+    conditionalFormats: {
+      add(type: string) {
+        const id = `{${nextId++}}`;
+        let isSent = false;
+        context.later(() => {
+          fake.done.push(`${name} conditionalFormats.add(${type})`);
+          sheet().conditions.set(id, name);
+        });
+        return {
+          cellValue: recorder(context, fake, `${name} conditionalFormats.add(${type}).cellValue`),
+          load: () => context.later(() => (isSent = true)),
+          get id() {
+            if (!isSent) throw new Error('the id was read before it was loaded and sent for');
+            return id;
+          },
+        };
+      },
+      getItem: (id: string) => ({
+        delete: () =>
+          context.later(() => {
+            if (!sheet().conditions.delete(id)) throw new Fault('ItemNotFound');
+          }),
+      }),
+    },
+    putFormats: (rows: readonly (readonly string[])[]) =>
+      places().forEach((line, r) =>
+        line.forEach((at, c) => put(at, 'numberFormat', rows[r]?.[c] === 'General' ? undefined : rows[r]?.[c])),
+      ),
+    formats: () => places().map(line => line.map(at => sheet().looks.get(at)?.['numberFormat'] ?? 'General')),
+  };
 }
 
 const NOBODY: Rectangle = { top: 0, left: 0, bottom: 0, right: 0 };
@@ -231,7 +346,9 @@ function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: 
       Array.from({ length: right - left + 1 }, (__, c) => of(cells.get(address(top + r, left + c)))),
     );
   };
+  const looks = looksOf(context, fake, sheet, rectangle, name);
   const reads: Reads = {
+    numberFormat: looks['formats'] as () => unknown,
     values: grid(cell => cell?.value ?? ''),
     formulas: grid(cell => cell?.formula ?? cell?.value ?? ''),
     address: () => `${/^\w+$/.test(sheet().name) ? sheet().name : `'${sheet().name}'`}!${nameOf(rectangle())}`,
@@ -245,6 +362,7 @@ function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: 
   };
   const made = (of: () => Rectangle | undefined, part: string): object => range(context, fake, sheet, of, `${name} ${part}`);
   const members: Members = {
+    ...looks,
     find,
     worksheet: client(context, fake, 'worksheet', { name: () => sheet().name }, {}),
     select: () =>
@@ -287,6 +405,10 @@ function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: 
     merge: (across: boolean) => context.later(() => fake.done.push(`${name} merged ${across}`)),
   };
   return client(context, fake, name, reads, members, {
+    numberFormat: (rows: readonly (readonly string[])[]) => {
+      fake.done.push(`${name} numberFormat = ${JSON.stringify(rows)}`);
+      (looks['putFormats'] as (rows: readonly (readonly string[])[]) => void)(rows);
+    },
     formulasLocal: (rows: readonly (readonly Content[])[]) => {
       const { top, left } = rectangle();
       sheet().cells.set(address(top, left), { formula: `local ${String(rows[0]?.[0])}`, value: '#BUSY!' });
@@ -374,6 +496,8 @@ function worksheet(context: Context, fake: FakeExcel, find: () => FakeSheet | un
   );
 }
 
+const blankSheet = (name: string): FakeSheet => ({ name, cells: new Map(), pictures: [], looks: new Map(), conditions: new Map() });
+
 const idOf = (name: string): string => `{${name}}`;
 
 function event(context: Context, fake: FakeExcel, name: string): object {
@@ -403,7 +527,7 @@ function workbook(context: Context, fake: FakeExcel): object {
       context.later(() => {
         if (named(name)() !== undefined) throw new Fault('ItemAlreadyExists');
         if (name.length > 31 || /[:\\/?*[\]]/.test(name)) throw new Fault('InvalidArgument');
-        fake.sheets.push({ name, cells: new Map(), pictures: [] });
+        fake.sheets.push(blankSheet(name));
       });
       return worksheet(context, fake, named(name));
     },
@@ -414,7 +538,7 @@ function workbook(context: Context, fake: FakeExcel): object {
     onCalculated: event(context, fake, 'calculated'),
     onSelectionChanged: event(context, fake, 'selection'),
   };
-  const sheet = () => fake.sheets.find(({ name }) => name === fake.active.sheetName) ?? { name: '', cells: new Map(), pictures: [] };
+  const sheet = () => fake.sheets.find(({ name }) => name === fake.active.sheetName) ?? blankSheet('');
   const nameNamed = (name: string) =>
     client(
       context,
@@ -494,7 +618,7 @@ function documentOf({ file }: FakeExcel): object {
 /** Puts the fake where Office.js would be. */
 export function fakeExcel(...sheets: readonly Partial<FakeSheet>[]): FakeExcel {
   const fake: FakeExcel = {
-    sheets: sheets.map(({ name = 'Sheet1', cells = new Map(), pictures = [], ...rest }) => ({ name, cells, pictures, ...rest })),
+    sheets: sheets.map(({ name = 'Sheet1', ...rest }) => ({ ...blankSheet(name), ...rest })),
     active: { sheetName: sheets[0]?.name ?? 'Sheet1', at: 'A1' },
     done: [],
     readings: [],

@@ -6,6 +6,31 @@ import { colourStates, columnPt, drawCells } from './draw';
 /** A column of sentences. */
 const WRAPPED_CHARACTERS = 36;
 
+/** What a role changes of a cell. */
+const LOOKS: Excel.CellPropertiesLoadOptions = {
+  format: {
+    fill: { color: true, pattern: true },
+    font: { color: true, size: true, bold: true, italic: true },
+    borders: { style: true, color: true, weight: true },
+    wrapText: true,
+  },
+};
+
+/** The looks that a cell had, on one that has none: a cell without a fill tells of a white one. */
+function hadLooks({ format: { fill, font, borders = {}, wrapText } = {} }: Excel.CellProperties): Excel.SettableCellProperties {
+  const drawn = Object.entries(borders as Readonly<Record<string, Excel.CellBorder | undefined>>).filter(
+    ([, border]) => border?.style !== undefined && border.style !== Excel.BorderLineStyle.none,
+  );
+  return {
+    format: {
+      ...(font && { font }),
+      ...(wrapText !== undefined && { wrapText }),
+      ...(fill?.pattern !== undefined && fill.pattern !== Excel.FillPattern.none && { fill }),
+      ...(drawn.length > 0 && { borders: Object.fromEntries(drawn) }),
+    },
+  };
+}
+
 type TakeOff = (context: Excel.RequestContext) => Promise<void>;
 
 const filled = (formats: readonly (readonly unknown[])[], format: string): string[][] => formats.map(line => line.map(() => format));
@@ -24,7 +49,18 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
     range.format.load('wrapText,columnWidth');
     return { address, range };
   });
+  const changed = rectanglesOf(cells.map(({ at }) => cellPosition(at))).map(({ top, left, bottom, right }) => {
+    const place = [top, left, bottom - top + 1, right - left + 1] as const;
+    const range = sheet.getRangeByIndexes(...place);
+    range.load('numberFormat');
+    return { place, range, looks: range.getCellProperties(LOOKS) };
+  });
   await context.sync();
+  const oldLooks = changed.map(({ place, range, looks }) => ({
+    place,
+    numberFormat: range.numberFormat as string[][],
+    looks: looks.value.map(line => line.map(hadLooks)),
+  }));
   const oldFormats = formats.map(({ address, range }) => ({ address, format: range.numberFormat as string[][] }));
   const oldWraps = wrapped.map(({ address, range: { format } }) => ({
     address,
@@ -56,8 +92,12 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
     const there = later.workbook.worksheets.getItem(sheetName);
     for (const { address, id } of colours) there.getRange(address).conditionalFormats.getItem(id).delete();
     for (const { range } of dropDowns) there.getRange(range).dataValidation.clear();
-    for (const { top, left, bottom, right } of rectanglesOf(cells.map(({ at }) => cellPosition(at))))
-      there.getRangeByIndexes(top, left, bottom - top + 1, right - left + 1).clear(Excel.ClearApplyTo.formats);
+    for (const { place, numberFormat, looks } of oldLooks) {
+      const range = there.getRangeByIndexes(...place);
+      range.clear(Excel.ClearApplyTo.formats);
+      range.setCellProperties(looks);
+      range.numberFormat = numberFormat;
+    }
     for (const { address, wrapText, columnWidth } of oldWraps) {
       const { format } = there.getRange(address);
       if (wrapText !== null) format.wrapText = wrapText;

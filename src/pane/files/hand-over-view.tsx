@@ -1,80 +1,16 @@
 // Hand over: what would go along, chosen and counted before it is written.
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { download } from '../../files/download';
 import { type Copy, type CopySummary, startJob } from '../../files/jobs';
 import type { HandoverFinding } from '../../handover/read/finding';
 import { CHOSEN_BY_ITSELF, type HandoverChoice } from '../../handover/pages/choice';
-import { PAPERS, STATUSES, type TitleBlock } from '../../handover/pages/title-block';
-import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import { messageOf, usePane } from '../pane-context';
-import { Carried, Findings, Ticks } from './hand-over-parts';
+import { Choices, TitleFields, untitled } from './hand-over-fields';
+import { Findings } from './hand-over-parts';
 import { HAND_OVER_WORDS as W } from './words';
-
-const TEXTS = [
-  ['number', 40],
-  ['revision', 10],
-  ['madeBy', 60],
-  ['checkedBy', 60],
-] as const;
-
-function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map(number => String(number).padStart(2, '0')).join('-');
-}
-
-const untitled = (): TitleBlock => ({ part: '', number: '', revision: 'A', date: today(), status: STATUSES[0], madeBy: '', checkedBy: '' });
-
-function Field({ name, children }: { readonly name: string; readonly children: ComponentChildren }): JSX.Element {
-  return (
-    <label class="bw-field">
-      {name} {children}
-    </label>
-  );
-}
-
-interface ChoiceOfProps<T extends string> {
-  readonly name: string;
-  readonly value: T;
-  readonly of: readonly T[];
-  readonly onChoose: (value: T) => void;
-}
-
-function ChoiceOf<T extends string>({ name, value, of, onChoose }: ChoiceOfProps<T>): JSX.Element {
-  return (
-    <Field name={name}>
-      <select value={value} onChange={event => onChoose(of[event.currentTarget.selectedIndex] ?? value)}>
-        {of.map(one => (
-          <option key={one}>{one}</option>
-        ))}
-      </select>
-    </Field>
-  );
-}
-
-function TitleFields({ title, onTitle }: { readonly title: TitleBlock; readonly onTitle: (title: TitleBlock) => void }): JSX.Element {
-  const set = (name: keyof TitleBlock) => (event: JSX.TargetedEvent<HTMLInputElement>) =>
-    onTitle({ ...title, [name]: event.currentTarget.value });
-  return (
-    <fieldset>
-      <legend>{W.titleBlock}</legend>
-      <Field name={W.part}>
-        <input type="text" required maxLength={80} autocomplete="off" value={title.part} onInput={set('part')} />
-      </Field>
-      {TEXTS.map(([name, longest]) => (
-        <Field key={name} name={W[name]}>
-          <input type="text" maxLength={longest} autocomplete="off" value={title[name]} onInput={set(name)} />
-        </Field>
-      ))}
-      <Field name={W.date}>
-        <input type="date" value={title.date} onInput={set('date')} />
-      </Field>
-      <ChoiceOf name={W.status} value={title.status} of={STATUSES} onChoose={status => onTitle({ ...title, status })} />
-    </fieldset>
-  );
-}
 
 interface Looked {
   readonly summary: CopySummary | undefined;
@@ -115,7 +51,7 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
     });
 
   async function deliver({ bytes, live, asValues, ending }: Copy): Promise<string> {
-    const name = `${title.part}-${title.revision}`;
+    const name = [title.part, title.revision].filter(text => text !== '').join('-');
     let why = '';
     if (files.open !== undefined && ending === '.xlsx')
       try {
@@ -175,14 +111,11 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
           <TitleFields title={title} onTitle={setTitle} />
           <Choices
             summary={summary}
+            choice={choice ?? summary.choice}
+            isWorking={isWorking}
+            onChoice={setChoice}
             along={along}
             onAlong={setAlong}
-            onChoice={changed => setChoice({ ...summary.choice, ...changed })}
-            onSource={changed => {
-              // other sheets and variants have other characteristics
-              const { characteristics: _, ...rest } = summary.choice;
-              setChoice({ ...rest, ...changed });
-            }}
           />
           <section class="bw-answer" aria-label={W.willWrite}>
             <h3>{W.willWrite}</h3>
@@ -198,43 +131,6 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
           </div>
         </form>
       )}
-    </>
-  );
-}
-
-interface ChoicesProps {
-  readonly summary: CopySummary;
-  readonly along: readonly CarriedKind[];
-  readonly onAlong: (along: readonly CarriedKind[]) => void;
-  readonly onChoice: (changed: Partial<HandoverChoice>) => void;
-  readonly onSource: (changed: Partial<HandoverChoice>) => void;
-}
-
-function Choices({ summary, along, onAlong, onChoice, onSource }: ChoicesProps): JSX.Element {
-  const { choice, choosable, userSheets, carried } = summary;
-  return (
-    <>
-      <fieldset>
-        <legend>{W.pagesOf}</legend>
-        <ChoiceOf name={W.paper} value={choice.paper} of={PAPERS} onChoose={paper => onChoice({ paper })} />
-        <ChoiceOf name={W.language} value={choice.language} of={LANGUAGES} onChoose={language => onChoice({ language })} />
-      </fieldset>
-      <Ticks
-        legend={W.sheets}
-        of={userSheets.map(({ name, goesAlong }) => ({ name, isTicked: goesAlong }))}
-        onTicked={sheets => onSource({ sheets })}
-      />
-      <Ticks
-        legend={W.variants}
-        of={choosable.variants.map(({ label, state, isChosen }) => ({ name: label, isTicked: isChosen, state }))}
-        onTicked={variants => onSource({ variants })}
-      />
-      <Ticks
-        legend={W.characteristics}
-        of={choosable.characteristics.map(({ name, isChosen }) => ({ name, isTicked: isChosen }))}
-        onTicked={characteristics => onChoice({ characteristics })}
-      />
-      <Carried carried={carried} along={along} onAlong={onAlong} />
     </>
   );
 }
