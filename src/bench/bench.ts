@@ -53,7 +53,8 @@ async function start(): Promise<void> {
   const beside = sidePanel(workbook, functions, files.handOver);
   const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
   kept.start();
-  cellView(workbook, functions);
+  beside.choose(beside.current().id);
+  cellView(workbook);
   pageRegions(beside.current);
   byId('back').addEventListener('click', () => void backToDemo(kept.backToDemo));
   guidesDialog(({ workbook: plan, start: at }) => kept.openPlan(plan, at));

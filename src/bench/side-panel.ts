@@ -1,9 +1,12 @@
-// Beside the sheet: the selected cell, and the views of the pane. One row of tabs for both: the pane's own row is hidden.
+// Beside the sheet: the views of the pane, and above that of the cell what the cell holds. One row of tabs: the pane's own is hidden.
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { SheetFunction } from '../hosts/univer/metadata';
 import { byId } from './dom';
 import type { MountedPane } from '../pane/mount';
 import { tabs, type Tabs } from './tabs';
+
+/** Its tab has the cell itself above. */
+const CELL = 'Cell';
 
 /** The code of the pane is fetched after the page has started. */
 export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
@@ -16,6 +19,7 @@ export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunc
         port,
         functions,
         handOver,
+        saysCell: true,
         hostName: 'the bench',
         kept: {
           get: key => kept.get(key) ?? null,
@@ -29,14 +33,11 @@ export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunc
     );
   }
 
-  const row = tabs('tabs', ({ dataset: { view } }) => {
-    byId('cell-panel').hidden = view !== undefined;
-    byId('pane').hidden = view === undefined;
-    void mounted?.then(pane => pane.show(view !== undefined));
-    if (view === undefined) return;
+  const row = tabs('tabs', ({ dataset: { view = '' } }) => {
+    for (const id of ['cell', 'legend']) byId(id).hidden = view !== CELL;
     kept.set('view', view);
     mounted ??= mount();
-    void mounted.then(() => byId(`bw-tab-${kept.get('view')}`).click());
+    void mounted.then(pane => pane.open(kept.get('view') ?? CELL));
   });
   return row;
 }

@@ -89,7 +89,7 @@ function JointPart({
 }
 
 function Explained({ port, cell }: { readonly port: SheetPort; readonly cell: SheetCell }): JSX.Element {
-  const { selection, found, functions } = usePane();
+  const { selection, found, functions, saysCell } = usePane();
   const signs = useSigns();
   if (selection === null) return <p>{W.noCell}</p>;
   const call = cell.formula === undefined ? undefined : standingCall(cell.formula, selection, signs);
@@ -98,8 +98,12 @@ function Explained({ port, cell }: { readonly port: SheetPort; readonly cell: Sh
   const name = joint && [...joint.cells].find(([, place]) => placeName(place) === placeName(selection))?.[0];
   return (
     <>
-      <h2>{W.heading(placeName(selection))}</h2>
-      <p>{cell.value === null ? W.blank : W.holds(shownCell(cell.value))}</p>
+      {saysCell !== true && (
+        <>
+          <h2>{W.heading(placeName(selection))}</h2>
+          <p>{cell.value === null ? W.blank : W.holds(shownCell(cell.value))}</p>
+        </>
+      )}
       {call !== undefined && listed !== undefined && (
         // Another formula is another form; so are other signs.
         <FunctionForm key={`${placeName(selection)} ${cell.formula} ${signs.decimal}`} listed={listed} standing={call} />
