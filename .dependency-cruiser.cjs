@@ -236,6 +236,7 @@ module.exports = {
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/german/joint[.]ts$',
         '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
+        '^src/about/about[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',

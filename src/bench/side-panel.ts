@@ -9,13 +9,14 @@ import { tabs, type Tabs } from './tabs';
 const CELL = 'Cell';
 
 /** The code of the pane is fetched after the page has started. */
-export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
+export function sidePanel({ port, showExamples }: BenchWorkbook, functions: readonly SheetFunction[], handOver: () => void): Tabs {
   let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
 
   function mount(): Promise<MountedPane> {
-    return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane }) =>
-      mountPane(byId('pane'), {
+    return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane, examplesOf }) => {
+      showExamples(examplesOf(functions));
+      return mountPane(byId('pane'), {
         port,
         functions,
         handOver,
@@ -29,8 +30,8 @@ export function sidePanel({ port }: BenchWorkbook, functions: readonly SheetFunc
             if (key === 'view') row.mark(`tab-${value}`);
           },
         },
-      }),
-    );
+      });
+    });
   }
 
   const row = tabs('tabs', ({ dataset: { view = '' } }) => {

@@ -49,6 +49,13 @@ export interface CellEntry extends Selection {
   readonly isLocal?: true;
 }
 
+/** What is being typed into a cell. */
+export interface Typed {
+  readonly text: string;
+  /** So many characters stand before it. */
+  readonly caret: number;
+}
+
 export interface SheetPort {
   sheetNames(): Promise<readonly string[]>;
   /** Cells of the used rectangle of each sheet. */
@@ -73,6 +80,10 @@ export interface SheetPort {
   tableAt?(place: Selection): Promise<string | undefined>;
   /** Puts looks on cells and writes into none; answers how to take them off again. Left out where the host cannot. */
   dress?(dress: Dress): Promise<() => Promise<void>>;
+  /** Of looks it leaves out the words to choose from. */
+  readonly lacksDropDowns?: true;
+  /** Tells of what is being typed into a cell, null when it is taken in or given up; answers how to stop. */
+  watchTyping?(listener: (typed: Typed | null) => void): () => void;
   goTo(sheetName: string, at: string): Promise<void>;
   remove(sheetName: string): Promise<void>;
   /** Puts a picture over the cells, where the host can. */

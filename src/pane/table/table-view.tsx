@@ -89,6 +89,7 @@ async function inTheWay(port: SheetPort, { inputs, results }: NewTable): Promise
 function Shown({ table }: { readonly table: NewTable }): JSX.Element {
   const { port } = usePane();
   const [header = [], first = []] = table.shown;
+  const dropDowns = port?.lacksDropDowns === true ? W.noDropDowns : W.dropDowns;
   return (
     <>
       <ul>
@@ -100,7 +101,7 @@ function Shown({ table }: { readonly table: NewTable }): JSX.Element {
         {port?.dress !== undefined && (
           <>
             <li>{W.looks}</li>
-            {table.dress.dropDowns.length > 0 && <li>{W.dropDowns(table.dress.dropDowns.map(({ range }) => range).join(', '))}</li>}
+            {table.dress.dropDowns.length > 0 && <li>{dropDowns(table.dress.dropDowns.map(({ range }) => range).join(', '))}</li>}
           </>
         )}
       </ul>
