@@ -125,7 +125,7 @@ export function benchPort(sheets: Sheets): SheetPort {
       if (names().length === 1) throw new Error('a workbook keeps at least one sheet');
       workbook().deleteSheet(sheet);
     },
-    lacksDropDowns: true,
+    lacks: ['drop-downs', 'sort'],
     dress: async given => dressSheet(sheets, sheetNamed(given.sheetName), given),
     watchTyping: listener => watchTyping(sheets, listener),
     placePicture: (sheetName, picture) => placePicture(sheetNamed(sheetName), picture),

@@ -1,7 +1,12 @@
 // Looks on cells of a sheet that the user has, and the way to take them off. This engine has no lists of words to choose from.
-import { type IStyleData, WrapStrategy } from '@univerjs/core';
+import { type IStyleData, IUndoRedoService, IUniverInstanceService, type Workbook, WrapStrategy } from '@univerjs/core';
 import { AddCfCommand, ConditionalFormattingRuleModel, DeleteCfCommand } from '@univerjs/preset-sheets-conditional-formatting';
-import { SetRangeValuesCommand } from '@univerjs/preset-sheets-core';
+import {
+  type ISetRangeValuesMutationParams,
+  SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
+  SetStyleCommand,
+} from '@univerjs/preset-sheets-core';
 import { cellPosition, placesIn, rectangleOf } from '../../sheet/addresses';
 import type { Dress } from '../../sheet/dress';
 import { looks, stateCell } from './looks';
@@ -33,12 +38,37 @@ const eachStyle = <T>(
     ]),
   );
 
+interface Target {
+  readonly unitId: string;
+  readonly subUnitId: string;
+}
+
+/** Looks alone: what is told as a change of style leaves the tables that formulas fill as they are. */
+function styling({ injector, commands }: Sheets, target: Target, wanted: CellStyles) {
+  const change = (styles: CellStyles): ISetRangeValuesMutationParams => ({
+    ...target,
+    cellValue: eachStyle(styles, s => ({ s })),
+    trigger: SetStyleCommand.id,
+  });
+  const styles = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getStyles();
+  const cells = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
+  const { cellValue: undone = {} } = SetRangeValuesUndoMutationFactory(injector, change(wanted));
+  const before = eachStyle(wanted, (_, row, column) => {
+    const isPlain = styles?.getStyleByCell(cells?.getValue(row, column)) == null;
+    return isPlain ? null : ((undone[row]?.[column]?.s ?? null) as IStyleData | null);
+  });
+  const make = (to: CellStyles, from: CellStyles) => {
+    const mutation = (params: CellStyles) => ({ id: SetRangeValuesMutation.id, params: structuredClone(change(params)) });
+    const { id, params } = mutation(to);
+    commands.syncExecuteCommand(id, params);
+    injector.get(IUndoRedoService).pushUndoRedo({ unitID: workbookId, redoMutations: [mutation(to)], undoMutations: [mutation(from)] });
+  };
+  return { put: () => make(wanted, before), back: () => make(before, wanted) };
+}
+
 export function dressSheet(sheets: Sheets, sheet: OpenSheet, dress: Dress): () => Promise<void> {
   const { injector, commands } = sheets;
   const target = { unitId: workbookId, subUnitId: sheet.getSheetId() };
-  const setStyles = (styles: CellStyles) =>
-    commands.syncExecuteCommand(SetRangeValuesCommand.id, { ...target, value: eachStyle(styles, s => ({ s })) });
-
   const wanted: CellStyles = {};
   for (const { at, role } of dress.cells) {
     const { row, column } = cellPosition(at);
@@ -48,8 +78,7 @@ export function dressSheet(sheets: Sheets, sheet: OpenSheet, dress: Dress): () =
   for (const range of dress.wrapped) addAll(wanted, range, { tb: WrapStrategy.WRAP });
   for (const range of dress.stateRanges) addAll(wanted, range, stateCell);
   const worksheet = sheet.getSheet();
-  const styles = sheets.api.getWorkbook(workbookId)?.getWorkbook().getStyles();
-  const before = eachStyle(wanted, (_, row, column) => styles?.getStyleByCell(worksheet.getCellRaw(row, column)) ?? null);
+  const restyling = styling(sheets, target, wanted);
   const widths = dress.wrapped.map(range => {
     const { left } = rectangleOf(range);
     return { column: left, px: worksheet.getColumnWidth(left) };
@@ -66,7 +95,7 @@ export function dressSheet(sheets: Sheets, sheet: OpenSheet, dress: Dress): () =
   }));
 
   inOneStep(sheets, () => {
-    setStyles(wanted);
+    restyling.put();
     for (const rule of rules) commands.syncExecuteCommand(AddCfCommand.id, { ...target, rule });
     for (const { column, px } of widths) sheet.setColumnWidth(column, Math.max(columnPxOf(WRAPPED_CHARACTERS), px));
     fitRows();
@@ -74,9 +103,7 @@ export function dressSheet(sheets: Sheets, sheet: OpenSheet, dress: Dress): () =
   return async () =>
     inOneStep(sheets, () => {
       for (const { cfId } of rules) commands.syncExecuteCommand(DeleteCfCommand.id, { ...target, cfId });
-      // A look is added to the one that is there: first there is none.
-      setStyles(eachStyle(wanted, () => null));
-      setStyles(before);
+      restyling.back();
       for (const { column, px } of widths) sheet.setColumnWidth(column, px);
       fitRows();
     });

@@ -14,11 +14,11 @@ interface Looked {
   readonly dress: Dress;
 }
 
-const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress, { lacksDropDowns }: SheetPort): string[] => [
+const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress, { lacks }: SheetPort): string[] => [
   ...formats.map(({ range, format }) => W.rounded(range, format)),
   ...stateRanges.map(W.coloured),
   ...wrapped.map(W.wrapped),
-  ...(lacksDropDowns === true ? [] : dropDowns.map(({ range }) => W.chosen(range))),
+  ...(lacks?.includes('drop-downs') === true ? [] : dropDowns.map(({ range }) => W.chosen(range))),
 ];
 
 export function FormatTable({ port }: { readonly port: SheetPort }): JSX.Element {
