@@ -63,6 +63,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   const sheets = startUniver(container, functions);
   keepCellNotes(sheets);
   typingInTheFormulaBar(sheets);
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const light = () => sheets.api.toggleDarkMode(dark.matches);
+  dark.addEventListener('change', light);
+  light();
   let opening = false;
 
   function snapshot(): Snapshot {
