@@ -239,6 +239,7 @@ module.exports = {
         '^src/package/carried[.]ts$',
         '^src/german/joint[.]ts$',
         '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
+        '^src/about/about[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',

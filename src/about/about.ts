@@ -130,8 +130,11 @@ const shownArgument = (raw: unknown): string =>
         ? ''
         : String(raw);
 
+/** The arguments of the example as they are typed. */
+export const exampleArguments = ({ example: { args } }: Card): string[] => args.map(shownArgument);
+
 /** The call of the example as it is typed. */
-export const exampleCall = ({ id, example: { args } }: Card): string => `=ENCL.${id}(${args.map(shownArgument).join(', ')})`;
+export const exampleCall = (card: Card): string => `=ENCL.${card.id}(${exampleArguments(card).join(', ')})`;
 
 function example(card: Card): string {
   const call = exampleCall(card);

@@ -1,9 +1,8 @@
-// Beside the sheet: the selected cell in full, and the functions that its formula calls.
+// Beside the sheet: what the selected cell holds. What it means is said beneath, by the pane.
 import type { BenchWorkbook, Selected } from '../hosts/univer/bench-workbook';
 import { samples } from '../hosts/univer/looks';
-import { detail, signature, type SheetFunction } from '../hosts/univer/metadata';
 import { byId, element } from './dom';
-import { shown, tsv } from './tsv';
+import { rounded, tsv } from './tsv';
 
 /** A text of more characters is set smaller. */
 const longFrom = 16;
@@ -42,25 +41,6 @@ function legend(): void {
     ?.append(...entries);
 }
 
-function callsIn(formula: string, functions: readonly SheetFunction[]): SheetFunction[] {
-  const outsideTexts = formula.replaceAll(/"[^"]*"/g, '""').toUpperCase();
-  return functions.filter(({ name }) => outsideTexts.includes(`${name}(`));
-}
-
-function callHelp(called: SheetFunction): HTMLElement {
-  const terms = called.parameters.flatMap(parameter => [
-    element('dt', parameter.name, ...(parameter.optional === true ? [element('small', ' optional')] : [])),
-    element('dd', detail(parameter)),
-  ]);
-  return element(
-    'section',
-    element('h2', called.name),
-    element('p', called.description),
-    element('p', element('code', signature(called))),
-    element('dl', ...terms),
-  );
-}
-
 /** Sets only what changes: a live region speaks at every set. */
 function show(id: string, text: string): void {
   const target = byId(id);
@@ -68,10 +48,10 @@ function show(id: string, text: string): void {
   target.hidden = text === '';
 }
 
-function showSelected({ sheetName, at, cell, range }: Selected, functions: readonly SheetFunction[]): void {
+function showSelected({ sheetName, at, cell, range }: Selected): void {
   const where = `${sheetName} ${at}`;
   const formula = cell.formula ?? '';
-  const value = cell.value === null ? 'blank' : shown(cell.value);
+  const value = cell.value === null ? 'blank' : rounded(cell.value);
   const message = cell.message ?? errorWords[value] ?? '';
   const origin = cell.spilledFrom === undefined ? '' : `Part of the table that starts in ${cell.spilledFrom}`;
   show('where', where);
@@ -85,14 +65,13 @@ function showSelected({ sheetName, at, cell, range }: Selected, functions: reado
   show('note', cell.note ?? '');
   show('copied', '');
   show('copy', range === at ? 'Copy value' : `Copy values of ${range}`);
-  byId('calls').replaceChildren(...callsIn(formula, functions).map(callHelp));
   show('spoken', [where, value, message, formula, origin, cell.note ?? ''].filter(part => part !== '').join('. '));
 }
 
-export function cellView(workbook: BenchWorkbook, functions: readonly SheetFunction[]): void {
+export function cellView(workbook: BenchWorkbook): void {
   const refresh = () => {
     const selected = workbook.selected();
-    if (selected !== null) showSelected(selected, functions);
+    if (selected !== null) showSelected(selected);
   };
 
   async function copy(): Promise<void> {

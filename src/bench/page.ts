@@ -45,7 +45,8 @@ export async function start(): Promise<void> {
   const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
   kept.start();
   byId('starting').remove();
-  cellView(workbook, functions);
+  beside.choose(beside.current().id);
+  cellView(workbook);
   pageRegions(beside.current);
   const begin = ({ workbook: plan, start: at }: Guide) => void (plan === demoWorkbook ? kept.openDemo() : kept.openPlan(plan, at));
   workbooksDialog({

@@ -1,4 +1,4 @@
-// Beside the sheet: the selected cell, and the views of the pane. One row of tabs for both: the pane's own row is hidden.
+// Beside the sheet: the views of the pane, and above that of the cell what the cell holds. One row of tabs: the pane's own is hidden.
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { SheetFunction } from '../hosts/univer/metadata';
 import { benchFiles } from './bench-files';
@@ -6,17 +6,22 @@ import { byId } from './dom';
 import type { MountedPane } from '../pane/mount';
 import { tabs, type Tabs } from './tabs';
 
+/** Its tab has the cell itself above. */
+const CELL = 'Cell';
+
 /** The code of the pane is fetched after the page has started. */
 export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[]): Tabs {
   let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
 
   function mount(): Promise<MountedPane> {
-    return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane }) =>
-      mountPane(byId('pane'), {
+    return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane, examplesOf }) => {
+      workbook.showExamples(examplesOf(functions));
+      return mountPane(byId('pane'), {
         port: workbook.port,
         files: benchFiles(workbook),
         functions,
+        saysCell: true,
         hostName: 'the bench',
         kept: {
           get: key => kept.get(key) ?? null,
@@ -26,18 +31,15 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
             if (key === 'view') row.mark(`tab-${value}`);
           },
         },
-      }),
-    );
+      });
+    });
   }
 
-  const row = tabs('tabs', ({ dataset: { view } }) => {
-    byId('cell-panel').hidden = view !== undefined;
-    byId('pane').hidden = view === undefined;
-    void mounted?.then(pane => pane.show(view !== undefined));
-    if (view === undefined) return;
+  const row = tabs('tabs', ({ dataset: { view = '' } }) => {
+    for (const id of ['cell', 'legend']) byId(id).hidden = view !== CELL;
     kept.set('view', view);
     mounted ??= mount();
-    void mounted.then(() => byId(`bw-tab-${kept.get('view')}`).click());
+    void mounted.then(pane => pane.open(kept.get('view') ?? CELL));
   });
   return row;
 }

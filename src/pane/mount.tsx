@@ -10,6 +10,8 @@ import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
 import { VIEWS } from './views';
 
+export { examplesOf } from './examples';
+
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */
 const WITHOUT_WORKBOOK = 1;

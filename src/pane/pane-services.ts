@@ -15,6 +15,8 @@ export interface PaneServices {
   readonly port?: SheetPort;
   /** `Excel`, `the bench`: where the workbook is. */
   readonly hostName: string;
+  /** The page itself says what the selected cell holds. */
+  readonly saysCell?: true;
   /** The entries of functions.json. */
   readonly functions: readonly ListedFunction[];
   /** What the English of cells is in German; left out where Office speaks another language. */

@@ -11,6 +11,8 @@ export interface SheetCell {
   readonly formula?: string;
   /** The text that goes with an error value. */
   readonly message?: string;
+  /** The cell whose formula spilled into this one, `F3`, where the host tells. */
+  readonly spilledFrom?: string;
 }
 
 /** A rectangle of a sheet as it was read. */
@@ -51,6 +53,13 @@ export interface CellEntry extends Selection {
   readonly isText?: true;
 }
 
+/** What is being typed into a cell. */
+export interface Typed {
+  readonly text: string;
+  /** So many characters stand before it. */
+  readonly caret: number;
+}
+
 export interface SheetPort {
   sheetNames(): Promise<readonly string[]>;
   /** Cells of the used rectangle of each sheet. */
@@ -75,6 +84,10 @@ export interface SheetPort {
   tableAt?(place: Selection): Promise<string | undefined>;
   /** Puts looks on cells and writes into none; answers how to take them off again. Left out where the host cannot. */
   dress?(dress: Dress): Promise<() => Promise<void>>;
+  /** What other hosts have of their own: looks leave out the words to choose from, and rows are sorted from outside. */
+  readonly lacks?: readonly ('drop-downs' | 'sort')[];
+  /** Tells of what is being typed into a cell, null when it is taken in or given up; answers how to stop. */
+  watchTyping?(listener: (typed: Typed | null) => void): () => void;
   goTo(sheetName: string, at: string): Promise<void>;
   remove(sheetName: string): Promise<void>;
   /** Puts a picture over the cells, where the host can. */

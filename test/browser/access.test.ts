@@ -60,10 +60,18 @@ describe('the bench', () => {
     expect(await own()).toEqual([]);
   });
 
-  test.each(['Functions', 'Sheets', 'Check', 'Compare', 'About'])('with %s beside the sheet', async view => {
+  test.each(['Functions', 'Table', 'Sheets', 'Check', 'Compare', 'About'])('with %s beside the sheet', async view => {
     await bench.tab(view);
     await bench.page.locator(`#bw-view-${view} h2`).first().waitFor();
     expect(await own()).toEqual([]);
+  });
+
+  test.each(['Cell', 'Figure', 'Functions', 'Table', 'Check'])('in the dark, with %s', async view => {
+    await bench.page.emulateMedia({ colorScheme: 'dark' });
+    await bench.tab(view);
+    expect(await bench.page.locator('body').evaluate(body => getComputedStyle(body).backgroundColor)).toBe('rgb(21, 27, 29)');
+    expect(await own()).toEqual([]);
+    await bench.page.emulateMedia({ colorScheme: 'light' });
   });
 
   test('on a narrow page', async () => {

@@ -99,8 +99,9 @@ test('a typed formula is calculated', async () => {
   await eventually('B8').toBeCloseTo(6.8918, 9);
   expect((await bench.cell(sheetName, 'B8'))?.formula).toBe('=ENCL.BOSS.OD("0.167 in + 0.25 mm", 1.2)');
   await bench.page.keyboard.press('ArrowUp');
-  await panelShows('calls').toContain('Outside diameter of a boss');
-  await panelShows('calls').toContain('hole');
+  await bench.tab('Cell');
+  await panelShows('bw-view-Cell').toContain('Outside diameter of a boss');
+  await expect.poll(() => bench.page.getByLabel('hole (mm)').inputValue()).toBe('0.167 in + 0.25 mm');
 });
 
 test('while a call is typed the sheet helps with its arguments', async () => {

@@ -6,8 +6,10 @@ import { aroundIn, partOf } from '../../sheet/parts';
 import type { Selection, SheetPort } from '../../sheet/port';
 import { sheetReader } from './cells';
 import { onChange } from './changes';
+import { dressSheet } from './dress';
 import { placePicture } from './pictures';
-import { workbookId, type Sheets } from './sheets';
+import { inOneStep, workbookId, type Sheets } from './sheets';
+import { watchTyping } from './typing';
 import { stateRules, worksheetData, type Styles } from './workbook-data';
 
 export function benchPort(sheets: Sheets): SheetPort {
@@ -100,12 +102,14 @@ export function benchPort(sheets: Sheets): SheetPort {
       });
       // What the cell held before, a formula or rich text, would outlive a value alone.
       const nothingElse = { f: null, si: null, p: null, t: null };
-      for (const { sheetName, at, content, isText } of entries) {
-        const isFormula = isText !== true && typeof content === 'string' && content.startsWith('=');
-        sheetNamed(sheetName)
-          .getRange(at)
-          .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });
-      }
+      inOneStep(sheets, () => {
+        for (const { sheetName, at, content, isText } of entries) {
+          const isFormula = isText !== true && typeof content === 'string' && content.startsWith('=');
+          sheetNamed(sheetName)
+            .getRange(at)
+            .setValue({ ...nothingElse, v: isFormula || content === '' ? null : content, ...(isFormula && { f: content }) });
+        }
+      });
       await sheets.api.getFormula().onCalculationResultApplied();
       return before;
     },
@@ -121,6 +125,9 @@ export function benchPort(sheets: Sheets): SheetPort {
       if (names().length === 1) throw new Error('a workbook keeps at least one sheet');
       workbook().deleteSheet(sheet);
     },
+    lacks: ['drop-downs', 'sort'],
+    dress: async given => dressSheet(sheets, sheetNamed(given.sheetName), given),
+    watchTyping: listener => watchTyping(sheets, listener),
     placePicture: (sheetName, picture) => placePicture(sheetNamed(sheetName), picture),
   };
 }

@@ -1,5 +1,6 @@
 // The workbook of the bench as its page uses it: open, keep, look at the selection.
 import { CommandType, type IExecutionOptions } from '@univerjs/core';
+import { IDescriptionService } from '@univerjs/preset-sheets-core';
 import type { Cell } from '../../core/kinds';
 import { address } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
@@ -12,6 +13,7 @@ import type { SheetFunction } from './metadata';
 import { workbookId } from './sheets';
 import { outlineOf, type Snapshot } from './snapshot';
 import { startUniver } from './univer';
+import { description } from './univer-adapter';
 import { keepCellNotes, typingInTheFormulaBar } from './univer-repairs';
 import { workbookData } from './workbook-data';
 import { workbookPlan } from './workbook-plan';
@@ -44,6 +46,8 @@ export interface BenchWorkbook {
   /** Told of everything that may change what the selected cell shows. */
   onChange(listener: () => void): void;
   selected(): Selected | null;
+  /** Arguments of the examples by the id of the function, for the help at the cell. */
+  showExamples(examples: ReadonlyMap<string, readonly string[]>): void;
   /** Values of the selection, spilled ones included; whole rows and columns end where the sheet is empty. */
   selectedValues(): readonly (readonly (Cell | null)[])[];
 }
@@ -62,6 +66,10 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   const sheets = startUniver(container, functions);
   keepCellNotes(sheets);
   typingInTheFormulaBar(sheets);
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const light = () => sheets.api.toggleDarkMode(dark.matches);
+  dark.addEventListener('change', light);
+  light();
   let opening = false;
 
   function snapshot(): Snapshot {
@@ -136,6 +144,9 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
         cell: sheetReader(sheets, sheet.getSheetId()).at(actualRow, actualColumn),
         range: nameOf(range),
       };
+    },
+    showExamples(examples) {
+      sheets.injector.get(IDescriptionService).registerDescriptions(functions.map(each => description(each, examples.get(each.id))));
     },
     selectedValues() {
       const now = selection();

@@ -11,8 +11,6 @@ import type { ErrorNote } from './univer-adapter';
 export interface BenchCell extends SheetCell {
   /** The note that the plan gave the cell. */
   readonly note?: string;
-  /** The cell whose formula spilled into this one: `F3`. */
-  readonly spilledFrom?: string;
 }
 
 /** Engine data that may be kept with a cell. */

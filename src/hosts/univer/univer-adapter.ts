@@ -108,16 +108,22 @@ class SheetExecutor extends BaseFunction {
 
 export const executor = (entry: SheetFunction): BaseFunction => new SheetExecutor(entry);
 
-/** What autocomplete and the argument help show. */
-export const description = ({ name, description: sentence, parameters }: SheetFunction): IFunctionInfo => ({
+/**
+ * What autocomplete and the argument help show.
+ * @param example the arguments of its example, as they are typed; cells where there is none yet.
+ */
+export const description = (
+  { name, description: sentence, parameters }: SheetFunction,
+  example: readonly string[] = parameters.map(parameter => (isRange(parameter) ? 'B4:B9' : 'B4')),
+): IFunctionInfo => ({
   functionName: name,
   functionType: FunctionType.User,
   description: sentence,
   abstract: sentence,
-  functionParameter: parameters.map(parameter => ({
+  functionParameter: parameters.map((parameter, index) => ({
     name: parameter.name,
     detail: detail(parameter),
-    example: isRange(parameter) ? 'B4:B9' : 'B4',
+    example: example[index] ?? '',
     require: parameter.optional === true ? 0 : 1,
     repeat: 0,
   })),

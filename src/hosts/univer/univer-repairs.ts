@@ -10,6 +10,7 @@ import {
 } from '@univerjs/preset-sheets-core';
 import type { CellCustom } from './cells';
 import { workbookId, type Sheets } from './sheets';
+import { typedNow } from './typing';
 
 /** An answer replaces all that is kept with its cell: the note would be lost, and the message of an error that is gone would stay. */
 export function keepCellNotes({ api, commands }: Sheets): void {
@@ -59,19 +60,17 @@ const mostSuggestions = 10;
  * would put a name of the list over what was typed since.
  * They take one only while what stands at the caret is its beginning; else they do what they do without a list.
  */
-export function onlyFittingSuggestions({ injector, commands }: Sheets): void {
-  const editors = injector.get(IEditorService);
+export function onlyFittingSuggestions(sheets: Sheets): void {
+  const { injector, commands } = sheets;
   const descriptions = injector.get(IDescriptionService);
   const shortcuts = injector.get(IShortcutService);
 
   /** The name that ends at the caret, and all that stands around it. */
   function typed(): { readonly name: string; readonly after: string; readonly around: string } {
-    const editor = editors.getFocusEditor();
-    const text = editor?.getDocumentData().body?.dataStream ?? '';
-    const caret = editor?.getSelectionRanges()[0]?.startOffset ?? 0;
+    const { text, caret, editor } = typedNow(sheets);
     const [name = ''] = /[\p{L}\p{N}._]*$/u.exec(text.slice(0, caret)) ?? [];
     const after = text.slice(caret);
-    return { name, after, around: JSON.stringify([editor?.getEditorId(), text.slice(0, caret - name.length), after]) };
+    return { name, after, around: JSON.stringify([editor, text.slice(0, caret - name.length), after]) };
   }
 
   let listedFor = '';

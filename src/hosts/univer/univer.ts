@@ -89,7 +89,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       if (isDressed) return;
       isDressed = true;
       // These services exist only once a workbook is open.
-      injector.get(IDescriptionService).registerDescriptions(functions.map(description));
+      injector.get(IDescriptionService).registerDescriptions(functions.map(each => description(each)));
       markNotes(sheets);
       dressSpills(sheets);
       cellBoxes(sheets);

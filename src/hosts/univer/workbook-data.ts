@@ -32,9 +32,11 @@ const sidesPx = 12;
 const plainRowPx = 24;
 const linePx = 17;
 
+export const columnPxOf = (characters: number): number => Math.round(characters * digitPx + sidesPx);
+
 const columnPx = ({ widths }: SheetPlan, column: number): number => {
   const characters = widths[column];
-  return characters === undefined ? plainColumnPx : Math.round(characters * digitPx + sidesPx);
+  return characters === undefined ? plainColumnPx : columnPxOf(characters);
 };
 
 /** The width of a column in a plan. */
@@ -121,8 +123,8 @@ export function worksheetData(plan: SheetPlan, styles: Styles): Partial<IWorkshe
 }
 
 /** Colours for the state words of a sheet. Rules by formula, since rules by text overlook the cells of a spilled table. */
-export function stateRules(plan: SheetPlan): IConditionFormattingRule[] {
-  return (plan.stateRanges ?? []).flatMap(range => {
+export function stateRules({ stateRanges = [] }: Pick<SheetPlan, 'stateRanges'>): IConditionFormattingRule[] {
+  return stateRanges.flatMap(range => {
     const { top, left } = rectangleOf(range);
     return Object.entries(stateLooks).map(([word, style]) => ({
       cfId: `${range} ${word}`,

@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { InGerman } from '../in-german';
 import { acceptedBy } from '../../core/read/accepts';
 import { INPUTS } from '../../joint/inputs';
+import { isOutput, meaningOf, type Output, unitOf } from '../../joint/outputs';
 import { cellPosition } from '../../sheet/addresses';
 import type { SheetCell, SheetPort } from '../../sheet/port';
 import { shownCell } from '../../help/shown-cell';
@@ -13,58 +14,93 @@ import type { LocatedJoint } from '../find-joint';
 import { JointHeading, jointName } from '../joint-heading';
 import { messageOf, placeName, usePane } from '../pane-context';
 import { partsBySheet } from '../workbook';
+import { named } from '../table/looks';
+import { Lines } from './lines';
 import { Remedies } from './remedies';
 import { standingCall } from './standing-call';
+import { TypedHelp, useTyped } from './typed-help';
 import { CELL_WORDS as W } from './words';
 
+/** So far above a result its name is looked for. */
+const FARTHEST = 500;
+
+interface CellHere {
+  readonly cell: SheetCell;
+  /** The result of a joint that is named above the cell, else left of it. */
+  readonly output: Output | undefined;
+}
+
+function nearestOutput(cells: readonly (SheetCell | undefined)[]): Output | undefined {
+  for (const cell of [...cells].reverse()) {
+    const name = named(cell?.value);
+    if (isOutput(name)) return name;
+  }
+  return undefined;
+}
+
 /** The cell as it is now; read again when it changes. */
-function useCell(port: SheetPort): SheetCell | undefined {
+function useCell(port: SheetPort): CellHere | undefined {
   const { selection, say } = usePane();
-  const [read, setRead] = useState<{ readonly name: string; readonly cell: SheetCell }>();
+  const [read, setRead] = useState<{ readonly name: string; readonly here: CellHere }>();
   useEffect(() => {
     if (selection === null) return undefined;
     let isOpen = true;
     const { sheetName, at } = selection;
     const { row, column } = cellPosition(at);
-    port.readAreas([{ sheet: sheetName, top: row, left: column, bottom: row, right: column }]).then(
-      parts => {
-        const cell = partsBySheet(parts).get(sheetName)?.grid[row]?.[column] ?? { value: null };
-        if (isOpen) setRead({ name: placeName(selection), cell });
-      },
-      (thrown: unknown) => say(messageOf(thrown)),
-    );
+    const area = { sheet: sheetName, top: row, left: column, bottom: row, right: column };
+    port
+      .readAreas([
+        { ...area, top: Math.max(0, row - FARTHEST) },
+        { ...area, left: 0 },
+      ])
+      .then(
+        parts => {
+          const grid = partsBySheet(parts).get(sheetName)?.grid ?? [];
+          const above = Array.from({ length: row }, (_, r) => grid[r]?.[column]);
+          const output = nearestOutput(above) ?? nearestOutput(grid[row]?.slice(0, column) ?? []);
+          if (isOpen) setRead({ name: placeName(selection), here: { cell: grid[row]?.[column] ?? { value: null }, output } });
+        },
+        (thrown: unknown) => say(messageOf(thrown)),
+      );
     return () => {
       isOpen = false;
     };
   }, [port, selection]);
-  return selection !== null && read?.name === placeName(selection) ? read.cell : undefined;
+  return selection !== null && read?.name === placeName(selection) ? read.here : undefined;
 }
 
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
   const input = INPUTS.get(name);
   if (input === undefined) return null;
-  const lines: readonly (readonly [string, string])[] = [
-    [W.meaning, input.meaning],
-    [W.unit, input.unit],
-    [W.limits, acceptedBy(input.param)],
-    [W.whenBlank, input.defaultWords],
-  ];
   return (
     <>
       <h3>
         {W.input(name, jointName(joint))} <InGerman name={name} />
       </h3>
-      <dl class="bw-first-row">
-        {lines.map(
-          ([what, words]) =>
-            words !== '' && (
-              <div key={what}>
-                <dt>{what}</dt>
-                <dd>{words}</dd>
-              </div>
-            ),
-        )}
-      </dl>
+      <Lines
+        lines={[
+          [W.meaning, input.meaning],
+          [W.unit, input.unit],
+          [W.limits, acceptedBy(input.param)],
+          [W.whenBlank, input.defaultWords],
+        ]}
+      />
+    </>
+  );
+}
+
+function OutputExplained({ name, joint }: { readonly name: Output; readonly joint: LocatedJoint }): JSX.Element {
+  return (
+    <>
+      <h3>
+        {W.output(name, jointName(joint))} <InGerman name={name} />
+      </h3>
+      <Lines
+        lines={[
+          [W.meaning, meaningOf(name)],
+          [W.outputUnit, unitOf(name)],
+        ]}
+      />
     </>
   );
 }
@@ -73,14 +109,17 @@ function JointPart({
   joint,
   port,
   name,
+  output,
 }: {
   readonly joint: LocatedJoint;
   readonly port: SheetPort;
   readonly name: string | undefined;
+  readonly output: Output | undefined;
 }): JSX.Element {
   return (
     <>
       {name !== undefined && <InputExplained name={name} joint={joint} />}
+      {name === undefined && output !== undefined && <OutputExplained name={output} joint={joint} />}
       <JointHeading joint={joint} />
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       <Remedies joint={joint} port={port} />
@@ -88,8 +127,8 @@ function JointPart({
   );
 }
 
-function Explained({ port, cell }: { readonly port: SheetPort; readonly cell: SheetCell }): JSX.Element {
-  const { selection, found, functions } = usePane();
+function Explained({ port, here: { cell, output } }: { readonly port: SheetPort; readonly here: CellHere }): JSX.Element {
+  const { selection, found, functions, saysCell } = usePane();
   const signs = useSigns();
   if (selection === null) return <p>{W.noCell}</p>;
   const call = cell.formula === undefined ? undefined : standingCall(cell.formula, selection, signs);
@@ -98,20 +137,30 @@ function Explained({ port, cell }: { readonly port: SheetPort; readonly cell: Sh
   const name = joint && [...joint.cells].find(([, place]) => placeName(place) === placeName(selection))?.[0];
   return (
     <>
-      <h2>{W.heading(placeName(selection))}</h2>
-      <p>{cell.value === null ? W.blank : W.holds(shownCell(cell.value))}</p>
+      {saysCell !== true && (
+        <>
+          <h2>{W.heading(placeName(selection))}</h2>
+          <p>{cell.value === null ? W.blank : W.holds(shownCell(cell.value))}</p>
+        </>
+      )}
       {call !== undefined && listed !== undefined && (
         // Another formula is another form; so are other signs.
         <FunctionForm key={`${placeName(selection)} ${cell.formula} ${signs.decimal}`} listed={listed} standing={call} />
       )}
-      {joint === undefined ? listed === undefined && <p>{W.nothing}</p> : <JointPart joint={joint} port={port} name={name} />}
+      {joint === undefined ? (
+        listed === undefined && <p>{W.nothing}</p>
+      ) : (
+        <JointPart joint={joint} port={port} name={name} output={output} />
+      )}
     </>
   );
 }
 
 function WithCell({ port }: { readonly port: SheetPort }): JSX.Element {
-  const cell = useCell(port);
-  return cell === undefined ? <p>{W.noCell}</p> : <Explained port={port} cell={cell} />;
+  const here = useCell(port);
+  const typed = useTyped(port);
+  if (typed !== undefined) return <TypedHelp {...typed} />;
+  return here === undefined ? <p>{W.noCell}</p> : <Explained port={port} here={here} />;
 }
 
 export function CellView(): JSX.Element {

@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import type { CopySummary } from '../../files/jobs';
 import type { HandoverChoice } from '../../handover/pages/choice';
 import { PAPERS, STATUSES, type TitleBlock } from '../../handover/pages/title-block';
-import { LANGUAGES } from '../../handover/pages/words/words';
+import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
 import { Carried, Ticks } from './hand-over-parts';
 import { HAND_OVER_WORDS as W } from './words';

@@ -14,11 +14,11 @@ interface Looked {
   readonly dress: Dress;
 }
 
-const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress): string[] => [
+const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress, { lacks }: SheetPort): string[] => [
   ...formats.map(({ range, format }) => W.rounded(range, format)),
   ...stateRanges.map(W.coloured),
   ...wrapped.map(W.wrapped),
-  ...dropDowns.map(({ range }) => W.chosen(range)),
+  ...(lacks?.includes('drop-downs') === true ? [] : dropDowns.map(({ range }) => W.chosen(range))),
 ];
 
 export function FormatTable({ port }: { readonly port: SheetPort }): JSX.Element {
@@ -41,7 +41,7 @@ export function FormatTable({ port }: { readonly port: SheetPort }): JSX.Element
       setLooked(undefined);
       wrote(W.formatted(`${dress.sheetName}!${range}`), [], takeOff);
     });
-  const lines = looked === undefined ? [] : linesOf(looked.dress);
+  const lines = looked === undefined ? [] : linesOf(looked.dress, port);
   return (
     <section class="bw-form" aria-labelledby="bw-format-table">
       <h2 id="bw-format-table">{W.format}</h2>

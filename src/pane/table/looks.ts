@@ -15,7 +15,7 @@ const FORMATS: Readonly<Record<string, string>> = { N: '0', MPa: '0.0', '°': '0
 export type Looks = Pick<Dress, 'formats' | 'stateRanges' | 'wrapped'>;
 
 /** The name without its unit. */
-const named = (heading: unknown): string =>
+export const named = (heading: unknown): string =>
   String(heading ?? '')
     .replace(/\s*\([^()]*\)\s*$/, '')
     .trim();

@@ -11,6 +11,7 @@ import { messageOf, placeName, usePane } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { FormatTable } from './format-table';
 import { newTable, type NewTable, rangeText, START } from './new-table';
+import { SortTable } from './sort-table';
 import { TABLE_WORDS as W } from './words';
 
 const FIRST_INPUTS = Object.keys(START);
@@ -89,6 +90,7 @@ async function inTheWay(port: SheetPort, { inputs, results }: NewTable): Promise
 function Shown({ table }: { readonly table: NewTable }): JSX.Element {
   const { port } = usePane();
   const [header = [], first = []] = table.shown;
+  const dropDowns = port?.lacks?.includes('drop-downs') === true ? W.noDropDowns : W.dropDowns;
   return (
     <>
       <ul>
@@ -100,7 +102,7 @@ function Shown({ table }: { readonly table: NewTable }): JSX.Element {
         {port?.dress !== undefined && (
           <>
             <li>{W.looks}</li>
-            {table.dress.dropDowns.length > 0 && <li>{W.dropDowns(table.dress.dropDowns.map(({ range }) => range).join(', '))}</li>}
+            {table.dress.dropDowns.length > 0 && <li>{dropDowns(table.dress.dropDowns.map(({ range }) => range).join(', '))}</li>}
           </>
         )}
       </ul>
@@ -216,6 +218,7 @@ export function TableView(): JSX.Element {
     <>
       <NewTableForm port={port} />
       {port.dress !== undefined && <FormatTable port={port} />}
+      {port.lacks?.includes('sort') === true && <SortTable port={port} />}
     </>
   );
 }
