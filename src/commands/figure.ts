@@ -1,10 +1,8 @@
 // bosswright figure: one row in section.
-import { writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { section } from '../figure/section';
-import { inFixedColours } from '../figure/style';
 import { baseOf, variantsOf } from '../joint/table';
 import { oneRow } from './joints';
+import { endingOf, PICTURES, writePicture } from './picture';
 import type { Main } from '../cli/ended';
 import { given, oneOf } from '../cli/options';
 
@@ -15,10 +13,9 @@ The joint of one row in section, to scale, with what fails marked where it fails
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'base'], [2, 2]);
   const [from = '-', to = ''] = files;
-  const ending = oneOf(['svg', 'png'], path.extname(to).slice(1).toLowerCase(), `${to}: ending`);
+  oneOf(PICTURES, endingOf(to), `${to}: ending`);
   const { inputs, base } = await oneRow(from, values.row, values.base);
   const [variant] = variantsOf(inputs, baseOf(base));
   if (variant === undefined) return;
-  const svg = inFixedColours(section(variant).svg);
-  await writeFile(to, ending === 'svg' ? svg : (await (await import('../hosts/png/node')).pngRenderer())(svg));
+  await writePicture(section(variant).svg, to);
 };
