@@ -18,7 +18,7 @@ describe('the studies of the guide', () => {
   it('are drawn behind the joint, the map once and the bars once, in fixed colours', () => {
     expect(headings.slice(-2).map(({ value }) => value)).toEqual([
       'Map of boss OD and wall, Plane!D10',
-      'What moves engagement min, Window!A14',
+      'What moves engagement min, Window!A18',
     ]);
     expect(figure.pictures).toHaveLength(3);
     expect(drawings[1]).toContain('bw-map-now');
@@ -35,5 +35,13 @@ describe('the studies of the guide', () => {
     );
     expect(shown(copy.plan.sheets)).toEqual(['as drawn', 'as drawn']);
     expect(shown(changed)).toEqual(['inputs changed', 'inputs changed']);
+    const oneOnly = (sheet: string, at: string, value: string | number): unknown[] =>
+      shown(
+        copy.plan.sheets.map(one =>
+          one.name === sheet ? { ...one, cells: one.cells.map(cell => (cell.at === at ? { ...cell, value } : cell)) } : one,
+        ),
+      );
+    // a value beside the map is the map's alone
+    expect(oneOnly('Plane', 'E9', 5)).toEqual(['inputs changed', 'as drawn']);
   });
 });

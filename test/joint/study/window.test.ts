@@ -217,7 +217,14 @@ describe('every number of joints that are drawn, on grids through JOINT.TABLE', 
           end === 0 ? (numbers[k] as number) < (low as number) : (numbers[k] as number) > (high as number),
         );
         const isSaid = String(said).includes('holds again');
-        if (outer.includes(true)) expect(isSaid, `${name}: ${String(said)}`).toBe(true);
+        if (outer.includes(true))
+          expect(
+            isSaid,
+            `${name}: ${String(said)}, ends ${String([low, high])}, good at ${numbers
+              .filter((at, k) => good[k] && (end === 0 ? at < (low as number) : at > (high as number)))
+              .slice(0, 3)
+              .join()} ${JSON.stringify(whole)}`,
+          ).toBe(true);
         if (!isSaid) return;
         const other = Number(/again (?:from|up to) (\S+)$/.exec(String(said))?.[1]);
         expect(statesAt([other - 2e-6, other - 1e-7, other, other + 1e-7, other + 2e-6]).map(isGood)).toContain(true);
