@@ -192,7 +192,7 @@ describe('studies of one row', () => {
     for (const name of ['map.svg', 'bars.svg']) expect(textAt(name)).not.toContain('var(');
     const [, ...moves] = csvOf('bars.csv');
     const drawn = moves.filter(([, , , , , change]) => change !== '–').map(([name = '']) => name);
-    expect(drawn.length).toBeGreaterThan(5);
+    expect(drawn.length).toBeGreaterThan(4);
     for (const name of drawn) expect(textAt('bars.svg')).toContain(`>${name}<`);
     await expect(run('sensitivity', at('joints.csv'), '--result', 'state', '--out', at('no.svg'))).rejects.toThrow(/state is no number/);
     await expect(run('sensitivity', at('joints.csv'))).rejects.toThrow(/^bosswright sensitivity /);

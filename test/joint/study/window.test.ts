@@ -175,10 +175,11 @@ describe('every number of joints that are drawn, on grids through JOINT.TABLE', 
         table(
           'JOINT.TABLE',
           [[...others, name], ...numbers.map(number => [...beside, number === 0 && unit !== '–' ? `0 ${unit}` : number])],
-          [['state']],
+          [['state', 'reasons']],
         )
           .slice(1)
-          .map(([state]) => state);
+          // a row to be reviewed may hide a rule that has no value
+          .map(([state, reasons]) => (String(reasons).includes('not checked') ? 'not checked' : state));
       const size = now === 0 ? 1 : Math.abs(now);
       const step = (4 * size) / STEPS;
       const grid = Array.from({ length: STEPS }, (__, i) => Math.max(0, now - 2 * size) + (i + 0.5) * step);
@@ -217,14 +218,7 @@ describe('every number of joints that are drawn, on grids through JOINT.TABLE', 
           end === 0 ? (numbers[k] as number) < (low as number) : (numbers[k] as number) > (high as number),
         );
         const isSaid = String(said).includes('holds again');
-        if (outer.includes(true))
-          expect(
-            isSaid,
-            `${name}: ${String(said)}, ends ${String([low, high])}, good at ${numbers
-              .filter((at, k) => good[k] && (end === 0 ? at < (low as number) : at > (high as number)))
-              .slice(0, 3)
-              .join()} ${JSON.stringify(whole)}`,
-          ).toBe(true);
+        if (outer.includes(true)) expect(isSaid, `${name}: ${String(said)}`).toBe(true);
         if (!isSaid) return;
         const other = Number(/again (?:from|up to) (\S+)$/.exec(String(said))?.[1]);
         expect(statesAt([other - 2e-6, other - 1e-7, other, other + 1e-7, other + 2e-6]).map(isGood)).toContain(true);
