@@ -18,6 +18,7 @@ const COMMANDS = new Map<string, Command>(
     card: { does: 'all about one row', load: () => import('./card') },
     figure: { does: 'one row in section, as SVG or PNG', load: () => import('./figure') },
     map: { does: 'one row over two of its inputs', load: () => import('./map') },
+    sensitivity: { does: 'what moves one output of one row', load: () => import('./sensitivity') },
     simulate: { does: 'how many of one row are good', load: () => import('./simulate') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
     compare: { does: 'lists what came back changed', load: () => import('../handover/compare-cli') },
@@ -27,7 +28,7 @@ const COMMANDS = new Map<string, Command>(
 
 const HELP = `bosswright COMMAND …
 
-${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(10)}${does}`).join('\n')}
+${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(13)}${does}`).join('\n')}
 
 bosswright COMMAND --help says how.`;
 

@@ -1,11 +1,10 @@
 // bosswright figure: one row in section.
 import { writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { section } from '../figure/section';
 import { sectionDxf } from '../figure/section-dxf';
-import { inFixedColours } from '../figure/style';
 import { baseOf, variantsOf } from '../joint/table';
 import { oneRow } from './joints';
+import { endingOf, PICTURES, writePicture } from './picture';
 import type { Main } from '../cli/ended';
 import { given, oneOf } from '../cli/options';
 
@@ -16,11 +15,10 @@ The joint of one row in section, to scale, with what fails marked where it fails
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'base'], [2, 2]);
   const [from = '-', to = ''] = files;
-  const ending = oneOf(['svg', 'png', 'dxf'], path.extname(to).slice(1).toLowerCase(), `${to}: ending`);
+  const ending = oneOf([...PICTURES, 'dxf'], endingOf(to), `${to}: ending`);
   const { inputs, base } = await oneRow(from, values.row, values.base);
   const [variant] = variantsOf(inputs, baseOf(base));
   if (variant === undefined) return;
-  if (ending === 'dxf') return writeFile(to, sectionDxf(variant));
-  const svg = inFixedColours(section(variant).svg);
-  await writeFile(to, ending === 'svg' ? svg : (await (await import('../hosts/png/node')).pngRenderer())(svg));
+  if (ending === 'dxf') await writeFile(to, sectionDxf(variant));
+  else await writePicture(section(variant).svg, to);
 };

@@ -7,10 +7,10 @@ import { study } from './study';
 import { listed } from './table';
 
 export const USAGE = `bosswright map in.csv|xlsx|json --x NAME --x-values 2,2.5,3 --y NAME --y-values 6,7 [--result state] [--row 1]
-               [--base base.csv] [--out out.csv|xlsx|json|md]
+               [--base base.csv] [--out out.csv|xlsx|json|md|svg|png]
 
-One output of one joint over two of its inputs: x along the top, y down the side; ENCL.JOINT.MAP. Without --out it goes to standard
-output, --as csv|json|md.`;
+One output of one joint over two of its inputs: x along the top, y down the side; ENCL.JOINT.MAP. As SVG or PNG the
+states are drawn, whatever the result. Without --out it goes to standard output, --as csv|json|md.`;
 
 /** A number as such, anything else as it was typed. */
 const cellOf = (text: string): string | number => (/^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : text);

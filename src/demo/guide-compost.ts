@@ -105,20 +105,28 @@ const PLANE = `Plane!${JOINT}`;
 
 // ---- the window ----------------------------------------------------------------------------------------------------
 
+/** Nominal diameter of the screw, mm. */
+const D = 2.9;
+
 const MOVED = ['wall', 'boss OD', 'hole depth', 'seat tolerance'];
 const WINDOW_TOP = 6;
-const MOVES_TOP = WINDOW_TOP + MOVED.length + 4;
+const SOLVE_TOP = WINDOW_TOP + MOVED.length + 4;
+const MOVES_TOP = SOLVE_TOP + 4;
 
 const windowSheet: SheetPlan = {
   name: 'Window',
   widths: [21, 9, 11, 24, 31, 28, 28, 21, 21],
   frozenRows: 1,
   cells: [
-    cell('A1', 'title', 'How far each may move, and what moves the thread'),
+    cell('A1', 'title', 'How far each may move, where it must stand, and what moves the thread'),
     cell('A2', 'note', 'One input moves and the others stay as they are on the sheet Plane. Change a name to ask for another.'),
     ...row(4, ['label', 'input', 'input', 'input', 'input'], ['results wanted', ...MOVED]),
     cell(`A${WINDOW_TOP - 1}`, 'heading', 'Window'),
     ...table(0, WINDOW_TOP, 9, `=ENCL.JOINT.WINDOW(${PLANE},B4:${at(MOVED.length, 4)})`, '0.00'),
+    cell(`A${SOLVE_TOP - 1}`, 'heading', 'Where an output has the value that you want'),
+    ...row(SOLVE_TOP, ['header', 'header', 'header', 'header'], ['input', 'output', 'wanted', 'input is then']),
+    ...row(SOLVE_TOP + 1, ['input', 'input', 'input'], ['wall', 'engagement min', COMMON.ratio * D]),
+    cell(`D${SOLVE_TOP + 1}`, 'result', `=ENCL.JOINT.SOLVE(${PLANE},A${SOLVE_TOP + 1},B${SOLVE_TOP + 1},C${SOLVE_TOP + 1})`, '0.000'),
     cell(`A${MOVES_TOP - 1}`, 'heading', 'What moves the full thread at worst case'),
     ...table(0, MOVES_TOP, 7, `=ENCL.JOINT.SENSITIVITY(${PLANE},"engagement min")`, '0.00'),
   ],
@@ -187,6 +195,22 @@ const rootWall = (od: string): string => `=ENCL.BOSS.WALL([${od}],[pilot],[boss 
 const sinkRatio = (rootWallStep: string, wall: string): string =>
   `=2*SQRT(ENCL.BOSS.CIRCLE([${rootWallStep}],[${wall}],0,0,[${wall}]+[boss height]-[hole depth])/[${wall}]-1)`;
 const noMark = (ratio: string): string => `=IF([${ratio}]>[sink limit]+0.3,"fail",IF([${ratio}]>1.1*[sink limit],"review","pass"))`;
+type Step = readonly [name: string, formula: string, unit: string, note: string];
+
+const sinkSteps = (which: string, od: string, wall: string, says: string): readonly Step[] => [
+  [`boss wall at the root, ${which}`, rootWall(od), 'mm', ''],
+  [
+    `as boss wall ÷ wall, ${which}`,
+    sinkRatio(`boss wall at the root, ${which}`, wall),
+    '',
+    'the hole reaches below the root and takes mass away',
+  ],
+  [`no sink mark, ${which}`, noMark(`as boss wall ÷ wall, ${which}`), '', says],
+];
+const floorSteps = (which: string, wall: string, tolerance: string, says: string): readonly Step[] => [
+  [`least floor, ${which}`, `=ENCL.HOLE.FLOOR([${wall}],[boss height],[hole depth]+[${tolerance}])`, 'mm', ''],
+  [`floor holds, ${which}`, `=ENCL.CHECK.MIN([least floor, ${which}],0.4*[${wall}],[floor limit]*[${wall}])`, '', says],
+];
 const windowOfWall = (column: number): string => `=INDEX(ENCL.JOINT.WINDOW(${PLANE},"wall"),2,${column})`;
 
 const guide = guideSheet({
@@ -196,7 +220,7 @@ const guide = guideSheet({
     'The part: a thermometer for a compost heap, two halves of ABS with the same wall, one screw in each corner. The ' +
       'front is seen, so sink marks count.',
     'The screw: ST2.9 × 16, already bought. Wall and outside diameter of the boss are free; the seat under the head is 0.8 of the wall.',
-    'Asked: 2.5 d of full thread at worst case, 0.5 mm free under the tip, a floor of 0.6 of the wall under the hole.',
+    'Required: 2.5 d of full thread at worst case, 0.5 mm free under the tip, a floor of 0.6 of the wall under the hole.',
     'How to read it: this sheet tells the story. Plane has the map, Window how far each size may move, Yield how ' +
       'many are good, Variants the choices in one table.',
   ],
@@ -226,21 +250,8 @@ const guide = guideSheet({
     [
       '1   First choice (variant A): a thin wall and a thick boss',
       [
-        ['boss wall at the root, first choice', rootWall('boss OD, first choice'), 'mm', ''],
-        ['least floor, first choice', '=ENCL.HOLE.FLOOR([wall, first choice],[boss height],[hole depth]+[tolerance on paper])', 'mm', ''],
-        [
-          'floor holds, first choice',
-          '=ENCL.CHECK.MIN([least floor, first choice],0.4*[wall, first choice],[floor limit]*[wall, first choice])',
-          '',
-          'review: less than 0.6 of the wall',
-        ],
-        [
-          'as boss wall ÷ wall, first choice',
-          sinkRatio('boss wall at the root, first choice', 'wall, first choice'),
-          '',
-          'the hole reaches below the root and takes mass away',
-        ],
-        ['no sink mark, first choice', noMark('as boss wall ÷ wall, first choice'), '', 'fails: the boss is nearly as thick as the wall'],
+        ...sinkSteps('first choice', 'boss OD, first choice', 'wall, first choice', 'fails: the boss is nearly as thick as the wall'),
+        ...floorSteps('first choice', 'wall, first choice', 'tolerance on paper', 'review: less than 0.6 of the wall'),
       ],
       ['A thin wall saves plastic. Behind it a boss of 2.4 d shows on the front, and the hole leaves little floor.'],
     ],
@@ -254,7 +265,8 @@ const guide = guideSheet({
       [
         'The sheet Plane has the whole joint at ninety walls and bosses. What passes is a small island: the floor ends ' +
           'it below, sink to the right, engagement above.',
-        'The sheet Window has its ends at the present point. One input moves there and all others stay; the map shows two at once.',
+        'The sheet Window has its ends at the present point, and the wall at which the thread just suffices. One input moves ' +
+          'there and all others stay; the map shows two at once.',
       ],
     ],
     [
@@ -272,21 +284,8 @@ const guide = guideSheet({
       [
         ['middle, moulded: full thread', limits('wall in the middle', 'tolerance as moulded', 'tolerance as moulded'), '', 'mm'],
         ['middle holds as moulded', holds('middle, moulded: full thread'), '', 'passes'],
-        ['boss wall at the root, slimmer', rootWall('boss OD, slimmer'), 'mm', ''],
-        [
-          'as boss wall ÷ wall, middle',
-          sinkRatio('boss wall at the root, slimmer', 'wall in the middle'),
-          '',
-          'the hole reaches below the root and takes mass away',
-        ],
-        ['no sink mark, middle', noMark('as boss wall ÷ wall, middle'), '', 'passes'],
-        ['least floor, middle', '=ENCL.HOLE.FLOOR([wall in the middle],[boss height],[hole depth]+[tolerance as moulded])', 'mm', ''],
-        [
-          'floor holds, middle',
-          '=ENCL.CHECK.MIN([least floor, middle],0.4*[wall in the middle],[floor limit]*[wall in the middle])',
-          '',
-          'passes',
-        ],
+        ...sinkSteps('middle', 'boss OD, slimmer', 'wall in the middle', 'passes'),
+        ...floorSteps('middle', 'wall in the middle', 'tolerance as moulded', 'passes'),
       ],
       ['Half way between the ends there is room on both sides for what you do not know yet.'],
     ],

@@ -468,7 +468,12 @@ export const EVIDENCE: readonly Evidence[] = [
   ...byHand('joint/joint.test.ts', 'where nothing helps, it says what was tried', '', 'CHECK.JOINT'),
   ...byHand('joint/limits.test.ts', '$rule, $level, by $input', 'each rule at its limits, typed by hand', 'CHECK.JOINT'),
   ...byHand('joint/study/window.test.ts', '%s, its %s end', 'one rule solved for one input', 'JOINT.WINDOW'),
-  ...anotherWay('joint/study/window.test.ts', '%s on a grid', 'ten grids of 10,000 joints', 'JOINT.WINDOW'),
+  ...anotherWay(
+    'joint/study/window.test.ts',
+    '%s on a grid',
+    'ten grids of 10,000 joints, every number of ten drawn joints, stretches narrower than a step on grids of 100,000',
+    'JOINT.WINDOW',
+  ),
   ...anotherWay('joint/study/map.test.ts', 'margin over %s', 'JOINT.TABLE on every joint of five planes', 'JOINT.MAP'),
   ...byHand('joint/study/map.test.ts', 'numbers over a plane', 'the joint of the demo', 'JOINT.MAP'),
   ...byHand('joint/study/sensitivity.test.ts', '%s by %s', 'derivatives written down', 'JOINT.SENSITIVITY'),

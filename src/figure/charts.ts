@@ -100,6 +100,12 @@ export function axis(
   });
 }
 
+const TITLE_PX = 14;
+
+/** A title as it stands above its chart: where it is too wide what follows its colon goes. */
+const headingOf = (title: string, widthPx: number): string =>
+  textWidthPx(title, TITLE_PX) <= widthPx ? title : fitted(title.split(':')[0] as string, widthPx, TITLE_PX);
+
 export function chart(title: string, description: string, widthPx: number, heightPx: number, content: readonly Child[]): string {
   return el(
     'svg',
@@ -115,7 +121,7 @@ export function chart(title: string, description: string, widthPx: number, heigh
     el('desc', {}, description),
     style(),
     el('rect', { class: 'bw-sheet', width: widthPx, height: heightPx }),
-    text(title, [MARGIN_PX, 22], { className: 'bw-strong' }),
+    text(headingOf(title, widthPx - 2 * MARGIN_PX), [MARGIN_PX, 22], { className: 'bw-strong' }),
     content,
   ).markup;
 }

@@ -170,7 +170,7 @@ const fullThread = (words: string, name: string, look: SpanLook, title = `full t
 };
 fullThread('full thread, worst', 'engagement min', 'worst', 'full thread, worst');
 fullThread('nominal', 'engagement', 'nominal');
-fullThread('asked', 'engagement required', 'asked');
+fullThread('required', 'engagement required', 'asked');
 
 dimension(
   'point',

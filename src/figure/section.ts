@@ -67,7 +67,7 @@ function describe(variant: Variant, shape: Shape, dimensions: readonly Dimension
     const value = dimensions.find(dimension => dimension.words === words)?.value;
     return value === undefined ? '' : `${words} ${shown(value)} mm`;
   };
-  const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'asked', 'hole depth', 'screw length']
+  const numbers = ['boss OD', 'boss OD root', 'boss height', 'full thread, worst', 'nominal', 'required', 'hole depth', 'screw length']
     .map(named)
     .filter(words => words !== '');
   const parts = [shape.headHalf && 'head half', shape.board && 'board', shape.threadHalf && 'thread half', shape.screw && 'screw'].filter(

@@ -83,6 +83,9 @@ const between = (values: readonly number[], position: number): number => {
   return (values[i] as number) * (1 - share) + (values[i + 1] as number) * share;
 };
 
+/** Two digits that count, and two places at least. */
+const placesOf = (level: number): number => Math.max(2, 1 - Math.floor(Math.log10(level)));
+
 /** The edge of what fails, and lines of equal margin inside it, each with its margin. */
 function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace): Child[] {
   const most = Math.max(0, ...margins.flatMap(row => row.map(margin => margin ?? 0)));
@@ -95,7 +98,7 @@ function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace): C
       el('path', { class: level === 0 ? 'bw-map-edge' : 'bw-map-line', d: pieces.map(piece => through(piece)).join('') }),
       middle === undefined || level === 0
         ? undefined
-        : text(shown(level), [middle[0] + 3, middle[1] - 3], { className: 'bw-small bw-halo' }),
+        : text(shown(level, placesOf(level)), [middle[0] + 3, middle[1] - 3], { className: 'bw-small bw-halo' }),
     ];
   });
 }

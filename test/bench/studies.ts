@@ -1,8 +1,11 @@
 // What a study costs, against JOINT.TABLE's own loop over the same joints.
 import { draws } from '../../src/core/tolerance/draws';
-import { Watch } from '../../src/joint/study/moved';
+import type { Output } from '../../src/joint/outputs';
 import { turned } from '../../src/joint/rows';
+import { INPUTS } from '../../src/joint/inputs';
+import { slotOf } from '../../src/joint/slots';
 import { oneVariant } from '../../src/joint/table';
+import { Variant } from '../../src/joint/variant';
 import { call } from '../../src/registry';
 import { digits, ns, type Figure } from './figure';
 import { inputsOf } from './variants';
@@ -25,35 +28,49 @@ const ask = (id: string, ...args: readonly unknown[]): void => {
   if (!answer.ok) throw new Error(answer.message);
 };
 
-/** Every number that a window looks at, by its input. */
-function lookedAt(): ReadonlyMap<string, number[]> {
+/** Every number that a study puts in a joint, by its input. */
+function lookedAt(study: () => void): ReadonlyMap<string, readonly number[]> {
+  const nameOf = new Map([...INPUTS.keys()].map(name => [slotOf(name), name]));
   const numbers = new Map<string, number[]>();
-  const prototype = Watch.prototype as unknown as { look: (number: number) => number };
-  const { look } = prototype;
-  prototype.look = function (this: { moving: { name: string } }, number: number): number {
-    const { name } = this.moving;
+  const { put, reread } = Variant.prototype;
+  const seen = (slot: number, value: unknown): void => {
+    const name = nameOf.get(slot) ?? '';
+    const number = typeof value === 'number' ? value : (value as { readonly upperMm: number }).upperMm;
     numbers.set(name, [...(numbers.get(name) ?? []), number]);
-    return look.call(this, number);
   };
-  ask('JOINT.WINDOW', JOINT);
-  prototype.look = look;
+  Variant.prototype.put = function (slot, value): void {
+    seen(slot, value);
+    put.call(this, slot, value);
+  };
+  Variant.prototype.reread = function (slot, number): void {
+    seen(slot, number);
+    reread.call(this, slot, number);
+  };
+  study();
+  Object.assign(Variant.prototype, { put, reread });
   return numbers;
 }
 
-function window(): Study {
-  const numbers = lookedAt();
+/** A study that moves one input after another, against the same numbers in a row each. */
+function moving(what: string, output: Output, study: () => void): Study {
+  const numbers = lookedAt(study);
   return {
-    what: 'JOINT.WINDOW of every input',
+    what,
     looked: [...numbers.values()].reduce((sum, list) => sum + list.length, 0),
-    study: () => ask('JOINT.WINDOW', JOINT),
+    study,
     bare: () => {
       for (const [name, list] of numbers) {
-        const state = turned(oneVariant(JOINT, undefined), [name], ['state']);
-        for (const number of list) state([number]);
+        const answer = turned(oneVariant(JOINT, undefined), [name], [output]);
+        for (const number of list) answer([number]);
       }
     },
   };
 }
+
+const window = (): Study => moving('JOINT.WINDOW of every input', 'state', () => ask('JOINT.WINDOW', JOINT));
+const sensitivity = (): Study => moving('JOINT.SENSITIVITY of the margin', 'margin', () => ask('JOINT.SENSITIVITY', JOINT, 'margin'));
+const solve = (): Study =>
+  moving('JOINT.SOLVE of the seat for a full thread', 'engagement min', () => ask('JOINT.SOLVE', JOINT, 'seat', 'engagement min', 7));
 
 function map(): Study {
   const [across, down] = [4, 1.5].map(from => Array.from({ length: 100 }, (_, i) => from + i / 25)) as [number[], number[]];
@@ -100,4 +117,4 @@ const measured = ({ what, looked, study, bare }: Study): Figure => {
   };
 };
 
-export const studies = (): Figure[] => [map(), window(), simulation()].map(measured);
+export const studies = (): Figure[] => [map(), window(), sensitivity(), solve(), simulation()].map(measured);

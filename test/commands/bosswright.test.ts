@@ -182,6 +182,22 @@ describe('studies of one row', () => {
     expect(new Set(expected.flatMap(line => line.slice(1))).size).toBeGreaterThan(1);
   });
 
+  it('a map and what moves an output are drawn where the ending asks for it', async () => {
+    const plane = ['--x', 'wall', '--x-values', '2,2.5,3', '--y', 'boss OD', '--y-values', '6,6.5,7'];
+    await run('map', at('joints.csv'), '--row', '2', ...plane, '--out', at('map.svg'));
+    await run('sensitivity', at('joints.csv'), '--row', '2', '--result', 'engagement min', '--out', at('bars.svg'));
+    await run('sensitivity', at('joints.csv'), '--row', '2', '--result', 'engagement min', '--out', at('bars.csv'));
+    expect(textAt('map.svg')).toMatch(/^<svg [^]*<title>wall and boss OD: where the joint is good</);
+    expect(textAt('bars.svg')).toMatch(/^<svg [^]*<title>What moves engagement min</);
+    for (const name of ['map.svg', 'bars.svg']) expect(textAt(name)).not.toContain('var(');
+    const [, ...moves] = csvOf('bars.csv');
+    const drawn = moves.filter(([, , , , , change]) => change !== '–').map(([name = '']) => name);
+    expect(drawn.length).toBeGreaterThan(4);
+    for (const name of drawn) expect(textAt('bars.svg')).toContain(`>${name}<`);
+    await expect(run('sensitivity', at('joints.csv'), '--result', 'state', '--out', at('no.svg'))).rejects.toThrow(/state is no number/);
+    await expect(run('sensitivity', at('joints.csv'))).rejects.toThrow(/^bosswright sensitivity /);
+  });
+
   it('a simulation counts as the function does, and refuses in its words', async () => {
     await run('simulate', at('joints.csv'), '--row', '2', '--samples', '2000', '--seed', '7', '--out', at('yield.csv'));
     const [heading, ...lines] = csvOf('yield.csv');

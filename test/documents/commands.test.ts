@@ -58,6 +58,9 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run -s bosswright -- figure joints.csv joint.svg --row 2': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- map joints.csv --row 2 --x wall --x-values 2,2.5,3 --y "boss OD" --y-values 6,6.5,7 --as md':
     'test/commands/bosswright.test.ts',
+  'npm run -s bosswright -- map joints.csv --row 2 --x wall --x-values 2,2.5,3 --y "boss OD" --y-values 6,6.5,7 --out map.svg':
+    'test/commands/bosswright.test.ts',
+  'npm run -s bosswright -- sensitivity joints.csv --row 2 --result "engagement min" --out bars.svg': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- simulate joints.csv --row 2 --out yield.csv': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- check joints.csv': 'test/commands/bosswright.test.ts',
   'npm run generate': 'test/documents/adding.test.ts',

@@ -137,7 +137,7 @@ describe('what stands on it', () => {
         'board 1.60',
         'full thread, worst 4.34 = 1.50 d',
         'nominal 5.50 = 1.90 d',
-        'asked 5.80 = 2.00 d',
+        'required 5.80 = 2.00 d',
         'hole depth 14.75',
         'wall 2.50',
         'screw length 13.00',

@@ -18,7 +18,7 @@ describe('the studies of the guide', () => {
   it('are drawn behind the joint, the map once and the bars once, in fixed colours', () => {
     expect(headings.slice(-2).map(({ value }) => value)).toEqual([
       'Map of boss OD and wall, Plane!D10',
-      'What moves engagement min, Window!A14',
+      'What moves engagement min, Window!A18',
     ]);
     expect(figure.pictures).toHaveLength(3);
     expect(drawings[1]).toContain('bw-map-now');

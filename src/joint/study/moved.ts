@@ -4,7 +4,7 @@ import { plusMinus, type Deviation } from '../../core/read/deviation';
 import { Refused } from '../../core/refuse';
 import { INPUTS } from '../inputs';
 import { type Judge, JUDGES, PLAN_OF_RULES } from '../judge';
-import { NO_SLOT, type Slot, SLOTS, slotOf } from '../slots';
+import { madeOf, NO_SLOT, type Slot, SLOTS, slotOf } from '../slots';
 import type { Variant } from '../variant';
 
 /** An input that is a number, and how it is moved. */
@@ -69,9 +69,8 @@ const never = (): boolean => false;
 export function movedWith(variant: Variant, slots: readonly number[], isFixed: (slot: number) => boolean = never): readonly boolean[] {
   const moved = SLOTS.map(() => false);
   for (const slot of slots) moved[slot] = true;
-  SLOTS.forEach((slot, at) => {
-    if (moved[at] !== true && !isFixed(at)) moved[at] = follows(variant, slot, at, moved);
-  });
+  const behind = [...new Set(slots.flatMap(slot => madeOf(slot)))].sort((a, b) => a - b);
+  for (const at of behind) if (moved[at] !== true && !isFixed(at)) moved[at] = follows(variant, SLOTS[at] as Slot, at, moved);
   return moved;
 }
 

@@ -4,6 +4,7 @@ import type { Deviation } from '../../core/read/deviation';
 import { Refused, wrongInput } from '../../core/refuse';
 import { INPUTS } from '../inputs';
 import { isVerdict, type Output } from '../outputs';
+import { slotOf } from '../slots';
 import { oneVariant } from '../table';
 import type { Variant } from '../variant';
 import { type Movable, movable, sizeOf } from './moved';
@@ -59,7 +60,9 @@ interface Slope {
   readonly change: number;
 }
 
-function slopeBy(variant: Variant, name: string, numeric: typeof CIRCLE_OVER_WALL): Slope | undefined {
+function slopeBy(joint: Variant, name: string, numeric: typeof CIRCLE_OVER_WALL): Slope | undefined {
+  if (!numeric.plan.includes(slotOf(name))) return undefined;
+  const variant = joint.copy();
   const moving = movable(variant, name);
   if (moving === undefined) return undefined;
   const { now, limits } = moving;
@@ -87,7 +90,7 @@ export function sensitivityRows(variant: Variant, output: unknown): Cell[][] {
   variant.run(numeric.plan);
   if (numeric.of(variant) === undefined) throw wrongInput(`output: ${name} has no value${whyNot(variant, name)}`, 'output');
   const judged = name === 'sink ratio' ? CIRCLE_OVER_WALL : numeric;
-  const slopes = [...INPUTS.keys()].flatMap(input => slopeBy(variant.copy(), input, judged) ?? []);
+  const slopes = [...INPUTS.keys()].flatMap(input => slopeBy(variant, input, judged) ?? []);
   const variance = slopes.reduce((sum, { change }) => sum + change ** 2, 0);
   return slopes
     .sort((a, b) => b.change - a.change || Math.abs(b.slope) - Math.abs(a.slope))

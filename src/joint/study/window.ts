@@ -48,7 +48,7 @@ function again(watch: Watch, looks: readonly Look[], from: number, side: Side): 
   while (looks[next]?.standing === FAILS) next += side;
   const [good, bad] = [looks[next], looks[next - side]];
   if (good === undefined || bad === undefined) return '';
-  return `; holds again ${side < 0 ? 'up to' : 'from'} ${rounded(endBetween(watch, good, bad, HOLDS))}`;
+  return `; holds again ${side < 0 ? 'up to' : 'from'} ${rounded(endBetween(watch, good, bad, HOLDS), 6)}`;
 }
 
 const shown = (value: number | undefined): Cell => value ?? '–';
