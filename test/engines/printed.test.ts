@@ -36,11 +36,11 @@ interface Printed {
   readonly gnumeric: readonly PrintedPage[];
 }
 
-/** The foot of a page of ours says which workbook and which sheet it is. */
+/** The foot of a page of ours says which workbook it is; the one line of a sheet for the screen is no page. */
 const isOurs =
   (language: Language) =>
   ({ text }: PrintedPage): boolean =>
-    text.includes(`${TITLE.part}, ${WORDS[language].handOver} – `);
+    text.includes(`${TITLE.part}, ${WORDS[language].handOver} – `) && !text.includes(WORDS[language].forScreen(''));
 
 async function books(): Promise<Map<string, Uint8Array>> {
   const folder = await mkdtemp(join(tmpdir(), 'books-'));

@@ -67,8 +67,20 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
   return Math.floor(100 * Math.min(1, (FILL_WIDTH * roomWidthPt) / widthPt(plan), (FILL_HEIGHT * roomHeightPt) / tallestPt));
 }
 
-/** In percent, so that its width has room on a page. */
-const widthScale = (plan: SheetPlan): number => Math.floor(100 * Math.min(1, (FILL_OWN * setUpOf(plan).roomPt[0]) / widthPt(plan)));
+/** Type of 10 points stays above 8. */
+const LEAST_OWN_SCALE = 0.82;
+
+/** In percent, so that its width has room on a page, and its height where that can still be read: on a page that lies, since some
+ * programs reckon the height by the paper of another sheet, else on one that stands. */
+function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
+  const { paper, roomPt } = setUpOf(plan);
+  const [roomWidthPt, roomHeightPt] = roomPt;
+  const wide = Math.min(1, (FILL_OWN * roomWidthPt) / widthPt(plan));
+  const lyingPt = PAPERS_PT[paper][0] - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
+  const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
+  const tall = [lyingPt, roomHeightPt].map(roomPt => (FILL_HEIGHT * roomPt) / heightPt).find(scale => scale >= LEAST_OWN_SCALE);
+  return Math.floor(100 * Math.min(wide, tall ?? wide));
+}
 
 /** Pages to fit the height on; 0 lets it run. */
 function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
@@ -102,7 +114,7 @@ export function printOf(
       ...(breakAfter.length > 0
         ? { scale: scaleOf(plan, heightsPt) }
         : plan.print?.isScaled === true
-          ? { scale: widthScale(plan) }
+          ? { scale: ownScale(plan, heightsPt) }
           : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
@@ -129,7 +141,7 @@ export function pagesOf(plan: SheetPlan): number {
   const isScaled = plan.print?.isScaled === true;
   const fitted = isScaled ? 0 : pagesTall(plan, heightsPt);
   if (fitted > 0) return fitted * pagesWide(plan);
-  const roomPt = roomHeightPt / (isScaled ? widthScale(plan) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
+  const roomPt = roomHeightPt / (isScaled ? ownScale(plan, heightsPt) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
   const headPt = heightOf(heightsPt, 0, repeatRows);
   let [pages, usedPt] = [1, 0];
   for (let row = 0; row < rowsOf(heightsPt); row++) {
