@@ -49,8 +49,9 @@ const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: n
 
 /** Programs round widths and heights, and columns grow where the font is replaced by a wider one: a page is filled to these shares only. */
 const FILL_WIDTH = 0.9;
-/** The same where a page is made for its paper. */
-const FILL_OWN = 0.95;
+/** The same where a page is made for its paper: columns grow with the font of the sender's workbook, where a wider one takes its place. */
+const FILL_OWN = 0.85;
+const FILL_OWN_MOST = 0.95;
 const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
@@ -75,7 +76,8 @@ const LEAST_OWN_SCALE = 0.82;
 function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
   const { paper, roomPt } = setUpOf(plan);
   const [roomWidthPt, roomHeightPt] = roomPt;
-  const wide = Math.min(1, (FILL_OWN * roomWidthPt) / widthPt(plan));
+  const share = roomWidthPt / widthPt(plan);
+  const wide = Math.min(1, Math.max(FILL_OWN * share, Math.min(LEAST_OWN_SCALE, FILL_OWN_MOST * share)));
   const lyingPt = PAPERS_PT[paper][0] - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
   const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
   const tall = [lyingPt, roomHeightPt].map(roomPt => (FILL_HEIGHT * roomPt) / heightPt).find(scale => scale >= LEAST_OWN_SCALE);
