@@ -104,7 +104,13 @@ it('a page of smaller type is noticed', async () => {
   const [sheet] = demoWorkbook.sheets;
   const small = await writeWorkbook({
     name: 'Small',
-    sheets: [{ name: 'Small', widths: Array.from({ length: 24 }, () => 20), cells: sheet?.cells.slice(0, 4) ?? [] }],
+    sheets: [
+      {
+        name: 'Small',
+        widths: Array.from({ length: 24 }, () => 20),
+        cells: [...(sheet?.cells.slice(0, 4) ?? []), { at: 'X1', role: 'text', value: 'far' }],
+      },
+    ],
   });
   const { libreoffice, gnumeric } = await typeOnPages(new Map([['small', small]]));
   for (const pages of [libreoffice, gnumeric])
