@@ -1,6 +1,6 @@
 // What leaves the printer: six pages of ours at most, and no type below 8 points, on A4 and Letter, in two programs and two languages.
 import { execFile } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
