@@ -159,8 +159,8 @@ export interface PrintedPage {
   readonly texts: readonly { readonly sizePt: number; readonly text: string }[];
 }
 
-/** So many units a point are asked for, as sizes come in whole ones. */
-const UNITS = 10;
+/** Sizes come in whole units; of more to a point the program knows nothing. */
+const UNITS = 3;
 
 async function pagesOfPdf(pdf: string): Promise<readonly PrintedPage[]> {
   const { stdout } = await run('pdftohtml', ['-xml', '-i', '-nodrm', '-zoom', String(UNITS), '-stdout', pdf], { maxBuffer: 1 << 28 });

@@ -67,7 +67,8 @@ function rearranged(sheet: string, row: Moving, column: Moving = line => line): 
       /("[^"]*")|(?:(\w+)!)?(\$?)\b([A-Z]{1,3})(\$?)(\d+)\b/g,
       (all, text: string, of: string, d: string, c: string, e: string, r: string) => {
         if (text !== undefined || (of ?? home) !== sheet) return all;
-        const [, letters = '', digits = ''] = /([A-Z]+)(\d+)/.exec(placed(`${c}${r}`) ?? `${c}${r}`) ?? [];
+        const [, letters, digits = ''] = /([A-Z]+)(\d+)/.exec(placed(`${c}${r}`) ?? '') ?? [];
+        if (letters === undefined) return `${of === undefined ? '' : `${of}!`}#REF!`;
         return `${of === undefined ? '' : `${of}!`}${d}${letters}${e}${digits}`;
       },
     );
@@ -187,6 +188,15 @@ describe('rows, columns and sheets', () => {
       rearranged('S', line => (line === 16 ? undefined : line < 16 ? line : line - 1)),
     );
     expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'deleted', words: '17: note | as drawn' }]);
+    expect(without(found, 'rearranged')).toEqual(NOTHING);
+  });
+
+  it('a row that formulas read, too: what they lost is no change of theirs', () => {
+    const found = compare(
+      sent,
+      rearranged('S', line => (line === 13 ? undefined : line < 13 ? line : line - 1)),
+    );
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'row', how: 'deleted', words: '14: pilot | 2.4' }]);
     expect(without(found, 'rearranged')).toEqual(NOTHING);
   });
 

@@ -9,7 +9,7 @@ import type { SourceCell } from '../../sheet/workbook-values';
 import { type Alignment, alignedSheets, behind, type Lines } from './aligned';
 import { effectsOf } from './effects';
 import { formOf, type FormKind, isResultPlace, measuredIn } from './forms';
-import { type MovedSheet, movedFormula } from './references';
+import { LOST, type MovedSheet, movedFormula } from './references';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
 import { pairedSheets } from './sheets';
@@ -156,13 +156,17 @@ const shown = ({ value, formula }: SourceCell): string => cellText(formula ?? (v
 function same(a: SourceCell, b: SourceCell, home: string, moved: ReadonlyMap<string, MovedSheet>): boolean {
   if (a.formula !== undefined || b.formula !== undefined) {
     if (a.formula === undefined || b.formula === undefined) return false;
-    return plainText(a.formula) === plainText(b.formula) || plainText(movedFormula(a.formula, home, moved)) === plainText(b.formula);
+    const is = spelled(b.formula);
+    return spelled(a.formula) === is || spelled(movedFormula(a.formula, home, moved)) === is;
   }
   if (isBlank(a) || isBlank(b)) return isBlank(a) && isBlank(b);
   if (typeof a.value === 'number' && typeof b.value === 'number')
     return Math.abs(a.value - b.value) <= 1e-12 * Math.max(Math.abs(a.value), Math.abs(b.value));
   return textOf(a.value) === textOf(b.value);
 }
+
+/** Programs differ in what they leave before the mark of a cell that is gone. */
+const spelled = (formula: string): string => plainText(formula).replace(/(?:(?:'[^']*'|[\w.]+)!)?\$?(?:[A-Z]{1,3})?\$?#REF!/gi, LOST);
 
 const textOf = (value: Cell | null): string =>
   `${typeof value}:${String(value ?? '')

@@ -20,6 +20,16 @@ function now({ to }: Lines, shift: number, line: number): number {
 
 const CELL = /(\$?)\b([A-Z]{1,3})(\$?)(\d+)\b/gi;
 
+/** What programs write for a cell that was deleted, each with what it has left of the place. */
+export const LOST = '#REF!';
+
+/** A range loses a line and goes on; a cell is lost with its own. */
+function isGone(range: string, { rows, columns }: Alignment): boolean {
+  const [, letters = '', row = ''] = /^\$?([A-Z]{1,3})\$?(\d+)$/i.exec(range) ?? [];
+  const isLost = ({ to }: Lines, line: number): boolean => line < to.length && to[line] === undefined;
+  return row !== '' && (isLost(rows, Number(row) - 1) || isLost(columns, columnNumber(letters.toUpperCase())));
+}
+
 /** @param sheets by the names that they had. */
 export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<string, MovedSheet>): string {
   const tree = parseFormula(formula);
@@ -34,6 +44,10 @@ export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<
     if (sheet === undefined) continue;
     const { rows, columns } = sheet.alignment;
     const [down, right] = [behind(rows), behind(columns)];
+    if (isGone(range, sheet.alignment)) {
+      replacements.push({ loc: node.loc, text: LOST });
+      continue;
+    }
     const text = range.replace(
       CELL,
       (_, d: string, letters: string, e: string, row: string) =>

@@ -14,7 +14,7 @@ export const HEAD_ROW = 4;
 export const COLUMN = { name: 1, nominal: 2, lower: 3, upper: 4, unit: 5, method: 6, result: 7, judged: 12, remark: 13 } as const;
 /** Of results, side by side. */
 export const SAMPLES = 5;
-const WIDTHS = [6, 17, 8, 7, 7, 5.5, 13.5, 6, 6, 6, 6, 6, 7, 8];
+const WIDTHS = [5, 16, 7, 7, 7, 5, 12.5, 5.2, 5.2, 5.2, 5.2, 5.2, 6.5, 7];
 const CAVITY_ROW = HEAD_ROW - 2;
 /** The number with the mark of those whose tolerance counts. */
 const CRITICAL = '0" C"';

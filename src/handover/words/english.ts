@@ -95,7 +95,7 @@ export const ENGLISH = {
     noNumber: 'not a number',
   },
   figure: {
-    title: 'Figures: the joint in section, and what was studied of it',
+    title: 'Figures: the joint, and what was studied of it',
     note: (day: string): string => `The pictures show the joint as it was ${day}. Numbers in balloons are those of the characteristics.`,
     inputs: 'inputs',
     asDrawn: 'as drawn',

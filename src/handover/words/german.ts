@@ -84,7 +84,7 @@ export const GERMAN: PageWords = {
     headers: ['Nr.', 'Merkmal', 'Maß', 'min', 'max', '', 'Verfahren', '1', '2', '3', '4', '5', 'i.O.', 'Notiz'],
     methods: {
       'pin gauge': 'Prüfstift',
-      calliper: 'Schieblehre',
+      calliper: 'Messschieber',
       'depth gauge': 'Tiefenmaß',
       'coordinate measuring': 'Koordinaten',
       'section cut': 'Schnitt',
@@ -97,7 +97,7 @@ export const GERMAN: PageWords = {
     noNumber: 'keine Zahl',
   },
   figure: {
-    title: 'Bilder: die Verbindung im Schnitt, und was an ihr untersucht wurde',
+    title: 'Bilder der Verbindung und ihrer Untersuchung',
     note: day => `Die Bilder zeigen die Verbindung, wie sie ${day} war. Nummern in Kreisen sind die der Merkmale.`,
     inputs: 'Eingaben',
     asDrawn: 'wie gezeichnet',

@@ -49,8 +49,9 @@ const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: n
 
 /** Programs round widths and heights, and columns grow where the font is replaced by a wider one: a page is filled to these shares only. */
 const FILL_WIDTH = 0.9;
-/** The same where a page is made for its paper. */
-const FILL_OWN = 0.95;
+/** The same where a page is made for its paper: columns grow with the font of the sender's workbook, where a wider one takes its place. */
+const FILL_OWN = 0.85;
+const FILL_OWN_MOST = 0.95;
 const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
@@ -67,8 +68,21 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
   return Math.floor(100 * Math.min(1, (FILL_WIDTH * roomWidthPt) / widthPt(plan), (FILL_HEIGHT * roomHeightPt) / tallestPt));
 }
 
-/** In percent, so that its width has room on a page. */
-const widthScale = (plan: SheetPlan): number => Math.floor(100 * Math.min(1, (FILL_OWN * setUpOf(plan).roomPt[0]) / widthPt(plan)));
+/** Type of 10 points stays above 8. */
+const LEAST_OWN_SCALE = 0.82;
+
+/** In percent, so that its width has room on a page, and its height where that can still be read: on a page that lies, since some
+ * programs reckon the height by the paper of another sheet, else on one that stands. */
+function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
+  const { paper, roomPt } = setUpOf(plan);
+  const [roomWidthPt, roomHeightPt] = roomPt;
+  const share = roomWidthPt / widthPt(plan);
+  const wide = Math.min(1, Math.max(FILL_OWN * share, Math.min(LEAST_OWN_SCALE, FILL_OWN_MOST * share)));
+  const lyingPt = PAPERS_PT[paper][0] - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
+  const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
+  const tall = [lyingPt, roomHeightPt].map(roomPt => (FILL_HEIGHT * roomPt) / heightPt).find(scale => scale >= LEAST_OWN_SCALE);
+  return Math.floor(100 * Math.min(wide, tall ?? wide));
+}
 
 /** Pages to fit the height on; 0 lets it run. */
 function pagesTall(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
@@ -102,7 +116,7 @@ export function printOf(
       ...(breakAfter.length > 0
         ? { scale: scaleOf(plan, heightsPt) }
         : plan.print?.isScaled === true
-          ? { scale: widthScale(plan) }
+          ? { scale: ownScale(plan, heightsPt) }
           : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
@@ -129,7 +143,7 @@ export function pagesOf(plan: SheetPlan): number {
   const isScaled = plan.print?.isScaled === true;
   const fitted = isScaled ? 0 : pagesTall(plan, heightsPt);
   if (fitted > 0) return fitted * pagesWide(plan);
-  const roomPt = roomHeightPt / (isScaled ? widthScale(plan) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
+  const roomPt = roomHeightPt / (isScaled ? ownScale(plan, heightsPt) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
   const headPt = heightOf(heightsPt, 0, repeatRows);
   let [pages, usedPt] = [1, 0];
   for (let row = 0; row < rowsOf(heightsPt); row++) {
