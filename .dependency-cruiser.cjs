@@ -196,7 +196,7 @@ module.exports = {
     only(
       'library-names',
       '^src/library/index[.]ts$',
-      ['^src/(core|joint)/', '^src/registry[.]ts$'],
+      ['^src/(core|figure|joint)/', '^src/registry[.]ts$'],
       'The library is a list of what there is. What a program needs and the core has not belongs into the core.',
     ),
     only(
@@ -247,8 +247,13 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|sheet|demo|core|handover|package)/', '^src/hosts/(univer|xlsx|png)[/.]', '^src/pane/mount[.]', '^functions/'],
-      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint and figure are its business. Packages of the sheet stay in src/hosts/univer, those of files in src/hosts/xlsx.',
+      [
+        '^src/(bench|sheet|demo|core|handover|package)/',
+        '^src/hosts/(univer|xlsx|png)[/.]',
+        '^src/pane/(mount|download)[.]',
+        '^functions/',
+      ],
+      'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole, saving files as it does: joint and figure are its business. Packages of the sheet stay in src/hosts/univer, those of files in src/hosts/xlsx.',
     ),
     {
       name: 'pages-know-core-types',

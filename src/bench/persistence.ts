@@ -4,7 +4,7 @@ import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { ask } from './message-dialog';
 import { messageOf } from './dom';
-import { downloadFile } from './download';
+import { downloadFile } from '../pane/download';
 import {
   discardAside,
   forget,

@@ -16,7 +16,8 @@ const COMMANDS = new Map<string, Command>(
       load: () => import('./check'),
     },
     card: { does: 'all about one row', load: () => import('./card') },
-    figure: { does: 'one row in section, as SVG or PNG', load: () => import('./figure') },
+    figure: { does: 'one row in section, as SVG, PNG or DXF', load: () => import('./figure') },
+    parameters: { does: 'the lengths and angles of one row for a design program, as CSV or JSON', load: () => import('./parameters') },
     map: { does: 'one row over two of its inputs', load: () => import('./map') },
     simulate: { does: 'how many of one row are good', load: () => import('./simulate') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
@@ -27,7 +28,7 @@ const COMMANDS = new Map<string, Command>(
 
 const HELP = `bosswright COMMAND …
 
-${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(10)}${does}`).join('\n')}
+${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(12)}${does}`).join('\n')}
 
 bosswright COMMAND --help says how.`;
 
