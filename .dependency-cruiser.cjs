@@ -235,10 +235,11 @@ module.exports = {
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/german/joint[.]ts$',
-        '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
+        '^src/help/(search|german|not-covered|cautions|shown-cell)[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',
+        npm('minisearch'),
         npm('preact'),
         npm('@microsoft/office-js-helpers'),
       ],
