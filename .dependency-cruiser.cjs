@@ -196,7 +196,7 @@ module.exports = {
     only(
       'library-names',
       '^src/library/index[.]ts$',
-      ['^src/(core|joint)/', '^src/registry[.]ts$'],
+      ['^src/(core|figure|joint)/', '^src/registry[.]ts$'],
       'The library is a list of what there is. What a program needs and the core has not belongs into the core.',
     ),
     only(
@@ -235,14 +235,15 @@ module.exports = {
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/files/(jobs|download)[.]ts$',
-        '^src/handover/(pages/(choice|title-block)|pages/words/words|read/finding)[.]ts$',
+        '^src/handover/(pages/(choice|title-block)|words/words|write/accepted|read/finding)[.]ts$',
         '^src/package/carried[.]ts$',
         '^src/german/joint[.]ts$',
-        '^src/help/(search|not-covered|cautions|shown-cell)[.]ts$',
+        '^src/help/(search|german|not-covered|cautions|shown-cell)[.]ts$',
         '^src/about/about[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
         '^src/hosts/excel[/.]',
+        npm('minisearch'),
         npm('preact'),
         npm('@microsoft/office-js-helpers'),
       ],

@@ -87,7 +87,7 @@ export function withoutForm({ kind, result, notLive }: Card): string {
   if (kind === 'standard table' && result.shape === 'number') return `look-up: ${result.name} of the table of the standard`;
   if ('columns' in result && result.columns.length > 0)
     return `a table of ${result.columns.map(({ name, unit }) => withUnit(name, unit)).join('; ')}`;
-  return notLive ?? ('name' in result ? result.name : 'words');
+  return notLive ?? ('name' in result ? result.name : 'none; the answer is a text');
 }
 
 export const resultSymbol = (result: Result): string => (result.shape === 'number' ? (result.symbol ?? result.name) : 'result');

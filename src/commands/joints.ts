@@ -1,7 +1,7 @@
 // The joints of a file, each with its answer; what is wrong with it is told by row and column.
 import { Refused } from '../core/refuse';
 import { jointRows, type JointRows } from '../joint/table';
-import { isHeading } from '../joint/headings';
+import { headerOf, isHeading } from '../joint/headings';
 import { columnName } from '../sheet/addresses';
 import { type JointFile, jointFile, type FileRow } from './joint-file';
 import { UserFault } from '../cli/user-fault';
@@ -56,16 +56,22 @@ export async function joints(path: string, basePath: string | undefined): Promis
   };
 }
 
+/** What the first column of labels says of a row. */
+function labelOf(heading: readonly unknown[], cells: readonly unknown[]): string {
+  const [label] = headerOf(heading).labels;
+  return label === undefined ? '' : String(cells[label.column] ?? '');
+}
+
 /** A row by its number, counted without the heading, under its names. */
 export async function oneRow(
   path: string,
   asked: string | undefined,
   basePath: string | undefined,
-): Promise<{ readonly inputs: unknown[][]; readonly base: unknown[][] | undefined }> {
+): Promise<{ readonly inputs: unknown[][]; readonly base: unknown[][] | undefined; readonly label: string }> {
   const table = await joints(path, basePath);
   const [number] = rowsAsked(asked ?? '1');
   for await (const { cells } of sliceOf(table, [number, number]))
-    return { inputs: [[...table.file.heading.cells], [...cells]], base: table.base };
+    return { inputs: [[...table.file.heading.cells], [...cells]], base: table.base, label: labelOf(table.file.heading.cells, cells) };
   throw new UserFault(`${table.file.name} has no row ${number} below its heading`);
 }
 

@@ -156,7 +156,7 @@ const viewsOf = ({ headHalf: h, board: b, threadHalf: t }: Shape): readonly (rea
       ['BOSS', t?.odR],
       ['BOSS', t?.rootR],
       ['RELIEF', t !== undefined && t.relief > 0 ? t.reliefR : undefined],
-      ['PILOT', t?.pilotAt(t.relief)],
+      ['PILOT', t?.pilotAt(0)],
       ['PILOT', t?.pilotAt(Math.min(t.holeBottom, t.back))],
       ['INSERT', t?.insert?.outerR],
     ],

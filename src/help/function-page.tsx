@@ -6,6 +6,7 @@ import type { Described } from './described-function';
 import { type Evidence, evidenceOf, isOutside } from '../evidence/evidence';
 import { Example } from './example';
 import { functionFigure } from './figure';
+import { JointLists } from './joint-lists';
 import { Formula } from './formula';
 import { FormulaText } from './formula-text';
 import { FUNCTION_MISTAKES } from './mistakes';
@@ -81,6 +82,7 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
             <Example card={card} />
           </div>
         </div>
+        {card.id === 'JOINT.TABLE' && <JointLists />}
         <section id="mistakes">
           <h2>Common mistakes</h2>
           <Mistakes mistakes={mistakes.slice(0, 5)} />

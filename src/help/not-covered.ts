@@ -12,6 +12,20 @@ const NOT_COVERED: readonly (readonly [words: readonly string[], sentence: strin
       'faces; ask the moulder. Whether one board fits over all bosses is PATTERN.FIT.',
   ],
   [
+    [
+      'creepage',
+      'electrical clearance',
+      'clearance distance',
+      'air gap',
+      'insulation',
+      'kriechstrecke',
+      'luftstrecke',
+      'isolationsabstand',
+    ],
+    'Electrical distances are not given here: they come from the safety standard of your product and whoever answers for it. ' +
+      'BOARD.MARGIN only compares a distance that you bring with the play of the board.',
+  ],
+  [
     ['weld line', 'knit line', 'flow line', 'weldline'],
     'Weld lines are not covered: gate and flow decide where they lie, and no strength here ' +
       'counts them. Keep them off the bosses, and test.',

@@ -57,12 +57,12 @@ function taken(variant: Variant, name: string): string {
   return (arg === undefined ? undefined : [...namesIn(arg)].pop()) ?? name;
 }
 
-function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {
+/** Where a value comes from, and what made it where it is worked out. */
+function originOf(variant: Variant, name: string): { readonly source: string; readonly made?: Made } {
   const input = INPUTS.get(INPUT_OF[name] ?? name);
-  const node = NODES.get(name);
-  if (input !== undefined && variant.isGiven(INPUT_OF[name] ?? name)) return { working: 'given', source: 'given' };
-  const made = input?.fallback ?? node;
-  if (made === undefined || 'raw' in made) return { working: '–', source: 'default' };
+  if (input !== undefined && variant.isGiven(INPUT_OF[name] ?? name)) return { source: 'given' };
+  const made = input?.fallback ?? NODES.get(name);
+  if (made === undefined || 'raw' in made) return { source: 'default' };
   const card = cardOf(made.formula);
   const words = card === undefined ? undefined : CORE_WORDS[card.id];
   const source =
@@ -71,7 +71,16 @@ function madeBy(variant: Variant, name: string): { readonly working: string; rea
         ? 'plane geometry'
         : `default: ${input.defaultWords}`
       : [words.kind, ...words.sources.map(({ title }) => title).filter(title => title !== words.kind)].join(': ');
-  return { working: working(variant, input === undefined ? formOfNode(name) : formOfDefault(INPUT_OF[name] ?? name), made), source };
+  return { source, made };
+}
+
+export const sourceOf = (variant: Variant, name: string): string => originOf(variant, taken(variant, name)).source;
+
+function madeBy(variant: Variant, name: string): { readonly working: string; readonly source: string } {
+  const { source, made } = originOf(variant, name);
+  if (made === undefined) return { working: source === 'given' ? source : '–', source };
+  const input = INPUT_OF[name] ?? name;
+  return { working: working(variant, INPUTS.has(input) ? formOfDefault(input) : formOfNode(name), made), source };
 }
 
 function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, string>): Cell[] {

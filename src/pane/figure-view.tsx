@@ -15,6 +15,7 @@ import { NoJoint } from './no-joint';
 import { lengthText } from './length-text';
 import { pictureOf } from './picture';
 import { placeName, usePane } from './pane-context';
+import { SaveJoint } from './save-joint';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -106,6 +107,7 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
         )}
         <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={`Section through ${jointName(joint)}`} />
       </div>
+      <SaveJoint joint={joint} />
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       {letters && <Legend legend={legend} inch={inch} />}
     </>

@@ -105,17 +105,20 @@ export function FunctionForm({
   listed,
   onBack,
   standing,
+  texts: known,
 }: {
   readonly listed: ListedFunction;
   readonly onBack?: () => void;
   readonly standing?: StandingCall;
+  /** What the first arguments are, where that is known. */
+  readonly texts?: readonly string[] | undefined;
 }): JSX.Element {
   const { port, selection, wrote, ask, work } = usePane();
   const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(standing?.place ?? selection);
-  const [texts, setTexts] = useState<readonly string[]>(standing?.texts ?? params.map(() => ''));
+  const [texts, setTexts] = useState<readonly string[]>(standing?.texts ?? params.map((_, i) => known?.[i] ?? ''));
   const given = useMemo(() => params.map((param, i) => typedArgument(param, texts[i] ?? '', signs)), [params, texts, signs]);
   const home = (target ?? NOWHERE).sheetName;
   const answer = useAnswer(listed, given, home);

@@ -5,6 +5,8 @@ import { notCovered } from '../help/not-covered';
 import { FunctionForm } from './function-form';
 import { groups, type Group, type ListedFunction } from './function-list';
 import { usePane } from './pane-context';
+import type { Told } from './ask';
+import { ToldAnswer } from './told-answer';
 
 const firstSentence = (text: string): string => text.split('\n')[0] ?? '';
 
@@ -47,10 +49,12 @@ function FunctionList({
   asked,
   onAsk,
   onOpen,
+  onTake,
 }: {
   readonly asked: string;
   readonly onAsk: (text: string) => void;
   readonly onOpen: (listed: ListedFunction) => void;
+  readonly onTake: (told: Told) => void;
 }): JSX.Element {
   const { functions } = usePane();
   const view = useRef<HTMLDivElement>(null);
@@ -78,6 +82,7 @@ function FunctionList({
         {asked.trim() === '' ? `${functions.length} functions` : `${count} of ${functions.length} functions`}
       </p>
       <p role="status">{notCovered(asked)}</p>
+      <ToldAnswer asked={asked} onTake={onTake} />
       {asked.trim() === ''
         ? found.map(group => (
             <details key={group.topic} class="bw-topic">
@@ -101,7 +106,14 @@ function FunctionList({
 export function FunctionsView(): JSX.Element {
   const view = useRef<HTMLDivElement>(null);
   const [asked, setAsked] = useState('');
+  const { functions } = usePane();
   const [open, setOpen] = useState<ListedFunction | null>(null);
+  const [texts, setTexts] = useState<readonly string[]>();
+  const openWith = (listed: ListedFunction | undefined, given?: readonly string[]) => {
+    if (listed === undefined) return;
+    setTexts(given);
+    setOpen(listed);
+  };
   const back = () => {
     const id = open?.id;
     setOpen(null);
@@ -113,9 +125,19 @@ export function FunctionsView(): JSX.Element {
   return (
     <div ref={view}>
       <div hidden={open !== null}>
-        <FunctionList asked={asked} onAsk={setAsked} onOpen={setOpen} />
+        <FunctionList
+          asked={asked}
+          onAsk={setAsked}
+          onOpen={openWith}
+          onTake={({ id, args }) =>
+            openWith(
+              functions.find(listed => listed.id === id),
+              args,
+            )
+          }
+        />
       </div>
-      {open !== null && <FunctionForm key={open.id} listed={open} onBack={back} />}
+      {open !== null && <FunctionForm key={open.id} listed={open} onBack={back} texts={texts} />}
     </div>
   );
 }

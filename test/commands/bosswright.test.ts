@@ -149,8 +149,17 @@ it('a figure is drawn to stand alone, and a card has every output', async () => 
   expect(textAt('a.svg')).not.toContain('var(');
   await run('figure', at('joints.csv'), at('a.png'));
   expect(readFileSync(at('a.png')).subarray(1, 4).toString()).toBe('PNG');
+  await run('figure', at('joints.csv'), at('a.dxf'));
+  expect(textAt('a.dxf')).toMatch(/^999\n.*millimetres[^]*AC1009[^]*\nEOF\n$/);
   await run('card', at('joints.csv'), '--row', '2', '--out', at('card.csv'));
   expect(textAt('card.csv').split('\r\n').length).toBeGreaterThan(50);
+});
+
+it('the parameters of a row bear its label', async () => {
+  await run('parameters', at('joints.csv'), at('b.csv'), '--row', '2');
+  expect(textAt('b.csv')).toMatch(/^name,value,unit,lower,upper,source\r\n[^]*joint_B_screw_length,16,mm,-0\.8,0\.8,given\r\n/);
+  await run('parameters', at('joints.csv'), at('b.json'), '--row', '2');
+  expect((JSON.parse(textAt('b.json')) as { name: string }[]).map(({ name }) => name)).toContain('joint_B_boss_OD');
 });
 
 describe('studies of one row', () => {
@@ -233,7 +242,7 @@ describe('refusals', () => {
   it('every command says how it is used', async () => {
     const [help = ''] = await run('--help');
     const names = [...help.matchAll(/^ {2}(\w+)/gm)].map(([, name = '']) => name);
-    expect(names.length).toBe(9);
+    expect(names.length).toBe(10);
     for (const name of names) {
       expect((await run(name, '--help'))[0], name).toMatch(new RegExp(`^bosswright ${name} `));
       expect(DOCUMENT).toContain(`\`bosswright ${name}\``);

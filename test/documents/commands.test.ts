@@ -56,6 +56,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'npm run -s bosswright -- table joints.csv --results state --as json': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- card joints.csv --row 2 --out card.md': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- figure joints.csv joint.svg --row 2': 'test/commands/bosswright.test.ts',
+  'npm run -s bosswright -- figure joints.csv joint.dxf --row 2': 'test/commands/bosswright.test.ts',
+  'npm run -s bosswright -- parameters joints.csv joint-parameters.csv --row 2': 'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- map joints.csv --row 2 --x wall --x-values 2,2.5,3 --y "boss OD" --y-values 6,6.5,7 --as md':
     'test/commands/bosswright.test.ts',
   'npm run -s bosswright -- map joints.csv --row 2 --x wall --x-values 2,2.5,3 --y "boss OD" --y-values 6,6.5,7 --out map.svg':

@@ -88,6 +88,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/joint/judge.ts',
     'src/joint/look-up.ts',
     'src/joint/outputs.ts',
+    'src/joint/parameters.ts',
     'src/joint/ranking.ts',
     'src/joint/rows.ts',
     'src/joint/slots.ts',
