@@ -35,7 +35,14 @@ const sheet = (name: string, rows: number, columns: number, of: (row: number, co
     const { row, column } = cellPosition(at);
     return own(at) ?? (row < rows && column < columns ? of(row, column) : undefined);
   };
-  return { name, cells, pictures: [], looks: new Map(), conditions: new Map(), used: { top: 0, left: 0, bottom: rows - 1, right: columns - 1 } };
+  return {
+    name,
+    cells,
+    pictures: [],
+    looks: new Map(),
+    conditions: new Map(),
+    used: { top: 0, left: 0, bottom: rows - 1, right: columns - 1 },
+  };
 };
 
 const NAMES = ['variant', 'screw', 'head', 'wall', 'board plane', 'boss height', 'hole', 'pilot', 'boss OD'];
