@@ -117,5 +117,4 @@ export function sortTable(grids: Grids, { area, column, isFalling, numberOf }: S
   return { order, entries, otherRows, outside };
 }
 
-const isOfSome = (read: Area, body: Area): boolean =>
-  read.sheet === body.sheet && meet(read, body) && isPart(read, body);
+const isOfSome = (read: Area, body: Area): boolean => read.sheet === body.sheet && meet(read, body) && isPart(read, body);

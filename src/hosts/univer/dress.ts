@@ -50,11 +50,12 @@ function styling({ injector, commands }: Sheets, target: Target, wanted: CellSty
     cellValue: eachStyle(styles, s => ({ s })),
     trigger: SetStyleCommand.id,
   });
-  const styles = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getStyles();
-  const cells = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
+  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId);
+  const styles = workbook?.getStyles();
+  const cells = workbook?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
   const { cellValue: undone = {} } = SetRangeValuesUndoMutationFactory(injector, change(wanted));
   const before = eachStyle(wanted, (_, row, column) => {
-    const isPlain = styles?.getStyleByCell(cells?.getValue(row, column)) == null;
+    const isPlain = (styles?.getStyleByCell(cells?.getValue(row, column)) ?? null) === null;
     return isPlain ? null : ((undone[row]?.[column]?.s ?? null) as IStyleData | null);
   });
   const make = (to: CellStyles, from: CellStyles) => {

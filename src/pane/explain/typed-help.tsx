@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { acceptedBy } from '../../core/read/accepts';
-import { callsAt, type TypedCall } from '../../sheet/typed-call';
+import { callsAt } from '../../sheet/typed-call';
 import { call } from '../../registry';
 import type { SheetPort, Typed } from '../../sheet/port';
 import { shownCell } from '../../help/shown-cell';
