@@ -10,7 +10,7 @@ export interface TypedCall {
 }
 
 /** Parentheses that are open; without a name where they are no call. */
-interface Opened {
+interface OpenParenthesis {
   readonly name: string;
   argument: number;
 }
@@ -19,7 +19,7 @@ interface Opened {
 export function callsAt(text: string, caret: number): TypedCall[] {
   const before = text.slice(0, caret);
   if (!before.startsWith('=')) return [];
-  const open: Opened[] = [];
+  const open: OpenParenthesis[] = [];
   let name = '';
   for (const { kind, text: piece } of piecesOf(before)) {
     if (kind === 'sign' && (piece === '(' || piece === '{')) open.push({ name: piece === '(' ? name : '', argument: 0 });

@@ -16,19 +16,19 @@ import { columnPxOf, stateRules } from './workbook-data';
 /** A column of sentences. */
 const WRAPPED_CHARACTERS = 36;
 
-type CellStyles = Record<number, Record<number, IStyleData | null>>;
+type LooksByPlace = Record<number, Record<number, IStyleData | null>>;
 
-function add(styles: CellStyles, row: number, column: number, style: IStyleData): void {
+function add(styles: LooksByPlace, row: number, column: number, style: IStyleData): void {
   const line = (styles[row] ??= {});
   line[column] = { ...line[column], ...style };
 }
 
-function addAll(styles: CellStyles, range: string, style: IStyleData): void {
+function addAll(styles: LooksByPlace, range: string, style: IStyleData): void {
   for (const { row, column } of placesIn(rectangleOf(range))) add(styles, row, column, style);
 }
 
 const eachStyle = <T>(
-  styles: CellStyles,
+  styles: LooksByPlace,
   to: (style: IStyleData | null, row: number, column: number) => T,
 ): Record<number, Record<number, T>> =>
   Object.fromEntries(
@@ -38,27 +38,28 @@ const eachStyle = <T>(
     ]),
   );
 
-interface Target {
+interface SheetIds {
   readonly unitId: string;
   readonly subUnitId: string;
 }
 
 /** Looks alone: what is told as a change of style leaves the tables that formulas fill as they are. */
-function styling({ injector, commands }: Sheets, target: Target, wanted: CellStyles) {
-  const change = (styles: CellStyles): ISetRangeValuesMutationParams => ({
+function styling({ injector, commands }: Sheets, target: SheetIds, wanted: LooksByPlace) {
+  const change = (styles: LooksByPlace): ISetRangeValuesMutationParams => ({
     ...target,
     cellValue: eachStyle(styles, s => ({ s })),
     trigger: SetStyleCommand.id,
   });
-  const styles = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getStyles();
-  const cells = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId)?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
+  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId);
+  const styles = workbook?.getStyles();
+  const cells = workbook?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
   const { cellValue: undone = {} } = SetRangeValuesUndoMutationFactory(injector, change(wanted));
   const before = eachStyle(wanted, (_, row, column) => {
-    const isPlain = styles?.getStyleByCell(cells?.getValue(row, column)) == null;
+    const isPlain = (styles?.getStyleByCell(cells?.getValue(row, column)) ?? null) === null;
     return isPlain ? null : ((undone[row]?.[column]?.s ?? null) as IStyleData | null);
   });
-  const make = (to: CellStyles, from: CellStyles) => {
-    const mutation = (params: CellStyles) => ({ id: SetRangeValuesMutation.id, params: structuredClone(change(params)) });
+  const make = (to: LooksByPlace, from: LooksByPlace) => {
+    const mutation = (params: LooksByPlace) => ({ id: SetRangeValuesMutation.id, params: structuredClone(change(params)) });
     const { id, params } = mutation(to);
     commands.syncExecuteCommand(id, params);
     injector.get(IUndoRedoService).pushUndoRedo({ unitID: workbookId, redoMutations: [mutation(to)], undoMutations: [mutation(from)] });
@@ -69,7 +70,7 @@ function styling({ injector, commands }: Sheets, target: Target, wanted: CellSty
 export function dressSheet(sheets: Sheets, sheet: OpenSheet, dress: Dress): () => Promise<void> {
   const { injector, commands } = sheets;
   const target = { unitId: workbookId, subUnitId: sheet.getSheetId() };
-  const wanted: CellStyles = {};
+  const wanted: LooksByPlace = {};
   for (const { at, role } of dress.cells) {
     const { row, column } = cellPosition(at);
     add(wanted, row, column, looks[role]);

@@ -15,7 +15,7 @@ import { TABLE_WORDS as W } from './words';
 /** Rows of the new order that are shown. */
 const MOST_SHOWN = 12;
 
-interface Looked {
+interface SortLooked {
   readonly area: Area;
   readonly headings: readonly string[];
   readonly column: number;
@@ -29,7 +29,7 @@ function numberOf(text: string): number | undefined {
   return length.ok && typeof length.value === 'number' ? length.value : undefined;
 }
 
-function Order({ looked: { area, column, grids }, sorted }: { readonly looked: Looked; readonly sorted: Sorted }): JSX.Element {
+function Order({ looked: { area, column, grids }, sorted }: { readonly looked: SortLooked; readonly sorted: Sorted }): JSX.Element {
   const line = (row: number): string =>
     [...new Set([area.left, column])].map(c => shownCell(grids.get(area.sheet)?.[row]?.[c]?.value ?? null)).join(' · ');
   return (
@@ -49,7 +49,7 @@ function Order({ looked: { area, column, grids }, sorted }: { readonly looked: L
 
 export function SortTable({ port }: { readonly port: SheetPort }): JSX.Element {
   const { selection, say, wrote, work, isBusy } = usePane();
-  const [looked, setLooked] = useState<Looked>();
+  const [looked, setLooked] = useState<SortLooked>();
   // It may be another table by now.
   useEffect(() => setLooked(undefined), [selection]);
   const look = () =>
