@@ -4,14 +4,13 @@ import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
 import { ask } from './message-dialog';
 import { byId, messageOf } from './dom';
-import { downloadFile } from '../files/download';
+import { asideNotice, unopenedNotice } from './kept-notices';
 import {
   discard,
   forget,
   hereKey,
   isOfAnotherTab,
   keep,
-  keptText,
   markOf,
   onOtherTab,
   putAside,
@@ -22,7 +21,6 @@ import {
   turnTo,
   turnToFree,
   type Shelved,
-  type Aside,
 } from './workbook-store';
 import { showNotices, type Notice } from './notices';
 import { keepPicture } from './sheet-picture';
@@ -52,17 +50,6 @@ export interface Demo {
 
 const clock: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
 
-const sized = ({ length }: string): string => (length < 1000 ? `${length} characters` : `${Math.round(length / 1000)} thousand characters`);
-
-/** A workbook that this page cannot read is saved as the text that it is. */
-function saveText(text: string, name: string): void {
-  downloadFile(text, 'application/json', `${name}.json`);
-}
-
-async function discardIfAgreed(what: string, discard: () => void): Promise<void> {
-  if (await ask({ title: 'Discard for good?', lines: [what, 'Nothing brings it back.'], yes: 'Discard it', no: 'Leave it' })) discard();
-}
-
 /** A browser may refuse its store. */
 function tried<T>(act: () => T, otherwise: T): T {
   try {
@@ -82,46 +69,19 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
 
   const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? '' : ' · the demo has changed since'}`);
 
-  function asideNotice(aside: Aside, index: number): Notice {
-    const words = `A workbook that could not be opened was put aside (${sized(aside.text)}).`;
-    return {
-      words,
-      choices: [
-        { words: 'Save what was put aside', act: () => saveText(aside.text, `put aside ${index + 1}`) },
-        {
-          words: 'Discard it…',
-          act: () =>
-            void discardIfAgreed(words, () => {
-              discard(aside);
-              hold(held);
-              save();
-            }),
-        },
-      ],
-    };
-  }
+  /** What was held back goes into the store after all, where nothing else holds it. */
+  const anew = (still: Notice | undefined) => () => {
+    hold(still);
+    save();
+  };
 
   function hold(notice: Notice | undefined): void {
     held = notice;
-    showNotices([...(notice === undefined ? [] : [notice]), ...putAside().map(asideNotice)]);
+    showNotices([
+      ...(notice === undefined ? [] : [notice]),
+      ...putAside().map((aside, index) => asideNotice(aside, index, () => anew(held)())),
+    ]);
   }
-
-  /** What is in the store stays there until the user has decided. */
-  const unopened = (words: string): Notice => ({
-    words: `${words} It is left as it is, and what you change here is not kept in this browser.`,
-    choices: [
-      { words: 'Save it as a file', act: () => saveText(keptText(), 'kept workbook') },
-      {
-        words: 'Discard it…',
-        act: () =>
-          void discardIfAgreed(words, () => {
-            forget();
-            hold(undefined);
-            save();
-          }),
-      },
-    ],
-  });
 
   const changedElsewhere: Notice = {
     words: 'The workbook was changed in another tab of this browser. What you change here is not kept until you choose.',
@@ -152,9 +112,8 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
       unsaved = false;
       sayKept(`Saved in this browser ${new Date().toLocaleTimeString('en-GB', clock)}`);
     } catch (thrown) {
-      say(
-        `Not kept in this browser (${thrown instanceof Error ? thrown.name : String(thrown)}): use Save as .xlsx, or discard another workbook`,
-      );
+      const why = thrown instanceof Error ? thrown.name : String(thrown);
+      say(`Not kept in this browser (${why}): use Save as .xlsx, or discard another workbook`);
     }
   }
 
@@ -185,7 +144,11 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
 
   function openDamaged(why: string): void {
     const isAside = setAside();
-    hold(isAside ? undefined : unopened(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`));
+    hold(
+      isAside
+        ? undefined
+        : unopenedNotice(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`, anew(undefined)),
+    );
     openDemo(isAside ? `The saved workbook could not be opened (${why}) and was put aside. This is the demo.` : 'Demo workbook');
   }
 
@@ -196,7 +159,10 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
       hold(
         read === null
           ? undefined
-          : unopened('The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.'),
+          : unopenedNotice(
+              'The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.',
+              anew(undefined),
+            ),
       );
       return openDemo('Demo workbook');
     }

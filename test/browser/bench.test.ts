@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { SheetPlan } from '../../src/sheet/plan';
 import { benchPage, type BenchPage } from './bench-page';
 
