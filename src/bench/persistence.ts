@@ -7,7 +7,6 @@ import { byId, messageOf } from './dom';
 import { asideNotice, unopenedNotice } from './kept-notices';
 import {
   discard,
-  forget,
   hereKey,
   isOfAnotherTab,
   keep,

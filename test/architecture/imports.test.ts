@@ -88,11 +88,12 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/library/index.ts':
     'export { call } from "../core/call"; export { joint } from "../joint/joint"; export { cards } from "../registry";',
   'src/pane/mount.ts': 'import { pane } from "./pane"; export const mount = pane;',
+  'src/files/worker.ts':
+    'import { read } from "../hosts/xlsx/read"; import { handover } from "../handover/handover"; export const worker = [read, handover];',
   'src/bench/bench.ts':
     'import { boss } from "../../functions/boss"; import type { Kind } from "../core/kinds"; import { demo } from "../demo/demo"; ' +
-    'import { bench } from "../hosts/univer/host"; import { read } from "../hosts/xlsx/read"; import { handover } from ' +
-    '"../handover/handover"; import { mount } from "../pane/mount"; export const page = (kind: Kind) => [boss, kind, demo, bench, ' +
-    'read, handover, mount];',
+    'import { worker } from "../files/worker"; import { bench } from "../hosts/univer/host"; import { mount } from "../pane/mount"; ' +
+    'export const page = (kind: Kind) => [boss, kind, demo, worker, bench, mount];',
   'src/calculations.ts': 'import { call } from "./core/call"; export const calculations = call;',
   'src/joint/joint.words.ts': 'import { call } from "../core/call"; export const words = call;',
   'src/registry.ts':
@@ -219,12 +220,14 @@ it.each<[rule: string, file: string, imported: string, to: string]>([
   ['pane-is-a-page', 'src/pane/b.ts', '../hosts/univer/host', 'src/hosts/univer/host.ts'],
   ['pane-is-a-page', 'src/pane/b.ts', '../handover/handover', 'src/handover/handover.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '../standards/a', 'src/standards/a.ts'],
-  ['pane-is-a-page', 'src/pane/b.tsx', '../about/about', 'src/about/about.ts'],
   ['pane-is-a-page', 'src/pane/b.tsx', '@univerjs/core', '@univerjs/core'],
   ['bench-is-a-page', 'src/bench/b.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
   ['bench-is-a-page', 'src/bench/b.ts', '@univerjs/core', '@univerjs/core'],
   ['bench-is-a-page', 'src/bench/b.ts', 'hucre', 'hucre'],
   ['bench-is-a-page', 'src/bench/b.ts', 'fflate', 'fflate'],
+  ['bench-is-a-page', 'src/bench/b.ts', '../handover/handover', 'src/handover/handover.ts'],
+  ['files-beside-the-page', 'src/files/b.ts', '../bench/bench', 'src/bench/bench.ts'],
+  ['files-beside-the-page', 'src/files/b.ts', '../hosts/excel/host', 'src/hosts/excel/host.ts'],
   ['bench-is-a-page', 'src/bench/b.ts', '../pane/pane', 'src/pane/pane.ts'],
   ['bench-is-a-page', 'src/bench/b.ts', '../figure/section', 'src/figure/section.ts'],
   ['bench-is-a-page', 'src/bench/b.ts', '../joint/joint', 'src/joint/joint.ts'],

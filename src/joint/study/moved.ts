@@ -53,9 +53,12 @@ export function sizeOf(variant: Variant, { now, unit }: Movable): number {
   return unit === 'mm' && !(screw instanceof Refused) ? variant.value('screw').nominalMm : unit === '' ? 0.1 : 1;
 }
 
+/** Of a condition, which may be a value that is there or not: a screw. */
+const isFalse = (value: unknown): boolean => value === false || value === undefined || value instanceof Refused;
+
 function follows(variant: Variant, { is, slot, where, input, made }: Slot, at: number, moved: readonly boolean[]): boolean {
   const isMoved = (one: number): boolean => one !== NO_SLOT && moved[one] === true;
-  const isOff = (one: number): boolean => one !== NO_SLOT && !isMoved(one) && variant.values[one] !== true;
+  const isOff = (one: number): boolean => one !== NO_SLOT && !isMoved(one) && isFalse(variant.values[one]);
   if (input !== undefined && variant.isTyped(at)) return isMoved(slot) || isMoved(where);
   if (is === 'only' && isOff(where)) return false;
   if (isMoved(slot) || isMoved(where)) return true;

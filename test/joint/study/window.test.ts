@@ -215,7 +215,7 @@ describe('every number of joints that are drawn, on grids through JOINT.TABLE', 
       [below, above].forEach((said, end) => {
         const there = end === 0 ? numbers.map((number, k) => number < now && good[k]) : numbers.map((number, k) => number > now && good[k]);
         const outer = there.filter((__, k) =>
-          end === 0 ? (numbers[k] as number) < (low as number) : (numbers[k] as number) > (high as number),
+          end === 0 ? (numbers[k] as number) < (low as number) - 1e-6 : (numbers[k] as number) > (high as number) + 1e-6,
         );
         const isSaid = String(said).includes('holds again');
         if (outer.includes(true)) expect(isSaid, `${name}: ${String(said)}`).toBe(true);
