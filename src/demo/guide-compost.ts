@@ -195,9 +195,9 @@ const rootWall = (od: string): string => `=ENCL.BOSS.WALL([${od}],[pilot],[boss 
 const sinkRatio = (rootWallStep: string, wall: string): string =>
   `=2*SQRT(ENCL.BOSS.CIRCLE([${rootWallStep}],[${wall}],0,0,[${wall}]+[boss height]-[hole depth])/[${wall}]-1)`;
 const noMark = (ratio: string): string => `=IF([${ratio}]>[sink limit]+0.3,"fail",IF([${ratio}]>1.1*[sink limit],"review","pass"))`;
-type Step = readonly [name: string, formula: string, unit: string, note: string];
+type StudyStep = readonly [name: string, formula: string, unit: string, note: string];
 
-const sinkSteps = (which: string, od: string, wall: string, says: string): readonly Step[] => [
+const sinkSteps = (which: string, od: string, wall: string, says: string): readonly StudyStep[] => [
   [`boss wall at the root, ${which}`, rootWall(od), 'mm', ''],
   [
     `as boss wall ÷ wall, ${which}`,
@@ -207,7 +207,7 @@ const sinkSteps = (which: string, od: string, wall: string, says: string): reado
   ],
   [`no sink mark, ${which}`, noMark(`as boss wall ÷ wall, ${which}`), '', says],
 ];
-const floorSteps = (which: string, wall: string, tolerance: string, says: string): readonly Step[] => [
+const floorSteps = (which: string, wall: string, tolerance: string, says: string): readonly StudyStep[] => [
   [`least floor, ${which}`, `=ENCL.HOLE.FLOOR([${wall}],[boss height],[hole depth]+[${tolerance}])`, 'mm', ''],
   [`floor holds, ${which}`, `=ENCL.CHECK.MIN([least floor, ${which}],0.4*[${wall}],[floor limit]*[${wall}])`, '', says],
 ];

@@ -3,18 +3,18 @@ import type { Entity } from './dxf';
 import { type Label, leftSpots, rightSpots, type Sheet } from './labels';
 import type { Point } from './svg';
 
-type Layer = 'DIMENSIONS';
+type DimensionLayer = 'DIMENSIONS';
 
 /** Height of its letters where the figure has so many pixels for a line. */
 const LETTER_PX = 8;
 const TICK_PX = 3;
 
-export function dxfDimensions(sheet: Sheet & { readonly threadX: number }, labels: readonly Label[]): Entity<Layer>[] {
+export function dxfDimensions(sheet: Sheet & { readonly threadX: number }, labels: readonly Label[]): Entity<DimensionLayer>[] {
   const { view } = sheet;
   const mm = ([x, y]: Point): Point => [(x - view.axisX) / view.scale, (view.faceY - y) / view.scale];
-  const lines = (...points: readonly Point[]): Entity<Layer>[] =>
+  const lines = (...points: readonly Point[]): Entity<DimensionLayer>[] =>
     points.slice(1).map((to, i) => ({ is: 'LINE', layer: 'DIMENSIONS', from: mm(points[i] ?? to), to: mm(to) }));
-  const words = ({ words: name, number }: Label, [x, y]: Point, align: 'left' | 'right'): Entity<Layer> => ({
+  const words = ({ words: name, number }: Label, [x, y]: Point, align: 'left' | 'right'): Entity<DimensionLayer> => ({
     is: 'TEXT',
     layer: 'DIMENSIONS',
     at: mm([x, y + LETTER_PX / 2]),

@@ -25,7 +25,7 @@ export type Entity<Layer extends string> = { readonly layer: Layer } & (
 );
 
 /** A group: a code, and its value on the next line. */
-type Group = readonly [code: number, value: string | number];
+type DxfGroup = readonly [code: number, value: string | number];
 
 /** Lengths of dash and gap, mm. */
 const PATTERNS: Readonly<Record<LayerLook['lines'], readonly number[]>> = {
@@ -66,14 +66,14 @@ export const ascii = (text: string): string =>
     .trim()
     .slice(0, LONGEST);
 
-const place = (x: Group[0], [px, py]: Point): Group[] => [
+const place = (x: DxfGroup[0], [px, py]: Point): DxfGroup[] => [
   [x, decimal(px)],
   [x + 10, decimal(py)],
   [x + 20, decimal(0)],
 ];
 
-function entityGroups(entity: Entity<string>): Group[] {
-  const head: Group[] = [
+function entityGroups(entity: Entity<string>): DxfGroup[] {
+  const head: DxfGroup[] = [
     [0, entity.is],
     [8, entity.layer],
   ];
@@ -103,8 +103,8 @@ function entityGroups(entity: Entity<string>): Group[] {
   }
 }
 
-const section = (name: string, groups: readonly Group[]): Group[] => [[0, 'SECTION'], [2, name], ...groups, [0, 'ENDSEC']];
-const table = (name: string, rows: readonly (readonly Group[])[]): Group[] => [
+const section = (name: string, groups: readonly DxfGroup[]): DxfGroup[] => [[0, 'SECTION'], [2, name], ...groups, [0, 'ENDSEC']];
+const table = (name: string, rows: readonly (readonly DxfGroup[])[]): DxfGroup[] => [
   [0, 'TABLE'],
   [2, name],
   [70, rows.length],
@@ -112,7 +112,7 @@ const table = (name: string, rows: readonly (readonly Group[])[]): Group[] => [
   [0, 'ENDTAB'],
 ];
 
-const lineType = ([name, pattern]: readonly [string, readonly number[]]): Group[] => [
+const lineType = ([name, pattern]: readonly [string, readonly number[]]): DxfGroup[] => [
   [0, 'LTYPE'],
   [2, name],
   [70, 0],
@@ -120,16 +120,16 @@ const lineType = ([name, pattern]: readonly [string, readonly number[]]): Group[
   [72, 65],
   [73, pattern.length],
   [40, decimal(pattern.reduce((sum, length) => sum + Math.abs(length), 0))],
-  ...pattern.map((length): Group => [49, decimal(length)]),
+  ...pattern.map((length): DxfGroup => [49, decimal(length)]),
 ];
-const layerRow = ([name, { colour, lines }]: readonly [string, LayerLook]): Group[] => [
+const layerRow = ([name, { colour, lines }]: readonly [string, LayerLook]): DxfGroup[] => [
   [0, 'LAYER'],
   [2, name],
   [70, 0],
   [62, colour],
   [6, lines],
 ];
-const STYLE: readonly Group[] = [
+const STYLE: readonly DxfGroup[] = [
   [0, 'STYLE'],
   [2, 'STANDARD'],
   [70, 0],
@@ -163,7 +163,7 @@ export function dxf<Layer extends string>(
 ): string {
   const points = entities.flatMap(corners);
   const bound = (of: (...values: number[]) => number): Point => [of(...points.map(([x]) => x)), of(...points.map(([, y]) => y))];
-  const groups: Group[] = [
+  const groups: DxfGroup[] = [
     [999, ascii(comment)],
     ...section('HEADER', [
       [9, '$ACADVER'],

@@ -40,7 +40,7 @@ const LAYERS = {
 } as const satisfies Readonly<Record<string, LayerLook>>;
 
 type Layer = keyof typeof LAYERS;
-type Drawn = Entity<Layer>;
+type DrawnEntity = Entity<Layer>;
 
 const DEG = 180 / Math.PI;
 const SAME_MM = 1e-9;
@@ -50,8 +50,8 @@ const NOTE_PX = 9;
 /** A wide letter of the usual line fonts, a share of the height. */
 const LETTER = 1;
 
-const line = (layer: Layer, from: Point, to: Point): Drawn => ({ is: 'LINE', layer, from, to });
-const text = (at: Point, heightMm: number, content: string, align: Align = 'left'): Drawn => ({
+const line = (layer: Layer, from: Point, to: Point): DrawnEntity => ({ is: 'LINE', layer, from, to });
+const text = (at: Point, heightMm: number, content: string, align: Align = 'left'): DrawnEntity => ({
   is: 'TEXT',
   layer: 'NOTES',
   at,
@@ -63,7 +63,7 @@ const text = (at: Point, heightMm: number, content: string, align: Align = 'left
 /** The datum is the boss face, on the axis; up is out of the boss. */
 const up = ([r, z]: AxialPoint): Point => [r, -z];
 
-function stretch(layer: Layer, from: AxialPoint, { place, about }: Corner): Drawn[] {
+function stretch(layer: Layer, from: AxialPoint, { place, about }: Corner): DrawnEntity[] {
   if (Math.hypot(place[0] - from[0], place[1] - from[1]) < SAME_MM) return [];
   if (about === undefined) return [line(layer, up(from), up(place))];
   const [start, end, centre] = [up(from), up(place), up(about)];
@@ -73,13 +73,13 @@ function stretch(layer: Layer, from: AxialPoint, { place, about }: Corner): Draw
   return [{ is: 'ARC', layer, centre, radiusMm, fromDeg: angle(first), toDeg: angle(last) }];
 }
 
-const run = (layer: Layer, outline: readonly Corner[]): Drawn[] =>
+const run = (layer: Layer, outline: readonly Corner[]): DrawnEntity[] =>
   outline.slice(1).flatMap((next, i) => stretch(layer, (outline[i] as Corner).place, next));
-const closed = (layer: Layer, outline: readonly Corner[]): Drawn[] =>
+const closed = (layer: Layer, outline: readonly Corner[]): DrawnEntity[] =>
   run(layer, [...outline, ...outline.slice(0, 1).map(({ place }) => ({ place }))]);
 
 /** Cut off beside the part on both sides, and closed there by a break line. */
-function onBothSides(layer: Layer, { outline, edges }: Cut, edgeMm: number): Drawn[] {
+function onBothSides(layer: Layer, { outline, edges }: Cut, edgeMm: number): DrawnEntity[] {
   const [topZ, bottomZ] = [outline[0], outline[outline.length - 1]].map(end => end?.place[1] ?? 0) as [number, number];
   const whole = [corner(edgeMm, topZ), ...outline, corner(edgeMm, bottomZ)];
   const cut = straight([edgeMm, bottomZ], [edgeMm, topZ]);
@@ -90,9 +90,9 @@ function onBothSides(layer: Layer, { outline, edges }: Cut, edgeMm: number): Dra
   ];
 }
 
-const acrossBore = (edges: readonly AxialPoint[]): Drawn[] => edges.map(([r, z]) => line('EDGES', up([-r, z]), up([r, z])));
+const acrossBore = (edges: readonly AxialPoint[]): DrawnEntity[] => edges.map(([r, z]) => line('EDGES', up([-r, z]), up([r, z])));
 
-function threadHalf(part: NonNullable<Shape['threadHalf']>, edgeMm: number): Drawn[] {
+function threadHalf(part: NonNullable<Shape['threadHalf']>, edgeMm: number): DrawnEntity[] {
   const cut = threadHalfCut(part);
   if (cut.isThrough) return onBothSides('THREAD_HALF', cut, edgeMm);
   const { root, back } = part;
@@ -106,7 +106,7 @@ function threadHalf(part: NonNullable<Shape['threadHalf']>, edgeMm: number): Dra
 }
 
 /** A board whose hole is not known is broken off half way to the part. */
-function board(part: NonNullable<Shape['board']>, edgeMm: number): Drawn[] {
+function board(part: NonNullable<Shape['board']>, edgeMm: number): DrawnEntity[] {
   const { top, bottom, holeR, clearR } = part;
   if (holeR !== undefined) return onBothSides('BOARD', boardCut(part, holeR), edgeMm);
   const inner = (clearR + edgeMm) / 2;
@@ -116,7 +116,7 @@ function board(part: NonNullable<Shape['board']>, edgeMm: number): Drawn[] {
   ]);
 }
 
-function inSection(shape: Shape, edgeMm: number): Drawn[] {
+function inSection(shape: Shape, edgeMm: number): DrawnEntity[] {
   const { headHalf, board: between, threadHalf: boss, screw } = shape;
   const insert = boss?.insert && insertOutline(boss.insert, shape);
   return [
@@ -163,13 +163,13 @@ const viewsOf = ({ headHalf: h, board: b, threadHalf: t }: Shape): readonly (rea
   ],
 ];
 
-function alongAxis(shape: Shape, left: number, y: number, heightMm: number): Drawn[] {
+function alongAxis(shape: Shape, left: number, y: number, heightMm: number): DrawnEntity[] {
   const { radius } = extentOf(shape);
   const cross = radius + heightMm;
   const halfMm = Math.max(cross, ...viewsOf(shape).map(([title]) => (title.length * LETTER * heightMm) / 2)) + heightMm;
   return viewsOf(shape).flatMap(([title, circles], i) => {
     const x = left + (1 + 2 * i) * halfMm;
-    const round = circles.flatMap(([layer, radiusMm]): Drawn[] =>
+    const round = circles.flatMap(([layer, radiusMm]): DrawnEntity[] =>
       radiusMm === undefined || radiusMm <= 0 ? [] : [{ is: 'CIRCLE', layer, centre: [x, y], radiusMm }],
     );
     if (round.length === 0) return [];
@@ -202,7 +202,7 @@ function dimensioned(read: JointValues, shape: Shape): ReturnType<typeof arrange
 function drawn(
   read: JointValues,
   shape: Shape,
-): { readonly entities: readonly Drawn[]; readonly left: number; readonly below: number; readonly heightMm: number } {
+): { readonly entities: readonly DrawnEntity[]; readonly left: number; readonly below: number; readonly heightMm: number } {
   const sheet = dimensioned(read, shape);
   const { view, labels } = sheet;
   const { top, bottom } = extentOf(shape);
@@ -221,6 +221,11 @@ function drawn(
   };
 }
 
+/**
+ * The joint in section and along its axis as DXF R12: outlines in mm on layers, with its dimensions.
+ *
+ * @param variant the joint
+ */
 export function sectionDxf(variant: Variant): string {
   const read = new JointValues(variant);
   const shape = shapeOf(read);

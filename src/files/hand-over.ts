@@ -21,14 +21,14 @@ const UNTITLED: TitleBlock = { part: '', number: '', revision: '', date: '', sta
 /** A figure is as high with an empty picture. */
 const NO_PICTURE = (): Uint8Array => new Uint8Array();
 
-interface Opened {
+interface OpenedFile {
   readonly file: UserPackage;
   readonly source: SourceWorkbook;
   readonly choice: HandoverChoice;
   readonly goesAlong: NonNullable<Writing['goesAlong']>;
 }
 
-export function opened({ name, bytes }: NamedFile, { choice, along }: Omit<Wanted, 'file'>): Opened {
+export function opened({ name, bytes }: NamedFile, { choice, along }: Omit<Wanted, 'file'>): OpenedFile {
   const file = readPackage(bytes);
   return {
     file,

@@ -4,14 +4,14 @@ import { INPUTS } from '../joint/inputs';
 import { meaningOf, OUTPUTS, unitOf } from '../joint/outputs';
 import { RULES } from '../joint/rules';
 
-interface ListProps {
+interface JointListProps {
   readonly id: string;
   readonly title: string;
   readonly heads: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }
 
-const List = ({ id, title, heads, rows }: ListProps): JSX.Element => (
+const List = ({ id, title, heads, rows }: JointListProps): JSX.Element => (
   <section id={id}>
     <h2>{title}</h2>
     <div>

@@ -5,7 +5,8 @@ import { INPUTS } from './inputs';
 import { OUTPUTS, unitOf } from './outputs';
 import type { Variant } from './variant';
 
-export interface Parameter {
+/** One length or angle of a joint, as a design program takes it. */
+export interface JointParameter {
   readonly name: string;
   readonly value: number;
   readonly unit: 'mm' | 'deg';
@@ -53,8 +54,14 @@ export function prefixOf(label: string): string {
 
 const isDeviation = (value: unknown): value is Deviation => typeof value === 'object' && value !== null && 'lowerMm' in value;
 
-export function parametersOf(variant: Variant, label = ''): Parameter[] {
-  return NAMES.flatMap((name): Parameter[] => {
+/**
+ * The lengths and angles of a joint, in mm and °, with their tolerances where one is known.
+ *
+ * @param variant the joint
+ * @param label what its parameters are told apart by; `joint` without it
+ */
+export function parametersOf(variant: Variant, label = ''): JointParameter[] {
+  return NAMES.flatMap((name): JointParameter[] => {
     const value = variant.outcome(name);
     if (typeof value !== 'number') return [];
     const tolerance = TOLERANCE_OF[name] ?? `${name} tolerance`;
@@ -72,7 +79,7 @@ export function parametersOf(variant: Variant, label = ''): Parameter[] {
   });
 }
 
-const COLUMNS = ['name', 'value', 'unit', 'lower', 'upper', 'source'] as const satisfies readonly (keyof Parameter)[];
+const COLUMNS = ['name', 'value', 'unit', 'lower', 'upper', 'source'] as const satisfies readonly (keyof JointParameter)[];
 
 /** Quoted where it has to be. */
 const csvCell = (value: string | number | null): string => {
@@ -80,10 +87,11 @@ const csvCell = (value: string | number | null): string => {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 };
 
+/** The forms in which parameters are written. */
 export const PARAMETER_FORMATS = {
-  csv: (parameters: readonly Parameter[]): string =>
+  csv: (parameters: readonly JointParameter[]): string =>
     [COLUMNS, ...parameters.map(parameter => COLUMNS.map(column => parameter[column]))]
       .map(cells => `${cells.map(csvCell).join(',')}\r\n`)
       .join(''),
-  json: (parameters: readonly Parameter[]): string => `${JSON.stringify(parameters, undefined, 1)}\n`,
+  json: (parameters: readonly JointParameter[]): string => `${JSON.stringify(parameters, undefined, 1)}\n`,
 } as const;

@@ -7,7 +7,7 @@ export type { Cell, Refusal, Source } from '../core/kinds';
 export { OUTPUTS } from '../joint/outputs';
 export { JOINT_INPUT_NAMES } from '../joint/inputs';
 export { jointRows, jointTable, type JointRows } from '../joint/table';
-export { PARAMETER_FORMATS, parametersOf, type Parameter } from '../joint/parameters';
+export { PARAMETER_FORMATS, parametersOf, type JointParameter } from '../joint/parameters';
 export { sectionDxf } from '../figure/section-dxf';
 export { variantsOf } from '../joint/table';
 export { jointMap } from '../joint/study/map';

@@ -5,14 +5,14 @@ import { stemGerman } from '../help/german';
 import { call, CARDS } from '../registry';
 
 /** What a question may name. */
-type Slot = 'size' | 'material' | 'head' | 'length' | 'angle' | 'share' | 'fit';
+type AskedKind = 'size' | 'material' | 'head' | 'length' | 'angle' | 'share' | 'fit';
 
 interface Intent {
   readonly id: string;
   /** English and German; all words of one must be there. */
   readonly phrases: readonly string[];
   /** In the order of the arguments: what fills each, the first that was named; behind `?` it may be left out. A text stands for itself. */
-  readonly args: readonly (readonly Slot[] | `?${Slot}` | { readonly is: string })[];
+  readonly args: readonly (readonly AskedKind[] | `?${AskedKind}` | { readonly is: string })[];
 }
 
 const property = (quantity: string, ...phrases: readonly string[]): Intent => ({
@@ -83,7 +83,7 @@ const FITS: Readonly<Record<string, string>> = {
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?(?:\/\d+)?`;
 const SCREW = String.raw`(?:\bM\s?${NUMBER}|\bST\s?${NUMBER}|#\d+(?:-\d+|\s?AB|\s?B)?)(?![\w.])`;
-const PATTERNS: readonly (readonly [slot: Slot, pattern: RegExp])[] = [
+const PATTERNS: readonly (readonly [slot: AskedKind, pattern: RegExp])[] = [
   ['length', new RegExp(String.raw`(?<=${SCREW}\s*)[x×]\s*(${NUMBER})(?:\s*mm)?(?!\S)`, 'gi')],
   ['size', new RegExp(SCREW, 'gi')],
   ['share', new RegExp(String.raw`${NUMBER}\s*%`, 'g')],
@@ -94,11 +94,11 @@ const PATTERNS: readonly (readonly [slot: Slot, pattern: RegExp])[] = [
 const isMaterial = (text: string): boolean => call('MATERIAL', [text, 'density']).ok;
 const unitless = (text: string): string => text.replace(/zoll|inch(?:es)?/i, 'in').replace(/degrees?|grad/i, 'deg');
 
-type Named = Readonly<Record<Slot, string[]>>;
+type AskedTexts = Readonly<Record<AskedKind, string[]>>;
 
 /** What a question names, and the words that are left. */
-function taken(asked: string): { readonly named: Named; readonly words: readonly string[] } {
-  const named: Named = { size: [], material: [], head: [], length: [], angle: [], share: [], fit: [] };
+function taken(asked: string): { readonly named: AskedTexts; readonly words: readonly string[] } {
+  const named: AskedTexts = { size: [], material: [], head: [], length: [], angle: [], share: [], fit: [] };
   let rest = ` ${asked.replace(/[?!;:]+/g, ' ').replace(/,(?!\d)|\.(?!\d)/g, ' ')} `;
   for (const [slot, pattern] of PATTERNS)
     rest = rest.replace(pattern, (found: string, inner: unknown) => {
@@ -118,14 +118,14 @@ function taken(asked: string): { readonly named: Named; readonly words: readonly
   return { named, words };
 }
 
-interface Phrase {
+interface IntentPhrase {
   readonly id: string;
   readonly phrase: string;
   readonly intent: number;
 }
 
-const PHRASES: readonly Phrase[] = INTENTS.flatMap(({ phrases }, intent) => phrases.map(phrase => ({ id: phrase, phrase, intent })));
-const index = new MiniSearch<Phrase>({
+const PHRASES: readonly IntentPhrase[] = INTENTS.flatMap(({ phrases }, intent) => phrases.map(phrase => ({ id: phrase, phrase, intent })));
+const index = new MiniSearch<IntentPhrase>({
   fields: ['phrase'],
   storeFields: ['intent'],
   tokenize: text => text.split(/\s+/),
@@ -149,13 +149,13 @@ function intentOf(words: readonly string[]): Intent | undefined {
 }
 
 /** The arguments in their order, undefined where one is missing or what was named has no place. */
-function argumentsFor({ args }: Intent, named: Named): string[] | undefined {
-  const left = Object.fromEntries(Object.entries(named).map(([slot, texts]) => [slot, [...texts]])) as Record<Slot, string[]>;
+function argumentsFor({ args }: Intent, named: AskedTexts): string[] | undefined {
+  const left = Object.fromEntries(Object.entries(named).map(([slot, texts]) => [slot, [...texts]])) as Record<AskedKind, string[]>;
   const given: string[] = [];
   for (const arg of args) {
     if (typeof arg === 'object' && 'is' in arg) given.push(arg.is);
     else if (typeof arg === 'string') {
-      const text = left[arg.slice(1) as Slot].shift();
+      const text = left[arg.slice(1) as AskedKind].shift();
       if (text !== undefined) given.push(text);
     } else {
       const text = arg.flatMap(slot => (left[slot].length > 0 ? [left[slot].shift() ?? ''] : []))[0];

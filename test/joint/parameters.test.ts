@@ -1,11 +1,11 @@
 // Parameters for design programs: names that all of them take, the values of the joint, tolerances where the joint holds them.
 import { parseCsv } from 'hucre/csv';
 import { expect, it } from 'vitest';
-import { PARAMETER_FORMATS, parameterName, type Parameter, parametersOf, prefixOf } from '../../src/joint/parameters';
+import { PARAMETER_FORMATS, parameterName, type JointParameter, parametersOf, prefixOf } from '../../src/joint/parameters';
 import { JOINTS, LOGGER, variantOf } from '../figure/joints';
 
 const all = Object.values(JOINTS).map(inputs => ({ variant: variantOf(inputs), parameters: parametersOf(variantOf(inputs), 'boss 1') }));
-const called = (parameters: readonly Parameter[], name: string): Parameter | undefined =>
+const called = (parameters: readonly JointParameter[], name: string): JointParameter | undefined =>
   parameters.find(one => one.name === `joint_${name}`);
 
 it('every name is letters, digits and underscores, begins with a letter, and is there once whatever its case', () => {

@@ -27,7 +27,7 @@ describe('the study of a cell in the guide', async () => {
   it.each(['A6', 'D9', 'C12', 'N12', 'E21', 'E5'])('and not at %s', cell => expect(at('Plane', cell)).toBeUndefined());
 
   it('what moves the thread is found in its table, a window and a yield have no figure', () => {
-    expect(svgOf(at('Window', 'C16'))).toContain('What moves engagement min');
+    expect(svgOf(at('Window', 'C19'))).toContain('What moves engagement min');
     expect(at('Window', 'B7')).toBeUndefined();
     expect(at('Yield', 'E14')).toBeUndefined();
   });

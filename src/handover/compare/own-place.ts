@@ -27,15 +27,15 @@ const typed = (sheet: ComparedSheet): SeenGrid =>
     cells: new Map([...sheet.cells].filter(([, { formula }]) => formula === undefined)),
   });
 
-interface Side {
+interface PlacedSide {
   /** As it is seen, for what cells are called. */
   readonly whole: SeenGrid;
   readonly typed: SeenGrid;
 }
 
 interface PlacedSheet {
-  readonly sent: Side;
-  readonly own: Side;
+  readonly sent: PlacedSide;
+  readonly own: PlacedSide;
   readonly alignment: Alignment;
   readonly isDoubtful: boolean;
 }

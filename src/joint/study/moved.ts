@@ -101,7 +101,7 @@ export const PASSES = 2;
 const STILL = -1;
 
 /** What was seen of a joint with its input at a number. */
-export interface Look {
+export interface StudyLook {
   readonly at: number;
   readonly standing: number;
   /** The first rule that fails, or else that is to be reviewed, by its place among those watched. */
@@ -161,7 +161,7 @@ export class Watch {
   }
 
   /** How the joint stands with the input at this number. */
-  look(number: number): Look {
+  look(number: number): StudyLook {
     const { variant, watched } = this;
     put(variant, this.moving, number);
     const [toFail, toReview] = [new Float64Array(watched.length).fill(NaN), new Float64Array(watched.length).fill(NaN)];
@@ -182,7 +182,7 @@ export class Watch {
   }
 
   /** The rule that stands in the way of something better, by its name. */
-  nameOf({ rule }: Look): string {
+  nameOf({ rule }: StudyLook): string {
     return this.watched[rule]?.judge.rule.name ?? '';
   }
 }

@@ -1,6 +1,6 @@
 // How a joint stands over all that one input may be: looked at on a grid, and closer wherever the room of a rule may run out.
 import { LIMIT_MARGIN } from '../../core/maths';
-import { FAILS, type Look, type Movable, PASSES, type Watch } from './moved';
+import { FAILS, type StudyLook, type Movable, PASSES, type Watch } from './moved';
 import { stepsFrom } from './steps';
 
 /** What is nearer than this, in the unit of the input, is not told apart. */
@@ -9,18 +9,18 @@ const NEAR = 5e-7;
 type Room = 'toFail' | 'toReview';
 
 /** The room of a rule as far as this standing asks for it; NaN where it has no number there. */
-export const roomAt = (look: Look, rule: number, standing: number): number =>
+export const roomAt = (look: StudyLook, rule: number, standing: number): number =>
   (standing === PASSES ? look.toReview : look.toFail)[rule] ?? NaN;
 
 /** Two neighbours, and those beside them. */
 interface Gap {
-  readonly before: Look | undefined;
-  readonly from: Look;
-  readonly to: Look;
-  readonly after: Look | undefined;
+  readonly before: StudyLook | undefined;
+  readonly from: StudyLook;
+  readonly to: StudyLook;
+  readonly after: StudyLook | undefined;
 }
 
-function slope(a: Look | undefined, b: Look | undefined, rule: number, room: Room): number {
+function slope(a: StudyLook | undefined, b: StudyLook | undefined, rule: number, room: Room): number {
   if (a === undefined || b === undefined) return 0;
   const steep = ((b[room][rule] as number) - (a[room][rule] as number)) / (b.at - a.at);
   return Number.isFinite(steep) ? steep : 0;
@@ -74,7 +74,7 @@ function pointsIn({ from, to }: Gap, suspected: number, depth: number): number[]
   return aimed.length > 0 ? aimed : [(from.at + to.at) / 2].filter(at => at > from.at && at < to.at);
 }
 
-function closer(watch: Watch, gap: Gap, depth = 0): Look[] {
+function closer(watch: Watch, gap: Gap, depth = 0): StudyLook[] {
   const { before, from, to, after } = gap;
   const suspected = to.at - from.at > NEAR ? suspect(gap) : undefined;
   if (suspected === undefined) return [];
@@ -83,7 +83,7 @@ function closer(watch: Watch, gap: Gap, depth = 0): Look[] {
   return inside.length === 0
     ? []
     : [...inside, to].flatMap((next, i) => {
-        const between = closer(watch, { before: all[i], from: all[i + 1] as Look, to: next, after: all[i + 3] }, depth + 1);
+        const between = closer(watch, { before: all[i], from: all[i + 1] as StudyLook, to: next, after: all[i + 3] }, depth + 1);
         return next === to ? between : [...between, next];
       });
 }
@@ -92,7 +92,7 @@ function closer(watch: Watch, gap: Gap, depth = 0): Look[] {
  * All that is looked at of one input, in its order: whatever begins or ends is between two looks that are near.
  * @param also numbers at which it may stand by itself.
  */
-export function stretches(watch: Watch, { now, limits }: Movable, size: number, also: readonly number[]): Look[] {
+export function stretches(watch: Watch, { now, limits }: Movable, size: number, also: readonly number[]): StudyLook[] {
   const grid = [...stepsFrom(now, size, limits, -1), now, ...stepsFrom(now, size, limits, 1)];
   const [least, most] = [Math.min(...grid), Math.max(...grid)];
   const numbers = new Set([...grid, ...also.filter(number => number > least && number < most)]);

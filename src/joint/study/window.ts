@@ -8,14 +8,14 @@ import { inputName, listOf, used } from '../headings';
 import { INPUTS } from '../inputs';
 import { oneVariant } from '../table';
 import type { Variant } from '../variant';
-import { FAILS, HOLDS, type Look, type Movable, movable, PASSES, sizeOf, Watch } from './moved';
+import { FAILS, HOLDS, type StudyLook, type Movable, movable, PASSES, sizeOf, Watch } from './moved';
 import { closedEnd } from './steps';
 import { roomAt, stretches } from './stretches';
 
 /** What lies behind these places is rounding. */
 const NEAT = 10;
 
-type Side = -1 | 1;
+type WindowSide = -1 | 1;
 
 interface WindowEnd {
   /** Undefined where nothing ends it. */
@@ -26,24 +26,31 @@ interface WindowEnd {
 }
 
 /** The last number that has the standing, between one that has it and one that has not. */
-function endBetween(watch: Watch, good: Look, bad: Look, standing: number): number {
+function endBetween(watch: Watch, good: StudyLook, bad: StudyLook, standing: number): number {
   const [here, there] = [roomAt(good, bad.rule, standing), roomAt(bad, bad.rule, standing)];
   const guess = here >= 0 && there < 0 ? good.at + ((bad.at - good.at) * here) / (here - there) : good.at;
   return [Number(rounded(guess, NEAT)), guess].find(number => watch.look(number).standing >= standing) ?? good.at;
 }
 
 /** How far a stretch of that standing reaches to one side from a look that has it. */
-function endOf(watch: Watch, { limits }: Movable, looks: readonly Look[], from: number, side: Side, standing: number): WindowEnd {
+function endOf(
+  watch: Watch,
+  { limits }: Movable,
+  looks: readonly StudyLook[],
+  from: number,
+  side: WindowSide,
+  standing: number,
+): WindowEnd {
   let outside = from + side;
   while ((looks[outside]?.standing ?? FAILS) >= standing) outside += side;
-  const [good, bad] = [looks[outside - side] as Look, looks[outside]];
+  const [good, bad] = [looks[outside - side] as StudyLook, looks[outside]];
   if (bad !== undefined) return { at: endBetween(watch, good, bad, standing), rule: watch.nameOf(bad), outside };
   const closed = closedEnd(limits, side);
   return { at: good.at === closed ? closed : undefined, rule: '–', outside };
 }
 
 /** Where it holds again, from this look on. */
-function again(watch: Watch, looks: readonly Look[], from: number, side: Side): string {
+function again(watch: Watch, looks: readonly StudyLook[], from: number, side: WindowSide): string {
   let next = from;
   while (looks[next]?.standing === FAILS) next += side;
   const [good, bad] = [looks[next], looks[next - side]];
@@ -54,9 +61,9 @@ function again(watch: Watch, looks: readonly Look[], from: number, side: Side): 
 const shown = (value: number | undefined): Cell => value ?? '–';
 
 /** The stretch that passes inside a window: that of the present value, or else the nearest. */
-function passing(watch: Watch, moving: Movable, looks: readonly Look[]): readonly [Cell, Cell] {
-  const distance = (look: Look): number => (look.standing === PASSES ? Math.abs(look.at - moving.now) : Infinity);
-  const nearest = looks.reduce((best, look, i) => (distance(look) < distance(looks[best] as Look) ? i : best), 0);
+function passing(watch: Watch, moving: Movable, looks: readonly StudyLook[]): readonly [Cell, Cell] {
+  const distance = (look: StudyLook): number => (look.standing === PASSES ? Math.abs(look.at - moving.now) : Infinity);
+  const nearest = looks.reduce((best, look, i) => (distance(look) < distance(looks[best] as StudyLook) ? i : best), 0);
   if (looks[nearest]?.standing !== PASSES) return ['–', '–'];
   const ends = ([-1, 1] as const).map(side => shown(endOf(watch, moving, looks, nearest, side, PASSES).at));
   return ends as [Cell, Cell];

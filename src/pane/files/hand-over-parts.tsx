@@ -9,14 +9,14 @@ import { HAND_OVER_WORDS as W } from './words';
 /** More lines than anyone reads. */
 const MOST_LINES = 200;
 
-interface TicksProps {
+interface TickListProps {
   readonly legend: string;
   readonly of: readonly { readonly name: string; readonly isTicked: boolean; readonly state?: string }[];
   readonly onTicked: (names: readonly string[]) => void;
 }
 
 /** Nothing where there is nothing to choose. */
-export function Ticks({ legend, of, onTicked }: TicksProps): JSX.Element | null {
+export function Ticks({ legend, of, onTicked }: TickListProps): JSX.Element | null {
   if (of.length === 0) return null;
   const tick = (name: string, now: boolean) => onTicked(of.flatMap(one => ((one.name === name ? now : one.isTicked) ? [one.name] : [])));
   return (

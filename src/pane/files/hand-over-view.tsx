@@ -12,15 +12,15 @@ import { Choices, TitleFields, untitled } from './hand-over-fields';
 import { Findings } from './hand-over-parts';
 import { HAND_OVER_WORDS as W } from './words';
 
-interface Looked {
+interface LookedAt {
   readonly summary: CopySummary | undefined;
   readonly fault: string | undefined;
   readonly isWorking: boolean;
 }
 
 /** What would go along of the file; worked out anew for each choice. */
-function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefined, along: readonly CarriedKind[]): Looked {
-  const [looked, setLooked] = useState<Looked>({ summary: undefined, fault: undefined, isWorking: false });
+function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefined, along: readonly CarriedKind[]): LookedAt {
+  const [looked, setLooked] = useState<LookedAt>({ summary: undefined, fault: undefined, isWorking: false });
   useEffect(() => {
     if (file === undefined) return undefined;
     setLooked(({ summary }) => ({ summary, fault: undefined, isWorking: true }));
