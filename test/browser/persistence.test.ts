@@ -24,7 +24,10 @@ beforeEach(async () => {
   // Opened anew below: the page must not ask about what an earlier test left.
   await bench.page.goto('about:blank').catch(() => undefined);
   await bench.page.goto(`${bench.origin}/help/index.html`);
-  await bench.page.evaluate(() => localStorage.clear());
+  await bench.page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
 });
 
 afterAll(async () => {

@@ -161,7 +161,7 @@ describe('the figure', () => {
     await page.evaluate(() => window.pane.port.write([{ sheetName: 'Plane', at: 'B8', content: 13 }]));
     await expect.poll(() => drawn().innerHTML()).not.toBe(before);
     await page.screenshot({ path: 'dist/screenshots/pane-map-beside-joint.png', fullPage: true });
-    await select('Window', 'C16');
+    await select('Window', 'C19');
     await panel('Figure').getByRole('heading', { name: 'What moves engagement min' }).waitFor();
     await page.screenshot({ path: 'dist/screenshots/pane-moves.png', fullPage: true });
   });

@@ -47,7 +47,7 @@ function Lists({ lists }: Pick<Returned, 'lists'>): JSX.Element {
           <summary>
             {title} <small>{lines.length}</small>
           </summary>
-          <ul>
+          <ul tabIndex={0}>
             {lines.map((line, i) => (
               <li key={i}>{line}</li>
             ))}

@@ -82,11 +82,11 @@ export function Findings({ findings }: { readonly findings: readonly HandoverFin
         const lines = findings.filter(finding => finding.what === what);
         if (lines.length === 0) return null;
         return (
-          <details key={what} class="bw-part">
+          <details key={what} class="bw-part bw-titled">
             <summary>
               {W.found[what]}: {lines.length}
             </summary>
-            <ul>
+            <ul tabIndex={0}>
               {lines.slice(0, MOST_LINES).map(({ sheet, at, words }, i) => (
                 <li key={i}>
                   {sheet} {at}: {words}
