@@ -56,3 +56,11 @@ test('the scripts of the pane are small', async () => {
   expect(start).toEqual(expect.arrayContaining(['functions.js', 'pane.js']));
   for (const [what, size] of Object.entries(sizes)) expect(size, what).toBeLessThan(MOST_KB[what as keyof typeof MOST_KB]);
 });
+
+test('the start of the bench brings no spreadsheet, and all until that stands is a third less than at first', () => {
+  const parts = ['bench-engine', 'bench-views', 'bench-rest', 'bench-page'].map(name => `chunks/${name}.js`);
+  const sizes = { start: kB(['bench.js']), all: kB(['bench.js', 'functions.js', ...parts]) };
+  console.log(`kB gzip: the bench's own start ${sizes.start.toFixed(1)}, until the sheet stands ${sizes.all.toFixed(1)}`);
+  expect(sizes.start).toBeLessThan(8);
+  expect(sizes.all).toBeLessThan(1400);
+});

@@ -8,7 +8,8 @@ import { sheetReader } from './cells';
 import { onChange } from './changes';
 import { dressSheet } from './dress';
 import { placePicture } from './pictures';
-import { inOneStep, workbookId, type Sheets } from './sheets';
+import { inOneStep } from './one-step';
+import { workbookId, type Sheets } from './sheets';
 import { watchTyping } from './typing';
 import { stateRules, worksheetData, type Styles } from './workbook-data';
 

@@ -10,7 +10,8 @@ import {
 import { cellPosition, placesIn, rectangleOf } from '../../sheet/addresses';
 import type { Dress } from '../../sheet/dress';
 import { looks, stateCell } from './looks';
-import { inOneStep, workbookId, type OpenSheet, type Sheets } from './sheets';
+import { inOneStep } from './one-step';
+import { workbookId, type OpenSheet, type Sheets } from './sheets';
 import { columnPxOf, stateRules } from './workbook-data';
 
 /** A column of sentences. */

@@ -1,5 +1,5 @@
 // The running sheet engine, as the files of this host share it.
-import { type ICommandService, type Injector, IUndoRedoService } from '@univerjs/core';
+import type { ICommandService, Injector } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FormulaDataModel } from '@univerjs/preset-sheets-core';
 
@@ -12,14 +12,4 @@ export interface Sheets {
   readonly injector: Injector;
   readonly commands: ICommandService;
   readonly formulas: FormulaDataModel;
-}
-
-/** All that is done is taken back by one undo. */
-export function inOneStep({ injector }: Sheets, act: () => void): void {
-  const step = injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbookId);
-  try {
-    act();
-  } finally {
-    step.dispose();
-  }
 }
