@@ -284,7 +284,9 @@ test('after a full store, leaving tries again: nothing is asked once there is ro
   await bench.open();
   await fill();
   await write(bench.page, 'E6', 19);
-  await expect.poll(() => kept(bench.page)).toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx');
+  await expect
+    .poll(() => kept(bench.page))
+    .toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx, or discard another workbook');
   await bench.picture('full-store');
   await makeRoom();
   expect(await asksOnLeaving(bench.page)).toBe(false);

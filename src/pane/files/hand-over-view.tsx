@@ -20,18 +20,24 @@ interface LookedAt {
 
 /** What would go along of the file; worked out anew for each choice. */
 function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefined, along: readonly CarriedKind[]): LookedAt {
-  const [looked, setLooked] = useState<LookedAt>({ summary: undefined, fault: undefined, isWorking: false });
+  const [last, setLast] = useState<Pick<LookedAt, 'summary' | 'fault'> & { readonly of: readonly unknown[] }>({
+    summary: undefined,
+    fault: undefined,
+    of: [],
+  });
+  const asked = [file, choice, along];
+  // known as soon as something else is asked, or a tick would be taken back until the work begins
+  const isWorking = file !== undefined && asked.some((one, i) => one !== last.of[i]);
   useEffect(() => {
     if (file === undefined) return undefined;
-    setLooked(({ summary }) => ({ summary, fault: undefined, isWorking: true }));
     const job = startJob('summary', { file, along, ...(choice && { choice }) });
     job.done.then(
-      summary => summary && setLooked({ summary, fault: undefined, isWorking: false }),
-      (thrown: unknown) => setLooked(({ summary }) => ({ summary, fault: messageOf(thrown), isWorking: false })),
+      summary => summary && setLast({ summary, fault: undefined, of: asked }),
+      (thrown: unknown) => setLast(({ summary }) => ({ summary, fault: messageOf(thrown), of: asked })),
     );
     return job.stop;
-  }, [file, choice, along]);
-  return looked;
+  }, asked);
+  return { summary: last.summary, fault: isWorking ? undefined : last.fault, isWorking };
 }
 
 function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
