@@ -5,7 +5,7 @@ import type { Shape } from './shape';
 import type { AxialPoint } from './view';
 
 /** Left of the part: a leader straight to a face, or to a wall thickness. */
-interface FacePlace {
+export interface FacePlace {
   readonly side: 'left';
   /** The face runs from here to there; the size is that of its first end, or, for a draft or a straight face, of all of it. */
   readonly from: AxialPoint;
@@ -17,7 +17,7 @@ interface FacePlace {
 export type SpanLook = 'worst' | 'nominal' | 'asked' | 'plain';
 
 /** Right of the part: a dimension line between two heights, with extension lines from the radii. */
-interface SpanPlace {
+export interface SpanPlace {
   readonly side: 'right';
   readonly from: AxialPoint;
   readonly to: AxialPoint;
