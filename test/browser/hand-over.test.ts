@@ -58,7 +58,7 @@ test('pages of ours are counted, and another variant is chosen', async () => {
   const box = (label: string) => view().getByLabel(label);
   expect(await box('F  thicker wall, slimmer boss').isChecked()).toBe(true);
   await box('D  longer').check();
-  await expect.poll(answer, { timeout: 20_000 }).toContain(PAGES(6));
+  await expect.poll(answer, { timeout: 20_000 }).toContain(PAGES(7));
   await bench.picture('hand-over-choice');
   await box('D  longer').uncheck();
   await expect.poll(answer, { timeout: 20_000 }).toContain(PAGES(5));
