@@ -14,7 +14,7 @@ interface JointListProps {
 const List = ({ id, title, heads, rows }: JointListProps): JSX.Element => (
   <section id={id}>
     <h2>{title}</h2>
-    <div>
+    <div class="wide sentences" role="group" aria-label={title} tabIndex={0}>
       <table>
         <thead>
           <tr>
