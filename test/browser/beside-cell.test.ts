@@ -28,7 +28,7 @@ test.each([
   await bench.page.setViewportSize({ width, height });
   if (!(await bench.page.locator('#panel').isVisible())) await bench.page.locator('#details').press('Enter');
   const names = await bench.page.locator('#tabs [role="tab"]').allInnerTexts();
-  expect(names).toHaveLength(7);
+  expect(names).toHaveLength(9);
   for (const name of names) {
     await bench.page.locator('#tabs').getByRole('tab', { name }).press('Enter');
     await bench.page.locator(`#bw-view-${name} :is(h2, h3, p)`).first().waitFor();
