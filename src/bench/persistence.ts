@@ -69,16 +69,16 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
   const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? '' : ' · the demo has changed since'}`);
 
   /** What was held back goes into the store after all, where nothing else holds it. */
-  const anew = (still: Notice | undefined) => () => {
+  function anew(still?: Notice): void {
     hold(still);
     save();
-  };
+  }
 
   function hold(notice: Notice | undefined): void {
     held = notice;
     showNotices([
       ...(notice === undefined ? [] : [notice]),
-      ...putAside().map((aside, index) => asideNotice(aside, index, () => anew(held)())),
+      ...putAside().map((aside, index) => asideNotice(aside, index, () => anew(held))),
     ]);
   }
 
@@ -146,7 +146,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     hold(
       isAside
         ? undefined
-        : unopenedNotice(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`, anew(undefined)),
+        : unopenedNotice(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`, anew),
     );
     openDemo(isAside ? `The saved workbook could not be opened (${why}) and was put aside. This is the demo.` : 'Demo workbook');
   }
@@ -160,7 +160,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
           ? undefined
           : unopenedNotice(
               'The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.',
-              anew(undefined),
+              anew,
             ),
       );
       return openDemo('Demo workbook');
