@@ -124,7 +124,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
   onOtherTab(() => hold(changedElsewhere));
   addEventListener('pagehide', () => {
     save();
-    keepPicture(byId('sheet'), hereKey());
+    tried(() => keepPicture(byId('sheet'), hereKey()), undefined);
   });
   // The browser then asks before it leaves what would be lost.
   addEventListener('beforeunload', event => {

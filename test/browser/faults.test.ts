@@ -73,7 +73,9 @@ test('a full store is told, the page asks before it is left, and keeps again onc
   });
   await bench.goTo('Variants', 'E6');
   await bench.type('13');
-  await expect.poll(() => bench.text('kept')).toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx');
+  await expect
+    .poll(() => bench.text('kept'))
+    .toBe('Not kept in this browser (QuotaExceededError): use Save as .xlsx, or discard another workbook');
   expect(await leftAfterAsking('stay')).toBe(true);
   expect(await valueAt('Variants', 'E6')).toBe(13);
   await bench.page.evaluate(() => (window as unknown as { giveRoom(): void }).giveRoom());

@@ -55,7 +55,7 @@ it('is chosen, counted and written by keyboard; the workbook stays as it is but 
   await expect.poll(() => page.getByLabel('Long', { exact: true }).isChecked()).toBe(false);
   await byKeysTo(page, /^D {2}longer/);
   await press('Space');
-  await expect.poll(shown).toContain('6 pages of ours on paper');
+  await expect.poll(shown).toContain('7 pages of ours on paper');
   await byKeysTo(page, /^Write the copy$/);
   await press('Enter');
   await expect
