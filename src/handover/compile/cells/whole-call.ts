@@ -143,12 +143,14 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
     values: spill.values.length,
   });
   const formulaOf = frozen(conversion, card, tree, sheet, at);
-  const cells = spill.values.map((item, i): PlanCell => {
-    const value = cellOf(item) ?? '';
-    const shown = formulaOf(value);
-    return { at: spill.at(i), role: 'result', value, ...digitsOf(value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
-  });
-  return [...spill.header, ...cells].map((cell, i) => (i === 0 ? fixedCell(cell, formula) : { ...cell, isFixed: true }));
+  const kept = (cell: PlanCell): PlanCell => {
+    const shown = formulaOf(cell.value ?? '');
+    return { ...cell, ...digitsOf(cell.value), ...(shown === undefined ? {} : { formula: `=${shown}` }) };
+  };
+  const cells = spill.values.map((item, i) => kept({ at: spill.at(i), role: 'result', value: cellOf(item) ?? '' }));
+  // a first row that the arguments decide stands for them as the rows below it do
+  const header = card !== undefined && 'columns' in card.result && card.result.columns.length === 0 ? spill.header.map(kept) : spill.header;
+  return [...header, ...cells].map((cell, i) => (i === 0 ? fixedCell(cell, formula) : { ...cell, isFixed: true }));
 }
 
 function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
