@@ -18,8 +18,11 @@ export function fixedText(value: number, places: number): string {
 /** What the order of a sum changes in a number is no reason to round it the other way: half a place goes up, and so does almost half. */
 export const ALMOST = 1e-7;
 
-/** For people: no more places than these, and no zeros at the end. */
-export const rounded = (value: number, places = 3): string => String(Math.floor(value * 10 ** places + 0.5 + ALMOST) / 10 ** places);
+/** For people: no more places than these, and no zeros at the end. A number of hundreds of digits has no places. */
+export function rounded(value: number, places = 3): string {
+  const inPlaces = value * 10 ** places;
+  return String(Number.isFinite(inPlaces) ? Math.floor(inPlaces + 0.5 + ALMOST) / 10 ** places : value);
+}
 
 /** As many digits as it takes two numbers to differ. */
 export function placesThatDiffer(a: number, b: number): number {

@@ -46,18 +46,18 @@ const SEED = 1;
 const ALL = /^all rules/;
 
 export interface Yield {
-  /** Share of the joints that meet every rule, as the joint says of its common share, then at 0 and at 1. */
-  readonly all: readonly (readonly [name: string, share: number])[];
-  /** Rules that some joints do not meet, in a million. */
-  readonly missed: readonly (readonly [rule: string, ppm: number])[];
+  /** Share of the joints that meet every rule: at the common share of the joint, at 0 and at 1. Undefined where a rule is not checked. */
+  readonly all: readonly (readonly [name: string, share: number | undefined])[];
+  /** Rules that some joints do not meet, in a million, and those that are not checked. */
+  readonly missed: readonly (readonly [rule: string, ppm: number | undefined])[];
 }
 
 export function yieldOf(variant: Variant): Yield | undefined {
   const rows = studied(() => simulationRows(variant.copy(), DRAWN, SEED));
   return (
     rows && {
-      all: rows.flatMap(([name, share]) => (ALL.test(String(name)) ? [[String(name), Number(share)] as const] : [])),
-      missed: rows.flatMap(([name, , ppm]) => (ALL.test(String(name)) || ppm === 0 ? [] : [[String(name), Number(ppm)] as const])),
+      all: rows.flatMap(([name, share]) => (ALL.test(String(name)) ? [[String(name), number(share)] as const] : [])),
+      missed: rows.flatMap(([name, , ppm]) => (ALL.test(String(name)) || ppm === 0 ? [] : [[String(name), number(ppm)] as const])),
     }
   );
 }

@@ -95,13 +95,13 @@ export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.El
           {drawn.all.map(([name, share]) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td class="bw-number">{percent(share)}</td>
+              <td class="bw-number">{share === undefined ? 'not checked' : percent(share)}</td>
             </tr>
           ))}
           {drawn.missed.map(([rule, ppm]) => (
             <tr key={rule}>
               <th scope="row">{rule}</th>
-              <td class="bw-number">{digits(Math.round(ppm))} ppm outside</td>
+              <td class="bw-number">{ppm === undefined ? 'not checked' : `${digits(Math.round(ppm))} ppm outside`}</td>
             </tr>
           ))}
         </tbody>

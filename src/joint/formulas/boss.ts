@@ -82,7 +82,8 @@ export function wallWithoutSinkMm(
   if (passes(wallMm)) return wallMm;
   let [thin, thick] = [wallMm, 2 * wallMm];
   while (!passes(thick) && Number.isFinite(thick)) [thin, thick] = [thick, 2 * thick];
-  while (thick - thin > 0.0001) {
+  // of a wall of many digits the last ones are not told apart
+  while (thick - thin > Math.max(0.0001, 1e-12 * thick)) {
     const middle = (thin + thick) / 2;
     if (passes(middle)) thick = middle;
     else thin = middle;

@@ -1,4 +1,5 @@
 // How many joints of a thousand are good: every size that has limits drawn within them, every rule judged on what was drawn.
+import type { State } from '../../core/check/check';
 import { sqrt } from '../../core/maths';
 import type { Cell, CellRange } from '../../core/kinds';
 import { Refused } from '../../core/refuse';
@@ -18,8 +19,12 @@ const FAILING: readonly Judge[] = JUDGES.filter(({ fail, rule }) => fail.length 
   reviewWhere: NO_SLOT,
 }));
 
+const NOT_CHECKED: State = 'not checked';
+
 interface Tally {
   readonly judge: Judge;
+  /** It has no value in the nominal joint, and so is not asked of any draw. */
+  readonly isUnchecked: boolean;
   met: number;
   valued: number;
   least: number;
@@ -43,9 +48,14 @@ function cutDraw(draw: () => number, common: number, own: number): number {
 /** @param share of the variance that the dimensions of one half have in common. */
 function simulated(variant: Variant, share: number, samples: number, seed: number): Simulated {
   variant.run(PLAN_OF_RULES);
-  const applying = FAILING.filter(judge => variant.stateOf(judge) !== undefined);
+  const tallies = FAILING.flatMap((judge): Tally[] => {
+    const state = variant.stateOf(judge);
+    return state === undefined
+      ? []
+      : [{ judge, isUnchecked: state === NOT_CHECKED, met: 0, valued: 0, least: Infinity, sum: 0, largest: -Infinity }];
+  });
+  const checked = tallies.filter(({ isUnchecked }) => !isUnchecked);
   const { drawn, put } = drawnJoint(variant);
-  const tallies = applying.map((judge): Tally => ({ judge, met: 0, valued: 0, least: Infinity, sum: 0, largest: -Infinity }));
   const draw = draws(seed, 'normal');
   const [inCommon, alone] = [sqrt(share), sqrt(1 - share)];
   const values = new Float64Array(drawn.length);
@@ -58,7 +68,7 @@ function simulated(variant: Variant, share: number, samples: number, seed: numbe
       values[i] = middle + (half * z) / LIMIT;
     }
     put(values);
-    allMet += judged(variant, tallies);
+    allMet += judged(variant, checked);
   }
   return { tallies, allMet };
 }
@@ -81,6 +91,8 @@ function judged(variant: Variant, tallies: readonly Tally[]): number {
   return met;
 }
 
+const unchecked = (name: string): Cell[] => [name, NOT_CHECKED, '–', '–', '–', '–'];
+
 const ppm = (met: number, samples: number): number => ((samples - met) / samples) * 1e6;
 
 /** A row a rule that applies and can fail, then all of them: as the joint says, with nothing and with everything in common. */
@@ -95,16 +107,15 @@ export function simulationRows(variant: Variant, samples: number, seed: number):
     return known;
   };
   const all = (name: string, common: number): Cell[] => {
-    const { allMet } = sharing(common);
-    return [name, allMet / samples, ppm(allMet, samples), '–', '–', '–'];
+    const { allMet, tallies } = sharing(common);
+    return tallies.some(({ isUnchecked }) => isUnchecked) ? unchecked(name) : [name, allMet / samples, ppm(allMet, samples), '–', '–', '–'];
   };
   return [
-    ...sharing(share).tallies.map(({ judge, met, valued, least, sum, largest }): Cell[] => [
-      judge.rule.name,
-      met / samples,
-      ppm(met, samples),
-      ...(valued === 0 ? ['–', '–', '–'] : [least, sum / valued, largest]),
-    ]),
+    ...sharing(share).tallies.map(({ judge, isUnchecked, met, valued, least, sum, largest }): Cell[] =>
+      isUnchecked
+        ? unchecked(judge.rule.name)
+        : [judge.rule.name, met / samples, ppm(met, samples), ...(valued === 0 ? ['–', '–', '–'] : [least, sum / valued, largest])],
+    ),
     all('all rules', share),
     all('all rules (common share 0)', 0),
     all('all rules (common share 1)', 1),

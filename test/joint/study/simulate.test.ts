@@ -214,6 +214,21 @@ test('an insert, a countersunk head and a head on the board are drawn too', () =
   expect(rowOf(onBoard, 'all rules')[1]).toBeGreaterThan(0);
 });
 
+test('a rule that has no value in the joint is not checked, and so is what is said of all of them', () => {
+  const { hole: _, ...open } = DEMO;
+  const rows = simulate(open, 1000);
+  const states = table('CHECK.JOINT', inputsOf(open)).slice(1);
+  let unchecked = 0;
+  for (const [rule, , , , state] of states) {
+    const share = rowOf(rows, rule as string)[1];
+    if (state === 'not checked') unchecked++;
+    expect(share === 'not checked', rule as string).toBe(state === 'not checked');
+    if (state === 'pass') expect(share, rule as string).toBeGreaterThan(0.9);
+  }
+  expect(unchecked).toBe(5);
+  for (const row of rows.slice(-3)) expect(row.slice(1)).toEqual(['not checked', '–', '–', '–', '–']);
+});
+
 test('refused: too few or too many, no joint', () => {
   expect(refusal('JOINT.SIMULATE', inputsOf(DEMO), 999)).toContain('samples');
   expect(refusal('JOINT.SIMULATE', inputsOf(DEMO), 200_001)).toContain('samples');
