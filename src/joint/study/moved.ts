@@ -6,6 +6,7 @@ import { INPUTS } from '../inputs';
 import { type Judge, JUDGES, PLAN_OF_RULES } from '../judge';
 import { madeOf, NO_SLOT, type Slot, SLOTS, slotOf } from '../slots';
 import type { Variant } from '../variant';
+import type { StudySizes } from './steps';
 
 /** An input that is a number, and how it is moved. */
 export interface Movable {
@@ -46,11 +47,11 @@ export function movable(variant: Variant, name: string): Movable | undefined {
   };
 }
 
-/** How far an input is from the next one that is told apart from it: its own size, or one of its kind where it is none. */
-export function sizeOf(variant: Variant, { now, unit }: Movable): number {
-  if (now !== 0) return Math.abs(now);
+/** An input that is 0 has no size of its own. */
+export function sizesOf(variant: Variant, { now, unit }: Movable): StudySizes {
   const screw = variant.outcome('screw');
-  return unit === 'mm' && !(screw instanceof Refused) ? variant.value('screw').nominalMm : unit === '' ? 0.1 : 1;
+  const usual = unit === 'mm' && !(screw instanceof Refused) ? variant.value('screw').nominalMm : unit === '' ? 0.1 : 1;
+  return { own: now === 0 ? usual : Math.abs(now), most: Math.max(usual, Math.abs(now)) };
 }
 
 /** Of a condition, which may be a value that is there or not: a screw. */

@@ -7,7 +7,7 @@ import { isVerdict, type Output } from '../outputs';
 import { slotOf } from '../slots';
 import { oneVariant } from '../table';
 import type { Variant } from '../variant';
-import { type Movable, movable, sizeOf } from './moved';
+import { type Movable, movable, sizesOf } from './moved';
 import { CIRCLE_OVER_WALL, numberWhen, numericOutput } from './numbers';
 
 /** Of the size of the input. */
@@ -67,7 +67,7 @@ function slopeBy(joint: Variant, name: string, numeric: typeof CIRCLE_OVER_WALL)
   if (moving === undefined) return undefined;
   const { now, limits } = moving;
   const tolerance = toleranceOf(variant, name);
-  const step = STEP * sizeOf(variant, moving);
+  const step = STEP * sizesOf(variant, moving).own;
   const value = numberWhen(variant, moving, numeric);
   const isInside = (number: number): boolean =>
     number > (limits?.above ?? -Infinity) &&

@@ -7,7 +7,7 @@ import { unitOf } from '../outputs';
 import { oneVariant } from '../table';
 import { withUnit } from '../words';
 import type { Variant } from '../variant';
-import { movable, sizeOf } from './moved';
+import { movable, sizesOf } from './moved';
 import { numberWhen, numericOutput } from './numbers';
 import { stepsFrom } from './steps';
 
@@ -47,16 +47,16 @@ export function solved(variant: Variant, name: string, output: unknown, target: 
   const near = MET * Math.max(1, Math.abs(target));
   const here = excess(now);
   if (here !== undefined && Math.abs(here) <= 1e-3 * near) return now;
-  const size = sizeOf(variant, moving);
+  const sizes = sizesOf(variant, moving);
   const [first] = ([-1, 1] as const)
-    .flatMap(side => firstRoot(excess, [now, ...stepsFrom(now, size, limits, side)], near) ?? [])
+    .flatMap(side => firstRoot(excess, [now, ...stepsFrom(now, sizes, limits, side)], near) ?? [])
     .sort((a, b) => Math.abs(a - now) - Math.abs(b - now));
   if (first !== undefined) return first;
   const reach =
     reached.length === 0
       ? 'it has no value there'
       : `it reaches ${rounded(Math.min(...reached), 6)} to ${withUnit(Math.max(...reached), unitOf(asked), 6)}`;
-  const whole = [-1, 1].map(side => stepsFrom(now, size, limits, side as -1 | 1).pop() ?? now) as [number, number];
+  const whole = [-1, 1].map(side => stepsFrom(now, sizes, limits, side as -1 | 1).pop() ?? now) as [number, number];
   throw wrongInput(
     `target is ${rounded(target, 6)}: ${asked} does not have it with ${name} from ${rounded(whole[0])} to ` +
       `${withUnit(whole[1], unit)}; ${reach}`,

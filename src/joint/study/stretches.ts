@@ -1,7 +1,7 @@
 // How a joint stands over all that one input may be: looked at on a grid, and closer wherever the room of a rule may run out.
 import { LIMIT_MARGIN } from '../../core/maths';
 import { FAILS, type StudyLook, type Movable, PASSES, type Watch } from './moved';
-import { stepsFrom } from './steps';
+import { stepsFrom, type StudySizes } from './steps';
 
 /** What is nearer than this, in the unit of the input, is not told apart. */
 const NEAR = 5e-7;
@@ -92,8 +92,8 @@ function closer(watch: Watch, gap: Gap, depth = 0): StudyLook[] {
  * All that is looked at of one input, in its order: whatever begins or ends is between two looks that are near.
  * @param also numbers at which it may stand by itself.
  */
-export function stretches(watch: Watch, { now, limits }: Movable, size: number, also: readonly number[]): StudyLook[] {
-  const grid = [...stepsFrom(now, size, limits, -1), now, ...stepsFrom(now, size, limits, 1)];
+export function stretches(watch: Watch, { now, limits }: Movable, sizes: StudySizes, also: readonly number[]): StudyLook[] {
+  const grid = [...stepsFrom(now, sizes, limits, -1), now, ...stepsFrom(now, sizes, limits, 1)];
   const [least, most] = [Math.min(...grid), Math.max(...grid)];
   const numbers = new Set([...grid, ...also.filter(number => number > least && number < most)]);
   const looks = [...numbers].sort((a, b) => a - b).map(number => watch.look(number));

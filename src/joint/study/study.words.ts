@@ -49,8 +49,8 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
     },
     caution:
       'One input moves and all others stay, defaults as in JOINT.TABLE: two windows are no room for two moves, which ' +
-      'JOINT.MAP shows. It looks as far as ten times the value, in steps of a twentieth of it at most; – is where nothing ends it ' +
-      'there. A stretch narrower than a step is found where the value of a rule comes to its limit as it runs beside it. What shows no ' +
+      'JOINT.MAP shows. It looks as far as ten times the value, from a length smaller than d nine d further, in steps of a twentieth ' +
+      'of that at most; – is where nothing ends it there. A stretch narrower than a step is found where the value of a rule comes to its limit as it runs beside it. What shows no ' +
       'such sign can be missed: a rule that leaves and comes back within one step, or a value that is not there at all. A tolerance ' +
       'moves by its half width.',
   },
@@ -79,6 +79,8 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
   'JOINT.SOLVE': {
     ...GENERAL,
     example: { args: [D1, 'seat', 'engagement min', 7], result: 2.84 },
-    caution: 'It says nothing of the rules: look at the state with the value put in.',
+    caution:
+      'It says nothing of the rules: look at the state with the value put in. It looks as JOINT.WINDOW does: what is reached only ' +
+      'between two looks can be missed.',
   },
 };

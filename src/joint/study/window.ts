@@ -8,7 +8,7 @@ import { inputName, listOf, used } from '../headings';
 import { INPUTS } from '../inputs';
 import { oneVariant } from '../table';
 import type { Variant } from '../variant';
-import { FAILS, HOLDS, type StudyLook, type Movable, movable, PASSES, sizeOf, Watch } from './moved';
+import { FAILS, HOLDS, type StudyLook, type Movable, movable, PASSES, sizesOf, Watch } from './moved';
 import { closedEnd } from './steps';
 import { roomAt, stretches } from './stretches';
 
@@ -83,7 +83,7 @@ function windowRow(variant: Variant, moving: Movable, watch: Watch): Cell[] {
   const { name, unit, now } = moving;
   const start = [name, unit === '' ? '–' : unit, now];
   if (watch.hopeless !== undefined) return [...start, '–', '–', `fails now: ${watch.hopeless.rule.name}`, '–', '–', '–'];
-  const looks = stretches(watch, moving, sizeOf(variant, moving), name === 'length' ? standardLengths(variant) : []);
+  const looks = stretches(watch, moving, sizesOf(variant, moving), name === 'length' ? standardLengths(variant) : []);
   const present = looks.findIndex(({ at }) => at === now);
   if (looks[present]?.standing === FAILS) {
     const fails = `fails now: ${watch.nameOf(looks[present])}`;

@@ -59,6 +59,14 @@ describe('where the present value stands', () => {
     expect(windowOf('slender limit').slice(3, 7)).toEqual(['–', '–', '–', '–']);
   });
 
+  test('a small value is looked at as far as a large one', () => {
+    for (const relief of [0.1, 0.001, 1e-6]) {
+      const row = windowOf('relief', { ...DEMO, relief });
+      expect([row[4], row[6]]).toEqual([expect.closeTo(0.8 + (7.34 - 2 * D), 6), 'engagement']);
+    }
+    expect(windowOf('seat', { ...DEMO, seat: 1e-6 })[6]).toBe('fails now: seat holds; holds again from 0.9');
+  });
+
   test('another stretch that holds is told: a sleeve is none at all, or carries the clamp from 1.6 − 0.16 − 0.1', () => {
     expect(windowOf('sleeve').slice(3, 7)).toEqual([0, 0, '–', 'sleeve carries the clamp; holds again from 1.34']);
   });
