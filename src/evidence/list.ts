@@ -483,6 +483,9 @@ export const EVIDENCE: readonly Evidence[] = [
     'a share',
     anotherWay('joint/study/simulate.test.ts', 'one link', 'the cut normal distribution in closed form', 'JOINT.SIMULATE'),
   ),
+  ...anotherWay('joint/study/wild.test.ts', 'a map over', 'JOINT.TABLE on drawn joints', 'JOINT.MAP'),
+  ...anotherWay('joint/study/wild.test.ts', 'slopes are', 'differences of JOINT.VALUE on drawn joints', 'JOINT.SENSITIVITY'),
+  ...anotherWay('joint/study/wild.test.ts', 'what is solved', 'put back into JOINT.VALUE, on drawn joints', 'JOINT.SOLVE'),
   ...byHand('joint/study/solve.test.ts', 'by hand: seat 2.5', 'the joint of the demo', 'JOINT.SOLVE'),
   ...anotherWay('joint/study/solve.test.ts', '%s for %s of %f', 'put back into JOINT.VALUE', 'JOINT.SOLVE'),
 ];

@@ -5,6 +5,7 @@ import { wrongInput } from '../core/refuse';
 import type { AskedMap } from '../joint/study/map';
 import { turned } from '../joint/rows';
 import { unitOf } from '../joint/outputs';
+import type { Variant } from '../joint/variant';
 import type { Heights } from './contour';
 
 export interface MapAxis {
@@ -16,12 +17,14 @@ export interface MapAxis {
   readonly now: number | undefined;
 }
 
-/** States and margins by row of y and column of x. */
+/** States, margins and what stands in the way, by row of y and column of x. */
 export interface StateMap {
   readonly x: MapAxis;
   readonly y: MapAxis;
   readonly states: readonly (readonly State[])[];
   readonly margins: Heights;
+  /** What is wrong, in the words of its rule; blank where all passes. */
+  readonly limits: readonly (readonly string[])[];
 }
 
 /** A map of more points is not drawn. */
@@ -37,6 +40,11 @@ function rising(labels: readonly Cell[]): { readonly at: readonly number[]; read
   return { at, values: at.map(i => labels[i] as number) };
 }
 
+function limitOf(variant: Variant, state: State): string {
+  const rule = state === 'pass' ? undefined : variant.worst()?.rule;
+  return (state === 'review' ? rule?.doubtful : undefined) ?? rule?.broken ?? '';
+}
+
 /** What JOINT.MAP gives for state and margin. Throws Refused where it cannot be drawn. */
 export function stateMapOf({ variant, across, down }: AskedMap): StateMap {
   const [x, y] = [rising(across.labels), rising(down.labels)];
@@ -49,11 +57,18 @@ export function stateMapOf({ variant, across, down }: AskedMap): StateMap {
     return { name, unit: unitOf(name), values, now: typeof now === 'number' ? now : undefined };
   };
   const axes = { x: axis(across.head.name, x.values), y: axis(down.head.name, y.values) };
-  const answer = turned(variant.copy(), [down.head.name, across.head.name], ['state', 'margin']);
-  const rows = y.at.map(r => x.at.map(c => answer([down.raws[r], across.raws[c]])));
+  const moved = variant.copy();
+  const answer = turned(moved, [down.head.name, across.head.name], ['state', 'margin']);
+  const points = y.at.map(r =>
+    x.at.map(c => {
+      const [state, margin] = answer([down.raws[r], across.raws[c]]);
+      return { state: state as State, margin: typeof margin === 'number' ? margin : undefined, limit: limitOf(moved, state as State) };
+    }),
+  );
   return {
     ...axes,
-    states: rows.map(row => row.map(([state]) => state as State)),
-    margins: rows.map(row => row.map(([, margin]) => (typeof margin === 'number' ? margin : undefined))),
+    states: points.map(row => row.map(({ state }) => state)),
+    margins: points.map(row => row.map(({ margin }) => margin)),
+    limits: points.map(row => row.map(({ limit }) => limit)),
   };
 }

@@ -13,8 +13,9 @@ import {
   nameWidthPx,
 } from './charts';
 import { contour } from './contour';
+import { type AxisPlace, isFree, limitsSaid, limitWords, type MapWords } from './map-words';
 import type { MapAxis, StateMap } from './state-map';
-import { type Child, el, fitted, line, type Markup, type Point, shown, text, through } from './svg';
+import { type Child, el, fitted, line, type Markup, type Point, shown, text, textWidthPx, through } from './svg';
 
 /** Colour and hatch say the same; what passes has none. */
 const MAP_CSS =
@@ -50,11 +51,6 @@ function edgesOf(values: readonly number[]): number[] {
   return [first - (second - first) / 2, ...inner, last + (last - before) / 2];
 }
 
-interface AxisPlace {
-  readonly at: (value: number) => number;
-  readonly edges: readonly number[];
-}
-
 function placeOf({ values }: MapAxis, from: number, to: number): AxisPlace {
   const edges = edgesOf(values);
   const [low, high] = [edges[0] as number, edges[edges.length - 1] as number];
@@ -86,35 +82,44 @@ const between = (values: readonly number[], position: number): number => {
 /** Two digits that count, and two places at least. */
 const placesOf = (level: number): number => Math.max(2, 1 - Math.floor(Math.log10(level)));
 
-/** The edge of what fails, and lines of equal margin inside it, each with its margin. */
-function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace): Child[] {
+/** The edge of what fails, and lines of equal margin inside it, each with its margin where that stands over nothing else. */
+function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace, taken: MapWords[]): Child[] {
   const most = Math.max(0, ...margins.flatMap(row => row.map(margin => margin ?? 0)));
   const levels = most === 0 ? [0] : Array.from({ length: LINES }, (_, i) => (most * i) / LINES);
   return levels.map(level => {
     const place = ([column, row]: Point): Point => [across.at(between(x.values, column)), up.at(between(y.values, row))];
     const pieces = contour(margins, level).map(([from, to]) => [place(from), place(to)] as const);
-    const [middle] = pieces[Math.floor(pieces.length / 2)] ?? [];
+    const words = level === 0 ? '' : shown(level, placesOf(level));
+    const halfPx = textWidthPx(words, 11) / 2;
+    const later = pieces.slice(Math.floor(pieces.length / 2));
+    const label = later
+      .map(([[left, top]]): MapWords => ({ words, at: [left + 3 + halfPx, top - 3], halfPx }))
+      .find(one => words !== '' && isFree(one, taken));
+    if (label !== undefined) taken.push(label);
     return [
       el('path', { class: level === 0 ? 'bw-map-edge' : 'bw-map-line', d: pieces.map(piece => through(piece)).join('') }),
-      middle === undefined || level === 0
-        ? undefined
-        : text(shown(level, placesOf(level)), [middle[0] + 3, middle[1] - 3], { className: 'bw-small bw-halo' }),
+      label && text(words, label.at, { anchor: 'middle', className: 'bw-small bw-halo' }),
     ];
   });
 }
 
-function present({ x, y }: StateMap, across: AxisPlace, up: AxisPlace): Child {
+/** Undefined where the joint is not on the map. */
+function presentPlace({ x, y }: StateMap, across: AxisPlace, up: AxisPlace): Point | undefined {
   if (x.now === undefined || y.now === undefined) return undefined;
   const [left, right] = [across.edges[0] as number, across.edges[across.edges.length - 1] as number];
   const [bottom, top] = [up.edges[0] as number, up.edges[up.edges.length - 1] as number];
   const [cx, cy] = [across.at(x.now), up.at(y.now)];
-  if (cx < left || cx > right || cy > bottom || cy < top) return undefined;
-  return [
-    el('circle', { class: 'bw-outline bw-map-now', cx, cy, r: 5 }),
-    el('circle', { class: 'bw-solid', cx, cy, r: 2 }),
-    text('now', [cx + 8, cy + 4], { className: 'bw-strong bw-halo' }),
-  ];
+  return cx < left || cx > right || cy > bottom || cy < top ? undefined : [cx, cy];
 }
+
+const present = ([cx, cy]: Point): Child => [
+  el('circle', { class: 'bw-outline bw-map-now', cx, cy, r: 5 }),
+  el('circle', { class: 'bw-solid', cx, cy, r: 2 }),
+  text('now', [cx + 8, cy + 4], { className: 'bw-strong bw-halo' }),
+];
+/** From the mark to the end of its word. */
+const NOW_PX = 44;
+const nowWords = ([cx, cy]: Point): MapWords => ({ words: 'now', at: [cx + NOW_PX / 2 - 5, cy + 4], halfPx: NOW_PX / 2 });
 
 const named = ({ name, unit }: MapAxis): string => (unit === '' ? name : `${name}, ${unit}`);
 const ends = ({ values }: MapAxis): readonly [string, string] => [shown(values[0] ?? 0), shown(values[values.length - 1] ?? 0)];
@@ -145,8 +150,12 @@ export function stateMapSvg(map: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX
   const said = found.map(state => `${count(state)} ${state}`).join(', ');
   const [lowX, highX] = ends(map.x);
   const [lowY, highY] = ends(map.y);
+  const now = presentPlace(map, x, y);
+  const taken = now === undefined ? [] : [nowWords(now)];
+  const limits = limitsSaid(map);
   const title = `${map.x.name} and ${map.y.name}: where the joint is good`;
-  const description = `${named(map.x)} from ${lowX} to ${highX} across, ${named(map.y)} from ${lowY} to ${highY} upwards: ${said}.`;
+  const [across, upwards] = [`${named(map.x)} from ${lowX} to ${highX} across`, `${named(map.y)} from ${lowY} to ${highY} upwards`];
+  const description = `${across}, ${upwards}: ${said}.${limits === '' ? '' : ` In the way: ${limits}.`}`;
   return chart(title, description, widthPx, bottom + BOTTOM_PX, [
     el('style', {}, { markup: MAP_CSS }),
     el(
@@ -162,9 +171,10 @@ export function stateMapSvg(map: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX
     ),
     key(found),
     areas(map, x, y),
-    lines(map, x, y),
+    lines(map, x, y, taken),
     line('bw-thin', [LEFT_PX, TOP_PX], [right, TOP_PX], [right, bottom], [LEFT_PX, bottom], [LEFT_PX, TOP_PX]),
-    present(map, x, y),
+    limitWords(map, x, y, taken).map(({ words, at }) => text(words, at, { anchor: 'middle', className: 'bw-small bw-halo bw-map-limit' })),
+    now && present(now),
     text(lowX, [x.at(map.x.values[0] ?? 0), bottom + 16], { anchor: 'middle', className: 'bw-small' }),
     text(highX, [right, bottom + 16], { anchor: 'end', className: 'bw-small' }),
     text(fitted(named(map.x), right - LEFT_PX, 12), [(LEFT_PX + right) / 2, bottom + 34], { anchor: 'middle' }),

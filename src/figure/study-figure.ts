@@ -29,7 +29,7 @@ function mapFigure([inputs, x, xValues, y, yValues, , base]: readonly unknown[])
 function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
   const rows = sensitivityRows(oneVariant(inputs as CellRange, base as CellRange | undefined), output);
   const changes = rows.flatMap(([name, , , , , change, share]) =>
-    typeof change === 'number' && typeof share === 'number' ? [{ name: String(name), change, share }] : [],
+    typeof change === 'number' && change > 0 && typeof share === 'number' ? [{ name: String(name), change, share }] : [],
   );
   const name = String(output);
   return { words: `What moves ${name}`, svg: options => sensitivityChartSvg(name, unitOf(name), changes, options) };

@@ -60,6 +60,30 @@ describe('the map', () => {
     for (const [x, y] of allPoints(svg)) expect(x >= 0 && x <= width && y >= 0 && y <= height, `${x} ${y}`).toBe(true);
   });
 
+  test('what stands in the way is written where it does, and over nothing else', () => {
+    const texts = elements(svg).filter(({ name }) => name === 'text');
+    const limits = texts.filter(({ attributes }) => (attributes.class ?? '').includes('bw-map-limit'));
+    expect(limits.length).toBeGreaterThanOrEqual(2);
+    for (const { content, attributes } of limits) {
+      const [x, y] = [Number(attributes.x), Number(attributes.y) - 4];
+      const column = Math.floor(((x - 64) / 626) * 60);
+      const height = viewBox(svg).height - 46 - 62;
+      const row = 59 - Math.floor(((y - 62) / height) * 60);
+      expect(map.limits[row]?.[column]?.startsWith(content.replace('…', '')), `${content} at ${x}, ${y}`).toBe(true);
+      // the reason that a row of JOINT.TABLE has there
+      const joint = { ...JOINT, 'boss OD': ODS[column], wall: WALLS[row] };
+      const reason = value('JOINT.VALUE', [Object.keys(joint)], [Object.values(joint)], 'reason');
+      expect(String(reason).startsWith(content.replace('…', '')), `${content}: ${String(reason)}`).toBe(true);
+    }
+    const inPlane = texts.filter(({ attributes }) => (attributes.class ?? '').includes('bw-halo'));
+    for (const one of inPlane)
+      for (const other of inPlane) {
+        const [x, y] = [one, other].map(({ attributes }) => [Number(attributes.x), Number(attributes.y)] as const);
+        if (one === other || x === undefined || y === undefined) continue;
+        expect(Math.hypot(x[0] - y[0], x[1] - y[1]), `${one.content} and ${other.content}`).toBeGreaterThan(12);
+      }
+  });
+
   test('the thick line is the edge of what fails', () => {
     const edge = ofClass(elements(svg), 'bw-map-edge').flatMap(one => pointsOf(one));
     expect(edge.length).toBeGreaterThan(20);
