@@ -75,13 +75,36 @@ describe('the map', () => {
       const reason = value('JOINT.VALUE', [Object.keys(joint)], [Object.values(joint)], 'reason');
       expect(String(reason).startsWith(content.replace('…', '')), `${content}: ${String(reason)}`).toBe(true);
     }
-    const inPlane = texts.filter(({ attributes }) => (attributes.class ?? '').includes('bw-halo'));
-    for (const one of inPlane)
-      for (const other of inPlane) {
-        const [x, y] = [one, other].map(({ attributes }) => [Number(attributes.x), Number(attributes.y)] as const);
-        if (one === other || x === undefined || y === undefined) continue;
-        expect(Math.hypot(x[0] - y[0], x[1] - y[1]), `${one.content} and ${other.content}`).toBeGreaterThan(12);
-      }
+  });
+
+  test.each([280, 600])('words stand beside each other %d px wide', widthPx => {
+    const coarse = { x: spread(4, 8, 9), y: spread(1.5, 3.75, 10) };
+    const joint = {
+      ...JOINT,
+      wall: 2.85,
+      'boss OD': 6,
+      'board plane': 7,
+      ratio: 2.5,
+      'boss height': 13.5,
+      'hole depth': 14.4,
+      face: 'show',
+    };
+    const narrow = stateMapSvg(stateMapOf(askedMap(Object.entries(joint), 'boss OD', [coarse.x], 'wall', [coarse.y], undefined)), {
+      widthPx,
+    });
+    const inPlane = elements(narrow).filter(({ name, attributes }) => name === 'text' && (attributes.class ?? '').includes('bw-halo'));
+    const boxes = inPlane.map(({ content, attributes }) => {
+      const [x, y, width] = [Number(attributes.x), Number(attributes.y), 5 * content.length];
+      const from = attributes['text-anchor'] === 'middle' ? x - width / 2 : x;
+      return { content, from, to: from + width, y };
+    });
+    expect(boxes.length).toBeGreaterThanOrEqual(5);
+    for (const one of boxes)
+      for (const other of boxes)
+        if (one !== other)
+          expect(Math.abs(one.y - other.y) < 11 && one.from < other.to && other.from < one.to, `${one.content} and ${other.content}`).toBe(
+            false,
+          );
   });
 
   test('the thick line is the edge of what fails', () => {
