@@ -186,6 +186,18 @@ test('a mark below the end of a list that became shorter takes nothing, and the 
   expect(await formulaIn(`B${row}`)).toBe('=ENCL.BOSS.OD(3,1.2)');
 });
 
+test.each([
+  ['=SUMIF', 'Adds the cells specified by a given criteria'],
+  ['=ENCL.LENGTH.M', 'Length in mm'],
+])('the list says what %s does', async (name, says) => {
+  await bench.goTo(sheet, `C${row}`);
+  await keys(name, 20);
+  await list().waitFor();
+  await expect.poll(() => list().innerText()).toContain(says);
+  await bench.page.keyboard.press('Escape');
+  await bench.page.keyboard.press('Escape');
+});
+
 test('an answer that comes when its formula was undone or typed over is not written', async () => {
   // What the function is loaded from is held back until then.
   let held = 0;

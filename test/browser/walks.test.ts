@@ -299,22 +299,23 @@ async function everythingIsThere(): Promise<void> {
 
 /** Each begins in an empty workbook, the only one. */
 async function begin(): Promise<void> {
-  trail = [];
-  undoable = [];
-  await page.evaluate(() => {
-    const here = sessionStorage.getItem('bosswright.here');
-    for (const key of Object.keys(localStorage)) if (key !== here) localStorage.removeItem(key);
+  const before = await page.evaluate(() => {
+    const key = sessionStorage.getItem('bosswright.here') ?? '';
+    return localStorage.getItem(key) === null ? '' : key;
   });
-  shelf = new Map();
   await openList();
   await dialog().getByRole('button', { name: 'Empty workbook' }).press('Enter');
-  await expect.poll(() => page.evaluate(openName)).toMatch(/^New part/);
-  const name = (await page.evaluate(openName)) ?? '';
+  await page.waitForFunction(old => {
+    const key = sessionStorage.getItem('bosswright.here') ?? '';
+    return key !== old && localStorage.getItem(key) !== null;
+  }, before);
   await page.evaluate(() => {
-    const here = sessionStorage.getItem('bosswright.here');
-    for (const key of Object.keys(localStorage)) if (key.startsWith('bosswright.workbook') && key !== here) localStorage.removeItem(key);
+    const key = sessionStorage.getItem('bosswright.here');
+    for (const each of Object.keys(localStorage)) if (each.startsWith('bosswright.workbook') && each !== key) localStorage.removeItem(each);
   });
-  turnedTo({ name, sheets: ['Sheet1'], cells: new Map() });
+  shelf = new Map();
+  trail = [];
+  turnedTo({ name: (await page.evaluate(openName)) ?? '', sheets: ['Sheet1'], cells: new Map() });
 }
 
 test.each(Array.from({ length: walks }, (_, walk) => walk + 1))('walk %i', { timeout: 240_000 }, async () => {
