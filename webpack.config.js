@@ -64,6 +64,12 @@ const withoutPictures = {
   options: { search: 'data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]{4000,}', flags: 'g', replace: 'data:,' },
 };
 
+/** What is said of the spreadsheet's own functions is loaded when the sheet stands: `src/hosts/univer/function-words.ts`. */
+const wordsLater = {
+  test: /@univerjs[\\/]preset-sheets-core[\\/]lib[\\/]es[\\/]locales[\\/]en-US\.js$/,
+  resolve: { alias: { '@univerjs/sheets-formula/locale/en-US$': false } },
+};
+
 /** Of the bench's start; of two that fit the higher priority has it. */
 const bundled = (name, test, priority = 0) => ({
   test,
@@ -136,6 +142,7 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
       withoutPictures,
+      wordsLater,
       { test: /\.(wasm|ttf)$/, type: 'asset/resource', generator: { filename: 'assets/[name][ext]' } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
     ],

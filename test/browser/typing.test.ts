@@ -186,6 +186,48 @@ test('a mark below the end of a list that became shorter takes nothing, and the 
   expect(await formulaIn(`B${row}`)).toBe('=ENCL.BOSS.OD(3,1.2)');
 });
 
+test.each([
+  ['=SUMIF', 'Adds the cells specified by a given criteria'],
+  ['=ENCL.LENGTH.M', 'Length in mm'],
+])('the list says what %s does', async (name, says) => {
+  await bench.goTo(sheet, `C${row}`);
+  await keys(name, 20);
+  await list().waitFor();
+  await expect.poll(() => list().innerText()).toContain(says);
+  await bench.page.keyboard.press('Escape');
+  await bench.page.keyboard.press('Escape');
+});
+
+test('an answer that comes when its formula was undone or typed over is not written', async () => {
+  // What the function is loaded from is held back until then.
+  let held = 0;
+  let release = (): void => undefined;
+  const isReleased = new Promise<void>(resolve => {
+    release = resolve;
+  });
+  await bench.page.route('**/chunks/*.js', async route => {
+    held++;
+    await isReleased;
+    await route.continue();
+  });
+  const [over, undone] = [++row, ++row];
+  await bench.goTo(sheet, `B${over}`);
+  for (let both = 0; both < 2; both++) await keys('=ENCL.JOINT.SIMULATE(A1:B2,"engagement")\n', 20);
+  await expect.poll(() => held).toBeGreaterThan(0);
+  await bench.page.keyboard.press('Control+z');
+  await bench.goTo(sheet, `B${over}`);
+  await keys('7\n', 20);
+  await sleep(LIST_MS);
+  release();
+  await sleep(2000);
+  await bench.page.unroute('**/chunks/*.js');
+  const rows = await bench.read(sheet);
+  expect([over, undone].map(at => [rows[at - 1]?.[1]?.value ?? null, rows[at - 1]?.[1]?.formula])).toEqual([
+    [7, undefined],
+    [null, undefined],
+  ]);
+});
+
 test('nothing was asked of another origin, and nothing went wrong on the page', () => {
   expect(bench.foreign).toEqual([]);
   expect(bench.faults).toEqual([]);

@@ -14,7 +14,7 @@ import { workbookId } from './sheets';
 import { outlineOf, type Snapshot } from './snapshot';
 import { startUniver } from './univer';
 import { description } from './univer-adapter';
-import { keepCellNotes, typingInTheFormulaBar } from './univer-repairs';
+import { answersInTheirCells, typingInTheFormulaBar } from './univer-repairs';
 import { workbookData } from './workbook-data';
 import { workbookPlan } from './workbook-plan';
 
@@ -64,7 +64,7 @@ function isEdit(id: string, type: CommandType | undefined, options: IExecutionOp
 
 export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[]): BenchWorkbook {
   const sheets = startUniver(container, functions);
-  keepCellNotes(sheets);
+  answersInTheirCells(sheets);
   typingInTheFormulaBar(sheets);
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const light = () => sheets.api.toggleDarkMode(dark.matches);

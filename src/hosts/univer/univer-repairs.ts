@@ -12,8 +12,11 @@ import type { CellCustom } from './cells';
 import { workbookId, type Sheets } from './sheets';
 import { typedNow } from './typing';
 
-/** An answer replaces all that is kept with its cell: the note would be lost, and the message of an error that is gone would stay. */
-export function keepCellNotes({ api, commands }: Sheets): void {
+/**
+ * An answer replaces all that is kept with its cell: the note would be lost, and the message of an error that is gone would stay.
+ * One that comes when its formula is gone, undone or typed over, would stand in the cell all the same.
+ */
+export function answersInTheirCells({ api, commands }: Sheets): void {
   commands.beforeCommandExecuted(({ id, params }) => {
     if (id !== SetFormulaCalculationResultMutation.id) return;
     const workbook = api.getWorkbook(workbookId)?.getWorkbook();
@@ -21,8 +24,10 @@ export function keepCellNotes({ api, commands }: Sheets): void {
       const matrix = workbook?.getSheetBySheetId(sheetId)?.getCellMatrix();
       for (const [row, columns] of Object.entries(rows ?? {})) {
         for (const [column, cell] of Object.entries((columns ?? {}) as Record<string, ICellData | null>)) {
-          const kept = matrix?.getValue(Number(row), Number(column))?.custom as CellCustom | null | undefined;
-          if (cell && kept) cell.custom = { ...(kept.note !== undefined && { note: kept.note }), ...cell.custom };
+          const now = matrix?.getValue(Number(row), Number(column));
+          const kept = now?.custom as CellCustom | null | undefined;
+          if (!now?.f && !now?.si) delete columns?.[Number(column)];
+          else if (cell && kept) cell.custom = { ...(kept.note !== undefined && { note: kept.note }), ...cell.custom };
         }
       }
     }

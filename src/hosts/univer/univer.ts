@@ -27,6 +27,7 @@ import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
 import '@univerjs/preset-sheets-drawing/lib/index.css';
 import { cellBoxes, markNotes } from './cell-boxes';
+import { loadFunctionWords } from './function-words';
 import { accents } from './looks';
 import type { SheetFunction } from './metadata';
 import { workbookId, type Sheets } from './sheets';
@@ -94,6 +95,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       dressSpills(sheets);
       cellBoxes(sheets);
       onlyFittingSuggestions(sheets);
+      void loadFunctionWords(sheets);
     },
   };
   return sheets;
