@@ -44,7 +44,7 @@ export function measuredSizes(row: JointRow, variant: Variant, fixed: (cell: str
         withUnit(`${name}, ${which}`, unitOf(name)),
         'size and its tolerance',
         `${cell}+(${textOf(parts[key])})`,
-        value + deviation[key],
+        () => value + deviation[key],
       );
       return { formula: fixed(at), value: value + deviation[key] };
     };

@@ -27,7 +27,7 @@ export function lackingCell(row: JointRow, title: string, outputs: readonly Outp
   }
   if (tests.length === 0) return undefined;
   const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
-  return put(title, 'first of these outputs that has none', formula, missing(variant, outputs) ?? '–');
+  return put(title, 'first of these outputs that has none', formula, of => missing(of.variant, outputs) ?? '–');
 }
 
 /** What an output that does not apply reads all the same must not come to be what cannot be read. */
