@@ -152,15 +152,18 @@ export function verdictFormulas(states: readonly RuleState[], lacking: string | 
   const unfailed = others.reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
   const complete = lacking === undefined ? unfailed : `IF(${lacking}="–",${unfailed},"not checked")`;
   const worst = `IF(${any(fail)},"${fail}",${complete})`;
-  const first = (state: string, of: (entry: RuleState) => string, lacking: string, changed: string): string => {
+  const first = (nothing: string, state: string, of: (entry: RuleState) => string, lacking: string, changed: string): string => {
     const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, lacking);
-    const found = `IF(${state}="pass","–",${ofFirst})`;
+    const found = `IF(${nothing},"–",${ofFirst})`;
     return holds === undefined ? found : `IF(${holds},${found},${changed})`;
   };
+  // a rule that cannot be judged may have one of the two
+  const unjudged = (state: string): string => `OR(${state}="pass",${state}="not checked")`;
   return {
     state: holds === undefined ? worst : `IF(${holds},${worst},"not checked")`,
     rule: state =>
       first(
+        `${state}="pass"`,
         state,
         ({ rule }) =>
           `IF(${state}="not checked","${rule.name}",` +
@@ -168,7 +171,7 @@ export function verdictFormulas(states: readonly RuleState[], lacking: string | 
         lacking ?? '"–"',
         '"another screw, head, material or blank: ask for a new copy"',
       ),
-    value: state => first(state, ({ value }) => value ?? '"–"', '"–"', '"–"'),
-    limit: state => first(state, ({ limit }) => limit ?? '"–"', '"–"', '"–"'),
+    value: state => first(unjudged(state), state, ({ value }) => value ?? '"–"', '"–"', '"–"'),
+    limit: state => first(unjudged(state), state, ({ limit }) => limit ?? '"–"', '"–"', '"–"'),
   };
 }
