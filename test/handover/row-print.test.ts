@@ -5,7 +5,7 @@ import { handover } from '../../src/handover/handover';
 import { INPUTS } from '../../src/joint/inputs';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
-import { Questions, type Row, RowPrint, RowPrints } from '../../src/handover/compile/joint/row-print';
+import { type Questions, type Row, RowPrint, RowPrints } from '../../src/handover/compile/joint/row-print';
 import { ASKED, BASES, type Changes } from '../kit/joint-edits';
 import { SEED } from '../kit/seed';
 import { sourceOf } from '../kit/source-of-plan';

@@ -11,7 +11,7 @@ import { CHANGED, quoted } from '../inputs';
 import type { Conversion } from '../conversion';
 import type { JointRow } from './joint-row';
 import type { RuleState } from './joint-verdict';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import type { JudgedRow } from './row-margin';
 import { FIRST, fixedIn } from './written-variants';
 

@@ -18,8 +18,8 @@ import { quoted } from '../inputs';
 import { relatedTo } from '../relations';
 import { deviationRef } from './row-deviation';
 import { inputFormula } from './row-typed';
-import type { RowInput, WriteCell } from './row-input';
-import type { OfRow } from './row-print';
+import type { RowInput } from './row-input';
+import type { OfRow, WriteCell } from './row-print';
 import {
   NONE,
   wordsOf,

@@ -8,7 +8,7 @@ import type { Ref } from '../../../plain/spreadsheet';
 import { SIZES_OF_JOINT, type Measuring } from '../measuring';
 import type { Limit } from './joint-cells';
 import type { JointRow } from './joint-row';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import { textOf } from './row-refs';
 
 /** A size with its limits in the row of the variant. */

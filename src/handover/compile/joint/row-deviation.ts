@@ -5,7 +5,8 @@ import type { Input } from '../../../joint/graph';
 import { atom, type Ref } from '../../../plain/spreadsheet';
 import { quoted } from '../inputs';
 import type { AskedVariant, SentNumber } from './asked-variant';
-import { type RowInput, takesDefault, type WriteCell } from './row-input';
+import { type RowInput, takesDefault } from './row-input';
+import type { WriteCell } from './row-print';
 import { halfWidth, NONE, textOf } from './row-refs';
 
 export function deviationRef(

@@ -3,7 +3,8 @@ import { namesIn } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
 import { allOf } from '../inputs';
-import { type RowInput, takesDefault, type WriteCell } from './row-input';
+import { type RowInput, takesDefault } from './row-input';
+import type { WriteCell } from './row-print';
 
 export class RowGuards {
   /** What the formulas of this row do not follow: they hold while these conditions do. */

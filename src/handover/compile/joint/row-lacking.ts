@@ -6,7 +6,7 @@ import { NODES } from '../../../joint/nodes';
 import { isVerdict, type Output } from '../../../joint/outputs';
 import { missing, ONLY_IN_PLASTIC } from '../../../joint/verdict';
 import type { JointRow } from './joint-row';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import { NONE } from './row-refs';
 
 /** The cell that names it, or has a dash. Undefined where each of them does not apply. */

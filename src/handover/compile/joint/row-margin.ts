@@ -7,7 +7,7 @@ import { columnName } from '../../../sheet/addresses';
 import { ROW } from '../../../sheet/row-forms';
 import type { JointRow } from './joint-row';
 import { marginFormula, type RuleState } from './joint-verdict';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import { HEAD } from './written-variants';
 
 export interface JudgedRow {

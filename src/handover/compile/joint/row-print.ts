@@ -21,6 +21,15 @@ export interface PrintedCell {
   readonly role: PlanCell['role'];
 }
 
+/** Puts a formula or value under a title and answers its cell, as the formulas of its row name it: with `ROW`. */
+export type WriteCell = (
+  title: string,
+  words: string,
+  formula: string | undefined,
+  value: OfRow<Cell | undefined>,
+  role?: PlanCell['role'],
+) => string;
+
 /** No formula of a sheet has them. */
 const [BEGIN, END] = ['\u0006', '\u0007'];
 const MARK = new RegExp(`${BEGIN}([^${END}]*)${END}`, 'g');

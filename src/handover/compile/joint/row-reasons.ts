@@ -12,8 +12,7 @@ import { quoted } from '../inputs';
 import { stateOfRule } from './asked-variant';
 import { ifBroken, type RuleState, type WrittenBound } from './joint-verdict';
 import type { JudgedRow } from './row-margin';
-import type { OfRow, Row } from './row-print';
-import type { WriteCell } from './row-input';
+import type { OfRow, Row, WriteCell } from './row-print';
 import { NO_VALUE } from './written-variants';
 
 /** A rule that passes, or is left out, comes behind all others. */

@@ -14,8 +14,8 @@ import { choicesOf, quoted } from '../inputs';
 import { lengthToleranceFormulas } from '../length-tolerance';
 import { type Reader, readingsRef } from '../lookups';
 import type { RowGuards } from './row-guards';
-import type { RowInput, WriteCell } from './row-input';
-import type { OfRow } from './row-print';
+import type { RowInput } from './row-input';
+import type { OfRow, WriteCell } from './row-print';
 import { NONE, textOf } from './row-refs';
 import { orNothing } from './variant-inputs';
 
