@@ -159,10 +159,10 @@ const shapeOf = (formula: string): string => formula.replace(/\d+(?![\d(])/g, '0
 export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>, kept: ReadonlySet<string>): void {
   for (const { name, cells } of sheets) {
     const seen = new Set<string>();
-    for (const { at, formula } of cells) {
+    for (const { at, formula, rowForm } of cells) {
       if (formula === undefined || kept.has(`${name}!${at}`)) continue;
       if (formula.length > LONGEST_FORMULA) throw new Error(`${name}!${at}: a formula of ${formula.length} characters`);
-      const shape = shapeOf(formula);
+      const shape = rowForm ?? shapeOf(formula);
       if (seen.has(shape)) continue;
       seen.add(shape);
       const fault = faultOf(formula, own.has(name));

@@ -23,7 +23,7 @@ import { packed, type PackedPart } from './zip';
 
 const isXml = (part: string): boolean => part.endsWith('.xml');
 /** Characters that are packed at a time. */
-const PIECE = 65_536;
+const PIECE = 262_144;
 
 /** Longer than what is looked for on the way. */
 const OVERLAP = 100;

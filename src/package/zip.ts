@@ -175,7 +175,7 @@ function joined(pieces: readonly Uint8Array[]): Uint8Array {
 export function packed(name: string, pieces: Iterable<Uint8Array>): PackedPart {
   const out: Uint8Array[] = [];
   let [crc, unpackedBytes] = [-1, 0];
-  const deflate = new Deflate({ level: 6 }, piece => out.push(piece));
+  const deflate = new Deflate({ level: 5 }, piece => out.push(piece));
   for (const piece of pieces) {
     crc = crcGoesOn(crc, piece);
     unpackedBytes += piece.length;

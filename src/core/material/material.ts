@@ -49,21 +49,24 @@ const SYMBOL_OF: ReadonlyMap<string, string> = new Map(MATERIAL_SYMBOLS.map(symb
 
 export const isMaterial = (text: string): boolean => SYMBOL_OF.has(normal(text));
 
+/** Those that were asked for: each is read once. */
+const HELD = new Map<string, Material>();
+
+function held(symbol: string): Material {
+  const ranges: Readonly<Record<string, MaterialRange>> = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
+  const values = new Map([
+    ...Object.entries(ranges).map(([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ] as const),
+    ...Object.entries(START_LIMITS[symbol] ?? {}),
+  ]);
+  const material = { name: symbol, values };
+  HELD.set(symbol, material);
+  return material;
+}
+
 /** A symbol, or an own card as text: "strength 40 MPa; thread share 0.8". */
 export function parseMaterial(text: string): Material {
   const symbol = SYMBOL_OF.get(normal(text));
-  if (symbol !== undefined) {
-    const ranges = MATERIAL_RANGES[symbol as keyof typeof MATERIAL_RANGES];
-    return {
-      name: symbol,
-      values: new Map([
-        ...Object.entries(ranges as Readonly<Record<string, MaterialRange>>).map(
-          ([quantity, { typ }]) => [WORDS[quantity] ?? quantity, typ] as const,
-        ),
-        ...Object.entries(START_LIMITS[symbol] ?? {}),
-      ]),
-    };
-  }
+  if (symbol !== undefined) return HELD.get(symbol) ?? held(symbol);
   if (quantityWord(text) === undefined)
     throw notInTable(`${quoted(text)} is not a material held here; held are ${MATERIAL_SYMBOLS.join(', ')}; or give your own card`);
   return ownCard(

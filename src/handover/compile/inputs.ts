@@ -37,10 +37,10 @@ const BEGINS_WITH_NUMBER = /^[\s+\-−±/.,]*\d/;
 export const isQuantity = (typed: string): boolean =>
   BEGINS_WITH_NUMBER.test(typed) && readAnyQuantity(typed.replace(/^\s*(±|\+\/-)/, '')) !== undefined;
 
-/** What a text in the cell stood for. */
-export interface TypedMeaning<T> {
+/** What a text in the cell stood for; a number as it stands in a formula. */
+export interface TypedMeaning {
   readonly typed: Known;
-  readonly means: T;
+  readonly means: string;
 }
 
 const NONE = 'NA()';
@@ -50,7 +50,7 @@ export function numberFormula(
   cell: string,
   { blank, limits }: Param,
   otherwise: string | undefined,
-  meaning: TypedMeaning<number> | undefined,
+  meaning: TypedMeaning | undefined,
   related: readonly string[] = [],
 ): string {
   const made = otherwise ?? NONE;
@@ -64,8 +64,7 @@ export function numberFormula(
         ? `IF(${cell}="default",${made},${NONE})`
         : `IF(OR(${cell}="",${cell}="default"),${made},${NONE})`;
   const same = meaning === undefined ? undefined : sameAs(cell, meaning.typed);
-  const asText =
-    meaning === undefined || same === undefined ? asDefault : `IF(AND(${same.join(',')}),${number(meaning.means).text},${asDefault})`;
+  const asText = meaning === undefined || same === undefined ? asDefault : `IF(AND(${same.join(',')}),${meaning.means},${asDefault})`;
   return `IF(ISNUMBER(${cell}),${asNumber},${asText})`;
 }
 
@@ -74,7 +73,7 @@ export function choiceFormula(
   cell: string,
   words: readonly string[],
   otherwise: string | undefined,
-  meaning: TypedMeaning<string> | undefined,
+  meaning: TypedMeaning | undefined,
 ): string {
   const asDefault = otherwise === undefined ? NONE : `IF(OR(${cell}="",${cell}=0,${cell}="default"),${otherwise},${NONE})`;
   const known = words.map((word): readonly [string, string] => [word, word]);

@@ -11,7 +11,7 @@ import { CHANGED, quoted } from '../inputs';
 import type { Conversion } from '../conversion';
 import type { JointRow } from './joint-row';
 import type { RuleState } from './joint-verdict';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import type { JudgedRow } from './row-margin';
 import { FIRST, fixedIn } from './written-variants';
 
@@ -47,7 +47,8 @@ function checkLines({ row, states }: JudgedRow, lines: readonly CheckLine[], put
     holds === undefined ? formula : `IF(${holds},${formula},${otherwise})`;
   return lines.map(([name = '', value = '', limit = '', basis = '', state = '', source = '', remedy = '']) => {
     const entry = states.find(({ rule }) => rule.name === name);
-    const put7 = (of: string, words: string, formula: string, worth: Cell): string => put(`${of}: ${String(name)}`, words, formula, worth);
+    const put7 = (of: string, words: string, formula: string, worth: Cell): string =>
+      put(`${of}: ${String(name)}`, words, formula, () => worth);
     const made = entry === undefined ? conflict(row, String(name)) : ofRule(entry, value, limit);
     const judged = put7('state', 'as long as all rules are those that were sent', whileWhole(made.state, NOT_CHECKED), state);
     const isChecked = (formula: string, otherwise: string): string =>

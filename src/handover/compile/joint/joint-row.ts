@@ -3,23 +3,23 @@ import { RowGuards } from './row-guards';
 import { type RowValues, TableFormulas } from './table-formulas';
 import { withUnit } from '../../../core/call';
 import type { Cell } from '../../../core/kinds';
-import type { Deviation } from '../../../core/read/deviation';
 import { Refused } from '../../../core/refuse';
 import { type Screw } from '../../../core/screw/thread';
 import { cardOf } from '../../../joint/base-functions';
 import { unitOf } from '../../../joint/outputs';
-import { type Variant } from '../../../joint/variant';
+import { type AskedVariant, valueOf } from './asked-variant';
 import { type Arg, type Input, type Made, type Node, NotApplicable } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
-import { atom, number, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
+import { atom, type Ref, type Scalar, spreadsheetRef } from '../../../plain/spreadsheet';
 import type { Form } from '../../../plain/tree';
 import { type DataSheet, ownIn } from '../data-sheet';
 import { quoted } from '../inputs';
 import { relatedTo } from '../relations';
 import { deviationRef } from './row-deviation';
 import { inputFormula } from './row-typed';
-import type { RowInput, WriteCell } from './row-input';
+import type { RowInput } from './row-input';
+import type { OfRow, WriteCell } from './row-print';
 import {
   NONE,
   wordsOf,
@@ -31,6 +31,7 @@ import {
   onlyInput,
   hasChoice,
   numberCells,
+  isLiteral,
   onlyWith,
   literal,
 } from './row-refs';
@@ -41,7 +42,7 @@ export class JointRow implements RowValues {
   private readonly tables: TableFormulas;
 
   constructor(
-    readonly variant: Variant,
+    readonly variant: AskedVariant,
     private readonly given: ReadonlyMap<string, RowInput>,
     private readonly data: DataSheet,
     private readonly put: WriteCell,
@@ -72,7 +73,7 @@ export class JointRow implements RowValues {
     }
   }
 
-  putState(title: string, words: string, formula: string, value: Cell): string {
+  putState(title: string, words: string, formula: string, value: OfRow<Cell>): string {
     return this.put(title, words, formula, value);
   }
 
@@ -121,21 +122,20 @@ export class JointRow implements RowValues {
   private placed(name: string, ref: Ref, words: string): Ref {
     if (!('text' in ref)) return ref;
     const value = this.variant.value(name) as Cell;
-    const isFixed = ref.text === String(value) || ref.text === `"${String(value)}"`;
-    return atom(this.put(withUnit(name, unitOf(name)), words, isFixed ? undefined : ref.text, value), value);
+    return atom(this.put(withUnit(name, unitOf(name)), words, isLiteral(ref.text) ? undefined : ref.text, valueOf(name)), value);
   }
 
   /** A value without a formula. What comes from one input alone is fixed with that; anything else by all inputs. */
   private value(name: string, words: string, source: string | undefined): Ref {
     const value = this.variant.value(name);
-    if (typeof value === 'object' && value !== null) return literal(value);
+    if (typeof value === 'object' && value !== null) return literal(this.variant.entry(name));
     if (source !== undefined) this.ref(source);
     if (typeof value === 'boolean') return atom(value ? 'TRUE' : 'FALSE', value);
     const formula =
       source !== undefined
         ? undefined
-        : `IF(${this.guards.unchanged(name)},${typeof value === 'string' ? quoted(value) : number(Number(value)).text},${NONE})`;
-    return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, value as Cell), value as Cell);
+        : `IF(${this.guards.unchanged(name)},${typeof value === 'string' ? quoted(value) : this.variant.number(name)},${NONE})`;
+    return atom(this.put(withUnit(name, unitOf(name)), `${words}; value, not live`, formula, valueOf(name)), value as Cell);
   }
 
   private node(name: string): Ref {
@@ -191,7 +191,7 @@ export class JointRow implements RowValues {
     const own = this.given.get('length tolerance');
     const input = INPUTS.get('length tolerance') as Input;
     if (own === undefined) return table;
-    const { parts } = deviationRef(this.put, name, input, this.variant.value(name) as Deviation, own, table, true) as {
+    const { parts } = deviationRef(this.put, this.variant, name, input, own, table, true) as {
       readonly parts: Readonly<Record<string, Scalar>>;
     };
     // an end that cannot be read leaves the screw without a length
@@ -208,14 +208,14 @@ export class JointRow implements RowValues {
     if (name === 'screw text') throw new TypeError(name);
     if (value === undefined || (typeof value === 'object' && !('upperMm' in (value as object)))) {
       if (here !== undefined) this.guards.addInput(here);
-      return value === undefined ? atom('""', '') : literal(value);
+      return value === undefined ? atom('""', '') : literal(this.variant.entry(name));
     }
     // a size that a text takes from an own screw is no cell
     if (here !== undefined) this.guards.add(this.data.asSent(ownIn(here.typed)));
     const asked = input.askedWhere === undefined ? undefined : this.cellOf(input.askedWhere.condition);
     const made = this.fallback(name, input);
     const fallback = made === undefined || asked === undefined ? made : within([asked], made);
-    if (typeof value === 'object') return deviationRef(this.put, name, input, value as Deviation, here, fallback);
+    if (typeof value === 'object') return deviationRef(this.put, this.variant, name, input, here, fallback);
     if (here === undefined)
       return fallback === undefined
         ? this.value(name, input.meaning, onlyInput(input.fallback))
@@ -223,7 +223,9 @@ export class JointRow implements RowValues {
     const related = relatedTo(input.param, here.cell, owner => this.ref(owner));
     // what is refused elsewhere holds only there, typed or not
     const taken = input.askedWhere?.alone === true && asked !== undefined && asked !== 'TRUE' ? [asked] : [];
-    const typed = atom(inputFormula(input.param, here, fallback, value as number | string, related, this.guards));
+    const typed = atom(
+      inputFormula(input.param, here, fallback, value as number | string, this.variant.number(name), related, this.guards),
+    );
     return this.placed(name, within(taken, typed), input.meaning);
   }
 

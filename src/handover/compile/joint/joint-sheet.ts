@@ -13,9 +13,10 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import type { PageWords } from '../../words/words';
+import { AskedVariant, askedInputs, keyOfInputs } from './asked-variant';
 import { JointRow } from './joint-row';
+import { type PrintedCell, Questions, type Row, RowPrint, RowPrints, type WriteCell } from './row-print';
 import { isInUnits, oneVariant } from './one-variant';
-import type { WriteCell } from './row-input';
 import type { JudgedRow } from './row-margin';
 import { variantInputs, orNothing } from './variant-inputs';
 import { ruleState } from './joint-verdict';
@@ -128,11 +129,7 @@ export class JointSheets {
     return one && this.write([{ ...one.cells, variant: one.variant, outputs: [], judgedWith: [], from }], from, more);
   }
 
-  private write(
-    given: readonly WantedVariant[],
-    from: string,
-    more: (row: JudgedRow, put: WriteCell) => void = () => undefined,
-  ): WrittenVariants {
+  private write(given: readonly WantedVariant[], from: string, more?: (row: JudgedRow, put: WriteCell) => void): WrittenVariants {
     const variants = given.map(({ variant }) => variant);
     const { sheets, variantSteps: words } = this.words;
     const name = this.names.numbered(sheets.variantSteps);
@@ -159,45 +156,52 @@ export class JointSheets {
     const { pages, lines } = this.choice.among(variants, given, isLive);
     const sizes = new Map<number, readonly RowSize[]>();
     const judged = RULES.filter(rule => variants.some(variant => variant.finding(rule) !== undefined));
+    const prints = new RowPrints();
     const holding = variants.map((variant, v) => {
       const r = FIRST + v;
       const mine = given[v] as WantedVariant;
-      const { outputs } = mine;
       cells.push({ at: address(r, 0), role: 'label', value: mine.label });
-      const put = (
-        title: string,
-        words: string,
-        formula: string | undefined,
-        value: Cell | undefined,
-        role: PlanCell['role'] = 'text',
-      ): string => {
-        const c = column(title, words);
+      const row: Row = { variant, given: variantInputs(this.context, mine, variant) };
+      const print = (questions: Questions): RowPrint => {
+        const printed: PrintedCell[] = [];
+        const put: WriteCell = (title, words, formula, value, role = 'text') => {
+          const c = column(title, words);
+          printed.push({ column: c, form: formula && `=${formula}`, value, role });
+          return `$${columnName(c)}${ROW}`;
+        };
+        const asked = new AskedVariant(questions);
+        const made = new JointRow(asked, askedInputs(row.given, questions), this.context.data, put);
+        if (!isLive(v)) {
+          fixedRows.set(v, `${sheetPrefix(name)}${inRow(made.guards.unchanged(), r)}`);
+          return new RowPrint(printed, questions.texts, true);
+        }
+        for (const output of mine.outputs) if (!isVerdict(output)) made.cellOf(output);
+        const states = RULES.map(rule => ({ rule, ...ruleState(made, asked, rule) }));
+        if (pages.has(v))
+          sizes.set(
+            v,
+            measuredSizes(made, variant, cell => fixedIn(name, cell, r), put),
+          );
+        const all: JudgedRow = { row: made, variant: asked, outputs: mine.judgedWith, states, judged };
+        putVerdict(all, put, column, lines.has(v));
+        more?.(all, put);
+        return new RowPrint(printed, questions.texts, made.guards.hasFixed());
+      };
+      const isAlone = !isLive(v) || pages.has(v) || more !== undefined;
+      const key = (): string => JSON.stringify([keyOfInputs(row.given), mine.outputs, mine.judgedWith, lines.has(v)]);
+      const printed = isAlone ? print(new Questions(row)) : prints.of(key(), row, print);
+      printed.write(row, ({ column: c, value, role }, form) => {
+        const worth = value(row);
         cells.push({
           at: address(r, c),
           role,
-          ...stepDigits(value),
-          ...(formula === undefined ? {} : forms.cell(`=${formula}`, r)),
-          ...(value === undefined ? {} : { value }),
+          ...stepDigits(worth),
+          ...(form === undefined ? {} : forms.cell(form, r)),
+          ...(worth === undefined ? {} : { value: worth }),
         });
-        if (value !== undefined) (values[v] as Cell[])[c] = value;
-        return `$${columnName(c)}${ROW}`;
-      };
-      const row = new JointRow(variant, variantInputs(this.context, mine, variant), this.context.data, put);
-      if (!isLive(v)) {
-        fixedRows.set(v, `${sheetPrefix(name)}${inRow(row.guards.unchanged(), r)}`);
-        return true;
-      }
-      for (const output of outputs) if (!isVerdict(output)) row.cellOf(output);
-      const states = RULES.map(rule => ({ rule, ...ruleState(row, variant, rule) }));
-      if (pages.has(v))
-        sizes.set(
-          v,
-          measuredSizes(row, variant, cell => fixedIn(name, cell, r), put),
-        );
-      const all: JudgedRow = { row, variant, outputs: mine.judgedWith, states, judged };
-      putVerdict(all, put, column, lines.has(v));
-      more(all, put);
-      return row.guards.hasFixed();
+        if (worth !== undefined) (values[v] as Cell[])[c] = worth;
+      });
+      return printed.isHolding;
     });
     this.made.push({
       name,

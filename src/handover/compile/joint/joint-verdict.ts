@@ -1,6 +1,6 @@
 // The rules of one variant as formulas, and the verdict over them.
 import { type State, WORST_FIRST } from '../../../core/check/check';
-import type { Variant } from '../../../joint/variant';
+import { type AskedVariant, stateOfRule } from './asked-variant';
 import { type Bound, boundsOf, type Rule } from '../../../joint/graph';
 import { allOf } from '../inputs';
 import type { JointRow } from './joint-row';
@@ -29,11 +29,11 @@ const BROKEN: Readonly<Record<Bound['side'], (value: string, limit: string) => s
   'at least': (value, limit) => `${value}>=${limit}-1E-9`,
 };
 
-export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<RuleState, 'rule'> {
-  const finding = variant.finding(rule);
+export function ruleState(row: JointRow, variant: AskedVariant, rule: Rule): Omit<RuleState, 'rule'> {
+  const judging = variant.judging(rule);
   const when = (rule.when ?? []).map(name => row.cellOf(name));
   const conditions = when.filter(cell => cell !== undefined);
-  if (finding === undefined) {
+  if (judging === 'left out') {
     // a rule that was left out has no formula: it must stay left out
     if (conditions.length > 0 && !conditions.includes('FALSE')) row.guards.addOfVerdict(`NOT(${allOf(conditions)})`);
     return { state: undefined, value: undefined, limit: undefined };
@@ -42,8 +42,8 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
   const value = row.cellOf(rule.value);
   if (value === undefined || conditions.length < when.length) {
     const formula =
-      finding.state === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${finding.state}","not checked")`;
-    return { state: row.putState(title, rule.basis, formula, finding.state), value: undefined, limit: undefined };
+      judging === 'not checked' ? '"not checked"' : `IF(${row.guards.unchanged(rule.value)},"${variant.state(rule)}","not checked")`;
+    return { state: row.putState(title, rule.basis, formula, stateOfRule(rule)), value: undefined, limit: undefined };
   }
   const written = (bounds: Rule['fail']): readonly WrittenBound[] => boundsOf(bounds).map(bound => writtenBound(row, bound, value));
   const [fail, review] = [written(rule.fail), written(rule.review)];
@@ -66,7 +66,7 @@ export function ruleState(row: JointRow, variant: Variant, rule: Rule): Omit<Rul
       title,
       rule.basis,
       `IFERROR(${conditions.length === 0 ? checked : `IF(${allOf(conditions)},${checked},"left out")`},"not checked")`,
-      finding.state,
+      stateOfRule(rule),
     ),
     value: shown(({ size }) => size) ?? value,
     limit: shown(({ limit }) => limit),
@@ -152,15 +152,18 @@ export function verdictFormulas(states: readonly RuleState[], lacking: string | 
   const unfailed = others.reduceRight((otherwise, word) => `IF(${any(word)},"${word}",${otherwise})`, '"pass"');
   const complete = lacking === undefined ? unfailed : `IF(${lacking}="–",${unfailed},"not checked")`;
   const worst = `IF(${any(fail)},"${fail}",${complete})`;
-  const first = (state: string, of: (entry: RuleState) => string, lacking: string, changed: string): string => {
+  const first = (nothing: string, state: string, of: (entry: RuleState) => string, lacking: string, changed: string): string => {
     const ofFirst = judged.reduceRight((otherwise, entry) => `IF(${entry.state}=${state},${of(entry)},${otherwise})`, lacking);
-    const found = `IF(${state}="pass","–",${ofFirst})`;
+    const found = `IF(${nothing},"–",${ofFirst})`;
     return holds === undefined ? found : `IF(${holds},${found},${changed})`;
   };
+  // a rule that cannot be judged may have one of the two
+  const unjudged = (state: string): string => `OR(${state}="pass",${state}="not checked")`;
   return {
     state: holds === undefined ? worst : `IF(${holds},${worst},"not checked")`,
     rule: state =>
       first(
+        `${state}="pass"`,
         state,
         ({ rule }) =>
           `IF(${state}="not checked","${rule.name}",` +
@@ -168,7 +171,7 @@ export function verdictFormulas(states: readonly RuleState[], lacking: string | 
         lacking ?? '"–"',
         '"another screw, head, material or blank: ask for a new copy"',
       ),
-    value: state => first(state, ({ value }) => value ?? '"–"', '"–"', '"–"'),
-    limit: state => first(state, ({ limit }) => limit ?? '"–"', '"–"', '"–"'),
+    value: state => first(unjudged(state), state, ({ value }) => value ?? '"–"', '"–"', '"–"'),
+    limit: state => first(unjudged(state), state, ({ limit }) => limit ?? '"–"', '"–"', '"–"'),
   };
 }

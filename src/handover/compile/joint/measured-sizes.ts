@@ -8,7 +8,7 @@ import type { Ref } from '../../../plain/spreadsheet';
 import { SIZES_OF_JOINT, type Measuring } from '../measuring';
 import type { Limit } from './joint-cells';
 import type { JointRow } from './joint-row';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import { textOf } from './row-refs';
 
 /** A size with its limits in the row of the variant. */
@@ -44,7 +44,7 @@ export function measuredSizes(row: JointRow, variant: Variant, fixed: (cell: str
         withUnit(`${name}, ${which}`, unitOf(name)),
         'size and its tolerance',
         `${cell}+(${textOf(parts[key])})`,
-        value + deviation[key],
+        () => value + deviation[key],
       );
       return { formula: fixed(at), value: value + deviation[key] };
     };

@@ -2,8 +2,9 @@
 import { namesIn } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { NODES } from '../../../joint/nodes';
-import { allOf, sameAs } from '../inputs';
-import { type RowInput, takesDefault, type WriteCell } from './row-input';
+import { allOf } from '../inputs';
+import { type RowInput, takesDefault } from './row-input';
+import type { WriteCell } from './row-print';
 
 export class RowGuards {
   /** What the formulas of this row do not follow: they hold while these conditions do. */
@@ -26,8 +27,7 @@ export class RowGuards {
   }
 
   addInputOfVerdict(input: string): void {
-    const here = this.given.get(input);
-    for (const condition of here === undefined ? [] : (sameAs(here.cell, here.typed) ?? [])) this.fixedOfVerdict.add(condition);
+    for (const condition of this.given.get(input)?.asSent ?? []) this.fixedOfVerdict.add(condition);
   }
 
   /** Cell that says whether the verdict is about these inputs. Undefined where it follows all. */
@@ -40,7 +40,7 @@ export class RowGuards {
     const cell = this.cell();
     if (this.fixedOfVerdict.size === 0) return cell;
     const conditions = [...(cell === undefined ? [] : [cell]), ...this.fixedOfVerdict];
-    return this.put('rules as sent', 'rules that do not apply are still left out', `IFERROR(${allOf(conditions)},FALSE)`, true);
+    return this.put('rules as sent', 'rules that do not apply are still left out', `IFERROR(${allOf(conditions)},FALSE)`, () => true);
   }
 
   /** Whether there is something that its numbers do not follow. */
@@ -55,7 +55,7 @@ export class RowGuards {
       'fixed inputs as sent',
       'the formulas of this row hold for these texts',
       `IFERROR(${allOf([...this.fixed])},FALSE)`,
-      true,
+      () => true,
     );
   }
 
@@ -65,18 +65,18 @@ export class RowGuards {
    */
   unchanged(name?: string): string {
     const needed = name === undefined ? undefined : this.inputsOf(name);
-    const conditions = [...this.given].flatMap(([input, { cell, typed }]) => {
+    const conditions = [...this.given].flatMap(([input, { cell, typed, asSent = [] }]) => {
       if (needed !== undefined && !needed.has(input)) return [];
       // where a blank is refused, a zero is another thing
       const isZero = typed === 0 && INPUTS.get(input)?.param.blank === 'explicit';
-      return [...(isZero ? [`ISNUMBER(${cell})`] : []), ...(sameAs(cell, typed) ?? [])];
+      return [...(isZero ? [`ISNUMBER(${cell})`] : []), ...asSent];
     });
     if (needed === undefined || needed.has('screw')) conditions.push(...this.screwAsSent());
     if (conditions.length === 0) return 'TRUE';
     const title = name === undefined ? 'all inputs as sent' : `inputs of ${name} as sent`;
     const cell =
       this.sent.get(title) ??
-      this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, true);
+      this.put(title, 'a value without a formula holds for these inputs', `IFERROR(${allOf(conditions)},FALSE)`, () => true);
     this.sent.set(title, cell);
     return cell;
   }
@@ -96,7 +96,7 @@ export class RowGuards {
     conditions.forEach(condition => this.fixed.add(condition));
   }
 
-  addInput({ cell, typed }: RowInput): void {
-    for (const condition of sameAs(cell, typed) ?? []) this.fixed.add(condition);
+  addInput({ asSent = [] }: RowInput): void {
+    for (const condition of asSent) this.fixed.add(condition);
   }
 }

@@ -6,7 +6,7 @@ import { NODES } from '../../../joint/nodes';
 import { isVerdict, type Output } from '../../../joint/outputs';
 import { missing, ONLY_IN_PLASTIC } from '../../../joint/verdict';
 import type { JointRow } from './joint-row';
-import type { WriteCell } from './row-input';
+import type { WriteCell } from './row-print';
 import { NONE } from './row-refs';
 
 /** The cell that names it, or has a dash. Undefined where each of them does not apply. */
@@ -27,7 +27,7 @@ export function lackingCell(row: JointRow, title: string, outputs: readonly Outp
   }
   if (tests.length === 0) return undefined;
   const formula = tests.reduceRight((otherwise, [output, isThere]) => `IF(${isThere},${otherwise},"${output}")`, '"–"');
-  return put(title, 'first of these outputs that has none', formula, missing(variant, outputs) ?? '–');
+  return put(title, 'first of these outputs that has none', formula, of => missing(of.variant, outputs) ?? '–');
 }
 
 /** What an output that does not apply reads all the same must not come to be what cannot be read. */

@@ -16,8 +16,8 @@ import { limitFormulas } from '../limits';
 export const NONE = 'NA()';
 
 /** A cell with a half width counts both ways. */
-export const halfWidth = (cell: string, halfMm: number): Ref => ({
-  parts: { upperMm: atom(cell, halfMm), lowerMm: negative(atom(cell, halfMm)) },
+export const halfWidth = (cell: string): Ref => ({
+  parts: { upperMm: atom(cell, NaN), lowerMm: negative(atom(cell, NaN)) },
 });
 
 export const textOf = (ref: Ref | undefined): string => (ref !== undefined && 'text' in ref ? ref.text : NONE);
@@ -85,6 +85,9 @@ export function onlyWith(cells: readonly string[], ref: Ref): Ref {
   if (!('text' in ref) || cells.length === 0) return ref;
   return atom(`IF(${allOf([...new Set(cells)].map(cell => `ISNUMBER(${cell})`))},${ref.text},NA())`, ref.value);
 }
+
+/** Whether a formula is no more than one number or word. */
+export const isLiteral = (formula: string): boolean => String(Number(formula)) === formula || /^"[^"]*"$/.test(formula);
 
 export function literal(value: unknown): Ref {
   if (typeof value === 'number') return number(value);

@@ -3,7 +3,8 @@ import type { Cell } from '../../../core/kinds';
 import { ownReading } from '../../../core/screw/own';
 import { SIZE_READINGS, type Screw, type ScrewSize } from '../../../core/screw/thread';
 import type { Reading } from '../../../standards/table';
-import type { Variant } from '../../../joint/variant';
+import type { AskedVariant } from './asked-variant';
+import type { Deviation } from '../../../core/read/deviation';
 import type { Input, Made } from '../../../joint/graph';
 import { INPUTS } from '../../../joint/inputs';
 import { lengthDeviation, lengthTable } from '../../../core/screw/length';
@@ -13,13 +14,14 @@ import { choicesOf, quoted } from '../inputs';
 import { lengthToleranceFormulas } from '../length-tolerance';
 import { type Reader, readingsRef } from '../lookups';
 import type { RowGuards } from './row-guards';
-import type { RowInput, WriteCell } from './row-input';
+import type { RowInput } from './row-input';
+import type { OfRow, WriteCell } from './row-print';
 import { NONE, textOf } from './row-refs';
 import { orNothing } from './variant-inputs';
 
 /** The row as its tables see it. */
 export interface RowValues {
-  readonly variant: Variant;
+  readonly variant: AskedVariant;
   readonly guards: RowGuards;
   ref(name: string): Ref;
   /** The cell of a scalar, or undefined if there is no value. */
@@ -60,7 +62,7 @@ export class TableFormulas {
       const known = this.rows.get(title);
       if (known !== undefined && known.row !== row) return this.data.lookup(table, key, row);
       const words = `where the size stands in the table on ${this.data.name}`;
-      const cell = known?.cell ?? this.put(title, words, this.data.rowOf(table, row), number);
+      const cell = known?.cell ?? this.put(title, words, this.data.rowOf(table, row), () => number);
       this.rows.set(title, { row, cell });
       return this.data.inRow(table, key, cell);
     },
@@ -99,16 +101,21 @@ export class TableFormulas {
   lengthTolerance(): Ref {
     const { variant } = this.row;
     const { size } = variant.value('screw');
-    const held = orNothing(() => lengthDeviation(size, variant.value('length'), variant.value('end')));
+    const held: OfRow<Deviation | undefined> = of =>
+      orNothing(() => lengthDeviation(size, of.variant.value('length'), of.variant.value('end')));
+    const isHeld = variant.questions.ask('length held', row => held(row) !== undefined);
     const formulas = lengthToleranceFormulas(this.data, size, this.row.cellOf('length') ?? '0', this.row.cellOf('end') ?? '""');
     // each family has its own table: without a screw of this one there is no tolerance
     const inFamily = `AND(${this.hasScrew()},${this.hasEnd()})`;
-    const side = (title: string, formula: string, worth: number | undefined): Ref =>
-      atom(this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth), worth);
+    const side = (title: string, formula: string, worth: OfRow<number | undefined>): Ref =>
+      atom(
+        this.put(`${title} (mm)`, `from the table on ${this.data.name}`, `IF(${inFamily},${formula},${NONE})`, worth),
+        isHeld ? NaN : undefined,
+      );
     return {
       parts: {
-        upperMm: side('length tolerance, upper', formulas.upper, held?.upperMm),
-        lowerMm: side('length tolerance, lower', formulas.lower, held?.lowerMm),
+        upperMm: side('length tolerance, upper', formulas.upper, row => held(row)?.upperMm),
+        lowerMm: side('length tolerance, lower', formulas.lower, row => held(row)?.lowerMm),
       },
     };
   }
@@ -127,10 +134,18 @@ export class TableFormulas {
   screw(screw: Screw, here: RowInput | undefined): Ref {
     this.row.remember(
       'screw text',
-      here === undefined ? text(screw.size.text) : atom(this.put('screw', 'size', here.cell, here.typed as Cell), here.typed as Cell),
+      here === undefined
+        ? text(screw.size.text)
+        : atom(
+            this.put('screw', 'size', here.cell, ({ given }) => given.get('screw')?.typed as Cell),
+            here.typed as Cell,
+          ),
     );
     const read = (title: string, readings: readonly Reading[], worth: number): Ref =>
-      atom(this.put(title, `from the table on ${this.data.name}`, readingsRef(this.inRows, readings).text, worth), worth);
+      atom(
+        this.put(title, `from the table on ${this.data.name}`, readingsRef(this.inRows, readings).text, () => worth),
+        worth,
+      );
     // what an own screw leaves out has no cell
     const column = (title: string, part: ScrewSize): Ref =>
       orNothing(() => read(`${title} (mm)`, SIZE_READINGS[part](screw.size), screw[part])) ?? atom(NONE);

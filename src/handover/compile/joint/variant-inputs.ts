@@ -6,7 +6,7 @@ import { type Variant } from '../../../joint/variant';
 import { address, fixedCell } from '../../../sheet/addresses';
 import type { ConversionContext } from '../context';
 import { isQuantity } from '../inputs';
-import type { RowInput } from './row-input';
+import { type RowInput, rowInput } from './row-input';
 import type { VariantCells } from './variant-cells';
 
 type VariantContext = Omit<ConversionContext, 'inner' | 'steps'>;
@@ -22,7 +22,7 @@ export function variantInputs(
       const { sheet, row, column } = spotOf(i);
       const at = address(row, column);
       const typed = context.source.value(sheet, at);
-      return [name, { cell: fixedCell(sheet, row, column), typed: asNumber(context, sheet, at, name, typed, variant) ?? typed }];
+      return [name, rowInput(fixedCell(sheet, row, column), asNumber(context, sheet, at, name, typed, variant) ?? typed)];
     }),
   );
 }
