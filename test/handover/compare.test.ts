@@ -119,7 +119,27 @@ describe('a changed input', () => {
     const demo: ComparedWorkbook = sourceOf(handed(sourceOf(demoWorkbook)).plan);
     const { effects } = compare(demo, returned({ 'Variants!E6': 16 }, demo));
     // 16 mm holds, and the boss still shows
-    expect(effects).toContainEqual({ sheet: 'Variants', at: 'B22', label: expect.any(String), before: 'fail', after: 'review' });
+    expect(effects[0]).toEqual({ sheet: 'Variants', at: 'B22', label: 'state of A  first choice', before: 'fail', after: 'review' });
+    expect(effects).toContainEqual({
+      sheet: 'Variants',
+      at: 'C22',
+      label: 'engagement min of A  first choice',
+      before: '4.34',
+      after: '7.34',
+    });
+    // each cell once
+    expect(new Set(effects.map(({ sheet, at }) => `${sheet}!${at}`)).size).toBe(effects.length);
+  });
+
+  it('changes what a sheet of single calls works out, though it is not among the characteristics', () => {
+    const demo: ComparedWorkbook = sourceOf(handed(sourceOf(demoWorkbook)).plan);
+    const { effects } = compare(demo, returned({ 'Joint!B10': 2.8 }, demo));
+    expect(effects.map(({ at, before, after }) => `${at} ${before} ${after}`)).toEqual([
+      'B43 1.5 1.68',
+      'B44 9.2 9.56',
+      'B55 2.78188 3.01535',
+      'B58 1.75 2.05',
+    ]);
   });
 
   it('may be new or gone', () => {
