@@ -23,7 +23,9 @@ const LEAST_RUN = 3;
 /** Names that say nothing of what the value is. */
 const SAYS_NOTHING = /^(values?|results?|units?|notes?|wert|ergebnis|einheit|bemerkung)$/i;
 /** A unit behind a heading: `length (mm)`. */
-const UNIT = /\s*[([](mm|in|°|deg|N|N·m|Nm|MPa|g|%)[)\]]$/i;
+const UNIT = /\s*(?:[([](?:mm|in|°|deg|N|N·m|Nm|MPa|g|%)[)\]]|[\s,]mm)$/i;
+/** Headings of names that say nothing of what is named. */
+const NAMES = /^(names?|label|id|no\.?|bezeichnung|nr\.?)$/i;
 /** Shorter names of rows need the heading of their column: `variant A`. */
 const SHORT = 2;
 
@@ -84,6 +86,6 @@ export function headingsOf(sheet: SeenSheet, row: number, column: number): Headi
 
 /** `length of variant A`; undefined where nothing names it. */
 export function namedBy({ row, rowTitle, column }: Headings, of: string): string | undefined {
-  const rowName = row === undefined || rowTitle === undefined || row.length > SHORT ? row : `${rowTitle} ${row}`;
+  const rowName = row === undefined || rowTitle === undefined || row.length > SHORT || NAMES.test(rowTitle) ? row : `${rowTitle} ${row}`;
   return rowName === undefined || column === undefined ? (rowName ?? column) : `${column} ${of} ${rowName}`;
 }

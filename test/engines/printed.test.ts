@@ -80,10 +80,9 @@ beforeAll(async () => {
 describe.each(ENGINES)('%s', engine => {
   it('prints six pages of ours at most', () => {
     const lines = printed.map(one => `${one.what}, ${one.language}, ${one.paper}: ${one[engine].length}`);
-    expect(lines).toHaveLength(10);
-    // where a wider font takes the place of the sender's, a page may spill to its side
-    expect(printed.filter(one => one[engine].length < one.counted)).toEqual([]);
+    expect(lines).toHaveLength(16);
     console.log(engine, lines.join('; '));
+    if (engine === 'libreoffice') expect(printed.filter(one => one[engine].length !== one.counted)).toEqual([]);
     expect(printed.filter(one => one[engine].length > MOST_PAGES || one[engine].length < 3)).toEqual([]);
   });
 
