@@ -336,3 +336,46 @@ describe('remarks', () => {
     expect(without(found, 'comments', 'colours')).toEqual(NOTHING);
   });
 });
+
+describe('a formula that fills several cells', () => {
+  const filled = (cells: Readonly<Record<string, SourceCell>>): ComparedWorkbook => ({
+    name: 'matrix',
+    sheets: [
+      {
+        name: 'Parts',
+        cells: new Map(
+          Object.entries({
+            A1: { value: 'part' },
+            B1: { value: 'OD' },
+            C1: { value: 'twice' },
+            A2: { value: 'P1' },
+            A3: { value: 'P2' },
+            A4: { value: 'P3' },
+            B2: { value: 4.8 },
+            B3: { value: 5.2 },
+            B4: { value: 6 },
+            C2: { value: 9.6, formula: '=B2:B4*2', array: { range: 'C2:C4' } },
+            C3: { value: 10.4 },
+            C4: { value: 12 },
+            ...cells,
+          }),
+        ),
+      },
+    ],
+  });
+  const without = { C2: { value: 9.6, formula: '=B2*2' }, C3: { value: 10.4, formula: '=B3*2' } };
+
+  it('follows its inputs without a line of its own', () => {
+    const found = compare(filled({}), filled({ B3: { value: 5.3 }, C3: { value: 10.6 } }));
+    expect(found.changedInputs.map(({ at }) => at)).toEqual(['B3']);
+    expect(found.changedFormulas).toEqual([]);
+  });
+
+  it('is one line where some of its cells were written over', () => {
+    const { changedFormulas, ...rest } = compare(filled({}), filled({ ...without, C4: { value: 9 } }));
+    expect(changedFormulas).toEqual([
+      { sheet: 'Parts', at: 'C2:C4', label: 'twice of part P1', sent: '=B2:B4*2', returned: 'C2 =B2*2, C3 =B3*2, C4 9' },
+    ]);
+    expect(Object.values(rest).flat()).toEqual([]);
+  });
+});

@@ -70,12 +70,14 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
 /** Type of 10 points stays above 8. */
 const LEAST_OWN_SCALE = 0.82;
 
-/** In percent, so that its height has room on a page where that can still be read, and its width whatever the font; undefined where it
- * has, and is fitted to the width alone: some programs reckon the height by the paper of another sheet. */
+/** In percent, so that its height has room on a page where that can still be read, and its width whatever the font; undefined where it is
+ * fitted to the width alone. Some programs fit by the paper of another sheet: a page that lies is never fitted, and none to its height. */
 function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number | undefined {
-  const [roomWidthPt, roomHeightPt] = setUpOf(plan).roomPt;
+  const { landscape, roomPt } = setUpOf(plan);
+  const [roomWidthPt, roomHeightPt] = roomPt;
   const tall = (FILL_HEIGHT * roomHeightPt) / heightOf(heightsPt, 0, rowsOf(heightsPt));
-  return tall >= 1 || tall < LEAST_OWN_SCALE ? undefined : Math.floor(100 * Math.min(tall, roomWidthPt / (GROWTH * widthPt(plan))));
+  const height = tall < LEAST_OWN_SCALE ? 1 : Math.min(1, tall);
+  return height === 1 && !landscape ? undefined : Math.floor(100 * Math.min(height, roomWidthPt / (GROWTH * widthPt(plan))));
 }
 
 /** Pages to fit the height on; 0 lets it run. */
