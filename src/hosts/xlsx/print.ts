@@ -71,12 +71,15 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
 const LEAST_OWN_SCALE = 0.82;
 
 /** In percent, so that its height has room on a page where that can still be read, and its width whatever the font; undefined where it is
- * fitted to the width alone. Some programs fit by the paper of another sheet: a page that lies is never fitted, and none to its height. */
+ * fitted to the width alone. Some programs fit by the paper of another sheet: a page that lies is never fitted, none to its height,
+ * and one that stands has room on one that lies where it can. */
 function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number | undefined {
-  const { landscape, roomPt } = setUpOf(plan);
+  const { paper, landscape, roomPt } = setUpOf(plan);
   const [roomWidthPt, roomHeightPt] = roomPt;
-  const tall = (FILL_HEIGHT * roomHeightPt) / heightOf(heightsPt, 0, rowsOf(heightsPt));
-  const height = tall < LEAST_OWN_SCALE ? 1 : Math.min(1, tall);
+  const lyingPt = PAPERS_PT[paper][0] - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
+  const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
+  const tall = [lyingPt, roomHeightPt].map(roomPt => (FILL_HEIGHT * roomPt) / heightPt).find(scale => scale >= LEAST_OWN_SCALE);
+  const height = Math.min(1, tall ?? 1);
   return height === 1 && !landscape ? undefined : Math.floor(100 * Math.min(height, roomWidthPt / (GROWTH * widthPt(plan))));
 }
 
