@@ -21,7 +21,11 @@ const FARTHEST = 2000;
 /** A heading has neighbours. */
 const LEAST_RUN = 3;
 /** Names that say nothing of what the value is. */
-const SAYS_NOTHING = /^(values?|results?|wert|ergebnis)$/i;
+const SAYS_NOTHING = /^(values?|results?|units?|notes?|wert|ergebnis|einheit|bemerkung)$/i;
+/** A unit behind a heading: `length (mm)`. */
+const UNIT = /\s*(?:[([](?:mm|in|°|deg|N|N·m|Nm|MPa|g|%)[)\]]|[\s,]mm)$/i;
+/** Headings of names that say nothing of what is named. */
+const NAMES = /^(names?|label|id|no\.?|bezeichnung|nr\.?)$/i;
 /** Shorter names of rows need the heading of their column: `variant A`. */
 const SHORT = 2;
 
@@ -63,19 +67,25 @@ export function headingsOf(sheet: SeenSheet, row: number, column: number): Headi
     const value = sheet.value(r, c);
     return isText(value) && !sheet.isWorkedOut(r, c) ? value.trim() : undefined;
   };
-  const above = head && text(head.row, column);
+  const title = (c: number): string | undefined => head && text(head.row, c)?.replace(UNIT, '');
+  const above = title(column);
   for (let c = head?.left ?? 0; c < column; c++) {
     const name = text(row, c);
     if (name === undefined) continue;
-    const rowTitle = head && text(head.row, c);
+    const rowTitle = title(c);
     const says = above !== undefined && !SAYS_NOTHING.test(above);
     return { row: name, ...(rowTitle !== undefined && { rowTitle }), ...(says && { column: above }) };
   }
-  return above === undefined ? {} : { column: above };
+  if (above === undefined || head === undefined) return {};
+  // a table whose rows are named by numbers, or by what its first column is worked out to
+  const key = head.left < column ? sheet.value(row, head.left) : undefined;
+  const rowTitle = title(head.left);
+  if (isText(key)) return { column: above, row: key.trim(), ...(rowTitle !== undefined && { rowTitle }) };
+  return { column: above, ...(typeof key === 'number' && { row: `${rowTitle ?? ''} ${Number(key.toPrecision(6))}`.trim() }) };
 }
 
 /** `length of variant A`; undefined where nothing names it. */
 export function namedBy({ row, rowTitle, column }: Headings, of: string): string | undefined {
-  const rowName = row === undefined || rowTitle === undefined || row.length > SHORT ? row : `${rowTitle} ${row}`;
+  const rowName = row === undefined || rowTitle === undefined || row.length > SHORT || NAMES.test(rowTitle) ? row : `${rowTitle} ${row}`;
   return rowName === undefined || column === undefined ? (rowName ?? column) : `${column} ${of} ${rowName}`;
 }

@@ -51,7 +51,7 @@ export interface Print {
   readonly repeatRows?: number;
   /** Rows, as people count, after which a page ends. */
   readonly breakAfter?: readonly number[];
-  /** A scale of its own in place of a fit, which some programs reckon by the paper of another sheet. */
+  /** Made for its paper: read in type of 8 points or more, whatever font the columns are measured by. */
   readonly isScaled?: true;
   /** Words of the page number, `Page` and `of`, in another language. */
   readonly pageWords?: readonly [page: string, of: string];
@@ -87,6 +87,8 @@ export interface SheetPlan {
   readonly isLocked?: boolean;
   readonly print?: Print;
   readonly pictures?: readonly Picture[];
+  /** Height of a field that is filled in by hand, in points. */
+  readonly writingPt?: number;
 }
 
 /** A defined name, and what it stands for: `Joint!$B$4`. */

@@ -89,6 +89,14 @@ export class WorkbookValues extends Evaluator {
     return this.sheets.get(sheet)?.cells.get(at);
   }
 
+  /** Which row, counted from 0, it is of a table that spilled over it. */
+  rowOfTable(sheet: string, at: string): number | undefined {
+    const tables = this.sheets.get(sheet)?.tables ?? [];
+    for (const [from, cells] of tables)
+      if ((from === at && cells.size > 0) || cells.has(at)) return cellPosition(at).row - cellPosition(from).row;
+    return undefined;
+  }
+
   protected override lastOf(sheet: string): Place {
     return this.sheets.get(sheet)?.lastPlace() ?? { row: 0, column: 0 };
   }

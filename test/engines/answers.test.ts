@@ -19,14 +19,24 @@ import { TITLE } from '../handover/kit';
 import { type Answer, answersTo, type Edit } from './answers-kit';
 import { FOLDER, PYTHON } from './foreign/inputs';
 
+const EFFECTS = 'what they do';
+
 interface Kind extends Edit {
-  /** Without what follows from it for states and sizes. */
+  /** Without what follows from it. */
   readonly lines: readonly string[];
-  /** Whether states or sizes change. */
-  readonly hasEffects?: true;
+  /** Lines among what follows from it; without them nothing does. */
+  readonly effects?: readonly string[];
 }
 
 const EMPTY_ROW = (sheet: string, row: number): string => `Sheet("${sheet}").Rows.insertByIndex(${row - 1}, 1)`;
+
+/** What a wall of 2.8 mm does on the sheet of one joint. */
+const WALL_OF_JOINT = [
+  'wall of an internal feature, Joint B43: 1.5 -> 1.68',
+  'post around the recess, Joint B44: 9.2 -> 9.56',
+  'largest circle in the root, Joint B55: 2.78188 -> 3.01535',
+  'plastic under the hole, Joint B58: 1.75 -> 2.05',
+];
 
 const DEMO: readonly Kind[] = [
   { what: 'nothing', libreoffice: ['REM nothing'], lines: [] },
@@ -71,6 +81,7 @@ const DEMO: readonly Kind[] = [
     what: 'a value written over',
     libreoffice: ['Cell("Joint", "B10").Value = 2.8'],
     lines: ['changed inputs: wall, Joint B10: 2.5 -> 2.8'],
+    effects: WALL_OF_JOINT,
   },
   {
     what: 'an input taken out',
@@ -112,7 +123,7 @@ const DEMO: readonly Kind[] = [
     what: 'a value by openpyxl',
     openpyxl: [`book['Variants']['E6'] = 16`],
     lines: ['changed inputs: length of A  first choice, Variants E6: 13 -> 16'],
-    hasEffects: true,
+    effects: ['state of A  first choice, Variants B22: fail -> review', 'engagement min of A  first choice, Variants C22: 4.34 -> 7.34'],
   },
   {
     what: 'all at once',
@@ -130,6 +141,7 @@ const DEMO: readonly Kind[] = [
       'rows, columns and sheets: Joint, sheet renamed: now called Our joint',
       'rows, columns and sheets: Joint, row inserted: 12, blank',
     ],
+    effects: [...WALL_OF_JOINT, 'thread share of the drawing value, Joint B50: 0.694444 -> 0.833333'],
   },
 ];
 
@@ -155,7 +167,7 @@ const FOREIGN: readonly Kind[] = [
     what: 'a value written over',
     libreoffice: ['Cell("Parts", "B4").Value = 3.1'],
     lines: ['changed inputs: hole of key C, Parts B4: 3.05 -> 3.1'],
-    hasEffects: true,
+    effects: ['vlookup of key C, Characteristics C5: 6.05 -> 6.1'],
   },
   {
     what: 'a comment and a colour',
@@ -174,17 +186,19 @@ interface Found {
   readonly what: string;
   readonly by: string;
   readonly lines: readonly string[];
-  readonly effects: number;
+  readonly effects: readonly string[];
 }
 
 function found(sent: ComparedWorkbook, returned: ComparedWorkbook): Pick<Found, 'lines' | 'effects'> {
   const changes = compare(sent, { ...returned, names: new Map() });
-  const lists = changeLists({ ...changes, effects: [] });
+  const lists = changeLists(changes);
   return {
-    lines: lists.flatMap(({ title, lines }) =>
-      lines.map(line => `${title}: ${title === 'results' || title === 'changed formulas' ? (/[^:]*/.exec(line)?.[0] ?? '') : line}`),
-    ),
-    effects: changes.effects.length,
+    lines: lists
+      .filter(({ title }) => title !== EFFECTS)
+      .flatMap(({ title, lines }) =>
+        lines.map(line => `${title}: ${title === 'results' || title === 'changed formulas' ? (/[^:]*/.exec(line)?.[0] ?? '') : line}`),
+      ),
+    effects: lists.find(({ title }) => title === EFFECTS)?.lines ?? [],
   };
 }
 
@@ -214,12 +228,13 @@ describe.each([
     for (const { what, by, bytes } of answers) all.push({ what, by, ...found(sent, await seen(bytes)) });
   });
 
-  it.each(kinds.map(kind => [kind.what, kind] as const))('%s gives its own lines', (what, { lines, hasEffects = false }) => {
+  it.each(kinds.map(kind => [kind.what, kind] as const))('%s gives its own lines', (what, { lines, effects = [] }) => {
     const these = all.filter(one => one.what === what);
     expect(these).toHaveLength(2);
     for (const one of these) {
       expect([one.by, ...[...one.lines].sort()]).toEqual([one.by, ...[...lines].sort()]);
-      expect([one.by, one.effects > 0]).toEqual([one.by, hasEffects]);
+      expect([one.by, ...effects.filter(line => !one.effects.includes(line))]).toEqual([one.by]);
+      expect([one.by, one.effects.length > 0]).toEqual([one.by, effects.length > 0]);
     }
   });
 

@@ -23,8 +23,8 @@ const run = promisify(execFile);
 const LEAST_PT = 8;
 const MOST_PAGES = 6;
 const FOREIGN = ['x-table', 'x-lookups', 'x-chains'] as const;
-/** Between the margins of the smaller paper. */
-const HEIGHT_PT = { A4: 842, Letter: 792 } as const;
+/** Of a page that stands, and of one that lies. */
+const HEIGHTS_PT = { A4: [842, 595], Letter: [792, 612] } as const;
 
 interface Printed {
   readonly what: string;
@@ -62,7 +62,7 @@ beforeAll(async () => {
   const files = new Map<string, { readonly bytes: Uint8Array; readonly of: Omit<Printed, 'libreoffice' | 'gnumeric'> }>();
   for (const [what, bytes] of await books())
     for (const paper of PAPERS)
-      for (const language of what === 'demo' ? LANGUAGES : (['German'] as const)) {
+      for (const language of LANGUAGES) {
         const file = readPackage(bytes);
         const source = sourceOfFile(what, workbookIn(file));
         const copy = await copyOf(file, source, TITLE, { write: writeOwnSheets, pngOf, choice: { paper, language } });
@@ -80,10 +80,9 @@ beforeAll(async () => {
 describe.each(ENGINES)('%s', engine => {
   it('prints six pages of ours at most', () => {
     const lines = printed.map(one => `${one.what}, ${one.language}, ${one.paper}: ${one[engine].length}`);
-    expect(lines).toHaveLength(10);
-    // where a wider font takes the place of the sender's, a page may spill to its side
-    expect(printed.filter(one => one[engine].length < one.counted)).toEqual([]);
+    expect(lines).toHaveLength(16);
     console.log(engine, lines.join('; '));
+    if (engine === 'libreoffice') expect(printed.filter(one => one[engine].length !== one.counted)).toEqual([]);
     expect(printed.filter(one => one[engine].length > MOST_PAGES || one[engine].length < 3)).toEqual([]);
   });
 
@@ -97,7 +96,7 @@ describe.each(ENGINES)('%s', engine => {
     );
     expect(small).toEqual([]);
     expect(printed.flatMap(one => one[engine].flatMap(({ texts }) => texts)).length).toBeGreaterThan(2000);
-    for (const one of printed) for (const { heightPt } of one[engine]) expect(Math.round(heightPt)).toBe(HEIGHT_PT[one.paper]);
+    for (const one of printed) for (const { heightPt } of one[engine]) expect(HEIGHTS_PT[one.paper]).toContain(Math.round(heightPt));
   });
 });
 

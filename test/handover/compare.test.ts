@@ -119,7 +119,27 @@ describe('a changed input', () => {
     const demo: ComparedWorkbook = sourceOf(handed(sourceOf(demoWorkbook)).plan);
     const { effects } = compare(demo, returned({ 'Variants!E6': 16 }, demo));
     // 16 mm holds, and the boss still shows
-    expect(effects).toContainEqual({ sheet: 'Variants', at: 'B22', label: expect.any(String), before: 'fail', after: 'review' });
+    expect(effects[0]).toEqual({ sheet: 'Variants', at: 'B22', label: 'state of A  first choice', before: 'fail', after: 'review' });
+    expect(effects).toContainEqual({
+      sheet: 'Variants',
+      at: 'C22',
+      label: 'engagement min of A  first choice',
+      before: '4.34',
+      after: '7.34',
+    });
+    // each cell once
+    expect(new Set(effects.map(({ sheet, at }) => `${sheet}!${at}`)).size).toBe(effects.length);
+  });
+
+  it('changes what a sheet of single calls works out, though it is not among the characteristics', () => {
+    const demo: ComparedWorkbook = sourceOf(handed(sourceOf(demoWorkbook)).plan);
+    const { effects } = compare(demo, returned({ 'Joint!B10': 2.8 }, demo));
+    expect(effects.map(({ at, before, after }) => `${at} ${before} ${after}`)).toEqual([
+      'B43 1.5 1.68',
+      'B44 9.2 9.56',
+      'B55 2.78188 3.01535',
+      'B58 1.75 2.05',
+    ]);
   });
 
   it('may be new or gone', () => {
@@ -314,5 +334,48 @@ describe('remarks', () => {
     expect(found.comments).toEqual([{ sheet: 'S', at: 'D2', label: 'length of variant A', sent: '', returned: 'too long' }]);
     expect(found.colours).toEqual([{ sheet: 'S', at: 'E3', label: 'wall of variant B', sent: '', returned: 'FF9900' }]);
     expect(without(found, 'comments', 'colours')).toEqual(NOTHING);
+  });
+});
+
+describe('a formula that fills several cells', () => {
+  const filled = (cells: Readonly<Record<string, SourceCell>>): ComparedWorkbook => ({
+    name: 'matrix',
+    sheets: [
+      {
+        name: 'Parts',
+        cells: new Map(
+          Object.entries({
+            A1: { value: 'part' },
+            B1: { value: 'OD' },
+            C1: { value: 'twice' },
+            A2: { value: 'P1' },
+            A3: { value: 'P2' },
+            A4: { value: 'P3' },
+            B2: { value: 4.8 },
+            B3: { value: 5.2 },
+            B4: { value: 6 },
+            C2: { value: 9.6, formula: '=B2:B4*2', array: { range: 'C2:C4' } },
+            C3: { value: 10.4 },
+            C4: { value: 12 },
+            ...cells,
+          }),
+        ),
+      },
+    ],
+  });
+  const without = { C2: { value: 9.6, formula: '=B2*2' }, C3: { value: 10.4, formula: '=B3*2' } };
+
+  it('follows its inputs without a line of its own', () => {
+    const found = compare(filled({}), filled({ B3: { value: 5.3 }, C3: { value: 10.6 } }));
+    expect(found.changedInputs.map(({ at }) => at)).toEqual(['B3']);
+    expect(found.changedFormulas).toEqual([]);
+  });
+
+  it('is one line where some of its cells were written over', () => {
+    const { changedFormulas, ...rest } = compare(filled({}), filled({ ...without, C4: { value: 9 } }));
+    expect(changedFormulas).toEqual([
+      { sheet: 'Parts', at: 'C2:C4', label: 'twice of part P1', sent: '=B2:B4*2', returned: 'C2 =B2*2, C3 =B3*2, C4 9' },
+    ]);
+    expect(Object.values(rest).flat()).toEqual([]);
   });
 });

@@ -180,7 +180,7 @@ describe('characteristics', () => {
     const mouth = row['C']?.value as number;
     expect(row).toMatchObject({
       A: { format: '0" C"' },
-      C: { formula: expect.stringMatching(/^=IF\(.*Variants_1!/), format: '0.000' },
+      C: { formula: expect.stringMatching(/^=IF\(.*Variants_1!/), format: '0.00' },
       D: { formula: expect.stringMatching(/^=Variants_1!/), value: expect.closeTo(mouth - 0.04, 9) },
       E: { formula: expect.stringMatching(/^=Variants_1!/), value: expect.closeTo(mouth + 0.04, 9) },
       F: { value: 'mm' },

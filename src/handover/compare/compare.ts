@@ -9,6 +9,7 @@ import type { SourceCell } from '../../sheet/workbook-values';
 import { type Alignment, alignedSheets, behind, type Lines } from './aligned';
 import { effectsOf } from './effects';
 import { formOf, type FormKind, isResultPlace, measuredIn } from './forms';
+import { filledFrom, isMatrix } from './matrix';
 import { LOST, type MovedSheet, movedFormula } from './references';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
@@ -77,11 +78,20 @@ function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: List
     const [r, c] = [sentLine(row, rowOf, rows), sentLine(column, columnOf, columns)];
     if (r !== undefined && c !== undefined) places.set(address(r, c), [r, c]);
   }
+  const [filled, refilled] = [filledFrom(sent), filledFrom(returned)];
+  const broken = new Map<string, string[]>();
   const sorted = [...places].sort(([, [a, b]], [, [c, d]]) => a - c || b - d);
   for (const [at, [row, column]] of sorted) {
     const [r, c] = [returnedLine(row, rows), returnedLine(column, columns)];
     if (r === undefined || c === undefined) continue;
     const [was, is] = [sent.cell(row, column), returned.cell(r, c)];
+    const matrix = filled.get(at) ?? (isMatrix(was.array) && !isMatrix(is.array) ? at : undefined);
+    if (refilled.has(address(r, c))) continue;
+    if (matrix !== undefined) {
+      const isNew = is.formula !== undefined || shown(is) !== (at === matrix ? '' : shown(was));
+      broken.set(matrix, [...(broken.get(matrix) ?? []), ...(isNew ? [`${at} ${shown(is)}`.trim()] : [])]);
+      continue;
+    }
     if (same(was, is, name, moved)) continue;
     const change: Change = {
       sheet: name,
@@ -95,6 +105,18 @@ function inSheet(pair: Pair, moved: ReadonlyMap<string, MovedSheet>, found: List
     else if (form === 'measured' && isResultPlace(row, column)) continue;
     else if (form !== undefined) found.answers.push(change);
     else found.changedInputs.push({ ...change, value: is.value });
+  }
+  for (const [at, cells] of broken) {
+    const { row, column } = cellPosition(at);
+    const was = sent.cell(row, column);
+    const label = labelOf(sent, returned, [row, column], [returnedLine(row, rows) ?? row, returnedLine(column, columns) ?? column]);
+    found.changedFormulas.push({
+      sheet: name,
+      at: was.array?.range ?? at,
+      label,
+      sent: shown(was),
+      returned: cellText(cells.join(', ').slice(0, MOST_WORDS)),
+    });
   }
   remarks(pair, rowOf, columnOf, found);
 }

@@ -5,6 +5,9 @@ import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../words/words';
 import type { SeenGrid } from './seen';
 
+/** The list of what was worked out and is not measured. */
+export const isCalculated = (grid: SeenGrid): boolean => LANGUAGES.some(language => grid.value(0, 0) === WORDS[language].calculated.title);
+
 export type FormKind = 'measured' | 'cover';
 
 /** A size that was measured. */

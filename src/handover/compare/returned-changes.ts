@@ -44,6 +44,6 @@ export interface ReturnedChanges {
   readonly rearranged: readonly Rearranged[];
   /** Cells that came back empty. */
   readonly missing: readonly Omit<Change, 'returned'>[];
-  /** What the changed inputs do to states and characteristics. */
+  /** What the changed inputs do: states first, then characteristics, then all else that was worked out. */
   readonly effects: readonly Effect[];
 }

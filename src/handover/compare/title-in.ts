@@ -32,7 +32,7 @@ export function titleIn({ sheets }: ComparedWorkbook): Titled {
       number: text(cover.number),
       revision: text(cover.revision),
       date: text(cover.date),
-      status: STATUSES.find(status => status === text(cover.status)) ?? STATUSES[0],
+      status: STATUSES.find(status => cover.statuses[status] === text(cover.status)) ?? STATUSES[0],
       madeBy: text(cover.madeBy),
       checkedBy: text(cover.checkedBy),
     },

@@ -8,7 +8,9 @@ import { digitsOf } from '../compile/digits';
 import type { PageWords } from '../words/words';
 
 const WIDTHS = [60, 22, 16, 10];
-const HEAD_ROW = 3;
+/** Rows of headings, and the columns of the list. */
+export const CALCULATED = { headRow: 3, name: 0, place: 1, value: 2 } as const;
+const HEAD_ROW = CALCULATED.headRow;
 export const MOST_CALCULATED = 400;
 
 export interface NamedResult {
@@ -25,9 +27,15 @@ export function calculatedSheet(name: string, results: readonly NamedResult[], l
       const { row, column } = cellPosition(result.at);
       const at = (c: number): string => address(HEAD_ROW + i, c);
       return [
-        { at: at(0), role: 'label', value: isState(result.value) ? `${label}: state` : label },
-        { at: at(1), role: 'note', value: `${result.sheet} ${result.at}` },
-        { at: at(2), role: 'result', formula: `=${fixedCell(result.sheet, row, column)}`, value: result.value, ...digitsOf(result.value) },
+        { at: at(CALCULATED.name), role: 'label', value: isState(result.value) && !/\bstate\b/.test(label) ? `${label}: state` : label },
+        { at: at(CALCULATED.place), role: 'note', value: `${result.sheet} ${result.at}` },
+        {
+          at: at(CALCULATED.value),
+          role: 'result',
+          formula: `=${fixedCell(result.sheet, row, column)}`,
+          value: result.value,
+          ...digitsOf(result.value),
+        },
         { at: at(3), role: 'unit', value: result.unit },
       ];
     }),

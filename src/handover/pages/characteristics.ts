@@ -14,7 +14,9 @@ export const HEAD_ROW = 4;
 export const COLUMN = { name: 1, nominal: 2, lower: 3, upper: 4, unit: 5, method: 6, result: 7, judged: 12, remark: 13 } as const;
 /** Of results, side by side. */
 export const SAMPLES = 5;
-const WIDTHS = [5, 16, 7, 7, 7, 5, 12.5, 5.2, 5.2, 5.2, 5.2, 5.2, 6.5, 7];
+const WIDTHS = [5, 22, 8.5, 8, 8, 6, 14, 6, 6, 6, 6, 6, 7.5, 11];
+/** A hand writes into it. */
+const WRITING_PT = 21;
 const CAVITY_ROW = HEAD_ROW - 2;
 /** The number with the mark of those whose tolerance counts. */
 const CRITICAL = '0" C"';
@@ -79,7 +81,8 @@ export function characteristics(
       no === 0
         ? []
         : [{ range: `${address(HEAD_ROW, COLUMN.method)}:${address(r - 1, COLUMN.method)}`, words: words.methodWords, list: methods }],
-    print: { repeatRows: HEAD_ROW, isScaled: true },
+    writingPt: WRITING_PT,
+    print: { landscape: true, repeatRows: HEAD_ROW, isScaled: true },
   };
   return { plan, numbers };
 }
@@ -88,7 +91,7 @@ const samples = (first: number): number[] => Array.from({ length: SAMPLES }, (_,
 
 function row(size: Characteristic, r: number, no: number, words: PageWords['measured']): PlanCell[] {
   const at = (c: number): string => address(r, c);
-  const format = digitsByTolerance(size.toleranceMm, size.unit);
+  const format = digitsByTolerance(size);
   const limit = (c: number, given: Limit | undefined): PlanCell =>
     given === undefined ? { at: at(c), role: 'input', value: '' } : liveCell(r, c, given, format);
   return [

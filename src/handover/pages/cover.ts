@@ -37,7 +37,13 @@ export function coverSheet(name: string, given: TitleBlock, summary: CoverSummar
   rows.add({ from: 0, to: LAST, role: 'title', value: `${cover.title}: ${title.part}` });
   line(
     rows,
-    [title.number, title.revision === '' ? '' : `${cover.revision} ${title.revision}`, title.date, title.status, cover.uncontrolled]
+    [
+      title.number,
+      title.revision === '' ? '' : `${cover.revision} ${title.revision}`,
+      title.date,
+      cover.statuses[given.status],
+      cover.uncontrolled,
+    ]
       .filter(text => text !== '')
       .join(' · '),
     'note',
@@ -68,7 +74,7 @@ function titleBlock(rows: RowWriter, title: TitleBlock, materials: readonly stri
   heading(rows, cover.titleBlock);
   pair(rows, [cover.part, title.part], [cover.number, title.number]);
   pair(rows, [cover.revision, title.revision], [cover.date, title.date]);
-  pair(rows, [cover.status, title.status], [cover.madeBy, title.madeBy]);
+  pair(rows, [cover.status, cover.statuses[title.status]], [cover.madeBy, title.madeBy]);
   pair(rows, [cover.checkedBy, title.checkedBy], [cover.supplier, '']);
   pair(rows, [cover.drawing, ''], [cover.family, materials.join(', ')]);
   pair(rows, [cover.grade, ''], [cover.colour, '']);

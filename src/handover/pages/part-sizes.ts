@@ -2,6 +2,7 @@
 import { cellPosition, address, fixedCell } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import { headingsOf, namedBy, type SeenSheet } from '../../sheet/headings';
+import { CARDS } from '../../registry';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import type { LiveResult } from '../compile/conversion';
 import type { ChosenVariant, Limit, MeasuredSize } from '../compile/joint/joint-cells';
@@ -30,13 +31,29 @@ function seen(source: WorkbookValues, sheet: string): SeenSheet {
       const value = source.value(sheet, address(row, column));
       return value === null || value === undefined || value === '' || typeof value === 'object' ? undefined : value;
     },
-    isWorkedOut: (row, column) => source.cell(sheet, address(row, column))?.formula !== undefined,
+    isWorkedOut: (row, column) => {
+      const at = address(row, column);
+      // the first row of a table names its columns
+      return (source.rowOfTable(sheet, at) ?? (source.cell(sheet, at)?.formula === undefined ? 0 : 1)) > 0;
+    },
   };
 }
 
-function nameOf(source: WorkbookValues, { sheet, at, name }: LiveResult, of: string): string {
+/** What is too short to say what a value is. */
+const SHORT = 2;
+
+/** What nothing on its sheet names is called after the function that gives it. */
+function nameOf(source: WorkbookValues, { sheet, at, name, call = '' }: LiveResult, of: string): string {
   const { row, column } = cellPosition(at);
-  const label = namedBy(headingsOf(seen(source, sheet), row, column), of) ?? `${sheet} ${at}`;
+  const seenName = namedBy(headingsOf(seen(source, sheet), row, column), of);
+  const result = CARDS.get(call)?.result;
+  const given = result?.shape === 'number' ? result.name : undefined;
+  const label =
+    seenName === undefined
+      ? [given, `${sheet} ${at}`].filter(part => part !== undefined).join(', ')
+      : given !== undefined && seenName.length <= SHORT
+        ? `${given} ${of} ${seenName}`
+        : seenName;
   return cellText(name === undefined || label.includes(name) ? label : `${label}: ${name}`).slice(0, LONGEST_NAME);
 }
 

@@ -1,4 +1,6 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
+import type { Status } from '../pages/title-block';
+
 export const ENGLISH = {
   sheets: {
     cover: 'Handover',
@@ -38,6 +40,9 @@ export const ENGLISH = {
     number: 'part number',
     date: 'date',
     status: 'status',
+    statuses: { 'for quotation': 'for quotation', 'for tooling': 'for tooling', 'for information': 'for information' } as Readonly<
+      Record<Status, string>
+    >,
     madeBy: 'made by',
     checkedBy: 'checked by',
     supplier: 'supplier',

@@ -25,14 +25,14 @@ export const GERMAN: PageWords = {
   row: 'Zeile',
   cover: {
     title: 'Übergabe',
-    uncontrolled: 'gedruckt nicht gelenkt',
+    uncontrolled: 'Ausdruck unterliegt nicht der Lenkung',
     revision: 'Revision',
     what:
       'Die Maße eines Formteils zur Durchsicht. Hellblaue Felder sind für Ihre Antworten. Wird ein Eingabewert auf seinem Blatt ' +
       'geändert, folgt alles, was davon abhängt.',
     asked: [
       'Beantworten Sie die offenen Fragen unten.',
-      'Messen Sie, was unter Merkmale steht; notieren Sie, was sich nicht halten lässt.',
+      'Messen Sie, was unter Merkmale steht; notieren Sie, welche Grenzen sich nicht halten lassen.',
       'Unterschreiben Sie unten und senden Sie die Datei oder einen Scan zurück.',
     ],
     titleBlock: 'Schriftfeld',
@@ -40,12 +40,13 @@ export const GERMAN: PageWords = {
     number: 'Teilenummer',
     date: 'Datum',
     status: 'Stand',
+    statuses: { 'for quotation': 'zur Anfrage', 'for tooling': 'zum Werkzeugbau', 'for information': 'zur Information' },
     madeBy: 'erstellt',
     checkedBy: 'geprüft',
     supplier: 'Lieferant',
     drawing: 'Zeichnung und Modell',
     family: 'Werkstofffamilie',
-    grade: 'Type',
+    grade: 'Werkstofftype',
     along: 'Schwindung längs, %',
     across: 'Schwindung quer, %',
     colour: 'Farbe, Zusätze',
@@ -58,12 +59,12 @@ export const GERMAN: PageWords = {
     open: 'offen',
     decisions: ['offen', 'vereinbart', 'abgelehnt'],
     questions: [
-      'Schwindung der Type längs und quer zum Fließen, und ihre Streuung?',
-      'Welche Flächen liegen zur Trennebene, und reichen die Schrägen?',
+      'Schwindung der Werkstofftype längs und quer zur Fließrichtung, und ihre Streuung?',
+      'Welche Flächen liegen zur Trennebene, und reichen die Formschrägen?',
       'Anguss, Auswerfer und Kühlung der Kernstifte nahe den Domen: ist etwas zu verlegen?',
-      'Einfall an den Wurzeln von Domen und Rippen: was ist auf der Sichtfläche zu erwarten?',
-      'Welche Grenzen der Merkmale lassen sich nicht halten, und welche stattdessen?',
-      'Welche Maße sollen stahlsicher bleiben, um nach den ersten Schüssen nachzuarbeiten?',
+      'Einfallstellen an Dom- und Rippenfuß: was ist auf der Sichtfläche zu erwarten?',
+      'Welche Grenzmaße der Merkmale lassen sich nicht halten, welche stattdessen?',
+      'Welche Maße sollen stahlsicher ausgeführt werden, zur Korrektur nach der Erstbemusterung?',
     ],
     toCorrect: (count, sheets) =>
       `${count} ${count === 1 ? 'Zelle ließ' : 'Zellen ließen'} sich nicht berechnen (${sheets}): der Absender berichtigt oder lässt weg`,
@@ -77,23 +78,23 @@ export const GERMAN: PageWords = {
   },
   measured: {
     title: 'Merkmale',
-    note: of => `${of}. C: die Toleranz zählt in der Rechnung. Leere Grenzen: Allgemeintoleranz nach Vereinbarung.`,
+    note: of => `${of}. C: die Toleranz geht in die Rechnung ein. Leere Grenzmaße: Allgemeintoleranz nach Vereinbarung.`,
     none: 'Aus dieser Arbeitsmappe folgt kein Maß, das am Teil gemessen werden kann.',
     left: (count, sheet) => `${count} weitere Maße ließen sich messen; sie stehen auf dem Blatt ${sheet}.`,
-    cavity: 'Kavität, Muster',
-    headers: ['Nr.', 'Merkmal', 'Maß', 'min', 'max', '', 'Verfahren', '1', '2', '3', '4', '5', 'i.O.', 'Notiz'],
+    cavity: 'Kavität, Teil',
+    headers: ['Nr.', 'Merkmal', 'Nennmaß', 'Mindestmaß', 'Höchstmaß', '', 'Prüfmittel', '1', '2', '3', '4', '5', 'i.O.?', 'Bemerkung'],
     methods: {
       'pin gauge': 'Prüfstift',
       calliper: 'Messschieber',
-      'depth gauge': 'Tiefenmaß',
-      'coordinate measuring': 'Koordinaten',
-      'section cut': 'Schnitt',
+      'depth gauge': 'Tiefenmesser',
+      'coordinate measuring': 'KMG',
+      'section cut': 'Schliffbild',
     },
-    otherMethods: ['Lehrdorn', 'Höhenmaß', 'optisch', 'Tomografie', 'vereinbart'],
-    methodWords: 'Messverfahren',
+    otherMethods: ['Lehrdorn', 'Höhenmesser', 'optisch', 'CT', 'vereinbart'],
+    methodWords: 'Prüfmittel oder Verfahren',
     ok: 'i.O.',
     notOk: 'n.i.O.',
-    noLimits: 'ohne Grenze',
+    noLimits: 'ohne Grenzmaß',
     noNumber: 'keine Zahl',
   },
   figure: {
@@ -126,8 +127,8 @@ export const GERMAN: PageWords = {
     title: 'Umsetzung: was aus den Funktionen wurde',
     live: (live, asValues) =>
       `${live} Werte folgen ihren Eingaben, ${asValues} sind feste Werte. Ein fester Wert ist in seiner Zelle kenntlich (kursiv ` +
-      'auf hellem Grund) und hat unten eine Zeile; wo sich seine Eingaben beobachten lassen, zeigt er "inputs changed", sobald sie ' +
-      'andere sind.',
+      'auf hellem Grund) und hat unten eine Zeile; wo sich seine Eingaben beobachten lassen, zeigt er "inputs changed" (Eingaben ' +
+      'geändert), sobald sie andere sind.',
     workbook: 'Arbeitsmappe',
     functions: 'Funktionen',
     data: 'Daten der Normen',
@@ -184,9 +185,10 @@ export const GERMAN: PageWords = {
     rulesTitle: 'Einheiten und Regeln',
     rules: [
       'Längen in mm, Winkel in Grad, Kräfte in N, Drehmomente in N·m, Spannungen in MPa, wo nichts anderes steht.',
-      'Schrägen gelten je Seite. Ein schräges Element hat sein Maß an dem Ende, das sein Name nennt: ein Dom am freien Ende, ein ' +
-        'Kernloch, wo „pilot held at“ es sagt, eine Senkung am Grund. Das andere Ende folgt aus der Schräge.',
-      'Schräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu vereinbaren.',
+      'Formschrägen gelten je Seite. Ein Element mit Formschräge hat sein Maß an dem Ende, das sein Name nennt: ein Schraubdom am ' +
+        'freien Ende, ein Kernloch, wo „pilot held at“ es sagt, eine Senkung am Grund. Das andere Ende folgt aus der Formschräge.',
+      'Formschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
+        'vereinbaren.',
       'Maße sind die des Teils, nicht der Kavität. Wann und in welchem Zustand gemessen wird, ist zu vereinbaren.',
       'Auf den zugefügten Blättern sind Formeln gegen Versehen gesperrt, ohne Kennwort.',
     ],

@@ -1,6 +1,6 @@
 // Where text wraps and how tall a row must be for it: a file carries heights, nobody measures them when it is opened.
 import { cellPosition, holds, isOneCell, type Place, type Rectangle, rectangleOf } from '../../sheet/addresses';
-import type { Picture, PlanCell, Role, SheetPlan } from '../../sheet/plan';
+import type { PlanCell, Role, SheetPlan } from '../../sheet/plan';
 import { ROLE_LOOKS } from '../../sheet/theme';
 
 /** A cell of the plan with its place. */
@@ -123,7 +123,10 @@ export function placed(plan: SheetPlan): PlacedCell[] {
 }
 
 /** Heights in points by row. A cell merged over several rows asks for its lines over all of them, a picture for its height. */
-export function heightsPt(cells: readonly PlacedCell[], pictures: readonly Picture[] = []): Map<number, number> {
+export function heightsPt(
+  cells: readonly PlacedCell[],
+  { pictures = [], writingPt = 0 }: Pick<SheetPlan, 'pictures' | 'writingPt'>,
+): Map<number, number> {
   const heights = new Map<number, number>();
   for (const { at, heightPx, rows = 0 } of pictures) {
     const { row: first } = cellPosition(at);
@@ -131,7 +134,10 @@ export function heightsPt(cells: readonly PlacedCell[], pictures: readonly Pictu
   }
   for (const { cell, area, lines } of cells) {
     const rows = area.bottom - area.top + 1;
-    const needed = Math.min(TALLEST_PT, Math.max(LEAST_PT[cell.role] ?? 0, (lines * LINE_PT) / rows + PADDING_PT));
+    const needed = Math.min(
+      TALLEST_PT,
+      Math.max(LEAST_PT[cell.role] ?? 0, cell.role === 'input' ? writingPt : 0, (lines * LINE_PT) / rows + PADDING_PT),
+    );
     for (let row = area.top; row <= area.bottom; row++) heights.set(row, Math.max(heights.get(row) ?? 0, needed));
   }
   return heights;

@@ -49,9 +49,8 @@ const heightOf = (heightsPt: ReadonlyMap<number, number>, first: number, last: n
 
 /** Programs round widths and heights, and columns grow where the font is replaced by a wider one: a page is filled to these shares only. */
 const FILL_WIDTH = 0.9;
-/** The same where a page is made for its paper: columns grow with the font of the sender's workbook, where a wider one takes its place. */
-const FILL_OWN = 0.85;
-const FILL_OWN_MOST = 0.95;
+/** Columns grow by so much where a wide font takes the place of the sender's, by which they are measured. */
+const GROWTH = 1.34;
 const FILL_HEIGHT = 0.96;
 
 /** In percent, so that what stands between two breaks has room on a page. */
@@ -71,17 +70,17 @@ function scaleOf(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): numbe
 /** Type of 10 points stays above 8. */
 const LEAST_OWN_SCALE = 0.82;
 
-/** In percent, so that its width has room on a page, and its height where that can still be read: on a page that lies, since some
- * programs reckon the height by the paper of another sheet, else on one that stands. */
-function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number {
-  const { paper, roomPt } = setUpOf(plan);
+/** In percent, so that its height has room on a page where that can still be read, and its width whatever the font; undefined where it is
+ * fitted to the width alone. Some programs fit by the paper of another sheet: a page that lies is never fitted, none to its height,
+ * and one that stands has room on one that lies where it can. */
+function ownScale(plan: SheetPlan, heightsPt: ReadonlyMap<number, number>): number | undefined {
+  const { paper, landscape, roomPt } = setUpOf(plan);
   const [roomWidthPt, roomHeightPt] = roomPt;
-  const share = roomWidthPt / widthPt(plan);
-  const wide = Math.min(1, Math.max(FILL_OWN * share, Math.min(LEAST_OWN_SCALE, FILL_OWN_MOST * share)));
   const lyingPt = PAPERS_PT[paper][0] - (MARGINS_IN.top + MARGINS_IN.bottom) * PT_PER_IN;
   const heightPt = heightOf(heightsPt, 0, rowsOf(heightsPt));
   const tall = [lyingPt, roomHeightPt].map(roomPt => (FILL_HEIGHT * roomPt) / heightPt).find(scale => scale >= LEAST_OWN_SCALE);
-  return Math.floor(100 * Math.min(wide, tall ?? wide));
+  const height = Math.min(1, tall ?? 1);
+  return height === 1 && !landscape ? undefined : Math.floor(100 * Math.min(height, roomWidthPt / (GROWTH * widthPt(plan))));
 }
 
 /** Pages to fit the height on; 0 lets it run. */
@@ -100,7 +99,8 @@ export function printOf(
   heightsPt: ReadonlyMap<number, number>,
 ): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
   const { paper, landscape, breakAfter } = setUpOf(plan);
-  const { screenOnly, pageWords: [page, of] = ['Page', 'of'] } = plan.print ?? {};
+  const { screenOnly, isScaled, pageWords: [page, of] = ['Page', 'of'] } = plan.print ?? {};
+  const own = isScaled === true ? ownScale(plan, heightsPt) : undefined;
   const footer = `&L${escaped(workbookName).replaceAll('&', '&&')} – &A&R${page} &P ${of} &N`;
   if (screenOnly !== undefined)
     return {
@@ -115,9 +115,9 @@ export function printOf(
       // a program that fits pages takes no notice of breaks
       ...(breakAfter.length > 0
         ? { scale: scaleOf(plan, heightsPt) }
-        : plan.print?.isScaled === true
-          ? { scale: ownScale(plan, heightsPt) }
-          : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: pagesTall(plan, heightsPt) }),
+        : own !== undefined
+          ? { scale: own }
+          : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: isScaled === true ? 0 : pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
     rowBreaks: breakAfter.map(row => row - 1),
@@ -133,7 +133,7 @@ function blankCell({ widths, cells }: SheetPlan): string {
 /** Pages that it is printed on. */
 export function pagesOf(plan: SheetPlan): number {
   if (plan.print?.screenOnly !== undefined) return 0;
-  const heightsPt = heightsOf(placed(plan), plan.pictures);
+  const heightsPt = heightsOf(placed(plan), plan);
   const {
     breakAfter,
     repeatRows,
@@ -143,7 +143,8 @@ export function pagesOf(plan: SheetPlan): number {
   const isScaled = plan.print?.isScaled === true;
   const fitted = isScaled ? 0 : pagesTall(plan, heightsPt);
   if (fitted > 0) return fitted * pagesWide(plan);
-  const roomPt = roomHeightPt / (isScaled ? ownScale(plan, heightsPt) / 100 : Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)));
+  const own = isScaled ? ownScale(plan, heightsPt) : undefined;
+  const roomPt = roomHeightPt / (own === undefined ? Math.min(1, (roomWidthPt * pagesWide(plan)) / widthPt(plan)) : own / 100);
   const headPt = heightOf(heightsPt, 0, repeatRows);
   let [pages, usedPt] = [1, 0];
   for (let row = 0; row < rowsOf(heightsPt); row++) {

@@ -43,7 +43,7 @@ const noteSizes =
   (plan: SheetPlan): Repair =>
   xml => {
     const cells = placed(plan);
-    const heights = heightsPt(cells, plan.pictures);
+    const heights = heightsPt(cells, plan);
     const notes = new Map(cells.map(({ cell, place }) => [`${place.row},${place.column}`, cell.note ?? '']));
     const colPx = (col: number): number => columnPx(plan, col);
     const rowPx = (row: number): number => ((heights.get(row) ?? PLAIN_ROW_PT) * 4) / 3;

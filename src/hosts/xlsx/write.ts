@@ -97,7 +97,7 @@ function sheetOf(plan: SheetPlan, workbookName: string, isSplit: boolean): Sheet
   const states = (plan.stateRanges ?? []).map(rectangleOf);
   const isState = ({ cell, place }: PlacedCell): boolean => cell.role !== 'header' && states.some(range => holds(range, place));
   const cells = placed(plan);
-  const heights = heightsPt(cells, plan.pictures);
+  const heights = heightsPt(cells, plan);
   const { kept, rows } = isSplit ? split(plan.name, cells, heights, one => looksOf(one, isState(one))) : { kept: undefined, rows: [] };
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
