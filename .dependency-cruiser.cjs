@@ -235,7 +235,7 @@ module.exports = {
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/files/(jobs|download)[.]ts$',
-        '^src/handover/(pages/(choice|title-block)|words/words|write/accepted|read/finding)[.]ts$',
+        '^src/handover/(pages/(choice|title-block)|words/(words|status)|write/accepted|read/finding)[.]ts$',
         '^src/package/carried[.]ts$',
         '^src/german/joint[.]ts$',
         '^src/help/(search|german|not-covered|cautions|shown-cell)[.]ts$',

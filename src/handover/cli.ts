@@ -18,7 +18,8 @@ import { UserFault } from '../cli/user-fault';
 import { sourceOfFile } from './read/from-file';
 import { chooseLines } from './own-pages';
 import { choiceOf, CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from './pages/choice';
-import { STATUSES, type Status, type TitleBlock } from './pages/title-block';
+import type { TitleBlock } from './pages/title-block';
+import { STATUSES, type Status } from './words/status';
 
 const OPTIONS =
   '[--part …] [--number …] [--revision …] [--date …] [--status "for quotation"] [--made-by …] [--checked-by …]\n' +

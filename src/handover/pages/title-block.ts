@@ -1,3 +1,5 @@
+import type { Status } from '../words/status';
+
 /** What stands in the title block of a hand-over. */
 export interface TitleBlock {
   readonly part: string;
@@ -8,9 +10,6 @@ export interface TitleBlock {
   readonly madeBy: string;
   readonly checkedBy: string;
 }
-
-export const STATUSES = ['for quotation', 'for tooling', 'for information'] as const;
-export type Status = (typeof STATUSES)[number];
 
 /** What the copy is printed on. */
 export const PAPERS = ['A4', 'Letter'] as const;

@@ -1,5 +1,5 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
-import type { Status } from '../pages/title-block';
+import type { Status } from './status';
 
 export const ENGLISH = {
   sheets: {

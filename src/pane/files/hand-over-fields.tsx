@@ -2,7 +2,8 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { CopySummary } from '../../files/jobs';
 import type { HandoverChoice } from '../../handover/pages/choice';
-import { PAPERS, STATUSES, type TitleBlock } from '../../handover/pages/title-block';
+import { PAPERS, type TitleBlock } from '../../handover/pages/title-block';
+import { STATUSES } from '../../handover/words/status';
 import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
 import { Carried, Ticks } from './hand-over-parts';

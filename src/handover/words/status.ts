@@ -1,0 +1,3 @@
+/** What a hand-over is for. */
+export const STATUSES = ['for quotation', 'for tooling', 'for information'] as const;
+export type Status = (typeof STATUSES)[number];
