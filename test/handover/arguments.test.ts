@@ -157,8 +157,8 @@ describe('much of it', () => {
 });
 
 it('a row of a table that cannot be live is a value, alone and named', () => {
-  const heads = [...Object.keys(SOUND), 'seat limit'];
-  const rows = [SOUND, { ...SOUND, 'seat limit': 'x' }, SOUND];
+  const heads = [...Object.keys(SOUND), 'thread limit'];
+  const rows = [SOUND, { ...SOUND, material: 'no such thing', 'thread limit': -1 }, SOUND];
   const cells = Object.fromEntries(
     [heads, ...rows.map(row => heads.map(head => (row as Record<string, Typed>)[head] ?? null))].flatMap((line, r) =>
       line.map((value, c) => [address(r, c), value] as const),

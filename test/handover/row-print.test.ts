@@ -5,7 +5,7 @@ import { handover } from '../../src/handover/handover';
 import { INPUTS } from '../../src/joint/inputs';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import type { PlanCell, SheetPlan } from '../../src/sheet/plan';
-import { type Questions, type Row, RowPrint, RowPrints } from '../../src/handover/compile/joint/row-print';
+import { type Questions, type OneRow, RowPrint, RowPrints } from '../../src/handover/compile/joint/row-print';
 import { ASKED, BASES, type Changes } from '../kit/joint-edits';
 import { SEED } from '../kit/seed';
 import { sourceOf } from '../kit/source-of-plan';
@@ -89,14 +89,14 @@ it.each(Object.entries(BASES))('of a table with %s', (_, { inputs }) => {
   expect(compared).toBeGreaterThan(60 * rows.length);
 });
 
-const row = (numbers: Record<string, number>): Row => numbers as unknown as Row;
-const of = (name: string) => (one: Row) => (one as unknown as Record<string, number>)[name] as number;
+const row = (numbers: Record<string, number>): OneRow => numbers as unknown as OneRow;
+const of = (name: string) => (one: OneRow) => (one as unknown as Record<string, number>)[name] as number;
 
 it('a row is printed anew where an answer differs, and asked no more than its print asked', () => {
   const prints = new RowPrints();
   let printed = 0;
   const asked: string[] = [];
-  const question = (name: string) => (one: Row) => {
+  const question = (name: string) => (one: OneRow) => {
     asked.push(name);
     return of(name)(one) > 0;
   };
@@ -105,7 +105,7 @@ it('a row is printed anew where an answer differs, and asked no more than its pr
     const form = questions.ask('a', question('a')) && questions.ask('b', question('b')) ? questions.text('c', r => `${of('c')(r)}`) : 'no';
     return new RowPrint([{ column: 1, form, value: of('c'), role: 'text' }], questions.texts, false);
   };
-  const written = (one: Row): unknown[] => {
+  const written = (one: OneRow): unknown[] => {
     const cells: unknown[] = [];
     prints.of('', one, print).write(one, ({ value }, form) => cells.push(form, value(one)));
     return cells;

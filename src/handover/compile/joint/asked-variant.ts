@@ -8,7 +8,7 @@ import { type Arg, type Finding, NotApplicable, type Rule } from '../../../joint
 import type { Joint, JointName } from '../../../joint/nodes';
 import { number } from '../../../plain/spreadsheet';
 import { type RowInput, rowInput } from './row-input';
-import type { OfRow, Questions, Row } from './row-print';
+import type { OfRow, Questions, OneRow } from './row-print';
 
 const NUMBER = Symbol('a number');
 const NUMBERS = Symbol('a list of numbers');
@@ -35,7 +35,7 @@ const STANDS_FOR = new Map<unknown, unknown>([
 /** What a row has under a name of the joint. */
 export const valueOf =
   <T = Cell>(name: string): OfRow<T> =>
-  ({ variant }: Row) =>
+  ({ variant }: OneRow) =>
     variant.value(name) as T;
 
 /** How a rule stands that is not left out. */
@@ -131,14 +131,14 @@ export class AskedVariant {
 const isNumber = ({ typed }: RowInput): boolean => typeof typed === 'number' && typed !== 0;
 
 /** What is known of the inputs of a row before it is asked anything: all but how much a number is. */
-export const keyOfInputs = (given: Row['given']): string =>
+export const keyOfInputs = (given: OneRow['given']): string =>
   JSON.stringify([...given].map(([name, input]) => [name, isNumber(input) ? [] : input.typed]));
 
 /** The inputs of a row with marks for their cells and numbers. */
-export const askedInputs = (given: Row['given'], questions: Questions): Row['given'] =>
+export const askedInputs = (given: OneRow['given'], questions: Questions): OneRow['given'] =>
   new Map(
     [...given].map(([name, input]): [string, RowInput] => {
-      const of = (row: Row): RowInput => row.given.get(name) as RowInput;
+      const of = (row: OneRow): RowInput => row.given.get(name) as RowInput;
       const cell = questions.text(`cell ${name}`, row => of(row).cell);
       if (!isNumber(input)) return [name, rowInput(cell, input.typed)];
       const sent = questions.text(`typed ${name}`, row => number(of(row).typed as number).text);

@@ -15,7 +15,7 @@ import { allOf } from '../inputs';
 import type { PageWords } from '../../words/words';
 import { AskedVariant, askedInputs, keyOfInputs } from './asked-variant';
 import { JointRow } from './joint-row';
-import { type PrintedCell, Questions, type Row, RowPrint, RowPrints, type WriteCell } from './row-print';
+import { type PrintedCell, Questions, type OneRow, RowPrint, RowPrints, type WriteCell } from './row-print';
 import { isInUnits, oneVariant } from './one-variant';
 import type { JudgedRow } from './row-margin';
 import { variantInputs, orNothing } from './variant-inputs';
@@ -161,7 +161,7 @@ export class JointSheets {
       const r = FIRST + v;
       const mine = given[v] as WantedVariant;
       cells.push({ at: address(r, 0), role: 'label', value: mine.label });
-      const row: Row = { variant, given: variantInputs(this.context, mine, variant) };
+      const row: OneRow = { variant, given: variantInputs(this.context, mine, variant) };
       const print = (questions: Questions): RowPrint => {
         const printed: PrintedCell[] = [];
         const put: WriteCell = (title, words, formula, value, role = 'text') => {

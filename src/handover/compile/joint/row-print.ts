@@ -5,12 +5,12 @@ import type { PlanCell } from '../../../sheet/plan';
 import type { RowInput } from './row-input';
 
 /** A row as it is. */
-export interface Row {
+export interface OneRow {
   readonly variant: Variant;
   readonly given: ReadonlyMap<string, RowInput>;
 }
 
-export type OfRow<T> = (row: Row) => T;
+export type OfRow<T> = (row: OneRow) => T;
 
 /** One cell of all rows that are printed alike. */
 export interface PrintedCell {
@@ -40,7 +40,7 @@ export class Questions {
   readonly texts = new Map<string, OfRow<string>>();
   private readonly answers = new Map<string, unknown>();
 
-  constructor(private readonly row: Row) {}
+  constructor(private readonly row: OneRow) {}
 
   /** @param name the same for the same question. */
   ask<T>(name: string, question: OfRow<T>): T {
@@ -71,7 +71,7 @@ export class RowPrint {
   }
 
   /** Tells each cell of a row, with its formula as this row has it. */
-  write(row: Row, tell: (cell: PrintedCell, form: string | undefined) => void): void {
+  write(row: OneRow, tell: (cell: PrintedCell, form: string | undefined) => void): void {
     const known = new Map<string, string>();
     const textOf = (_mark: string, name: string): string => {
       const text = known.get(name) ?? this.texts.get(name)?.(row) ?? '';
@@ -92,7 +92,7 @@ export class RowPrints {
   private readonly first = new Map<unknown, Branch | RowPrint>();
 
   /** @param key what is known of the row before it is asked anything. */
-  of(key: string, row: Row, print: (questions: Questions) => RowPrint): RowPrint {
+  of(key: string, row: OneRow, print: (questions: Questions) => RowPrint): RowPrint {
     let answers = this.first;
     let answer: unknown = key;
     for (;;) {

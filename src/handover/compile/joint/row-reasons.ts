@@ -12,7 +12,7 @@ import { quoted } from '../inputs';
 import { stateOfRule } from './asked-variant';
 import { ifBroken, type RuleState, type WrittenBound } from './joint-verdict';
 import type { JudgedRow } from './row-margin';
-import type { OfRow, Row, WriteCell } from './row-print';
+import type { OfRow, OneRow, WriteCell } from './row-print';
 import { NO_VALUE } from './written-variants';
 
 /** A rule that passes, or is left out, comes behind all others. */
@@ -66,7 +66,7 @@ const WORDS = { 'place: ': 'fails first, then what is not checked', 'reason: ': 
 
 function reasonFormula({ row, variant }: JudgedRow, { rule, state, fail = [], review = [] }: RuleState, put: WriteCell): string {
   const unchecked = quoted(`${rule.name}: not checked`);
-  const sent = (of: Row): string => quoted(reasonOf(rule)(of).slice(0, 200));
+  const sent = (of: OneRow): string => quoted(reasonOf(rule)(of).slice(0, 200));
   const asSent =
     variant.judging(rule) !== 'not checked'
       ? unchecked

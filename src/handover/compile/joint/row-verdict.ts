@@ -7,7 +7,7 @@ import { missing, stateOf, verdict } from '../../../joint/verdict';
 import { allOf, CHANGED } from '../inputs';
 import { countFormula, verdictFormulas } from './joint-verdict';
 import { lackingCell } from './row-lacking';
-import type { OfRow, Row, WriteCell } from './row-print';
+import type { OfRow, OneRow, WriteCell } from './row-print';
 import { type JudgedRow, putMargin } from './row-margin';
 import { putReasons } from './row-reasons';
 import { NO_VALUE } from './written-variants';
@@ -42,7 +42,7 @@ export function putVerdict(of: JudgedRow, put: WriteCell, column: (title: string
       put(name, `rules with the state ${word}`, whileWhole(countFormula(states, word)), ({ variant }) => verdict(variant, name));
   const formulas = verdictFormulas(states, lacking, holds);
   const stateCell = put('state', 'worst of all rules', formulas.state, ({ variant }) => stateOf(variant, outputs), 'result');
-  const first = ({ variant }: Row): Finding | undefined => {
+  const first = ({ variant }: OneRow): Finding | undefined => {
     const state = stateOf(variant, outputs);
     return state === 'pass' ? undefined : variant.findings().find(finding => finding.state === state);
   };
