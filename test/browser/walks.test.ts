@@ -8,7 +8,7 @@ import type { Kept } from '../../src/bench/stored-format';
 import { SEED } from '../kit/seed';
 import { benchPage, type BenchPage } from './bench-page';
 
-const walks = Number(process.env.WALKS ?? 6);
+const walks = Number(process.env.WALKS ?? 3);
 const stepsPerWalk = 6;
 const grid = 'canvas[id^="univer-sheet-main-canvas"]';
 const random = xoroshiro128plus(Number(process.env.WALK_SEED ?? SEED));
