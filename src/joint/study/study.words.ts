@@ -49,9 +49,9 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
     },
     caution:
       'One input moves and all others stay, defaults as in JOINT.TABLE: two windows are no room for two moves, which ' +
-      'JOINT.MAP shows. It looks as far as ten times the value, from a length smaller than d nine d further, in steps of a twentieth ' +
-      'of that at most; – is where nothing ends it there. A stretch narrower than a step is found where the value of a rule comes to ' +
-      'its limit as it runs beside it. What shows no ' +
+      'JOINT.MAP shows. It looks as far as ten times the value, and round a length below d as far as nine times d, in steps of a ' +
+      'twentieth of that at most; – is where nothing ends it there. A stretch narrower than a step is found where the value of a ' +
+      'rule comes to its limit as it runs beside it. What shows no ' +
       'such sign can be missed: a rule that leaves and comes back within one step, or a value that is not there at all. A tolerance ' +
       'moves by its half width.',
   },

@@ -74,7 +74,7 @@ export class RowPrint {
   write(row: OneRow, tell: (cell: PrintedCell, form: string | undefined) => void): void {
     const known = new Map<string, string>();
     const textOf = (_mark: string, name: string): string => {
-      const text = known.get(name) ?? this.texts.get(name)?.(row) ?? '';
+      const text = known.get(name) ?? (this.texts.get(name) as OfRow<string>)(row);
       known.set(name, text);
       return text;
     };
