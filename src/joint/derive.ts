@@ -3,21 +3,24 @@ import { rounded } from '../core/decimal';
 import { LIMIT_MARGIN } from '../core/maths';
 import { limitWords, withinLimits } from '../core/read/limits';
 import { Refused, wrongInput } from '../core/refuse';
-import type { LookUps } from './look-up';
-import { type Derivation, NO_SLOT } from './slots';
+import { LookUps } from './look-up';
+import type { LimitedArgument } from './base-functions';
+import { type Condition, type Derivation, NO_SLOT } from './slots';
 
-export function derived(derivation: Derivation, values: readonly unknown[], lookUps: LookUps): unknown {
-  for (const { slot, otherwise } of derivation.where) {
+export function derived(derivation: Derivation, values: readonly unknown[], lookUps: LookUps[]): unknown {
+  const { where, from, limited } = derivation;
+  for (let i = 0; i < where.length; i++) {
+    const { slot, otherwise } = where[i] as Condition;
     const value = values[slot];
     if (value === false) return otherwise;
     if (value instanceof Refused) return value;
   }
-  const { from } = derivation;
   for (let i = 0; i < from.length; i++) {
     const value = values[from[i] ?? NO_SLOT];
     if (typeof value === 'object' && value instanceof Refused) return value;
   }
-  for (const { slot, param, card } of derivation.limited) {
+  for (let i = 0; i < limited.length; i++) {
+    const { slot, param, card } = limited[i] as LimitedArgument;
     const value = values[slot];
     if (typeof value === 'number' && !withinLimits(value, param.limits, LIMIT_MARGIN))
       return wrongInput(`${param.name} of ${card.id} is ${rounded(value)}: must be ${limitWords(param.limits, param.kind.unit)}`);
@@ -45,12 +48,13 @@ function applied({ formula, from, args }: Derivation, values: readonly unknown[]
 }
 
 /** Once for each screw, head or material, with what stands beside it. */
-function lookedUp(derivation: Derivation, values: readonly unknown[], lookUps: LookUps): unknown {
-  let found = lookUps;
-  let key: unknown = derivation;
-  for (const slot of derivation.from) {
+function lookedUp(derivation: Derivation, values: readonly unknown[], lookUps: LookUps[]): unknown {
+  const { from } = derivation;
+  let found = (lookUps[derivation.place] ??= new LookUps());
+  let key = values[from[0] ?? NO_SLOT];
+  for (let i = 1; i < from.length; i++) {
     found = found.beside(key);
-    key = values[slot];
+    key = values[from[i] ?? NO_SLOT];
   }
   return found.get(key) ?? firstLookUp(derivation, values, found, key);
 }

@@ -5,7 +5,7 @@ import { readArgument } from '../core/read/params';
 import { Refused, wrongInput } from '../core/refuse';
 import { derived } from './derive';
 import { type Input, NotApplicable } from './graph';
-import type { LookUps } from './look-up';
+import { LookUps } from './look-up';
 import { NO_SLOT, type Slot } from './slots';
 
 export const NOT_NAMED = Symbol('no column of this name');
@@ -13,14 +13,14 @@ export const NOT_NAMED = Symbol('no column of this name');
 /** What an input is read beside. */
 export interface InputSource {
   readonly values: readonly unknown[];
-  readonly lookUps: LookUps;
+  readonly lookUps: LookUps[];
   readonly read: PrecedingArguments;
   readonly base: ReadonlyMap<string, unknown>;
 }
 
 export function inputValue(
   raw: unknown,
-  { input, made, slot, where }: Slot & { readonly is: 'input' },
+  { input, made, slot, where, place }: Slot & { readonly is: 'input' },
   { values, lookUps, read, base }: InputSource,
 ): unknown {
   const { param, fallback, askedWhere } = input;
@@ -35,7 +35,7 @@ export function inputValue(
         : wrongInput(`${param.name} is given, and ${askedWhere.otherwise}`, param.name);
   }
   if (!asksForDefault && !isBlank(raw)) {
-    const readings = lookUps.beside(input);
+    const readings = (lookUps[place] ??= new LookUps());
     const found = slot === NO_SLOT ? readings : readings.beside(values[slot]);
     return found.get(raw) ?? firstRead(input, raw, read, found);
   }

@@ -4,7 +4,7 @@ import { atLeast, atMost } from '../core/maths';
 import { Refused } from '../core/refuse';
 import { boundsOf, type Bound, type Finding, type Rule } from './graph';
 import { RULES } from './rules';
-import { NO_SLOT, planOf, slotOf } from './slots';
+import { NO_SLOT, type Plan, planOf, slotOf } from './slots';
 
 interface PlacedBound {
   readonly bound: Bound;
@@ -27,7 +27,7 @@ export interface Judge {
   readonly needs: number;
   readonly has: number;
   readonly passesAt: number;
-  readonly plan: readonly number[];
+  readonly plan: Plan;
 }
 
 function placedBound(bound: Bound, value: number): PlacedBound {
@@ -50,13 +50,7 @@ function judgeOf(rule: Rule): Judge {
 }
 
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
-export const PLAN_OF_RULES = planOf(JUDGES.flatMap(({ plan }) => plan));
-
-/** What each rule reads that no rule before it has read. */
-const FURTHER = JUDGES.map(({ plan }, i) => {
-  const before = new Set(JUDGES.slice(0, i).flatMap(judge => judge.plan));
-  return plan.filter(slot => !before.has(slot));
-});
+export const PLAN_OF_RULES = planOf(JUDGES.flatMap(({ plan }) => plan.slots));
 
 export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule === rule) ?? judgeOf(rule);
 
@@ -111,14 +105,14 @@ export function roomTo(placed: PlacedBound, values: readonly unknown[]): number 
 
 /**
  * The first finding of the worst state; undefined if no rule applies. A rule that fails ends the search.
- * @param run works out the values in these slots.
+ * @param run works out what is planned.
  */
-export function worstFinding(values: readonly unknown[], run: (plan: readonly number[]) => void): Finding | undefined {
+export function worstFinding(values: readonly unknown[], run: (plan: Plan) => void): Finding | undefined {
   let first: Judge | undefined;
   let worst = WORST_FIRST.length;
   for (let i = 0; i < JUDGES.length && worst > 0; i++) {
-    run(FURTHER[i] ?? []);
     const judge = JUDGES[i] as Judge;
+    run(judge.plan);
     const state = stateOf(judge, values);
     const rank = state === undefined ? worst : WORST_FIRST.indexOf(state);
     if (rank < worst) [first, worst] = [judge, rank];

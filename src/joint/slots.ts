@@ -8,16 +8,24 @@ import { NODES } from './nodes';
 /** No slot of this kind. */
 export const NO_SLOT = -1;
 
+/** What has to hold, in its slot; what comes where it does not. */
+export interface Condition {
+  readonly slot: number;
+  readonly otherwise: Refused;
+}
+
 /** How a node, or the default of an input, is made: a formula on the values in these slots. */
 export interface Derivation {
   readonly formula: (...values: readonly unknown[]) => unknown;
   readonly from: readonly number[];
   /** Where many arguments are put together. */
   readonly args: unknown[];
-  readonly where: readonly { readonly slot: number; readonly otherwise: Refused }[];
+  readonly where: readonly Condition[];
   readonly limited: readonly LimitedArgument[];
   /** What names something, and inputs beside it, give: looked up once for each of them. */
   readonly isLookUp: boolean;
+  /** Among all that is kept of look-ups. */
+  readonly place: number;
 }
 
 /** A place in the row of values. All have the same fields, which makes them quick to read. */
@@ -29,12 +37,18 @@ export type Slot = {
   /** A constant, or what stands for a value that does not apply. */
   readonly value: unknown;
 } & (
-  | { readonly is: 'input'; readonly input: Input; readonly made: Derivation | undefined }
-  | { readonly is: 'node'; readonly input: undefined; readonly made: Derivation }
-  | { readonly is: 'constant' | 'only' | 'or else' | 'given'; readonly input: undefined; readonly made: undefined }
+  | { readonly is: 'input'; readonly input: Input; readonly made: Derivation | undefined; readonly place: number }
+  | { readonly is: 'node'; readonly input: undefined; readonly made: Derivation; readonly place: undefined }
+  | {
+      readonly is: 'constant' | 'only' | 'or else' | 'given';
+      readonly input: undefined;
+      readonly made: undefined;
+      readonly place: undefined;
+    }
 );
 
 export const SLOTS: Slot[] = [];
+let lookUps = 0;
 /** What each slot is made of. */
 const NEEDS: (readonly number[])[] = [];
 const SLOT = new Map<string, number>();
@@ -49,7 +63,15 @@ function placed(key: string, slot: Slot): number {
 }
 
 /** What a slot of another sort does not have. */
-const BARE = { is: 'constant', input: undefined, made: undefined, slot: NO_SLOT, where: NO_SLOT, value: undefined } as const;
+const BARE = {
+  is: 'constant',
+  input: undefined,
+  made: undefined,
+  place: undefined,
+  slot: NO_SLOT,
+  where: NO_SLOT,
+  value: undefined,
+} as const;
 
 /** The slot of a name: behind all that it is made of. */
 export function slotOf(name: string, within: readonly string[] = []): number {
@@ -68,7 +90,7 @@ export function slotOf(name: string, within: readonly string[] = []): number {
   const where = input.askedWhere === undefined ? NO_SLOT : slotOf(input.askedWhere.condition, inside);
   const { fallback } = input;
   const made = fallback === undefined || 'raw' in fallback ? undefined : derivationOf(fallback, [], inside);
-  return placed(name, { ...BARE, is: 'input', input, made, slot, where });
+  return placed(name, { ...BARE, is: 'input', input, made, slot, where, place: lookUps++ });
 }
 
 /** Inputs that name what is found in tables. */
@@ -84,6 +106,7 @@ function derivationOf(made: Made, where: readonly string[], within: readonly str
     args: new Array<unknown>(from.length).fill(undefined),
     where: where.map(name => ({ slot: slotOf(name, within), otherwise: withoutIt(name) })),
     limited: limitedArguments(made, from),
+    place: lookUps++,
     isLookUp: NAMING.includes(args[0]) && args.every(arg => (typeof arg === 'string' ? INPUTS.has(arg) : 'is' in arg)),
   };
 }
@@ -108,23 +131,44 @@ export function slotOfArg(arg: Arg, within: readonly string[] = []): number {
 
 for (const name of [...INPUTS.keys(), ...NODES.keys()]) slotOf(name);
 
-const MADE_OF_IT: readonly (readonly number[])[] = SLOTS.map((_, slot) => {
+/** Some of the slots: in their order, and as bits. */
+export interface Plan {
+  readonly slots: readonly number[];
+  readonly bits: Int32Array;
+}
+
+const WORD = 32;
+/** A bit for each slot, none set. */
+export const noSlots = (): Int32Array => new Int32Array(Math.ceil(SLOTS.length / WORD));
+
+function planned(slots: readonly number[]): Plan {
+  const bits = noSlots();
+  for (const slot of slots) bits[wordOf(slot)] = (bits[wordOf(slot)] ?? 0) | bitOf(slot);
+  return { slots, bits };
+}
+
+export const wordOf = (slot: number): number => slot >>> 5;
+export const bitOf = (slot: number): number => 1 << (slot & (WORD - 1));
+/** The first slot whose bit is set in a word. */
+export const slotAt = (word: number, bits: number): number => word * WORD + WORD - 1 - Math.clz32(bits & -bits);
+
+const MADE_OF_IT: readonly Plan[] = SLOTS.map((_, slot) => {
   const reached = new Set([slot]);
   for (let later = slot + 1; later < SLOTS.length; later++) if (NEEDS[later]?.some(needed => reached.has(needed))) reached.add(later);
-  return [...reached];
+  return planned([...reached]);
 });
 
 /** What is made of a slot, itself included. */
-export const madeOf = (slot: number): readonly number[] => MADE_OF_IT[slot] ?? [];
+export const madeOf = (slot: number): Plan => MADE_OF_IT[slot] as Plan;
 
-/** What these slots are made of, themselves included, in order. */
-export function planOf(slots: readonly number[]): readonly number[] {
+/** What these slots are made of, themselves included. */
+export function planOf(slots: readonly number[]): Plan {
   const isNeeded = SLOTS.map(() => false);
   for (const slot of slots) isNeeded[slot] = true;
   // a slot stands behind all that it is made of
   for (let slot = SLOTS.length - 1; slot >= 0; slot--) if (isNeeded[slot]) for (const other of NEEDS[slot] ?? []) isNeeded[other] = true;
-  return SLOTS.flatMap((_, slot) => (isNeeded[slot] ? slot : []));
+  return planned(SLOTS.flatMap((_, slot) => (isNeeded[slot] ? slot : [])));
 }
 
-const PLANS: (readonly number[] | undefined)[] = SLOTS.map(() => undefined);
-export const planTo = (slot: number): readonly number[] => (PLANS[slot] ??= planOf([slot]));
+const PLANS: (Plan | undefined)[] = SLOTS.map(() => undefined);
+export const planTo = (slot: number): Plan => (PLANS[slot] ??= planOf([slot]));

@@ -9,16 +9,17 @@ import { type InputSource, inputValue, isDefaultWord, NOT_NAMED } from './input-
 import { finding, type Judge, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, roomTo, stateOf, worstFinding } from './judge';
 import { LookUps } from './look-up';
 import type { Joint, JointName } from './nodes';
-import { madeOf, NO_SLOT, planTo, type Slot, slotOf, slotOfArg, SLOTS } from './slots';
+import { bitOf, madeOf, NO_SLOT, noSlots, type Plan, planTo, type Slot, slotAt, slotOf, slotOfArg, SLOTS, wordOf } from './slots';
 
-const UNKNOWN = Symbol('not worked out yet');
 const PUT = Symbol('put as it was read');
 
 export class Variant implements InputSource {
   private readonly raws: unknown[] = new Array<unknown>(SLOTS.length).fill(NOT_NAMED);
   /** Refused where there is no value. */
-  readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(UNKNOWN);
-  readonly lookUps = new LookUps();
+  readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(undefined);
+  /** A bit for each value that is worked out. */
+  private readonly known = noSlots();
+  readonly lookUps: LookUps[] = [];
   /** Null if no rule applies. */
   private worstFound: Finding | null | undefined;
   private found: readonly Finding[] | undefined;
@@ -49,6 +50,7 @@ export class Variant implements InputSource {
     const other = new Variant(new Map(), this.base);
     this.raws.forEach((own, slot) => (other.raws[slot] = own));
     this.values.forEach((own, slot) => (other.values[slot] = own));
+    other.known.set(this.known);
     return other;
   }
 
@@ -71,8 +73,9 @@ export class Variant implements InputSource {
   private type(slot: number, raw: unknown): void {
     this.raws[slot] = raw;
     this.forget();
-    const made = madeOf(slot);
-    for (let i = 0; i < made.length; i++) this.values[made[i] ?? NO_SLOT] = UNKNOWN;
+    const { known } = this;
+    const { bits } = madeOf(slot);
+    for (let word = 0; word < known.length; word++) known[word] = (known[word] ?? 0) & ~(bits[word] ?? 0);
   }
 
   private forget(): void {
@@ -83,22 +86,28 @@ export class Variant implements InputSource {
   /** Puts a value in a slot, as one that was read there; what is made of it is worked out `anew`. */
   put(slot: number, value: unknown): void {
     this.raws[slot] = PUT;
-    this.values[slot] = value;
+    this.keep(slot, value);
   }
 
   /** Puts what is read of a number under an input, beside what it is read with. */
   reread(slot: number, number: number): void {
     this.raws[slot] = number;
-    this.values[slot] = this.work(slot);
+    this.keep(slot, this.work(slot));
   }
 
   /** Works out again what these slots hold, each behind what it is made of. */
   anew(plan: readonly number[]): void {
     for (let i = 0; i < plan.length; i++) {
       const at = plan[i] ?? NO_SLOT;
-      this.values[at] = this.work(at);
+      this.keep(at, this.work(at));
     }
     this.forget();
+  }
+
+  private keep(slot: number, value: unknown): void {
+    this.values[slot] = value;
+    const word = wordOf(slot);
+    this.known[word] = (this.known[word] ?? 0) | bitOf(slot);
   }
 
   /** How a rule stands on what was worked out; undefined if it is left out. */
@@ -137,7 +146,7 @@ export class Variant implements InputSource {
   }
 
   private outcomeAt(slot: number): unknown {
-    if (this.values[slot] === UNKNOWN) this.run(planTo(slot));
+    if (((this.known[wordOf(slot)] ?? 0) & bitOf(slot)) === 0) this.run(planTo(slot));
     return this.values[slot];
   }
 
@@ -189,11 +198,15 @@ export class Variant implements InputSource {
   }
 
   /** Works out what is not known yet. */
-  readonly run = (plan: readonly number[]): void => {
-    const { values } = this;
-    for (let i = 0; i < plan.length; i++) {
-      const at = plan[i] ?? NO_SLOT;
-      if (values[at] === UNKNOWN) values[at] = this.work(at);
+  readonly run = ({ bits }: Plan): void => {
+    const { values, known } = this;
+    for (let word = 0; word < known.length; word++) {
+      const due = (bits[word] ?? 0) & ~(known[word] ?? 0);
+      for (let left = due; left !== 0; left &= left - 1) {
+        const at = slotAt(word, left);
+        values[at] = this.work(at);
+      }
+      known[word] = (known[word] ?? 0) | due;
     }
   };
 

@@ -74,4 +74,6 @@ export const missing = (variant: Variant, asked: readonly Output[]): string | un
 const misplaced = (variant: Variant): string | undefined =>
   variant.outcome('has insert') === true ? ONLY_IN_PLASTIC.find(name => hasNoValue(variant.outcome(name))) : undefined;
 
-const hasNoValue = (outcome: unknown): boolean => outcome instanceof Refused && !(outcome instanceof NotApplicable);
+/** What applies and has none. */
+export const hasNoValue = (outcome: unknown): boolean =>
+  typeof outcome === 'object' && outcome instanceof Refused && !(outcome instanceof NotApplicable);

@@ -3,12 +3,12 @@ import { wrongInput } from '../../core/refuse';
 import { outputName } from '../headings';
 import { PLAN_OF_RULES } from '../judge';
 import { isVerdict, type Output } from '../outputs';
-import { planTo, slotOf } from '../slots';
+import { type Plan, planOf, planTo, slotOf } from '../slots';
 import type { Variant } from '../variant';
 import { type Movable, mover } from './moved';
 
 interface Numeric {
-  readonly plan: readonly number[];
+  readonly plan: Plan;
   /** Undefined where there is no number. */
   readonly of: (variant: Variant) => number | undefined;
 }
@@ -31,7 +31,7 @@ export function numericOutput(raw: unknown): { readonly output: Output; readonly
 
 /** Circle ÷ wall, whose slope is finite where the ratio begins. */
 export const CIRCLE_OVER_WALL: Numeric = {
-  plan: [...new Set([...planTo(CIRCLE), ...planTo(WALL)])].sort((a, b) => a - b),
+  plan: planOf([CIRCLE, WALL]),
   of: variant => {
     const [circleMm, wallMm] = [numberAt(variant, CIRCLE), numberAt(variant, WALL)];
     return circleMm === undefined || wallMm === undefined ? undefined : circleMm / wallMm;
