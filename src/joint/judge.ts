@@ -4,7 +4,8 @@ import { atLeast, atMost } from '../core/maths';
 import { Refused } from '../core/refuse';
 import { boundsOf, type Bound, type Finding, type Rule } from './graph';
 import { RULES } from './rules';
-import { NO_SLOT, type Plan, planOf, slotOf } from './slots';
+import type { SlotSet } from './slot-set';
+import { NO_SLOT, noSlots, planOf, slotOf } from './slots';
 
 interface PlacedBound {
   readonly bound: Bound;
@@ -27,7 +28,7 @@ export interface Judge {
   readonly needs: number;
   readonly has: number;
   readonly passesAt: number;
-  readonly plan: Plan;
+  readonly plan: SlotSet;
 }
 
 function placedBound(bound: Bound, value: number): PlacedBound {
@@ -50,7 +51,8 @@ function judgeOf(rule: Rule): Judge {
 }
 
 export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
-export const PLAN_OF_RULES = planOf(JUDGES.flatMap(({ plan }) => plan.slots));
+export const PLAN_OF_RULES = noSlots();
+for (const { plan } of JUDGES) PLAN_OF_RULES.addAll(plan);
 
 export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule === rule) ?? judgeOf(rule);
 
@@ -107,7 +109,7 @@ export function roomTo(placed: PlacedBound, values: readonly unknown[]): number 
  * The first finding of the worst state; undefined if no rule applies. A rule that fails ends the search.
  * @param run works out what is planned.
  */
-export function worstFinding(values: readonly unknown[], run: (plan: Plan) => void): Finding | undefined {
+export function worstFinding(values: readonly unknown[], run: (plan: SlotSet) => void): Finding | undefined {
   let first: Judge | undefined;
   let worst = WORST_FIRST.length;
   for (let i = 0; i < JUDGES.length && worst > 0; i++) {

@@ -4,6 +4,7 @@ import { type LimitedArgument, limitedArguments } from './base-functions';
 import { type Arg, type Input, type Made, NotApplicable } from './graph';
 import { type InputName, INPUTS } from './inputs';
 import { NODES } from './nodes';
+import { SlotSet } from './slot-set';
 
 /** No slot of this kind. */
 export const NO_SLOT = -1;
@@ -131,44 +132,30 @@ export function slotOfArg(arg: Arg, within: readonly string[] = []): number {
 
 for (const name of [...INPUTS.keys(), ...NODES.keys()]) slotOf(name);
 
-/** Some of the slots: in their order, and as bits. */
-export interface Plan {
-  readonly slots: readonly number[];
-  readonly bits: Int32Array;
+export const noSlots = (): SlotSet => new SlotSet(SLOTS.length);
+
+/** What each slot is made of, itself included: it stands behind all of it. */
+const PLANS: SlotSet[] = [];
+SLOTS.forEach((_, slot) => {
+  const plan = noSlots();
+  plan.add(slot);
+  for (const needed of NEEDS[slot] ?? []) plan.addAll(PLANS[needed] as SlotSet);
+  PLANS.push(plan);
+});
+
+export const planTo = (slot: number): SlotSet => PLANS[slot] as SlotSet;
+
+/** What these slots are made of, themselves included. */
+export function planOf(slots: readonly number[]): SlotSet {
+  const plan = noSlots();
+  for (const slot of slots) plan.addAll(planTo(slot));
+  return plan;
 }
 
-const WORD = 32;
-/** A bit for each slot, none set. */
-export const noSlots = (): Int32Array => new Int32Array(Math.ceil(SLOTS.length / WORD));
-
-function planned(slots: readonly number[]): Plan {
-  const bits = noSlots();
-  for (const slot of slots) bits[wordOf(slot)] = (bits[wordOf(slot)] ?? 0) | bitOf(slot);
-  return { slots, bits };
-}
-
-export const wordOf = (slot: number): number => slot >>> 5;
-export const bitOf = (slot: number): number => 1 << (slot & (WORD - 1));
-/** The first slot whose bit is set in a word. */
-export const slotAt = (word: number, bits: number): number => word * WORD + WORD - 1 - Math.clz32(bits & -bits);
-
-const MADE_OF_IT: readonly Plan[] = SLOTS.map((_, slot) => {
-  const reached = new Set([slot]);
-  for (let later = slot + 1; later < SLOTS.length; later++) if (NEEDS[later]?.some(needed => reached.has(needed))) reached.add(later);
-  return planned([...reached]);
+const MADE_OF_IT = SLOTS.map(noSlots);
+PLANS.forEach((plan, slot) => {
+  for (const needed of plan.slots()) MADE_OF_IT[needed]?.add(slot);
 });
 
 /** What is made of a slot, itself included. */
-export const madeOf = (slot: number): Plan => MADE_OF_IT[slot] as Plan;
-
-/** What these slots are made of, themselves included. */
-export function planOf(slots: readonly number[]): Plan {
-  const isNeeded = SLOTS.map(() => false);
-  for (const slot of slots) isNeeded[slot] = true;
-  // a slot stands behind all that it is made of
-  for (let slot = SLOTS.length - 1; slot >= 0; slot--) if (isNeeded[slot]) for (const other of NEEDS[slot] ?? []) isNeeded[other] = true;
-  return planned(SLOTS.flatMap((_, slot) => (isNeeded[slot] ? slot : [])));
-}
-
-const PLANS: (Plan | undefined)[] = SLOTS.map(() => undefined);
-export const planTo = (slot: number): Plan => (PLANS[slot] ??= planOf([slot]));
+export const madeOf = (slot: number): SlotSet => MADE_OF_IT[slot] as SlotSet;

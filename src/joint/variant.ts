@@ -7,9 +7,10 @@ import { derived } from './derive';
 import { type Arg, type Finding, NotApplicable, type Rule } from './graph';
 import { type InputSource, inputValue, isDefaultWord, NOT_NAMED } from './input-value';
 import { finding, type Judge, judgeFor, JUDGES, marginOf, PLAN_OF_RULES, roomTo, stateOf, worstFinding } from './judge';
-import { LookUps } from './look-up';
+import { type LookUps } from './look-up';
 import type { Joint, JointName } from './nodes';
-import { bitOf, madeOf, NO_SLOT, noSlots, type Plan, planTo, type Slot, slotAt, slotOf, slotOfArg, SLOTS, wordOf } from './slots';
+import { firstSlot, type SlotSet } from './slot-set';
+import { madeOf, NO_SLOT, noSlots, planTo, type Slot, slotOf, slotOfArg, SLOTS } from './slots';
 
 const PUT = Symbol('put as it was read');
 
@@ -17,7 +18,7 @@ export class Variant implements InputSource {
   private readonly raws: unknown[] = new Array<unknown>(SLOTS.length).fill(NOT_NAMED);
   /** Refused where there is no value. */
   readonly values: unknown[] = new Array<unknown>(SLOTS.length).fill(undefined);
-  /** A bit for each value that is worked out. */
+  /** Where a value is worked out. */
   private readonly known = noSlots();
   readonly lookUps: LookUps[] = [];
   /** Null if no rule applies. */
@@ -50,7 +51,7 @@ export class Variant implements InputSource {
     const other = new Variant(new Map(), this.base);
     this.raws.forEach((own, slot) => (other.raws[slot] = own));
     this.values.forEach((own, slot) => (other.values[slot] = own));
-    other.known.set(this.known);
+    other.known.addAll(this.known);
     return other;
   }
 
@@ -73,9 +74,7 @@ export class Variant implements InputSource {
   private type(slot: number, raw: unknown): void {
     this.raws[slot] = raw;
     this.forget();
-    const { known } = this;
-    const { bits } = madeOf(slot);
-    for (let word = 0; word < known.length; word++) known[word] = (known[word] ?? 0) & ~(bits[word] ?? 0);
+    this.known.removeAll(madeOf(slot));
   }
 
   private forget(): void {
@@ -106,8 +105,7 @@ export class Variant implements InputSource {
 
   private keep(slot: number, value: unknown): void {
     this.values[slot] = value;
-    const word = wordOf(slot);
-    this.known[word] = (this.known[word] ?? 0) | bitOf(slot);
+    this.known.add(slot);
   }
 
   /** How a rule stands on what was worked out; undefined if it is left out. */
@@ -146,7 +144,7 @@ export class Variant implements InputSource {
   }
 
   private outcomeAt(slot: number): unknown {
-    if (((this.known[wordOf(slot)] ?? 0) & bitOf(slot)) === 0) this.run(planTo(slot));
+    if (!this.known.has(slot)) this.run(planTo(slot));
     return this.values[slot];
   }
 
@@ -198,15 +196,15 @@ export class Variant implements InputSource {
   }
 
   /** Works out what is not known yet. */
-  readonly run = ({ bits }: Plan): void => {
+  readonly run = ({ words }: SlotSet): void => {
     const { values, known } = this;
-    for (let word = 0; word < known.length; word++) {
-      const due = (bits[word] ?? 0) & ~(known[word] ?? 0);
+    for (let word = 0; word < words.length; word++) {
+      const due = (words[word] ?? 0) & ~(known.words[word] ?? 0);
       for (let left = due; left !== 0; left &= left - 1) {
-        const at = slotAt(word, left);
-        values[at] = this.work(at);
+        const slot = firstSlot(word, left);
+        values[slot] = this.work(slot);
       }
-      known[word] = (known[word] ?? 0) | due;
+      known.words[word] = (known.words[word] ?? 0) | due;
     }
   };
 

@@ -75,7 +75,7 @@ async function compared(now: Core, before: Core): Promise<Figure[]> {
   const stick = ns(2000, yardstick, BEST_OF);
   const sticks = (turns: number, work: (core: Core) => unknown): [number, number] =>
     [now, before].map(core => ns(turns, () => work(core), BEST_OF) / stick) as [number, number];
-  const twenty = [[...now.OUTPUTS.slice(0, 18), 'state', 'reason']];
+  const twenty = [[...now.OUTPUTS.filter(name => before.OUTPUTS.includes(name)).slice(0, 18), 'state', 'reason']];
   const figure = (what: string, limit: number | undefined, [ours, theirs]: readonly [number, number], how: string): Figure => ({
     what,
     ...(limit !== undefined && {

@@ -91,6 +91,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/joint/parameters.ts',
     'src/joint/ranking.ts',
     'src/joint/rows.ts',
+    'src/joint/slot-set.ts',
     'src/joint/slots.ts',
     'src/joint/study/stretches.ts',
     'src/joint/study/drawn.ts',

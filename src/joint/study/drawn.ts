@@ -108,7 +108,8 @@ function drawnScrew(screw: Screw, drawn: readonly Drawn[]): DrawnScrew {
 
 /** What is drawn of a joint, and how a draw is put into it: values in the order of what is drawn, and all that follows worked out. */
 export function drawnJoint(variant: Variant): { readonly drawn: readonly Drawn[]; readonly put: (values: ArrayLike<number>) => void } {
-  variant.run(planOf([...PLAN_OF_RULES.slots, ...SIZES.map(([name]) => slotOf(name)), ...TOLERANCES, ...MADE_ONCE]));
+  variant.run(PLAN_OF_RULES);
+  variant.run(planOf([...SIZES.map(([name]) => slotOf(name)), ...TOLERANCES, ...MADE_ONCE]));
   const drawn = [...sizes(variant), ...bought(variant)];
   const asScrew = (['screw', 'tapping screw'] satisfies JointName[])
     .map(name => slotOf(name))
@@ -125,7 +126,7 @@ export function drawnJoint(variant: Variant): { readonly drawn: readonly Drawn[]
   };
   const following = (from: readonly number[]): readonly number[] => {
     const follows = movedWith(variant, from, isFixed);
-    return PLAN_OF_RULES.slots.filter(slot => follows[slot] === true && !from.includes(slot));
+    return PLAN_OF_RULES.slots().filter(slot => follows[slot] === true && !from.includes(slot));
   };
   variant.anew(following([...exact, ...moved]));
   const plan = following(moved);

@@ -4,7 +4,8 @@ import { plusMinus, type Deviation } from '../../core/read/deviation';
 import { Refused } from '../../core/refuse';
 import { INPUTS } from '../inputs';
 import { type Judge, JUDGES, PLAN_OF_RULES } from '../judge';
-import { madeOf, NO_SLOT, type Plan, type Slot, SLOTS, slotOf } from '../slots';
+import { madeOf, NO_SLOT, type Slot, SLOTS, slotOf } from '../slots';
+import type { SlotSet } from '../slot-set';
 import type { Variant } from '../variant';
 import type { StudySizes } from './steps';
 
@@ -73,15 +74,15 @@ const never = (): boolean => false;
 export function movedWith(variant: Variant, slots: readonly number[], isFixed: (slot: number) => boolean = never): readonly boolean[] {
   const moved = SLOTS.map(() => false);
   for (const slot of slots) moved[slot] = true;
-  const behind = [...new Set(slots.flatMap(slot => madeOf(slot).slots))].sort((a, b) => a - b);
+  const behind = [...new Set(slots.flatMap(slot => madeOf(slot).slots()))].sort((a, b) => a - b);
   for (const at of behind) if (moved[at] !== true && !isFixed(at)) moved[at] = follows(variant, SLOTS[at] as Slot, at, moved);
   return moved;
 }
 
 /** Moves an input to a number and works out what of this plan follows. */
-export function mover(variant: Variant, moving: Movable, { slots }: Plan): (number: number) => void {
+export function mover(variant: Variant, moving: Movable, plan: SlotSet): (number: number) => void {
   const moved = movedWith(variant, [moving.slot]);
-  const following = slots.filter(slot => moved[slot] === true && slot !== moving.slot);
+  const following = plan.slots().filter(slot => moved[slot] === true && slot !== moving.slot);
   return number => {
     put(variant, moving, number);
     variant.anew(following);
@@ -142,7 +143,7 @@ export class Watch {
     const known = new Set([moving.slot]);
     this.watched = JUDGES.flatMap((judge, i) => {
       if (!feels(judge)) return [];
-      const further = judge.plan.slots.filter(slot => moved[slot] === true && !known.has(slot));
+      const further = judge.plan.slots().filter(slot => moved[slot] === true && !known.has(slot));
       for (const slot of further) known.add(slot);
       return { judge, further, isUnchecked: states[i] === 'not checked' };
     });

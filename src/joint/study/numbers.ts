@@ -3,12 +3,13 @@ import { wrongInput } from '../../core/refuse';
 import { outputName } from '../headings';
 import { PLAN_OF_RULES } from '../judge';
 import { isVerdict, type Output } from '../outputs';
-import { type Plan, planOf, planTo, slotOf } from '../slots';
+import type { SlotSet } from '../slot-set';
+import { planOf, planTo, slotOf } from '../slots';
 import type { Variant } from '../variant';
 import { type Movable, mover } from './moved';
 
 interface Numeric {
-  readonly plan: Plan;
+  readonly plan: SlotSet;
   /** Undefined where there is no number. */
   readonly of: (variant: Variant) => number | undefined;
 }

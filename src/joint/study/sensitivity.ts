@@ -61,7 +61,7 @@ interface Slope {
 }
 
 function slopeBy(joint: Variant, name: string, numeric: typeof CIRCLE_OVER_WALL): Slope | undefined {
-  if (!numeric.plan.slots.includes(slotOf(name))) return undefined;
+  if (!numeric.plan.has(slotOf(name))) return undefined;
   const variant = joint.copy();
   const moving = movable(variant, name);
   if (moving === undefined) return undefined;
