@@ -1,6 +1,7 @@
 // A study in a cell as its figure: the plane of a map, and the bars of what moves an output.
 import { readArguments } from '../core/call';
-import type { CellRange } from '../core/kinds';
+import type { Cell, CellRange } from '../core/kinds';
+import { wrongInput } from '../core/refuse';
 import { askedMap } from '../joint/study/map';
 import { sensitivityRows } from '../joint/study/sensitivity';
 import { STUDY_CARDS } from '../joint/study/study.cards';
@@ -35,9 +36,36 @@ function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
   return { words: `What moves ${name}`, svg: options => sensitivityChartSvg(name, unitOf(name), changes, options) };
 }
 
+/** Where a map takes its values. */
+const [X_VALUES, Y_VALUES] = [2, 4];
+const numbersFrom = (shown: (i: number) => Cell | null): Cell[] => {
+  const numbers: Cell[] = [];
+  for (let cell = shown(1); typeof cell === 'number'; cell = shown(numbers.length + 1)) numbers.push(cell);
+  return numbers;
+};
+
+/**
+ * What a call is given, as far as it is known. Values of a map that some other function makes are those that it shows.
+ * @param shown what stands so many rows below the call and columns beside it.
+ */
+export function givenArguments(
+  id: StudyId,
+  args: readonly unknown[],
+  shown: (below: number, beside: number) => Cell | null,
+): readonly unknown[] {
+  if (id !== 'JOINT.MAP') return args;
+  return args.map((value, i) => {
+    if (value !== undefined || (i !== X_VALUES && i !== Y_VALUES)) return value;
+    return [numbersFrom(i === X_VALUES ? beside => shown(0, beside) : below => shown(below, 0))];
+  });
+}
+
 /** What the call would draw, given what it is given. Throws Refused. */
 export function studyFigure(id: StudyId, args: readonly unknown[]): StudyFigure {
   const card = CALLED.find(one => one.id === id);
+  const unknown = args.indexOf(undefined);
+  if (unknown !== -1)
+    throw wrongInput(`${card?.params[unknown]?.name ?? 'an argument'} is made by a function that the figure does not follow: give cells`);
   const read = card === undefined ? args : readArguments(card, args);
   return id === 'JOINT.MAP' ? mapFigure(read) : barsFigure(read);
 }

@@ -1,10 +1,9 @@
 // The study that the selected cell belongs to: a map or what moves an output, through the call that stands there or spills over it.
 import { Refused } from '../core/refuse';
-import { isDrawn, studyFigure, type StudyFigure } from '../figure/study-figure';
+import { givenArguments, isDrawn, studyFigure, type StudyFigure } from '../figure/study-figure';
 import type { Area } from '../sheet/addresses';
 import { areaOf, ownFunction, parseFormula, type FormulaNode } from '../sheet/formula';
 import type { Selection } from '../sheet/port';
-import { isRows } from '../sheet/workbook-values';
 import { type FormulaSite, type Grid, holdsCell, lastFilledRow, nearest, type PaneValues, sitesOn, sourceOf } from './workbook';
 
 export interface Study {
@@ -44,10 +43,10 @@ export class Studies {
     const here = nearest(this.sites, selection).filter(({ sheetName }) => sheetName === selection.sheetName);
     const call = here.flatMap(callAt).find(one => holdsCell(this.filled(one), selection));
     if (call === undefined) return undefined;
-    const { site, id, args } = call;
+    const { site, args } = call;
     // All that it reads is asked for before any of it is worked with.
     const isRead = args.map(node => this.isKnown(node, site.sheetName));
-    return isRead.includes(false) ? undefined : { place: { sheetName: site.sheetName, at: site.at }, figure: this.figure(site, id, args) };
+    return isRead.includes(false) ? undefined : { place: { sheetName: site.sheetName, at: site.at }, figure: this.figure(call) };
   }
 
   private isKnown(node: FormulaNode | null, sheetName: string): boolean {
@@ -55,27 +54,29 @@ export class Studies {
     return area === undefined || this.source.has(area);
   }
 
-  private figure({ sheetName }: FormulaSite, id: StudyCall['id'], args: StudyCall['args']): Study['figure'] {
+  private given({ site: { sheetName, row, column }, id, args }: StudyCall): readonly unknown[] {
+    const values = args.map(node => (this.isKnown(node, sheetName) ? this.source.evaluate(node, sheetName) : null));
+    return givenArguments(id, values, (below, beside) => this.grids.get(sheetName)?.[row + below]?.[column + beside]?.value ?? null);
+  }
+
+  private figure(call: StudyCall): Study['figure'] {
     try {
-      return studyFigure(
-        id,
-        args.map(node => this.source.evaluate(node, sheetName)),
-      );
+      return studyFigure(call.id, this.given(call));
     } catch (fault) {
       if (fault instanceof Refused) return fault.message;
       throw fault;
     }
   }
 
-  private filled({ site: { sheetName, row, column }, id, args }: StudyCall): Area {
+  private filled(call: StudyCall): Area {
+    const { sheetName, row, column } = call.site;
+    const given = call.id === 'JOINT.MAP' ? this.given(call) : [];
     const count = (at: number): number => {
-      const node = args[at] ?? null;
-      if (!this.isKnown(node, sheetName)) return 0;
-      const values = this.source.evaluate(node, sheetName);
-      return isRows(values) ? values.flat().length : 1;
+      const values = given[at] ?? null;
+      return Array.isArray(values) ? values.flat().length : values === null ? 0 : 1;
     };
     const [bottom, right] =
-      id === 'JOINT.MAP'
+      call.id === 'JOINT.MAP'
         ? [row + count(Y_VALUES), column + count(X_VALUES)]
         : [lastFilledRow(this.grids.get(sheetName) ?? [], row, column), column + SENSITIVITY_COLUMNS - 1];
     return { sheet: sheetName, top: row, left: column, bottom: Math.max(row, bottom), right };

@@ -2,10 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { compostGuide } from '../../src/demo/guide-compost';
 import { handover } from '../../src/handover/handover';
-import { sourceOf } from '../kit/source-of-plan';
+import { address, cellPosition } from '../../src/sheet/addresses';
+import { sourceOf, valuesOfPlan } from '../kit/source-of-plan';
 import { workedOut } from '../kit/worked-out';
 import { sheetNamed, TITLE } from './kit';
 
+const MADE_BY_SEQUENCE = /"boss OD",E\d+:\w+,"wall",/;
 const drawings: string[] = [];
 const pngOf = (svg: string): Uint8Array => new Uint8Array([drawings.push(svg)]);
 const copy = handover(sourceOf(compostGuide), TITLE, { pngOf });
@@ -35,5 +37,27 @@ describe('the studies of the guide', () => {
     );
     expect(shown(copy.plan.sheets)).toEqual(['as drawn', 'as drawn']);
     expect(shown(changed)).toEqual(['inputs changed', 'inputs changed']);
+  });
+
+  it('a map whose values another function makes is drawn over those that it shows', () => {
+    const source = sourceOf(compostGuide);
+    // as a file has it: the map's values stand in its cells
+    const shown = valuesOfPlan(compostGuide);
+    const sheets = source.sheets.map(sheet => {
+      const cells = new Map(sheet.cells);
+      const [at, map] = [...cells].find(([, { formula }]) => formula?.includes('JOINT.MAP')) ?? [];
+      if (at === undefined) return sheet;
+      const { row, column } = cellPosition(at);
+      for (let i = 1; i <= 11; i++)
+        for (const place of [address(row, column + i), address(row + i, column)])
+          cells.set(place, { value: shown.value('Plane', place) as number });
+      const formula = map?.formula?.replace(MADE_BY_SEQUENCE, '"boss OD",SEQUENCE(1,10,5,0.5),"wall",') ?? '';
+      expect(formula).toContain('SEQUENCE');
+      return { ...sheet, cells: cells.set(at, { value: shown.value(sheet.name, at) as string, formula }) };
+    });
+    const own: string[] = [];
+    const made = handover({ ...source, sheets }, TITLE, { pngOf: svg => new Uint8Array([own.push(svg)]) });
+    expect(sheetNamed(made, 'Figure').pictures).toHaveLength(3);
+    expect(own[1]).toBe(drawings[1]);
   });
 });

@@ -70,6 +70,24 @@ describe('in words', async () => {
     expect(typeof named === 'string' ? named : named?.svg()).toContain('boss OD, mm from 6.00 to 8.00 across, wall, mm from 2.50 to 2.50');
   });
 
+  it('values that another function makes are read from what the map shows', async () => {
+    const shown = workbook(`=ENCL.JOINT.MAP(${INPUTS},"boss OD",SEQUENCE(1,3,5,1),"wall",SEQUENCE(2,1,2,0.5))`);
+    const cells = [...[5, 6, 7].map((value, i) => [0, 6 + i, value] as const), [1, 5, 2] as const, [2, 5, 2.5] as const];
+    for (const [row, column, value] of cells)
+      (shown.sheets[0]?.cells as PlanCell[]).push({ at: address(row, column), role: 'result', value });
+    const studies = new Studies(await readWorkbook(fakePort(shown)));
+    const at = (cell: string) => studies.at({ sheetName: 'S', at: cell });
+    expect(svgOf(at('F1'))).toContain('boss OD, mm from 5.00 to 7.00 across, wall, mm from 2.00 to 2.50');
+    expect(['I3', 'F3', 'J3', 'I4'].map(cell => at(cell)?.place.at)).toEqual(['F1', 'F1', undefined, undefined]);
+  });
+
+  it('what cannot be followed is named', async () => {
+    expect(await figure('=ENCL.JOINT.MAP(SORT(A1:B9),"boss OD",D1:D60,"wall",C1:C60)')).toBe(
+      'inputs is made by a function that the figure does not follow: give cells',
+    );
+    expect(await figure(`=ENCL.JOINT.SENSITIVITY(${INPUTS},PROPER("x"))`)).toContain('output is made by a function');
+  });
+
   it('no other formula is a study', async () => expect(await figure('=1+ENCL.SCREW.MAJOR("ST2.9")')).toBeUndefined());
 });
 

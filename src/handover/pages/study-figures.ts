@@ -1,7 +1,8 @@
 // The maps and the bars of what moves an output, drawn as they are at the hand-over.
+import type { Cell } from '../../core/kinds';
 import { Refused } from '../../core/refuse';
 import type { ChartOptions } from '../../figure/charts';
-import { isDrawn, studyFigure } from '../../figure/study-figure';
+import { givenArguments, isDrawn, studyFigure } from '../../figure/study-figure';
 import { inFixedColours } from '../../figure/style';
 import { address, cellPosition, fixedCell } from '../../sheet/addresses';
 import { ownFunction, parseFormula } from '../../sheet/formula';
@@ -25,11 +26,13 @@ function drawnAt({ source, sheets }: HandoverCopy, sheet: string, at: string, fo
   const id = tree === undefined ? undefined : ownFunction(tree);
   if (tree === undefined || id === undefined || !isDrawn(id) || typeof source.value(sheet, at) !== 'string') return [];
   try {
-    const figure = studyFigure(
-      id,
-      (tree.arguments ?? []).map(node => source.evaluate(node, sheet)),
-    );
     const { row, column } = cellPosition(at);
+    const values = (tree.arguments ?? []).map(node => source.evaluate(node, sheet));
+    const shown = (below: number, beside: number): Cell | null => {
+      const cell = source.value(sheet, address(row + below, column + beside));
+      return typeof cell === 'number' ? cell : null;
+    };
+    const figure = studyFigure(id, givenArguments(id, values, shown));
     const below = address(row + 1, column);
     const isWatched = sheets.find(({ name }) => name === sheet)?.cells.some(cell => cell.at === below && cell.formula !== undefined);
     const says = { formula: `IF(${fixedCell(sheet, row + 1, column)}=${CHANGED},${CHANGED},${quoted(asDrawn)})`, value: asDrawn };
