@@ -83,12 +83,13 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
 /**
  * How far a rule is from its fail limit: a share of the limit, or of d where that is 0; negative where it fails. Undefined if
  * there is no number to say.
+ * @param nominalMm d; NaN where there is no screw.
  */
 export function marginOf(judge: Judge, values: readonly unknown[], nominalMm: number): number | undefined {
   const state = stateOf(judge, values);
   if (state === undefined || state === 'not checked') return undefined;
   if (typeof values[judge.value] !== 'number') return state === 'fail' ? -1 : undefined;
-  const rooms = judge.fail.map(bound => roomOf(bound, values, nominalMm));
+  const rooms = judge.fail.map(bound => roomOf(bound, values, nominalMm)).filter(room => !Number.isNaN(room));
   return rooms.length === 0 ? undefined : Math.min(...rooms);
 }
 

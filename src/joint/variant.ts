@@ -179,14 +179,17 @@ export class Variant implements InputSource {
   margin(rule: Rule): number | undefined {
     const judge = judgeFor(rule);
     this.run(judge.plan);
-    return this.outcome('screw') instanceof Refused ? undefined : marginOf(judge, this.values, this.value('screw').nominalMm);
+    return marginOf(judge, this.values, this.nominalMm());
+  }
+
+  private nominalMm(): number {
+    return this.outcome('screw') instanceof Refused ? NaN : this.value('screw').nominalMm;
   }
 
   /** The rule that is nearest to its fail limit, or farthest beyond it. */
   nearest(): { readonly rule: Rule; readonly margin: number } | undefined {
     this.run(PLAN_OF_RULES);
-    if (this.outcome('screw') instanceof Refused) return undefined;
-    const { nominalMm } = this.value('screw');
+    const nominalMm = this.nominalMm();
     let nearest: { readonly rule: Rule; readonly margin: number } | undefined;
     for (const judge of JUDGES) {
       const margin = marginOf(judge, this.values, nominalMm);

@@ -22,7 +22,10 @@ const scalarOf = (text: string, level: Level, value: Value | undefined): Scalar 
 export const atom = (text: string, value?: Value): Scalar => scalarOf(text, 'atom', value);
 export const number = (value: number): Scalar =>
   scalarOf(String(value).replace('e', 'E').replace('E+', 'E'), value < 0 ? SIGN : 'atom', value);
-export const text = (value: string): Scalar => atom(`"${value.replace(/"/g, '""')}"`, value);
+/** A formula takes no text of more than 255 characters: a longer one is put together. */
+const TEXT_PIECES = /[^]{1,120}/gu;
+export const text = (value: string): Scalar =>
+  atom((value.match(TEXT_PIECES) ?? ['']).map(piece => `"${piece.replace(/"/g, '""')}"`).join('&'), value);
 
 /** Puts a formula into a cell of its own and answers the cell; the name says what it is. */
 export type Step = (name: string, formula: string, value: Value | undefined) => string;

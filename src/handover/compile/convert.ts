@@ -7,6 +7,7 @@ import { SheetNames } from '../../sheet/sheet-names';
 import { WorkbookValues, type SourceWorkbook } from '../../sheet/workbook-values';
 import type { HandoverFinding } from '../read/finding';
 import { prepared } from '../read/prepared';
+import { unspaced } from '../read/spaces';
 import { ENGLISH, type PageWords } from '../words/english';
 import { convertedCell } from './cells/cell';
 import type { Converted } from './context';
@@ -65,7 +66,8 @@ function copied(
   const names = new SheetNames();
   for (const { name } of home.sheets) names.free(name);
   for (const name of home.otherSheets ?? []) names.free(name);
-  const { workbook, refused } = prepared(home, keepsLinks);
+  const { workbook: spaced, refused } = prepared(home, keepsLinks);
+  const { workbook, blanked } = unspaced(spaced);
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free(words.sheets.data), words.data);
   const steps = new Steps(names, workbook, words);
@@ -90,6 +92,7 @@ function copied(
       withNumber(cell, converted.get(`${name}!${cell.at}`)),
     ),
   }));
+  for (const { sheet, at } of blanked) conversion.findings.push({ sheet, at, what: 'changed', words: 'spaces alone became a blank cell' });
   for (const [key, { typed, value, unit }] of context.converted) {
     const [sheet = '', at = ''] = key.split('!');
     conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });

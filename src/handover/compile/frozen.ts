@@ -6,18 +6,19 @@ import type { ConversionContext } from './context';
 import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
 import { address, fixedCell } from '../../sheet/addresses';
-import { areaOf, type FormulaNode, calledName, walk } from '../../sheet/formula';
+import { areaOf, type FormulaNode, calledName, LONGEST_FORMULA, walk } from '../../sheet/formula';
 import { ERROR_CODE } from '../../sheet/known';
 import { allOf, CHANGED, quoted, sameAs } from './inputs';
 import { blockTitle } from './labels';
 import type { Conversion } from './conversion';
-import { StepBlock } from './step-block';
+import { isTooLong, StepBlock } from './step-block';
 import { isFault, isRows } from '../../sheet/workbook-values';
 
-/** More cells than this are not watched, and more than this are not watched by one formula. */
+/** More cells than this are not watched. */
 const MOST_WATCHED = 400;
+/** What one formula watches: so many conditions, of so many characters. */
 const MOST_AT_ONCE = 60;
-const LONGEST = 200;
+const LONGEST_AT_ONCE = LONGEST_FORMULA / 2;
 const MOST_WORDS = 400;
 const STATES: readonly unknown[] = ['pass', 'review', 'fail'];
 
@@ -52,6 +53,20 @@ function watched(
   return found.size > MOST_WATCHED ? undefined : [...found.values()];
 }
 
+function inParts(conditions: readonly string[]): string[][] {
+  const parts: string[][] = [];
+  let length = Infinity;
+  for (const condition of conditions) {
+    length += condition.length;
+    if (length > LONGEST_AT_ONCE || (parts.at(-1)?.length ?? 0) >= MOST_AT_ONCE) {
+      parts.push([]);
+      length = condition.length;
+    }
+    parts.at(-1)?.push(condition);
+  }
+  return parts;
+}
+
 const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
   cells.some(({ value }) => typeof value === 'string' && ERROR_CODE.test(value)) ||
   [...walk(tree)].some(node => /^(IFERROR|IFNA|ISERROR)$/.test(calledName(node) ?? ''));
@@ -76,9 +91,7 @@ export function frozen(
     .join('; ');
   // round a call that may be an error, a cell that holds one now is not as it was sent
   const guarded = (same: string): string => (mayFail(tree, cells) ? `IFERROR(${same},FALSE)` : same);
-  const parts = Array.from({ length: Math.ceil(cells.length / MOST_AT_ONCE) }, (_, i) =>
-    guarded(allOf(cells.slice(MOST_AT_ONCE * i, MOST_AT_ONCE * (i + 1)).flatMap(({ conditions }) => conditions))),
-  );
+  const parts = inParts(cells.flatMap(({ conditions }) => conditions)).map(conditions => guarded(allOf(conditions)));
   const [only] = parts;
   const holds = block.row({
     label: 'inputs as sent',
@@ -96,7 +109,7 @@ export function frozen(
 
 /** A value while a cell says that its inputs are as they were sent; undefined where it is too long for a formula. */
 export function whileSent(holds: string, value: Cell): string | undefined {
-  if (typeof value === 'string' && value.length > LONGEST) return undefined;
   const shown = typeof value === 'number' ? number(value).text : typeof value === 'boolean' ? String(value).toUpperCase() : quoted(value);
-  return `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
+  const formula = `IF(${holds},${shown},${STATES.includes(value) ? quoted('not checked') : CHANGED})`;
+  return isTooLong(formula) ? undefined : formula;
 }

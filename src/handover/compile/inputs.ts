@@ -9,8 +9,8 @@ import { cellText } from '../../sheet/cell-text';
 
 export { choicesOf } from '../../core/read/accepts';
 
-/** A longer text is not allowed inside a formula. */
-const LONGEST_LITERAL = 200;
+/** Of a longer text its length and its beginning are watched. */
+const LONGEST_WATCHED = 200;
 
 export const quoted = (word: string): string => (text(word) as { text: string }).text;
 
@@ -20,9 +20,9 @@ export function sameAs(cell: string, was: Known): readonly string[] | undefined 
   if (typeof was === 'number' && was !== 0) return [`${cell}=${number(was).text}`];
   if (typeof was === 'string' && was !== '') {
     const sent = cellText(was);
-    return sent.length <= LONGEST_LITERAL
+    return sent.length <= LONGEST_WATCHED
       ? [`${cell}=${quoted(sent)}`]
-      : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_LITERAL})=${quoted(sent.slice(0, LONGEST_LITERAL))}`];
+      : [`LEN(${cell})=${sent.length}`, `LEFT(${cell},${LONGEST_WATCHED})=${quoted(sent.slice(0, LONGEST_WATCHED))}`];
   }
   if (isFault(was)) return [`ISERROR(${cell})`];
   return was === null || was === '' || was === 0 ? [`OR(${cell}="",${cell}=0)`] : undefined;

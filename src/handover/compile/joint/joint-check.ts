@@ -15,8 +15,6 @@ import type { WriteCell } from './row-print';
 import type { JudgedRow } from './row-margin';
 import { FIRST, fixedIn } from './written-variants';
 
-/** Longer texts are no part of a formula. */
-const LONGEST = 200;
 const NONE = quoted('no value');
 const NOT_CHECKED = quoted('not checked');
 
@@ -54,7 +52,7 @@ function checkLines({ row, states }: JudgedRow, lines: readonly CheckLine[], put
     const isChecked = (formula: string, otherwise: string): string =>
       `IF(OR(${judged}="not checked",${judged}="left out"),${otherwise},${formula})`;
     const texts = [value, limit].map(worth =>
-      typeof worth === 'string' && worth.length <= LONGEST && worth !== '–' ? `IF(${asSent},${quoted(worth)},${NONE})` : undefined,
+      typeof worth === 'string' && worth !== '–' ? `IF(${asSent},${quoted(worth)},${NONE})` : undefined,
     );
     return [
       quoted(String(name)),
@@ -66,7 +64,7 @@ function checkLines({ row, states }: JudgedRow, lines: readonly CheckLine[], put
       put7(
         'remedy, as of sending',
         'tried when this copy was made',
-        `IF(${asSent},${quoted(String(remedy).slice(0, LONGEST))},${CHANGED})`,
+        `IF(${asSent},${quoted(String(remedy))},${CHANGED})`,
         remedy,
       ),
     ];

@@ -66,7 +66,7 @@ const WORDS = { 'place: ': 'fails first, then what is not checked', 'reason: ': 
 
 function reasonFormula({ row, variant }: JudgedRow, { rule, state, fail = [], review = [] }: RuleState, put: WriteCell): string {
   const unchecked = quoted(`${rule.name}: not checked`);
-  const sent = (of: OneRow): string => quoted(reasonOf(rule)(of).slice(0, 200));
+  const sent = (of: OneRow): string => quoted(reasonOf(rule)(of));
   const asSent =
     variant.judging(rule) !== 'not checked'
       ? unchecked
