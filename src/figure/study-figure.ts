@@ -63,9 +63,14 @@ export function givenArguments(
 /** What the call would draw, given what it is given. Throws Refused. */
 export function studyFigure(id: StudyId, args: readonly unknown[]): StudyFigure {
   const card = CALLED.find(one => one.id === id);
-  const unknown = args.indexOf(undefined);
-  if (unknown !== -1)
-    throw wrongInput(`${card?.params[unknown]?.name ?? 'an argument'} is made by a function that the figure does not follow: give cells`);
   const read = card === undefined ? args : readArguments(card, args);
   return id === 'JOINT.MAP' ? mapFigure(read) : barsFigure(read);
+}
+
+/** The same of a call in a sheet, of which an argument may not be known. Throws Refused. */
+export function calledFigure(id: StudyId, given: readonly unknown[]): StudyFigure {
+  const unknown = given.indexOf(undefined);
+  const name = CALLED.find(one => one.id === id)?.params[unknown]?.name;
+  if (name !== undefined) throw wrongInput(`${name} is made by a function that the figure does not follow: give cells`);
+  return studyFigure(id, given);
 }

@@ -1,6 +1,6 @@
 // The study that the selected cell belongs to: a map or what moves an output, through the call that stands there or spills over it.
 import { Refused } from '../core/refuse';
-import { givenArguments, isDrawn, studyFigure, type StudyFigure } from '../figure/study-figure';
+import { calledFigure, givenArguments, isDrawn, type StudyFigure } from '../figure/study-figure';
 import type { Area } from '../sheet/addresses';
 import { areaOf, ownFunction, parseFormula, type FormulaNode } from '../sheet/formula';
 import type { Selection } from '../sheet/port';
@@ -15,7 +15,7 @@ export interface Study {
 
 interface StudyCall {
   readonly site: FormulaSite;
-  readonly id: Parameters<typeof studyFigure>[0];
+  readonly id: Parameters<typeof calledFigure>[0];
   readonly args: readonly (FormulaNode | null)[];
 }
 
@@ -61,7 +61,7 @@ export class Studies {
 
   private figure(call: StudyCall): Study['figure'] {
     try {
-      return studyFigure(call.id, this.given(call));
+      return calledFigure(call.id, this.given(call));
     } catch (fault) {
       if (fault instanceof Refused) return fault.message;
       throw fault;

@@ -2,7 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import { Refused } from '../../core/refuse';
 import type { ChartOptions } from '../../figure/charts';
-import { givenArguments, isDrawn, studyFigure } from '../../figure/study-figure';
+import { calledFigure, givenArguments, isDrawn } from '../../figure/study-figure';
 import { inFixedColours } from '../../figure/style';
 import { address, cellPosition, fixedCell } from '../../sheet/addresses';
 import { ownFunction, parseFormula } from '../../sheet/formula';
@@ -32,7 +32,7 @@ function drawnAt({ source, sheets }: HandoverCopy, sheet: string, at: string, fo
       const cell = source.value(sheet, address(row + below, column + beside));
       return typeof cell === 'number' ? cell : null;
     };
-    const figure = studyFigure(id, givenArguments(id, values, shown));
+    const figure = calledFigure(id, givenArguments(id, values, shown));
     const below = address(row + 1, column);
     const isWatched = sheets.find(({ name }) => name === sheet)?.cells.some(cell => cell.at === below && cell.formula !== undefined);
     const says = { formula: `IF(${fixedCell(sheet, row + 1, column)}=${CHANGED},${CHANGED},${quoted(asDrawn)})`, value: asDrawn };
