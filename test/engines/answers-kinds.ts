@@ -144,6 +144,66 @@ export const DEMO: readonly Kind[] = [
     lines: ['rows, columns and sheets: Joint, cells moved: A21:F23 to H5:M7'],
   },
   {
+    what: 'two blocks put down beside, and a value in one of them changed',
+    libreoffice: [
+      BESIDE,
+      'Sheet("Joint").moveRange(Cell("Joint", "H15").CellAddress, Cell("Joint", "A26:F28").RangeAddress)',
+      'Cell("Joint", "I5").Value = 2.3',
+    ],
+    lines: [
+      'changed inputs: pilot, Joint B21: 2.4 -> 2.3',
+      'rows, columns and sheets: Joint, cells moved: A21:F23 to H5:M7',
+      'rows, columns and sheets: Joint, cells moved: A26:F28 to H15:M17',
+    ],
+    effects: ['thread share of the drawing value, Joint B50: 0.694444 -> 0.833333'],
+  },
+  {
+    what: 'a row inserted, a value changed below it, and a comment on that',
+    libreoffice: [
+      EMPTY_ROW('Variants', 8),
+      'Cell("Variants", "E9").Value = 14',
+      'Sheet("Variants").Annotations.insertNew(Cell("Variants", "E9").CellAddress, "14 is in stock")',
+    ],
+    lines: [
+      'changed inputs: length of C  flat end, thin seat, low relief, Variants E8: 13 -> 14',
+      'comments: length of C  flat end, thin seat, low relief, Variants E8: 14 is in stock',
+      'rows, columns and sheets: Variants, row inserted: 8, blank',
+    ],
+    effects: ['state of C  flat end, thin seat, low relief, Variants B24: fail -> review'],
+  },
+  {
+    what: 'two rows swapped',
+    openpyxl: [
+      `s = book['Variants']\nfor c in range(1, 21): s.cell(6, c).value, s.cell(9, c).value = s.cell(9, c).value, s.cell(6, c).value`,
+    ],
+    lines: [
+      `rows, columns and sheets: Variants, row moved: 6 to 9: A  first choice | ST2.9 | ISO 7049 | cone | 13 | ${REST_OF_VARIANT}`,
+      'rows, columns and sheets: Variants, row moved: 9 to 6: D  longer | ST2.9 | ISO 7049 | cone | 16 ' + `| ${REST_OF_VARIANT} | 14.7`,
+    ],
+  },
+  {
+    what: 'a limit written over, and a sample',
+    libreoffice: ['Cell("Characteristics", "D11").Value = 2.38', 'Cell("Characteristics", "H11").Value = 2.39'],
+    lines: [
+      'changed formulas: min of pilot mouth, Characteristics D11: =Variants_1!$IT$11 -> 2.38',
+      'results: pilot mouth: 2.39 for 2.46 (2.38 to 2.51), OK, pin gauge',
+    ],
+  },
+  {
+    what: 'a sheet deleted, another renamed, and a number as text',
+    libreoffice: [
+      'doc.Sheets.removeByName("Tolerance")',
+      'Cell("Joint", "B10").String = "2,8"',
+      'doc.Sheets.getByName("Checks").Name = "Proof"',
+    ],
+    lines: [
+      'changed inputs: wall, Joint B10: 2.5 -> 2,8',
+      'rows, columns and sheets: Tolerance, sheet missing: the whole sheet',
+      'rows, columns and sheets: Checks, sheet renamed: now called Proof',
+    ],
+    effects: WALL_OF_JOINT,
+  },
+  {
     what: 'a sheet copied',
     libreoffice: ['doc.Sheets.copyByName("Joint", "Joint_2", 1)', 'Cell("Joint_2", "B10").Value = 2.8'],
     lines: ['rows, columns and sheets: Joint_2, sheet added: was not sent'],

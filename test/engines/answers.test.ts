@@ -51,7 +51,7 @@ async function xLookups(): Promise<Uint8Array> {
 }
 
 describe.each([
-  ['the demo', DEMO, () => writeWorkbook(demoWorkbook), 36],
+  ['the demo', DEMO, () => writeWorkbook(demoWorkbook), 41],
   ['a workbook of others', FOREIGN, xLookups, 23],
 ] as const)('%s', (name, kinds, made, floor) => {
   const all: Found[] = [];

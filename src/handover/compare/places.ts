@@ -16,6 +16,8 @@ export interface Block {
 const LEAST_SAME = 0.5;
 /** CellPlaces that are tried for one cell. */
 const MOST_PLACES = 100;
+/** Blocks of one sheet. */
+const MOST_BLOCKS = 8;
 
 export class CellPlaces {
   private readonly rowOf: ReadonlyMap<number, number>;
@@ -63,8 +65,14 @@ export function placesOf(sent: SeenGrid, returned: SeenGrid): CellPlaces {
     const there = lines.there(row, column);
     if (there !== undefined && isBlank(returned.cell(...there))) gone.push([row, column]);
   }
-  const block = gone.length < 2 ? undefined : blockOf(sent, returned, lines, gone);
-  return block === undefined ? lines : new CellPlaces(alignment, [block]);
+  const blocks: Block[] = [];
+  for (let left = gone; left.length > 1 && blocks.length < MOST_BLOCKS;) {
+    const block = blockOf(sent, returned, new CellPlaces(alignment, blocks), left);
+    if (block === undefined) break;
+    blocks.push(block);
+    left = left.filter(([row, column]) => !holds(block.from, { row, column }));
+  }
+  return new CellPlaces(alignment, blocks);
 }
 
 /** The block that left those cells blank. */
