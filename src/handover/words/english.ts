@@ -1,9 +1,6 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
-import type { HandoverFinding } from '../read/finding';
 import type { Status } from './status';
 import { STEP_PHRASES, type StepSaid } from './step-words';
-
-type FindingKinds = Readonly<Record<Exclude<HandoverFinding['what'], 'live'>, string>>;
 
 export const ENGLISH = {
   sheets: {
@@ -150,7 +147,7 @@ export const ENGLISH = {
       'not worked out here': 'not worked out here',
       error: 'error',
       changed: 'changed',
-    } as FindingKinds,
+    },
     more: (count: number): string => `… and ${count} more`,
   },
   steps: {
