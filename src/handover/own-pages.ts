@@ -92,7 +92,7 @@ export function ownPages(copy: HandoverCopy, title: TitleBlock, choice: Handover
       ...(pngOf === undefined || figures.length + studies.length === 0
         ? []
         : [figureSheet(free('figure'), figures, studies, title.date, pngOf, words)]),
-      ...(lines.length < 2 ? [] : [variantTable(free('variants'), lines, copy.variantSheets[0] ?? '', words)]),
+      ...(lines.length < 2 ? [] : [variantTable(free('variants'), lines, words)]),
     ],
     calculated: calculatedSheet(calculated, sizes.calculated, sizes.calculatedLeft, words),
     cautions: cautionsSheet(own.cautions, words),

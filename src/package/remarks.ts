@@ -15,8 +15,21 @@ export interface SheetRemarks {
 /** Of all sheets together, in characters. */
 const MOST_SAID = 5_000_000;
 
+/** What stands in for a thread where a program knows none: the address of an explanation, then each that was said behind a word for it. */
+const STAND_IN = /^\s*\[[^\]]*\][^]*linkid=870924\s*/;
+
+const withoutStandIn = (text: string): string =>
+  STAND_IN.test(text)
+    ? text
+        .replace(STAND_IN, '\n')
+        .replace(/\r\n?/g, '\n')
+        .replace(/\n[^\n:]*:\n {4}/g, '\n')
+        .trim()
+    : text;
+
 function commentsOf(file: UserPackage, part: string): Map<string, string> {
   const said = new Map<string, string>();
+  const threads = new Set<string>();
   let left = MOST_SAID;
   const add = (ref: string | undefined, text: string): void => {
     const at = (ref ?? '').replaceAll('$', '').split(':')[0] ?? '';
@@ -24,12 +37,18 @@ function commentsOf(file: UserPackage, part: string): Map<string, string> {
     if (!/^[A-Z]{1,3}\d{1,7}$/.test(at) || text.trim() === '' || left < 0) return;
     said.set(at, [said.get(at), text].filter(one => one !== undefined).join('\n'));
   };
-  for (const { type, target, isOutside } of file.parts.relations(part)) {
-    if (isOutside || !file.parts.packed.has(target)) continue;
-    if (type === 'threadedComment')
-      for (const thread of childrenOf(file.parts.tree(target), 'threadedComment'))
-        add(attribute(thread, 'ref'), childOf(thread, 'text')?.text ?? '');
-    if (type !== 'comments') continue;
+  const note = (ref: string | undefined, text: string): void => {
+    if (!STAND_IN.test(text) || !threads.has(ref ?? '')) add(ref, withoutStandIn(text));
+  };
+  const targets = (kind: string): string[] =>
+    file.parts
+      .relations(part)
+      .flatMap(({ type, target, isOutside }) => (type === kind && !isOutside && file.parts.packed.has(target) ? [target] : []));
+  for (const target of targets('threadedComment'))
+    for (const thread of childrenOf(file.parts.tree(target), 'threadedComment'))
+      add(attribute(thread, 'ref'), childOf(thread, 'text')?.text ?? '');
+  for (const at of said.keys()) threads.add(at);
+  for (const target of targets('comments')) {
     const rich = new RichText();
     let ref: string | undefined;
     walk(file.parts.decoded(target).text, target, {
@@ -38,7 +57,7 @@ function commentsOf(file: UserPackage, part: string): Map<string, string> {
         else rich.open(tag);
       },
       close: tag => {
-        if (tag.local === 'comment' && isMain(tag)) add(ref, rich.taken());
+        if (tag.local === 'comment' && isMain(tag)) note(ref, rich.taken());
         else rich.close(tag);
       },
       text: piece => rich.text(piece),

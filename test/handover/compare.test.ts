@@ -234,7 +234,7 @@ describe('rows, columns and sheets', () => {
       sent,
       rearranged('S', line => line, after(3, 1)),
     );
-    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'column', how: 'inserted', words: 'D: ' }]);
+    expect(found.rearranged).toEqual([{ sheet: 'S', what: 'column', how: 'inserted', words: 'D, blank' }]);
     expect(without(found, 'rearranged')).toEqual(NOTHING);
   });
 

@@ -30,7 +30,7 @@ const MOST_ROWS = 400;
 const ALIKE = 0.5;
 
 /** The same in a row that was moved: a formula without the cells that it reads, a number as it is shown. */
-function token(cell: SourceCell): string {
+export function token(cell: SourceCell): string {
   if (cell.formula !== undefined)
     return `=${withoutTexts(cell.formula)
       .replace(/('[^']*'|[\w.]+)!/g, '')
@@ -166,7 +166,14 @@ function aligned(sent: readonly (readonly string[])[], returned: readonly (reado
   const held = new Set(to.filter(line => line !== undefined));
   // what stands behind all that was sent is written there, and moves nothing
   const last = [...held].reduce((most, line) => Math.max(most, line), -1);
-  return { to, added: is.flatMap((_, line) => (held.has(line) || line > last ? [] : [line])), moved };
+  // a moved line leaves its place blank, and blank ones before it where it went
+  const elsewhere = new Set(moved);
+  const lastInPlace = to.reduce<number>((most, line, i) => (elsewhere.has(i) ? most : Math.max(most, line ?? -1)), -1);
+  const isLeft = (line: number): boolean =>
+    is[line] === '' &&
+    (line > lastInPlace ||
+      pending.some(hunk => hunk.was.count === hunk.is.count && line >= hunk.is.from && line < hunk.is.from + hunk.is.count));
+  return { to, added: is.flatMap((_, line) => (held.has(line) || line > last || isLeft(line) ? [] : [line])), moved };
 }
 
 /** Columns by what stands in them, in rows that are the same. */

@@ -28,7 +28,7 @@ export function changeLists(changes: ReturnedChanges): ChangeList[] {
         return `${characteristic}: ${measured.join(', ')} for ${nominal}${limits}${judged === '' ? '' : `, ${judged}`}${how}`;
       }),
     },
-    { title: 'comments', lines: comments.map(change => `${place(change)}: ${change.returned}`) },
+    { title: 'comments', lines: comments.map(change => `${place(change)}: ${change.returned.replace(/\s*\n\s*/g, ' / ')}`) },
     { title: 'colours', lines: colours.map(change => `${place(change)}: ${change.returned === '?' ? 'coloured' : `#${change.returned}`}`) },
     { title: 'rows, columns and sheets', lines: rearranged.map(({ sheet, what, how, words }) => `${sheet}, ${what} ${how}: ${words}`) },
     { title: 'missing', lines: missing.map(one => `${place(one)}${one.sent === '' ? '' : `: ${one.sent}`}`) },

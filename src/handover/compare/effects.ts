@@ -46,7 +46,7 @@ function watched(grid: SeenGrid): SeenResult[] {
 const rankOf = ({ before, after }: Effect, isMeasured: boolean): number => (isState(before) || isState(after) ? 0 : isMeasured ? 1 : 2);
 
 export function effectsOf(sent: ComparedWorkbook, inputs: readonly ChangedInput[]): Effect[] {
-  const changed = new Map(inputs.map(input => [`${input.sheet}!${input.at}`, input.value]));
+  const changed = new Map(inputs.map(({ sheet, at, value, means }) => [`${sheet}!${at}`, means ?? value]));
   const sheets = sent.sheets.map(sheet => {
     const cells = new Map<string, SourceCell>(sheet.cells);
     for (const [place, value] of changed) {

@@ -1,6 +1,8 @@
 // Our pages on which the supplier answers, in whatever language they were written.
+import { call } from '../../registry';
 import { address } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
+import { type SourceWorkbook, WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../words/words';
 import type { SeenGrid } from './seen';
@@ -46,9 +48,26 @@ export const isOurs = (grid: SeenGrid): boolean => formOf(grid) !== undefined ||
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
 
+/** With what its formulas give where the program that saved it kept no values. */
+export function workedOut(grid: SeenGrid, workbook: SourceWorkbook): SeenGrid {
+  const values = new WorkbookValues(workbook, call);
+  return {
+    ...grid,
+    value: (row, column) => {
+      const { value, formula } = grid.cell(row, column);
+      if (formula === undefined || value !== null) return grid.value(row, column);
+      const worked = values.value(grid.sheet.name, address(row, column));
+      return worked === null || worked === undefined || typeof worked === 'object' || worked === '' ? undefined : worked;
+    },
+  };
+}
+
 export function measuredIn(grid: SeenGrid): Measured[] {
   return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
-    const text = (column: number): string => cellText(String(grid.value(row, column) ?? ''));
+    const text = (column: number): string => {
+      const value = grid.value(row, column) ?? '';
+      return cellText(String(typeof value === 'number' ? Number(value.toPrecision(9)) : value));
+    };
     const results = Array.from({ length: SAMPLES }, (_, s) => text(COLUMN.result + s)).filter(result => result !== '');
     if (results.length === 0) return [];
     const { name, nominal, lower, upper, method, result, judged, remark } = COLUMN;

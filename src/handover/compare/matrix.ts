@@ -1,5 +1,6 @@
 // A formula that fills several cells, and what came back where some of them were written over.
 import { cellPosition, holds, rectangleOf } from '../../sheet/addresses';
+import { cellText } from '../../sheet/cell-text';
 import type { FilledRange } from '../../sheet/plan';
 import type { SeenGrid } from './seen';
 
@@ -17,3 +18,10 @@ export function filledFrom({ sheet }: SeenGrid): ReadonlyMap<string, string> {
 
 /** A call that needs what it fills at the time is no matrix. */
 export const isMatrix = (array: FilledRange | undefined): array is FilledRange => array?.range.includes(':') === true;
+
+/** `=D3:D5/5 over B3:B5` */
+export function matrixWords(grid: SeenGrid, at: string): string {
+  const { row, column } = cellPosition(at);
+  const { formula = '', array } = grid.cell(row, column);
+  return cellText(`${formula} over ${array?.range ?? at}`);
+}

@@ -2,11 +2,15 @@
 import { columnName, columnNumber, sheetPrefix } from '../../sheet/addresses';
 import { parseFormula, type Replacement, rewritten, walk } from '../../sheet/formula';
 import { type Alignment, behind, type Lines } from './aligned';
+import { inBlock, type CellPlaces } from './places';
 
 export interface MovedSheet {
   readonly name: string;
-  readonly alignment: Alignment;
+  readonly places: CellPlaces;
 }
+
+/** By the names that they had; undefined where a sheet is gone. */
+export type Moved = ReadonlyMap<string, MovedSheet | undefined>;
 
 /** Where a line is now; one that is gone is where the next one is, and what lies behind all moves with the last. */
 function now({ to }: Lines, shift: number, line: number): number {
@@ -30,8 +34,7 @@ function isGone(range: string, { rows, columns }: Alignment): boolean {
   return row !== '' && (isLost(rows, Number(row) - 1) || isLost(columns, columnNumber(letters.toUpperCase())));
 }
 
-/** @param sheets by the names that they had. */
-export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<string, MovedSheet>): string {
+export function movedFormula(formula: string, home: string, sheets: Moved): string {
   const tree = parseFormula(formula);
   if (tree === undefined) return formula;
   const replacements: Replacement[] = [];
@@ -40,21 +43,36 @@ export function movedFormula(formula: string, home: string, sheets: ReadonlyMap<
     const cut = node.value.lastIndexOf('!');
     const [prefix, range] = [node.value.slice(0, cut + 1), node.value.slice(cut + 1)];
     const name = prefix === '' ? home : prefix.slice(0, -1).replace(/^'|'$/g, '').replaceAll("''", "'");
-    const sheet = [...sheets].find(([before]) => before.toLowerCase() === name.toLowerCase())?.[1];
-    if (sheet === undefined) continue;
-    const { rows, columns } = sheet.alignment;
-    const [down, right] = [behind(rows), behind(columns)];
-    if (isGone(range, sheet.alignment)) {
+    const found = [...sheets].find(([before]) => before.toLowerCase() === name.toLowerCase());
+    if (found === undefined) continue;
+    const [, sheet] = found;
+    if (sheet === undefined || isGone(range, sheet.places.alignment)) {
       replacements.push({ loc: node.loc, text: LOST });
       continue;
     }
-    const text = range.replace(
-      CELL,
-      (_, d: string, letters: string, e: string, row: string) =>
-        `${d}${columnName(now(columns, right, columnNumber(letters.toUpperCase())))}${e}${now(rows, down, Number(row) - 1) + 1}`,
-    );
+    const text = movedRange(range, sheet.places);
     const before = prefix === '' || sheet.name === name ? prefix : sheetPrefix(sheet.name);
     if (text !== range || before !== prefix) replacements.push({ loc: node.loc, text: `${before}${text}` });
   }
   return replacements.length === 0 ? formula : rewritten(formula, [0, formula.length], replacements);
+}
+
+function movedRange(range: string, { alignment: { rows, columns }, blocks }: CellPlaces): string {
+  const cells = range.match(CELL) ?? [];
+  const block =
+    cells.length === 0
+      ? undefined
+      : inBlock(
+          blocks,
+          cells.map(cell => cell.replaceAll('$', '').toUpperCase()),
+        );
+  const [down, right] = [behind(rows), behind(columns)];
+  return range.replace(CELL, (_, d: string, letters: string, e: string, digits: string) => {
+    const [row, column] = [Number(digits) - 1, columnNumber(letters.toUpperCase())];
+    const [r, c] =
+      block === undefined
+        ? [now(rows, down, row), now(columns, right, column)]
+        : [row - block.from.top + block.to.top, column - block.from.left + block.to.left];
+    return `${d}${columnName(c)}${e}${r + 1}`;
+  });
 }

@@ -23,12 +23,14 @@ export interface Change {
 /** An input that can be taken over. */
 export interface ChangedInput extends Change {
   readonly value: Cell | null;
+  /** What a text stands for, in core units. */
+  readonly means?: number;
 }
 
-/** A row, column or sheet as a whole. */
+/** A row, column, block of cells or sheet as a whole. */
 export interface Rearranged {
   readonly sheet: string;
-  readonly what: 'row' | 'column' | 'sheet';
+  readonly what: 'row' | 'column' | 'cells' | 'sheet';
   readonly how: 'inserted' | 'deleted' | 'moved' | 'renamed' | 'added' | 'missing';
   readonly words: string;
 }

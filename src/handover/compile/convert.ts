@@ -38,8 +38,6 @@ export interface HandoverCopy {
   /** Texts of the user that became numbers, by `Sheet!B4`. */
   readonly converted: ReadonlyMap<string, Converted>;
   readonly variants: VariantChoice;
-  /** Sheets with all variants, step by step. */
-  readonly variantSheets: readonly string[];
 }
 
 export interface Converting {
@@ -71,7 +69,7 @@ function copied(
   const source = new WorkbookValues(workbook, call);
   const data = new DataSheet(names.free(words.sheets.data), words.data);
   const steps = new Steps(names, workbook, words);
-  const tables = new TablesSheet(names.free(words.sheets.tables), words.tables);
+  const tables = new TablesSheet(names.free(words.sheets.tables), words.tables, words.steps.said);
   const context = { source, data, tables, converted };
   const choice = new VariantChoice(variants);
   const conversion: Conversion = {
@@ -109,7 +107,6 @@ function copied(
     keptFormulas: conversion.kept,
     converted,
     variants: choice,
-    variantSheets: conversion.joints.plans().map(({ name }) => name),
     own: new Set([...own.map(({ name }) => name), data.name]),
   };
 }

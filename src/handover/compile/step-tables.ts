@@ -4,6 +4,7 @@ import type { Cell } from '../../core/kinds';
 import { address, columnName, fixedCell } from '../../sheet/addresses';
 import { inRow, ROW, RowForms } from '../../sheet/row-forms';
 import type { PageWords } from '../words/words';
+import { type StepSaid, stepWords } from '../words/step-words';
 import { stepDigits } from './digits';
 import { assertRoom } from './room';
 import { type BlockStep, inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
@@ -47,6 +48,7 @@ class StepTable {
     private readonly room: number,
     call: TableCall,
     private readonly words: PageWords['stepRows'],
+    private readonly said: StepSaid,
   ) {
     this.first = this.last = call;
   }
@@ -124,9 +126,9 @@ class StepTable {
     ];
     this.columns.forEach(({ step: { label, unit }, shared, words, sources }, c) => {
       const put = (line: number, cell: Omit<PlanCell, 'at'>): void => void cells.push({ at: address(this.top + line, c + 1), ...cell });
-      put(1, { role: 'header', value: label });
+      put(1, { role: 'header', value: stepWords(label, this.said) });
       if (unit !== undefined && unit !== '') put(2, { role: 'unit', value: unit });
-      if (words.size > 0) put(3, { role: 'note', value: joined(words) });
+      if (words.size > 0) put(3, { role: 'note', value: joined(new Set([...words].map(one => stepWords(one, this.said)))) });
       if (sources.size > 0) put(4, { role: 'note', value: joined(sources) });
       if (shared !== undefined) put(SHARED, { role: 'input', value: shared });
     });
@@ -153,6 +155,7 @@ export class StepTables {
   constructor(
     readonly name: string,
     private readonly words: PageWords['stepRows'],
+    private readonly said: StepSaid,
   ) {}
 
   get isEmpty(): boolean {
@@ -165,7 +168,7 @@ export class StepTables {
     if (known !== undefined) return known.write(call, block);
     const end = this.next + ABOVE + count + 1;
     assertRoom(this.name, end, 0);
-    const table = new StepTable(this.name, this.next, count, call, this.words);
+    const table = new StepTable(this.name, this.next, count, call, this.words, this.said);
     const placed = table.write(call, block);
     if (placed === undefined) return undefined;
     this.tables.set(shape, table);

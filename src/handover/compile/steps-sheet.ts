@@ -4,6 +4,7 @@ import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { stepDigits } from './digits';
 import { address, fixedCell } from '../../sheet/addresses';
 import type { PageWords } from '../words/words';
+import { stepWords } from '../words/step-words';
 import { assertRoom } from './room';
 import { inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
 
@@ -30,12 +31,12 @@ export class StepsSheet {
     [title, ...this.words.headers].forEach((value, c) => this.cells.push({ at: address(this.next, c), role: 'header', value }));
     steps.forEach(({ label, value, unit, words, source, isInput, role }, step) => {
       const [r, formula] = [top + step, formulas[step]];
-      this.cells.push({ at: address(r, 0), role: 'label', value: label });
+      this.cells.push({ at: address(r, 0), role: 'label', value: stepWords(label, this.words.said) });
       if (formula !== undefined)
         this.cells.push({ at: address(r, 1), role, formula, ...stepDigits(value), ...(value === undefined ? {} : { value }) });
       else if (value !== undefined) this.cells.push({ at: address(r, 1), role: isInput === true ? 'input' : role, value });
       if (unit !== undefined && unit !== '') this.cells.push({ at: address(r, 2), role: 'unit', value: unit });
-      if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: words });
+      if (words !== undefined) this.cells.push({ at: address(r, 3), role: 'note', value: stepWords(words, this.words.said) });
       if (source !== undefined) this.cells.push({ at: address(r, 4), role: 'note', value: source });
     });
     this.next = top + steps.length + 1;

@@ -43,7 +43,7 @@ export class Steps {
   }
 
   private inTable(shape: string, count: number, call: TableCall, block: StepBlock): Placed | undefined {
-    this.tables ??= new StepTables(this.names.free(this.words.sheets.stepRows), this.words.stepRows);
+    this.tables ??= new StepTables(this.names.free(this.words.sheets.stepRows), this.words.stepRows, this.words.steps.said);
     return this.tables.write(shape, count, call, block);
   }
 

@@ -4,6 +4,7 @@ import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 import { LONGEST_FORMULA } from '../../sheet/formula';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { type PageWords, WORDS } from '../words/words';
+import { type StepSaid, stepWords } from '../words/step-words';
 import { stepDigits } from './digits';
 import { inPlace, type Placed } from './step-block';
 
@@ -36,6 +37,7 @@ export class TablesSheet {
   constructor(
     readonly name: string,
     words: PageWords['tables'],
+    private readonly said: StepSaid,
   ) {
     this.cells = [
       { at: 'A1', role: 'title', value: words.title },
@@ -51,7 +53,7 @@ export class TablesSheet {
     const top = this.next + 3;
     this.cells.push({ at: address(this.next, 0), role: 'heading', value: title });
     columns.forEach(({ title: head, words = '' }, c) => {
-      if (words !== '') this.cells.push({ at: address(this.next + 1, c), role: 'note', value: words });
+      if (words !== '') this.cells.push({ at: address(this.next + 1, c), role: 'note', value: stepWords(words, this.said) });
       this.cells.push({ at: address(this.next + 2, c), role: 'header', value: head });
     });
     this.next = top + lines + 1;

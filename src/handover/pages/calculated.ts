@@ -27,7 +27,11 @@ export function calculatedSheet(name: string, results: readonly NamedResult[], l
       const { row, column } = cellPosition(result.at);
       const at = (c: number): string => address(HEAD_ROW + i, c);
       return [
-        { at: at(CALCULATED.name), role: 'label', value: isState(result.value) && !/\bstate\b/.test(label) ? `${label}: state` : label },
+        {
+          at: at(CALCULATED.name),
+          role: 'label',
+          value: isState(result.value) && !/\bstate\b/.test(label) ? `${label}: ${calculated.state}` : label,
+        },
         { at: at(CALCULATED.place), role: 'note', value: `${result.sheet} ${result.at}` },
         {
           at: at(CALCULATED.value),

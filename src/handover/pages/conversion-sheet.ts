@@ -34,7 +34,7 @@ export function conversionSheet(name: string, summary: ConversionSummary, { conv
   const live = new Map<string, number>();
   for (const { sheet, what, values = 0 } of summary.findings) if (what === 'live') live.set(sheet, (live.get(sheet) ?? 0) + values);
   for (const [sheet, count] of live) rows.add({ from: 0, to: LAST, role: 'text', value: conversion.liveOn(sheet, count) });
-  const other = summary.findings.filter(({ what }) => what !== 'live');
+  const other = summary.findings.flatMap(({ what, ...one }) => (what === 'live' ? [] : [{ ...one, what: conversion.kinds[what] }]));
   if (other.length > 0) rows.add(...conversion.headers.map((value, c) => ({ from: c, to: c, role: 'header' as const, value })));
   for (const { sheet, at, what, words } of other.slice(0, MOST_FINDINGS))
     rows.add(...[sheet, at, what, cellText(words)].map((value, c) => ({ from: c, to: c, role: 'text' as const, value })));

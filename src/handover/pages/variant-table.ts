@@ -25,10 +25,14 @@ function onPage(lines: readonly VariantLine[]): readonly VariantLine[] {
   });
 }
 
-export function variantTable(name: string, lines: readonly VariantLine[], all: string, { variants }: PageWords): SheetPlan {
+/** The sheets of steps on which variants stand. */
+const sheetsOf = (lines: readonly VariantLine[]): string =>
+  [...new Set(lines.flatMap(({ state: { formula } }) => /^'?([^'!]+)'?!/.exec(formula ?? '')?.[1] ?? []))].join(', ');
+
+export function variantTable(name: string, lines: readonly VariantLine[], { variants }: PageWords): SheetPlan {
   const shown = onPage(lines);
-  const left = lines.length - shown.length;
-  const more = left === 0 ? '' : ` ${variants.left(left, all)}`;
+  const left = lines.filter(line => !shown.includes(line));
+  const more = left.length === 0 ? '' : ` ${variants.left(left.length, sheetsOf(left))}`;
   const cells: PlanCell[] = [
     { at: 'A1', role: 'title', value: variants.title },
     { at: 'A2', role: 'note', value: `${variants.note}${more}` },

@@ -1,5 +1,6 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
 import type { Status } from './status';
+import { STEP_PHRASES, type StepSaid } from './step-words';
 
 export const ENGLISH = {
   sheets: {
@@ -118,12 +119,13 @@ export const ENGLISH = {
     note: 'The part is made by the chosen variant. States and reasons follow the inputs.',
     headers: ['variant', 'chosen', 'state', 'reasons, worst first'],
     chosen: 'chosen',
-    left: (count: number, sheet: string): string => `${count} more: see the sheet ${sheet}.`,
+    left: (count: number, sheet: string): string => `Not in this table: ${count}, see ${sheet}.`,
   },
   calculated: {
     title: 'Calculated values, not to be measured',
     note: 'They follow the sheets. States, strengths and ratios are no requirements of a part.',
     headers: ['value', 'where', 'is', 'unit'],
+    state: 'state',
     left: (count: number): string => `${count} more values stand on the sheets themselves.`,
   },
   conversion: {
@@ -138,12 +140,21 @@ export const ENGLISH = {
     contentWords: (hash: string): string => `${hash} (FNV-1a, 64 bit, of all inputs and formulas as they were handed over)`,
     liveOn: (sheet: string, count: number): string => `${sheet}: ${count} values live.`,
     headers: ['sheet', 'cell', 'what', 'why'],
+    kinds: {
+      'value, not live': 'value, not live',
+      'not in every program': 'not in every program',
+      'another add-in': 'another add-in',
+      'not worked out here': 'not worked out here',
+      error: 'error',
+      changed: 'changed',
+    },
     more: (count: number): string => `… and ${count} more`,
   },
   steps: {
     title: 'Steps: how each value is worked out',
     note: 'Plain formulas on the cells of the other sheets. Change an input there and every line follows.',
     headers: ['value', 'unit', 'in words', 'source'],
+    said: Object.fromEntries(STEP_PHRASES.map(phrase => [phrase, phrase])) as StepSaid,
   },
   stepRows: {
     title: 'Steps in rows: how each value of a filled column is worked out',

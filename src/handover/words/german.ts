@@ -1,5 +1,6 @@
 // The fixed words of the sheets that a hand-over adds, in German.
 import type { PageWords } from './english';
+import { GERMAN_STEPS } from './german-steps';
 
 export const GERMAN: PageWords = {
   sheets: {
@@ -82,7 +83,7 @@ export const GERMAN: PageWords = {
     none: 'Aus dieser Arbeitsmappe folgt kein Maß, das am Teil gemessen werden kann.',
     left: (count, sheet) => `${count} weitere Maße ließen sich messen; sie stehen auf dem Blatt ${sheet}.`,
     cavity: 'Kavität, Teil',
-    headers: ['Nr.', 'Merkmal', 'Nennmaß', 'Mindestmaß', 'Höchstmaß', '', 'Prüfmittel', '1', '2', '3', '4', '5', 'i.O.?', 'Bemerkung'],
+    headers: ['Nr.', 'Merkmal', 'Nennmaß', 'min.', 'max.', '', 'Prüfmittel', '1', '2', '3', '4', '5', 'i.O.?', 'Bemerkung'],
     methods: {
       'pin gauge': 'Prüfstift',
       calliper: 'Messschieber',
@@ -115,12 +116,13 @@ export const GERMAN: PageWords = {
     note: 'Das Teil wird nach der gewählten Variante gebaut. Zustand und Gründe folgen den Eingaben.',
     headers: ['Variante', 'gewählt', 'Zustand', 'Gründe, der schwerste zuerst'],
     chosen: 'gewählt',
-    left: (count, sheet) => `${count} weitere: siehe das Blatt ${sheet}.`,
+    left: (count, sheet) => `Nicht in dieser Tabelle: ${count}, siehe ${sheet}.`,
   },
   calculated: {
     title: 'Berechnete Werte, nicht zu messen',
     note: 'Sie folgen den Blättern. Zustände, Festigkeiten und Verhältnisse sind keine Forderungen an ein Teil.',
     headers: ['Wert', 'wo', 'ist', 'Einheit'],
+    state: 'Zustand',
     left: count => `${count} weitere Werte stehen auf den Blättern selbst.`,
   },
   conversion: {
@@ -136,12 +138,21 @@ export const GERMAN: PageWords = {
     contentWords: hash => `${hash} (FNV-1a, 64 Bit, über alle Eingaben und Formeln bei der Übergabe)`,
     liveOn: (sheet, count) => `${sheet}: ${count} Werte folgen.`,
     headers: ['Blatt', 'Zelle', 'was', 'warum'],
+    kinds: {
+      'value, not live': 'fester Wert',
+      'not in every program': 'nicht in jedem Programm',
+      'another add-in': 'anderes Add-in',
+      'not worked out here': 'hier nicht berechnet',
+      error: 'Fehler',
+      changed: 'geändert',
+    },
     more: count => `… und ${count} weitere`,
   },
   steps: {
     title: 'Schritte: wie jeder Wert berechnet wird',
     note: 'Einfache Formeln auf den Zellen der anderen Blätter. Wird dort ein Eingabewert geändert, folgt jede Zeile.',
     headers: ['Wert', 'Einheit', 'in Worten', 'Quelle'],
+    said: GERMAN_STEPS,
   },
   stepRows: {
     title: 'Schritte in Zeilen: wie jeder Wert einer gefüllten Spalte berechnet wird',

@@ -13,6 +13,7 @@ import { isRows } from '../../../sheet/workbook-values';
 import type { ConversionContext } from '../context';
 import { allOf } from '../inputs';
 import type { PageWords } from '../../words/words';
+import { stepWords } from '../../words/step-words';
 import { AskedVariant, askedInputs, keyOfInputs } from './asked-variant';
 import { JointRow } from './joint-row';
 import { type PrintedCell, Questions, type OneRow, RowPrint, RowPrints, type WriteCell } from './row-print';
@@ -131,7 +132,7 @@ export class JointSheets {
 
   private write(given: readonly WantedVariant[], from: string, more?: (row: JudgedRow, put: WriteCell) => void): WrittenVariants {
     const variants = given.map(({ variant }) => variant);
-    const { sheets, variantSteps: words } = this.words;
+    const { sheets, variantSteps: words, steps } = this.words;
     const name = this.names.numbered(sheets.variantSteps);
     const heads = new Map<string, number>();
     const forms = new RowForms();
@@ -147,7 +148,10 @@ export class JointSheets {
       if (known !== undefined) return known;
       const c = heads.size + 1;
       heads.set(title, c);
-      cells.push({ at: address(HEAD, c), role: 'header', value: title }, { at: address(HEAD + 1, c), role: 'note', value: words });
+      cells.push(
+        { at: address(HEAD, c), role: 'header', value: title },
+        { at: address(HEAD + 1, c), role: 'note', value: stepWords(words, steps.said) },
+      );
       return c;
     };
     const values: Cell[][] = variants.map(() => []);

@@ -1,0 +1,31 @@
+// Whether a cell that came back says what was sent.
+import type { Cell } from '../../core/kinds';
+import { cellText } from '../../sheet/cell-text';
+import { plainText } from '../../sheet/formula';
+import type { SourceCell } from '../../sheet/workbook-values';
+import { LOST, movedFormula, type Moved } from './references';
+import { isBlank } from './seen';
+import { typedNumber } from './typed-number';
+
+export const shown = ({ value, formula }: SourceCell): string => cellText(formula ?? (value === null ? '' : String(value)));
+
+/** Programs write a formula with other blanks and capitals, and a number with other last digits. */
+export function same(a: SourceCell, b: SourceCell, home: string, moved: Moved): boolean {
+  if (a.formula !== undefined || b.formula !== undefined) {
+    if (a.formula === undefined || b.formula === undefined) return false;
+    const is = spelled(b.formula);
+    return spelled(a.formula) === is || spelled(movedFormula(a.formula, home, moved)) === is;
+  }
+  if (isBlank(a) || isBlank(b)) return isBlank(a) && isBlank(b);
+  const [was, is] = [a.value, typeof a.value === 'number' ? (typedNumber(b.value) ?? b.value) : b.value];
+  if (typeof was === 'number' && typeof is === 'number') return Math.abs(was - is) <= 1e-12 * Math.max(Math.abs(was), Math.abs(is));
+  return textOf(was) === textOf(is);
+}
+
+/** Programs differ in what they leave before the mark of a cell that is gone. */
+const spelled = (formula: string): string => plainText(formula).replace(/(?:(?:'[^']*'|[\w.]+)!)?\$?(?:[A-Z]{1,3})?\$?#REF!/gi, LOST);
+
+const textOf = (value: Cell | null): string =>
+  `${typeof value}:${String(value ?? '')
+    .replace(/\r\n?/g, '\n')
+    .trim()}`;

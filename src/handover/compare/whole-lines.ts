@@ -1,0 +1,90 @@
+// Rows, columns and blocks of cells that came along, are gone or stand elsewhere; what lies side by side is one line.
+import { address, columnName } from '../../sheet/addresses';
+import type { SourceCell } from '../../sheet/workbook-values';
+import { blockWords, type CellPlaces } from './places';
+import type { Rearranged } from './returned-changes';
+import { shown } from './same';
+import { type SeenGrid, isBlank } from './seen';
+
+export const MOST_WORDS = 120;
+/** Of a column. */
+const MOST_ROWS = 200;
+/** As many side by side are told one by one. */
+const FEW = 3;
+
+interface Line {
+  readonly line: number;
+  readonly to?: number;
+}
+
+/** Lines side by side that went the same way. */
+function runsOf(lines: readonly Line[]): Line[][] {
+  const runs: Line[][] = [];
+  for (const one of [...lines].sort((a, b) => a.line - b.line)) {
+    const last = runs[runs.length - 1];
+    const before = last?.[last.length - 1];
+    const isNext = before?.line === one.line - 1 && (one.to === undefined || before.to === one.to - 1);
+    if (last !== undefined && isNext) last.push(one);
+    else runs.push([one]);
+  }
+  return runs.flatMap(run => (run.length <= FEW ? run.map(one => [one]) : [run]));
+}
+
+export function wholeLines(sent: SeenGrid, returned: SeenGrid, { alignment: { rows, columns }, blocks }: CellPlaces): Rearranged[] {
+  const sheet = sent.sheet.name;
+  const words = (cells: readonly SourceCell[]): string =>
+    cells
+      .filter(cell => !isBlank(cell))
+      .map(shown)
+      .join(' | ')
+      .slice(0, MOST_WORDS)
+      .trimEnd();
+  const rowWords = (grid: SeenGrid, r: number): string => words(grid.filled(r).map(c => grid.cell(r, c)));
+  const columnWords = (grid: SeenGrid, c: number): string =>
+    words(Array.from({ length: Math.min(grid.rows, MOST_ROWS) }, (_, r) => grid.cell(r, c)));
+  const each = (what: 'row' | 'column', how: Rearranged['how'], grid: SeenGrid, lines: readonly Line[]): Rearranged[] =>
+    runsOf(lines).map(run => {
+      const name = what === 'row' ? (line: number): string => String(line + 1) : columnName;
+      const ends = [run[0], ...(run.length > 1 ? [run[run.length - 1]] : [])].flatMap(one => (one === undefined ? [] : [one]));
+      const places = ends.map(({ line }) => name(line)).join('–');
+      const there = ends.flatMap(({ to }) => (to === undefined ? [] : [name(to)])).join('–');
+      const said = run.map(({ line }) => (what === 'row' ? rowWords(grid, line) : columnWords(grid, line))).find(text => text !== '');
+      return { sheet, what, how, words: `${places}${there === '' ? '' : ` to ${there}`}${said === undefined ? ', blank' : `: ${said}`}` };
+    });
+  const moved = (all: readonly number[], to: readonly (number | undefined)[]): Line[] => all.map(line => ({ line, to: to[line] ?? 0 }));
+  const gone = (to: readonly (number | undefined)[], isFilled: (line: number) => boolean): Line[] =>
+    to.flatMap((there, line) => (there === undefined && isFilled(line) ? [{ line }] : []));
+  return [
+    ...each(
+      'row',
+      'inserted',
+      returned,
+      rows.added.map(line => ({ line })),
+    ),
+    ...each(
+      'row',
+      'deleted',
+      sent,
+      gone(rows.to, r => sent.filled(r).length > 0),
+    ),
+    ...each('row', 'moved', sent, moved(rows.moved, rows.to)),
+    ...each(
+      'column',
+      'inserted',
+      returned,
+      columns.added.map(line => ({ line })),
+    ),
+    ...each(
+      'column',
+      'deleted',
+      sent,
+      gone(columns.to, c => columnWords(sent, c) !== ''),
+    ),
+    ...each('column', 'moved', sent, moved(columns.moved, columns.to)),
+    ...blocks.map((block): Rearranged => ({ sheet, what: 'cells', how: 'moved', words: blockWords(block) })),
+  ];
+}
+
+/** `B10:B13`, or `B10` alone. */
+export const areaWords = (top: number, left: number, bottom: number, right: number): string =>
+  top === bottom && left === right ? address(top, left) : `${address(top, left)}:${address(bottom, right)}`;
