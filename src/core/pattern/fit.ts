@@ -185,10 +185,10 @@ export function patternFit(
   seed: number,
 ): (string | number)[][] {
   const count = xMm.length;
-  if (count < 2) throw wrongInput('x: a pattern has at least 2 screws', 'x');
+  if (count < 2) throw wrongInput('x: give at least 2 screws', 'x');
   const places = xMm.map((x, i) => `${x} ${at(yMm, i)}`);
   const twin = places.findIndex((place, i) => places.indexOf(place) < i);
-  if (twin >= 0) throw wrongInput(`x and y: rows ${places.indexOf(places[twin] as string) + 1} and ${twin + 1} are in one place`, 'y');
+  if (twin >= 0) throw wrongInput(`x and y: rows ${places.indexOf(places[twin] as string) + 1} and ${twin + 1} are the same place`, 'y');
   if (samples * count > MOST_SCREWS_DRAWN)
     throw wrongInput(`samples × screws is ${samples * count}; at most ${MOST_SCREWS_DRAWN} are drawn`, 'samples');
   const pattern = patternOf(xMm, yMm);
