@@ -319,7 +319,7 @@ const LIST = [
     value: 'pin ratio',
     fail: { side: 'above', limit: 10 },
     review: { side: 'above', limit: 'pin limit' },
-    basis: 'hole depth ÷ pilot; practice for screw bosses, which allows more than the blind-hole rules of handbooks',
+    basis: 'hole depth ÷ pilot; practice for screw bosses, above the blind-hole rules of handbooks',
     source: PRACTICE,
     moves: ['hole depth', ['length', 'hole depth']],
   },
