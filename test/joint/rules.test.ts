@@ -37,7 +37,7 @@ describe('what is said of a rule', () => {
       'boss height ÷ outside diameter',
       'not checked',
       'common practice',
-      'mend the input that is named',
+      'correct the input that is named',
     ]);
     expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([
       false,

@@ -71,10 +71,10 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
     notLive: 'a study of many joints; it stands as of the date of the copy',
     example: { args: [D1, 1000], row: 15, values: ['slenderness', 1, 0, 2.1875, 2.1875, 2.1875] },
     caution:
-      'Sizes are drawn normal about the middle of their limits, which lie at ±3 standard deviations and cut the draws: it assumes ' +
-      'centred processes. Dimensions moulded in one tool move together: common share says by how much, 0 is optimistic for sums. ' +
-      'Strengths, frictions and loads are not drawn. In the joint of the demo the least full thread is 7.34 mm at worst case, ' +
-      '7.67 by root sum square and 7.57 among 20,000 draws.',
+      'Draws are normal about the middle of the limits, cut there at ±3 standard deviations: it assumes centred processes. ' +
+      'Dimensions moulded in one tool move together: common share says by how much, 0 is optimistic for sums. Strengths, ' +
+      'frictions and loads are not drawn. In the demo the least full thread is 7.34 mm at worst case, 7.67 by root sum ' +
+      'square and 7.57 among 20,000 draws.',
   },
   'JOINT.SOLVE': {
     ...GENERAL,
