@@ -1,7 +1,7 @@
 import { cell } from './cell';
 
 /**
- * Wall of an internal feature (boss, rib, post) that keeps a share of the outer wall, mm.
+ * Wall of an internal feature (boss, rib, post) as a share of the outer wall, mm.
  * @customfunction WALL.FEATURE
  * @param wall Outer wall that it stands on, mm or text with unit
  * @param [share] Share of the wall, a fraction or "60 %"; 0.6 if omitted

@@ -47,7 +47,7 @@ export function draftSize(size: any, distance: any, draft: any, direction: any):
 }
 
 /**
- * Draft per side that a textured wall asks for, degrees: base draft + what the depth of the texture adds.
+ * Draft per side that a textured wall needs, degrees: base draft + what the depth of the texture adds.
  * @customfunction DRAFT.TEXTURE
  * @param base Draft per side without texture, degrees or text; a blank is 0
  * @param texture_depth Depth of the texture, mm or text, "25 µm"; a blank is 0

@@ -65,7 +65,7 @@ export function holeTight(size: any, mouth: any, depth: any, draft?: any): any {
  * @customfunction HOLE.DEPTH
  * @param penetration_max Deepest reach of the screw below the boss face, mm or text; a blank is 0
  * @param bottom_gap Room to leave under the tip, mm or text with unit; a blank is 0
- * @param [depth_tol] What the hole may come out too shallow, mm or text; 0 if omitted
+ * @param [depth_tol] How much too shallow the hole may come out, mm or text; 0 if omitted
  * @returns Hole depth needed, mm
  */
 export function holeDepth(penetration_max: any, bottom_gap: any, depth_tol?: any): any {

@@ -39,8 +39,8 @@ export function patternTurn(play_round: any, play_slot: any, distance: any): any
  * Spills as a table.
  * The same seed gives the same answer everywhere.
  * @customfunction PATTERN.FIT
- * @param x Place of each screw along x, a row or column, mm or text; "0 mm" for a zero
- * @param y Place of each screw along y, a row or column, mm or text; "0 mm" for a zero
+ * @param x Position of each screw along x, a row or column, mm or text; "0 mm" for a zero
+ * @param y Position of each screw along y, a row or column, mm or text; "0 mm" for a zero
  * @param zone_boss Position zone of each boss, a diameter, mm or text with unit
  * @param zone_hole Position zone of each hole in the board, a diameter, mm or text with unit
  * @param play Play of the screw in its hole, on diameter, mm or text with unit

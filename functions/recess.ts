@@ -53,7 +53,7 @@ export function recessSeat(board_plane: any, depth: any): any {
  * Least depth of the recess that hides the head, mm: head height + subflush.
  * @customfunction RECESS.DEPTH.MIN
  * @param head_height Head height, mm or text; "M3 pan" reads its largest
- * @param subflush How far the head shall lie below the face, mm or text; a blank is 0
+ * @param subflush How far the head must lie below the outer face, mm or text; a blank is 0
  * @returns Least recess depth, mm
  */
 export function recessDepthMin(head_height: any, subflush: any): any {
@@ -61,7 +61,7 @@ export function recessDepthMin(head_height: any, subflush: any): any {
 }
 
 /**
- * How far the head lies below the outer face, mm; negative stands proud.
+ * How far the head lies below the outer face, mm; negative: it stands proud.
  * @customfunction RECESS.FLUSH
  * @param depth Depth of the recess from the outer face, mm or text with unit; a blank is 0
  * @param head_height Head height, mm or text; "M3 pan" reads its largest
@@ -84,7 +84,7 @@ export function recessCone(sharp_diameter: any, hole: any, angle?: any): any {
 }
 
 /**
- * Room for the driver in the recess on diameter, mm, after a margin; negative does not go in.
+ * Room for the driver in the recess on diameter, mm, after a margin; negative: the driver does not go in.
  * @customfunction RECESS.TOOL
  * @param recess_diameter Recess diameter where the tool goes in, mm or text with unit
  * @param tool_diameter Outside of the tool, mm or text; "1/4 in hex" is taken across corners

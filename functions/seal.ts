@@ -3,7 +3,7 @@ import { cell } from './cell';
 /**
  * Opening of a rim half way between two screws under an even load, mm, an estimate: q·L⁴/(384·E·I).
  * @customfunction RIM.SAG
- * @param pitch Distance of the screws, mm or text with unit
+ * @param pitch Distance between the screws, mm or text with unit
  * @param line_load Even load along the rim, as of a seal, N/mm or text with unit
  * @param modulus Modulus of the plastic, MPa or text, or a material, "ABS"
  * @param second_moment Second moment of area of the rim, mm⁴ or text; RIB.SECTION gives one
@@ -15,7 +15,7 @@ export function rimSag(pitch: any, line_load: any, modulus: any[][], second_mome
 }
 
 /**
- * Screw pitch at which a rim opens so far between two screws, mm, an estimate.
+ * Screw pitch at which a rim opens by a given sag between two screws, mm, an estimate.
  * @customfunction RIM.PITCH
  * @param sag Opening that is allowed half way between two screws, mm or text with unit
  * @param line_load Even load along the rim, as of a seal, N/mm or text with unit
@@ -36,7 +36,7 @@ export function rimPitch(sag: any, line_load: any, modulus: any[][], second_mome
  * @param cord_tol Its tolerance, ± mm or text; a blank is 0
  * @param groove_depth Depth of the groove, mm or text with unit
  * @param depth_tol Its tolerance, ± mm or text; a blank is 0
- * @param [gap] Gap of the faces beside the groove, mm or text; below 0 counts as 0; 0 if omitted
+ * @param [gap] Gap between the faces beside the groove, mm or text; below 0 counts as 0; 0 if omitted
  * @param [gap_tol] Its tolerance, ± mm or text; 0 if omitted
  * @param [stretch] Stretch of the cord, a fraction or "2 %"; 0 if omitted
  * @returns Least, nominal, largest squeeze, shares

@@ -1,7 +1,7 @@
 import { cell } from './cell';
 
 /**
- * Largest strain of a snap hook bent aside at its tip, a share: an estimate, root and wall stiff.
+ * Largest strain of a snap hook bent aside at its tip, a share: an estimate, root and wall rigid.
  * @customfunction SNAP.STRAIN
  * @param deflection Deflection at the tip, mm or text with unit
  * @param length Length of the hook from its root to the tip, mm or text with unit
@@ -14,7 +14,7 @@ export function snapStrain(deflection: any, length: any, thickness: any, tip_thi
 }
 
 /**
- * Deflection at the tip of a snap hook for its largest strain, mm: an estimate, root and wall stiff.
+ * Deflection at the tip of a snap hook for its largest strain, mm: an estimate, root and wall rigid.
  * @customfunction SNAP.DEFLECTION
  * @param strain Largest strain that the plastic may have, a share or "3 %"
  * @param length Length of the hook from its root to the tip, mm or text with unit
@@ -27,7 +27,7 @@ export function snapDeflection(strain: any, length: any, thickness: any, tip_thi
 }
 
 /**
- * Force at the tip that bends a snap hook, N: an estimate, root and wall stiff.
+ * Force at the tip that bends a snap hook, N: an estimate, root and wall rigid.
  * @customfunction SNAP.FORCE
  * @param deflection Deflection at the tip, mm or text with unit
  * @param length Length of the hook from its root to the tip, mm or text with unit

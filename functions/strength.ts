@@ -142,7 +142,7 @@ export function hoopStress(interference: any, pin: any, od: any, modulus: any[][
 }
 
 /**
- * Largest interference on diameter that keeps a hoop stress, mm.
+ * Largest interference on diameter at which the hoop stress stays within a limit, mm.
  * @customfunction HOOP.LIMIT
  * @param stress Hoop stress allowed at the bore, MPa or text with unit
  * @param pin Pin diameter, mm or text with unit

@@ -26,11 +26,11 @@ export async function jointMap(
 }
 
 /**
- * Between which values each input of a joint may move while all others stay: without a fail, and passing.
+ * How far each input of a joint may move while all others stay: without a fail, and with every rule passing.
  * Spills as a table.
  * @customfunction JOINT.WINDOW
  * @param inputs Joint inputs: two columns name and value, or a header and one row
- * @param [names] Names of the inputs to move, a row or column; every number that a rule can feel if omitted
+ * @param [names] Names of the inputs to move, a row or column; every numeric input that affects a rule if omitted
  * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
  * @returns Table with a header row, a row an input
  */
@@ -67,7 +67,7 @@ export async function jointSimulate(inputs: any[][], samples?: any, seed?: any, 
 }
 
 /**
- * The value of one input of a joint, nearest to its present one, at which an output has its target.
+ * The value of one input of a joint, nearest to its present one, at which an output reaches its target.
  * @customfunction JOINT.SOLVE
  * @param inputs Joint inputs: two columns name and value, or a header and one row
  * @param name Name of the input to move, in quotes, "wall"

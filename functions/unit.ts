@@ -47,7 +47,7 @@ export function limits(text: any): any[][] {
 /**
  * The word ok, or a sentence when a length looks like inches, metres or a radius.
  * @customfunction UNIT.CHECK
- * @param length Length to look at, mm or text with unit
+ * @param length Length to check, mm or text with unit
  * @param kind What it is: "wall", "screw", "head", "board edge", "board thickness" or "height"
  * @returns Text
  */

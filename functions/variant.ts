@@ -35,7 +35,7 @@ export function variantGrid(
  * @param table Numbers to compare, a row a variant, without a header
  * @param directions "max" or "min" for each column: which is better
  * @param weights Weight of each column, a number; one for all will do
- * @param [states] State of each variant: a fail ranks behind all others; not looked at if omitted
+ * @param [states] State of each variant: a fail ranks behind all others; ignored if omitted
  * @returns Ranks
  */
 export function variantRank(table: any[][], directions: any[][], weights: any[][], states?: any[][]): any[][] {

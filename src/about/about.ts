@@ -169,7 +169,7 @@ export function about(card: Card, item: Item | undefined): string {
       ...parts
         .filter(([key]) => !left.includes(key))
         .map(([key, text]) => (key === 'what' ? text : `${key[0]?.toUpperCase()}${key.slice(1)}: ${text}`)),
-      ...(left.length === 0 ? [] : [`Too long for here, ask for it by name: ${left.join(', ')}`]),
+      ...(left.length === 0 ? [] : [`Too long to show here; ask by name: ${left.join(', ')}`]),
     ].join('\n');
   const texts = LEFT_OUT.map(lines);
   return shortened(texts.find(text => text.length <= MOST_CHARACTERS) ?? (texts[texts.length - 1] as string));

@@ -12,15 +12,15 @@ const COMMANDS = new Map<string, Command>(
   Object.entries({
     table: { does: 'every row of inputs with its results', load: () => import('./table') },
     check: {
-      does: 'the rows that do not pass, with reason and remedy; ends with 1 where one fails or is not checked',
+      does: 'lists the rows that do not pass, with reason and remedy; exits with 1 if one fails or is not checked',
       load: () => import('./check'),
     },
-    card: { does: 'all about one row', load: () => import('./card') },
+    card: { does: 'every value of one row with unit, formula, state and source', load: () => import('./card') },
     figure: { does: 'one row in section, as SVG, PNG or DXF', load: () => import('./figure') },
-    parameters: { does: 'the lengths and angles of one row for a design program, as CSV or JSON', load: () => import('./parameters') },
+    parameters: { does: 'the lengths and angles of one row for a CAD program, as CSV or JSON', load: () => import('./parameters') },
     map: { does: 'one row over two of its inputs', load: () => import('./map') },
     sensitivity: { does: 'what moves one output of one row', load: () => import('./sensitivity') },
-    simulate: { does: 'how many of one row are good', load: () => import('./simulate') },
+    simulate: { does: 'yield of one row, every size drawn at random within its limits', load: () => import('./simulate') },
     handover: { does: 'a copy of a workbook for those without the add-in', load: () => import('../handover/cli') },
     compare: { does: 'lists what came back changed', load: () => import('../handover/compare-cli') },
     verify: { does: 'whether a served folder is whole', load: () => import('../release/verify') },
@@ -31,7 +31,7 @@ const HELP = `bosswright COMMAND …
 
 ${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(13)}${does}`).join('\n')}
 
-bosswright COMMAND --help says how.`;
+bosswright COMMAND --help names the options.`;
 
 export const main: Main = async ([name = '--help', ...args], print) => {
   if (name === '--help' || name === 'help') return print(HELP);

@@ -8,7 +8,7 @@ import { formatOf, writeTable } from './table-file';
 
 export const USAGE = `bosswright card in.csv|xlsx|json [--row 1] [--base base.csv] [--out out.csv|xlsx|json|md]
 
-Every value of one joint with its unit, formula, state and source. Without --out it goes to standard output, --as csv|json|md.`;
+Every value of one joint with its unit, formula, state and source. Without --out it goes to standard output; --as chooses the form.`;
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'base', 'out', 'as'], [1, 1]);

@@ -7,8 +7,8 @@ import { UserFault } from '../cli/user-fault';
 
 export const USAGE = `bosswright check in.csv|xlsx|json [--base base.csv] [--rows 1-25000]
 
-Says which rows do not pass, with reason and remedy. Ends with 1 where a row fails or is not checked; one to review is told and
-ends with 0.`;
+Lists the rows that do not pass, with reason and remedy. Exits with 1 if a row fails or is not checked; a row to review is listed
+and does not change that.`;
 
 export const main: Main = async (args, print) => {
   const { files, values } = given(args, USAGE, ['base', 'rows'], [1, 1]);

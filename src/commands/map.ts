@@ -10,7 +10,7 @@ export const USAGE = `bosswright map in.csv|xlsx|json --x NAME --x-values 2,2.5,
                [--base base.csv] [--out out.csv|xlsx|json|md|svg|png]
 
 One output of one joint over two of its inputs: x along the top, y down the side; ENCL.JOINT.MAP. As SVG or PNG the
-states are drawn, whatever the result. Without --out it goes to standard output, --as csv|json|md.`;
+states are drawn, whatever the result. Without --out it goes to standard output; --as chooses the form.`;
 
 /** A number as such, anything else as it was typed. */
 const cellOf = (text: string): string | number => (/^[-+]?(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : text);

@@ -1,4 +1,4 @@
-// bosswright parameters: the lengths and angles of one row, for the parameter table of a design program.
+// bosswright parameters: the lengths and angles of one row, for the parameter table of a CAD program.
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { PARAMETER_FORMATS, parametersOf } from '../joint/parameters';

@@ -9,7 +9,7 @@ export const USAGE = `bosswright sensitivity in.csv|xlsx|json --result "engageme
                        [--out out.csv|xlsx|json|md|svg|png]
 
 What each input and its tolerance make of one output, largest first; ENCL.JOINT.SENSITIVITY. As SVG or PNG it is drawn as bars.
-Without --out it goes to standard output, --as csv|json|md.`;
+Without --out it goes to standard output; --as chooses the form.`;
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['result', 'row', 'base', 'out', 'as'], [1, 1]);

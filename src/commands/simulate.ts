@@ -1,4 +1,4 @@
-// bosswright simulate: how many of one row are good.
+// bosswright simulate: yield of one row.
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
 import { given } from '../cli/options';
@@ -8,7 +8,7 @@ export const USAGE = `bosswright simulate in.csv|xlsx|json [--row 1] [--samples 
                     [--out out.csv|xlsx|json|md]
 
 How many joints meet each rule when every size that has limits is drawn within them; ENCL.JOINT.SIMULATE. The same seed gives the
-same counts everywhere. Without --out it goes to standard output, --as csv|json|md.`;
+same counts everywhere. Without --out it goes to standard output; --as chooses the form.`;
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'samples', 'seed', 'base', 'out', 'as'], [1, 1]);

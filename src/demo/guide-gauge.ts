@@ -66,8 +66,8 @@ const HEADS = [
   'flat required (mm)',
   'gap at the floor (mm)',
   'flat left (mm)',
-  'steel',
-  'steel and joint',
+  'state of the steel',
+  'state with joint',
 ];
 
 /** The mould beside the boss; the joint of the same variant goes into its verdict. */
@@ -114,7 +114,7 @@ const guide = guideSheet({
       'sensor and must stand 24 mm above the floor; the lid is 13 mm above the board.',
     'The board: 1.6 mm thick, screwed down through a hole; the head lies on the board (seat "0 mm"). One screw sits ' +
       'in a corner, beside the side wall.',
-    'Asked: a boss that a mould can be made for, 2 d of full thread at worst case, 1 mm free under the tip.',
+    'Required: a boss that a mould can be made for, 2 d of full thread at worst case, 1 mm free under the tip.',
     'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
       'notes speak of the values as they came; Variants has joint and mould steel side by side.',
   ],

@@ -52,11 +52,11 @@ const guide = guideSheet({
   title: TITLE,
   sentence: SENTENCE,
   scenario: [
-    'The part: a soil meter held in the hand, two halves of ABS, wall 2.5 mm, its corners thick so that it bears a ' +
+    'The part: a soil meter held in the hand, two halves of ABS, wall 2.5 mm, its corners thick so that it survives a ' +
       'fall. One screw in each corner closes it; the board hangs elsewhere.',
     'The screw: thread-forming, of no standard that is held here. Ten pieces were measured with a calliper and a ' +
       'thread gauge, largest and smallest of each size; the lengths are those in the box.',
-    'Asked: 2 d of full thread at worst case, 0.5 mm free under the tip, mould steel of 3 mm at the floor beside the boss.',
+    'Required: 2 d of full thread at worst case, 0.5 mm free under the tip, mould steel of 3 mm at the floor beside the boss.',
     'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
       'notes speak of the values as they came; the sheet Variants has the same story in one table.',
   ],

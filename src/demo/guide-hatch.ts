@@ -65,7 +65,7 @@ const IN_PLASTIC = 10;
 const IN_INSERT = 300;
 const AGREED = [IN_PLASTIC, IN_INSERT, IN_INSERT, IN_INSERT];
 const HEAD = variants.next + 1;
-const HEADS = ['variant', 'opened, in its life', 'opened, agreed', 'openings', 'openings and joint'];
+const HEADS = ['variant', 'openings in its life', 'openings agreed', 'state of openings', 'state with joint'];
 
 /** What no table of joints judges: how often the joint is undone. */
 function openings(): PlanCell[] {
@@ -103,7 +103,7 @@ const guide = guideSheet({
     'The part: a frost alarm that hangs in an orchard, ABS, wall 2.8 mm. Four screws hold a hatch over its battery; ' +
       'it is opened every month for ten years.',
     'The hatch: 2.2 mm of plastic under the heads, which lie in recesses 2.8 mm deep. No board lies between hatch and boss.',
-    'Asked: a joint that bears the openings, 2 d of full thread at worst case in plastic, 1 d in a metal thread.',
+    'Required: a joint that bears the openings, 2 d of full thread at worst case in plastic, 1 d in a metal thread.',
     'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
       'notes speak of the values as they came; Variants has joints and openings side by side.',
   ],

@@ -61,7 +61,7 @@ const guide = guideSheet({
       'of the load. Its front is seen, so sink marks count.',
     'The board: 60 × 40 × 1.6 mm, on bosses 11 mm above the floor; the display fixes that height. The screw goes ' +
       'through the board and its head lies on it (seat "0 mm").',
-    'Asked: a flat-ended tapping screw with 2 d of full thread at worst case, 1 mm free under its tip, a hole no ' +
+    'Required: a flat-ended tapping screw with 2 d of full thread at worst case, 1 mm free under its tip, a hole no ' +
       'deeper than its boss is high, core pins of at most 6 : 1 (the moulder’s figure), no sink mark on the front.',
     'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
       'notes speak of the values as they came; the sheet Variants has the same story in one table.',

@@ -176,7 +176,7 @@ const guide = guideSheet({
     'The part: an air monitor for classrooms, fed by USB at low voltage, in reach of children; two halves of ABS, ' +
       'wall 2.5 mm, a lip all round.',
     'The board: its drawing says 3.15 × 2.05 × 0.062, and no unit. The housing is drawn in millimetres.',
-    'Asked: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves ' +
+    'Required: a lip that goes in everywhere and shows little step, a board that is neither crushed nor loose, halves ' +
       'that close on their bosses.',
     'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Lip and ' +
       'clamp has the choices side by side, Variants the screws.',
@@ -213,7 +213,7 @@ const guide = guideSheet({
         ['board thickness, both units', '=ENCL.DUAL([board thickness],3)'],
         ['gap around the board, least', '=ENCL.BOARD.GAP([board length],[outline tolerance],[pocket])', 'mm', 'per side'],
       ],
-      ['A board edge of 3.15 mm is no board. Write the unit once, where the number enters; everything behind it is in millimetres.'],
+      ['No board has an edge of 3.15 mm. Write the unit once, where the number enters; everything after it is in millimetres.'],
     ],
     [
       '2   The lip, first choice: 0.05 mm per side',
@@ -228,7 +228,7 @@ const guide = guideSheet({
         ],
         ['least gap by root sum square', '=[lip gap, first choice]-[half spread as root sum square]', 'mm', 'below 0 as well'],
       ],
-      ['Two parts shrink apart from each other, by a little more than the gap. At worst case nothing is left.'],
+      ['The two parts shrink by different amounts, a little more than the gap. At worst case nothing is left.'],
     ],
     [
       '3   The lip, wider: 0.15 mm per side',
@@ -285,7 +285,7 @@ const guide = guideSheet({
   judge: [
     'How much step at the lip the eye forgives: hold a sample in the hand.',
     'Whether the shrink scatter is what your moulder holds with your resin: ask for the figure and type it.',
-    'The stack at the rim is to be mended: bosses higher by more than the gap, then the tolerance sheet of the first guide for the rest.',
+    'Correct the stack at the rim: raise the bosses by more than the gap, then use the sheet Tolerance of the first guide for the rest.',
   ],
   cautions: [
     'In reach of children: small parts, loose screws and openings are not judged here. Name the standard that ' +

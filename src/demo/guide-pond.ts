@@ -142,7 +142,7 @@ const guide = guideSheet({
     'The part: a level sender in a box beside a pond, two halves of ABS, wall 2.5 mm, 130 × 90 mm. The board lies on four bosses; ' +
       'a cord in a groove of the rim seals the lid, outside it a flap with a hook covers the terminals.',
     'The board: four screws ST2.9 at 100 × 60 mm. It is placed by two pins, in a round hole and in a slot 100 mm away.',
-    'Asked: 99.73 % of the boards go over all four screws, at most 2 % strain in the hook, and 8 % squeeze of the seal at worst.',
+    'Required: 99.73 % of the boards go over all four screws, at most 2 % strain in the hook, and 8 % squeeze of the seal at worst.',
     'How to read it: each line computes one thing in its cell; select the cell to see formula and arguments. The ' +
       'notes speak of the values as they came; Pattern and rim has the choices side by side.',
   ],
@@ -159,7 +159,7 @@ const guide = guideSheet({
     ['pin distance tolerance', 0.25, 'mm', '±, both parts together'],
     ['expansion of the board', 15, '1e-6/K', ''],
     ['colder by', -40, 'K', 'from assembly to the coldest day'],
-    ['undercut', 1.5, 'mm', 'that the hook goes round'],
+    ['undercut', 1.5, 'mm', 'that the hook must clear'],
     ['hook length, first choice', 8, 'mm', ''],
     ['hook length', 12, 'mm', ''],
     ['hook width', 6, 'mm', ''],
@@ -194,7 +194,7 @@ const guide = guideSheet({
       [
         ['share that goes together', fits('hole, first choice', 2), '', 'first choice'],
         ['goes together', '=ENCL.CHECK.MIN([share that goes together],[share required])', '', 'fails'],
-        ['least play', fits('hole, first choice', 3), 'mm', 'what so many boards need, on diameter'],
+        ['least play', fits('hole, first choice', 3), 'mm', 'that 99.73 % of the boards need, on diameter'],
         ['hole at the worst of all', '=ENCL.HOLE.FIXED([screw, largest],[zone of a boss],[zone of a hole])', 'mm', 'every board, always'],
         ['share that goes together, wider', fits('hole, wider', 2), '', ''],
         ['goes together, wider', '=ENCL.CHECK.MIN([share that goes together, wider],[share required])', '', ''],
@@ -217,7 +217,7 @@ const guide = guideSheet({
           'to either side, by the play on the pins',
         ],
       ],
-      ['Two round holes would ask more of the distance than the mould and a cold day give.'],
+      ['Two round holes would need a closer distance than the mould can hold and a cold day leaves.'],
     ],
     [
       '3   A hook on the far side',
@@ -235,7 +235,7 @@ const guide = guideSheet({
         ['force to push it on (estimate)', '=ENCL.SNAP.MATING([force at the tip (estimate)],[ramp],[friction])', 'N', ''],
         ['force to pull it off (estimate)', '=ENCL.SNAP.MATING([force at the tip (estimate)],[return ramp],[friction])', 'N', ''],
       ],
-      ['Half as thick at the tip spreads the strain along the hook; length counts with its square.'],
+      ['Half the thickness at the tip spreads the strain along the hook; the strain falls with the square of its length.'],
     ],
     [
       '4   The seal, and the rim that must keep it',
@@ -260,7 +260,7 @@ const guide = guideSheet({
         ['opening, four screws', sag('pitch, wide'), 'mm', ''],
         ['and with four screws?', `=ENCL.REASON("SEAL.SQUEEZE",${CORD},[opening, four screws],[faces],[groove inside]/[ring inside]-1)`],
       ],
-      ['The rim opens with the fourth power of the pitch, and with the third of its height: height costs less than two screws.'],
+      ['The opening grows with the fourth power of the pitch and falls with the cube of the height: height costs less than two screws.'],
     ],
   ],
   judge: [

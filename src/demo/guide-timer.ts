@@ -124,7 +124,7 @@ const guide = guideSheet({
       'two screws that are recessed and can be touched from outside.',
     'The board: 90 × 55 × 1.6 mm, held by pan-head machine screws ISO 7045 in holes of the medium class, 0.1 mm ' +
       'larger at most. Live copper comes as near as 5.5 mm to a hole centre.',
-    'Asked: metal of the screw stays clear of live copper by the distance that your standard asks, after the board ' +
+    'Required: metal of the screw stays clear of live copper by the distance in your standard, after the board ' +
       'has slid as far as it can.',
     'How to read it: each line computes one thing in its cell. The notes speak of the values as they came; Copper ' +
       'has all board screws, Variants the screws of the cover.',

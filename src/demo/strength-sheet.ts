@@ -10,7 +10,7 @@ const INPUTS: readonly SheetInput[] = [
   ['hole', 3.2, 'mm', 'clearance hole in the seat'],
   ['yield stress', 'ABS', 'MPa', 'a resin reads its start value, ABS 45; type the figure of your grade'],
   ['safety', 2, '', 'short-term; 3 to 5 where process or weld line are not known'],
-  ['load', 800, 'N', 'that tries to pull the lid off, for a short time'],
+  ['load', 800, 'N', 'short-term, that tries to pull the lid off'],
   ['thread friction', 0.2, '', 'seldom known'],
   ['head friction', 0.25, '', 'seldom known'],
   ['drive torque', 0.15, 'N·m', 'from a test with the part, the screw and the driver'],
@@ -21,7 +21,7 @@ const INPUTS: readonly SheetInput[] = [
   ['modulus', 'ABS', 'MPa', 'short-term; a lasting fit needs a creep modulus'],
   ['poisson', 0.38, '', 'Poisson ratio'],
   ['pin length', 6, 'mm', 'in the boss'],
-  ['allowed stress', 12, 'MPa', 'hoop stress that the plastic bears for long'],
+  ['allowed stress', 12, 'MPa', 'hoop stress that the plastic bears in the long term'],
 ];
 
 const HEAD = '[screw]&" "&[head]';
@@ -64,7 +64,7 @@ const BLOCKS: readonly GuideStep[] = [
         'screws for the load (estimate)',
         '=ENCL.SCREW.COUNT([load],[weakest (estimate)],1)',
         '',
-        'the safety is in the force above already',
+        'the safety factor is already in the force above',
       ],
     ],
   ],
@@ -141,7 +141,7 @@ export const strengthSheet: SheetPlan = {
     cell(
       `A${next + 4}`,
       'note',
-      'Low: twice the drive torque, half the strip torque, whichever is more. High: 70 % of the strip torque. Drive ' +
+      'Low: twice the drive torque or half the strip torque, whichever is more. High: 70 % of the strip torque. Drive ' +
         'and strip torque scatter: take the worst of many.',
     ),
   ],

@@ -5,7 +5,7 @@ import { cell, row, table } from './sheet-rows';
 /** Seat of the lid, board and boss against the rim of the lower half. */
 const LINKS: readonly (readonly [label: string, value: number, tolerance: Cell, sign: number, note: string])[] = [
   ['boss: floor to face', 14, '=ENCL.TOL.MOULDED(B6,"DIN 16742-TG6","same")', 1, '± by DIN 16742 TG6, one mould half'],
-  ['board', 1.6, 0.16, 1, '± 10 %, figure of the fabricators'],
+  ['board', 1.6, 0.16, 1, '± 10 %, as board makers state it'],
   ['lid: rim plane to seat', 4.5, '=ENCL.TOL.IT(B8,"IT12")/2', 1, 'agreed with the moulder: half the width of ISO 286-1 IT12'],
   ['rim: floor to rim plane', 19.6, '=ENCL.TOL.MOULDED(B9,"DIN 16742-TG6","same")', -1, '± by DIN 16742 TG6, one mould half'],
 ];
@@ -42,7 +42,7 @@ function cells(): PlanCell[] {
     cell(
       'A3',
       'caution',
-      'Root sum square and simulation take the dimensions as independent. Those of one tool are not: boss and rim of ' +
+      'Root sum square and simulation assume independent dimensions. Those moulded in one tool are not: boss and rim of ' +
         'one half shrink together; add them linearly.',
     ),
     ...row(FIRST - 1, HEADER, ['link', 'value', 'tolerance ±', 'sensitivity', '', 'note']),

@@ -32,7 +32,7 @@ export const FUNCTIONS = {
     'Erste Eigenfrequenz einer rechteckigen Leiterplatte mit gleichmäßig verteilter Masse, Hz: eine Schätzung.',
   'Gap that two materials of one length need for a change of temperature, mm.':
     'Spalt, den zwei Werkstoffe gleicher Länge bei einer Temperaturänderung brauchen, mm.',
-  'Wall of an internal feature (boss, rib, post) that keeps a share of the outer wall, mm.':
+  'Wall of an internal feature (boss, rib, post) as a share of the outer wall, mm.':
     'Wanddicke eines inneren Elements (Dom, Rippe, Kopfdom) als Anteil der Außenwand, mm.',
   'Outside diameter of a boss or post around a hole, mm: hole + 2·wall, plus draft on both sides.':
     'Außendurchmesser eines Schraubdoms um ein Loch, mm: Loch + 2·Wanddicke, dazu die Schräge auf beiden Seiten.',
@@ -85,7 +85,7 @@ export const FUNCTIONS = {
     'Höhe, in der die Entformungsschräge einen Versatz je Seite aufgebraucht hat, mm.',
   'Size of a feature drafted on both sides at a distance from the end that holds it, mm.':
     'Maß eines beidseitig schrägen Elements in einem Abstand von dem Ende, an dem es gilt, mm.',
-  'Draft per side that a textured wall asks for, degrees: base draft + what the depth of the texture adds.':
+  'Draft per side that a textured wall needs, degrees: base draft + what the depth of the texture adds.':
     'Entformungsschräge je Seite, die eine genarbte Wand verlangt, Grad: Grundschräge + Zuschlag für die Narbtiefe.',
   'Grip of the screw, mm: the sum of all that lies between head seat and boss face.':
     'Klemmlänge der Schraube, mm: die Summe von allem zwischen Kopfauflage und Domstirnfläche.',
@@ -201,11 +201,11 @@ export const FUNCTIONS = {
     'Kunststoff der Kopfauflage unter dem Kopf, mm: Leiterplattenebene − Senkungstiefe.',
   'Least depth of the recess that hides the head, mm: head height + subflush.':
     'Kleinste Tiefe der Senkung, die den Kopf verbirgt, mm: Kopfhöhe + Versenkung.',
-  'How far the head lies below the outer face, mm; negative stands proud.':
+  'How far the head lies below the outer face, mm; negative: it stands proud.':
     'Wie tief der Kopf unter der Außenfläche liegt, mm; negativ steht er vor.',
   'Depth of a countersink from its sharp diameter down to the hole, mm.':
     'Tiefe einer Kegelsenkung von ihrem scharfkantigen Durchmesser bis zum Loch, mm.',
-  'Room for the driver in the recess on diameter, mm, after a margin; negative does not go in.':
+  'Room for the driver in the recess on diameter, mm, after a margin; negative: the driver does not go in.':
     'Spiel des Schraubwerkzeugs in der Senkung im Durchmesser, mm, nach einer Zugabe; negativ: passt nicht hinein.',
   'Major diameter (outside of the thread) of a screw, mm, from the thread table.':
     'Außendurchmesser des Gewindes einer Schraube, mm, aus der Gewindetabelle.',
@@ -235,7 +235,7 @@ export const FUNCTIONS = {
     'Typische, niedrige und hohe Werte eines Kunststoffs mit Einheit und wie jeder vorliegt.',
   'Opening of a rim half way between two screws under an even load, mm, an estimate: q·L⁴/(384·E·I).':
     'Öffnung eines Rands in der Mitte zwischen zwei Schrauben unter gleichmäßiger Last, mm, eine Schätzung: q·L⁴/(384·E·I).',
-  'Screw pitch at which a rim opens so far between two screws, mm, an estimate.':
+  'Screw pitch at which a rim opens by a given sag between two screws, mm, an estimate.':
     'Schraubenabstand, bei dem ein Rand sich zwischen zwei Schrauben so weit öffnet, mm, eine Schätzung.',
   'Least, nominal and largest squeeze of a sealing cord in its groove, shares of its thickness.':
     'Kleinste, nominelle und größte Verpressung einer Dichtschnur in ihrer Nut, als Anteil ihrer Dicke.',
@@ -243,11 +243,11 @@ export const FUNCTIONS = {
     'Größte Nutfüllung einer Dichtschnur, ein Anteil; eine ganz gefüllte Nut wird abgelehnt.',
   'Stretch of a sealing ring on its groove, a share: groove inside/ring inside − 1.':
     'Dehnung eines Dichtrings auf seiner Nut, ein Anteil: Nut innen/Ring innen − 1.',
-  'Largest strain of a snap hook bent aside at its tip, a share: an estimate, root and wall stiff.':
+  'Largest strain of a snap hook bent aside at its tip, a share: an estimate, root and wall rigid.':
     'Größte Dehnung eines an der Spitze ausgelenkten Schnapphakens, ein Anteil: eine Schätzung, Fuß und Wand starr.',
-  'Deflection at the tip of a snap hook for its largest strain, mm: an estimate, root and wall stiff.':
+  'Deflection at the tip of a snap hook for its largest strain, mm: an estimate, root and wall rigid.':
     'Durchbiegung an der Spitze eines Schnapphakens bei seiner größten Dehnung, mm: eine Schätzung, Fuß und Wand starr.',
-  'Force at the tip that bends a snap hook, N: an estimate, root and wall stiff.':
+  'Force at the tip that bends a snap hook, N: an estimate, root and wall rigid.':
     'Kraft an der Spitze, die einen Schnapphaken biegt, N: eine Schätzung, Fuß und Wand starr.',
   'Axial force that pushes a snap hook aside over its ramp, N: an estimate. With the return angle it is the one for release.':
     'Axiale Kraft, die einen Schnapphaken auslenkt, N: eine Schätzung. Mit dem Rückwinkel ist es die Lösekraft.',
@@ -270,21 +270,21 @@ export const FUNCTIONS = {
   'Pressure under a flat-seated head, MPa.': 'Flächenpressung unter einem Kopf mit ebener Auflage, MPa.',
   'Hoop stress at the bore of a boss pressed over a rigid pin, MPa.':
     'Tangentialspannung an der Bohrung eines auf einen starren Stift gepressten Doms, MPa.',
-  'Largest interference on diameter that keeps a hoop stress, mm.':
+  'Largest interference on diameter at which the hoop stress stays within a limit, mm.':
     'Größtes Übermaß im Durchmesser, das eine Tangentialspannung einhält, mm.',
   'Axial force that pushes a rigid pin through its press fit, N, an estimate.':
     'Axiale Kraft, die einen starren Stift durch seinen Pressverband schiebt, N, eine Schätzung.',
   'Whole number of screws that share a short-term load.': 'Ganze Zahl von Schrauben, die sich eine kurzzeitige Last teilen.',
   'One output of a joint over two of its inputs: x values along the top, y values down the side.':
     'Eine Ausgabe einer Verbindung über zwei ihrer Eingaben: x-Werte oben, y-Werte seitlich.',
-  'Between which values each input of a joint may move while all others stay: without a fail, and passing.':
+  'How far each input of a joint may move while all others stay: without a fail, and with every rule passing.':
     'Zwischen welchen Werten sich jede Eingabe bewegen darf, während alle anderen bleiben: ohne fail, und mit pass.',
   'What moves one output of a joint: its slope by each input, and what the tolerance of each makes of it.':
     'Was eine Ausgabe einer Verbindung bewegt: ihre Steigung nach jeder Eingabe, und was deren Toleranz daraus macht.',
   'How many joints meet each rule when every size that has limits is drawn within them.':
     'Wie viele Verbindungen jede Regel erfüllen, wenn jedes Maß mit Grenzen innerhalb dieser gezogen wird.',
   'The same seed gives the same counts everywhere.': 'Derselbe Startwert gibt überall dieselben Zahlen.',
-  'The value of one input of a joint, nearest to its present one, at which an output has its target.':
+  'The value of one input of a joint, nearest to its present one, at which an output reaches its target.':
     'Der Wert einer Eingabe, dem jetzigen am nächsten, bei dem eine Ausgabe ihr Ziel hat.',
   'Full width of an ISO 286-1 tolerance grade, mm.': 'Volle Breite eines Grundtoleranzgrads nach ISO 286-1, mm.',
   'General tolerance of a length by ISO 2768-1, ± mm.': 'Allgemeintoleranz eines Längenmaßes nach ISO 2768-1, ± mm.',

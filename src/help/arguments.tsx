@@ -68,7 +68,7 @@ export const Arguments = ({ card, listed }: { readonly card: Card; readonly list
   <section id="arguments">
     <h2>Arguments and symbols</h2>
     {card.params.length === 0 ? (
-      <p>It has none.</p>
+      <p>This function has no arguments.</p>
     ) : (
       <dl class="arguments">
         {card.params.map((param, i) => (
@@ -79,7 +79,7 @@ export const Arguments = ({ card, listed }: { readonly card: Card; readonly list
     {card.params.some(({ kind }) => kind.is === 'screw') && (
       <>
         <p class="quiet">
-          Of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major
+          Sizes of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major
           diameter, max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
         </p>
         <p class="quiet">
@@ -90,7 +90,7 @@ export const Arguments = ({ card, listed }: { readonly card: Card; readonly list
     )}
     {card.params.some(({ kind }) => kind.is === 'nut') && (
       <p class="quiet">
-        Of the nut, mm, from ISO 4032: <Symbol text="s" /> width across flats, max.
+        Size of the nut, mm, from ISO 4032: <Symbol text="s" /> width across flats, max.
       </p>
     )}
   </section>

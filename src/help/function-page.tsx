@@ -36,7 +36,7 @@ const EvidenceList = ({ card, evidence }: { readonly card: Card; readonly eviden
     <section id="evidence">
       <h2>Evidence</h2>
       {!mine.some(isOutside) && (
-        <p>No check from outside is known: what stands here was worked by hand or by arithmetic, or follows from an identity.</p>
+        <p>No check from outside is known: the values were worked out by hand or by arithmetic, or follow from an identity.</p>
       )}
       <ul>
         {mine.map(({ kind, source, test }) => (
@@ -55,7 +55,7 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
   const optional = (name: string): string =>
     listed.parameters.find(parameter => parameter.name === name)?.optional === true ? `[${name}]` : name;
   const isOwnShown = figure?.legend.some(({ isOwn }) => isOwn) === true;
-  const caption = `${figure?.words}.${isOwnShown ? ' In bold: what this function works out there.' : ''}`;
+  const caption = `${figure?.words}.${isOwnShown ? ' In bold: what this function works out.' : ''}`;
   const mistakes = [...(FUNCTION_MISTAKES[card.id] ?? []), ...TOPIC_WORDS[card.topic].mistakes];
   return written({
     title: card.id,

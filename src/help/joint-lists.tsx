@@ -45,19 +45,19 @@ export const JointLists = (): JSX.Element => (
     <List
       id="inputs"
       title="Inputs"
-      heads={['name', 'unit', 'where it is left out', 'what it is']}
+      heads={['name', 'unit', 'default', 'meaning']}
       rows={[...INPUTS].map(([name, { unit, defaultWords, meaning }]) => [name, orDash(unit), defaultWords, meaning])}
     />
     <List
       id="outputs"
       title="Outputs"
-      heads={['name', 'unit', 'what it is']}
+      heads={['name', 'unit', 'meaning']}
       rows={OUTPUTS.map(name => [name, orDash(unitOf(name)), meaningOf(name)])}
     />
     <List
       id="rules"
       title="Rules, and what mends them"
-      heads={['rule', 'where it is broken', 'judges', 'source', 'remedies are tried on']}
+      heads={['rule', 'where it is broken', 'judges', 'source', 'remedies change']}
       rows={RULES.map(({ name, broken, value, source, moves }) => [
         name,
         broken,

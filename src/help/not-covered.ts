@@ -3,13 +3,13 @@
 const NOT_COVERED: readonly (readonly [words: readonly string[], sentence: string])[] = [
   [
     ['warp', 'distortion', 'flatness'],
-    'Warpage is not covered: it comes from flow, cooling and fibres. Ask for a filling study and measure first parts; ' +
+    'Warpage is not covered: it comes from flow, cooling and fibres. Ask for a filling simulation and measure first parts; ' +
       'what they show goes into RIM.GAP.LIMITS as a tolerance.',
   ],
   [
     ['boss to boss', 'between bosses', 'two bosses'],
     'How close two bosses may stand is not covered: BOSS.STEEL gives the mould steel between two drafted ' +
-      'faces; ask the moulder. Whether one board fits over all bosses is PATTERN.FIT.',
+      'faces; ask the moulder. PATTERN.FIT says whether one board fits over all bosses.',
   ],
   [
     [

@@ -28,7 +28,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
         'height; purchasing may change them.',
       'Two standards for the same trade word. M3 pan heads of two standards differ by 0.4 mm in diameter: name the standard.',
       'M3 without quotes is a cell of the sheet, not a screw.',
-      'One piece of an own screw measured: pieces differ. Its drawing, or the largest and smallest of many.',
+      'Only one piece of an own screw measured: pieces differ. Use its drawing, or the largest and smallest of many.',
       'The root of an own screw measured with jaws that sit on the flanks: it comes out too large.',
     ],
   },
@@ -71,7 +71,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'The pocket for the head in the outer face: wide enough for the largest head where it sits, deep enough to hide ' +
       'it, and enough plastic left under it.',
     mistakes: [
-      'The head height entered where the head diameter is required. A recess narrower than the hole is the sign of it.',
+      'The head height entered where the head diameter is required. A recess narrower than the hole gives it away.',
       'The nominal or smallest head taken: size the recess on the largest.',
       'The recess held at the outer face: draft makes it narrower at the floor, where the head must go.',
       'No room for the driver: the bit or its sleeve is wider than the recess.',
@@ -95,7 +95,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     mistakes: [
       'A short-term pull-out force taken as a design load: plastic creeps, ages and cracks around the screw.',
       'Only the thread looked at: the boss may tear across or the head may go through its seat first.',
-      'Formulas of metal joints used in plastic: the torque for a clamp force is another one, and much of the clamp is lost in hours.',
+      'Formulas for metal joints used in plastic: the torque for a clamp force differs, and much of the clamp force is lost within hours.',
       'One torque for all: drive torque and stripping torque scatter with resin, pilot and speed of the driver.',
     ],
   },
@@ -116,7 +116,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'what holds them. Estimates; installation and torque-out are not computed: test them.',
     mistakes: [
       'A clearance hole as wide as the insert: the screw then draws the insert out through it, however well it holds.',
-      'The insert left proud or deep: proud it keeps the parts apart, deep the plastic lands first and the insert is drawn up.',
+      'The insert left proud or deep: proud, it keeps the parts apart; deep, the plastic touches first and the screw draws the insert up.',
       'A hole only as deep as the insert: molten plastic and the tip of the screw have nowhere to go.',
       'Only the pull-out force checked: an insert that turns in its boss has failed too, and only a test shows when.',
       'A cold insert in a brittle plastic: the hoop strain stays for years and cracks the boss.',
@@ -127,9 +127,9 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'A hook in place of a screw: a straight cantilever that tapers from root to tip, its largest strain, how far and with ' +
       'what force it bends, and what its ramp makes of that force. Estimates; the permissible strain comes from the data of the plastic.',
     mistakes: [
-      'The strain at break or of a single pull taken for a hook that is opened often.',
+      'The strain at break, or for a single use, taken for a hook that is opened often.',
       'A hook that stays bent when closed: it creeps and lets go. It must stand free where it has snapped in.',
-      'A sharp inner corner at the root, where the strain is largest: the formula knows no notch.',
+      'A sharp inner corner at the root, where the strain is largest: the formula leaves the notch out.',
       'A thin wall behind the root taken as stiff: it turns with the hook, which is then softer than computed.',
       'A weld line or the gate at the root of the hook.',
     ],
@@ -139,11 +139,11 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
       'Several screws or pins in one board: how long a slot beside a round hole must be, how far the board can turn, and ' +
       'whether one rigid board fits over all bosses. Bent boards and the warp of the housing are not covered.',
     mistakes: [
-      'Every hole judged by itself: with two screws the play of both must take the whole difference in distance.',
-      'Two round holes as locators: the distance of two parts is never the same. One round hole and one slot locate a board.',
-      'The slot pointing across the line to the round hole: it must point at it.',
-      'Both locators on one short side: the same play turns the board further the nearer they stand.',
-      'Holes of one tool taken as independent: they are off together, by shrinkage, and the slot or the play must take that first.',
+      'Every hole judged by itself: with two screws the play of both must take up the whole difference in distance.',
+      'Two round holes as locators: their distance is never the same in two parts. One round hole and one slot locate a board.',
+      'A slot laid across the line to the round hole: it must point at the round hole.',
+      'Both locators on one short side: the closer they stand, the further the same play turns the board.',
+      'Holes moulded in one tool taken as independent: shrinkage moves them together, and the slot or the play must take that up first.',
     ],
   },
   'Ribs, lip, mould': {
@@ -162,7 +162,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     about: 'Tolerances from tables, and chains of dimensions: worst case, root sum square, and what lies between.',
     mistakes: [
       'Every part within tolerance, and the assembly not: no chain was summed.',
-      'Root sum square with few links, or with dimensions of one mould: they are not independent.',
+      'Root sum square with few links, or with dimensions moulded in one tool: these are not independent.',
       'One-sided tolerances summed about their nominal: shift the nominal to the middle first.',
       'Tolerances of machined parts demanded of a moulding.',
     ],
@@ -181,7 +181,7 @@ export const TOPIC_WORDS: Readonly<Record<Topic, TopicWords>> = {
     mistakes: [
       'A zero for “none”: a blank and a bare 0 cannot be told apart in a sheet, so write "0 mm" or "0°".',
       'A blank drawing value read as agreed: it takes a default. JOINT.INPUTS lists what each default is.',
-      'A limit repeated in every table: put the limits of the house into one range and give it as base.',
+      'A limit repeated in every table: put your company’s limits into one range and give it as base.',
       'A margin of one rule read as the margin of the joint: “margin rule” says which rule is nearest to its limit.',
       'A state read without its reason: “review” on a hidden face and “review” on a show face are different matters.',
     ],

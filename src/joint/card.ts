@@ -107,7 +107,7 @@ function cardRow(variant: Variant, name: Output, states: ReadonlyMap<string, str
 export function jointCard(inputs: CellRange, variantNumber: number, base: CellRange | undefined): Cell[][] {
   const variants = variantsOf(inputs, baseOf(base));
   const variant = variants[variantNumber - 1];
-  if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; there are ${variants.length}`, 'variant');
+  if (variant === undefined) throw wrongInput(`variant is ${variantNumber}; inputs has ${variants.length}`, 'variant');
   const states = new Map([...variant.findings()].reverse().map(({ rule, state }) => [SHOWN_AT[rule.value] ?? rule.value, state]));
   return OUTPUTS.map(name => cardRow(variant, name, states));
 }

@@ -29,11 +29,11 @@ function checkNames(columns: readonly HeadedList[]): void {
   for (const { argument, name, values } of columns) {
     if (name === undefined)
       throw wrongInput(
-        `${argument} begins with ${cut(String(values[0]))}, which is no joint input, but ` +
+        `${argument} begins with ${cut(String(values[0]))}, which is not a joint input, but ` +
           `${named?.argument} with ${named?.name}; head every list with a joint input, or none`,
         argument,
       );
-    if (seen.has(name)) throw wrongInput(`${argument} is headed ${name} as a list before it`, argument);
+    if (seen.has(name)) throw wrongInput(`${argument} is headed ${name}, like a list before it`, argument);
     if (values.length === 1) throw wrongInput(`${argument} has the name ${name} and no values`, argument);
     seen.add(name);
   }

@@ -32,7 +32,7 @@ export function inputValue(
     if (isTaken === false)
       return asksForDefault || isBlank(raw) || raw === base.get(param.name)
         ? new NotApplicable(askedWhere.otherwise)
-        : wrongInput(`${param.name} is given, and ${askedWhere.otherwise}`, param.name);
+        : wrongInput(`${param.name} is given, but ${askedWhere.otherwise}: leave it blank`, param.name);
   }
   if (!asksForDefault && !isBlank(raw)) {
     const readings = (lookUps[place] ??= new LookUps());

@@ -133,7 +133,7 @@ export const INPUT = {
       'length tolerance',
       { only: 'insert length min', where: 'has insert' },
     ),
-    words: 'shortest standard length that meets ratio at worst case and whose hole depth needed fits',
+    words: 'shortest standard length that meets ratio at worst case and fits the hole depth',
   }),
   'length tolerance': input(DEVIATION, 'tolerance of the screw length', {
     zeroByUnit: true,
@@ -147,7 +147,7 @@ export const INPUT = {
     words: 'table',
   }),
   material: input(MATERIAL, 'material symbol, or your own card as text: "strength 40 MPa; thread share 0.8"', {
-    words: 'none; needed where something comes from it',
+    words: 'none; required where a default comes from it',
   }),
   wall: input(mm, 'nominal wall of the thread half', { ...SIZE_LIMIT, required: true }),
   'head wall': input(mm, 'nominal wall of the head half', { ...SIZE_LIMIT, made: made(Sizes.sameMm, 'wall'), words: 'wall' }),
@@ -157,7 +157,7 @@ export const INPUT = {
     made: notLive(OF_MATERIAL, sinkLimitOf, 'material'),
     words: 'sink limit of the material; 0.6 without one',
   }),
-  'board plane': input(mm, 'outer face of the head half to the underside of the board', {
+  'board plane': input(mm, 'from the outer face of the head half to the underside of the board', {
     ...SIZE_LIMIT,
     required: true,
     askedWhere: { condition: 'has recess', otherwise: 'the board plane is blank and the head lies on the board' },
@@ -182,7 +182,7 @@ export const INPUT = {
   }),
   sleeve: input(mm, 'height of a sleeve moulded on the head half, through the board', { atLeast: 0, default: 0 }),
   'sleeve tolerance': input(DEVIATION, 'tolerance of the sleeve height', { zeroByUnit: true, default: 0.1 }),
-  'sleeve draft': input(degrees, 'draft of the sleeve outside, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
+  'sleeve draft': input(degrees, 'draft of the outside of the sleeve, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
   'sleeve wall': input(mm, 'wall of the sleeve at its free end', { ...SIZE_LIMIT, default: 1 }),
   gap: input(mm, 'planned gap between boss face and what it lands on', { atLeast: 0, default: 0 }),
   'gap tolerance': input(DEVIATION, 'tolerance of the planned gap', {
@@ -226,7 +226,7 @@ export const INPUT = {
   }),
   'recess draft': input(degrees, 'draft of the recess, per side', { ...DRAFT, zeroByUnit: true, default: 1 }),
   'post draft': input(degrees, 'draft of the post around the recess, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
-  'post OD': input(mm, 'post around the recess at the board plane', {
+  'post OD': input(mm, 'outside diameter of the post around the recess, at the board plane', {
     ...SIZE_LIMIT,
     made: made(Boss.bossOutsideDiaMm, 'recess diameter', 'feature wall', { is: 0 }, { is: 0 }),
     words: 'recess diameter + 2·feature wall',
@@ -258,7 +258,7 @@ export const INPUT = {
     askedWhere: IN_PLASTIC,
   }),
   'pilot tolerance': input(DEVIATION, 'tolerance of the pilot hole', { zeroByUnit: true, default: 0.05 }),
-  'pilot held at': input(HELD_AT, 'where the pilot has its size: mid (of the full thread) or mouth', {
+  'pilot held at': input(HELD_AT, 'where the size of the pilot is held: mid (of the full thread) or mouth', {
     default: 'mid',
     askedWhere: IN_PLASTIC,
   }),
@@ -275,7 +275,7 @@ export const INPUT = {
       only: 'boss OD for hold',
       where: 'board lies on the sleeve',
     }),
-    words: 'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole not less than holds the board',
+    words: 'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole at least what holds the board',
   }),
   'od ratio': input(ofMaterial(RATIO, 'od ratio'), 'boss outside diameter ÷ d', {
     ...SIZE_LIMIT,
@@ -284,7 +284,7 @@ export const INPUT = {
     askedWhere: IN_PLASTIC,
   }),
   'boss height': input(mm, 'boss height above the wall of the thread half', { ...SIZE_LIMIT, required: true }),
-  'outside draft': input(degrees, 'draft of the boss outside, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
+  'outside draft': input(degrees, 'draft of the outside of the boss, per side', { ...DRAFT, zeroByUnit: true, default: 0.5 }),
   'hole draft': input(degrees, 'draft of the pilot hole, per side', { ...DRAFT, zeroByUnit: true, default: 0.25 }),
   'hole depth': input(mm, 'depth of the pilot hole below the boss face', {
     ...SIZE_LIMIT,
@@ -310,12 +310,12 @@ export const INPUT = {
     made: made(Sizes.sameMm, 'insert OD'),
     words: 'insert diameter: moulded in',
   }),
-  'insert below face': input(mm, 'insert below the boss face', { atLeast: 0, default: 0 }),
+  'insert below face': input(mm, 'depth of the insert below the boss face', { atLeast: 0, default: 0 }),
   'insert tolerance': input(DEVIATION, 'tolerance of the insert length, and of its depth below the face', {
     zeroByUnit: true,
     default: 0.1,
   }),
-  'insert landing limit': input(mm, 'ring of the insert under the mating part to be reviewed', { ...SIZE_LIMIT, default: 0.3 }),
+  'insert landing limit': input(mm, 'ring of the insert under the mating part; less is reviewed', { ...SIZE_LIMIT, default: 0.3 }),
   'insert ratio': input(numeric(RATIO), 'boss outside diameter ÷ insert diameter', { ...SIZE_LIMIT, default: 2 }),
   'insert margin': input(mm, 'minimum clearance below the insert', { atLeast: 0, zeroByUnit: true, default: 1 }),
   face: input(FACE, 'outer face behind the boss: hidden or show', { default: 'hidden' }),
@@ -325,60 +325,68 @@ export const INPUT = {
     made: notLive(OF_MATERIAL, yieldStressOf, 'material'),
     words: 'material, low end of the family, conditioned',
   }),
-  safety: input(numeric(RATIO), 'divisor of the strength estimates', { atLeast: 1, default: 1 }),
-  'common share': input(numeric(SHARE), 'share of the variance that the dimensions of one half have in common; read by a simulation', {
-    atLeast: 0,
-    atMost: 1,
-    default: 0,
-  }),
-  load: input(numeric(FORCE), 'load of one screw, short-term', SIZE_LIMIT),
-  'load safety': input(numeric(RATIO), 'safety against the load', { atLeast: 1, default: 2 }),
-  friction: input(numeric(RATIO), 'friction in the thread and under the head', { above: 0, atMost: 1 }),
+  safety: input(numeric(RATIO), 'safety factor: the strength estimates are divided by it', { atLeast: 1, default: 1 }),
+  'common share': input(
+    numeric(SHARE),
+    'share of the variance that the dimensions of one half have in common; used by JOINT.SIMULATE alone',
+    {
+      atLeast: 0,
+      atMost: 1,
+      default: 0,
+    },
+  ),
+  load: input(numeric(FORCE), 'short-term load on one screw', SIZE_LIMIT),
+  'load safety': input(numeric(RATIO), 'safety factor on the load', { atLeast: 1, default: 2 }),
+  friction: input(numeric(RATIO), 'coefficient of friction in the thread and under the head', { above: 0, atMost: 1 }),
   'drive torque': input(numeric(TORQUE), 'torque that drives the screw in', SIZE_LIMIT),
   'set torque': input(numeric(TORQUE), 'torque at which the driver is set', SIZE_LIMIT),
   'torque scatter': input(numeric(SHARE), 'scatter of the driver, a share of its set torque', { atLeast: 0, below: 1, default: 0.1 }),
   'tool diameter': input(mm, 'diameter of the driver', SIZE_LIMIT),
   'steel gap': input(mm, 'clear gap beside the boss at its free end', SIZE_LIMIT),
-  'subflush limit': input(mm, 'head below the face to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.2 }),
-  'seat limit': input(mm, 'least seat to be reviewed', { ...SIZE_LIMIT, default: 1.2 }),
-  'bearing limit': input(mm, 'ring under the head to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
-  'thread limit': input(numeric(SHARE), 'share of the flank depth at the mouth to be reviewed', {
+  'subflush limit': input(mm, 'head below the outer face; less is reviewed', { atLeast: 0, zeroByUnit: true, default: 0.2 }),
+  'seat limit': input(mm, 'plastic under the head; less is reviewed', { ...SIZE_LIMIT, default: 1.2 }),
+  'bearing limit': input(mm, 'ring under the head; less is reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  'thread limit': input(numeric(SHARE), 'share of the flank depth at the mouth; less is reviewed', {
     atLeast: 0,
     atMost: 1,
     zeroByUnit: true,
     default: 0.15,
     askedWhere: IN_PLASTIC,
   }),
-  'od limit': input(numeric(RATIO), 'boss outside diameter ÷ d to be reviewed', {
+  'od limit': input(numeric(RATIO), 'boss outside diameter ÷ d; less is reviewed', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, odLimitOf, 'material'),
     words: 'material: low end of its range; 1.8 without one',
     askedWhere: IN_PLASTIC,
   }),
-  'tightness limit': input(ofMaterial(RATIO, 'tightness limit'), 'pilot at the tip ÷ root below which the boss splits', {
-    ...SIZE_LIMIT,
-    made: notLive(OF_MATERIAL, tightnessLimitOf, 'material'),
-    words: 'material; 0.97 without one',
-    askedWhere: IN_PLASTIC,
-  }),
-  'tightness review': input(ofMaterial(RATIO, 'tightness review'), 'pilot at the tip ÷ root to be reviewed', {
+  'tightness limit': input(
+    ofMaterial(RATIO, 'tightness limit'),
+    'pilot at the tip ÷ root diameter; less fails: the boss is likely to split',
+    {
+      ...SIZE_LIMIT,
+      made: notLive(OF_MATERIAL, tightnessLimitOf, 'material'),
+      words: 'material; 0.97 without one',
+      askedWhere: IN_PLASTIC,
+    },
+  ),
+  'tightness review': input(ofMaterial(RATIO, 'tightness review'), 'pilot at the tip ÷ root diameter; less is reviewed', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, tightnessReviewOf, 'material'),
     words: 'material; 1 without one',
     askedWhere: IN_PLASTIC,
   }),
-  'floor limit': input(numeric(SHARE), 'plastic under hole or groove ÷ wall to be reviewed', { ...SIZE_LIMIT, atMost: 1, default: 0.6 }),
-  'hold limit': input(mm, 'ring that holds the board to be reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
-  'ring limit': input(mm, 'landing ring to be reviewed', { ...SIZE_LIMIT, default: 0.8 }),
-  'sink limit': input(ofMaterial(SHARE, 'sink limit'), 'boss wall ÷ wall that shows no sink', {
+  'floor limit': input(numeric(SHARE), 'plastic under hole or groove ÷ wall; less is reviewed', { ...SIZE_LIMIT, atMost: 1, default: 0.6 }),
+  'hold limit': input(mm, 'ring that holds the board; less is reviewed', { atLeast: 0, zeroByUnit: true, default: 0.5 }),
+  'ring limit': input(mm, 'landing ring; less is reviewed', { ...SIZE_LIMIT, default: 0.8 }),
+  'sink limit': input(ofMaterial(SHARE, 'sink limit'), 'boss wall ÷ wall up to which no sink mark shows', {
     ...SIZE_LIMIT,
     made: notLive(OF_MATERIAL, sinkLimitOf, 'material'),
     words: 'material; 0.6 without one',
   }),
-  'hidden sink limit': input(numeric(SHARE), 'boss wall ÷ wall to be reviewed on a hidden face', { ...SIZE_LIMIT, default: 1 }),
-  'slender limit': input(numeric(RATIO), 'boss height ÷ outside diameter to be reviewed', { ...SIZE_LIMIT, default: 3 }),
-  'pin limit': input(numeric(RATIO), 'core-pin length ÷ diameter to be reviewed', { ...SIZE_LIMIT, default: 7 }),
-  'strip limit': input(numeric(RATIO), 'strip ÷ drive torque to be reviewed', { ...SIZE_LIMIT, default: 3.5 }),
+  'hidden sink limit': input(numeric(SHARE), 'boss wall ÷ wall on a hidden face; more is reviewed', { ...SIZE_LIMIT, default: 1 }),
+  'slender limit': input(numeric(RATIO), 'boss height ÷ outside diameter; more is reviewed', { ...SIZE_LIMIT, default: 3 }),
+  'pin limit': input(numeric(RATIO), 'core-pin length ÷ diameter; more is reviewed', { ...SIZE_LIMIT, default: 7 }),
+  'strip limit': input(numeric(RATIO), 'strip ÷ drive torque; less is reviewed', { ...SIZE_LIMIT, default: 3.5 }),
 } as const;
 
 export type InputName = keyof typeof INPUT;

@@ -54,17 +54,20 @@ export const NODE = nodesOn<typeof INPUT>()({
     'head below the outer face (negative: proud)',
     made(HeadHalf.headBelowFaceMm, 'board plane less seat', 'head above the seat'),
   ),
-  'subflush min': mm('the same, worst case', made(HeadHalf.headBelowFaceMm, 'recess depth min', 'head above the seat')),
+  'subflush min': mm(
+    'head below the outer face, worst case (negative: proud)',
+    made(HeadHalf.headBelowFaceMm, 'recess depth min', 'head above the seat'),
+  ),
   'post OD root': mm(
     'post at the inner face of the head wall, after draft',
     made(HeadHalf.postOdRootMm, 'post OD', 'board plane', 'head wall', 'post draft'),
     { where: ['has recess'] },
   ),
-  'post wall root': mm('wall of the post there, beside the recess', made(Sizes.sameMm, 'post wall at its root'), {
+  'post wall root': mm('wall of the post at its root, beside the recess', made(Sizes.sameMm, 'post wall at its root'), {
     where: ['post surrounds the recess'],
   }),
   'bearing ring': mm(
-    'ring under the head, worst case (negative: it falls through)',
+    'ring under the head, worst case (negative: the head falls through)',
     made(HeadHalf.bearingRingMm, 'head diameter min', 'hole max'),
     {
       where: ['is flat-seated'],
@@ -76,10 +79,13 @@ export const NODE = nodesOn<typeof INPUT>()({
 
   // grip and engagement
   between: mm('sleeve or board, whichever is higher', made(Grip.betweenMm, 'sleeve', 'board')),
-  'between tolerance': mm('its tolerance', made(Grip.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance')),
+  'between tolerance': mm(
+    'tolerance of sleeve or board, whichever is higher',
+    made(Grip.betweenDeviation, 'sleeve', 'sleeve tolerance', 'board', 'board tolerance'),
+  ),
   'grip layers': mm('seat, sleeve or board, planned gap', made(Grip.gripLayersMm, 'seat', 'between', 'gap')),
-  'grip tolerances': mm('their tolerances', made(Grip.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance')),
-  grip: mm('under the head to the boss face; of a countersunk head from its top edge', made(Engagement.gripMm, 'grip layers')),
+  'grip tolerances': mm('tolerances of these layers', made(Grip.gripDeviations, 'seat tolerance', 'between tolerance', 'gap tolerance')),
+  grip: mm('from under the head to the boss face; for a countersunk head from its top edge', made(Engagement.gripMm, 'grip layers')),
   'screw length': mm('nominal length', made(Sizes.sameMm, 'length')),
   'length deviation': mm(
     'tolerance of the screw length',
@@ -118,7 +124,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
 
   // pilot
-  'pilot hole': mm('pilot where it is held', made(Sizes.sameMm, 'pilot')),
+  'pilot hole': mm('pilot at the depth where its size is held', made(Sizes.sameMm, 'pilot')),
   'pilot held depth': mm(
     'depth at which the pilot is held',
     made(Thread.pilotHeldDepthMm, 'pilot held at', 'relief', { only: 'engagement', where: 'held at mid' }),
@@ -165,7 +171,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Thread.rootCircleMm, 'wall beside the hole', 'wall', 'ring depth', 'plastic under the hole', 'boss OD root'),
     { where: ['open at its bottom', 'boss is wider than its mouth', 'hole ends in the plastic', 'wall is left under the groove'] },
   ),
-  'sink ratio': plain('wall ratio of the plain boss that has the same circle', made(Thread.sinkRatioOfCircle, 'root circle', 'wall')),
+  'sink ratio': plain(
+    'boss wall ÷ wall of the plain boss with the same root circle',
+    made(Thread.sinkRatioOfCircle, 'root circle', 'wall'),
+  ),
   'head sink ratio': plain('wall of the post at its root ÷ head wall', made(Boss.sinkRatio, 'post wall root', 'head wall')),
   slenderness: plain('boss height ÷ outside diameter', made(Boss.bossSlenderness, 'boss height', 'boss OD')),
   'pin ratio': plain('hole depth ÷ pilot or insert hole', made(pinRatio, 'hole depth', 'pin diameter')),
@@ -186,7 +195,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Board.boardHoldMm, 'boss OD', 'board hole max', 'locator', NONE),
   ),
   'boss stack': mm(
-    'outer face of the head half to the wall of the thread half, bosses in contact',
+    'from the outer face of the head half to the wall of the thread half, bosses in contact',
     made(Grip.bossStackMm, 'board plane', 'between', 'boss height'),
   ),
 
@@ -201,7 +210,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     ),
   ),
   'boss tear': newton(
-    'estimate: boss torn across',
+    'estimate: boss torn off across its net section',
     made(
       Sizes.chosenN,
       'has insert',
@@ -215,7 +224,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     { where: ['head', 'has recess', 'head diameter min', 'is flat-seated'] },
   ),
   weakest: plain(
-    'which of the three gives way first',
+    'which gives way first: pull-out, boss tear or seat shear',
     made(Estimates.weakest, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
     // a head that cannot be read is no reason to leave its seat out
     { where: ['pull-out', 'boss tear', 'seat', 'head', 'head diameter'] },
@@ -226,7 +235,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Torque.stripTorqueNm, 'thread pull-out', 'screw', 'friction given'),
   ),
   'clamp force': newton(
-    'estimate: clamp force at the set torque, less what drives the screw',
+    'estimate: clamp force at the set torque, less the drive torque',
     made(
       Estimates.clampForceN,
       'set torque given',
@@ -252,7 +261,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   // conditions, and why what hangs on them does not apply elsewhere
   'has recess': plain('the head sits in a recess', made(Sizes.isThere, 'seat'), { otherwise: 'the head lies on the board (seat "0 mm")' }),
   'recess is there': plain('the seat ends below the outer face', made(Sizes.isAtLeastNone, 'board plane less seat'), {
-    otherwise: 'the seat is thicker than the board plane is deep',
+    otherwise: 'the seat is thicker than the board plane',
   }),
   'has sleeve': plain('there is a sleeve', made(Sizes.isThere, 'sleeve'), { otherwise: 'there is no sleeve' }),
   'has no sleeve': plain('there is no sleeve', made(Sizes.isNot, 'has sleeve'), { otherwise: 'there is a sleeve' }),
@@ -281,13 +290,13 @@ export const NODE = nodesOn<typeof INPUT>()({
   }),
   'thread in plastic': plain('the thread is in the plastic', made(Sizes.isNot, 'has insert'), { otherwise: 'the thread is in the insert' }),
   'takes an insert': plain('the screw fits an insert', made(Sizes.isNot, 'is tapping'), {
-    otherwise: 'an insert takes a machine screw, and this screw taps its thread',
+    otherwise: 'an insert takes a machine screw, and this is a tapping screw',
   }),
-  'is machine screw': plain('the screw has a machine thread', made(Sizes.isNot, 'is tapping'), { otherwise: 'the screw taps its thread' }),
+  'is machine screw': plain('the screw has a machine thread', made(Sizes.isNot, 'is tapping'), { otherwise: 'it is a tapping screw' }),
   'held at mid': plain('the pilot is held half way along the full thread', made(Sizes.isHeldAtMid, 'pilot held at')),
   'is hidden': plain('the face behind the boss is hidden', made(Sizes.isHidden, 'face')),
   'is head hidden': plain('the face of the head half is hidden', made(Sizes.isHidden, 'head face')),
-  'length is picked': plain('the length is the program’s', made(Sizes.isNot, { given: 'length' }), {
+  'length is picked': plain('the length is chosen by the program', made(Sizes.isNot, { given: 'length' }), {
     otherwise: 'the length is given',
   }),
   'head diameter is given': plain('the head diameter is given', made(Sizes.holds, { given: 'head diameter' })),
@@ -334,7 +343,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     'depth at which the thread begins: relief, or insert below the face',
     made(Sizes.chosenMm, 'has insert', 'insert below face', { only: 'relief', where: 'thread in plastic' }),
   ),
-  'thread start tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has insert', 'insert tolerance', 'relief tolerance')),
+  'thread start tolerance': mm(
+    'tolerance of that depth',
+    made(Sizes.chosenDeviation, 'has insert', 'insert tolerance', 'relief tolerance'),
+  ),
   'engagement in plastic': mm(
     'full thread in the boss, nominal',
     made(Engagement.engagementMm, 'length', 'grip layers', 'relief', 'point'),
@@ -436,7 +448,10 @@ export const NODE = nodesOn<typeof INPUT>()({
   'head lies on the board': plain('the head lies on the board, and nothing goes through it', made(Sizes.isNot, 'has hole'), {
     otherwise: 'the head half has a hole for the screw',
   }),
-  'bearing hole tolerance': mm('its tolerance', made(Sizes.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance')),
+  'bearing hole tolerance': mm(
+    'tolerance of the hole under the head',
+    made(Sizes.chosenDeviation, 'has hole', 'hole tolerance', 'board hole tolerance'),
+  ),
   'hole max': mm('hole under the head at its largest', made(Sizes.largestMm, 'bearing hole', 'bearing hole tolerance')),
   'bearing hole min': mm('hole under the head at its smallest', made(Sizes.smallestMm, 'bearing hole', 'bearing hole tolerance')),
   'hole min': mm('clearance hole at its smallest', made(Sizes.smallestMm, 'hole', 'hole tolerance'), { where: ['has hole'] }),
@@ -456,10 +471,10 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(Grip.sleeveNeverReachesMm, 'sleeve tolerance', 'board tolerance'),
   ),
   'sleeve always reaches': mm(
-    'from this on the sleeve always does',
+    'from this on the sleeve always carries the clamp',
     made(Grip.sleeveAlwaysReachesMm, 'sleeve tolerance', 'board tolerance'),
   ),
-  'sleeve required': mm('sleeve that carries the clamp at all limits', made(Sizes.sumMm, 'board', 'sleeve always reaches')),
+  'sleeve required': mm('sleeve height that always carries the clamp', made(Sizes.sumMm, 'board', 'sleeve always reaches')),
   'pilot at last thread': mm(
     'hole at the last full thread, open or not',
     made(Hole.holeAtDepthMm, 'pilot mouth', 'last full thread', 'hole draft'),
@@ -472,7 +487,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'plastic under the hole': mm('plastic under the hole, nominal', made(Thread.plasticUnderHoleMm, 'wall', 'boss height', 'hole depth')),
   'wall without sink': mm(
-    'least thicker wall on which this boss passes',
+    'next thicker wall on which this boss passes',
     notLive(
       'a wall is found by trial',
       Thread.wallWithoutSinkMm,
@@ -501,7 +516,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     ),
   ),
   'boss OD for hold': mm(
-    'boss outside diameter that holds the board by the hold limit',
+    'boss outside diameter at which the board hold meets the hold limit',
     made(Grip.bossOdForHoldMm, 'hold limit', 'board hole max', 'locator'),
   ),
   'sink fails above': plain('sink ratio above which the thread half fails', made(Thread.sinkFailLimit, 'is hidden', 'sink limit')),
@@ -509,12 +524,12 @@ export const NODE = nodesOn<typeof INPUT>()({
     'sink ratio above which the thread half is reviewed',
     made(Thread.sinkReviewLimit, 'is hidden', 'sink limit', 'hidden sink limit'),
   ),
-  'head sink fails above': plain('the same of the head half', made(Thread.sinkFailLimit, 'is head hidden', 'sink limit')),
+  'head sink fails above': plain('sink ratio above which the head half fails', made(Thread.sinkFailLimit, 'is head hidden', 'sink limit')),
   'head sink reviewed above': plain(
-    'the same of the head half',
+    'sink ratio above which the head half is reviewed',
     made(Thread.sinkReviewLimit, 'is head hidden', 'sink limit', 'hidden sink limit'),
   ),
-  'share that holds': plain('thread share in the pull-out', made(Thread.shareThatHolds, 'thread share min')),
+  'share that holds': plain('thread share that the pull-out counts, at most 1', made(Thread.shareThatHolds, 'thread share min')),
   'weakest force': newton(
     'least of pull-out, boss tear and seat shear',
     made(Estimates.weakestN, 'pull-out', 'boss tear', { of: 'seat shear', orElse: Infinity }),
@@ -527,11 +542,11 @@ export const NODE = nodesOn<typeof INPUT>()({
   'steel gap given': mm('steel gap where one is given', made(Sizes.given, 'steel gap'), { where: ['has steel gap'] }),
   'strip over drive': plain('strip ÷ drive torque', made(Sizes.ratioOf, 'strip torque', 'drive torque given')),
   'set torque room': newtonMetre(
-    'what a scattering driver leaves to strip and to drive torque',
+    'what the set torque with its scatter leaves to the strip and the drive torque',
     made(Estimates.setTorqueRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
   ),
   'room in the window': newtonMetre(
-    'what the set torque leaves to the ends of its window',
+    'what the set torque with its scatter leaves to the ends of its window',
     made(Estimates.windowRoomNm, 'set torque given', 'torque scatter', 'drive torque given', 'strip torque'),
   ),
   'post wall at its root': mm(
@@ -539,7 +554,7 @@ export const NODE = nodesOn<typeof INPUT>()({
     made(HeadHalf.postWallRootMm, 'post OD root', 'recess diameter', 'board plane less seat', 'head wall', 'recess draft'),
   ),
   'least post wall': mm(
-    'the same, or beside the recess floor where that is less',
+    'wall of the post at its root, or beside the recess floor where that is less',
     made(HeadHalf.leastPostWallMm, 'post wall at its root', 'post OD', 'board plane', 'head wall', 'seat', 'post draft', 'recess diameter'),
   ),
   'half the yield stress': unit('MPa')('half the yield stress', made(Sizes.timesMm, { is: 0.5 }, 'yield stress')),
@@ -564,7 +579,7 @@ export const NODE = nodesOn<typeof INPUT>()({
   ),
   'sleeve OD min': mm('sleeve outside diameter at its smallest', made(Sizes.smallestMm, 'sleeve OD', 'hole tolerance')),
   locator: mm(
-    'what holds the board sideways, at its smallest',
+    'smallest diameter of what locates the board: sleeve or screw',
     made(Grip.locatorMm, 'sleeve', { only: 'sleeve OD min', where: 'has sleeve' }, 'screw'),
   ),
   'engagement required': mm('full thread required: ratio × d', made(Sizes.timesD, 'ratio', 'screw')),

@@ -8,10 +8,10 @@ const VERDICTS = {
   state: 'worst state of all rules',
   reason: 'first broken rule of that state, with what is needed and what there is',
   reasons: 'every broken rule, worst first, at most five',
-  fails: 'rules that fail',
-  reviews: 'rules to be reviewed',
+  fails: 'number of rules that fail',
+  reviews: 'number of rules to review',
   margin: 'least distance to a fail limit, as a share of the limit, or of d where that is 0; negative where one fails',
-  'margin rule': 'the rule of that distance',
+  'margin rule': 'rule that is nearest to its fail limit',
   remedy: 'first change that mends the reason, tried on the whole joint',
 } as const;
 

@@ -220,8 +220,8 @@ function inWords(variant: Variant, changes: readonly Move[]): string {
 /** "hole depth 14.95 mm", "length 19 mm with hole depth 17 mm": at most three, or why there is none. */
 export function remedy(variant: Variant, found: Finding, all: readonly Finding[], most = MAX_SAID): string {
   if (found.state === 'pass') return '–';
-  if (found.refusal !== undefined && found.state === 'not checked') return 'mend the input that is named';
-  if (found.rule.moves.length === 0 || (found.state === 'review' && !isBrokenBySize(found))) return 'no change of a size passes';
+  if (found.refusal !== undefined && found.state === 'not checked') return 'correct the input that is named';
+  if (found.rule.moves.length === 0 || (found.state === 'review' && !isBrokenBySize(found))) return 'no change of size makes it pass';
   const said = new Search(variant, found.rule, all).found().map(changes => inWords(variant, changes));
   if (said.length > 0) return said.slice(0, most).join('; or ');
   return `no change of ${found.rule.moves.map(move => (typeof move === 'string' ? move : move.join(' with '))).join(', ')} passes`;

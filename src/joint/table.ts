@@ -14,7 +14,7 @@ import { verdict } from './verdict';
 function headedBlock(rows: CellRange): { readonly header: Header; readonly names: readonly string[]; readonly body: CellRange } {
   const header = headerOf(rows[0] ?? []);
   const { height } = below(rows);
-  if (height < 2) throw wrongInput('inputs has no variant below its names', 'inputs');
+  if (height < 2) throw wrongInput('inputs has no row of values below its names', 'inputs');
   return { header, names: header.headings.map(({ name }) => name), body: rows.slice(1, height) };
 }
 

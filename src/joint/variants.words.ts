@@ -1,7 +1,7 @@
 import { COMMON_PRACTICE, GEOMETRY, type CardWords } from '../core/card';
 
 const NOT_COMPARED =
-  'A row without a number in every column, a header say, is shown as – and not ' +
+  'A row that lacks a number in any column, such as a header, is shown as – and not ' +
   'compared; a bare 0 is a blank, so write a true zero with its unit.';
 
 export const VARIANT_WORDS: Readonly<Record<string, CardWords>> = {
@@ -40,7 +40,7 @@ export const VARIANT_WORDS: Readonly<Record<string, CardWords>> = {
       result: [[1], [3], [2]],
     },
     notLive: 'a column as long as its table',
-    caution: `The weights decide, and one variant more can change the ranks of the others. ${NOT_COMPARED}`,
+    caution: `The weights decide, and adding a variant can change the ranks of the others. ${NOT_COMPARED}`,
   },
   'VARIANT.FRONT': {
     kind: 'geometry',

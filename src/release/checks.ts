@@ -50,8 +50,8 @@ function besideSums(files: Files): Check {
   own.delete(SUMS);
   return {
     name: 'checksums',
-    seen: `${own.size} files agree with the list beside them, which shows accidents only`,
-    faults: sums === undefined ? [`${SUMS} is missing, or is no list of checksums`] : differing(own, sums),
+    seen: `${own.size} files agree with the list beside them, which shows accidental damage only`,
+    faults: sums === undefined ? [`${SUMS} is missing, or is not a list of checksums`] : differing(own, sums),
   };
 }
 
@@ -81,7 +81,7 @@ function awry(files: Files, base: string, address: string, where: string): strin
   if (!address.startsWith('https://')) return [`${where}: ${address} is not https`];
   if (!address.startsWith(base)) return [`${where}: ${address} is not under ${base}`];
   const path = address.slice(base.length).replace(/#.*/, '');
-  return files.has(path) ? [] : [`${where}: ${address} leads to no file`];
+  return files.has(path) ? [] : [`${where}: ${address} leads to a file that is not there`];
 }
 
 function listedFunctions(files: Files): readonly Listed[] {

@@ -9,8 +9,8 @@ import { packedSums } from './sums';
 export const USAGE =
   'bosswright verify folder [--sums FILE], FILE the zip of the release or a copy of its SHA256SUMS, from outside the folder';
 const BESIDE =
-  'This shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came ' +
-  'another way: --sums FILE';
+  'This shows accidental damage only: whoever changes a file on purpose can change the list beside it too. Give the zip, or a list ' +
+  'that came another way: --sums FILE';
 
 function asked(args: readonly string[]): { readonly folder: string; readonly sums: string | undefined } {
   try {
@@ -30,7 +30,7 @@ function packedIn(file: string, folder: string): Packed {
     try {
       return [readFileSync(file), isInside(file, folder)];
     } catch {
-      throw new UserFault(`${file} is no file that can be read`);
+      throw new UserFault(`${file} cannot be read`);
     }
   })();
   if (inside)
@@ -59,7 +59,7 @@ export function main(args: readonly string[], print: (line: string) => void): vo
   if (faults.length > 0) throw new UserFault(`${faults.length} ${faults.length === 1 ? 'fault' : 'faults'} in ${folder}`);
   print(
     packed === undefined
-      ? `${done.length} checks passed, no accident seen: ${folder}\n${BESIDE}`
+      ? `${done.length} checks passed, no accidental damage found: ${folder}\n${BESIDE}`
       : `${done.length} checks passed, whole by ${packed.from}: ${folder}`,
   );
 }

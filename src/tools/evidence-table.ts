@@ -20,12 +20,12 @@ export function evidenceTable(cards: Iterable<Card>, evidence: readonly Evidence
   const { whole, inPart, none, byTableAlone, byUsAlone } = checked(all, evidence);
   const counts = EVIDENCE_KINDS.map(kind => `${kind} ${new Set(evidence.filter(one => one.kind === kind).map(({ id }) => id)).size}`);
   return [
-    `${RULE} So are ${whole.length} of ${all.length} functions, ${byTableAlone.length} of them by standards’ tables alone and ` +
-      `${byUsAlone.length} by a second computation of our own alone, which finds a slip in a formula but not what both ways take for ` +
-      `granted; of ${inPart.length} more a term or a value that they read is, and the row says which; of ${none.length} nothing is, ` +
-      'and there the values are worked by hand, by arithmetic or follow from an identity. No standard’s own document was at hand: ' +
-      'its numbers were read in secondary copies, collected once, and typed from that collection into the tests, which find slips of ' +
-      `the tables but none of the copies. Functions by kind of evidence: ${counts.join(', ')}.`,
+    `${RULE} Of ${all.length} functions ${whole.length} are checked so: ${byTableAlone.length} of them by standards’ tables alone, ` +
+      `and ${byUsAlone.length} by a second computation of our own alone, which finds a slip in a formula but no assumption that both ` +
+      `ways share. Of ${inPart.length} more a term or a value that they read is checked, and the row says which. Of ${none.length} ` +
+      'nothing is checked from outside: their values are worked by hand, by arithmetic or follow from an identity. No standard’s own ' +
+      'document was at hand: its numbers were read in secondary copies, collected once, and typed from that collection into the tests, ' +
+      `which find slips of the tables but none of the copies. Functions by kind of evidence: ${counts.join(', ')}.`,
     '',
     `Nothing from outside for: ${none.map(id => `\`${id}\``).join(', ')}.`,
     '',

@@ -203,7 +203,7 @@ describe('studies of one row', () => {
     const drawn = moves.filter(([, , , , , change]) => change !== '–' && Number(change) !== 0).map(([name = '']) => name);
     expect(drawn.length).toBeGreaterThan(3);
     for (const name of drawn) expect(textAt('bars.svg')).toContain(`>${name}<`);
-    await expect(run('sensitivity', at('joints.csv'), '--result', 'state', '--out', at('no.svg'))).rejects.toThrow(/state is no number/);
+    await expect(run('sensitivity', at('joints.csv'), '--result', 'state', '--out', at('no.svg'))).rejects.toThrow(/state is not a number/);
     await expect(run('sensitivity', at('joints.csv'))).rejects.toThrow(/^bosswright sensitivity /);
   });
 

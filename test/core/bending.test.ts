@@ -61,7 +61,7 @@ test('the angle of the ramp: without friction the tangent, and steeper is refuse
   // for release the angle of the other side
   expect(number('SNAP.MATING', 10, 60, 0.3)).toBeGreaterThan(number('SNAP.MATING', 10, 30, 0.3));
   expect(number('SNAP.MATING', 10, 73.2, 0.3)).toBeGreaterThan(1000);
-  expect(refusal('SNAP.MATING', 10, 73.4, 0.3)).toContain('friction is 0.3: the ramp locks itself from 73.3° on');
+  expect(refusal('SNAP.MATING', 10, 73.4, 0.3)).toContain('friction is 0.3: the ramp is self-locking from 73.3°');
 });
 
 test('a modulus and a Poisson ratio may be named by their material', () => {

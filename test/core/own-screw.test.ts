@@ -125,14 +125,15 @@ describe('what is left out is named where it is asked for', () => {
 
 describe('refused with what is known', () => {
   const known =
-    'known are major, root, pitch, point, flank, head diameter, head height, head angle, lengths, length tolerance, and last forming, cutting or machine';
+    'give major, root, pitch, point, flank, head diameter, head height, head angle, lengths, length tolerance, and as the last ' +
+    'word forming, cutting or machine';
   test.each([
     ['major 3; rot 2', known],
     ['major 3; rot 2; forming', known],
     ['major 3; forming; steel', known],
     ['major 3; length 8', known],
     ['major 3; major 4', 'major is given twice'],
-    ['forming; cutting', 'one of forming, cutting or machine'],
+    ['forming; cutting', 'is forming, cutting or machine: give one of these words'],
     ['major 2.9/3.0', 'the largest comes first: major 3.0/2.9'],
     ['root 3; major 2.9', 'root of an own screw is 3 mm; it must be below major, 2.9 mm'],
     ['root 2.9; major 3/2.85', 'root of an own screw is 2.9 mm; it must be below major, 2.85 mm'],

@@ -40,7 +40,7 @@ test.each([
   ['SEAL.SQUEEZE', [2, '+0/-2', 1.5, 0], /cord_tol .* nothing is left of cord/],
   ['SEAL.SQUEEZE', [2, 0, 1.5, '+0/-1.5'], /depth_tol .* nothing is left of groove_depth/],
   ['SEAL.SQUEEZE', [2, 0, 1.5, 0, 0, 0, 2], /stretch is 2: must be at least 0 and at most 1/],
-  ['SEAL.FILL', [2, 2, 1.5], /depth_tol is left out: at worst the cord fills the groove solid: groove_width × groove_depth is/],
+  ['SEAL.FILL', [2, 2, 1.5], /depth_tol is left out: at worst case the cord fills the groove solid: make groove_width or/],
   ['SEAL.FILL', [2, 2, 2, 0, '+0/-2'], /width_tol .* nothing is left of groove_width/],
   ['SEAL.FILL', [2, 2, 2, 0, 0, '+0/-2'], /solid/],
   ['SEAL.STRETCH', [50, 49.9], /groove_inside is 49.9: must be at least ring_inside/],

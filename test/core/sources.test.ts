@@ -54,7 +54,7 @@ describe('a screw where a number is asked', () => {
   test('a diameter: the screw alone', () => {
     expect(number('HOLE.FLOATING', 'M3', 0.2)).toBeCloseTo(2.98 + 0.2, 12);
     expect(number('HOLE.FLOATING', 3, 0.2)).toBeCloseTo(3.2, 12);
-    expect(refusal('HOLE.FLOATING', 'M3 pan', 0.2)).toBe('#VALUE! screw is "M3 pan": a screw alone, "M3"');
+    expect(refusal('HOLE.FLOATING', 'M3 pan', 0.2)).toBe('#VALUE! screw is "M3 pan": give the screw alone, "M3"');
     expect(refusal('HOLE.FLOATING', 'wide', 0.2)).toMatch(/screw is "wide": not a length/);
   });
 
@@ -168,9 +168,9 @@ describe('what a kind accepts, in words', () => {
     expect(() => length.read(NaN, NOTHING_READ)).toThrow('not a finite number');
     expect(() => length.read(Infinity, NOTHING_READ)).toThrow('not a finite number');
     expect(() => length.read(true, NOTHING_READ)).toThrow('TRUE/FALSE is not a number');
-    expect(() => length.read([[1], [2]], NOTHING_READ)).toThrow('one value is asked for, not a range');
+    expect(() => length.read([[1], [2]], NOTHING_READ)).toThrow('give one value, not a range');
     expect(refusal('BOSS.OD', true, 1.2)).toBe('#VALUE! hole is TRUE: TRUE/FALSE is not a number');
-    expect(refusal('BOSS.OD', [[3], [4]], 1.2)).toBe('#VALUE! hole is a range of 2 × 1 cells: one value is asked for, not a range');
+    expect(refusal('BOSS.OD', [[3], [4]], 1.2)).toBe('#VALUE! hole is a range of 2 × 1 cells: give one value, not a range');
     expect(value('BOSS.OD', [[3]], 1.2)).toBeCloseTo(5.4, 12);
   });
 });

@@ -198,7 +198,7 @@ describe('water-butt gauge', () => {
     expect(under('Variants', label, 'boss OD root (mm)')).toBeCloseTo(root, 2);
     expect(under('Variants', label, 'gap at the floor (mm)')).toBeCloseTo(gap, 2);
     expect(under('Variants', label, 'flat left (mm)')).toBeCloseTo(flat, 2);
-    expect(under('Variants', label, 'steel and joint')).toBe(state);
+    expect(under('Variants', label, 'state with joint')).toBe(state);
   });
   test('tall: pin 10 : 1, root as thick as the wall; the draft the wrong way', () => {
     expectPrinted([step('core pin, cored to the floor')], [10]);
@@ -284,7 +284,7 @@ describe('hatch that is opened often', () => {
   });
   test('states and reasons', () => {
     expect(
-      [A, B, C, D].map(label => ['state', 'openings', 'openings and joint', 'reason'].map(head => under('Variants', label, head))),
+      [A, B, C, D].map(label => ['state', 'state of openings', 'state with joint', 'reason'].map(head => under('Variants', label, head))),
     ).toEqual([
       ['pass', 'fail', 'fail', '–'],
       ['fail', 'pass', 'fail', 'screw may draw the insert out: needs insert landing at least 0.1 mm, has 0.05 mm'],

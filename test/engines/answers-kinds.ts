@@ -58,7 +58,7 @@ export const DEMO: readonly Kind[] = [
       'Sheet("Strength").moveRange(Cell("Strength", "A20").CellAddress, Cell("Strength", "A13:F13").RangeAddress)',
       'Sheet("Strength").Rows.removeByIndex(12, 1)',
     ],
-    lines: ['rows, columns and sheets: Strength, row moved: 13 to 19: load | 800 | N | that tries to pull the lid off, for a short time'],
+    lines: ['rows, columns and sheets: Strength, row moved: 13 to 19: load | 800 | N | short-term, that tries to pull the lid off'],
   },
   {
     what: 'a column inserted',

@@ -189,7 +189,7 @@ describe('every corner of the tolerances of a seal', () => {
     for (const { one, most } of all) {
       const answer = call('SEAL.FILL', fill(filled(one)));
       expect(answer.ok, JSON.stringify(one)).toBe(most < 1);
-      if (!answer.ok) expect(answer.message).toContain('at worst the cord fills the groove solid');
+      if (!answer.ok) expect(answer.message).toContain('at worst case the cord fills the groove solid');
     }
   });
 

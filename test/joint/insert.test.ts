@@ -198,7 +198,7 @@ describe('what an insert does not take', () => {
 
   test.each(named)('%s given in the row is refused', (name, typed) => {
     const [state, reason, computed] = cells({ ...M3, [name]: typed }, ['state', 'reason', 'all computed']);
-    expect(reason).toContain(`${name} is given, and the thread is in the insert`);
+    expect(reason).toContain(`${name} is given, but the thread is in the insert: leave it blank`);
     expect([state, computed]).toEqual(['not checked', false]);
   });
 
@@ -227,9 +227,9 @@ describe('what an insert does not take', () => {
     expect(cells(tapping, ['state', 'all computed', 'reason', 'engagement min', 'pull-out'])).toEqual([
       'not checked',
       true,
-      expect.stringContaining('an insert takes a machine screw, and this screw taps its thread'),
-      expect.stringContaining('this screw taps its thread'),
-      expect.stringContaining('this screw taps its thread'),
+      expect.stringContaining('an insert takes a machine screw, and this is a tapping screw'),
+      expect.stringContaining('this is a tapping screw'),
+      expect.stringContaining('this is a tapping screw'),
     ]);
     expect(cell({ ...M3, screw: OWN_M3, hole: 3.4 }, 'state')).toBe('pass');
   });

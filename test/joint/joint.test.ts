@@ -254,7 +254,7 @@ describe('the block as a whole', () => {
         ['wall', 'screw'],
         [0, 0],
       ]),
-    ).toContain('no variant');
+    ).toContain('no row of values');
   });
   test('header cells carry units', () => {
     const answer = call('JOINT.TABLE', [

@@ -164,6 +164,6 @@ describe('what only a card can do', () => {
     expect(String(row({ ...OWN, screw: 'major 2/3' }, ['reason'])[0])).toContain('the largest comes first');
     expect(
       refusal('JOINT.VALUE', Object.keys(OWN), [OF_THE_CONTRACT.replace('pitch', 'pich'), ...Object.values(OWN).slice(1)], 'pilot hole'),
-    ).toContain('known are major');
+    ).toContain('give major');
   });
 });

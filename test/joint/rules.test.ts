@@ -37,7 +37,7 @@ describe('what is said of a rule', () => {
       'boss height ÷ outside diameter',
       'not checked',
       'common practice',
-      'mend the input that is named',
+      'correct the input that is named',
     ]);
     expect(cells({ ...SOUND, 'boss height': null }, 'all computed', 'reason')).toEqual([
       false,
@@ -86,7 +86,7 @@ describe('the forms in which a joint is given', () => {
   test('two columns, or a header row with a row for each variant, are the same joint', () => {
     expect(card(beside(SOUND))).toEqual(card(block(SOUND)));
     expect(engagementOf(card([...block(SOUND), Object.values({ ...SOUND, length: 19 })], 2))).toBeCloseTo(7.34 + 3, 9);
-    expect(refusal('JOINT.CARD', block(SOUND), 2)).toBe('#VALUE! variant is 2; there are 1');
+    expect(refusal('JOINT.CARD', block(SOUND), 2)).toBe('#VALUE! variant is 2; inputs has 1');
   });
 
   test('blank rows between names do not count; a name twice or unknown does', () => {

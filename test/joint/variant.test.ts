@@ -85,14 +85,14 @@ describe('every combination, refused', () => {
   });
 
   test('a blank inside a list, some lists headed and some not, a name twice, a name alone, an error', () => {
-    expect(refusal('VARIANT.GRID', column(1, 0, 2))).toMatch(/^#VALUE! list1 row 2 is 0: a blank is no value; write "0 mm"/);
+    expect(refusal('VARIANT.GRID', column(1, 0, 2))).toMatch(/^#VALUE! list1 row 2 is 0: a blank is not a value; write "0 mm"/);
     expect(refusal('VARIANT.GRID', column('wall', 2), column(1, 2))).toMatch(
-      /^#VALUE! list2 begins with 1, which is no joint input, but list1 with wall/,
+      /^#VALUE! list2 begins with 1, which is not a joint input, but list1 with wall/,
     );
     expect(refusal('VARIANT.GRID', column('wal', 2), column('screw', 'M3'))).toMatch(
-      /^#VALUE! list1 begins with wal, which is no joint input, but list2 with screw/,
+      /^#VALUE! list1 begins with wal, which is not a joint input, but list2 with screw/,
     );
-    expect(refusal('VARIANT.GRID', column('wall', 2), column('wall', 3))).toMatch(/^#VALUE! list2 is headed wall as a list before it/);
+    expect(refusal('VARIANT.GRID', column('wall', 2), column('wall', 3))).toMatch(/^#VALUE! list2 is headed wall, like a list before it/);
     expect(refusal('VARIANT.GRID', column('wall'), column('screw', 'M3'))).toMatch(/^#VALUE! list1 has the name wall and no values/);
     expect(refusal('VARIANT.GRID', column(1, { cellError: '#REF!' }))).toMatch(/^#REF! list1 row 2 is #REF!/);
     expect(refusal('VARIANT.GRID', column(1, NaN))).toMatch(/^#VALUE! list1 row 2 is NaN: give a number or text/);

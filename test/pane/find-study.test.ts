@@ -62,7 +62,7 @@ describe('in words', async () => {
   it('a study that is refused says why', async () => {
     expect(await figure(`=ENCL.JOINT.MAP(${INPUTS},"boss OD",D1:D60,"boss ODD",C1:C60)`)).toContain('did you mean "boss OD"');
     expect(await figure(`=ENCL.JOINT.MAP(${INPUTS},"boss OD",D1:D60,"head",{"pan";"countersunk"})`)).toContain('no numbers');
-    expect(await figure(`=ENCL.JOINT.SENSITIVITY(${INPUTS},"state")`)).toContain('is no number');
+    expect(await figure(`=ENCL.JOINT.SENSITIVITY(${INPUTS},"state")`)).toContain('is not a number');
   });
 
   it('values may fall, stand twice, or be one', async () => {

@@ -123,7 +123,7 @@ describe('the input of a remedy', () => {
 
   it('is none in words that begin with no input', async () => {
     const joint = await jointOf(BASE);
-    for (const words of ['–', 'no change of length, length with hole depth passes', 'mend the input that is named', 'holes 3 mm']) {
+    for (const words of ['–', 'no change of length, length with hole depth passes', 'correct the input that is named', 'holes 3 mm']) {
       expect(inputMeant(words, joint)).toBeUndefined();
       expect(inputsMeant(words, joint)).toEqual([]);
     }

@@ -26,7 +26,7 @@ describe('ABOUT of a function in one text', () => {
     let shortened = 0;
     for (const id of FUNCTIONS) {
       const text = about(id);
-      const named = /\nToo long for here, ask for it by name: (.*)$/.exec(text)?.[1]?.split(', ') ?? [];
+      const named = /\nToo long to show here; ask by name: (.*)$/.exec(text)?.[1]?.split(', ') ?? [];
       if (named.length > 0) shortened++;
       const missing = ITEMS.filter(item => about(id, item) !== '–' && !text.includes(about(id, item)));
       expect(named, id).toEqual(missing);

@@ -127,8 +127,8 @@ describe('what reached a cell before and cannot exist', () => {
     ['must be more than half of od', 'BOSS.CORNER', 6, 3, 8, 2, 12],
     ['the boss touches the corner at its free end', 'BOSS.CORNER', 6, 3.5, 3.5, 6, 12],
     ['must be at least five times both plays', 'PATTERN.TURN', 1, 2, 14.9],
-    ['a pattern has at least 2 screws', 'PATTERN.FIT', 10, 10, 0.2, 0.2, 0.4],
-    ['rows 1 and 3 are in one place', 'PATTERN.FIT', [[10], [20], [10]], 10, 0.2, 0.2, 0.4],
+    ['give at least 2 screws', 'PATTERN.FIT', 10, 10, 0.2, 0.2, 0.4],
+    ['rows 1 and 3 are the same place', 'PATTERN.FIT', [[10], [20], [10]], 10, 0.2, 0.2, 0.4],
     ['asks for 90° and more', 'DRAFT.TEXTURE', '1°', 2],
     ['below 90°', 'DRAFT.TEXTURE', '90°', 0.1],
     ['at most board_plane', 'RECESS.DEPTH', 2, 5],
@@ -144,8 +144,8 @@ describe('what reached a cell before and cannot exist', () => {
     ['at most 10 %, and this is 13.3 %', 'SNAP.FORCE', 5, 15, 5, 4, 2400],
     ['must be above 0 and at most 0.1', 'SNAP.DEFLECTION', '11 %', 15, 2],
     // arctan(1/0.3) is 73.30°
-    ['the ramp locks itself from 73.3° on', 'SNAP.MATING', 14, 74, 0.3],
-    ['the ramp locks itself from 45° on', 'SNAP.MATING', 14, 45, 1],
+    ['the ramp is self-locking from 73.3°', 'SNAP.MATING', 14, 74, 0.3],
+    ['the ramp is self-locking from 45°', 'SNAP.MATING', 14, 45, 1],
     ['at most a tenth of the span', 'BOARD.SAG', 1000, 60, 20, 1.6, 20000],
     ['at most a tenth of the span', 'BOARD.STRAIN', 1000, 60, 20, 1.6, 20000],
     ['a strain of at most 10 %', 'BOARD.SAG', 1250, 10, 5, 5, 1000],
@@ -155,7 +155,7 @@ describe('what reached a cell before and cannot exist', () => {
     ['safety is 0.99: must be at least 1', 'SCREW.COUNT', 100, 50, 0.99],
     ['thread_friction is 0 or blank', 'TORQUE.CLAMP', 200, 'ST2.9', 0, 0.2, 5.6, 3.4],
     ['the screw of 5 mm ends before the boss face', 'PENETRATION', 5, 6],
-    ['nothing of the grip is left', 'GRIP.LIMITS', [[0.5]], [[1]]],
+    ['the least grip would be below 0', 'GRIP.LIMITS', [[0.5]], [[1]]],
     ['a wider hole leaves no thread', 'HOLE.THREAD.SHARE', 'ST2.9', 3],
   ];
   test.each(CASES.map(([words, id, ...args]) => ({ words, id, args })))('$id: $words', ({ words, id, args }) =>

@@ -71,7 +71,7 @@ describe('on the server', () => {
       files => files.delete('icons/icon-80.png'),
       {
         checksums: ['icons/icon-80.png is missing'],
-        manifest: ['manifest.xml: https://example.org/bosswright/icons/icon-80.png leads to no file'],
+        manifest: ['manifest.xml: https://example.org/bosswright/icons/icon-80.png leads to a file that is not there'],
       },
     ],
     [
@@ -83,13 +83,13 @@ describe('on the server', () => {
   ])('%s', (_, spoil, faults) => expect(faultsOf(touched(spoil))).toEqual(faults));
 
   it('no checksums', () => {
-    expect(faultsOf(touched(files => files.delete(SUMS)))['checksums']).toContain('SHA256SUMS is missing, or is no list of checksums');
+    expect(faultsOf(touched(files => files.delete(SUMS)))['checksums']).toContain('SHA256SUMS is missing, or is not a list of checksums');
   });
 
   it.each(['', 'no sums\n', `${'0'.repeat(63)}  pane.html\n`, `${'0'.repeat(64)}  pane.html\nand a word\n`])('%j is no list', text => {
     expect(listed(bytes(text))).toBeUndefined();
     expect(faultsOf(touched(files => files.set(SUMS, bytes(text))))['checksums']).toEqual([
-      'SHA256SUMS is missing, or is no list of checksums',
+      'SHA256SUMS is missing, or is not a list of checksums',
     ]);
   });
 });
@@ -117,7 +117,7 @@ describe('in what was packed', () => {
     [
       'a manifest with an address of no file',
       edited('manifest.xml', /(id="Help.Url" DefaultValue="[^"]*)index/, '$1start'),
-      { manifest: ['manifest.xml: https://example.org/bosswright/help/start.html leads to no file'] },
+      { manifest: ['manifest.xml: https://example.org/bosswright/help/start.html leads to a file that is not there'] },
     ],
     [
       'a function that is not registered',
@@ -187,7 +187,7 @@ describe('in what was packed', () => {
     [
       'a help address of no file',
       functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.org/bosswright/help/none.html#x' })),
-      { help: ['functions.json: https://example.org/bosswright/help/none.html#x leads to no file'] },
+      { help: ['functions.json: https://example.org/bosswright/help/none.html#x leads to a file that is not there'] },
     ],
     [
       'a help address elsewhere',
@@ -288,9 +288,9 @@ describe('the command', () => {
   it('by the list beside the files: no accident, and what that does not show', () => {
     const last = run(folder).at(-1);
     expect(last).toBe(
-      `8 checks passed, no accident seen: ${folder}\nThis shows accidents only: who changes a file on purpose changes the list beside it too. Give the zip, or a list that came another way: --sums FILE`,
+      `8 checks passed, no accidental damage found: ${folder}\nThis shows accidental damage only: whoever changes a file on purpose can change the list beside it too. Give the zip, or a list that came another way: --sums FILE`,
     );
-    expect(lines.join('\n')).toContain('agree with the list beside them, which shows accidents only');
+    expect(lines.join('\n')).toContain('agree with the list beside them, which shows accidental damage only');
     expect(lines.join('\n')).not.toContain('whole');
   });
 
@@ -390,9 +390,9 @@ describe('the command', () => {
 
   it('asks for one folder that is there, and for sums that are some', () => {
     for (const args of [[], ['a', 'b'], [folder, '--sums'], [folder, '--other', 'x'], [folder, '--sums', '']])
-      expect(() => run(...args), args.join(' ')).toThrow(/^bosswright verify folder \[--sums FILE\]|is no file/);
+      expect(() => run(...args), args.join(' ')).toThrow(/^bosswright verify folder \[--sums FILE\]|cannot be read/);
     expect(() => run(path.join(folder, 'nowhere'))).toThrow('is no folder');
-    expect(() => run(folder, '--sums', at('nowhere'))).toThrow('is no file that can be read');
+    expect(() => run(folder, '--sums', at('nowhere'))).toThrow('cannot be read');
     writeFileSync(at('words'), 'no sums');
     expect(() => run(folder, '--sums', at('words'))).toThrow('is neither the zip of a release nor a list of checksums');
     expect(packedSums(bytes(''))).toBeUndefined();

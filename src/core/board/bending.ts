@@ -13,7 +13,8 @@ export const LARGEST_BOARD_STRAIN = 1e5;
  * Sag y of a board strip under a force in the middle of its span, mm: an estimate.
  * F force, N; L span between the supports, mm; w width of the strip, mm; t thickness, mm; E modulus, MPa; ends its two ends.
  * BOARD.SAG accepts F above 0 N; L, w, t above 0 mm; E above 0 MPa; a y above L/10, or a strain over a tenth, is refused.
- * Source: beam with a force in the middle, F·L³/(48·E·I), with clamped ends F·L³/(192·E·I) (from memory, integrated in a test).
+ * Source: beam with a central force, F·L³/(48·E·I) on simple supports, F·L³/(192·E·I) with clamped ends (from memory, integrated in a
+ * test).
  */
 export function boardSagMm(
   forceN: number,
@@ -31,7 +32,7 @@ export function boardSagMm(
  * Strain ε on the surface of a board strip under a force in the middle of its span, 1e-6: an estimate.
  * F force, N; L span between the supports, mm; w width of the strip, mm; t thickness, mm; E modulus, MPa; ends its two ends.
  * BOARD.STRAIN accepts F above 0 N; L, w, t above 0 mm; E above 0 MPa; a sag above L/10, or an ε over a tenth, is refused.
- * Source: beam with a force in the middle, moment F·L/4, with clamped ends F·L/8 (from memory, integrated in a test).
+ * Source: beam with a central force, moment F·L/4 on simple supports, F·L/8 with clamped ends (from memory, integrated in a test).
  */
 export function boardStrain(
   forceN: number,
@@ -79,8 +80,8 @@ export function cornerParameter(ratio: number): number {
  * a length, mm; b width, mm; t thickness, mm; m mass with all that is on it, g; E modulus, MPa; ν Poisson ratio; edges how it is held.
  * BOARD.FREQUENCY accepts a, b, t above 0 mm; m above 0 g; E above 0 MPa; ν above 0 and at most 0.5; corners beyond 2.5 : 1 are refused.
  * Source: thin plate, exact for simple edges (derived); clamped: Warburton 1954, as in Blevins, Formulas for Natural Frequency and Mode
- * Shape, 1979: G 1.506, H and J 1.248 (from memory); corners: Blevins, ν 0.3: 7.12, 8.92, 9.29, 9.39 at sides 1, 1.5, 2, 2.5 : 1,
- * a line between (from memory).
+ * Shape, 1979: G 1.506, H and J 1.248 (from memory); corners: Blevins, ν 0.3: 7.12, 8.92, 9.29, 9.39 at aspect ratios of 1,
+ * 1.5, 2, 2.5, linear between (from memory).
  */
 export function boardFrequencyHz(
   lengthMm: number,

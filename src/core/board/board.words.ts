@@ -10,8 +10,8 @@ export const BOARD_WORDS: Readonly<Record<string, CardWords>> = {
     ...PLANE,
     example: { args: [5, 3.27, 1], result: 0.73 },
     caution:
-      'Subtraction, not an assessment. No electrical distance is supplied here: the required one comes ' +
-      'from your product standard in its edition. That standard and a licensed reviewer decide.',
+      'Subtraction, not an assessment. No electrical distance is supplied here: take the required one ' +
+      'from the edition of the standard that applies to your product. That standard and a licensed reviewer decide.',
   },
   'BOARD.KEEPOUT': {
     kind: 'common practice',
@@ -29,7 +29,7 @@ export const BOARD_WORDS: Readonly<Record<string, CardWords>> = {
     sources: [{ title: 'linear thermal expansion', held: 'derived' }],
     example: { args: [150, 80, 15, -40], result: 0.39 },
     caution:
-      'The whole difference: half of it at each end where the parts are centred, all of ' +
-      'it at one end where they are pinned. Uptake of moisture comes on top.',
+      'The total difference: half at each end where the parts are centred, all of it at the free ' +
+      'end where they are fixed at the other. Swelling by moisture comes on top.',
   },
 };

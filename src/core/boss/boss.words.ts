@@ -30,7 +30,7 @@ export const BOSS_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: [6, 4.5, 4.5, 6, 12, '0.5°', '1°'], result: 0.5645 },
-    caution: 'For a corner radius that is drafted with its walls. One that is kept constant leaves less.',
+    caution: 'For a corner radius that is drafted with its walls. A constant radius leaves less steel.',
   },
   'BOSS.FLAT': { kind: 'geometry', sources: GEOMETRY, example: { args: [2.686, 0.5, 0.75], result: 1.436 } },
   'BOSS.CONFLICT': {
@@ -49,8 +49,8 @@ export const BOSS_WORDS: Readonly<Record<string, CardWords>> = {
       ],
     },
     caution:
-      'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a ' +
-      'cored ring at the root, ribs in place of wall, or sink on a hidden face.',
+      'Two rules of thumb that often contradict each other. Ways out: a smaller screw, a groove round ' +
+      'the foot of the boss, ribs instead of a thicker boss, or a hidden face, where a sink mark may stay.',
   },
   'BOSS.GUSSET': {
     kind: 'common practice',
@@ -67,12 +67,12 @@ export const BOSS_WORDS: Readonly<Record<string, CardWords>> = {
         [1.25, 9.6, 6, 4],
       ],
     },
-    caution: 'Start values inside wide ranges; sink behind the gussets decides.',
+    caution: 'Start values from wide ranges; the sink marks behind the gussets decide.',
   },
   'BOSS.TORSION': {
     kind: 'handbook formula',
     sources: [{ title: 'torsion of a round tube, any strength of materials handbook', held: 'from memory' }],
     example: { args: ['600 N.mm', 6, 2.4], result: 14.52 },
-    caution: 'An estimate: elastic, without the notch of the root fillet and without the hoop stress of the screw.',
+    caution: 'An elastic estimate: the stress concentration at the root fillet and the hoop stress from the screw are left out.',
   },
 };

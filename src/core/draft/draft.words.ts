@@ -13,6 +13,6 @@ export const DRAFT_WORDS: Readonly<Record<string, CardWords>> = {
       { title: '1.5° for each 0.025 mm of depth', held: 'common practice, read in 3 guides; 2 others print 1.0°, 1 prints 1 to 1.5°' },
     ],
     example: { args: ['0°', 0.125], result: 7.5 },
-    caution: 'A start value: guides differ by half. Inner faces and low shrinkage need more; the texture maker decides.',
+    caution: 'A start value: guides print 1° to 1.5° for each step. Inner faces and low shrinkage need more; the texture supplier decides.',
   },
 };

@@ -16,10 +16,7 @@ const layers = param('layers', numbers(LENGTH, { atLeast: 0 }), { symbol: 's_i' 
 const grip = param('grip', numbers(LENGTH, { atLeast: 0 }), { symbol: 'G' });
 const tolerances = param('tolerances', DEVIATIONS, {
   symbol: 't_i',
-  relation: exists(
-    [['>=', { formula: { gripMinMm: F.gripMinMm }, of: ['layers', ITSELF] }, 0]],
-    () => 'nothing of the grip is left at its least',
-  ),
+  relation: exists([['>=', { formula: { gripMinMm: F.gripMinMm }, of: ['layers', ITSELF] }, 0]], () => 'the least grip would be below 0'),
 });
 const relief = param('relief', mm, { symbol: 'c', atLeast: 0, default: 0 });
 const reliefTol: Param<Deviation> = param('relief_tol', DEVIATION, { symbol: 't_c', default: 0 });

@@ -12,7 +12,7 @@ export const ENGAGEMENT_WORDS: Readonly<Record<string, CardWords>> = {
   'ENGAGEMENT.LIMITS': {
     ...ONE_WAY,
     example: { args: [13, 0.8, D1_LAYERS, D1_TOLERANCES, 0.8, 0.1, 2.6], result: [[4.34, 5.5, 6.66, 0.828]] },
-    caution: 'The root-sum-square spread takes the tolerances as independent; dimensions of one tool are not.',
+    caution: 'The root-sum-square spread assumes independent tolerances; dimensions moulded in one tool are not independent.',
   },
   'ENGAGEMENT.RATIO': { ...ONE_WAY, example: { args: [7.34, 'ST2.9'], result: 2.531 } },
   'SCREW.BOTTOM': { ...ONE_WAY, example: { args: [14.75, 0, 16, 0.8, D1_LAYERS, D1_TOLERANCES], result: 1.79 } },

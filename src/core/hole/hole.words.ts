@@ -12,7 +12,7 @@ export const HOLE_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'common practice',
     sources: PERCENT_THREAD,
     example: { args: ['ST2.9', 'ABS'], result: 2.324 },
-    caution: 'A start value: confirm by drive and strip torque tests in the grade.',
+    caution: 'A start value: confirm it by drive and strip torque tests in your grade.',
   },
   'HOLE.THREAD.SHARE': { kind: 'geometry', sources: PERCENT_THREAD, example: { args: ['ST2.9', 2.54], result: 0.5 } },
   'HOLE.AT': { kind: 'geometry', sources: GEOMETRY, example: { args: [2.4, 14.75, '0.5°'], result: 2.1426 } },

@@ -59,7 +59,7 @@ export const LARGEST_PIN_DEFLECTION = 0.1;
  * Deflection δ of the tip of a core pin, mm: round cantilever under an even load along its length.
  * L length, mm; d diameter, mm; p pressure difference across the pin, MPa; E modulus, MPa.
  * PIN.DEFLECTION accepts L, d above 0 mm; p, E above 0 MPa; a deflection of more than a tenth of L is refused.
- * Source: cantilever under an even load, q·L⁴/(8·E·I) (derived).
+ * Source: cantilever under a uniformly distributed load, q·L⁴/(8·E·I) (derived).
  */
 export function pinDeflectionMm(lengthMm: number, diameterMm: number, pressureDifferenceMpa: number, modulusMpa: number): number {
   return (8 * pressureDifferenceMpa * lengthMm ** 4) / (PI * modulusMpa * diameterMm ** 3);

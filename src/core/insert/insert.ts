@@ -55,7 +55,7 @@ export const LARGEST_INSERT_STRAIN = 0.1;
  * Hoop strain ε of the plastic at a moulded-in insert, a share: an estimate, the insert rigid and nothing relaxed.
  * α expansion of the plastic, 1e-6/K; α_i expansion of the insert, 1e-6/K; ΔT temperature change, K; S shrinkage.
  * INSERT.STRAIN accepts α, α_i above 0 1e-6/K; S at least 0 and below 1; a negative ε, or one over a tenth, is refused.
- * Source: plastic that cannot shrink with a rigid insert (derived).
+ * Source: shrinkage of the plastic, held back by a rigid insert (derived).
  */
 export function insertStrain(
   expansionPpmPerK: number,

@@ -11,20 +11,20 @@ export const INSERT_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'common practice',
     sources: [{ title: 'room under the insert for displaced plastic and the tip of the screw', held: 'common practice, from memory' }],
     example: { args: [5.8], result: 6.8 },
-    caution: 'The least depth: a screw that reaches through needs its own room, SCREW.BOTTOM.',
+    caution: 'The least depth: where the screw reaches through the insert, check the room under its tip with SCREW.BOTTOM.',
   },
   'INSERT.ENGAGEMENT': { kind: 'geometry', sources: GEOMETRY, example: { args: [10, [[2.5], [1.6]], 5.8, 0.1, 'M3'], result: 4.8 } },
   'INSERT.LANDING': {
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: [4.2, 3.4], result: 0.4 },
-    caution: 'Negative: the screw draws the insert out through the hole. The insert must also lie at the face, or the plastic lands first.',
+    caution: 'Negative: the screw draws the insert out through the hole. The insert must also lie flush, or the plastic touches first.',
   },
   'INSERT.STRAIN': {
     kind: 'handbook formula',
-    sources: [{ title: 'plastic that cannot shrink with a rigid insert', held: 'derived' }],
+    sources: [{ title: 'shrinkage of the plastic, held back by a rigid insert', held: 'derived' }],
     example: { args: [90, 19, -60, '0.5 %'], result: 0.00926 },
-    caution: 'An estimate: nothing relaxed, no weld line, no notch. A strain that lasts cracks a brittle plastic after months. Test.',
+    caution: 'An estimate without relaxation, weld line or notch. A lasting strain can crack a brittle plastic after months. Test it.',
   },
   'INSERT.PULLOUT': {
     kind: 'handbook formula',
@@ -33,6 +33,6 @@ export const INSERT_WORDS: Readonly<Record<string, CardWords>> = {
       { title: 'half of the surface holds', held: 'common practice, from memory' },
     ],
     example: { args: [4.2, 5.8, 40], result: 883.68 },
-    caution: 'An estimate for a short pull. Installation and torque-out are not computed. Confirm by test.',
+    caution: 'A short-term estimate. Installation and torque-out are not computed. Confirm by test.',
   },
 };

@@ -6,7 +6,7 @@ const POCKET: readonly Source[] = [
   { title: 'ISO 4032 width across flats', held },
   { title: 'allowance of 0.1 mm', held: 'common practice, from memory' },
 ];
-const caution = 'The pocket at its narrowest: draft opens it outwards. What it holds against turning and pulling is not computed. Test.';
+const caution = 'The pocket at its narrowest: draft widens it outwards. Its resistance to torque and pull-out is not computed. Test it.';
 
 export const NUT_WORDS: Readonly<Record<string, CardWords>> = {
   'NUT.POCKET': { kind: 'common practice', sources: POCKET, example: { args: ['M3'], result: 5.6 }, caution },

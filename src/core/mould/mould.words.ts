@@ -44,7 +44,7 @@ export const MOULD_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'geometry',
     sources: GEOMETRY,
     example: { args: [0.15, 0.03, 0.02, 0.08], result: [[0.02, 0.15, 0.28]] },
-    caution: 'Negative: the lip does not enter. A + of lip_tol makes the lip thicker, a + of groove_tol the groove wider, per side.',
+    caution: 'Negative: the lip does not enter its groove. A + in lip_tol makes the lip thicker, a + in groove_tol the groove wider.',
   },
   'RIM.GAP': {
     kind: 'geometry',
@@ -65,8 +65,8 @@ export const MOULD_WORDS: Readonly<Record<string, CardWords>> = {
       result: [[-0.2, 0.5, 1, 0.3162]],
     },
     caution:
-      'Negative: the rim touches first. The half spread lies about the middle of the ' +
-      'limits and takes the dimensions as independent; those of one tool are not.',
+      'Negative: the rim touches first. The half spread lies about the middle of the limits ' +
+      'and assumes independent dimensions; those moulded in one tool are not independent.',
   },
   'JUNCTION.CIRCLE': { kind: 'geometry', sources: GEOMETRY, example: { args: [2.5, 1.8, 0.625], result: 3.12 } },
   'JUNCTION.RATIO': { kind: 'common practice', sources: [...GEOMETRY, ...COMMON_PRACTICE], example: { args: [2.5, 1.5], result: 1.09 } },
@@ -75,13 +75,13 @@ export const MOULD_WORDS: Readonly<Record<string, CardWords>> = {
     sources: PLATE_COOLING,
     example: { args: [2, 'ABS', 240, 60, 90], result: 9.695 },
     caution:
-      'An estimate: published diffusivities of one material differ by up to 1.8 times, and the two criteria as much. ' +
-      'The first term of a series: where less than a tenth of the wall² ÷ diffusivity comes out, it is too long.',
+      'An estimate: published diffusivities of one material differ by a factor of up to 1.8, and the two criteria as much. ' +
+      'Only the first term of a series is used: a time below 0.1·thickness² ÷ diffusivity comes out too long.',
   },
   'CAVITY.SIZE': {
     kind: 'handbook formula',
     sources: SHRINKAGE,
     example: { args: [100, '2 %'], result: 102.0408 },
-    caution: 'Shrinkage of one material spreads with grade, wall, direction and process; the moulder decides it.',
+    caution: 'Shrinkage varies with grade, wall thickness, flow direction and process; the moulder decides.',
   },
 };

@@ -172,8 +172,8 @@ const HIGH_POINT = 0.9973;
  * x_i places along x, mm; y_i places along y, mm; T1 zone of the bosses, a diameter, mm; T2 zone of the holes, a diameter, mm;
  * s play of a hole on diameter, mm; N samples; seed of the draws.
  * PATTERN.FIT accepts T1, T2, s above 0 mm; N at least 1000 and at most 1000000; seed at least 1 and at most 2147483647; two screws in one
- * place or fewer than two are refused. Source: smallest largest distance over shift and small turn (derived); generator xoroshiro128+ of
- * 2018, 32 bits a draw (compared with published values); polar method for normal draws, SIAM Review 6, 1964 (from memory).
+ * place or fewer than two are refused. Source: least possible largest distance over all shifts and small turns (derived); generator
+ * xoroshiro128+ of 2018, 32 bits a draw (compared with published values); polar method for normal draws, SIAM Review 6, 1964 (from memory).
  */
 export function patternFit(
   xMm: readonly number[],
@@ -185,10 +185,10 @@ export function patternFit(
   seed: number,
 ): (string | number)[][] {
   const count = xMm.length;
-  if (count < 2) throw wrongInput('x: a pattern has at least 2 screws', 'x');
+  if (count < 2) throw wrongInput('x: give at least 2 screws', 'x');
   const places = xMm.map((x, i) => `${x} ${at(yMm, i)}`);
   const twin = places.findIndex((place, i) => places.indexOf(place) < i);
-  if (twin >= 0) throw wrongInput(`x and y: rows ${places.indexOf(places[twin] as string) + 1} and ${twin + 1} are in one place`, 'y');
+  if (twin >= 0) throw wrongInput(`x and y: rows ${places.indexOf(places[twin] as string) + 1} and ${twin + 1} are the same place`, 'y');
   if (samples * count > MOST_SCREWS_DRAWN)
     throw wrongInput(`samples × screws is ${samples * count}; at most ${MOST_SCREWS_DRAWN} are drawn`, 'samples');
   const pattern = patternOf(xMm, yMm);

@@ -112,7 +112,7 @@ export const VALUES: ListKind<readonly (number | string | boolean)[]> = {
   noun: 'list of values',
   read: raw =>
     eachOf(raw, entry => {
-      if (isBlank(entry)) throw wrongInput('a blank is no value; write "0 mm" for a true zero');
+      if (isBlank(entry)) throw wrongInput('a blank is not a value; write "0 mm" for a true zero');
       return cell(entry);
     }),
 };

@@ -43,7 +43,7 @@ export function numeric(
       if (typeof raw === 'boolean') throw wrongInput('TRUE/FALSE is not a number');
       if (typeof raw === 'string') return from?.read(raw, preceding) ?? readQuantity(raw, quantity);
       if (from?.range !== undefined && Array.isArray(raw)) return from.range(raw as unknown[][], preceding);
-      throw wrongInput('one value is asked for, not a range');
+      throw wrongInput('give one value, not a range');
     },
   };
 }

@@ -93,7 +93,7 @@ export const screwDiameter = (column: ScrewColumn): Kind<number> =>
     fromTable(`a screw, "M3": its ${column === 'nominal' ? 'nominal diameter' : `major ${column}`}`, text => {
       const found = leadingSize(text);
       if (found === undefined) return undefined;
-      if (found.rest !== '') throw wrongInput(`a screw alone, "${found.size.text}"`);
+      if (found.rest !== '') throw wrongInput(`give the screw alone, "${found.size.text}"`);
       screwOf(found.size);
       return majorReadings(found.size, column);
     }),

@@ -13,7 +13,7 @@ export const WHOLE: Kind<number> = {
   hasZero: true,
   read(raw, preceding) {
     const value = one.read(raw, preceding);
-    if (!Number.isInteger(value)) throw wrongInput('a whole number is asked for');
+    if (!Number.isInteger(value)) throw wrongInput('give a whole number');
     return value;
   },
 };

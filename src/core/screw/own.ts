@@ -59,7 +59,9 @@ const CARD = new RegExp(`^(?:${[...WORDS, ...KINDS].join('|')})(?![a-z])`, 'i');
 const KIND = new RegExp(`^(${KINDS.join('|')})(?: (.+))?$`, 'i');
 
 export const notOwn = (part: string): Refused =>
-  wrongInput(`${quoted(part)} is no quantity of an own screw; known are ${WORDS.join(', ')}, and last forming, cutting or machine`);
+  wrongInput(
+    `${quoted(part)} is not a quantity of an own screw; give ${WORDS.join(', ')}, and as the last word forming, cutting or machine`,
+  );
 
 const missing = (word: string, which = ''): Refused =>
   notInTable(`this own screw has no ${which}${word.replace(/^(major|root)$/, '$1 diameter')}: add ${word} ${QUANTITIES[word]?.example}`);
@@ -155,7 +157,7 @@ export function ownScrew(text: string): { readonly own: OwnScrew; readonly rest:
     const lower = part.toLowerCase();
     const word = WORDS.find(name => lower === name || lower.startsWith(`${name} `));
     if (kindWord !== undefined && (isLast || behind === '')) {
-      if (kind !== undefined) throw wrongInput('an own screw is one of forming, cutting or machine');
+      if (kind !== undefined) throw wrongInput('an own screw is forming, cutting or machine: give one of these words');
       kind = KINDS.find(name => name === kindWord.toLowerCase());
       rest = behind;
     } else if (word !== undefined) {

@@ -18,7 +18,7 @@ const ends = (comparison: Comparison, refusal: Parameters<typeof exists>[1]) =>
 const LOADED = ['line_load', 'modulus', 'second_moment', ITSELF];
 /** At its least the size is still there. */
 const leavesMm = (size: string): Comparison => ['>', '.lowerMm', ['-', 0, size]];
-const leaves = (size: string): Relation => exists([leavesMm(size)], () => `nothing is left of ${size}`);
+const leaves = (size: string): Relation => exists([leavesMm(size)], () => `at worst case nothing is left of ${size}`);
 const cord = param('cord', mm, { symbol: 'd', above: 0 });
 const depth = param('groove_depth', mm, { symbol: 'h', above: 0 });
 const SQUEEZED = ['cord', 'cord_tol', 'groove_depth', 'depth_tol', 'gap', 'gap_tol'];
@@ -32,7 +32,7 @@ export const SEAL_CARDS: readonly Calculation[] = [
       ...loaded,
       ends(
         ['>=', ['*', F.LARGEST_RIM_SAG, 'pitch'], { formula: { rimSagMm: F.rimSagMm }, of: ['pitch', ...LOADED] }],
-        () => 'the rim would open by more than a tenth of the pitch, where the formula ends',
+        () => 'the rim would open by more than a tenth of the pitch, beyond the range of the formula',
       ),
     ],
     F.rimSagMm,
@@ -46,7 +46,7 @@ export const SEAL_CARDS: readonly Calculation[] = [
       ...loaded,
       ends(
         ['>=', ['*', F.LARGEST_RIM_SAG, { formula: { rimPitchMm: F.rimPitchMm }, of: ['sag', ...LOADED] }], 'sag'],
-        number => `${about(number('sag'))} is more than a tenth of the pitch, where the formula ends`,
+        number => `${about(number('sag'))} is more than a tenth of the pitch, beyond the range of the formula`,
       ),
     ],
     F.rimPitchMm,
@@ -106,7 +106,7 @@ export const SEAL_CARDS: readonly Calculation[] = [
             leavesMm('groove_depth'),
             ['<', { formula: { sealFill: F.sealFill }, of: ['cord', 'groove_width', 'groove_depth', 'cord_tol', 'width_tol', ITSELF] }, 1],
           ],
-          () => 'at worst the cord fills the groove solid: groove_width × groove_depth is not larger than it',
+          () => 'at worst case the cord fills the groove solid: make groove_width or groove_depth larger',
         ),
       }),
     ],

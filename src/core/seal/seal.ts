@@ -41,7 +41,8 @@ export function rimPitchMm(sagMm: number, lineLoadNPerMm: number, modulusMpa: nu
 /**
  * Share of its thickness by which a cord is squeezed. A gap below 0 counts as 0; a stretched cord is thinner.
  * d cord, mm; h groove depth, mm; g gap of the faces, mm; s stretch.
- * Limits: as SEAL.SQUEEZE has them. Source: plane geometry (derived); rubber keeps its volume: thinner by 1/√(1 + stretch) (derived).
+ * Limits: as SEAL.SQUEEZE has them. Source: plane geometry (derived); rubber keeps its volume: the cord thins by 1/√(1 + stretch)
+ * (derived).
  */
 export function squeezeShare(cordMm: number, grooveDepthMm: number, gapMm: number, stretch: number): number {
   return 1 - ((grooveDepthMm + max(0, gapMm)) * sqrt(1 + stretch)) / cordMm;
@@ -50,7 +51,8 @@ export function squeezeShare(cordMm: number, grooveDepthMm: number, gapMm: numbe
 /**
  * The same with the thinnest cord in the deepest groove at the widest gap. Negative: the cord does not touch.
  * d cord, mm; t_d its tolerance, mm; h groove depth, mm; t_h its tolerance, mm; g gap of the faces, mm; t_g its tolerance, mm; s stretch.
- * Limits: as SEAL.SQUEEZE has them. Source: plane geometry (derived); rubber keeps its volume: thinner by 1/√(1 + stretch) (derived).
+ * Limits: as SEAL.SQUEEZE has them. Source: plane geometry (derived); rubber keeps its volume: the cord thins by 1/√(1 + stretch)
+ * (derived).
  */
 export function leastSqueeze(
   cordMm: number,
@@ -68,7 +70,7 @@ export function leastSqueeze(
  * Least, nominal and largest squeeze of a cord, shares of its thickness, by worst case. A gap below 0 counts as 0.
  * d cord, mm; t_d its tolerance, mm; h groove depth, mm; t_h its tolerance, mm; g gap of the faces, mm; t_g its tolerance, mm; s stretch.
  * SEAL.SQUEEZE accepts d, h above 0 mm; s at least 0 and at most 1; tolerances that leave no cord or no groove, and a cord that does not
- * touch at worst, are refused. Source: plane geometry (derived); rubber keeps its volume: thinner by 1/√(1 + stretch) (derived).
+ * touch at worst, are refused. Source: plane geometry (derived); rubber keeps its volume: the cord thins by 1/√(1 + stretch) (derived).
  */
 export function sealSqueeze(
   cordMm: number,

@@ -5,9 +5,9 @@ const BEAM: readonly Source[] = [
   { title: 'Roark’s Formulas for Stress and Strain, 7th ed., table 8.1, cases 2d and 2e', held: 'from memory' },
 ];
 const RIM_CAUTION =
-  'An estimate: the screws hold still, the rim does not shear or twist. Plastic creeps: over time the creep modulus counts. Test.';
-const SEAL_CAUTION = 'A seal is tested: no degree of protection is claimed. Set and swelling of the rubber are not computed.';
-const VOLUME: readonly Source[] = [...GEOMETRY, { title: 'rubber keeps its volume: thinner by 1/√(1 + stretch)', held: 'derived' }];
+  'An estimate: rigid screws, and a rim that only bends. Plastic creeps: for a lasting load enter the creep modulus. Test it.';
+const SEAL_CAUTION = 'Test the seal: no degree of protection is claimed. Compression set and swelling of the rubber are not computed.';
+const VOLUME: readonly Source[] = [...GEOMETRY, { title: 'rubber keeps its volume: the cord thins by 1/√(1 + stretch)', held: 'derived' }];
 
 export const SEAL_WORDS: Readonly<Record<string, CardWords>> = {
   'RIM.SAG': { kind: 'handbook formula', sources: BEAM, example: { args: [40, 0.5, 2400, 80], result: 0.01736 }, caution: RIM_CAUTION },

@@ -80,7 +80,7 @@ export const SNAP_CARDS: readonly Calculation[] = [
         atMost: 1,
         relation: exists(
           [['>', { formula: { rampSlip: F.rampSlip }, of: ['angle', ITSELF] }, LIMIT_MARGIN]],
-          (_, friction) => `the ramp locks itself from ${Math.round(100 * atanDeg(1 / friction)) / 100}° on: no force moves it`,
+          (_, friction) => `the ramp is self-locking from ${Math.round(100 * atanDeg(1 / friction)) / 100}°: no force moves it`,
         ),
       }),
     ],

@@ -41,7 +41,7 @@ export function peakOverRoot(lengthMm: number, ratio: number, placeMm: number): 
  * Largest strain ε of a hook, a share: an estimate, its root and the wall stiff.
  * y deflection at the tip, mm; L length, mm; t thickness at the root, mm; t_t thickness at the tip, mm.
  * SNAP.STRAIN accepts y, L, t, t_t above 0 mm; a y above L/3, or an ε over a tenth, is refused.
- * Source: curvature M/(E·I) integrated along the hook, root and wall stiff (derived);
+ * Source: curvature M/(E·I) integrated along the hook, root and wall rigid (derived);
  * handbooks on snap joints: 0.67·ε·L²/t, and 1.09·ε·L²/t where the tip is half as thick (from memory).
  */
 export function snapStrain(deflectionMm: number, lengthMm: number, thicknessMm: number, tipThicknessMm: number): number {
@@ -56,7 +56,7 @@ export function snapStrain(deflectionMm: number, lengthMm: number, thicknessMm: 
  * Deflection y of a hook at its tip for its largest strain, mm: an estimate, its root and the wall stiff.
  * ε largest strain; L length, mm; t thickness at the root, mm; t_t thickness at the tip, mm.
  * SNAP.DEFLECTION accepts ε above 0 and at most 0.1; L, t, t_t above 0 mm; a y above L/3 is refused.
- * Source: curvature M/(E·I) integrated along the hook, root and wall stiff (derived);
+ * Source: curvature M/(E·I) integrated along the hook, root and wall rigid (derived);
  * handbooks on snap joints: 0.67·ε·L²/t, and 1.09·ε·L²/t where the tip is half as thick (from memory).
  */
 export function snapDeflectionMm(strain: number, lengthMm: number, thicknessMm: number, tipThicknessMm: number): number {
@@ -71,7 +71,7 @@ export function snapDeflectionMm(strain: number, lengthMm: number, thicknessMm: 
  * Force F that bends a hook at its tip, N: an estimate, its root and the wall stiff.
  * y deflection at the tip, mm; L length, mm; w width, mm; t thickness at the root, mm; E modulus, MPa; t_t thickness at the tip, mm.
  * SNAP.FORCE accepts y, L, w, t, t_t above 0 mm; E above 0 MPa; a y above L/3, or a strain over a tenth, is refused.
- * Source: curvature M/(E·I) integrated along the hook, root and wall stiff (derived).
+ * Source: curvature M/(E·I) integrated along the hook, root and wall rigid (derived).
  */
 export function snapForceN(
   deflectionMm: number,

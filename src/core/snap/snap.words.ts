@@ -1,14 +1,14 @@
 import { type Source } from '../kinds';
 import type { CardWords } from '../card';
 
-const BEAM: Source = { title: 'curvature M/(E·I) integrated along the hook, root and wall stiff', held: 'derived' };
+const BEAM: Source = { title: 'curvature M/(E·I) integrated along the hook, root and wall rigid', held: 'derived' };
 const HANDBOOKS: Source = {
   title: 'handbooks on snap joints: 0.67·ε·L²/t, and 1.09·ε·L²/t where the tip is half as thick',
   held: 'from memory',
 };
 const HOOK =
-  'An estimate: the wall behind the root gives, and a hook shorter than five thicknesses shears. The permissible strain, once or ' +
-  'often, comes from its data; left bent, it creeps. Round the root.';
+  'An estimate: the wall behind the root also bends, and shear counts in a hook shorter than five thicknesses. Take the permissible ' +
+  'strain, for single or repeated use, from the data of the grade. A hook left bent creeps. Give the root a fillet.';
 
 export const SNAP_WORDS: Readonly<Record<string, CardWords>> = {
   'SNAP.STRAIN': { kind: 'handbook formula', sources: [BEAM, HANDBOOKS], example: { args: [2, 15, 2], result: 0.026667 }, caution: HOOK },

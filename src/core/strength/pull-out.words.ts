@@ -14,20 +14,20 @@ export const PULL_OUT_WORDS: Readonly<Record<string, CardWords>> = {
     sources: SHEAR_CYLINDER,
     example: { args: ['ST2.9', 6, 40], result: 1105.7 },
     caution:
-      'An estimate for a short pull at room temperature: no weld line, no creep, no overheated ' +
+      'A short-term estimate at room temperature: no weld line, no creep, no overheated ' +
       'thread. Other guides take 0.5·σ or the major diameter (−13 % to +14 %). Confirm by test.',
   },
   'PULLOUT.BOSS': {
     kind: 'handbook formula',
     sources: [{ title: 'net tension on the ring between outside and thread', held: 'derived' }],
     example: { args: [6, 'ST2.9', 40], result: 866.8 },
-    caution: 'An estimate: even stress over the ring, no notch at the thread or the root, no weld line. Confirm by test.',
+    caution: 'An estimate: uniform stress over the ring, no notch at the thread or the root, no weld line. Confirm by test.',
   },
   'PULLOUT.SEAT': {
     kind: 'handbook formula',
     sources: [{ title: 'shear yield σ/√3 (von Mises) on the cylinder under the head', held: 'derived' }],
     example: { args: [5.3, 2, 40], result: 769.05 },
-    caution: 'An estimate: the seat also bends and creeps, and a knit line around the hole weakens it. Confirm by test.',
+    caution: 'An estimate: the seat also bends and creeps, and a weld line at the hole weakens it. Confirm by test.',
   },
   'SCREW.COUNT': {
     kind: 'common practice',

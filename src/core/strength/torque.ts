@@ -8,7 +8,7 @@ import { threadMeanDiaMm } from './pull-out';
  * F pull-out force, N; size of the screw; f friction.
  * TORQUE.STRIP accepts F above 0 N; f above 0 and at most 1.
  * Source: square-thread power screw, any machine design handbook (from memory);
- * copies in circulation that lost π, (P + 2·f·r)/(2·r − f·P), give twice this and more (read in secondary copies).
+ * copies in circulation have lost the π, (P + 2·f·r)/(2·r − f·P), and give twice this or more (read in secondary copies).
  */
 export function stripTorqueNm(pullOutForceN: number, screw: Screw, friction: number): number {
   const radiusMm = threadMeanDiaMm(screw) / 2;

@@ -8,11 +8,14 @@ export const TORQUE_WORDS: Readonly<Record<string, CardWords>> = {
     kind: 'handbook formula',
     sources: [
       POWER_SCREW,
-      { title: 'copies in circulation that lost π, (P + 2·f·r)/(2·r − f·P), give twice this and more', held: 'read in secondary copies' },
+      {
+        title: 'copies in circulation have lost the π, (P + 2·f·r)/(2·r − f·P), and give twice this or more',
+        held: 'read in secondary copies',
+      },
     ],
     example: { args: [1105.7, 'ST2.9', 0.2], result: 0.4879 },
     caution:
-      'An estimate: without friction under the head, with a friction that is seldom known. Confirm by test at the speed of the driver.',
+      'An estimate: friction under the head is left out, that of the thread is seldom known. Confirm by test at the speed of the driver.',
   },
   'TORQUE.SET': {
     kind: 'common practice',
@@ -36,7 +39,7 @@ export const TORQUE_WORDS: Readonly<Record<string, CardWords>> = {
     },
     caution:
       'Start values: drive and strip torque must come from tests; their own scatter narrows the window ' +
-      'further. "review": no set torque is both twice the drive torque and below 70 % of the strip torque.',
+      'further. "review": no set torque is both at least twice the drive torque and at most 70 % of the strip torque.',
   },
   'TORQUE.CLAMP': {
     kind: 'handbook formula',
@@ -46,7 +49,7 @@ export const TORQUE_WORDS: Readonly<Record<string, CardWords>> = {
     example: { args: [200, 'ST2.9', 0.2, 0.25, 5.6, 3.4], result: 0.20925 },
     caution:
       'An estimate: a screw that forms its thread needs the drive torque on top, and plastic ' +
-      'relaxes. The short form T = 0.2·F·d of metal joints does not hold in plastic.',
+      'relaxes. The short form T = 0.2·F·d for metal joints does not apply to plastic.',
   },
   'CLAMP.RELAX': {
     kind: 'handbook formula',

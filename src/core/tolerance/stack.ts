@@ -23,7 +23,7 @@ export function stackShiftMm(tolerances: Deviations, sensitivities: readonly num
 }
 
 /**
- * Worst case ± t of a stack, mm. An unequal tolerance counts as half its width about its middle.
+ * Worst case ± t of a stack, mm. An asymmetric tolerance counts as half its width about its middle.
  * t_i tolerances, mm; a_i sensitivities.
  * STACK.WORST accepts lists of equal counts.
  * Source: Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack (read in 1 secondary copy).

@@ -1,7 +1,7 @@
 import type { CardWords } from '../card';
 
-const ABOUT_NOMINAL = 'An unequal tolerance counts as half its width about its middle.';
-const INDEPENDENT = 'It takes the dimensions as independent. Those of one tool are not: they shrink together; add them linearly.';
+const ABOUT_NOMINAL = 'An asymmetric tolerance counts as half its width about its middle.';
+const INDEPENDENT = 'It assumes independent dimensions. Those moulded in one tool are not: they shrink together; add them linearly.';
 const HANDBOOK = { kind: 'handbook formula' } as const;
 const LINEAR = {
   title: 'Shigley’s Mechanical Engineering Design, 9th ed., p. 20: worst case of a stack',
@@ -87,20 +87,20 @@ export const STACK_WORDS: Readonly<Record<string, CardWords>> = {
         ['total, modified root sum square', 0.4, 0.36, -0.16, '–', 0.5, 0.26, '–'],
       ],
     },
-    caution: 'The root sum squares take the dimensions as independent; those of one tool are not. A blank name is shown as –.',
+    caution: 'The root sum squares assume independent dimensions; those moulded in one tool are not. A blank name is shown as –.',
   },
   'STACK.SIMULATE': {
     ...HANDBOOK,
     sources: SIMULATED,
     example: { args: [[[5], [0.02]], [[0.3], ['+0.4/-0.4']], 1, 'none', 20, 1000], row: 5, values: ['share inside', 1, '–'] },
     notLive: 'a simulation',
-    caution: `Normal draws take ± as 3 standard deviations and may pass it. ${INDEPENDENT}`,
+    caution: `Normal draws take ± as 3 standard deviations and may lie beyond it. ${INDEPENDENT}`,
   },
   'STACK.PPM': {
     ...HANDBOOK,
     sources: [NORMAL],
     example: { args: [10, 0.1, 9.7, 10.3], result: 2699.8 },
-    caution: 'It takes the distribution as normal and steady; few processes are so far into the tails.',
+    caution: 'It assumes a normal, stable process; few processes stay normal so far into the tails.',
   },
   'STACK.CPK': { ...HANDBOOK, sources: [CAPABILITY], example: { args: [10, 0.1, 9.4, 10.45], result: 1.5 } },
 };

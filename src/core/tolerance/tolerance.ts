@@ -29,7 +29,7 @@ export function gradeReadings(sizeMm: number, grade: string): Reading[] {
 }
 
 /**
- * Where the general tolerance ± t is read, mm. Not written for mouldings.
+ * Where the general tolerance ± t is read, mm. Not written for mouldings: for those use TOL.MOULDED.
  * N size, mm; tolerance_class f, m, c or v.
  * TOL.GENERAL accepts N above 0 mm; sizes and classes outside the table are refused.
  * Source: ISO 2768-1:1989, linear sizes (read in 3 secondary copies).

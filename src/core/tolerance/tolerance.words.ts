@@ -17,7 +17,7 @@ export const TOLERANCE_WORDS: Readonly<Record<string, CardWords>> = {
     ...TABLE,
     sources: [{ title: 'ISO 2768-1:1989, linear sizes', held: 'read in 3 secondary copies' }],
     example: { args: [30, 'm'], result: 0.2 },
-    caution: 'Not written for mouldings.',
+    caution: 'Not written for mouldings: for those use TOL.MOULDED.',
   },
   'TOL.MOULDED': {
     ...TABLE,
@@ -31,6 +31,6 @@ export const TOLERANCE_WORDS: Readonly<Record<string, CardWords>> = {
     example: { args: [40, 'DIN 16742-TG6'], result: 0.37 },
     caution:
       'DIN 16901 was withdrawn in 2009. A new edition of ISO 20457 is on its way. ' +
-      'Take other groups from your own copy of the standard, as a range.',
+      'Enter other groups as a range, from your own copy of the standard.',
   },
 };

@@ -12,6 +12,6 @@ export const UNIT_WORDS: Readonly<Record<string, CardWords>> = {
     sources: COMMON_PRACTICE,
     example: { args: [3.15, 'board edge'], result: 'looks like inches (then 80.01 mm); board edge is usually 12 to 500 mm' },
     notLive: 'a sentence',
-    caution: 'The bands are wide: ok means only that no slip shows.',
+    caution: 'The bands are wide: ok means only that no obvious slip was found.',
   },
 };

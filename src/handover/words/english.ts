@@ -29,8 +29,8 @@ export const ENGLISH = {
     uncontrolled: 'uncontrolled when printed',
     revision: 'revision',
     what:
-      'The sizes of a moulded part, for your review, behind the sheets of the sender. Light blue cells are for your answers. When an ' +
-      'input is changed on its sheet, all that depends on it follows, in any spreadsheet program.',
+      'The sizes of a moulded part, for your review; the sender’s own sheets come with them. Light blue cells are for your answers. ' +
+      'Change an input on its sheet, and all that depends on it follows, in any spreadsheet program.',
     asked: [
       'Answer the open questions below.',
       'Measure what Characteristics lists; note in the remark which limit cannot be held.',
@@ -65,12 +65,12 @@ export const ENGLISH = {
       'Shrinkage of the grade along and across the flow, and its range?',
       'Which faces lie towards the parting line, and are the drafts enough?',
       'Gate, ejectors and cooling of core pins near the bosses: anything to move?',
-      'Sink at the roots of bosses and ribs: what is to be expected on the face?',
+      'Sink marks at bosses and ribs: what is to be expected on the outer face?',
       'Which limits of the characteristics cannot be held, and what can?',
       'Which sizes are to be left steel-safe for tuning after the first shots?',
     ],
     toCorrect: (count: number, sheets: string): string =>
-      `${count} ${count === 1 ? 'cell' : 'cells'} could not be worked out (${sheets}): the sender corrects or leaves out`,
+      `${count} ${count === 1 ? 'cell' : 'cells'} could not be worked out (${sheets}): for the sender to correct or leave out`,
     signTitle: 'Sign-off by the supplier',
     name: 'name',
     review: 'review',
@@ -81,7 +81,7 @@ export const ENGLISH = {
   },
   measured: {
     title: 'Characteristics',
-    note: (of: string): string => `${of}. C: its tolerance counts in the calculation. Blank limits: the general tolerance as agreed.`,
+    note: (of: string): string => `${of}. C: its tolerance counts in the calculation. Blank limits: the agreed general tolerance.`,
     none: 'No size that can be measured on a part follows from this workbook.',
     left: (count: number, sheet: string): string => `${count} more sizes could be measured; they stand on the sheet ${sheet}.`,
     cavity: 'cavity, sample',
@@ -94,14 +94,14 @@ export const ENGLISH = {
       'section cut': 'section cut',
     },
     otherMethods: ['plug gauge', 'height gauge', 'optical', 'tomography', 'as agreed'],
-    methodWords: 'method of measuring',
+    methodWords: 'measuring method',
     ok: 'OK',
     notOk: 'not OK',
     noLimits: 'no limits',
     noNumber: 'not a number',
   },
   figure: {
-    title: 'Figures: the joint, and what was studied of it',
+    title: 'Figures: the joint, and studies of it',
     note: (day: string): string => `The pictures show the joint as it was ${day}. Numbers in balloons are those of the characteristics.`,
     inputs: 'inputs',
     asDrawn: 'as drawn',
@@ -115,7 +115,7 @@ export const ENGLISH = {
       'are those of the characteristics.',
   },
   variants: {
-    title: 'Variants: the one that is chosen, and why the others are not',
+    title: 'Variants: which one is chosen, and why the others are not',
     note: 'The part is made by the chosen variant. States and reasons follow the inputs.',
     headers: ['variant', 'chosen', 'state', 'reasons, worst first'],
     chosen: 'chosen',
@@ -123,7 +123,7 @@ export const ENGLISH = {
   },
   calculated: {
     title: 'Calculated values, not to be measured',
-    note: 'They follow the sheets. States, strengths and ratios are no requirements of a part.',
+    note: 'They follow the sheets. States, strengths and ratios are not requirements on a part.',
     headers: ['value', 'where', 'is', 'unit'],
     state: 'state',
     left: (count: number): string => `${count} more values stand on the sheets themselves.`,
@@ -158,7 +158,7 @@ export const ENGLISH = {
   },
   stepRows: {
     title: 'Steps in rows: how each value of a filled column is worked out',
-    note: 'One table a column, one row a cell, one column a step. Change an input on its sheet and every row follows.',
+    note: 'A table for each column, a row for each cell, a column for each step. Change an input on its sheet and every row follows.',
     cell: 'cell',
     to: 'to',
     lines: ['unit', 'in words', 'source', 'for all rows'] as readonly [string, string, string, string],
@@ -167,13 +167,13 @@ export const ENGLISH = {
     title: 'Variants, step by step',
     from: (cell: string): string => `of ${cell}`,
     andOthers: (cell: string): string => `${cell} and others`,
-    note: 'One row a variant, one column a step; the inputs are the cells of that sheet. Change them there.',
+    note: 'A row for each variant, a column for each step; the inputs are the cells of that sheet. Change them there.',
     variant: 'variant',
     how: 'how it is worked out',
   },
   tables: {
     title: 'Tables: calls that give several rows',
-    note: 'One line a row, one column a step. The inputs are the cells of the other sheets. Change them there.',
+    note: 'A line for each row, a column for each step. The inputs are the cells of the other sheets. Change them there.',
   },
   data: {
     title: 'Data: tables of standards used on the other sheets',
@@ -190,36 +190,35 @@ export const ENGLISH = {
     functions: 'Functions',
     rules: 'Rules of the joint',
     rule: 'rule',
-    tables: 'Tables on the sheet of data',
+    tables: 'Tables on the sheet Data',
   },
   cautions: {
     title: 'Rules, assumptions, cautions',
     rulesTitle: 'Units and rules',
     rules: [
       'Lengths in mm, angles in degrees, forces in N, torques in N·m, stresses in MPa, unless a cell says otherwise.',
-      'Draft is given per side. A drafted feature has its size at the end that its name says: a boss at the free end, a pilot where ' +
-        '"pilot held at" says, a recess at its floor. The other end follows by draft.',
+      'Draft is given per side. The size of a drafted feature is held at one end: of a boss at the free end, of a pilot where ' +
+        '"pilot held at" says, of a recess at its floor. The other end follows from the draft.',
       'Draft inside or outside the tolerance, the tolerancing principle and the general tolerance are to be agreed before tooling.',
-      'Sizes are those of the part, not of the cavity. When and how conditioned it is measured is to be agreed.',
+      'Sizes are those of the part, not of the cavity. Agree when it is measured, and how it is conditioned before.',
       'Formula cells of the added sheets are locked, without a password.',
     ],
     assumptionsTitle: 'Assumptions',
     assumptions: [
-      'Standards are held from secondary copies or from memory, as each table on the data sheet says; the standard itself governs.',
-      'Tolerances are taken worst case where nothing else is said. A root sum square takes them as independent, which sizes of one ' +
-        'tool are not.',
+      'Standards are held from secondary copies or from memory, as each table on the sheet Data says; the standard itself governs.',
+      'Tolerances are taken at worst case unless stated otherwise. A root sum square assumes that they are independent, which sizes ' +
+        'moulded in one tool are not.',
       'Values of materials are those of a resin family, not of a grade, colour or lot.',
       'Strengths and torques are short-term estimates without weld lines, ageing, climate or creep.',
     ],
     cautionsTitle: 'Cautions',
     cautions: [
-      'A sizing aid for trained people. It takes the place of neither a qualified engineer nor your review; every joint is to be built ' +
-        'and tested.',
+      'A sizing aid for trained people. It replaces neither a qualified engineer nor your review; build and test every joint.',
       'Where mains or another hazardous voltage is near: electrical distances are not given here. They come from the standard that ' +
         'applies and are reviewed by qualified people.',
       'Batteries, loads, lifting, pressure, vehicles, medical use, children and life safety are not covered.',
       'Blank means not checked, never passed. Values hold for the inputs, versions and sources of this file.',
-      'Whoever hands this on sees to it that nothing is in it that must stay in the house.',
+      'Before you pass this file on, make sure that nothing confidential is in it.',
     ],
   },
 };

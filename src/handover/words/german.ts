@@ -189,15 +189,15 @@ export const GERMAN: PageWords = {
     functions: 'Funktionen',
     rules: 'Regeln der Verbindung',
     rule: 'Regel',
-    tables: 'Tabellen auf dem Datenblatt',
+    tables: 'Tabellen auf dem Blatt Daten',
   },
   cautions: {
     title: 'Regeln, Annahmen, Hinweise',
     rulesTitle: 'Einheiten und Regeln',
     rules: [
       'Längen in mm, Winkel in Grad, Kräfte in N, Drehmomente in N·m, Spannungen in MPa, wo nichts anderes steht.',
-      'Formschrägen gelten je Seite. Ein Element mit Formschräge hat sein Maß an dem Ende, das sein Name nennt: ein Schraubdom am ' +
-        'freien Ende, ein Kernloch, wo „pilot held at“ es sagt, eine Senkung am Grund. Das andere Ende folgt aus der Formschräge.',
+      'Formschrägen gelten je Seite. Das Maß eines Elements mit Formschräge gilt an einem Ende: beim Schraubdom am freien Ende, beim ' +
+        'Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Formschräge.',
       'Formschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
         'vereinbaren.',
       'Maße sind die des Teils, nicht der Kavität. Wann und in welchem Zustand gemessen wird, ist zu vereinbaren.',
@@ -206,7 +206,7 @@ export const GERMAN: PageWords = {
     assumptionsTitle: 'Annahmen',
     assumptions: [
       'Normen liegen aus zweiter Hand oder aus dem Gedächtnis vor, wie es bei jeder Tabelle auf dem ' +
-        'Datenblatt steht; maßgeblich ist die Norm.',
+        'Blatt Daten steht; maßgeblich ist die Norm.',
       'Toleranzen gelten im ungünstigsten Fall, wo nichts anderes steht. Die quadratische Summe nimmt sie als unabhängig an, was Maße ' +
         'eines Werkzeugs nicht sind.',
       'Werkstoffwerte gelten für eine Familie, nicht für eine Type, Farbe oder Charge.',
@@ -220,7 +220,7 @@ export const GERMAN: PageWords = {
         'werden von Fachleuten geprüft.',
       'Batterien, Lasten, Heben, Druck, Fahrzeuge, Medizin, Kinder und Lebensgefahr sind nicht abgedeckt.',
       'Leer heißt nicht geprüft, nie bestanden. Werte gelten für Eingaben, Versionen und Quellen dieser Datei.',
-      'Wer dies weitergibt, achtet darauf, dass nichts darin steht, was im Haus bleiben muss.',
+      'Prüfen Sie vor dem Weitergeben, dass nichts Vertrauliches in der Datei steht.',
     ],
   },
 };

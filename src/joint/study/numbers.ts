@@ -25,7 +25,7 @@ const numberAt = (variant: Variant, slot: number): number | undefined => {
 export function numericOutput(raw: unknown): { readonly output: Output; readonly numeric: Numeric } {
   const output = outputName(raw, 'output');
   if (output === 'margin') return { output, numeric: { plan: PLAN_OF_RULES, of: variant => variant.nearest()?.margin } };
-  if (isVerdict(output) || output === 'weakest') throw wrongInput(`output: ${output} is no number`, 'output');
+  if (isVerdict(output) || output === 'weakest') throw wrongInput(`output: ${output} is not a number`, 'output');
   const slot = slotOf(output);
   return { output, numeric: { plan: planTo(slot), of: variant => numberAt(variant, slot) } };
 }

@@ -58,7 +58,7 @@ export function solved(variant: Variant, name: string, output: unknown, target: 
       : `it reaches ${rounded(Math.min(...reached), 6)} to ${withUnit(Math.max(...reached), unitOf(asked), 6)}`;
   const whole = [-1, 1].map(side => stepsFrom(now, sizes, limits, side as -1 | 1).pop() ?? now) as [number, number];
   throw wrongInput(
-    `target is ${rounded(target, 6)}: ${asked} does not have it with ${name} from ${rounded(whole[0])} to ` +
+    `target is ${rounded(target, 6)}: ${asked} does not reach it with ${name} from ${rounded(whole[0])} to ` +
       `${withUnit(whole[1], unit)}; ${reach}`,
     'target',
   );

@@ -27,7 +27,7 @@ const TARGET: Kind<number> = {
     if (typeof raw === 'number' && Number.isFinite(raw)) return raw;
     const unit = unitOf(outputName(preceding.get('output'), 'output'));
     if (typeof raw === 'string') return readQuantity(raw, QUANTITIES.find(quantity => quantity.unit === unit) ?? RATIO);
-    throw wrongInput('a number is asked for');
+    throw wrongInput('give a number');
   },
 };
 

@@ -38,7 +38,7 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
         [2.5, 7.34, 7.14],
       ],
     },
-    caution: 'A default follows the two inputs as it does in JOINT.TABLE.',
+    caution: 'Defaults made from the two inputs follow them, as in JOINT.TABLE.',
   },
   'JOINT.WINDOW': {
     ...GENERAL,
@@ -48,19 +48,18 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
       values: ['hole depth', 'mm', 14.75, 13.06, 15.4, 'screw clears the bottom', 'floor under the hole', 14.06, 14.9],
     },
     caution:
-      'One input moves and all others stay, defaults as in JOINT.TABLE: two windows are no room for two moves, which ' +
-      'JOINT.MAP shows. It looks as far as ten times the value, and round a length below d as far as nine times d, in steps of a ' +
-      'twentieth of that at most; – is where nothing ends it there. A stretch narrower than a step is found where the value of a ' +
-      'rule comes to its limit as it runs beside it. What shows no ' +
-      'such sign can be missed: a rule that leaves and comes back within one step, or a value that is not there at all. A tolerance ' +
-      'moves by its half width.',
+      'One input moves and all others stay; defaults follow as in JOINT.TABLE. Two windows cannot be used up at once: for two inputs ' +
+      'together see JOINT.MAP. It searches up to ten times the value (for a length below d, up to nine times d to either side), in ' +
+      'steps of at most a twentieth of the value or of d; – means that nothing ends the window there. A stretch narrower than a step ' +
+      'is found where the value of a rule heads for its limit beside it. A rule that breaks and holds again within one step, or a ' +
+      'value that is lacking there, can be missed. A tolerance moves by its half width.',
   },
   'JOINT.SENSITIVITY': {
     ...GENERAL,
     example: { args: [D1, 'engagement min'], row: 1, values: ['length', 'mm', 16, 0.8, 1, 0.8, 0.9262260917891214] },
     caution:
-      'Slopes hold near the present values; at a corner it is the steeper one. For sink ratio it is the slope of root circle ' +
-      '÷ wall, which is finite. The share is that of the variance, as in STACK.SHARE.',
+      'Slopes hold near the present values; where a slope jumps, the steeper one is given. For sink ratio it is the slope of root ' +
+      'circle ÷ wall, which is finite. The share is that of the variance, as in STACK.SHARE.',
   },
   'JOINT.SIMULATE': {
     kind: 'common practice',
@@ -72,16 +71,16 @@ export const STUDY_WORDS: Readonly<Record<string, CardWords>> = {
     notLive: 'a study of many joints; it stands as of the date of the copy',
     example: { args: [D1, 1000], row: 15, values: ['slenderness', 1, 0, 2.1875, 2.1875, 2.1875] },
     caution:
-      'Normal about the middle of the limits, ±3 standard deviations, cut there: it counts on processes that are centred. ' +
-      'Dimensions of one tool move together: common share says by how much, 0 is the optimistic side for sums. Strengths, ' +
-      'frictions and loads are not drawn. On the joint of the demo least full thread is 7.34 mm at worst case, 7.67 by root sum ' +
+      'Draws are normal about the middle of the limits, cut there at ±3 standard deviations: it assumes centred processes. ' +
+      'Dimensions moulded in one tool move together: common share says by how much, 0 is optimistic for sums. Strengths, ' +
+      'frictions and loads are not drawn. In the demo the least full thread is 7.34 mm at worst case, 7.67 by root sum ' +
       'square and 7.57 among 20,000 draws.',
   },
   'JOINT.SOLVE': {
     ...GENERAL,
     example: { args: [D1, 'seat', 'engagement min', 7], result: 2.84 },
     caution:
-      'It says nothing of the rules: look at the state with the value put in. It looks as JOINT.WINDOW does: what is reached only ' +
-      'between two looks can be missed.',
+      'It ignores the rules: check the state with the new value. It searches in steps as JOINT.WINDOW does: a target that is met ' +
+      'only between two steps can be missed.',
   },
 };

@@ -97,7 +97,7 @@ describe('corners, ends and jumps', () => {
 });
 
 test('what is no number is refused, and what has none', () => {
-  expect(refusal('JOINT.SENSITIVITY', inputsOf(DEMO), 'state')).toContain('state is no number');
+  expect(refusal('JOINT.SENSITIVITY', inputsOf(DEMO), 'state')).toContain('state is not a number');
   expect(refusal('JOINT.SENSITIVITY', inputsOf(DEMO), 'board hold')).toContain(
     'board hold has no value: does not apply: no board hole is given',
   );

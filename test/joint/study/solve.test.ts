@@ -45,7 +45,7 @@ describe('refused with what is reached', () => {
   test.each([
     ['boss OD', 'engagement min', 5, 'it reaches 7.34 to 7.34 mm'],
     ['seat', 'engagement min', 20, 'it reaches -18.76 to 9.94 mm'],
-    ['wall', 'state', 1, 'state is no number'],
+    ['wall', 'state', 1, 'state is not a number'],
     ['screw', 'grip', 1, 'screw has no number in this joint that can be moved'],
     ['seat', 'grip', 'x', 'target'],
   ])('%s, %s, %s', (name, output, target, message) =>
@@ -56,6 +56,6 @@ describe('refused with what is reached', () => {
     // deepest reach 19 + 0.8 − 3.84 = 15.96, and from there on 16.46
     expect(solve('length', 'penetration max', 15.9)).toBeCloseTo(18.94, 9);
     expect(solve('length', 'penetration max', 16.5)).toBeCloseTo(19.04, 9);
-    expect(refusal('JOINT.SOLVE', inputsOf(DEMO), 'length', 'penetration max', 16.2)).toContain('does not have it');
+    expect(refusal('JOINT.SOLVE', inputsOf(DEMO), 'length', 'penetration max', 16.2)).toContain('does not reach it');
   });
 });
