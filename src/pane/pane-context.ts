@@ -2,6 +2,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { CellEntry, Selection } from '../sheet/port';
+import type { Words } from '../words/english';
 import type { PaneServices } from './pane-services';
 import type { Followed } from './nearby';
 
@@ -36,6 +37,9 @@ export function usePane(): PaneState {
   if (shared === null) throw new Error('a view stands outside the pane');
   return shared;
 }
+
+/** What the views say, in the language of the page. */
+export const useWords = (): Words => usePane().words;
 
 /** Goes to a cell; says so where the workbook refuses. */
 export function useGoTo(): (place: Selection) => void {

@@ -3,6 +3,7 @@ import { demoWorkbook } from '../../src/demo/demo';
 import { startJob } from '../../src/files/jobs';
 import type { ListedFunction } from '../../src/pane/function-list';
 import { mountPane } from '../../src/pane/mount';
+import { speech } from '../../src/words/speech';
 import type { DefinedName, Picture } from '../../src/sheet/plan';
 import { fakePort, type FakePort } from './fake-port';
 
@@ -35,7 +36,7 @@ Object.assign(port, {
 });
 const kept = new Map<string, string>();
 const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
-const inGerman = location.search === '?de' ? { german: await import('../../src/german/joint') } : {};
+const { words, german } = await speech(location.search === '?de' ? 'de' : 'en');
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   files: {
@@ -54,7 +55,8 @@ mountPane(document.getElementById('pane') as HTMLElement, {
     },
   },
   functions,
-  ...inGerman,
-  hostName: 'this workbook',
+  words,
+  ...(german && { german }),
+  host: 'excel',
   kept: { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },
 });
