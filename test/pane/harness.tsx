@@ -1,7 +1,8 @@
 // The pane on a page of its own, over the demo workbook in memory: for the tests in a browser.
 import { demoWorkbook } from '../../src/demo/demo';
 import { startJob } from '../../src/files/jobs';
-import type { ListedFunction } from '../../src/pane/function-list';
+import { inGerman } from '../../src/german/metadata';
+import { besideEnglish, type ListedFunction } from '../../src/pane/function-list';
 import { mountPane } from '../../src/pane/mount';
 import { speech } from '../../src/words/speech';
 import type { DefinedName, Picture } from '../../src/sheet/plan';
@@ -35,8 +36,9 @@ Object.assign(port, {
   },
 });
 const kept = new Map<string, string>();
-const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
-const { words, german } = await speech(location.search === '?de' ? 'de' : 'en');
+const { functions: english } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
+const { language, words, german } = await speech(location.search === '?de' ? 'de' : 'en');
+const functions = language === 'de' ? besideEnglish(english.map(inGerman), english) : english;
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   files: {

@@ -1,7 +1,6 @@
 // The selected cell explained: the form of its function filled in, or what it is to a joint.
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { InGerman } from '../in-german';
 import { acceptedBy } from '../../core/read/accepts';
 import { INPUTS } from '../../joint/inputs';
 import { isOutput, meaningOf, type Output, unitOf } from '../../joint/outputs';
@@ -70,16 +69,15 @@ function useCell(port: SheetPort): CellHere | undefined {
 
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
   const { cell: W, frame } = useWords();
+  const { german } = usePane();
   const input = INPUTS.get(name);
   if (input === undefined) return null;
   return (
     <>
-      <h3>
-        {W.input(name, jointName(joint, frame))} <InGerman name={name} />
-      </h3>
+      <h3>{W.input(name, jointName(joint, frame))}</h3>
       <Lines
         lines={[
-          [W.meaning, input.meaning],
+          [W.meaning, german?.meaningOf(name) ?? input.meaning],
           [W.unit, input.unit],
           [W.limits, acceptedBy(input.param)],
           [W.whenBlank, input.defaultWords],
@@ -91,14 +89,13 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
 
 function OutputExplained({ name, joint }: { readonly name: Output; readonly joint: LocatedJoint }): JSX.Element {
   const { cell: W, frame } = useWords();
+  const { german } = usePane();
   return (
     <>
-      <h3>
-        {W.output(name, jointName(joint, frame))} <InGerman name={name} />
-      </h3>
+      <h3>{W.output(name, jointName(joint, frame))}</h3>
       <Lines
         lines={[
-          [W.meaning, meaningOf(name)],
+          [W.meaning, german?.meaningOf(name) ?? meaningOf(name)],
           [W.outputUnit, unitOf(name)],
         ]}
       />
