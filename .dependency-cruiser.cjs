@@ -166,7 +166,7 @@ module.exports = {
     only(
       'one-way-to-words',
       '^src/words/speech[.]ts$',
-      ['^src/words/', '^src/german/joint[.]ts$'],
+      ['^src/words/', '^src/german/beside[.]ts$'],
       'The words of the other language are fetched where they are spoken, and in one place.',
     ),
     only(

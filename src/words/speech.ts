@@ -1,5 +1,5 @@
 // What a page speaks: its words, fetched in the language that is wanted.
-import type * as German from '../german/joint';
+import type * as German from '../german/beside';
 import type { Words } from './english';
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
@@ -20,7 +20,7 @@ async function speechIn(language: PageLanguage): Promise<Speech> {
   if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './english')).ENGLISH };
   const [{ GERMAN }, german] = await Promise.all([
     import(/* webpackChunkName: "view-german" */ './german/german'),
-    import(/* webpackChunkName: "view-german" */ '../german/joint'),
+    import(/* webpackChunkName: "view-german" */ '../german/beside'),
   ]);
   return { language, words: GERMAN, german };
 }

@@ -4,6 +4,8 @@ import { expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
 import { GUIDES } from '../../src/demo/guides';
 import { TEMPLATES } from '../../src/demo/templates';
+import { DEFAULTS } from '../../src/german/accepts';
+import { INPUTS } from '../../src/joint/inputs';
 import { GERMAN } from '../../src/words/german/german';
 import { ENGLISH } from '../../src/words/english';
 import { textAt, withWords } from '../../src/words/text-at';
@@ -66,6 +68,16 @@ it('has German for every guide, template and ready sheet', () => {
   expect(listed.length).toBeGreaterThan(10);
   for (const guide of listed) expect(GERMAN.sheets.guide(guide).title).not.toBe(guide.title);
   for (const { name } of demoWorkbook.sheets.filter(sheet => sheet.name !== 'Read me')) expect(GERMAN.sheets.ready(name, '')).not.toBe('');
+});
+
+it('has German for what counts where an input is not given, and for nothing else', () => {
+  const words = new Set([...INPUTS.values()].map(({ defaultWords }) => defaultWords).filter(text => /[a-z]{2}/.test(text)));
+  expect(words.size).toBeGreaterThan(25);
+  expect(
+    Object.keys(DEFAULTS)
+      .filter(text => /[a-z]{2}/.test(text))
+      .sort(),
+  ).toEqual([...words].sort());
 });
 
 const bench = readFileSync('src/bench/bench.html', 'utf8');

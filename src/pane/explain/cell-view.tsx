@@ -79,8 +79,8 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
         lines={[
           [W.meaning, german?.meaningOf(name) ?? input.meaning],
           [W.unit, input.unit],
-          [W.limits, acceptedBy(input.param)],
-          [W.whenBlank, input.defaultWords],
+          [W.limits, german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param)],
+          [W.whenBlank, german?.defaultOf(input.defaultWords) ?? input.defaultWords],
         ]}
       />
     </>

@@ -55,6 +55,7 @@ function Marked({
 
 export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
   const { cell: W, functions } = useWords();
+  const { german } = usePane();
   const { params, example } = cardOf(listed);
   const param = params[argument];
   const name = `${NAMESPACE}.${listed.id}`;
@@ -74,7 +75,7 @@ export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
             lines={[
               [W.meaning, listed.parameters[argument]?.description ?? ''],
               [W.unit, param.kind.unit],
-              [W.limits, acceptedBy(param)],
+              [W.limits, german?.acceptsInGerman(acceptedBy(param)) ?? acceptedBy(param)],
               [W.whenBlank, blankWords(param, functions.blank)],
             ]}
           />
