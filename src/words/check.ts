@@ -35,7 +35,8 @@ export const CHECK = {
   again: 'Check again',
   readAnyway: 'Read it all the same',
   isLarge: (cells: number, most: number) =>
-    `It fills ${whole(cells)} cells. The pane reads more than ${whole(most)} only when asked: that takes a while, and cells wait meanwhile.`,
+    `It fills ${whole(cells)} cells. The pane reads more than ${whole(most)} only when asked: that takes a while, and cells wait ` +
+    `meanwhile.`,
   noProblem: 'No formula calls for attention.',
   isPartial: 'Stopped: not all sheets were read.',
   repair: (cells: number) => `Repair ${cells} ${cells === 1 ? 'cell' : 'cells'}`,

@@ -109,7 +109,8 @@ export const BENCH: typeof ENGLISH = {
   damagedAside: why => `Die gespeicherte Arbeitsmappe ließ sich nicht öffnen (${why}) und ist beiseitegelegt. Dies ist das Beispiel.`,
   demo: 'Beispiel-Arbeitsmappe',
   newer:
-    'Die Arbeitsmappe in diesem Browser wurde von einer neueren Fassung dieser Seite gespeichert: Laden Sie die Seite neu, um sie zu bekommen.',
+    'Die Arbeitsmappe in diesem Browser wurde von einer neueren Fassung dieser Seite gespeichert: Laden Sie die Seite neu, um sie ' +
+    'zu bekommen.',
   keepsNothing: 'Dieser Browser speichert nichts für diese Seite. Dies ist das Beispiel.',
   leaveAsked: 'Diese Arbeitsmappe verlassen?',
   leaveWords:

@@ -11,7 +11,8 @@ export const CHECK: typeof ENGLISH = {
   movesColumns: { input: 'Eingabe', now: 'jetzt', over: 'über ihre Toleranz', one: 'je Einheit mehr' },
   yield: 'Gutanteil neben dem ungünstigsten Fall',
   yieldWords: joints =>
-    `${whole(joints)} Verbindungen, innerhalb ihrer Toleranzen gezogen. Das setzt Maße um die Mitte ihrer Grenzen voraus; der ungünstigste Fall ` +
+    `${whole(joints)} Verbindungen, innerhalb ihrer Toleranzen gezogen. Das setzt Maße um die Mitte ihrer Grenzen voraus; der ` +
+    `ungünstigste Fall ` +
     'nicht.',
   noYield: 'Der Gutanteil hat keinen Wert',
   worst: 'ungünstigster Fall',
@@ -45,7 +46,8 @@ export const CHECK: typeof ENGLISH = {
   again: 'Neu prüfen',
   readAnyway: 'Trotzdem lesen',
   isLarge: (cells, most) =>
-    `Sie füllt ${whole(cells)} Zellen. Mehr als ${whole(most)} werden nur auf Verlangen gelesen: Das dauert eine Weile, und Zellen warten ` +
+    `Sie füllt ${whole(cells)} Zellen. Mehr als ${whole(most)} werden nur auf Verlangen gelesen: Das dauert eine Weile, und Zellen ` +
+    `warten ` +
     'so lange.',
   noProblem: 'Keine Formel verlangt Aufmerksamkeit.',
   isPartial: 'Abgebrochen: Nicht alle Blätter wurden gelesen.',

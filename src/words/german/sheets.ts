@@ -38,19 +38,22 @@ const GUIDES: Readonly<Record<GuideName, { readonly title: string; readonly sent
   hive: {
     title: 'Anzeige einer Bienenstockwaage: keine Lagerlänge passt',
     sentence:
-      'Keine Lagerlänge der ersten Schraube hält, ohne aufzusetzen, und ihr Dom zeichnet sich vorn ab; eine dünnere tut beides nicht, und ' +
+      'Keine Lagerlänge der ersten Schraube hält, ohne aufzusetzen, und ihr Dom zeichnet sich vorn ab; eine dünnere tut beides ' +
+      'nicht, und ' +
       'sechs davon halten mehr als vier dicke.',
   },
   timer: {
     title: 'Treppenlichtschalter: ein Schraubenkopf neben Kupfer',
     sentence:
-      'Ein Schraubenkopf kommt, um sein Spiel verschoben, stromführendem Kupfer zu nah; das Kupfer zu verlegen erhält die starke Schraube. ' +
+      'Ein Schraubenkopf kommt, um sein Spiel verschoben, stromführendem Kupfer zu nah; das Kupfer zu verlegen erhält die starke ' +
+      'Schraube. ' +
       'Der Abstand ist Ihrer, aus Ihrer Norm, geprüft.',
   },
   gauge: {
     title: 'Füllstandsanzeige einer Regentonne: ein hoher Dom neben einer Wand',
     sentence:
-      'Die Entformungsschräge schließt den Spalt neben einem hohen Dom, bis das Werkzeug am Grund eine Messerkante hat; am Deckel hängend ' +
+      'Die Entformungsschräge schließt den Spalt neben einem hohen Dom, bis das Werkzeug am Grund eine Messerkante hat; am Deckel ' +
+      'hängend ' +
       'hat ein kurzer Dom Platz, ein flaches Loch und eine passende Schraube.',
   },
   monitor: {
@@ -62,25 +65,29 @@ const GUIDES: Readonly<Record<GuideName, { readonly title: string; readonly sent
   hatch: {
     title: 'Frostwarner im Obstgarten: eine Klappe, die oft geöffnet wird',
     sentence:
-      'Eine Blechschraube hält, aber nicht für eine Klappe, die jeden Monat geöffnet wird; ein Gewindeeinsatz tut es, sobald das Loch in der ' +
+      'Eine Blechschraube hält, aber nicht für eine Klappe, die jeden Monat geöffnet wird; ein Gewindeeinsatz tut es, sobald das ' +
+      'Loch in der ' +
       'Klappe ihn nicht mehr herausziehen lässt.',
   },
   handheld: {
     title: 'Handmessgerät für Boden: eine mit dem Messschieber gemessene Schraube',
     sentence:
-      'Eine gewindeformende Schraube ohne Norm wird eingegeben, wie sie gemessen wurde; ihre erste Länge hält zu wenig Gewinde, die längste ' +
+      'Eine gewindeformende Schraube ohne Norm wird eingegeben, wie sie gemessen wurde; ihre erste Länge hält zu wenig Gewinde, die ' +
+      'längste ' +
       'setzt auf, und in der Ecke ist der Werkzeugstahl zu dünn.',
   },
   pond: {
     title: 'Pegelsender im Teich: vier Löcher, ein Haken und eine Dichtung',
     sentence:
-      'Knappe kleine Löcher gehen nicht über vier Schrauben, ein kurzer Haken wird zu stark gedehnt, und ein Rand öffnet sich zwischen seinen ' +
+      'Knappe kleine Löcher gehen nicht über vier Schrauben, ein kurzer Haken wird zu stark gedehnt, und ein Rand öffnet sich ' +
+      'zwischen seinen ' +
       'Schrauben; jedes behebt ein Maß.',
   },
   compost: {
     title: 'Kompostthermometer: die Mitte des Fensters',
     sentence:
-      'Einfall, Restwand und Einschraubtiefe lassen einen kleinen guten Bereich von Wand und Dom; eine Wahl an seinem Rand scheitert, sobald ' +
+      'Einfall, Restwand und Einschraubtiefe lassen einen kleinen guten Bereich von Wand und Dom; eine Wahl an seinem Rand ' +
+      'scheitert, sobald ' +
       'der Spritzgießer weniger einhält, eine in seiner Mitte nicht.',
   },
 };
