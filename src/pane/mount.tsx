@@ -101,6 +101,15 @@ function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefine
   return [kept, isRead];
 }
 
+/** The German of what cells hold, fetched when the pane can be used; without it the English stands alone. */
+function useBeside({ beside }: PaneServices, isUsable: boolean): PaneState['german'] {
+  const [german, setGerman] = useState<PaneState['german']>();
+  useEffect(() => {
+    if (isUsable) beside?.().then(setGerman, (thrown: unknown) => console.warn(thrown));
+  }, [isUsable]);
+  return german;
+}
+
 /** In what the pane may be ahead of the cells, or behind them. */
 function CalculationNotice({ calculation }: { readonly calculation: CalculationState }): JSX.Element {
   return (
@@ -120,6 +129,7 @@ interface PaneProps {
 function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const W = services.words.frame;
   const [kept, isKeptRead] = useKept(services);
+  const german = useBeside(services, isKeptRead);
   const [chosen, setChosen] = useState<number>();
   const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
   const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
@@ -153,13 +163,14 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       ...services,
       ...here,
       ...(kept !== undefined && { kept }),
+      ...(german !== undefined && { german }),
       isBusy,
       say,
       wrote,
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, isBusy],
+    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, german, isBusy],
   );
 
   return (

@@ -62,14 +62,14 @@ export async function openPane(isInExcel: boolean): Promise<MountedPane | undefi
   const place = document.getElementById('pane') as HTMLElement;
   try {
     const language = pageLanguage(isInExcel);
-    const [functions, { words, german }] = await Promise.all([readFunctions(language), speech(language)]);
+    const [functions, { words, beside }] = await Promise.all([readFunctions(language), speech(language)]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',
       functions,
       words,
       benchUrl: 'index.html',
-      ...(german !== undefined && { german }),
+      ...(beside !== undefined && { beside }),
       ...(port !== undefined && { port, files: excelFiles() }),
       keptView,
     });

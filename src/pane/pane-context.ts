@@ -2,6 +2,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { CellEntry, Selection } from '../sheet/port';
+import type * as German from '../german/beside';
 import type { Words } from '../words/english';
 import type { PaneServices } from './pane-services';
 import type { Followed } from './nearby';
@@ -18,6 +19,8 @@ export type ProgressStep = (done: number, of: number) => boolean;
 export type CanStop = (stop: () => void) => void;
 
 export interface PaneState extends PaneServices, Followed {
+  /** What the English of cells is in German, once it is there; left out in English. */
+  readonly german?: typeof German;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
   /** Says what was written, and offers to take it back, with what else was done. */

@@ -9,8 +9,8 @@ export type PageLanguage = keyof typeof LANGUAGES;
 export interface Speech {
   readonly language: PageLanguage;
   readonly words: Words;
-  /** What the English of cells is in German; left out in English. */
-  readonly german?: typeof German;
+  /** Fetches what the English of cells is in German, when the page stands; left out in English. */
+  readonly beside?: () => Promise<typeof German>;
 }
 
 /** Of a language as a host or a browser names it: `de-CH`. */
@@ -18,11 +18,8 @@ export const languageOf = (code: string | undefined): PageLanguage => (/^de\b/i.
 
 async function speechIn(language: PageLanguage): Promise<Speech> {
   if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './english')).ENGLISH };
-  const [{ GERMAN }, german] = await Promise.all([
-    import(/* webpackChunkName: "view-german" */ './german/german'),
-    import(/* webpackChunkName: "view-german" */ '../german/beside'),
-  ]);
-  return { language, words: GERMAN, german };
+  const { GERMAN } = await import(/* webpackChunkName: "view-german" */ './german/german');
+  return { language, words: GERMAN, beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside') };
 }
 
 /** In English where the words of the other language cannot be fetched. The page says to browsers and screen readers what it speaks. */
