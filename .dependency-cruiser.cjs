@@ -145,6 +145,31 @@ module.exports = {
       'German is a table of words beside the English; of the rest it knows types.',
     ),
     only(
+      'words-are-said',
+      '^src/words/(?!speech[.]ts$)',
+      [
+        '^src/words/',
+        '^src/german/words/',
+        '^src/core/card[.]ts$',
+        '^src/help/(cautions|not-covered)[.]ts$',
+        '^src/(demo|handover|package)/',
+      ],
+      'What the pages say is a table of words: of the rest it knows types, and texts that the help pages show too.',
+    ),
+    {
+      name: 'words-carry-nothing',
+      comment: 'A page fetches its words before it stands: of what they are said about they name the types.',
+      severity: 'error',
+      from: { path: '^src/words/(?!speech[.]ts$)' },
+      to: { path: '^src/(core|demo|handover|package)/', dependencyTypesNot: ['type-only'] },
+    },
+    only(
+      'one-way-to-words',
+      '^src/words/speech[.]ts$',
+      ['^src/words/', '^src/german/beside[.]ts$'],
+      'The words of the other language are fetched where they are spoken, and in one place.',
+    ),
+    only(
       'tools-write-files',
       '^src/tools/',
       [
@@ -237,8 +262,9 @@ module.exports = {
         '^src/files/(jobs|download)[.]ts$',
         '^src/handover/(pages/(choice|title-block)|words/(words|status)|write/accepted|read/finding)[.]ts$',
         '^src/package/carried[.]ts$',
-        '^src/german/joint[.]ts$',
-        '^src/help/(search|german|not-covered|cautions|shown-cell)[.]ts$',
+        '^src/words/',
+        '^src/german/beside[.]ts$',
+        '^src/help/(search|german|not-covered|shown-cell)[.]ts$',
         '^src/about/about[.]ts$',
         '^src/registry[.]ts$',
         '^src/plain/print[.]ts$',
@@ -252,7 +278,7 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|files|sheet|demo|core)/', '^src/hosts/univer[/.]', '^src/pane/mount[.]', '^functions/'],
+      ['^src/(bench|files|sheet|demo|core|words)/', '^src/hosts/univer[/.]', '^src/pane/mount[.]', '^functions/'],
       'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint, figure and hand-over are its business. Packages of the sheet stay in src/hosts/univer, work on files in src/files.',
     ),
     only(

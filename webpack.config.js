@@ -11,6 +11,8 @@ import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
 
 const { helpPages } = await tsImport('./src/help/plugin.ts', import.meta.url);
+const { ENGLISH } = await tsImport('./src/words/english.ts', import.meta.url);
+const { withWords } = await tsImport('./src/words/text-at.ts', import.meta.url);
 const { checkForms } = await tsImport('./src/plain/read.ts', import.meta.url);
 
 const here = import.meta.dirname;
@@ -160,7 +162,9 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
         'src/pane/pane.html',
         'src/pane/pane.css',
         'src/pane/start.js',
-        ...(isWithoutBench ? [{ from: 'src/help/start.html', to: 'index.html' }] : ['src/bench/bench.html', 'src/bench/index.html']),
+        ...(isWithoutBench
+          ? [{ from: 'src/help/start.html', to: 'index.html' }]
+          : [{ from: 'src/bench/bench.html', transform: html => withWords(html.toString(), ENGLISH) }, 'src/bench/index.html']),
         { from: 'src/pane/icons', to: 'icons' },
         { from: 'src/help/help.css', to: 'help' },
         { from: 'src/docs/*.{png,json}', to: 'help/docs/[name][ext]' },

@@ -1,6 +1,9 @@
 // What stands before the spreadsheet does: the line of its progress, and the picture of what was kept.
 import './bench.css';
 import { byId, messageOf } from './dom';
+import { speech } from '../words/speech';
+import { fill } from './fill';
+import { keptLanguage } from './language-choice';
 import { showPicture } from './sheet-picture';
 import { hereKey, turnToLast } from './workbook-store';
 
@@ -22,8 +25,10 @@ try {
   // A browser that keeps nothing has nothing to show.
 }
 followParts();
+const spoken = speech(keptLanguage());
+void spoken.then(({ words }) => fill(words));
 import(/* webpackChunkName: "bench-page" */ './page')
-  .then(({ start }) => start())
+  .then(({ start }) => start(spoken))
   .catch((thrown: unknown) => {
     byId('kept').textContent = `The bench could not start: ${messageOf(thrown)}`;
   });

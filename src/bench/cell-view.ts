@@ -1,40 +1,20 @@
 // Beside the sheet: what the selected cell holds. What it means is said beneath, by the pane.
 import type { BenchWorkbook, Selected } from '../hosts/univer/bench-workbook';
 import { samples } from '../hosts/univer/looks';
+import type { Words } from '../words/english';
 import { byId, element } from './dom';
 import { rounded, tsv } from './tsv';
 
 /** A text of more characters is set smaller. */
 const longFrom = 16;
 
-/** The sheet's own error values, in words. */
-const errorWords: Record<string, string> = {
-  '#NAME?': 'There is no function of that name, or a text without quotes.',
-  '#SPILL!': 'The table has no room: a cell below or to the right is not empty.',
-  '#DIV/0!': 'Division by zero, here or in a cell that this formula reads.',
-  '#VALUE!': 'A value of the wrong kind, here or in a cell that this formula reads.',
-  '#N/A': 'No value: not found, here or in a cell that this formula reads.',
-  '#REF!': 'A cell that this formula reads is gone.',
-  '#NUM!': 'A number that cannot be computed.',
-  '#CALC!': 'This cannot be calculated.',
-  '#CYCLE!': 'The formula reads its own cell.',
-};
-
-const meanings: Record<string, string> = {
-  input: 'yours to change',
-  result: 'computed',
-  pass: 'meets the limit',
-  review: 'to be reviewed',
-  fail: 'does not meet the limit',
-  'not checked': 'an input is missing',
-};
-
-function legend(): void {
+function legend({ meanings }: Words['bench']): void {
+  const of: Readonly<Record<string, string>> = meanings;
   const entries = samples.map(({ word, ink, fill }) => {
     const sample = element('span', word);
     sample.style.color = ink;
     sample.style.background = fill;
-    return element('li', sample, meanings[word] ?? '');
+    return element('li', sample, of[word] ?? '');
   });
   byId('legend')
     .querySelector('ul')
@@ -48,12 +28,13 @@ function show(id: string, text: string): void {
   target.hidden = text === '';
 }
 
-function showSelected({ sheetName, at, cell, range }: Selected): void {
+function showSelected({ sheetName, at, cell, range }: Selected, W: Words['bench']): void {
+  const errorWords: Readonly<Record<string, string>> = W.errors;
   const where = `${sheetName} ${at}`;
   const formula = cell.formula ?? '';
-  const value = cell.value === null ? 'blank' : rounded(cell.value);
+  const value = cell.value === null ? W.blank : rounded(cell.value);
   const message = cell.message ?? errorWords[value] ?? '';
-  const origin = cell.spilledFrom === undefined ? '' : `Part of the table that starts in ${cell.spilledFrom}`;
+  const origin = cell.spilledFrom === undefined ? '' : W.partOf(cell.spilledFrom);
   show('where', where);
   show('value', value);
   byId('value').classList.toggle('error', message !== '');
@@ -64,26 +45,26 @@ function showSelected({ sheetName, at, cell, range }: Selected): void {
   show('origin', origin);
   show('note', cell.note ?? '');
   show('copied', '');
-  show('copy', range === at ? 'Copy value' : `Copy values of ${range}`);
+  show('copy', range === at ? W.copyValue : W.copyValuesOf(range));
   show('spoken', [where, value, message, formula, origin, cell.note ?? ''].filter(part => part !== '').join('. '));
 }
 
-export function cellView(workbook: BenchWorkbook): void {
+export function cellView(workbook: BenchWorkbook, W: Words['bench']): void {
   const refresh = () => {
     const selected = workbook.selected();
-    if (selected !== null) showSelected(selected);
+    if (selected !== null) showSelected(selected, W);
   };
 
   async function copy(): Promise<void> {
     try {
       await navigator.clipboard.writeText(tsv(workbook.selectedValues()));
-      show('copied', 'Copied');
+      show('copied', W.copied);
     } catch {
-      show('copied', 'The browser did not allow it');
+      show('copied', W.notCopied);
     }
   }
 
-  legend();
+  legend(W);
   byId('copy').addEventListener('click', () => void copy());
   workbook.onChange(refresh);
   refresh();

@@ -12,9 +12,6 @@ export function element<K extends keyof HTMLElementTagNameMap>(name: K, ...child
   return made;
 }
 
-/** `1 sheet`, `2 sheets` */
-export const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
-
 export const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
 /** Calls once when the dialog is closed; returns how to leave it. The event comes late: the dialog may be open again for something else. */

@@ -1,30 +1,29 @@
 // What is said of workbooks that could not be opened, and the ways to save or discard them.
 import { downloadFile } from '../files/download';
+import type { Words } from '../words/english';
 import { ask } from './message-dialog';
 import type { Notice } from './notices';
 import { discard, forget, keptText, type Aside } from './workbook-store';
-
-const sized = ({ length }: string): string => (length < 1000 ? `${length} characters` : `${Math.round(length / 1000)} thousand characters`);
 
 /** A workbook that this page cannot read is saved as the text that it is. */
 function saveText(text: string, name: string): void {
   downloadFile(text, 'application/json', `${name}.json`);
 }
 
-async function discardIfAgreed(what: string, act: () => void): Promise<void> {
-  if (await ask({ title: 'Discard for good?', lines: [what, 'Nothing brings it back.'], yes: 'Discard it', no: 'Leave it' })) act();
+async function discardIfAgreed(what: string, W: Words['bench'], act: () => void): Promise<void> {
+  if (await ask({ title: W.discardForGood, lines: [what, W.noWayBack], yes: W.discardYes, no: W.discardNo })) act();
 }
 
-export function asideNotice(aside: Aside, index: number, discarded: () => void): Notice {
-  const words = `A workbook that could not be opened was put aside (${sized(aside.text)}).`;
+export function asideNotice(aside: Aside, index: number, W: Words['bench'], discarded: () => void): Notice {
+  const words = W.putAside(aside.text.length);
   return {
     words,
     choices: [
-      { words: 'Save what was put aside', act: () => saveText(aside.text, `put aside ${index + 1}`) },
+      { words: W.saveAside, act: () => saveText(aside.text, W.asideName(index + 1)) },
       {
-        words: 'Discard it…',
+        words: W.discardIt,
         act: () =>
-          void discardIfAgreed(words, () => {
+          void discardIfAgreed(words, W, () => {
             discard(aside);
             discarded();
           }),
@@ -34,14 +33,14 @@ export function asideNotice(aside: Aside, index: number, discarded: () => void):
 }
 
 /** What is in the store stays there until the user has decided. */
-export const unopenedNotice = (words: string, discarded: () => void): Notice => ({
-  words: `${words} It is left as it is, and what you change here is not kept in this browser.`,
+export const unopenedNotice = (words: string, W: Words['bench'], discarded: () => void): Notice => ({
+  words: W.leftAsIs(words),
   choices: [
-    { words: 'Save it as a file', act: () => saveText(keptText(), 'kept workbook') },
+    { words: W.saveAsFile, act: () => saveText(keptText(), W.keptName) },
     {
-      words: 'Discard it…',
+      words: W.discardIt,
       act: () =>
-        void discardIfAgreed(words, () => {
+        void discardIfAgreed(words, W, () => {
           forget();
           discarded();
         }),

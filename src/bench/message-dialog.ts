@@ -1,12 +1,13 @@
 // One dialog that asks or tells.
+import type { Words } from '../words/english';
 import { byId, element, whenClosed } from './dom';
 
-interface Words {
+interface Message {
   readonly title: string;
   readonly lines: readonly string[];
 }
 
-function open({ title, lines }: Words, buttons: readonly HTMLButtonElement[]): Promise<string> {
+function open({ title, lines }: Message, buttons: readonly HTMLButtonElement[]): Promise<string> {
   const dialog = byId<HTMLDialogElement>('ask');
   byId('ask-title').textContent = title;
   byId('ask-lines').replaceChildren(...lines.map(line => element('p', line)));
@@ -23,12 +24,12 @@ function button(words: string, value: string): HTMLButtonElement {
 }
 
 /** Escape means no. */
-export async function ask({ yes, no, ...words }: Words & { readonly yes: string; readonly no: string }): Promise<boolean> {
+export async function ask({ yes, no, ...words }: Message & { readonly yes: string; readonly no: string }): Promise<boolean> {
   const agree = button(yes, 'yes');
   agree.className = 'strong';
   return (await open(words, [button(no, 'no'), agree])) === 'yes';
 }
 
-export async function tell(words: Words): Promise<void> {
-  await open(words, [button('Close', '')]);
+export async function tell(message: Message, { page }: Words['bench']): Promise<void> {
+  await open(message, [button(page.close, '')]);
 }

@@ -4,6 +4,8 @@ import type { Guide } from '../demo/guides';
 import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
 import { readFunctions } from '../hosts/univer/metadata';
 import type { SheetPort } from '../sheet/port';
+import type { Speech } from '../words/speech';
+import { languageChoice } from './language-choice';
 import { sidePanel } from './side-panel';
 import { cellView } from './cell-view';
 import { byId } from './dom';
@@ -37,26 +39,32 @@ function detailsButton(): (isOpen?: boolean) => void {
   return toggle;
 }
 
-export async function start(): Promise<void> {
-  const functions = await readFunctions();
-  const workbook = startBenchWorkbook(byId('sheet'), functions);
-  fileCommands(workbook, plan => void kept.openPlan(plan));
-  const beside = sidePanel(workbook, functions);
-  const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, say);
+export async function start(speech: Promise<Speech>): Promise<void> {
+  const spoken = await speech;
+  const { words, language } = spoken;
+  const functions = await readFunctions(language);
+  const workbook = startBenchWorkbook(byId('sheet'), functions, language);
+  languageChoice(language);
+  fileCommands(workbook, plan => void kept.openPlan(plan), words.bench);
+  const beside = sidePanel(workbook, functions, spoken);
+  const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, words.bench, say);
   kept.start();
   byId('starting').remove();
   beside.choose(beside.current().id);
-  cellView(workbook);
+  cellView(workbook, words.bench);
   pageRegions(beside.current);
   const begin = ({ workbook: plan, start: at }: Guide) => void (plan === demoWorkbook ? kept.openDemo() : kept.openPlan(plan, at));
-  workbooksDialog({
-    shelf: kept.shelf,
-    name: workbook.name,
-    rename: workbook.rename,
-    open: key => void kept.openShelved(key),
-    begin,
-    discard: kept.discardShelved,
-  });
+  workbooksDialog(
+    {
+      shelf: kept.shelf,
+      name: workbook.name,
+      rename: workbook.rename,
+      open: key => void kept.openShelved(key),
+      begin,
+      discard: kept.discardShelved,
+    },
+    words,
+  );
   const openPanel = detailsButton();
   byId('hand-over').addEventListener('click', () => {
     openPanel(true);

@@ -2,6 +2,7 @@
 import type { BenchWorkbook } from '../hosts/univer/bench-workbook';
 import type { WorkbookPlan } from '../sheet/plan';
 import type { Selection } from '../sheet/port';
+import type { Words } from '../words/english';
 import { ask } from './message-dialog';
 import { byId, messageOf } from './dom';
 import { asideNotice, unopenedNotice } from './kept-notices';
@@ -47,8 +48,6 @@ export interface Demo {
   opened(): void;
 }
 
-const clock: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
-
 /** A browser may refuse its store. */
 function tried<T>(act: () => T, otherwise: T): T {
   try {
@@ -58,7 +57,7 @@ function tried<T>(act: () => T, otherwise: T): T {
   }
 }
 
-export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: string) => void): Persistence {
+export function persistence(workbook: BenchWorkbook, demo: Demo, W: Words['bench'], say: (text: string) => void): Persistence {
   const demoMark = markOf(JSON.stringify(demo.plan));
   let startedFrom = demoMark;
   let unsaved = false;
@@ -66,7 +65,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
   /** Why what stands in the store must not be overwritten. */
   let held: Notice | undefined;
 
-  const sayKept = (text: string) => say(`${text}${[demoMark, elsewhere].includes(startedFrom) ? '' : ' · the demo has changed since'}`);
+  const sayKept = (text: string) => say([demoMark, elsewhere].includes(startedFrom) ? text : W.demoChanged(text));
 
   /** What was held back goes into the store after all, where nothing else holds it. */
   function anew(still?: Notice): void {
@@ -78,15 +77,15 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     held = notice;
     showNotices([
       ...(notice === undefined ? [] : [notice]),
-      ...putAside().map((aside, index) => asideNotice(aside, index, () => anew(held))),
+      ...putAside().map((aside, index) => asideNotice(aside, index, W, () => anew(held))),
     ]);
   }
 
   const changedElsewhere: Notice = {
-    words: 'The workbook was changed in another tab of this browser. What you change here is not kept until you choose.',
+    words: W.changedElsewhere,
     choices: [
       {
-        words: 'Keep this one, discard the other',
+        words: W.keepThis,
         act() {
           takeOver();
           hold(undefined);
@@ -94,7 +93,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
           save();
         },
       },
-      { words: 'Open the other, discard this one', act: start },
+      { words: W.openOther, act: start },
     ],
   };
 
@@ -104,15 +103,15 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     try {
       if (held === undefined && isOfAnotherTab()) hold(changedElsewhere);
       if (held !== undefined) {
-        say('Not kept in this browser, for the reason below: use Save as .xlsx, or choose');
+        say(W.notKept);
         return;
       }
       keep(workbook.snapshot(), startedFrom);
       unsaved = false;
-      sayKept(`Saved in this browser ${new Date().toLocaleTimeString('en-GB', clock)}`);
+      sayKept(W.saved(new Date()));
     } catch (thrown) {
       const why = thrown instanceof Error ? thrown.name : String(thrown);
-      say(`Not kept in this browser (${why}): use Save as .xlsx, or discard another workbook`);
+      say(W.notKeptWhy(why));
     }
   }
 
@@ -143,27 +142,16 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
 
   function openDamaged(why: string): void {
     const isAside = setAside();
-    hold(
-      isAside
-        ? undefined
-        : unopenedNotice(`The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`, anew),
-    );
-    openDemo(isAside ? `The saved workbook could not be opened (${why}) and was put aside. This is the demo.` : 'Demo workbook');
+    hold(isAside ? undefined : unopenedNotice(W.damaged(why), W, anew));
+    openDemo(isAside ? W.damagedAside(why) : W.demo);
   }
 
   function openKept(): void {
     const read = readKept();
     if (read?.is === 'damaged') return openDamaged(read.why);
     if (read?.is !== 'workbook') {
-      hold(
-        read === null
-          ? undefined
-          : unopenedNotice(
-              'The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.',
-              anew,
-            ),
-      );
-      return openDemo('Demo workbook');
+      hold(read === null ? undefined : unopenedNotice(W.newer, W, anew));
+      return openDemo(W.demo);
     }
     const {
       kept: { workbook: snapshot, demo: from, keptAt },
@@ -177,8 +165,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     unsaved = false;
     startedFrom = from;
     hold(undefined);
-    const when = keptAt === '' ? '' : ` ${new Date(keptAt).toLocaleString('en-GB', { day: 'numeric', month: 'short', ...clock })}`;
-    sayKept(`Your workbook, as saved in this browser${when}`);
+    sayKept(W.openedAs(keptAt === '' ? undefined : new Date(keptAt)));
   }
 
   function start(): void {
@@ -186,7 +173,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
       openKept();
     } catch (thrown) {
       console.warn(thrown);
-      openDemo('This browser keeps nothing for this page. This is the demo.');
+      openDemo(W.keepsNothing);
     }
   }
 
@@ -197,10 +184,10 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
     return (
       !unsaved ||
       ask({
-        title: 'Leave this workbook?',
-        lines: ['What you changed in it is not kept in this browser, for the reason above the sheet. Save as .xlsx keeps it in a file.'],
-        yes: 'Leave it, and lose the changes',
-        no: 'Stay',
+        title: W.leaveAsked,
+        lines: [W.leaveWords],
+        yes: W.leaveYes,
+        no: W.leaveNo,
       })
     );
   }
@@ -234,7 +221,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, say: (text: str
       if (!(await isLeft())) return;
       tried(turnToFree, undefined);
       hold(undefined);
-      openDemo('Demo workbook');
+      openDemo(W.demo);
     },
     shelf: () => tried(shelf, []),
     discardShelved: discard,

@@ -4,13 +4,14 @@ import type { SheetFunction } from '../hosts/univer/metadata';
 import { benchFiles } from './bench-files';
 import { byId } from './dom';
 import type { MountedPane } from '../pane/mount';
+import type { Speech } from '../words/speech';
 import { tabs, type Tabs } from './tabs';
 
 /** Its tab has the cell itself above. */
 const CELL = 'Cell';
 
 /** The code of the pane is fetched after the page has started. */
-export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[]): Tabs {
+export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[], { words, beside }: Speech): Tabs {
   let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
 
@@ -22,7 +23,9 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
         files: benchFiles(workbook),
         functions,
         saysCell: true,
-        hostName: 'the bench',
+        host: 'bench',
+        words,
+        ...(beside !== undefined && { beside }),
         kept: {
           get: key => kept.get(key) ?? null,
           set(key, value) {

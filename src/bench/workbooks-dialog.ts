@@ -1,6 +1,7 @@
 // The workbooks that this browser keeps, and what a new one begins with.
 import { GUIDES, type Guide } from '../demo/guides';
 import { TEMPLATES } from '../demo/templates';
+import type { Words } from '../words/english';
 import { ask } from './message-dialog';
 import { byId, element, whenClosed } from './dom';
 import type { Shelved } from './workbook-store';
@@ -14,12 +15,8 @@ export interface Workbooks {
   discard(shelved: Shelved): void;
 }
 
-const when = (keptAt: string): string =>
-  keptAt === '' ? '' : new Date(keptAt).toLocaleString('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
-
-const nameOf = ({ kept }: Shelved): string => kept?.workbook.name ?? 'A workbook that this page cannot read';
-
-export function workbooksDialog(workbooks: Workbooks): void {
+export function workbooksDialog(workbooks: Workbooks, { bench: W, sheets }: Words): void {
+  const nameOf = (shelved: Shelved): string => shelved.kept?.workbook.name ?? W.unreadable;
   const dialog = byId<HTMLDialogElement>('workbooks-dialog');
   const name = byId<HTMLInputElement>('workbook-name');
 
@@ -33,17 +30,18 @@ export function workbooksDialog(workbooks: Workbooks): void {
   const listed = (guide: Guide): HTMLLIElement =>
     element(
       'li',
-      button(guide.title, () => dialog.close(`new ${guide.name}`)),
-      element('p', guide.sentence),
+      button(sheets.guide(guide).title, () => dialog.close(`new ${guide.name}`)),
+      element('p', sheets.guide(guide).sentence),
     );
   byId('templates-list').append(...TEMPLATES.map(listed));
   byId('guides-list').append(...GUIDES.map(listed));
 
   function kept(shelved: Shelved): HTMLLIElement {
     const open = button(nameOf(shelved), () => dialog.close(`open ${shelved.key}`));
-    const drop = button('Discard…', () => void discard(shelved));
-    drop.ariaLabel = `Discard ${nameOf(shelved)}…`;
-    const words = `${when(shelved.kept?.keptAt ?? '')} · ${Math.ceil(shelved.text.length / 1000)} kB`;
+    const drop = button(W.discard, () => void discard(shelved));
+    drop.ariaLabel = W.discardOf(nameOf(shelved));
+    const { keptAt = '' } = shelved.kept ?? {};
+    const words = W.shelved(keptAt === '' ? undefined : new Date(keptAt), Math.ceil(shelved.text.length / 1000));
     return element('li', open, drop, element('p', words));
   }
 
@@ -55,10 +53,10 @@ export function workbooksDialog(workbooks: Workbooks): void {
 
   async function discard(shelved: Shelved): Promise<void> {
     const agreed = await ask({
-      title: `Discard ${nameOf(shelved)}?`,
-      lines: ['Nothing brings it back.'],
-      yes: 'Discard it',
-      no: 'Leave it',
+      title: W.discardAsked(nameOf(shelved)),
+      lines: [W.noWayBack],
+      yes: W.discardYes,
+      no: W.discardNo,
     });
     if (!agreed) return;
     workbooks.discard(shelved);

@@ -11,9 +11,12 @@ import * as Monitor from './guide-monitor';
 import * as Pond from './guide-pond';
 import * as Timer from './guide-timer';
 
+export type GuideName =
+  'empty' | 'joint' | 'variants' | 'stack' | 'logger' | 'hive' | 'timer' | 'gauge' | 'monitor' | 'hatch' | 'handheld' | 'pond' | 'compost';
+
 export interface Guide {
   /** A short name, for a command or an address. */
-  readonly name: string;
+  readonly name: GuideName;
   readonly title: string;
   readonly sentence: string;
   readonly workbook: WorkbookPlan;

@@ -4,7 +4,7 @@ import { CHOSEN_BY_ITSELF, type HandoverChoice, readChoice } from '../handover/p
 import type { SvgToPng } from '../handover/pages/figure';
 import type { TitleBlock } from '../handover/pages/title-block';
 import { sourceOfFile } from '../handover/read/from-file';
-import { ASKED_KINDS, linesOf, shownLine } from '../handover/write/carrying';
+import { amountOf, ASKED_KINDS, linesOf } from '../handover/write/carrying';
 import { copyOf, plannedCopy, type Writing } from '../handover/write/copy';
 import { pagesOf } from '../hosts/xlsx/print';
 import { workbookIn } from '../hosts/xlsx/read';
@@ -53,7 +53,7 @@ export function summary({ file: given, ...wanted }: Wanted): CopySummary {
     userSheets: file.sheets.map(({ name, part }) => ({ name, goesAlong: !isLeft.has(part) })),
     carried: linesOf(file.carries.filter(({ part }) => !isLeft.has(part))).map(line => ({
       kind: line.kind,
-      words: shownLine(line),
+      amount: amountOf(line),
       isAsked: ASKED_KINDS.includes(line.kind),
     })),
     mark: hashOf(source),

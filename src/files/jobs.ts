@@ -22,8 +22,8 @@ export interface Wanted {
 
 export interface CarriedChoice {
   readonly kind: CarriedKind;
-  /** With count and names: `hidden sheet: 2 (Prices, Old)` */
-  readonly words: string;
+  /** Count and names: `2 (Prices, Old)` */
+  readonly amount: string;
   /** What is hidden on a sheet that goes along stays where it is. */
   readonly isAsked: boolean;
 }

@@ -1,8 +1,7 @@
 // What this is, and what nobody should expect of it.
 import type { JSX } from 'preact';
-import { CAUTIONS } from '../help/cautions';
 import { call } from '../registry';
-import { usePane } from './pane-context';
+import { usePane, useWords } from './pane-context';
 
 const versionText = (): string => {
   const version = call('VERSION', []);
@@ -11,20 +10,18 @@ const versionText = (): string => {
 
 export function AboutView(): JSX.Element {
   const { kept, port, benchUrl } = usePane();
+  const W = useWords().about;
   const isOpen = kept?.get('cautions') !== 'closed';
   return (
     <>
-      <h2>About</h2>
-      <p>
-        Cell functions for the screw joints of two-part moulded housings: from screw, wall and board to boss, core pin, head recess, draft
-        and screw length, with tolerances, checks and the source of every value.
-      </p>
+      <h2>{W.heading}</h2>
+      <p>{W.what}</p>
       <p class="bw-quiet">{versionText()}</p>
-      <p>{port === undefined ? 'There is no workbook here.' : 'Type =ENCL. in a cell to see every function.'}</p>
+      <p>{port === undefined ? W.noWorkbook : W.seeAll}</p>
       <details class="bw-cautions" open={isOpen} onToggle={event => kept?.set('cautions', event.currentTarget.open ? 'open' : 'closed')}>
-        <summary>Before you rely on a number</summary>
+        <summary>{W.before}</summary>
         <ul>
-          {CAUTIONS.map(([head, text]) => (
+          {W.cautions.map(([head, text]) => (
             <li key={head}>
               {head !== '' && <b>{head} </b>}
               {text}
@@ -36,7 +33,7 @@ export function AboutView(): JSX.Element {
       {benchUrl !== undefined && (
         <p>
           <a href={benchUrl} target="_blank" rel="noopener">
-            Try the functions on the bench, outside a spreadsheet program (new window)
+            {W.bench}
           </a>
         </p>
       )}

@@ -4,6 +4,7 @@ import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { inWords } from './argument-words';
 import { shownCell } from '../help/shown-cell';
+import { useWords } from './pane-context';
 import type { Preview } from './preview';
 
 /** Rows of a table that are shown before it is in the sheet. */
@@ -12,11 +13,12 @@ const MAX_ROWS = 12;
 const unitOf = ({ result }: Card): string => ('unit' in result ? result.unit : '');
 
 function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[]; readonly hasHeader: boolean }): JSX.Element {
+  const W = useWords().functions;
   const [header, body] = hasHeader ? [rows[0], rows.slice(1)] : [undefined, rows];
   return (
     <>
       {/* A wide table scrolls by the keyboard too. */}
-      <div class="bw-scroll" tabIndex={0} role="region" aria-label="Answer">
+      <div class="bw-scroll" tabIndex={0} role="region" aria-label={W.answer}>
         <table>
           {header !== undefined && (
             <thead>
@@ -42,7 +44,7 @@ function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[
           </tbody>
         </table>
       </div>
-      {body.length > MAX_ROWS && <p class="bw-quiet">and {body.length - MAX_ROWS} rows more</p>}
+      {body.length > MAX_ROWS && <p class="bw-quiet">{W.rowsMore(body.length - MAX_ROWS)}</p>}
     </>
   );
 }
@@ -63,8 +65,9 @@ function Result({ card, value }: { readonly card: Card; readonly value: Cell | C
 }
 
 export function AnswerView({ answer, card }: { readonly answer: Preview | null; readonly card: Card }): JSX.Element {
+  const W = useWords().functions;
   return (
-    <div class="bw-answer" aria-live="polite" aria-label="Result" role="group">
+    <div class="bw-answer" aria-live="polite" aria-label={W.result} role="group">
       {answer?.is === 'answer' && (
         <>
           <Result card={card} value={answer.value} />
@@ -74,12 +77,10 @@ export function AnswerView({ answer, card }: { readonly answer: Preview | null; 
       )}
       {answer?.is === 'refused' && (
         <p class="bw-fault">
-          <b>No result.</b> {answer.argument === undefined ? answer.message : `See ${inWords(answer.argument)} above.`}
+          <b>{W.noResult}</b> {answer.argument === undefined ? answer.message : W.seeAbove(inWords(answer.argument))}
         </p>
       )}
-      {answer?.is === 'unknown' && (
-        <p class="bw-quiet">{inWords(answer.argument)} is worked out by the sheet: the result shows once the formula is inserted.</p>
-      )}
+      {answer?.is === 'unknown' && <p class="bw-quiet">{W.bySheet(inWords(answer.argument))}</p>}
     </div>
   );
 }

@@ -3,9 +3,7 @@ import { useId } from 'preact/hooks';
 import type { Param } from '../core/card';
 import { blankWords, choicesOf, inWords, labelOf } from './argument-words';
 import type { Parameter } from './function-list';
-
-/** Of an argument that takes several cells. */
-const RANGE_WORDS = '. For a range take its first and then its last cell, or type values with ; between them';
+import { useWords } from './pane-context';
 
 interface Props {
   readonly param: Param;
@@ -20,12 +18,13 @@ interface Props {
 
 export function ArgumentField({ param, parameter, text, isReference, refusal, onText, onPick }: Props): JSX.Element {
   const id = useId();
+  const W = useWords().functions;
   const choices = choicesOf(param);
   return (
     <div class="bw-argument">
       <label for={id}>
         {labelOf(param)}
-        {param.optional && <small> optional</small>}
+        {param.optional && <small> {W.optional}</small>}
       </label>
       <div class="bw-field">
         <input
@@ -35,15 +34,15 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
           spellcheck={false}
           value={text}
           class={isReference ? 'bw-code' : ''}
-          placeholder={blankWords(param)}
+          placeholder={blankWords(param, W.blank)}
           list={choices.length === 0 ? undefined : `${id}-choices`}
           aria-invalid={refusal !== undefined}
           aria-describedby={`${id}-help`}
           onInput={event => onText(event.currentTarget.value)}
         />
         {onPick !== undefined && (
-          <button type="button" onClick={onPick} aria-label={`Take cell for ${inWords(param.name)}`}>
-            Take cell
+          <button type="button" onClick={onPick} aria-label={W.takeCellFor(inWords(param.name))}>
+            {W.takeCell}
           </button>
         )}
       </div>
@@ -55,7 +54,7 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
         </datalist>
       )}
       <p id={`${id}-help`} class={refusal === undefined ? 'bw-quiet' : 'bw-fault'}>
-        {refusal ?? `${parameter?.description ?? ''}${param.kind.shape === 'one' ? '' : RANGE_WORDS}`}
+        {refusal ?? `${parameter?.description ?? ''}${param.kind.shape === 'one' ? '' : W.range}`}
       </p>
     </div>
   );

@@ -7,13 +7,14 @@ import { Findings } from './findings';
 import { JointHeading, jointName } from './joint-heading';
 import { Moves, YieldBeside } from './study-parts';
 import { NoJoint } from './no-joint';
-import type { ProblemKind, Problem } from './problems';
-import { messageOf, placeName, useGoTo, usePane, type ProgressStep } from './pane-context';
+import { PROBLEM_KINDS, type Problem } from './problems';
+import { messageOf, placeName, useGoTo, usePane, useWords, type ProgressStep } from './pane-context';
 import { StateWord } from './state-word';
 
 function SelectedJoint(): JSX.Element {
   const { found } = usePane();
-  if (found?.is !== 'joint') return <NoJoint found={found} what="every rule of its joint" />;
+  const W = useWords().check;
+  if (found?.is !== 'joint') return <NoJoint found={found} what="everyRule" />;
   const { joint } = found;
   const passed = joint.variant.findings().filter(({ state }) => state === 'pass').length;
   return (
@@ -22,7 +23,7 @@ function SelectedJoint(): JSX.Element {
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       {passed > 0 && (
         <details class="bw-part">
-          <summary>{passed} rules pass</summary>
+          <summary>{W.passed(passed)}</summary>
           <Findings joint={joint} states={['pass']} />
         </details>
       )}
@@ -35,16 +36,6 @@ function SelectedJoint(): JSX.Element {
 /** A problem that a new entry may mend. */
 type Mendable = Required<Pick<Problem, 'place' | 'repair'>>;
 
-const HEADINGS: readonly (readonly [kind: ProblemKind, heading: string, words: string])[] = [
-  ['broken', 'Cells that do not work', 'Entered again they mostly do: a workbook opened before the functions were there keeps such cells.'],
-  ['refused', 'Answers that are refused', ''],
-  ['state', 'Checks to review', ''],
-  ['chain', 'Cells that wait for each other', 'Excel asks for answers at most twice a second: one table has all of them at once.'],
-  ['blank', 'Blanks that count as zero', 'Type the zero, or the value that was forgotten.'],
-  ['units', 'Lengths in several units in one list', 'Each is read in its own unit; a number alone is mm.'],
-  ['constant', 'Numbers typed into a formula', 'In a cell of its own a number is seen, and changed in one place.'],
-];
-
 function Place({ name, place }: { readonly name: string; readonly place: Selection }): JSX.Element {
   const goTo = useGoTo();
   return (
@@ -55,9 +46,11 @@ function Place({ name, place }: { readonly name: string; readonly place: Selecti
 }
 
 function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.Element {
+  const W = useWords().check;
   return (
     <>
-      {HEADINGS.map(([kind, heading, words]) => {
+      {PROBLEM_KINDS.map(kind => {
+        const { heading, words } = W.problems[kind];
         const own = problems.filter(problem => problem.kind === kind);
         if (own.length === 0) return null;
         return (
@@ -81,25 +74,23 @@ function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.
 }
 
 function JointStates({ joints }: { readonly joints: WorkbookCheck['joints'] }): JSX.Element | null {
+  const { check: W, frame } = useWords();
   const open = joints.filter(({ state }) => state !== 'pass');
   if (joints.length === 0) return null;
   return (
     <details class="bw-part" open>
       <summary>
-        Joints{' '}
-        <small>
-          {joints.length - open.length} of {joints.length} pass
-        </small>
+        {W.joints} <small>{W.pass(joints.length - open.length, joints.length)}</small>
       </summary>
       <ul class="bw-findings">
         {open.map(({ joint, state, reason }, i) => (
           <li key={i}>
             <StateWord state={state} />
             {joint.place === undefined ? (
-              <b>{jointName(joint)}</b>
+              <b>{jointName(joint, frame)}</b>
             ) : (
               <>
-                <Place name={jointName(joint)} place={joint.place} /> <small>{placeName(joint.place)}</small>
+                <Place name={jointName(joint, frame)} place={joint.place} /> <small>{placeName(joint.place)}</small>
               </>
             )}
             <span>{reason}</span>
@@ -116,12 +107,13 @@ const REPAIRED_AT_ONCE = 100;
 
 function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
   const { say, wrote, ask, work, isBusy } = usePane();
+  const W = useWords().check;
   const [checked, setChecked] = useState<WorkbookCheck | null>(null);
-  const read = async (step: ProgressStep) => setChecked(await checkWorkbook(port, step));
-  const check = () => work('Reading the sheets', read);
+  const read = async (step: ProgressStep) => setChecked(await checkWorkbook(port, W, step));
+  const check = () => work(W.readingSheets, read);
   const repair = async (mendable: readonly Mendable[]) => {
-    if (!(await ask({ words: `Enter ${mendable.length} formulas again? Only their own cells are written.`, yes: 'Repair' }))) return;
-    await work('Entering formulas again', async step => {
+    if (!(await ask({ words: W.repairAsked(mendable.length), yes: W.repairYes }))) return;
+    await work(W.repairing, async step => {
       const before: CellEntry[] = [];
       for (let from = 0; from < mendable.length && step(from, mendable.length); from += REPAIRED_AT_ONCE) {
         const some = mendable.slice(from, from + REPAIRED_AT_ONCE).map(({ place, repair: content }) => ({ ...place, content }));
@@ -129,7 +121,7 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
       }
       const done = before.length;
       await read(step);
-      wrote(done === mendable.length ? `${done} cells were entered again` : `Stopped after ${done} of ${mendable.length} cells`, before);
+      wrote(done === mendable.length ? W.repaired(done) : W.repairStopped(done, mendable.length), before);
     });
   };
   const [size, setSize] = useState(0);
@@ -153,29 +145,24 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
   const mendable = problems.flatMap(({ place, repair: formula }) => (formula === undefined ? [] : [{ place, repair: formula }]));
   return (
     <section class="bw-workbook" aria-labelledby="bw-workbook">
-      <h2 id="bw-workbook">The workbook</h2>
+      <h2 id="bw-workbook">{W.workbook}</h2>
       <div class="bw-actions">
         {mendable.length > 0 && (
           <button type="button" class="bw-strong" disabled={isBusy} onClick={() => void repair(mendable)}>
-            Repair {mendable.length} {mendable.length === 1 ? 'cell' : 'cells'}
+            {W.repair(mendable.length)}
           </button>
         )}
         <button type="button" disabled={isBusy} onClick={() => void check()}>
-          {checked === null && isLarge ? 'Read it all the same' : 'Check again'}
+          {checked === null && isLarge ? W.readAnyway : W.again}
         </button>
       </div>
-      {checked === null && isLarge && (
-        <p>
-          It fills {size.toLocaleString('en-GB')} cells. The pane reads more than {MOST_UNASKED.toLocaleString('en-GB')} only when asked:
-          that takes a while, and cells wait meanwhile.
-        </p>
-      )}
+      {checked === null && isLarge && <p>{W.isLarge(size, MOST_UNASKED)}</p>}
       {checked !== null && (
         <>
           <JointStates joints={checked.joints} />
           <Problems problems={problems} />
-          {problems.length === 0 && <p>No formula calls for attention.</p>}
-          {checked.isPartial && <p class="bw-quiet">Stopped: not all sheets were read.</p>}
+          {problems.length === 0 && <p>{W.noProblem}</p>}
+          {checked.isPartial && <p class="bw-quiet">{W.isPartial}</p>}
         </>
       )}
     </section>

@@ -2,6 +2,7 @@
 import { stateOf, verdict } from '../joint/verdict';
 import { WORST_FIRST, type State } from '../core/check/check';
 import type { SheetPort } from '../sheet/port';
+import type { Words } from '../words/english';
 import { Joints, type LocatedJoint } from './find-joint';
 import { problemsOf, type Problem } from './problems';
 import type { Grid } from './workbook';
@@ -15,7 +16,11 @@ export interface WorkbookCheck {
 }
 
 /** @param step told after each sheet; false stops. */
-export async function checkWorkbook(port: SheetPort, step: (done: number, of: number) => boolean): Promise<WorkbookCheck> {
+export async function checkWorkbook(
+  port: SheetPort,
+  W: Words['check'],
+  step: (done: number, of: number) => boolean,
+): Promise<WorkbookCheck> {
   const names = await port.sheetNames();
   const grids = new Map<string, Grid>();
   for (const name of names) {
@@ -30,7 +35,7 @@ export async function checkWorkbook(port: SheetPort, step: (done: number, of: nu
   );
   return {
     joints: joints.sort((a, b) => WORST_FIRST.indexOf(a.state) - WORST_FIRST.indexOf(b.state)),
-    problems: problemsOf(grids),
+    problems: problemsOf(grids, W),
     isPartial: grids.size < names.length,
   };
 }

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Question } from './pane-context';
+import { type Question, useWords } from './pane-context';
 
 export interface Asking {
   readonly question: Question;
@@ -26,7 +26,7 @@ export function ConfirmDialog({
       <form method="dialog">
         <p id="bw-question">{question.words}</p>
         <div class="bw-actions">
-          <button value="no">Cancel</button>
+          <button value="no">{useWords().frame.cancel}</button>
           <button value="yes" class="bw-strong">
             {question.yes}
           </button>

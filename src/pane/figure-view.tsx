@@ -14,7 +14,7 @@ import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
 import { lengthText } from './length-text';
 import { pictureOf } from './picture';
-import { placeName, usePane } from './pane-context';
+import { placeName, usePane, useWords } from './pane-context';
 import { SaveJoint } from './save-joint';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
@@ -40,7 +40,7 @@ function useWidth(): [{ readonly current: HTMLDivElement | null }, number] {
 function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; readonly inch: boolean }): JSX.Element {
   return (
     <table class="bw-legend">
-      <caption class="bw-unseen">Letters on the drawing</caption>
+      <caption class="bw-unseen">{useWords().figure.letters}</caption>
       <tbody>
         {legend.flatMap(({ letter, name, value, unit }) =>
           value === undefined
@@ -61,22 +61,24 @@ function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; rea
 /** What is drawn, as a picture over the cells from the selected one on. */
 function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly words: string }): JSX.Element | null {
   const { port, say, work, selection } = usePane();
+  const { figure: W, frame } = useWords();
   if (port?.placePicture === undefined) return null;
   const { placePicture } = port;
   const put = ({ sheetName, at }: Selection) =>
-    work('Put into the sheet', async () => {
-      await placePicture(sheetName, await pictureOf(svg(), at, words));
-      say(`The figure is on ${sheetName} at ${at}`);
+    work(W.put, async () => {
+      await placePicture(sheetName, await pictureOf(svg(), at, words, frame));
+      say(W.isPut(sheetName, at));
     });
   return (
     <button type="button" disabled={selection === null} onClick={() => selection !== null && void put(selection)}>
-      Put into the sheet
+      {W.put}
     </button>
   );
 }
 
 function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { kept } = usePane();
+  const { figure: W, frame } = useWords();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
@@ -98,14 +100,14 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
       />
       <div class="bw-switches">
         <label>
-          <input type="checkbox" checked={inch} onChange={choose('inch', setInch)} /> inches in brackets
+          <input type="checkbox" checked={inch} onChange={choose('inch', setInch)} /> {W.inches}
         </label>
         {width < NAMES_FROM_PX && (
           <label>
-            <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> names on the drawing
+            <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> {W.onDrawing}
           </label>
         )}
-        <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={`Section through ${jointName(joint)}`} />
+        <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={W.section(jointName(joint, frame))} />
       </div>
       <SaveJoint joint={joint} />
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
@@ -116,11 +118,12 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 
 /** Every variant that stands with this one, by its engagement. */
 function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
+  const { frame } = useWords();
   const [place, width] = useWidth();
   const svg = useMemo(
     () =>
       variantChartSvg(
-        joint.together().map(one => variantRow(jointName(one), one.variant)),
+        joint.together().map(one => variantRow(jointName(one, frame), one.variant)),
         { widthPx: width },
       ),
     [joint, width],
@@ -131,51 +134,50 @@ function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 function Variants({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
   const { largeSheet } = usePane();
+  const W = useWords().figure;
   return (
     <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
-      <summary>{largeSheet === undefined ? `All ${joint.of} variants` : `The ${joint.of} variants that were read round this one`}</summary>
+      <summary>{largeSheet === undefined ? W.allVariants(joint.of) : W.variantsRead(joint.of)}</summary>
       {isOpen && <Chart joint={joint} />}
     </details>
   );
 }
 
-const STACK_TOTALS: readonly (readonly [name: string, total: keyof Stack['totals'], sign: string])[] = [
+const STACK_TOTALS: readonly (readonly [name: 'nominal' | 'worst' | 'rootSumSquare', total: keyof Stack['totals'], sign: string])[] = [
   ['nominal', 'nominalMm', ''],
-  ['worst case', 'worstMm', '± '],
-  ['root sum square', 'rootSumSquareMm', '± '],
+  ['worst', 'worstMm', '± '],
+  ['rootSumSquare', 'rootSumSquareMm', '± '],
 ];
 
 function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   const { place: at, shares, totals, refusal } = stack;
+  const W = useWords().figure;
   const [place, width] = useWidth();
   const svg = useMemo(() => stackChartSvg(shares, { widthPx: width }), [stack, width]);
   return (
     <>
       <div class="bw-joint">
         <div>
-          <h2>Tolerance stack</h2>
+          <h2>{W.stack}</h2>
           <p class="bw-quiet">
-            {placeName(at)}, {shares.length} links
+            {placeName(at)}, {W.links(shares.length)}
           </p>
         </div>
       </div>
       <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : '' }} />
       {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
       <div class="bw-switches">
-        <PutIntoSheet
-          svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })}
-          words={`Share of each link in the stack in ${placeName(at)}`}
-        />
+        <PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={W.shares(placeName(at))} />
       </div>
       <table class="bw-legend bw-totals">
-        <caption class="bw-unseen">Totals of the stack</caption>
+        <caption class="bw-unseen">{W.totals}</caption>
         <tbody>
           {STACK_TOTALS.flatMap(([name, total, sign]) =>
             totals[total] === undefined
               ? []
               : [
                   <tr key={name}>
-                    <th scope="row">{name}</th>
+                    <th scope="row">{W[name]}</th>
                     <td class="bw-number">
                       {sign}
                       {lengthText(totals[total], false)}
@@ -185,7 +187,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
           )}
         </tbody>
       </table>
-      <p class="bw-quiet">Shares are of the variance, the links taken as independent.</p>
+      <p class="bw-quiet">{W.ofVariance}</p>
     </>
   );
 }
@@ -197,18 +199,19 @@ function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; reado
     <>
       <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />
       <div class="bw-switches">
-        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX })} words={`${figure.words}, of ${placeName(at)}`} />
+        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX })} words={useWords().figure.studyOf(figure.words, placeName(at))} />
       </div>
     </>
   );
 }
 
 function StudySection({ study: { place, figure } }: { readonly study: Study }): JSX.Element {
+  const W = useWords().figure;
   return (
-    <section aria-label="Study">
+    <section aria-label={W.study}>
       <div class="bw-joint">
         <div>
-          <h2>{typeof figure === 'string' ? 'Study' : figure.words}</h2>
+          <h2>{typeof figure === 'string' ? W.study : figure.words}</h2>
           <p class="bw-quiet">{placeName(place)}</p>
         </div>
       </div>
@@ -221,7 +224,7 @@ export function FigureView(): JSX.Element {
   const { found, stack, study, isOfStudy } = usePane();
   if (stack !== undefined) return <StackFigure stack={stack} />;
   if (study !== undefined && isOfStudy) return <StudySection study={study} />;
-  if (found?.is !== 'joint') return <NoJoint found={found} what="its joint in section" />;
+  if (found?.is !== 'joint') return <NoJoint found={found} what="inSection" />;
   return (
     <>
       <JointHeading joint={found.joint} />

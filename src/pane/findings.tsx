@@ -7,9 +7,10 @@ import { rounded, sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { call } from '../registry';
+import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
 import { inputMeant, inputsMeant, missingWords, type InputMeant } from './input-words';
-import { useGoTo, usePane } from './pane-context';
+import { useGoTo, usePane, useWords } from './pane-context';
 import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
@@ -20,13 +21,11 @@ function remediesOf({ rows, base }: LocatedJoint): ReadonlyMap<string, string> {
   return new Map(table.ok && Array.isArray(table.value) ? table.value.map(row => [String(row[0]), String(row[REMEDY_COLUMN])]) : []);
 }
 
-const MET_SIDE = { below: 'at least', above: 'at most', 'at most': 'above', 'at least': 'below' } as const;
-
 /** A rule that is met, with the side of the limit on which the value stands. */
-function metWords({ rule, value = NaN, bound, limit = NaN }: Finding): string {
+function metWords({ rule, value = NaN, bound, limit = NaN }: Finding, W: Words['frame']): string {
   if (bound === undefined) return rule.name;
   const unit = unitOf(rule.value) === '' ? '' : ` ${unitOf(rule.value)}`;
-  return `${rule.name}: ${rule.value} ${rounded(value)}${unit} is ${MET_SIDE[bound.side]} ${rounded(limit)}${unit}`;
+  return `${rule.name}: ${W.met(`${rule.value} ${rounded(value)}${unit}`, W.metSide[bound.side], `${rounded(limit)}${unit}`)}`;
 }
 
 /** The rule in German, beside the English that stands in the cells. */
@@ -38,13 +37,14 @@ function InGerman({ finding: { rule, state } }: { readonly finding: Finding }): 
 /** The way to the input; where it stands nowhere, no way to another. */
 function InputLink({ joint, input }: { readonly joint: LocatedJoint; readonly input: InputMeant | undefined }): JSX.Element | null {
   const goTo = useGoTo();
+  const W = useWords().frame;
   if (input === undefined) return null;
   const { name, cell } = input;
   return cell === undefined ? (
-    <span class="bw-missing">{missingWords(name, joint)}</span>
+    <span class="bw-missing">{missingWords(name, joint, W)}</span>
   ) : (
     <button type="button" class="bw-link" onClick={() => goTo(cell)}>
-      {name} in {cell.at}
+      {W.inCell(name, cell.at)}
     </button>
   );
 }
@@ -58,15 +58,16 @@ function Rule({
   readonly finding: Finding;
   readonly remedy: string | undefined;
 }): JSX.Element {
+  const W = useWords().frame;
   const inputs = inputsMeant(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
-      <span>{finding.state === 'pass' ? metWords(finding) : sentence(finding)}</span>
+      <span>{finding.state === 'pass' ? metWords(finding, W) : sentence(finding)}</span>
       <InGerman finding={finding} />
       {remedy !== '–' && (
         <span class="bw-remedy">
-          {inputs.length === 0 ? remedy : `passes with ${remedy}`}{' '}
+          {inputs.length === 0 ? remedy : W.passesWith(remedy)}{' '}
           {inputs.map(input => (
             <InputLink key={input.name} joint={joint} input={input} />
           ))}

@@ -6,6 +6,7 @@ import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
 import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
+import type { Words } from '../words/english';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
@@ -13,7 +14,7 @@ import { occupiedWords } from './occupied-cells';
 import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
 import { areasRead, preview, type Preview } from './preview';
 import { onSheet, picked } from './picked-references';
-import { messageOf, placeName, usePane } from './pane-context';
+import { messageOf, placeName, usePane, useWords } from './pane-context';
 import { formulaOf, typedArgument, type TypedArgument } from './typed-argument';
 import { partsBySheet, valuesOfParts } from './workbook';
 
@@ -51,13 +52,14 @@ export function useSigns(): Signs {
 
 function Target({ target, onHere }: { readonly target: Selection; readonly onHere: () => void }): JSX.Element {
   const { selection } = usePane();
+  const W = useWords().functions;
   const isHere = selection === null || placeName(selection) === placeName(target);
   return (
     <p class="bw-target">
-      Goes into <b>{placeName(target)}</b>
+      {W.goesInto} <b>{placeName(target)}</b>
       {!isHere && (
         <button type="button" onClick={onHere}>
-          Use {placeName(selection)} instead
+          {W.useInstead(placeName(selection))}
         </button>
       )}
     </p>
@@ -70,14 +72,15 @@ const aboutText = (id: string): string => {
 };
 
 function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
+  const W = useWords().functions;
   const text = useMemo(() => aboutText(listed.id), [listed]);
   return (
     <details class="bw-about">
-      <summary>Formula, limits and sources</summary>
+      <summary>{W.about}</summary>
       <p class="bw-lines">{text}</p>
       <p>
         <a href={`help/${listed.id}.html`} target="_blank" rel="noopener">
-          Help page (new window)
+          {W.helpPage}
         </a>
       </p>
     </details>
@@ -85,10 +88,8 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
 }
 
 /** What spills has no room in a table. */
-const inTableWords = ({ at }: Selection, table: string, id: string): string =>
-  `${at} is in the table ${table}, where a function that fills several cells shows #SPILL!. ${
-    id === 'JOINT.TABLE' ? 'JOINT.VALUE gives one result of a row there. ' : ''
-  }INDEX gives one of its values: the first, or another one when you change its last two numbers.`;
+const inTableWords = ({ at }: Selection, table: string, id: string, W: Words['functions']): string =>
+  `${W.inTable(at, table)}${id === 'JOINT.TABLE' ? W.valueInTable : ''}${W.indexInTable}`;
 
 const refusalAt = (answer: Preview | null, { name }: Param): string | undefined =>
   answer?.is === 'refused' && answer.argument === name ? answer.message : undefined;
@@ -114,6 +115,7 @@ export function FunctionForm({
   readonly texts?: readonly string[] | undefined;
 }): JSX.Element {
   const { port, selection, wrote, ask, work } = usePane();
+  const W = useWords().functions;
   const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -145,29 +147,29 @@ export function FunctionForm({
   const writeBack = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || standing === undefined) return;
-    await work('Write back', async () => {
+    await work(W.writeBack, async () => {
       const { place } = standing;
       const before = await port.write([isLocal ? { ...place, content: inSigns(formula, signs), isLocal } : { ...place, content: formula }]);
-      wrote(`Written back into ${placeName(place)}`, before);
+      wrote(W.writtenBack(placeName(place)), before);
     });
   };
   const insert = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || target === null) return;
-    await work('Insert', async () => {
+    await work(W.insert, async () => {
       const value = answer?.is === 'answer' ? answer.value : undefined;
       const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
       const table = rows * columns > 1 ? await port.tableAt?.(target) : undefined;
-      if (table !== undefined && !(await ask({ words: inTableWords(target, table, listed.id), yes: 'Insert its first value' }))) return;
+      if (table !== undefined && !(await ask({ words: inTableWords(target, table, listed.id, W), yes: W.insertFirst }))) return;
       const { row, column } = cellPosition(target.at);
       const room = { sheet: home, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
       const grid = partsBySheet(await port.readAreas([room])).get(home)?.grid ?? [];
-      const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined);
-      if (problem !== undefined && !(await ask({ words: problem, yes: 'Insert all the same' }))) return;
+      const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined, W);
+      if (problem !== undefined && !(await ask({ words: problem, yes: W.insertAnyway }))) return;
       const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
       const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
       await port.goTo(target.sheetName, target.at);
-      wrote(`Inserted in ${placeName(target)}`, before);
+      wrote(W.inserted(placeName(target)), before);
     });
   };
 
@@ -179,7 +181,7 @@ export function FunctionForm({
     >
       {onBack !== undefined && (
         <button type="button" class="bw-back" onClick={onBack}>
-          All functions
+          {W.allFunctions}
         </button>
       )}
       <h2 ref={heading} tabIndex={-1}>
@@ -204,13 +206,13 @@ export function FunctionForm({
       </p>
       {target !== null && standing === undefined && <Target target={target} onHere={moveTarget} />}
       {port === undefined ? (
-        <p class="bw-quiet">There is no sheet here: copy the formula, or open the pane in a workbook.</p>
+        <p class="bw-quiet">{W.noSheet}</p>
       ) : (
         <button type="submit" class="bw-strong" disabled={target === null || answer?.is === 'incomplete'}>
-          {standing === undefined ? 'Insert into the sheet' : 'Write back'}
+          {standing === undefined ? W.insertInto : W.writeBack}
         </button>
       )}
-      {answer?.is === 'incomplete' && <p class="bw-quiet">Still to give: {answer.missing.map(inWords).join(', ')}</p>}
+      {answer?.is === 'incomplete' && <p class="bw-quiet">{W.stillToGive(answer.missing.map(inWords).join(', '))}</p>}
       <About listed={listed} />
     </form>
   );

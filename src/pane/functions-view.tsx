@@ -4,7 +4,7 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import { notCovered } from '../help/not-covered';
 import { FunctionForm } from './function-form';
 import { groups, type Group, type ListedFunction } from './function-list';
-import { usePane } from './pane-context';
+import { usePane, useWords } from './pane-context';
 import type { Told } from './ask';
 import { ToldAnswer } from './told-answer';
 
@@ -57,6 +57,7 @@ function FunctionList({
   readonly onTake: (told: Told) => void;
 }): JSX.Element {
   const { functions } = usePane();
+  const W = useWords().functions;
   const view = useRef<HTMLDivElement>(null);
   const found = useMemo(() => groups(functions, asked), [functions, asked]);
   const count = found.reduce((sum, group) => sum + group.functions.length, 0);
@@ -66,39 +67,39 @@ function FunctionList({
   };
   return (
     <div ref={view} onKeyDown={event => walkEntries(event, view.current)}>
-      <h2>Functions</h2>
-      <label for="bw-search">Find by name or trade word</label>
+      <h2>{W.heading}</h2>
+      <label for="bw-search">{W.find}</label>
       <input
         id="bw-search"
         type="search"
         autocomplete="off"
         spellcheck={false}
-        placeholder="standoff, core pin, draft …"
+        placeholder={W.such}
         value={asked}
         onInput={event => onAsk(event.currentTarget.value)}
         onKeyDown={onEnter}
       />
       <p class="bw-quiet" role="status">
-        {asked.trim() === '' ? `${functions.length} functions` : `${count} of ${functions.length} functions`}
+        {asked.trim() === '' ? W.all(functions.length) : W.found(count, functions.length)}
       </p>
-      <p role="status">{notCovered(asked)}</p>
+      <p role="status">{notCovered(asked, W.notCovered)}</p>
       <ToldAnswer asked={asked} onTake={onTake} />
       {asked.trim() === ''
         ? found.map(group => (
             <details key={group.topic} class="bw-topic">
               <summary>
-                {group.topic} <small>{group.functions.length}</small>
+                {W.topics[group.topic]} <small>{group.functions.length}</small>
               </summary>
               <Entries group={group} onOpen={onOpen} />
             </details>
           ))
         : found.map(group => (
-            <section key={group.topic} class="bw-found" aria-label={group.topic}>
-              <h3>{group.topic}</h3>
+            <section key={group.topic} class="bw-found" aria-label={W.topics[group.topic]}>
+              <h3>{W.topics[group.topic]}</h3>
               <Entries group={group} onOpen={onOpen} />
             </section>
           ))}
-      {count === 0 && <p>Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).</p>}
+      {count === 0 && <p>{W.nothing}</p>}
     </div>
   );
 }

@@ -2,6 +2,7 @@
 import { JOINT_INPUT_NAMES } from '../joint/inputs';
 import { inputNamed } from '../joint/headings';
 import type { Selection } from '../sheet/port';
+import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
 
 export interface InputMeant {
@@ -25,8 +26,6 @@ export function inputsMeant(remedy: string, joint: Pick<LocatedJoint, 'cells'>):
   return meant.length === changes.length ? meant.filter(({ name }, i) => meant.findIndex(other => other.name === name) === i) : [];
 }
 
-const PLACES = { below: 'column', beside: 'row', apart: 'place' } as const;
-
 /** What to do where the input is not given; empty for one that stands in the formula itself. */
-export const missingWords = (name: string, { form, rows: [names] }: Pick<LocatedJoint, 'form' | 'rows'>): string =>
-  names.some(each => inputNamed(each) === name) ? '' : `${name} has no ${PLACES[form]} yet: add one in the range that is read`;
+export const missingWords = (name: string, { form, rows: [names] }: Pick<LocatedJoint, 'form' | 'rows'>, W: Words['frame']): string =>
+  names.some(each => inputNamed(each) === name) ? '' : W.noPlace[form](name);

@@ -3,12 +3,16 @@ import { stateOf } from '../joint/verdict';
 import type { JSX } from 'preact';
 import { address, cellPosition } from '../sheet/addresses';
 import type { Selection } from '../sheet/port';
+import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
-import { placeName, useGoTo } from './pane-context';
+import { placeName, useGoTo, useWords } from './pane-context';
 import { StateWord } from './state-word';
 
-export const jointName = ({ label, number, of, place }: LocatedJoint): string =>
-  label !== '' ? label : of > 1 ? `Variant ${number}` : place === undefined ? 'Joint' : `Joint on ${place.sheetName}`;
+export function jointName({ label, number, of, place }: LocatedJoint, W: Words['frame']): string {
+  if (label !== '') return label;
+  if (of > 1) return W.variant(number);
+  return place === undefined ? W.joint : W.jointOn(place.sheetName);
+}
 
 function Step({
   joint: { place },
@@ -35,19 +39,20 @@ function Step({
 
 export function JointHeading({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { number, of, place, variant } = joint;
+  const W = useWords().frame;
   return (
     <div class="bw-joint">
       <div>
-        <h2>{jointName(joint)}</h2>
+        <h2>{jointName(joint, W)}</h2>
         <p class="bw-quiet">
           {place !== undefined && placeName(place)}
-          {of > 1 && `, ${number} of ${of}`} <StateWord state={stateOf(variant)} />
+          {of > 1 && `, ${W.numberOf(number, of)}`} <StateWord state={stateOf(variant)} />
         </p>
       </div>
       {of > 1 && place !== undefined && (
         <div class="bw-steps">
-          <Step joint={joint} by={-1} name="Variant before" isThere={number > 1} />
-          <Step joint={joint} by={1} name="Next variant" isThere={number < of} />
+          <Step joint={joint} by={-1} name={W.variantBefore} isThere={number > 1} />
+          <Step joint={joint} by={1} name={W.nextVariant} isThere={number < of} />
         </div>
       )}
     </div>

@@ -1,6 +1,7 @@
 // A view whose code is fetched after the pane has opened.
 import type { ComponentType, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { useWords } from './pane-context';
 
 export interface LazyView {
   (): JSX.Element;
@@ -15,6 +16,7 @@ export function lazyView(load: () => Promise<ComponentType>): LazyView {
     return loaded;
   };
   function LazyComponent(): JSX.Element {
+    const { opening } = useWords().frame;
     const [View, setView] = useState<ComponentType | undefined>(() => loaded);
     const [fault, setFault] = useState<Error>();
     useEffect(() => {
@@ -22,7 +24,7 @@ export function lazyView(load: () => Promise<ComponentType>): LazyView {
     }, []);
     // Thrown while drawing, it is told as any fault of a view is.
     if (fault !== undefined) throw fault;
-    return View === undefined ? <p class="bw-quiet">Opening …</p> : <View />;
+    return View === undefined ? <p class="bw-quiet">{opening}</p> : <View />;
   }
   return Object.assign(LazyComponent, { ready });
 }

@@ -4,7 +4,7 @@ import { useCallback, useEffect, useErrorBoundary, useMemo, useRef, useState } f
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { KeptView, PaneServices } from './pane-services';
-import { messageOf, PaneContext, type PaneState } from './pane-context';
+import { messageOf, PaneContext, type PaneState, useWords } from './pane-context';
 import { useJoint } from './use-joint';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
@@ -32,6 +32,7 @@ interface Said {
 }
 
 function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose: (view: number) => void }): JSX.Element {
+  const { views, names } = useWords().frame;
   const buttons = useRef<(HTMLButtonElement | null)[]>([]);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
@@ -42,7 +43,7 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
     buttons.current[next]?.focus();
   };
   return (
-    <div class="bw-tabs" role="tablist" aria-label="Views" onKeyDown={onKeyDown}>
+    <div class="bw-tabs" role="tablist" aria-label={views} onKeyDown={onKeyDown}>
       {VIEWS.map(({ name }, view) => (
         <button
           key={name}
@@ -57,7 +58,7 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
           tabIndex={view === active ? 0 : -1}
           onClick={() => onChoose(view)}
         >
-          {name}
+          {names[name]}
         </button>
       ))}
     </div>
@@ -66,14 +67,15 @@ function Tabs({ active, onChoose }: { readonly active: number; readonly onChoose
 
 /** A view that breaks says so and leaves the others alone. */
 function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
+  const W = useWords().frame;
   const [fault, retry] = useErrorBoundary();
   if (fault === undefined) return <View />;
   return (
     <>
-      <p class="bw-fault">This view failed: {messageOf(fault)}</p>
+      <p class="bw-fault">{W.viewFailed(messageOf(fault))}</p>
       <p>
         <button type="button" onClick={retry}>
-          Try again
+          {W.tryAgain}
         </button>
       </p>
     </>
@@ -99,17 +101,23 @@ function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefine
   return [kept, isRead];
 }
 
+/** The German of what cells hold, fetched when the pane can be used; without it the English stands alone. */
+function useBeside({ beside }: PaneServices, isUsable: boolean): PaneState['german'] {
+  const [german, setGerman] = useState<PaneState['german']>();
+  useEffect(() => {
+    if (isUsable) beside?.().then(setGerman, (thrown: unknown) => console.warn(thrown));
+  }, [isUsable]);
+  return german;
+}
+
 /** In what the pane may be ahead of the cells, or behind them. */
 function CalculationNotice({ calculation }: { readonly calculation: CalculationState }): JSX.Element {
-  const words = { settled: '', pending: 'The sheet is being worked out: values may still change.', manual: MANUAL_WORDS }[calculation];
   return (
     <p class="bw-quiet" role="status">
-      {words}
+      {useWords().frame.calculation[calculation]}
     </p>
   );
 }
-
-const MANUAL_WORDS = 'Calculation is manual: what the pane works out is newer than the cells until you press F9.';
 
 interface PaneProps {
   readonly services: PaneServices;
@@ -119,7 +127,9 @@ interface PaneProps {
 }
 
 function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
+  const W = services.words.frame;
   const [kept, isKeptRead] = useKept(services);
+  const german = useBeside(services, isKeptRead);
   const [chosen, setChosen] = useState<number>();
   const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
   const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
@@ -128,16 +138,16 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const [{ said, before, alsoBack }, setSaid] = useState<Said>({ said: '', before: [] });
   const say = useCallback((text: string) => setSaid({ said: text, before: [] }), []);
   const wrote = useCallback<PaneState['wrote']>((text, old, also) => setSaid({ said: text, before: old, alsoBack: also }), []);
-  const { progress, work, stop } = useTask(say);
+  const { progress, work, stop } = useTask(say, W.failed);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
   const here = useJoint(services.port, isSeen, isKeptRead && VIEWS[active]?.showsJoint === true, say);
 
   const takeBack = () =>
-    work('Take back', async () => {
+    work(W.takeBack, async () => {
       if (before.length > 0) await services.port?.write(before);
       await alsoBack?.();
-      say('Taken back: the cells hold what they held before');
+      say(W.takenBack);
     });
   const choose = (view: number) => {
     say('');
@@ -153,13 +163,14 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       ...services,
       ...here,
       ...(kept !== undefined && { kept }),
+      ...(german !== undefined && { german }),
       isBusy,
       say,
       wrote,
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, isBusy],
+    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, german, isBusy],
   );
 
   return (
@@ -181,9 +192,9 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       ))}
       {active !== ABOUT && (
         <p class="bw-foot">
-          An aid to sizing, for trained people: make and test a prototype.{' '}
+          {W.foot}{' '}
           <button type="button" class="bw-link" onClick={() => choose(ABOUT)}>
-            All cautions
+            {W.allCautions}
           </button>
         </p>
       )}
@@ -193,7 +204,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       </p>
       {(before.length > 0 || alsoBack !== undefined) && (
         <button type="button" class="bw-take-back" disabled={isBusy} onClick={() => void takeBack()}>
-          Take back
+          {W.takeBack}
         </button>
       )}
       {asking !== null && <ConfirmDialog asking={asking} onDone={() => setAsking(null)} />}

@@ -2,6 +2,7 @@
 import { excelPort } from '../hosts/excel/excel-port';
 import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
+import { languageOf, type PageLanguage, speech } from '../words/speech';
 import { besideEnglish, type ListedFunction } from './function-list';
 import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
@@ -27,14 +28,14 @@ async function listedIn(file: string): Promise<readonly ListedFunction[]> {
   return ((await response.json()) as { readonly functions: readonly ListedFunction[] }).functions;
 }
 
-/** The language of Office's own menus. */
-const isGerman = (isInExcel: boolean): boolean => isInExcel && /^de\b/i.test(Office.context.displayLanguage);
+/** That of Office's own menus; outside Excel that of the browser. */
+const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel ? Office.context.displayLanguage : navigator.language);
 
 /** In German where they can be had. */
-async function readFunctions(inGerman: boolean): Promise<readonly ListedFunction[]> {
+async function readFunctions(language: PageLanguage): Promise<readonly ListedFunction[]> {
   const [functions, german] = await Promise.all([
     listedIn('functions.json'),
-    inGerman ? listedIn('functions-de.json').catch(() => []) : [],
+    language === 'de' ? listedIn('functions-de.json').catch(() => []) : [],
   ]);
   return german.length === 0 ? functions : besideEnglish(german, functions);
 }
@@ -60,17 +61,15 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 export async function openPane(isInExcel: boolean): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const inGerman = isGerman(isInExcel);
-    const [functions, german] = await Promise.all([
-      readFunctions(inGerman),
-      inGerman ? import(/* webpackChunkName: "view-german" */ '../german/joint').catch(() => undefined) : undefined,
-    ]);
+    const language = pageLanguage(isInExcel);
+    const [functions, { words, beside }] = await Promise.all([readFunctions(language), speech(language)]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
-      hostName: port === undefined ? 'this page' : 'your workbook',
+      host: port === undefined ? 'page' : 'excel',
       functions,
+      words,
       benchUrl: 'index.html',
-      ...(german !== undefined && { german }),
+      ...(beside !== undefined && { beside }),
       ...(port !== undefined && { port, files: excelFiles() }),
       keptView,
     });

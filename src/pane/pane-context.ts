@@ -2,6 +2,8 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { CellEntry, Selection } from '../sheet/port';
+import type * as German from '../german/beside';
+import type { Words } from '../words/english';
 import type { PaneServices } from './pane-services';
 import type { Followed } from './nearby';
 
@@ -17,6 +19,8 @@ export type ProgressStep = (done: number, of: number) => boolean;
 export type CanStop = (stop: () => void) => void;
 
 export interface PaneState extends PaneServices, Followed {
+  /** What the English of cells is in German, once it is there; left out in English. */
+  readonly german?: typeof German;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
   /** Says what was written, and offers to take it back, with what else was done. */
@@ -36,6 +40,9 @@ export function usePane(): PaneState {
   if (shared === null) throw new Error('a view stands outside the pane');
   return shared;
 }
+
+/** What the views say, in the language of the page. */
+export const useWords = (): Words => usePane().words;
 
 /** Goes to a cell; says so where the workbook refuses. */
 export function useGoTo(): (place: Selection) => void {

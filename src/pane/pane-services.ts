@@ -1,7 +1,8 @@
 // What the pane needs of the page that shows it.
-import type * as German from '../german/joint';
 import type { SheetPort } from '../sheet/port';
 import type { WorkbookFiles } from '../sheet/workbook-files';
+import type { Words } from '../words/english';
+import type { Speech } from '../words/speech';
 import type { ListedFunction } from './function-list';
 
 /** Keeps how the pane was left; what matters for a result lives in cells. */
@@ -10,17 +11,15 @@ export interface KeptView {
   set(key: string, value: string): void;
 }
 
-export interface PaneServices {
+export interface PaneServices extends Omit<Speech, 'language'> {
   /** The workbook; left out where the pane stands alone. */
   readonly port?: SheetPort;
-  /** `Excel`, `the bench`: where the workbook is. */
-  readonly hostName: string;
+  /** Where the workbook is. */
+  readonly host: keyof Words['frame']['hosts'];
   /** The page itself says what the selected cell holds. */
   readonly saysCell?: true;
   /** The entries of functions.json. */
   readonly functions: readonly ListedFunction[];
-  /** What the English of cells is in German; left out where Office speaks another language. */
-  readonly german?: typeof German;
   /** The workbook as a file; left out where there is none. */
   readonly files?: WorkbookFiles;
   readonly kept?: KeptView;

@@ -8,13 +8,17 @@ import { areaOf, ownFunction, parseFormula, walk, type FormulaNode } from '../sh
 import { isFault, type WorkbookValues } from '../sheet/workbook-values';
 import { call, CARDS } from '../registry';
 import type { Selection, SheetCell } from '../sheet/port';
+import type { Words } from '../words/english';
 import { inWords } from './argument-words';
 import { chainIn } from './chains';
-import { ERROR_WORDS } from './error-words';
 import { NAMESPACE } from './function-list';
 import { sourceOf, type Grid } from './workbook';
 
-export type ProblemKind = 'broken' | 'refused' | 'state' | 'chain' | 'blank' | 'units' | 'constant';
+/** As they are told, what does not work first. */
+export const PROBLEM_KINDS = ['broken', 'refused', 'state', 'chain', 'blank', 'units', 'constant'] as const;
+export type ProblemKind = (typeof PROBLEM_KINDS)[number];
+
+type ProblemWords = Words['check'];
 
 export interface Problem {
   readonly kind: ProblemKind;
@@ -53,20 +57,15 @@ const ownCalls = (tree: FormulaNode | undefined): { readonly id: string; readonl
 
 // ---- cells that a newer entry mends --------------------------------------------------------------------------------
 
-function broken({ cell: { value }, formula, tree, ...place }: FormulaCell): Problem | undefined {
+function broken({ cell: { value }, formula, tree, ...place }: FormulaCell, { ofCell: W }: ProblemWords): Problem | undefined {
   const typed = retyped(formula);
-  if (typed !== formula) return { ...problem('broken', place, 'the function stands here under the name it has in a file'), repair: typed };
+  if (typed !== formula) return { ...problem('broken', place, W.inFile), repair: typed };
   if (value !== '#NAME?' && value !== '#BUSY!') return undefined;
   const unknown = ownCalls(tree).find(({ id }) => !CARDS.has(id));
-  if (unknown !== undefined) return problem('broken', place, `there is no function ${NAMESPACE}.${unknown.id}`);
-  if (ownCalls(tree).length === 0)
-    return value === '#NAME?' ? problem('broken', place, 'the formula has a name that this workbook does not know') : undefined;
+  if (unknown !== undefined) return problem('broken', place, W.noFunction(`${NAMESPACE}.${unknown.id}`));
+  if (ownCalls(tree).length === 0) return value === '#NAME?' ? problem('broken', place, W.unknownName) : undefined;
   return {
-    ...problem(
-      'broken',
-      place,
-      value === '#BUSY!' ? 'the cell waits for an answer that does not come' : 'the function was not there when this was worked out',
-    ),
+    ...problem('broken', place, value === '#BUSY!' ? W.noAnswer : W.notThere),
     repair: formula,
   };
 }
@@ -84,18 +83,15 @@ function reason(source: WorkbookValues, sheetName: string, tree: FormulaNode | u
   return undefined;
 }
 
-function refused(place: FormulaCell, source: WorkbookValues): Problem | undefined {
+function refused(place: FormulaCell, source: WorkbookValues, { errors, ofCell }: ProblemWords): Problem | undefined {
   const {
     cell: { value, message },
     tree,
     sheetName,
   } = place;
+  const explained: Readonly<Record<string, string>> = errors;
   if (typeof value !== 'string' || !ERROR_CODE.test(value) || ownCalls(tree).length === 0) return undefined;
-  return problem(
-    'refused',
-    place,
-    message ?? ERROR_WORDS[value] ?? reason(source, sheetName, tree) ?? `${value} in a cell that the formula reads`,
-  );
+  return problem('refused', place, message ?? explained[value] ?? reason(source, sheetName, tree) ?? ofCell.readsFault(value));
 }
 
 function state(place: FormulaCell): Problem | undefined {
@@ -123,11 +119,11 @@ function constantsIn(node: FormulaNode | null): string[] {
   return [...(node.arguments ?? []), ...(node.elements ?? []).flat()].flatMap(constantsIn);
 }
 
-function constants(place: FormulaCell): Problem | undefined {
+function constants(place: FormulaCell, { ofCell }: ProblemWords): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
-      return param === undefined || isWhole(param) ? [] : constantsIn(arg).map(text => `${text} for ${inWords(param.name)}`);
+      return param === undefined || isWhole(param) ? [] : constantsIn(arg).map(text => ofCell.typed(text, inWords(param.name)));
     }),
   );
   return found.length === 0 ? undefined : problem('constant', place, [...new Set(found)].join(', '));
@@ -136,7 +132,7 @@ function constants(place: FormulaCell): Problem | undefined {
 const countsAsZero = ({ blank }: Param): boolean =>
   blank === 'zero' || (typeof blank === 'object' && 'default' in blank && blank.default === 0);
 
-function blanks(place: FormulaCell, source: WorkbookValues): Problem | undefined {
+function blanks(place: FormulaCell, source: WorkbookValues, { ofCell }: ProblemWords): Problem | undefined {
   const found = ownCalls(place.tree).flatMap(({ id, node }) =>
     (node.arguments ?? []).flatMap((arg, i) => {
       const param = CARDS.get(id)?.params[i];
@@ -144,7 +140,7 @@ function blanks(place: FormulaCell, source: WorkbookValues): Problem | undefined
       if (param === undefined || !countsAsZero(param) || area === undefined || !isOneCell(area)) return [];
       const at = address(area.top, area.left);
       return source.value(area.sheet, at) === null
-        ? [`${area.sheet === place.sheetName ? '' : `${area.sheet}!`}${at} is blank and counts as 0 for ${inWords(param.name)}`]
+        ? [ofCell.zero(`${area.sheet === place.sheetName ? '' : `${area.sheet}!`}${at}`, inWords(param.name))]
         : [];
     }),
   );
@@ -172,7 +168,7 @@ function linesOf({ sheet, top, left, bottom, right }: Area): Selection[][] {
 const isListed = (source: WorkbookValues, { sheet, top, left, right }: Area): boolean =>
   right - left === 1 && typeof source.value(sheet, address(top, left)) === 'string';
 
-function units(area: Area, source: WorkbookValues): Problem | undefined {
+function units(area: Area, source: WorkbookValues, { ofCell }: ProblemWords): Problem | undefined {
   if (isOneCell(area) || isListed(source, area)) return undefined;
   for (const line of linesOf(area)) {
     const used = line.map(place => ({
@@ -183,8 +179,7 @@ function units(area: Area, source: WorkbookValues): Problem | undefined {
     const counts = all.map(unit => used.filter(({ units: some }) => some.includes(unit)).length);
     const rare = all[counts.indexOf(Math.min(...counts))];
     const odd = used.find(({ units: some }) => rare !== undefined && some.includes(rare));
-    if (all.length > 1 && odd !== undefined)
-      return problem('units', odd.place, `${line[0]?.at}:${line.at(-1)?.at} has lengths in ${all.join(' and ')}`);
+    if (all.length > 1 && odd !== undefined) return problem('units', odd.place, ofCell.units(`${line[0]?.at}:${line.at(-1)?.at}`, all));
   }
   return undefined;
 }
@@ -207,12 +202,11 @@ const LONG_CHAIN = 3;
 /** Excel asks for the answers of cells that wait for each other at most twice a second. */
 const LINK_S = 0.5;
 
-const chainWords = (chain: readonly Selection[]): string =>
-  `${chain.length} cells wait for each other, from ${chain[0]?.sheetName}!${chain[0]?.at} on: about ${chain.length * LINK_S} s in Excel; ` +
-  `as one JOINT.TABLE about ${LINK_S} s`;
+const chainWords = (chain: readonly Selection[], { ofCell }: ProblemWords): string =>
+  ofCell.chain(chain.length, `${chain[0]?.sheetName}!${chain[0]?.at}`, chain.length * LINK_S, LINK_S);
 
 /** Every problem, by sheet and cell. A cell that is broken or refused is told of once. */
-export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
+export function problemsOf(grids: ReadonlyMap<string, Grid>, W: ProblemWords): Problem[] {
   const source = sourceOf(grids);
   const areas = new Map<string, Area>();
   const found = placesOf(grids).flatMap(place => {
@@ -222,12 +216,12 @@ export function problemsOf(grids: ReadonlyMap<string, Grid>): Problem[] {
         if (area !== undefined) areas.set(JSON.stringify(area), area);
       }
     }
-    const fault = broken(place) ?? refused(place, source);
-    return [fault, ...(fault === undefined ? [state(place)] : []), constants(place), blanks(place, source)].filter(
+    const fault = broken(place, W) ?? refused(place, source, W);
+    return [fault, ...(fault === undefined ? [state(place)] : []), constants(place, W), blanks(place, source, W)].filter(
       one => one !== undefined,
     );
   });
   const chain = chainIn(placesOf(grids));
-  const waits = chain.length < LONG_CHAIN ? [] : [problem('chain', chain[chain.length - 1] as Selection, chainWords(chain))];
-  return [...found, ...waits, ...[...areas.values()].flatMap(area => units(area, source) ?? [])];
+  const waits = chain.length < LONG_CHAIN ? [] : [problem('chain', chain[chain.length - 1] as Selection, chainWords(chain, W))];
+  return [...found, ...waits, ...[...areas.values()].flatMap(area => units(area, source, W) ?? [])];
 }

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { useWords } from './pane-context';
 import type { Progress } from './use-task';
 
 /** Work that is over sooner needs no bar. */
@@ -13,6 +14,7 @@ export function ProgressBar({
   readonly progress: Progress;
   readonly onStop: () => void;
 }): JSX.Element | null {
+  const W = useWords().frame;
   const [isLong, setIsLong] = useState(false);
   useEffect(() => {
     const timer = setTimeout(() => setIsLong(true), PATIENCE_MS);
@@ -26,7 +28,7 @@ export function ProgressBar({
       </label>
       {(of !== undefined || stop !== undefined) && (
         <button type="button" onClick={onStop}>
-          Stop
+          {W.stop}
         </button>
       )}
     </div>

@@ -4,12 +4,13 @@ import { section } from '../figure/section';
 import { inFixedColours } from '../figure/style';
 import type { Variant } from '../joint/variant';
 import { downloadFile } from '../files/download';
+import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
 import { jointName } from './joint-heading';
-import { usePane } from './pane-context';
+import { usePane, useWords } from './pane-context';
 
 interface FileKind {
-  readonly words: string;
+  readonly kind: keyof Words['figure']['kinds'];
   readonly ending: string;
   readonly type: string;
   readonly write: (variant: Variant, label: string) => Promise<string>;
@@ -23,34 +24,35 @@ const parameters =
   };
 
 const KINDS: readonly FileKind[] = [
-  { words: 'SVG', ending: 'svg', type: 'image/svg+xml', write: async variant => inFixedColours(section(variant).svg) },
+  { kind: 'svg', ending: 'svg', type: 'image/svg+xml', write: async variant => inFixedColours(section(variant).svg) },
   {
-    words: 'DXF',
+    kind: 'dxf',
     ending: 'dxf',
     type: 'image/vnd.dxf',
     write: async variant => (await import(/* webpackChunkName: "view-files" */ '../figure/section-dxf')).sectionDxf(variant),
   },
-  { words: 'parameters, CSV', ending: 'csv', type: 'text/csv', write: parameters('csv') },
-  { words: 'parameters, JSON', ending: 'json', type: 'application/json', write: parameters('json') },
+  { kind: 'csv', ending: 'csv', type: 'text/csv', write: parameters('csv') },
+  { kind: 'json', ending: 'json', type: 'application/json', write: parameters('json') },
 ];
 
 const fileName = (label: string): string => label.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, '_').trim() || 'joint';
 
 export function SaveJoint({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { work, say } = usePane();
-  const label = jointName(joint);
-  const save = ({ words, ending, type, write }: FileKind) =>
-    work(`Save ${words}`, async () => {
+  const { figure: W, frame } = useWords();
+  const label = jointName(joint, frame);
+  const save = ({ kind, ending, type, write }: FileKind) =>
+    work(W.saving(W.kinds[kind]), async () => {
       const name = `${fileName(label)}.${ending}`;
       downloadFile(await write(joint.variant, label), type, name);
-      say(`Saved as ${name}`);
+      say(W.saved(name));
     });
   return (
-    <div class="bw-switches" role="group" aria-label="Save this joint">
-      <span class="bw-quiet">Save as</span>
-      {KINDS.map(kind => (
-        <button key={kind.words} type="button" onClick={() => void save(kind)}>
-          {kind.words}
+    <div class="bw-switches" role="group" aria-label={W.save}>
+      <span class="bw-quiet">{W.saveAs}</span>
+      {KINDS.map(each => (
+        <button key={each.kind} type="button" onClick={() => void save(each)}>
+          {W.kinds[each.kind]}
         </button>
       ))}
     </div>

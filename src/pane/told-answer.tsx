@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Cell } from '../core/kinds';
 import type { Told } from './ask';
+import { useWords } from './pane-context';
 import { digits } from '../plain/print';
 
 const shownCell = (cell: Cell): string => (typeof cell === 'number' ? digits(cell) : String(cell));
@@ -16,6 +17,7 @@ function valueWords({ value, unit }: Told): string {
 }
 
 export function ToldAnswer({ asked, onTake }: { readonly asked: string; readonly onTake: (told: Told) => void }): JSX.Element | null {
+  const W = useWords().functions;
   const [told, setTold] = useState<Told>();
   useEffect(() => {
     let isAsked = true;
@@ -39,10 +41,10 @@ export function ToldAnswer({ asked, onTake }: { readonly asked: string; readonly
           <p class="bw-lines">{told.working}</p>
           <p class="bw-quiet">
             {told.source}
-            {told.defaults.length > 0 && `. Not asked, so taken by default: ${told.defaults.join(', ')}`}
+            {told.defaults.length > 0 && W.byDefault(told.defaults.join(', '))}
           </p>
           <button type="button" onClick={() => onTake(told)}>
-            Take {told.id} to the sheet
+            {W.take(told.id)}
           </button>
         </>
       )}

@@ -1,5 +1,6 @@
 // One piece of work at a time, with how far it is and a way to stop it.
 import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Words } from '../words/english';
 import { messageOf, type PaneState } from './pane-context';
 
 export interface Progress {
@@ -16,7 +17,7 @@ export interface TaskRunner {
   readonly stop: () => void;
 }
 
-export function useTask(say: (text: string) => void): TaskRunner {
+export function useTask(say: (text: string) => void, failed: Words['frame']['failed']): TaskRunner {
   const [progress, setProgress] = useState<Progress | null>(null);
   const isStopped = useRef(false);
   const work = useMemo(
@@ -32,7 +33,7 @@ export function useTask(say: (text: string) => void): TaskRunner {
           stop => setProgress({ what, stop }),
         );
       } catch (thrown) {
-        say(`${what}: ${messageOf(thrown)}`);
+        say(failed(what, messageOf(thrown)));
       } finally {
         setProgress(null);
       }

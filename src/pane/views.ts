@@ -1,4 +1,5 @@
 // The views of the pane in the order of their tabs, each fetched when it is first shown.
+import type { Words } from '../words/english';
 import { lazyView, type LazyView } from './lazy-view';
 
 /** Fetched when the pane stands, the one that is shown first. */
@@ -18,7 +19,9 @@ const CompareView = lazyView(() =>
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
 const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
 
-export const VIEWS: readonly { readonly name: string; readonly View: LazyView; readonly showsJoint?: true }[] = [
+export type ViewName = keyof Words['frame']['names'];
+
+export const VIEWS: readonly { readonly name: ViewName; readonly View: LazyView; readonly showsJoint?: true }[] = [
   { name: 'Figure', View: FigureView, showsJoint: true },
   { name: 'Functions', View: FunctionsView },
   { name: 'Cell', View: CellView, showsJoint: true },

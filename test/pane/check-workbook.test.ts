@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoWorkbook } from '../../src/demo/demo';
+import { ENGLISH } from '../../src/words/english';
 import { checkWorkbook } from '../../src/pane/check-workbook';
 import { fakePort } from './fake-port';
 
@@ -8,7 +9,7 @@ describe('the check of a workbook', () => {
     const port = fakePort(demoWorkbook);
     const names = await port.sheetNames();
     const steps: number[] = [];
-    const whole = await checkWorkbook(port, done => steps.push(done) > 0);
+    const whole = await checkWorkbook(port, ENGLISH.check, done => steps.push(done) > 0);
     expect(steps).toEqual(names.map((_, i) => i));
     expect(whole.isPartial).toBe(false);
     expect(whole.joints.find(({ joint }) => joint.label === 'A  first choice')).toMatchObject({
@@ -21,6 +22,6 @@ describe('the check of a workbook', () => {
         (a, b) => ['fail', 'not checked', 'review', 'pass'].indexOf(a) - ['fail', 'not checked', 'review', 'pass'].indexOf(b),
       ),
     ).toEqual(states);
-    expect((await checkWorkbook(port, done => done < 1)).isPartial).toBe(true);
+    expect((await checkWorkbook(port, ENGLISH.check, done => done < 1)).isPartial).toBe(true);
   });
 });

@@ -1,8 +1,10 @@
 // The pane on a page of its own, over the demo workbook in memory: for the tests in a browser.
 import { demoWorkbook } from '../../src/demo/demo';
 import { startJob } from '../../src/files/jobs';
-import type { ListedFunction } from '../../src/pane/function-list';
+import { inGerman } from '../../src/german/metadata';
+import { besideEnglish, type ListedFunction } from '../../src/pane/function-list';
 import { mountPane } from '../../src/pane/mount';
+import { speech } from '../../src/words/speech';
 import type { DefinedName, Picture } from '../../src/sheet/plan';
 import { fakePort, type FakePort } from './fake-port';
 
@@ -34,8 +36,9 @@ Object.assign(port, {
   },
 });
 const kept = new Map<string, string>();
-const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
-const inGerman = location.search === '?de' ? { german: await import('../../src/german/joint') } : {};
+const { functions: english } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
+const { language, words, beside } = await speech(location.search === '?de' ? 'de' : 'en');
+const functions = language === 'de' ? besideEnglish(english.map(inGerman), english) : english;
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   files: {
@@ -54,7 +57,8 @@ mountPane(document.getElementById('pane') as HTMLElement, {
     },
   },
   functions,
-  ...inGerman,
-  hostName: 'this workbook',
+  words,
+  ...(beside && { beside }),
+  host: 'excel',
   kept: { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },
 });

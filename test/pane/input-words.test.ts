@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { INPUTS, JOINT_INPUT_NAMES } from '../../src/joint/inputs';
 import { RULES } from '../../src/joint/rules';
 import { Joints, type LocatedJoint } from '../../src/pane/find-joint';
+import { ENGLISH } from '../../src/words/english';
 import { inputMeant, inputsMeant, missingWords } from '../../src/pane/input-words';
 import { readWorkbook } from '../../src/pane/workbook';
 import { call } from '../../src/registry';
@@ -55,8 +56,8 @@ describe('the input of a remedy', () => {
     const lacking = await jointOf(without(all, name));
     expect(lacking.cells.size).toBe(JOINT_INPUT_NAMES.length - 1);
     expect(inputMeant(words, lacking)).toEqual({ name, cell: undefined });
-    expect(missingWords(name, lacking)).toBe(`${name} has no column yet: add one in the range that is read`);
-    expect(missingWords(name, whole)).toBe('');
+    expect(missingWords(name, lacking, ENGLISH.frame)).toBe(`${name} has no column yet: add one in the range that is read`);
+    expect(missingWords(name, whole, ENGLISH.frame)).toBe('');
   });
 
   it('is found in what CHECK.JOINT says of joints that fail, whatever columns they have', async () => {

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { occupiedWords } from '../../src/pane/occupied-cells';
+import { occupiedWords as occupied } from '../../src/pane/occupied-cells';
+import { ENGLISH } from '../../src/words/english';
+
+const occupiedWords = (grid: Parameters<typeof occupied>[0], at: string, answer: Parameters<typeof occupied>[2]) =>
+  occupied(grid, at, answer, ENGLISH.functions);
 
 describe('the room for a formula', () => {
   const grid = [

@@ -1,5 +1,6 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
 import { describe, expect, it } from 'vitest';
+import { ENGLISH } from '../../src/words/english';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
 import { readWorkbook, type Grid } from '../../src/pane/workbook';
 import { demoWorkbook } from '../../src/demo/demo';
@@ -10,7 +11,7 @@ const of = (formula: string, value: SheetCell['value'] = 1): SheetCell => ({ val
 const v = (value: SheetCell['value']): SheetCell => ({ value });
 const told = (...rows: SheetCell[][]): string[] => told2(new Map([['S', rows]]));
 const told2 = (grids: ReadonlyMap<string, Grid>): string[] =>
-  problemsOf(grids).map(({ kind, place: { sheetName, at }, words }: Problem) => `${kind} ${sheetName}!${at}: ${words}`);
+  problemsOf(grids, ENGLISH.check).map(({ kind, place: { sheetName, at }, words }: Problem) => `${kind} ${sheetName}!${at}: ${words}`);
 
 describe('a workbook is told of', () => {
   it('functions under the name of a file, with their names as typed', () => {
@@ -18,7 +19,7 @@ describe('a workbook is told of', () => {
       '=ENCL.BOSS.OD(B4,1.2)+ENCL.SCREW.HEAD.DIAMETER("M3","pan")',
     );
     expect(retyped('=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)')).toBe('=_xldudf_OTHER_FN(1)+_xldudf_ENCL_NO_SUCH(1)');
-    const [problem] = problemsOf(new Map([['S', [[of('=_xldudf_ENCL_BOSS_OD(B1,C1)', '#NAME?'), v(3), v(1)]]]]));
+    const [problem] = problemsOf(new Map([['S', [[of('=_xldudf_ENCL_BOSS_OD(B1,C1)', '#NAME?'), v(3), v(1)]]]]), ENGLISH.check);
     expect(problem).toMatchObject({ kind: 'broken', repair: '=ENCL.BOSS.OD(B1,C1)' });
   });
 
@@ -39,7 +40,7 @@ describe('a workbook is told of', () => {
         ],
       ],
     ]);
-    expect(problemsOf(grids).map(({ place: { at }, repair }) => [at, repair])).toEqual([
+    expect(problemsOf(grids, ENGLISH.check).map(({ place: { at }, repair }) => [at, repair])).toEqual([
       ['A1', '=ENCL.BOSS.OD(D1,E1)'],
       ['B1', '=ENCL.BOSS.OD(D1,E1)'],
       ['C1', undefined],
@@ -110,7 +111,7 @@ describe('a workbook is told of', () => {
 
   it('nothing in the demo but numbers that it shows in its formulas', async () => {
     const port = fakePort(demoWorkbook);
-    const problems = problemsOf(await readWorkbook(port));
+    const problems = problemsOf(await readWorkbook(port), ENGLISH.check);
     expect(problems.filter(({ kind }) => ['broken', 'refused', 'blank', 'units'].includes(kind))).toEqual([]);
   });
 });

@@ -3,9 +3,12 @@ import type { Param } from '../../src/core/card';
 import { areasRead, preview } from '../../src/pane/preview';
 import { formulaOf, typedArgument } from '../../src/pane/typed-argument';
 import { sourceOf } from '../../src/pane/workbook';
+import { ENGLISH } from '../../src/words/english';
 import { blankWords, choicesOf, labelOf } from '../../src/pane/argument-words';
 import { CARDS } from '../../src/registry';
 import type { Card } from '../../src/core/card';
+
+const { blank } = ENGLISH.functions;
 
 const card = (id: string): Card => CARDS.get(id) as Card;
 const param = (id: string, name: string): Param => card(id).params.find(one => one.name === name) as Param;
@@ -118,10 +121,10 @@ describe('an answer before it is in a cell', () => {
 describe('the words of an argument', () => {
   it('label it with its unit and say what a blank counts as', () => {
     expect(labelOf(wall)).toBe('wall (mm)');
-    expect(blankWords(wall)).toBe('');
-    expect(blankWords(param('BOSS.OD', 'draft'))).toBe('blank counts as 0');
-    expect(blankWords(param('WALL.FEATURE', 'share'))).toBe('blank counts as 0.6');
-    expect(blankWords(param('JOINT.TABLE', 'outputs'))).toBe('may be left out');
+    expect(blankWords(wall, blank)).toBe('');
+    expect(blankWords(param('BOSS.OD', 'draft'), blank)).toBe('blank counts as 0');
+    expect(blankWords(param('WALL.FEATURE', 'share'), blank)).toBe('blank counts as 0.6');
+    expect(blankWords(param('JOINT.TABLE', 'outputs'), blank)).toBe('may be left out');
   });
 
   it('offer words only where a word is asked for', () => {

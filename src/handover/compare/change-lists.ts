@@ -1,8 +1,19 @@
 // What came back, in lines to read.
 import type { Change, ReturnedChanges } from './returned-changes';
 
+export type ListTitle =
+  | 'changed inputs'
+  | 'what they do'
+  | 'changed formulas'
+  | 'answers'
+  | 'results'
+  | 'comments'
+  | 'colours'
+  | 'rows, columns and sheets'
+  | 'missing';
+
 export interface ChangeList {
-  readonly title: string;
+  readonly title: ListTitle;
   readonly lines: readonly string[];
 }
 

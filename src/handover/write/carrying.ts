@@ -31,6 +31,9 @@ export function linesOf(carries: readonly Carried[]): CarriedLine[] {
   return [...lines.values()];
 }
 
+/** `2 (Prices, Old)` */
+export const amountOf = ({ count, words }: CarriedLine): string =>
+  `${count}${words.length === 0 ? '' : ` (${words.slice(0, 5).join(', ')}${words.length > 5 ? ', …' : ''})`}`;
+
 /** `hidden sheet: 2 (Prices, Old)` */
-export const shownLine = ({ kind, count, words }: CarriedLine): string =>
-  `${kind}: ${count}${words.length === 0 ? '' : ` (${words.slice(0, 5).join(', ')}${words.length > 5 ? ', …' : ''})`}`;
+export const shownLine = (line: CarriedLine): string => `${line.kind}: ${amountOf(line)}`;

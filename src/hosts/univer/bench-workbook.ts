@@ -9,7 +9,7 @@ import { nameOf, rectangleOf } from './addresses';
 import { benchPort } from './bench-port';
 import { sheetReader, type BenchCell } from './cells';
 import { onChange } from './changes';
-import type { SheetFunction } from './metadata';
+import type { SheetFunction, SheetLanguage } from './metadata';
 import { workbookId } from './sheets';
 import { outlineOf, type Snapshot } from './snapshot';
 import { startUniver } from './univer';
@@ -62,8 +62,8 @@ function isEdit(id: string, type: CommandType | undefined, options: IExecutionOp
   );
 }
 
-export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[]): BenchWorkbook {
-  const sheets = startUniver(container, functions);
+export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[], language: SheetLanguage): BenchWorkbook {
+  const sheets = startUniver(container, functions, language);
   answersInTheirCells(sheets);
   typingInTheFormulaBar(sheets);
   const dark = matchMedia('(prefers-color-scheme: dark)');

@@ -113,7 +113,7 @@ export const executor = (entry: SheetFunction): BaseFunction => new SheetExecuto
  * @param example the arguments of its example, as they are typed; cells where there is none yet.
  */
 export const description = (
-  { name, description: sentence, parameters }: SheetFunction,
+  { name, description: sentence, parameters, english }: SheetFunction,
   example: readonly string[] = parameters.map(parameter => (isRange(parameter) ? 'B4:B9' : 'B4')),
 ): IFunctionInfo => ({
   functionName: name,
@@ -122,7 +122,7 @@ export const description = (
   abstract: sentence,
   functionParameter: parameters.map((parameter, index) => ({
     name: parameter.name,
-    detail: detail(parameter),
+    detail: detail(parameter, english === undefined ? 'en' : 'de'),
     example: example[index] ?? '',
     require: parameter.optional === true ? 0 : 1,
     repeat: 0,

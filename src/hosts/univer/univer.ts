@@ -27,9 +27,9 @@ import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
 import '@univerjs/preset-sheets-drawing/lib/index.css';
 import { cellBoxes, markNotes } from './cell-boxes';
-import { loadFunctionWords } from './function-words';
+import { loadSheetWords } from './sheet-words';
 import { accents } from './looks';
-import type { SheetFunction } from './metadata';
+import type { SheetFunction, SheetLanguage } from './metadata';
 import { workbookId, type Sheets } from './sheets';
 import { dressSpills } from './spills';
 import { description, executor } from './univer-adapter';
@@ -50,7 +50,7 @@ export interface RunningSheets extends Sheets {
   show(data: IWorkbookData): void;
 }
 
-export function startUniver(container: HTMLElement, functions: readonly SheetFunction[]): RunningSheets {
+export function startUniver(container: HTMLElement, functions: readonly SheetFunction[], language: SheetLanguage): RunningSheets {
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents },
     locale: LocaleType.EN_US,
@@ -95,7 +95,7 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       dressSpills(sheets);
       cellBoxes(sheets);
       onlyFittingSuggestions(sheets);
-      void loadFunctionWords(sheets);
+      void loadSheetWords(sheets, language);
     },
   };
   return sheets;

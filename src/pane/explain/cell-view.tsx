@@ -1,7 +1,6 @@
 // The selected cell explained: the form of its function filled in, or what it is to a joint.
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { InGerman } from '../in-german';
 import { acceptedBy } from '../../core/read/accepts';
 import { INPUTS } from '../../joint/inputs';
 import { isOutput, meaningOf, type Output, unitOf } from '../../joint/outputs';
@@ -12,14 +11,13 @@ import { Findings } from '../findings';
 import { FunctionForm, useSigns } from '../function-form';
 import type { LocatedJoint } from '../find-joint';
 import { JointHeading, jointName } from '../joint-heading';
-import { messageOf, placeName, usePane } from '../pane-context';
+import { messageOf, placeName, usePane, useWords } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { named } from '../table/looks';
 import { Lines } from './lines';
 import { Remedies } from './remedies';
 import { standingCall } from './standing-call';
 import { TypedHelp, useTyped } from './typed-help';
-import { CELL_WORDS as W } from './words';
 
 /** So far above a result its name is looked for. */
 const FARTHEST = 500;
@@ -70,19 +68,19 @@ function useCell(port: SheetPort): CellHere | undefined {
 }
 
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
+  const { cell: W, frame } = useWords();
+  const { german } = usePane();
   const input = INPUTS.get(name);
   if (input === undefined) return null;
   return (
     <>
-      <h3>
-        {W.input(name, jointName(joint))} <InGerman name={name} />
-      </h3>
+      <h3>{W.input(name, jointName(joint, frame))}</h3>
       <Lines
         lines={[
-          [W.meaning, input.meaning],
+          [W.meaning, german?.meaningOf(name) ?? input.meaning],
           [W.unit, input.unit],
-          [W.limits, acceptedBy(input.param)],
-          [W.whenBlank, input.defaultWords],
+          [W.limits, german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param)],
+          [W.whenBlank, german?.defaultOf(input.defaultWords) ?? input.defaultWords],
         ]}
       />
     </>
@@ -90,14 +88,14 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
 }
 
 function OutputExplained({ name, joint }: { readonly name: Output; readonly joint: LocatedJoint }): JSX.Element {
+  const { cell: W, frame } = useWords();
+  const { german } = usePane();
   return (
     <>
-      <h3>
-        {W.output(name, jointName(joint))} <InGerman name={name} />
-      </h3>
+      <h3>{W.output(name, jointName(joint, frame))}</h3>
       <Lines
         lines={[
-          [W.meaning, meaningOf(name)],
+          [W.meaning, german?.meaningOf(name) ?? meaningOf(name)],
           [W.outputUnit, unitOf(name)],
         ]}
       />
@@ -129,6 +127,7 @@ function JointPart({
 
 function Explained({ port, here: { cell, output } }: { readonly port: SheetPort; readonly here: CellHere }): JSX.Element {
   const { selection, found, functions, saysCell } = usePane();
+  const W = useWords().cell;
   const signs = useSigns();
   if (selection === null) return <p>{W.noCell}</p>;
   const call = cell.formula === undefined ? undefined : standingCall(cell.formula, selection, signs);
@@ -159,11 +158,13 @@ function Explained({ port, here: { cell, output } }: { readonly port: SheetPort;
 function WithCell({ port }: { readonly port: SheetPort }): JSX.Element {
   const here = useCell(port);
   const typed = useTyped(port);
+  const { noCell } = useWords().cell;
   if (typed !== undefined) return <TypedHelp {...typed} />;
-  return here === undefined ? <p>{W.noCell}</p> : <Explained port={port} here={here} />;
+  return here === undefined ? <p>{noCell}</p> : <Explained port={port} here={here} />;
 }
 
 export function CellView(): JSX.Element {
   const { port } = usePane();
-  return port === undefined ? <p>{W.noWorkbook}</p> : <WithCell port={port} />;
+  const { noWorkbook } = useWords().cell;
+  return port === undefined ? <p>{noWorkbook}</p> : <WithCell port={port} />;
 }

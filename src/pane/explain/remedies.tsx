@@ -5,10 +5,9 @@ import { call } from '../../registry';
 import { cellPosition } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
 import type { LocatedJoint } from '../find-joint';
-import { placeName, usePane } from '../pane-context';
+import { placeName, usePane, useWords } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { effectOf, entriesOf, waysOf, type InputChange } from './remedy-effect';
-import { CELL_WORDS as W } from './words';
 
 const REMEDY_COLUMN = 6;
 
@@ -60,6 +59,7 @@ function Way({
   readonly formulas: ReadonlySet<string>;
 }): JSX.Element {
   const { wrote, work, isBusy } = usePane();
+  const W = useWords().cell;
   const entries = entriesOf(way, joint, place => formulas.has(placeName(place)));
   const effect = effectOf(way, joint);
   const words = changeWords(way);
@@ -90,6 +90,7 @@ function Way({
 
 export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readonly port: SheetPort }): JSX.Element | null {
   const formulas = useFormulas(port, joint);
+  const W = useWords().cell;
   const ways = remediesOf(joint).flatMap(waysOf);
   if (ways.length === 0 || formulas === undefined) return null;
   return (

@@ -9,9 +9,8 @@ import { shownCell } from '../../help/shown-cell';
 import { blankWords, inWords } from '../argument-words';
 import { examplesOf } from '../examples';
 import { cardOf, type ListedFunction, NAMESPACE } from '../function-list';
-import { usePane } from '../pane-context';
+import { usePane, useWords } from '../pane-context';
 import { Lines } from './lines';
-import { CELL_WORDS as W } from './words';
 
 export interface TypedFunction {
   readonly listed: ListedFunction;
@@ -55,6 +54,8 @@ function Marked({
 }
 
 export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
+  const { cell: W, functions } = useWords();
+  const { german } = usePane();
   const { params, example } = cardOf(listed);
   const param = params[argument];
   const name = `${NAMESPACE}.${listed.id}`;
@@ -74,8 +75,8 @@ export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
             lines={[
               [W.meaning, listed.parameters[argument]?.description ?? ''],
               [W.unit, param.kind.unit],
-              [W.limits, acceptedBy(param)],
-              [W.whenBlank, blankWords(param)],
+              [W.limits, german?.acceptsInGerman(acceptedBy(param)) ?? acceptedBy(param)],
+              [W.whenBlank, blankWords(param, functions.blank)],
             ]}
           />
         </>

@@ -5,8 +5,7 @@ import { type Returned, startJob } from '../../files/jobs';
 import type { Offer } from '../../handover/write/accepted';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import type { CellEntry, SheetPort } from '../../sheet/port';
-import { placeName, useGoTo, usePane } from '../pane-context';
-import { COMPARE_WORDS as W } from './words';
+import { placeName, useGoTo, usePane, useWords } from '../pane-context';
 
 async function named(file: File): Promise<NamedFile> {
   return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
@@ -38,6 +37,7 @@ function Chooser({ name, words, onChoose }: ChooserProps): JSX.Element {
 }
 
 function Lists({ lists }: Pick<Returned, 'lists'>): JSX.Element {
+  const W = useWords().compare;
   const filled = lists.filter(({ lines }) => lines.length > 0);
   if (filled.length === 0) return <p>{W.nothing}</p>;
   return (
@@ -45,7 +45,7 @@ function Lists({ lists }: Pick<Returned, 'lists'>): JSX.Element {
       {filled.map(({ title, lines }) => (
         <details key={title} class="bw-part bw-titled" open>
           <summary>
-            {title} <small>{lines.length}</small>
+            {W.lists[title]} <small>{lines.length}</small>
           </summary>
           <ul tabIndex={0}>
             {lines.map((line, i) => (
@@ -66,6 +66,7 @@ interface OffersProps {
 
 function Offered({ offers, ticked, onTick }: OffersProps): JSX.Element {
   const goTo = useGoTo();
+  const W = useWords().compare;
   return (
     <>
       <p class="bw-quiet">{W.offersWords}</p>
@@ -91,6 +92,7 @@ function Offered({ offers, ticked, onTick }: OffersProps): JSX.Element {
 
 function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port: SheetPort }): JSX.Element {
   const { say, wrote, work, isBusy } = usePane();
+  const W = useWords().compare;
   const [sent, setSent] = useState<File>();
   const [back, setBack] = useState<File>();
   const [found, setFound] = useState<Returned>();
@@ -183,6 +185,7 @@ function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port
 
 export function CompareView(): JSX.Element {
   const { files, port } = usePane();
+  const W = useWords().compare;
   return (
     <>
       <h2>{W.heading}</h2>

@@ -6,8 +6,8 @@ import { PAPERS, type TitleBlock } from '../../handover/pages/title-block';
 import { STATUSES } from '../../handover/words/status';
 import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
+import { useWords } from '../pane-context';
 import { Carried, Ticks } from './hand-over-parts';
-import { HAND_OVER_WORDS as W } from './words';
 
 const TEXTS = [
   ['number', 40],
@@ -43,15 +43,19 @@ interface ChoiceOfProps<T extends string> {
   readonly name: string;
   readonly value: T;
   readonly of: readonly T[];
+  /** As it is shown. */
+  readonly words: Readonly<Record<T, string>>;
   readonly onChoose: (value: T) => void;
 }
 
-function ChoiceOf<T extends string>({ name, value, of, onChoose }: ChoiceOfProps<T>): JSX.Element {
+function ChoiceOf<T extends string>({ name, value, of, words, onChoose }: ChoiceOfProps<T>): JSX.Element {
   return (
     <Field name={name}>
       <select value={value} onChange={event => onChoose(of[event.currentTarget.selectedIndex] ?? value)}>
         {of.map(one => (
-          <option key={one}>{one}</option>
+          <option key={one} value={one}>
+            {words[one]}
+          </option>
         ))}
       </select>
     </Field>
@@ -65,6 +69,7 @@ export function TitleFields({
   readonly title: TitleBlock;
   readonly onTitle: (title: TitleBlock) => void;
 }): JSX.Element {
+  const W = useWords().handOver;
   const set = (name: keyof TitleBlock) => (event: JSX.TargetedEvent<HTMLInputElement>) =>
     onTitle({ ...title, [name]: event.currentTarget.value });
   return (
@@ -81,7 +86,7 @@ export function TitleFields({
       <Field name={W.date}>
         <input type="date" value={title.date} onInput={set('date')} />
       </Field>
-      <ChoiceOf name={W.status} value={title.status} of={STATUSES} onChoose={status => onTitle({ ...title, status })} />
+      <ChoiceOf name={W.status} value={title.status} of={STATUSES} words={W.statuses} onChoose={status => onTitle({ ...title, status })} />
     </fieldset>
   );
 }
@@ -97,6 +102,7 @@ interface ChoicesProps {
 }
 
 export function Choices({ summary, choice, isWorking, onChoice, along, onAlong }: ChoicesProps): JSX.Element {
+  const W = useWords().handOver;
   const { choosable, userSheets, carried } = summary;
   // other sheets and variants have other characteristics
   const { characteristics, ...ofSource } = choice;
@@ -106,8 +112,14 @@ export function Choices({ summary, choice, isWorking, onChoice, along, onAlong }
     <>
       <fieldset>
         <legend>{W.pagesOf}</legend>
-        <ChoiceOf name={W.paper} value={choice.paper} of={PAPERS} onChoose={paper => onChoice({ ...choice, paper })} />
-        <ChoiceOf name={W.language} value={choice.language} of={LANGUAGES} onChoose={language => onChoice({ ...choice, language })} />
+        <ChoiceOf name={W.paper} value={choice.paper} of={PAPERS} words={W.papers} onChoose={paper => onChoice({ ...choice, paper })} />
+        <ChoiceOf
+          name={W.language}
+          value={choice.language}
+          of={LANGUAGES}
+          words={W.languages}
+          onChoose={language => onChoice({ ...choice, language })}
+        />
       </fieldset>
       <Ticks
         legend={W.sheets}

@@ -3,8 +3,9 @@ import type { JSX } from 'preact';
 import type { CarriedChoice } from '../../files/jobs';
 import type { HandoverFinding } from '../../handover/read/finding';
 import type { CarriedKind } from '../../package/carried';
+import type { Words } from '../../words/english';
 import { InGerman } from '../in-german';
-import { HAND_OVER_WORDS as W } from './words';
+import { useWords } from '../pane-context';
 
 /** More lines than anyone reads. */
 const MOST_LINES = 200;
@@ -44,12 +45,13 @@ interface CarriedProps {
 }
 
 export function Carried({ carried, along, onAlong }: CarriedProps): JSX.Element {
+  const W = useWords().handOver;
   if (carried.length === 0) return <p class="bw-quiet">{W.carriedNothing}</p>;
   return (
     <fieldset>
       <legend>{W.carried}</legend>
       <ul class="bw-ticks">
-        {carried.map(({ kind, words, isAsked }) => (
+        {carried.map(({ kind, amount, isAsked }) => (
           <li key={kind}>
             {isAsked ? (
               <label>
@@ -60,10 +62,10 @@ export function Carried({ carried, along, onAlong }: CarriedProps): JSX.Element 
                     onAlong([...along.filter(other => other !== kind), ...(checked ? [kind] : [])])
                   }
                 />{' '}
-                {words}
+                {W.carriedOf(kind, amount)}
               </label>
             ) : (
-              W.stays(words)
+              W.stays(W.carriedOf(kind, amount))
             )}
           </li>
         ))}
@@ -72,10 +74,9 @@ export function Carried({ carried, along, onAlong }: CarriedProps): JSX.Element 
   );
 }
 
-const isTold = (what: string): what is keyof typeof W.found => what in W.found;
-
 export function Findings({ findings }: { readonly findings: readonly HandoverFinding[] }): JSX.Element {
-  const kinds = Object.keys(W.found).filter(isTold);
+  const W = useWords().handOver;
+  const kinds = Object.keys(W.found) as readonly (keyof Words['handOver']['found'])[];
   return (
     <>
       {kinds.map(what => {

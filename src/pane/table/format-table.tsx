@@ -3,26 +3,27 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Dress } from '../../sheet/dress';
 import type { SheetPort } from '../../sheet/port';
-import { usePane } from '../pane-context';
+import type { Words } from '../../words/english';
+import { usePane, useWords } from '../pane-context';
 import { knownAround } from '../workbook';
 import { dressOf, tableRound } from './looks';
 import { choicesBelow, rangeText } from './new-table';
-import { TABLE_WORDS as W } from './words';
 
 interface Looked {
   readonly range: string;
   readonly dress: Dress;
 }
 
-const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress, { lacks }: SheetPort): string[] => [
+const linesOf = ({ formats, stateRanges, wrapped, dropDowns }: Dress, { lacks }: SheetPort, W: Words['table']): string[] => [
   ...formats.map(({ range, format }) => W.rounded(range, format)),
-  ...stateRanges.map(W.coloured),
-  ...wrapped.map(W.wrapped),
+  ...stateRanges.map(range => W.coloured(range)),
+  ...wrapped.map(range => W.wrapped(range)),
   ...(lacks?.includes('drop-downs') === true ? [] : dropDowns.map(({ range }) => W.chosen(range))),
 ];
 
 export function FormatTable({ port }: { readonly port: SheetPort }): JSX.Element {
   const { selection, say, wrote, work, isBusy } = usePane();
+  const W = useWords().table;
   const [looked, setLooked] = useState<Looked>();
   const look = () =>
     work(W.format, async () => {
@@ -41,7 +42,7 @@ export function FormatTable({ port }: { readonly port: SheetPort }): JSX.Element
       setLooked(undefined);
       wrote(W.formatted(`${dress.sheetName}!${range}`), [], takeOff);
     });
-  const lines = looked === undefined ? [] : linesOf(looked.dress, port);
+  const lines = looked === undefined ? [] : linesOf(looked.dress, port, W);
   return (
     <section class="bw-form" aria-labelledby="bw-format-table">
       <h2 id="bw-format-table">{W.format}</h2>

@@ -6,11 +6,10 @@ import { call } from '../../registry';
 import { type Area, cellPosition } from '../../sheet/addresses';
 import type { SheetPort } from '../../sheet/port';
 import { type Sorted, sortTable } from '../../sheet/sort-table';
-import { placeName, usePane } from '../pane-context';
+import { placeName, usePane, useWords } from '../pane-context';
 import { type Grid, readWorkbook } from '../workbook';
 import { tableRound } from './looks';
 import { rangeText } from './new-table';
-import { TABLE_WORDS as W } from './words';
 
 /** Rows of the new order that are shown. */
 const MOST_SHOWN = 12;
@@ -30,6 +29,7 @@ function numberOf(text: string): number | undefined {
 }
 
 function Order({ looked: { area, column, grids }, sorted }: { readonly looked: SortLooked; readonly sorted: Sorted }): JSX.Element {
+  const W = useWords().table;
   const line = (row: number): string =>
     [...new Set([area.left, column])].map(c => shownCell(grids.get(area.sheet)?.[row]?.[c]?.value ?? null)).join(' · ');
   return (
@@ -49,6 +49,7 @@ function Order({ looked: { area, column, grids }, sorted }: { readonly looked: S
 
 export function SortTable({ port }: { readonly port: SheetPort }): JSX.Element {
   const { selection, say, wrote, work, isBusy } = usePane();
+  const W = useWords().table;
   const [looked, setLooked] = useState<SortLooked>();
   // It may be another table by now.
   useEffect(() => setLooked(undefined), [selection]);

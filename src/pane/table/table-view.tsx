@@ -6,13 +6,13 @@ import { JOINT_INPUT_NAMES } from '../../joint/inputs';
 import { OUTPUTS } from '../../joint/outputs';
 import { address, type Area } from '../../sheet/addresses';
 import type { SheetPort } from '../../sheet/port';
+import type { Words } from '../../words/english';
 import { shownCell } from '../../help/shown-cell';
-import { messageOf, placeName, usePane } from '../pane-context';
+import { messageOf, placeName, usePane, useWords } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { FormatTable } from './format-table';
 import { newTable, type NewTable, rangeText, START } from './new-table';
 import { SortTable } from './sort-table';
-import { TABLE_WORDS as W } from './words';
 
 const FIRST_INPUTS = Object.keys(START);
 const FIRST_OUTPUTS = ['engagement min', 'engagement ratio', 'bottom clearance', 'sink ratio', 'state', 'reason', 'remedy'];
@@ -29,6 +29,7 @@ interface TicksProps {
 }
 
 function Ticks({ names, ticked, onTick, onText }: TicksProps): JSX.Element {
+  const W = useWords().table;
   return (
     <ul class="bw-ticks">
       {names.map(name => {
@@ -67,7 +68,7 @@ function useTicked(first: readonly string[]): [ReadonlyMap<string, string>, Tick
 }
 
 /** The first cell that is not free, in words; undefined where the table may stand. */
-async function inTheWay(port: SheetPort, { inputs, results }: NewTable): Promise<string | undefined> {
+async function inTheWay(port: SheetPort, { inputs, results }: NewTable, W: Words['table']): Promise<string | undefined> {
   const parts = partsBySheet(await port.readAreas([inputs, results]));
   for (const { sheet, top, left, bottom, right } of [inputs, results]) {
     const grid = parts.get(sheet)?.grid ?? [];
@@ -89,6 +90,7 @@ async function inTheWay(port: SheetPort, { inputs, results }: NewTable): Promise
 
 function Shown({ table }: { readonly table: NewTable }): JSX.Element {
   const { port } = usePane();
+  const W = useWords().table;
   const [header = [], first = []] = table.shown;
   const dropDowns = port?.lacks?.includes('drop-downs') === true ? W.noDropDowns : W.dropDowns;
   return (
@@ -128,6 +130,7 @@ const union = ({ inputs: a, results: b }: NewTable): Area => ({
 
 function NewTableForm({ port }: { readonly port: SheetPort }): JSX.Element {
   const { selection, say, wrote, work, isBusy } = usePane();
+  const W = useWords().table;
   const [inputs, tickInput, setInput] = useTicked(TICKED_INPUTS);
   const [outputs, tickOutput] = useTicked(TICKED_OUTPUTS);
   const [variants, setVariants] = useState(3);
@@ -150,7 +153,7 @@ function NewTableForm({ port }: { readonly port: SheetPort }): JSX.Element {
     event.preventDefault();
     if (!isReady) return;
     await work(W.write, async () => {
-      const obstacle = await inTheWay(port, table);
+      const obstacle = await inTheWay(port, table, W);
       if (obstacle !== undefined) return say(obstacle);
       const written = await port.write(table.entries);
       const place = `${table.inputs.sheet}!${rangeText(union(table))}`;
@@ -207,6 +210,7 @@ function NewTableForm({ port }: { readonly port: SheetPort }): JSX.Element {
 
 export function TableView(): JSX.Element {
   const { port } = usePane();
+  const W = useWords().table;
   if (port === undefined)
     return (
       <>

@@ -1,7 +1,41 @@
 // What the views of files say.
-const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
+import type { ListTitle } from '../handover/compare/change-lists';
+import type { Paper } from '../handover/pages/title-block';
+import type { Status } from '../handover/words/status';
+import type { Language } from '../handover/words/words';
+import type { CarriedKind } from '../package/carried';
+import { count } from './count';
 
-export const HAND_OVER_WORDS = {
+const CARRIED = {
+  sheet: 'sheet',
+  'hidden sheet': 'hidden sheet',
+  'very hidden sheet': 'very hidden sheet',
+  'hidden rows': 'hidden rows',
+  'hidden columns': 'hidden columns',
+  comments: 'comments',
+  'threaded comments': 'threaded comments',
+  persons: 'persons',
+  path: 'path',
+  'external link': 'external link',
+  connections: 'connections',
+  query: 'query',
+  'pivot cache': 'pivot cache',
+  'data model': 'data model',
+  macros: 'macros',
+  controls: 'controls',
+  'embedded file': 'embedded file',
+  'custom XML': 'custom XML',
+  properties: 'properties',
+  'custom properties': 'custom properties',
+  labels: 'labels',
+  'preview picture': 'preview picture',
+  'task pane': 'task pane',
+  'printer settings': 'printer settings',
+  changes: 'changes',
+  'other part': 'other part',
+} satisfies Readonly<Record<CarriedKind, string>>;
+
+export const HAND_OVER = {
   heading: 'Hand over',
   about: 'A copy in plain formulas for someone without these functions, with pages of ours to answer on. Your workbook stays as it is.',
   noWorkbook: 'There is no workbook here. Open the pane in a workbook to hand it over.',
@@ -16,15 +50,29 @@ export const HAND_OVER_WORDS = {
   revision: 'Revision',
   date: 'Date',
   status: 'Status',
+  statuses: {
+    'for quotation': 'for quotation',
+    'for tooling': 'for tooling',
+    'for information': 'for information',
+  } satisfies Readonly<Record<Status, string>>,
   madeBy: 'Made by',
   checkedBy: 'Checked by',
   pagesOf: 'Our pages',
   paper: 'Paper',
+  papers: {
+    A4: 'A4',
+    Letter: 'Letter',
+  } satisfies Readonly<Record<Paper, string>>,
   language: 'Language',
+  languages: {
+    English: 'English',
+    German: 'German',
+  } satisfies Readonly<Record<Language, string>>,
   sheets: 'Sheets, with those that they read',
   variants: 'Variants that the part is made by',
   characteristics: 'Characteristics to be measured',
   carried: 'Carried unseen: goes along where ticked',
+  carriedOf: (kind: CarriedKind, amount: string): string => `${CARRIED[kind]}: ${amount}`,
   stays: (words: string) => `${words}: stays on its sheet`,
   carriedNothing: 'The workbook carries nothing unseen.',
   willWrite: 'What will be written',
@@ -49,9 +97,9 @@ export const HAND_OVER_WORDS = {
   saved: (name: string, live: number, asValues: number) => `${name} is saved: ${count(live, 'value')} live, ${asValues} as values`,
   notOpened: (message: string) => `Excel did not open it (${message}). `,
   notKept: (message: string) => `. The choice is not kept: ${message}`,
-} as const;
+};
 
-export const COMPARE_WORDS = {
+export const COMPARE = {
   heading: 'Compare what came back',
   about: 'Choose the file that came back, and the one that you sent. Nothing is written before you tick it.',
   noWorkbook: 'There is no workbook here. Open the pane in your own workbook to take changes over.',
@@ -61,10 +109,21 @@ export const COMPARE_WORDS = {
   compare: 'Compare',
   stopped: 'Stopped',
   nothing: 'Nothing has changed.',
+  lists: {
+    'changed inputs': 'changed inputs',
+    'what they do': 'what they do',
+    'changed formulas': 'changed formulas',
+    answers: 'answers',
+    results: 'results',
+    comments: 'comments',
+    colours: 'colours',
+    'rows, columns and sheets': 'rows, columns and sheets',
+    missing: 'missing',
+  } satisfies Readonly<Record<ListTitle, string>>,
   offers: 'Take over into this workbook',
   offersWords: 'Each ticked input is written into its own cell. No formula is touched.',
   refused: 'Cannot be taken over',
   write: (inputs: number) => `Write ${count(inputs, 'ticked input')}`,
   changed: 'The workbook has changed since: look at the inputs again, then write',
   written: (inputs: number) => `${count(inputs, 'input')} taken over`,
-} as const;
+};

@@ -1,5 +1,5 @@
 // What the view of a cell says.
-export const CELL_WORDS = {
+export const CELL = {
   noWorkbook: 'There is no workbook here. Open the pane in a workbook to have a cell explained.',
   noCell: 'Select a cell.',
   heading: (place: string) => `Cell ${place}`,
@@ -18,7 +18,6 @@ export const CELL_WORDS = {
   tooMany: (most: number) => `It takes ${most === 1 ? 'one argument' : `${most} arguments`}, and no more.`,
   example: 'Example',
   gives: (text: string) => ` gives ${text}`,
-  joint: (label: string) => `Joint: ${label}`,
   ways: 'What would mend it',
   apply: (changes: string) => `Apply ${changes}`,
   writes: (cells: string) => `Writes ${cells}.`,
@@ -26,4 +25,4 @@ export const CELL_WORDS = {
   changesNothing: 'No rule changes its state.',
   cannot: 'Not written from here: an input has no cell, or a formula stands in it.',
   applied: (changes: string) => `Applied: ${changes}`,
-} as const;
+};

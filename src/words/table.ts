@@ -1,5 +1,5 @@
 // What the view of tables says.
-export const TABLE_WORDS = {
+export const TABLE = {
   noWorkbook: 'There is no workbook here. Open the pane in a workbook to begin a table.',
   heading: 'New variant table here',
   from: (place: string) => `From ${place} on, to the right and down. Select another cell to begin there.`,
@@ -48,4 +48,4 @@ export const TABLE_WORDS = {
   spills: (at: string) => `The formula in ${at} fills rows of this table: they cannot be moved. Sort the table that it reads.`,
   otherRows: (cells: string) => `${cells}: reads other rows than its own; it moves as a copy does, and will read others.`,
   outside: (cells: string) => `${cells}: reads some rows of this table from outside, and will find others there.`,
-} as const;
+};

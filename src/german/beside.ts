@@ -1,0 +1,3 @@
+// What the pages show beside the English of cells, or in its place where only they say it.
+export * from './accepts';
+export * from './joint';

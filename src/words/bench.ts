@@ -1,0 +1,120 @@
+// What the bench says round its spreadsheet.
+import { count } from './count';
+
+const CLOCK: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
+
+export const BENCH = {
+  /** What stands on the page from the start. */
+  page: {
+    bench: 'bench',
+    workbook: 'Workbook',
+    menu: 'Menu',
+    workbooks: 'Workbooks…',
+    open: 'Open…',
+    save: 'Save as .xlsx',
+    handOver: 'Hand over…',
+    help: 'Help',
+    newWindow: ' (new window)',
+    language: 'Language',
+    details: 'Figure and details',
+    spreadsheet: 'Spreadsheet',
+    opening: 'Opening the workbook …',
+    splitter: 'Width of what stands beside the sheet',
+    beside: 'Beside the sheet',
+    noCell: 'No cell selected',
+    copyValues: 'Copy values',
+    legend: 'Colours and keys',
+    keys: 'Keys:',
+    edit: 'edit,',
+    control: 'Ctrl',
+    undo: 'undo,',
+    nextPart: 'next part of the page.',
+    workbooksTitle: 'Workbooks',
+    nameOfOpen: 'Name of the one that is open',
+    keptHere: 'Kept in this browser',
+    noOther: 'No other.',
+    begin: 'New',
+    close: 'Close',
+  },
+  blank: 'blank',
+  partOf: (cell: string) => `Part of the table that starts in ${cell}`,
+  copyValue: 'Copy value',
+  copyValuesOf: (range: string) => `Copy values of ${range}`,
+  copied: 'Copied',
+  notCopied: 'The browser did not allow it',
+  /** The sheet's own error values. */
+  errors: {
+    '#NAME?': 'There is no function of that name, or a text without quotes.',
+    '#SPILL!': 'The table has no room: a cell below or to the right is not empty.',
+    '#DIV/0!': 'Division by zero, here or in a cell that this formula reads.',
+    '#VALUE!': 'A value of the wrong kind, here or in a cell that this formula reads.',
+    '#N/A': 'No value: not found, here or in a cell that this formula reads.',
+    '#REF!': 'A cell that this formula reads is gone.',
+    '#NUM!': 'A number that cannot be computed.',
+    '#CALC!': 'This cannot be calculated.',
+    '#CYCLE!': 'The formula reads its own cell.',
+  },
+  /** What the colours mean, behind the word that is set in them. */
+  meanings: {
+    input: 'yours to change',
+    result: 'computed',
+    pass: 'meets the limit',
+    review: 'to be reviewed',
+    fail: 'does not meet the limit',
+    'not checked': 'an input is missing',
+  },
+  cancel: 'Cancel',
+  readingFile: (file: string) => `Reading ${file} …`,
+  writingFile: 'Writing the file …',
+  openAsked: (file: string) => `Open ${file}?`,
+  openYes: 'Open',
+  has: (sheets: number, formulas: number) =>
+    `It has ${count(sheets, 'sheet')} with ${count(formulas, 'formula')}. Values and formulas are read; ` +
+    'colours, widths and pictures are not.',
+  hidden: (sheets: number) => `${count(sheets, 'hidden sheet')} will be shown.`,
+  outside: (parts: string) => `Not read, because it leads out of the file: ${parts}.`,
+  keptBeside: 'It is kept beside your other workbooks; the file itself stays as it is.',
+  notOpened: (file: string) => `${file} is not opened`,
+  notWritten: 'The file is not written',
+  unreadable: 'A workbook that this page cannot read',
+  /** When a workbook was kept, and how large it is. */
+  shelved: (kept: Date | undefined, kB: number) =>
+    `${kept?.toLocaleString('en-GB', { day: 'numeric', month: 'short', ...CLOCK }) ?? ''} · ${kB} kB`,
+  discard: 'Discard…',
+  discardOf: (name: string) => `Discard ${name}…`,
+  discardAsked: (name: string) => `Discard ${name}?`,
+  discardForGood: 'Discard for good?',
+  noWayBack: 'Nothing brings it back.',
+  discardYes: 'Discard it',
+  discardNo: 'Leave it',
+  discardIt: 'Discard it…',
+  putAside: (characters: number) =>
+    `A workbook that could not be opened was put aside (${
+      characters < 1000 ? `${characters} characters` : `${Math.round(characters / 1000)} thousand characters`
+    }).`,
+  saveAside: 'Save what was put aside',
+  asideName: (number: number) => `put aside ${number}`,
+  leftAsIs: (why: string) => `${why} It is left as it is, and what you change here is not kept in this browser.`,
+  saveAsFile: 'Save it as a file',
+  keptName: 'kept workbook',
+  demoChanged: (said: string) => `${said} · the demo has changed since`,
+  changedElsewhere: 'The workbook was changed in another tab of this browser. What you change here is not kept until you choose.',
+  keepThis: 'Keep this one, discard the other',
+  openOther: 'Open the other, discard this one',
+  notKept: 'Not kept in this browser, for the reason below: use Save as .xlsx, or choose',
+  notKeptWhy: (why: string) => `Not kept in this browser (${why}): use Save as .xlsx, or discard another workbook`,
+  saved: (at: Date) => `Saved in this browser ${at.toLocaleTimeString('en-GB', CLOCK)}`,
+  openedAs: (kept: Date | undefined) =>
+    `Your workbook, as saved in this browser${
+      kept === undefined ? '' : ` ${kept.toLocaleString('en-GB', { day: 'numeric', month: 'short', ...CLOCK })}`
+    }`,
+  damaged: (why: string) => `The saved workbook could not be opened (${why}), and this browser has no room to put it aside.`,
+  damagedAside: (why: string) => `The saved workbook could not be opened (${why}) and was put aside. This is the demo.`,
+  demo: 'Demo workbook',
+  newer: 'The workbook in this browser was saved by a newer version of this page: load the page anew to get that version.',
+  keepsNothing: 'This browser keeps nothing for this page. This is the demo.',
+  leaveAsked: 'Leave this workbook?',
+  leaveWords: 'What you changed in it is not kept in this browser, for the reason above the sheet. Save as .xlsx keeps it in a file.',
+  leaveYes: 'Leave it, and lose the changes',
+  leaveNo: 'Stay',
+};

@@ -1,0 +1,30 @@
+// What the view of a cell says, in German.
+import type { CELL as ENGLISH } from '../cell';
+
+export const CELL: typeof ENGLISH = {
+  noWorkbook: 'Hier ist keine Arbeitsmappe. Öffnen Sie diesen Bereich in einer Arbeitsmappe, um eine Zelle erklärt zu bekommen.',
+  noCell: 'Wählen Sie eine Zelle.',
+  heading: place => `Zelle ${place}`,
+  holds: text => `Sie enthält ${text}.`,
+  blank: 'Sie ist leer.',
+  nothing: 'Sie ist weder eine Formel mit einer dieser Funktionen noch eine Eingabe oder Ausgabe einer Verbindung.',
+  input: (name, label) => `Eingabe ${name} von ${label}`,
+  meaning: 'Bedeutung',
+  unit: 'Einheit einer bloßen Zahl',
+  limits: 'Grenzen',
+  whenBlank: 'Ohne Angabe',
+  output: (name, label) => `Ausgabe ${name} von ${label}`,
+  outputUnit: 'Einheit',
+  typing: 'Die Funktion, die gerade eingegeben wird',
+  argument: (name, number, of) => `${name}: Argument ${number} von ${of}`,
+  tooMany: most => `Sie nimmt ${most === 1 ? 'ein Argument' : `${most} Argumente`}, mehr nicht.`,
+  example: 'Beispiel',
+  gives: text => ` ergibt ${text}`,
+  ways: 'Mögliche Abhilfen',
+  apply: changes => `Anwenden: ${changes}`,
+  writes: cells => `Schreibt ${cells}.`,
+  changes: 'Ändert dabei:',
+  changesNothing: 'Keine Regel ändert ihren Zustand.',
+  cannot: 'Wird von hier nicht geschrieben: Eine Eingabe hat keine Zelle, oder darin steht eine Formel.',
+  applied: changes => `Angewendet: ${changes}`,
+};

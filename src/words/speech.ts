@@ -1,0 +1,30 @@
+// What a page speaks: its words, fetched in the language that is wanted.
+import type * as German from '../german/beside';
+import type { Words } from './english';
+
+export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
+/** By its code in BCP 47, as `lang` takes it. */
+export type PageLanguage = keyof typeof LANGUAGES;
+
+export interface Speech {
+  readonly language: PageLanguage;
+  readonly words: Words;
+  /** Fetches what the English of cells is in German, when the page stands; left out in English. */
+  readonly beside?: () => Promise<typeof German>;
+}
+
+/** Of a language as a host or a browser names it: `de-CH`. */
+export const languageOf = (code: string | undefined): PageLanguage => (/^de\b/i.test(code ?? '') ? 'de' : 'en');
+
+async function speechIn(language: PageLanguage): Promise<Speech> {
+  if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './english')).ENGLISH };
+  const { GERMAN } = await import(/* webpackChunkName: "view-german" */ './german/german');
+  return { language, words: GERMAN, beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside') };
+}
+
+/** In English where the words of the other language cannot be fetched. The page says to browsers and screen readers what it speaks. */
+export async function speech(language: PageLanguage): Promise<Speech> {
+  const spoken = await speechIn(language).catch(() => speechIn('en'));
+  document.documentElement.lang = spoken.language === 'en' ? 'en-GB' : spoken.language;
+  return spoken;
+}
