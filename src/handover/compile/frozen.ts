@@ -55,14 +55,15 @@ function watched(
 
 function inParts(conditions: readonly string[]): string[][] {
   const parts: string[][] = [];
+  let part: string[] = [];
   let length = Infinity;
   for (const condition of conditions) {
     length += condition.length;
-    if (length > LONGEST_AT_ONCE || (parts.at(-1)?.length ?? 0) >= MOST_AT_ONCE) {
-      parts.push([]);
+    if (length > LONGEST_AT_ONCE || part.length >= MOST_AT_ONCE) {
+      parts.push((part = []));
       length = condition.length;
     }
-    parts.at(-1)?.push(condition);
+    part.push(condition);
   }
   return parts;
 }

@@ -61,12 +61,7 @@ function checkLines({ row, states }: JudgedRow, lines: readonly CheckLine[], put
       quoted(String(basis)),
       judged,
       quoted(String(source)),
-      put7(
-        'remedy, as of sending',
-        'tried when this copy was made',
-        `IF(${asSent},${quoted(String(remedy))},${CHANGED})`,
-        remedy,
-      ),
+      put7('remedy, as of sending', 'tried when this copy was made', `IF(${asSent},${quoted(String(remedy))},${CHANGED})`, remedy),
     ];
   });
 }
