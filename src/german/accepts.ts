@@ -75,10 +75,10 @@ export const acceptsInGerman = (words: string): string => words.replace(ALL, phr
 export const DEFAULTS: Readonly<Record<string, string>> = {
   required: 'muss angegeben sein',
   cone: 'cone (Spitze)',
-  'shortest standard length that meets ratio at worst case and whose hole depth needed fits':
+  'shortest standard length that meets ratio at worst case and fits the hole depth':
     'kürzeste genormte Länge, die ratio im ungünstigsten Fall einhält und deren nötige Lochtiefe passt',
   table: 'Tabelle der Norm',
-  'none; needed where something comes from it': 'keiner; nötig, wo etwas von ihm abhängt',
+  'none; required where a default comes from it': 'keiner; nötig, wo eine Vorgabe von ihm abhängt',
   wall: 'wie wall',
   'sink limit of the material; 0.6 without one': 'Einfallgrenze des Werkstoffs; ohne Werkstoff 0,6',
   'largest of 0.8·head wall, 0.6·d, 1.5': 'das größte von 0,8·head wall, 0,6·d und 1,5',
@@ -97,7 +97,7 @@ export const DEFAULTS: Readonly<Record<string, string>> = {
   'from thread share': 'aus der Flankenüberdeckung',
   mid: 'mid (Mitte)',
   material: 'Werkstoff',
-  'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole not less than holds the board':
+  'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole at least what holds the board':
     'od ratio × d oder insert ratio × insert diameter; bei Hülse und Loch in der Leiterplatte nicht kleiner, als die Leiterplatte hält',
   'boss height': 'wie boss height',
   'none: the thread is in the plastic': 'keiner: das Gewinde sitzt im Kunststoff',

@@ -411,7 +411,7 @@ describe('refused', () => {
     ['STACK.SIMULATE', [5, 0.1, 1, 6, 4], /^#VALUE! upper is 4: must be above lower, 6 mm/],
     ['STACK.SIMULATE', [5, 0.1, 1, 'none', 'none'], /^#VALUE! upper is "none": give at least one of lower and upper/],
     ['STACK.SIMULATE', [5, 0.1, 1, 4, 6, 999], /^#VALUE! samples is 999: must be at least 1000/],
-    ['STACK.SIMULATE', [5, 0.1, 1, 4, 6, 1000.5], /^#VALUE! samples is 1000.5: a whole number/],
+    ['STACK.SIMULATE', [5, 0.1, 1, 4, 6, 1000.5], /^#VALUE! samples is 1000.5: give a whole number/],
     ['STACK.SIMULATE', [column(1, 2), 0.1, 1, 4, 6, 10_000_001], /^#VALUE! samples × links is 20000002; at most 20000000/],
     ['STACK.SIMULATE', [5, 0.1, 1, 4, 6, 1000, -1], /^#VALUE! seed is -1/],
     ['STACK.SIMULATE', [5, 0.1, 1, 4, 6, 1000, 1, 'skewed'], /^#VALUE! shape is "skewed": give one of "normal", "uniform", "triangular"/],

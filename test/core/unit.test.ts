@@ -31,7 +31,7 @@ describe('DUAL by hand', () => {
 
   test('places: blank and 0 take the default, others are whole and 1 to 9', () => {
     expect(value('DUAL', 4.24, 0, null)).toBe(value('DUAL', 4.24, 2, 3));
-    expect(refusal('DUAL', 4.24, 1.5)).toMatch(/^#VALUE! mm_places is 1.5: a whole number/);
+    expect(refusal('DUAL', 4.24, 1.5)).toMatch(/^#VALUE! mm_places is 1.5: give a whole number/);
     expect(refusal('DUAL', 4.24, 10)).toMatch(/^#VALUE! mm_places is 10: must be at least 1 and at most 9/);
     expect(refusal('DUAL', 4.24, 2, -1)).toMatch(/^#VALUE! in_places/);
   });

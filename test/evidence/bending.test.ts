@@ -344,6 +344,6 @@ describe('a plate by Ritz’s method', () => {
   test('BOARD.FREQUENCY, corners: beyond ν 0.4 it is not, and its caution says where that ends', () => {
     const expected = frequency(200, 80, 1.6, 60, 20_000, 0.5, parameter(2.5, 1, 'corners', 0.5));
     expect(apart(number('BOARD.FREQUENCY', 200, 80, 1.6, 60, 20_000, 0.5, 'corners'), expected)).toBeGreaterThan(0.05);
-    expect(value('ABOUT', 'BOARD.FREQUENCY', 'caution')).toContain('corners up to ν 0.4 within 5 %');
+    expect(value('ABOUT', 'BOARD.FREQUENCY', 'caution')).toContain('within 5 % for corners up to ν 0.4');
   });
 });

@@ -72,7 +72,7 @@ describe('the list of functions in the pane', () => {
   });
 
   it.each([
-    ['warp', /^Warpage is not covered.*filling study/],
+    ['warp', /^Warpage is not covered.*filling simulation/],
     ['will the lid warp?', /^Warpage is not covered/],
     ['Warpage', /^Warpage is not covered/],
     ['boss to boss', /How close two bosses may stand is not covered.*BOSS\.STEEL/],
