@@ -4,9 +4,12 @@ import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
 import { languageOf, type PageLanguage, speech } from '../words/speech';
 import { besideEnglish, type ListedFunction } from './function-list';
+import { listedIn } from './listed-in';
 import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
 import { messageOf } from './pane-context';
+
+type ListedFunctions = Promise<readonly ListedFunction[]>;
 
 /** What was kept of the last time, by the storage helper: fetched after the pane stands. Of it only get and set keep their word. */
 const STORED = 'bosswright';
@@ -22,21 +25,12 @@ async function keptView(): Promise<KeptView | undefined> {
   }
 }
 
-async function listedIn(file: string): Promise<readonly ListedFunction[]> {
-  const response = await fetch(file);
-  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-  return ((await response.json()) as { readonly functions: readonly ListedFunction[] }).functions;
-}
-
 /** That of Office's own menus; outside Excel that of the browser. */
 const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel ? Office.context.displayLanguage : navigator.language);
 
 /** In German where they can be had. */
-async function readFunctions(language: PageLanguage): Promise<readonly ListedFunction[]> {
-  const [functions, german] = await Promise.all([
-    listedIn('functions.json'),
-    language === 'de' ? listedIn('functions-de.json').catch(() => []) : [],
-  ]);
+async function described(listed: ListedFunctions, language: PageLanguage): Promise<readonly ListedFunction[]> {
+  const [functions, german] = await Promise.all([listed, language === 'de' ? listedIn('functions-de.json').catch(() => []) : []]);
   return german.length === 0 ? functions : besideEnglish(german, functions);
 }
 
@@ -58,11 +52,11 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 }
 
 /** Undefined where it could not be opened. */
-export async function openPane(isInExcel: boolean): Promise<MountedPane | undefined> {
+export async function openPane(isInExcel: boolean, listed: ListedFunctions): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
     const language = pageLanguage(isInExcel);
-    const [functions, { words, beside }] = await Promise.all([readFunctions(language), speech(language)]);
+    const [functions, { words, beside }] = await Promise.all([described(listed, language), speech(language)]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',

@@ -1,14 +1,19 @@
 // The pane in Excel, which is begun when somebody sees it; opened as a plain page it shows the functions without a workbook.
 import { onSeen } from '../hosts/excel/visibility';
+import { listedIn } from './listed-in';
 import type { MountedPane } from './mount';
 
 let opened: Promise<MountedPane | undefined> | undefined;
 
-const open = (isInExcel: boolean): Promise<MountedPane | undefined> =>
-  import(/* webpackChunkName: "view-pane" */ './open').then(
-    ({ openPane }) => openPane(isInExcel),
+function open(isInExcel: boolean): Promise<MountedPane | undefined> {
+  const listed = listedIn('functions.json');
+  // where it fails the pane says so, which comes later
+  listed.catch(() => undefined);
+  return import(/* webpackChunkName: "view-pane" */ './open').then(
+    ({ openPane }) => openPane(isInExcel, listed),
     () => undefined,
   );
+}
 
 /** The actions of the manifest, and the view that each opens. */
 const VIEW_OF_ACTION = {
