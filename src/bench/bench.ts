@@ -1,7 +1,7 @@
 // What stands before the spreadsheet does: the line of its progress, and the picture of what was kept.
 import './bench.css';
 import { byId, messageOf } from './dom';
-import { speech } from '../words/speech';
+import { benchSpeech } from '../words/speech';
 import { fill } from './fill';
 import { keptLanguage } from './language-choice';
 import { showPicture } from './sheet-picture';
@@ -25,7 +25,7 @@ try {
   // A browser that keeps nothing has nothing to show.
 }
 followParts();
-const spoken = speech(keptLanguage());
+const spoken = benchSpeech(keptLanguage());
 void spoken.then(({ words }) => fill(words));
 import(/* webpackChunkName: "bench-page" */ './page')
   .then(({ start }) => start(spoken))

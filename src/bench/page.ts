@@ -4,7 +4,7 @@ import type { Guide } from '../demo/guides';
 import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
 import { readFunctions } from '../hosts/univer/metadata';
 import type { SheetPort } from '../sheet/port';
-import type { Speech } from '../words/speech';
+import type { BenchSpeech } from '../words/speech';
 import { languageChoice } from './language-choice';
 import { sidePanel } from './side-panel';
 import { cellView } from './cell-view';
@@ -39,7 +39,7 @@ function detailsButton(): (isOpen?: boolean) => void {
   return toggle;
 }
 
-export async function start(speech: Promise<Speech>): Promise<void> {
+export async function start(speech: Promise<BenchSpeech>): Promise<void> {
   const spoken = await speech;
   const { words, language } = spoken;
   const functions = await readFunctions(language);

@@ -3,7 +3,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { CellEntry, Selection } from '../sheet/port';
 import type * as German from '../german/beside';
-import type { Words } from '../words/english';
+import type { ViewWords } from '../words/views';
 import type { PaneServices } from './pane-services';
 import type { Followed } from './nearby';
 
@@ -42,7 +42,7 @@ export function usePane(): PaneState {
 }
 
 /** What the views say, in the language of the page. */
-export const useWords = (): Words => usePane().words;
+export const useWords = (): ViewWords => usePane().words;
 
 /** Goes to a cell; says so where the workbook refuses. */
 export function useGoTo(): (place: Selection) => void {

@@ -1,27 +1,7 @@
 // Every word of our pages, in English. Another language is a table of the same type.
-import { ABOUT } from './about';
 import { BENCH } from './bench';
-import { CELL } from './cell';
-import { CHECK } from './check';
-import { FIGURE } from './figure';
-import { COMPARE, HAND_OVER } from './files';
-import { FRAME } from './frame';
-import { FUNCTIONS } from './functions';
-import { SHEETS } from './sheets';
-import { TABLE } from './table';
+import { VIEWS } from './views';
 
-export const ENGLISH = {
-  frame: FRAME,
-  figure: FIGURE,
-  functions: FUNCTIONS,
-  cell: CELL,
-  table: TABLE,
-  sheets: SHEETS,
-  check: CHECK,
-  handOver: HAND_OVER,
-  compare: COMPARE,
-  about: ABOUT,
-  bench: BENCH,
-};
+export const ENGLISH = { ...VIEWS, bench: BENCH };
 
 export type Words = typeof ENGLISH;

@@ -1,6 +1,7 @@
 // What a page speaks: its words, fetched in the language that is wanted.
 import type * as German from '../german/beside';
-import type { Words } from './english';
+import type { BENCH } from './bench';
+import type { ViewWords } from './views';
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
 /** By its code in BCP 47, as `lang` takes it. */
@@ -8,7 +9,7 @@ export type PageLanguage = keyof typeof LANGUAGES;
 
 export interface Speech {
   readonly language: PageLanguage;
-  readonly words: Words;
+  readonly words: ViewWords;
   /** Fetches what the English of cells is in German, when the page stands; left out in English. */
   readonly beside?: () => Promise<typeof German>;
 }
@@ -17,9 +18,9 @@ export interface Speech {
 export const languageOf = (code: string | undefined): PageLanguage => (/^de\b/i.test(code ?? '') ? 'de' : 'en');
 
 async function speechIn(language: PageLanguage): Promise<Speech> {
-  if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './english')).ENGLISH };
-  const { GERMAN } = await import(/* webpackChunkName: "view-german" */ './german/german');
-  return { language, words: GERMAN, beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside') };
+  if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './views')).VIEWS };
+  const { VIEWS } = await import(/* webpackChunkName: "view-german" */ './german/views');
+  return { language, words: VIEWS, beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside') };
 }
 
 /** In English where the words of the other language cannot be fetched. The page says to browsers and screen readers what it speaks. */
@@ -27,4 +28,18 @@ export async function speech(language: PageLanguage): Promise<Speech> {
   const spoken = await speechIn(language).catch(() => speechIn('en'));
   document.documentElement.lang = spoken.language === 'en' ? 'en-GB' : spoken.language;
   return spoken;
+}
+
+/** What the bench speaks: the views, and what stands round its sheet. */
+export interface BenchSpeech extends Speech {
+  readonly words: ViewWords & { readonly bench: typeof BENCH };
+}
+
+export async function benchSpeech(language: PageLanguage): Promise<BenchSpeech> {
+  const spoken = await speech(language);
+  const round =
+    spoken.language === 'en'
+      ? await import(/* webpackChunkName: "bench-english" */ './bench')
+      : await import(/* webpackChunkName: "bench-german" */ './german/bench');
+  return { ...spoken, words: { ...spoken.words, bench: round.BENCH } };
 }
