@@ -38,11 +38,11 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
     });
   }
 
-  const row = tabs('tabs', ({ dataset: { view = '' } }) => {
+  const row = tabs('tabs', ({ dataset: { view = CELL } }) => {
     for (const id of ['cell', 'legend']) byId(id).hidden = view !== CELL;
     kept.set('view', view);
     mounted ??= mount();
-    void mounted.then(pane => pane.open(kept.get('view') ?? CELL));
+    void mounted.then(pane => pane.open(view));
   });
   return row;
 }

@@ -1,6 +1,6 @@
 // The pane: views over one workbook. It talks to the workbook through the sheet port alone.
 import { render, type ComponentType, type JSX } from 'preact';
-import { useCallback, useEffect, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { KeptView, PaneServices } from './pane-services';
@@ -154,7 +154,8 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
     setChosen(view);
     kept?.set('view', VIEWS[view]?.name ?? '');
   };
-  useEffect(() => {
+  // at once: later it would undo what keys have chosen since
+  useLayoutEffect(() => {
     const view = VIEWS.findIndex(({ name }) => name === asked?.view);
     if (view >= 0) choose(view);
   }, [asked, kept]);

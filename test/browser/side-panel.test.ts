@@ -94,13 +94,24 @@ test('a ready sheet is inserted twice, and found under two names', async () => {
   expect(await names()).toContain('Joint 2');
 });
 
+test('keys as fast as they come end at the last of the views that they passed', async () => {
+  await bench.goTo('Joint 2', 'H3');
+  await press('F6');
+  for (const key of ['Home', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowLeft']) await press(key);
+  await bench.page.locator('#bw-search').waitFor();
+  expect(await bench.page.locator('#tabs [aria-selected="true"]').textContent()).toBe('Functions');
+});
+
 test('a function is found, filled in and inserted by keys alone', async () => {
   await bench.goTo('Joint 2', 'H3');
   await press('F6');
   await press('Home');
   for (const _ of ['Figure', 'Functions']) await press('ArrowRight');
+  // a view is fetched when it is first asked for
+  await bench.page.locator('#bw-search').waitFor();
   await press('Tab');
   await bench.page.keyboard.type('standoff');
+  await bench.page.locator('#bw-view-Functions .bw-found').first().waitFor();
   const option = () => bench.page.evaluate(() => document.activeElement?.textContent ?? '');
   await expect
     .poll(async () => {
