@@ -33,6 +33,10 @@ export class SlotSet {
 
   /** In their order. */
   slots(): readonly number[] {
-    return Array.from({ length: this.words.length * BITS }, (_, slot) => slot).filter(slot => this.has(slot));
+    const slots: number[] = [];
+    this.words.forEach((bits, word) => {
+      for (let left = bits; left !== 0; left &= left - 1) slots.push(firstSlot(word, left));
+    });
+    return slots;
   }
 }
