@@ -54,7 +54,9 @@ describe('metal beside copper', () => {
     expect(refusal('BOARD.MARGIN', 5, 3.27, required)).toMatch(/^#VALUE! required /);
   });
   test('whoever asks is told who decides', () => {
-    expect(CARDS.get('BOARD.MARGIN')?.caution).toMatch(/No electrical distance is supplied.*standard that applies to your product.*licensed reviewer decide/);
+    expect(CARDS.get('BOARD.MARGIN')?.caution).toMatch(
+      /No electrical distance is supplied.*standard that applies to your product.*licensed reviewer decide/,
+    );
   });
   test('no limit, default or example of the board supplies an electrical distance: required has nothing but "above 0"', () => {
     const required = CARDS.get('BOARD.MARGIN')?.params[2];
