@@ -1,7 +1,7 @@
 // What stands before the spreadsheet does: the line of its progress, and the picture of what was kept.
 import './bench.css';
 import { byId, messageOf } from './dom';
-import { benchSpeech } from '../words/speech';
+import { benchSpeech } from './bench-speech';
 import { fill } from './fill';
 import { keptLanguage } from './language-choice';
 import { showPicture } from './sheet-picture';

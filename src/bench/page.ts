@@ -4,7 +4,7 @@ import type { Guide } from '../demo/guides';
 import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
 import { readFunctions } from '../hosts/univer/metadata';
 import type { SheetPort } from '../sheet/port';
-import type { BenchSpeech } from '../words/speech';
+import type { BenchSpeech } from './bench-speech';
 import { languageChoice } from './language-choice';
 import { sidePanel } from './side-panel';
 import { cellView } from './cell-view';

@@ -1,6 +1,5 @@
 // What a page speaks: its words, fetched in the language that is wanted.
 import type * as German from '../german/beside';
-import type { BENCH } from './bench';
 import type { ViewWords } from './views';
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
@@ -28,18 +27,4 @@ export async function speech(language: PageLanguage): Promise<Speech> {
   const spoken = await speechIn(language).catch(() => speechIn('en'));
   document.documentElement.lang = spoken.language === 'en' ? 'en-GB' : spoken.language;
   return spoken;
-}
-
-/** What the bench speaks: the views, and what stands round its sheet. */
-export interface BenchSpeech extends Speech {
-  readonly words: ViewWords & { readonly bench: typeof BENCH };
-}
-
-export async function benchSpeech(language: PageLanguage): Promise<BenchSpeech> {
-  const spoken = await speech(language);
-  const round =
-    spoken.language === 'en'
-      ? await import(/* webpackChunkName: "bench-english" */ './bench')
-      : await import(/* webpackChunkName: "bench-german" */ './german/bench');
-  return { ...spoken, words: { ...spoken.words, bench: round.BENCH } };
 }

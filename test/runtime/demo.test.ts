@@ -26,14 +26,17 @@ describe.each<[string, Blank]>([
 
   test('every call answers as the core does', async () => {
     expect(calls.length).toBeGreaterThan(30);
-    const settled = await host.calculate(order.map(level => level.map(({ id, args }) => ({ id, args }))));
+    const workedOut = (): ReturnType<Excel['calculate']> => host.calculate(order.map(level => level.map(({ id, args }) => ({ id, args }))));
+    const settled = await workedOut();
     calls.forEach(({ id, args, where }, i) => {
       const answer = call(id, args);
       if (!answer.ok) expect.fail(`${where}: ${answer.message}`);
       expect(settled.results[i], where).toEqual({ ok: true, value: answer.value });
     });
     printed(`demo workbook, ${platform}`, calls.length, order.length, settled);
-    expect(settled.batches).toBeLessThanOrEqual(2);
+    // what is fetched when it is first asked for is handed over after the rest, once
+    expect(settled.batches).toBeLessThanOrEqual(order.length + 1);
+    expect((await workedOut()).batches).toBeLessThanOrEqual(order.length);
   });
 });
 
