@@ -174,8 +174,9 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
   ],
   cache: mode === 'development' && { type: 'filesystem', cacheDirectory: path.join(here, '.cache') },
   optimization: {
-    // The bench's spreadsheet comes in pieces that are read side by side.
+    // The bench's spreadsheet comes in pieces that are read side by side; the pane is one file, which start.js knows by name.
     splitChunks: {
+      chunks: chunk => chunk.name !== 'view-pane' && !chunk.canBeInitial(),
       cacheGroups: {
         engine: bundled('engine', /[\\/]@univerjs[\\/](core|engine-formula|engine-render|sheets)[\\/]lib[\\/]es[\\/]index\.js$/, 2),
         views: bundled('views', /[\\/](@univerjs[\\/](ui|sheets-ui|docs-ui|design|icons)|react|react-dom)[\\/]/, 1),

@@ -22,12 +22,6 @@ export interface ListedFunction {
   readonly english?: ListedFunction;
 }
 
-/** Entries in German, each with the English one of the same id. */
-export function besideEnglish(german: readonly ListedFunction[], functions: readonly ListedFunction[]): readonly ListedFunction[] {
-  const byId = new Map(german.map(listed => [listed.id, listed]));
-  return functions.map(english => ({ ...(byId.get(english.id) ?? english), english }));
-}
-
 export interface Group {
   readonly topic: Topic;
   readonly functions: readonly ListedFunction[];

@@ -3,7 +3,7 @@ import { render, type ComponentType, type JSX } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
-import type { KeptView, PaneServices } from './pane-services';
+import type { PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState, useWords } from './pane-context';
 import { useJoint } from './use-joint';
 import { useTask } from './use-task';
@@ -82,31 +82,12 @@ function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
   );
 }
 
-/** How the pane was left, and whether that is known by now. */
-function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefined, boolean] {
-  const [kept, setKept] = useState(atOnce);
-  const [isRead, setRead] = useState(keptView === undefined);
-  useEffect(() => {
-    void keptView?.().then(view => {
-      setKept(view);
-      setRead(true);
-    });
-  }, []);
-  useEffect(() => {
-    if (!isRead) return;
-    performance.mark('bosswright pane');
-    // What is fetched now is there when the network is not.
-    setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
-  }, [isRead]);
-  return [kept, isRead];
-}
-
 /** The German of what cells hold, fetched when the pane can be used; without it the English stands alone. */
-function useBeside({ beside }: PaneServices, isUsable: boolean): PaneState['german'] {
+function useBeside({ beside }: PaneServices): PaneState['german'] {
   const [german, setGerman] = useState<PaneState['german']>();
   useEffect(() => {
-    if (isUsable) beside?.().then(setGerman, (thrown: unknown) => console.warn(thrown));
-  }, [isUsable]);
+    beside?.().then(setGerman, (thrown: unknown) => console.warn(thrown));
+  }, []);
   return german;
 }
 
@@ -128,20 +109,20 @@ interface PaneProps {
 
 function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const W = services.words.frame;
-  const [kept, isKeptRead] = useKept(services);
-  const german = useBeside(services, isKeptRead);
+  const { kept } = services;
+  const german = useBeside(services);
   const [chosen, setChosen] = useState<number>();
   const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
   const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const opened = useRef(new Set<number>());
-  if (isKeptRead) opened.current.add(active);
+  opened.current.add(active);
   const [{ said, before, alsoBack }, setSaid] = useState<Said>({ said: '', before: [] });
   const say = useCallback((text: string) => setSaid({ said: text, before: [] }), []);
   const wrote = useCallback<PaneState['wrote']>((text, old, also) => setSaid({ said: text, before: old, alsoBack: also }), []);
   const { progress, work, stop } = useTask(say, W.failed);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
-  const here = useJoint(services.port, isSeen, isKeptRead && VIEWS[active]?.showsJoint === true, say);
+  const here = useJoint(services.port, isSeen, VIEWS[active]?.showsJoint === true, say);
 
   const takeBack = () =>
     work(W.takeBack, async () => {
@@ -158,12 +139,11 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   useLayoutEffect(() => {
     const view = VIEWS.findIndex(({ name }) => name === asked?.view);
     if (view >= 0) choose(view);
-  }, [asked, kept]);
+  }, [asked]);
   const shared: PaneState = useMemo(
     () => ({
       ...services,
       ...here,
-      ...(kept !== undefined && { kept }),
       ...(german !== undefined && { german }),
       isBusy,
       say,
@@ -171,7 +151,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, kept, german, isBusy],
+    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, german, isBusy],
   );
 
   return (
@@ -229,6 +209,9 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   let asked: PaneProps['asked'];
   const draw = () => render(<Pane services={services} isSeen={isSeen} asked={asked} />, element);
   draw();
+  performance.mark('bosswright pane');
+  // What is fetched now is there when the network is not.
+  setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
   return {
     show(now) {
       isSeen = now;

@@ -2,36 +2,17 @@
 import { excelPort } from '../hosts/excel/excel-port';
 import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
-import { languageOf, type PageLanguage, speech } from '../words/speech';
-import { besideEnglish, type ListedFunction } from './function-list';
-import { listedIn } from './listed-in';
+import type { Speech } from '../words/speech';
+import type { ListedFunction } from './function-list';
 import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
 import { messageOf } from './pane-context';
 
-type ListedFunctions = Promise<readonly ListedFunction[]>;
-
-/** What was kept of the last time, by the storage helper: fetched after the pane stands. Of it only get and set keep their word. */
-const STORED = 'bosswright';
-
-async function keptView(): Promise<KeptView | undefined> {
-  try {
-    const { Storage, StorageType } = await import(/* webpackChunkName: "view-kept" */ '@microsoft/office-js-helpers');
-    const kept = new Storage<string>(STORED, StorageType.LocalStorage);
-    return { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) };
-  } catch {
-    // A browser may refuse storage to a page in a frame, as Excel on the web is.
-    return undefined;
-  }
-}
-
-/** That of Office's own menus; outside Excel that of the browser. */
-const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel ? Office.context.displayLanguage : navigator.language);
-
-/** In German where they can be had. */
-async function described(listed: ListedFunctions, language: PageLanguage): Promise<readonly ListedFunction[]> {
-  const [functions, german] = await Promise.all([listed, language === 'de' ? listedIn('functions-de.json').catch(() => []) : []]);
-  return german.length === 0 ? functions : besideEnglish(german, functions);
+/** What the pane is opened with, all asked for at once. */
+export interface PaneParts {
+  readonly functions: Promise<readonly ListedFunction[]>;
+  readonly speech: Promise<Speech>;
+  readonly kept: Promise<KeptView | undefined>;
 }
 
 function show(place: HTMLElement, text: string): void {
@@ -52,11 +33,10 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 }
 
 /** Undefined where it could not be opened. */
-export async function openPane(isInExcel: boolean, listed: ListedFunctions): Promise<MountedPane | undefined> {
+export async function openPane(isInExcel: boolean, parts: PaneParts): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const language = pageLanguage(isInExcel);
-    const [functions, { words, beside }] = await Promise.all([described(listed, language), speech(language)]);
+    const [functions, { words, beside }, kept] = await Promise.all([parts.functions, parts.speech, parts.kept]);
     const port = isInExcel ? portOfExcel(place) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',
@@ -65,7 +45,7 @@ export async function openPane(isInExcel: boolean, listed: ListedFunctions): Pro
       benchUrl: 'index.html',
       ...(beside !== undefined && { beside }),
       ...(port !== undefined && { port, files: excelFiles() }),
-      keptView,
+      ...(kept !== undefined && { kept }),
     });
   } catch (thrown) {
     show(place, `The pane could not start: ${messageOf(thrown)}`);

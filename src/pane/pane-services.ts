@@ -23,8 +23,6 @@ export interface PaneServices extends Omit<Speech, 'language'> {
   /** The workbook as a file; left out where there is none. */
   readonly files?: WorkbookFiles;
   readonly kept?: KeptView;
-  /** The same where it is fetched after the pane stands. */
-  readonly keptView?: () => Promise<KeptView | undefined>;
   /** The page with a workbook of its own, from a page that has none or another. */
   readonly benchUrl?: string;
 }

@@ -1,16 +1,24 @@
 // The pane in Excel, which is begun when somebody sees it; opened as a plain page it shows the functions without a workbook.
 import { onSeen } from '../hosts/excel/visibility';
-import { listedIn } from './listed-in';
+import { languageOf, type PageLanguage, speech } from '../words/speech';
+import { keptView } from './kept-view';
+import { described } from './listed-in';
 import type { MountedPane } from './mount';
+import type { PaneParts } from './open';
 
 let opened: Promise<MountedPane | undefined> | undefined;
 
+/** That of Office's own menus; outside Excel that of the browser. */
+const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel ? Office.context.displayLanguage : navigator.language);
+
+/** Everything is asked for at once: what waits for another answer costs a way to the server and back. */
 function open(isInExcel: boolean): Promise<MountedPane | undefined> {
-  const listed = listedIn('functions.json');
-  // where it fails the pane says so, which comes later
-  listed.catch(() => undefined);
+  const language = pageLanguage(isInExcel);
+  const parts: PaneParts = { functions: described(language), speech: speech(language), kept: keptView() };
+  // where one fails the pane says so, which comes later
+  for (const part of Object.values(parts) as Promise<unknown>[]) part.catch(() => undefined);
   return import(/* webpackChunkName: "view-pane" */ './open').then(
-    ({ openPane }) => openPane(isInExcel, listed),
+    ({ openPane }) => openPane(isInExcel, parts),
     () => undefined,
   );
 }

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { inGerman } from '../../src/german/metadata';
 import { foldGerman, GERMAN_ENTRIES, stemGerman } from '../../src/help/german';
-import { besideEnglish, type ListedFunction, search } from '../../src/pane/function-list';
+import { type ListedFunction, search } from '../../src/pane/function-list';
+import { besideEnglish } from '../../src/pane/listed-in';
 import { CARDS } from '../../src/registry';
 import { METADATA } from '../../src/tools/metadata';
 

@@ -2,7 +2,8 @@
 import { demoWorkbook } from '../../src/demo/demo';
 import { startJob } from '../../src/files/jobs';
 import { inGerman } from '../../src/german/metadata';
-import { besideEnglish, type ListedFunction } from '../../src/pane/function-list';
+import type { ListedFunction } from '../../src/pane/function-list';
+import { besideEnglish } from '../../src/pane/listed-in';
 import { mountPane } from '../../src/pane/mount';
 import { speech } from '../../src/words/speech';
 import type { DefinedName, Picture } from '../../src/sheet/plan';

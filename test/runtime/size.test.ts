@@ -44,8 +44,12 @@ test.each([
         .filter(({ name }) => name.startsWith(origin) && name.endsWith('.js'))
         .map(({ name, startTime }) => ({ name: name.slice(origin.length), isStart: usable !== undefined && startTime < usable.startTime }));
     }, ORIGIN);
+  const paintedMs = (): Promise<number> => page.evaluate(() => performance.getEntriesByName('first-paint')[0]?.startTime ?? NaN);
+  const keptMs = (): Promise<number> =>
+    page.evaluate(() => performance.getEntriesByType('resource').find(({ name }) => name.endsWith('view-kept.js'))?.startTime ?? NaN);
   await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(parts);
   await page.waitForFunction(() => performance.getEntriesByName('bosswright pane').length > 0);
+  expect(await keptMs()).toBeGreaterThan(await paintedMs());
   const all = await scripts();
   console.log(
     `the pane can be used ${(await page.evaluate(() => performance.getEntriesByName('bosswright pane')[0]?.startTime ?? NaN)).toFixed(0)} ms after its address is asked for`,
