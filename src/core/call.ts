@@ -141,7 +141,7 @@ function finished(shape: Result, result: unknown): Cell | Cell[][] {
     shape.shape === 'table' && shape.columns.length > 0 ? [shape.columns.map(({ name, unit }) => withUnit(name, unit))] : [];
   refuseTooLarge((header.length + rows.length) * (rows[0]?.length ?? 0));
   const finishedRows: Cell[][] = header;
-  for (const row of rows) finishedRows.push(row.map(finishedCell));
+  for (const row of rows) finishedRows.push(row.every(isFinished) ? row.slice() : row.map(finishedCell));
   return finishedRows;
 }
 
@@ -151,6 +151,10 @@ export function refuseTooLarge(cells: number): void {
 
 /** How a header names a quantity: `engagement (mm)`. */
 export const withUnit = (name: string, unit: string): string => (unit === '' ? name : `${name} (${unit})`);
+
+/** What can stand in its cell as it is. */
+const isFinished = (value: unknown): value is Cell =>
+  typeof value === 'number' ? value - value === 0 && !Object.is(value, -0) : typeof value === 'string' || typeof value === 'boolean';
 
 function finishedCell(value: unknown): Cell {
   if (typeof value === 'number') {

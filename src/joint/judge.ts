@@ -24,11 +24,15 @@ export interface Judge {
   readonly fail: readonly PlacedBound[];
   readonly review: readonly PlacedBound[];
   readonly reviewWhere: number;
+  /** All of these. */
+  readonly judged: readonly number[];
   /** What a reader is shown in place of value and limit. */
   readonly needs: number;
   readonly has: number;
   readonly passesAt: number;
   readonly plan: SlotSet;
+  /** What none of the rules before it has asked for, by words of the plan. */
+  readonly fresh: readonly { readonly word: number; readonly bits: number }[];
 }
 
 function placedBound(bound: Bound, value: number): PlacedBound {
@@ -37,7 +41,7 @@ function placedBound(bound: Bound, value: number): PlacedBound {
   return typeof limit === 'number' ? { bound, slot: NO_SLOT, number: limit, of } : { bound, slot: slotOf(limit), number: NaN, of };
 }
 
-function judgeOf(rule: Rule): Judge {
+function judgeOf(rule: Rule, asked: SlotSet): Judge {
   const when = (rule.when ?? []).map(name => slotOf(name));
   const value = slotOf(rule.value);
   const placed = (bounds: Rule['fail']): readonly PlacedBound[] => boundsOf(bounds).map(bound => placedBound(bound, value));
@@ -45,16 +49,22 @@ function judgeOf(rule: Rule): Judge {
   const reviewWhere = rule.reviewWhere === undefined ? NO_SLOT : slotOf(rule.reviewWhere.condition);
   const [needs, has] = rule.shown === undefined ? [NO_SLOT, NO_SLOT] : [slotOf(rule.shown.needs), slotOf(rule.shown.has)];
   const passesAt = rule.passesAt === undefined ? NO_SLOT : slotOf(rule.passesAt.size);
-  const bounds = [...fail, ...review].flatMap(bound => [bound.slot, bound.of]);
-  const read = [...when, value, ...bounds, reviewWhere, needs, has, passesAt];
-  return { rule, when, value, fail, review, reviewWhere, needs, has, passesAt, plan: planOf(read.filter(slot => slot !== NO_SLOT)) };
+  const bounds = [...fail, ...review].flatMap(bound => [bound.of, bound.slot]);
+  const judged = [...when, value, ...bounds, reviewWhere].filter(slot => slot !== NO_SLOT);
+  const plan = planOf([...judged, ...[needs, has, passesAt].filter(slot => slot !== NO_SLOT)]);
+  const fresh = Array.from(plan.words, (bits, word) => ({ word, bits: bits & ~(asked.words[word] ?? 0) })).filter(({ bits }) => bits !== 0);
+  return { rule, when, value, fail, review, reviewWhere, judged, needs, has, passesAt, plan, fresh };
 }
 
-export const JUDGES: readonly Judge[] = RULES.map(judgeOf);
+/** What all rules are made of. */
 export const PLAN_OF_RULES = noSlots();
-for (const { plan } of JUDGES) PLAN_OF_RULES.addAll(plan);
+export const JUDGES: readonly Judge[] = RULES.map(rule => {
+  const judge = judgeOf(rule, PLAN_OF_RULES);
+  PLAN_OF_RULES.addAll(judge.plan);
+  return judge;
+});
 
-export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule === rule) ?? judgeOf(rule);
+export const judgeFor = (rule: Rule): Judge => JUDGES.find(judge => judge.rule === rule) ?? judgeOf(rule, noSlots());
 
 /** Undefined if the rule is left out. */
 export function finding(judge: Judge, values: readonly unknown[]): Finding | undefined {
@@ -68,7 +78,9 @@ export function finding(judge: Judge, values: readonly unknown[]): Finding | und
   const shown = broken(fail) ?? (state === 'pass' ? (fail[0] ?? review[0]) : (broken(review) ?? review[0] ?? fail[0]));
   const limit = shown && worthOf(shown, values);
   const judged = shown === undefined ? value : values[shown.of];
-  const [needs, has, passesAt] = [values[judge.needs], values[judge.has], values[judge.passesAt]];
+  const needs = values[judge.needs];
+  const has = values[judge.has];
+  const passesAt = values[judge.passesAt];
   return {
     rule,
     state,
@@ -100,7 +112,8 @@ function roomOf(placed: PlacedBound, values: readonly unknown[], nominalMm: numb
 
 /** How far a size is on the good side of its bound, in its own unit; of what has no value, NaN. */
 export function roomTo(placed: PlacedBound, values: readonly unknown[]): number {
-  const [value, limit] = [values[placed.of], worthOf(placed, values)];
+  const value = values[placed.of];
+  const limit = worthOf(placed, values);
   if (typeof value !== 'number' || typeof limit !== 'number') return NaN;
   const { side } = placed.bound;
   return side === 'below' || side === 'at most' ? value - limit : limit - value;
@@ -108,14 +121,17 @@ export function roomTo(placed: PlacedBound, values: readonly unknown[]): number 
 
 /**
  * The first finding of the worst state; undefined if no rule applies. A rule that fails ends the search.
- * @param run works out what is planned.
+ * @param run works out the slots of a word of a plan.
  */
-export function worstFinding(values: readonly unknown[], run: (plan: SlotSet) => void): Finding | undefined {
+export function worstFinding(values: readonly unknown[], run: (word: number, bits: number) => void): Finding | undefined {
   let first: Judge | undefined;
   let worst = WORST_FIRST.length;
   for (let i = 0; i < JUDGES.length && worst > 0; i++) {
     const judge = JUDGES[i] as Judge;
-    run(judge.plan);
+    for (let j = 0; j < judge.fresh.length; j++) {
+      const { word, bits } = judge.fresh[j] as Judge['fresh'][number];
+      run(word, bits);
+    }
     const state = stateOf(judge, values);
     const rank = state === undefined ? worst : WORST_FIRST.indexOf(state);
     if (rank < worst) [first, worst] = [judge, rank];
@@ -127,10 +143,11 @@ export function worstFinding(values: readonly unknown[], run: (plan: SlotSet) =>
 /** Undefined if the rule is left out. */
 export function stateOf({ rule, when, value: slot, fail, review, reviewWhere }: Judge, values: readonly unknown[]): State | undefined {
   let isLeftOut = false;
-  for (const one of when) {
-    const condition = values[one];
+  for (let i = 0; i < when.length; i++) {
+    const condition = values[when[i] ?? NO_SLOT];
+    if (condition === true) continue;
     if (condition instanceof Refused) return 'not checked';
-    if (condition !== true) isLeftOut = true;
+    isLeftOut = true;
   }
   if (isLeftOut) return undefined;
   const value = values[slot];
@@ -159,7 +176,8 @@ const isKnown = (bound: PlacedBound, values: readonly unknown[]): boolean =>
   typeof values[bound.of] === 'number' && typeof worthOf(bound, values) === 'number';
 
 function isBroken(placed: PlacedBound, values: readonly unknown[]): boolean {
-  const [value, at] = [values[placed.of], worthOf(placed, values)];
+  const value = values[placed.of];
+  const at = worthOf(placed, values);
   if (typeof value !== 'number' || typeof at !== 'number') return false;
   const { side } = placed.bound;
   if (side === 'below') return !atLeast(value, at);
@@ -168,8 +186,10 @@ function isBroken(placed: PlacedBound, values: readonly unknown[]): boolean {
 }
 
 /** Why a rule was not checked, or fails by what it judges: the first of what it reads that is refused. */
-function refusalOf({ when, value, fail, review, reviewWhere }: Judge, values: readonly unknown[]): Refused | undefined {
-  const bounds = [...fail, ...review].flatMap(({ of, slot }) => [of, slot]);
-  const read = [...when, value, ...bounds, reviewWhere].map(slot => values[slot]);
-  return read.find(outcome => outcome instanceof Refused);
+function refusalOf({ judged }: Judge, values: readonly unknown[]): Refused | undefined {
+  for (const slot of judged) {
+    const outcome = values[slot];
+    if (outcome instanceof Refused) return outcome;
+  }
+  return undefined;
 }

@@ -29,7 +29,13 @@ export function turned(variant: Variant, names: readonly string[], asked: readon
   return raws => {
     variant.turn(columns, raws);
     variant.run(plan);
-    const beside = slots.some(slot => typeof slot === 'number' && hasNoValue(variant.values[slot])) ? asked : [];
-    return slots.map(slot => (typeof slot === 'number' ? cellOf(variant.values[slot]) : verdict(variant, slot, beside)));
+    const { values } = variant;
+    const beside = slots.some(slot => typeof slot === 'number' && hasNoValue(values[slot])) ? asked : [];
+    const cells = new Array<Cell>(slots.length);
+    for (let i = 0; i < slots.length; i++) {
+      const slot = slots[i] as (typeof slots)[number];
+      cells[i] = typeof slot === 'number' ? cellOf(values[slot]) : verdict(variant, slot, beside);
+    }
+    return cells;
   };
 }

@@ -170,7 +170,7 @@ export class Variant implements InputSource {
   /** The first finding of the worst state; undefined if no rule applies. */
   worst(): Finding | undefined {
     if (this.worstFound === undefined) {
-      this.worstFound = worstFinding(this.values, this.run) ?? null;
+      this.worstFound = worstFinding(this.values, this.runWord) ?? null;
     }
     return this.worstFound ?? undefined;
   }
@@ -199,16 +199,19 @@ export class Variant implements InputSource {
   }
 
   /** Works out what is not known yet. */
-  readonly run = ({ words }: SlotSet): void => {
+  run({ words }: SlotSet): void {
+    for (let word = 0; word < words.length; word++) this.runWord(word, words[word] ?? 0);
+  }
+
+  private readonly runWord = (word: number, bits: number): void => {
     const { values, known } = this;
-    for (let word = 0; word < words.length; word++) {
-      const due = (words[word] ?? 0) & ~(known.words[word] ?? 0);
-      for (let left = due; left !== 0; left &= left - 1) {
-        const slot = firstSlot(word, left);
-        values[slot] = this.work(slot);
-      }
-      known.words[word] = (known.words[word] ?? 0) | due;
+    const due = bits & ~(known.words[word] ?? 0);
+    if (due === 0) return;
+    for (let left = due; left !== 0; left &= left - 1) {
+      const slot = firstSlot(word, left);
+      values[slot] = this.work(slot);
     }
+    known.words[word] = (known.words[word] ?? 0) | due;
   };
 
   private work(at: number): unknown {
