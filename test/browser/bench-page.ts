@@ -12,6 +12,9 @@ const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const grid = 'canvas[id^="univer-sheet-main-canvas"]';
 const nameBox = '[data-u-comp="defined-name"]';
 
+/** How many times slower than this machine the pages run: SLOWER=4 plays every flow as on an old one. */
+const slower = Number(process.env.SLOWER ?? 1);
+
 const quiet = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
 export interface BenchPage {
@@ -70,7 +73,9 @@ export async function benchPage(): Promise<BenchPage> {
   const browser = await launch();
   const { origin, server } = await serve(dist);
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] });
-  context.setDefaultTimeout(120_000);
+  context.setDefaultTimeout(120_000 * slower);
+  if (slower > 1)
+    context.on('page', async page => (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: slower }));
   const page = await context.newPage();
   const foreign: string[] = [];
   const faults: string[] = [];

@@ -115,6 +115,58 @@ test('looks are put on a raw table and taken off, and no value is touched', asyn
   expect(await values(raw)).toEqual(before);
 });
 
+test('what the panel writes is taken back by undo on the sheet: a remedy, looks and a table, its order; and no formula goes with the looks', async () => {
+  const onSheet = async (sheet: string) => JSON.stringify(await bench.read(sheet));
+  const undone = async (sheet: string, at: string, before: string) => {
+    await bench.goTo(sheet, at);
+    await press('Control+z');
+    await expect.poll(() => onSheet(sheet)).toBe(before);
+  };
+  const failing = await onSheet('Variants');
+  await bench.goTo('Variants', 'B22');
+  await bench.tab('Cell');
+  await button('Apply length 16 mm').press('Enter');
+  await expect.poll(async () => (await bench.cell('Variants', 'B6'))?.value).not.toBe('fail');
+  await undone('Variants', 'B22', failing);
+
+  const sheet = await bench.add({ name: 'Undone', widths: [], cells: [] });
+  const empty = await onSheet(sheet);
+  await bench.tab('Table');
+  await bench.goTo(sheet, 'B3');
+  await button('Write the table').press('Enter');
+  await expect.poll(async () => (await bench.cell(sheet, 'E9'))?.value).toBe('pass');
+  await expect.poll(() => bench.colours()).toContain('#cfe8ea');
+  const dressed = await onSheet(sheet);
+  await undone(sheet, 'B3', dressed);
+  expect(await bench.colours()).not.toContain('#cfe8ea');
+  await undone(sheet, 'B3', empty);
+
+  await button('Write the table').press('Enter');
+  await expect.poll(async () => (await bench.cell(sheet, 'E9'))?.value).toBe('pass');
+  await bench.goTo(sheet, 'E4');
+  for (const length of ['19', '13', '16']) await bench.type(length);
+  await bench.goTo(sheet, 'E5');
+  await expect.poll(() => column(sheet, 4, 3, 5)).toEqual([19, 13, 16]);
+  const unsorted = await onSheet(sheet);
+  await button('Look at the order').press('Enter');
+  await button(/^Sort this table:/).press('Enter');
+  await expect.poll(() => column(sheet, 1, 3, 5)).toEqual(['B', 'C', 'A']);
+  await undone(sheet, 'E5', unsorted);
+
+  await bench.goTo('Raw', 'C3');
+  const raw = await onSheet('Raw');
+  expect(raw).toContain('ENCL.JOINT.TABLE');
+  expect(await bench.colours()).not.toContain('#b23a1e');
+  await button('Look what it would do').press('Enter');
+  await button(/^Format this table:/).press('Enter');
+  await expect.poll(() => bench.colours()).toContain('#b23a1e');
+  await undone('Raw', 'C3', raw);
+  await expect.poll(() => bench.colours()).not.toContain('#b23a1e');
+  await press('Control+y');
+  await expect.poll(() => bench.colours()).toContain('#b23a1e');
+  expect(await onSheet('Raw')).toBe(raw);
+});
+
 test('nothing was asked of another origin, and nothing went wrong on the page', () => {
   expect(bench.foreign).toEqual([]);
   expect(bench.faults).toEqual([]);

@@ -1,5 +1,5 @@
 // Looks on cells of a sheet that the user has, and the way to take them off. This engine has no lists of words to choose from.
-import { type IStyleData, IUndoRedoService, IUniverInstanceService, type Workbook, WrapStrategy } from '@univerjs/core';
+import { type ICellData, type IStyleData, IUndoRedoService, IUniverInstanceService, type Workbook, WrapStrategy } from '@univerjs/core';
 import { AddCfCommand, ConditionalFormattingRuleModel, DeleteCfCommand } from '@univerjs/preset-sheets-conditional-formatting';
 import {
   type ISetRangeValuesMutationParams,
@@ -44,16 +44,23 @@ interface SheetIds {
   readonly subUnitId: string;
 }
 
-/** Looks alone: what is told as a change of style leaves the tables that formulas fill as they are. */
+/**
+ * Looks alone: what is told as a change of style leaves the tables that formulas fill as they are. Undo and redo tell it as their
+ * own, and a cell that then comes without its formula loses it.
+ */
 function styling({ injector, commands }: Sheets, target: SheetIds, wanted: LooksByPlace) {
-  const change = (styles: LooksByPlace): ISetRangeValuesMutationParams => ({
-    ...target,
-    cellValue: eachStyle(styles, s => ({ s })),
-    trigger: SetStyleCommand.id,
-  });
   const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(workbookId);
   const styles = workbook?.getStyles();
   const cells = workbook?.getSheetBySheetId(target.subUnitId)?.getCellMatrix();
+  const withFormula = (s: IStyleData | null, row: number, column: number): ICellData => {
+    const { f, si } = cells?.getValue(row, column) ?? {};
+    return { s, ...(f && { f }), ...(si && { si }) };
+  };
+  const change = (styles: LooksByPlace): ISetRangeValuesMutationParams => ({
+    ...target,
+    cellValue: eachStyle(styles, withFormula),
+    trigger: SetStyleCommand.id,
+  });
   const { cellValue: undone = {} } = SetRangeValuesUndoMutationFactory(injector, change(wanted));
   const before = eachStyle(wanted, (_, row, column) => {
     const isPlain = (styles?.getStyleByCell(cells?.getValue(row, column)) ?? null) === null;
