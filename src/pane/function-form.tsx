@@ -1,6 +1,6 @@
 // The arguments of one function, its answer while they are typed, and the way into the sheet.
 import type { JSX } from 'preact';
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Param } from '../core/card';
 import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
@@ -14,28 +14,35 @@ import { occupiedWords } from './occupied-cells';
 import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
 import { areasRead, preview, type Preview } from './preview';
 import { onSheet, picked } from './picked-references';
-import { messageOf, placeName, usePane, useWords } from './pane-context';
+import { messageOf, placeName, ShownContext, usePane, useWords } from './pane-context';
 import { formulaOf, typedArgument, type TypedArgument } from './typed-argument';
-import { partsBySheet, valuesOfParts } from './workbook';
+import { type KnownSheets, partsBySheet, valuesOfParts } from './workbook';
 
 const NOWHERE: Selection = { sheetName: '', at: '' };
+const NOTHING_READ: KnownSheets = new Map();
 
-/** The answer to what is typed now; an older one that comes late is dropped. */
+/** The answer to what is typed now; an older one that comes late is dropped. One read at a time, and none that others have made. */
 function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home: string): Preview | null {
-  const { port, selection } = usePane();
+  const { port, known, edits } = usePane();
+  const isShown = useContext(ShownContext);
   const [answer, setAnswer] = useState<Preview | null>(null);
+  const reading = useRef(Promise.resolve());
+  const areas = useMemo(() => areasRead(given, home), [given, home]);
+  const atHand = areas.every(area => known.get(area.sheet)?.knows(area) === true) ? known : undefined;
   useEffect(() => {
+    if (!isShown) return undefined;
     let isAsked = true;
-    const areas = areasRead(given, home);
-    const read = port === undefined || areas.length === 0 ? Promise.resolve([]) : port.readAreas(areas);
-    read.then(
-      parts => isAsked && setAnswer(preview(cardOf(listed), given, valuesOfParts(partsBySheet(parts)), home)),
-      (thrown: unknown) => isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) }),
-    );
+    const show = (sheets: KnownSheets) => isAsked && setAnswer(preview(cardOf(listed), given, valuesOfParts(sheets), home));
+    if (port === undefined || atHand !== undefined) show(atHand ?? NOTHING_READ);
+    else
+      reading.current = reading.current
+        .then(async () => isAsked && show(partsBySheet(await port.readAreas(areas))))
+        .catch((thrown: unknown) => void (isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) })))
+        .then(() => undefined);
     return () => {
       isAsked = false;
     };
-  }, [given, home, selection]);
+  }, [given, home, atHand, edits, isShown]);
   return answer;
 }
 
