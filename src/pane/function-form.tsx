@@ -4,12 +4,13 @@ import { useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } fro
 import type { Param } from '../core/card';
 import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
-import type { Selection } from '../sheet/port';
+import type { CellEntry, Selection } from '../sheet/port';
 import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
 import type { Words } from '../words/english';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
+import { firstOf } from './in-table';
 import { occupiedWords } from './occupied-cells';
 import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
 import { areasRead, preview, type Preview } from './preview';
@@ -151,30 +152,39 @@ export function FunctionForm({
   };
   // A function of the sheet has the name that it has in the user's language.
   const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
+  const entry = (place: Selection, content: string): CellEntry =>
+    isLocal ? { ...place, content: inSigns(content, signs), isLocal } : { ...place, content };
+  const value = answer?.is === 'answer' ? answer.value : undefined;
+  const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
+  /** What fits the cell: in a table the first value of several; undefined where the user would rather not. */
+  const fitted = async (place: Selection): Promise<string | undefined> => {
+    // what stands round a call may take one of its values already
+    const isAlone = standing === undefined || standing.around.join('') === '=';
+    const table = isAlone && rows * columns > 1 ? await port?.tableAt?.(place) : undefined;
+    if (table === undefined) return formula;
+    return (await ask({ words: inTableWords(place, table, listed.id, W), yes: W.insertFirst })) ? firstOf(formula) : undefined;
+  };
   const writeBack = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || standing === undefined) return;
     await work(W.writeBack, async () => {
       const { place } = standing;
-      const before = await port.write([isLocal ? { ...place, content: inSigns(formula, signs), isLocal } : { ...place, content: formula }]);
-      wrote(W.writtenBack(placeName(place)), before);
+      const content = await fitted(place);
+      if (content !== undefined) wrote(W.writtenBack(placeName(place)), await port.write([entry(place, content)]));
     });
   };
   const insert = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || target === null) return;
     await work(W.insert, async () => {
-      const value = answer?.is === 'answer' ? answer.value : undefined;
-      const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
-      const table = rows * columns > 1 ? await port.tableAt?.(target) : undefined;
-      if (table !== undefined && !(await ask({ words: inTableWords(target, table, listed.id, W), yes: W.insertFirst }))) return;
+      const content = await fitted(target);
+      if (content === undefined) return;
       const { row, column } = cellPosition(target.at);
       const room = { sheet: home, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
       const grid = partsBySheet(await port.readAreas([room])).get(home)?.grid ?? [];
-      const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined, W);
+      const problem = occupiedWords(grid, target.at, content === formula ? value : undefined, W);
       if (problem !== undefined && !(await ask({ words: problem, yes: W.insertAnyway }))) return;
-      const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
-      const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
+      const before = await port.write([entry(target, content)]);
       await port.goTo(target.sheetName, target.at);
       wrote(W.inserted(placeName(target)), before);
     });

@@ -240,6 +240,16 @@ describe('reading', () => {
     expect(last?.found?.is === 'joint' && last.found.joint.variant.value('wall')).toBe(3.5);
   });
 
+  it('says that cells are waited for, until they have come to rest: on another sheet too', async () => {
+    const { fake, nearby, select, told } = followed(small(), { name: 'Other', cells: new Map() });
+    fake.calculation = { mode: 'automatic', state: 'calculating' };
+    expect((await select('B2')).calculation).toBe('pending');
+    fake.calculation.state = 'done';
+    nearby.calculated('Other');
+    await settled(1000);
+    expect(told.at(-1)?.calculation).toBe('settled');
+  });
+
   it('ends when it is stopped', async () => {
     const { fake, nearby } = followed(small());
     nearby.select({ sheetName: 'Small', at: 'B2' });
