@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { CellEntry, Selection, SheetPort } from '../sheet/port';
 import { checkWorkbook, type WorkbookCheck } from './check-workbook';
 import { Findings } from './findings';
+import { firstOf, spills } from './in-table';
 import { JointHeading, jointName } from './joint-heading';
 import { Moves, YieldBeside } from './study-parts';
 import { NoJoint } from './no-joint';
@@ -112,11 +113,16 @@ function WholeWorkbook({ port }: { readonly port: SheetPort }): JSX.Element {
   const read = async (step: ProgressStep) => setChecked(await checkWorkbook(port, W, step));
   const check = () => work(W.readingSheets, read);
   const repair = async (mendable: readonly Mendable[]) => {
-    if (!(await ask({ words: W.repairAsked(mendable.length), yes: W.repairYes }))) return;
+    const inTables = new Set<Mendable>();
+    for (const one of mendable) if (spills(one.repair) && (await port.tableAt?.(one.place)) !== undefined) inTables.add(one);
+    const words = [W.repairAsked(mendable.length), ...(inTables.size > 0 ? [W.repairFirst(inTables.size)] : [])].join(' ');
+    if (!(await ask({ words, yes: W.repairYes }))) return;
     await work(W.repairing, async step => {
       const before: CellEntry[] = [];
       for (let from = 0; from < mendable.length && step(from, mendable.length); from += REPAIRED_AT_ONCE) {
-        const some = mendable.slice(from, from + REPAIRED_AT_ONCE).map(({ place, repair: content }) => ({ ...place, content }));
+        const some = mendable
+          .slice(from, from + REPAIRED_AT_ONCE)
+          .map(one => ({ ...one.place, content: inTables.has(one) ? firstOf(one.repair) : one.repair }));
         before.push(...(await port.write(some)));
       }
       const done = before.length;

@@ -1,11 +1,12 @@
 // The joint of the selected row in section, to scale, with what is wrong with it; the links of the selected stack; or the selected study.
 import type { JSX } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
 import { section, type LegendEntry } from '../figure/section';
 import type { StudyFigure } from '../figure/study-figure';
 import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
+import { Drawing, LARGE_PX, useWidth } from './drawing';
 import type { LocatedJoint } from './find-joint';
 import { Findings } from './findings';
 import type { Stack } from './find-stack';
@@ -19,23 +20,6 @@ import { SaveJoint } from './save-joint';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
-const MIN_PX = 280;
-/** Width of a picture on the sheet. */
-const PICTURE_PX = 760;
-
-/** The width of an element as it is laid out. */
-function useWidth(): [{ readonly current: HTMLDivElement | null }, number] {
-  const place = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(MIN_PX);
-  useEffect(() => {
-    const { current } = place;
-    if (current === null) return undefined;
-    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(MIN_PX, Math.floor(entry?.contentRect.width ?? 0))));
-    observer.observe(current);
-    return () => observer.disconnect();
-  }, []);
-  return [place, width];
-}
 
 function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; readonly inch: boolean }): JSX.Element {
   return (
@@ -79,26 +63,21 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
 function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { kept } = usePane();
   const { figure: W, frame } = useWords();
-  const [place, width] = useWidth();
+  const measured = useWidth();
+  const { widthPx: width } = measured;
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
   const letters = !hasNames && width < NAMES_FROM_PX;
   const { svg, legend, widthPx } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
-  // Shrunk to a narrow pane its letters could not be read: it keeps its size and scrolls.
-  const isWide = hasNames || (letters && widthPx > width);
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
     set(event.currentTarget.checked);
     kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
   };
+  const large = () => section(joint.variant, { inch, widthPx: LARGE_PX }).svg;
+  const words = W.section(jointName(joint, frame));
   return (
     <>
-      <div
-        ref={place}
-        class={isWide ? 'bw-scroll bw-drawing' : 'bw-drawing bw-fitted'}
-        tabIndex={isWide ? 0 : undefined}
-        dangerouslySetInnerHTML={{ __html: svg }}
-      />
-      <div class="bw-switches">
+      <Drawing measured={measured} svg={svg} keepsSize={hasNames || (letters && widthPx > width)} large={large} words={words}>
         <label>
           <input type="checkbox" checked={inch} onChange={choose('inch', setInch)} /> {W.inches}
         </label>
@@ -107,8 +86,8 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
             <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> {W.onDrawing}
           </label>
         )}
-        <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={W.section(jointName(joint, frame))} />
-      </div>
+        <PutIntoSheet svg={large} words={words} />
+      </Drawing>
       <SaveJoint joint={joint} />
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
       {letters && <Legend legend={legend} inch={inch} />}
@@ -117,28 +96,28 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 }
 
 /** Every variant that stands with this one, by its engagement. */
-function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
+function Chart({ joint, words }: { readonly joint: LocatedJoint; readonly words: string }): JSX.Element {
   const { frame } = useWords();
-  const [place, width] = useWidth();
-  const svg = useMemo(
-    () =>
-      variantChartSvg(
-        joint.together().map(one => variantRow(jointName(one, frame), one.variant)),
-        { widthPx: width },
-      ),
-    [joint, width],
-  );
-  return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
+  const measured = useWidth();
+  const { widthPx: width } = measured;
+  const chart = (widthPx: number) =>
+    variantChartSvg(
+      joint.together().map(one => variantRow(jointName(one, frame), one.variant)),
+      { widthPx },
+    );
+  const svg = useMemo(() => chart(width), [joint, width]);
+  return <Drawing measured={measured} svg={svg} large={() => chart(LARGE_PX)} words={words} />;
 }
 
 function Variants({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const [isOpen, setIsOpen] = useState(false);
   const { largeSheet } = usePane();
   const W = useWords().figure;
+  const words = largeSheet === undefined ? W.allVariants(joint.of) : W.variantsRead(joint.of);
   return (
     <details class="bw-part" onToggle={event => setIsOpen(event.currentTarget.open)}>
-      <summary>{largeSheet === undefined ? W.allVariants(joint.of) : W.variantsRead(joint.of)}</summary>
-      {isOpen && <Chart joint={joint} />}
+      <summary>{words}</summary>
+      {isOpen && <Chart joint={joint} words={words} />}
     </details>
   );
 }
@@ -152,8 +131,11 @@ const STACK_TOTALS: readonly (readonly [name: 'nominal' | 'worst' | 'rootSumSqua
 function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   const { place: at, shares, totals, refusal } = stack;
   const W = useWords().figure;
-  const [place, width] = useWidth();
-  const svg = useMemo(() => stackChartSvg(shares, { widthPx: width }), [stack, width]);
+  const measured = useWidth();
+  const { widthPx } = measured;
+  const svg = useMemo(() => (refusal === undefined ? stackChartSvg(shares, { widthPx }) : ''), [stack, widthPx]);
+  const large = () => stackChartSvg(shares, { widthPx: LARGE_PX });
+  const words = W.shares(placeName(at));
   return (
     <>
       <div class="bw-joint">
@@ -164,11 +146,10 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
           </p>
         </div>
       </div>
-      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : '' }} />
+      <Drawing measured={measured} svg={svg} large={large} words={words}>
+        <PutIntoSheet svg={large} words={words} />
+      </Drawing>
       {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
-      <div class="bw-switches">
-        <PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={W.shares(placeName(at))} />
-      </div>
       <table class="bw-legend bw-totals">
         <caption class="bw-unseen">{W.totals}</caption>
         <tbody>
@@ -193,15 +174,15 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 }
 
 function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; readonly place: Selection }): JSX.Element {
-  const [place, width] = useWidth();
-  const svg = useMemo(() => figure.svg({ widthPx: width }), [figure, width]);
+  const measured = useWidth();
+  const { widthPx } = measured;
+  const svg = useMemo(() => figure.svg({ widthPx }), [figure, widthPx]);
+  const large = () => figure.svg({ widthPx: LARGE_PX });
+  const words = useWords().figure.studyOf(figure.words, placeName(at));
   return (
-    <>
-      <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />
-      <div class="bw-switches">
-        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX })} words={useWords().figure.studyOf(figure.words, placeName(at))} />
-      </div>
-    </>
+    <Drawing measured={measured} svg={svg} large={large} words={words}>
+      <PutIntoSheet svg={large} words={words} />
+    </Drawing>
   );
 }
 

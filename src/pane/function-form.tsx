@@ -1,41 +1,49 @@
 // The arguments of one function, its answer while they are typed, and the way into the sheet.
 import type { JSX } from 'preact';
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Param } from '../core/card';
 import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
-import type { Selection } from '../sheet/port';
+import type { CellEntry, Selection } from '../sheet/port';
 import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
 import type { Words } from '../words/english';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
+import { firstOf } from './in-table';
 import { occupiedWords } from './occupied-cells';
 import { cardOf, NAMESPACE, type ListedFunction } from './function-list';
 import { areasRead, preview, type Preview } from './preview';
 import { onSheet, picked } from './picked-references';
-import { messageOf, placeName, usePane, useWords } from './pane-context';
+import { messageOf, placeName, ShownContext, usePane, useWords } from './pane-context';
 import { formulaOf, typedArgument, type TypedArgument } from './typed-argument';
-import { partsBySheet, valuesOfParts } from './workbook';
+import { type KnownSheets, partsBySheet, valuesOfParts } from './workbook';
 
 const NOWHERE: Selection = { sheetName: '', at: '' };
+const NOTHING_READ: KnownSheets = new Map();
 
-/** The answer to what is typed now; an older one that comes late is dropped. */
+/** The answer to what is typed now; an older one that comes late is dropped. One read at a time, and none that others have made. */
 function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home: string): Preview | null {
-  const { port, selection } = usePane();
+  const { port, known, edits } = usePane();
+  const isShown = useContext(ShownContext);
   const [answer, setAnswer] = useState<Preview | null>(null);
+  const reading = useRef(Promise.resolve());
+  const areas = useMemo(() => areasRead(given, home), [given, home]);
+  const atHand = areas.every(area => known.get(area.sheet)?.knows(area) === true) ? known : undefined;
   useEffect(() => {
+    if (!isShown) return undefined;
     let isAsked = true;
-    const areas = areasRead(given, home);
-    const read = port === undefined || areas.length === 0 ? Promise.resolve([]) : port.readAreas(areas);
-    read.then(
-      parts => isAsked && setAnswer(preview(cardOf(listed), given, valuesOfParts(partsBySheet(parts)), home)),
-      (thrown: unknown) => isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) }),
-    );
+    const show = (sheets: KnownSheets) => isAsked && setAnswer(preview(cardOf(listed), given, valuesOfParts(sheets), home));
+    if (port === undefined || atHand !== undefined) show(atHand ?? NOTHING_READ);
+    else
+      reading.current = reading.current
+        .then(async () => isAsked && show(partsBySheet(await port.readAreas(areas))))
+        .catch((thrown: unknown) => void (isAsked && setAnswer({ is: 'refused', message: messageOf(thrown) })))
+        .then(() => undefined);
     return () => {
       isAsked = false;
     };
-  }, [given, home, selection]);
+  }, [given, home, atHand, edits, isShown]);
   return answer;
 }
 
@@ -144,30 +152,39 @@ export function FunctionForm({
   };
   // A function of the sheet has the name that it has in the user's language.
   const isLocal = signs.decimal === ',' && given.some(one => one.is === 'formula' && one.text.includes('('));
+  const entry = (place: Selection, content: string): CellEntry =>
+    isLocal ? { ...place, content: inSigns(content, signs), isLocal } : { ...place, content };
+  const value = answer?.is === 'answer' ? answer.value : undefined;
+  const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
+  /** What fits the cell: in a table the first value of several; undefined where the user would rather not. */
+  const fitted = async (place: Selection): Promise<string | undefined> => {
+    // what stands round a call may take one of its values already
+    const isAlone = standing === undefined || standing.around.join('') === '=';
+    const table = isAlone && rows * columns > 1 ? await port?.tableAt?.(place) : undefined;
+    if (table === undefined) return formula;
+    return (await ask({ words: inTableWords(place, table, listed.id, W), yes: W.insertFirst })) ? firstOf(formula) : undefined;
+  };
   const writeBack = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || standing === undefined) return;
     await work(W.writeBack, async () => {
       const { place } = standing;
-      const before = await port.write([isLocal ? { ...place, content: inSigns(formula, signs), isLocal } : { ...place, content: formula }]);
-      wrote(W.writtenBack(placeName(place)), before);
+      const content = await fitted(place);
+      if (content !== undefined) wrote(W.writtenBack(placeName(place)), await port.write([entry(place, content)]));
     });
   };
   const insert = async (event: Event) => {
     event.preventDefault();
     if (port === undefined || target === null) return;
     await work(W.insert, async () => {
-      const value = answer?.is === 'answer' ? answer.value : undefined;
-      const [rows, columns] = Array.isArray(value) ? [value.length, value[0]?.length ?? 1] : [1, 1];
-      const table = rows * columns > 1 ? await port.tableAt?.(target) : undefined;
-      if (table !== undefined && !(await ask({ words: inTableWords(target, table, listed.id, W), yes: W.insertFirst }))) return;
+      const content = await fitted(target);
+      if (content === undefined) return;
       const { row, column } = cellPosition(target.at);
       const room = { sheet: home, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
       const grid = partsBySheet(await port.readAreas([room])).get(home)?.grid ?? [];
-      const problem = occupiedWords(grid, target.at, table === undefined ? value : undefined, W);
+      const problem = occupiedWords(grid, target.at, content === formula ? value : undefined, W);
       if (problem !== undefined && !(await ask({ words: problem, yes: W.insertAnyway }))) return;
-      const content = table === undefined ? formula : `=INDEX(${formula.slice(1)},1,1)`;
-      const before = await port.write([isLocal ? { ...target, content: inSigns(content, signs), isLocal } : { ...target, content }]);
+      const before = await port.write([entry(target, content)]);
       await port.goTo(target.sheetName, target.at);
       wrote(W.inserted(placeName(target)), before);
     });

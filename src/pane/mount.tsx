@@ -4,7 +4,7 @@ import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, use
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { PaneServices } from './pane-services';
-import { messageOf, PaneContext, type PaneState, useWords } from './pane-context';
+import { messageOf, PaneContext, type PaneState, ShownContext, useWords } from './pane-context';
 import { useJoint } from './use-joint';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
@@ -151,7 +151,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, here.selection, here.found, here.stack, here.study, here.isOfStudy, here.calculation, here.largeSheet, german, isBusy],
+    [services, ...Object.values(here), german, isBusy],
   );
 
   return (
@@ -168,7 +168,9 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
           aria-labelledby={`bw-tab-${name}`}
           hidden={view !== active}
         >
-          {opened.current.has(view) && <Guarded View={View} />}
+          <ShownContext.Provider value={isSeen && view === active}>
+            {opened.current.has(view) && <Guarded View={View} />}
+          </ShownContext.Provider>
         </section>
       ))}
       {active !== ABOUT && (

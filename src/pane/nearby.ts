@@ -6,7 +6,7 @@ import type { CalculationState, Selection, SheetPort } from '../sheet/port';
 import { Joints, type JointHere } from './find-joint';
 import { Stacks, type Stack } from './find-stack';
 import { Studies, type Study } from './find-study';
-import { type KnownSheet, knownAround, partsBySheet, type PaneValues, valuesOfParts } from './workbook';
+import { type KnownSheet, knownAround, type KnownSheets, partsBySheet, type PaneValues, valuesOfParts } from './workbook';
 
 export interface AtSelection {
   readonly found: JointHere;
@@ -18,11 +18,15 @@ export interface AtSelection {
   readonly calculation: CalculationState;
   /** Cells of the sheet, where it is too large to be read as a whole. */
   readonly largeSheet: number | undefined;
+  /** What was read of the workbook, as it was then. */
+  readonly known: KnownSheets;
 }
 
 /** With the cell itself. */
 export interface Followed extends AtSelection {
   readonly selection: Selection | null;
+  /** So often cells had another content or value: what was read of them is old. */
+  readonly edits: number;
 }
 
 export const NOTHING_YET: AtSelection = {
@@ -32,13 +36,14 @@ export const NOTHING_YET: AtSelection = {
   isOfStudy: false,
   calculation: 'settled',
   largeSheet: undefined,
+  known: new Map(),
 };
 
 /** A formula may lead to one that leads on. */
 const MOST_LEADS = 3;
 
 /** So long after the last cell was worked out the sheet is taken to be at rest. */
-const SETTLED_MS = 250;
+export const SETTLED_MS = 250;
 
 interface Found {
   readonly source: PaneValues;
@@ -88,10 +93,12 @@ export class Nearby {
 
   /** Values of a sheet were worked out anew. */
   calculated(sheetName: string): void {
-    if (!this.known.has(sheetName)) return;
+    // what was not at rest when it was read may have waited for another sheet
+    const isWaiting = this.calculation === 'pending';
+    if (!this.known.has(sheetName) && !isWaiting) return;
     // Cells answer one after the other: they are read when they have come to rest.
     clearTimeout(this.settling);
-    this.settling = setTimeout(() => this.forget(sheetName), SETTLED_MS);
+    this.settling = setTimeout(() => this.forget(isWaiting ? (this.last?.sheetName ?? sheetName) : sheetName), SETTLED_MS);
   }
 
   stop(): void {
@@ -185,6 +192,7 @@ export class Nearby {
       isOfStudy: this.isOfStudy,
       calculation: this.calculation,
       largeSheet: sheet === undefined || sheet.isWhole || !sheet.used ? undefined : cellsIn(sheet.used),
+      known: new Map(this.known),
     };
   }
 

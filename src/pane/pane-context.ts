@@ -35,6 +35,9 @@ export interface PaneState extends PaneServices, Followed {
 
 export const PaneContext = createContext<PaneState | null>(null);
 
+/** Whether anybody sees the view: one that is open behind another reads nothing. */
+export const ShownContext = createContext(true);
+
 export function usePane(): PaneState {
   const shared = useContext(PaneContext);
   if (shared === null) throw new Error('a view stands outside the pane');

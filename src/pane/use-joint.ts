@@ -1,18 +1,21 @@
 // The selected cell, and the joint and the stack that it is about: followed while the pane is seen, and not otherwise.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Selection, SheetPort } from '../sheet/port';
-import { type AtSelection, type Followed, Nearby, NOTHING_YET } from './nearby';
+import { type AtSelection, type Followed, Nearby, NOTHING_YET, SETTLED_MS } from './nearby';
 import { messageOf } from './pane-context';
 
 /** @param showsJoint a view is open that needs what stands round the cell: for others nothing is read. */
 export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoint: boolean, say: (text: string) => void): Followed {
   const [selection, setSelection] = useState<Selection | null>(null);
   const [here, setHere] = useState<AtSelection>(NOTHING_YET);
+  const [edits, setEdits] = useState(0);
   const latest = useRef<Selection | null>(null);
   const nearby = useRef<Nearby | undefined>(undefined);
   useEffect(() => {
     if (port === undefined || !isSeen) return undefined;
     let isOpen = true;
+    let settling: ReturnType<typeof setTimeout> | undefined;
+    const edited = () => setEdits(earlier => earlier + 1);
     const select = (now: Selection) => {
       latest.current = now;
       setSelection(now);
@@ -22,10 +25,13 @@ export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoin
       selected: select,
       changed(sheetName, area) {
         nearby.current?.changed(sheetName, area);
-        // What a form has read of it is read again.
-        setSelection(earlier => earlier && { ...earlier });
+        edited();
       },
-      calculated: sheetName => nearby.current?.calculated(sheetName),
+      calculated(sheetName) {
+        nearby.current?.calculated(sheetName);
+        clearTimeout(settling);
+        settling = setTimeout(edited, SETTLED_MS);
+      },
     });
     port.selection().then(
       now => isOpen && now !== null && select(now),
@@ -33,10 +39,13 @@ export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoin
     );
     return () => {
       isOpen = false;
+      clearTimeout(settling);
       stop();
     };
   }, [port, isSeen]);
   useEffect(() => {
+    // from now on nobody says what becomes of what was read before
+    setHere(earlier => (earlier.known.size === 0 ? earlier : { ...earlier, known: NOTHING_YET.known }));
     if (port === undefined || !isSeen || !showsJoint) return undefined;
     const fresh = new Nearby(port, setHere, thrown => say(messageOf(thrown)));
     nearby.current = fresh;
@@ -46,5 +55,5 @@ export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoin
       nearby.current = undefined;
     };
   }, [port, isSeen, showsJoint]);
-  return { ...here, selection };
+  return { ...here, selection, edits };
 }

@@ -76,6 +76,16 @@ export class KnownSheet {
   }
 }
 
+/** By their names. */
+export type KnownSheets = ReadonlyMap<string, KnownSheet>;
+
+/** The cell; undefined where it was not read. */
+export function cellIn(known: KnownSheets, { sheetName, at }: Selection): SheetCell | undefined {
+  const { row, column } = cellPosition(at);
+  const sheet = known.get(sheetName);
+  return sheet?.knowsCell(row, column) === true ? (sheet.grid[row]?.[column] ?? { value: null }) : undefined;
+}
+
 export const knownAround = ({ used, parts }: Around): KnownSheet => new KnownSheet(used, [...parts]);
 
 /** Values of what was read: a cell that was not is not known, and what depends on it is taken as the sheet shows it. */
@@ -84,7 +94,7 @@ export class PaneValues extends WorkbookValues {
   readonly missing: Area[] = [];
 
   constructor(
-    private readonly known: ReadonlyMap<string, KnownSheet> | undefined,
+    private readonly known: KnownSheets | undefined,
     grids: ReadonlyMap<string, Grid>,
   ) {
     super({ name: '', sheets: [...grids].map(([name, grid]) => sheetOf(name, grid)) }, call);
@@ -126,7 +136,7 @@ export class PaneValues extends WorkbookValues {
 export const sourceOf = (grids: ReadonlyMap<string, Grid>): PaneValues => new PaneValues(undefined, grids);
 
 /** Values of parts of sheets. */
-export const valuesOfParts = (known: ReadonlyMap<string, KnownSheet>): PaneValues =>
+export const valuesOfParts = (known: KnownSheets): PaneValues =>
   new PaneValues(known, new Map([...known].map(([name, { grid }]) => [name, grid])));
 
 export const partsBySheet = (parts: readonly SheetPart[]): Map<string, KnownSheet> => {

@@ -6,7 +6,7 @@ export type One = Cell | null | CellError | undefined;
 export type KnownRows = readonly (readonly (Cell | null | CellError)[])[];
 
 export const ERROR_CODE =
-  /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!|GETTING_DATA|CONNECT!|BLOCKED!|FIELD!|UNKNOWN!|TIMEOUT!|EXTERNAL!)$/;
+  /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!|GETTING_DATA|CONNECT!|BLOCKED!|FIELD!|UNKNOWN!|TIMEOUT!|EXTERNAL!|PLACEHOLDER!)$/;
 
 export const isRows = (value: Known): value is KnownRows => Array.isArray(value);
 export const isFault = (value: Known): value is CellError => typeof value === 'object' && value !== null && 'cellError' in value;

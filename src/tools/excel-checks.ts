@@ -49,26 +49,52 @@ export const EXCEL_CHECKS: readonly ExcelCheck[] = [
     formula: '=ENCL.REASON("BOSS.OD","three",1.2)',
     shows: 'hole is "three": not a length; give 4.2, "4.2 mm" or "0.167 in"; units: mm, cm, m, µm, in, mil',
   },
-  { about: 'numbers where the comma is the decimal sign', shows: '`=ENCL.BOSS.OD("4,5 mm";1,2)` gives 6,9' },
-  { about: 'the demo: add it from the pane, change the length on the sheet Joint', shows: 'settled in about a second, no #BUSY! left' },
   {
-    about: 'where the comma is the decimal sign: add every sheet and every guide from the pane',
-    shows: 'each is added, none says that Excel does not take it',
+    about: 'where the comma is the decimal sign: `=ENCL.BOSS.OD("4,5 mm";1,2)`; then add every sheet and every guide from the pane',
+    shows: '6,9; each is added, none says that Excel does not take it',
   },
   {
     about: 'the same, *Functions*, BOSS.OD, wall `=SUMME(B4;0,5)` (or as your language calls it), *Insert*',
-    shows: 'the cell holds what was typed, with a value',
+    shows: 'the cell holds what was typed, with a value; formulas are shown with semicolons',
+  },
+  {
+    about: 'the demo: add it from the pane, change the length on the sheet Joint',
+    shows:
+      'the pane says that the sheet is being worked out, if it takes long; settled in about a second, no #BUSY! left, the figure follows',
+  },
+  {
+    about: 'calculation set to manual, an input changed',
+    shows: 'the pane says that it is newer than the cells; after F9 it says nothing more',
   },
   {
     about: 'a workbook with a function, opened anew, the pane never opened',
     shows: 'the cells have values; the moves of the selection are as quick as without the add-in',
   },
-  { about: 'the pane closed and opened again', shows: 'the last view, and the joint of the selected row' },
   {
-    about: 'in a column of a Table: insert BOSS.OD from the pane into one cell',
-    shows: 'the other cells of the column are as before; *Take back* brings the old content',
+    about: 'the pane closed and opened again',
+    shows: 'the last view, and the joint of the selected row; nothing asks to sign in',
   },
-  { about: 'calculation set to manual, an input changed', shows: 'the pane says that it is newer than the cells' },
-  { about: 'a sheet of 50,000 cells and more: hold an arrow key', shows: 'no stutter; the pane follows when the key is let go' },
+  {
+    about: 'in a column of a Table: insert BOSS.OD from the pane into one cell, then GRIP.LIMITS into another',
+    shows:
+      'the other cells of the column are as before; GRIP.LIMITS is offered with INDEX, and none shows #SPILL!; *Take back*, or Ctrl+Z, ' +
+      'brings the old content',
+  },
+  {
+    about: 'a sheet of 50,000 cells and more: hold an arrow key; then *Check*',
+    shows: 'no stutter; the pane follows when the key is let go; *Check* asks before it reads',
+  },
+  {
+    about: 'four cells with functions of ours, each reading the one before; *Check*',
+    shows: 'it names the chain, and what one table would save',
+  },
+  {
+    about: 'the pane as narrow as it goes, in the dark theme, and at 200 %: *Enlarge* under the figure, Escape',
+    shows: 'every word can be read, nothing is cut off; Escape leads back to the button',
+  },
+  {
+    about: 'Excel 2021 (LTSC) or a Windows without WebView2, where there is one',
+    shows: 'functions and pane work, or the pane says in a sentence that WebView2 is missing; to be noted either way',
+  },
   { about: 'save, close, open', shows: 'the same values; formulas begin with =ENCL.' },
 ];

@@ -41,6 +41,9 @@ export const CHECK = {
   isPartial: 'Stopped: not all sheets were read.',
   repair: (cells: number) => `Repair ${cells} ${cells === 1 ? 'cell' : 'cells'}`,
   repairAsked: (formulas: number) => `Enter ${formulas} formulas again? Only their own cells are written.`,
+  repairFirst: (formulas: number) =>
+    `${formulas} of them ${formulas === 1 ? 'stands' : 'stand'} in a table of the sheet, where a function that fills several cells ` +
+    'shows #SPILL!: there INDEX takes the first of its values.',
   repairYes: 'Repair',
   repairing: 'Entering formulas again',
   repaired: (cells: number) => `${cells} cells were entered again`,
@@ -60,9 +63,11 @@ export const CHECK = {
   },
   /** Of an error beside a formula of ours: what it says, and what helps. The rest have a message of their own. */
   errors: {
-    '#SPILL!': 'the table has no room: a cell below or to the right is not empty, or the formula is in a table of the sheet',
+    '#SPILL!':
+      'the results have no room: empty the cells below and to the right; in a table of the sheet take one of them with INDEX, or JOINT.VALUE',
     '#GETTING_DATA': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',
     '#BUSY!': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',
+    '#PLACEHOLDER!': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',
     '#CONNECT!': 'Excel did not reach the add-in: see that its server can be reached, then calculate again',
     '#BLOCKED!': 'Excel does not let the add-in run: trust it when Excel asks, or ask whoever looks after Excel',
     '#TIMEOUT!': 'the answer took too long: calculate again, or ask for fewer variants or draws at once',

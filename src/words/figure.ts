@@ -1,6 +1,8 @@
 // What the view of figures says.
 export const FIGURE = {
   letters: 'Letters on the drawing',
+  enlarge: 'Enlarge',
+  close: 'Close',
   put: 'Put into the sheet',
   isPut: (sheet: string, at: string) => `The figure is on ${sheet} at ${at}`,
   inches: 'inches in brackets',

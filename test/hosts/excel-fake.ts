@@ -17,10 +17,12 @@ export interface FakeSheet {
   readonly looks: Map<string, Looks>;
   /** Conditional formats that are on, by their ids: where they are. */
   readonly conditions: Map<string, string>;
-  /** Tables; one formula written into a cell of a column is copied down it, and nothing spills. */
+  /** Tables; one formula written into a cell of a column is copied down it, and what would spill is #SPILL!. */
   readonly tables?: readonly { readonly name: string; readonly body: string }[];
   /** Of a sheet that is made up cell by cell: what it fills, which is one region. */
   readonly used?: Rectangle;
+  /** Cells that a formula fills beyond its own, by its address. */
+  readonly spilled: Map<string, readonly string[]>;
 }
 
 export interface FakeExcel {
@@ -36,6 +38,12 @@ export interface FakeExcel {
   listSeparator: ',' | ';';
   decimalSeparator: '.' | ',';
   calculation: { mode: string; state: string };
+  /** What formulas give; where it is left out nobody works them out, and a new one is #BUSY! for ever. */
+  answers?: (sheets: readonly FakeSheet[]) => (sheetName: string, at: string) => readonly (readonly Content[])[];
+  /** Works every formula out in its time: until `settle` cells show what they showed before, as Excel does while an add-in thinks. */
+  isSlow: boolean;
+  /** Cells have their values, and Excel says so; nothing happens where calculation is manual. */
+  settle(): Promise<void>;
   /** Milliseconds of an exchange. */
   waitMs: number;
   /** Exchanges under way at the same time, at most. */
@@ -62,7 +70,12 @@ export interface FakeExcel {
   /** A fault that Excel answers with at the next exchange. */
   fail?: { code: string; afterSyncs: number };
   /** As Excel does: the event brings the sheet and an address. */
-  fire(event: 'selection' | 'activated' | 'changed' | 'calculated', address?: string, changeType?: string): Promise<void>;
+  fire(
+    event: 'selection' | 'activated' | 'changed' | 'calculated',
+    address?: string,
+    changeType?: string,
+    sheetName?: string,
+  ): Promise<void>;
   readonly handlers: Map<string, Set<(args: unknown) => Promise<void>>>;
   isSupported: (set: string, version: string) => boolean;
 }
@@ -417,10 +430,48 @@ function range(context: Context, fake: FakeExcel, sheet: () => FakeSheet, find: 
       if (sheet().isProtected === true) throw new Fault('AccessDenied');
       const { top, left, bottom, right } = rectangle();
       if (rows.length !== bottom - top + 1 || rows.some(row => row.length !== right - left + 1)) throw new Fault('InvalidArgument');
-      rows.forEach((row, r) => row.forEach((content, c) => sheet().cells.set(address(top + r, left + c), cellOf(content))));
+      rows.forEach((row, r) => row.forEach((content, c) => enter(sheet(), address(top + r, left + c), content)));
       fillDown(sheet(), rectangle(), rows[0]?.[0] ?? '');
+      if (fake.isSlow || fake.calculation.mode === 'manual') fake.calculation.state = 'pending';
+      else workOut(fake);
     },
   });
+}
+
+/** As typed; what was spilled from here is gone. */
+function enter({ cells, spilled }: FakeSheet, at: string, content: Content): void {
+  for (const one of spilled.get(at) ?? []) cells.delete(one);
+  spilled.delete(at);
+  if (content === '') cells.delete(at);
+  else cells.set(at, cellOf(content));
+}
+
+/** Every formula has its value; one that fills several cells has no room in a table or where others stand. */
+function workOut({ answers, sheets }: FakeExcel): void {
+  const answer = answers?.(sheets);
+  if (answer !== undefined) for (const sheet of sheets) place(sheet, at => answer(sheet.name, at));
+}
+
+function place({ cells, spilled, tables = [] }: FakeSheet, answer: (at: string) => readonly (readonly Content[])[]): void {
+  for (const [at, { formula }] of [...cells]) {
+    if (formula === undefined || formula.startsWith('local ')) continue;
+    const rows = answer(at);
+    for (const one of spilled.get(at) ?? []) cells.delete(one);
+    spilled.delete(at);
+    const { row, column } = cellPosition(at);
+    const filled = rows
+      .flatMap((line, r) => line.map((value, c) => [address(row + r, column + c), value] as const))
+      .filter(([one]) => one !== at);
+    const isInTable = tables.some(({ body }) => common(rectangleOf(body), { top: row, left: column, bottom: row, right: column }));
+    const hasRoom = filled.length === 0 || (!isInTable && filled.every(([one]) => !cells.has(one)));
+    cells.set(at, { formula, value: hasRoom ? (rows[0]?.[0] ?? '') : '#SPILL!' });
+    if (!hasRoom || filled.length === 0) continue;
+    for (const [one, value] of filled) cells.set(one, { value });
+    spilled.set(
+      at,
+      filled.map(([one]) => one),
+    );
+  }
 }
 
 /** As a table does with one formula. */
@@ -496,7 +547,14 @@ function worksheet(context: Context, fake: FakeExcel, find: () => FakeSheet | un
   );
 }
 
-const blankSheet = (name: string): FakeSheet => ({ name, cells: new Map(), pictures: [], looks: new Map(), conditions: new Map() });
+const blankSheet = (name: string): FakeSheet => ({
+  name,
+  cells: new Map(),
+  pictures: [],
+  looks: new Map(),
+  conditions: new Map(),
+  spilled: new Map(),
+});
 
 const idOf = (name: string): string => `{${name}}`;
 
@@ -628,14 +686,21 @@ export function fakeExcel(...sheets: readonly Partial<FakeSheet>[]): FakeExcel {
     listSeparator: ',',
     decimalSeparator: '.',
     calculation: { mode: 'automatic', state: 'done' },
+    isSlow: false,
+    async settle() {
+      if (fake.calculation.mode === 'manual') return;
+      workOut(fake);
+      fake.calculation.state = 'done';
+      for (const { name } of fake.sheets) await fake.fire('calculated', 'A1', '', name);
+    },
     waitMs: 0,
     mostAtOnce: 0,
     options: [],
     names: new Map(),
     file: { bytes: new Uint8Array(), url: '', isOpen: 0, slices: [], sliceBytes: 0 },
     created: [],
-    async fire(name, at = fake.active.at, changeType = 'rangeEdited') {
-      const args = { worksheetId: idOf(fake.active.sheetName), address: at, changeType };
+    async fire(name, at = fake.active.at, changeType = 'rangeEdited', sheetName = fake.active.sheetName) {
+      const args = { worksheetId: idOf(sheetName), address: at, changeType };
       for (const handler of fake.handlers.get(name) ?? []) await handler(args);
     },
   };

@@ -5,6 +5,7 @@ import { excelPort, freeName, NEEDED } from '../../src/hosts/excel/excel-port';
 import { cellPosition } from '../../src/sheet/addresses';
 import type { SheetPlan } from '../../src/sheet/plan';
 import type { Selection } from '../../src/sheet/port';
+import { answers } from './answers';
 import { fakeExcel, type FakeSheet } from './excel-fake';
 
 afterEach(() => {
@@ -257,6 +258,55 @@ describe('in a table', () => {
     expect(fake.options).toEqual([{ delayForCellEdit: true, mergeUndoGroup: true }]);
     await excelPort().write([...many, { sheetName: 'Part', at: 'B3', content: 1 }]);
     expect(fake.syncs).toBe(5);
+  });
+});
+
+describe('the stand-in shows what Excel is reported to show', () => {
+  const valueAt = (fake: ReturnType<typeof fakeExcel>, at: string) => fake.sheets[0]?.cells.get(at)?.value;
+  const sheet = () => ({
+    name: 'Part',
+    cells: cells({
+      A1: { value: 'wall' },
+      A2: { value: 2 },
+      B2: { formula: '=ENCL.WALL.FEATURE(A2)', value: 1.2 },
+      E5: { value: 'in the way' },
+    }),
+    tables: [{ name: 'Sizes', body: 'A2:C4' }],
+  });
+  const typed = (at: string, content: string | number) => excelPort().write([{ sheetName: 'Part', at, content }]);
+
+  it('the old value of a cell whose answer is waited for, and that it calculates', async () => {
+    const fake = fakeExcel(sheet());
+    Object.assign(fake, { answers, isSlow: true });
+    await typed('A2', 3);
+    expect(valueAt(fake, 'B2')).toBe(1.2);
+    expect((await excelPort().around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('pending');
+    await fake.settle();
+    // 0.6 · 3
+    expect(valueAt(fake, 'B2')).toBeCloseTo(1.8, 12);
+    expect((await excelPort().around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('settled');
+  });
+
+  it('the old value for as long as calculation is manual', async () => {
+    const fake = fakeExcel(sheet());
+    Object.assign(fake, { answers, calculation: { mode: 'manual', state: 'done' } });
+    await typed('A2', 3);
+    await fake.settle();
+    expect(valueAt(fake, 'B2')).toBe(1.2);
+  });
+
+  it('#SPILL! in a table and where cells are in the way; one value of it in a table as in any cell', async () => {
+    const fake = fakeExcel(sheet());
+    fake.answers = answers;
+    // 2.5 with 0.1 on each side fills three cells of a row
+    await typed('B3', '=ENCL.GRIP.LIMITS(2.5,0.1)');
+    await typed('D5', '=ENCL.GRIP.LIMITS(2.5,0.1)');
+    await typed('D7', '=ENCL.GRIP.LIMITS(2.5,0.1)');
+    await typed('B4', '=INDEX(ENCL.GRIP.LIMITS(2.5,0.1),1,1)');
+    expect(['B3', 'C3', 'D5', 'E5', 'B4'].map(at => valueAt(fake, at))).toEqual(['#SPILL!', undefined, '#SPILL!', 'in the way', 2.4]);
+    expect(['D7', 'E7', 'F7'].map(at => valueAt(fake, at))).toEqual([2.4, 2.5, 2.6]);
+    await typed('D7', '');
+    expect(['D7', 'E7', 'F7'].map(at => valueAt(fake, at))).toEqual([undefined, undefined, undefined]);
   });
 });
 

@@ -41,6 +41,7 @@ const sheet = (name: string, rows: number, columns: number, of: (row: number, co
     pictures: [],
     looks: new Map(),
     conditions: new Map(),
+    spilled: new Map(),
     used: { top: 0, left: 0, bottom: rows - 1, right: columns - 1 },
   };
 };
@@ -237,6 +238,16 @@ describe('reading', () => {
     expect(fake.syncs).toBe(before + 1);
     const last = told.at(-1);
     expect(last?.found?.is === 'joint' && last.found.joint.variant.value('wall')).toBe(3.5);
+  });
+
+  it('says that cells are waited for, until they have come to rest: on another sheet too', async () => {
+    const { fake, nearby, select, told } = followed(small(), { name: 'Other', cells: new Map() });
+    fake.calculation = { mode: 'automatic', state: 'calculating' };
+    expect((await select('B2')).calculation).toBe('pending');
+    fake.calculation.state = 'done';
+    nearby.calculated('Other');
+    await settled(1000);
+    expect(told.at(-1)?.calculation).toBe('settled');
   });
 
   it('ends when it is stopped', async () => {

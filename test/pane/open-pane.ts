@@ -31,10 +31,11 @@ export interface PanePages {
   close(): Promise<void>;
 }
 
-export async function panePages(): Promise<PanePages> {
+/** @param harness the file beside this one that puts the pane on its page. */
+export async function panePages(harness = 'harness'): Promise<PanePages> {
   const folder = await mkdtemp(join(tmpdir(), 'pane-'));
   await build({
-    entryPoints: { harness: 'test/pane/harness.tsx', worker: 'src/files/worker.ts' },
+    entryPoints: { harness: `test/pane/${harness}.tsx`, worker: 'src/files/worker.ts' },
     bundle: true,
     format: 'esm',
     outdir: folder,

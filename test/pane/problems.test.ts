@@ -1,8 +1,10 @@
 // Planted faults in small workbooks: each is told of, and what is sound is not.
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { ENGLISH } from '../../src/words/english';
 import { problemsOf, retyped, type Problem } from '../../src/pane/problems';
 import { readWorkbook, type Grid } from '../../src/pane/workbook';
+import { ERROR_CODE } from '../../src/sheet/known';
 import { demoWorkbook } from '../../src/demo/demo';
 import type { SheetCell } from '../../src/sheet/port';
 import { fakePort } from './fake-port';
@@ -57,8 +59,28 @@ describe('a workbook is told of', () => {
     ]);
   });
 
+  it('knows every error that Excel declares', () => {
+    const declared = readFileSync(new URL(import.meta.resolve('@types/office-js/index.d.ts')), 'utf8');
+    const [, members = ''] = /enum ErrorCellValueType \{([^}]*)\}/.exec(declared) ?? [];
+    const names = [...members.matchAll(/= "(\w+)"/g)].map(([, name = '']) => name);
+    expect(names.length).toBeGreaterThanOrEqual(16);
+    const shown: Readonly<Record<string, string>> = { Div0: '#DIV/0!', GettingData: '#GETTING_DATA', NotAvailable: '#N/A', Name: '#NAME?' };
+    for (const name of names) expect(shown[name] ?? `#${name.toUpperCase()}!`).toMatch(ERROR_CODE);
+  });
+
   it('every error that Excel has, with what helps', () => {
-    const errors = ['#GETTING_DATA', '#CONNECT!', '#BLOCKED!', '#FIELD!', '#UNKNOWN!', '#TIMEOUT!', '#EXTERNAL!', '#CALC!', '#SPILL!'];
+    const errors = [
+      '#GETTING_DATA',
+      '#CONNECT!',
+      '#BLOCKED!',
+      '#FIELD!',
+      '#UNKNOWN!',
+      '#TIMEOUT!',
+      '#EXTERNAL!',
+      '#CALC!',
+      '#SPILL!',
+      '#PLACEHOLDER!',
+    ];
     for (const error of errors) {
       const [words = ''] = told([of('=ENCL.BOSS.OD(B1,C1)', error), v(3), v(1)]);
       expect(words, error).toMatch(/^refused S!A1: .{30,}/);

@@ -15,8 +15,17 @@ export const has = (version: string): boolean => Office.context.requirements.isS
 /** Since when several exchanges can be one step of undo. */
 const UNDO_GROUPS = '1.20';
 
+let last: Promise<unknown> = Promise.resolve();
+
+/** One at a time, in the order in which they are asked for: what is typed into cells does not wait for many. */
+export function run<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  const mine = last.then(() => exchange(work));
+  last = mine.catch(() => {});
+  return mine;
+}
+
 /** While a cell is being typed into, it waits. All that it writes is one step of undo, where Excel can. */
-export async function run<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+async function exchange<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
     return await Excel.run({ delayForCellEdit: true, ...(has(UNDO_GROUPS) && { mergeUndoGroup: true }) }, work);
   } catch (thrown) {

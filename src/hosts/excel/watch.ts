@@ -16,21 +16,24 @@ function firstCell(address: string): string {
   return `${letters === '' ? 'A' : letters}${digits === '' ? '1' : digits}`;
 }
 
-export async function selectionIn(context: Excel.RequestContext): Promise<Selection> {
+/** @param also what else is asked for in the same exchange. */
+async function selectionIn(context: Excel.RequestContext, also?: Excel.WorksheetCollection): Promise<Selection> {
   const cell = context.workbook.getActiveCell();
   const { worksheet } = cell;
   cell.load('address');
   worksheet.load('name');
+  also?.load('items/name,items/id');
   await context.sync();
   return { sheetName: worksheet.name, at: cell.address.slice(cell.address.lastIndexOf('!') + 1) };
 }
 
 /** Where a chart or a picture is selected, there is no active cell. */
-export const selection = (): Promise<Selection | null> =>
-  run(selectionIn).catch((thrown: unknown) => {
-    if ((thrown as { readonly code?: unknown }).code === 'InvalidSelection') return null;
-    throw thrown;
-  });
+const noneSelected = (thrown: unknown): null => {
+  if ((thrown as { readonly code?: unknown }).code === 'InvalidSelection') return null;
+  throw thrown;
+};
+
+export const selection = (): Promise<Selection | null> => run(context => selectionIn(context)).catch(noneSelected);
 
 export function watch(listener: SheetListener): () => void {
   /** Names of the sheets by their ids, which events bring. */
@@ -58,7 +61,12 @@ export function watch(listener: SheetListener): () => void {
   // Another sheet may also have another name than before.
   const onActivated = async () => {
     const mine = ++asked;
-    const [now] = await Promise.all([selection(), learnt()]);
+    const now = await run(async context => {
+      const { worksheets } = context.workbook;
+      const selected = await selectionIn(context, worksheets);
+      learn(worksheets);
+      return selected;
+    }).catch(noneSelected);
     if (now !== null && mine === asked && !isStopped) listener.selected(now);
   };
   const added = run(async context => {

@@ -1,26 +1,23 @@
 // The selected cell explained: the form of its function filled in, or what it is to a joint.
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { acceptedBy } from '../../core/read/accepts';
 import { INPUTS } from '../../joint/inputs';
 import { isOutput, meaningOf, type Output, unitOf } from '../../joint/outputs';
-import { cellPosition } from '../../sheet/addresses';
+import { address, cellPosition } from '../../sheet/addresses';
 import type { SheetCell, SheetPort } from '../../sheet/port';
 import { shownCell } from '../../help/shown-cell';
 import { Findings } from '../findings';
 import { FunctionForm, useSigns } from '../function-form';
 import type { LocatedJoint } from '../find-joint';
 import { JointHeading, jointName } from '../joint-heading';
-import { messageOf, placeName, usePane, useWords } from '../pane-context';
-import { partsBySheet } from '../workbook';
+import { placeName, usePane, useWords } from '../pane-context';
+import { cellIn, type KnownSheets } from '../workbook';
 import { named } from '../table/looks';
 import { Lines } from './lines';
 import { Remedies } from './remedies';
 import { standingCall } from './standing-call';
 import { TypedHelp, useTyped } from './typed-help';
-
-/** So far above a result its name is looked for. */
-const FARTHEST = 500;
 
 interface CellHere {
   readonly cell: SheetCell;
@@ -28,43 +25,27 @@ interface CellHere {
   readonly output: Output | undefined;
 }
 
-function nearestOutput(cells: readonly (SheetCell | undefined)[]): Output | undefined {
-  for (const cell of [...cells].reverse()) {
-    const name = named(cell?.value);
+/** The nearest of the cells in which an output is named. */
+function outputIn(known: KnownSheets, sheetName: string, places: readonly string[]): Output | undefined {
+  for (const at of places) {
+    const name = named(cellIn(known, { sheetName, at })?.value);
     if (isOutput(name)) return name;
   }
   return undefined;
 }
 
-/** The cell as it is now; read again when it changes. */
-function useCell(port: SheetPort): CellHere | undefined {
-  const { selection, say } = usePane();
-  const [read, setRead] = useState<{ readonly name: string; readonly here: CellHere }>();
-  useEffect(() => {
-    if (selection === null) return undefined;
-    let isOpen = true;
-    const { sheetName, at } = selection;
-    const { row, column } = cellPosition(at);
-    const area = { sheet: sheetName, top: row, left: column, bottom: row, right: column };
-    port
-      .readAreas([
-        { ...area, top: Math.max(0, row - FARTHEST) },
-        { ...area, left: 0 },
-      ])
-      .then(
-        parts => {
-          const grid = partsBySheet(parts).get(sheetName)?.grid ?? [];
-          const above = Array.from({ length: row }, (_, r) => grid[r]?.[column]);
-          const output = nearestOutput(above) ?? nearestOutput(grid[row]?.slice(0, column) ?? []);
-          if (isOpen) setRead({ name: placeName(selection), here: { cell: grid[row]?.[column] ?? { value: null }, output } });
-        },
-        (thrown: unknown) => say(messageOf(thrown)),
-      );
-    return () => {
-      isOpen = false;
-    };
-  }, [port, selection]);
-  return selection !== null && read?.name === placeName(selection) ? read.here : undefined;
+/** The cell as it was read with what stands round it; undefined until it was. */
+function useCell(): CellHere | undefined {
+  const { selection, known } = usePane();
+  return useMemo(() => {
+    const cell = selection === null ? undefined : cellIn(known, selection);
+    if (selection === null || cell === undefined) return undefined;
+    const { row, column } = cellPosition(selection.at);
+    const above = Array.from({ length: row }, (_, r) => address(row - 1 - r, column));
+    const left = Array.from({ length: column }, (_, c) => address(row, column - 1 - c));
+    const { sheetName } = selection;
+    return { cell, output: outputIn(known, sheetName, above) ?? outputIn(known, sheetName, left) };
+  }, [selection, known]);
 }
 
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
@@ -156,7 +137,7 @@ function Explained({ port, here: { cell, output } }: { readonly port: SheetPort;
 }
 
 function WithCell({ port }: { readonly port: SheetPort }): JSX.Element {
-  const here = useCell(port);
+  const here = useCell();
   const typed = useTyped(port);
   const { noCell } = useWords().cell;
   if (typed !== undefined) return <TypedHelp {...typed} />;

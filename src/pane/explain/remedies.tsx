@@ -1,12 +1,10 @@
 // The remedies of a joint, each with what it writes and what else it changes.
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import { call } from '../../registry';
-import { cellPosition } from '../../sheet/addresses';
-import type { Selection, SheetPort } from '../../sheet/port';
+import type { SheetPort } from '../../sheet/port';
 import type { LocatedJoint } from '../find-joint';
 import { placeName, usePane, useWords } from '../pane-context';
-import { partsBySheet } from '../workbook';
+import { cellIn } from '../workbook';
 import { effectOf, entriesOf, waysOf, type InputChange } from './remedy-effect';
 
 const REMEDY_COLUMN = 6;
@@ -18,49 +16,18 @@ function remediesOf({ rows, base }: LocatedJoint): string[] {
 
 const changeWords = (way: readonly InputChange[]): string => way.map(({ name, text }) => `${name} ${text}`).join(' with ');
 
-/** Cells of inputs in which formulas stand: not to be written over. */
-function useFormulas(port: SheetPort, { cells }: LocatedJoint): ReadonlySet<string> | undefined {
-  const [formulas, setFormulas] = useState<ReadonlySet<string>>();
-  const places = [...cells.values()];
-  const key = places.map(placeName).join();
-  useEffect(() => {
-    let isOpen = true;
-    const areas = places.map(({ sheetName, at }) => {
-      const { row, column } = cellPosition(at);
-      return { sheet: sheetName, top: row, left: column, bottom: row, right: column };
-    });
-    const stands = (parts: ReturnType<typeof partsBySheet>, { sheetName, at }: Selection): boolean => {
-      const { row, column } = cellPosition(at);
-      return parts.get(sheetName)?.grid[row]?.[column]?.formula !== undefined;
-    };
-    port.readAreas(areas).then(
-      read => {
-        const parts = partsBySheet(read);
-        if (isOpen) setFormulas(new Set(places.filter(place => stands(parts, place)).map(placeName)));
-      },
-      (thrown: unknown) => console.warn(thrown),
-    );
-    return () => {
-      isOpen = false;
-    };
-  }, [port, key]);
-  return formulas;
-}
-
 function Way({
   way,
   joint,
   port,
-  formulas,
 }: {
   readonly way: readonly InputChange[];
   readonly joint: LocatedJoint;
   readonly port: SheetPort;
-  readonly formulas: ReadonlySet<string>;
 }): JSX.Element {
-  const { wrote, work, isBusy } = usePane();
+  const { wrote, work, isBusy, known } = usePane();
   const W = useWords().cell;
-  const entries = entriesOf(way, joint, place => formulas.has(placeName(place)));
+  const entries = entriesOf(way, joint, place => cellIn(known, place)?.formula !== undefined);
   const effect = effectOf(way, joint);
   const words = changeWords(way);
   return (
@@ -89,16 +56,15 @@ function Way({
 }
 
 export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readonly port: SheetPort }): JSX.Element | null {
-  const formulas = useFormulas(port, joint);
   const W = useWords().cell;
   const ways = remediesOf(joint).flatMap(waysOf);
-  if (ways.length === 0 || formulas === undefined) return null;
+  if (ways.length === 0) return null;
   return (
     <>
       <h3>{W.ways}</h3>
       <ul class="bw-findings">
         {ways.map(way => (
-          <Way key={changeWords(way)} way={way} joint={joint} port={port} formulas={formulas} />
+          <Way key={changeWords(way)} way={way} joint={joint} port={port} />
         ))}
       </ul>
     </>

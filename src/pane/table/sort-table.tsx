@@ -48,11 +48,11 @@ function Order({ looked: { area, column, grids }, sorted }: { readonly looked: S
 }
 
 export function SortTable({ port }: { readonly port: SheetPort }): JSX.Element {
-  const { selection, say, wrote, work, isBusy } = usePane();
+  const { selection, edits, say, wrote, work, isBusy } = usePane();
   const W = useWords().table;
   const [looked, setLooked] = useState<SortLooked>();
   // It may be another table by now.
-  useEffect(() => setLooked(undefined), [selection]);
+  useEffect(() => setLooked(undefined), [selection, edits]);
   const look = () =>
     work(W.sort, async () => {
       setLooked(undefined);

@@ -53,6 +53,9 @@ export const CHECK: typeof ENGLISH = {
   isPartial: 'Abgebrochen: Nicht alle Blätter wurden gelesen.',
   repair: cells => `${count(cells, 'Zelle', 'Zellen')} reparieren`,
   repairAsked: formulas => `${count(formulas, 'Formel', 'Formeln')} neu eingeben? Nur ihre eigenen Zellen werden geschrieben.`,
+  repairFirst: formulas =>
+    `${formulas} davon ${formulas === 1 ? 'steht' : 'stehen'} in einer Tabelle des Blatts, wo eine Funktion, die mehrere Zellen füllt, ` +
+    '#SPILL! zeigt: Dort nimmt INDEX den ersten ihrer Werte.',
   repairYes: 'Reparieren',
   repairing: 'Formeln werden neu eingegeben',
   repaired: cells => (cells === 1 ? '1 Zelle wurde neu eingegeben' : `${cells} Zellen wurden neu eingegeben`),
@@ -73,9 +76,11 @@ export const CHECK: typeof ENGLISH = {
   },
   errors: {
     '#SPILL!':
-      'Die Tabelle hat keinen Platz: Eine Zelle darunter oder rechts ist nicht leer, oder die Formel steht in einer Tabelle des Blatts',
+      'Die Ergebnisse haben keinen Platz: Leeren Sie die Zellen darunter und rechts; in einer Tabelle des Blatts nehmen Sie eines davon ' +
+      'mit INDEX, oder JOINT.VALUE',
     '#GETTING_DATA': WAITS,
     '#BUSY!': WAITS,
+    '#PLACEHOLDER!': WAITS,
     '#CONNECT!': 'Excel hat das Add-in nicht erreicht: Sehen Sie nach, ob sein Server erreichbar ist, und berechnen Sie dann neu',
     '#BLOCKED!': 'Excel lässt das Add-in nicht laufen: Vertrauen Sie ihm, wenn Excel fragt, oder fragen Sie, wer Excel bei Ihnen betreut',
     '#TIMEOUT!': 'Die Antwort hat zu lange gedauert: Berechnen Sie neu, oder verlangen Sie weniger Varianten oder Ziehungen auf einmal',

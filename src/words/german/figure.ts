@@ -3,6 +3,8 @@ import type { FIGURE as ENGLISH } from '../figure';
 
 export const FIGURE: typeof ENGLISH = {
   letters: 'Buchstaben der Zeichnung',
+  enlarge: 'Vergrößern',
+  close: 'Schließen',
   put: 'Auf das Blatt setzen',
   isPut: (sheet, at) => `Das Bild steht auf ${sheet} bei ${at}`,
   inches: 'Zoll in Klammern',
