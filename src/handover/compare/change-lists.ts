@@ -1,4 +1,5 @@
 // What came back, in lines to read.
+import type { MeasuredResult } from './forms';
 import type { Change, ReturnedChanges } from './returned-changes';
 
 export type ListTitle =
@@ -24,6 +25,9 @@ const place = ({ sheet, at, label }: Pick<Change, 'sheet' | 'at' | 'label'>): st
 export const changeLine = (change: Change): string =>
   `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`;
 
+const resultWords = ({ said, typed }: MeasuredResult): string =>
+  [said, ...(typed === undefined ? [] : [`(typed as the text "${typed}")`])].join(' ');
+
 export function changeLists(changes: ReturnedChanges): ChangeList[] {
   const { changedInputs, changedFormulas, answers, results, comments, colours, rearranged, missing, effects } = changes;
   return [
@@ -35,8 +39,9 @@ export function changeLists(changes: ReturnedChanges): ChangeList[] {
       title: 'results',
       lines: results.map(({ characteristic, nominal, lower, upper, results: measured, judged, method, remark }) => {
         const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
-        const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
-        return `${characteristic}: ${measured.join(', ')} for ${nominal}${limits}${judged === '' ? '' : `, ${judged}`}${how}`;
+        const how = [judged, method].filter(text => text !== '').map(text => `, ${text}`);
+        const all = measured.map(resultWords).join(', ');
+        return `${characteristic}: ${all} for ${nominal}${limits}${how.join('')}${remark === '' ? '' : `; ${remark}`}`;
       }),
     },
     { title: 'comments', lines: comments.map(change => `${place(change)}: ${change.returned.replace(/\s*\n\s*/g, ' / ')}`) },
