@@ -3,6 +3,7 @@
 import { address, cellPosition, type Place } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import { headingsOf, namedBy } from '../../sheet/headings';
+import { ENGLISH, type PageWords } from '../words/english';
 import { placesOf } from './blocks';
 import { effectsOf } from './effects';
 import { formOf, isResultPlace, measuredIn } from './forms';
@@ -21,7 +22,8 @@ import { MOST_WORDS, wholeLines } from './whole-lines';
 
 type Lists = { -readonly [Key in keyof Omit<ReturnedChanges, 'effects'>]: ReturnedChanges[Key][number][] };
 
-export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): ReturnedChanges {
+/** @param words in which it is told. */
+export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook, words: PageWords = ENGLISH): ReturnedChanges {
   const found: Lists = {
     changedInputs: [],
     changedFormulas: [],
@@ -32,33 +34,34 @@ export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook): Ret
     rearranged: [],
     missing: [],
   };
-  const all = sheetPairs(sent, returned, found);
+  const all = sheetPairs(sent, returned, found, words);
   const moved: Moved = new Map([
     ...sent.sheets.map(({ name }): [string, undefined] => [name, undefined]),
     ...all.map((places): [string, CellPlaces] => [places.sent.sheet.name, places]),
   ]);
-  for (const places of all) inSheet(places, moved, found);
+  for (const places of all) inSheet(places, moved, found, words);
   const after = meantValues(sent, returned, all, moved);
   for (const places of all) if (formOf(places.sent) === 'measured') found.results.push(...measuredIn(places.returned, after));
   const isOther = [found.changedInputs, found.changedFormulas, found.missing, found.rearranged].some(list => list.length > 0);
-  return { ...found, effects: isOther ? effectsOf(sent, all, after) : [] };
+  return { ...found, effects: isOther ? effectsOf(sent, all, after, words.of) : [] };
 }
 
-function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Lists): CellPlaces[] {
+function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearranged }: Lists, { compare: said }: PageWords): CellPlaces[] {
   const { pairs, renamed, missing, added } = pairedSheets(sent.sheets.map(gridOf), returned.sheets.map(gridOf));
-  const say = (grid: SeenGrid, how: Rearranged['how'], words: string): void =>
-    void rearranged.push({ sheet: cellText(grid.sheet.name), what: 'sheet', how, words });
-  for (const grid of missing) say(grid, 'missing', 'the whole sheet');
-  for (const grid of renamed) say(grid, 'renamed', `now called ${cellText(pairs.get(grid)?.sheet.name ?? '')}`);
-  for (const grid of added) say(grid, 'added', 'was not sent');
+  const say = (grid: SeenGrid, how: Rearranged['how'], told: string): void =>
+    void rearranged.push({ sheet: cellText(grid.sheet.name), what: 'sheet', how, words: told });
+  for (const grid of missing) say(grid, 'missing', said.wholeSheet);
+  for (const grid of renamed) say(grid, 'renamed', said.nowCalled(cellText(pairs.get(grid)?.sheet.name ?? '')));
+  for (const grid of added) say(grid, 'added', said.notSent);
   return [...placesOf(pairs, added).values()];
 }
 
-function inSheet(places: CellPlaces, moved: Moved, found: Lists): void {
+function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWords): void {
+  const labelOf = (was: CellSpot, is: CellSpot | undefined): string => labelled(was, is, words.of);
   const { sent } = places;
   const { name } = sent.sheet;
   const form = formOf(sent);
-  found.rearranged.push(...wholeLines(places));
+  found.rearranged.push(...wholeLines(places, words));
   const cells = new Map<string, Place>();
   for (const place of [...filledOf(sent), ...places.filledBack()]) cells.set(address(place.row, place.column), place);
   const filled = filledFrom(sent);
@@ -85,7 +88,7 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists): void {
       at,
       label: labelOf({ grid: sent, ...place }, there),
       sent: shown(was),
-      returned: over === undefined ? shown(is) : matrixWords(there.grid, over),
+      returned: over === undefined ? shown(is) : matrixWords(there.grid, over, words),
     };
     if (isBlank(is)) found.missing.push({ sheet: name, at, label: change.label, sent: change.sent });
     else if (was.formula !== undefined || is.formula !== undefined || over !== undefined) found.changedFormulas.push(change);
@@ -111,8 +114,8 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists): void {
 const cellAt = ({ grid, row, column }: CellSpot): SourceCell => grid.cell(row, column);
 
 /** By its headings where it was sent, else where it came back: what was filled in names its own row. */
-function labelOf(was: CellSpot, is: CellSpot | undefined): string {
+function labelled(was: CellSpot, is: CellSpot | undefined, of: string): string {
   const [sent, back] = [was, ...(is ? [is] : [])].map(({ grid, row, column }) => headingsOf(grid, row, column));
   const called = sent?.row === undefined && back?.row !== undefined ? back : (sent ?? {});
-  return cellText(namedBy(called, 'of') ?? (back && namedBy(back, 'of')) ?? '');
+  return cellText(namedBy(called, of) ?? (back && namedBy(back, of)) ?? '');
 }

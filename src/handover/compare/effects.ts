@@ -29,14 +29,14 @@ interface SeenResult {
 }
 
 /** Cells that are looked at: what is measured, every state, and all else that the functions gave. */
-function watched(grid: SeenGrid): SeenResult[] {
+function watched(grid: SeenGrid, of: string): SeenResult[] {
   const text = (row: number, column: number): string => String(grid.value(row, column) ?? '');
   const [isMeasured, isListed] = [formOf(grid) === 'measured', isCalculated(grid)];
   return [...grid.sheet.cells].flatMap(([at, { value, formula }]): SeenResult[] => {
     if (formula === undefined) return [];
     const { row, column } = cellPosition(at);
     if (isMeasured) return row >= HEAD_ROW && column === COLUMN.nominal ? [{ row, column, label: text(row, COLUMN.name) }] : [];
-    if (!isListed) return isState(value) ? [{ row, column, label: namedBy(headingsOf(grid, row, column), 'of') ?? '' }] : [];
+    if (!isListed) return isState(value) ? [{ row, column, label: namedBy(headingsOf(grid, row, column), of) ?? '' }] : [];
     const [, sheet = '', place = ''] = /^(.*) ([A-Z]+\d+)$/.exec(text(row, CALCULATED.place)) ?? [];
     return place === '' || column !== CALCULATED.value ? [] : [{ row, column, label: text(row, CALCULATED.name), place: [sheet, place] }];
   });
@@ -85,7 +85,7 @@ class ResultsNow {
 }
 
 /** @param after what came back, worked out anew. */
-export function effectsOf(sent: ComparedWorkbook, all: readonly CellPlaces[], after: WorkbookValues): Effect[] {
+export function effectsOf(sent: ComparedWorkbook, all: readonly CellPlaces[], after: WorkbookValues, of: string): Effect[] {
   const results = new Map<SeenGrid, ResultsNow>();
   const ofSheet = new Map(all.map(places => [places.sent.sheet.name, places]));
   const now = (sheet: string, row: number, column: number): One => {
@@ -101,7 +101,7 @@ export function effectsOf(sent: ComparedWorkbook, all: readonly CellPlaces[], af
   const grids = sent.sheets.map(gridOf).filter(grid => formOf(grid) === 'measured' || isCalculated(grid) || !isOurs(grid));
   // the list names what its cells are on the sheets of the sender
   for (const grid of [...grids.filter(isCalculated), ...grids.filter(one => !isCalculated(one))])
-    for (const { row, column, label, place } of watched(grid)) {
+    for (const { row, column, label, place } of watched(grid, of)) {
       const [sheet, at] = place ?? [grid.sheet.name, address(row, column)];
       const spot = cellPosition(at);
       const is = now(sheet, spot.row, spot.column);

@@ -2,6 +2,7 @@
 import { address, columnName, holds, type Rectangle } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import type { SourceCell } from '../../sheet/workbook-values';
+import type { PageWords } from '../words/english';
 import { type Block, type CellPlaces, filledOf } from './places';
 import type { Rearranged } from './returned-changes';
 import { shown } from './same';
@@ -31,7 +32,7 @@ function runsOf(lines: readonly Line[]): Line[][] {
   return runs.flatMap(run => (run.length <= FEW ? run.map(one => [one]) : [run]));
 }
 
-export function wholeLines({ sent, returned, alignment: { rows, columns }, left }: CellPlaces): Rearranged[] {
+export function wholeLines({ sent, returned, alignment: { rows, columns }, left }: CellPlaces, { compare: said }: PageWords): Rearranged[] {
   const sheet = sent.sheet.name;
   const filled = filledOf(sent);
   const words = (cells: readonly SourceCell[]): string =>
@@ -50,8 +51,9 @@ export function wholeLines({ sent, returned, alignment: { rows, columns }, left 
       const ends = [run[0], ...(run.length > 1 ? [run[run.length - 1]] : [])].flatMap(one => (one === undefined ? [] : [one]));
       const places = ends.map(({ line }) => name(line)).join('–');
       const there = ends.flatMap(({ to }) => (to === undefined ? [] : [name(to)])).join('–');
-      const said = run.map(({ line }) => (what === 'row' ? rowWords(grid, line) : columnWords(grid, line))).find(text => text !== '');
-      return { sheet, what, how, words: `${places}${there === '' ? '' : ` to ${there}`}${said === undefined ? ', blank' : `: ${said}`}` };
+      const filledWith = run.map(({ line }) => (what === 'row' ? rowWords(grid, line) : columnWords(grid, line))).find(text => text !== '');
+      const where = there === '' ? places : said.to(places, there);
+      return { sheet, what, how, words: `${where}${filledWith === undefined ? `, ${said.blank}` : `: ${filledWith}`}` };
     });
   // what went elsewhere with its block is told there
   const isLeft = (row: number, column: number): boolean => !left.some(({ from }) => holds(from, { row, column }));
@@ -85,7 +87,7 @@ export function wholeLines({ sent, returned, alignment: { rows, columns }, left 
       gone(columns.to, column => filled.some(place => place.column === column && isLeft(place.row, column))),
     ),
     ...each('column', 'moved', sent, moved(columns.moved, columns.to)),
-    ...left.map((block): Rearranged => ({ sheet, what: 'cells', how: 'moved', words: blockWords(block, returned) })),
+    ...left.map((block): Rearranged => ({ sheet, what: 'cells', how: 'moved', words: blockWords(block, returned, said) })),
   ];
 }
 
@@ -94,7 +96,7 @@ export const areaWords = ({ top, left, bottom, right }: Rectangle): string =>
   top === bottom && left === right ? address(top, left) : `${address(top, left)}:${address(bottom, right)}`;
 
 /** `A21:F23 to H5:M7`, or `A21:F23 to Tolerance H5:M7`. */
-function blockWords({ from, returned, to }: Block, home: SeenGrid): string {
+function blockWords({ from, returned, to }: Block, home: SeenGrid, said: PageWords['compare']): string {
   const there = returned === home ? '' : `${cellText(returned.sheet.name)} `;
-  return `${areaWords(from)} to ${there}${areaWords(to)}`;
+  return said.to(areaWords(from), `${there}${areaWords(to)}`);
 }
