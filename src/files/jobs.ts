@@ -1,5 +1,6 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { ChangedInput } from '../handover/compare/returned-changes';
+import type { Language } from '../handover/words/words';
 import type { ChangeList } from '../handover/compare/change-lists';
 import type { HandoverFinding } from '../handover/read/finding';
 import type { Choosable } from '../handover/own-pages';
@@ -71,11 +72,16 @@ export interface FileJobs {
   };
   readonly compare: {
     /** Without the file that was sent: beside what would be sent of the own one. */
-    readonly given: { readonly own: NamedFile; readonly sent?: NamedFile; readonly returned: NamedFile };
+    readonly given: { readonly own: NamedFile; readonly sent?: NamedFile; readonly returned: NamedFile; readonly language: Language };
     readonly answer: Returned;
   };
   readonly offers: {
-    readonly given: { readonly own: NamedFile; readonly sent: NamedFile; readonly inputs: readonly ChangedInput[] };
+    readonly given: {
+      readonly own: NamedFile;
+      readonly sent: NamedFile;
+      readonly inputs: readonly ChangedInput[];
+      readonly language: Language;
+    };
     readonly answer: Offers;
   };
 }

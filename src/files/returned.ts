@@ -7,6 +7,7 @@ import type { ComparedWorkbook } from '../handover/compare/seen';
 import { titleIn } from '../handover/compare/title-in';
 import type { ChangedInput } from '../handover/compare/returned-changes';
 import type { SvgToPng } from '../handover/pages/figure';
+import { type PageWords, WORDS } from '../handover/words/words';
 import { type Offers, offersOf } from '../handover/write/accepted';
 import { copyOf } from '../handover/write/copy';
 import { readWithRemarks, workbookIn, type RemarkedWorkbook } from '../hosts/xlsx/read';
@@ -30,22 +31,23 @@ async function sentNow(own: NamedFile, back: RemarkedWorkbook, pngOf: SvgToPng):
 }
 
 export async function returned(
-  { own, sent, returned: back }: FileJobs['compare']['given'],
+  { own, sent, returned: back, language }: FileJobs['compare']['given'],
   renderer: () => Promise<SvgToPng>,
 ): Promise<Returned> {
   const came = await withRemarks(back);
   if (came.outside.length > 0) throw new Error(`${back.name} leads out of the file: ${came.outside.join(', ')}`);
   const went = sent ?? (await sentNow(own, came, await renderer()));
   const before = comparedOf(went.name, await withRemarks(went));
-  const changes = compare(before, comparedOf(back.name, { ...came, names: [] }));
-  return { sent: went, lists: changeLists(changes), ...offersIn(own, before, changes.changedInputs) };
+  const words = WORDS[language];
+  const changes = compare(before, comparedOf(back.name, { ...came, names: [] }), words);
+  return { sent: went, lists: changeLists(changes, words), ...offersIn(own, before, changes.changedInputs, words) };
 }
 
-function offersIn(own: NamedFile, sent: ComparedWorkbook, inputs: readonly ChangedInput[]): Offers {
+function offersIn(own: NamedFile, sent: ComparedWorkbook, inputs: readonly ChangedInput[], words: PageWords): Offers {
   const file = readPackage(own.bytes);
-  return offersOf(file, inputs, ownPlaces(sent, comparedOf(own.name, workbookIn(file))));
+  return offersOf(file, inputs, ownPlaces(sent, comparedOf(own.name, workbookIn(file)), words), words);
 }
 
-export async function offers({ own, sent, inputs }: FileJobs['offers']['given']): Promise<Offers> {
-  return offersIn(own, comparedOf(sent.name, await withRemarks(sent)), inputs);
+export async function offers({ own, sent, inputs, language }: FileJobs['offers']['given']): Promise<Offers> {
+  return offersIn(own, comparedOf(sent.name, await withRemarks(sent)), inputs, WORDS[language]);
 }

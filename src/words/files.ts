@@ -1,5 +1,4 @@
 // What the views of files say.
-import type { ListTitle } from '../handover/compare/change-lists';
 import type { Paper } from '../handover/pages/title-block';
 import type { Status } from '../handover/words/status';
 import type { Language } from '../handover/words/words';
@@ -100,6 +99,7 @@ export const HAND_OVER = {
 };
 
 export const COMPARE = {
+  toldIn: 'English' as Language,
   heading: 'Compare what came back',
   about: 'Choose the file that came back, and the one that you sent. Nothing is written before you tick it.',
   noWorkbook: 'There is no workbook here. Open the pane in your own workbook to take changes over.',
@@ -109,17 +109,6 @@ export const COMPARE = {
   compare: 'Compare',
   stopped: 'Stopped',
   nothing: 'Nothing has changed.',
-  lists: {
-    'changed inputs': 'changed inputs',
-    'what they do': 'what they do',
-    'changed formulas': 'changed formulas',
-    answers: 'answers',
-    results: 'results',
-    comments: 'comments',
-    colours: 'colours',
-    'rows, columns and sheets': 'rows, columns and sheets',
-    missing: 'missing',
-  } satisfies Readonly<Record<ListTitle, string>>,
   offers: 'Take over into this workbook',
   offersWords: 'Each ticked input is written into its own cell. No formula is touched.',
   refused: 'Cannot be taken over',

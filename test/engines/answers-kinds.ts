@@ -10,6 +10,9 @@ export interface Kind extends Edit {
 
 const EMPTY_ROW = (sheet: string, row: number): string => `Sheet("${sheet}").Rows.insertByIndex(${row - 1}, 1)`;
 
+const toSheet = (from: string, range: string, to: string, at: string): string =>
+  `Sheet("${from}").moveRange(Cell("${to}", "${at}").CellAddress, Cell("${from}", "${range}").RangeAddress)`;
+
 /** What a wall of 2.8 mm does on the sheet of one joint. */
 const WALL_OF_JOINT = [
   'wall of an internal feature, Joint B43: 1.5 -> 1.68',
@@ -144,6 +147,48 @@ export const DEMO: readonly Kind[] = [
     lines: ['rows, columns and sheets: Joint, cells moved: A21:F23 to H5:M7'],
   },
   {
+    what: 'a block cut out and put down on another sheet',
+    libreoffice: [toSheet('Joint', 'A21:F23', 'Tolerance', 'H5')],
+    lines: ['rows, columns and sheets: Joint, cells moved: A21:F23 to Tolerance H5:M7'],
+  },
+  {
+    what: 'a block put down below on another sheet, and a value in it changed',
+    libreoffice: [toSheet('Joint', 'A21:F23', 'Tolerance', 'A60'), 'Cell("Tolerance", "B60").Value = 2.3'],
+    lines: ['changed inputs: pilot, Joint B21: 2.4 -> 2.3', 'rows, columns and sheets: Joint, cells moved: A21:F23 to Tolerance A60:F62'],
+    effects: ['thread share of the drawing value, Joint B50: 0.694444 -> 0.833333'],
+  },
+  {
+    what: 'formulas cut out and put down on another sheet',
+    libreoffice: [toSheet('Joint', 'A43:F50', 'Tolerance', 'H5')],
+    lines: ['rows, columns and sheets: Joint, cells moved: A43:F50 to Tolerance H5:M12'],
+  },
+  {
+    what: 'a block cut out and put down on a new sheet',
+    libreoffice: ['doc.Sheets.insertNewByName("Extra", 2)', toSheet('Joint', 'A21:F23', 'Extra', 'A1')],
+    lines: [
+      'rows, columns and sheets: Extra, sheet added: was not sent',
+      'rows, columns and sheets: Joint, cells moved: A21:F23 to Extra A1:F3',
+    ],
+  },
+  {
+    what: 'a row filled in that was blank',
+    libreoffice: [
+      'Cell("Variants", "A14").String = "I  own"',
+      'Cell("Variants", "B14").String = "ST2.9"',
+      'Cell("Variants", "E14").Value = 12',
+    ],
+    lines: [
+      'changed inputs: variant, Variants A14: blank -> I  own',
+      'changed inputs: screw of I  own, Variants B14: blank -> ST2.9',
+      'changed inputs: length of I  own, Variants E14: blank -> 12',
+    ],
+  },
+  {
+    what: 'a sample as text with a decimal comma',
+    libreoffice: ['Cell("Characteristics", "H11").String = "2,44"', 'Cell("Characteristics", "I11").Value = 2.5'],
+    lines: ['results: pilot mouth: 2.44 (typed as the text "2,44"), 2.5 for 2.46 (2.41 to 2.51), OK, pin gauge'],
+  },
+  {
     what: 'two blocks put down beside, and a value in one of them changed',
     libreoffice: [
       BESIDE,
@@ -264,7 +309,13 @@ export const DEMO: readonly Kind[] = [
     ],
   },
   // the older format ends at column IV
-  { what: 'through .xls', libreoffice: ['REM nothing'], through: 'xls', lines: CUT_BY_XLS },
+  {
+    what: 'through .xls',
+    libreoffice: ['REM nothing'],
+    through: 'xls',
+    lines: CUT_BY_XLS,
+    effects: ['state of head fits the recess, Checks E27: pass -> no value'],
+  },
   {
     what: 'a value through .xls',
     libreoffice: ['Cell("Joint", "B10").Value = 2.8'],
@@ -309,6 +360,7 @@ export const DEMO: readonly Kind[] = [
       'changed formulas: length of B  shorter, Variants E7: 9.5 -> =I6:J7*2 over E6:F7',
       'changed formulas: wall of B  shorter, Variants F7: 2.5 -> =I6:J7*2 over E6:F7',
     ],
+    effects: ['engagement min of A  first choice, Variants C22: 4.34 -> -2.26'],
   },
   {
     what: 'all at once',
@@ -343,6 +395,8 @@ export const FOREIGN: readonly Kind[] = [
     what: 'a column inserted',
     libreoffice: ['Sheet("Parts").Columns.insertByIndex(3, 1)'],
     lines: ['rows, columns and sheets: Parts, column inserted: D, blank'],
+    // the look-up names its column by a number
+    effects: ['round of key C, Joints E2: 10.5 -> no value'],
   },
   {
     what: 'a sheet renamed',
@@ -368,16 +422,37 @@ export const FOREIGN: readonly Kind[] = [
     what: 'rows sorted',
     libreoffice: ['SortBy("Parts", "A2:D6", 1)'],
     lines: ['rows, columns and sheets: Parts, row moved: 6 to 2: E | 2.25 | 1.15 | 14.5'],
+    // what reads a cell by its place has another one there
+    effects: [
+      'choose of key C, Characteristics C8: 4.7 -> 4.55',
+      'choose of key A, Characteristics C12: 4.7 -> 4.55',
+      'choose of key E, Characteristics C16: 4.7 -> 4.55',
+      'choose of key B, Characteristics C20: 4.9 -> 4.7',
+    ],
   },
   {
     what: 'a row cut out and put down below',
     libreoffice: ['Sheet("Parts").moveRange(Cell("Parts", "A8").CellAddress, Cell("Parts", "A3:D3").RangeAddress)'],
     lines: ['rows, columns and sheets: Parts, row moved: 3 to 8: B | 2.6 | 1.35 | 11.5'],
+    effects: ['vlookup of key B, Characteristics C17: 5.3 -> no value', 'guarded of key B, Joints F5: 5.3 -> none'],
   },
   {
     what: 'all of it put down beside',
     libreoffice: ['Sheet("Parts").moveRange(Cell("Parts", "G1").CellAddress, Cell("Parts", "A1:D6").RangeAddress)'],
     lines: ['rows, columns and sheets: Parts, column inserted: A–F, blank'],
+  },
+  {
+    what: 'all of it put down on a new sheet',
+    libreoffice: ['doc.Sheets.insertNewByName("Extra", 2)', toSheet('Parts', 'A1:D6', 'Extra', 'B2')],
+    lines: [
+      'rows, columns and sheets: Extra, sheet added: was not sent',
+      'rows, columns and sheets: Parts, cells moved: A1:D6 to Extra B2:E7',
+    ],
+  },
+  {
+    what: 'a row filled in below',
+    libreoffice: ['Cell("Parts", "A7").String = "F"', 'Cell("Parts", "B7").Value = 3'],
+    lines: ['changed inputs: key, Parts A7: blank -> F', 'changed inputs: hole of key F, Parts B7: blank -> 3'],
   },
   {
     what: 'a sheet copied',
@@ -388,6 +463,7 @@ export const FOREIGN: readonly Kind[] = [
     what: 'a sheet deleted',
     libreoffice: ['doc.Sheets.removeByName("Parts")'],
     lines: ['rows, columns and sheets: Parts, sheet missing: the whole sheet'],
+    effects: ['vlookup of key C, Characteristics C5: 6.05 -> no value'],
   },
   {
     what: 'numbers as text',
@@ -435,5 +511,6 @@ export const FOREIGN: readonly Kind[] = [
       'changed formulas: hole of key C, Parts B4: 3.05 -> =D3:D5/5 over B3:B5',
       'changed formulas: hole of key D, Parts B5: 3.4 -> =D3:D5/5 over B3:B5',
     ],
+    effects: ['vlookup of key C, Characteristics C5: 6.05 -> 5.5'],
   },
 ];

@@ -308,13 +308,37 @@ describe('what was filled in', () => {
         lower: '13.9',
         upper: '',
         method: 'coordinates',
-        results: ['14.02', '13.97'],
-        judged: '',
+        results: [{ said: '14.02' }, { said: '13.97' }],
+        judged: 'OK',
         remark: 'cavity 1',
       },
     ]);
     expect(found.answers.map(({ at }) => at[0])).toEqual(['D', 'N']);
     expect(without(found, 'results', 'answers')).toEqual(NOTHING);
+  });
+});
+
+describe('a result that was typed as text', () => {
+  const row =
+    sheetNamed(copy, 'Characteristics')
+      .cells.find(({ value }) => value === 'wall')
+      ?.at.slice(1) ?? '';
+  const judged = (typed: Given, lower: Given = 2.9): string => {
+    const { results } = compare(sent, returned({ [`Characteristics!H${row}`]: typed, [`Characteristics!D${row}`]: lower }));
+    return results.map(({ results: all, judged: said }) => `${all.map(one => `${one.said} ${one.typed ?? ''}`).join()}: ${said}`).join();
+  };
+
+  it('is the number that it means, in either language of numbers, and is judged as that', () => {
+    expect(judged('2,94')).toBe('2.94 2,94: OK');
+    expect(judged('2.94')).toBe('2.94 2.94: OK');
+    expect(judged('2,84')).toBe('2.84 2,84: not OK');
+    expect(judged('2,94 mm')).toBe('2.94 2,94 mm: OK');
+    expect(judged('2.94', '2,95')).toBe('2.94 2.94: not OK');
+  });
+
+  it('and what means no number is none', () => {
+    expect(judged('n/a')).toBe('n/a : not a number');
+    expect(judged('1,000')).toBe('1,000 : not a number');
   });
 });
 

@@ -1,4 +1,6 @@
 // Small workbooks written down as cells, and their hand-over as cells again.
+import { CHOSEN_BY_ITSELF } from '../../src/handover/pages/choice';
+import type { Language } from '../../src/handover/words/words';
 import type { Cell } from '../../src/core/kinds';
 import type { HandoverFinding } from '../../src/handover/read/finding';
 import { handover, type Handover } from '../../src/handover/handover';
@@ -34,7 +36,8 @@ export const TITLE: TitleBlock = {
   madeBy: 'M',
   checkedBy: 'C',
 };
-export const handed = (workbook: SourceWorkbook): Handover => handover(workbook, TITLE);
+export const handed = (workbook: SourceWorkbook, language: Language = 'English'): Handover =>
+  handover(workbook, TITLE, { choice: { ...CHOSEN_BY_ITSELF, language } });
 
 export function sheetNamed({ plan }: Handover, name: string): SheetPlan {
   const sheet = plan.sheets.find(one => one.name === name);

@@ -43,9 +43,8 @@ export function token(cell: SourceCell): string {
 
 const tokensOf = (grid: SeenGrid, row: number): string[] => grid.filled(row).map(column => token(grid.cell(row, column)));
 
-/** Share of the filled cells of two lines that are the same. */
-function likeness(a: readonly string[], b: readonly string[]): number {
-  if (a.length === 0 || b.length === 0) return a.length === b.length ? 1 : 0;
+/** Filled cells that two lines have in common. */
+function alike(a: readonly string[], b: readonly string[]): number {
   const left = new Map<string, number>();
   for (const one of a) left.set(one, (left.get(one) ?? 0) + 1);
   let same = 0;
@@ -54,8 +53,12 @@ function likeness(a: readonly string[], b: readonly string[]): number {
     if (count > 0) same++;
     left.set(one, count - 1);
   }
-  return same / Math.max(a.length, b.length);
+  return same;
 }
+
+/** Share of the filled cells of two lines that are the same. */
+const likeness = (a: readonly string[], b: readonly string[]): number =>
+  a.length === 0 || b.length === 0 ? Number(a.length === b.length) : alike(a, b) / Math.max(a.length, b.length);
 
 interface Run {
   readonly from: number;
@@ -94,8 +97,48 @@ function paired(sent: readonly (readonly string[])[], returned: readonly (readon
   return pairs.length === 0 && was.count === is.count ? inPlace() : pairs;
 }
 
+interface Gap {
+  readonly was: Run;
+  readonly is: Run;
+}
+
+/** Lines between those that are the same. */
+function gapsOf(to: readonly (number | undefined)[], count: number): Gap[] {
+  const gaps: Gap[] = [];
+  let [i, j] = [0, 0];
+  for (const [line, there] of [...to.entries(), [to.length, count] as const]) {
+    if (there === undefined) continue;
+    if (line > i || there > j) gaps.push({ was: { from: i, count: line - i }, is: { from: j, count: there - j } });
+    [i, j] = [line + 1, there + 1];
+  }
+  return gaps;
+}
+
+/** Between filled lines that are the same, as many as were there are those, where none contradicts it: filled in, emptied, added to. */
+function settle(to: (number | undefined)[], sent: readonly (readonly string[])[], returned: readonly (readonly string[])[]): void {
+  const isSame = (a: readonly string[], b: readonly string[]): boolean =>
+    likeness(a, b) >= ALIKE || alike(a, b) === Math.min(a.length, b.length);
+  const held = new Set(to);
+  // what stands elsewhere as it was is there
+  const lost = linesOf(sent.filter((_, i) => to[i] === undefined));
+  const came = linesOf(returned.filter((_, j) => !held.has(j)));
+  for (const { was, is } of gapsOf(
+    to.map((there, i) => (sent[i]?.length === 0 ? undefined : there)),
+    returned.length,
+  )) {
+    const lines = Array.from({ length: was.count }, (_, k) => [sent[was.from + k] ?? [], returned[is.from + k] ?? []] as const);
+    const isElsewhere = lines.some(([a, b]) => came.has(lineOf(a)) || lost.has(lineOf(b)));
+    if (was.count !== is.count || isElsewhere || !lines.every(([a, b]) => isSame(a, b))) continue;
+    for (let k = 0; k < was.count; k++) to[was.from + k] = is.from + k;
+  }
+}
+
+const lineOf = (line: readonly string[]): string => line.join('\u0001');
+/** One cell alone is no line to be known by. */
+const linesOf = (lines: readonly (readonly string[])[]): ReadonlySet<string> => new Set(lines.filter(line => line.length > 1).map(lineOf));
+
 function aligned(sent: readonly (readonly string[])[], returned: readonly (readonly string[])[]): Lines {
-  const [was, is] = [sent, returned].map(lines => lines.map(line => line.join('\u0001'))) as [string[], string[]];
+  const [was, is] = [sent, returned].map(lines => lines.map(lineOf)) as [string[], string[]];
   const to: (number | undefined)[] = sent.map(() => undefined);
   const hunks = diffArrays(was, is, { maxEditLength: MOST_EDITS });
   if (hunks === undefined) {
@@ -103,27 +146,13 @@ function aligned(sent: readonly (readonly string[])[], returned: readonly (reado
     return { to: was.map((_, i) => (i < both ? i : undefined)), added: [], moved: [] };
   }
   let [i, j] = [0, 0];
-  const pending: { was: Run; is: Run }[] = [];
-  let open = { was: { from: 0, count: 0 }, is: { from: 0, count: 0 } };
-  const close = (): void => {
-    if (open.was.count > 0 || open.is.count > 0) pending.push(open);
-    open = { was: { from: i, count: 0 }, is: { from: j, count: 0 } };
-  };
   for (const { added = false, removed = false, count = 0 } of hunks) {
-    if (!added && !removed) {
-      close();
-      for (let k = 0; k < count; k++) to[i + k] = j + k;
-      [i, j] = [i + count, j + count];
-      close();
-    } else if (removed) {
-      open = { ...open, was: { ...open.was, count: open.was.count + count } };
-      i += count;
-    } else {
-      open = { ...open, is: { ...open.is, count: open.is.count + count } };
-      j += count;
-    }
+    if (!added && !removed) for (let k = 0; k < count; k++) to[i + k] = j + k;
+    if (!added) i += count;
+    if (!removed) j += count;
   }
-  close();
+  settle(to, sent, returned);
+  const pending = gapsOf(to, is.length);
   const taken = new Set<number>();
   // what stands elsewhere as it was is moved, before anything is taken for written over
   const free = pending.flatMap(({ is: run }) => Array.from({ length: run.count }, (_, k) => run.from + k));

@@ -1,19 +1,13 @@
 // What came back, in lines to read.
+import { LIST_TITLES, type ListTitle } from '../words/compare-words';
+import { ENGLISH, type PageWords } from '../words/english';
+import type { Measured } from './forms';
 import type { Change, ReturnedChanges } from './returned-changes';
-
-export type ListTitle =
-  | 'changed inputs'
-  | 'what they do'
-  | 'changed formulas'
-  | 'answers'
-  | 'results'
-  | 'comments'
-  | 'colours'
-  | 'rows, columns and sheets'
-  | 'missing';
 
 export interface ChangeList {
   readonly title: ListTitle;
+  /** The title as it is read. */
+  readonly heading: string;
   readonly lines: readonly string[];
 }
 
@@ -21,27 +15,35 @@ const place = ({ sheet, at, label }: Pick<Change, 'sheet' | 'at' | 'label'>): st
   `${label === '' ? '' : `${label}, `}${sheet}${at === '' ? '' : ` ${at}`}`;
 
 /** `length of variant A, Variants E6: 13 -> 16`. */
-export const changeLine = (change: Change): string =>
-  `${place(change)}: ${change.sent === '' ? 'blank' : change.sent} -> ${change.returned}`;
+export const changeLine = (change: Change, { compare: { blank } }: PageWords): string =>
+  `${place(change)}: ${change.sent === '' ? blank : change.sent} -> ${change.returned}`;
 
-export function changeLists(changes: ReturnedChanges): ChangeList[] {
-  const { changedInputs, changedFormulas, answers, results, comments, colours, rearranged, missing, effects } = changes;
-  return [
-    { title: 'changed inputs', lines: changedInputs.map(changeLine) },
-    { title: 'what they do', lines: effects.map(effect => `${place(effect)}: ${effect.before} -> ${effect.after}`) },
-    { title: 'changed formulas', lines: changedFormulas.map(changeLine) },
-    { title: 'answers', lines: answers.map(change => `${place(change)}: ${change.returned}`) },
-    {
-      title: 'results',
-      lines: results.map(({ characteristic, nominal, lower, upper, results: measured, judged, method, remark }) => {
-        const limits = lower === '' && upper === '' ? '' : ` (${lower} to ${upper})`;
-        const how = `${method === '' ? '' : `, ${method}`}${remark === '' ? '' : `; ${remark}`}`;
-        return `${characteristic}: ${measured.join(', ')} for ${nominal}${limits}${judged === '' ? '' : `, ${judged}`}${how}`;
-      }),
-    },
-    { title: 'comments', lines: comments.map(change => `${place(change)}: ${change.returned.replace(/\s*\n\s*/g, ' / ')}`) },
-    { title: 'colours', lines: colours.map(change => `${place(change)}: ${change.returned === '?' ? 'coloured' : `#${change.returned}`}`) },
-    { title: 'rows, columns and sheets', lines: rearranged.map(({ sheet, what, how, words }) => `${sheet}, ${what} ${how}: ${words}`) },
-    { title: 'missing', lines: missing.map(one => `${place(one)}${one.sent === '' ? '' : `: ${one.sent}`}`) },
-  ];
+export function changeLists(changes: ReturnedChanges, words: PageWords = ENGLISH): ChangeList[] {
+  const { compare: said } = words;
+  const changed = (change: Change): string => changeLine(change, words);
+  const lines: Readonly<Record<ListTitle, readonly string[]>> = {
+    'changed inputs': changes.changedInputs.map(changed),
+    'what they do': changes.effects.map(effect => `${place(effect)}: ${effect.before} -> ${effect.after}`),
+    'changed formulas': changes.changedFormulas.map(changed),
+    answers: changes.answers.map(change => `${place(change)}: ${change.returned}`),
+    results: changes.results.map(one => resultLine(one, said)),
+    comments: changes.comments.map(change => `${place(change)}: ${change.returned.replace(/\s*\n\s*/g, ' / ')}`),
+    colours: changes.colours.map(one => `${place(one)}: ${one.returned === '?' ? said.coloured : `#${one.returned}`}`),
+    'rows, columns and sheets': changes.rearranged.map(
+      ({ sheet, what, how, words: where }) => `${sheet}, ${said.what[what]} ${said.how[how]}: ${where}`,
+    ),
+    missing: changes.missing.map(one => `${place(one)}${one.sent === '' ? '' : `: ${one.sent}`}`),
+  };
+  return LIST_TITLES.map(title => ({ title, heading: said.titles[title], lines: lines[title] }));
+}
+
+function resultLine(
+  { characteristic, nominal, lower, upper, results, judged, method, remark }: Measured,
+  said: PageWords['compare'],
+): string {
+  const each = results.map(one => [one.said, ...(one.typed === undefined ? [] : [`(${said.typedAs(one.typed)})`])].join(' '));
+  const limits = lower === '' && upper === '' ? '' : ` (${said.limits(lower, upper)})`;
+  const how = [judged, method].filter(text => text !== '').map(text => `, ${text}`);
+  const all = said.measured(each.join(', '), nominal);
+  return `${characteristic}: ${all}${limits}${how.join('')}${remark === '' ? '' : `; ${remark}`}`;
 }

@@ -1,16 +1,24 @@
 // Our pages on which the supplier answers, in whatever language they were written.
-import { call } from '../../registry';
+import type { Cell } from '../../core/kinds';
 import { address } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
-import { type SourceWorkbook, WorkbookValues } from '../../sheet/workbook-values';
+import type { WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../words/words';
 import type { SeenGrid } from './seen';
+import { resultOf } from './typed-number';
 
 /** The list of what was worked out and is not measured. */
 export const isCalculated = (grid: SeenGrid): boolean => LANGUAGES.some(language => grid.value(0, 0) === WORDS[language].calculated.title);
 
 export type FormKind = 'measured' | 'cover';
+
+/** Of one sample. */
+export interface MeasuredResult {
+  readonly said: string;
+  /** The text that stands for it, which no formula takes for a number. */
+  readonly typed?: string;
+}
 
 /** A size that was measured. */
 export interface Measured {
@@ -22,7 +30,7 @@ export interface Measured {
   readonly upper: string;
   readonly method: string;
   /** One a sample. */
-  readonly results: readonly string[];
+  readonly results: readonly MeasuredResult[];
   readonly judged: string;
   readonly remark: string;
 }
@@ -48,27 +56,18 @@ export const isOurs = (grid: SeenGrid): boolean => formOf(grid) !== undefined ||
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
 
-/** With what its formulas give where the program that saved it kept no values. */
-export function workedOut(grid: SeenGrid, workbook: SourceWorkbook): SeenGrid {
-  const values = new WorkbookValues(workbook, call);
-  return {
-    ...grid,
-    value: (row, column) => {
-      const { value, formula } = grid.cell(row, column);
-      if (formula === undefined || value !== null) return grid.value(row, column);
-      const worked = values.value(grid.sheet.name, address(row, column));
-      return worked === null || worked === undefined || typeof worked === 'object' || worked === '' ? undefined : worked;
-    },
-  };
-}
-
-export function measuredIn(grid: SeenGrid): Measured[] {
+/** @param after what came back, worked out anew. */
+export function measuredIn(grid: SeenGrid, after: WorkbookValues): Measured[] {
   return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
     const text = (column: number): string => {
-      const value = grid.value(row, column) ?? '';
-      return cellText(String(typeof value === 'number' ? Number(value.toPrecision(9)) : value));
+      const worked = grid.isWorkedOut(row, column) ? after.value(grid.sheet.name, address(row, column)) : undefined;
+      return textOf(worked === null || typeof worked === 'object' ? grid.value(row, column) : (worked ?? grid.value(row, column)));
     };
-    const results = Array.from({ length: SAMPLES }, (_, s) => text(COLUMN.result + s)).filter(result => result !== '');
+    const results = Array.from({ length: SAMPLES }, (_, s): MeasuredResult => {
+      const value = grid.value(row, COLUMN.result + s) ?? null;
+      const { means } = resultOf(value);
+      return means === undefined ? { said: textOf(value) } : { said: textOf(means), typed: textOf(value) };
+    }).filter(({ said }) => said !== '');
     if (results.length === 0) return [];
     const { name, nominal, lower, upper, method, result, judged, remark } = COLUMN;
     return [
@@ -87,3 +86,6 @@ export function measuredIn(grid: SeenGrid): Measured[] {
     ];
   });
 }
+
+const textOf = (value: Cell | null | undefined): string =>
+  cellText(String(typeof value === 'number' ? Number(value.toPrecision(9)) : (value ?? '')));

@@ -2,6 +2,7 @@
 import { cellPosition, holds, rectangleOf } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import type { FilledRange } from '../../sheet/plan';
+import type { PageWords } from '../words/english';
 import type { SeenGrid } from './seen';
 
 /** Cells that a formula elsewhere fills, each with the cell of that formula. */
@@ -20,8 +21,8 @@ export function filledFrom({ sheet }: SeenGrid): ReadonlyMap<string, string> {
 export const isMatrix = (array: FilledRange | undefined): array is FilledRange => array?.range.includes(':') === true;
 
 /** `=D3:D5/5 over B3:B5` */
-export function matrixWords(grid: SeenGrid, at: string): string {
+export function matrixWords(grid: SeenGrid, at: string, { compare }: PageWords): string {
   const { row, column } = cellPosition(at);
   const { formula = '', array } = grid.cell(row, column);
-  return cellText(`${formula} over ${array?.range ?? at}`);
+  return cellText(compare.over(formula, array?.range ?? at));
 }

@@ -2,6 +2,7 @@
 import { address, cellPosition } from '../../sheet/addresses';
 import { headingsOf, namedBy, type SeenSheet } from '../../sheet/headings';
 import type { SourceCell } from '../../sheet/workbook-values';
+import { ENGLISH, type PageWords } from '../words/english';
 import { alignedSheets, type Alignment } from './aligned';
 import { isOurs } from './forms';
 import { type ComparedSheet, type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
@@ -14,11 +15,6 @@ export interface OwnPlace {
 
 /** The place, or why none is taken. */
 export type OwnPlaces = (sent: OwnPlace) => OwnPlace | string;
-
-const NO_SHEET = 'there is no such sheet';
-const NO_LINE = 'its row or column is not there any more';
-const NO_NAME = 'nothing names it';
-const DOUBTFUL = 'more than one cell there could be meant';
 
 /** What was typed: calls became other formulas on the way. */
 const typed = (sheet: ComparedSheet): SeenGrid =>
@@ -40,7 +36,9 @@ interface PlacedSheet {
   readonly isDoubtful: boolean;
 }
 
-export function ownPlaces(sent: ComparedWorkbook, own: ComparedWorkbook): OwnPlaces {
+/** @param words in which it is told why. */
+export function ownPlaces(sent: ComparedWorkbook, own: ComparedWorkbook, words: PageWords = ENGLISH): OwnPlaces {
+  const { compare: said } = words;
   const grids = sent.sheets.map(gridOf).filter(grid => !isOurs(grid));
   const { pairs, doubtful } = pairedSheets(grids, own.sheets.map(gridOf));
   const placed = new Map<string, PlacedSheet>();
@@ -55,25 +53,29 @@ export function ownPlaces(sent: ComparedWorkbook, own: ComparedWorkbook): OwnPla
   }
   return ({ sheet, at }) => {
     const found = placed.get(sheet);
-    return found === undefined ? NO_SHEET : found.isDoubtful ? DOUBTFUL : placeIn(found, at);
+    return found === undefined ? said.noSheet : found.isDoubtful ? said.doubtful : placeIn(found, at, words);
   };
 }
 
-function placeIn({ sent, own, alignment: { rows, columns } }: PlacedSheet, at: string): OwnPlace | string {
+function placeIn(
+  { sent, own, alignment: { rows, columns } }: PlacedSheet,
+  at: string,
+  { compare: said, of }: PageWords,
+): OwnPlace | string {
   const { row, column } = cellPosition(at);
-  if (row >= rows.to.length || column >= columns.to.length) return NO_NAME;
+  if (row >= rows.to.length || column >= columns.to.length) return said.noName;
   const [r, c] = [rows.to[row], columns.to[column]];
-  if (r === undefined || c === undefined) return NO_LINE;
+  if (r === undefined || c === undefined) return said.noLine;
   const [left, leftColumns] = [rows.to, columns.to].map(lines => lines.filter(line => line !== undefined)) as [number[], number[]];
   const was = headingsOf(sent.whole, row, column);
   const is = headingsOf(among(own.whole, left, leftColumns), left.indexOf(r), leftColumns.indexOf(c));
-  const [name, nameNow] = [namedBy(was, 'of'), namedBy(is, 'of')];
+  const [name, nameNow] = [namedBy(was, of), namedBy(is, of)];
   const place = { sheet: own.whole.sheet.name, at: address(r, c) };
-  if (name !== nameNow) return `what stands in its place, ${place.at}, is ${nameNow === undefined ? 'not named' : `called ${nameNow}`}`;
+  if (name !== nameNow) return nameNow === undefined ? said.notNamed(place.at) : said.calledOther(place.at, nameNow);
   const isSure =
     (was.row !== undefined && countOf(sent.typed, was.row) === countOf(own.typed, was.row)) ||
     (lineOf(sent.typed, row) === lineOf(own.typed, r) && isOnly(own.typed, r));
-  return isSure ? place : DOUBTFUL;
+  return isSure ? place : said.doubtful;
 }
 
 /** A sheet as if it had these lines alone: what was put between them since names nothing. */

@@ -1,16 +1,11 @@
 // A formula as it would read where rows, columns and sheets are elsewhere.
-import { columnName, columnNumber, sheetPrefix } from '../../sheet/addresses';
+import { cellPosition, columnName, columnNumber, holds, sheetPrefix } from '../../sheet/addresses';
 import { parseFormula, type Replacement, rewritten, walk } from '../../sheet/formula';
 import { type Alignment, behind, type Lines } from './aligned';
-import { inBlock, type CellPlaces } from './places';
+import type { CellPlaces } from './places';
 
-export interface MovedSheet {
-  readonly name: string;
-  readonly places: CellPlaces;
-}
-
-/** By the names that they had; undefined where a sheet is gone. */
-export type Moved = ReadonlyMap<string, MovedSheet | undefined>;
+/** By the names that the sheets had; undefined where one is gone. */
+export type Moved = ReadonlyMap<string, CellPlaces | undefined>;
 
 /** Where a line is now; one that is gone is where the next one is, and what lies behind all moves with the last. */
 function now({ to }: Lines, shift: number, line: number): number {
@@ -34,40 +29,44 @@ function isGone(range: string, { rows, columns }: Alignment): boolean {
   return row !== '' && (isLost(rows, Number(row) - 1) || isLost(columns, columnNumber(letters.toUpperCase())));
 }
 
-export function movedFormula(formula: string, home: string, sheets: Moved): string {
+/** @param becomes what stands in the place of a range of a sheet. */
+function withRanges(formula: string, home: string, becomes: (sheet: string, range: string) => string): string {
   const tree = parseFormula(formula);
   if (tree === undefined) return formula;
   const replacements: Replacement[] = [];
   for (const node of walk(tree)) {
     if (node.type !== 'ReferenceIdentifier' || typeof node.value !== 'string' || node.kind === 'name' || node.kind === 'table') continue;
     const cut = node.value.lastIndexOf('!');
-    const [prefix, range] = [node.value.slice(0, cut + 1), node.value.slice(cut + 1)];
-    const name = prefix === '' ? home : prefix.slice(0, -1).replace(/^'|'$/g, '').replaceAll("''", "'");
-    const found = [...sheets].find(([before]) => before.toLowerCase() === name.toLowerCase());
-    if (found === undefined) continue;
-    const [, sheet] = found;
-    if (sheet === undefined || isGone(range, sheet.places.alignment)) {
-      replacements.push({ loc: node.loc, text: LOST });
-      continue;
-    }
-    const text = movedRange(range, sheet.places);
-    const before = prefix === '' || sheet.name === name ? prefix : sheetPrefix(sheet.name);
-    if (text !== range || before !== prefix) replacements.push({ loc: node.loc, text: `${before}${text}` });
+    const prefix = node.value.slice(0, cut + 1);
+    const sheet = prefix === '' ? home : prefix.slice(0, -1).replace(/^'|'$/g, '').replaceAll("''", "'");
+    replacements.push({ loc: node.loc, text: becomes(sheet, node.value.slice(cut + 1)) });
   }
   return replacements.length === 0 ? formula : rewritten(formula, [0, formula.length], replacements);
 }
 
-function movedRange(range: string, { alignment: { rows, columns }, blocks }: CellPlaces): string {
-  const cells = range.match(CELL) ?? [];
-  const block =
-    cells.length === 0
-      ? undefined
-      : inBlock(
-          blocks,
-          cells.map(cell => cell.replaceAll('$', '').toUpperCase()),
-        );
+/** With the sheet at each range. */
+export const wholeFormula = (formula: string, home: string): string =>
+  withRanges(formula, home, (sheet, range) => `${sheetPrefix(sheet)}${range}`);
+
+/** With the sheet at each range, as it would read now. */
+export function movedFormula(formula: string, home: string, sheets: Moved): string {
+  const byName = new Map([...sheets].map(([name, places]) => [name.toLowerCase(), places]));
+  return withRanges(formula, home, (sheet, range) => {
+    const name = sheet.toLowerCase();
+    const places = byName.get(name);
+    if (places === undefined) return byName.has(name) ? LOST : `${sheetPrefix(sheet)}${range}`;
+    return movedRange(range, places);
+  });
+}
+
+function movedRange(range: string, { returned, alignment, left }: CellPlaces): string {
+  const cells = (range.match(CELL) ?? []).map(cell => cellPosition(cell.replaceAll('$', '').toUpperCase()));
+  // what lies in a block went with it
+  const block = cells.length === 0 ? undefined : left.find(({ from }) => cells.every(cell => holds(from, cell)));
+  if (block === undefined && isGone(range, alignment)) return LOST;
+  const { rows, columns } = alignment;
   const [down, right] = [behind(rows), behind(columns)];
-  return range.replace(CELL, (_, d: string, letters: string, e: string, digits: string) => {
+  const text = range.replace(CELL, (_, d: string, letters: string, e: string, digits: string) => {
     const [row, column] = [Number(digits) - 1, columnNumber(letters.toUpperCase())];
     const [r, c] =
       block === undefined
@@ -75,4 +74,5 @@ function movedRange(range: string, { alignment: { rows, columns }, blocks }: Cel
         : [row - block.from.top + block.to.top, column - block.from.left + block.to.left];
     return `${d}${columnName(c)}${e}${r + 1}`;
   });
+  return `${sheetPrefix((block?.returned ?? returned).sheet.name)}${text}`;
 }

@@ -1,7 +1,7 @@
 // What people put on cells besides values: comments, each told alone, and colours, told of as many cells as they fill.
 import { address, cellPosition, isOneCell, type Place, placesIn, type Rectangle, rectanglesOf } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
-import type { CellPlaces } from './places';
+import type { CellPlaces, CellSpot } from './places';
 import type { Change } from './returned-changes';
 import type { SeenGrid } from './seen';
 import { areaWords } from './whole-lines';
@@ -9,34 +9,38 @@ import { areaWords } from './whole-lines';
 /** Cells of a sheet that are looked at one by one. */
 const MOST_CELLS = 400_000;
 
-type LabelOf = (row: number, column: number) => string;
+type LabelOf = (was: CellSpot, is: CellSpot) => string;
 
 const spoken = (text: string): string => text.replace(/\s+/g, ' ').trim();
-const at = (places: CellPlaces, { row, column }: Place): readonly [number, number] => places.back(row, column) ?? [row, column];
+const origin = (places: CellPlaces, { row, column }: Place): CellSpot => places.back(row, column) ?? { grid: places.sent, row, column };
 
-export function newComments(sent: SeenGrid, returned: SeenGrid, places: CellPlaces, labelOf: LabelOf): Change[] {
-  return [...(returned.sheet.comments ?? [])].flatMap(([place, is]) => {
-    const [row, column] = at(places, cellPosition(place));
-    const was = spoken(sent.sheet.comments?.get(address(row, column)) ?? '');
+export function newComments(places: CellPlaces, labelOf: LabelOf): Change[] {
+  return [...(places.returned.sheet.comments ?? [])].flatMap(([place, is]) => {
+    const there = { grid: places.returned, ...cellPosition(place) };
+    const from = origin(places, there);
+    const { sheet } = from.grid;
+    const at = address(from.row, from.column);
+    const was = spoken(sheet.comments?.get(at) ?? '');
     if (spoken(is) === '' || (was !== '' && spoken(is).endsWith(was))) return [];
-    const label = labelOf(row, column);
-    return [{ sheet: sent.sheet.name, at: address(row, column), label, sent: cellText(was), returned: cellText(is) }];
+    return [{ sheet: sheet.name, at, label: labelOf(from, there), sent: cellText(was), returned: cellText(is) }];
   });
 }
 
 /** The ground of a cell, from its row or column where it has none of its own. */
 const groundOf = ({ sheet }: SeenGrid, place: string): string => sheet.fills?.get(place) ?? sheet.beneath?.(place) ?? '';
 
-export function newColours(sent: SeenGrid, returned: SeenGrid, places: CellPlaces, labelOf: LabelOf): Change[] {
+export function newColours(places: CellPlaces, labelOf: LabelOf): Change[] {
+  const { sent, returned } = places;
   const [rows, columns] = [Math.max(sent.rows, returned.rows), Math.max(sent.columns, returned.columns)];
   const isSeen = ({ row, column }: Place): boolean => row < rows && column < columns;
   const own = [...(returned.sheet.fills?.keys() ?? [])].map(cellPosition);
   const all = rows * columns <= MOST_CELLS ? placesIn({ top: 0, left: 0, bottom: rows - 1, right: columns - 1 }) : own.filter(isSeen);
-  const newAt = (place: Place): string => {
+  const newAt = (place: Place): Coloured | undefined => {
     const is = groundOf(returned, address(place.row, place.column));
-    if (is === '') return '';
-    const was = groundOf(sent, address(...at(places, place)));
-    return was === '' || (was !== '?' && is !== '?' && !isNear(was, is)) ? is : '';
+    if (is === '') return undefined;
+    const { grid, row, column } = origin(places, place);
+    const was = groundOf(grid, address(row, column));
+    return was === '' || (was !== '?' && is !== '?' && !isNear(was, is)) ? { colour: is, grid } : undefined;
   };
   const areas = [all, own.filter(place => !isSeen(place))].map(some => areasOf(some, newAt));
   const [inside = [], outside = []] = areas;
@@ -47,27 +51,34 @@ export function newColours(sent: SeenGrid, returned: SeenGrid, places: CellPlace
   );
   return [...inside, ...beyond]
     .sort(({ area: a }, { area: b }) => a.top - b.top || a.left - b.left)
-    .map(({ colour, area }) => {
-      const [first, last] = [at(places, { row: area.top, column: area.left }), at(places, { row: area.bottom, column: area.right })];
-      const label = isOneCell(area) ? labelOf(...first) : '';
-      return { sheet: sent.sheet.name, at: areaWords(...first, ...last), label, sent: '', returned: cellText(colour) };
+    .map(({ colour, grid, area }) => {
+      const there = { grid: returned, row: area.top, column: area.left };
+      const [first, last] = [origin(places, there), origin(places, { row: area.bottom, column: area.right })];
+      const at = areaWords({ top: first.row, left: first.column, bottom: last.row, right: last.column });
+      return { sheet: grid.sheet.name, at, label: isOneCell(area) ? labelOf(first, there) : '', sent: '', returned: cellText(colour) };
     });
 }
 
 interface Coloured {
   readonly colour: string;
+  /** Where the cell was sent. */
+  readonly grid: SeenGrid;
+}
+
+interface ColouredArea extends Coloured {
   readonly area: Rectangle;
 }
 
-function areasOf(places: readonly Place[], colourAt: (place: Place) => string): Coloured[] {
-  const byColour = new Map<string, Place[]>();
+function areasOf(places: readonly Place[], newAt: (place: Place) => Coloured | undefined): ColouredArea[] {
+  const alike: (Coloured & { readonly places: Place[] })[] = [];
   for (const place of places) {
-    const colour = colourAt(place);
-    const same = byColour.get(colour);
-    if (same !== undefined) same.push(place);
-    else if (colour !== '') byColour.set(colour, [place]);
+    const one = newAt(place);
+    if (one === undefined) continue;
+    const same = alike.find(({ colour, grid }) => colour === one.colour && grid === one.grid);
+    if (same === undefined) alike.push({ ...one, places: [place] });
+    else same.places.push(place);
   }
-  return [...byColour].flatMap(([colour, some]) => rectanglesOf(some).map(area => ({ colour, area })));
+  return alike.flatMap(({ colour, grid, places: some }) => rectanglesOf(some).map(area => ({ colour, grid, area })));
 }
 
 /** Programs reckon tints each in their own way. */

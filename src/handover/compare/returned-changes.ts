@@ -1,6 +1,6 @@
 // What a comparison finds.
-import type { Cell } from '../../core/kinds';
 import type { Measured } from './forms';
+import type { Meaning } from './typed-number';
 
 export interface Effect {
   readonly sheet: string;
@@ -21,11 +21,7 @@ export interface Change {
 }
 
 /** An input that can be taken over. */
-export interface ChangedInput extends Change {
-  readonly value: Cell | null;
-  /** What a text stands for, in core units. */
-  readonly means?: number;
-}
+export interface ChangedInput extends Change, Meaning {}
 
 /** A row, column, block of cells or sheet as a whole. */
 export interface Rearranged {
@@ -46,6 +42,6 @@ export interface ReturnedChanges {
   readonly rearranged: readonly Rearranged[];
   /** Cells that came back empty. */
   readonly missing: readonly Omit<Change, 'returned'>[];
-  /** What the changed inputs do: states first, then characteristics, then all else that was worked out. */
+  /** What all that does: states first, then characteristics, then all else that was worked out. */
   readonly effects: readonly Effect[];
 }

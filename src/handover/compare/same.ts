@@ -3,18 +3,23 @@ import type { Cell } from '../../core/kinds';
 import { cellText } from '../../sheet/cell-text';
 import { plainText } from '../../sheet/formula';
 import type { SourceCell } from '../../sheet/workbook-values';
-import { LOST, movedFormula, type Moved } from './references';
+import { LOST, movedFormula, type Moved, wholeFormula } from './references';
 import { isBlank } from './seen';
 import { typedNumber } from './typed-number';
 
 export const shown = ({ value, formula }: SourceCell): string => cellText(formula ?? (value === null ? '' : String(value)));
 
-/** Programs write a formula with other blanks and capitals, and a number with other last digits. */
-export function same(a: SourceCell, b: SourceCell, home: string, moved: Moved): boolean {
+/**
+ * Programs write a formula with other blanks and capitals, and a number with other last digits.
+ * @param home sheet of the cell that was sent
+ * @param there sheet of the one that came back
+ */
+export function same(a: SourceCell, b: SourceCell, home: string, there: string, moved: Moved): boolean {
   if (a.formula !== undefined || b.formula !== undefined) {
     if (a.formula === undefined || b.formula === undefined) return false;
-    const is = spelled(b.formula);
-    return spelled(a.formula) === is || spelled(movedFormula(a.formula, home, moved)) === is;
+    return (
+      spelled(a.formula) === spelled(b.formula) || spelled(movedFormula(a.formula, home, moved)) === spelled(wholeFormula(b.formula, there))
+    );
   }
   if (isBlank(a) || isBlank(b)) return isBlank(a) && isBlank(b);
   const [was, is] = [a.value, typeof a.value === 'number' ? (typedNumber(b.value) ?? b.value) : b.value];

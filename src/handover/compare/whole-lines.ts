@@ -1,7 +1,9 @@
 // Rows, columns and blocks of cells that came along, are gone or stand elsewhere; what lies side by side is one line.
-import { address, columnName } from '../../sheet/addresses';
+import { address, columnName, holds, type Rectangle } from '../../sheet/addresses';
+import { cellText } from '../../sheet/cell-text';
 import type { SourceCell } from '../../sheet/workbook-values';
-import { blockWords, type CellPlaces } from './places';
+import type { PageWords } from '../words/english';
+import { type Block, type CellPlaces, filledOf } from './places';
 import type { Rearranged } from './returned-changes';
 import { shown } from './same';
 import { type SeenGrid, isBlank } from './seen';
@@ -30,8 +32,9 @@ function runsOf(lines: readonly Line[]): Line[][] {
   return runs.flatMap(run => (run.length <= FEW ? run.map(one => [one]) : [run]));
 }
 
-export function wholeLines(sent: SeenGrid, returned: SeenGrid, { alignment: { rows, columns }, blocks }: CellPlaces): Rearranged[] {
+export function wholeLines({ sent, returned, alignment: { rows, columns }, left }: CellPlaces, { compare: said }: PageWords): Rearranged[] {
   const sheet = sent.sheet.name;
+  const filled = filledOf(sent);
   const words = (cells: readonly SourceCell[]): string =>
     cells
       .filter(cell => !isBlank(cell))
@@ -48,9 +51,12 @@ export function wholeLines(sent: SeenGrid, returned: SeenGrid, { alignment: { ro
       const ends = [run[0], ...(run.length > 1 ? [run[run.length - 1]] : [])].flatMap(one => (one === undefined ? [] : [one]));
       const places = ends.map(({ line }) => name(line)).join('–');
       const there = ends.flatMap(({ to }) => (to === undefined ? [] : [name(to)])).join('–');
-      const said = run.map(({ line }) => (what === 'row' ? rowWords(grid, line) : columnWords(grid, line))).find(text => text !== '');
-      return { sheet, what, how, words: `${places}${there === '' ? '' : ` to ${there}`}${said === undefined ? ', blank' : `: ${said}`}` };
+      const filledWith = run.map(({ line }) => (what === 'row' ? rowWords(grid, line) : columnWords(grid, line))).find(text => text !== '');
+      const where = there === '' ? places : said.to(places, there);
+      return { sheet, what, how, words: `${where}${filledWith === undefined ? `, ${said.blank}` : `: ${filledWith}`}` };
     });
+  // what went elsewhere with its block is told there
+  const isLeft = (row: number, column: number): boolean => !left.some(({ from }) => holds(from, { row, column }));
   const moved = (all: readonly number[], to: readonly (number | undefined)[]): Line[] => all.map(line => ({ line, to: to[line] ?? 0 }));
   const gone = (to: readonly (number | undefined)[], isFilled: (line: number) => boolean): Line[] =>
     to.flatMap((there, line) => (there === undefined && isFilled(line) ? [{ line }] : []));
@@ -65,7 +71,7 @@ export function wholeLines(sent: SeenGrid, returned: SeenGrid, { alignment: { ro
       'row',
       'deleted',
       sent,
-      gone(rows.to, r => sent.filled(r).length > 0),
+      gone(rows.to, row => sent.filled(row).some(column => isLeft(row, column))),
     ),
     ...each('row', 'moved', sent, moved(rows.moved, rows.to)),
     ...each(
@@ -78,13 +84,19 @@ export function wholeLines(sent: SeenGrid, returned: SeenGrid, { alignment: { ro
       'column',
       'deleted',
       sent,
-      gone(columns.to, c => columnWords(sent, c) !== ''),
+      gone(columns.to, column => filled.some(place => place.column === column && isLeft(place.row, column))),
     ),
     ...each('column', 'moved', sent, moved(columns.moved, columns.to)),
-    ...blocks.map((block): Rearranged => ({ sheet, what: 'cells', how: 'moved', words: blockWords(block) })),
+    ...left.map((block): Rearranged => ({ sheet, what: 'cells', how: 'moved', words: blockWords(block, returned, said) })),
   ];
 }
 
 /** `B10:B13`, or `B10` alone. */
-export const areaWords = (top: number, left: number, bottom: number, right: number): string =>
+export const areaWords = ({ top, left, bottom, right }: Rectangle): string =>
   top === bottom && left === right ? address(top, left) : `${address(top, left)}:${address(bottom, right)}`;
+
+/** `A21:F23 to H5:M7`, or `A21:F23 to Tolerance H5:M7`. */
+function blockWords({ from, returned, to }: Block, home: SeenGrid, said: PageWords['compare']): string {
+  const there = returned === home ? '' : `${cellText(returned.sheet.name)} `;
+  return said.to(areaWords(from), `${there}${areaWords(to)}`);
+}

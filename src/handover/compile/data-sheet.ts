@@ -7,6 +7,7 @@ import { columnOf, MM } from '../../core/table';
 import { number } from '../../plain/spreadsheet';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { ENGLISH, type PageWords } from '../words/english';
+import { phrased } from '../words/phrases';
 import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 
 interface PlacedTable {
@@ -115,7 +116,9 @@ export class DataSheet {
       this.cells.push({ at: at(c), role: 'header', value }),
     );
     this.next += 1;
-    [this.words.held, ...table.columns.map(({ held }) => held)].forEach((value, c) => this.cells.push({ at: at(c), role: 'note', value }));
+    [this.words.held, ...table.columns.map(({ held }) => phrased(held, this.words.said))].forEach((value, c) =>
+      this.cells.push({ at: at(c), role: 'note', value }),
+    );
     const top = this.next + 1;
     // a row that is looked up by a number must be one: no program takes the text "12" for it
     const isByNumber = table.rows.every(([name]) => Number.isFinite(Number(name)));

@@ -6,6 +6,7 @@ import { RULES } from '../../joint/rules';
 import { whatOf } from '../../plain/forms';
 import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
+import { phrased } from '../words/phrases';
 import type { PageWords } from '../words/words';
 import { RowWriter } from './rows';
 
@@ -28,11 +29,15 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
       rows.add(...line.map((value, c) => ({ from: c, to: c, role: c === 0 ? ('label' as const) : ('text' as const), value })));
   };
   const cards = [...used].flatMap(id => CARDS.get(id) ?? []).sort((a, b) => a.id.localeCompare(b.id, 'en'));
-  section(words.functions, cards.flatMap(lines));
+  const said = (text: string): string => phrased(text, words.said);
+  section(
+    words.functions,
+    cards.flatMap(card => lines(card, said)),
+  );
   if (cards.some(({ topic }) => topic === 'The joint as one table'))
     section(
       words.rules,
-      RULES.map(({ name: rule, basis, source }) => [rule, basis, words.rule, source]),
+      RULES.map(({ name: rule, basis, source }) => [rule, basis, words.rule, said(source)]),
     );
   section(
     words.tables,
@@ -41,12 +46,15 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
       subject,
       edition,
       table,
-      [...new Set(columns.map(({ held }) => held))].join('; '),
+      [...new Set(columns.map(({ held }) => said(held)))].join('; '),
     ]),
   );
   return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { landscape: true, repeatRows: 3 } };
 }
 
-function lines({ id, kind, sources, caution = '' }: Card): string[][] {
-  return sources.map(({ title, held }, i) => (i === 0 ? [id, whatOf(id), kind, title, held, caution] : ['', '', '', title, held]));
+function lines({ id, kind, sources, caution = '' }: Card, said: (text: string) => string): string[][] {
+  return sources.map(({ title, held }, i) => {
+    const where = [said(title), said(held)];
+    return i === 0 ? [id, whatOf(id), said(kind), ...where, caution] : ['', '', '', ...where];
+  });
 }

@@ -1,8 +1,13 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
+import { COMPARE } from './compare-words';
+import { FINDING_PHRASES, type FindingSaid, SOURCE_PHRASES, type SourceSaid } from './finding-words';
 import type { Status } from './status';
 import { STEP_PHRASES, type StepSaid } from './step-words';
 
+const SOURCES_SAID = Object.fromEntries(SOURCE_PHRASES.map(phrase => [phrase, phrase])) as SourceSaid;
+
 export const ENGLISH = {
+  compare: COMPARE,
   sheets: {
     cover: 'Handover',
     measured: 'Characteristics',
@@ -149,6 +154,7 @@ export const ENGLISH = {
       changed: 'changed',
     },
     more: (count: number): string => `… and ${count} more`,
+    said: Object.fromEntries(FINDING_PHRASES.map(phrase => [phrase, phrase])) as FindingSaid,
   },
   steps: {
     title: 'Steps: how each value is worked out',
@@ -181,6 +187,7 @@ export const ENGLISH = {
     edition: (edition: string): string => `edition ${edition}; lengths in mm`,
     row: 'row',
     held: 'how held',
+    said: SOURCES_SAID,
   },
   sources: {
     title: 'Sources',
@@ -191,6 +198,7 @@ export const ENGLISH = {
     rules: 'Rules of the joint',
     rule: 'rule',
     tables: 'Tables on the sheet Data',
+    said: SOURCES_SAID,
   },
   cautions: {
     title: 'Rules, assumptions, cautions',

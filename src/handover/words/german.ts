@@ -1,8 +1,11 @@
 // The fixed words of the sheets that a hand-over adds, in German.
 import type { PageWords } from './english';
+import { GERMAN_COMPARE } from './german-compare';
+import { GERMAN_FINDINGS, GERMAN_SOURCES } from './german-findings';
 import { GERMAN_STEPS } from './german-steps';
 
 export const GERMAN: PageWords = {
+  compare: GERMAN_COMPARE,
   sheets: {
     cover: 'Deckblatt',
     measured: 'Merkmale',
@@ -147,6 +150,7 @@ export const GERMAN: PageWords = {
       changed: 'geändert',
     },
     more: count => `… und ${count} weitere`,
+    said: GERMAN_FINDINGS,
   },
   steps: {
     title: 'Schritte: wie jeder Wert berechnet wird',
@@ -181,6 +185,7 @@ export const GERMAN: PageWords = {
     edition: edition => `Ausgabe ${edition}; Längen in mm`,
     row: 'Zeile',
     held: 'wie es vorliegt',
+    said: GERMAN_SOURCES,
   },
   sources: {
     title: 'Quellen',
@@ -190,6 +195,7 @@ export const GERMAN: PageWords = {
     rules: 'Regeln der Verbindung',
     rule: 'Regel',
     tables: 'Tabellen auf dem Blatt Daten',
+    said: GERMAN_SOURCES,
   },
   cautions: {
     title: 'Regeln, Annahmen, Hinweise',

@@ -6,6 +6,7 @@ import { cellPosition, holds, rectangleOf } from '../../sheet/addresses';
 import { changeLine } from '../compare/change-lists';
 import type { OwnPlace, OwnPlaces } from '../compare/own-place';
 import type { ChangedInput } from '../compare/returned-changes';
+import { ENGLISH, type PageWords } from '../words/english';
 
 export type Ask = (question: string) => Promise<boolean>;
 
@@ -25,27 +26,28 @@ export interface Offers {
 }
 
 /** @param placeOf where the cells that were sent stand in the file. */
-export function offersOf(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces): Offers {
+export function offersOf(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces, words: PageWords = ENGLISH): Offers {
+  const { compare: said } = words;
   const offers: Offer[] = [];
   const refused: string[] = [];
   for (const input of inputs) {
     const place = placeOf(input);
     const sheet = typeof place === 'string' ? undefined : file.sheets.find(({ name }) => name === place.sheet);
-    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? 'there stands a formula' : '';
+    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? said.formulaThere : '';
     if (typeof place === 'string' || why !== '') {
-      refused.push(`not taken over: ${changeLine(input)}: ${why}`);
+      refused.push(`${said.notTakenOver}: ${changeLine(input, words)}: ${why}`);
       continue;
     }
     const { value } = sheet?.cells.find(({ at }) => at === place.at) ?? {};
-    const now = typeof value === 'object' ? value.error : String(value ?? 'blank');
-    const other = now === (input.sent === '' ? 'blank' : input.sent) ? [] : [`now it is ${now}`];
-    offers.push({ input, place, words: [changeLine(input), ...whereNow(input, place), ...other].join('; ') });
+    const now = typeof value === 'object' ? value.error : String(value ?? said.blank);
+    const other = now === (input.sent === '' ? said.blank : input.sent) ? [] : [said.nowIs(now)];
+    offers.push({ input, place, words: [changeLine(input, words), ...whereNow(input, place, words), ...other].join('; ') });
   }
   return { offers, refused };
 }
 
-const whereNow = (input: ChangedInput, place: OwnPlace): string[] =>
-  place.sheet === input.sheet && place.at === input.at ? [] : [`there it is ${place.sheet} ${place.at}`];
+const whereNow = (input: ChangedInput, place: OwnPlace, { compare }: PageWords): string[] =>
+  place.sheet === input.sheet && place.at === input.at ? [] : [compare.thereIs(`${place.sheet} ${place.at}`)];
 
 export interface Accepted {
   readonly bytes: Uint8Array;
@@ -53,16 +55,22 @@ export interface Accepted {
   readonly lines: readonly string[];
 }
 
-export async function accepted(file: UserPackage, inputs: readonly ChangedInput[], placeOf: OwnPlaces, ask: Ask): Promise<Accepted> {
-  const { offers, refused } = offersOf(file, inputs, placeOf);
+export async function accepted(
+  file: UserPackage,
+  inputs: readonly ChangedInput[],
+  placeOf: OwnPlaces,
+  ask: Ask,
+  words: PageWords = ENGLISH,
+): Promise<Accepted> {
+  const { offers, refused } = offersOf(file, inputs, placeOf, words);
   const lines = [...refused];
   const cells = new Map<string, Map<string, CellChange>>();
-  for (const { input, place, words } of offers) {
-    if (!(await ask(`${words}?`))) continue;
+  for (const { input, place, words: asked } of offers) {
+    if (!(await ask(`${asked}?`))) continue;
     const changes = cells.get(place.sheet) ?? new Map<string, CellChange>();
     changes.set(place.at, { value: input.value ?? undefined, formula: 'none' });
     cells.set(place.sheet, changes);
-    lines.push([`taken over: ${changeLine(input)}`, ...whereNow(input, place)].join('; '));
+    lines.push([`${words.compare.takenOver}: ${changeLine(input, words)}`, ...whereNow(input, place, words)].join('; '));
   }
   return { bytes: edited(file, { cells }).bytes, lines };
 }

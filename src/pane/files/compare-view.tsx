@@ -42,10 +42,10 @@ function Lists({ lists }: Pick<Returned, 'lists'>): JSX.Element {
   if (filled.length === 0) return <p>{W.nothing}</p>;
   return (
     <>
-      {filled.map(({ title, lines }) => (
+      {filled.map(({ title, heading, lines }) => (
         <details key={title} class="bw-part bw-titled" open>
           <summary>
-            {W.lists[title]} <small>{lines.length}</small>
+            {heading} <small>{lines.length}</small>
           </summary>
           <ul tabIndex={0}>
             {lines.map((line, i) => (
@@ -105,7 +105,7 @@ function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port
       setFound(undefined);
       setTicked(new Set());
       const [own, returned] = [await files.read(), await named(back)];
-      const job = startJob('compare', { own, returned, ...(sent && { sent: await named(sent) }) });
+      const job = startJob('compare', { own, returned, language: W.toldIn, ...(sent && { sent: await named(sent) }) });
       canStop(job.stop);
       const done = await job.done;
       if (done === undefined) return say(W.stopped);
@@ -118,7 +118,7 @@ function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port
     work(W.write(chosen.length), async (_, canStop) => {
       // the workbook may have changed since it was compared: what is asked must still be what was ticked
       const inputs = chosen.map(({ input }) => input);
-      const job = startJob('offers', { own: await files.read(), sent: all.sent, inputs });
+      const job = startJob('offers', { own: await files.read(), sent: all.sent, inputs, language: W.toldIn });
       canStop(job.stop);
       const now = await job.done;
       if (now === undefined) return say(W.stopped);

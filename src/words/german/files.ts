@@ -96,6 +96,7 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
 };
 
 export const COMPARE: typeof ENGLISH_COMPARE = {
+  toldIn: 'German',
   heading: 'Vergleichen, was zurückkam',
   about: 'Wählen Sie die Datei, die zurückkam, und die, die Sie gesendet haben. Geschrieben wird nur, was Sie ankreuzen.',
   noWorkbook: 'Hier ist keine Arbeitsmappe. Öffnen Sie diesen Bereich in Ihrer eigenen Arbeitsmappe, um Änderungen zu übernehmen.',
@@ -105,17 +106,6 @@ export const COMPARE: typeof ENGLISH_COMPARE = {
   compare: 'Vergleichen',
   stopped: 'Abgebrochen',
   nothing: 'Nichts hat sich geändert.',
-  lists: {
-    'changed inputs': 'geänderte Eingaben',
-    'what they do': 'was sie bewirken',
-    'changed formulas': 'geänderte Formeln',
-    answers: 'Antworten',
-    results: 'Messergebnisse',
-    comments: 'Notizen und Kommentare',
-    colours: 'Farben',
-    'rows, columns and sheets': 'Zeilen, Spalten und Blätter',
-    missing: 'Fehlendes',
-  },
   offers: 'In diese Arbeitsmappe übernehmen',
   offersWords: 'Jede angekreuzte Eingabe wird in ihre eigene Zelle geschrieben. Keine Formel wird berührt.',
   refused: 'Kann nicht übernommen werden',

@@ -1,0 +1,106 @@
+// What a German copy says of its cells and sources, and what a comparison says in German: fixed words in German, contents as they are.
+import { describe, expect, it } from 'vitest';
+import { changeLists } from '../../src/handover/compare/change-lists';
+import { compare } from '../../src/handover/compare/compare';
+import type { ComparedWorkbook } from '../../src/handover/compare/seen';
+import { CARDS } from '../../src/registry';
+import { phrased } from '../../src/handover/words/phrases';
+import { WORDS } from '../../src/handover/words/words';
+import type { SourceCell } from '../../src/sheet/workbook-values';
+import { handed, workbookOf } from './kit';
+
+const { German, English } = WORDS;
+
+describe('a comparison in German', () => {
+  const workbook = (cells: Readonly<Record<string, SourceCell>>, more: readonly string[] = []): ComparedWorkbook => ({
+    name: 'W',
+    sheets: [{ name: 'Parts', cells: new Map(Object.entries(cells)) }, ...more.map(name => ({ name, cells: new Map() }))],
+  });
+  const sent: Readonly<Record<string, SourceCell>> = {
+    A1: { value: 'part' },
+    B1: { value: 'hole' },
+    C1: { value: 'wall' },
+    A2: { value: 'upper boss' },
+    B2: { value: 2.4 },
+    A3: { value: 'lower boss' },
+    B3: { value: 2.9 },
+    C3: { value: 1.4 },
+  };
+  const lines = (returned: ComparedWorkbook): string[] =>
+    changeLists(compare(workbook(sent, ['Notes']), returned, German), German).flatMap(({ heading, lines: all }) =>
+      all.map(line => `${heading}: ${line}`),
+    );
+
+  it('says it in German, with the contents of cells as they are', () => {
+    expect(lines(workbook({ ...sent, B2: { value: 2.5 }, C2: { value: 1.2 } }, ['Extra']))).toEqual([
+      'geänderte Eingaben: hole von upper boss, Parts B2: 2.4 -> 2.5',
+      'geänderte Eingaben: wall von upper boss, Parts C2: leer -> 1.2',
+      'Zeilen, Spalten und Blätter: Notes, Blatt fehlt: das ganze Blatt',
+      'Zeilen, Spalten und Blätter: Extra, Blatt hinzugefügt: wurde nicht gesandt',
+    ]);
+    const { A3, B3, C3, ...rest } = sent;
+    expect(lines(workbook({ ...rest, E3: A3 as SourceCell, F3: B3 as SourceCell, G3: C3 as SourceCell }, ['Notes']))).toEqual([
+      'Zeilen, Spalten und Blätter: Parts, Zellen verschoben: A3:C3 nach E3:G3',
+    ]);
+  });
+});
+
+describe('what is said of cells', () => {
+  const WILD = workbookOf({
+    A1: 2.4,
+    A2: '2,4 mm',
+    A3: ' ',
+    B1: '=ENCL.BOSS.OD(A1,1.2)',
+    B2: '=ENCL.BOSS.OD(A2,1.2)',
+    B3: '=ENCL.LIMITS("10 -0.2/-0.4")',
+    B5: '=ENCL.BOSS.OD([1]Other!A1,1.2)',
+    B6: '=ENCL.BOSS.OD(NOTHERE,1.2)',
+    B7: '=WEBSERVICE("x")',
+    B8: '=SORT(A1:A2)',
+    B9: '=ENCL.BOSS.OD(Missing!A1,1.2)',
+    B10: '=ENCL.BOSS.OD(A10,1.2)',
+    B11: '=1+ENCL.BOSS.OD(A1,1.2)',
+    B12: '=ENCL.UNIT.CHECK(A1,"wall")',
+    B13: '=_xll.OTHER.FN(A1)',
+    B14: '=ENCL.SCREW.CARD("M3","pan")',
+  });
+
+  it('each sentence has its German, and none is left half in English', () => {
+    const [german, english] = [handed(WILD, 'German'), handed(WILD)].map(copy => copy.findings.filter(({ what }) => what !== 'live'));
+    expect(english?.length).toBeGreaterThanOrEqual(9);
+    expect(german?.length).toBe(english?.length);
+    const ENGLISH_WORDS = /\b(the|its|it|is|are|not|formula|stays|value|became|points|inside|text|of)\b/;
+    for (const [i, { words }] of (german ?? []).entries()) {
+      expect(words).not.toBe(english?.[i]?.words);
+      // what a function answers is the content of a cell
+      expect(words.replace(/ ergab .*$/, '').replace(/\b(A1|of)\b/g, '')).not.toMatch(ENGLISH_WORDS);
+    }
+  });
+
+  it('every function that is not live has its reason in German', () => {
+    const reasons = [...CARDS.values()].flatMap(({ notLive }) => (typeof notLive === 'string' ? [notLive] : []));
+    expect(reasons.length).toBeGreaterThanOrEqual(12);
+    for (const reason of reasons) expect([reason, phrased(reason, German.conversion.said)]).not.toEqual([reason, reason]);
+  });
+
+  it('every kind of source, and how each is held, are German', () => {
+    const cards = [...CARDS.values()];
+    const kinds = [...new Set(cards.map(({ kind }) => kind))];
+    for (const kind of kinds) expect(phrased(kind, German.sources.said)).not.toBe(kind);
+    const held = [...new Set(cards.flatMap(({ sources }) => sources.map(one => one.held)))];
+    const left = held.filter(text => phrased(text, German.sources.said) === text);
+    expect(held.length).toBeGreaterThanOrEqual(10);
+    expect(left).toEqual([]);
+  });
+
+  it('English stays as it is written', () => {
+    for (const text of ['BOSS.OD: its inputs are not known here', 'row 7 (a, b); and 3 more rows', 'from memory, cross-checked'])
+      for (const said of [English.conversion.said, English.sources.said]) expect(phrased(text, said)).toBe(text);
+    expect(
+      phrased(
+        'JOINT.TABLE: outputs without a value for these inputs: row 7 (state, reason); row 8 (state); and 3 more rows',
+        German.conversion.said,
+      ),
+    ).toBe('JOINT.TABLE: Ausgaben ohne Wert für diese Eingaben: Zeile 7 (state, reason); Zeile 8 (state); und 3 weitere Zeilen');
+  });
+});
