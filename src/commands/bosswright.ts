@@ -1,4 +1,5 @@
 // npm run bosswright: what can be done with joints and workbooks without a spreadsheet.
+import { versionText } from '../core/version';
 import type { Main } from '../cli/ended';
 import { UserFault } from '../cli/user-fault';
 
@@ -31,12 +32,17 @@ const HELP = `bosswright COMMAND …
 
 ${[...COMMANDS].map(([name, { does }]) => `  ${name.padEnd(13)}${does}`).join('\n')}
 
-bosswright COMMAND --help names the options.`;
+bosswright COMMAND --help names the options; bosswright --version says which release it is.`;
+
+const isHelp = (word: string): boolean => word === '--help' || word === '-h';
 
 export const main: Main = async ([name = '--help', ...args], print) => {
-  if (name === '--help' || name === 'help') return print(HELP);
+  if (name === '--version') return print(versionText());
+  const [about] = args;
+  if (name === 'help' && about !== undefined) return main([about, '--help'], print);
+  if (isHelp(name) || name === 'help') return print(HELP);
   const command = COMMANDS.get(name);
   if (command === undefined) throw new UserFault(`there is no command ${name}\n\n${HELP}`);
   const { main: run, USAGE } = await command.load();
-  return args.includes('--help') ? print(USAGE) : run(args, print);
+  return args.some(isHelp) ? print(USAGE) : run(args, print);
 };

@@ -3,6 +3,7 @@ import { Readable } from 'node:stream';
 import { jointCard } from '../joint/card';
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
+import { refuseOver } from '../cli/file-fault';
 import { given } from '../cli/options';
 import { formatOf, writeTable } from './table-file';
 
@@ -13,6 +14,7 @@ Every value of one joint with its unit, formula, state and source. Without --out
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'base', 'out', 'as'], [1, 1]);
   const format = formatOf(values.out, values.as);
+  await refuseOver(values.out, files[0], values.base);
   const { inputs, base } = await oneRow(files[0] ?? '-', values.row, values.base);
   const rows = jointCard(inputs, 1, base);
   await writeTable(

@@ -26,8 +26,8 @@ export const main: Main = async (args, print) => {
     const [remedy = '–'] = mended.answer(row.cells);
     print(`${table.placeOf(row)}: ${state}: ${reason}${remedy === '–' || state === 'not checked' ? '' : `; remedy: ${remedy}`}`);
   }
-  print(counts.size === 0 ? 'no rows' : [...counts].map(([state, count]) => `${count} ${state}`).join(', '));
+  if (counts.size === 0) throw new UserFault(`${table.file.name} has no such rows below its heading`);
+  print([...counts].map(([state, count]) => `${count} ${state}`).join(', '));
   const bad = (counts.get('fail') ?? 0) + (counts.get('not checked') ?? 0);
-  if (bad > 0 || counts.size === 0)
-    throw new UserFault(`${bad} of ${[...counts.values()].reduce((sum, one) => sum + one, 0)} rows do not hold`);
+  if (bad > 0) throw new UserFault(`${bad} of ${[...counts.values()].reduce((sum, one) => sum + one, 0)} rows fail or are not checked`);
 };

@@ -9,8 +9,10 @@ import { UserFault } from '../cli/user-fault';
 /** The first column that is at fault by itself. */
 const columnAtFault = (heading: readonly unknown[]): number => heading.findIndex(cell => !isHeading(cell));
 
-const placeIn = (file: JointFile, { number }: FileRow, column?: number): string =>
-  `${file.name}, row ${number}${column === undefined || column < 0 ? '' : `, column ${columnName(column)}`}`;
+const placeIn = (file: JointFile, { number }: FileRow, column?: number): string => {
+  if (file.counts === 'entry') return number === 0 ? file.name : `${file.name}, entry ${number}`;
+  return `${file.name}, row ${number}${column === undefined || column < 0 ? '' : `, column ${columnName(column)}`}`;
+};
 
 /** What a refusal says, without the name of an argument that a file has not. */
 const sentence = (fault: Refused): string => fault.message.replace(/^(?:inputs|base|outputs)(?:: | (?=has ))/, '');
@@ -62,16 +64,21 @@ function labelOf(heading: readonly unknown[], cells: readonly unknown[]): string
   return label === undefined ? '' : String(cells[label.column] ?? '');
 }
 
-/** A row by its number, counted without the heading, under its names. */
+/** A row by its number, counted without the heading, under its names; what is no value in it is told. */
 export async function oneRow(
   path: string,
-  asked: string | undefined,
+  asked = '1',
   basePath: string | undefined,
 ): Promise<{ readonly inputs: unknown[][]; readonly base: unknown[][] | undefined; readonly label: string }> {
   const table = await joints(path, basePath);
-  const [number] = rowsAsked(asked ?? '1');
-  for await (const { cells } of sliceOf(table, [number, number]))
+  if (!/^[1-9]\d*$/.test(asked)) throw new UserFault(`--row ${asked}: give one number, counted without the heading`);
+  const number = Number(asked);
+  for await (const row of sliceOf(table, [number, number])) {
+    for (const { column, message } of table.answering(['state']).refused(row.cells))
+      console.error(`${table.placeOf(row, column)}: ${message}`);
+    const { cells } = row;
     return { inputs: [[...table.file.heading.cells], [...cells]], base: table.base, label: labelOf(table.file.heading.cells, cells) };
+  }
   throw new UserFault(`${table.file.name} has no row ${number} below its heading`);
 }
 

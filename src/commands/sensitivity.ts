@@ -1,6 +1,7 @@
 // bosswright sensitivity: what moves one output of one row.
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
+import { refuseOver } from '../cli/file-fault';
 import { given } from '../cli/options';
 import { UserFault } from '../cli/user-fault';
 import { study } from './study';
@@ -13,7 +14,8 @@ Without --out it goes to standard output; --as chooses the form.`;
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['result', 'row', 'base', 'out', 'as'], [1, 1]);
-  if (values.result === undefined) throw new UserFault(USAGE);
+  if (values.result === undefined) throw new UserFault(`give --result\n\n${USAGE}`);
+  await refuseOver(values.out, files[0], values.base);
   const { inputs, base } = await oneRow(files[0] ?? '-', values.row, values.base);
   await study('JOINT.SENSITIVITY', [inputs, values.result, base], values);
 };

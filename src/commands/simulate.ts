@@ -1,6 +1,8 @@
 // bosswright simulate: yield of one row.
+import { typed } from './joint-file';
 import { oneRow } from './joints';
 import type { Main } from '../cli/ended';
+import { refuseOver } from '../cli/file-fault';
 import { given } from '../cli/options';
 import { study } from './study';
 
@@ -12,7 +14,8 @@ same counts everywhere. Without --out it goes to standard output; --as chooses t
 
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['row', 'samples', 'seed', 'base', 'out', 'as'], [1, 1]);
+  await refuseOver(values.out, files[0], values.base);
   const { inputs, base } = await oneRow(files[0] ?? '-', values.row, values.base);
-  const [samples, seed] = [values.samples, values.seed].map(text => (text === undefined ? undefined : Number(text)));
+  const [samples, seed] = [values.samples, values.seed].map(text => (text === undefined ? undefined : typed(text)));
   await study('JOINT.SIMULATE', [inputs, samples, seed, base], values);
 };

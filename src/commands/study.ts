@@ -16,15 +16,21 @@ export async function study(id: string, args: readonly unknown[], to: { readonly
     );
   const format = formatOf(to.out, to.as);
   const answer = call(id, args);
-  if (!answer.ok) throw new UserFault(answer.message);
+  if (!answer.ok) throw new UserFault(asOption(answer.message));
   const [heading = [], ...rows] = answer.value as Cell[][];
   await writeTable({ inputs: [], results: heading.map(String), rows: Readable.from(rows), isContinued: false }, format, to.out);
 }
+
+/** An argument by its option: the row of inputs has none. */
+const asOption = (message: string): string =>
+  message.replace(/^(?:x_values|y_values|x|y|output|samples|seed)\b/, argument =>
+    argument === 'output' ? '--result' : `--${argument.replace('_', '-')}`,
+  );
 
 function drawn(svg: () => string): string {
   try {
     return svg();
   } catch (fault) {
-    throw fault instanceof Refused ? new UserFault(fault.message) : fault;
+    throw fault instanceof Refused ? new UserFault(asOption(fault.message)) : fault;
   }
 }

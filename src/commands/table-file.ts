@@ -1,6 +1,5 @@
 // A table of any length, written row by row: CSV, a workbook, JSON or Markdown.
 import { createWriteStream } from 'node:fs';
-import path from 'node:path';
 import { Readable, type Writable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { ReadableStream } from 'node:stream/web';
@@ -8,7 +7,7 @@ import { formatCsvValue } from 'hucre/csv';
 import { writeXlsxStream } from 'hucre/xlsx';
 import type { Cell } from '../core/kinds';
 import { UserFault } from '../cli/user-fault';
-import { oneOf } from '../cli/options';
+import { endingOf, oneOf } from '../cli/options';
 
 export interface WrittenTable {
   /** Above the inputs, then above the results. */
@@ -90,7 +89,7 @@ const STREAMS: Readonly<Record<Format, (table: WrittenTable) => Readable>> = {
 export function formatOf(file: string | undefined, as: string | undefined): Format {
   if (file === undefined) return oneOf(FORMATS, as ?? 'csv', '--as');
   if (as !== undefined) throw new UserFault('--as is for standard output; a file is written by its ending');
-  return oneOf(FORMATS, path.extname(file).slice(1).toLowerCase(), `--out ${file}: ending`);
+  return endingOf(FORMATS, file, '--out ');
 }
 
 export async function writeTable(table: WrittenTable, format: Format, file: string | undefined): Promise<void> {

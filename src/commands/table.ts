@@ -3,8 +3,10 @@ import type { Cell } from '../core/kinds';
 import { labelCell } from '../joint/table';
 import { joints, rowsAsked, sliceOf } from './joints';
 import type { Main } from '../cli/ended';
+import { refuseOver } from '../cli/file-fault';
 import { given } from '../cli/options';
 import { progressOf } from './progress';
+import { UserFault } from '../cli/user-fault';
 import { formatOf, writeTable } from './table-file';
 
 export const USAGE = `bosswright table in.csv|xlsx|json [--base base.csv] [--results "state, reason"] [--rows 1-25000]
@@ -31,12 +33,15 @@ export const listed = (names: string | undefined): string[] | undefined =>
 export const main: Main = async args => {
   const { files, values } = given(args, USAGE, ['base', 'results', 'rows', 'out', 'as'], [1, 1]);
   const format = formatOf(values.out, values.as);
+  const asked = listed(values.results);
+  if (asked?.length === 0) throw new UserFault('--results names nothing; leave it out for every output but the remedy');
   const slice = rowsAsked(values.rows);
+  await refuseOver(values.out, files[0], values.base);
   const table = await joints(files[0] ?? '-', values.base);
   const inputs = table.file.heading.cells.map(String);
   // labels are among the inputs as they stand
-  const { heading, answer, refused } = table.answering(listed(values.results));
-  const labels = values.results === undefined ? heading.filter(name => inputs.includes(String(name))).length : 0;
+  const { heading, answer, refused } = table.answering(asked);
+  const labels = asked === undefined ? heading.filter(name => inputs.includes(String(name))).length : 0;
   const progress = progressOf(table.file.progress);
   let told = 0;
   async function* rows(): AsyncGenerator<(Cell | null)[]> {

@@ -1,5 +1,5 @@
 // bosswright handover: a workbook file in, the hand-over copy out.
-import { readFile, stat, writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { demoWorkbook } from '../demo/demo';
@@ -14,6 +14,8 @@ import { rememberedIn, withRemembered } from '../package/remembered';
 import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
+import { cannotBeRead, isSameFile } from '../cli/file-fault';
+import { unknownOption } from '../cli/options';
 import { UserFault } from '../cli/user-fault';
 import { sourceOfFile } from './read/from-file';
 import { chooseLines } from './own-pages';
@@ -27,7 +29,14 @@ const OPTIONS =
   '[--characteristics "boss OD; pilot mouth"]\n  [--with comments,hidden-sheet,… | --with all] [--pages] [--remember]';
 export const USAGE = `bosswright handover in.xlsx out.xlsx ${OPTIONS}
 bosswright handover --demo out.xlsx
-bosswright handover --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx`;
+bosswright handover --guide ${GUIDES.map(({ name }) => name).join('|')} out.xlsx
+
+Writes a copy in which every call is plain formulas, for those without the add-in; then what is not live, and what was left out.
+  --part … --checked-by  go into the title block; --status is ${STATUSES.join(', ')}
+  --sheets, --variants, --characteristics  what goes into the copy, by name, between semicolons
+  --with                 kinds of what your workbook carries that go along, as comments; all of them
+  --pages                lists what could be chosen, and writes nothing
+  --remember             keeps the choice in your workbook`;
 
 const TITLE = {
   part: { type: 'string' },
@@ -61,7 +70,7 @@ function parsed(args: readonly string[]) {
       },
     });
   } catch (fault) {
-    throw new UserFault(`${fault instanceof Error ? fault.message : String(fault)}\n${USAGE}`);
+    throw new UserFault(`${unknownOption(fault)}\n\n${USAGE}`);
   }
 }
 
@@ -145,15 +154,9 @@ function pageLines({ plan, own }: WrittenCopy): string[] {
   ];
 }
 
-/** Under whatever name. */
-async function isSameFile(a: string, b: string): Promise<boolean> {
-  const [one, other] = await Promise.all([a, b].map(path => stat(path, { bigint: true }).catch(() => undefined)));
-  return one !== undefined && other !== undefined && one.dev === other.dev && one.ino === other.ino;
-}
-
 export async function bytesAt(path: string): Promise<Uint8Array> {
-  const bytes = await readFile(path).catch(() => {
-    throw new UserFault(`${path} cannot be read`);
+  const bytes = await readFile(path).catch((fault: unknown) => {
+    throw cannotBeRead(path, fault);
   });
   return new Uint8Array(bytes);
 }
@@ -177,7 +180,8 @@ async function written(
   for (const { carried, why } of kept) print(`goes along: ${shownLine({ ...carried, words: [carried.words ?? ''] })}: ${why}`);
   for (const { sheet, at, what, words } of findings)
     if (what !== 'live') print(`${[sheet, at].filter(part => part !== '').join(' ') || 'workbook'}: ${what}: ${words}`);
-  if (!path.toLowerCase().endsWith(ending)) throw new UserFault(`with what is in it the copy is called ${ending}: give it such a name`);
+  if (!path.toLowerCase().endsWith(ending))
+    throw new UserFault(`with what is in it the copy is called ${ending}: give it a name that ends so`);
   await writeFile(path, bytes);
   print(`${live} values live, ${asValues} as values: ${path}`);
 }

@@ -75,7 +75,7 @@ export function layoutOf(rows: CellRange): Layout {
 
 /** Headings of columns that are not read. */
 const LABELS: readonly string[] = ['variant', 'name', 'note', 'part'];
-const isLabel = (heading: string): boolean => LABELS.includes(spelled(heading)) || /^\(.*\)$/s.test(heading.trim());
+export const isLabel = (heading: string): boolean => LABELS.includes(spelled(heading)) || /^\(.*\)$/s.test(heading.trim());
 
 /** What may stand above a column. */
 export const isHeading = (cell: unknown): boolean => inputNamed(cell) !== undefined || (typeof cell === 'string' && isLabel(cell));

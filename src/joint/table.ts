@@ -149,10 +149,12 @@ function rowsOf(header: Header, outputs: CellRange | undefined, base: Base): Joi
     },
     refused(row) {
       const variant = variantOf(header, row, base);
-      return header.headings.flatMap(({ name }, i) => {
+      const found = header.headings.flatMap(({ name }, i) => {
         const outcome = variant.outcome(name);
         return variant.isGiven(name) && outcome instanceof Refused ? { column: header.columns[i] ?? 0, message: outcome.message } : [];
       });
+      // what only hands on the refusal of another is said there
+      return found.filter(one => !found.some(other => other !== one && one.message.endsWith(`: ${other.message}`)));
     },
   };
 }

@@ -6,7 +6,7 @@ import path from 'node:path';
 import Ajv from 'ajv';
 import { build } from 'esbuild';
 import { parseCsv } from 'hucre/csv';
-import { readXlsx } from 'hucre/xlsx';
+import { readXlsx, writeXlsx } from 'hucre/xlsx';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { Job } from 'kubernetes-models/batch/v1';
 import { parse } from 'yaml';
@@ -65,6 +65,30 @@ describe('a table', () => {
   ])('from %s', async (name, text) => {
     await run('table', kept('other', text), '--results', RESULTS.join(), '--out', at('other.csv'));
     expect(inCsv('other.csv'), name).toEqual(expected);
+  });
+
+  it('keeps labels to the letter, reads an inch mark without quotes, and takes a line of commas for no joint', async () => {
+    const text = JOINTS.replace('A,', '0012,')
+      .replace('B,ST2.9,pan,16', 'B,ST2.9,pan,5/8"')
+      .replace(/\nC.*\n/, '\n,,,,,,,,,,\n');
+    await run('table', kept('labels.csv', text), '--results', 'state', '--out', at('labels-out.csv'));
+    expect(inCsv('labels-out.csv').map(row => [row[0], row[3], row.at(-1)])).toEqual([
+      ['variant', 'length', 'state'],
+      ['0012', '13', 'fail'],
+      ['B', '5/8"', 'pass'],
+    ]);
+  });
+
+  it('tells what it reads of a workbook of several sheets, and which entry of JSON', async () => {
+    const sheet = (name: string, value: string) => ({ name, rows: [[value], [1]] });
+    writeFileSync(at('two.xlsx'), await writeXlsx({ sheets: [sheet('Notes', 'read on'), sheet('Joints', 'wall')] }));
+    await expect(run('table', at('two.xlsx'))).rejects.toThrow(/two\.xlsx, sheet Notes, row 1, column A: "read on" is not a name/);
+    const lines: string[] = [];
+    await expect(
+      Promise.resolve(main(['check', kept('j.json', '[{"screw":"M3"},{"screw":"ST9","head":"pan"}]')], line => lines.push(line))),
+    ).rejects.toThrow('2 of 2 rows');
+    // the head only hands on what is wrong with the screw
+    expect(lines.filter(line => line.includes('ST9'))).toEqual([expect.stringMatching(/j\.json, entry 2: not checked: screw is "ST9"/)]);
   });
 
   it('as a workbook, and from one', async () => {
@@ -137,7 +161,7 @@ describe('check', () => {
     const lines: string[] = [];
     const file = kept('bad.csv', JOINTS.replace('B,ST2.9,pan,16,ABS,2.5', 'B,ST2.9,pan,16,ABS,two'));
     await expect(Promise.resolve(main(['check', file, '--rows', '2'], line => lines.push(line)))).rejects.toThrow(
-      '1 of 1 rows do not hold',
+      '1 of 1 rows fail or are not checked',
     );
     expect(lines[0]).toMatch(/bad\.csv, row 3, column F: not checked: wall is "two": not a length/);
   });
@@ -204,7 +228,7 @@ describe('studies of one row', () => {
     expect(drawn.length).toBeGreaterThan(3);
     for (const name of drawn) expect(textAt('bars.svg')).toContain(`>${name}<`);
     await expect(run('sensitivity', at('joints.csv'), '--result', 'state', '--out', at('no.svg'))).rejects.toThrow(/state is not a number/);
-    await expect(run('sensitivity', at('joints.csv'))).rejects.toThrow(/^bosswright sensitivity /);
+    await expect(run('sensitivity', at('joints.csv'))).rejects.toThrow(/^give --result\n\nbosswright sensitivity /);
   });
 
   it('a simulation counts as the function does, and refuses in its words', async () => {
@@ -212,23 +236,58 @@ describe('studies of one row', () => {
     const [heading, ...lines] = csvOf('yield.csv');
     expect(heading).toEqual(['rule', 'share that meets it', 'ppm outside', 'least', 'mean', 'largest']);
     expect(lines).toEqual(jointSimulated(joint, 2000, 7, undefined).map(row => row.map(String)));
-    await expect(run('simulate', at('joints.csv'), '--samples', '10')).rejects.toThrow(/^samples is 10: /);
-    await expect(run('map', at('joints.csv'), '--x', 'wall')).rejects.toThrow(/^bosswright map /);
+    await expect(run('simulate', at('joints.csv'), '--samples', '10')).rejects.toThrow(/^--samples is 10: /);
+    await expect(run('map', at('joints.csv'), '--x', 'wall')).rejects.toThrow(
+      /^give --x, --x-values, --y and --y-values\n\nbosswright map /,
+    );
   });
 });
 
 describe('refusals', () => {
   it.each<[string, readonly string[], RegExp]>([
     ['another command', ['tabel'], /there is no command tabel[^]*bosswright COMMAND/],
-    ['no file', ['table'], /^UserFault: bosswright table in\.csv/],
+    ['no file', ['table'], /0 files given, takes 1\n\nbosswright table in\.csv/],
     ['an unknown option', ['check', 'a.csv', '--colour', 'x'], /--colour[^]*bosswright check/],
     ['a file that is not there', ['check', 'nowhere.csv'], /nowhere\.csv cannot be read/],
-    ['another ending', ['table', 'a.csv', '--out', 'a.doc'], /ending doc: it is one of csv, xlsx, json, md/],
+    ['another ending', ['table', 'a.csv', '--out', 'a.doc'], /--out a\.doc: give a name that ends in \.csv, \.xlsx, \.json, \.md/],
     ['a form beside a file', ['table', 'a.csv', '--out', 'a.csv', '--as', 'json'], /--as is for standard output/],
     ['no such rows', ['table', 'a.csv', '--rows', '0-4'], /--rows 0-4: give 7 or 1-500/],
   ])('%s', async (_, args, why) => {
     const fault = await run(...args).catch((thrown: unknown) => thrown);
     expect(String(fault)).toMatch(why);
+  });
+
+  it.each<[string, string | Buffer, RegExp]>([
+    ['a quote without an end', JOINTS.replace('B,', '"B,'), /row 3: a quote begins here and does not end$/],
+    ['another encoding', Buffer.from(JOINTS.replace('B,', 'Geh\u00e4use,'), 'latin1'), /is not text in UTF-8/],
+    ['what is no JSON', '[{"screw": }]', /is not JSON: /],
+  ])('%s, told by file', async (_, content, why) => {
+    writeFileSync(at('wrong'), content);
+    await expect(run('table', at('wrong'), '--out', at('x.csv'))).rejects.toThrow(why);
+  });
+
+  it('writes over nothing that it reads', async () => {
+    const file = kept('mine.csv', JOINTS);
+    const study = ['--x', 'wall', '--x-values', '2', '--y', 'seat', '--y-values', '2'];
+    for (const args of [['table'], ['card'], ['simulate'], ['sensitivity', '--result', 'hole'], ['map', ...study]])
+      await expect(run(...args, file, '--out', file), args[0]).rejects.toThrow(/mine\.csv is read: give what is written another name/);
+    await expect(run('parameters', file, file)).rejects.toThrow(/mine\.csv is read/);
+    await expect(run('table', at('joints.csv'), '--base', file, '--out', file)).rejects.toThrow();
+    expect(textAt('mine.csv')).toBe(JOINTS);
+  });
+
+  it('an argument by its option', async () => {
+    const plane = ['--x', 'wall', '--y', 'boss OD', '--y-values', '6'];
+    for (const [args, why] of [
+      [['card', '--row', '2-3'], /^--row 2-3: give one number/],
+      [['simulate', '--samples', 'many'], /^--samples is "many": /],
+      [['map', ...plane, '--x-values', ','], /^--x-values has no values/],
+      [['sensitivity', '--result', 'stat'], /^--result: "stat" is not a name/],
+      [['table', '--results', ' , '], /^--results names nothing/],
+      [['check', '--rows', '9'], /joints\.csv has no such rows/],
+      [['card', '--row'], /^--row needs a value\n\nbosswright card /],
+    ] as const)
+      await expect(run(...args, ...(args.at(-1) === '--row' ? [] : [at('joints.csv')])), args.join(' ')).rejects.toThrow(why);
   });
 
   it('a name that is none, with its column; a result that is none; a row beyond the end', async () => {
@@ -286,6 +345,24 @@ describe('as a process', () => {
     const { status, stdout, stderr } = shell('bosswright table - --results state', {}, JOINTS);
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout.split('\r\n').map(line => line.split(',').at(-1))).toEqual(['state', 'fail', 'pass', 'fail', '']);
+  });
+
+  it('tells without a stack what cannot be written or read', () => {
+    for (const [script, why] of [
+      ['bosswright table joints.csv --out nowhere/x.csv', 'nowhere/x.csv cannot be written: there is no such file or folder\n'],
+      ['bosswright figure joints.csv nowhere/x.svg', 'nowhere/x.svg cannot be written: there is no such file or folder\n'],
+      ['bosswright check .', '. cannot be read: it is a folder\n'],
+      ['bosswright check nowhere.csv', 'nowhere.csv cannot be read: there is no such file or folder\n'],
+      ['bosswright check joints.csv > /dev/full', 'the output cannot be written: the disk is full\n'],
+      ['bosswright table joints.csv > /dev/full', 'the output cannot be written: the disk is full\n'],
+    ] as const)
+      expect([script, shell(script)]).toMatchObject([script, { stderr: why, status: 1 }]);
+  });
+
+  it('says how it is used for -h and help, and which release it is', () => {
+    expect(shell('bosswright table -h').stdout).toBe(shell('bosswright help table').stdout);
+    expect(shell('bosswright -h').stdout).toMatch(/^bosswright COMMAND/);
+    expect(shell('bosswright --version').stdout).toMatch(/^Bosswright \d+\.\d+\.\d+, data /);
   });
 
   it('ends with 1 where a row fails, and quietly where nobody reads on', () => {
