@@ -96,12 +96,13 @@ describe('a block on another sheet', () => {
   });
 
   it('what it was put on is not told a second time', () => {
-    const back = workbook({ Parts: { ...cut, B6: ['=Checks!F10+Checks!F11', null] }, Checks: { ...state, ...put(10) } });
-    expect(linesOf(workbook({ Parts: PARTS, Checks: { ...CHECKS, G10: 7 } }), back)).toEqual([moved]);
+    const kept: Cells = { A10: 'see', B10: 'the drawing', C10: 'of the lid' };
+    const back = workbook({ Parts: { ...cut, B6: ['=Checks!F10+Checks!F11', null] }, Checks: { ...state, ...kept, ...put(10) } });
+    expect(linesOf(workbook({ Parts: PARTS, Checks: { ...CHECKS, ...kept, G10: 7 } }), back)).toEqual([moved]);
   });
 
   it('all that a sheet has is no row that was deleted', () => {
-    const { A6, B6, ...rest } = PARTS;
+    const rest = { ...PARTS, A6: undefined, B6: undefined };
     expect(linesOf(workbook({ Parts: rest }), workbook({ Parts: {}, Extra: rest }))).toEqual([
       'rows, columns and sheets: Extra, sheet added: was not sent',
       'rows, columns and sheets: Parts, cells moved: A1:C3 to Extra A1:C3',
