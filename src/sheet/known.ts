@@ -5,8 +5,11 @@ export type Known = One | KnownRows;
 export type One = Cell | null | CellError | undefined;
 export type KnownRows = readonly (readonly (Cell | null | CellError)[])[];
 
-export const ERROR_CODE =
-  /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!|GETTING_DATA|CONNECT!|BLOCKED!|FIELD!|UNKNOWN!|TIMEOUT!|EXTERNAL!|PLACEHOLDER!)$/;
+const OWN_ERRORS = 'NULL!|DIV/0!|VALUE!|REF!|NAME[?]|NUM!|N/A|SPILL!|CALC!';
+/** Of data types, of what is outside, and of what is waited for. */
+const OTHER_ERRORS = 'BUSY!|GETTING_DATA|CONNECT!|BLOCKED!|FIELD!|UNKNOWN!|TIMEOUT!|EXTERNAL!|PLACEHOLDER!';
+
+export const ERROR_CODE = new RegExp(`^#(${OWN_ERRORS}|${OTHER_ERRORS})$`);
 
 export const isRows = (value: Known): value is KnownRows => Array.isArray(value);
 export const isFault = (value: Known): value is CellError => typeof value === 'object' && value !== null && 'cellError' in value;

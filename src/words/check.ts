@@ -64,7 +64,7 @@ export const CHECK = {
   /** Of an error beside a formula of ours: what it says, and what helps. The rest have a message of their own. */
   errors: {
     '#SPILL!':
-      'the results have no room: empty the cells below and to the right; in a table of the sheet take one of them with INDEX, or JOINT.VALUE',
+      'no room for the results: empty the cells below and to the right; in a table of the sheet take one with INDEX, or JOINT.VALUE',
     '#GETTING_DATA': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',
     '#BUSY!': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',
     '#PLACEHOLDER!': 'the cell waits for its answer: calculate again, or open the pane once, when it stays so',

@@ -95,6 +95,27 @@ describe('a block on another sheet', () => {
     expect(linesOf(sent, back)).toEqual(['changed inputs: wall of upper boss, Parts C2: blank -> 1.2', moved]);
   });
 
+  it('what it was put on is not told a second time', () => {
+    const kept: Cells = { A10: 'see', B10: 'the drawing', C10: 'of the lid' };
+    const back = workbook({ Parts: { ...cut, B6: ['=Checks!F10+Checks!F11', null] }, Checks: { ...state, ...kept, ...put(10) } });
+    expect(linesOf(workbook({ Parts: PARTS, Checks: { ...CHECKS, ...kept, G10: 7 } }), back)).toEqual([moved]);
+  });
+
+  it('all that a sheet has is no row that was deleted', () => {
+    const rest = { ...PARTS, A6: undefined, B6: undefined };
+    expect(linesOf(workbook({ Parts: rest }), workbook({ Parts: {}, Extra: rest }))).toEqual([
+      'rows, columns and sheets: Extra, sheet added: was not sent',
+      'rows, columns and sheets: Parts, cells moved: A1:C3 to Extra A1:C3',
+    ]);
+  });
+
+  it('two cells far from one another are none', () => {
+    const back = workbook({ Parts: { ...PARTS, A2: undefined, C3: undefined }, Checks: { ...CHECKS, E10: 'upper boss', G11: 1.4 } });
+    const lines = linesOf(SENT, back);
+    expect(lines.filter(line => line.includes('cells moved'))).toEqual([]);
+    expect(lines.filter(line => line.startsWith('missing'))).toHaveLength(2);
+  });
+
   it('a sheet that was copied, and a row of the first one emptied, is no block', () => {
     const many = { ...PARTS, A4: 'rib', B4: 0.9, C4: 0.8, A5: 'lip', B5: 0.7, C5: 0.6 };
     const emptied = { ...many, A3: undefined, B3: undefined, C3: undefined };
@@ -142,6 +163,26 @@ describe('rows that were sorted', () => {
     const sent = workbook({ Parts: PARTS, States: states('upper boss', 'lower boss') });
     expect(linesOf(sent, workbook({ Parts: rows, States: states('upper boss', 'lower boss') }))).toEqual([
       'rows, columns and sheets: Parts, row moved: 2 to 3: upper boss | 2.4 | 1.2',
+    ]);
+  });
+});
+
+describe('a row that is found again', () => {
+  it('below, where it was put', () => {
+    const below = { ...PARTS, A2: undefined, B2: undefined, C2: undefined, A8: 'upper boss', B8: 2.4, C8: 1.2 };
+    const checks: Cells = { ...CHECKS, B2: ['=IF(Parts!B8<2.5,"pass","fail")', null] };
+    expect(linesOf(SENT, workbook({ Parts: { ...below, B6: ['=B8+B3', null] }, Checks: checks }))).toEqual([
+      'rows, columns and sheets: Parts, row moved: 2 to 8: upper boss | 2.4 | 1.2',
+    ]);
+  });
+
+  it('one row further up, with a new one in its place', () => {
+    const sent: Cells = { ...PARTS, B6: undefined, A6: 'end' };
+    const back = { ...sent, A2: 'lower boss', B2: 3, C2: 1.4, A3: 'rib', B3: 0.9, C3: 0.8 };
+    expect(linesOf(workbook({ Parts: sent }), workbook({ Parts: back }))).toEqual([
+      'changed inputs: hole of lower boss, Parts B3: 2.9 -> 3',
+      'rows, columns and sheets: Parts, row inserted: 3: rib | 0.9 | 0.8',
+      'rows, columns and sheets: Parts, row deleted: 2: upper boss | 2.4 | 1.2',
     ]);
   });
 });

@@ -90,7 +90,7 @@ export const ENGLISH = {
     none: 'No size that can be measured on a part follows from this workbook.',
     left: (count: number, sheet: string): string => `${count} more sizes could be measured; they stand on the sheet ${sheet}.`,
     cavity: 'cavity, sample',
-    headers: ['No.', 'characteristic', 'size', 'min', 'max', '', 'method', '1', '2', '3', '4', '5', 'OK?', 'remark'],
+    headers: ['No.', 'characteristic', 'size', 'min', 'max', 'unit', 'method', '1', '2', '3', '4', '5', 'OK?', 'remark'],
     methods: {
       'pin gauge': 'pin gauge',
       calliper: 'calliper',

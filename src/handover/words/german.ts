@@ -86,7 +86,7 @@ export const GERMAN: PageWords = {
     none: 'Aus dieser Arbeitsmappe folgt kein Maß, das am Teil gemessen werden kann.',
     left: (count, sheet) => `${count} weitere Maße ließen sich messen; sie stehen auf dem Blatt ${sheet}.`,
     cavity: 'Kavität, Teil',
-    headers: ['Nr.', 'Merkmal', 'Nennmaß', 'min.', 'max.', '', 'Prüfmittel', '1', '2', '3', '4', '5', 'i.O.?', 'Bemerkung'],
+    headers: ['Nr.', 'Merkmal', 'Nennmaß', 'min.', 'max.', 'Einh.', 'Prüfmittel', '1', '2', '3', '4', '5', 'i.O.?', 'Bemerkung'],
     methods: {
       'pin gauge': 'Prüfstift',
       calliper: 'Messschieber',

@@ -116,7 +116,8 @@ export function printOf(
       ...(breakAfter.length > 0
         ? { scale: scaleOf(plan, heightsPt) }
         : own !== undefined
-          ? { scale: own }
+          ? // what is left for a wider font lies on both sides
+            { scale: own, horizontalCentered: true }
           : { fitToPage: true, fitToWidth: pagesWide(plan), fitToHeight: isScaled === true ? 0 : pagesTall(plan, heightsPt) }),
       margins: MARGINS_IN,
     },
