@@ -2,7 +2,7 @@
 import type { State } from '../core/check/check';
 import type { InputName } from '../joint/inputs';
 import type { Output } from '../joint/outputs';
-import type { RuleName } from '../joint/rules';
+import type { RuleAside, RuleName, RuleShown } from '../joint/rules';
 
 export const STATES: Readonly<Record<State, string>> = {
   fail: 'nicht erfüllt',
@@ -197,6 +197,22 @@ export const RULES = {
   'head does not sink in': { name: 'Kopf sinkt nicht ein', broken: 'Kopf sinkt in seine Auflage ein' },
   'steel beside the boss': { name: 'Werkzeugstahl neben dem Dom', broken: 'dünner Werkzeugstahl neben dem Dom' },
 } satisfies Readonly<Record<RuleName, { readonly name: string; readonly broken: string }>>;
+
+/** What some rules say beside that. */
+export const RULE_ASIDES: Readonly<Record<RuleAside, string>> = {
+  'little room under the tip': 'wenig Freiraum unter der Schraubenspitze',
+  'a cone wedges plastic open; a flat-seated head does not': 'Ein Kegel sprengt Kunststoff auf, ein Kopf mit ebener Auflage nicht',
+  'a machine thread in plastic holds less and wears; use a tapping screw or an insert':
+    'Ein Maschinengewinde hält in Kunststoff weniger und verschleißt; nehmen Sie eine Blechschraube oder einen Gewindeeinsatz',
+  'pull-through of a countersunk head is not calculated': 'Der Durchzug eines Senkkopfs wird nicht berechnet',
+  'passes on a wall of': 'erfüllt bei einer Wanddicke von',
+};
+
+/** What is needed and what there is, round its number. */
+export const RULE_SHOWN: Readonly<Record<RuleShown, readonly [before: string, after: string]>> = {
+  'a sleeve': ['eine Hülse von', ' Höhe'],
+  'a hole': ['ein Loch von', ' Tiefe'],
+};
 
 const MEANINGS: Readonly<Record<string, string>> = { ...INPUT_MEANINGS, ...OUTPUT_MEANINGS };
 

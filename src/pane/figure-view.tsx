@@ -2,9 +2,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
-import { section, type LegendEntry } from '../figure/section';
+import { section } from '../figure/section';
 import type { StudyFigure } from '../figure/study-figure';
-import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
 import type { LocatedJoint } from './find-joint';
 import { Findings } from './findings';
@@ -12,9 +11,10 @@ import type { Stack } from './find-stack';
 import type { Study } from './find-study';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
-import { lengthText } from './length-text';
 import { pictureOf } from './picture';
-import { placeName, usePane, useWords } from './pane-context';
+import { useFigureSpeech } from './figure-speech';
+import { Legend } from './legend';
+import { placeName, useNumbers, usePane, useWords } from './pane-context';
 import { SaveJoint } from './save-joint';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
@@ -35,27 +35,6 @@ function useWidth(): [{ readonly current: HTMLDivElement | null }, number] {
     return () => observer.disconnect();
   }, []);
   return [place, width];
-}
-
-function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; readonly inch: boolean }): JSX.Element {
-  return (
-    <table class="bw-legend">
-      <caption class="bw-unseen">{useWords().figure.letters}</caption>
-      <tbody>
-        {legend.flatMap(({ letter, name, value, unit }) =>
-          value === undefined
-            ? []
-            : [
-                <tr key={letter}>
-                  <th scope="row">{letter}</th>
-                  <td>{name}</td>
-                  <td class="bw-number">{unit === 'mm' ? lengthText(value, inch) : `${digits(value)}${unit}`}</td>
-                </tr>,
-              ],
-        )}
-      </tbody>
-    </table>
-  );
 }
 
 /** What is drawn, as a picture over the cells from the selected one on. */
@@ -79,11 +58,15 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
 function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { kept } = usePane();
   const { figure: W, frame } = useWords();
+  const speech = useFigureSpeech();
   const [place, width] = useWidth();
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
   const letters = !hasNames && width < NAMES_FROM_PX;
-  const { svg, legend, widthPx } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
+  const { svg, legend, widthPx } = useMemo(
+    () => section(joint.variant, { inch, letters, widthPx: width, speech }),
+    [joint, inch, letters, width, speech],
+  );
   // Shrunk to a narrow pane its letters could not be read: it keeps its size and scrolls.
   const isWide = hasNames || (letters && widthPx > width);
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
@@ -107,7 +90,10 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
             <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> {W.onDrawing}
           </label>
         )}
-        <PutIntoSheet svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX }).svg} words={W.section(jointName(joint, frame))} />
+        <PutIntoSheet
+          svg={() => section(joint.variant, { inch, widthPx: PICTURE_PX, speech }).svg}
+          words={W.section(jointName(joint, frame))}
+        />
       </div>
       <SaveJoint joint={joint} />
       <Findings joint={joint} states={['fail', 'not checked', 'review']} />
@@ -119,14 +105,15 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 /** Every variant that stands with this one, by its engagement. */
 function Chart({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { frame } = useWords();
+  const speech = useFigureSpeech();
   const [place, width] = useWidth();
   const svg = useMemo(
     () =>
       variantChartSvg(
         joint.together().map(one => variantRow(jointName(one, frame), one.variant)),
-        { widthPx: width },
+        { widthPx: width, speech },
       ),
-    [joint, width],
+    [joint, width, speech],
   );
   return <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />;
 }
@@ -152,8 +139,10 @@ const STACK_TOTALS: readonly (readonly [name: 'nominal' | 'worst' | 'rootSumSqua
 function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   const { place: at, shares, totals, refusal } = stack;
   const W = useWords().figure;
+  const numbers = useNumbers();
+  const speech = useFigureSpeech();
   const [place, width] = useWidth();
-  const svg = useMemo(() => stackChartSvg(shares, { widthPx: width }), [stack, width]);
+  const svg = useMemo(() => stackChartSvg(shares, { widthPx: width, speech }), [stack, width, speech]);
   return (
     <>
       <div class="bw-joint">
@@ -165,9 +154,13 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
         </div>
       </div>
       <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: refusal === undefined ? svg : '' }} />
-      {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
+      {refusal !== undefined && (
+        <p class="bw-fault" lang="en">
+          {refusal}
+        </p>
+      )}
       <div class="bw-switches">
-        <PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX })} words={W.shares(placeName(at))} />
+        <PutIntoSheet svg={() => stackChartSvg(shares, { widthPx: PICTURE_PX, speech })} words={W.shares(placeName(at))} />
       </div>
       <table class="bw-legend bw-totals">
         <caption class="bw-unseen">{W.totals}</caption>
@@ -180,7 +173,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
                     <th scope="row">{W[name]}</th>
                     <td class="bw-number">
                       {sign}
-                      {lengthText(totals[total], false)}
+                      {numbers.length(totals[total], false)}
                     </td>
                   </tr>,
                 ],
@@ -193,13 +186,15 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 }
 
 function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; readonly place: Selection }): JSX.Element {
+  const W = useWords().figure;
+  const speech = useFigureSpeech();
   const [place, width] = useWidth();
-  const svg = useMemo(() => figure.svg({ widthPx: width }), [figure, width]);
+  const svg = useMemo(() => figure.svg({ widthPx: width, speech }), [figure, width, speech]);
   return (
     <>
       <div ref={place} class="bw-drawing bw-fitted" dangerouslySetInnerHTML={{ __html: svg }} />
       <div class="bw-switches">
-        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX })} words={useWords().figure.studyOf(figure.words, placeName(at))} />
+        <PutIntoSheet svg={() => figure.svg({ widthPx: PICTURE_PX, speech })} words={W.studyOf(figure.words(speech), placeName(at))} />
       </div>
     </>
   );
@@ -207,15 +202,22 @@ function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; reado
 
 function StudySection({ study: { place, figure } }: { readonly study: Study }): JSX.Element {
   const W = useWords().figure;
+  const speech = useFigureSpeech();
   return (
     <section aria-label={W.study}>
       <div class="bw-joint">
         <div>
-          <h2>{typeof figure === 'string' ? W.study : figure.words}</h2>
+          <h2>{typeof figure === 'string' ? W.study : figure.words(speech)}</h2>
           <p class="bw-quiet">{placeName(place)}</p>
         </div>
       </div>
-      {typeof figure === 'string' ? <p class="bw-fault">{figure}</p> : <StudyDrawn figure={figure} place={place} />}
+      {typeof figure === 'string' ? (
+        <p class="bw-fault" lang="en">
+          {figure}
+        </p>
+      ) : (
+        <StudyDrawn figure={figure} place={place} />
+      )}
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { KeptView, PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState, useWords } from './pane-context';
 import { useJoint } from './use-joint';
+import { useSigns } from './use-signs';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
 import { VIEWS } from './views';
@@ -83,7 +84,7 @@ function Guarded({ View }: { readonly View: ComponentType }): JSX.Element {
 }
 
 /** How the pane was left, and whether that is known by now. */
-function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefined, boolean] {
+function useKept({ kept: atOnce, keptView, later }: PaneServices): [KeptView | undefined, boolean] {
   const [kept, setKept] = useState(atOnce);
   const [isRead, setRead] = useState(keptView === undefined);
   useEffect(() => {
@@ -96,7 +97,7 @@ function useKept({ kept: atOnce, keptView }: PaneServices): [KeptView | undefine
     if (!isRead) return;
     performance.mark('bosswright pane');
     // What is fetched now is there when the network is not.
-    setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
+    setTimeout(() => [later, ...VIEWS.map(({ View: { ready } }) => ready)].forEach(fetch => void fetch().catch(() => {})));
   }, [isRead]);
   return [kept, isRead];
 }
@@ -141,6 +142,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const { progress, work, stop } = useTask(say, W.failed);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
+  const signs = useSigns(services.port, isSeen);
   const here = useJoint(services.port, isSeen, isKeptRead && VIEWS[active]?.showsJoint === true, say);
 
   const takeBack = () =>
@@ -163,6 +165,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
     () => ({
       ...services,
       ...here,
+      signs,
       ...(kept !== undefined && { kept }),
       ...(german !== undefined && { german }),
       isBusy,

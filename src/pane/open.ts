@@ -2,7 +2,9 @@
 import { excelPort } from '../hosts/excel/excel-port';
 import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
+import { START } from '../words/start';
 import { languageOf, type PageLanguage, speech } from '../words/speech';
+import type { ViewWords } from '../words/views';
 import { besideEnglish, type ListedFunction } from './function-list';
 import { listedIn } from './listed-in';
 import { mountPane, type MountedPane } from './mount';
@@ -42,9 +44,9 @@ function show(place: HTMLElement, text: string): void {
   place.before(notice);
 }
 
-function portOfExcel(place: HTMLElement): SheetPort | undefined {
+function portOfExcel(place: HTMLElement, { excel }: ViewWords): SheetPort | undefined {
   try {
-    return excelPort();
+    return excelPort(excel);
   } catch (thrown) {
     show(place, messageOf(thrown));
     return undefined;
@@ -54,21 +56,22 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 /** Undefined where it could not be opened. */
 export async function openPane(isInExcel: boolean, listed: ListedFunctions): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
+  const language = pageLanguage(isInExcel);
   try {
-    const language = pageLanguage(isInExcel);
-    const [functions, { words, beside }] = await Promise.all([described(listed, language), speech(language)]);
-    const port = isInExcel ? portOfExcel(place) : undefined;
+    const [functions, { words, later, beside }] = await Promise.all([described(listed, language), speech(language)]);
+    const port = isInExcel ? portOfExcel(place, words) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',
       functions,
       words,
+      later,
       benchUrl: 'index.html',
       ...(beside !== undefined && { beside }),
-      ...(port !== undefined && { port, files: excelFiles() }),
+      ...(port !== undefined && { port, files: excelFiles(words.excel) }),
       keptView,
     });
   } catch (thrown) {
-    show(place, `The pane could not start: ${messageOf(thrown)}`);
+    show(place, START[language].paneFailed(messageOf(thrown)));
     return undefined;
   }
 }

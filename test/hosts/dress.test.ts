@@ -2,6 +2,7 @@
 import { afterEach, expect, it } from 'vitest';
 import { excelPort } from '../../src/hosts/excel/excel-port';
 import type { Dress } from '../../src/sheet/dress';
+import { EXCEL } from '../../src/words/excel';
 import { fakeExcel, type Looks } from './excel-fake';
 
 afterEach(() => {
@@ -33,7 +34,7 @@ const HAD: readonly (readonly [string, Looks])[] = [
 it('are put on in few exchanges, and taken off again: every cell looks as it did', async () => {
   const fake = fakeExcel({ name: 'Part', looks: new Map(HAD) });
   const [part] = fake.sheets;
-  const takeOff = await excelPort().dress?.(dress);
+  const takeOff = await excelPort(EXCEL).dress?.(dress);
   expect(fake.syncs).toBe(2);
   expect(part?.looks.get('B2')?.['fill.color']).not.toBe('#FFFF00');
   expect(part?.looks.get('C3')).toMatchObject({ numberFormat: '0.00', wrapText: true });
@@ -49,14 +50,14 @@ it('are put on in few exchanges, and taken off again: every cell looks as it did
 
 it('are on no other cell', async () => {
   const fake = fakeExcel({ name: 'Part' });
-  await excelPort().dress?.(dress);
+  await excelPort(EXCEL).dress?.(dress);
   expect([...(fake.sheets[0]?.looks.keys() ?? [])].sort()).toEqual(['B2', 'B3', 'C2', 'C3']);
 });
 
 it('stop before a list that is too long for Excel, with a sentence', async () => {
   const fake = fakeExcel({ name: 'Part' });
   const choices = Array.from({ length: 60 }, (_, i) => `word ${i}`);
-  await expect(excelPort().dress?.({ ...dress, dropDowns: [{ range: 'B3', choices, words: '' }] })).rejects.toThrow(
+  await expect(excelPort(EXCEL).dress?.({ ...dress, dropDowns: [{ range: 'B3', choices, words: '' }] })).rejects.toThrow(
     'the words to choose from in B3 are too long for Excel',
   );
   expect(fake.syncs).toBe(1);

@@ -2,6 +2,7 @@
 import { type Dress, LONGEST_CHOICES } from '../../sheet/dress';
 import { cellPosition, rectanglesOf } from '../../sheet/addresses';
 import { colourStates, columnPt, drawCells } from './draw';
+import { ExcelRefusal } from './words';
 
 /** A column of sentences. */
 const WRAPPED_CHARACTERS = 36;
@@ -77,7 +78,7 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
   for (const { range, choices, words } of dropDowns) {
     const { dataValidation } = sheet.getRange(range);
     const source = choices.join(',');
-    if (source.length > LONGEST_CHOICES) throw new Error(`the words to choose from in ${range} are too long for Excel`);
+    if (source.length > LONGEST_CHOICES) throw new ExcelRefusal(({ longChoices }) => longChoices(range));
     dataValidation.rule = { list: { inCellDropDown: true, source } };
     dataValidation.prompt = { showPrompt: true, title: 'Input', message: words };
     // A card or a screw of one's own is typed here too.

@@ -1,7 +1,7 @@
 // What happens in the workbook, told with places that the events bring: nothing is asked of Excel for a move inside a sheet.
 import { type Rectangle, rectangleOf } from '../../sheet/addresses';
 import type { Selection, SheetListener } from '../../sheet/port';
-import { run } from './exchange';
+import type { ExcelRun } from './exchange';
 
 /** `B4:D9`, `B:C`, `4:9`, several with a comma or a semicolon: the first of them. */
 export function areaAt(address: string): Rectangle | undefined {
@@ -26,13 +26,13 @@ export async function selectionIn(context: Excel.RequestContext): Promise<Select
 }
 
 /** Where a chart or a picture is selected, there is no active cell. */
-export const selection = (): Promise<Selection | null> =>
+export const selection = (run: ExcelRun): Promise<Selection | null> =>
   run(selectionIn).catch((thrown: unknown) => {
     if ((thrown as { readonly code?: unknown }).code === 'InvalidSelection') return null;
     throw thrown;
   });
 
-export function watch(listener: SheetListener): () => void {
+export function watch(run: ExcelRun, listener: SheetListener): () => void {
   /** Names of the sheets by their ids, which events bring. */
   let names: ReadonlyMap<string, string> = new Map();
   let isStopped = false;
@@ -58,7 +58,7 @@ export function watch(listener: SheetListener): () => void {
   // Another sheet may also have another name than before.
   const onActivated = async () => {
     const mine = ++asked;
-    const [now] = await Promise.all([selection(), learnt()]);
+    const [now] = await Promise.all([selection(run), learnt()]);
     if (now !== null && mine === asked && !isStopped) listener.selected(now);
   };
   const added = run(async context => {

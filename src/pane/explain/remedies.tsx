@@ -5,7 +5,8 @@ import { call } from '../../registry';
 import { cellPosition } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
 import type { LocatedJoint } from '../find-joint';
-import { placeName, usePane, useWords } from '../pane-context';
+import { RuleNamed } from '../findings';
+import { placeName, useNumbers, usePane, useWords } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { effectOf, entriesOf, waysOf, type InputChange } from './remedy-effect';
 
@@ -16,7 +17,7 @@ function remediesOf({ rows, base }: LocatedJoint): string[] {
   return table.ok && Array.isArray(table.value) ? [...new Set(table.value.slice(1).map(row => String(row[REMEDY_COLUMN])))] : [];
 }
 
-const changeWords = (way: readonly InputChange[]): string => way.map(({ name, text }) => `${name} ${text}`).join(' with ');
+const changeWords = (way: readonly InputChange[], joiner: string): string => way.map(({ name, text }) => `${name} ${text}`).join(joiner);
 
 /** Cells of inputs in which formulas stand: not to be written over. */
 function useFormulas(port: SheetPort, { cells }: LocatedJoint): ReadonlySet<string> | undefined {
@@ -59,10 +60,11 @@ function Way({
   readonly formulas: ReadonlySet<string>;
 }): JSX.Element {
   const { wrote, work, isBusy } = usePane();
-  const W = useWords().cell;
+  const { cell: W, frame } = useWords();
+  const numbers = useNumbers();
   const entries = entriesOf(way, joint, place => formulas.has(placeName(place)));
   const effect = effectOf(way, joint);
-  const words = changeWords(way);
+  const words = numbers.sentence(changeWords(way, frame.remedyWords[' with ']));
   return (
     <li>
       {entries === undefined ? (
@@ -76,12 +78,22 @@ function Way({
           {W.apply(words)}
         </button>
       )}{' '}
-      <span>{entries === undefined ? W.cannot : W.writes(entries.map(entry => `${placeName(entry)}: ${entry.content}`).join(', '))}</span>
+      <span>
+        {entries === undefined
+          ? W.cannot
+          : W.writes(entries.map(entry => `${placeName(entry)}: ${numbers.cell(entry.content)}`).join(', '))}
+      </span>
       {effect.length === 0 ? (
         <span class="bw-quiet">{W.changesNothing}</span>
       ) : (
         <span>
-          {W.changes} {effect.map(({ rule, from, to }) => `${rule}: ${from} → ${to}`).join('; ')}
+          {W.changes}{' '}
+          {effect.map(({ rule, from, to }, i) => (
+            <span key={rule}>
+              {i > 0 && '; '}
+              <RuleNamed name={rule} />: <span lang="en">{`${from} → ${to}`}</span>
+            </span>
+          ))}
         </span>
       )}
     </li>
@@ -90,7 +102,7 @@ function Way({
 
 export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readonly port: SheetPort }): JSX.Element | null {
   const formulas = useFormulas(port, joint);
-  const W = useWords().cell;
+  const { cell: W, frame } = useWords();
   const ways = remediesOf(joint).flatMap(waysOf);
   if (ways.length === 0 || formulas === undefined) return null;
   return (
@@ -98,7 +110,7 @@ export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readon
       <h3>{W.ways}</h3>
       <ul class="bw-findings">
         {ways.map(way => (
-          <Way key={changeWords(way)} way={way} joint={joint} port={port} formulas={formulas} />
+          <Way key={changeWords(way, frame.remedyWords[' with '])} way={way} joint={joint} port={port} formulas={formulas} />
         ))}
       </ul>
     </>

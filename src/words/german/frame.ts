@@ -57,6 +57,7 @@ export const FRAME: typeof ENGLISH = {
   metSide: { below: 'mindestens', above: 'höchstens', 'at most': 'über', 'at least': 'unter' },
   inCell: (name, at) => `${name} in ${at}`,
   passesWith: remedy => `erfüllt mit ${remedy}`,
+  remedyWords: { ' with ': ' zusammen mit ', '; or ': '; oder mit ', '(steel-safe)': '(stahlsicher)' },
   noPlace: {
     below: name => `${name} hat noch keine Spalte: Fügen Sie eine im gelesenen Bereich hinzu`,
     beside: name => `${name} hat noch keine Zeile: Fügen Sie eine im gelesenen Bereich hinzu`,
