@@ -62,3 +62,31 @@ it('stop before a list that is too long for Excel, with a sentence', async () =>
   );
   expect(fake.syncs).toBe(1);
 });
+
+/** What the user had ruled before: a list with a prompt, and a number with a stop. */
+const LIST = {
+  rule: { list: { inCellDropDown: true, source: 'steel,brass' } },
+  prompt: { showPrompt: true, title: 'Mine', message: 'ours to choose' },
+  errorAlert: { showAlert: true, style: 'stop', title: 'No', message: 'not this' },
+  ignoreBlanks: false,
+};
+const NUMBER = { ...LIST, rule: { decimal: { formula1: 0, operator: 'GreaterThan' } } };
+const PROMPT = { prompt: { showPrompt: true, title: 'Note', message: 'measured' } };
+
+it.each([
+  ['one rule over all of it', ['B3', LIST, 'B4', LIST], 2],
+  ['a rule of its own in each cell, and one without', ['B3', LIST, 'B4', NUMBER], 3],
+  ['a prompt alone', ['B3', PROMPT, 'B4', PROMPT, 'B5', PROMPT], 2],
+  ['nothing', [], 2],
+] as const)('give back what could be typed before: %s', async (_, had, syncs) => {
+  const rules = new Map<string, Record<string, unknown>>();
+  for (let i = 0; i < had.length; i += 2) rules.set(had[i] as string, had[i + 1] as Record<string, unknown>);
+  const range = syncs === 3 || had.length !== 4 ? 'B3:B5' : 'B3:B4';
+  const before = JSON.stringify([...rules]);
+  const fake = fakeExcel({ name: 'Part', rules });
+  const takeOff = await excelPort(EXCEL).dress?.({ ...dress, dropDowns: [{ range, choices: ['pan', 'flat'], words: 'Head' }] });
+  expect(fake.syncs).toBe(syncs);
+  expect(rules.get('B3')?.['rule']).toEqual({ list: { inCellDropDown: true, source: 'pan,flat' } });
+  await takeOff?.();
+  expect(Object.fromEntries(rules)).toEqual(Object.fromEntries(JSON.parse(before) as [string, object][]));
+});

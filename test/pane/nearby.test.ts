@@ -41,6 +41,7 @@ const sheet = (name: string, rows: number, columns: number, of: (row: number, co
     cells,
     pictures: [],
     looks: new Map(),
+    rules: new Map(),
     conditions: new Map(),
     used: { top: 0, left: 0, bottom: rows - 1, right: columns - 1 },
   };
