@@ -7,7 +7,7 @@ const dayOf = (kept: Date): string => kept.toLocaleString('de-DE', { day: 'numer
 
 export const BENCH: typeof ENGLISH = {
   page: {
-    bench: 'Werkbank',
+    bench: 'Tabellenseite',
     workbook: 'Arbeitsmappe',
     menu: 'Menü',
     workbooks: 'Arbeitsmappen…',
@@ -62,7 +62,7 @@ export const BENCH: typeof ENGLISH = {
     fail: 'nicht erfüllt',
     'not checked': 'nicht geprüft: eine Eingabe fehlt',
   },
-  cancel: 'Nein, zurück',
+  cancel: 'Abbrechen',
   readingFile: file => `${file} wird gelesen …`,
   writingFile: 'Die Datei wird geschrieben …',
   openAsked: file => `${file} öffnen?`,
