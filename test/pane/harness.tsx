@@ -39,6 +39,8 @@ const kept = new Map<string, string>();
 const { functions: english } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
 const { language, words, later, beside } = await speech(location.search === '?de' ? 'de' : 'en');
 const functions = language === 'de' ? besideEnglish(english.map(inGerman), english) : english;
+// a German host writes a comma
+if (language === 'de') Object.assign(port, { signs: async () => ({ decimal: ',' }) });
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   files: {

@@ -21,7 +21,7 @@ export const DRAWN: FigureWords = {
   pullInches: 'Entformungsrichtung; Längen in mm (Zoll)',
   variants: 'Einschraubtiefe der Varianten',
   noVariant: 'Keine Variante.',
-  worst: 'volles Gewinde, kleinstes',
+  worst: 'kleinste',
   nominal: 'nominell',
   required: 'verlangt, ratio ÷ d',
   variant: (name, worst, nominal, required, state) => `${name}: kleinste ${worst}, nominell ${nominal}, verlangt ${required}, ${state}`,
