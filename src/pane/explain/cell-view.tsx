@@ -69,6 +69,7 @@ function useCell(port: SheetPort): CellHere | undefined {
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
   const { cell: W, frame } = useWords();
   const { german } = usePane();
+  const numbers = useNumbers();
   const input = INPUTS.get(name);
   if (input === undefined) return null;
   return (
@@ -78,7 +79,7 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
         lines={[
           [W.meaning, german?.meaningOf(name) ?? input.meaning],
           [W.unit, input.unit],
-          [W.limits, german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param)],
+          [W.limits, numbers.sentence(german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param))],
           [W.whenBlank, german?.defaultOf(input.defaultWords) ?? input.defaultWords],
         ]}
       />

@@ -21,8 +21,7 @@ export const TABLE: typeof ENGLISH = {
     `${range}: eine Zeile mit Namen und Einheiten, und ${count(rows, 'Variante', 'Varianten')} mit den Werten oben`,
   formulaCell: at => `${at}: eine Formel`,
   filled: range => `Sie füllt ${range}; in Excel ab 2021.`,
-  looks:
-    'Formatierung: Namen, Eingaben und Ausgaben unterscheidbar; Zahlen durch ihr Format gerundet; Zustände farbig; Gründe mit Zeilenumbruch.',
+  looks: 'Formatierung: Namen, Eingaben und Ausgaben unterscheidbar; Zahlen gerundet; Zustände farbig; Gründe mit Zeilenumbruch.',
   dropDowns: ranges => `Auswahllisten in ${ranges}; anderes lässt sich eintippen.`,
   noDropDowns: ranges => `Keine Auswahllisten in ${ranges}: Dieses Tabellenblatt kennt keine. In Excel gibt es sie.`,
   write: 'Tabelle schreiben',
