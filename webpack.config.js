@@ -12,7 +12,7 @@ import webpack from 'webpack';
 
 const { helpPages } = await tsImport('./src/help/plugin.ts', import.meta.url);
 const { ENGLISH } = await tsImport('./src/words/english.ts', import.meta.url);
-const { withWords } = await tsImport('./src/words/text-at.ts', import.meta.url);
+const { withStartWords, withWords } = await tsImport('./src/words/text-at.ts', import.meta.url);
 const { checkForms } = await tsImport('./src/plain/read.ts', import.meta.url);
 
 const here = import.meta.dirname;
@@ -161,7 +161,7 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
         'manifest.xml',
         'src/pane/pane.html',
         'src/pane/pane.css',
-        'src/pane/start.js',
+        { from: 'src/pane/start.js', transform: script => withStartWords(script.toString()) },
         ...(isWithoutBench
           ? [{ from: 'src/help/start.html', to: 'index.html' }]
           : [{ from: 'src/bench/bench.html', transform: html => withWords(html.toString(), ENGLISH) }, 'src/bench/index.html']),

@@ -5,6 +5,7 @@ import { benchSpeech } from './bench-speech';
 import { fill } from './fill';
 import { keptLanguage } from './language-choice';
 import { showPicture } from './sheet-picture';
+import { START } from '../words/start';
 import { hereKey, turnToLast } from './workbook-store';
 
 /** The files of the spreadsheet, by the names that the build gives them. */
@@ -25,10 +26,11 @@ try {
   // A browser that keeps nothing has nothing to show.
 }
 followParts();
-const spoken = benchSpeech(keptLanguage());
+const language = keptLanguage();
+const spoken = benchSpeech(language);
 void spoken.then(({ words }) => fill(words));
 import(/* webpackChunkName: "bench-page" */ './page')
   .then(({ start }) => start(spoken))
   .catch((thrown: unknown) => {
-    byId('kept').textContent = `The bench could not start: ${messageOf(thrown)}`;
+    byId('kept').textContent = START[language].benchFailed(messageOf(thrown));
   });

@@ -2,7 +2,7 @@
 import type { Words } from '../words/english';
 import { textAt } from '../words/text-at';
 
-export function fill(words: Words): void {
+export function fill(words: Pick<Words, 'bench'>): void {
   for (const filled of document.querySelectorAll<HTMLElement>('[data-words]'))
     filled.textContent = textAt(words, filled.dataset.words ?? '');
   for (const named of document.querySelectorAll<HTMLElement>('[data-label]')) named.ariaLabel = textAt(words, named.dataset.label ?? '');

@@ -43,7 +43,7 @@ export async function start(speech: Promise<BenchSpeech>): Promise<void> {
   const spoken = await speech;
   const { words, language } = spoken;
   const functions = await readFunctions(language);
-  const workbook = startBenchWorkbook(byId('sheet'), functions, language);
+  const workbook = startBenchWorkbook(byId('sheet'), functions, language, words.bench);
   languageChoice(language);
   fileCommands(workbook, plan => void kept.openPlan(plan), words.bench);
   const beside = sidePanel(workbook, functions, spoken);

@@ -148,7 +148,7 @@ export function persistence(workbook: BenchWorkbook, demo: Demo, W: Words['bench
 
   function openKept(): void {
     const read = readKept();
-    if (read?.is === 'damaged') return openDamaged(read.why);
+    if (read?.is === 'damaged') return openDamaged(read.why(W.damage));
     if (read?.is !== 'workbook') {
       hold(read === null ? undefined : unopenedNotice(W.newer, W, anew));
       return openDemo(W.demo);

@@ -11,7 +11,7 @@ import { tabs, type Tabs } from './tabs';
 const CELL = 'Cell';
 
 /** The code of the pane is fetched after the page has started. */
-export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[], { words, beside }: Speech): Tabs {
+export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[], { words, later, beside }: Speech): Tabs {
   let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
 
@@ -25,6 +25,7 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
         saysCell: true,
         host: 'bench',
         words,
+        later,
         ...(beside !== undefined && { beside }),
         kept: {
           get: key => kept.get(key) ?? null,

@@ -1,5 +1,5 @@
 // The form in which a browser keeps the workbook, today's and those before.
-import { snapshotFault, type Snapshot } from '../hosts/univer/snapshot';
+import { type Damage, snapshotFault, type Snapshot } from '../hosts/univer/snapshot';
 
 export const format = 2;
 
@@ -21,20 +21,19 @@ export type StoredWorkbook =
   | { readonly is: 'workbook'; readonly kept: Kept }
   /** Kept by a page that knows more than this one. */
   | { readonly is: 'newer' }
-  | { readonly is: 'damaged'; readonly why: string };
+  | { readonly is: 'damaged'; readonly why: Damage };
 
 export function readStored(text: string): StoredWorkbook {
   try {
     let data = JSON.parse(text) as Partial<Kept> | null;
-    if (typeof data?.format !== 'number') return { is: 'damaged', why: 'it does not say its form' };
+    if (typeof data?.format !== 'number') return { is: 'damaged', why: W => W.noForm };
     if (data.format > format) return { is: 'newer' };
     for (let step = next[data.format]; step !== undefined; step = next[data.format as number]) data = step(data);
     const { demo, keptAt, workbook } = data;
-    if (data.format !== format || typeof demo !== 'string' || typeof keptAt !== 'string')
-      return { is: 'damaged', why: 'it has another form' };
+    if (data.format !== format || typeof demo !== 'string' || typeof keptAt !== 'string') return { is: 'damaged', why: W => W.otherForm };
     const why = snapshotFault(workbook);
     return why === undefined ? { is: 'workbook', kept: data as Kept } : { is: 'damaged', why };
   } catch {
-    return { is: 'damaged', why: 'its text is cut or mixed up' };
+    return { is: 'damaged', why: W => W.cut };
   }
 }

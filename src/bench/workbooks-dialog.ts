@@ -15,7 +15,7 @@ export interface Workbooks {
   discard(shelved: Shelved): void;
 }
 
-export function workbooksDialog(workbooks: Workbooks, { bench: W, sheets }: Words): void {
+export function workbooksDialog(workbooks: Workbooks, { bench: W, sheets }: Pick<Words, 'bench' | 'sheets'>): void {
   const nameOf = (shelved: Shelved): string => shelved.kept?.workbook.name ?? W.unreadable;
   const dialog = byId<HTMLDialogElement>('workbooks-dialog');
   const name = byId<HTMLInputElement>('workbook-name');

@@ -2,7 +2,7 @@
 import type { Dimension } from './dimensions';
 import { COLUMN_PX, FAN_PX, type Label, LABEL_PITCH, labelWidthPx, type Sheet } from './labels';
 import { extentOf, type Shape } from './shape';
-import { shown } from './svg';
+import { ENGLISH, type FigureSpeech, numberIn } from './speech';
 import type { View } from './view';
 
 export const DEFAULT_WIDTH_PX = 700;
@@ -16,11 +16,16 @@ const MIN_PART_PX = 216;
 /** The part is never drawn higher than this share of the width. */
 const TALLEST = 0.64;
 
-export function numberText({ words, value, unit, place }: Dimension, dMm: number | undefined, lengthText: (mm: number) => string): string {
+export function numberText(
+  { words, value, unit, place }: Dimension,
+  dMm: number | undefined,
+  lengthText: (mm: number) => string,
+  speech: FigureSpeech = ENGLISH,
+): string {
   if (value === undefined || place === undefined) return '';
-  if (unit === '°') return `${shown(value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
+  if (unit === '°') return `${numberIn(speech, value)}°${words.endsWith('draft') ? ' ↑' : ''}`;
   const sign = place.side === 'left' && place.ends === 'arrow' ? 'Ø' : '';
-  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${shown(value / dMm)} d` : '';
+  const inDiameters = place.side === 'right' && place.look !== 'plain' && dMm !== undefined ? ` = ${numberIn(speech, value / dMm)} d` : '';
   return `${sign}${lengthText(value)}${inDiameters}`;
 }
 

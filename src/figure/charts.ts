@@ -4,8 +4,9 @@ import type { State } from '../core/check/check';
 import { Refused } from '../core/refuse';
 import type { Variant } from '../joint/variant';
 import { mark } from './marks';
+import { ENGLISH, type FigureSpeech, numberIn } from './speech';
 import { style } from './style';
-import { type Child, el, fitted, line, type Markup, px, shown, text, textWidthPx } from './svg';
+import { type Child, el, fitted, line, type Markup, px, text, textWidthPx } from './svg';
 
 /** Ratios are full-thread engagement ÷ d; undefined where there is no value. */
 export interface VariantRow {
@@ -17,6 +18,7 @@ export interface VariantRow {
 }
 
 export interface StackShare {
+  /** Blank where it has none: then it is told by its number. */
   readonly name: string;
   /** Share of the whole, 0 … 1; undefined where there is no value. */
   readonly share: number | undefined;
@@ -24,6 +26,7 @@ export interface StackShare {
 
 export interface ChartOptions {
   readonly widthPx?: number;
+  readonly speech?: FigureSpeech;
 }
 
 export const DEFAULT_WIDTH_PX = 700;
@@ -34,7 +37,6 @@ const KEY_PX = 420;
 export const MARGIN_PX = 10;
 export const NAME_SHARE = 0.3;
 const BAR_PX = 11;
-const NO_VALUE = 'no value';
 
 function numberOf(read: () => number): number | undefined {
   try {
@@ -135,15 +137,16 @@ const KEY_LINE_PX = 20;
 const VALUE_PX = 66;
 const STATE_PX = 18 + textWidthPx('not checked', 12, 'bold');
 
-const inDiameters = (ratio: number | undefined): string => (ratio === undefined ? NO_VALUE : `${shown(ratio)} d`);
+const inDiameters = (ratio: number | undefined, speech: FigureSpeech): string =>
+  ratio === undefined ? speech.words.noValue : `${numberIn(speech, ratio)} d`;
 
 /** From the left: name, bars, numbers, state; or name and state above the bars. */
-function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: number): Child[] {
+function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: number, speech: FigureSpeech): Child[] {
   const { barX, scale, widthPx } = frame;
   const barTop = isAbove ? top + NAME_LINE_PX : top;
   const askedX = row.askedRatio === undefined ? undefined : barX + row.askedRatio * scale;
   const value = (ratio: number | undefined, y: number): Markup => {
-    const words = inDiameters(ratio);
+    const words = inDiameters(ratio, speech);
     const x = barX + Math.max(0, ratio ?? 0) * scale + 5;
     const isCrossed = askedX !== undefined && x < askedX + 3 && askedX < x + textWidthPx(words, 11) + 3;
     return text(words, [isCrossed ? askedX + 5 : x, y], { className: 'bw-small bw-halo' });
@@ -166,21 +169,26 @@ function variantBars(row: VariantRow, frame: Frame, isAbove: boolean, top: numbe
   ];
 }
 
-function variantKey(top: number, x: number, isNarrow: boolean): Child[] {
+function variantKey(top: number, x: number, isNarrow: boolean, { words: W }: FigureSpeech): Child[] {
   const entry = (words: string, at: number, y: number, sample: Child): Child[] => [
     sample,
     text(words, [at + 32, y + 9], { className: 'bw-small' }),
   ];
-  const [askedX, askedTop] = isNarrow ? [x, top + KEY_LINE_PX] : [x + 262, top];
+  const nominalX = x + Math.max(160, 48 + textWidthPx(W.worst, 11));
+  const [askedX, askedTop] = isNarrow ? [x, top + KEY_LINE_PX] : [nominalX + Math.max(102, 48 + textWidthPx(W.nominal, 11)), top];
   return [
-    ...entry('full thread, worst', x, top, el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
-    ...entry('nominal', x + 160, top, el('rect', { class: 'bw-nominal-bar', x: x + 160, y: top, width: 26, height: BAR_PX })),
-    ...entry('required, ratio ÷ d', askedX, askedTop, line('bw-asked', [askedX + 13, askedTop - 3], [askedX + 13, askedTop + BAR_PX + 3])),
+    ...entry(W.worst, x, top, el('rect', { class: 'bw-worst-bar', x, y: top, width: 26, height: BAR_PX })),
+    ...entry(W.nominal, nominalX, top, el('rect', { class: 'bw-nominal-bar', x: nominalX, y: top, width: 26, height: BAR_PX })),
+    ...entry(W.required, askedX, askedTop, line('bw-asked', [askedX + 13, askedTop - 3], [askedX + 13, askedTop + BAR_PX + 3])),
   ];
 }
 
 /** Engagement of every variant, worst and nominal, against the ratio required; the state as shape and word. */
-export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+export function variantChartSvg(
+  rows: readonly VariantRow[],
+  { widthPx: askedPx = DEFAULT_WIDTH_PX, speech = ENGLISH }: ChartOptions = {},
+): string {
+  const { words: W } = speech;
   const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const largest = Math.max(1, ...rows.flatMap(row => [row.worstRatio ?? 0, row.nominalRatio ?? 0, row.askedRatio ?? 0]));
   const isNarrow = widthPx < KEY_PX;
@@ -190,47 +198,45 @@ export function variantChartSvg(rows: readonly VariantRow[], { widthPx: askedPx 
   const rowPx = VARIANT_ROW_PX + (isNarrow ? NAME_LINE_PX : 0);
   const bottom = top + rows.length * rowPx;
   const said = rows.map(({ name, worstRatio, nominalRatio, askedRatio, state }) => {
-    const [worst, nominal, asked] = [worstRatio, nominalRatio, askedRatio].map(inDiameters);
-    return `${name}: worst ${worst}, nominal ${nominal}, required ${asked}, ${state}`;
+    const [worst = '', nominal = '', asked = ''] = [worstRatio, nominalRatio, askedRatio].map(ratio => inDiameters(ratio, speech));
+    return W.variant(name, worst, nominal, asked, W.states[state]);
   });
-  return chart('Engagement of the variants', rows.length === 0 ? 'No variant.' : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
-    ...variantKey(36, MARGIN_PX, isNarrow),
-    ...axis(frame, top - 4, bottom, value => `${shown(value, Number.isInteger(value) ? 0 : 1)} d`, 1),
-    ...rows.map((row, i) => variantBars(row, frame, isNarrow, top + i * rowPx)),
+  return chart(W.variants, rows.length === 0 ? W.noVariant : `${said.join('; ')}.`, widthPx, bottom + MARGIN_PX, [
+    ...variantKey(36, MARGIN_PX, isNarrow, speech),
+    ...axis(frame, top - 4, bottom, value => `${numberIn(speech, value, Number.isInteger(value) ? 0 : 1)} d`, 1),
+    ...rows.map((row, i) => variantBars(row, frame, isNarrow, top + i * rowPx, speech)),
   ]);
 }
 
 const SHARE_ROW_PX = 24;
 const SHARE_TOP_PX = 54;
-const percent = (share: number | undefined): string => (share === undefined ? NO_VALUE : `${shown(100 * share, 1)} %`);
+const percentIn = (share: number | undefined, speech: FigureSpeech): string =>
+  share === undefined ? speech.words.noValue : `${numberIn(speech, 100 * share, 1)} %`;
 
 /** Share of each link of a stack, in the order given; names that have no room beside the bars stand above them. */
-export function stackChartSvg(shares: readonly StackShare[], { widthPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+export function stackChartSvg(links: readonly StackShare[], { widthPx = DEFAULT_WIDTH_PX, speech = ENGLISH }: ChartOptions = {}): string {
+  const { words: W } = speech;
+  const shares = links.map(({ name, share }, i) => ({ name: name === '' ? W.link(i + 1) : name, share }));
+  const percent = (share: number | undefined): string => percentIn(share, speech);
   const wanted = nameWidthPx(shares.map(({ name }) => name));
   const isAbove = wanted > NAME_SHARE * widthPx;
   const frame = frameOf(widthPx, isAbove ? 0 : wanted + 10, 58, Math.max(1, ...shares.map(({ share }) => share ?? 0)));
   const rowPx = SHARE_ROW_PX + (isAbove ? NAME_LINE_PX : 0);
   const bottom = SHARE_TOP_PX + shares.length * rowPx;
   const said = shares.map(({ name, share }) => `${name} ${percent(share)}`);
-  return chart(
-    'Share of each link in the spread',
-    shares.length === 0 ? 'No link.' : `${said.join('; ')}.`,
-    frame.widthPx,
-    bottom + MARGIN_PX,
-    [
-      ...axis(frame, SHARE_TOP_PX - 2, bottom, value => `${shown(100 * value, 0)} %`, 0.01),
-      ...shares.map(({ name, share }, i) => {
-        const top = SHARE_TOP_PX + i * rowPx + 5;
-        const y = isAbove ? top + NAME_LINE_PX : top;
-        const named = isAbove
-          ? text(fitted(name, widthPx - 2 * MARGIN_PX, 12), [MARGIN_PX, top + 10], { className: 'bw-halo' })
-          : nameText(name, frame, y + 10);
-        return [
-          named,
-          bar('bw-nominal-bar', frame, y, share ?? 0),
-          text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' }),
-        ];
-      }),
-    ],
-  );
+  return chart(W.shares, shares.length === 0 ? W.noLink : `${said.join('; ')}.`, frame.widthPx, bottom + MARGIN_PX, [
+    ...axis(frame, SHARE_TOP_PX - 2, bottom, value => `${numberIn(speech, 100 * value, 0)} %`, 0.01),
+    ...shares.map(({ name, share }, i) => {
+      const top = SHARE_TOP_PX + i * rowPx + 5;
+      const y = isAbove ? top + NAME_LINE_PX : top;
+      const named = isAbove
+        ? text(fitted(name, widthPx - 2 * MARGIN_PX, 12), [MARGIN_PX, top + 10], { className: 'bw-halo' })
+        : nameText(name, frame, y + 10);
+      return [
+        named,
+        bar('bw-nominal-bar', frame, y, share ?? 0),
+        text(percent(share), [frame.barX + Math.max(0, share ?? 0) * frame.scale + 5, y + 10], { className: 'bw-small bw-halo' }),
+      ];
+    }),
+  ]);
 }

@@ -1,10 +1,10 @@
 // Findings on the drawing: a numbered mark at the place concerned, the sentence in the list below, and what has no value.
 import type { State } from '../core/check/check';
-import { sentence } from '../joint/words';
 import type { Finding } from '../joint/graph';
 import type { RuleName } from '../joint/rules';
 import { mark, MARK_PX } from './marks';
 import type { JointValues } from './joint-values';
+import type { FigureSpeech } from './speech';
 import type { Shape } from './shape';
 import { type Markup, type Point, text, wrapped } from './svg';
 import { at, type AxialPoint, type View } from './view';
@@ -105,10 +105,10 @@ export interface TextBlock {
 }
 
 /** The list below the drawing: mark, word, sentence. */
-export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number): TextBlock {
+export function findingList(list: readonly Numbered[], x: number, top: number, widthPx: number, { reason }: FigureSpeech): TextBlock {
   let y = top;
   const markup = list.flatMap(({ number, state, finding }) => {
-    const lines = wrapped(sentence(finding), widthPx - SENTENCE_PX, 12);
+    const lines = wrapped(reason(finding), widthPx - SENTENCE_PX, 12);
     const first = y + 12;
     y += Math.max(26, lines.length * LINE_PX + 8);
     return [
@@ -121,10 +121,17 @@ export function findingList(list: readonly Numbered[], x: number, top: number, w
 }
 
 /** "no value: hole, recess diameter – hole must be given …", a paragraph a reason, and what was drawn for want of a value. */
-export function missingList(read: JointValues, { board }: Shape, x: number, top: number, widthPx: number): TextBlock {
+export function missingList(
+  read: JointValues,
+  { board }: Shape,
+  x: number,
+  top: number,
+  widthPx: number,
+  { words: W }: FigureSpeech,
+): TextBlock {
   let y = top;
-  const missing = [...read.missing].map(([reason, names]) => `no value: ${names.join(', ')} – ${reason}`);
-  const markup = [...missing, ...(board?.note === undefined ? [] : [board.note])].flatMap(paragraph => {
+  const missing = [...read.missing].map(([reason, names]) => W.noValueOf(names.join(', '), reason));
+  const markup = [...missing, ...(board?.note === undefined ? [] : [W.boardHole[board.note]])].flatMap(paragraph => {
     const lines = wrapped(paragraph, widthPx, 12);
     const first = y + 13;
     y += lines.length * LINE_PX + 6;

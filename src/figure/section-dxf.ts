@@ -11,6 +11,7 @@ import { type Corner, corner, mirrored, reversed, straight, turn } from './outli
 import { boardCut, type Cut, headHalfCut, insertOutline, threadHalfCut } from './plastic-outline';
 import { deepestShift, deepestTip, headOutline, rootLine, shankOutline } from './screw-outline';
 import { titleOf } from './section';
+import { ENGLISH } from './speech';
 import { extentOf, type Shape } from './shape';
 import { shapeOf } from './shape-of-joint';
 import { type Point, shown } from './svg';
@@ -237,7 +238,7 @@ export function sectionDxf(variant: Variant): string {
     UNITS,
     'Sizes as worked out, nominal; head and screw at their largest; walls and board cut off at the break lines.',
     `State of the joint: ${stateOf(variant)}${reason === '–' ? '' : ` - ${String(reason)}`}`,
-    ...(shape.board?.note === undefined ? [] : [shape.board.note]),
+    ...(shape.board?.note === undefined ? [] : [ENGLISH.words.boardHole[shape.board.note]]),
     ...[...read.missing].map(([why, names]) => `no ${names.join(', ')}: ${why}`),
   ];
   const lines = notes.map((note, i) => text([left, below - (3 + 1.8 * i) * heightMm], heightMm, note));

@@ -58,12 +58,12 @@ function boardOf(read: JointValues, plane: number): Board | undefined {
   const clear = Math.max(read.mm('sleeve OD') ?? 0, read.mm('boss OD') ?? 0);
   const common = { top: plane, bottom: plane + v.board, clearR: half(clear) };
   if (given !== undefined) return { ...common, holeR: half(given) };
-  if (hole === undefined) return { ...common, note: 'the board hole is not given: the board ends in a break line' };
+  if (hole === undefined) return { ...common, note: 'broken' };
   // the joint itself takes the clearance hole for the hole in the board
   return {
     ...common,
     holeR: half(hole),
-    ...(read.get('has recess') === true && { note: 'the board hole is not given: drawn as the clearance hole' }),
+    ...(read.get('has recess') === true && { note: 'as the clearance hole' }),
   };
 }
 

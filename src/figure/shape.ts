@@ -34,7 +34,7 @@ export interface Board {
   readonly holeR?: number;
   readonly clearR: number;
   /** What was drawn for want of a board hole. */
-  readonly note?: string;
+  readonly note?: 'broken' | 'as the clearance hole';
 }
 
 export interface ThreadHalf {

@@ -14,8 +14,9 @@ import {
 } from './charts';
 import { contour } from './contour';
 import { type AxisPlace, isFree, limitsSaid, limitWords, type MapWords } from './map-words';
+import { ENGLISH, type FigureSpeech, numberIn } from './speech';
 import type { MapAxis, StateMap } from './state-map';
-import { type Child, el, fitted, line, type Markup, type Point, shown, text, textWidthPx, through } from './svg';
+import { type Child, el, fitted, line, type Markup, type Point, text, textWidthPx, through } from './svg';
 
 /** Colour and hatch say the same; what passes has none. */
 const MAP_CSS =
@@ -83,13 +84,13 @@ const between = (values: readonly number[], position: number): number => {
 const placesOf = (level: number): number => Math.max(2, 1 - Math.floor(Math.log10(level)));
 
 /** The edge of what fails, and lines of equal margin inside it, each with its margin where that stands over nothing else. */
-function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace, taken: MapWords[]): Child[] {
+function lines({ x, y, margins }: StateMap, across: AxisPlace, up: AxisPlace, taken: MapWords[], speech: FigureSpeech): Child[] {
   const most = Math.max(0, ...margins.flatMap(row => row.map(margin => margin ?? 0)));
   const levels = most === 0 ? [0] : Array.from({ length: LINES }, (_, i) => (most * i) / LINES);
   return levels.map(level => {
     const place = ([column, row]: Point): Point => [across.at(between(x.values, column)), up.at(between(y.values, row))];
     const pieces = contour(margins, level).map(([from, to]) => [place(from), place(to)] as const);
-    const words = level === 0 ? '' : shown(level, placesOf(level));
+    const words = level === 0 ? '' : numberIn(speech, level, placesOf(level));
     const halfPx = textWidthPx(words, 11) / 2;
     const later = pieces.slice(Math.floor(pieces.length / 2));
     const label = later
@@ -112,17 +113,22 @@ function presentPlace({ x, y }: StateMap, across: AxisPlace, up: AxisPlace): Poi
   return cx < left || cx > right || cy > bottom || cy < top ? undefined : [cx, cy];
 }
 
-const present = ([cx, cy]: Point): Child => [
+const present = ([cx, cy]: Point, now: string): Child => [
   el('circle', { class: 'bw-outline bw-map-now', cx, cy, r: 5 }),
   el('circle', { class: 'bw-solid', cx, cy, r: 2 }),
-  text('now', [cx + 8, cy + 4], { className: 'bw-strong bw-halo' }),
+  text(now, [cx + 8, cy + 4], { className: 'bw-strong bw-halo' }),
 ];
-/** From the mark to the end of its word. */
-const NOW_PX = 44;
-const nowWords = ([cx, cy]: Point): MapWords => ({ words: 'now', at: [cx + NOW_PX / 2 - 5, cy + 4], halfPx: NOW_PX / 2 });
+function nowWords([cx, cy]: Point, now: string): MapWords {
+  /** From the mark to the end of its word. */
+  const widePx = 18 + textWidthPx(now, 12, 'bold');
+  return { words: now, at: [cx + widePx / 2 - 5, cy + 4], halfPx: widePx / 2 };
+}
 
 const named = ({ name, unit }: MapAxis): string => (unit === '' ? name : `${name}, ${unit}`);
-const ends = ({ values }: MapAxis): readonly [string, string] => [shown(values[0] ?? 0), shown(values[values.length - 1] ?? 0)];
+const ends = ({ values }: MapAxis, speech: FigureSpeech): readonly [string, string] => [
+  numberIn(speech, values[0] ?? 0),
+  numberIn(speech, values[values.length - 1] ?? 0),
+];
 
 function key(states: readonly State[]): Child[] {
   let at = MARGIN_PX;
@@ -141,21 +147,23 @@ function key(states: readonly State[]): Child[] {
 /** Which states there are, worst first. */
 const SHOWN_FIRST: readonly State[] = ['fail', 'not checked', 'review', 'pass'];
 
-export function stateMapSvg(map: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {}): string {
+export function stateMapSvg(given: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX, speech = ENGLISH }: ChartOptions = {}): string {
+  const { words: W } = speech;
+  const map: StateMap = { ...given, limits: given.limits.map(row => row.map(speech.limit)) };
   const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const [right, bottom] = [widthPx - MARGIN_PX, TOP_PX + Math.round(0.62 * (widthPx - LEFT_PX))];
   const [x, y] = [placeOf(map.x, LEFT_PX, right), placeOf(map.y, bottom, TOP_PX)];
   const found = SHOWN_FIRST.filter(state => map.states.some(row => row.includes(state)));
   const count = (state: State): number => map.states.flat().filter(one => one === state).length;
-  const said = found.map(state => `${count(state)} ${state}`).join(', ');
-  const [lowX, highX] = ends(map.x);
-  const [lowY, highY] = ends(map.y);
+  const said = found.map(state => `${count(state)} ${W.states[state]}`).join(', ');
+  const [lowX, highX] = ends(map.x, speech);
+  const [lowY, highY] = ends(map.y, speech);
   const now = presentPlace(map, x, y);
-  const taken = now === undefined ? [] : [nowWords(now)];
+  const taken = now === undefined ? [] : [nowWords(now, W.now)];
   const limits = limitsSaid(map);
-  const title = `${map.x.name} and ${map.y.name}: where the joint is good`;
-  const [across, upwards] = [`${named(map.x)} from ${lowX} to ${highX} across`, `${named(map.y)} from ${lowY} to ${highY} upwards`];
-  const description = `${across}, ${upwards}: ${said}.${limits === '' ? '' : ` In the way: ${limits}.`}`;
+  const title = W.mapTitle(map.x.name, map.y.name);
+  const [across, upwards] = [W.across(named(map.x), lowX, highX), W.upwards(named(map.y), lowY, highY)];
+  const description = `${across}, ${upwards}: ${said}.${limits === '' ? '' : ` ${W.inTheWay(limits)}`}`;
   return chart(title, description, widthPx, bottom + BOTTOM_PX, [
     el('style', {}, { markup: MAP_CSS }),
     el(
@@ -171,10 +179,10 @@ export function stateMapSvg(map: StateMap, { widthPx: askedPx = DEFAULT_WIDTH_PX
     ),
     key(found),
     areas(map, x, y),
-    lines(map, x, y, taken),
+    lines(map, x, y, taken, speech),
     line('bw-thin', [LEFT_PX, TOP_PX], [right, TOP_PX], [right, bottom], [LEFT_PX, bottom], [LEFT_PX, TOP_PX]),
     limitWords(map, x, y, taken).map(({ words, at }) => text(words, at, { anchor: 'middle', className: 'bw-small bw-halo bw-map-limit' })),
-    now && present(now),
+    now && present(now, W.now),
     text(lowX, [x.at(map.x.values[0] ?? 0), bottom + 16], { anchor: 'middle', className: 'bw-small' }),
     text(highX, [right, bottom + 16], { anchor: 'end', className: 'bw-small' }),
     text(fitted(named(map.x), right - LEFT_PX, 12), [(LEFT_PX + right) / 2, bottom + 34], { anchor: 'middle' }),
@@ -205,17 +213,18 @@ export function sensitivityChartSvg(
   output: string,
   unit: string,
   rows: readonly Contribution[],
-  { widthPx: askedPx = DEFAULT_WIDTH_PX }: ChartOptions = {},
+  { widthPx: askedPx = DEFAULT_WIDTH_PX, speech = ENGLISH }: ChartOptions = {},
 ): string {
+  const { words: W } = speech;
   const widthPx = Math.max(MIN_WIDTH_PX, askedPx);
   const namePx = Math.min(NAME_SHARE * widthPx, nameWidthPx(rows.map(({ name }) => name))) + 10;
   const frame = frameOf(widthPx, namePx, BEHIND_PX, Math.max(Number.MIN_VALUE, ...rows.map(({ change }) => change)));
   const worth = ({ change, share }: Contribution): string =>
-    `±${shown(change, 3)}${unit === '' ? '' : ` ${unit}`}, ${shown(100 * share, 1)} %`;
+    `±${numberIn(speech, change, 3)}${unit === '' ? '' : ` ${unit}`}, ${numberIn(speech, 100 * share, 1)} %`;
   const said = rows.map(row => `${row.name} ${worth(row)}`).join('; ');
   return chart(
-    `What moves ${output}`,
-    rows.length === 0 ? 'No tolerance moves it.' : `${said}.`,
+    W.moves(output),
+    rows.length === 0 ? W.noMove : `${said}.`,
     widthPx,
     BARS_TOP_PX + rows.length * ROW_PX + MARGIN_PX,
     rows.map((row, i) => {

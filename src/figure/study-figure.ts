@@ -8,12 +8,13 @@ import { STUDY_CARDS } from '../joint/study/study.cards';
 import { unitOf } from '../joint/outputs';
 import { oneVariant } from '../joint/table';
 import type { ChartOptions } from './charts';
+import { ENGLISH, type FigureSpeech } from './speech';
 import { stateMapOf } from './state-map';
 import { sensitivityChartSvg, stateMapSvg } from './study-charts';
 
 export interface StudyFigure {
   /** What it shows, in few words. */
-  readonly words: string;
+  readonly words: (speech?: FigureSpeech) => string;
   readonly svg: (options?: ChartOptions) => string;
 }
 
@@ -24,7 +25,7 @@ export const isDrawn = (id: string): id is StudyId => CALLED.some(card => card.i
 
 function mapFigure([inputs, x, xValues, y, yValues, , base]: readonly unknown[]): StudyFigure {
   const map = stateMapOf(askedMap(inputs as CellRange, x, xValues as CellRange, y, yValues as CellRange, base as CellRange | undefined));
-  return { words: `Map of ${map.x.name} and ${map.y.name}`, svg: options => stateMapSvg(map, options) };
+  return { words: ({ words: W } = ENGLISH) => W.map(map.x.name, map.y.name), svg: options => stateMapSvg(map, options) };
 }
 
 function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
@@ -33,7 +34,10 @@ function barsFigure([inputs, output, base]: readonly unknown[]): StudyFigure {
     typeof change === 'number' && change > 0 && typeof share === 'number' ? [{ name: String(name), change, share }] : [],
   );
   const name = String(output);
-  return { words: `What moves ${name}`, svg: options => sensitivityChartSvg(name, unitOf(name), changes, options) };
+  return {
+    words: ({ words: W } = ENGLISH) => W.moves(name),
+    svg: options => sensitivityChartSvg(name, unitOf(name), changes, options),
+  };
 }
 
 /** Where a map takes its values. */

@@ -78,7 +78,7 @@ export const DEFAULTS: Readonly<Record<string, string>> = {
   'shortest standard length that meets ratio at worst case and fits the hole depth':
     'kürzeste genormte Länge, die ratio im ungünstigsten Fall einhält und deren nötige Lochtiefe passt',
   table: 'Tabelle der Norm',
-  'none; required where a default comes from it': 'keiner; nötig, wo eine Vorgabe von ihm abhängt',
+  'none; required where a default comes from it': 'keiner; nötig, wo ein Standardwert von ihm abhängt',
   wall: 'wie wall',
   'sink limit of the material; 0.6 without one': 'Einfallgrenze des Werkstoffs; ohne Werkstoff 0,6',
   'largest of 0.8·head wall, 0.6·d, 1.5': 'das größte von 0,8·head wall, 0,6·d und 1,5',

@@ -13,7 +13,7 @@ export const FUNCTIONS = {
     'Kleinster Spalt je Seite zwischen Leiterplatte und Wänden ihrer Tasche, mm.',
   'Smallest, nominal and largest gap over a clamped board, mm; negative is crushed.':
     'Kleinster, nomineller und größter Spalt über einer geklemmten Leiterplatte, mm; negativ: gequetscht.',
-  'Spills as one row.': 'Läuft als eine Zeile über.',
+  'Spills as one row.': 'Läuft in eine Zeile über.',
   'Radius around the hole that the metal of the screw can reach, mm.':
     'Radius um das Loch, den das Metall der Schraube erreichen kann, mm.',
   'Distance from copper to metal beyond the one required, mm; negative is too close.':
@@ -43,7 +43,7 @@ export const FUNCTIONS = {
     'Jenseits des Lochs ist der Dom voll, und sein Außendurchmesser ist die Wand.',
   'Outside diameter, hole and wall of a boss at its free end and at its root, mm.':
     'Außendurchmesser, Loch und Wanddicke eines Schraubdoms am freien Ende und am Fuß, mm.',
-  'Spills as a table.': 'Läuft als Tabelle über.',
+  'Spills as a table.': 'Läuft in eine Tabelle über.',
   'Slenderness of a boss, a ratio: height ÷ outside diameter.': 'Schlankheit eines Schraubdoms, ein Verhältnis: Höhe ÷ Außendurchmesser.',
   'Boss wall ÷ outer wall at its root, a ratio: the larger, the deeper the sink mark.':
     'Domwand ÷ Außenwand am Fuß, ein Verhältnis: je größer, desto tiefer die Einfallstelle.',
@@ -123,11 +123,11 @@ export const FUNCTIONS = {
   'Plastic left under a blind hole, mm: wall + boss height − hole depth.':
     'Restwand unter einem Sackloch, mm: Wanddicke + Domhöhe − Lochtiefe.',
   'Diameter of the relief (counterbore) at the mouth of a pilot hole, mm.':
-    'Durchmesser der Freisenkung an der Mündung eines Kernlochs, mm.',
+    'Durchmesser der Entlastungsbohrung an der Mündung eines Kernlochs, mm.',
   'Smallest clearance hole where both parts have one (floating fastener), mm: F + T.':
-    'Kleinstes Durchgangsloch, wo beide Teile eines haben (bewegliche Schraube), mm: F + T.',
+    'Kleinstes Durchgangsloch, wo beide Teile eines haben (Durchsteckverbindung), mm: F + T.',
   'Smallest clearance hole over a boss that holds the screw (fixed fastener), mm: F + T1 + T2.':
-    'Kleinstes Durchgangsloch über einem Dom, der die Schraube hält (feste Schraube), mm: F + T1 + T2.',
+    'Kleinstes Durchgangsloch über einem Dom, der die Schraube hält (Einschraubverbindung), mm: F + T1 + T2.',
   'Smallest clearance hole where the boss holds the screw and its zone is not projected, mm.':
     'Kleinstes Durchgangsloch, wo der Dom die Schraube hält und seine Toleranzzone nicht projiziert ist, mm.',
   'Diameter of the position zone that holds a given offset, mm: 2·√(dx² + dy²).':
@@ -143,7 +143,7 @@ export const FUNCTIONS = {
   'Full thread of the screw in the insert, mm. Negative: the screw does not reach it.':
     'Volles Gewinde der Schraube im Gewindeeinsatz, mm. Negativ: die Schraube erreicht ihn nicht.',
   'Ring of the insert that lies under the mating part, mm. Negative: the screw draws the insert out.':
-    'Ring des Gewindeeinsatzes unter dem Gegenteil, mm. Negativ: die Schraube zieht den Einsatz heraus.',
+    'Ring des Gewindeeinsatzes unter dem Gegenbauteil, mm. Negativ: die Schraube zieht den Einsatz heraus.',
   'Hoop strain of the plastic round a moulded-in insert, a share, an estimate; without shrinkage the thermal part alone.':
     'Umfangsdehnung des Kunststoffs um einen umspritzten Einsatz, ein Anteil, geschätzt; ohne Schwindung nur der Wärmeanteil.',
   'Force that pulls a threaded insert out of its boss, N, an estimate.':
@@ -221,7 +221,7 @@ export const FUNCTIONS = {
     'Bei einem Senkkopf die wirkliche Kante, wenn nicht sharp verlangt ist.',
   'Height of a screw head, mm, from the table of its standard.': 'Höhe eines Schraubenkopfs, mm, aus der Tabelle seiner Norm.',
   'Standard nominal lengths of a screw, mm, shortest first.': 'Genormte Nennlängen einer Schraube, mm, die kürzeste zuerst.',
-  'Spills as one column.': 'Läuft als eine Spalte über.',
+  'Spills as one column.': 'Läuft in eine Spalte über.',
   'Lower and upper deviation of the length of a screw, mm.': 'Unteres und oberes Abmaß der Länge einer Schraube, mm.',
   'All data for one screw and its head: value, unit, limit, standard and where the value comes from.':
     'Alle Daten einer Schraube und ihres Kopfs: Wert, Einheit, Grenze, Norm und woher der Wert kommt.',
@@ -282,7 +282,7 @@ export const FUNCTIONS = {
   'What moves one output of a joint: its slope by each input, and what the tolerance of each makes of it.':
     'Was eine Ausgabe einer Verbindung bewegt: ihre Steigung nach jeder Eingabe, und was deren Toleranz daraus macht.',
   'How many joints meet each rule when every size that has limits is drawn within them.':
-    'Wie viele Verbindungen jede Regel erfüllen, wenn jedes Maß mit Grenzen innerhalb dieser gezogen wird.',
+    'Wie viele Verbindungen jede Regel erfüllen, wenn jedes Maß mit Grenzen zufällig innerhalb dieser streut.',
   'The same seed gives the same counts everywhere.': 'Derselbe Startwert gibt überall dieselben Zahlen.',
   'The value of one input of a joint, nearest to its present one, at which an output reaches its target.':
     'Der Wert einer Eingabe, dem jetzigen am nächsten, bei dem eine Ausgabe ihr Ziel hat.',
@@ -302,7 +302,7 @@ export const FUNCTIONS = {
   'The whole stack with its totals, mm: nominal, worst case, root sum square and shares.':
     'Die ganze Maßkette mit Summen, mm: Nennmaß, ungünstigster Fall, quadratische Summe und Anteile.',
   'A stack drawn many times: mean, deviation, end points in mm, share inside, ppm outside.':
-    'Eine vielfach gezogene Maßkette: Mittelwert, Abweichung, Endpunkte in mm, Anteil innerhalb, ppm außerhalb.',
+    'Monte-Carlo-Simulation einer Maßkette: Mittelwert, Standardabweichung, Endpunkte in mm, Anteil innerhalb, ppm außerhalb.',
   'Parts per million of a normal distribution that fall outside two limits.':
     'Teile je Million einer Normalverteilung, die außerhalb zweier Grenzen liegen.',
   'Capability index Cpk of a normal distribution between two limits, a ratio.':

@@ -2,7 +2,7 @@
 import type { State } from '../core/check/check';
 import type { InputName } from '../joint/inputs';
 import type { Output } from '../joint/outputs';
-import type { RuleName } from '../joint/rules';
+import type { RuleAside, RuleName, RuleShown } from '../joint/rules';
 
 export const STATES: Readonly<Record<State, string>> = {
   fail: 'nicht erfüllt',
@@ -45,9 +45,9 @@ export const INPUT_MEANINGS: Readonly<Record<InputName, string>> = {
   'recess draft': 'Entformungsschräge der Senkung, je Seite',
   'post draft': 'Entformungsschräge des Kopfdoms um die Senkung, je Seite',
   'post OD': 'Kopfdom um die Senkung, Außendurchmesser an der Leiterplattenebene',
-  relief: 'Tiefe der Freisenkung an der Mündung des Kernlochs',
-  'relief tolerance': 'Toleranz der Freisenkungstiefe',
-  'relief diameter': 'Durchmesser der Freisenkung',
+  relief: 'Tiefe der Entlastungsbohrung an der Mündung des Kernlochs',
+  'relief tolerance': 'Toleranz der Tiefe der Entlastungsbohrung',
+  'relief diameter': 'Durchmesser der Entlastungsbohrung',
   ratio: 'verlangte Einschraubtiefe im ungünstigsten Fall, ÷ d',
   pilot: 'Kernloch',
   'pilot tolerance': 'Toleranz des Kernlochs',
@@ -68,7 +68,7 @@ export const INPUT_MEANINGS: Readonly<Record<InputName, string>> = {
   'insert hole': 'Loch für den Gewindeeinsatz an der Domstirnfläche, ± Kernlochtoleranz',
   'insert below face': 'Tiefe des Gewindeeinsatzes unter der Domstirnfläche',
   'insert tolerance': 'Toleranz der Einsatzlänge und der Tiefe unter der Stirnfläche',
-  'insert landing limit': 'Ring des Gewindeeinsatzes unter dem Gegenteil, darunter zu prüfen',
+  'insert landing limit': 'Ring des Gewindeeinsatzes unter dem Gegenbauteil, darunter zu prüfen',
   'insert ratio': 'Außendurchmesser des Doms ÷ Einsatzdurchmesser',
   'insert margin': 'verlangter Freiraum unter dem Gewindeeinsatz',
   face: 'Außenfläche hinter dem Dom: hidden (verdeckt) oder show (Sichtfläche)',
@@ -127,7 +127,7 @@ export const OUTPUT_MEANINGS = {
   'pilot bottom': 'Kernloch am Lochgrund',
   'thread share min': 'Flankenüberdeckung an der Mündung, ungünstigster Fall (negativ: das Gewinde berührt nichts)',
   'boss OD root': 'Außendurchmesser des Doms an der Wand, nach der Schräge',
-  'boss wall': 'Domwand am freien Ende, neben Freisenkung, Kernloch oder Einsatzloch',
+  'boss wall': 'Domwand am freien Ende, neben Entlastungsbohrung, Kernloch oder Einsatzloch',
   'boss wall root': 'Domwand am Fuß; der ganze Durchmesser, wo das Loch darüber endet',
   'root circle': 'größter Kreis am Domfuß, wo der Einfall beginnt',
   'sink ratio': 'Domwand ÷ Wanddicke des einfachen Doms mit demselben Kreis am Fuß',
@@ -197,6 +197,22 @@ export const RULES = {
   'head does not sink in': { name: 'Kopf sinkt nicht ein', broken: 'Kopf sinkt in seine Auflage ein' },
   'steel beside the boss': { name: 'Werkzeugstahl neben dem Dom', broken: 'dünner Werkzeugstahl neben dem Dom' },
 } satisfies Readonly<Record<RuleName, { readonly name: string; readonly broken: string }>>;
+
+/** What some rules say beside that. */
+export const RULE_ASIDES: Readonly<Record<RuleAside, string>> = {
+  'little room under the tip': 'wenig Freiraum unter der Schraubenspitze',
+  'a cone wedges plastic open; a flat-seated head does not': 'Ein Kegel sprengt Kunststoff auf, ein Kopf mit ebener Auflage nicht',
+  'a machine thread in plastic holds less and wears; use a tapping screw or an insert':
+    'Ein Maschinengewinde hält in Kunststoff weniger und verschleißt; nehmen Sie eine Blechschraube oder einen Gewindeeinsatz',
+  'pull-through of a countersunk head is not calculated': 'Der Durchzug eines Senkkopfs wird nicht berechnet',
+  'passes on a wall of': 'erfüllt bei einer Wanddicke von',
+};
+
+/** What is needed and what there is, round its number. */
+export const RULE_SHOWN: Readonly<Record<RuleShown, readonly [before: string, after: string]>> = {
+  'a sleeve': ['eine Hülse von', ' Höhe'],
+  'a hole': ['ein Loch von', ' Tiefe'],
+};
 
 const MEANINGS: Readonly<Record<string, string>> = { ...INPUT_MEANINGS, ...OUTPUT_MEANINGS };
 

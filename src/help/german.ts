@@ -29,6 +29,7 @@ const SYNONYMS: Readonly<Record<string, readonly string[]>> = {
   kernbohrung: ['HOLE.PILOT', 'HOLE.THREAD.SHARE'],
   vorbohrung: ['HOLE.PILOT', 'HOLE.THREAD.SHARE'],
   durchgangsbohrung: ['HOLE.CLEARANCE', 'HOLE.FLOATING', 'HOLE.FIXED'],
+  freisenkung: ['HOLE.RELIEF'],
   sackloch: ['HOLE.DEPTH', 'HOLE.FLOOR', 'SCREW.BOTTOM'],
   einfallstelle: ['BOSS.SINK', 'BOSS.CIRCLE', 'BOSS.CONFLICT', 'JUNCTION.RATIO'],
   masseanhäufung: ['BOSS.CIRCLE', 'JUNCTION.CIRCLE', 'JUNCTION.RATIO'],

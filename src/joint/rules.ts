@@ -393,6 +393,12 @@ const LIST = [
 ] as const satisfies readonly Rule<NamesOf<Joint, number>, NamesOf<Joint, boolean>, InputName>[];
 
 export type RuleName = (typeof LIST)[number]['name'];
+type SaidBy<K extends string> = Extract<(typeof LIST)[number], Readonly<Record<K, unknown>>>;
+/** What some rules say beside what is broken: where they are only to be reviewed, and the size at which they would pass. */
+export type RuleAside =
+  SaidBy<'doubtful'>['doubtful'] | SaidBy<'reviewWhere'>['reviewWhere']['words'] | SaidBy<'passesAt'>['passesAt']['words'];
+/** What is needed and what there is, round its number. */
+export type RuleShown = SaidBy<'shown'>['shown']['words'][0];
 /** The names that a rule judges. */
 export type Judged = (typeof LIST)[number]['value'];
 export const RULES: readonly Rule[] = LIST;

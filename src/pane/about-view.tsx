@@ -1,7 +1,8 @@
 // What this is, and what nobody should expect of it.
 import type { JSX } from 'preact';
 import { call } from '../registry';
-import { usePane, useWords } from './pane-context';
+import { useLater } from './lazy-view';
+import { usePane } from './pane-context';
 
 const versionText = (): string => {
   const version = call('VERSION', []);
@@ -10,7 +11,7 @@ const versionText = (): string => {
 
 export function AboutView(): JSX.Element {
   const { kept, port, benchUrl } = usePane();
-  const W = useWords().about;
+  const W = useLater().about;
   const isOpen = kept?.get('cautions') !== 'closed';
   return (
     <>

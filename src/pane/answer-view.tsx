@@ -3,8 +3,7 @@ import type { JSX } from 'preact';
 import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { inWords } from './argument-words';
-import { shownCell } from '../help/shown-cell';
-import { useWords } from './pane-context';
+import { useNumbers, usePane, useWords } from './pane-context';
 import type { Preview } from './preview';
 
 /** Rows of a table that are shown before it is in the sheet. */
@@ -14,6 +13,7 @@ const unitOf = ({ result }: Card): string => ('unit' in result ? result.unit : '
 
 function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[]; readonly hasHeader: boolean }): JSX.Element {
   const W = useWords().functions;
+  const numbers = useNumbers();
   const [header, body] = hasHeader ? [rows[0], rows.slice(1)] : [undefined, rows];
   return (
     <>
@@ -25,7 +25,7 @@ function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[
               <tr>
                 {header.map((name, i) => (
                   <th key={i} scope="col">
-                    {shownCell(name)}
+                    {numbers.cell(name)}
                   </th>
                 ))}
               </tr>
@@ -36,7 +36,7 @@ function Table({ rows, hasHeader }: { readonly rows: readonly (readonly Cell[])[
               <tr key={r}>
                 {row.map((value, c) => (
                   <td key={c} class={typeof value === 'number' ? 'bw-number' : ''}>
-                    {shownCell(value)}
+                    {numbers.cell(value)}
                   </td>
                 ))}
               </tr>
@@ -56,28 +56,35 @@ function rowsOf({ result }: Card, value: Cell[][]): { readonly rows: Cell[][]; r
 }
 
 function Result({ card, value }: { readonly card: Card; readonly value: Cell | Cell[][] }): JSX.Element {
+  const numbers = useNumbers();
   if (Array.isArray(value)) return <Table {...rowsOf(card, value)} />;
   return (
     <p class="bw-value">
-      {shownCell(value)} <small>{typeof value === 'number' ? unitOf(card) : ''}</small>
+      {numbers.cell(value)} <small>{typeof value === 'number' ? unitOf(card) : ''}</small>
     </p>
   );
 }
 
 export function AnswerView({ answer, card }: { readonly answer: Preview | null; readonly card: Card }): JSX.Element {
   const W = useWords().functions;
+  const { german } = usePane();
   return (
     <div class="bw-answer" aria-live="polite" aria-label={W.result} role="group">
       {answer?.is === 'answer' && (
         <>
           <Result card={card} value={answer.value} />
-          {!Array.isArray(answer.value) && answer.working !== '' && <p class="bw-lines bw-working">{answer.working}</p>}
-          {card.caution !== undefined && <p class="bw-caution">{card.caution}</p>}
+          {!Array.isArray(answer.value) && answer.working !== '' && (
+            <p class="bw-lines bw-working" lang="en">
+              {answer.working}
+            </p>
+          )}
+          {card.caution !== undefined && <p class="bw-caution">{german?.cautionOf(card.id) ?? card.caution}</p>}
         </>
       )}
       {answer?.is === 'refused' && (
         <p class="bw-fault">
-          <b>{W.noResult}</b> {answer.argument === undefined ? answer.message : W.seeAbove(inWords(answer.argument))}
+          <b>{W.noResult}</b>{' '}
+          {answer.argument === undefined ? <span lang="en">{answer.message}</span> : W.seeAbove(inWords(answer.argument))}
         </p>
       )}
       {answer?.is === 'unknown' && <p class="bw-quiet">{W.bySheet(inWords(answer.argument))}</p>}

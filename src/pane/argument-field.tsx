@@ -53,7 +53,7 @@ export function ArgumentField({ param, parameter, text, isReference, refusal, on
           ))}
         </datalist>
       )}
-      <p id={`${id}-help`} class={refusal === undefined ? 'bw-quiet' : 'bw-fault'}>
+      <p id={`${id}-help`} class={refusal === undefined ? 'bw-quiet' : 'bw-fault'} lang={refusal === undefined ? undefined : 'en'}>
         {refusal ?? `${parameter?.description ?? ''}${param.kind.shape === 'one' ? '' : W.range}`}
       </p>
     </div>

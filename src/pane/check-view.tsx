@@ -2,8 +2,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { CellEntry, Selection, SheetPort } from '../sheet/port';
+import type { Variant } from '../joint/variant';
 import { checkWorkbook, type WorkbookCheck } from './check-workbook';
-import { Findings } from './findings';
+import { Findings, ReasonInGerman } from './findings';
 import { firstOf, spills } from './in-table';
 import { JointHeading, jointName } from './joint-heading';
 import { Moves, YieldBeside } from './study-parts';
@@ -74,6 +75,12 @@ function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.
   );
 }
 
+/** The finding that the reason of a joint tells of. */
+function WorstInGerman({ variant }: { readonly variant: Variant }): JSX.Element | null {
+  const worst = variant.worst();
+  return worst === undefined || worst.state === 'pass' ? null : <ReasonInGerman finding={worst} />;
+}
+
 function JointStates({ joints }: { readonly joints: WorkbookCheck['joints'] }): JSX.Element | null {
   const { check: W, frame } = useWords();
   const open = joints.filter(({ state }) => state !== 'pass');
@@ -94,7 +101,10 @@ function JointStates({ joints }: { readonly joints: WorkbookCheck['joints'] }): 
                 <Place name={jointName(joint, frame)} place={joint.place} /> <small>{placeName(joint.place)}</small>
               </>
             )}
-            <span>{reason}</span>
+            <span>
+              <span lang="en">{reason}</span>
+              <WorstInGerman variant={joint.variant} />
+            </span>
           </li>
         ))}
       </ul>

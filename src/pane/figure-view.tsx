@@ -2,9 +2,8 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { stackChartSvg, variantChartSvg, variantRow } from '../figure/charts';
-import { section, type LegendEntry } from '../figure/section';
+import { section } from '../figure/section';
 import type { StudyFigure } from '../figure/study-figure';
-import { digits } from '../plain/print';
 import type { Selection } from '../sheet/port';
 import { Drawing, LARGE_PX, useWidth } from './drawing';
 import type { LocatedJoint } from './find-joint';
@@ -13,34 +12,14 @@ import type { Stack } from './find-stack';
 import type { Study } from './find-study';
 import { JointHeading, jointName } from './joint-heading';
 import { NoJoint } from './no-joint';
-import { lengthText } from './length-text';
 import { pictureOf } from './picture';
-import { placeName, usePane, useWords } from './pane-context';
+import { useFigureSpeech } from './figure-speech';
+import { Legend } from './legend';
+import { placeName, useNumbers, usePane, useWords } from './pane-context';
 import { SaveJoint } from './save-joint';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
-
-function Legend({ legend, inch }: { readonly legend: readonly LegendEntry[]; readonly inch: boolean }): JSX.Element {
-  return (
-    <table class="bw-legend">
-      <caption class="bw-unseen">{useWords().figure.letters}</caption>
-      <tbody>
-        {legend.flatMap(({ letter, name, value, unit }) =>
-          value === undefined
-            ? []
-            : [
-                <tr key={letter}>
-                  <th scope="row">{letter}</th>
-                  <td>{name}</td>
-                  <td class="bw-number">{unit === 'mm' ? lengthText(value, inch) : `${digits(value)}${unit}`}</td>
-                </tr>,
-              ],
-        )}
-      </tbody>
-    </table>
-  );
-}
 
 /** What is drawn, as a picture over the cells from the selected one on. */
 function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly words: string }): JSX.Element | null {
@@ -63,17 +42,21 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
 function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { kept } = usePane();
   const { figure: W, frame } = useWords();
+  const speech = useFigureSpeech();
   const measured = useWidth();
   const { widthPx: width } = measured;
   const [inch, setInch] = useState(kept?.get('inch') === 'on');
   const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
   const letters = !hasNames && width < NAMES_FROM_PX;
-  const { svg, legend, widthPx } = useMemo(() => section(joint.variant, { inch, letters, widthPx: width }), [joint, inch, letters, width]);
+  const { svg, legend, widthPx } = useMemo(
+    () => section(joint.variant, { inch, letters, widthPx: width, speech }),
+    [joint, inch, letters, width, speech],
+  );
   const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
     set(event.currentTarget.checked);
     kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
   };
-  const large = () => section(joint.variant, { inch, widthPx: LARGE_PX }).svg;
+  const large = () => section(joint.variant, { inch, widthPx: LARGE_PX, speech }).svg;
   const words = W.section(jointName(joint, frame));
   return (
     <>
@@ -98,14 +81,15 @@ function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
 /** Every variant that stands with this one, by its engagement. */
 function Chart({ joint, words }: { readonly joint: LocatedJoint; readonly words: string }): JSX.Element {
   const { frame } = useWords();
+  const speech = useFigureSpeech();
   const measured = useWidth();
   const { widthPx: width } = measured;
   const chart = (widthPx: number) =>
     variantChartSvg(
       joint.together().map(one => variantRow(jointName(one, frame), one.variant)),
-      { widthPx },
+      { widthPx, speech },
     );
-  const svg = useMemo(() => chart(width), [joint, width]);
+  const svg = useMemo(() => chart(width), [joint, width, speech]);
   return <Drawing measured={measured} svg={svg} large={() => chart(LARGE_PX)} words={words} />;
 }
 
@@ -131,10 +115,12 @@ const STACK_TOTALS: readonly (readonly [name: 'nominal' | 'worst' | 'rootSumSqua
 function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
   const { place: at, shares, totals, refusal } = stack;
   const W = useWords().figure;
+  const numbers = useNumbers();
+  const speech = useFigureSpeech();
   const measured = useWidth();
   const { widthPx } = measured;
-  const svg = useMemo(() => (refusal === undefined ? stackChartSvg(shares, { widthPx }) : ''), [stack, widthPx]);
-  const large = () => stackChartSvg(shares, { widthPx: LARGE_PX });
+  const svg = useMemo(() => (refusal === undefined ? stackChartSvg(shares, { widthPx, speech }) : ''), [stack, widthPx, speech]);
+  const large = () => stackChartSvg(shares, { widthPx: LARGE_PX, speech });
   const words = W.shares(placeName(at));
   return (
     <>
@@ -149,7 +135,11 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
       <Drawing measured={measured} svg={svg} large={large} words={words}>
         <PutIntoSheet svg={large} words={words} />
       </Drawing>
-      {refusal !== undefined && <p class="bw-fault">{refusal}</p>}
+      {refusal !== undefined && (
+        <p class="bw-fault" lang="en">
+          {refusal}
+        </p>
+      )}
       <table class="bw-legend bw-totals">
         <caption class="bw-unseen">{W.totals}</caption>
         <tbody>
@@ -161,7 +151,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
                     <th scope="row">{W[name]}</th>
                     <td class="bw-number">
                       {sign}
-                      {lengthText(totals[total], false)}
+                      {numbers.length(totals[total], false)}
                     </td>
                   </tr>,
                 ],
@@ -174,11 +164,12 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
 }
 
 function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; readonly place: Selection }): JSX.Element {
+  const speech = useFigureSpeech();
   const measured = useWidth();
   const { widthPx } = measured;
-  const svg = useMemo(() => figure.svg({ widthPx }), [figure, widthPx]);
-  const large = () => figure.svg({ widthPx: LARGE_PX });
-  const words = useWords().figure.studyOf(figure.words, placeName(at));
+  const svg = useMemo(() => figure.svg({ widthPx, speech }), [figure, widthPx, speech]);
+  const large = () => figure.svg({ widthPx: LARGE_PX, speech });
+  const words = useWords().figure.studyOf(figure.words(speech), placeName(at));
   return (
     <Drawing measured={measured} svg={svg} large={large} words={words}>
       <PutIntoSheet svg={large} words={words} />
@@ -188,15 +179,22 @@ function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; reado
 
 function StudySection({ study: { place, figure } }: { readonly study: Study }): JSX.Element {
   const W = useWords().figure;
+  const speech = useFigureSpeech();
   return (
     <section aria-label={W.study}>
       <div class="bw-joint">
         <div>
-          <h2>{typeof figure === 'string' ? W.study : figure.words}</h2>
+          <h2>{typeof figure === 'string' ? W.study : figure.words(speech)}</h2>
           <p class="bw-quiet">{placeName(place)}</p>
         </div>
       </div>
-      {typeof figure === 'string' ? <p class="bw-fault">{figure}</p> : <StudyDrawn figure={figure} place={place} />}
+      {typeof figure === 'string' ? (
+        <p class="bw-fault" lang="en">
+          {figure}
+        </p>
+      ) : (
+        <StudyDrawn figure={figure} place={place} />
+      )}
     </section>
   );
 }

@@ -103,7 +103,7 @@ export class Stacks {
     };
   }
 
-  /** The labels that the call is given, else the texts beside its tolerances, else numbers. */
+  /** The labels that the call is given, else the texts beside its tolerances, else none. */
   private names({ place }: StackCall, parts: ReadonlyMap<Part, FormulaNode | null>, count: number): string[] {
     const given = this.source.evaluate(parts.get('labels') ?? null, place.sheetName);
     const labels: readonly unknown[] = isRows(given) ? given.flat() : [];
@@ -112,7 +112,7 @@ export class Stacks {
     return Array.from({ length: count }, (_, i) => {
       const label = labels[i];
       const found = typeof label === 'string' && label.trim() !== '' ? label : area && this.textBeside(area, i);
-      return found ?? `link ${i + 1}`;
+      return found ?? '';
     });
   }
 

@@ -10,7 +10,7 @@ import { call } from '../registry';
 import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
 import { inputMeant, inputsMeant, missingWords, type InputMeant } from './input-words';
-import { useGoTo, usePane, useWords } from './pane-context';
+import { useGoTo, useNumbers, usePane, useWords } from './pane-context';
 import { StateWord } from './state-word';
 
 const REMEDY_COLUMN = 6;
@@ -23,16 +23,32 @@ function remediesOf({ rows, base }: LocatedJoint): ReadonlyMap<string, string> {
 
 /** A rule that is met, with the side of the limit on which the value stands. */
 function metWords({ rule, value = NaN, bound, limit = NaN }: Finding, W: Words['frame']): string {
-  if (bound === undefined) return rule.name;
+  if (bound === undefined) return '';
   const unit = unitOf(rule.value) === '' ? '' : ` ${unitOf(rule.value)}`;
-  return `${rule.name}: ${W.met(`${rule.value} ${rounded(value)}${unit}`, W.metSide[bound.side], `${rounded(limit)}${unit}`)}`;
+  return `: ${W.met(`${rule.value} ${rounded(value)}${unit}`, W.metSide[bound.side], `${rounded(limit)}${unit}`)}`;
 }
 
-/** The rule in German, beside the English that stands in the cells. */
-function InGerman({ finding: { rule, state } }: { readonly finding: Finding }): JSX.Element | null {
-  const words = usePane().german?.RULES[rule.name as RuleName];
-  return words === undefined ? null : <small lang="de">{state === 'pass' || state === 'not checked' ? words.name : words.broken}</small>;
+/** In German, beside the English that stands in the cells. */
+export function ReasonInGerman({ finding }: { readonly finding: Finding }): JSX.Element | null {
+  const { german } = usePane();
+  const numbers = useNumbers();
+  return german === undefined ? null : <small lang="de"> {numbers.sentence(german.reasonInGerman(finding))}</small>;
 }
+
+/** A rule by its name. */
+export function RuleNamed({ name }: { readonly name: string }): JSX.Element {
+  const words = usePane().german?.RULES[name as RuleName];
+  return (
+    <>
+      <span lang="en">{name}</span>
+      {words !== undefined && <small lang="de"> {words.name}</small>}
+    </>
+  );
+}
+
+/** A remedy is made of changes, which are said alike in every language, and few words between them. */
+const remedySaid = (remedy: string, { remedyWords }: Words['frame']): string =>
+  Object.entries(remedyWords).reduce((text, [english, word]) => text.replaceAll(english, word), remedy);
 
 /** The way to the input; where it stands nowhere, no way to another. */
 function InputLink({ joint, input }: { readonly joint: LocatedJoint; readonly input: InputMeant | undefined }): JSX.Element | null {
@@ -59,15 +75,25 @@ function Rule({
   readonly remedy: string | undefined;
 }): JSX.Element {
   const W = useWords().frame;
+  const numbers = useNumbers();
   const inputs = inputsMeant(remedy, joint);
   return (
     <li>
       <StateWord state={finding.state} />
-      <span>{finding.state === 'pass' ? metWords(finding, W) : sentence(finding)}</span>
-      <InGerman finding={finding} />
+      {finding.state === 'pass' ? (
+        <span>
+          <RuleNamed name={finding.rule.name} />
+          {numbers.sentence(metWords(finding, W))}
+        </span>
+      ) : (
+        <span>
+          <span lang="en">{sentence(finding)}</span>
+          <ReasonInGerman finding={finding} />
+        </span>
+      )}
       {remedy !== '–' && (
         <span class="bw-remedy">
-          {inputs.length === 0 ? remedy : W.passesWith(remedy)}{' '}
+          {inputs.length === 0 ? <span lang="en">{remedy}</span> : numbers.sentence(W.passesWith(remedySaid(remedy, W)))}{' '}
           {inputs.map(input => (
             <InputLink key={input.name} joint={joint} input={input} />
           ))}
@@ -83,8 +109,17 @@ function Unchecked({ joint, findings }: { readonly joint: LocatedJoint; readonly
   return (
     <li>
       <StateWord state="not checked" />
-      <span>{findings.map(({ rule }) => rule.name).join(', ')}</span>
-      <span class="bw-fault">{message}</span>
+      <span>
+        {findings.map(({ rule: { name } }, i) => (
+          <span key={name}>
+            {i > 0 && ', '}
+            <RuleNamed name={name} />
+          </span>
+        ))}
+      </span>
+      <span class="bw-fault" lang="en">
+        {message}
+      </span>
       <InputLink joint={joint} input={inputMeant(message, joint)} />
     </li>
   );

@@ -5,7 +5,7 @@ import type { Param } from '../core/card';
 import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
 import type { CellEntry, Selection } from '../sheet/port';
-import { FILE_SIGNS, inSigns, type Signs } from '../sheet/signs';
+import { inSigns } from '../sheet/signs';
 import type { Words } from '../words/english';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
@@ -47,17 +47,6 @@ function useAnswer(listed: ListedFunction, given: readonly TypedArgument[], home
   return answer;
 }
 
-/** In which signs formulas are typed and shown. */
-export function useSigns(): Signs {
-  const { port } = usePane();
-  const [signs, setSigns] = useState(FILE_SIGNS);
-  useEffect(() => {
-    // Without an answer they are those of a file.
-    port?.signs?.().then(setSigns, (thrown: unknown) => console.warn(thrown));
-  }, [port]);
-  return signs;
-}
-
 function Target({ target, onHere }: { readonly target: Selection; readonly onHere: () => void }): JSX.Element {
   const { selection } = usePane();
   const W = useWords().functions;
@@ -85,7 +74,9 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
   return (
     <details class="bw-about">
       <summary>{W.about}</summary>
-      <p class="bw-lines">{text}</p>
+      <p class="bw-lines" lang="en">
+        {text}
+      </p>
       <p>
         <a href={`help/${listed.id}.html`} target="_blank" rel="noopener">
           {W.helpPage}
@@ -122,9 +113,8 @@ export function FunctionForm({
   /** What the first arguments are, where that is known. */
   readonly texts?: readonly string[] | undefined;
 }): JSX.Element {
-  const { port, selection, wrote, ask, work } = usePane();
+  const { port, selection, signs, wrote, ask, work } = usePane();
   const W = useWords().functions;
-  const signs = useSigns();
   const { params } = useMemo(() => cardOf(listed), [listed]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [target, setTarget] = useState<Selection | null>(standing?.place ?? selection);

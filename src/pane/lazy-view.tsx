@@ -1,7 +1,17 @@
-// A view whose code is fetched after the pane has opened.
-import type { ComponentType, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import { useWords } from './pane-context';
+// A view whose code is fetched after the pane has opened, and its words too where they come later.
+import { type ComponentType, createContext, type JSX } from 'preact';
+import { useContext, useEffect, useState } from 'preact/hooks';
+import type { LaterWords } from '../words/later';
+import { usePane, useWords } from './pane-context';
+
+const LaterContext = createContext<LaterWords | undefined>(undefined);
+
+/** What a view says whose words come later. */
+export function useLater(): LaterWords {
+  const words = useContext(LaterContext);
+  if (words === undefined) throw new Error('a view is shown before its words are there');
+  return words;
+}
 
 export interface LazyView {
   (): JSX.Element;
@@ -9,7 +19,8 @@ export interface LazyView {
   ready(): Promise<ComponentType>;
 }
 
-export function lazyView(load: () => Promise<ComponentType>): LazyView {
+/** @param isLater its words are fetched with it. */
+export function lazyView(load: () => Promise<ComponentType>, isLater = false): LazyView {
   let loaded: ComponentType | undefined;
   const ready = async () => {
     loaded ??= await load();
@@ -17,14 +28,27 @@ export function lazyView(load: () => Promise<ComponentType>): LazyView {
   };
   function LazyComponent(): JSX.Element {
     const { opening } = useWords().frame;
-    const [View, setView] = useState<ComponentType | undefined>(() => loaded);
+    const { later } = usePane();
+    const [View, setView] = useState<ComponentType | undefined>(() => (isLater ? undefined : loaded));
+    const [words, setWords] = useState<LaterWords>();
     const [fault, setFault] = useState<Error>();
     useEffect(() => {
-      if (View === undefined) ready().then(view => setView(() => view), setFault);
+      if (View !== undefined) return;
+      Promise.all([ready(), isLater ? later() : undefined]).then(([view, said]) => {
+        setWords(said);
+        setView(() => view);
+      }, setFault);
     }, []);
     // Thrown while drawing, it is told as any fault of a view is.
     if (fault !== undefined) throw fault;
-    return View === undefined ? <p class="bw-quiet">{opening}</p> : <View />;
+    if (View === undefined) return <p class="bw-quiet">{opening}</p>;
+    return isLater ? (
+      <LaterContext.Provider value={words}>
+        <View />
+      </LaterContext.Provider>
+    ) : (
+      <View />
+    );
   }
   return Object.assign(LazyComponent, { ready });
 }

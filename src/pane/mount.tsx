@@ -6,6 +6,7 @@ import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState, ShownContext, useWords } from './pane-context';
 import { useJoint } from './use-joint';
+import { useSigns } from './use-signs';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
 import { VIEWS } from './views';
@@ -122,6 +123,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const { progress, work, stop } = useTask(say, W.failed);
   const isBusy = progress !== null;
   const [asking, setAsking] = useState<Asking | null>(null);
+  const signs = useSigns(services.port, isSeen);
   const here = useJoint(services.port, isSeen, VIEWS[active]?.showsJoint === true, say);
 
   const takeBack = () =>
@@ -144,6 +146,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
     () => ({
       ...services,
       ...here,
+      signs,
       ...(german !== undefined && { german }),
       isBusy,
       say,
@@ -151,7 +154,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, ...Object.values(here), german, isBusy],
+    [services, ...Object.values(here), signs, german, isBusy],
   );
 
   return (
@@ -213,7 +216,7 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   draw();
   performance.mark('bosswright pane');
   // What is fetched now is there when the network is not.
-  setTimeout(() => VIEWS.forEach(({ View: { ready } }) => void ready().catch(() => {})));
+  setTimeout(() => [services.later, ...VIEWS.map(({ View: { ready } }) => ready)].forEach(fetch => void fetch().catch(() => {})));
   return {
     show(now) {
       isSeen = now;

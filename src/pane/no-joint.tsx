@@ -28,7 +28,9 @@ export function NoJoint({ found, what }: { readonly found: JointHere; readonly w
   return (
     <>
       <h2>{W.unreadable}</h2>
-      <p class="bw-fault">{message}</p>
+      <p class="bw-fault" lang="en">
+        {message}
+      </p>
       <p>
         <button type="button" onClick={() => goTo(place)}>
           {W.goTo(placeName(place))}

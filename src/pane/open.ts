@@ -2,7 +2,9 @@
 import { excelPort } from '../hosts/excel/excel-port';
 import { excelFiles } from '../hosts/excel/files';
 import type { SheetPort } from '../sheet/port';
-import type { Speech } from '../words/speech';
+import type { PageLanguage, Speech } from '../words/speech';
+import { START } from '../words/start';
+import type { ViewWords } from '../words/views';
 import type { ListedFunction } from './function-list';
 import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
@@ -10,6 +12,7 @@ import { messageOf } from './pane-context';
 
 /** What the pane is opened with, all asked for at once. */
 export interface PaneParts {
+  readonly language: PageLanguage;
   readonly functions: Promise<readonly ListedFunction[]>;
   readonly speech: Promise<Speech>;
   readonly kept: Promise<KeptView | undefined>;
@@ -23,9 +26,9 @@ function show(place: HTMLElement, text: string): void {
   place.before(notice);
 }
 
-function portOfExcel(place: HTMLElement): SheetPort | undefined {
+function portOfExcel(place: HTMLElement, { excel }: ViewWords): SheetPort | undefined {
   try {
-    return excelPort();
+    return excelPort(excel);
   } catch (thrown) {
     show(place, messageOf(thrown));
     return undefined;
@@ -36,19 +39,20 @@ function portOfExcel(place: HTMLElement): SheetPort | undefined {
 export async function openPane(isInExcel: boolean, parts: PaneParts): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const [functions, { words, beside }, kept] = await Promise.all([parts.functions, parts.speech, parts.kept]);
-    const port = isInExcel ? portOfExcel(place) : undefined;
+    const [functions, { words, later, beside }, kept] = await Promise.all([parts.functions, parts.speech, parts.kept]);
+    const port = isInExcel ? portOfExcel(place, words) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',
       functions,
       words,
+      later,
       benchUrl: 'index.html',
       ...(beside !== undefined && { beside }),
-      ...(port !== undefined && { port, files: excelFiles() }),
+      ...(port !== undefined && { port, files: excelFiles(words.excel) }),
       ...(kept !== undefined && { kept }),
     });
   } catch (thrown) {
-    show(place, `The pane could not start: ${messageOf(thrown)}`);
+    show(place, START[parts.language].paneFailed(messageOf(thrown)));
     return undefined;
   }
 }

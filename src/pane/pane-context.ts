@@ -6,6 +6,8 @@ import type * as German from '../german/beside';
 import type { ViewWords } from '../words/views';
 import type { PaneServices } from './pane-services';
 import type { Followed } from './nearby';
+import { numbersIn, type ShownNumbers } from './numbers';
+import type { Signs } from '../sheet/signs';
 
 export interface Question {
   readonly words: string;
@@ -21,6 +23,8 @@ export type CanStop = (stop: () => void) => void;
 export interface PaneState extends PaneServices, Followed {
   /** What the English of cells is in German, once it is there; left out in English. */
   readonly german?: typeof German;
+  /** In which signs formulas are typed, and numbers and formulas shown. */
+  readonly signs: Signs;
   /** Speaks to everyone: shown in the pane and read out. */
   say(text: string): void;
   /** Says what was written, and offers to take it back, with what else was done. */
@@ -46,6 +50,8 @@ export function usePane(): PaneState {
 
 /** What the views say, in the language of the page. */
 export const useWords = (): ViewWords => usePane().words;
+
+export const useNumbers = (): ShownNumbers => numbersIn(usePane().signs);
 
 /** Goes to a cell; says so where the workbook refuses. */
 export function useGoTo(): (place: Selection) => void {

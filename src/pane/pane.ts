@@ -14,9 +14,9 @@ const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel 
 /** Everything is asked for at once: what waits for another answer costs a way to the server and back. */
 function open(isInExcel: boolean): Promise<MountedPane | undefined> {
   const language = pageLanguage(isInExcel);
-  const parts: PaneParts = { functions: described(language), speech: speech(language), kept: keptView() };
+  const parts: PaneParts = { language, functions: described(language), speech: speech(language), kept: keptView() };
   // where one fails the pane says so, which comes later
-  for (const part of Object.values(parts) as Promise<unknown>[]) part.catch(() => undefined);
+  for (const part of [parts.functions, parts.speech, parts.kept]) part.catch(() => undefined);
   return import(/* webpackChunkName: "view-pane" */ './open').then(
     ({ openPane }) => openPane(isInExcel, parts),
     () => undefined,

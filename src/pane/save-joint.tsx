@@ -1,19 +1,21 @@
 // The drawn joint as files: for a page, for a design program, for its table of parameters. What writes them is fetched when asked for.
 import type { JSX } from 'preact';
 import { section } from '../figure/section';
+import type { FigureSpeech } from '../figure/speech';
 import { inFixedColours } from '../figure/style';
 import type { Variant } from '../joint/variant';
 import { downloadFile } from '../files/download';
 import type { Words } from '../words/english';
 import type { LocatedJoint } from './find-joint';
 import { jointName } from './joint-heading';
+import { useFigureSpeech } from './figure-speech';
 import { usePane, useWords } from './pane-context';
 
 interface FileKind {
   readonly kind: keyof Words['figure']['kinds'];
   readonly ending: string;
   readonly type: string;
-  readonly write: (variant: Variant, label: string) => Promise<string>;
+  readonly write: (variant: Variant, label: string, speech: FigureSpeech) => Promise<string>;
 }
 
 const parameters =
@@ -24,7 +26,12 @@ const parameters =
   };
 
 const KINDS: readonly FileKind[] = [
-  { kind: 'svg', ending: 'svg', type: 'image/svg+xml', write: async variant => inFixedColours(section(variant).svg) },
+  {
+    kind: 'svg',
+    ending: 'svg',
+    type: 'image/svg+xml',
+    write: async (variant, _, speech) => inFixedColours(section(variant, { speech }).svg),
+  },
   {
     kind: 'dxf',
     ending: 'dxf',
@@ -40,11 +47,12 @@ const fileName = (label: string): string => label.replaceAll(/[\\/:*?"<>|\p{Cc}]
 export function SaveJoint({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { work, say } = usePane();
   const { figure: W, frame } = useWords();
+  const speech = useFigureSpeech();
   const label = jointName(joint, frame);
   const save = ({ kind, ending, type, write }: FileKind) =>
     work(W.saving(W.kinds[kind]), async () => {
       const name = `${fileName(label)}.${ending}`;
-      downloadFile(await write(joint.variant, label), type, name);
+      downloadFile(await write(joint.variant, label, speech), type, name);
       say(W.saved(name));
     });
   return (

@@ -1,11 +1,14 @@
 /* The first script of the pane, in the words of old browsers too: without it they would show "Opening" for ever. */
 (function () {
+  /* The build puts in what is said, by language. */
+  var words = 'START_WORDS';
+  var isGerman = /^de\b/i.test(navigator.language || navigator.userLanguage || '');
+  var said = words[isGerman ? 'de' : 'en'];
+  var pane = document.getElementById('pane');
   var isOld = !('noModule' in document.createElement('script')) || typeof Array.prototype.at !== 'function';
-  if (isOld) {
-    document.getElementById('pane').innerHTML =
-      '<p role="alert">This version of Excel shows add-ins in a browser that is too old for Bosswright: neither the pane nor the functions can run. ' +
-      'Install the WebView2 runtime of Windows, or take Microsoft 365, Excel 2021 with WebView2, or Excel on the web.</p>';
-  }
+  if (isGerman) document.documentElement.lang = 'de';
+  if (isOld) pane.innerHTML = '<p role="alert">' + said.tooOld + '</p>';
+  else pane.textContent = said.opening;
   /* Seen at once, the pane is wanted: its file is on its way while the functions are read. */
   if (!isOld && document.visibilityState === 'visible' && window.innerWidth > 0) {
     var early = document.createElement('link');

@@ -17,7 +17,7 @@ export function StateWord({ state }: { readonly state: State }): JSX.Element {
       <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
         {SHAPES[state]}
       </svg>
-      {state}
+      <span lang="en">{state}</span>
       {german && <small lang="de"> {german.STATES[state]}</small>}
     </span>
   );

@@ -2,18 +2,21 @@
 import type { JSX } from 'preact';
 import { stateOf } from '../joint/verdict';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { digits } from '../plain/print';
 import type { LocatedJoint } from './find-joint';
 import { DRAWN, movesOf, type Yield, yieldOf } from './joint-studies';
-import { usePane, useWords } from './pane-context';
+import { RuleNamed } from './findings';
+import { InGerman } from './in-german';
+import { useNumbers, usePane, useWords } from './pane-context';
+import { StateWord } from './state-word';
 
 /** Moves that are shown. */
 const STRONGEST = 6;
 
-const rounded = (value: number): string => digits(Math.round(value * 1000) / 1000);
+const thousandths = (value: number): number => Math.round(value * 1000) / 1000;
 
 export function Moves({ joint }: { readonly joint: LocatedJoint }): JSX.Element | null {
   const W = useWords().check;
+  const { digits } = useNumbers();
   const strongest = useMemo(() => movesOf(joint.variant, 'engagement min').slice(0, STRONGEST), [joint]);
   const most = strongest[0]?.change ?? 0;
   if (strongest.length === 0) return null;
@@ -33,7 +36,10 @@ export function Moves({ joint }: { readonly joint: LocatedJoint }): JSX.Element 
         <tbody>
           {strongest.map(({ input, unit, now, tolerance, perUnit, change }) => (
             <tr key={input}>
-              <th scope="row">{input}</th>
+              <th scope="row">
+                {input}
+                <InGerman name={input} />
+              </th>
               <td class="bw-number">
                 {digits(now)}
                 {tolerance !== undefined && ` ± ${digits(tolerance)}`} {unit}
@@ -44,13 +50,13 @@ export function Moves({ joint }: { readonly joint: LocatedJoint }): JSX.Element 
                 ) : (
                   <>
                     <span class="bw-bar" aria-hidden="true" style={{ width: `${most === 0 ? 0 : (40 * change) / most}px` }} />±
-                    {rounded(change)}
+                    {digits(thousandths(change))}
                   </>
                 )}
               </td>
               <td class="bw-number">
                 {perUnit > 0 && '+'}
-                {rounded(perUnit)}
+                {digits(thousandths(perUnit))}
               </td>
             </tr>
           ))}
@@ -60,12 +66,12 @@ export function Moves({ joint }: { readonly joint: LocatedJoint }): JSX.Element 
   );
 }
 
-const percent = (share: number): string => `${digits(Math.round(share * 1e6) / 1e4)} %`;
-
 /** Drawn when asked: it takes longer than all else that is shown. */
 export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
   const { say } = usePane();
   const W = useWords().check;
+  const { digits } = useNumbers();
+  const percent = (share: number): string => `${digits(Math.round(share * 1e6) / 1e4)} %`;
   const [drawn, setDrawn] = useState<Yield | null>(null);
   // found anew it is the same joint as long as nothing of it was changed
   const inputs = JSON.stringify([joint.rows, joint.base]);
@@ -90,7 +96,9 @@ export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.El
         <tbody>
           <tr>
             <th scope="row">{W.worst}</th>
-            <td class="bw-number">{stateOf(joint.variant)}</td>
+            <td class="bw-number">
+              <StateWord state={stateOf(joint.variant)} />
+            </td>
           </tr>
           {drawn.all.map(([name, share]) => (
             <tr key={name}>
@@ -100,7 +108,9 @@ export function YieldBeside({ joint }: { readonly joint: LocatedJoint }): JSX.El
           ))}
           {drawn.missed.map(([rule, ppm]) => (
             <tr key={rule}>
-              <th scope="row">{rule}</th>
+              <th scope="row">
+                <RuleNamed name={rule} />
+              </th>
               <td class="bw-number">{ppm === undefined ? W.notChecked : W.outside(digits(Math.round(ppm)))}</td>
             </tr>
           ))}

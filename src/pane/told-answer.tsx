@@ -1,23 +1,21 @@
 // The answer to a question that was typed into the search, with what it rests on. What answers is fetched when something is asked.
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Cell } from '../core/kinds';
 import type { Told } from './ask';
-import { useWords } from './pane-context';
-import { digits } from '../plain/print';
-
-const shownCell = (cell: Cell): string => (typeof cell === 'number' ? digits(cell) : String(cell));
+import type { ShownNumbers } from './numbers';
+import { useNumbers, useWords } from './pane-context';
 
 const MAX_ROWS = 12;
 
-function valueWords({ value, unit }: Told): string {
-  if (typeof value !== 'object') return `${shownCell(value)} ${unit}`.trim();
-  const rows = value.slice(0, MAX_ROWS).map(row => row.map(shownCell).join(' '));
+function valueWords({ value, unit }: Told, { cell }: ShownNumbers): string {
+  if (typeof value !== 'object') return `${cell(value)} ${unit}`.trim();
+  const rows = value.slice(0, MAX_ROWS).map(row => row.map(cell).join(' '));
   return `${rows.join('; ')}${value.length > MAX_ROWS ? ' …' : ''}`;
 }
 
 export function ToldAnswer({ asked, onTake }: { readonly asked: string; readonly onTake: (told: Told) => void }): JSX.Element | null {
   const W = useWords().functions;
+  const numbers = useNumbers();
   const [told, setTold] = useState<Told>();
   useEffect(() => {
     let isAsked = true;
@@ -36,11 +34,13 @@ export function ToldAnswer({ asked, onTake }: { readonly asked: string; readonly
       {told !== undefined && (
         <>
           <p>
-            <b>{valueWords(told)}</b>
+            <b>{valueWords(told, numbers)}</b>
           </p>
-          <p class="bw-lines">{told.working}</p>
+          <p class="bw-lines" lang="en">
+            {told.working}
+          </p>
           <p class="bw-quiet">
-            {told.source}
+            <span lang="en">{told.source}</span>
             {told.defaults.length > 0 && W.byDefault(told.defaults.join(', '))}
           </p>
           <button type="button" onClick={() => onTake(told)}>

@@ -10,14 +10,16 @@ const FunctionsView = lazyView(() =>
 const CellView = lazyView(() => import(/* webpackChunkName: "view-cell" */ './explain/cell-view').then(module => module.CellView));
 const TableView = lazyView(() => import(/* webpackChunkName: "view-table" */ './table/table-view').then(module => module.TableView));
 const SheetsView = lazyView(() => import(/* webpackChunkName: "view-sheets" */ './sheets-view').then(module => module.SheetsView));
-const HandOverView = lazyView(() =>
-  import(/* webpackChunkName: "view-handover" */ './files/hand-over-view').then(module => module.HandOverView),
+const HandOverView = lazyView(
+  () => import(/* webpackChunkName: "view-handover" */ './files/hand-over-view').then(module => module.HandOverView),
+  true,
 );
-const CompareView = lazyView(() =>
-  import(/* webpackChunkName: "view-compare" */ './files/compare-view').then(module => module.CompareView),
+const CompareView = lazyView(
+  () => import(/* webpackChunkName: "view-compare" */ './files/compare-view').then(module => module.CompareView),
+  true,
 );
 const CheckView = lazyView(() => import(/* webpackChunkName: "view-check" */ './check-view').then(module => module.CheckView));
-const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView));
+const AboutView = lazyView(() => import(/* webpackChunkName: "view-about" */ './about-view').then(module => module.AboutView), true);
 
 export type ViewName = keyof Words['frame']['names'];
 

@@ -1,4 +1,5 @@
-// What functions.json says, as types: a text that has no German does not compile, nor does German of a text that is no more.
+// What functions.json says, and which functions have a caution, as types: a text that has no German does not compile, nor does
+// German of a text that is no more.
 import { phrasesOf, sentencesOf } from '../german/phrases';
 import type { FunctionText } from './metadata';
 
@@ -7,7 +8,7 @@ const literal = (text: string): string => (text.includes("'") && !text.includes(
 const union = (name: string, texts: readonly string[]): string =>
   `export type ${name} =\n${[...new Set(texts)].map(text => `  | ${literal(text)}`).join('\n')};\n`;
 
-export const englishTexts = (functions: readonly FunctionText[]): string =>
+export const englishTexts = (functions: readonly FunctionText[], cautioned: readonly string[]): string =>
   [
     union(
       'Sentence',
@@ -17,4 +18,5 @@ export const englishTexts = (functions: readonly FunctionText[]): string =>
       'Phrase',
       functions.flatMap(({ parameters }) => parameters.flatMap(({ description }) => phrasesOf(description).flat())),
     ),
+    union('Cautioned', cautioned),
   ].join('\n');

@@ -49,6 +49,8 @@ function signatures(): string {
   return json(now);
 }
 
+const cautioned = (): string[] => [...CARDS.values()].flatMap(({ id, caution }) => (caution === undefined ? [] : [id]));
+
 const records = (): string =>
   json(
     linesOfRecords({
@@ -63,7 +65,8 @@ const VERDICTS = 'test/evidence/verdicts/figures.json';
 /** In this order: what stands last reads those before it. */
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
-  'src/german/english.ts': () => `// The texts of functions.json; generated ${BY}.\n\n${englishTexts(METADATA.functions)}`,
+  'src/german/english.ts': () =>
+    `// The texts of functions.json, and who has a caution; generated ${BY}.\n\n${englishTexts(METADATA.functions, cautioned())}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

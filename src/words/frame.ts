@@ -57,6 +57,8 @@ export const FRAME = {
   metSide: { below: 'at least', above: 'at most', 'at most': 'above', 'at least': 'below' },
   inCell: (name: string, at: string) => `${name} in ${at}`,
   passesWith: (remedy: string) => `passes with ${remedy}`,
+  /** What stands between the changes of a remedy, and behind one. */
+  remedyWords: { ' with ': ' with ', '; or ': '; or ', '(steel-safe)': '(steel-safe)' },
   noPlace: {
     below: (name: string) => `${name} has no column yet: add one in the range that is read`,
     beside: (name: string) => `${name} has no row yet: add one in the range that is read`,

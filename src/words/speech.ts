@@ -1,5 +1,6 @@
 // What a page speaks: its words, fetched in the language that is wanted.
 import type * as German from '../german/beside';
+import type { LaterWords } from './later';
 import type { ViewWords } from './views';
 
 export const LANGUAGES = { en: 'English', de: 'Deutsch' } as const;
@@ -9,6 +10,8 @@ export type PageLanguage = keyof typeof LANGUAGES;
 export interface Speech {
   readonly language: PageLanguage;
   readonly words: ViewWords;
+  /** Fetches what some views say, when the page stands. */
+  readonly later: () => Promise<LaterWords>;
   /** Fetches what the English of cells is in German, when the page stands; left out in English. */
   readonly beside?: () => Promise<typeof German>;
 }
@@ -17,9 +20,17 @@ export interface Speech {
 export const languageOf = (code: string | undefined): PageLanguage => (/^de\b/i.test(code ?? '') ? 'de' : 'en');
 
 async function speechIn(language: PageLanguage): Promise<Speech> {
-  if (language === 'en') return { language, words: (await import(/* webpackChunkName: "view-english" */ './views')).VIEWS };
+  if (language === 'en') {
+    const { VIEWS } = await import(/* webpackChunkName: "view-english" */ './views');
+    return { language, words: VIEWS, later: async () => (await import(/* webpackChunkName: "view-laterenglish" */ './later')).LATER };
+  }
   const { VIEWS } = await import(/* webpackChunkName: "view-german" */ './german/views');
-  return { language, words: VIEWS, beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside') };
+  return {
+    language,
+    words: VIEWS,
+    later: async () => (await import(/* webpackChunkName: "view-latergerman" */ './german/later')).LATER,
+    beside: () => import(/* webpackChunkName: "view-beside" */ '../german/beside'),
+  };
 }
 
 /** In English where the words of the other language cannot be fetched. The page says to browsers and screen readers what it speaks. */

@@ -1,9 +1,9 @@
-// What the views say, in English.
-import { ABOUT } from './about';
+// What the views say from the start, in English.
+import { ENGLISH_WORDS as DRAWN } from '../figure/words';
 import { CELL } from './cell';
 import { CHECK } from './check';
+import { EXCEL } from './excel';
 import { FIGURE } from './figure';
-import { COMPARE, HAND_OVER } from './files';
 import { FRAME } from './frame';
 import { FUNCTIONS } from './functions';
 import { SHEETS } from './sheets';
@@ -17,9 +17,8 @@ export const VIEWS = {
   table: TABLE,
   sheets: SHEETS,
   check: CHECK,
-  handOver: HAND_OVER,
-  compare: COMPARE,
-  about: ABOUT,
+  drawn: DRAWN,
+  excel: EXCEL,
 };
 
 export type ViewWords = typeof VIEWS;

@@ -106,6 +106,7 @@ describe('the members of Excel that the host uses', () => {
       'ConditionalFormat.load',
       'Context.document',
       'Context.requirements',
+      'DataValidation.load',
       'Document.getFileAsync',
       'Document.url',
       'Error.message',

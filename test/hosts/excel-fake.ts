@@ -15,6 +15,8 @@ export interface FakeSheet {
   isProtected?: boolean;
   /** What was set on cells beyond their content, by address. */
   readonly looks: Map<string, Looks>;
+  /** What may be typed, by address: rule, prompt, alert and whether blanks are let through. */
+  readonly rules: Map<string, Record<string, unknown>>;
   /** Conditional formats that are on, by their ids: where they are. */
   readonly conditions: Map<string, string>;
   /** Tables; one formula written into a cell of a column is copied down it, and what would spill is #SPILL!. */
@@ -212,6 +214,10 @@ function looksOf(context: Context, fake: FakeExcel, sheet: () => FakeSheet, rect
     sheet().looks.set(at, looks);
     if (Object.keys(looks).length === 0) sheet().looks.delete(at);
   };
+  const validation = recorder(context, fake, `${name} dataValidation`, (path, value) => {
+    const key = path.slice(`${name} dataValidation.`.length);
+    for (const at of places().flat()) sheet().rules.set(at, { ...sheet().rules.get(at), [key]: value });
+  });
   const first = (key: string) => sheet().looks.get(places()[0]?.[0] ?? '')?.[key];
   const told = new Map<string, unknown>();
   const format = recorder(context, fake, `${name} format`, (path, value) => {
@@ -228,6 +234,31 @@ function looksOf(context: Context, fake: FakeExcel, sheet: () => FakeSheet, rect
               told.set('columnWidth', first('columnWidth') ?? 48);
             });
         return told.has(String(key)) ? told.get(String(key)) : Reflect.get(target, key);
+      },
+    }),
+    dataValidation: new Proxy(validation, {
+      get(target, key) {
+        if (key === 'load')
+          return (names: string) =>
+            context.later(() => {
+              const all = places()
+                .flat()
+                .map(at => sheet().rules.get(at) ?? {});
+              const isAlike = all.every(one => JSON.stringify(one) === JSON.stringify(all[0]));
+              const [rule = {}] = all;
+              const type = !isAlike ? 'inconsistent' : rule['rule'] === undefined ? 'none' : 'custom';
+              const nothing = { rule: {}, prompt: { showPrompt: true, title: '', message: '' }, errorAlert: {}, ignoreBlanks: true };
+              const here: Record<string, unknown> = isAlike ? { ...nothing, ...rule, type } : { type, prompt: null };
+              for (const each of names.split(',')) told.set(`validation ${each}`, here[each] ?? null);
+            });
+        if (key === 'clear')
+          return () =>
+            context.later(() => {
+              fake.done.push(`${name} dataValidation.clear()`);
+              for (const at of places().flat()) sheet().rules.delete(at);
+            });
+        const asked = `validation ${String(key)}`;
+        return told.has(asked) ? told.get(asked) : Reflect.get(target, key);
       },
     }),
     getCellProperties() {
@@ -552,6 +583,7 @@ const blankSheet = (name: string): FakeSheet => ({
   cells: new Map(),
   pictures: [],
   looks: new Map(),
+  rules: new Map(),
   conditions: new Map(),
   spilled: new Map(),
 });

@@ -5,6 +5,7 @@ import { excelPort, freeName, NEEDED } from '../../src/hosts/excel/excel-port';
 import { cellPosition } from '../../src/sheet/addresses';
 import type { SheetPlan } from '../../src/sheet/plan';
 import type { Selection } from '../../src/sheet/port';
+import { EXCEL } from '../../src/words/excel';
 import { answers } from './answers';
 import { fakeExcel, type FakeSheet } from './excel-fake';
 
@@ -42,7 +43,7 @@ describe('reading', () => {
         B3: { value: true },
       }),
     });
-    expect(await excelPort().read('my part')).toEqual([
+    expect(await excelPort(EXCEL).read('my part')).toEqual([
       [{ value: null }, { value: null }, { value: null }],
       [{ value: null }, { value: 2.5 }, { value: 'ST2.9' }],
       [{ value: null }, { value: true }, { value: '#VALUE!', formula: '=ENCL.BOSS.OD(B2,1)' }],
@@ -51,13 +52,13 @@ describe('reading', () => {
 
   it('gives nothing of an empty sheet, and says where there is none', async () => {
     fakeExcel({ name: 'Part' });
-    expect(await excelPort().read('Part')).toEqual([]);
-    await expect(excelPort().read('Other')).rejects.toThrow('there is no sheet "Other"');
+    expect(await excelPort(EXCEL).read('Part')).toEqual([]);
+    await expect(excelPort(EXCEL).read('Other')).rejects.toThrow('there is no sheet "Other"');
   });
 
   it('takes a large sheet in parts', async () => {
     const fake = fakeExcel({ name: 'Part', cells: cells({ A1: { value: 1 }, CV1000: { value: 2 } }) });
-    const grid = await excelPort().read('Part');
+    const grid = await excelPort(EXCEL).read('Part');
     expect([grid.length, grid[999]?.[99], grid[0]?.[0]]).toEqual([1000, { value: 2 }, { value: 1 }]);
     expect(Math.max(...fake.readings)).toBeLessThanOrEqual(50_000);
     expect(fake.readings.length).toBeGreaterThanOrEqual(4);
@@ -66,16 +67,16 @@ describe('reading', () => {
   it('names the sheets and the active cell', async () => {
     const fake = fakeExcel({ name: 'Part' }, { name: "It's mine" });
     fake.active = { sheetName: "It's mine", at: 'B4' };
-    expect(await excelPort().sheetNames()).toEqual(['Part', "It's mine"]);
-    expect(await excelPort().selection()).toEqual({ sheetName: "It's mine", at: 'B4' });
+    expect(await excelPort(EXCEL).sheetNames()).toEqual(['Part', "It's mine"]);
+    expect(await excelPort(EXCEL).selection()).toEqual({ sheetName: "It's mine", at: 'B4' });
   });
 
   it('has no selection while a chart is selected', async () => {
     const fake = fakeExcel({ name: 'Part' });
     fake.fail = { code: 'InvalidSelection', afterSyncs: 0 };
-    expect(await excelPort().selection()).toBeNull();
+    expect(await excelPort(EXCEL).selection()).toBeNull();
     fake.fail = { code: 'GeneralException', afterSyncs: 0 };
-    await expect(excelPort().selection()).rejects.toThrow('GeneralException');
+    await expect(excelPort(EXCEL).selection()).rejects.toThrow('GeneralException');
   });
 });
 
@@ -93,7 +94,7 @@ describe('following the workbook', () => {
   it('tells of selections, changes, calculations and sheets until it is stopped', async () => {
     const fake = fakeExcel({ name: 'Part' }, { name: 'Other' });
     const heard = listener();
-    const stop = excelPort().watch(heard);
+    const stop = excelPort(EXCEL).watch(heard);
     await settled();
     fake.active = { sheetName: 'Part', at: 'B4' };
     await fake.fire('selection', 'B4:D9');
@@ -119,7 +120,7 @@ describe('following the workbook', () => {
   it('asks Excel nothing for a move inside a sheet, whatever shape is selected', async () => {
     const fake = fakeExcel({ name: 'Part' });
     const heard = listener();
-    excelPort().watch(heard);
+    excelPort(EXCEL).watch(heard);
     await settled();
     const before = fake.syncs;
     for (const at of ['B4', 'B4:D9', 'C:D', '7:9', 'F2;H4', 'F3,H4']) await fake.fire('selection', at);
@@ -135,7 +136,7 @@ describe('what stands round a cell', () => {
       cells: made((row, column) => ({ value: row === 0 ? `name ${column}` : row * 100 + column })),
       used: { top: 0, left: 0, bottom: 19_999, right: 49 },
     });
-    const { parts, used, calculation } = await excelPort().around({ sheetName: 'Long', at: 'C15000' });
+    const { parts, used, calculation } = await excelPort(EXCEL).around({ sheetName: 'Long', at: 'C15000' });
     expect(fake.syncs).toBe(1);
     expect(Math.max(...fake.readings)).toBeLessThan(8000);
     expect(used).toEqual({ top: 0, left: 0, bottom: 19_999, right: 49 });
@@ -149,27 +150,27 @@ describe('what stands round a cell', () => {
     const fake = fakeExcel({ name: 'Part' });
     const place = { sheetName: 'Part', at: 'A1' };
     fake.calculation = { mode: 'manual', state: 'pending' };
-    expect((await excelPort().around(place)).calculation).toBe('manual');
+    expect((await excelPort(EXCEL).around(place)).calculation).toBe('manual');
     fake.calculation = { mode: 'automatic', state: 'calculating' };
-    expect((await excelPort().around(place)).calculation).toBe('pending');
+    expect((await excelPort(EXCEL).around(place)).calculation).toBe('pending');
   });
 
   it('reads areas as far as they are filled, and none that is too large', async () => {
     const fake = fakeExcel({ name: 'Long', cells: made(row => ({ value: row })), used: { top: 0, left: 0, bottom: 19_999, right: 49 } });
     const area = (bottom: number, right: number) => ({ sheet: 'long', top: 0, left: 0, bottom, right });
-    expect((await excelPort().readAreas([area(9, 1), { ...area(9, 1), sheet: 'gone' }])).map(({ cells: { length } }) => length)).toEqual([
-      10,
-    ]);
-    await expect(excelPort().readAreas([area(1_048_575, 0), area(1_048_575, 5)])).rejects.toThrow('the ranges hold 140000 cells');
+    expect(
+      (await excelPort(EXCEL).readAreas([area(9, 1), { ...area(9, 1), sheet: 'gone' }])).map(({ cells: { length } }) => length),
+    ).toEqual([10]);
+    await expect(excelPort(EXCEL).readAreas([area(1_048_575, 0), area(1_048_575, 5)])).rejects.toThrow('the ranges hold 140,000 cells');
     expect(Math.max(...fake.readings)).toBe(20);
-    expect(await excelPort().sizes()).toEqual([{ sheetName: 'Long', cells: 1_000_000 }]);
+    expect(await excelPort(EXCEL).sizes()).toEqual([{ sheetName: 'Long', cells: 1_000_000 }]);
   });
 });
 
 describe('writing', () => {
   it('enters as if typed', async () => {
     const fake = fakeExcel({ name: 'Part' });
-    const port = excelPort();
+    const port = excelPort(EXCEL);
     await port.write([{ sheetName: 'Part', at: 'B4', content: 2.5 }]);
     await port.write([{ sheetName: 'Part', at: 'B5', content: '=ENCL.BOSS.OD(B4,1)' }]);
     await port.write([{ sheetName: 'Part', at: 'B6', content: 'ABS' }]);
@@ -183,24 +184,24 @@ describe('writing', () => {
 
   it('says that a sheet is protected', async () => {
     fakeExcel({ name: 'Part', isProtected: true });
-    await expect(excelPort().write([{ sheetName: 'Part', at: 'B4', content: 2.5 }])).rejects.toThrow(
+    await expect(excelPort(EXCEL).write([{ sheetName: 'Part', at: 'B4', content: 2.5 }])).rejects.toThrow(
       'the sheet or the workbook is protected',
     );
   });
 
   it('goes to a cell, and removes a sheet', async () => {
     const fake = fakeExcel({ name: 'Part' }, { name: 'Other' });
-    await excelPort().goTo('Other', 'C7');
+    await excelPort(EXCEL).goTo('Other', 'C7');
     expect(fake.active).toEqual({ sheetName: 'Other', at: 'C7' });
-    await excelPort().remove('Other');
+    await excelPort(EXCEL).remove('Other');
     expect(fake.sheets.map(({ name }) => name)).toEqual(['Part']);
-    await expect(excelPort().remove('Other')).rejects.toThrow('there is no sheet "Other"');
-    await expect(excelPort().goTo('Other', 'A1')).rejects.toThrow('there is no sheet "Other"');
+    await expect(excelPort(EXCEL).remove('Other')).rejects.toThrow('there is no sheet "Other"');
+    await expect(excelPort(EXCEL).goTo('Other', 'A1')).rejects.toThrow('there is no sheet "Other"');
   });
 
   it('places a picture at its cell, with its words', async () => {
     const fake = fakeExcel({ name: 'Part' });
-    await excelPort().placePicture?.('Part', {
+    await excelPort(EXCEL).placePicture?.('Part', {
       at: 'C3',
       png: new Uint8Array([137, 80, 78, 71]),
       widthPx: 400,
@@ -231,7 +232,7 @@ describe('in a table', () => {
 
   it('one cell is written, and the column is not filled', async () => {
     const fake = table();
-    const port = excelPort();
+    const port = excelPort(EXCEL);
     const before = await port.write([{ sheetName: 'Part', at: 'B3', content: '=ENCL.BOSS.OD(A3,1)' }]);
     expect(columnOf(fake)).toEqual(['=A2', '=ENCL.BOSS.OD(A3,1)', '=A4*2', undefined]);
     await port.write(before);
@@ -253,10 +254,10 @@ describe('in a table', () => {
     const fake = table();
     fake.isSupported = () => true;
     const many = Array.from({ length: 100 }, (_, i) => ({ sheetName: 'Part', at: `D${i + 1}`, content: `=A${i + 1}` }));
-    await excelPort().write(many);
+    await excelPort(EXCEL).write(many);
     expect(fake.syncs).toBe(2);
     expect(fake.options).toEqual([{ delayForCellEdit: true, mergeUndoGroup: true }]);
-    await excelPort().write([...many, { sheetName: 'Part', at: 'B3', content: 1 }]);
+    await excelPort(EXCEL).write([...many, { sheetName: 'Part', at: 'B3', content: 1 }]);
     expect(fake.syncs).toBe(5);
   });
 });
@@ -273,18 +274,18 @@ describe('the stand-in shows what Excel is reported to show', () => {
     }),
     tables: [{ name: 'Sizes', body: 'A2:C4' }],
   });
-  const typed = (at: string, content: string | number) => excelPort().write([{ sheetName: 'Part', at, content }]);
+  const typed = (at: string, content: string | number) => excelPort(EXCEL).write([{ sheetName: 'Part', at, content }]);
 
   it('the old value of a cell whose answer is waited for, and that it calculates', async () => {
     const fake = fakeExcel(sheet());
     Object.assign(fake, { answers, isSlow: true });
     await typed('A2', 3);
     expect(valueAt(fake, 'B2')).toBe(1.2);
-    expect((await excelPort().around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('pending');
+    expect((await excelPort(EXCEL).around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('pending');
     await fake.settle();
     // 0.6 · 3
     expect(valueAt(fake, 'B2')).toBeCloseTo(1.8, 12);
-    expect((await excelPort().around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('settled');
+    expect((await excelPort(EXCEL).around({ sheetName: 'Part', at: 'B2' })).calculation).toBe('settled');
   });
 
   it('the old value for as long as calculation is manual', async () => {
@@ -315,14 +316,14 @@ describe('adding a sheet', () => {
     for (const demo of demoWorkbook.sheets) {
       const fake = fakeExcel({ name: 'Sheet1' });
       fake.listSeparator = ';';
-      await expect(excelPort().add(demo), demo.name).resolves.toBe(demo.name);
+      await expect(excelPort(EXCEL).add(demo), demo.name).resolves.toBe(demo.name);
     }
   });
 
   it('overwrites nothing: a name that is taken gets a number, whatever its capitals', async () => {
     const fake = fakeExcel({ name: 'PART', cells: cells({ A1: { value: 'mine' } }) });
-    expect(await excelPort().add(plan())).toBe('Part 2');
-    expect(await excelPort().add(plan())).toBe('Part 3');
+    expect(await excelPort(EXCEL).add(plan())).toBe('Part 2');
+    expect(await excelPort(EXCEL).add(plan())).toBe('Part 3');
     expect(fake.sheets.map(({ name }) => name)).toEqual(['PART', 'Part 2', 'Part 3']);
     expect(fake.sheets[0]?.cells).toEqual(cells({ A1: { value: 'mine' } }));
     expect(freeName('x'.repeat(40), ['x'.repeat(31)])).toBe(`${'x'.repeat(29)} 2`);
@@ -331,7 +332,7 @@ describe('adding a sheet', () => {
   it('draws every sheet of the demo: numbers as numbers, texts as texts, formulas as formulas', async () => {
     for (const demo of demoWorkbook.sheets) {
       const fake = fakeExcel({ name: 'Sheet1' });
-      await excelPort().add(demo);
+      await excelPort(EXCEL).add(demo);
       const drawn = fake.sheets[1]?.cells;
       const filled = demo.cells.filter(({ value, formula }) => formula !== undefined || (value !== undefined && value !== ''));
       expect(drawn?.size, demo.name).toBe(filled.length);
@@ -343,13 +344,13 @@ describe('adding a sheet', () => {
   it('keeps a text that Excel would take for a number, a date or a formula', async () => {
     const fake = fakeExcel({ name: 'Sheet1' });
     const texts = ['1/2', '0.5', '=1+1', '+1', "'quoted", 'TRUE'];
-    await excelPort().add(plan({ cells: texts.map((value, i) => ({ at: `A${i + 1}`, role: 'text', value })) }));
+    await excelPort(EXCEL).add(plan({ cells: texts.map((value, i) => ({ at: `A${i + 1}`, role: 'text', value })) }));
     expect([...(fake.sheets[1]?.cells.values() ?? [])]).toEqual(texts.map(value => ({ value })));
   });
 
   it('gives widths, formats, states, limits, print and frozen rows', async () => {
     const fake = fakeExcel({ name: 'Sheet1' });
-    await excelPort().add(
+    await excelPort(EXCEL).add(
       plan({
         cells: [
           { at: 'A1', role: 'text', value: 'a long text '.repeat(10) },
@@ -386,13 +387,13 @@ describe('adding a sheet', () => {
   it('leaves no half of a sheet behind', async () => {
     const fake = fakeExcel({ name: 'Sheet1' });
     fake.fail = { code: 'AccessDenied', afterSyncs: 2 };
-    await expect(excelPort().add(plan())).rejects.toThrow('protected');
+    await expect(excelPort(EXCEL).add(plan())).rejects.toThrow('protected');
     expect(fake.sheets.map(({ name }) => name)).toEqual(['Sheet1']);
   });
 
   it('places the pictures of a plan', async () => {
     const fake = fakeExcel({ name: 'Sheet1' });
-    await excelPort().add(plan({ pictures: [{ at: 'B2', png: new Uint8Array([1]), widthPx: 100, heightPx: 100, words: 'w' }] }));
+    await excelPort(EXCEL).add(plan({ pictures: [{ at: 'B2', png: new Uint8Array([1]), widthPx: 100, heightPx: 100, words: 'w' }] }));
     expect(fake.sheets[1]?.pictures).toHaveLength(1);
   });
 });
@@ -401,6 +402,6 @@ describe('an Excel that is too old', () => {
   it('is told so in a sentence', () => {
     const fake = fakeExcel({ name: 'Sheet1' });
     fake.isSupported = (set, version) => set === 'ExcelApi' && version !== NEEDED;
-    expect(() => excelPort()).toThrow(/lacks what the pane works with \(ExcelApi 1\.10\)/);
+    expect(() => excelPort(EXCEL)).toThrow(/lacks what the pane works with \(ExcelApi 1\.10\)/);
   });
 });

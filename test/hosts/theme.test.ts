@@ -6,6 +6,7 @@ import { looks as engineLooks, sheetStyle, stateLooks as engineStates } from '..
 import { looks as fileLooks, sheetFont, stateRules } from '../../src/hosts/xlsx/looks';
 import type { Role } from '../../src/sheet/plan';
 import { type Look, ROLE_LOOKS, SHEET_FONT, STATE_LOOKS } from '../../src/sheet/theme';
+import { EXCEL } from '../../src/words/excel';
 import { fakeExcel } from './excel-fake';
 
 afterEach(() => {
@@ -59,7 +60,7 @@ it('has the font of the theme', () => {
 
 it('is what Excel is asked for', async () => {
   const excel = fakeExcel({ name: 'Part', cells: new Map() });
-  await excelPort().add({
+  await excelPort(EXCEL).add({
     name: 'All',
     widths: [10],
     cells: ROLES.map(([role], i) => ({ at: `A${i + 1}`, role, value: role })),

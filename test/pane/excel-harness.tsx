@@ -82,9 +82,16 @@ window.excel = {
 };
 
 const { functions } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
-const { words } = await speech('en');
+const { words, later } = await speech('en');
 let pane: MountedPane | undefined;
 onSeen(isSeen => {
-  if (isSeen) pane ??= mountPane(document.getElementById('pane') as HTMLElement, { port: excelPort(), functions, words, host: 'excel' });
+  if (isSeen)
+    pane ??= mountPane(document.getElementById('pane') as HTMLElement, {
+      port: excelPort(words.excel),
+      functions,
+      words,
+      later,
+      host: 'excel',
+    });
   pane?.show(isSeen);
 });

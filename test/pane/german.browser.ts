@@ -79,6 +79,28 @@ it('shows every view in German, with no fault of access and nothing cut in 320 p
   expect(looked).toBe(9);
 });
 
+/** Numbers with a point that are no sentence of a cell, no name of a standard and no working. */
+const points = (name: string): Promise<string[]> =>
+  view(name).evaluate(element => {
+    const copy = element.cloneNode(true) as HTMLElement;
+    copy.querySelectorAll('[lang=en], style, script, .bw-placed').forEach(one => one.remove());
+    const texts = [...copy.querySelectorAll<Element>('text, tspan, td, th, dd, .bw-value, .bw-working, .bw-remedy, small, code, b')];
+    return texts.map(one => one.textContent ?? '').filter(text => /^[^A-Za-z]*\d[.]\d|Ø\d+[.]\d|\d[.]\d+ ?(mm|d|%|°)/.test(text));
+  });
+
+it('writes numbers with the decimal sign of the host, in every view', async () => {
+  await expect.poll(() => view('Figure').innerText()).toMatch(/\d,\d\d/);
+  const seen: string[] = [];
+  for (const name of ['Figure', 'Check', 'Table', 'Cell'] as const) {
+    await opened(name);
+    if (name === 'Check') await view(name).getByRole('button', { name: W.check.yield }).press('Enter');
+    await view(name).evaluate(element => element.querySelectorAll('details').forEach(part => Object.assign(part, { open: true })));
+    await expect.poll(() => view(name).innerText()).toMatch(/\d,\d/);
+    seen.push(...(await points(name)).map(text => `${name}: ${text}`));
+  }
+  expect(seen).toEqual([]);
+});
+
 it('says states, rules and inputs in German beside the English', async () => {
   await expect.poll(() => german('Figure')).toContain('nicht erfüllt');
   expect(await view('Figure').innerText()).toContain('fail');

@@ -38,8 +38,10 @@ Object.assign(port, {
 });
 const kept = new Map<string, string>();
 const { functions: english } = (await (await fetch('functions.json')).json()) as { functions: readonly ListedFunction[] };
-const { language, words, beside } = await speech(location.search === '?de' ? 'de' : 'en');
+const { language, words, later, beside } = await speech(location.search === '?de' ? 'de' : 'en');
 const functions = language === 'de' ? besideEnglish(english.map(inGerman), english) : english;
+// a German host writes a comma
+if (language === 'de') Object.assign(port, { signs: async () => ({ decimal: ',' }) });
 mountPane(document.getElementById('pane') as HTMLElement, {
   port,
   files: {
@@ -59,6 +61,7 @@ mountPane(document.getElementById('pane') as HTMLElement, {
   },
   functions,
   words,
+  later,
   ...(beside && { beside }),
   host: 'excel',
   kept: { get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) },

@@ -7,16 +7,23 @@ let pages: PanePages;
 let page: Page;
 let tabs: string[];
 
+/** The pane in a language; kept open as long as it is the same. */
+async function speaking(query: '' | '?de'): Promise<void> {
+  if (page !== undefined && new URL(page.url()).search === query) return;
+  await page?.close();
+  page = await pages.open(query);
+  tabs = await page.getByRole('tab').evaluateAll(all => all.map(tab => tab.id.replace('bw-tab-', '')));
+  await page.evaluate(() => window.pane.port.select('Variants', 'B6'));
+}
+
 beforeAll(async () => {
   pages = await panePages();
-  page = await pages.open();
-  tabs = await page.getByRole('tab').allTextContents();
-  await page.evaluate(() => window.pane.port.select('Variants', 'B6'));
+  await speaking('');
 });
 afterAll(() => pages.close());
 
 async function opened(tab: string): Promise<void> {
-  await page.getByRole('tab', { name: tab, exact: true }).click();
+  await page.locator(`#bw-tab-${tab}`).click();
   await page.locator(`#bw-view-${tab}`).waitFor();
   await expect.poll(() => page.locator(`#bw-view-${tab}`).innerText()).not.toBe('');
 }
@@ -46,12 +53,14 @@ const widest = (): Promise<string> =>
 it('has its views', () => expect(tabs.length).toBeGreaterThanOrEqual(5));
 
 describe.each([
-  ['dark', { colorScheme: 'dark' }, 320],
-  ['forced colours', { forcedColors: 'active' }, 320],
-  ['200 %', { colorScheme: 'light', forcedColors: 'none' }, 160],
-  ['wide at 200 %', { colorScheme: 'light', forcedColors: 'none' }, 225],
-] as const)('%s', (mode, media, width) => {
+  ['dark', '', { colorScheme: 'dark' }, 320],
+  ['forced colours', '', { forcedColors: 'active' }, 320],
+  // colours are those of English; words are longer in German
+  ['wide at 200 %', '', { colorScheme: 'light', forcedColors: 'none' }, 225],
+  ['200 % in German', '?de', { colorScheme: 'light', forcedColors: 'none' }, 160],
+] as const)('%s', (mode, query, media, width) => {
   it('every view has all that it has, and no fault of access', async () => {
+    await speaking(query);
     await page.emulateMedia(media);
     await page.setViewportSize({ width, height: 450 });
     let looked = 0;
@@ -71,6 +80,7 @@ describe.each([
 });
 
 it('a figure in forced colours keeps its lines and letters apart from the ground', async () => {
+  await speaking('');
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'light' });
   await page.setViewportSize({ width: 320, height: 900 });
   await opened('Figure');
@@ -84,6 +94,7 @@ it('a figure in forced colours keeps its lines and letters apart from the ground
 });
 
 it('the letters of a figure in a narrow pane are 11 px at least', async () => {
+  await speaking('');
   await page.emulateMedia({ forcedColors: 'none' });
   await page.setViewportSize({ width: 320, height: 900 });
   await opened('Figure');

@@ -1,6 +1,7 @@
 // What a selection costs in a large workbook, in exchanges with Excel and in script, and that an edit is seen.
 import { afterEach, describe, expect, it } from 'vitest';
 import { excelPort } from '../../src/hosts/excel/excel-port';
+import { EXCEL } from '../../src/words/excel';
 import { type AtSelection, Nearby } from '../../src/pane/nearby';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import type { Selection } from '../../src/sheet/port';
@@ -40,6 +41,7 @@ const sheet = (name: string, rows: number, columns: number, of: (row: number, co
     cells,
     pictures: [],
     looks: new Map(),
+    rules: new Map(),
     conditions: new Map(),
     spilled: new Map(),
     used: { top: 0, left: 0, bottom: rows - 1, right: columns - 1 },
@@ -93,7 +95,7 @@ function followed(...sheets: readonly Partial<FakeSheet>[]): Followed {
   const fake = fakeExcel(...sheets);
   const told: AtSelection[] = [];
   const nearby = new Nearby(
-    excelPort(),
+    excelPort(EXCEL),
     here => told.push(here),
     thrown => {
       throw thrown;
@@ -125,12 +127,12 @@ describe.each(Object.keys(LARGE))('a selection on %s', name => {
     const costs: number[] = [];
     for (const row of [900, 1100, 1300, 1500, 1700, 1900, 700]) {
       // the cells are here: only the script is measured
-      const around = await excelPort().around({ sheetName: 'Large', at: `C${row}` });
+      const around = await excelPort(EXCEL).around({ sheetName: 'Large', at: `C${row}` });
       const syncs = fake.syncs;
       let ms = 0;
       const answered = new Promise<void>(resolve => {
         const fresh = new Nearby(
-          { ...excelPort(), around: async () => around },
+          { ...excelPort(EXCEL), around: async () => around },
           () => resolve(),
           () => resolve(),
         );

@@ -1,6 +1,7 @@
 // Formulas as they are typed where the decimal sign is a comma, and as a file holds them.
 import { afterEach, expect, it } from 'vitest';
 import { excelPort } from '../../src/hosts/excel/excel-port';
+import { EXCEL } from '../../src/words/excel';
 import { FILE_SIGNS, fromSigns, inSigns } from '../../src/sheet/signs';
 import { fakeExcel } from '../hosts/excel-fake';
 
@@ -27,15 +28,15 @@ it('are read as they are typed', () => {
 it('are those of Excel, where it tells them', async () => {
   const fake = fakeExcel({ name: 'Part' });
   fake.decimalSeparator = ',';
-  expect(await excelPort().signs?.()).toEqual(COMMA);
+  expect(await excelPort(EXCEL).signs?.()).toEqual(COMMA);
   fake.isSupported = (_, version) => version === '1.10';
-  expect(await excelPort().signs?.()).toEqual(FILE_SIGNS);
+  expect(await excelPort(EXCEL).signs?.()).toEqual(FILE_SIGNS);
 });
 
 it('go into a cell as they were typed, and not into a table', async () => {
   const fake = fakeExcel({ name: 'Part', tables: [{ name: 'Sizes', body: 'A2:B4' }] });
   const entry = { sheetName: 'Part', content: '=ENCL.BOSS.OD(SUMME(B4;B5);1,2)', isLocal: true } as const;
-  await excelPort().write([{ ...entry, at: 'C1' }]);
+  await excelPort(EXCEL).write([{ ...entry, at: 'C1' }]);
   expect(fake.sheets[0]?.cells.get('C1')?.formula).toBe('local =ENCL.BOSS.OD(SUMME(B4;B5);1,2)');
-  await expect(excelPort().write([{ ...entry, at: 'B3' }])).rejects.toThrow('English names');
+  await expect(excelPort(EXCEL).write([{ ...entry, at: 'B3' }])).rejects.toThrow('English names');
 });

@@ -12,8 +12,6 @@ const READ_ATTRIBUTES = ['aria-label', 'aria-description', 'alt', 'label', 'plac
 const NAMES = new Set<string>([...JOINT_INPUT_NAMES, ...OUTPUTS, ...TOPICS, 'not checked', 'value, not live']);
 /** Words that are looked for, and none that is said. */
 const READS_QUESTIONS = /pane\/ask(-intents)?[.]ts$/;
-/** What is wrong with a workbook that cannot be read, for whoever mends it: in brackets behind the sentence. */
-const SAYS_DAMAGE = /bench\/stored-format[.]ts$/;
 
 interface Inline {
   readonly where: string;
@@ -83,18 +81,16 @@ const paths = ['src/pane', 'src/bench'].flatMap(folder =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter(name => /(?<![.]d)[.]tsx?$/.test(name))
     .map(name => `${folder}/${name}`)
-    .filter(path => !READS_QUESTIONS.test(path) && !SAYS_DAMAGE.test(path)),
+    .filter(path => !READS_QUESTIONS.test(path)),
 );
 
-/** Said before there is a table of words, or where it could not be fetched. */
-const WITHOUT_WORDS = ['The pane could not start:', 'The bench could not start:'];
 /** A name of a sheet, keys and a selector. */
 const NOT_READ = ['Read me', 'bosswright pane', 'name kept with', 'input, summary, details[open] .bw-entry, .bw-found .bw-entry'];
 
 it('no view and no part of the bench has words of its own', () => {
   expect(paths.length).toBeGreaterThan(80);
   const found = paths.flatMap(path => inlineIn(path, readFileSync(path, 'utf8')));
-  expect(found.filter(({ text }) => ![...WITHOUT_WORDS, ...NOT_READ].includes(text))).toEqual([]);
+  expect(found.filter(({ text }) => !NOT_READ.includes(text))).toEqual([]);
 });
 
 it.each([

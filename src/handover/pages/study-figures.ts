@@ -37,7 +37,7 @@ function drawnAt({ source, sheets }: HandoverCopy, sheet: string, at: string, fo
     const isWatched = sheets.find(({ name }) => name === sheet)?.cells.some(cell => cell.at === below && cell.formula !== undefined);
     const says = { formula: `IF(${fixedCell(sheet, row + 1, column)}=${CHANGED},${CHANGED},${quoted(asDrawn)})`, value: asDrawn };
     const inputs = isWatched === true ? says : undefined;
-    return [{ words: figure.words, place: `${sheet}!${at}`, svg: inFixedColours(figure.svg(WIDTH)), inputs }];
+    return [{ words: figure.words(), place: `${sheet}!${at}`, svg: inFixedColours(figure.svg(WIDTH)), inputs }];
   } catch (fault) {
     // a map of words is not drawn
     if (fault instanceof Refused) return [];

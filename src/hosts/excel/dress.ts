@@ -2,6 +2,8 @@
 import { type Dress, LONGEST_CHOICES } from '../../sheet/dress';
 import { cellPosition, rectanglesOf } from '../../sheet/addresses';
 import { colourStates, columnPt, drawCells } from './draw';
+import { putRule, readRule, rulesOf } from './typing-rules';
+import { ExcelRefusal } from './words';
 
 /** A column of sentences. */
 const WRAPPED_CHARACTERS = 36;
@@ -55,7 +57,9 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
     range.load('numberFormat');
     return { place, range, looks: range.getCellProperties(LOOKS) };
   });
+  const ruled = dropDowns.map(({ range }) => readRule(sheet, range));
   await context.sync();
+  const oldRules = await rulesOf(context, sheet, ruled);
   const oldLooks = changed.map(({ place, range, looks }) => ({
     place,
     numberFormat: range.numberFormat as string[][],
@@ -77,7 +81,7 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
   for (const { range, choices, words } of dropDowns) {
     const { dataValidation } = sheet.getRange(range);
     const source = choices.join(',');
-    if (source.length > LONGEST_CHOICES) throw new Error(`the words to choose from in ${range} are too long for Excel`);
+    if (source.length > LONGEST_CHOICES) throw new ExcelRefusal(({ longChoices }) => longChoices(range));
     dataValidation.rule = { list: { inCellDropDown: true, source } };
     dataValidation.prompt = { showPrompt: true, title: 'Input', message: words };
     // A card or a screw of one's own is typed here too.
@@ -92,6 +96,7 @@ export async function dress(context: Excel.RequestContext, given: Dress): Promis
     const there = later.workbook.worksheets.getItem(sheetName);
     for (const { address, id } of colours) there.getRange(address).conditionalFormats.getItem(id).delete();
     for (const { range } of dropDowns) there.getRange(range).dataValidation.clear();
+    for (const rule of oldRules) putRule(there, rule);
     for (const { place, numberFormat, looks } of oldLooks) {
       const range = there.getRangeByIndexes(...place);
       range.clear(Excel.ClearApplyTo.formats);

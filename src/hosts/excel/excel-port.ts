@@ -3,9 +3,10 @@ import type { Picture, SheetPlan } from '../../sheet/plan';
 import type { SheetPort } from '../../sheet/port';
 import { draw, drawPicture } from './draw';
 import { dress } from './dress';
-import { has, LONGEST_NAME, namesIn, run, sheetNamed } from './exchange';
+import { exchanges, has, LONGEST_NAME, namesIn, type ExcelRun, sheetNamed } from './exchange';
 import { readAreas, readAround, readSheet, signsIn, sizesIn } from './read';
 import { selection, watch } from './watch';
+import type { ExcelWords } from './words';
 import { tableAt, write } from './write';
 
 /** The newest requirement set of all that is asked for at the start. */
@@ -21,14 +22,14 @@ export function freeName(name: string, taken: readonly string[]): string {
   }
 }
 
-const removeSheet = (name: string): Promise<void> =>
+const removeSheet = (run: ExcelRun, name: string): Promise<void> =>
   run(async context => {
     (await sheetNamed(context, name)).delete();
     await context.sync();
   });
 
 /** What was only half drawn is taken away again: the sheet is a new one. */
-async function add(plan: SheetPlan): Promise<string> {
+async function add(run: ExcelRun, plan: SheetPlan): Promise<string> {
   const name = await run(async context => {
     const free = freeName(plan.name, await namesIn(context));
     // Throws where someone else took the name meanwhile; nothing is cleared or replaced.
@@ -45,7 +46,7 @@ async function add(plan: SheetPlan): Promise<string> {
       await context.sync();
     });
   } catch (thrown) {
-    await removeSheet(name);
+    await removeSheet(run, name);
     throw thrown;
   }
   return name;
@@ -59,22 +60,18 @@ async function place(context: Excel.RequestContext, sheet: Excel.Worksheet, pict
 }
 
 /** The workbook in Excel. Throws where this Excel is too old. */
-export function excelPort(): SheetPort {
-  if (!has(NEEDED)) {
-    throw new Error(
-      `This Excel lacks what the pane works with (ExcelApi ${NEEDED}). The functions work; for the pane take Excel 2021, ` +
-        'Microsoft 365 or Excel on the web.',
-    );
-  }
+export function excelPort(words: ExcelWords): SheetPort {
+  if (!has(NEEDED)) throw new Error(words.tooOld(NEEDED));
+  const run = exchanges(words);
   return {
     sheetNames: () => run(namesIn),
-    add,
+    add: plan => add(run, plan),
     sizes: () => run(sizesIn),
     read: sheetName => run(context => readSheet(context, sheetName)),
     around: place => run(context => readAround(context, place)),
     readAreas: areas => run(context => readAreas(context, areas)),
-    selection,
-    watch,
+    selection: () => selection(run),
+    watch: listener => watch(run, listener),
     write: entries => run(context => write(context, entries)),
     signs: () => run(signsIn),
     tableAt: place => run(context => tableAt(context, place)),
@@ -89,7 +86,7 @@ export function excelPort(): SheetPort {
         sheet.getRange(at).select();
         await context.sync();
       }),
-    remove: removeSheet,
+    remove: sheetName => removeSheet(run, sheetName),
     placePicture: (sheetName, picture) =>
       run(async context => {
         await place(context, await sheetNamed(context, sheetName), picture);

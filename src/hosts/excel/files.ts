@@ -2,14 +2,11 @@
 import type { DefinedName } from '../../sheet/plan';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import { base64 } from './draw';
-import { run } from './exchange';
+import { exchanges } from './exchange';
+import type { ExcelWords } from './words';
 
 /** The largest that Excel takes. */
 const SLICE_BYTES = 4_194_304;
-
-const NO_FILE =
-  'Excel does not give the workbook as a file. Leave the cell that is being typed into, press Enable Editing where the workbook is in ' +
-  'Protected View, save it once, and try again';
 
 /** What Excel answers to a call of its older kind. */
 function answered<T>(refused: string, call: (told: (result: Office.AsyncResult<T>) => void) => void): Promise<T> {
@@ -26,18 +23,17 @@ function answered<T>(refused: string, call: (told: (result: Office.AsyncResult<T
 }
 
 /** One slice after the other, as Excel wants it. */
-async function bytesOf(file: Office.File): Promise<Uint8Array> {
+async function bytesOf(file: Office.File, W: ExcelWords): Promise<Uint8Array> {
   const bytes = new Uint8Array(file.size);
   let at = 0;
   for (let index = 0; index < file.sliceCount; index++) {
-    const refused = `Excel stopped giving the workbook at part ${index + 1} of ${file.sliceCount}: try again`;
-    const { data } = await answered<Office.Slice>(refused, told => file.getSliceAsync(index, told));
+    const { data } = await answered<Office.Slice>(W.fileStopped(index + 1, file.sliceCount), told => file.getSliceAsync(index, told));
     const part = Uint8Array.from(data as ArrayLike<number>);
-    if (at + part.length > bytes.length) throw new Error('The workbook grew while Excel gave it: try again.');
+    if (at + part.length > bytes.length) throw new Error(W.fileGrew);
     bytes.set(part, at);
     at += part.length;
   }
-  if (at < bytes.length) throw new Error(`Excel gave ${at} of the ${bytes.length} bytes of the workbook: try again.`);
+  if (at < bytes.length) throw new Error(W.fileShort(at, bytes.length));
   return bytes;
 }
 
@@ -51,13 +47,13 @@ function nameOf(url: string): string {
   }
 }
 
-async function read(): Promise<NamedFile> {
+async function read(W: ExcelWords): Promise<NamedFile> {
   const { document } = Office.context;
-  const file = await answered<Office.File>(NO_FILE, told =>
+  const file = await answered<Office.File>(W.noFile, told =>
     document.getFileAsync(Office.FileType.Compressed, { sliceSize: SLICE_BYTES }, told),
   );
   try {
-    return { name: nameOf(document.url ?? ''), bytes: await bytesOf(file) };
+    return { name: nameOf(document.url ?? ''), bytes: await bytesOf(file, W) };
   } finally {
     // Excel holds two files at most: one that stays open would be in the way of the next.
     await answered<unknown>('', told => file.closeAsync(told)).catch((thrown: unknown) => console.warn(thrown));
@@ -86,9 +82,10 @@ async function keepName(context: Excel.RequestContext, { name, meaning }: Define
   };
 }
 
-export function excelFiles(): WorkbookFiles {
+export function excelFiles(words: ExcelWords): WorkbookFiles {
+  const run = exchanges(words);
   return {
-    read,
+    read: () => read(words),
     open: bytes => Excel.createWorkbook(base64(bytes)),
     async keepName(name) {
       const takeBack = await run(context => keepName(context, name));

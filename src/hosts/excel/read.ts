@@ -5,6 +5,7 @@ import { HEAD_ROWS, MOST_CELLS, windowRound } from '../../sheet/parts';
 import type { Around, CalculationState, Selection, SheetCell, SheetPart } from '../../sheet/port';
 import { FILE_SIGNS, type Signs } from '../../sheet/signs';
 import { has, namesIn, sheetNamed } from './exchange';
+import { ExcelRefusal } from './words';
 
 /** Excel on the web refuses an answer that is too large. */
 const MOST_CELLS_AT_ONCE = 50_000;
@@ -110,10 +111,7 @@ export async function readAreas(context: Excel.RequestContext, areas: readonly A
     for (const [, part] of parts) part.load(`isNullObject,${PLACE}`);
     await context.sync();
     const count = parts.reduce((sum, [, part]) => sum + (part.isNullObject ? 0 : part.rowCount * part.columnCount), 0);
-    if (count > MOST_CELLS)
-      throw new Error(
-        `the ranges hold ${count} cells, and the pane reads ${MOST_CELLS}: name smaller ones, or insert the formula without its preview`,
-      );
+    if (count > MOST_CELLS) throw new ExcelRefusal(({ manyCells }) => manyCells(count, MOST_CELLS));
   }
   for (const [, part] of parts) part.load(`isNullObject,${CONTENT}`);
   await context.sync();

@@ -1,7 +1,7 @@
 // What happens in the workbook, told with places that the events bring: nothing is asked of Excel for a move inside a sheet.
 import { type Rectangle, rectangleOf } from '../../sheet/addresses';
 import type { Selection, SheetListener } from '../../sheet/port';
-import { run } from './exchange';
+import type { ExcelRun } from './exchange';
 
 /** `B4:D9`, `B:C`, `4:9`, several with a comma or a semicolon: the first of them. */
 export function areaAt(address: string): Rectangle | undefined {
@@ -33,9 +33,9 @@ const noneSelected = (thrown: unknown): null => {
   throw thrown;
 };
 
-export const selection = (): Promise<Selection | null> => run(context => selectionIn(context)).catch(noneSelected);
+export const selection = (run: ExcelRun): Promise<Selection | null> => run(context => selectionIn(context)).catch(noneSelected);
 
-export function watch(listener: SheetListener): () => void {
+export function watch(run: ExcelRun, listener: SheetListener): () => void {
   /** Names of the sheets by their ids, which events bring. */
   let names: ReadonlyMap<string, string> = new Map();
   let isStopped = false;

@@ -2,6 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import { cellPosition } from '../../sheet/addresses';
 import type { CellEntry, Selection } from '../../sheet/port';
+import { ExcelRefusal } from './words';
 
 /** A cell with the tables that it is in. */
 interface WriteTarget {
@@ -68,8 +69,7 @@ export async function write(context: Excel.RequestContext, entries: readonly Cel
     content: contentOf(cell.formulas[0]?.[0]),
   }));
   const columns = await columnsIn(context, targets);
-  if (columns.some(column => column.entries.some(({ isLocal }) => isLocal)))
-    throw new Error('into a table the pane writes formulas with English names of functions only: type this one into the cell itself');
+  if (columns.some(column => column.entries.some(({ isLocal }) => isLocal))) throw new ExcelRefusal(({ localInTable }) => localInTable);
   const inColumns = new Set(columns.flatMap(column => column.entries));
   for (const { body, column, entries: own } of columns) {
     const contents = body.formulas.map(([content]) => [content as unknown]);

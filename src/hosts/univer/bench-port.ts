@@ -13,7 +13,14 @@ import { workbookId, type Sheets } from './sheets';
 import { watchTyping } from './typing';
 import { stateRules, worksheetData, type Styles } from './workbook-data';
 
-export function benchPort(sheets: Sheets): SheetPort {
+/** What is said where the sheet refuses, in the language of the page. */
+export interface SheetRefusals {
+  readonly noSheet: (name: string) => string;
+  readonly lastSheet: string;
+  readonly notWhole: string;
+}
+
+export function benchPort(sheets: Sheets, W: SheetRefusals): SheetPort {
   function workbook() {
     const open = sheets.api.getWorkbook(workbookId);
     if (open === null) throw new Error('no workbook is open');
@@ -26,7 +33,7 @@ export function benchPort(sheets: Sheets): SheetPort {
 
   function sheetNamed(name: string) {
     const sheet = workbook().getSheetByName(name);
-    if (sheet === null) throw new Error(`there is no sheet "${name}"`);
+    if (sheet === null) throw new Error(W.noSheet(name));
     return sheet;
   }
 
@@ -123,7 +130,7 @@ export function benchPort(sheets: Sheets): SheetPort {
     },
     async remove(sheetName) {
       const sheet = sheetNamed(sheetName);
-      if (names().length === 1) throw new Error('a workbook keeps at least one sheet');
+      if (names().length === 1) throw new Error(W.lastSheet);
       workbook().deleteSheet(sheet);
     },
     lacks: ['drop-downs', 'sort'],

@@ -6,7 +6,7 @@ import { address } from '../../sheet/addresses';
 import type { Selection, SheetPort } from '../../sheet/port';
 import type { WorkbookPlan } from '../../sheet/plan';
 import { nameOf, rectangleOf } from './addresses';
-import { benchPort } from './bench-port';
+import { benchPort, type SheetRefusals } from './bench-port';
 import { sheetReader, type BenchCell } from './cells';
 import { onChange } from './changes';
 import type { SheetFunction, SheetLanguage } from './metadata';
@@ -62,7 +62,12 @@ function isEdit(id: string, type: CommandType | undefined, options: IExecutionOp
   );
 }
 
-export function startBenchWorkbook(container: HTMLElement, functions: readonly SheetFunction[], language: SheetLanguage): BenchWorkbook {
+export function startBenchWorkbook(
+  container: HTMLElement,
+  functions: readonly SheetFunction[],
+  language: SheetLanguage,
+  W: SheetRefusals,
+): BenchWorkbook {
   const sheets = startUniver(container, functions, language);
   answersInTheirCells(sheets);
   typingInTheFormulaBar(sheets);
@@ -100,7 +105,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
   }
 
   return {
-    port: benchPort(sheets),
+    port: benchPort(sheets, W),
     openPlan(plan, start) {
       show(workbookData(plan));
       const workbook = sheets.api.getWorkbook(workbookId);
@@ -121,7 +126,7 @@ export function startBenchWorkbook(container: HTMLElement, functions: readonly S
     open(given) {
       const wanted = outlineOf(given);
       show(given);
-      if (outlineOf(snapshot()) !== wanted) throw new Error('not all of it could be opened');
+      if (outlineOf(snapshot()) !== wanted) throw new Error(W.notWhole);
     },
     snapshot,
     onEdit(listener) {

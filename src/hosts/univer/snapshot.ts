@@ -5,6 +5,26 @@ import { workbookId } from './sheets';
 
 export type Snapshot = IWorkbookData;
 
+/** What is said of stored data that is no workbook: handed in, in the language of the page. */
+export interface DamageWords {
+  readonly noForm: string;
+  readonly otherForm: string;
+  readonly cut: string;
+  readonly otherPage: string;
+  readonly noList: string;
+  readonly otherList: string;
+  readonly noSheet: string;
+  readonly rows: (sheet: string, rows: string) => string;
+  readonly columns: (sheet: string, columns: string) => string;
+  readonly cells: (sheet: string) => string;
+  readonly lines: (sheet: string) => string;
+  readonly looks: string;
+  readonly endless: string;
+}
+
+/** A fault, until it is said. */
+export type Damage = (words: DamageWords) => string;
+
 /** A little more than the largest sheet of any program. */
 const most = { row: 1_100_000, column: 20_000 };
 
@@ -40,36 +60,34 @@ function hasEndlessRange(value: unknown): boolean {
   });
 }
 
-function sheetFault(sheet: unknown, id: string): string | undefined {
-  if (!isData(sheet) || sheet.id !== id || !isText(sheet.name)) return 'a sheet is not there';
+function sheetFault(sheet: unknown, id: string): Damage | undefined {
+  if (!isData(sheet) || sheet.id !== id || !isText(sheet.name)) return W => W.noSheet;
   const { name, rowCount, columnCount, cellData = {}, rowData = {}, columnData = {}, mergeData = [] } = sheet;
-  if (!isCount(rowCount, most.row)) return `sheet "${name}" has ${String(rowCount)} rows`;
-  if (!isCount(columnCount, most.column)) return `sheet "${name}" has ${String(columnCount)} columns`;
+  if (!isCount(rowCount, most.row)) return W => W.rows(name, String(rowCount));
+  if (!isCount(columnCount, most.column)) return W => W.columns(name, String(columnCount));
   if (
     !isNumbered(cellData, most.row) ||
     !Object.values(cellData).every(row => isNumbered(row, most.column) && Object.values(row).every(isCell))
   )
-    return `sheet "${name}" has cells of another form`;
-  if (!isNumbered(rowData, most.row) || !isNumbered(columnData, most.column) || !Array.isArray(mergeData))
-    return `sheet "${name}" has rows or columns of another form`;
+    return W => W.cells(name);
+  if (!isNumbered(rowData, most.row) || !isNumbered(columnData, most.column) || !Array.isArray(mergeData)) return W => W.lines(name);
   return undefined;
 }
 
-/** What keeps it from being opened, in words. */
-export function snapshotFault(data: unknown): string | undefined {
-  if (!isData(data) || data.id !== workbookId) return 'it is no workbook of this page';
+/** What keeps it from being opened. */
+export function snapshotFault(data: unknown): Damage | undefined {
+  if (!isData(data) || data.id !== workbookId) return W => W.otherPage;
   const { sheetOrder, sheets, styles = {}, resources = [] } = data;
-  if (!Array.isArray(sheetOrder) || sheetOrder.length === 0 || !sheetOrder.every(isText) || !isData(sheets))
-    return 'its list of sheets is not there';
-  if (Object.keys(sheets).sort().join() !== [...sheetOrder].sort().join()) return 'its list of sheets is not that of its sheets';
+  if (!Array.isArray(sheetOrder) || sheetOrder.length === 0 || !sheetOrder.every(isText) || !isData(sheets)) return W => W.noList;
+  if (Object.keys(sheets).sort().join() !== [...sheetOrder].sort().join()) return W => W.otherList;
   for (const id of sheetOrder) {
     const fault = sheetFault(sheets[id], id);
     if (fault !== undefined) return fault;
   }
   const texts = Array.isArray(resources) ? resources.map(resource => (isData(resource) ? resource.data : undefined)) : [undefined];
-  if (!isData(styles) || !texts.every(text => typeof text === 'string')) return 'its looks are of another form';
+  if (!isData(styles) || !texts.every(text => typeof text === 'string')) return W => W.looks;
   const endless = hasEndlessRange(data) || texts.some(text => text !== '' && hasEndlessRange(JSON.parse(text)));
-  return endless ? 'it has a range that no sheet holds' : undefined;
+  return endless ? W => W.endless : undefined;
 }
 
 /** Sheets by name with the number of their filled cells, to compare what was given with what is open. */

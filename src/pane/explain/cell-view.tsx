@@ -6,12 +6,11 @@ import { INPUTS } from '../../joint/inputs';
 import { isOutput, meaningOf, type Output, unitOf } from '../../joint/outputs';
 import { address, cellPosition } from '../../sheet/addresses';
 import type { SheetCell, SheetPort } from '../../sheet/port';
-import { shownCell } from '../../help/shown-cell';
 import { Findings } from '../findings';
-import { FunctionForm, useSigns } from '../function-form';
+import { FunctionForm } from '../function-form';
 import type { LocatedJoint } from '../find-joint';
 import { JointHeading, jointName } from '../joint-heading';
-import { placeName, usePane, useWords } from '../pane-context';
+import { placeName, useNumbers, usePane, useWords } from '../pane-context';
 import { cellIn, type KnownSheets } from '../workbook';
 import { named } from '../table/looks';
 import { Lines } from './lines';
@@ -51,6 +50,7 @@ function useCell(): CellHere | undefined {
 function InputExplained({ name, joint }: { readonly name: string; readonly joint: LocatedJoint }): JSX.Element | null {
   const { cell: W, frame } = useWords();
   const { german } = usePane();
+  const numbers = useNumbers();
   const input = INPUTS.get(name);
   if (input === undefined) return null;
   return (
@@ -60,7 +60,7 @@ function InputExplained({ name, joint }: { readonly name: string; readonly joint
         lines={[
           [W.meaning, german?.meaningOf(name) ?? input.meaning],
           [W.unit, input.unit],
-          [W.limits, german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param)],
+          [W.limits, numbers.sentence(german?.acceptsInGerman(acceptedBy(input.param)) ?? acceptedBy(input.param))],
           [W.whenBlank, german?.defaultOf(input.defaultWords) ?? input.defaultWords],
         ]}
       />
@@ -107,9 +107,9 @@ function JointPart({
 }
 
 function Explained({ port, here: { cell, output } }: { readonly port: SheetPort; readonly here: CellHere }): JSX.Element {
-  const { selection, found, functions, saysCell } = usePane();
+  const { selection, found, functions, saysCell, signs } = usePane();
+  const numbers = useNumbers();
   const W = useWords().cell;
-  const signs = useSigns();
   if (selection === null) return <p>{W.noCell}</p>;
   const call = cell.formula === undefined ? undefined : standingCall(cell.formula, selection, signs);
   const listed = call && functions.find(({ id }) => id === call.id);
@@ -120,7 +120,7 @@ function Explained({ port, here: { cell, output } }: { readonly port: SheetPort;
       {saysCell !== true && (
         <>
           <h2>{W.heading(placeName(selection))}</h2>
-          <p>{cell.value === null ? W.blank : W.holds(shownCell(cell.value))}</p>
+          <p>{cell.value === null ? W.blank : W.holds(numbers.cell(cell.value))}</p>
         </>
       )}
       {call !== undefined && listed !== undefined && (

@@ -3,7 +3,8 @@ import type { JSX } from 'preact';
 import { call } from '../../registry';
 import type { SheetPort } from '../../sheet/port';
 import type { LocatedJoint } from '../find-joint';
-import { placeName, usePane, useWords } from '../pane-context';
+import { RuleNamed } from '../findings';
+import { placeName, useNumbers, usePane, useWords } from '../pane-context';
 import { cellIn } from '../workbook';
 import { effectOf, entriesOf, waysOf, type InputChange } from './remedy-effect';
 
@@ -14,7 +15,7 @@ function remediesOf({ rows, base }: LocatedJoint): string[] {
   return table.ok && Array.isArray(table.value) ? [...new Set(table.value.slice(1).map(row => String(row[REMEDY_COLUMN])))] : [];
 }
 
-const changeWords = (way: readonly InputChange[]): string => way.map(({ name, text }) => `${name} ${text}`).join(' with ');
+const changeWords = (way: readonly InputChange[], joiner: string): string => way.map(({ name, text }) => `${name} ${text}`).join(joiner);
 
 function Way({
   way,
@@ -26,10 +27,11 @@ function Way({
   readonly port: SheetPort;
 }): JSX.Element {
   const { wrote, work, isBusy, known } = usePane();
-  const W = useWords().cell;
+  const { cell: W, frame } = useWords();
+  const numbers = useNumbers();
   const entries = entriesOf(way, joint, place => cellIn(known, place)?.formula !== undefined);
   const effect = effectOf(way, joint);
-  const words = changeWords(way);
+  const words = numbers.sentence(changeWords(way, frame.remedyWords[' with ']));
   return (
     <li>
       {entries === undefined ? (
@@ -43,12 +45,22 @@ function Way({
           {W.apply(words)}
         </button>
       )}{' '}
-      <span>{entries === undefined ? W.cannot : W.writes(entries.map(entry => `${placeName(entry)}: ${entry.content}`).join(', '))}</span>
+      <span>
+        {entries === undefined
+          ? W.cannot
+          : W.writes(entries.map(entry => `${placeName(entry)}: ${numbers.cell(entry.content)}`).join(', '))}
+      </span>
       {effect.length === 0 ? (
         <span class="bw-quiet">{W.changesNothing}</span>
       ) : (
         <span>
-          {W.changes} {effect.map(({ rule, from, to }) => `${rule}: ${from} → ${to}`).join('; ')}
+          {W.changes}{' '}
+          {effect.map(({ rule, from, to }, i) => (
+            <span key={rule}>
+              {i > 0 && '; '}
+              <RuleNamed name={rule} />: <span lang="en">{`${from} → ${to}`}</span>
+            </span>
+          ))}
         </span>
       )}
     </li>
@@ -56,7 +68,7 @@ function Way({
 }
 
 export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readonly port: SheetPort }): JSX.Element | null {
-  const W = useWords().cell;
+  const { cell: W, frame } = useWords();
   const ways = remediesOf(joint).flatMap(waysOf);
   if (ways.length === 0) return null;
   return (
@@ -64,7 +76,7 @@ export function Remedies({ joint, port }: { readonly joint: LocatedJoint; readon
       <h3>{W.ways}</h3>
       <ul class="bw-findings">
         {ways.map(way => (
-          <Way key={changeWords(way)} way={way} joint={joint} port={port} />
+          <Way key={changeWords(way, frame.remedyWords[' with '])} way={way} joint={joint} port={port} />
         ))}
       </ul>
     </>

@@ -5,11 +5,10 @@ import { acceptedBy } from '../../core/read/accepts';
 import { callsAt } from '../../sheet/typed-call';
 import { call } from '../../registry';
 import type { SheetPort, Typed } from '../../sheet/port';
-import { shownCell } from '../../help/shown-cell';
 import { blankWords, inWords } from '../argument-words';
 import { examplesOf } from '../examples';
 import { cardOf, type ListedFunction, NAMESPACE } from '../function-list';
-import { usePane, useWords } from '../pane-context';
+import { useNumbers, usePane, useWords } from '../pane-context';
 import { Lines } from './lines';
 
 export interface TypedFunction {
@@ -56,6 +55,7 @@ function Marked({
 export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
   const { cell: W, functions } = useWords();
   const { german } = usePane();
+  const numbers = useNumbers();
   const { params, example } = cardOf(listed);
   const param = params[argument];
   const name = `${NAMESPACE}.${listed.id}`;
@@ -84,7 +84,7 @@ export function TypedHelp({ listed, argument }: TypedFunction): JSX.Element {
       <h3>{W.example}</h3>
       <p>
         <Marked name={`=${name}`} parts={examplesOf([listed]).get(listed.id) ?? []} argument={argument} />
-        {answer.ok && !Array.isArray(answer.value) && W.gives(`${shownCell(answer.value)}`)}
+        {answer.ok && !Array.isArray(answer.value) && W.gives(numbers.cell(answer.value))}
       </p>
       <p class="bw-quiet bw-lines">{listed.description}</p>
     </section>

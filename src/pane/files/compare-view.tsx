@@ -5,7 +5,8 @@ import { type Returned, startJob } from '../../files/jobs';
 import type { Offer } from '../../handover/write/accepted';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
 import type { CellEntry, SheetPort } from '../../sheet/port';
-import { placeName, useGoTo, usePane, useWords } from '../pane-context';
+import { placeName, useGoTo, usePane } from '../pane-context';
+import { useLater } from '../lazy-view';
 
 async function named(file: File): Promise<NamedFile> {
   return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
@@ -37,7 +38,7 @@ function Chooser({ name, words, onChoose }: ChooserProps): JSX.Element {
 }
 
 function Lists({ lists }: Pick<Returned, 'lists'>): JSX.Element {
-  const W = useWords().compare;
+  const W = useLater().compare;
   const filled = lists.filter(({ lines }) => lines.length > 0);
   if (filled.length === 0) return <p>{W.nothing}</p>;
   return (
@@ -66,7 +67,7 @@ interface OffersProps {
 
 function Offered({ offers, ticked, onTick }: OffersProps): JSX.Element {
   const goTo = useGoTo();
-  const W = useWords().compare;
+  const W = useLater().compare;
   return (
     <>
       <p class="bw-quiet">{W.offersWords}</p>
@@ -92,7 +93,7 @@ function Offered({ offers, ticked, onTick }: OffersProps): JSX.Element {
 
 function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port: SheetPort }): JSX.Element {
   const { say, wrote, work, isBusy } = usePane();
-  const W = useWords().compare;
+  const W = useLater().compare;
   const [sent, setSent] = useState<File>();
   const [back, setBack] = useState<File>();
   const [found, setFound] = useState<Returned>();
@@ -185,7 +186,7 @@ function Compare({ files, port }: { readonly files: WorkbookFiles; readonly port
 
 export function CompareView(): JSX.Element {
   const { files, port } = usePane();
-  const W = useWords().compare;
+  const W = useLater().compare;
   return (
     <>
       <h2>{W.heading}</h2>

@@ -6,7 +6,7 @@ import { PAPERS, type TitleBlock } from '../../handover/pages/title-block';
 import { STATUSES } from '../../handover/words/status';
 import { LANGUAGES } from '../../handover/words/words';
 import type { CarriedKind } from '../../package/carried';
-import { useWords } from '../pane-context';
+import { useLater } from '../lazy-view';
 import { Carried, Ticks } from './hand-over-parts';
 
 const TEXTS = [
@@ -69,7 +69,7 @@ export function TitleFields({
   readonly title: TitleBlock;
   readonly onTitle: (title: TitleBlock) => void;
 }): JSX.Element {
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   const set = (name: keyof TitleBlock) => (event: JSX.TargetedEvent<HTMLInputElement>) =>
     onTitle({ ...title, [name]: event.currentTarget.value });
   return (
@@ -102,7 +102,7 @@ interface ChoicesProps {
 }
 
 export function Choices({ summary, choice, isWorking, onChoice, along, onAlong }: ChoicesProps): JSX.Element {
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   const { choosable, userSheets, carried } = summary;
   // other sheets and variants have other characteristics
   const { characteristics, ...ofSource } = choice;

@@ -5,7 +5,7 @@ import type { HandoverFinding } from '../../handover/read/finding';
 import type { CarriedKind } from '../../package/carried';
 import type { Words } from '../../words/english';
 import { InGerman } from '../in-german';
-import { useWords } from '../pane-context';
+import { useLater } from '../lazy-view';
 
 /** More lines than anyone reads. */
 const MOST_LINES = 200;
@@ -45,7 +45,7 @@ interface CarriedProps {
 }
 
 export function Carried({ carried, along, onAlong }: CarriedProps): JSX.Element {
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   if (carried.length === 0) return <p class="bw-quiet">{W.carriedNothing}</p>;
   return (
     <fieldset>
@@ -75,7 +75,7 @@ export function Carried({ carried, along, onAlong }: CarriedProps): JSX.Element 
 }
 
 export function Findings({ findings }: { readonly findings: readonly HandoverFinding[] }): JSX.Element {
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   const kinds = Object.keys(W.found) as readonly (keyof Words['handOver']['found'])[];
   return (
     <>

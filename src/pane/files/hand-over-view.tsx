@@ -7,7 +7,8 @@ import type { HandoverFinding } from '../../handover/read/finding';
 import { CHOSEN_BY_ITSELF, type HandoverChoice } from '../../handover/pages/choice';
 import type { CarriedKind } from '../../package/carried';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
-import { messageOf, usePane, useWords } from '../pane-context';
+import { messageOf, usePane } from '../pane-context';
+import { useLater } from '../lazy-view';
 import { Choices, TitleFields, untitled } from './hand-over-fields';
 import { Findings } from './hand-over-parts';
 
@@ -41,7 +42,7 @@ function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefi
 
 function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
   const { say, wrote, work, isBusy } = usePane();
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   const [file, setFile] = useState<NamedFile>();
   const [title, setTitle] = useState(untitled);
   const [choice, setChoice] = useState<HandoverChoice>();
@@ -142,7 +143,7 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
 }
 
 function Counts({ summary: { live, asValues, findings, pages } }: { readonly summary: CopySummary }): JSX.Element {
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   const calls = (what: HandoverFinding['what']) => findings.filter(finding => finding.what === what).length;
   return (
     <>
@@ -156,7 +157,7 @@ function Counts({ summary: { live, asValues, findings, pages } }: { readonly sum
 
 export function HandOverView(): JSX.Element {
   const { files } = usePane();
-  const W = useWords().handOver;
+  const W = useLater().handOver;
   return (
     <>
       <h2>{W.heading}</h2>

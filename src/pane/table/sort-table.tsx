@@ -1,12 +1,11 @@
 // The rows of a table in another order: looked at, then written.
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { shownCell } from '../../help/shown-cell';
 import { call } from '../../registry';
 import { type Area, cellPosition } from '../../sheet/addresses';
 import type { SheetPort } from '../../sheet/port';
 import { type Sorted, sortTable } from '../../sheet/sort-table';
-import { placeName, usePane, useWords } from '../pane-context';
+import { placeName, useNumbers, usePane, useWords } from '../pane-context';
 import { type Grid, readWorkbook } from '../workbook';
 import { tableRound } from './looks';
 import { rangeText } from './new-table';
@@ -30,8 +29,9 @@ function numberOf(text: string): number | undefined {
 
 function Order({ looked: { area, column, grids }, sorted }: { readonly looked: SortLooked; readonly sorted: Sorted }): JSX.Element {
   const W = useWords().table;
+  const numbers = useNumbers();
   const line = (row: number): string =>
-    [...new Set([area.left, column])].map(c => shownCell(grids.get(area.sheet)?.[row]?.[c]?.value ?? null)).join(' · ');
+    [...new Set([area.left, column])].map(c => numbers.cell(grids.get(area.sheet)?.[row]?.[c]?.value ?? null)).join(' · ');
   return (
     <>
       <h3 id="bw-new-order">{W.order}</h3>
@@ -50,6 +50,7 @@ function Order({ looked: { area, column, grids }, sorted }: { readonly looked: S
 export function SortTable({ port }: { readonly port: SheetPort }): JSX.Element {
   const { selection, edits, say, wrote, work, isBusy } = usePane();
   const W = useWords().table;
+  const numbers = useNumbers();
   const [looked, setLooked] = useState<SortLooked>();
   // It may be another table by now.
   useEffect(() => setLooked(undefined), [selection, edits]);
@@ -64,7 +65,7 @@ export function SortTable({ port }: { readonly port: SheetPort }): JSX.Element {
       setLooked({
         area,
         grids,
-        headings: line.map(({ value }) => shownCell(value)),
+        headings: line.map(({ value }) => numbers.cell(value)),
         column: cellPosition(selection.at).column,
         isFalling: false,
       });

@@ -6,9 +6,10 @@ import { JOINT_INPUT_NAMES } from '../../joint/inputs';
 import { OUTPUTS } from '../../joint/outputs';
 import { address, type Area } from '../../sheet/addresses';
 import type { SheetPort } from '../../sheet/port';
+import { inSigns } from '../../sheet/signs';
 import type { Words } from '../../words/english';
 import { shownCell } from '../../help/shown-cell';
-import { messageOf, placeName, usePane, useWords } from '../pane-context';
+import { messageOf, placeName, useNumbers, usePane, useWords } from '../pane-context';
 import { partsBySheet } from '../workbook';
 import { FormatTable } from './format-table';
 import { newTable, type NewTable, rangeText, START } from './new-table';
@@ -89,8 +90,9 @@ async function inTheWay(port: SheetPort, { inputs, results }: NewTable, W: Words
 }
 
 function Shown({ table }: { readonly table: NewTable }): JSX.Element {
-  const { port } = usePane();
+  const { port, signs } = usePane();
   const W = useWords().table;
+  const numbers = useNumbers();
   const [header = [], first = []] = table.shown;
   const dropDowns = port?.lacks?.includes('drop-downs') === true ? W.noDropDowns : W.dropDowns;
   return (
@@ -98,7 +100,7 @@ function Shown({ table }: { readonly table: NewTable }): JSX.Element {
       <ul>
         <li>{W.inputCells(rangeText(table.inputs), table.inputs.bottom - table.inputs.top)}</li>
         <li>
-          {W.formulaCell(address(table.results.top, table.results.left))} <code class="bw-code">{table.formula}</code>{' '}
+          {W.formulaCell(address(table.results.top, table.results.left))} <code class="bw-code">{inSigns(table.formula, signs)}</code>{' '}
           {W.filled(rangeText(table.results))}
         </li>
         {port?.dress !== undefined && (
@@ -112,7 +114,7 @@ function Shown({ table }: { readonly table: NewTable }): JSX.Element {
         {header.map((name, i) => (
           <div key={i}>
             <dt>{shownCell(name)}</dt>
-            <dd>{shownCell(first[i] ?? null)}</dd>
+            <dd>{numbers.cell(first[i] ?? null)}</dd>
           </div>
         ))}
       </dl>

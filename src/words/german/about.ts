@@ -5,7 +5,7 @@ export const ABOUT: typeof ENGLISH = {
   heading: 'Info',
   what:
     'Zellfunktionen für die Schraubverbindungen zweiteiliger Spritzgussgehäuse: von Schraube, Wand und Leiterplatte zu Dom, Kernstift, ' +
-    'Senkung für den Kopf, Entformungsschräge und Schraubenlänge, mit Toleranzen, Prüfungen und der Quelle jedes Werts.',
+    'Kopfsenkung, Entformungsschräge und Schraubenlänge, mit Toleranzen, Prüfungen und der Quelle jedes Werts.',
   noWorkbook: 'Hier ist keine Arbeitsmappe.',
   seeAll: 'Geben Sie =ENCL. in eine Zelle ein, um alle Funktionen zu sehen.',
   before: 'Bevor Sie sich auf eine Zahl verlassen',
@@ -50,5 +50,5 @@ export const ABOUT: typeof ENGLISH = {
     ['Ein Ergebnis gilt', 'für die Einheiten, Quellen und die Version daneben. Eine leere Eingabe heißt: nicht geprüft.'],
     ['', 'Nichts davon ist Rechtsberatung; örtliches Recht und Vorschriften gehen vor.'],
   ],
-  bench: 'Die Funktionen in der Werkbank ausprobieren, ohne Tabellenprogramm (neues Fenster)',
+  bench: 'Die Funktionen auf der Tabellenseite ausprobieren, ohne Tabellenprogramm (neues Fenster)',
 };

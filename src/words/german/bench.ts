@@ -7,7 +7,7 @@ const dayOf = (kept: Date): string => kept.toLocaleString('de-DE', { day: 'numer
 
 export const BENCH: typeof ENGLISH = {
   page: {
-    bench: 'Werkbank',
+    bench: 'Tabellenseite',
     workbook: 'Arbeitsmappe',
     menu: 'Menü',
     workbooks: 'Arbeitsmappen…',
@@ -62,7 +62,7 @@ export const BENCH: typeof ENGLISH = {
     fail: 'nicht erfüllt',
     'not checked': 'nicht geprüft: eine Eingabe fehlt',
   },
-  cancel: 'Nein, zurück',
+  cancel: 'Abbrechen',
   readingFile: file => `${file} wird gelesen …`,
   writingFile: 'Die Datei wird geschrieben …',
   openAsked: file => `${file} öffnen?`,
@@ -107,6 +107,24 @@ export const BENCH: typeof ENGLISH = {
   damaged: why =>
     `Die gespeicherte Arbeitsmappe ließ sich nicht öffnen (${why}), und dieser Browser hat keinen Platz, sie beiseitezulegen.`,
   damagedAside: why => `Die gespeicherte Arbeitsmappe ließ sich nicht öffnen (${why}) und ist beiseitegelegt. Dies ist das Beispiel.`,
+  damage: {
+    noForm: 'ihre Form ist nicht angegeben',
+    otherForm: 'sie hat eine andere Form',
+    cut: 'ihr Text ist abgeschnitten oder durcheinander',
+    otherPage: 'sie gehört nicht zu dieser Seite',
+    noList: 'ihre Liste der Blätter fehlt',
+    otherList: 'ihre Liste der Blätter passt nicht zu ihren Blättern',
+    noSheet: 'ein Blatt fehlt',
+    rows: (sheet, rows) => `Blatt „${sheet}“ hat ${rows} Zeilen`,
+    columns: (sheet, columns) => `Blatt „${sheet}“ hat ${columns} Spalten`,
+    cells: sheet => `Blatt „${sheet}“ hat Zellen anderer Form`,
+    lines: sheet => `Blatt „${sheet}“ hat Zeilen oder Spalten anderer Form`,
+    looks: 'ihre Formate haben eine andere Form',
+    endless: 'sie hat einen Bereich, den kein Blatt fasst',
+  },
+  notWhole: 'sie ließ sich nicht ganz öffnen',
+  noSheet: name => `Ein Blatt „${name}“ gibt es nicht`,
+  lastSheet: 'Eine Arbeitsmappe behält mindestens ein Blatt',
   demo: 'Beispiel-Arbeitsmappe',
   newer:
     'Die Arbeitsmappe in diesem Browser wurde von einer neueren Fassung dieser Seite gespeichert: Laden Sie die Seite neu, um sie ' +

@@ -6,26 +6,26 @@ const WAITS = 'Die Zelle wartet auf ihre Antwort: Berechnen Sie neu, oder öffne
 
 export const CHECK: typeof ENGLISH = {
   passed: rules => (rules === 1 ? '1 Regel ist erfüllt' : `${rules} Regeln sind erfüllt`),
-  moves: 'Was die kleinste Einschraubtiefe am meisten ändert',
+  moves: 'Stärkste Einflüsse auf die kleinste Einschraubtiefe',
   movesWords: 'Änderung des vollen Gewindes im ungünstigsten Fall, mm: über die Toleranz einer Eingabe, und je Einheit mehr von ihr.',
   movesColumns: { input: 'Eingabe', now: 'jetzt', over: 'über ihre Toleranz', one: 'je Einheit mehr' },
-  yield: 'Gutanteil neben dem ungünstigsten Fall',
+  yield: 'Ausbeute neben dem ungünstigsten Fall',
   yieldWords: joints =>
-    `${whole(joints)} Verbindungen, innerhalb ihrer Toleranzen gezogen. Das setzt Maße um die Mitte ihrer Grenzen voraus; der ` +
+    `${whole(joints)} Verbindungen, zufällig innerhalb ihrer Toleranzen. Das setzt Maße um die Mitte ihrer Grenzen voraus; der ` +
     `ungünstigste Fall ` +
     'nicht.',
-  noYield: 'Der Gutanteil hat keinen Wert',
+  noYield: 'Die Ausbeute hat keinen Wert',
   worst: 'ungünstigster Fall',
   notChecked: 'nicht geprüft',
   outside: ppm => `${ppm} ppm außerhalb`,
   workbook: 'Die Arbeitsmappe',
   problems: {
     broken: {
-      heading: 'Zellen, die nicht arbeiten',
-      words: 'Neu eingegeben tun sie es meist: Eine Arbeitsmappe, die vor den Funktionen geöffnet wurde, behält solche Zellen.',
+      heading: 'Zellen, die nicht rechnen',
+      words: 'Neu eingegeben rechnen sie meist wieder: Eine Arbeitsmappe, die vor den Funktionen geöffnet wurde, behält solche Zellen.',
     },
     refused: { heading: 'Abgelehnte Aufrufe', words: '' },
-    state: { heading: 'Prüfungen, die anzusehen sind', words: '' },
+    state: { heading: 'Prüfungen mit Befund', words: '' },
     chain: {
       heading: 'Zellen, die aufeinander warten',
       words: 'Excel fragt höchstens zweimal je Sekunde nach Antworten: Eine Tabelle hat alle auf einmal.',

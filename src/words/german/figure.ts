@@ -20,7 +20,7 @@ export const FIGURE: typeof ENGLISH = {
   worst: 'ungünstigster Fall',
   rootSumSquare: 'quadratische Summe',
   ofVariance: 'Die Anteile sind die an der Varianz; die Glieder gelten als unabhängig.',
-  study: 'Untersuchung',
+  study: 'Studie',
   studyOf: (study, place) => `${study}, aus ${place}`,
   save: 'Diese Verbindung speichern',
   saveAs: 'Speichern als',

@@ -42,9 +42,9 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
     'bleibt, ' +
     'wie sie ist.',
   noWorkbook: 'Hier ist keine Arbeitsmappe. Öffnen Sie diesen Bereich in einer Arbeitsmappe, um sie zu übergeben.',
-  look: 'Ansehen, was mitginge',
+  look: 'Ansehen, was weitergegeben wird',
   lookAgain: 'Noch einmal ansehen',
-  working: 'Es wird ermittelt, was mitginge',
+  working: 'Es wird ermittelt, was weitergegeben wird',
   failed: message => `Das lässt sich nicht übergeben: ${message}`,
   back: 'Zurück zur ersten Auswahl',
   titleBlock: 'Schriftfeld',
@@ -64,7 +64,7 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
   sheets: 'Blätter, mit denen, die sie lesen',
   variants: 'Varianten, nach denen das Teil gebaut wird',
   characteristics: 'Merkmale, die zu messen sind',
-  carried: 'Unsichtbar in der Datei: geht mit, wo angekreuzt',
+  carried: 'Unsichtbar in der Datei: wird weitergegeben, wo angekreuzt',
   carriedOf: (kind, amount) => `${CARRIED[kind]}: ${amount}`,
   stays: words => `${words}: bleibt auf seinem Blatt`,
   carriedNothing: 'Die Arbeitsmappe enthält nichts Unsichtbares.',
@@ -76,8 +76,8 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
       : `${calls} Aufrufe als Formeln: ${values(number)}, in jedem Tabellenprogramm von den Eingaben abhängig.`,
   asValues: (calls, number) => `${count(calls, 'Aufruf', 'Aufrufe')} als feste Werte: ${values(number)}, die bleiben, wie sie jetzt sind.`,
   found: {
-    'value, not live': 'Geht als fester Wert mit',
-    error: 'Kann nicht mitgehen',
+    'value, not live': 'Wird als fester Wert weitergegeben',
+    error: 'Kann nicht weitergegeben werden',
     'not in every program': 'Ihre Formeln, die nicht jedes Programm kennt',
     'another add-in': 'Ihre Formeln, die ein anderes Add-in aufrufen',
     changed: 'Für die Kopie geändert',
@@ -86,7 +86,8 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
   remember: 'Diese Auswahl mit der Arbeitsmappe behalten, in einem verborgenen Namen, den keine Kopie enthält',
   write: 'Kopie schreiben',
   stopped: 'Abgebrochen: Nichts wurde geschrieben',
-  changed: 'Die Arbeitsmappe hat sich geändert, seit Sie nachgesehen haben: Sehen Sie an, was jetzt mitginge, und schreiben Sie dann',
+  changed:
+    'Die Arbeitsmappe hat sich geändert, seit Sie nachgesehen haben: Sehen Sie an, was jetzt weitergegeben würde, und schreiben Sie dann',
   opened: (name, live, asValues) =>
     `Die Kopie ist als neue Arbeitsmappe geöffnet: ${values(live)} als Formeln, ${asValues} fest. Sie ist noch nicht gespeichert; ` +
     `nennen Sie sie ${name}`,

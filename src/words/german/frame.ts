@@ -17,7 +17,7 @@ export const FRAME: typeof ENGLISH = {
   },
   hosts: { excel: 'Ihrer Arbeitsmappe', bench: 'dieser Arbeitsmappe', page: 'dieser Seite' },
   opening: 'Wird geöffnet …',
-  viewFailed: message => `Diese Ansicht ist ausgefallen: ${message}`,
+  viewFailed: message => `Fehler in dieser Ansicht: ${message}`,
   tryAgain: 'Noch einmal versuchen',
   calculation: {
     settled: '',
@@ -29,7 +29,7 @@ export const FRAME: typeof ENGLISH = {
   takeBack: 'Zurücknehmen',
   takenBack: 'Zurückgenommen: Die Zellen enthalten wieder, was vorher darin stand',
   stop: 'Abbrechen',
-  cancel: 'Nein, zurück',
+  cancel: 'Abbrechen',
   failed: (what, message) => `${what}: ${message}`,
   notDrawn: 'Das Bild ließ sich nicht zeichnen',
   noPicture: 'Der Browser hat kein Bild erzeugt',
@@ -57,6 +57,7 @@ export const FRAME: typeof ENGLISH = {
   metSide: { below: 'mindestens', above: 'höchstens', 'at most': 'über', 'at least': 'unter' },
   inCell: (name, at) => `${name} in ${at}`,
   passesWith: remedy => `erfüllt mit ${remedy}`,
+  remedyWords: { ' with ': ' zusammen mit ', '; or ': '; oder mit ', '(steel-safe)': '(stahlsicher)' },
   noPlace: {
     below: name => `${name} hat noch keine Spalte: Fügen Sie eine im gelesenen Bereich hinzu`,
     beside: name => `${name} hat noch keine Zeile: Fügen Sie eine im gelesenen Bereich hinzu`,

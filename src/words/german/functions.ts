@@ -16,7 +16,7 @@ export const FUNCTIONS: typeof ENGLISH = {
     'Holes and core pins': 'Löcher und Kernstifte',
     Draft: 'Entformungsschräge',
     'Boss and wall': 'Dom und Wand',
-    'Head recess': 'Senkung für den Kopf',
+    'Head recess': 'Kopfsenkung',
     'Grip, engagement, screw length': 'Klemmlänge, Einschraubtiefe, Schraubenlänge',
     'Strength (estimates)': 'Festigkeit (Schätzungen)',
     'Board and supports': 'Leiterplatte und Auflagen',
@@ -36,7 +36,7 @@ export const FUNCTIONS: typeof ENGLISH = {
       'Wie nah zwei Dome stehen dürfen, wird hier nicht berechnet: BOSS.STEEL gibt den Werkzeugstahl zwischen zwei Flächen mit ' +
       'Entformungsschräge; fragen Sie den Werkzeugbauer. Ob eine Leiterplatte über alle Dome passt, sagt PATTERN.FIT.',
     electrical:
-      'Elektrische Abstände gibt es hier nicht: Sie kommen aus der Sicherheitsnorm Ihres Produkts und von denen, die dafür einstehen. ' +
+      'Elektrische Abstände gibt es hier nicht: Sie kommen aus der Sicherheitsnorm Ihres Produkts und von den dafür Verantwortlichen. ' +
       'BOARD.MARGIN vergleicht nur einen Abstand, den Sie mitbringen, mit dem Spiel der Leiterplatte.',
     weldLines:
       'Bindenähte werden hier nicht berechnet: Anguss und Fließweg entscheiden, wo sie liegen, und keine Festigkeit rechnet hier mit ' +
@@ -47,14 +47,14 @@ export const FUNCTIONS: typeof ENGLISH = {
   },
   byDefault: defaults => `. Nicht gefragt, deshalb der Standardwert: ${defaults}`,
   take: id => `${id} auf das Blatt übernehmen`,
-  goesInto: 'Kommt in',
+  goesInto: 'Wird eingefügt in',
   useInstead: place => `Stattdessen ${place} nehmen`,
   about: 'Formel, Grenzen und Quellen',
   helpPage: 'Hilfeseite (neues Fenster)',
-  optional: 'freiwillig',
-  takeCell: 'Zelle nehmen',
-  takeCellFor: argument => `Zelle nehmen für ${argument}`,
-  range: '. Für einen Bereich nehmen Sie erst seine erste, dann seine letzte Zelle, oder geben Sie Werte mit ; dazwischen ein',
+  optional: 'optional',
+  takeCell: 'Zelle einsetzen',
+  takeCellFor: argument => `Zelle einsetzen für ${argument}`,
+  range: '. Für einen Bereich setzen Sie erst seine erste, dann seine letzte Zelle ein, oder geben Sie Werte mit ; dazwischen ein',
   blank: {
     zero: 'leer zählt als 0',
     absent: 'darf fehlen',

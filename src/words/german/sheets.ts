@@ -30,7 +30,7 @@ const GUIDES: Readonly<Record<GuideName, { readonly title: string; readonly sent
     sentence: 'Ungünstigster Fall und quadratische Summe einer Kette: Überschreiben Sie die blauen Zellen mit Ihren Werten.',
   },
   logger: {
-    title: 'Feuchtelogger im Gewächshaus: die ehrliche Einschraubtiefe',
+    title: 'Feuchtelogger im Gewächshaus: die wirkliche Einschraubtiefe',
     sentence:
       'Eine Schraube mit 3 d unter der Leiterplatte trägt im ungünstigsten Fall mit der Hälfte davon; die nächste Länge hält, die ' +
       'übernächste setzt auf, und Entformungsschräge, Senkung und Einfall folgen.',

@@ -21,15 +21,14 @@ export const TABLE: typeof ENGLISH = {
     `${range}: eine Zeile mit Namen und Einheiten, und ${count(rows, 'Variante', 'Varianten')} mit den Werten oben`,
   formulaCell: at => `${at}: eine Formel`,
   filled: range => `Sie füllt ${range}; in Excel ab 2021.`,
-  looks:
-    'Aussehen: Namen, Eingaben und Ausgaben unterscheidbar; Zahlen durch ihr Format gerundet; Zustände farbig; Gründe mit Zeilenumbruch.',
+  looks: 'Formatierung: Namen, Eingaben und Ausgaben unterscheidbar; Zahlen gerundet; Zustände farbig; Gründe mit Zeilenumbruch.',
   dropDowns: ranges => `Auswahllisten in ${ranges}; anderes lässt sich eintippen.`,
-  noDropDowns: ranges => `Keine Auswahllisten in ${ranges}: Dieses Gitter kennt keine. In Excel gibt es sie.`,
+  noDropDowns: ranges => `Keine Auswahllisten in ${ranges}: Dieses Tabellenblatt kennt keine. In Excel gibt es sie.`,
   write: 'Tabelle schreiben',
   occupied: at => `${at} ist nicht leer: Eine Tabelle überschreibt nichts. Wählen Sie eine andere Zelle, oder leeren Sie diese.`,
   inTable: (at, table) => `${at} liegt in der Tabelle ${table} der Arbeitsmappe; dort läuft nichts über. Wählen Sie eine Zelle außerhalb.`,
   written: range => `Die Tabelle steht in ${range}`,
-  writtenPlain: (range, message) => `Die Tabelle steht in ${range}, ohne ihr Aussehen: ${message}`,
+  writtenPlain: (range, message) => `Die Tabelle steht in ${range}, ohne Formatierung: ${message}`,
   format: 'Diese Tabelle formatieren',
   formatWords: 'Für eine eigene Tabelle: Wählen Sie eine Zelle darin. Kein Wert und keine Formel wird berührt.',
   noTable: 'Die gewählte Zelle liegt in keiner Tabelle mit einer Zeile aus Namen.',
@@ -43,10 +42,10 @@ export const TABLE: typeof ENGLISH = {
   formatted: range => `${range} ist formatiert`,
   sort: 'Diese Tabelle sortieren',
   sortWords:
-    'Für eine eigene Tabelle: Wählen Sie eine Zelle darin. Ihre Zeilen werden in anderer Reihenfolge geschrieben; Aussehen und ' +
+    'Für eine eigene Tabelle: Wählen Sie eine Zelle darin. Ihre Zeilen werden in anderer Reihenfolge geschrieben; Formatierung und ' +
     'Notizen bleiben, wo sie sind.',
   sortBy: 'Nach',
-  falling: 'Größtes zuerst',
+  falling: 'Absteigend',
   lookSorted: 'Vorschau der Reihenfolge',
   sorted: range => `${range} ist sortiert`,
   isSorted: range => `${range} ist schon so sortiert.`,

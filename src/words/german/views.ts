@@ -1,10 +1,10 @@
-// What the views say, in German.
+// What the views say from the start, in German.
 import type { ViewWords } from '../views';
-import { ABOUT } from './about';
 import { CELL } from './cell';
 import { CHECK } from './check';
+import { DRAWN } from './drawn';
+import { EXCEL } from './excel';
 import { FIGURE } from './figure';
-import { COMPARE, HAND_OVER } from './files';
 import { FRAME } from './frame';
 import { FUNCTIONS } from './functions';
 import { SHEETS } from './sheets';
@@ -18,7 +18,6 @@ export const VIEWS: ViewWords = {
   table: TABLE,
   sheets: SHEETS,
   check: CHECK,
-  handOver: HAND_OVER,
-  compare: COMPARE,
-  about: ABOUT,
+  drawn: DRAWN,
+  excel: EXCEL,
 };
