@@ -4,7 +4,7 @@ import { STEP_PHRASES, type StepSaid } from './step-words';
 
 export const ENGLISH = {
   sheets: {
-    cover: 'Handover',
+    cover: 'Hand-over',
     measured: 'Characteristics',
     figure: 'Figure',
     variants: 'Variant table',
