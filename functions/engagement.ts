@@ -161,7 +161,7 @@ export function screwLengthPick(
  * Spills as a table.
  * @customfunction SCREW.LENGTH.COMMON
  * @param size Screw in quotes: "M3", "ST2.9", "#4-40", "#4 AB", "#4 B", or an own screw
- * @param grips Grips, one row a joint, mm or text with unit
+ * @param grips Grips, one row per joint, mm or text with unit
  * @param grip_tolerances Tolerance of each grip: ± half width, mm, or text; one for all will do
  * @param hole_depths Hole depth of each joint from the boss face, mm or text; one for all will do
  * @param ratio Least worst-case engagement ÷ screw diameter, a number above 0

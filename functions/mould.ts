@@ -123,7 +123,7 @@ export function junctionRatio(wall: any, rib: any, fillet?: any): any {
  * @param melt Melt temperature, °C
  * @param mould Mould temperature, °C
  * @param eject Temperature at which it is ejected, °C
- * @param [criterion] Temperature that must fall to it: "centre" or "mean"; "centre" if omitted
+ * @param [criterion] Which temperature must fall to eject: "centre" or "mean"; "centre" if omitted
  * @returns Cooling time, s
  */
 export function coolingTime(thickness: any, diffusivity: any[][], melt: any, mould: any, eject: any, criterion?: any): any {

@@ -32,7 +32,7 @@ export async function jointMap(
  * @param inputs Joint inputs: two columns name and value, or a header and one row
  * @param [names] Names of the inputs to move, a row or column; every numeric input that affects a rule if omitted
  * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
- * @returns Table with a header row, a row an input
+ * @returns Table with a header row, one row per input
  */
 export async function jointWindow(inputs: any[][], names?: any[][], base?: any[][]): Promise<any[][]> {
   return studied('JOINT.WINDOW', [inputs, names, base]) as Promise<any[][]>;
@@ -60,7 +60,7 @@ export async function jointSensitivity(inputs: any[][], output: any, base?: any[
  * @param [samples] Joints drawn, 1000 to 200000; 20000 if omitted
  * @param [seed] Seed of the draws, 1 to 2147483647; 1 if omitted
  * @param [base] Inputs that replace defaults: two columns name and value, or a header and a row; none if omitted
- * @returns Table with a header row, a row a rule, then all of them
+ * @returns Table with a header row, one row per rule, then all of them
  */
 export async function jointSimulate(inputs: any[][], samples?: any, seed?: any, base?: any[][]): Promise<any[][]> {
   return studied('JOINT.SIMULATE', [inputs, samples, seed, base]) as Promise<any[][]>;

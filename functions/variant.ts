@@ -32,7 +32,7 @@ export function variantGrid(
  * Rank of each variant by a weighted sum of its scaled columns; 1 is best.
  * Spills as one column.
  * @customfunction VARIANT.RANK
- * @param table Numbers to compare, a row a variant, without a header
+ * @param table Numbers to compare, one row per variant, without a header
  * @param directions "max" or "min" for each column: which is better
  * @param weights Weight of each column, a number; one for all will do
  * @param [states] State of each variant: a fail ranks behind all others; ignored if omitted
@@ -46,7 +46,7 @@ export function variantRank(table: any[][], directions: any[][], weights: any[][
  * TRUE for each variant that no other one beats in every column.
  * Spills as one column.
  * @customfunction VARIANT.FRONT
- * @param table Numbers to compare, a row a variant, without a header
+ * @param table Numbers to compare, one row per variant, without a header
  * @param directions "max" or "min" for each column: which is better
  * @returns TRUE or FALSE
  */

@@ -32,7 +32,7 @@ const usedRows = (cells: CellRange): number => 1 + cells.reduce((last, row, i) =
 
 function rowsOf(table: CellRange): number {
   const rows = usedRows(table);
-  if (rows === 0) throw wrongInput('table is blank; give a row a variant', 'table');
+  if (rows === 0) throw wrongInput('table is blank; give one row per variant', 'table');
   return rows;
 }
 

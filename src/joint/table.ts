@@ -101,7 +101,7 @@ export const askedOutputs = (outputs: CellRange | undefined): readonly Output[] 
 export const askedCount = (headings: readonly unknown[], outputs: CellRange | undefined): number =>
   askedColumns(outputs, headerOf(headings).labels).length;
 
-/** What JOINT.TABLE gives, of any size: the asked names with their units, then a row a variant. */
+/** What JOINT.TABLE gives, of any size: the asked names with their units, then one row per variant. */
 export function jointTable(inputs: CellRange, outputs: CellRange | undefined, base?: CellRange): Cell[][] {
   return tableOf(outputs, headedBlock(inputs), baseOf(base));
 }

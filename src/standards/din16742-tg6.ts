@@ -1,7 +1,7 @@
 // DIN 16742, general tolerances of plastic mouldings, tolerance group TG6, ± deviation.
 // Edition: 2013 (not shown in the copies read); ISO 20457:2018 has the same row.
 // Table: tolerance group TG6 (number not read). Unit: mm.
-// A new edition of ISO 20457 is on its way. The other groups are not held.
+// ISO/FDIS 20457 was registered on 2026-03-25 (stage 50.00, project page of a national body). The other groups are not held.
 // Copied from the collected records on 2026-11-24; re-read against the records.
 import type { Table } from './table';
 

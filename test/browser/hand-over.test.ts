@@ -94,7 +94,7 @@ test('the copy has no call of ours, values that are live, and the title block', 
   expect(formulas.length).toBeGreaterThan(200);
   expect(formulas.filter(formula => /ENCL|_xldudf/i.test(formula))).toEqual([]);
   const ours = [
-    'Handover',
+    'Hand-over',
     'Characteristics',
     'Figure',
     'Variant table',
@@ -112,7 +112,7 @@ test('the copy has no call of ours, values that are live, and the title block', 
   for (const [path, part] of Object.entries(unzipSync(bytes))) {
     if (path.startsWith('xl/worksheets/')) expect(strFromU8(part)).not.toMatch(/<f[^>]*>[^<]*(ENCL\.|_xldudf)/);
   }
-  const texts = sheets.find(({ name }) => name === 'Handover')?.cells.map(({ value }) => value) ?? [];
+  const texts = sheets.find(({ name }) => name === 'Hand-over')?.cells.map(({ value }) => value) ?? [];
   expect(texts).toEqual(expect.arrayContaining(['Logger lid', 'GH-7', 'C', 'for tooling']));
   await expect.poll(said).toMatch(/^Logger lid-C\.xlsx is saved: [1-9]\d* values live, \d+ as values$/);
 });

@@ -159,7 +159,7 @@ it.each(['A4', 'Letter'] as const)('on %s six pages of ours are printed at most'
   const { plan, own } = handover(sourceOf(demoWorkbook), TITLE, { pngOf: await pngRenderer(), choice: { paper, language: 'English' } });
   const pages = await printedPages(await writeWorkbook(plan));
   const ours = pages.flatMap(page => /, hand-over – (.+?) {2,}Page/.exec(page)?.[1] ?? []).filter(name => own.has(name));
-  expect(ours).toEqual(['Handover', 'Characteristics', 'Figure', 'Variant table', 'Cautions']);
+  expect(ours).toEqual(['Hand-over', 'Characteristics', 'Figure', 'Variant table', 'Cautions']);
 });
 
 it('follows the inputs of one value of the joint', async () => {

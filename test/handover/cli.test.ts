@@ -81,7 +81,7 @@ describe('a workbook', () => {
     const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('out.xlsx'))));
     expect(sheets.map(({ name }) => name)).toEqual([
       'S',
-      'Handover',
+      'Hand-over',
       'Characteristics',
       'Cautions',
       'Calculated',
@@ -141,7 +141,7 @@ describe('a workbook', () => {
     const lines = await run('--guide', 'timer', path('timer.xlsx'));
     expect(lines.at(-1)).toMatch(/^\d+ values live, \d+ as values: /);
     const { sheets } = await readWorkbook(new Uint8Array(await readFile(path('timer.xlsx'))));
-    expect(sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Handover', 'Guide', 'Copper', 'Variants']));
+    expect(sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Hand-over', 'Guide', 'Copper', 'Variants']));
   });
 
   it('may be the demo', async () => {

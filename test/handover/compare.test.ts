@@ -279,7 +279,7 @@ describe('rows, columns and sheets', () => {
 });
 
 describe('what was filled in', () => {
-  const cells = sheetNamed(copy, 'Handover').cells;
+  const cells = sheetNamed(copy, 'Hand-over').cells;
   const question = cells.find(({ value }) => String(value).startsWith('Shrinkage of the grade'))?.at.slice(1) ?? '';
   const row =
     sheetNamed(copy, 'Characteristics')
@@ -287,7 +287,7 @@ describe('what was filled in', () => {
       ?.at.slice(1) ?? '';
 
   it('on the cover are answers', () => {
-    const found = compare(sent, returned({ [`Handover!F${question}`]: '0.6 along, 0.7 across', [`Handover!H${question}`]: 'agreed' }));
+    const found = compare(sent, returned({ [`Hand-over!F${question}`]: '0.6 along, 0.7 across', [`Hand-over!H${question}`]: 'agreed' }));
     expect(found.answers.map(({ at, returned: is }) => [at, is])).toEqual([
       [`F${question}`, '0.6 along, 0.7 across'],
       [`H${question}`, 'agreed'],

@@ -21,7 +21,7 @@ const rowWith = (name: string, text: string): readonly PlanCell[] => {
 describe('the demo', () => {
   it('has its sheets between ours', () => {
     expect(demo.plan.sheets.map(({ name }) => name)).toEqual([
-      'Handover',
+      'Hand-over',
       'Characteristics',
       'Variant table',
       'Cautions',
@@ -87,7 +87,7 @@ it('nine of ten functions that give a number are live', () => {
 
 describe('the cover', () => {
   it('has the title block', () => {
-    expect(textsOf('Handover')[0]).toBe('Hand-over: Logger');
+    expect(textsOf('Hand-over')[0]).toBe('Hand-over: Logger');
     for (const [label, value] of [
       ['part', 'Logger'],
       ['part number', 'L-1'],
@@ -97,7 +97,7 @@ describe('the cover', () => {
       ['made by', 'M'],
       ['checked by', 'C'],
     ]) {
-      const row = rowWith('Handover', label ?? '');
+      const row = rowWith('Hand-over', label ?? '');
       const at = row.findIndex(({ value: text }) => text === label);
       expect(row[at + 1]).toMatchObject({ value, role: 'text' });
     }
@@ -105,7 +105,7 @@ describe('the cover', () => {
 
   it('leaves what is not known to be filled in', () => {
     const copy = handover(sourceOf(demoWorkbook), { ...TITLE, checkedBy: '', number: '' });
-    const cells = sheetNamed(copy, 'Handover').cells;
+    const cells = sheetNamed(copy, 'Hand-over').cells;
     const index = cells.findIndex(({ value }) => value === 'checked by');
     expect(cells[index + 1]).toMatchObject({ role: 'input', value: '' });
   });
@@ -132,11 +132,11 @@ describe('the cover', () => {
   });
 
   it('asks the supplier, takes the answers from lists, and names the material', () => {
-    const { validations = [] } = sheetNamed(demo, 'Handover');
+    const { validations = [] } = sheetNamed(demo, 'Hand-over');
     expect(new Set(validations.map(({ words }) => words))).toEqual(
       new Set(['open, agreed or rejected', 'reviewed, feasible; reviewed, feasible with changes; not feasible']),
     );
-    expect(rowWith('Handover', 'material family').some(({ value }) => value === 'ABS')).toBe(true);
+    expect(rowWith('Hand-over', 'material family').some(({ value }) => value === 'ABS')).toBe(true);
   });
 
   it('never speaks of a part as safe or compliant', () => {

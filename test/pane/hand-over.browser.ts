@@ -63,7 +63,7 @@ it('is chosen, counted and written by keyboard; the workbook stays as it is but 
     .toMatch(/^The copy is open as a new workbook: [1-9]\d* values live, \d+ as values\. It is not saved yet; call it demo-A\.xlsx$/);
   const bytes = await opened();
   const copy = await readWorkbook(bytes);
-  expect(copy.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Handover', 'Characteristics', 'Figure', 'Variants']));
+  expect(copy.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Hand-over', 'Characteristics', 'Figure', 'Variants']));
   expect(copy.sheets.map(({ name }) => name)).not.toContain('Long');
   expect(
     copy.sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? [])).filter(text => /ENCL|_xldudf/i.test(text)),

@@ -30,7 +30,7 @@ export const TOLERANCE_WORDS: Readonly<Record<string, CardWords>> = {
     ],
     example: { args: [40, 'DIN 16742-TG6'], result: 0.37 },
     caution:
-      'DIN 16901 was withdrawn in 2009. A new edition of ISO 20457 is on its way. ' +
+      'DIN 16901 was withdrawn in 2009. ISO 20457 was under revision in March 2026 (final draft): name the edition on the drawing. ' +
       'Enter other groups as a range, from your own copy of the standard.',
   },
 };

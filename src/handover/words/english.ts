@@ -9,7 +9,7 @@ const SOURCES_SAID = Object.fromEntries(SOURCE_PHRASES.map(phrase => [phrase, ph
 export const ENGLISH = {
   compare: COMPARE,
   sheets: {
-    cover: 'Handover',
+    cover: 'Hand-over',
     measured: 'Characteristics',
     figure: 'Figure',
     variants: 'Variant table',
