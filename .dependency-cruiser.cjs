@@ -75,7 +75,7 @@ module.exports = {
       [
         '^src/(handover|demo|package|sheet)/',
         '^src/hosts/(xlsx|png)[/.]',
-        '^src/cli/(options|user-fault)[.]ts$',
+        '^src/cli/(file-fault|options|user-fault)[.]ts$',
         '^(node:)?(fs|path|readline|util)(/|$)',
       ],
       'The command reads and writes workbook files and leaves the work to the hand-over.',
@@ -85,7 +85,7 @@ module.exports = {
       '^src/commands/',
       [
         '^src/(commands|cli|joint|figure|sheet)/',
-        '^src/core/(kinds|refuse)[.]ts$',
+        '^src/core/(kinds|refuse|version)[.]ts$',
         '^src/studies[.]ts$',
         '^src/handover/(compare-)?cli[.]ts$',
         '^src/release/verify[.]ts$',
