@@ -87,8 +87,8 @@ export const DEMO: readonly Kind[] = [
   {
     what: 'answers and results',
     libreoffice: [
-      'Cell("Handover", "F17").String = "0.6 along, 0.7 across"',
-      'Cell("Handover", "H17").String = "agreed"',
+      'Cell("Hand-over", "F17").String = "0.6 along, 0.7 across"',
+      'Cell("Hand-over", "H17").String = "agreed"',
       'Cell("Characteristics", "H11").Value = 2.44',
       'Cell("Characteristics", "I11").Value = 2.51',
       'Cell("Characteristics", "N11").String = "cavity 2"',

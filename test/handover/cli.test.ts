@@ -73,7 +73,7 @@ describe('a workbook', () => {
       'N',
     );
     expect(lines).toEqual([
-      'pages: 3 of ours (Handover 1, Characteristics 1, Cautions 1); your 1 sheets print as you set them up',
+      'pages: 3 of ours (Hand-over 1, Characteristics 1, Cautions 1); your 1 sheets print as you set them up',
       'S B3: not in every program: XLOOKUP stays as typed',
       'S B1: changed: "2.4 mm" became 2.4 mm',
       `1 values live, 0 as values: ${path('out.xlsx')}`,
@@ -252,7 +252,7 @@ describe('the choice', () => {
   it('of sheets, variants and characteristics is made by name; pages are counted before anything is written', async () => {
     const lines = await run('--demo', path('unwritten.xlsx'), '--pages');
     expect(lines[0]).toBe(
-      'pages: 5 of ours (Handover 1, Characteristics 1, Figure 1, Variant table 1, Cautions 1); your 7 sheets print as you set them up',
+      'pages: 5 of ours (Hand-over 1, Characteristics 1, Figure 1, Variant table 1, Cautions 1); your 7 sheets print as you set them up',
     );
     expect(lines).toContain('variant x F  thicker wall, slimmer boss: pass');
     expect(lines).toContain('characteristic x boss OD');

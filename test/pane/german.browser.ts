@@ -133,7 +133,7 @@ it('is worked by keys alone: a new table, its cell explained, and handed over', 
   await page.keyboard.press('Enter');
   await expect.poll(said).toMatch(/^Zurückgenommen/);
   await openView(page, W.frame.names['Hand-over']);
-  await byKeysTo(page, /^Ansehen, was mitginge$/);
+  await byKeysTo(page, /^Ansehen, was weitergegeben wird$/);
   await page.keyboard.press('Enter');
   await view('Hand-over').locator('.bw-answer').waitFor();
   expect(await violations(page)).toEqual([]);
