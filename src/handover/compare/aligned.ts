@@ -97,14 +97,14 @@ function paired(sent: readonly (readonly string[])[], returned: readonly (readon
   return pairs.length === 0 && was.count === is.count ? inPlace() : pairs;
 }
 
-interface Gap {
+interface Unaligned {
   readonly was: Run;
   readonly is: Run;
 }
 
 /** Lines between those that are the same. */
-function gapsOf(to: readonly (number | undefined)[], count: number): Gap[] {
-  const gaps: Gap[] = [];
+function gapsOf(to: readonly (number | undefined)[], count: number): Unaligned[] {
+  const gaps: Unaligned[] = [];
   let [i, j] = [0, 0];
   for (const [line, there] of [...to.entries(), [to.length, count] as const]) {
     if (there === undefined) continue;

@@ -1,9 +1,9 @@
 // Sentences that are put together from fixed phrases, in another language. A {} is what differs: a cell, a number, a name, or a phrase
 // of its own. What is no phrase stays as it is.
 
-type Said = Readonly<Record<string, string>>;
+type PhraseTable = Readonly<Record<string, string>>;
 
-interface Phrase {
+interface PhrasePattern {
   readonly pattern: RegExp;
   readonly becomes: string;
 }
@@ -11,15 +11,15 @@ interface Phrase {
 const GAP = '{}';
 const BETWEEN = [': ', '; ', ', '] as const;
 
-const patterns = new WeakMap<Said, readonly Phrase[]>();
+const patterns = new WeakMap<PhraseTable, readonly PhrasePattern[]>();
 
 /** Those that say most first. */
-function phrasesOf(said: Said): readonly Phrase[] {
+function phrasesOf(said: PhraseTable): readonly PhrasePattern[] {
   const known = patterns.get(said);
   if (known !== undefined) return known;
   const made = Object.entries(said)
     .sort(([a], [b]) => b.length - a.length)
-    .map(([phrase, becomes]): Phrase => {
+    .map(([phrase, becomes]): PhrasePattern => {
       const parts = phrase.split(GAP).map(part => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
       return { pattern: new RegExp(`^${parts.join('(.+?)')}$`, 's'), becomes };
     });
@@ -27,7 +27,7 @@ function phrasesOf(said: Said): readonly Phrase[] {
   return made;
 }
 
-export function phrased(text: string, said: Said): string {
+export function phrased(text: string, said: PhraseTable): string {
   for (const { pattern, becomes } of phrasesOf(said)) {
     const [whole, ...inside] = pattern.exec(text) ?? [];
     if (whole === undefined) continue;
