@@ -129,7 +129,8 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'SEAL.STRETCH': SEAL,
   'TOL.GENERAL': 'Nicht für Formteile gemacht: Für diese nehmen Sie TOL.MOULDED.',
   'TOL.MOULDED':
-    'DIN 16901 wurde 2009 zurückgezogen. Eine neue Ausgabe von ISO 20457 ist in Arbeit. Andere Gruppen geben Sie als Bereich an, aus ' +
+    'DIN 16901 wurde 2009 zurückgezogen. ISO 20457 wurde im März 2026 überarbeitet (Schlussentwurf): Nennen Sie die Ausgabe auf der ' +
+    'Zeichnung. Andere Gruppen geben Sie als Bereich an, aus ' +
     'Ihrem eigenen Exemplar der Norm.',
   'STACK.WORST': 'Eine unsymmetrische Toleranz zählt als halbe Breite um ihre Mitte.',
   'STACK.RSS': STACK,
