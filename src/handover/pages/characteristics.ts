@@ -14,7 +14,7 @@ export const HEAD_ROW = 4;
 export const COLUMN = { name: 1, nominal: 2, lower: 3, upper: 4, unit: 5, method: 6, result: 7, judged: 12, remark: 13 } as const;
 /** Of results, side by side. */
 export const SAMPLES = 5;
-const WIDTHS = [5, 17.5, 11, 7.5, 7.5, 5.5, 15, 6, 6, 6, 6, 6, 7.5, 13.5];
+const WIDTHS = [5, 16.5, 11, 7.5, 7.5, 6.5, 15, 6, 6, 6, 6, 6, 7.5, 13.5];
 /** A hand writes into it. */
 const WRITING_PT = 21;
 const CAVITY_ROW = HEAD_ROW - 2;
