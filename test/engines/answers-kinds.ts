@@ -94,8 +94,8 @@ export const DEMO: readonly Kind[] = [
       'Cell("Characteristics", "N11").String = "cavity 2"',
     ],
     lines: [
-      'answers: Shrinkage of the grade along and across the flow, and its range?, Handover F17: 0.6 along, 0.7 across',
-      'answers: Shrinkage of the grade along and across the flow, and its range?, Handover H17: agreed',
+      'answers: Shrinkage of the grade along and across the flow, and its range?, Hand-over F17: 0.6 along, 0.7 across',
+      'answers: Shrinkage of the grade along and across the flow, and its range?, Hand-over H17: agreed',
       'answers: pilot mouth, Characteristics N11: cavity 2',
       'results: pilot mouth: 2.44, 2.51 for 2.46 (2.41 to 2.51), OK, pin gauge; cavity 2',
     ],
