@@ -85,6 +85,14 @@ export const DEMO: readonly Kind[] = [
     lines: ['missing: wall, Joint F10: housing wall'],
   },
   {
+    what: 'a column put into the plan, and a sample behind it',
+    libreoffice: ['Sheet("Characteristics").Columns.insertByIndex(6, 1)', 'Cell("Characteristics", "I11").Value = 2.44'],
+    lines: [
+      'results: pilot mouth: 2.44 for 2.46 (2.41 to 2.51), OK, pin gauge',
+      'rows, columns and sheets: Characteristics, column inserted: G, blank',
+    ],
+  },
+  {
     what: 'answers and results',
     libreoffice: [
       'Cell("Hand-over", "F17").String = "0.6 along, 0.7 across"',

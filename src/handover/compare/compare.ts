@@ -41,7 +41,9 @@ export function compare(sent: ComparedWorkbook, returned: ComparedWorkbook, word
   ]);
   for (const places of all) inSheet(places, moved, found, words);
   const after = meantValues(sent, returned, all, moved);
-  for (const places of all) if (formOf(places.sent) === 'measured') found.results.push(...measuredIn(places.returned, after));
+  for (const places of all)
+    if (formOf(places.sent) === 'measured')
+      found.results.push(...measuredIn(places.returned, after, (row, column) => places.there(row, column)));
   const isOther = [found.changedInputs, found.changedFormulas, found.missing, found.rearranged].some(list => list.length > 0);
   return { ...found, effects: isOther ? effectsOf(sent, all, after, words.of) : [] };
 }

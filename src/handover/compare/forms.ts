@@ -1,6 +1,6 @@
 // Our pages on which the supplier answers, in whatever language they were written.
 import type { Cell } from '../../core/kinds';
-import { address } from '../../sheet/addresses';
+import { address, type Place } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
@@ -56,15 +56,21 @@ export const isOurs = (grid: SeenGrid): boolean => formOf(grid) !== undefined ||
 export const isResultPlace = (row: number, column: number): boolean =>
   row >= HEAD_ROW && column >= COLUMN.result && column < COLUMN.result + SAMPLES;
 
-/** @param after what came back, worked out anew. */
-export function measuredIn(grid: SeenGrid, after: WorkbookValues): Measured[] {
+/**
+ * @param after what came back, worked out anew.
+ * @param there where a cell that was sent is now.
+ */
+export function measuredIn(grid: SeenGrid, after: WorkbookValues, there: (row: number, column: number) => Place | undefined): Measured[] {
+  // a column that was taken out holds nothing
+  const columnOf = (sent: number): number => there(HEAD_ROW - 1, sent)?.column ?? grid.columns;
   return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
-    const text = (column: number): string => {
+    const text = (sent: number): string => {
+      const column = columnOf(sent);
       const worked = grid.isWorkedOut(row, column) ? after.value(grid.sheet.name, address(row, column)) : undefined;
       return textOf(worked === null || typeof worked === 'object' ? grid.value(row, column) : (worked ?? grid.value(row, column)));
     };
     const results = Array.from({ length: SAMPLES }, (_, s): MeasuredResult => {
-      const value = grid.value(row, COLUMN.result + s) ?? null;
+      const value = grid.value(row, columnOf(COLUMN.result + s)) ?? null;
       const { means } = resultOf(value);
       return means === undefined ? { said: textOf(value) } : { said: textOf(means), typed: textOf(value) };
     }).filter(({ said }) => said !== '');
@@ -73,7 +79,7 @@ export function measuredIn(grid: SeenGrid, after: WorkbookValues): Measured[] {
     return [
       {
         sheet: grid.sheet.name,
-        at: address(row, result),
+        at: address(row, columnOf(result)),
         characteristic: text(name),
         nominal: text(nominal),
         lower: text(lower),
