@@ -36,8 +36,8 @@ export const FUNCTION_CLAIMS: readonly Claim[] = [
   },
   {
     claim:
-      'The demo workbook settles in at most two batches of calls, and every call in it answers as the core does, with blank cells ' +
-      'as on the desktop and as on the web',
+      'The demo workbook settles in two batches of calls, and one more where a part is fetched for the first time; every call in ' +
+      'it answers as the core does, with blank cells as on the desktop and as on the web',
     ...demo,
     title: 'every call answers as the core does',
     open: 'the time in Excel, where the pane may be closed and the machine busy',
