@@ -12,9 +12,13 @@ export function downloadFile(content: BlobPart, type: string, name: string): voi
   setTimeout(() => URL.revokeObjectURL(url), KEPT_MS);
 }
 
-/** Saves a workbook file under a name that every system takes; returns that name. */
+/** One that every system takes. */
+export const fileName = (title: string, ending: string): string =>
+  `${title.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, '_').trim() || 'untitled'}${ending}`;
+
+/** Saves a workbook file; returns its name. */
 export function download(bytes: Uint8Array, title: string, ending = '.xlsx'): string {
-  const name = `${title.replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, '_').trim() || 'workbook'}${ending}`;
+  const name = fileName(title, ending);
   downloadFile(bytes as Uint8Array<ArrayBuffer>, WORKBOOK_TYPE, name);
   return name;
 }

@@ -16,7 +16,7 @@ import { pictureOf } from './picture';
 import { useFigureSpeech } from './figure-speech';
 import { Legend } from './legend';
 import { placeName, useNumbers, usePane, useWords } from './pane-context';
-import { SaveJoint } from './save-joint';
+import { Save, SaveJoint } from './save';
 
 /** Narrower, and the drawing carries letters that the table below spells out. */
 const NAMES_FROM_PX = 660;
@@ -135,6 +135,7 @@ function StackFigure({ stack }: { readonly stack: Stack }): JSX.Element {
       <Drawing measured={measured} svg={svg} large={large} words={words}>
         <PutIntoSheet svg={large} words={words} />
       </Drawing>
+      {refusal === undefined && <Save label={words} svg={large} />}
       {refusal !== undefined && (
         <p class="bw-fault" lang="en">
           {refusal}
@@ -171,9 +172,12 @@ function StudyDrawn({ figure, place: at }: { readonly figure: StudyFigure; reado
   const large = () => figure.svg({ widthPx: LARGE_PX, speech });
   const words = useWords().figure.studyOf(figure.words(speech), placeName(at));
   return (
-    <Drawing measured={measured} svg={svg} large={large} words={words}>
-      <PutIntoSheet svg={large} words={words} />
-    </Drawing>
+    <>
+      <Drawing measured={measured} svg={svg} large={large} words={words}>
+        <PutIntoSheet svg={large} words={words} />
+      </Drawing>
+      <Save label={words} svg={large} />
+    </>
   );
 }
 

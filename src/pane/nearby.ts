@@ -101,6 +101,17 @@ export class Nearby {
     this.settling = setTimeout(() => this.forget(isWaiting ? (this.last?.sheetName ?? sheetName) : sheetName), SETTLED_MS);
   }
 
+  /** Nothing that stood on it stays in sight. */
+  gone(sheetName: string): void {
+    if (this.shown?.sheetName === sheetName) {
+      this.shown = undefined;
+      this.found = undefined;
+    }
+    if (this.shownStack?.sheetName === sheetName) this.shownStack = undefined;
+    if (this.shownStudy?.sheetName === sheetName) this.shownStudy = undefined;
+    this.forget(sheetName);
+  }
+
   stop(): void {
     this.isStopped = true;
     clearTimeout(this.settling);

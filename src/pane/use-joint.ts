@@ -27,6 +27,7 @@ export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoin
         nearby.current?.changed(sheetName, area);
         edited();
       },
+      gone: sheetName => nearby.current?.gone(sheetName),
       calculated(sheetName) {
         nearby.current?.calculated(sheetName);
         clearTimeout(settling);

@@ -42,6 +42,8 @@ export interface SheetListener {
   changed(sheetName: string, area?: Rectangle): void;
   /** Values of the sheet were worked out anew. */
   calculated(sheetName: string): void;
+  /** The sheet was removed, has another name, or its workbook was closed. */
+  gone(sheetName: string): void;
 }
 
 /** A cell and what goes into it as if typed; text that begins with `=` is a formula. */

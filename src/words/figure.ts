@@ -20,7 +20,6 @@ export const FIGURE = {
   ofVariance: 'Shares are of the variance, the links taken as independent.',
   study: 'Study',
   studyOf: (study: string, place: string) => `${study}, of ${place}`,
-  save: 'Save this joint',
   saveAs: 'Save as',
   kinds: { svg: 'SVG', dxf: 'DXF', csv: 'parameters, CSV', json: 'parameters, JSON' },
   saving: (kind: string) => `Save ${kind}`,

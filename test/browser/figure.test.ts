@@ -1,4 +1,5 @@
 // The figure beside the sheet: it shows the selected variant, and says what the cells say.
+import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { SheetPlan } from '../../src/sheet/plan';
 import { benchPage, type BenchPage } from './bench-page';
@@ -172,6 +173,40 @@ test('inches are switched on by keyboard', async () => {
   await bench.picture('figure-inches');
   await bench.page.keyboard.press('Space');
   await expect.poll(() => bench.page.locator(`${view} .bw-figure`).textContent()).not.toContain('(0.171');
+});
+
+test('what is drawn is saved by keyboard: a joint in four forms, a map of joints as it is', async () => {
+  const saved = async (kind: string) => {
+    const [file] = await Promise.all([
+      bench.page.waitForEvent('download'),
+      bench.page.locator(view).getByRole('button', { name: kind, exact: true }).press('Enter'),
+    ]);
+    return [file.suggestedFilename(), await readFile(await file.path(), 'utf8')] as const;
+  };
+  await bench.goTo('Variants', 'E9');
+  await figureOf().toBe('D  longer');
+  const form = {
+    SVG: ['svg', /^<svg .*ST2\.9/s],
+    DXF: ['dxf', /\bHEADER\b.*\bENTITIES\b.*EOF\s*$/s],
+    'parameters, CSV': ['csv', /^name,value,unit.*\r\njoint_D_longer_screw_length,16,mm/s],
+    'parameters, JSON': ['json', /^\[.*"joint_D_longer_screw_length".*\]\s*$/s],
+  } as const;
+  for (const [kind, [ending, content]] of Object.entries(form)) {
+    const [name, text] = await saved(kind);
+    expect(name).toBe(`D  longer.${ending}`);
+    expect(text).toMatch(content);
+  }
+  await bench.add({
+    name: 'Map',
+    widths: [],
+    cells: [{ at: 'A1', role: 'result', formula: '=ENCL.JOINT.MAP(Variants!B5:S6,"boss OD",{6,7,8},"wall",{2,2.5,3})' }],
+  });
+  await bench.goTo('Map', 'B2');
+  await figureOf().toBe('Map of boss OD and wall');
+  const [name, text] = await saved('SVG');
+  expect(name).toBe('Map of boss OD and wall, of Map!A1.svg');
+  expect(text).toMatch(/^<svg .*boss OD, mm/s);
+  expect(text).not.toContain('var(');
 });
 
 test('hostile text of a cell stays text', async () => {

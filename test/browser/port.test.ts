@@ -101,7 +101,8 @@ test('selections and changes of the cell are heard until that is stopped', async
   await bench.page.evaluate(name => {
     window.heard = [];
     window.stopHearing =
-      window.bosswright?.port.watch({ selected: selection => window.heard.push(selection), changed() {}, calculated() {} }) ?? (() => {});
+      window.bosswright?.port.watch({ selected: selection => window.heard.push(selection), changed() {}, calculated() {}, gone() {} }) ??
+      (() => {});
     return window.bosswright?.port.goTo(name, 'A1');
   }, sheet);
   const heard = () => bench.page.evaluate(() => window.heard);

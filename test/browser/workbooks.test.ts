@@ -56,6 +56,19 @@ test('another one is begun from a template: the first stays, and is opened again
   expect(await titles()).toEqual(['Variant table']);
 });
 
+test('the figure of the workbook that was left goes with it', async () => {
+  await openList();
+  await list().locator('#kept-list').getByRole('button', { name: 'Variant table', exact: true }).press('Enter');
+  await expect.poll(sheetNames).toEqual(['Variants']);
+  await bench.goTo('Variants', 'B6');
+  const figure = bench.page.locator('#bw-view-Figure');
+  await figure.locator('svg.bw-figure').waitFor();
+  await openList();
+  await list().getByRole('button', { name: 'Relay box', exact: true }).press('Enter');
+  await expect.poll(sheetNames).toEqual(['Sheet1']);
+  await figure.locator('svg.bw-figure').waitFor({ state: 'detached' });
+});
+
 test('a template that is opened twice gets a number', async () => {
   await openList();
   await list().locator('#kept-list').getByRole('button', { name: 'Variant table', exact: true }).press('Enter');

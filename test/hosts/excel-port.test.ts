@@ -88,6 +88,7 @@ describe('following the workbook', () => {
       selected: ({ sheetName, at }: Selection) => void told.push(`selected ${sheetName}!${at}`),
       changed: (sheetName: string, area?: object) => void told.push(`changed ${sheetName} ${JSON.stringify(area ?? 'all')}`),
       calculated: (sheetName: string) => void told.push(`calculated ${sheetName}`),
+      gone: (sheetName: string) => void told.push(`gone ${sheetName}`),
     };
   };
 
@@ -115,6 +116,19 @@ describe('following the workbook', () => {
     expect([...fake.handlers.values()].map(({ size }) => size)).toEqual([0, 0, 0, 0]);
     await fake.fire('selection');
     expect(heard.told).toHaveLength(5);
+  });
+
+  it('tells which sheets are gone when another is shown: one that was removed, one with another name', async () => {
+    const fake = fakeExcel({ name: 'Part' }, { name: 'Other' }, { name: 'Third' });
+    const heard = listener();
+    excelPort(EXCEL).watch(heard);
+    await settled();
+    fake.sheets.splice(1, 1);
+    const [, third] = fake.sheets;
+    if (third !== undefined) third.name = 'Lid';
+    fake.active = { sheetName: 'Lid', at: 'A1' };
+    await fake.fire('activated');
+    expect(heard.told).toEqual(['gone Other', 'gone Third', 'selected Lid!A1']);
   });
 
   it('asks Excel nothing for a move inside a sheet, whatever shape is selected', async () => {

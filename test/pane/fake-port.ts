@@ -155,6 +155,7 @@ export function fakePort(plan: WorkbookPlan): FakePort {
     async remove(sheetName) {
       cells(sheetName);
       sheets.delete(sheetName);
+      for (const listener of listeners) listener.gone(sheetName);
     },
   };
 }

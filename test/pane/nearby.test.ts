@@ -252,6 +252,17 @@ describe('reading', () => {
     expect(told.at(-1)?.calculation).toBe('settled');
   });
 
+  it('leaves nothing in sight of a sheet that is gone', async () => {
+    const { nearby, select, told } = followed(small(), { name: 'Other', cells: new Map([['A1', { value: 1 }]]) });
+    await select('B2');
+    nearby.select({ sheetName: 'Other', at: 'A1' });
+    await settled(200);
+    expect(told.at(-1)?.found?.is).toBe('joint');
+    nearby.gone('Small');
+    await settled(200);
+    expect(told.at(-1)?.found).toBe(null);
+  });
+
   it('ends when it is stopped', async () => {
     const { fake, nearby } = followed(small());
     nearby.select({ sheetName: 'Small', at: 'B2' });

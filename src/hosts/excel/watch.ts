@@ -41,7 +41,10 @@ export function watch(run: ExcelRun, listener: SheetListener): () => void {
   let isStopped = false;
   let asked = 0;
   const learn = ({ items }: Excel.WorksheetCollection) => {
+    const before = [...names.values()];
     names = new Map(items.map(({ id, name }) => [id, name]));
+    const now = new Set(names.values());
+    for (const name of before) if (!now.has(name) && !isStopped) listener.gone(name);
   };
   const learnt = () =>
     run(async context => {

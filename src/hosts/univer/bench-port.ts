@@ -95,8 +95,13 @@ export function benchPort(sheets: Sheets, W: SheetRefusals): SheetPort {
       return selection();
     },
     watch(listener) {
+      const opened = () => sheets.api.getWorkbook(workbookId)?.getWorkbook();
+      let before = { of: opened(), names: opened() === undefined ? [] : names() };
       return onChange(sheets, () => {
         const now = selection();
+        const left = new Set(before.of === opened() ? names() : []);
+        for (const sheetName of before.names) if (!left.has(sheetName)) listener.gone(sheetName);
+        before = { of: opened(), names: names() };
         // Any action may have changed any sheet.
         for (const sheetName of names()) listener.changed(sheetName);
         if (now !== null) listener.selected(now);

@@ -22,7 +22,6 @@ export const FIGURE: typeof ENGLISH = {
   ofVariance: 'Die Anteile sind die an der Varianz; die Glieder gelten als unabhängig.',
   study: 'Studie',
   studyOf: (study, place) => `${study}, aus ${place}`,
-  save: 'Diese Verbindung speichern',
   saveAs: 'Speichern als',
   kinds: { svg: 'SVG', dxf: 'DXF', csv: 'Parameter, CSV', json: 'Parameter, JSON' },
   saving: kind => `Speichern als ${kind}`,
