@@ -267,8 +267,8 @@ module.exports = {
         '^src/german/beside[.]ts$',
         '^src/help/(search|german|not-covered|shown-cell)[.]ts$',
         '^src/about/about[.]ts$',
-        '^src/registry[.]ts$',
-        '^src/plain/print[.]ts$',
+        '^src/(registry|calculations)[.]ts$',
+        '^src/plain/digits[.]ts$',
         '^src/hosts/excel[/.]',
         npm('minisearch'),
         npm('preact'),
@@ -279,7 +279,7 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|files|sheet|demo|core|words)/', '^src/hosts/univer[/.]', '^src/pane/mount[.]', '^functions/'],
+      ['^src/(bench|files|sheet|demo|core|words)/', '^src/hosts/univer[/.]', '^src/pane/(mount|examples)[.]', '^functions/'],
       'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint, figure and hand-over are its business. Packages of the sheet stay in src/hosts/univer, work on files in src/files.',
     ),
     only(

@@ -6,7 +6,8 @@ import { quoted, Refused } from '../core/refuse';
 import type { Reading, TableValue } from '../standards/table';
 import { columnOf, valueOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
-import { digits, known, printSteps, stepWords } from '../plain/print';
+import { digits } from '../plain/digits';
+import { known, printSteps, stepWords } from '../plain/print';
 import type { Form } from '../plain/tree';
 
 /** `ISO 7049 head diameter dk, max`. */

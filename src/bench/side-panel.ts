@@ -16,7 +16,10 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
   const kept = new Map<string, string>();
 
   function mount(): Promise<MountedPane> {
-    return import(/* webpackChunkName: "views" */ '../pane/mount').then(({ mountPane, examplesOf }) => {
+    return Promise.all([
+      import(/* webpackChunkName: "views" */ '../pane/mount'),
+      import(/* webpackChunkName: "views" */ '../pane/examples'),
+    ]).then(([{ mountPane }, { examplesOf }]) => {
       workbook.showExamples(examplesOf(functions));
       return mountPane(byId('pane'), {
         port: workbook.port,

@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { renderToStaticMarkup } from 'preact-render-to-string';
 import type { Card, Topic } from '../core/card';
 import { versionText } from '../core/version';
-import { digits } from '../plain/print';
+import { digits } from '../plain/digits';
 import { whatOf } from '../plain/forms';
 import type { Figure } from './sketches';
 

@@ -1,6 +1,6 @@
 // A value as the pages and the pane print it.
 import type { Cell } from '../core/kinds';
-import { digits } from '../plain/print';
+import { digits } from '../plain/digits';
 
 export const shownCell = (value: Cell | null): string => {
   if (value === null) return '';

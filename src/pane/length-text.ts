@@ -1,6 +1,6 @@
 // Lengths as the pane prints them.
-import { digits } from '../plain/print';
-import { call } from '../registry';
+import { digits } from '../plain/digits';
+import { call } from '../calculations';
 
 /** `4.24 mm`, on request with `(0.167 in)` behind it. */
 export function lengthText(lengthMm: number, inch: boolean): string {

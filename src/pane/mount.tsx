@@ -5,13 +5,11 @@ import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
 import type { PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState, ShownContext, useWords } from './pane-context';
-import { useJoint } from './use-joint';
+import { toFollow, useJoint } from './use-joint';
 import { useSigns } from './use-signs';
 import { useTask } from './use-task';
 import { ProgressBar } from './progress-bar';
 import { VIEWS } from './views';
-
-export { examplesOf } from './examples';
 
 const ABOUT = VIEWS.length - 1;
 /** Where there is no workbook, the functions say most. */
@@ -216,7 +214,7 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   draw();
   performance.mark('bosswright pane');
   // What is fetched now is there when the network is not.
-  setTimeout(() => [services.later, ...VIEWS.map(({ View: { ready } }) => ready)].forEach(fetch => void fetch().catch(() => {})));
+  setTimeout(() => [services.later, toFollow, ...VIEWS.map(({ View: { ready } }) => ready)].forEach(fetch => void fetch().catch(() => {})));
   return {
     show(now) {
       isSeen = now;

@@ -4,46 +4,13 @@ import { holds, cellPosition, meet, type Rectangle } from '../sheet/addresses';
 import { heartRound } from '../sheet/parts';
 import type { CalculationState, Selection, SheetPort } from '../sheet/port';
 import { Joints, type JointHere } from './find-joint';
-import { Stacks, type Stack } from './find-stack';
-import { Studies, type Study } from './find-study';
-import { type KnownSheet, knownAround, type KnownSheets, partsBySheet, type PaneValues, valuesOfParts } from './workbook';
-
-export interface AtSelection {
-  readonly found: JointHere;
-  readonly stack: Stack | undefined;
-  /** The last one that was selected, of the same sheet. */
-  readonly study: Study | undefined;
-  /** Whether the selected cell is not about another. */
-  readonly isOfStudy: boolean;
-  readonly calculation: CalculationState;
-  /** Cells of the sheet, where it is too large to be read as a whole. */
-  readonly largeSheet: number | undefined;
-  /** What was read of the workbook, as it was then. */
-  readonly known: KnownSheets;
-}
-
-/** With the cell itself. */
-export interface Followed extends AtSelection {
-  readonly selection: Selection | null;
-  /** So often cells had another content or value: what was read of them is old. */
-  readonly edits: number;
-}
-
-export const NOTHING_YET: AtSelection = {
-  found: undefined,
-  stack: undefined,
-  study: undefined,
-  isOfStudy: false,
-  calculation: 'settled',
-  largeSheet: undefined,
-  known: new Map(),
-};
+import { Stacks } from './find-stack';
+import { Studies } from './find-study';
+import { type AtSelection, SETTLED_MS } from './followed';
+import { type KnownSheet, knownAround, partsBySheet, type PaneValues, valuesOfParts } from './workbook';
 
 /** A formula may lead to one that leads on. */
 const MOST_LEADS = 3;
-
-/** So long after the last cell was worked out the sheet is taken to be at rest. */
-export const SETTLED_MS = 250;
 
 interface Found {
   readonly source: PaneValues;

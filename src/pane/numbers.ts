@@ -1,7 +1,7 @@
 // Numbers with the decimal sign of the host: what the pane shows beside the sheet reads as the sheet does.
 import type { Cell } from '../core/kinds';
 import { shownCell } from '../help/shown-cell';
-import { digits } from '../plain/print';
+import { digits } from '../plain/digits';
 import type { Signs } from '../sheet/signs';
 import { lengthText } from './length-text';
 

@@ -5,7 +5,7 @@ import type { CellEntry, Selection } from '../sheet/port';
 import type * as German from '../german/beside';
 import type { ViewWords } from '../words/views';
 import type { PaneServices } from './pane-services';
-import type { Followed } from './nearby';
+import type { Followed } from './followed';
 import { numbersIn, type ShownNumbers } from './numbers';
 import type { Signs } from '../sheet/signs';
 

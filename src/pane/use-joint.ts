@@ -1,8 +1,12 @@
 // The selected cell, and the joint and the stack that it is about: followed while the pane is seen, and not otherwise.
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Selection, SheetPort } from '../sheet/port';
-import { type AtSelection, type Followed, Nearby, NOTHING_YET, SETTLED_MS } from './nearby';
+import { type AtSelection, type Followed, NOTHING_YET, SETTLED_MS } from './followed';
+import type { Nearby } from './nearby';
 import { messageOf } from './pane-context';
+
+/** What follows the cell, fetched when the pane stands. */
+export const toFollow = () => import(/* webpackChunkName: "view-nearby" */ './nearby');
 
 /** @param showsJoint a view is open that needs what stands round the cell: for others nothing is read. */
 export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoint: boolean, say: (text: string) => void): Followed {
@@ -48,11 +52,17 @@ export function useJoint(port: SheetPort | undefined, isSeen: boolean, showsJoin
     // from now on nobody says what becomes of what was read before
     setHere(earlier => (earlier.known.size === 0 ? earlier : { ...earlier, known: NOTHING_YET.known }));
     if (port === undefined || !isSeen || !showsJoint) return undefined;
-    const fresh = new Nearby(port, setHere, thrown => say(messageOf(thrown)));
-    nearby.current = fresh;
-    if (latest.current !== null) fresh.select(latest.current);
+    const failed = (thrown: unknown) => say(messageOf(thrown));
+    let isOpen = true;
+    toFollow().then(({ Nearby: Following }) => {
+      if (!isOpen) return;
+      const fresh = new Following(port, setHere, failed);
+      nearby.current = fresh;
+      if (latest.current !== null) fresh.select(latest.current);
+    }, failed);
     return () => {
-      fresh.stop();
+      isOpen = false;
+      nearby.current?.stop();
       nearby.current = undefined;
     };
   }, [port, isSeen, showsJoint]);

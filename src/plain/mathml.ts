@@ -1,7 +1,8 @@
 // A plain form as mathematics: MathML as data, in symbols. Choices become cases; named steps, and choices inside a formula, get a line
 // of their own.
 import { formCalled } from './forms';
-import { digits, signOf, stepWords } from './print';
+import { digits } from './digits';
+import { signOf, stepWords } from './print';
 import { type BinaryOperator, type Form, isLooser, type Level, printed, type Printer } from './tree';
 
 export type MathNode =

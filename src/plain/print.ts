@@ -1,6 +1,7 @@
 // A plain form in words, with numbers or with symbols put in: "2.4 + 2·1.2 + 2·14·tan(0.5°)".
 // Where every value is known, choices are decided and terms worth nothing are left out.
 import * as M from '../core/maths';
+import { digits } from './digits';
 import { formCalled } from './forms';
 import { type BinaryOperator, eachPart, type Form, isLooser, type Level, printed, type Printer, type RelationalOperator } from './tree';
 import { denied, negated, type Value, worth } from './values';
@@ -13,9 +14,6 @@ export interface Piece {
   readonly items?: readonly Piece[];
   readonly parts?: Readonly<Record<string, Piece>>;
 }
-
-/** Numbers as a person would write them: at most six significant digits. */
-export const digits = (value: number): string => String(Number(value.toPrecision(6))).replace('-', '−');
 
 export const symbol = (text: string): Piece => ({ text, level: 'atom' });
 /** A name of several words: under a power or a root it stands in brackets. */

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { compostGuide } from '../../src/demo/guide-compost';
 import { Studies } from '../../src/pane/find-study';
-import { type AtSelection, Nearby } from '../../src/pane/nearby';
+import type { AtSelection } from '../../src/pane/followed';
+import { Nearby } from '../../src/pane/nearby';
 import { readWorkbook } from '../../src/pane/workbook';
 import { address } from '../../src/sheet/addresses';
 import type { PlanCell, WorkbookPlan } from '../../src/sheet/plan';

@@ -2,7 +2,8 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { excelPort } from '../../src/hosts/excel/excel-port';
 import { EXCEL } from '../../src/words/excel';
-import { type AtSelection, Nearby } from '../../src/pane/nearby';
+import type { AtSelection } from '../../src/pane/followed';
+import { Nearby } from '../../src/pane/nearby';
 import { address, cellPosition } from '../../src/sheet/addresses';
 import type { Selection } from '../../src/sheet/port';
 import { fakeExcel, type FakeExcel, type FakeSheet } from '../hosts/excel-fake';

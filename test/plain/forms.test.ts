@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest';
 import * as M from '../../src/core/maths';
 import { formOfCard } from '../../src/plain/forms';
-import { digits, known, print, printSteps } from '../../src/plain/print';
+import { digits } from '../../src/plain/digits';
+import { known, print, printSteps } from '../../src/plain/print';
 import { atom, MATHS, spreadsheetFormulas } from '../../src/plain/spreadsheet';
 import type { Form } from '../../src/plain/tree';
 import { readArguments } from '../../src/core/call';
