@@ -62,6 +62,7 @@ const PHRASES: readonly (readonly [english: string, german: string])[] = [
   ['below ', 'unter '],
   ['above ', 'über '],
   [' or ', ' oder '],
+  [' and ', ' und '],
   ['; or ', '; oder '],
 ];
 

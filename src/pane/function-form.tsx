@@ -78,7 +78,7 @@ function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
         {text}
       </p>
       <p>
-        <a href={`help/${listed.id}.html`} target="_blank" rel="noopener">
+        <a href={W.helpFile(listed.id)} target="_blank" rel="noopener">
           {W.helpPage}
         </a>
       </p>

@@ -14,6 +14,7 @@ export const BENCH = {
     save: 'Save as .xlsx',
     handOver: 'Hand over…',
     help: 'Help',
+    helpFile: 'help/index.html',
     newWindow: ' (new window)',
     language: 'Language',
     details: 'Figure and details',

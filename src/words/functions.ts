@@ -1,6 +1,6 @@
 // What the view of functions says, and the form of one function.
 import type { Topic } from '../core/card';
-import { NOT_COVERED_SENTENCES } from '../help/not-covered';
+import { NOT_COVERED_SENTENCES } from './not-covered';
 import { count } from './count';
 
 /** Each is called by its own name. */
@@ -38,6 +38,7 @@ export const FUNCTIONS = {
   useInstead: (place: string) => `Use ${place} instead`,
   about: 'Formula, limits and sources',
   helpPage: 'Help page (new window)',
+  helpFile: (id: string) => `help/${id}.html`,
   optional: 'optional',
   takeCell: 'Take cell',
   takeCellFor: (argument: string) => `Take cell for ${argument}`,

@@ -15,6 +15,7 @@ export const BENCH: typeof ENGLISH = {
     save: 'Speichern als .xlsx',
     handOver: 'Übergeben…',
     help: 'Hilfe',
+    helpFile: 'help/de/index.html',
     newWindow: ' (englisch, neues Fenster)',
     language: 'Sprache',
     details: 'Bild und Einzelheiten',

@@ -51,6 +51,7 @@ export const FUNCTIONS: typeof ENGLISH = {
   useInstead: place => `Stattdessen ${place} nehmen`,
   about: 'Formel, Grenzen und Quellen',
   helpPage: 'Hilfeseite (neues Fenster)',
+  helpFile: id => `help/de/${id}.html`,
   optional: 'optional',
   takeCell: 'Zelle einsetzen',
   takeCellFor: argument => `Zelle einsetzen für ${argument}`,
