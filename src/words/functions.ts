@@ -1,5 +1,5 @@
 // What the view of functions says, and the form of one function.
-import type { Topic } from '../core/card';
+import type { Card, Topic } from '../core/card';
 import { NOT_COVERED_SENTENCES } from './not-covered';
 import { count } from './count';
 
@@ -37,6 +37,21 @@ export const FUNCTIONS = {
   goesInto: 'Goes into',
   useInstead: (place: string) => `Use ${place} instead`,
   about: 'Formula, limits and sources',
+  items: {
+    formula: 'Formula',
+    symbols: 'Symbols',
+    limits: 'Limits',
+    source: 'Source',
+    held: 'How it is known',
+    caution: 'Caution',
+    example: 'Example',
+  },
+  kinds: {
+    geometry: 'geometry',
+    'standard table': 'standard table',
+    'handbook formula': 'handbook formula',
+    'common practice': 'common practice',
+  } satisfies Readonly<Record<Card['kind'], string>>,
   helpPage: 'Help page (new window)',
   helpFile: (id: string) => `help/${id}.html`,
   optional: 'optional',

@@ -55,7 +55,7 @@ it('says the sentences of German with what they are given, one and many', () => 
   const sentences = [...german].filter(([, leaf]) => typeof leaf === 'function');
   expect(sentences.length).toBeGreaterThan(100);
   for (const [path, leaf] of sentences) {
-    if (/[.](guide|ready|shelved|openedAs|saved|units|carriedOf)$/.test(path)) continue;
+    if (/[.](guide|ready|fault|failed|shelved|openedAs|saved|units|carriedOf)$/.test(path)) continue;
     const say = leaf as unknown as (...args: unknown[]) => string;
     for (const count of [1, 2]) {
       const given = Array.from({ length: 5 }, () => count);

@@ -1,5 +1,5 @@
 // The words of the help pages' own frame, in English. German is a table of the same type.
-import type { Card, Topic } from '../../core/card';
+import type { Topic } from '../../core/card';
 import { FUNCTIONS } from '../../words/functions';
 import { CAUTIONS } from '../../words/cautions';
 import { TOPIC_WORDS } from '../topic-words';
@@ -75,12 +75,7 @@ export const ENGLISH = {
   more: (topic: string) => `More on ${topic}`,
   sources: 'Sources',
   kind: 'Kind',
-  kinds: {
-    geometry: 'geometry',
-    'standard table': 'standard table',
-    'handbook formula': 'handbook formula',
-    'common practice': 'common practice',
-  } satisfies Readonly<Record<Card['kind'], string>>,
+  kinds: FUNCTIONS.kinds,
   plain: {
     heading: 'As a supplier gets it',
     remark: 'In the hand-over copy of a sheet:',

@@ -117,12 +117,7 @@ export const GERMAN: HelpWords = {
   more: topic => `Mehr zu: ${topic}`,
   sources: 'Quellen',
   kind: 'Art',
-  kinds: {
-    geometry: 'Geometrie',
-    'standard table': 'Normtabelle',
-    'handbook formula': 'Handbuchformel',
-    'common practice': 'allgemeine Praxis',
-  },
+  kinds: FUNCTIONS.kinds,
   plain: {
     heading: 'Wie ein Lieferant es bekommt',
     remark: 'In der Übergabekopie eines Blatts:',
