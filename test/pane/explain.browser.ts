@@ -53,6 +53,25 @@ it('fills the form from the formula, writes it back and takes it back', async ()
   await expect.poll(formula).toBe('=2*ENCL.BOSS.OD(A3,1.25)');
 });
 
+it('says why a cell shows an error that has no message of ours', async () => {
+  await page.evaluate(async () => {
+    const { port } = window.pane;
+    await port.write([{ sheetName: 'Long', at: 'C3', content: '=ENCL.BOSS.OD(A3,1.25)' }]);
+    const read = port.read.bind(port);
+    // what Excel shows where the server is away
+    Object.assign(port, {
+      read: async (...asked: Parameters<typeof read>) =>
+        (await read(...asked)).map(line =>
+          line.map(cell => (cell.formula?.includes('BOSS.OD(A3') ? { ...cell, value: '#CONNECT!' } : cell)),
+        ),
+    });
+  });
+  await select('Long', 'C3');
+  await page.getByRole('tab', { name: 'Cell' }).press('Enter');
+  await expect.poll(() => cell().textContent()).toContain('#CONNECT!: Excel did not reach the add-in');
+  expect(await violations(page)).toEqual([]);
+});
+
 it('says what an input is, and applies a remedy with what it changes', async () => {
   await select('Variants', 'E6');
   await page.getByRole('tab', { name: 'Cell' }).press('Enter');
