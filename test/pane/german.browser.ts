@@ -163,9 +163,9 @@ it('is worked by keys alone: a new table, its cell explained, and handed over', 
 
 it('says of a function what ABOUT says, in German as far as there are words, and leads to its German page', async () => {
   await opened('Functions');
-  await view('Functions').getByRole('searchbox').fill('Auszugskraft');
-  await view('Functions').getByRole('button', { name: 'PULLOUT', exact: true }).first().click();
-  await view('Functions').getByText(W.functions.about).press('Enter');
+  await view('Functions').locator('#bw-search').fill('PULLOUT');
+  await view('Functions').locator('[data-id="PULLOUT"]').first().press('Enter');
+  await view('Functions').locator('.bw-about summary').press('Enter');
   const about = view('Functions').locator('.bw-about');
   await expect.poll(() => about.innerText()).toContain('Quelle');
   expect(await about.locator('dd:not([lang])').allTextContents()).toEqual([
