@@ -7,29 +7,29 @@ import { cardOf, type ListedFunction } from './function-list';
 import type { Words } from '../words/english';
 import { useNumbers, usePane, useWords } from './pane-context';
 
-type Said = keyof Words['functions']['items'];
+type AboutItem = keyof Words['functions']['items'];
 
-const text = ({ id }: Card, item: Said): string => {
+const text = ({ id }: Card, item: AboutItem): string => {
   const about = call('ABOUT', [id, item]);
   return about.ok ? String(about.value) : about.message;
 };
 
-interface Line {
+interface AboutLine {
   readonly words: string;
   readonly isEnglish: boolean;
 }
 
-function useLines(listed: ListedFunction): readonly (readonly [Said, Line])[] {
+function useLines(listed: ListedFunction): readonly (readonly [AboutItem, AboutLine])[] {
   const { german } = usePane();
   const { items, kinds } = useWords().functions;
   const numbers = useNumbers();
   const card = cardOf(listed);
-  const inGerman = (item: Said, english: string): string | undefined => {
+  const inGerman = (item: AboutItem, english: string): string | undefined => {
     if (item === 'limits') return german && numbers.sentence(german.limitsInGerman(english));
     if (item === 'caution') return german?.cautionOf(card.id);
     return undefined;
   };
-  return (Object.keys(items) as Said[])
+  return (Object.keys(items) as AboutItem[])
     .map(item => {
       const english = text(card, item);
       const words = item === 'source' ? english.replace(card.kind, kinds[card.kind]) : inGerman(item, english);
