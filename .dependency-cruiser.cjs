@@ -119,6 +119,7 @@ module.exports = {
       '^src/help/(?!(plugin[.]ts|find[.]ts|search[.]ts|synonyms[.]ts|german[.]ts)$)',
       [
         '^src/(help|german|evidence|core|plain|about|joint|figure|demo|handover|sheet)/',
+        '^src/words/((german/)?(functions|about|drawn)|cautions)[.]ts$',
         '^src/registry[.]ts$',
         npm('marked'),
         npm('preact'),
@@ -129,7 +130,7 @@ module.exports = {
     only(
       'help-finds-by-itself',
       '^src/help/(find|search|synonyms|german)[.]ts$',
-      ['^src/help/(search|synonyms|german|not-covered)[.]ts$'],
+      ['^src/help/(search|synonyms|german)[.]ts$', '^src/words/((german/)?functions|not-covered)[.]ts$'],
       'What the first help page loads to search must not bring the functions along: it reads what stands on the page.',
     ),
     only(
@@ -147,15 +148,8 @@ module.exports = {
     only(
       'words-are-said',
       '^src/words/(?!speech[.]ts$)',
-      [
-        '^src/words/',
-        '^src/german/words/',
-        '^src/core/card[.]ts$',
-        '^src/help/(cautions|not-covered)[.]ts$',
-        '^src/figure/words[.]ts$',
-        '^src/(demo|handover|package)/',
-      ],
-      'What the pages say is a table of words: of the rest it knows types, and texts that the help pages and figures show too.',
+      ['^src/words/', '^src/german/words/', '^src/core/card[.]ts$', '^src/figure/words[.]ts$', '^src/(demo|handover|package)/'],
+      'What the pages say is a table of words: of the rest it knows types, and the words of figures.',
     ),
     {
       name: 'words-carry-nothing',
@@ -265,7 +259,7 @@ module.exports = {
         '^src/package/carried[.]ts$',
         '^src/words/',
         '^src/german/beside[.]ts$',
-        '^src/help/(search|german|not-covered|shown-cell)[.]ts$',
+        '^src/help/(search|german|shown-cell)[.]ts$',
         '^src/about/about[.]ts$',
         '^src/(registry|calculations)[.]ts$',
         '^src/plain/digits[.]ts$',

@@ -30,7 +30,7 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void, W: W
 
 export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void, W: Words['bench']): void {
   const tried = (title: string, done: Promise<void>) =>
-    void done.catch((thrown: unknown) => tell({ title, lines: [messageOf(thrown)] }, W));
+    void done.catch((thrown: unknown) => tell({ title, lines: [W.fault(messageOf(thrown))] }, W));
 
   const chooser = byId<HTMLInputElement>('chooser');
   byId('open').addEventListener('click', () => chooser.click());

@@ -62,6 +62,7 @@ const PHRASES: readonly (readonly [english: string, german: string])[] = [
   ['below ', 'unter '],
   ['above ', 'über '],
   [' or ', ' oder '],
+  [' and ', ' und '],
   ['; or ', '; oder '],
 ];
 
@@ -70,6 +71,20 @@ const ALL = new RegExp(PHRASES.map(([english]) => english.replaceAll(/[.*+?^${}(
 const GERMAN: ReadonlyMap<string, string> = new Map(PHRASES);
 
 export const acceptsInGerman = (words: string): string => words.replace(ALL, phrase => GERMAN.get(phrase) ?? phrase);
+
+/** What ABOUT says of a blank argument. */
+const BLANKS: readonly (readonly [english: string, german: string])[] = [
+  ['must be given', 'muss angegeben sein'],
+  ['may be left out', 'darf fehlen'],
+  ['write zero with its unit', 'eine Null mit Einheit schreiben'],
+  ['blank: as ', 'leer: wie '],
+  ['blank: from ', 'leer: aus '],
+  ['blank: ', 'leer: '],
+];
+
+/** Limits and blanks of the arguments of a function. */
+export const limitsInGerman = (words: string): string =>
+  BLANKS.reduce((text, [english, german]) => text.replaceAll(english, german), acceptsInGerman(words));
 
 /** What counts where an input is not given, by its English; a number is a number. */
 export const DEFAULTS: Readonly<Record<string, string>> = {

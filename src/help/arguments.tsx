@@ -1,29 +1,31 @@
 // What each argument of a function takes, and the symbols of its formula.
 import type { JSX } from 'preact';
-import { blankWords, nameOf } from '../about/about';
-import { type Card, forgotten, type Param } from '../core/card';
+import { nameOf } from '../about/about';
+import { type Blank, type Card, forgotten, type Param } from '../core/card';
 import { accepts } from '../core/read/accepts';
 import { limitWords } from '../core/read/limits';
 import { relationWords } from '../core/read/relation';
 import { ownExample } from '../core/screw/own';
 import type { Described } from './described-function';
 import { Symbol } from './formula';
+import { type HelpLanguage, useLanguage } from './language';
+import type { HelpWords } from './words/english';
 
 /** What an argument takes beside the quantity that its text names. */
-function alsoTakes(param: Param): string {
+function alsoTakes(param: Param, { words: W, accepted }: HelpLanguage): string {
   const { kind } = param;
   switch (kind.is) {
     case 'quantity':
     case 'cone':
     case 'deviation':
-      return kind.from === undefined ? '' : ` Also ${kind.from.words}${relationWords(param)}.`;
+      return kind.from === undefined ? '' : ` ${W.also} ${accepted(`${kind.from.words}${relationWords(param)}`)}.`;
     case 'limit':
-      return ' Also "none".';
+      return ` ${W.none}`;
     case 'group':
-      return ` Also ${kind.ownTable}.`;
+      return ` ${W.also} ${accepted(kind.ownTable)}.`;
     case 'choice':
     case 'grade':
-      return ` One of ${accepts(kind)}.`;
+      return ` ${W.oneOf} ${accepted(accepts(kind))}.`;
     case 'whole':
     case 'size with limits':
     case 'screw size':
@@ -45,53 +47,59 @@ function alsoTakes(param: Param): string {
   }
 }
 
+function blankIn(blank: Blank, { blank: W }: HelpWords): string {
+  if (typeof blank === 'string') return W[blank];
+  if ('default' in blank) return W.by(String(blank.default));
+  return blank.take === undefined ? W.as(blank.sameAs) : W.from(blank.sameAs);
+}
+
 function Argument({ param, text }: { readonly param: Param; readonly text: string }): JSX.Element {
+  const language = useLanguage();
+  const { words: W, accepted, numbers } = language;
   const { kind, limits, blank, name } = param;
-  const bounds = [limitWords(limits, kind.unit), blankWords(blank)].filter(words => words !== '').join('; ');
+  const bounds = [accepted(limitWords(limits, kind.unit)), blankIn(blank, W)].filter(words => words !== '').join('; ');
   return (
     <>
       <dt>
         {param.symbol !== undefined && <Symbol text={nameOf(param)} />} <code>{name}</code> {kind.unit !== '' && <small>{kind.unit}</small>}
       </dt>
       <dd>
-        {text}.{' '}
-        <span class="quiet">
-          {bounds[0]?.toUpperCase()}
-          {bounds.slice(1)}.{alsoTakes(param)}
-        </span>
+        {text}. <span class="quiet">{numbers(`${bounds[0]?.toUpperCase()}${bounds.slice(1)}.${alsoTakes(param, language)}`)}</span>
       </dd>
     </>
   );
 }
 
-export const Arguments = ({ card, listed }: { readonly card: Card; readonly listed: Described }): JSX.Element => (
-  <section id="arguments">
-    <h2>Arguments and symbols</h2>
-    {card.params.length === 0 ? (
-      <p>This function has no arguments.</p>
-    ) : (
-      <dl class="arguments">
-        {card.params.map((param, i) => (
-          <Argument param={param} text={listed.parameters[i]?.description ?? ''} />
-        ))}
-      </dl>
-    )}
-    {card.params.some(({ kind }) => kind.is === 'screw') && (
-      <>
+export function Arguments({ card, listed }: { readonly card: Card; readonly listed: Described }): JSX.Element {
+  const { words: W } = useLanguage();
+  return (
+    <section id="arguments">
+      <h2>{W.arguments}</h2>
+      {card.params.length === 0 ? (
+        <p>{W.noArgument}</p>
+      ) : (
+        <dl class="arguments">
+          {card.params.map((param, i) => (
+            <Argument param={param} text={listed.parameters[i]?.description ?? ''} />
+          ))}
+        </dl>
+      )}
+      {card.params.some(({ kind }) => kind.is === 'screw') && (
+        <>
+          <p class="quiet">
+            {W.screw.sizes} <Symbol text="d" /> {W.screw.d}, <Symbol text="d1" /> {W.screw.d1}, <Symbol text="d2" /> {W.screw.d2},{' '}
+            <Symbol text="P" /> {W.screw.P}.
+          </p>
+          <p class="quiet">
+            {W.screw.own} <code>"{ownExample()}"</code>. {W.screw.ownRest}
+          </p>
+        </>
+      )}
+      {card.params.some(({ kind }) => kind.is === 'nut') && (
         <p class="quiet">
-          Sizes of the screw, mm, from the thread table of its standard: <Symbol text="d" /> nominal diameter, <Symbol text="d1" /> major
-          diameter, max, <Symbol text="d2" /> root diameter, max, <Symbol text="P" /> pitch.
+          {W.nut.size} <Symbol text="s" /> {W.nut.s}.
         </p>
-        <p class="quiet">
-          An own screw is a text with its numbers, largest/smallest: <code>"{ownExample()}"</code>. The last word is forming, cutting or
-          machine; a countersunk head has a head angle. What is left out has no value.
-        </p>
-      </>
-    )}
-    {card.params.some(({ kind }) => kind.is === 'nut') && (
-      <p class="quiet">
-        Size of the nut, mm, from ISO 4032: <Symbol text="s" /> width across flats, max.
-      </p>
-    )}
-  </section>
-);
+      )}
+    </section>
+  );
+}

@@ -1,6 +1,7 @@
 // The documents of the project as pages of the help: Markdown in, a page out.
 import { Marked } from 'marked';
 import type { JSX } from 'preact';
+import { ENGLISH, useLanguage } from './language';
 import { written } from './page';
 
 /** Markdown by file name, without its ending. */
@@ -50,21 +51,26 @@ const { parse } = new Marked({
 });
 
 export const documentPage = (text: string): string =>
-  written({
+  written(ENGLISH, {
     title: titleOf(text),
     root: '../',
     children: <div class="document" dangerouslySetInnerHTML={{ __html: parse(text) as string }} />,
   });
 
-export const DocumentList = ({ documents }: { readonly documents: Documents }): JSX.Element => (
-  <ul>
-    {[...FIRST, ...[...documents.keys()].filter(name => !FIRST.includes(name))].map(name => (
+export function DocumentList({ documents }: { readonly documents: Documents }): JSX.Element {
+  const { english, up, words: W } = useLanguage();
+  return (
+    <ul>
+      {[...FIRST, ...[...documents.keys()].filter(name => !FIRST.includes(name))].map(name => (
+        <li>
+          <a lang={english} href={`${up}${documentFile(name)}`}>
+            {titleOf(documents.get(name) ?? '')}
+          </a>
+        </li>
+      ))}
       <li>
-        <a href={documentFile(name)}>{titleOf(documents.get(name) ?? '')}</a>
+        <a href={`${up}${LIBRARY_PAGES}`}>{W.library}</a>
       </li>
-    ))}
-    <li>
-      <a href={LIBRARY_PAGES}>The library, name by name</a>
-    </li>
-  </ul>
-);
+    </ul>
+  );
+}

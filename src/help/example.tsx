@@ -7,7 +7,9 @@ import type { Card } from '../core/card';
 import type { Cell } from '../core/kinds';
 import { heldOf } from '../core/table';
 import { formOfCard } from '../plain/forms';
+import { useLanguage } from './language';
 import { FormulaText } from './formula-text';
+import { InEnglish } from './page';
 import { shownCell } from './shown-cell';
 
 const MAX_ROWS = 8;
@@ -15,38 +17,38 @@ const MAX_COLUMNS = 7;
 
 function ResultTable({ rows }: { readonly rows: readonly (readonly Cell[])[] }): JSX.Element {
   const shown = rows.slice(0, MAX_ROWS).map(row => row.slice(0, MAX_COLUMNS));
+  const { words: W, english, numbers } = useLanguage();
   const isCut = rows.length > MAX_ROWS || (rows[0]?.length ?? 0) > MAX_COLUMNS;
   return (
     <>
-      <div class="wide" role="group" aria-label="Result" tabIndex={0}>
-        <table>
+      <div class="wide" role="group" aria-label={W.result} tabIndex={0}>
+        <table lang={english}>
           <tbody>
             {shown.map(row => (
               <tr>
                 {row.map(value => (
-                  <td class={typeof value === 'number' ? 'number' : undefined}>{shownCell(value)}</td>
+                  <td class={typeof value === 'number' ? 'number' : undefined}>
+                    {typeof value === 'number' ? numbers(shownCell(value)) : shownCell(value)}
+                  </td>
                 ))}
               </tr>
             ))}
           </tbody>
         </table>
       </div>
-      {isCut && (
-        <p class="quiet">
-          The first of {rows.length} rows and {rows[0]?.length} columns.
-        </p>
-      )}
+      {isCut && <p class="quiet">{W.firstOf(rows.length, rows[0]?.length ?? 0)}</p>}
     </>
   );
 }
 
 export function Example({ card }: { readonly card: Card }): JSX.Element {
+  const { words: W, english, numbers } = useLanguage();
   const outcome = callCard(card, card.example.args);
   const value = outcome.ok ? outcome.value : outcome.message;
   const read = outcome.ok && card.reads !== undefined ? card.reads(...(readArguments(card, card.example.args) as never[])) : [];
   return (
     <section id="example">
-      <h2>Example</h2>
+      <h2>{W.example}</h2>
       <p>
         <code class="call">
           <FormulaText text={exampleCall(card)} />
@@ -56,16 +58,24 @@ export function Example({ card }: { readonly card: Card }): JSX.Element {
         <ResultTable rows={value} />
       ) : (
         <p>
-          gives <output>{shownCell(value)}</output>
+          {W.gives}{' '}
+          <output lang={typeof value === 'number' ? undefined : english}>
+            {typeof value === 'number' ? numbers(shownCell(value)) : shownCell(value)}
+          </output>
           {card.result.shape === 'number' && ` ${card.result.unit}`}
         </p>
       )}
       {(Array.isArray(value) ? card.result.shape === 'row' && formOfCard(card.id) !== undefined : typeof value === 'number') && (
-        <p class="working">{working(card, card.example.args)}</p>
+        <p class="working" lang={english}>
+          {numbers(working(card, card.example.args))}
+        </p>
       )}
       {read.map(({ table, row, key }) => (
         <p class="quiet">
-          Read in {table.standard}, {table.edition}, {table.table}: {heldOf(table, row, key)}.
+          {W.readIn}{' '}
+          <InEnglish>
+            {table.standard}, {table.edition}, {table.table}: {heldOf(table, row, key)}.
+          </InEnglish>
         </p>
       ))}
     </section>

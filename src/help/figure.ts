@@ -3,6 +3,7 @@ import type { Card, Topic } from '../core/card';
 import { INSERT_JOINT } from '../demo/guide-hatch';
 import { jointSheet } from '../demo/joint-sheet';
 import { letterOf, section } from '../figure/section';
+import type { FigureSpeech } from '../figure/speech';
 import { Variant } from '../joint/variant';
 import { INPUTS } from '../joint/inputs';
 import { STUDY_CARDS } from '../joint/study/study.cards';
@@ -13,7 +14,7 @@ import { hookFigure } from './sketch-hook';
 import { type Figure, RESULT, SKETCHES } from './sketches';
 
 interface Shown {
-  readonly words: string;
+  readonly caption: Figure['caption'];
   readonly joint: Variant;
 }
 
@@ -27,8 +28,8 @@ const DEMO = new Variant(
   ),
 );
 
-const OF_DEMO: Shown = { words: 'The joint of the demo', joint: DEMO };
-const WITH_INSERT: Shown = { words: 'The joint of the guide hatch', joint: new Variant(new Map(Object.entries(INSERT_JOINT))) };
+const OF_DEMO: Shown = { caption: W => W.demo, joint: DEMO };
+const WITH_INSERT: Shown = { caption: W => W.hatch, joint: new Variant(new Map(Object.entries(INSERT_JOINT))) };
 const shownFor = (topic: Topic): Shown => (topic === 'Inserts and nuts' ? WITH_INSERT : OF_DEMO);
 
 /** Topics that the section through a joint explains. */
@@ -120,9 +121,10 @@ const STUDIES: ReadonlySet<string> = new Set(STUDY_CARDS.map(({ id }) => id));
 const MIN_DIMENSIONS = 2;
 const WIDTH_PX = 330;
 
-const drawn = ({ words, joint }: Shown, only: readonly string[], own: ReadonlySet<string>): Figure => {
-  const { svg, legend } = section(joint, { letters: true, widthPx: WIDTH_PX, only });
-  return { words, svg, legend: legend.filter(({ value }) => value !== undefined).map(entry => ({ ...entry, isOwn: own.has(entry.name) })) };
+const drawn = ({ caption, joint }: Shown, only: readonly string[], own: ReadonlySet<string>, speech: FigureSpeech): Figure => {
+  const { svg, legend } = section(joint, { letters: true, widthPx: WIDTH_PX, only, speech });
+  const shown = legend.filter(({ value }) => value !== undefined);
+  return { caption, isJoint: true, svg, legend: shown.map(entry => ({ ...entry, isOwn: own.has(entry.name) || own.has(entry.of) })) };
 };
 
 /** The drawing of a function of its own, with the numbers of its example. */
@@ -136,7 +138,7 @@ function sketched({ id, params, result, example }: Card): Figure | undefined {
     const [name, unit] = isOwn ? [result.name, result.unit] : [of.replaceAll('_', ' '), params[at]?.kind.unit ?? ''];
     return { letter: letterOf(i), name, of, value: Number(worth), unit, isOwn };
   });
-  return { words: `The example of ${id}`, svg: sketch.svg, legend };
+  return { caption: W => W.exampleOf(id), isJoint: false, svg: sketch.svg, legend };
 }
 
 /** Topics that no joint explains, alone and with what one of their functions works out. */
@@ -146,13 +148,13 @@ const SKETCHED: Readonly<Partial<Record<Topic, (of: Card | undefined) => Figure 
   'Ribs, lip, mould': of => sketched(of ?? (CARDS.get('SEAL.SQUEEZE') as Card)),
 };
 
-export function topicFigure(topic: Topic): Figure | undefined {
+export function topicFigure(topic: Topic, speech: FigureSpeech): Figure | undefined {
   const names = DIMENSIONS[topic];
-  return names === undefined ? SKETCHED[topic]?.(undefined) : drawn(shownFor(topic), names, new Set());
+  return names === undefined ? SKETCHED[topic]?.(undefined) : drawn(shownFor(topic), names, new Set(), speech);
 }
 
 /** What the function works out and reads; where the joint says too little, all of the topic. */
-export function functionFigure(card: Card): Figure | undefined {
+export function functionFigure(card: Card, speech: FigureSpeech): Figure | undefined {
   // of many joints: no one of them explains it
   if (STUDIES.has(card.id)) return undefined;
   if (card.id === 'BOSS.CORNER') return cornerFigure();
@@ -160,8 +162,8 @@ export function functionFigure(card: Card): Figure | undefined {
   if (sketch !== undefined) return sketch;
   const topic = DIMENSIONS[card.topic];
   if (topic === undefined) return SKETCHED[card.topic]?.(card);
-  const own = new Set(jointNames(card).map(drawnAs));
+  const own = new Set(jointNames(card).flatMap(name => [name, drawnAs(name)]));
   const shown = shownFor(card.topic);
-  const around = drawn(shown, jointNamesAround(card).map(drawnAs), own);
-  return around.legend.length >= MIN_DIMENSIONS && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(shown, topic, own);
+  const around = drawn(shown, jointNamesAround(card).map(drawnAs), own, speech);
+  return around.legend.length >= MIN_DIMENSIONS && around.legend.some(({ isOwn }) => isOwn) ? around : drawn(shown, topic, own, speech);
 }

@@ -1,7 +1,10 @@
 // The first help page: finds functions while a word or a question is typed. Without this script the page lists them all.
-import { notCovered } from './not-covered';
+import { FUNCTIONS as ENGLISH } from '../words/functions';
+import { FUNCTIONS as GERMAN } from '../words/german/functions';
+import { notCovered } from '../words/not-covered';
 import { type Findable, search } from './search';
 
+const W = document.documentElement.lang === 'de' ? GERMAN : ENGLISH;
 const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
 const [place, field, count, aside] = [byId('search'), byId('asked') as HTMLInputElement, byId('count'), byId('not-covered')];
 const [found, all] = [byId('found'), byId('all')];
@@ -19,12 +22,8 @@ function show(): void {
   const hits = isAsked ? search(items, field.value, findable) : [];
   found.replaceChildren(...hits.map(item => item.cloneNode(true)));
   all.hidden = isAsked;
-  aside.textContent = notCovered(field.value);
-  count.textContent = isAsked
-    ? hits.length === 0
-      ? 'Nothing has this word. Try the part (boss, recess, rib), or what you want to know (length, torque, sink).'
-      : `${hits.length} of ${items.length} functions`
-    : `${items.length} functions`;
+  aside.textContent = notCovered(field.value, W.notCovered);
+  count.textContent = isAsked ? (hits.length === 0 ? W.nothing : W.found(hits.length, items.length)) : W.all(items.length);
 }
 
 /** The arrow keys walk from the field through what was found; Enter in the field opens the first. */

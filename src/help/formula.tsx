@@ -3,6 +3,7 @@ import { h, type JSX } from 'preact';
 import type { Card, Param } from '../core/card';
 import { formOfCard } from '../plain/forms';
 import { type MathNode, type MathPiece, setForm, symbolPiece } from '../plain/mathml';
+import { useLanguage } from './language';
 import { columnName, nameOf, partSymbols, resultSymbol, withoutForm } from '../about/about';
 
 // A text in mathematics loses the blanks at its ends.
@@ -42,15 +43,16 @@ function results({ result, params }: Card, piece: MathPiece): (readonly [MathNod
 }
 
 export function Formula({ card }: { readonly card: Card }): JSX.Element {
+  const { words: W, english } = useLanguage();
   const form = formOfCard(card.id);
-  if (form === undefined) return <p>{withoutForm(card)}</p>;
+  if (form === undefined) return <p lang={english}>{withoutForm(card)}</p>;
   const { lines, result } = setForm(form, card.params.map(asPiece));
   const all = [
     ...lines.map(({ left, right, isCondition }) => [left, isCondition ? '⇔' : '=', right] as const),
     ...results(card, result).map(([left, right]) => [left, '=', right] as const),
   ];
   return (
-    <div class="formula" role="group" aria-label="Formula" tabIndex={0}>
+    <div class="formula" lang={english} role="group" aria-label={W.formula} tabIndex={0}>
       {all.map(([left, sign, right]) => (
         <Maths isBlock>{[{ tag: 'mrow', attributes: {}, children: [left, { tag: 'mo', attributes: {}, children: [sign] }, right] }]}</Maths>
       ))}

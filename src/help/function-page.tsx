@@ -9,36 +9,44 @@ import { functionFigure } from './figure';
 import { JointLists } from './joint-lists';
 import { Formula } from './formula';
 import { FormulaText } from './formula-text';
+import { type HelpLanguage, useLanguage } from './language';
 import { FUNCTION_MISTAKES } from './mistakes';
-import { FigureWithLegend, Mistakes, topicFile, written } from './page';
+import { FigureWithLegend, functionFile, Mistakes, topicFile, written } from './page';
 import { TOPIC_WORDS } from './topic-words';
 import { PlainTable } from './plain-table';
 import { RelatedFunctions } from './related-functions';
 
-const Sources = ({ card: { kind, sources } }: { readonly card: Card }): JSX.Element => (
-  <section id="sources">
-    <h2>Sources</h2>
-    <p>Kind: {kind}.</p>
-    <ul>
-      {sources.map(({ title, held }) => (
-        <li>
-          {title}
-          {title === held ? '' : <span class="quiet">: {held}</span>}
-        </li>
-      ))}
-    </ul>
-  </section>
-);
+function Sources({ card: { kind, sources } }: { readonly card: Card }): JSX.Element {
+  const { words: W, english } = useLanguage();
+  return (
+    <section id="sources">
+      <h2>{W.sources}</h2>
+      <p>
+        {W.kind}: {W.kinds[kind]}.
+      </p>
+      <ul lang={english}>
+        {sources.map(({ title, held }) => (
+          <li>
+            {title}
+            {title === held ? '' : <span class="quiet">: {held}</span>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
 
-const EvidenceList = ({ card, evidence }: { readonly card: Card; readonly evidence: readonly Evidence[] }): JSX.Element => {
+function EvidenceList({ card, evidence }: { readonly card: Card; readonly evidence: readonly Evidence[] }): JSX.Element {
+  const {
+    words: { evidence: W },
+    english,
+  } = useLanguage();
   const mine = evidenceOf(card.id, evidence);
   return (
     <section id="evidence">
-      <h2>Evidence</h2>
-      {!mine.some(isOutside) && (
-        <p>No check from outside is known: the values were worked out by hand or by arithmetic, or follow from an identity.</p>
-      )}
-      <ul>
+      <h2>{W.heading}</h2>
+      {!mine.some(isOutside) && <p>{W.none}</p>}
+      <ul lang={english}>
         {mine.map(({ kind, source, test }) => (
           <li>
             {kind}
@@ -48,17 +56,20 @@ const EvidenceList = ({ card, evidence }: { readonly card: Card; readonly eviden
       </ul>
     </section>
   );
-};
+}
 
-export function functionPage(card: Card, listed: Described, evidence: readonly Evidence[]): string {
-  const figure = functionFigure(card);
+export function functionPage(card: Card, english: Described, evidence: readonly Evidence[], language: HelpLanguage): string {
+  const { words: W } = language;
+  const listed = language.described(english);
+  const figure = functionFigure(card, language.figures);
   const optional = (name: string): string =>
     listed.parameters.find(parameter => parameter.name === name)?.optional === true ? `[${name}]` : name;
   const isOwnShown = figure?.legend.some(({ isOwn }) => isOwn) === true;
-  const caption = `${figure?.words}.${isOwnShown ? ' In bold: what this function works out.' : ''}`;
+  const caution = language.caution(card);
   const mistakes = [...(FUNCTION_MISTAKES[card.id] ?? []), ...TOPIC_WORDS[card.topic].mistakes];
-  return written({
+  return written(language, {
     title: card.id,
+    file: functionFile(card.id),
     root: '',
     topic: card.topic,
     children: (
@@ -70,12 +81,14 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
             <FormulaText text={`=ENCL.${card.id}(${card.params.map(({ name }) => optional(name)).join(', ')})`} />
           </code>
         </p>
-        {card.caution !== undefined && <p class="caution">{card.caution}</p>}
+        {caution !== undefined && <p class="caution">{caution}</p>}
         <div class="beside">
-          {figure !== undefined && <FigureWithLegend figure={figure} caption={caption} />}
+          {figure !== undefined && (
+            <FigureWithLegend figure={figure} caption={`${figure.caption(W.figures)}.${isOwnShown ? ` ${W.inBold}` : ''}`} />
+          )}
           <div>
             <section id="formula">
-              <h2>Formula</h2>
+              <h2>{W.formula}</h2>
               <Formula card={card} />
             </section>
             <Arguments card={card} listed={listed} />
@@ -84,10 +97,10 @@ export function functionPage(card: Card, listed: Described, evidence: readonly E
         </div>
         {card.id === 'JOINT.TABLE' && <JointLists />}
         <section id="mistakes">
-          <h2>Common mistakes</h2>
+          <h2>{W.mistakes}</h2>
           <Mistakes mistakes={mistakes.slice(0, 5)} />
           <p>
-            <a href={topicFile(card.topic)}>More on {card.topic}</a>
+            <a href={topicFile(card.topic)}>{W.more(W.topics[card.topic])}</a>
           </p>
         </section>
         <Sources card={card} />

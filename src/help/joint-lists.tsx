@@ -1,5 +1,7 @@
 // What the joint takes, answers and is judged by, on the page of its table.
 import type { JSX } from 'preact';
+import { useLanguage } from './language';
+import { InEnglish, Named } from './page';
 import { INPUTS } from '../joint/inputs';
 import { meaningOf, OUTPUTS, unitOf } from '../joint/outputs';
 import { RULES } from '../joint/rules';
@@ -8,7 +10,7 @@ interface JointListProps {
   readonly id: string;
   readonly title: string;
   readonly heads: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly (string | JSX.Element)[])[];
 }
 
 const List = ({ id, title, heads, rows }: JointListProps): JSX.Element => (
@@ -40,31 +42,48 @@ const List = ({ id, title, heads, rows }: JointListProps): JSX.Element => (
 
 const orDash = (text: string): string => (text === '' ? '–' : text);
 
-export const JointLists = (): JSX.Element => (
-  <>
-    <List
-      id="inputs"
-      title="Inputs"
-      heads={['name', 'unit', 'default', 'meaning']}
-      rows={[...INPUTS].map(([name, { unit, defaultWords, meaning }]) => [name, orDash(unit), defaultWords, meaning])}
-    />
-    <List
-      id="outputs"
-      title="Outputs"
-      heads={['name', 'unit', 'meaning']}
-      rows={OUTPUTS.map(name => [name, orDash(unitOf(name)), meaningOf(name)])}
-    />
-    <List
-      id="rules"
-      title="Rules, and what mends them"
-      heads={['rule', 'where it is broken', 'judges', 'source', 'remedies change']}
-      rows={RULES.map(({ name, broken, value, source, moves }) => [
-        name,
-        broken,
-        value,
-        source,
-        orDash((moves ?? []).map(move => (typeof move === 'string' ? move : move.join(' with '))).join(', ')),
-      ])}
-    />
-  </>
-);
+export function JointLists(): JSX.Element {
+  const {
+    words: { joint: W },
+    beside,
+    ruleBeside,
+    broken,
+    fallback,
+  } = useLanguage();
+  const inEnglish = (text: string): JSX.Element => <InEnglish>{text}</InEnglish>;
+  const joined = (moves: readonly (string | readonly string[])[]): string =>
+    moves.map(move => (typeof move === 'string' ? move : move.join(W.with))).join(', ');
+  return (
+    <>
+      <List
+        id="inputs"
+        title={W.inputs}
+        heads={W.inputHeads}
+        rows={[...INPUTS].map(([name, { unit, defaultWords, meaning }]) => [
+          inEnglish(name),
+          orDash(unit),
+          fallback(defaultWords),
+          beside(name) ?? meaning,
+        ])}
+      />
+      <List
+        id="outputs"
+        title={W.outputs}
+        heads={W.outputHeads}
+        rows={OUTPUTS.map(name => [inEnglish(name), orDash(unitOf(name)), beside(name) ?? meaningOf(name)])}
+      />
+      <List
+        id="rules"
+        title={W.rules}
+        heads={W.ruleHeads}
+        rows={RULES.map(rule => [
+          <Named name={rule.name} words={ruleBeside(rule.name)} />,
+          broken(rule),
+          inEnglish(rule.value),
+          inEnglish(rule.source),
+          orDash(joined(rule.moves ?? [])),
+        ])}
+      />
+    </>
+  );
+}

@@ -1,37 +1,37 @@
 // The page of a topic, and the first page: all functions by topic, searched as you type.
-import { type Card, type Topic, TOPICS } from '../core/card';
-import { inGerman } from '../german/metadata';
-import { CAUTIONS } from './cautions';
+import { type Topic, TOPICS } from '../core/card';
 import { topicFigure } from './figure';
 import type { Described } from './described-function';
 import { DocumentList, type Documents } from './documents';
+import { GERMAN, type HelpLanguage } from './language';
 import { TOPIC_WORDS } from './topic-words';
 import { FigureWithLegend, FunctionItem, Mistakes, slug, topicFile, written } from './page';
 
-export function topicPage(topic: Topic, cards: readonly Card[]): string {
-  const { about, mistakes } = TOPIC_WORDS[topic];
-  const figure = topicFigure(topic);
-  return written({
-    title: topic,
+export function topicPage(topic: Topic, functions: readonly Described[], language: HelpLanguage): string {
+  const { words: W } = language;
+  const figure = topicFigure(topic, language.figures);
+  return written(language, {
+    title: W.topics[topic],
+    file: topicFile(topic),
     root: '../',
     children: (
       <>
-        <h1>{topic}</h1>
-        <p class="lead">{about}</p>
+        <h1>{W.topics[topic]}</h1>
+        <p class="lead">{W.about[topic]}</p>
         <div class="beside">
-          {figure !== undefined && <FigureWithLegend figure={figure} caption={figure.words} />}
+          {figure !== undefined && <FigureWithLegend figure={figure} caption={figure.caption(W.figures)} />}
           <section id="functions">
-            <h2>Functions</h2>
+            <h2>{W.heading}</h2>
             <ul class="list">
-              {cards.map(card => (
-                <FunctionItem card={card} root="../" />
+              {functions.map(listed => (
+                <FunctionItem listed={listed} root="../" />
               ))}
             </ul>
           </section>
         </div>
         <section id="mistakes">
-          <h2>Common mistakes</h2>
-          <Mistakes mistakes={mistakes} />
+          <h2>{W.mistakes}</h2>
+          <Mistakes mistakes={TOPIC_WORDS[topic].mistakes} />
         </section>
       </>
     ),
@@ -40,35 +40,36 @@ export function topicPage(topic: Topic, cards: readonly Card[]): string {
 
 /** What a German word is looked for in. */
 function germanText(listed: Described): string {
-  const { description, parameters } = inGerman(listed);
+  const { description, parameters } = GERMAN.described(listed);
   return [description, ...parameters.map(parameter => parameter.description)].join(' ');
 }
 
-export function indexPage(cards: readonly Card[], described: ReadonlyMap<string, Described>, documents: Documents): string {
-  return written({
-    title: 'Functions',
+export type ByTopic = ReadonlyMap<Topic, readonly Described[]>;
+
+export function indexPage(functions: ByTopic, documents: Documents, language: HelpLanguage): string {
+  const { words: W } = language;
+  return written(language, {
+    title: W.heading,
+    file: 'index.html',
     root: '',
     isSearched: true,
     children: (
       <>
-        <h1>Functions</h1>
-        <p class="lead">
-          Cell functions for the screw joints of two-part moulded housings. Every function has a page with its formula, its arguments, an
-          example, its sources and what it was checked against.
-        </p>
+        <h1>{W.heading}</h1>
+        <p class="lead">{W.lead}</p>
         <search hidden id="search">
-          <label for="asked">Find by name, trade word or question</label>
-          <input id="asked" type="search" autocomplete="off" spellcheck={false} placeholder="standoff, core pin, which pilot hole …" />
+          <label for="asked">{W.find}</label>
+          <input id="asked" type="search" autocomplete="off" spellcheck={false} placeholder={W.such} />
           <p id="count" class="quiet" role="status" />
           <p id="not-covered" role="status" />
           <ul id="found" class="list" />
         </search>
         <div id="all">
-          <nav aria-label="Topics">
+          <nav aria-label={W.topicsLabel}>
             <ul class="topics">
               {TOPICS.map(topic => (
                 <li>
-                  <a href={`#${slug(topic)}`}>{topic}</a>
+                  <a href={`#${slug(topic)}`}>{W.topics[topic]}</a>
                 </li>
               ))}
             </ul>
@@ -76,38 +77,32 @@ export function indexPage(cards: readonly Card[], described: ReadonlyMap<string,
           {TOPICS.map(topic => (
             <section id={slug(topic)}>
               <h2>
-                <a href={topicFile(topic)}>{topic}</a>
+                <a href={topicFile(topic)}>{W.topics[topic]}</a>
               </h2>
               <ul class="list">
-                {cards
-                  .filter(card => card.topic === topic)
-                  .map(card => {
-                    const listed = described.get(card.id);
-                    const { description = '', parameters = [] } = listed ?? {};
-                    return (
-                      <FunctionItem
-                        card={card}
-                        root=""
-                        data-id={card.id}
-                        data-topic={topic}
-                        data-description={description}
-                        data-arguments={parameters.map(({ name, description: text }) => `${name} ${text}`).join(' ')}
-                        data-german={listed && germanText(listed)}
-                      />
-                    );
-                  })}
+                {(functions.get(topic) ?? []).map(listed => (
+                  <FunctionItem
+                    listed={listed}
+                    root=""
+                    data-id={listed.id}
+                    data-topic={topic}
+                    data-description={listed.description}
+                    data-arguments={listed.parameters.map(({ name, description }) => `${name} ${description}`).join(' ')}
+                    data-german={germanText(listed)}
+                  />
+                ))}
               </ul>
             </section>
           ))}
         </div>
         <section id="documents">
-          <h2>Read on</h2>
+          <h2>{W.readOn}</h2>
           <DocumentList documents={documents} />
         </section>
         <section id="cautions">
-          <h2>Before you rely on a number</h2>
+          <h2>{W.before}</h2>
           <ul>
-            {CAUTIONS.map(([head, text]) => (
+            {W.cautions.map(([head, text]) => (
               <li>
                 {head !== '' && <b>{head} </b>}
                 {text}

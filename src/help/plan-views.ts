@@ -6,6 +6,7 @@ import { style } from '../figure/style';
 import { type Child, el, line, type Point, px, text } from '../figure/svg';
 import { call, CARDS } from '../registry';
 import type { Figure } from './sketches';
+import { ENGLISH } from './words/english';
 
 const WIDTH_PX = 330;
 const HEIGHT_PX = 300;
@@ -21,8 +22,9 @@ function exampleOf(id: string): (name: string) => number {
 
 type LegendRow = readonly [letter: string, name: string, value: number, unit?: string];
 
-const figure = (words: string, own: readonly string[], rows: readonly LegendRow[], ...drawing: Child[]): Figure => ({
-  words,
+const figure = (view: 'corner' | 'pattern', own: readonly string[], rows: readonly LegendRow[], ...drawing: Child[]): Figure => ({
+  caption: W => W[view],
+  isJoint: false,
   svg: el(
     'svg',
     {
@@ -33,7 +35,7 @@ const figure = (words: string, own: readonly string[], rows: readonly LegendRow[
       role: 'img',
       class: 'bw-figure',
     },
-    el('title', {}, words),
+    el('title', {}, ENGLISH.figures[view]),
     style(),
     el('rect', { class: 'bw-sheet', width: WIDTH_PX, height: HEIGHT_PX }),
     drawing,
@@ -73,7 +75,7 @@ export function cornerFigure(): Figure {
     return line(className, along(floorR), along(floorR + lengthMm));
   };
   return figure(
-    'A boss in a rounded corner, to scale: thick lines at the floor, thin ones at the free end, broken where the radius is kept constant',
+    'corner',
     [STEEL],
     [
       ['A', STEEL, of('result')],
@@ -123,7 +125,7 @@ export function patternFigure(id?: string): Figure {
   ];
   const board = { x: 40, y: 40, width: 250, height: 200, rx: 10 };
   return figure(
-    'A board on a round hole and a slot, and two more screws; not to scale',
+    'pattern',
     id === 'PATTERN.SLOT' ? [length] : id === 'PATTERN.TURN' ? [most] : [],
     [
       ['A', 'hole', slot('hole')],

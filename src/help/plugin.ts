@@ -5,6 +5,7 @@ import { tsImport } from 'tsx/esm/api';
 import type { Compiler } from 'webpack';
 import { inGerman } from '../german/metadata';
 import type { Described } from './described-function';
+import type { HelpLanguage } from './language';
 import type * as Pages from './pages';
 
 const MANIFEST = new URL('../../manifest.xml', import.meta.url);
@@ -15,13 +16,13 @@ const baseOf = (manifest: string): string | undefined => /SourceLocation Default
 /** What the generator has no option for: help addresses, and the mark without which Excel never calls a function that is given an error. */
 export function completed<T extends { readonly id: string }>(
   metadata: { readonly functions: readonly T[] },
-  manifest = readFileSync(MANIFEST, 'utf8'),
+  folder: HelpLanguage['folder'] = '',
 ) {
-  const base = baseOf(manifest);
+  const base = baseOf(readFileSync(MANIFEST, 'utf8'));
   return {
     allowErrorForDataTypeAny: true,
     ...metadata,
-    functions: metadata.functions.map(listed => ({ ...listed, helpUrl: `${base}help/${listed.id}.html` })),
+    functions: metadata.functions.map(listed => ({ ...listed, helpUrl: `${base}help/${folder}${listed.id}.html` })),
   };
 }
 
@@ -53,12 +54,11 @@ export const helpPages = {
       compilation.hooks.processAssets.tapPromise(NAME, async () => {
         const asset = compilation.getAsset('functions.json');
         if (asset === undefined) return;
-        const metadata = completed(JSON.parse(String(asset.source.source())) as { functions: Described[] });
+        const generated = JSON.parse(String(asset.source.source())) as { functions: Described[] };
+        const metadata = completed(generated);
+        const german = completed({ ...generated, functions: generated.functions.map(inGerman) }, 'de/');
         compilation.updateAsset('functions.json', new RawSource(JSON.stringify(metadata)));
-        compilation.emitAsset(
-          'functions-de.json',
-          new RawSource(JSON.stringify({ ...metadata, functions: metadata.functions.map(inGerman) })),
-        );
+        compilation.emitAsset('functions-de.json', new RawSource(JSON.stringify(german)));
         const { files, helpPages } = await loaded();
         compilation.fileDependencies.addAll(files);
         compilation.contextDependencies.add(fileURLToPath(DOCUMENTS));

@@ -50,8 +50,10 @@ function partsOf(name: string): readonly Arg[] {
 /** A quantity that is another one as it stands: of several the one that applies. */
 const asItStands = ({ formula }: Made): boolean => formula === Sizes.chosenMm || formula === Sizes.sameMm;
 
+type Kinship = 'uses' | 'usedBy' | 'takes' | 'gives' | 'sameTopic';
+
 export interface Related {
-  readonly words: string;
+  readonly how: Kinship;
   readonly ids: readonly string[];
 }
 
@@ -65,20 +67,20 @@ export function related(card: Card): readonly Related[] {
   const gives = MADE.filter(({ args }) => names(args).some(name => mine.has(name) || handedOn.has(name))).flatMap(cardsOf);
   const calls = calledBy(card.id);
   const users = [...CARDS.keys()].filter(id => calledBy(id).includes(card.id));
-  const list = (words: string, ids: readonly string[]): Related => ({ words, ids: [...new Set(ids)].filter(id => id !== card.id) });
+  const list = (how: Kinship, ids: readonly string[]): Related => ({ how, ids: [...new Set(ids)].filter(id => id !== card.id) });
   return [
-    list('Its formula uses', calls),
-    list('It is used in the formula of', users),
+    list('uses', calls),
+    list('usedBy', users),
     list(
-      'In the joint it takes from',
+      'takes',
       takes.map(({ id }) => id),
     ),
     list(
-      'In the joint it gives to',
+      'gives',
       gives.map(({ id }) => id),
     ),
     list(
-      'Of the same topic',
+      'sameTopic',
       [...CARDS.values()].filter(({ topic }) => topic === card.topic).map(({ id }) => id),
     ),
   ].filter(({ ids }) => ids.length > 0);

@@ -102,7 +102,8 @@ export function hookFigure(own: string | undefined): Figure {
     letter('H', [ROOT_X + 10, TOP_Y - 6]),
   );
   return {
-    words: 'A hook of our own, 5 mm wide, modulus 2300 MPa, friction 0.3; bent aside in broken lines',
+    caption: W => W.hook,
+    isJoint: false,
     svg: svg.markup,
     legend: LEGEND.map(([mark, name, value, unit]) => ({ letter: mark, name, of: name, value, unit, isOwn: name === own })),
   };

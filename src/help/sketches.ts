@@ -1,11 +1,14 @@
 // Small drawings of what no section through a joint shows: a board that bends, a rim between its screws, a cord in its groove, a ring.
 import type { LegendEntry } from '../figure/section';
 import { style } from '../figure/style';
+import type { HelpWords } from './words/english';
 import { type Child, el, line, type Markup, type Point, text, through } from '../figure/svg';
 
 export interface Figure {
   /** Which joint it is, or what is seen. */
-  readonly words: string;
+  readonly caption: (words: HelpWords['figures']) => string;
+  /** In section, with the names of the joint, in the language of the page; a sketch has English names. */
+  readonly isJoint: boolean;
   readonly svg: string;
   readonly legend: readonly (LegendEntry & { readonly isOwn: boolean })[];
 }

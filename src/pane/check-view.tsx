@@ -1,4 +1,5 @@
 // The selected joint in full, and what is to be mended in the workbook.
+import type { State } from '../core/check/check';
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { CellEntry, Selection, SheetPort } from '../sheet/port';
@@ -47,6 +48,9 @@ function Place({ name, place }: { readonly name: string; readonly place: Selecti
   );
 }
 
+const Told = ({ words, isEnglish }: { readonly words: string; readonly isEnglish: boolean }): JSX.Element =>
+  isEnglish ? <span lang="en">{words}</span> : <span>{words}</span>;
+
 function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.Element {
   const W = useWords().check;
   return (
@@ -62,9 +66,10 @@ function Problems({ problems }: { readonly problems: readonly Problem[] }): JSX.
             </summary>
             {words !== '' && <p class="bw-quiet">{words}</p>}
             <ul class="bw-findings">
-              {own.map(({ place, words: about }, i) => (
+              {own.map(({ place, words: about, isEnglish }, i) => (
                 <li key={i}>
-                  <Place name={placeName(place)} place={place} /> <span>{about}</span>
+                  <Place name={placeName(place)} place={place} />{' '}
+                  {kind === 'state' ? <StateWord state={about as State} /> : <Told words={about} isEnglish={isEnglish === true} />}
                 </li>
               ))}
             </ul>

@@ -2,11 +2,11 @@
 import type { JSX } from 'preact';
 import { useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Param } from '../core/card';
-import { call } from '../registry';
 import { cellPosition } from '../sheet/addresses';
 import type { CellEntry, Selection } from '../sheet/port';
 import { inSigns } from '../sheet/signs';
 import type { Words } from '../words/english';
+import { AboutFunction } from './about-function';
 import { AnswerView } from './answer-view';
 import { ArgumentField } from './argument-field';
 import { inWords } from './argument-words';
@@ -60,29 +60,6 @@ function Target({ target, onHere }: { readonly target: Selection; readonly onHer
         </button>
       )}
     </p>
-  );
-}
-
-const aboutText = (id: string): string => {
-  const about = call('ABOUT', [id]);
-  return about.ok ? String(about.value) : about.message;
-};
-
-function About({ listed }: { readonly listed: ListedFunction }): JSX.Element {
-  const W = useWords().functions;
-  const text = useMemo(() => aboutText(listed.id), [listed]);
-  return (
-    <details class="bw-about">
-      <summary>{W.about}</summary>
-      <p class="bw-lines" lang="en">
-        {text}
-      </p>
-      <p>
-        <a href={`help/${listed.id}.html`} target="_blank" rel="noopener">
-          {W.helpPage}
-        </a>
-      </p>
-    </details>
   );
 }
 
@@ -220,7 +197,7 @@ export function FunctionForm({
         </button>
       )}
       {answer?.is === 'incomplete' && <p class="bw-quiet">{W.stillToGive(answer.missing.map(inWords).join(', '))}</p>}
-      <About listed={listed} />
+      <AboutFunction listed={listed} />
     </form>
   );
 }

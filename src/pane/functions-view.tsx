@@ -1,7 +1,7 @@
 // Finding a function, by topic or by a word.
 import type { JSX } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { notCovered } from '../help/not-covered';
+import { notCovered } from '../words/not-covered';
 import { FunctionForm } from './function-form';
 import { groups, type Group, type ListedFunction } from './function-list';
 import { usePane, useWords } from './pane-context';

@@ -1,6 +1,6 @@
 // Numbers with the decimal sign of the host: what the pane shows beside the sheet reads as the sheet does.
 import type { Cell } from '../core/kinds';
-import { shownCell } from '../help/shown-cell';
+import { sentenceIn, shownCell } from '../help/shown-cell';
 import { digits } from '../plain/digits';
 import type { Signs } from '../sheet/signs';
 import { lengthText } from './length-text';
@@ -19,7 +19,7 @@ export function numbersIn({ decimal }: Signs): ShownNumbers {
   return {
     digits: value => signed(digits(value)),
     cell: value => (typeof value === 'number' ? signed(shownCell(value)) : shownCell(value)),
-    sentence: text => text.replaceAll(/(?<=\d)\.(?=\d)/g, decimal),
+    sentence: text => sentenceIn(text, decimal),
     length: (lengthMm, inch) => signed(lengthText(lengthMm, inch)),
   };
 }

@@ -24,6 +24,8 @@ export interface Problem {
   readonly kind: ProblemKind;
   readonly place: Selection;
   readonly words: string;
+  /** What a function says is English in every language. */
+  readonly isEnglish?: true;
   /** The formula as it is to be entered again. */
   readonly repair?: string;
 }
@@ -91,7 +93,9 @@ function refused(place: FormulaCell, source: WorkbookValues, { errors, ofCell }:
   } = place;
   const explained: Readonly<Record<string, string>> = errors;
   if (typeof value !== 'string' || !ERROR_CODE.test(value) || ownCalls(tree).length === 0) return undefined;
-  return problem('refused', place, message ?? explained[value] ?? reason(source, sheetName, tree) ?? ofCell.readsFault(value));
+  const own = message ?? (explained[value] === undefined ? reason(source, sheetName, tree) : undefined);
+  if (own !== undefined) return { ...problem('refused', place, own), isEnglish: true };
+  return problem('refused', place, explained[value] ?? ofCell.readsFault(value));
 }
 
 function state(place: FormulaCell): Problem | undefined {
@@ -100,7 +104,7 @@ function state(place: FormulaCell): Problem | undefined {
     tree,
   } = place;
   const isCheck = ownCalls(tree).some(({ id }) => /^CHECK\.(MAX|MIN|WORST)$/.test(id));
-  return isCheck && STATES.includes(String(value)) ? problem('state', place, String(value)) : undefined;
+  return isCheck && STATES.includes(String(value)) ? { ...problem('state', place, String(value)), isEnglish: true } : undefined;
 }
 
 // ---- what goes in --------------------------------------------------------------------------------------------------

@@ -33,7 +33,7 @@ export function checks(files: Files, packed?: Packed): readonly Check[] {
     ids(functions, found),
     versions(files, found),
     kept(functions),
-    help(files, functions),
+    help(files),
     pages(files),
     sizes(files),
   ];
@@ -84,9 +84,12 @@ function awry(files: Files, base: string, address: string, where: string): strin
   return files.has(path) ? [] : [`${where}: ${address} leads to a file that is not there`];
 }
 
-function listedFunctions(files: Files): readonly Listed[] {
+/** The English ones first. */
+const LISTS = ['functions.json', 'functions-de.json'] as const;
+
+function listedFunctions(files: Files, list: (typeof LISTS)[number] = 'functions.json'): readonly Listed[] {
   try {
-    return (JSON.parse(textOf(files, 'functions.json')) as { readonly functions: readonly Listed[] }).functions;
+    return (JSON.parse(textOf(files, list)) as { readonly functions: readonly Listed[] }).functions;
   } catch {
     return [];
   }
@@ -130,13 +133,15 @@ function kept(functions: readonly Listed[]): Check {
   };
 }
 
-function help(files: Files, functions: readonly Listed[]): Check {
+function help(files: Files): Check {
   const { base } = readManifest(textOf(files, 'manifest.xml'));
-  const links = [...new Set(functions.flatMap(({ helpUrl }) => helpUrl ?? []))];
+  const links = LISTS.flatMap(list =>
+    [...new Set(listedFunctions(files, list).flatMap(({ helpUrl }) => helpUrl ?? []))].map(link => ({ list, link })),
+  );
   return {
     name: 'help',
     seen: links.length === 0 ? 'no help addresses in functions.json' : `${links.length} help addresses, each a file`,
-    faults: links.flatMap(link => awry(files, base, link, 'functions.json')),
+    faults: links.flatMap(({ list, link }) => awry(files, base, link, list)),
   };
 }
 

@@ -1,5 +1,5 @@
 // What the view About says.
-import { CAUTIONS } from '../help/cautions';
+import { CAUTIONS } from './cautions';
 
 export const ABOUT = {
   heading: 'About',

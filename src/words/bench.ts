@@ -14,6 +14,7 @@ export const BENCH = {
     save: 'Save as .xlsx',
     handOver: 'Hand over…',
     help: 'Help',
+    helpFile: 'help/index.html',
     newWindow: ' (new window)',
     language: 'Language',
     details: 'Figure and details',
@@ -74,6 +75,8 @@ export const BENCH = {
   hidden: (sheets: number) => `${count(sheets, 'hidden sheet')} will be shown.`,
   outside: (parts: string) => `Not read, because it leads out of the file: ${parts}.`,
   keptBeside: 'It is kept beside your other workbooks; the file itself stays as it is.',
+  /** Why a file is refused; pure code says it in English. */
+  fault: (message: string) => message,
   notOpened: (file: string) => `${file} is not opened`,
   notWritten: 'The file is not written',
   unreadable: 'A workbook that this page cannot read',

@@ -1,6 +1,6 @@
 // What the view of functions says, and the form of one function.
-import type { Topic } from '../core/card';
-import { NOT_COVERED_SENTENCES } from '../help/not-covered';
+import type { Card, Topic } from '../core/card';
+import { NOT_COVERED_SENTENCES } from './not-covered';
 import { count } from './count';
 
 /** Each is called by its own name. */
@@ -37,7 +37,23 @@ export const FUNCTIONS = {
   goesInto: 'Goes into',
   useInstead: (place: string) => `Use ${place} instead`,
   about: 'Formula, limits and sources',
+  items: {
+    formula: 'Formula',
+    symbols: 'Symbols',
+    limits: 'Limits',
+    source: 'Source',
+    held: 'How it is known',
+    caution: 'Caution',
+    example: 'Example',
+  },
+  kinds: {
+    geometry: 'geometry',
+    'standard table': 'standard table',
+    'handbook formula': 'handbook formula',
+    'common practice': 'common practice',
+  } satisfies Readonly<Record<Card['kind'], string>>,
   helpPage: 'Help page (new window)',
+  helpFile: (id: string) => `help/${id}.html`,
   optional: 'optional',
   takeCell: 'Take cell',
   takeCellFor: (argument: string) => `Take cell for ${argument}`,

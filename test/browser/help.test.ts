@@ -5,7 +5,8 @@ import type { Page } from 'playwright-core';
 import { faults } from './axe';
 import { benchPage, type BenchPage } from './bench-page';
 
-const SAMPLES = ['index.html', 'topics/boss-and-wall.html', 'BOSS.WALL.html', 'SCREW.HEAD.DIAMETER.html', 'JOINT.TABLE.html'];
+const ENGLISH = ['index.html', 'topics/boss-and-wall.html', 'BOSS.WALL.html', 'SCREW.HEAD.DIAMETER.html', 'JOINT.TABLE.html'];
+const SAMPLES = [...ENGLISH, ...ENGLISH.map(file => `de/${file}`)];
 
 let bench: BenchPage;
 let page: Page;
@@ -65,6 +66,31 @@ describe('search by keyboard', () => {
     await ask('weld line');
     expect(await bench.text('not-covered')).toMatch(/^Weld lines are not covered/);
   });
+});
+
+test('in German asks and answers in German, and leads to German pages', async () => {
+  await open('de/index.html');
+  await page.getByRole('searchbox').pressSequentially('Auszugskraft');
+  expect(await bench.text('count')).toMatch(/^\d+ von 160 Funktionen$/);
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/help/de/PULLOUT.html');
+  await page.getByRole('link', { name: 'English' }).press('Enter');
+  await page.waitForURL('**/help/PULLOUT.html');
+  await page.getByRole('link', { name: 'Deutsch' }).press('Enter');
+  await page.waitForURL('**/help/de/PULLOUT.html');
+});
+
+test.each(ENGLISH.map(file => `de/${file}`))('%s cuts no letter of its drawing', async file => {
+  await open(file);
+  const cut = await page.evaluate(() =>
+    [...document.querySelectorAll('.drawing text')]
+      .filter(text => {
+        const [own, whole] = [text.getBoundingClientRect(), text.closest('svg')?.getBoundingClientRect()];
+        return whole !== undefined && own.right > whole.right + 0.5;
+      })
+      .map(text => text.textContent),
+  );
+  expect(cut).toEqual([]);
 });
 
 describe.each(['light', 'dark'] as const)('%s', colorScheme => {

@@ -8,6 +8,7 @@ import { INSERT_JOINT } from '../../src/demo/guide-hatch';
 import { TOPICS, type Card } from '../../src/core/card';
 import type { Described } from '../../src/help/described-function';
 import { LIBRARY_PAGES } from '../../src/help/documents';
+import { ENGLISH } from '../../src/help/language';
 import { functionPage } from '../../src/help/function-page';
 import { FUNCTION_MISTAKES } from '../../src/help/mistakes';
 import { helpPages } from '../../src/help/pages';
@@ -25,7 +26,7 @@ const pageOf = (id: string): string => page(`${id}.html`);
 const cards = [...CARDS.values()];
 
 /** The only scripts of a page. */
-const OWN_SCRIPTS = /<script (?:defer src="find\.js"|src="(?:\.\.\/)?decimal\.js")><\/script>/g;
+const OWN_SCRIPTS = /<script (?:defer src="(?:\.\.\/)?find\.js"|src="(?:\.\.\/){0,2}decimal\.js")><\/script>/g;
 
 /** What else stands beside the pages. */
 const OTHER_FILES = [
@@ -70,15 +71,19 @@ function unbalanced(markup: string): string | undefined {
 }
 
 test('every function, every topic, every document and the first page are there, and nothing else', () => {
-  expect([...PAGES.keys()].filter(file => !file.startsWith('topics/')).sort()).toEqual(
-    ['index.html', ...[...CARDS.keys()].map(id => `${id}.html`), ...[...DOCUMENTS.keys()].map(name => `docs/${name}.html`)].sort(),
+  const spoken = ['index.html', ...[...CARDS.keys()].map(id => `${id}.html`)];
+  expect([...PAGES.keys()].filter(file => !file.includes('topics/')).sort()).toEqual(
+    [...spoken, ...spoken.map(file => `de/${file}`), ...[...DOCUMENTS.keys()].map(name => `docs/${name}.html`)].sort(),
   );
   expect(DOCUMENTS.size).toBeGreaterThan(10);
-  expect([...PAGES.keys()].filter(file => file.startsWith('topics/')).length).toBe(TOPICS.length);
+  for (const folder of ['topics/', 'de/topics/'])
+    expect([...PAGES.keys()].filter(file => file.startsWith(folder)).length).toBe(TOPICS.length);
 });
 
-test('all of it is smaller than 3.4 MB', () => {
-  expect([...PAGES.values()].reduce((sum, text) => sum + new TextEncoder().encode(text).length, 0)).toBeLessThan(3_400_000);
+test('all of it is smaller than 3.4 MB in each language', () => {
+  const bytes = (isGerman: boolean): number =>
+    [...PAGES].reduce((sum, [file, text]) => (file.startsWith('de/') === isGerman ? sum + new TextEncoder().encode(text).length : sum), 0);
+  for (const isGerman of [false, true]) expect(bytes(isGerman)).toBeLessThan(3_400_000);
 });
 
 describe('links', () => {
@@ -272,9 +277,12 @@ test('mistakes are of functions that exist', () => expect(Object.keys(FUNCTION_M
 test('hostile texts are texts', () => {
   const hostile = '<img src=x onerror="alert(1)">&\'</script><script>alert(2)</script>';
   const listed: Described = { id: 'BOSS.OD', description: hostile, parameters: [{ name: hostile, description: hostile }] };
-  const text = functionPage(CARDS.get('BOSS.OD') as Card, listed, [
-    { id: 'BOSS.OD', kind: 'identity', source: hostile, test: hostile, title: hostile },
-  ]);
+  const text = functionPage(
+    CARDS.get('BOSS.OD') as Card,
+    listed,
+    [{ id: 'BOSS.OD', kind: 'identity', source: hostile, test: hostile, title: hostile }],
+    ENGLISH,
+  );
   expect(text.replace(OWN_SCRIPTS, '')).not.toMatch(/<img|<script/);
   expect(text.match(/&lt;img src=x/g)).toHaveLength(4);
 });
@@ -282,7 +290,7 @@ test('hostile texts are texts', () => {
 test('no script stands in a page but those that the build writes beside it', () => {
   for (const [file, text] of PAGES) {
     expect(text.replace(OWN_SCRIPTS, ''), file).not.toMatch(/<script|\son\w+=/);
-    expect(text.includes('find.js'), file).toBe(file === 'index.html');
+    expect(text.includes('find.js'), file).toBe(file === 'index.html' || file === 'de/index.html');
   }
 });
 

@@ -1,6 +1,6 @@
 // Questions in English and German: answered where every argument is known, and not otherwise.
 import { describe, expect, it } from 'vitest';
-import { notCovered } from '../../src/help/not-covered';
+import { notCovered } from '../../src/words/not-covered';
 import { answerTo } from '../../src/pane/ask';
 import { call } from '../../src/registry';
 

@@ -53,6 +53,15 @@ it('fills the form from the formula, writes it back and takes it back', async ()
   await expect.poll(formula).toBe('=2*ENCL.BOSS.OD(A3,1.25)');
 });
 
+it('says why a cell shows an error that has no message of ours', async () => {
+  // what Excel shows where the server is away
+  await page.evaluate(() => window.pane.port.plant('Long', 'C3', { value: '#CONNECT!', formula: '=ENCL.BOSS.OD(A3,1.25)' }));
+  await select('Long', 'C3');
+  await page.getByRole('tab', { name: 'Cell' }).press('Enter');
+  await expect.poll(() => cell().textContent()).toContain('#CONNECT!: Excel did not reach the add-in');
+  expect(await violations(page)).toEqual([]);
+});
+
 it('says what an input is, and applies a remedy with what it changes', async () => {
   await select('Variants', 'E6');
   await page.getByRole('tab', { name: 'Cell' }).press('Enter');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CARDS } from '../../src/registry';
 import { groups, search, signature, type ListedFunction } from '../../src/pane/function-list';
-import { notCovered, NOT_COVERED_WORDS } from '../../src/help/not-covered';
+import { notCovered, NOT_COVERED_WORDS } from '../../src/words/not-covered';
 import { SYNONYM_ENTRIES } from '../../src/help/synonyms';
 import { METADATA } from '../../src/tools/metadata';
 

@@ -120,12 +120,21 @@ it('is worked by keys alone: a new table, its cell explained, and handed over', 
   await byKeysTo(page, /^Tabelle schreiben$/);
   await page.keyboard.press('Enter');
   await expect.poll(said).toBe('Die Tabelle steht in Neu!C3:L11');
+  expect(await violations(page)).toEqual([]);
+  await page.evaluate(() => window.pane.port.select('Variants', 'B6'));
+  await byKeysTo(page, /^Vorschau der Formate$/);
+  await page.keyboard.press('Enter');
+  await byKeysTo(page, /^Diese Tabelle formatieren: /);
+  expect(await violations(page)).toEqual([]);
+  await page.keyboard.press('Enter');
+  await expect.poll(said).toContain('formatiert');
   await page.evaluate(async () => {
     await window.pane.port.write([{ sheetName: 'Neu', at: 'F4', content: 13 }]);
     window.pane.port.select('Neu', 'F4');
   });
   await openView(page, W.frame.names.Cell);
   await expect.poll(() => view('Cell').innerText()).toContain('Eingabe length von');
+  expect(await violations(page)).toEqual([]);
   await byKeysTo(page, /^Anwenden: /);
   await page.keyboard.press('Enter');
   await expect.poll(said).toMatch(/^Angewendet: /);
@@ -142,6 +151,30 @@ it('is worked by keys alone: a new table, its cell explained, and handed over', 
   await byKeysTo(page, /^Kopie schreiben$/);
   await page.keyboard.press('Enter');
   await expect.poll(said).toMatch(/^Die Kopie ist als neue Arbeitsmappe geöffnet: [1-9]\d* Werte als Formeln, \d+ fest/);
+  const copy = Buffer.from(await page.evaluate(() => window.pane.opened[0] ?? []));
+  await openView(page, W.frame.names.Compare);
+  await view('Compare').getByLabel(W.compare.returned).setInputFiles({ name: 'zurück.xlsx', mimeType: '', buffer: copy });
+  await byKeysTo(page, /^Vergleichen$/);
+  await page.keyboard.press('Enter');
+  await view('Compare').locator('.bw-answer').waitFor();
+  expect(await violations(page)).toEqual([]);
+  expect(await cut()).toEqual([]);
+});
+
+it('says of a function what ABOUT says, in German as far as there are words, and leads to its German page', async () => {
+  await opened('Functions');
+  await view('Functions').locator('#bw-search').fill('PULLOUT');
+  await view('Functions').locator('[data-id="PULLOUT"]').first().press('Enter');
+  await view('Functions').locator('.bw-about summary').press('Enter');
+  const about = view('Functions').locator('.bw-about');
+  await expect.poll(() => about.innerText()).toContain('Quelle');
+  expect(await about.locator('dd:not([lang])').allTextContents()).toEqual([
+    expect.stringMatching(/muss angegeben sein/),
+    expect.stringMatching(/^Handbuchformel: /),
+    expect.stringMatching(/^Eine Kurzzeitschätzung/),
+  ]);
+  expect(await about.locator('a').getAttribute('href')).toBe('help/de/PULLOUT.html');
+  expect(await violations(page)).toEqual([]);
 });
 
 it('says nothing in German elsewhere', async () => {

@@ -17,10 +17,12 @@ const LISTED = METADATA.functions.map(one => ({ ...one, helpUrl: `https://localh
 export const BUILT: ReadonlyMap<string, Uint8Array> = new Map<string, Uint8Array>([
   ['manifest.xml', read('manifest.xml')],
   ['functions.json', bytes(JSON.stringify({ functions: LISTED }))],
-  ['functions-de.json', bytes(JSON.stringify({ functions: LISTED.map(inGerman) }))],
+  ['functions-de.json', bytes(JSON.stringify({ functions: LISTED.map(inGerman) }).replaceAll('/help/', '/help/de/'))],
   ['functions.js', bytes(METADATA.functions.map(({ id }) => `CustomFunctions.associate("${id}", ${SAYS[id] ?? '() => 0'});`).join('\n'))],
   ['help/functions.html', bytes(PAGE)],
   ['help/index.html', bytes(PAGE)],
+  ['help/de/functions.html', bytes(PAGE)],
+  ['help/de/index.html', bytes(PAGE)],
   ['help/docs/support.html', bytes(PAGE)],
   ['index.html', bytes(PAGE)],
   ['pane.html', bytes(PAGE)],

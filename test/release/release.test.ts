@@ -37,7 +37,7 @@ describe('a release', () => {
 
   it('names its own address and no other', () => {
     const manifest = textOf(files, 'manifest.xml');
-    expect(manifest.match(/https:\/\/intra\.example\.com\/cad\/bosswright\//g)).toHaveLength(12);
+    expect(manifest.match(/https:\/\/intra\.example\.com\/cad\/bosswright\//g)).toHaveLength(13);
     expect(manifest).toContain(`<Version>${version}.0</Version>`);
     expect(textOf(files, 'functions.json')).toContain('"helpUrl":"https://intra.example.com/cad/bosswright/help/functions.html#BOSS.OD"');
     for (const path of ['manifest.xml', 'functions.json', 'functions-de.json']) expect(textOf(files, path)).not.toContain('localhost');

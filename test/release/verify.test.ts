@@ -190,6 +190,11 @@ describe('in what was packed', () => {
       { help: ['functions.json: https://example.org/bosswright/help/none.html#x leads to a file that is not there'] },
     ],
     [
+      'a German help address of no file',
+      edited('functions-de.json', 'help/de/functions.html#BOSS.OD"', 'help/de/none.html"'),
+      { help: ['functions-de.json: https://example.org/bosswright/help/de/none.html leads to a file that is not there'] },
+    ],
+    [
       'a help address elsewhere',
       functions(list => Object.assign(list[0] ?? {}, { helpUrl: 'https://example.com/help' })),
       { help: ['functions.json: https://example.com/help is not under https://example.org/bosswright/'] },
@@ -236,9 +241,11 @@ describe('in what was packed', () => {
     expect(
       faultsOf(
         packed(files =>
-          ['pane.html', 'index.html', 'help/functions.html', 'help/index.html', 'help/docs/support.html'].forEach(file =>
-            files.delete(file),
-          ),
+          [
+            'pane.html',
+            'index.html',
+            ...['functions.html', 'index.html', 'de/functions.html', 'de/index.html', 'docs/support.html'].map(file => `help/${file}`),
+          ].forEach(file => files.delete(file)),
         ),
       )['pages'],
     ).toEqual(['there are no pages']);

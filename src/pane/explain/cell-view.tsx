@@ -109,10 +109,11 @@ function JointPart({
 function Explained({ port, here: { cell, output } }: { readonly port: SheetPort; readonly here: CellHere }): JSX.Element {
   const { selection, found, functions, saysCell, signs } = usePane();
   const numbers = useNumbers();
-  const W = useWords().cell;
+  const { cell: W, check } = useWords();
   if (selection === null) return <p>{W.noCell}</p>;
   const call = cell.formula === undefined ? undefined : standingCall(cell.formula, selection, signs);
   const listed = call && functions.find(({ id }) => id === call.id);
+  const cause = listed && (check.errors as Readonly<Record<string, string>>)[String(cell.value)];
   const joint = found?.is === 'joint' ? found.joint : undefined;
   const name = joint && [...joint.cells].find(([, place]) => placeName(place) === placeName(selection))?.[0];
   return (
@@ -123,6 +124,7 @@ function Explained({ port, here: { cell, output } }: { readonly port: SheetPort;
           <p>{cell.value === null ? W.blank : W.holds(numbers.cell(cell.value))}</p>
         </>
       )}
+      {cause !== undefined && <p class="bw-fault">{`${String(cell.value)}: ${cause}`}</p>}
       {call !== undefined && listed !== undefined && (
         // Another formula is another form; so are other signs.
         <FunctionForm key={`${placeName(selection)} ${cell.formula} ${signs.decimal}`} listed={listed} standing={call} />

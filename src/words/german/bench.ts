@@ -1,6 +1,7 @@
 // What the bench says round its spreadsheet, in German.
 import type { BENCH as ENGLISH } from '../bench';
 import { count } from './count';
+import { fileFault } from './file-faults';
 
 const CLOCK: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
 const dayOf = (kept: Date): string => kept.toLocaleString('de-DE', { day: 'numeric', month: 'short', ...CLOCK });
@@ -15,6 +16,7 @@ export const BENCH: typeof ENGLISH = {
     save: 'Speichern als .xlsx',
     handOver: 'Übergeben…',
     help: 'Hilfe',
+    helpFile: 'help/de/index.html',
     newWindow: ' (englisch, neues Fenster)',
     language: 'Sprache',
     details: 'Bild und Einzelheiten',
@@ -73,6 +75,7 @@ export const BENCH: typeof ENGLISH = {
   hidden: sheets => (sheets === 1 ? '1 ausgeblendetes Blatt wird gezeigt.' : `${sheets} ausgeblendete Blätter werden gezeigt.`),
   outside: parts => `Nicht gelesen, weil es aus der Datei hinausführt: ${parts}.`,
   keptBeside: 'Der Inhalt wird neben Ihren anderen Arbeitsmappen gespeichert; die Datei selbst bleibt, wie sie ist.',
+  fault: fileFault,
   notOpened: file => `${file} ist nicht geöffnet`,
   notWritten: 'Die Datei ist nicht geschrieben',
   unreadable: 'Eine Arbeitsmappe, die diese Seite nicht lesen kann',
