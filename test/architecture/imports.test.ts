@@ -21,6 +21,7 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/core/maths.ts':
     'import erfc from "@stdlib/math-base-special-erfc"; import { xoroshiro128plus } from "pure-rand"; export const maths = [erfc, ' +
     'xoroshiro128plus];',
+  'src/plain/digits.ts': 'export const digits = 6;',
   'src/plain/print.ts': 'import { maths } from "../core/maths"; import forms from "./forms.json"; export const print = [maths, forms];',
   'src/about/about.ts':
     'import { print } from "../plain/print"; import { call } from "../core/call"; import type { Table } from "../standards/table"; export const about = (table: Table) => [print, call, table];',
@@ -45,8 +46,8 @@ const SOUND: Readonly<Record<string, string>> = {
   'src/sheet/formula.ts': 'import type { Kind } from "../core/kinds"; export const parse = (kind: Kind) => kind;',
   'src/pane/view.tsx':
     'import { render } from "preact"; import { topics } from "../core/card"; import { section } from "../figure/section"; import { ' +
-    'parse } from "../sheet/formula"; import { joint } from "../joint/joint"; import { print } from "../plain/print"; import { ' +
-    'cards } from "../registry"; export const view = [render, topics, section, parse, joint, print, cards];',
+    'parse } from "../sheet/formula"; import { joint } from "../joint/joint"; import { digits } from "../plain/digits"; import { ' +
+    'cards } from "../registry"; export const view = [render, topics, section, parse, joint, digits, cards];',
   'src/pane/pane.ts':
     'import { Storage } from "@microsoft/office-js-helpers"; import type { Kind } from "../core/kinds"; import { demo } from ' +
     '"../demo/demo"; import { excel } from "../hosts/excel/host"; import { view } from "./view"; export const pane = (kind: Kind) ' +
