@@ -28,12 +28,12 @@ interface OpenedFile {
   readonly goesAlong: NonNullable<Writing['goesAlong']>;
 }
 
-export function opened({ name, bytes }: NamedFile, { choice, along }: Omit<Wanted, 'file'>): OpenedFile {
+export function opened({ name, bytes }: NamedFile, { choice, along, language }: Omit<Wanted, 'file'>): OpenedFile {
   const file = readPackage(bytes);
   return {
     file,
     source: sourceOfFile(name, workbookIn(file)),
-    choice: choice ?? readChoice(rememberedIn(file)) ?? CHOSEN_BY_ITSELF,
+    choice: choice ?? readChoice(rememberedIn(file)) ?? { ...CHOSEN_BY_ITSELF, language },
     goesAlong: kind => along.includes(kind),
   };
 }

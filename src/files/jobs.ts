@@ -19,6 +19,8 @@ export interface Wanted {
   readonly choice?: HandoverChoice;
   /** Of what is carried unseen, what goes along. */
   readonly along: readonly CarriedKind[];
+  /** Of the page: that of our sheets where no other was chosen. */
+  readonly language: Language;
 }
 
 export interface CarriedChoice {

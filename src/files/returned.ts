@@ -7,7 +7,7 @@ import type { ComparedWorkbook } from '../handover/compare/seen';
 import { titleIn } from '../handover/compare/title-in';
 import type { ChangedInput } from '../handover/compare/returned-changes';
 import type { SvgToPng } from '../handover/pages/figure';
-import { type PageWords, WORDS } from '../handover/words/words';
+import { type Language, type PageWords, WORDS } from '../handover/words/words';
 import { type Offers, offersOf } from '../handover/write/accepted';
 import { copyOf } from '../handover/write/copy';
 import { readWithRemarks, workbookIn, type RemarkedWorkbook } from '../hosts/xlsx/read';
@@ -23,8 +23,8 @@ const withRemarks = ({ name, bytes }: NamedFile): Promise<RemarkedWorkbook> =>
   });
 
 /** What would be sent now, under the title and in the language of what came back. */
-async function sentNow(own: NamedFile, back: RemarkedWorkbook, pngOf: SvgToPng): Promise<NamedFile> {
-  const { file, source, choice, goesAlong } = opened(own, { along: ['comments', 'threaded comments'] });
+async function sentNow(own: NamedFile, back: RemarkedWorkbook, spoken: Language, pngOf: SvgToPng): Promise<NamedFile> {
+  const { file, source, choice, goesAlong } = opened(own, { along: ['comments', 'threaded comments'], language: spoken });
   const { title, language = choice.language } = titleIn(comparedOf('', back));
   const { bytes } = await copyOf(file, source, title, { choice: { ...choice, language }, goesAlong, pngOf, write: writeOwnSheets });
   return { name: own.name, bytes };
@@ -36,7 +36,7 @@ export async function returned(
 ): Promise<Returned> {
   const came = await withRemarks(back);
   if (came.outside.length > 0) throw new Error(`${back.name} leads out of the file: ${came.outside.join(', ')}`);
-  const went = sent ?? (await sentNow(own, came, await renderer()));
+  const went = sent ?? (await sentNow(own, came, language, await renderer()));
   const before = comparedOf(went.name, await withRemarks(went));
   const words = WORDS[language];
   const changes = compare(before, comparedOf(back.name, { ...came, names: [] }), words);

@@ -20,6 +20,7 @@ interface LookedAt {
 
 /** What would go along of the file; worked out anew for each choice. */
 function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefined, along: readonly CarriedKind[]): LookedAt {
+  const language = useLater().compare.toldIn;
   const [last, setLast] = useState<Pick<LookedAt, 'summary' | 'fault'> & { readonly of: readonly unknown[] }>({
     summary: undefined,
     fault: undefined,
@@ -30,7 +31,7 @@ function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefi
   const isWorking = file !== undefined && asked.some((one, i) => one !== last.of[i]);
   useEffect(() => {
     if (file === undefined) return undefined;
-    const job = startJob('summary', { file, along, ...(choice && { choice }) });
+    const job = startJob('summary', { file, along, language, ...(choice && { choice }) });
     job.done.then(
       summary => summary && setLast({ summary, fault: undefined, of: asked }),
       (thrown: unknown) => setLast(({ summary }) => ({ summary, fault: messageOf(thrown), of: asked })),
@@ -42,7 +43,8 @@ function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefi
 
 function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
   const { say, wrote, work, isBusy } = usePane();
-  const W = useLater().handOver;
+  const { handOver: W, compare } = useLater();
+  const language = compare.toldIn;
   const [file, setFile] = useState<NamedFile>();
   const [title, setTitle] = useState(untitled);
   const [choice, setChoice] = useState<HandoverChoice>();
@@ -74,7 +76,7 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
     event.preventDefault();
     await work(W.write, async (_, canStop) => {
       const now = await files.read();
-      const job = startJob('handOver', { file: now, title, choice: chosen, along, mark });
+      const job = startJob('handOver', { file: now, title, choice: chosen, along, language, mark });
       canStop(job.stop);
       const done = await job.done;
       if (done === undefined) return say(W.stopped);
@@ -108,7 +110,7 @@ function HandOver({ files }: { readonly files: WorkbookFiles }): JSX.Element {
           <p class="bw-fault" role="alert">
             {W.failed(fault)}
           </p>
-          <button type="button" onClick={() => setChoice(CHOSEN_BY_ITSELF)}>
+          <button type="button" onClick={() => setChoice({ ...CHOSEN_BY_ITSELF, language })}>
             {W.back}
           </button>
         </>
