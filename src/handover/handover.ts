@@ -166,7 +166,7 @@ export function assertPlain({ sheets }: WorkbookPlan, own: ReadonlySet<string>, 
   for (const { name, cells } of sheets) {
     const seen = new Set<string>();
     for (const { at, formula, rowForm } of cells) {
-      if (formula === undefined || kept.has(`${name}!${at}`)) continue;
+      if (formula === undefined || (!own.has(name) && kept.has(`${name}!${at}`))) continue;
       if (formula.length > LONGEST_FORMULA) throw new Error(`${name}!${at}: a formula of ${formula.length} characters`);
       const shape = rowForm ?? shapeOf(formula);
       if (seen.has(shape)) continue;

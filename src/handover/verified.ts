@@ -35,9 +35,11 @@ class ValuesBeside extends Evaluator {
   }
 
   private rowsOf(sheet: string): readonly (readonly One[] | undefined)[] | undefined {
+    const known = this.filled.get(sheet);
+    if (known !== undefined) return known;
     const plan = this.sheets.get(sheet);
     if (plan === undefined) return undefined;
-    const rows = this.filled.get(sheet) ?? rowsOf(plan.cells);
+    const rows = rowsOf(plan.cells);
     this.filled.set(sheet, rows);
     return rows;
   }

@@ -48,7 +48,8 @@ export class RowTexts {
     const height = heightPt === undefined ? '' : ` ht="${heightPt}" customHeight="1"`;
     let text = `<row r="${row + 1}"${height}>`;
     let before = -1;
-    for (const { column, like, ...cell } of cells) {
+    for (const cell of cells) {
+      const { column, like } = cell;
       const at = address(row, column);
       const format = formats.get(like);
       if (column <= before) throw new RangeError(`${this.sheet}: the cell ${at} does not stand in its order`);

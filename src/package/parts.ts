@@ -36,10 +36,15 @@ function targetOf(part: string, target: string): string {
   }
 }
 
+/** Characters of texts that are kept: most parts are asked for more than once. */
+const MOST_KEPT = 20_000_000;
+
 export class PackageParts {
   readonly packed: ReadonlyMap<string, PackedPart>;
   private readonly names: ReadonlyMap<string, string>;
   private readonly related = new Map<string, readonly PartLink[]>();
+  private readonly texts = new Map<string, PartText>();
+  private keptCharacters = 0;
 
   constructor(file: Uint8Array, by?: WrittenBy) {
     this.packed = openZip(file, by);
@@ -52,9 +57,15 @@ export class PackageParts {
   }
 
   decoded(part: string): PartText {
+    const known = this.texts.get(part);
+    if (known !== undefined) return known;
     const found = this.packed.get(part);
     if (found === undefined) throw new UnreadableFile(NO_WORKBOOK);
-    return decoded(unpacked(found), part);
+    const text = decoded(unpacked(found), part);
+    if (this.keptCharacters + text.text.length > MOST_KEPT) return text;
+    this.keptCharacters += text.text.length;
+    this.texts.set(part, text);
+    return text;
   }
 
   tree(part: string): XmlElement {

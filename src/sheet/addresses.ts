@@ -23,7 +23,8 @@ export interface Area extends Rectangle {
 /** The last row and column of a sheet. */
 export const LAST_PLACE: Place = { row: 1_048_575, column: 16_383 };
 
-export const columnName = (column: number): string => toCol(column);
+const names: string[] = [];
+export const columnName = (column: number): string => (names[column] ??= toCol(column));
 /** Of letters that are in capitals, counted from 0. */
 export const columnNumber = (letters: string): number => {
   let number = 0;
@@ -31,11 +32,18 @@ export const columnNumber = (letters: string): number => {
   return number - 1;
 };
 /** `B4` */
-export const address = (row: number, column: number): string => `${toCol(column)}${row + 1}`;
+export const address = (row: number, column: number): string => `${columnName(column)}${row + 1}`;
 
+const [BEFORE_A, BEFORE_0] = [64, 47];
+/** What is no address is the first cell. */
 export function cellPosition(at: string): Place {
-  const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
-  return { row: Number(digits) - 1, column: columnNumber(letters) };
+  let [i, column, row] = [0, 0, 0];
+  for (let letter = at.charCodeAt(0) - BEFORE_A; letter >= 1 && letter <= 26; letter = at.charCodeAt(++i) - BEFORE_A)
+    column = 26 * column + letter;
+  const letters = i;
+  for (let digit = at.charCodeAt(i) - BEFORE_0; digit >= 1 && digit <= 10; digit = at.charCodeAt(++i) - BEFORE_0)
+    row = 10 * row + digit - 1;
+  return letters === 0 || i === letters || i < at.length ? { row: 0, column: 0 } : { row: row - 1, column: column - 1 };
 }
 
 /** Of `B4`, or of `B4:D9`. */

@@ -3,7 +3,7 @@
 import type { Cell, CellError } from '../core/kinds';
 import { address, type Area, cellCount, isOneCell, type Place } from './addresses';
 import { areaOf, beamOf, calledName, type FormulaNode, ownFunction, parseFormula } from './formula';
-import { type FormulaShape, type Leaf, shaped, shapedForm } from './formula-shapes';
+import { type FormulaShape, type Leaves, shaped, shapedForm } from './formula-shapes';
 import { allKnown, type Known, type KnownRows, NO_CELL, one, type One, scalar } from './known';
 import { BLANK, CHOICES, type Work } from './native-choices';
 import { NATIVE } from './natives';
@@ -25,7 +25,8 @@ export type CallById = (
 
 type LeafAt = ReadonlyMap<FormulaNode, number>;
 
-const NO_LEAVES: LeafAt = new Map();
+const NO_PLACES: LeafAt = new Map();
+const NO_LEAVES: Leaves = { all: [], moves: [], down: 0 };
 const UNKNOWN: Work = () => undefined;
 
 export abstract class Evaluator {
@@ -82,9 +83,10 @@ export abstract class Evaluator {
     return rows;
   }
 
-  private valueOf(area: Area, sheet: string): Known {
+  private valueOf(area: Area, sheet: string, down = 0): Known {
     const on = area.sheet === '' ? sheet : area.sheet;
-    return isOneCell(area) ? this.valueAt(on, area.top, area.left) : this.area({ ...area, sheet: on });
+    const [top, bottom] = [area.top + down, area.bottom + down];
+    return isOneCell(area) ? this.valueAt(on, top, area.left) : this.area({ ...area, sheet: on, top, bottom });
   }
 
   private filledPart(beam: Area): Area {
@@ -99,24 +101,26 @@ export abstract class Evaluator {
   /** The value of a part of a formula. */
   evaluate(node: FormulaNode | null | undefined, sheet: string): Known {
     if (node === null || node === undefined) return node;
-    const work = this.made.get(node) ?? this.ready(node, NO_LEAVES, false);
+    const work = this.made.get(node) ?? this.ready(node, NO_PLACES, false);
     this.made.set(node, work);
-    return work(sheet, []);
+    return work(sheet, NO_LEAVES);
   }
 
   /** The value of a whole formula: those of one shape are made ready once. */
   valueOfFormula(formula: string, sheet: string): Known {
     const { shape, leaves } = shaped(formula);
-    return shape === undefined ? this.evaluate(parseFormula(formula), sheet) : this.worked(shape, leaves, sheet);
+    return shape === undefined ? this.evaluate(parseFormula(formula), sheet) : this.worked(shape, { ...NO_LEAVES, all: leaves }, sheet);
   }
 
   /** The value of a form in a row, counted from 0. */
   valueInRow(form: string, row: number, sheet: string): Known {
     const known = shapedForm(form);
-    return known === undefined ? this.valueOfFormula(inRow(form, row), sheet) : this.worked(known.shape, known.leavesIn(row), sheet);
+    if (known === undefined) return this.valueOfFormula(inRow(form, row), sheet);
+    const { shape, all, moves } = known;
+    return this.worked(shape, { all, moves, down: row }, sheet);
   }
 
-  private worked(shape: FormulaShape, leaves: readonly Leaf[], sheet: string): Known {
+  private worked(shape: FormulaShape, leaves: Leaves, sheet: string): Known {
     const work = this.made.get(shape) ?? this.ready(shape.tree, shape.leafAt, false);
     this.made.set(shape, work);
     return work(sheet, leaves);
@@ -142,8 +146,8 @@ export abstract class Evaluator {
     const leaf = leafAt.get(node);
     if (leaf !== undefined)
       return node.type === 'Literal'
-        ? (_, leaves) => leaves[leaf] as Cell
-        : (sheet, leaves) => one(this.valueOf(leaves[leaf] as Area, sheet));
+        ? (_, { all }) => all[leaf] as Cell
+        : (sheet, { all, moves, down }) => one(this.valueOf(all[leaf] as Area, sheet, moves[leaf] === true ? down : 0));
     const operand = (part: FormulaNode | null = null): Work => {
       const value = this.ready(part, leafAt, isOver);
       return isOver ? value : (sheet, leaves) => scalar(value(sheet, leaves));
@@ -205,7 +209,7 @@ export abstract class Evaluator {
     const parts = (node.arguments ?? []).map(part => this.ready(part, leafAt, name === 'SUMPRODUCT'));
     const choice = own === undefined ? CHOICES[name] : undefined;
     if (choice !== undefined) return choice(parts);
-    const given = (sheet: string, leaves: readonly Leaf[]): Known[] => parts.map(part => part(sheet, leaves));
+    const given = (sheet: string, leaves: Leaves): Known[] => parts.map(part => part(sheet, leaves));
     if (own === undefined) {
       const native = NATIVE[name];
       return (sheet, leaves) => {

@@ -6,6 +6,13 @@ import { inRow } from './row-forms';
 /** What a formula has where others of its shape have something else: cells (without a sheet, those of its own one), a number or a text. */
 export type Leaf = Area | number | string;
 
+/** The leaves of one formula of a shape; those that move with their row stand so many rows further down. */
+export interface Leaves {
+  readonly all: readonly Leaf[];
+  readonly moves: readonly boolean[];
+  readonly down: number;
+}
+
 export interface FormulaShape {
   /** Of the first formula that had the shape. */
   readonly tree: FormulaNode;
@@ -60,8 +67,9 @@ const ALONE: ShapedFormula = { shape: undefined, leaves: [] };
 
 export interface ShapedForm {
   readonly shape: FormulaShape;
-  /** Its leaves in a row, counted from 0. */
-  leavesIn(row: number): readonly Leaf[];
+  /** Its leaves in the first row, and which of them move. */
+  readonly all: readonly Leaf[];
+  readonly moves: readonly boolean[];
 }
 
 const keptForms = new Map<string, ShapedForm | undefined>();
@@ -75,7 +83,7 @@ export function shapedForm(form: string): ShapedForm | undefined {
   const known =
     shape === undefined || below.shape !== shape || move.includes(undefined)
       ? undefined
-      : { shape, leavesIn: (row: number) => leaves.map((leaf, i) => (move[i] === 0 ? leaf : movedDown(leaf as Area, row))) };
+      : { shape, all: leaves, moves: move.map(rows => rows === 1) };
   keptForms.set(form, known);
   return known;
 }
@@ -86,14 +94,6 @@ function rowsBetween(leaf: Leaf, below: Leaf | undefined): 0 | 1 | undefined {
   const [top, bottom] = [below.top - leaf.top, below.bottom - leaf.bottom];
   return top === bottom && (top === 0 || top === 1) ? top : undefined;
 }
-
-const movedDown = ({ sheet, top, left, bottom, right }: Area, rows: number): Area => ({
-  sheet,
-  top: top + rows,
-  left,
-  bottom: bottom + rows,
-  right,
-});
 
 /** The formula with marks in place of its leaves. Undefined where it has something that is not read here. */
 function read(formula: string, leaves: Leaf[], spots: Spot[]): string | undefined {

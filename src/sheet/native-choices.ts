@@ -1,11 +1,11 @@
 // The functions of ordinary sheets that look at some of their arguments only: the others may have no value.
-import type { Leaf } from './formula-shapes';
+import type { Leaves } from './formula-shapes';
 import { isFault, type Known, NO_VALUE, NOT_FOUND, numberOf, scalar } from './known';
 import { isTruth } from './natives';
 import { ordered } from './operators';
 
 /** A part of a formula made ready: what it gives on a sheet with the leaves of one formula of its shape. */
-export type Work = (sheet: string, leaves: readonly Leaf[]) => Known;
+export type Work = (sheet: string, leaves: Leaves) => Known;
 
 export const BLANK: Work = () => null;
 

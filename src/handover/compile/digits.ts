@@ -9,5 +9,5 @@ export function digitsOf(value: Cell | undefined): { readonly format?: string } 
 }
 
 /** One place more than a drawing, for reading a calculation. */
-export const stepDigits = (value: Cell | undefined): { readonly format?: string } =>
+export const stepDigits = (value: Cell | undefined): { readonly format: string } =>
   typeof value === 'number' && !Number.isInteger(value) ? { format: Math.abs(value) >= 100 ? '0.0#' : '0.0###' } : { format: 'General' };

@@ -1,6 +1,7 @@
 // A call as its steps, before it is known where they stand.
 import type { Cell } from '../../core/kinds';
 import { LONGEST_FORMULA } from '../../sheet/formula';
+import { inRow } from '../../sheet/row-forms';
 
 export interface StepRow {
   readonly label: string;
@@ -26,6 +27,11 @@ export const inPlace = (text: string, cellOf: (step: number) => string): string 
   text.replace(STAND_INS, (_, step: string) => cellOf(Number(step)));
 
 export const isTooLong = (formula: string | undefined): boolean => (formula?.length ?? 0) > LONGEST_FORMULA;
+
+/** A row has at most seven digits: a short form need not be written out. */
+const ROW_DIGITS = 7;
+export const isTooLongInRow = (form: string, row: number): boolean =>
+  form.length * ROW_DIGITS > LONGEST_FORMULA && isTooLong(inRow(form, row));
 
 export class StepBlock {
   readonly steps: BlockStep[] = [];

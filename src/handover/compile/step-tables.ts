@@ -2,12 +2,12 @@
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import type { Cell } from '../../core/kinds';
 import { address, columnName, fixedCell } from '../../sheet/addresses';
-import { inRow, ROW, RowForms } from '../../sheet/row-forms';
+import { ROW, RowForms } from '../../sheet/row-forms';
 import type { PageWords } from '../words/words';
 import { type StepSaid, stepWords } from '../words/step-words';
-import { stepDigits } from './digits';
 import { assertRoom } from './room';
-import { type BlockStep, inPlace, isTooLong, type Placed, type StepBlock } from './step-block';
+import { stepCell } from './step-cell';
+import { type BlockStep, inPlace, isTooLongInRow, type Placed, type StepBlock } from './step-block';
 
 /** Above the rows of a table: what it is, and of each column label, unit, words, source, and the value that all rows share. */
 const LINES = 4;
@@ -79,7 +79,7 @@ class StepTable {
       return `$${columnName(c + 1)}${columnAt(c).shared === undefined ? ROW : `$${rowOf(c) + 1}`}`;
     };
     const formulas = steps.map(({ formula }) => (formula === undefined ? undefined : inPlace(`=${formula}`, here)));
-    if (formulas.some(form => form !== undefined && isTooLong(inRow(form, r)))) return undefined;
+    if (formulas.some(form => form !== undefined && isTooLongInRow(form, r))) return undefined;
     for (const [key, column] of added) {
       this.places.set(key, this.columns.length);
       this.columns.push(column);
@@ -92,8 +92,7 @@ class StepTable {
       if (source !== undefined && source !== '') column.sources.add(source);
       if (column.shared !== undefined) return;
       const at = address(r, c + 1);
-      if (formula !== undefined)
-        this.cells.push({ at, role, ...this.forms.cell(formula, r), ...stepDigits(value), ...(value === undefined ? {} : { value }) });
+      if (formula !== undefined) this.cells.push(stepCell(at, role, this.forms.cell(formula, r), value));
       else if (value !== undefined) this.cells.push({ at, role: isInput === true ? 'input' : role, value });
     });
     this.last = call;

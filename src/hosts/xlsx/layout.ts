@@ -4,16 +4,32 @@ import type { PlanCell, Role, SheetPlan } from '../../sheet/plan';
 import { ROLE_LOOKS } from '../../sheet/theme';
 
 /** A cell of the plan with its place. */
-export interface PlacedCell {
-  readonly cell: PlanCell;
-  readonly place: Place;
+export class PlacedCell implements Place {
+  /** @param lines that its text takes. */
+  constructor(
+    readonly cell: PlanCell,
+    readonly row: number,
+    readonly column: number,
+    private readonly merged: Rectangle | undefined,
+    private readonly lastOfBand: number,
+    readonly wraps: boolean,
+    readonly lines: number,
+  ) {}
+
   /** The cell itself, or all cells it is merged with. */
-  readonly area: Rectangle;
+  get area(): Rectangle {
+    return this.merged ?? { top: this.row, left: this.column, bottom: this.row, right: this.column };
+  }
+
   /** The cells that share its looks: a heading runs on to the end of the sheet or to the next cell. */
-  readonly band: Rectangle;
-  readonly wraps: boolean;
-  /** Lines its text takes. */
-  readonly lines: number;
+  get band(): Rectangle {
+    return { ...this.area, right: this.lastOfBand };
+  }
+
+  /** Nothing of it lies outside its cell. */
+  get isOne(): boolean {
+    return this.lastOfBand === this.column && (this.merged === undefined || isOneCell(this.merged));
+  }
 }
 
 /** What the plan does not name, in characters of the sheet font and in points. */
@@ -100,25 +116,28 @@ export function linesOf(text: string, width: number, bold: boolean): number {
 
 export function placed(plan: SheetPlan): PlacedCell[] {
   const merged = (plan.merged ?? []).map(rectangleOf);
-  const places = plan.cells.map(({ at }) => cellPosition(at));
-  const filled: (Set<number> | undefined)[] = [];
-  for (const { row, column } of places) (filled[row] ??= new Set()).add(column);
+  const filled: (true[] | undefined)[] = [];
+  for (const { at } of plan.cells) {
+    const { row, column } = cellPosition(at);
+    (filled[row] ??= [])[column] = true;
+  }
   const lastCol = plan.widths.length - 1;
-  return plan.cells.map((cell, i) => {
-    const place = places[i] as Place;
+  return plan.cells.map(cell => {
+    const place = cellPosition(cell.at);
     const { row, column } = place;
-    const area = merged.find(range => holds(range, place)) ?? { top: row, left: column, bottom: row, right: column };
-    const isMerged = !isOneCell(area);
-    const isFree = (col: number): boolean => filled[row]?.has(col) !== true;
-    let right = area.right;
-    while (!isMerged && right < lastCol && isFree(right + 1)) right += 1;
+    const range = merged.find(one => holds(one, place));
+    const [left, end] = range === undefined ? [column, column] : [range.left, range.right];
+    const isMerged = range !== undefined && !isOneCell(range);
+    const isFree = (col: number): boolean => filled[row]?.[col] !== true;
+    let right = end;
+    if (cell.role === 'heading') while (!isMerged && right < lastCol && isFree(right + 1)) right += 1;
     // Only the last column that the plan gives a width keeps its text to itself.
-    const hasRoom = !isMerged && area.right !== lastCol && isFree(area.right + 1);
+    const hasRoom = !isMerged && end !== lastCol && isFree(end + 1);
     const wraps = typeof cell.value !== 'number' && !NEVER_WRAPS.includes(cell.role) && (ALWAYS_WRAPS.includes(cell.role) || !hasRoom);
     let width = 0;
-    for (let col = area.left; col <= area.right; col++) width += widthOf(plan, col);
+    for (let col = left; col <= end; col++) width += widthOf(plan, col);
     const lines = wraps && typeof cell.value === 'string' ? linesOf(cell.value, width, ROLE_LOOKS[cell.role].isBold === true) : 1;
-    return { cell, place, area, band: cell.role === 'heading' ? { ...area, right } : area, wraps, lines };
+    return new PlacedCell(cell, row, column, range, right, wraps, lines);
   });
 }
 
@@ -138,7 +157,7 @@ export function heightsPt(
       TALLEST_PT,
       Math.max(LEAST_PT[cell.role] ?? 0, cell.role === 'input' ? writingPt : 0, (lines * LINE_PT) / rows + PADDING_PT),
     );
-    for (let row = area.top; row <= area.bottom; row++) heights.set(row, Math.max(heights.get(row) ?? 0, needed));
+    for (let row = area.top; row <= area.bottom; row++) if (needed > (heights.get(row) ?? -1)) heights.set(row, needed);
   }
   return heights;
 }

@@ -44,7 +44,7 @@ const noteSizes =
   xml => {
     const cells = placed(plan);
     const heights = heightsPt(cells, plan);
-    const notes = new Map(cells.map(({ cell, place }) => [`${place.row},${place.column}`, cell.note ?? '']));
+    const notes = new Map(cells.map(({ cell, row, column }) => [`${row},${column}`, cell.note ?? '']));
     const colPx = (col: number): number => columnPx(plan, col);
     const rowPx = (row: number): number => ((heights.get(row) ?? PLAIN_ROW_PT) * 4) / 3;
     return xml.replace(

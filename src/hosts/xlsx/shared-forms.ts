@@ -28,24 +28,23 @@ export class SharedForms {
 
   /** @param cells from the first row to the last. */
   constructor(cells: Iterable<PlacedCell>) {
-    for (const { cell, place } of cells) {
+    for (const { cell, row, column } of cells) {
       if (cell.rowForm === undefined) continue;
       const columns = this.groups.get(cell.rowForm) ?? new Map<number, SharedGroup>();
       if (!this.groups.has(cell.rowForm)) this.groups.set(cell.rowForm, columns);
-      const known = columns.get(place.column);
-      if (known !== undefined) known.last = place.row;
-      else if (columns.size > 0 || canMove(cell.rowForm))
-        columns.set(place.column, { index: this.count++, first: place.row, last: place.row });
+      const known = columns.get(column);
+      if (known !== undefined) known.last = row;
+      else if (columns.size > 0 || canMove(cell.rowForm)) columns.set(column, { index: this.count++, first: row, last: row });
     }
   }
 
   /** Undefined where the formula stands alone. */
-  formula({ cell, place }: PlacedCell, where: string): SharedFormula | undefined {
-    const group = cell.rowForm === undefined ? undefined : this.groups.get(cell.rowForm)?.get(place.column);
+  formula({ cell, row, column }: PlacedCell, where: string): SharedFormula | undefined {
+    const group = cell.rowForm === undefined ? undefined : this.groups.get(cell.rowForm)?.get(column);
     if (group === undefined || cell.formula === undefined || group.last === group.first) return undefined;
     const { index, first, last } = group;
-    if (place.row > first) return { index };
-    const range = `${address(first, place.column)}:${address(last, place.column)}`;
+    if (row > first) return { index };
+    const range = `${address(first, column)}:${address(last, column)}`;
     return { index, first: { text: inFile(formulaText(cell.formula, where)), range } };
   }
 }

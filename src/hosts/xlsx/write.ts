@@ -1,7 +1,7 @@
 // A plan as a workbook file.
 import { writeXlsx, type Cell as FileCell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import type { Cell } from '../../core/kinds';
-import { cellPosition, holds, isOneCell, type Place, placesIn, rectangleOf, sheetPrefix } from '../../sheet/addresses';
+import { cellPosition, holds, isOneCell, type Place, placesIn, type Rectangle, rectangleOf, sheetPrefix } from '../../sheet/addresses';
 import type { SheetPlan, Validation, WorkbookPlan } from '../../sheet/plan';
 import type { PackageEdit } from '../../package/edit';
 import type { OwnRow } from '../../package/own-rows';
@@ -35,9 +35,38 @@ function styleOf({ cell, wraps }: PlacedCell, isState: boolean, isLocked = false
   };
 }
 
-/** All that `styleOf` reads of a cell in one sheet. */
-const looksOf = ({ cell: { role, format, value, formula }, wraps }: PlacedCell, isState: boolean): string =>
-  [role, format, typeof value, formula === undefined, wraps, isState].join('|');
+type IsState = (one: PlacedCell) => boolean;
+
+/** All that `styleOf` reads of a cell in one sheet; a column mostly goes on as it was above. */
+function looksIn(isState: IsState): (one: PlacedCell) => string {
+  const above: { readonly one: PlacedCell; readonly isState: boolean; readonly looks: string }[] = [];
+  return one => {
+    const { cell, wraps } = one;
+    const [before, is] = [above[one.column], isState(one)];
+    if (
+      before?.isState === is &&
+      before.one.wraps === wraps &&
+      before.one.cell.role === cell.role &&
+      before.one.cell.format === cell.format &&
+      typeof before.one.cell.value === typeof cell.value &&
+      (before.one.cell.formula === undefined) === (cell.formula === undefined)
+    )
+      return before.looks;
+    const looks = [cell.role, cell.format, typeof cell.value, cell.formula === undefined, wraps, is].join('|');
+    above[one.column] = { one, isState: is, looks };
+    return looks;
+  };
+}
+
+/** Whether a cell is where a state may stand; the ranges are looked at by columns. */
+function isStateIn(ranges: readonly Rectangle[]): IsState {
+  const columns: (readonly Rectangle[])[] = [];
+  return one =>
+    one.cell.role !== 'header' &&
+    (columns[one.column] ??= ranges.filter(({ left, right }) => one.column >= left && one.column <= right)).some(range =>
+      holds(range, one),
+    );
+}
 
 function cellOf({ cell, area }: PlacedCell, where: string): Partial<FileCell> {
   const value = valueOf(cell.value, where);
@@ -89,30 +118,31 @@ const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 interface SheetWriting {
   readonly sheet: WriteSheet;
   /** Where the sheet is split, what the library does not write. */
-  readonly rows: readonly OwnRow[];
+  readonly rows: Iterable<OwnRow>;
 }
+
+/** Of a sheet that the library writes. */
+const WHOLE = { kept: undefined, own: undefined, rows: [] };
 
 function sheetOf(plan: SheetPlan, workbookName: string, isSplit: boolean): SheetWriting {
   const where = (at: string): string => `${plan.name}!${at}`;
-  const states = (plan.stateRanges ?? []).map(rectangleOf);
-  const isState = ({ cell, place }: PlacedCell): boolean => cell.role !== 'header' && states.some(range => holds(range, place));
+  const isState = isStateIn((plan.stateRanges ?? []).map(rectangleOf));
   const cells = placed(plan);
   const heights = heightsPt(cells, plan);
-  const { kept, rows } = isSplit ? split(plan.name, cells, heights, one => looksOf(one, isState(one))) : { kept: undefined, rows: [] };
+  const { kept, own, rows } = isSplit ? split(plan.name, cells, heights, looksIn(isState)) : WHOLE;
   const written = new Map<string, Partial<FileCell>>();
   for (const one of cells) {
-    if (kept?.has(one.place.row) === false) continue;
+    if (kept?.has(one.row) === false) continue;
     const style = styleOf(one, isState(one), plan.isLocked);
     for (const place of placesIn(one.band)) written.set(keyOf(place), { style });
-    written.set(keyOf(one.place), { ...cellOf(one, where(one.cell.at)), style });
+    written.set(keyOf(one), { ...cellOf(one, where(one.cell.at)), style });
   }
   const frozenRows = plan.frozenRows ?? 0;
-  const own = new Set(rows.map(({ row }) => row));
   const sheet: WriteSheet = {
     name: sheetName(plan.name),
     columns: plan.widths.map(width => ({ width: fileWidth(width) })),
     cells: written,
-    rowDefs: new Map([...heights].flatMap(([row, height]) => (own.has(row) ? [] : [[row, { height }] as const]))),
+    rowDefs: new Map([...heights].flatMap(([row, height]) => (own?.has(row) === true ? [] : [[row, { height }] as const]))),
     merges: (plan.merged ?? [])
       .map(rectangleOf)
       .map(({ top, left, bottom, right }) => ({ startRow: top, startCol: left, endRow: bottom, endCol: right })),

@@ -1,5 +1,4 @@
 // A variant table as a sheet of its own: one row a variant, one column a step, the rules and their verdict at the end.
-import { stepDigits } from '../digits';
 import type { Cell } from '../../../core/kinds';
 import { isVerdict } from '../../../joint/outputs';
 import { RULES } from '../../../joint/rules';
@@ -25,6 +24,7 @@ import { NONE } from './row-refs';
 import { putVerdict } from './row-verdict';
 import { type RowSize, measuredSizes } from './measured-sizes';
 import { labelBeside } from '../labels';
+import { stepCell } from '../step-cell';
 import { unchanged } from '../unchanged';
 import type { VariantChoice } from './chosen-variants';
 import type { TableCell, JointTable } from './joint-cells';
@@ -196,13 +196,7 @@ export class JointSheets {
       const printed = isAlone ? print(new Questions(row)) : prints.of(key(), row, print);
       printed.write(row, ({ column: c, value, role }, form) => {
         const worth = value(row);
-        cells.push({
-          at: address(r, c),
-          role,
-          ...stepDigits(worth),
-          ...(form === undefined ? {} : forms.cell(form, r)),
-          ...(worth === undefined ? {} : { value: worth }),
-        });
+        cells.push(stepCell(address(r, c), role, form === undefined ? undefined : forms.cell(form, r), worth));
         if (worth !== undefined) (values[v] as Cell[])[c] = worth;
       });
       return printed.isHolding;
