@@ -69,7 +69,7 @@ export const GERMAN_FINDINGS: FindingSaid = {
   'a table of its own': 'eine eigene Tabelle',
   'a column as long as its table': 'eine Spalte, so lang wie ihre Tabelle',
   'one cell of a joint; a JOINT.TABLE is handed over live': 'eine Zelle einer Verbindung; JOINT.TABLE geht als Formeln mit',
-  'a study of many joints; it stands as of the date of the copy': 'eine Untersuchung vieler Verbindungen, mit dem Stand vom Tag der Kopie',
+  'a study of many joints; it stands as of the date of the copy': 'eine Studie vieler Verbindungen, mit dem Stand vom Tag der Kopie',
 };
 
 export const GERMAN_SOURCES: SourceSaid = {
