@@ -72,12 +72,12 @@ function commentsOf(file: UserPackage, part: string): Map<string, string> {
 }
 
 /** Of each format of cells. */
-interface Format {
+interface ReadFormat {
   readonly ground: string;
   readonly date: DateKind | undefined;
 }
 
-function formatsOf(file: UserPackage): readonly Format[] {
+function formatsOf(file: UserPackage): readonly ReadFormat[] {
   const part = file.book.links.find(({ type, target }) => type === 'styles' && file.parts.packed.has(target))?.target;
   if (part === undefined) return [];
   const root = file.parts.tree(part);
@@ -101,7 +101,7 @@ function groundOf(fill: XmlElement): string {
   return plain.toUpperCase() === 'FFFFFF' ? '' : plain.toUpperCase();
 }
 
-function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: readonly Format[]): Pick<SheetRemarks, 'fills' | 'dates'> {
+function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: readonly ReadFormat[]): Pick<SheetRemarks, 'fills' | 'dates'> {
   const [fills, kinds] = [new Map<string, string>(), new Map<string, DateKind>()];
   scanSheet(file.parts.decoded(part).text, part, {
     cell({ tag, row, column }) {
@@ -121,7 +121,7 @@ function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: reado
 }
 
 /** Grounds of whole columns and rows, which their cells have without saying so. */
-function groundBeneath(file: UserPackage, part: string, formats: readonly Format[]): (at: string) => string {
+function groundBeneath(file: UserPackage, part: string, formats: readonly ReadFormat[]): (at: string) => string {
   const columns: { readonly first: number; readonly last: number; readonly ground: string }[] = [];
   const rows = new Map<number, string>();
   scanSheet(file.parts.decoded(part).text, part, {

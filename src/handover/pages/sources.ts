@@ -16,7 +16,7 @@ import { RowWriter } from './rows';
 const WIDTHS = [26, 40, 18, 46, 32, 46];
 
 /** What a function gives, what to mind with it, and what a rule compares. */
-interface Described {
+interface SourceLines {
   readonly gives: (id: string) => string;
   readonly caution: (card: Card) => string;
   readonly basis: (rule: (typeof RULES)[number]) => string;
@@ -25,7 +25,7 @@ interface Described {
 const SENTENCES: Readonly<Record<string, string>> = FUNCTIONS;
 const GERMAN_CAUTIONS: Readonly<Record<string, string>> = CAUTIONS;
 
-const DESCRIBED: Readonly<Record<Language, Described>> = {
+const DESCRIBED: Readonly<Record<Language, SourceLines>> = {
   English: { gives: whatOf, caution: ({ caution = '' }) => caution, basis: ({ basis }) => basis },
   German: {
     gives: id =>
@@ -86,7 +86,7 @@ export function sourcesSheet(
   return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { landscape: true, repeatRows: 3 } };
 }
 
-function lines(card: Card, described: Described, said: (text: string) => string): string[][] {
+function lines(card: Card, described: SourceLines, said: (text: string) => string): string[][] {
   const { id, kind, sources } = card;
   return sources.map(({ title, held }, i) => {
     const where = [said(title), said(held)];
