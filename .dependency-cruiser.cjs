@@ -53,7 +53,13 @@ module.exports = {
     only(
       'handover-makes-plans',
       '^src/handover/(?!(compare-)?cli[.]ts$|write/)',
-      ['^src/(handover|core|joint|plain|figure|sheet|standards)/', '^src/registry[.]ts$', npm('@borgar/fx'), npm('diff')],
+      [
+        '^src/(handover|core|joint|plain|figure|sheet|standards)/',
+        '^src/german/(bases|cautions|functions)[.]ts$',
+        '^src/registry[.]ts$',
+        npm('@borgar/fx'),
+        npm('diff'),
+      ],
       'A hand-over is a plan made from the cells of a workbook: the same in a page, at a command and in a test. Files, hosts and what draws pictures are handed in.',
     ),
     only(

@@ -96,7 +96,7 @@ export function ownPages(copy: HandoverCopy, title: TitleBlock, choice: Handover
     ],
     calculated: calculatedSheet(calculated, sizes.calculated, sizes.calculatedLeft, words),
     cautions: cautionsSheet(own.cautions, words),
-    sources: sourcesSheet(free('sources'), copy.used, data.tables, words),
+    sources: sourcesSheet(free('sources'), copy.used, data.tables, choice.language, words),
     choosable: {
       variants: lines.map(({ label, state, isChosen }) => ({ label, state: String(state.value), isChosen })),
       characteristics: sizes.names.map(name => ({ name, isChosen: shown.has(name) })),

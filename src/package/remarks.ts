@@ -1,6 +1,7 @@
-// What people put on cells besides values: comments, and grounds in a colour.
-import { cellPosition } from '../sheet/addresses';
-import type { UserPackage } from './read';
+// What people put on cells besides values: comments, grounds in a colour, and formats that make a number a date.
+import { address, cellPosition } from '../sheet/addresses';
+import { dateKind, type DateKind, dateText } from './dates';
+import type { StoredSheet, UserPackage } from './read';
 import { RichText } from './rich-text';
 import { isMain, scanSheet } from './scan';
 import { attribute, childOf, childrenOf, isSet, walk, type XmlElement } from './xml';
@@ -10,6 +11,10 @@ export interface SheetRemarks {
   readonly comments: ReadonlyMap<string, string>;
   /** Grounds that are not white: `FFE699`, or `?` where the file names the colour in another way than by itself. */
   readonly fills: ReadonlyMap<string, string>;
+  /** Numbers that are shown as days or times: `2026-03-05`. */
+  readonly dates: ReadonlyMap<string, string>;
+  /** The ground that a cell has from its row or column where it says none. */
+  readonly beneath: (at: string) => string;
 }
 
 /** Of all sheets together, in characters. */
@@ -66,13 +71,24 @@ function commentsOf(file: UserPackage, part: string): Map<string, string> {
   return said;
 }
 
-/** Of each format of cells its ground. */
-function groundsOf(file: UserPackage): readonly string[] {
+/** Of each format of cells. */
+interface ReadFormat {
+  readonly ground: string;
+  readonly date: DateKind | undefined;
+}
+
+function formatsOf(file: UserPackage): readonly ReadFormat[] {
   const part = file.book.links.find(({ type, target }) => type === 'styles' && file.parts.packed.has(target))?.target;
   if (part === undefined) return [];
   const root = file.parts.tree(part);
   const grounds = childrenOf(childOf(root, 'fills'), 'fill').map(groundOf);
-  return childrenOf(childOf(root, 'cellXfs'), 'xf').map(format => grounds[Number(attribute(format, 'fillId') ?? 0)] ?? '');
+  const codes = new Map(
+    childrenOf(childOf(root, 'numFmts'), 'numFmt').map(one => [Number(attribute(one, 'numFmtId')), attribute(one, 'formatCode')] as const),
+  );
+  return childrenOf(childOf(root, 'cellXfs'), 'xf').map(format => {
+    const id = Number(attribute(format, 'numFmtId') ?? 0);
+    return { ground: grounds[Number(attribute(format, 'fillId') ?? 0)] ?? '', date: dateKind(id, codes.get(id)) };
+  });
 }
 
 function groundOf(fill: XmlElement): string {
@@ -85,31 +101,39 @@ function groundOf(fill: XmlElement): string {
   return plain.toUpperCase() === 'FFFFFF' ? '' : plain.toUpperCase();
 }
 
-function fillsOf(file: UserPackage, part: string, grounds: readonly string[]): Map<string, string> {
-  const fills = new Map<string, string>();
+function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: readonly ReadFormat[]): Pick<SheetRemarks, 'fills' | 'dates'> {
+  const [fills, kinds] = [new Map<string, string>(), new Map<string, DateKind>()];
   scanSheet(file.parts.decoded(part).text, part, {
-    cell({ tag }) {
-      const ground = grounds[Number(attribute(tag, 's') ?? 0)] ?? '';
-      if (ground !== '') fills.set(attribute(tag, 'r') ?? '', ground);
+    cell({ tag, row, column }) {
+      const { ground = '', date } = formats[Number(attribute(tag, 's') ?? 0)] ?? {};
+      const at = ground === '' && date === undefined ? '' : address(row, column);
+      if (ground !== '') fills.set(at, ground);
+      if (date !== undefined) kinds.set(at, date);
     },
   });
-  return fills;
+  const dates = new Map<string, string>();
+  for (const { at, value } of kinds.size === 0 ? [] : cells) {
+    const kind = kinds.get(at);
+    const said = kind === undefined || typeof value !== 'number' ? undefined : dateText(value, kind, file.is1904);
+    if (said !== undefined) dates.set(at, said);
+  }
+  return { fills, dates };
 }
 
 /** Grounds of whole columns and rows, which their cells have without saying so. */
-function groundBeneath(file: UserPackage, part: string, grounds: readonly string[]): (at: string) => string {
+function groundBeneath(file: UserPackage, part: string, formats: readonly ReadFormat[]): (at: string) => string {
   const columns: { readonly first: number; readonly last: number; readonly ground: string }[] = [];
   const rows = new Map<number, string>();
   scanSheet(file.parts.decoded(part).text, part, {
     row({ tag, row }) {
-      if (isSet(tag, 'customFormat')) rows.set(row, grounds[Number(attribute(tag, 's') ?? 0)] ?? '');
+      if (isSet(tag, 'customFormat')) rows.set(row, formats[Number(attribute(tag, 's') ?? 0)]?.ground ?? '');
     },
     other(tag) {
       if (tag.local === 'col' && isMain(tag))
         columns.push({
           first: Number(attribute(tag, 'min')) - 1,
           last: Number(attribute(tag, 'max')) - 1,
-          ground: grounds[Number(attribute(tag, 'style') ?? 0)] ?? '',
+          ground: formats[Number(attribute(tag, 'style') ?? 0)]?.ground ?? '',
         });
     },
   });
@@ -119,13 +143,13 @@ function groundBeneath(file: UserPackage, part: string, grounds: readonly string
   };
 }
 
-/** By the names of the sheets, with what a cell has from its row or column beneath it. */
-export function remarksIn(file: UserPackage): ReadonlyMap<string, SheetRemarks & { readonly beneath: (at: string) => string }> {
-  const grounds = groundsOf(file);
+/** By the names of the sheets. */
+export function remarksIn(file: UserPackage): ReadonlyMap<string, SheetRemarks> {
+  const formats = formatsOf(file);
   return new Map(
-    file.sheets.map(({ name, part }) => [
-      name,
-      { comments: commentsOf(file, part), fills: fillsOf(file, part, grounds), beneath: groundBeneath(file, part, grounds) },
+    file.sheets.map(sheet => [
+      sheet.name,
+      { comments: commentsOf(file, sheet.part), ...looksOf(file, sheet, formats), beneath: groundBeneath(file, sheet.part, formats) },
     ]),
   );
 }

@@ -343,6 +343,32 @@ export const DEMO: readonly Kind[] = [
     lines: [],
   },
   {
+    what: 'a sample by a formula that was not worked out',
+    openpyxl: [`book['Characteristics']['H11'] = '=I11+0.5'`, `book['Characteristics']['I11'] = 1.94`],
+    lines: ['results: pilot mouth: 2.44 (=I11+0.5), 1.94 for 2.46 (2.41 to 2.51), not OK, pin gauge'],
+  },
+  {
+    what: 'a date typed as a remark',
+    openpyxl: [
+      'import datetime',
+      `book['Characteristics']['N11'] = datetime.date(2026, 3, 5)`,
+      `book['Hand-over']['F17'] = datetime.datetime(2026, 3, 6, 14, 30)`,
+    ],
+    lines: [
+      'answers: pilot mouth, Characteristics N11: 2026-03-05',
+      'answers: Shrinkage of the grade along and across the flow, and its range?, Hand-over F17: 2026-03-06 14:30',
+    ],
+  },
+  {
+    what: 'an input struck through, a row hidden behind a filter',
+    openpyxl: [
+      `book['Joint']['B10'].font = Font(strike=True)`,
+      `book['Variants'].row_dimensions[8].hidden = True`,
+      `book['Variants'].auto_filter.ref = 'A5:T13'`,
+    ],
+    lines: [],
+  },
+  {
     what: 'samples measured',
     openpyxl: [
       `for column, value in enumerate([2.44, 2.46, 2.47], 8): book['Characteristics'].cell(11, column).value = value`,

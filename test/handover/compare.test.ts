@@ -1,6 +1,8 @@
 // What came back is laid beside what was sent: each kind of answer gives its own lines and no other.
 import { describe, expect, it } from 'vitest';
+import { changeLists } from '../../src/handover/compare/change-lists';
 import { compare } from '../../src/handover/compare/compare';
+import { comparedOf } from '../../src/handover/compare/compared-of';
 import type { ReturnedChanges } from '../../src/handover/compare/returned-changes';
 import type { ComparedSheet, ComparedWorkbook } from '../../src/handover/compare/seen';
 import { demoWorkbook } from '../../src/demo/demo';
@@ -52,6 +54,13 @@ function returned(changes: Readonly<Record<string, Given>>, from: ComparedWorkbo
     }),
   };
 }
+
+/** As a file would be read that shows these cells as days. */
+const withDates = ({ name, cells }: ComparedSheet, dates: ReadonlyMap<string, string>) => ({
+  name,
+  cells: [...cells].map(([at, cell]) => ({ at, ...cell })),
+  dates,
+});
 
 type Moving = (line: number) => number | undefined;
 
@@ -315,6 +324,49 @@ describe('what was filled in', () => {
     ]);
     expect(found.answers.map(({ at }) => at[0])).toEqual(['D', 'N']);
     expect(without(found, 'results', 'answers')).toEqual(NOTHING);
+  });
+
+  it('as a formula is one result, with its number worked out', () => {
+    const found = compare(
+      sent,
+      returned({ [`Characteristics!H${row}`]: { formula: '=14+0.02' }, [`Characteristics!I${row}`]: { formula: `=H${row}-0.05` } }),
+    );
+    expect(found.results.map(({ results }) => results)).toEqual([
+      [
+        { said: '14.02', formula: '=14+0.02' },
+        { said: '13.97', formula: `=H${row}-0.05` },
+      ],
+    ]);
+    expect(changeLists(found).find(({ title }) => title === 'results')?.lines).toEqual([
+      expect.stringContaining(`boss height: 14.02 (=14+0.02), 13.97 (=H${row}-0.05) for 14`),
+    ]);
+    expect(without(found, 'results')).toEqual(NOTHING);
+  });
+
+  it('as a formula that gives no number is one result too', () => {
+    const found = compare(sent, returned({ [`Characteristics!H${row}`]: { formula: '=1/0' } }));
+    expect(found.results).toMatchObject([{ results: [{ said: '=1/0' }] }]);
+    expect(without(found, 'results')).toEqual(NOTHING);
+  });
+
+  it('as a day is told as one, in remarks, samples and cells', () => {
+    const places = {
+      [`Characteristics!N${row}`]: 46086,
+      [`Characteristics!H${row}`]: 16103,
+      'S!B17': 46086.5,
+      [`Hand-over!F${question}`]: 46087,
+    };
+    const dates = new Map([
+      [`N${row}`, '2026-03-05'],
+      [`H${row}`, '1944-02-01'],
+      ['B17', '2026-03-05 12:00'],
+      [`F${question}`, '2026-03-06'],
+    ]);
+    const found = compare(sent, comparedOf('back', { sheets: returned(places).sheets.map(one => withDates(one, dates)) }));
+    expect(found.answers.map(({ returned: is }) => is)).toEqual(['2026-03-06', '2026-03-05']);
+    expect(found.results).toMatchObject([{ results: [{ said: '1944-02-01' }], remark: '2026-03-05' }]);
+    expect(found.changedInputs).toMatchObject([{ at: 'B17', sent: 'as drawn', returned: '2026-03-05 12:00', value: 46086.5 }]);
+    expect(without(found, 'answers', 'results', 'changedInputs')).toEqual(NOTHING);
   });
 });
 

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { changeLists } from '../../src/handover/compare/change-lists';
 import { compare } from '../../src/handover/compare/compare';
 import type { ComparedWorkbook } from '../../src/handover/compare/seen';
+import { sourcesSheet } from '../../src/handover/pages/sources';
+import { RULES } from '../../src/joint/rules';
 import { CARDS } from '../../src/registry';
 import { phrased } from '../../src/handover/words/phrases';
 import { WORDS } from '../../src/handover/words/words';
@@ -91,6 +93,40 @@ describe('what is said of cells', () => {
     const left = held.filter(text => phrased(text, German.sources.said) === text);
     expect(held.length).toBeGreaterThanOrEqual(10);
     expect(left).toEqual([]);
+  });
+
+  it('what each function gives, its caution and what each rule compares are German on the sheet of sources', () => {
+    const all = new Set(CARDS.keys());
+    const texts = (language: 'English' | 'German'): Map<string, unknown> =>
+      new Map(sourcesSheet('Q', all, [], language, WORDS[language]).cells.map(({ at, value }) => [at, value]));
+    const [german, english] = [texts('German'), texts('English')];
+    let compared = 0;
+    for (const [at, text] of english) {
+      if (!/^[BF]\d/.test(at) || text === '' || Number(at.slice(1)) < 4) continue;
+      expect([at, german.get(at)]).not.toEqual([at, text]);
+      expect(String(german.get(at))).not.toMatch(/\b(the|is|with|of a|Spills|at its)\b/);
+      compared++;
+    }
+    expect(compared).toBeGreaterThanOrEqual(CARDS.size + RULES.length + 60);
+  });
+
+  it('a call outside cells is told in German', () => {
+    for (const [text, german] of [
+      [
+        'condition A1:A9 on Bosses: taken out, since it calls BOSS.OD(A1,1)',
+        'bedingte Formatierung A1:A9 auf Bosses: entfernt, weil der Aufruf BOSS.OD(A1,1) darin steht',
+      ],
+      ['name od: taken out, since it calls BOSS.OD(2,1)', 'Name od: entfernt, weil der Aufruf BOSS.OD(2,1) darin steht'],
+      [
+        'column od of Parts on S: taken out, since it calls GRIP(1)',
+        'Spalte od von Parts auf S: entfernt, weil der Aufruf GRIP(1) darin steht',
+      ],
+      [
+        'chart xl/charts/chart1.xml on S: left as it is, without a value, since it calls GRIP(1)',
+        'Diagramm xl/charts/chart1.xml auf S: bleibt, wie es ist, ohne Wert, weil der Aufruf GRIP(1) darin steht',
+      ],
+    ] as const)
+      expect(phrased(text, German.conversion.said)).toBe(german);
   });
 
   it('English stays as it is written', () => {

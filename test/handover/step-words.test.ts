@@ -12,10 +12,10 @@ const { said } = WORDS.German.steps;
 describe('words of a step', () => {
   it.each([
     ['input, above 0 mm', 'Eingabe, über 0 mm'],
-    ['left out: the default, at least 0° and below 90°', 'weggelassen: Vorgabe, mindestens 0° und unter 90°'],
+    ['left out: the default, at least 0° and below 90°', 'weggelassen: Standardwert, mindestens 0° und unter 90°'],
     ['typed as "a, b and c", above 0', 'eingegeben als "a, b and c", über 0'],
     ['from the table on Daten, for "ST2.9 ISO 7049"', 'aus der Tabelle auf Daten, für "ST2.9 ISO 7049"'],
-    ['± tolerance of the hole depth; default', '± tolerance of the hole depth; Vorgabe'],
+    ['± tolerance of the hole depth; default', '± tolerance of the hole depth; Standardwert'],
     ['max(sleeve; board)', 'max(sleeve; board)'],
     ['hole + 2·wall', 'hole + 2·wall'],
     ['cone, flat', 'cone, flat'],

@@ -1,7 +1,7 @@
 // What came back, in lines to read.
 import { LIST_TITLES, type ListTitle } from '../words/compare-words';
 import { ENGLISH, type PageWords } from '../words/english';
-import type { Measured } from './forms';
+import type { Measured, MeasuredResult } from './forms';
 import type { Change, ReturnedChanges } from './returned-changes';
 
 export interface ChangeList {
@@ -41,7 +41,8 @@ function resultLine(
   { characteristic, nominal, lower, upper, results, judged, method, remark }: Measured,
   said: PageWords['compare'],
 ): string {
-  const each = results.map(one => [one.said, ...(one.typed === undefined ? [] : [`(${said.typedAs(one.typed)})`])].join(' '));
+  const from = ({ typed, formula }: MeasuredResult): string | undefined => (typed === undefined ? formula : said.typedAs(typed));
+  const each = results.map(one => `${one.said}${from(one) === undefined ? '' : ` (${from(one)})`}`);
   const limits = lower === '' && upper === '' ? '' : ` (${said.limits(lower, upper)})`;
   const how = [judged, method].filter(text => text !== '').map(text => `, ${text}`);
   const all = said.measured(each.join(', '), nominal);

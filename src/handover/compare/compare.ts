@@ -14,8 +14,7 @@ import type { Moved } from './references';
 import { newColours, newComments } from './remarks';
 import type { Change, Rearranged, ReturnedChanges } from './returned-changes';
 import { same, shown } from './same';
-import type { SourceCell } from '../../sheet/workbook-values';
-import { type ComparedWorkbook, type SeenGrid, gridOf, isBlank } from './seen';
+import { type ComparedWorkbook, type SeenCell, type SeenGrid, gridOf, isBlank } from './seen';
 import { pairedSheets } from './sheets';
 import { meaningOf } from './typed-number';
 import { MOST_WORDS, wholeLines } from './whole-lines';
@@ -75,6 +74,7 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWord
     if (there === undefined) continue;
     const [was, is] = [sent.cell(place.row, place.column), cellAt(there)];
     const matrix = filled.get(at) ?? (isMatrix(was.array) && !isMatrix(is.array) ? at : undefined);
+    if (form === 'measured' && isResultPlace(place.row, place.column) && was.formula === undefined && !isBlank(is)) continue;
     const from = refilled.get(there.grid)?.get(address(there.row, there.column));
     // a formula that fills several cells is told at each that was typed
     if (from !== undefined && (matrix !== undefined || isBlank(was) || was.formula !== undefined)) continue;
@@ -94,7 +94,6 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWord
     };
     if (isBlank(is)) found.missing.push({ sheet: name, at, label: change.label, sent: change.sent });
     else if (was.formula !== undefined || is.formula !== undefined || over !== undefined) found.changedFormulas.push(change);
-    else if (form === 'measured' && isResultPlace(place.row, place.column)) continue;
     else if (form !== undefined) found.answers.push(change);
     else found.changedInputs.push({ ...change, ...meaningOf(sent, place.row, place.column, is.value) });
   }
@@ -113,7 +112,7 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWord
   found.colours.push(...newColours(places, labelOf));
 }
 
-const cellAt = ({ grid, row, column }: CellSpot): SourceCell => grid.cell(row, column);
+const cellAt = ({ grid, row, column }: CellSpot): SeenCell => grid.cell(row, column);
 
 /** By its headings where it was sent, else where it came back: what was filled in names its own row. */
 function labelled(was: CellSpot, is: CellSpot | undefined, of: string): string {

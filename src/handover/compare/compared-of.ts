@@ -1,9 +1,9 @@
-// The cells of a file, with remarks and colours, for a comparison.
+// The cells of a file, with remarks, colours and dates, for a comparison.
 import { type FileContents, sourceOfFile } from '../read/from-file';
-import type { ComparedWorkbook, Remarks } from './seen';
+import type { ComparedWorkbook, Remarks, SeenCell } from './seen';
 
 export interface RemarkedContents extends FileContents {
-  readonly sheets: readonly (FileContents['sheets'][number] & Partial<Remarks>)[];
+  readonly sheets: readonly (FileContents['sheets'][number] & Partial<Remarks> & { readonly dates?: ReadonlyMap<string, string> })[];
 }
 
 export function comparedOf(name: string, contents: RemarkedContents): ComparedWorkbook {
@@ -11,8 +11,13 @@ export function comparedOf(name: string, contents: RemarkedContents): ComparedWo
   return {
     ...source,
     sheets: source.sheets.map((sheet, i) => {
-      const { comments, fills, beneath } = contents.sheets[i] ?? {};
-      return { ...sheet, ...(comments && { comments }), ...(fills && { fills }), ...(beneath && { beneath }) };
+      const { comments, fills, beneath, dates } = contents.sheets[i] ?? {};
+      const cells = new Map<string, SeenCell>(sheet.cells);
+      for (const [at, said] of dates ?? []) {
+        const cell = cells.get(at);
+        if (cell !== undefined) cells.set(at, { ...cell, said });
+      }
+      return { ...sheet, cells, ...(comments && { comments }), ...(fills && { fills }), ...(beneath && { beneath }) };
     }),
   };
 }

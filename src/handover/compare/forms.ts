@@ -5,7 +5,7 @@ import { cellText } from '../../sheet/cell-text';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../words/words';
-import type { SeenGrid } from './seen';
+import type { SeenCell, SeenGrid } from './seen';
 import { resultOf } from './typed-number';
 
 /** The list of what was worked out and is not measured. */
@@ -18,6 +18,8 @@ export interface MeasuredResult {
   readonly said: string;
   /** The text that stands for it, which no formula takes for a number. */
   readonly typed?: string;
+  /** The formula that gives it. */
+  readonly formula?: string;
 }
 
 /** A size that was measured. */
@@ -64,13 +66,17 @@ export function measuredIn(grid: SeenGrid, after: WorkbookValues, there: (row: n
   // a column that was taken out holds nothing
   const columnOf = (sent: number): number => there(HEAD_ROW - 1, sent)?.column ?? grid.columns;
   return Array.from({ length: Math.max(0, grid.rows - HEAD_ROW) }, (_, i) => i + HEAD_ROW).flatMap(row => {
-    const text = (sent: number): string => {
-      const column = columnOf(sent);
-      const worked = grid.isWorkedOut(row, column) ? after.value(grid.sheet.name, address(row, column)) : undefined;
-      return textOf(worked === null || typeof worked === 'object' ? grid.value(row, column) : (worked ?? grid.value(row, column)));
+    const cell = (sent: number): SeenCell => grid.cell(row, columnOf(sent));
+    const valueOf = (sent: number): Cell | null => {
+      const { value, formula, said } = cell(sent);
+      const worked = formula === undefined ? undefined : after.value(grid.sheet.name, address(row, columnOf(sent)));
+      return said ?? (worked === undefined || worked === null || typeof worked === 'object' ? value : worked);
     };
+    const text = (sent: number): string => textOf(valueOf(sent));
     const results = Array.from({ length: SAMPLES }, (_, s): MeasuredResult => {
-      const value = grid.value(row, columnOf(COLUMN.result + s)) ?? null;
+      const { formula } = cell(COLUMN.result + s);
+      const value = valueOf(COLUMN.result + s);
+      if (formula !== undefined) return { said: textOf(value ?? formula), ...(value !== null && { formula: cellText(formula) }) };
       const { means } = resultOf(value);
       return means === undefined ? { said: textOf(value) } : { said: textOf(means), typed: textOf(value) };
     }).filter(({ said }) => said !== '');

@@ -4,10 +4,10 @@ import { cellText } from '../../sheet/cell-text';
 import { plainText } from '../../sheet/formula';
 import type { SourceCell } from '../../sheet/workbook-values';
 import { LOST, movedFormula, type Moved, wholeFormula } from './references';
-import { isBlank } from './seen';
+import { isBlank, type SeenCell } from './seen';
 import { typedNumber } from './typed-number';
 
-export const shown = ({ value, formula }: SourceCell): string => cellText(formula ?? (value === null ? '' : String(value)));
+export const shown = ({ value, formula, said }: SeenCell): string => cellText(formula ?? said ?? (value === null ? '' : String(value)));
 
 /**
  * Programs write a formula with other blanks and capitals, and a number with other last digits.

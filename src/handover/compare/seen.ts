@@ -13,20 +13,27 @@ export interface Remarks {
   readonly beneath: (at: string) => string;
 }
 
-export interface ComparedSheet extends SourceSheet, Partial<Remarks> {}
+export interface SeenCell extends SourceCell {
+  /** How it reads where its number stands for a day or a time: `2026-03-05`. */
+  readonly said?: string;
+}
+
+export interface ComparedSheet extends SourceSheet, Partial<Remarks> {
+  readonly cells: ReadonlyMap<string, SeenCell>;
+}
 
 export interface ComparedWorkbook extends SourceWorkbook {
   readonly sheets: readonly ComparedSheet[];
 }
 
-export const NOTHING: SourceCell = { value: null };
+export const NOTHING: SeenCell = { value: null };
 export const isBlank = ({ value, formula }: SourceCell): boolean => formula === undefined && (value === null || value === '');
 
 export interface SeenGrid extends SeenSheet {
   readonly sheet: ComparedSheet;
   readonly rows: number;
   readonly columns: number;
-  cell(row: number, column: number): SourceCell;
+  cell(row: number, column: number): SeenCell;
   /** Columns of the filled cells of a row. */
   filled(row: number): readonly number[];
 }
@@ -44,7 +51,7 @@ export function gridOf(sheet: ComparedSheet): SeenGrid {
     columns = Math.max(columns, column + 1);
   }
   for (const here of filled.values()) here.sort((a, b) => a - b);
-  const cell = (row: number, column: number): SourceCell => sheet.cells.get(address(row, column)) ?? NOTHING;
+  const cell = (row: number, column: number): SeenCell => sheet.cells.get(address(row, column)) ?? NOTHING;
   return {
     sheet,
     rows,

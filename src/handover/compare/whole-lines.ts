@@ -1,12 +1,11 @@
 // Rows, columns and blocks of cells that came along, are gone or stand elsewhere; what lies side by side is one line.
 import { address, columnName, holds, type Rectangle } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
-import type { SourceCell } from '../../sheet/workbook-values';
 import type { PageWords } from '../words/english';
 import { type Block, type CellPlaces, filledOf } from './places';
 import type { Rearranged } from './returned-changes';
 import { shown } from './same';
-import { type SeenGrid, isBlank } from './seen';
+import { type SeenCell, type SeenGrid, isBlank } from './seen';
 
 export const MOST_WORDS = 120;
 /** Of a column. */
@@ -35,7 +34,7 @@ function runsOf(lines: readonly Line[]): Line[][] {
 export function wholeLines({ sent, returned, alignment: { rows, columns }, left }: CellPlaces, { compare: said }: PageWords): Rearranged[] {
   const sheet = sent.sheet.name;
   const filled = filledOf(sent);
-  const words = (cells: readonly SourceCell[]): string =>
+  const words = (cells: readonly SeenCell[]): string =>
     cells
       .filter(cell => !isBlank(cell))
       .map(shown)

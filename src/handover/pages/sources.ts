@@ -1,18 +1,52 @@
 // Where everything comes from: the functions with their sources, the rules of the joint, the tables, the versions.
 import type { Card } from '../../core/card';
-import type { Table } from '../../standards/table';
 import { DATA_VERSION, FUNCTIONS_VERSION } from '../../core/version';
-import { RULES } from '../../joint/rules';
+import { BASES } from '../../german/bases';
+import { CAUTIONS } from '../../german/cautions';
+import { FUNCTIONS } from '../../german/functions';
+import { type RuleName, RULES } from '../../joint/rules';
 import { whatOf } from '../../plain/forms';
 import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
+import type { Table } from '../../standards/table';
 import { phrased } from '../words/phrases';
-import type { PageWords } from '../words/words';
+import type { Language, PageWords } from '../words/words';
 import { RowWriter } from './rows';
 
 const WIDTHS = [26, 40, 18, 46, 32, 46];
 
-export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: readonly Table[], { sources: words }: PageWords): SheetPlan {
+/** What a function gives, what to mind with it, and what a rule compares. */
+interface SourceLines {
+  readonly gives: (id: string) => string;
+  readonly caution: (card: Card) => string;
+  readonly basis: (rule: (typeof RULES)[number]) => string;
+}
+
+const SENTENCES: Readonly<Record<string, string>> = FUNCTIONS;
+const GERMAN_CAUTIONS: Readonly<Record<string, string>> = CAUTIONS;
+
+const DESCRIBED: Readonly<Record<Language, SourceLines>> = {
+  English: { gives: whatOf, caution: ({ caution = '' }) => caution, basis: ({ basis }) => basis },
+  German: {
+    gives: id =>
+      SENTENCES[whatOf(id)] ??
+      whatOf(id)
+        .split(/(?<=[.]) (?=[A-Z])/)
+        .map(sentence => SENTENCES[sentence] ?? sentence)
+        .join(' '),
+    caution: ({ id, caution = '' }) => GERMAN_CAUTIONS[id] ?? caution,
+    basis: ({ name }) => BASES[name as RuleName],
+  },
+};
+
+export function sourcesSheet(
+  name: string,
+  used: ReadonlySet<string>,
+  tables: readonly Table[],
+  language: Language,
+  { sources: words }: PageWords,
+): SheetPlan {
+  const described = DESCRIBED[language];
   const rows = new RowWriter();
   rows.add({ from: 0, to: 5, role: 'title', value: words.title });
   rows.add({
@@ -32,12 +66,12 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
   const said = (text: string): string => phrased(text, words.said);
   section(
     words.functions,
-    cards.flatMap(card => lines(card, said)),
+    cards.flatMap(card => lines(card, described, said)),
   );
   if (cards.some(({ topic }) => topic === 'The joint as one table'))
     section(
       words.rules,
-      RULES.map(({ name: rule, basis, source }) => [rule, basis, words.rule, said(source)]),
+      RULES.map(rule => [rule.name, described.basis(rule), words.rule, said(rule.source)]),
     );
   section(
     words.tables,
@@ -52,9 +86,10 @@ export function sourcesSheet(name: string, used: ReadonlySet<string>, tables: re
   return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { landscape: true, repeatRows: 3 } };
 }
 
-function lines({ id, kind, sources, caution = '' }: Card, said: (text: string) => string): string[][] {
+function lines(card: Card, described: SourceLines, said: (text: string) => string): string[][] {
+  const { id, kind, sources } = card;
   return sources.map(({ title, held }, i) => {
     const where = [said(title), said(held)];
-    return i === 0 ? [id, whatOf(id), said(kind), ...where, caution] : ['', '', '', ...where];
+    return i === 0 ? [id, described.gives(id), said(kind), ...where, described.caution(card)] : ['', '', '', ...where];
   });
 }

@@ -52,6 +52,18 @@ export const FINDING_PHRASES = [
   'it uses the name {}, which stands for nothing here',
   'it uses the name {}, which stands for no fixed cells here',
   'its table has no room: {} is filled',
+  // calls outside cells
+  'condition {} on {}: taken out, since it calls {}',
+  'validation {} on {}: taken out, since it calls {}',
+  'sparkline {} on {}: taken out, since it calls {}',
+  'name {}: taken out, since it calls {}',
+  'column {} of {} on {}: taken out, since it calls {}',
+  'totals {} of {} on {}: taken out, since it calls {}',
+  'chart {} on {}: left as it is, without a value, since it calls {}',
+  'pivot {} on {}: left as it is, without a value, since it calls {}',
+  'other {}: left as it is, without a value, since it calls {}',
+  'taken out, since it calls {}',
+  'left as it is, without a value, since it calls {}',
   // notes of cells
   'value, not live: was {}',
   'typed as "{}"; now a number',

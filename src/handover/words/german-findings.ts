@@ -56,6 +56,19 @@ export const GERMAN_FINDINGS: FindingSaid = {
   'it uses the name {}, which stands for nothing here': 'sie nutzt den Namen {}, der hier für nichts steht',
   'it uses the name {}, which stands for no fixed cells here': 'sie nutzt den Namen {}, der hier für keine festen Zellen steht',
   'its table has no room: {} is filled': 'die Tabelle hat keinen Platz: {} ist belegt',
+  'condition {} on {}: taken out, since it calls {}': 'bedingte Formatierung {} auf {}: entfernt, weil der Aufruf {} darin steht',
+  'validation {} on {}: taken out, since it calls {}': 'Gültigkeitsprüfung {} auf {}: entfernt, weil der Aufruf {} darin steht',
+  'sparkline {} on {}: taken out, since it calls {}': 'Sparkline {} auf {}: entfernt, weil der Aufruf {} darin steht',
+  'name {}: taken out, since it calls {}': 'Name {}: entfernt, weil der Aufruf {} darin steht',
+  'column {} of {} on {}: taken out, since it calls {}': 'Spalte {} von {} auf {}: entfernt, weil der Aufruf {} darin steht',
+  'totals {} of {} on {}: taken out, since it calls {}': 'Ergebniszeile {} von {} auf {}: entfernt, weil der Aufruf {} darin steht',
+  'chart {} on {}: left as it is, without a value, since it calls {}':
+    'Diagramm {} auf {}: bleibt, wie es ist, ohne Wert, weil der Aufruf {} darin steht',
+  'pivot {} on {}: left as it is, without a value, since it calls {}':
+    'Pivot-Tabelle {} auf {}: bleibt, wie es ist, ohne Wert, weil der Aufruf {} darin steht',
+  'other {}: left as it is, without a value, since it calls {}': 'Teil {}: bleibt, wie es ist, ohne Wert, weil der Aufruf {} darin steht',
+  'taken out, since it calls {}': 'entfernt, weil der Aufruf {} darin steht',
+  'left as it is, without a value, since it calls {}': 'bleibt, wie es ist, ohne Wert, weil der Aufruf {} darin steht',
   'value, not live: was {}': 'fester Wert: war {}',
   'typed as "{}"; now a number': 'eingegeben als „{}“; jetzt eine Zahl',
   'typed as "{}"; now a number in {}': 'eingegeben als „{}“; jetzt eine Zahl in {}',
@@ -69,7 +82,7 @@ export const GERMAN_FINDINGS: FindingSaid = {
   'a table of its own': 'eine eigene Tabelle',
   'a column as long as its table': 'eine Spalte, so lang wie ihre Tabelle',
   'one cell of a joint; a JOINT.TABLE is handed over live': 'eine Zelle einer Verbindung; JOINT.TABLE geht als Formeln mit',
-  'a study of many joints; it stands as of the date of the copy': 'eine Untersuchung vieler Verbindungen, mit dem Stand vom Tag der Kopie',
+  'a study of many joints; it stands as of the date of the copy': 'eine Studie vieler Verbindungen, mit dem Stand vom Tag der Kopie',
 };
 
 export const GERMAN_SOURCES: SourceSaid = {

@@ -102,7 +102,7 @@ export const GERMAN: PageWords = {
     noNumber: 'keine Zahl',
   },
   figure: {
-    title: 'Bilder der Verbindung und ihrer Untersuchung',
+    title: 'Bilder der Verbindung und ihrer Studien',
     note: day => `Die Bilder zeigen die Verbindung, wie sie ${day} war. Nummern in Kreisen sind die der Merkmale.`,
     inputs: 'Eingaben',
     asDrawn: 'wie gezeichnet',

@@ -108,12 +108,12 @@ export const workbookIn = (file: UserPackage): ReadWorkbook => ({
 });
 
 export interface RemarkedWorkbook extends ReadWorkbook {
-  readonly sheets: readonly (ReadSheet & SheetRemarks & { readonly beneath: (at: string) => string })[];
+  readonly sheets: readonly (ReadSheet & SheetRemarks)[];
 }
 
-const NO_REMARKS = { comments: new Map<string, string>(), fills: new Map<string, string>(), beneath: () => '' };
+const NO_REMARKS: SheetRemarks = { comments: new Map(), fills: new Map(), dates: new Map(), beneath: () => '' };
 
-/** With comments and colours, for a comparison. */
+/** With comments, colours and dates, for a comparison. */
 export async function readWithRemarks(bytes: Uint8Array): Promise<RemarkedWorkbook> {
   try {
     const file = readPackage(bytes);
