@@ -180,21 +180,32 @@ export function qualified(node: FormulaNode, homeSheet: string): Replacement[] {
   });
 }
 
+/** 1E-9 and 0.000000001; the last of 16 digits is not kept by all. */
+const plainNumber = (value: string): string => String(Number(Number(value).toPrecision(14)));
+
 const PLAIN_TOKEN: Readonly<Record<string, (value: string) => string>> = {
   whitespace: () => '',
   newline: () => '',
   string: value => value,
-  // 1E-9 and 0.000000001; the last of 16 digits is not kept by all
-  number: value => String(Number(Number(value).toPrecision(14))),
+  number: plainNumber,
 };
 
 /** A formula without what programs write in different ways: blanks, capitals of names and functions, digits of numbers. */
-export function plainText(formula: string): string {
+export const plainText = (formula: string): string =>
+  respelled(formula, (type, value) => (PLAIN_TOKEN[type] ?? (text => text.toUpperCase()))(value)).replace(/\b(TRUE|FALSE)\(\)/g, '$1');
+
+/** More digits than anybody types: some programs write all that a number has in them. */
+const WRITTEN_OUT = /\d[\d.]{15}/;
+
+/** A formula with its numbers as they were typed. */
+export const typedText = (formula: string): string =>
+  respelled(formula, (type, value) => (type === 'number' && WRITTEN_OUT.test(value) ? plainNumber(value) : value));
+
+function respelled(formula: string, spell: (type: string, value: string) => string): string {
   try {
     return tokenize(formula)
-      .map(({ type, value }) => (PLAIN_TOKEN[type] ?? (text => text.toUpperCase()))(value))
-      .join('')
-      .replace(/\b(TRUE|FALSE)\(\)/g, '$1');
+      .map(({ type, value }) => spell(type, value))
+      .join('');
   } catch {
     return formula;
   }

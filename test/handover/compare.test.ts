@@ -343,6 +343,13 @@ describe('what was filled in', () => {
     expect(without(found, 'results')).toEqual(NOTHING);
   });
 
+  it('as a formula is told as it was typed, by programs too that write out every digit of a number', () => {
+    const [long, other] = ['=2.40000000000000000009+0.0399999999999999999', '=1.25&" 2.40000000000000000009"'];
+    const found = compare(sent, returned({ [`Characteristics!H${row}`]: { formula: long }, 'S!B14': { formula: other } }));
+    expect(found.results.flatMap(({ results }) => results).map(({ formula }) => formula)).toEqual(['=2.4+0.04']);
+    expect(found.changedFormulas.map(({ returned: now }) => now)).toEqual([other]);
+  });
+
   it('as a formula that gives no number is one result too', () => {
     const found = compare(sent, returned({ [`Characteristics!H${row}`]: { formula: '=1/0' } }));
     expect(found.results).toMatchObject([{ results: [{ said: '=1/0' }] }]);

@@ -2,6 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import { address, type Place } from '../../sheet/addresses';
 import { cellText } from '../../sheet/cell-text';
+import { typedText } from '../../sheet/formula';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
 import { LANGUAGES, WORDS } from '../words/words';
@@ -76,7 +77,8 @@ export function measuredIn(grid: SeenGrid, after: WorkbookValues, there: (row: n
     const results = Array.from({ length: SAMPLES }, (_, s): MeasuredResult => {
       const { formula } = cell(COLUMN.result + s);
       const value = valueOf(COLUMN.result + s);
-      if (formula !== undefined) return { said: textOf(value ?? formula), ...(value !== null && { formula: cellText(formula) }) };
+      if (formula !== undefined)
+        return { said: textOf(value ?? formula), ...(value !== null && { formula: cellText(typedText(formula)) }) };
       const { means } = resultOf(value);
       return means === undefined ? { said: textOf(value) } : { said: textOf(means), typed: textOf(value) };
     }).filter(({ said }) => said !== '');

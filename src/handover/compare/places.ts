@@ -64,7 +64,7 @@ export class CellPlaces {
             .filter(({ row, column }) => !isBlank(returned.cell(row, column)))
             .map(place => shifted(place, to, from)),
     );
-    return [...here.filter(({ grid }) => grid === this.sent), ...elsewhere];
+    return [...here, ...elsewhere];
   }
 }
 

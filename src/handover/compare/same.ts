@@ -1,13 +1,14 @@
 // Whether a cell that came back says what was sent.
 import type { Cell } from '../../core/kinds';
 import { cellText } from '../../sheet/cell-text';
-import { plainText } from '../../sheet/formula';
+import { plainText, typedText } from '../../sheet/formula';
 import type { SourceCell } from '../../sheet/workbook-values';
 import { LOST, movedFormula, type Moved, wholeFormula } from './references';
 import { isBlank, type SeenCell } from './seen';
 import { typedNumber } from './typed-number';
 
-export const shown = ({ value, formula, said }: SeenCell): string => cellText(formula ?? said ?? (value === null ? '' : String(value)));
+export const shown = ({ value, formula, said }: SeenCell): string =>
+  cellText(formula === undefined ? (said ?? (value === null ? '' : String(value))) : typedText(formula));
 
 /**
  * Programs write a formula with other blanks and capitals, and a number with other last digits.
