@@ -91,7 +91,7 @@ export const DEFAULTS: Readonly<Record<string, string>> = {
   required: 'muss angegeben sein',
   cone: 'cone (Spitze)',
   'shortest standard length that meets ratio at worst case and fits the hole depth':
-    'kürzeste genormte Länge, die ratio im ungünstigsten Fall einhält und deren nötige Lochtiefe passt',
+    'kürzeste genormte Länge, die ratio im ungünstigsten Fall einhält und in die Lochtiefe passt',
   table: 'Tabelle der Norm',
   'none; required where a default comes from it': 'keiner; nötig, wo ein Standardwert von ihm abhängt',
   wall: 'wie wall',
@@ -113,7 +113,7 @@ export const DEFAULTS: Readonly<Record<string, string>> = {
   mid: 'mid (Mitte)',
   material: 'Werkstoff',
   'od ratio × d, or insert ratio × insert diameter; with a sleeve and a board hole at least what holds the board':
-    'od ratio × d oder insert ratio × insert diameter; bei Hülse und Loch in der Leiterplatte nicht kleiner, als die Leiterplatte hält',
+    'od ratio × d oder insert ratio × insert diameter; bei Hülse und Loch in der Leiterplatte mindestens, was die Leiterplatte hält',
   'boss height': 'wie boss height',
   'none: the thread is in the plastic': 'keiner: das Gewinde sitzt im Kunststoff',
   'required with an insert': 'bei einem Gewindeeinsatz anzugeben',

@@ -28,7 +28,7 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'UNIT.CHECK': 'Die Bereiche sind weit: ok heißt nur, dass kein offensichtliches Versehen gefunden wurde.',
   MATERIAL: 'Ein typischer Wert aus einem Bereich: Maßgeblich ist das Datenblatt der Type.',
   'HOLE.PILOT': 'Ein Anfangswert: Bestätigen Sie ihn durch Einschraub- und Überdrehversuche in Ihrer Type.',
-  'HOLE.TIGHT': 'Unter 0,97 reißt der Dom leicht auf (allgemeine Praxis).',
+  'HOLE.TIGHT': 'Unter 0,97 droht der Dom aufzureißen (allgemeine Praxis).',
   'HOLE.FLOATING': 'Im ungünstigsten Fall geht die Schraube gerade noch hindurch, ohne Spiel.',
   'HOLE.FIXED': 'Nur für eine Toleranzzone des Doms, die durch das durchschraubte Teil projiziert ist; sonst HOLE.PROJECTED.',
   'HOLE.PROJECTED':
@@ -37,8 +37,8 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'PIN.DEFLECTION':
     'Eine Schätzung: Der Druckunterschied am Stift ist selten bekannt, und der Werkzeugstahl, der ihn hält, gibt auch nach.',
   'DRAFT.TEXTURE':
-    'Ein Anfangswert: Richtlinien nennen 1° bis 1,5° je Stufe. Innenflächen und geringe Schwindung brauchen mehr; der Narblieferant ' +
-    'entscheidet.',
+    'Ein Anfangswert: Richtlinien nennen 1° bis 1,5° je Stufe. Innenflächen und geringe Schwindung brauchen mehr; der ' +
+    'Narbungslieferant entscheidet.',
   'BOSS.CORNER': 'Für einen Eckradius, der mit seinen Wänden schräg verläuft. Ein konstanter Radius lässt weniger Stahl.',
   'BOSS.CONFLICT':
     'Zwei Faustregeln, die sich oft widersprechen. Auswege: eine kleinere Schraube, eine Ringnut um den Domfuß, Rippen statt eines ' +
@@ -65,7 +65,7 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
     'Schraubers kommen.',
   'TORQUE.WINDOW':
     'Anfangswerte: Einschraub- und Überdrehmoment müssen aus Versuchen kommen; ihre Streuung verengt das Fenster weiter. "review": ' +
-    'Kein Drehmoment ist zugleich mindestens das doppelte Einschraubmoment und höchstens 70 % des Überdrehmoments.',
+    'Kein eingestelltes Drehmoment ist zugleich mindestens das doppelte Einschraubmoment und höchstens 70 % des Überdrehmoments.',
   'TORQUE.CLAMP':
     'Eine Schätzung: Bei einer gewindeformenden Schraube kommt das Einschraubmoment hinzu, und Kunststoff relaxiert. Die Kurzformel ' +
     'T = 0,2·F·d für Metall gilt für Kunststoff nicht.',
@@ -107,14 +107,14 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'SNAP.DEFLECTION': SNAP,
   'SNAP.FORCE': SNAP,
   'SNAP.MATING':
-    'Eine Schätzung: Die Reibung hängt von Oberfläche, Geschwindigkeit und Pressung ab. Für das Lösen geben Sie den Rückwinkel an.',
+    'Eine Schätzung: Die Reibung hängt von Oberfläche, Geschwindigkeit und Pressung ab. Für das Lösen geben Sie den Haltewinkel an.',
   'PATTERN.SLOT': 'Die Toleranz ist die beider Teile zusammen. Nachschwindung und Quellen durch Feuchte kommen hinzu.',
   'PATTERN.FIT':
     'Eine Schätzung: Lagen normalverteilt und unabhängig, drei Standardabweichungen am Rand ihrer Zone; die aus einem Werkzeug ' +
     'verschieben sich gemeinsam. Löcher und Schrauben haben die angegebenen Maße; Rechtwinkligkeit zählt nicht.',
   'RIB.TIP': 'Negativ: Die Flanken treffen sich unterhalb dieser Höhe.',
   'LIP.FIT': 'Negativ: Die Lippe geht nicht in ihre Nut. Ein + in lip_tol macht die Lippe dicker, ein + in groove_tol die Nut weiter.',
-  'RIM.GAP': 'Negativ: Der Rand liegt zuerst auf, und der Dom hängt auf Zug.',
+  'RIM.GAP': 'Negativ: Der Rand liegt zuerst auf, und der Dom steht unter Zug.',
   'RIM.GAP.LIMITS':
     'Negativ: Der Rand liegt zuerst auf. Die halbe Streubreite liegt um die Mitte der Grenzen und setzt unabhängige Maße voraus; die ' +
     'aus einem Werkzeug sind es nicht.',
@@ -129,9 +129,8 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'SEAL.STRETCH': SEAL,
   'TOL.GENERAL': 'Nicht für Formteile gemacht: Für diese nehmen Sie TOL.MOULDED.',
   'TOL.MOULDED':
-    'DIN 16901 wurde 2009 zurückgezogen. ISO 20457 wurde im März 2026 überarbeitet (Schlussentwurf): Nennen Sie die Ausgabe auf der ' +
-    'Zeichnung. Andere Gruppen geben Sie als Bereich an, aus ' +
-    'Ihrem eigenen Exemplar der Norm.',
+    'DIN 16901 wurde 2009 zurückgezogen. ISO 20457 war im März 2026 in Überarbeitung (Schlussentwurf): Nennen Sie die Ausgabe ' +
+    'auf der Zeichnung. Andere Gruppen geben Sie als Bereich an, aus Ihrem eigenen Exemplar der Norm.',
   'STACK.WORST': 'Eine unsymmetrische Toleranz zählt als halbe Breite um ihre Mitte.',
   'STACK.RSS': STACK,
   'STACK.MODIFIED': STACK,
@@ -150,7 +149,7 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
   'VARIANT.FRONT':
     'Eine Zeile, der in einer Spalte eine Zahl fehlt, etwa eine Kopfzeile, erscheint als – und wird nicht verglichen; eine bloße 0 ' +
     'gilt als leer, schreiben Sie eine echte Null mit Einheit.',
-  'JOINT.MAP': 'Standardwerte, die aus den zwei Eingaben folgen, gehen mit ihnen, wie in JOINT.TABLE.',
+  'JOINT.MAP': 'Standardwerte, die aus den zwei Eingaben folgen, ändern sich mit ihnen, wie in JOINT.TABLE.',
   'JOINT.WINDOW':
     'Eine Eingabe bewegt sich, alle anderen bleiben; Standardwerte folgen wie in JOINT.TABLE. Zwei Fenster lassen sich nicht ' +
     'zugleich ausschöpfen: Für zwei Eingaben zusammen siehe JOINT.MAP. Gesucht wird bis zum Zehnfachen des Werts (bei einer Länge ' +
@@ -163,8 +162,8 @@ export const CAUTIONS: Readonly<Record<Cautioned, string>> = {
     'root circle ÷ wall, die endlich ist. Der Anteil ist der an der Varianz, wie in STACK.SHARE.',
   'JOINT.SIMULATE':
     'Ziehungen sind normalverteilt um die Mitte der Grenzen, bei ±3 Standardabweichungen abgeschnitten: Das setzt mittig laufende ' +
-    'Prozesse voraus. Maße aus einem Werkzeug verschieben sich gemeinsam: common share sagt, wie weit; 0 ist für Summen günstig ' +
-    'gerechnet. Festigkeiten, Reibungszahlen und Lasten werden nicht gezogen. Im Beispiel hat das kleinste volle Gewinde 7,34 mm im ' +
+    'Prozesse voraus. Maße aus einem Werkzeug verschieben sich gemeinsam: common share sagt, wie weit; 0 ist für Summen zu ' +
+    'günstig. Festigkeiten, Reibungszahlen und Lasten werden nicht gezogen. Im Beispiel hat das kleinste volle Gewinde 7,34 mm im ' +
     'ungünstigsten Fall, 7,67 nach der quadratischen Summe und 7,57 unter 20.000 Ziehungen.',
   'JOINT.SOLVE':
     'Die Regeln bleiben unbeachtet: Prüfen Sie den Zustand mit dem neuen Wert. Gesucht wird in Schritten wie bei JOINT.WINDOW: Ein ' +

@@ -5,7 +5,7 @@ export const FUNCTIONS = {
   'Why a call is refused, or ok: the message that the spreadsheet may hide.':
     'Warum ein Aufruf abgelehnt wird, oder ok: die Meldung, die das Tabellenprogramm verbergen kann.',
   'What a function does: formula, symbols, limits, sources, and how each value is known.':
-    'Was eine Funktion tut: Formel, Formelzeichen, Grenzen, Quellen und woher jeder Wert bekannt ist.',
+    'Was eine Funktion tut: Formel, Formelzeichen, Grenzen, Quellen und die Herkunft jedes Werts.',
   'Formula of a call with its numbers filled in, and the result with its unit.':
     'Formel eines Aufrufs mit eingesetzten Zahlen, und das Ergebnis mit Einheit.',
   'Version of the functions and of their data.': 'Version der Funktionen und ihrer Daten.',
@@ -35,7 +35,7 @@ export const FUNCTIONS = {
   'Wall of an internal feature (boss, rib, post) as a share of the outer wall, mm.':
     'Wanddicke eines inneren Elements (Dom, Rippe, Kopfdom) als Anteil der Außenwand, mm.',
   'Outside diameter of a boss or post around a hole, mm: hole + 2·wall, plus draft on both sides.':
-    'Außendurchmesser eines Schraubdoms um ein Loch, mm: Loch + 2·Wanddicke, dazu die Schräge auf beiden Seiten.',
+    'Außendurchmesser eines Schraub- oder Kopfdoms um ein Loch, mm: Loch + 2·Wanddicke, dazu beidseitig die Schräge.',
   'Outside diameter of a boss by the rule ratio × screw diameter, mm.':
     'Außendurchmesser eines Schraubdoms nach der Regel Verhältnis × Schraubendurchmesser, mm.',
   'Wall of a boss at a distance from its free end, mm.': 'Wanddicke eines Schraubdoms in einem Abstand von seinem freien Ende, mm.',
@@ -50,14 +50,14 @@ export const FUNCTIONS = {
   'Largest circle in the root of a boss wall, where sink begins, mm: it touches outer face, foot and edge of the hole.':
     'Größter Kreis am Fuß einer Domwand, wo der Einfall beginnt, mm: er berührt Außenfläche, Fuß und Lochrand.',
   'Mould steel left at the floor between a boss and a wall beside it, mm.':
-    'Werkzeugstahl am Grund zwischen Dom und benachbarter Wand, mm.',
+    'Verbleibender Werkzeugstahl am Grund zwischen Dom und benachbarter Wand, mm.',
   'Both lean into the gap towards the floor.': 'Beide neigen sich zum Grund hin in den Spalt.',
   'Mould steel left at the floor between a boss and the inside corner beside it, mm; negative: merged.':
-    'Werkzeugstahl am Grund zwischen Dom und benachbarter Innenecke, mm; negativ: verschmolzen.',
+    'Verbleibender Werkzeugstahl am Grund zwischen Dom und benachbarter Innenecke, mm; negativ: verschmolzen.',
   "Boss, walls and the arc of the corner are drafted; x, y and the radius are those at the boss's free end.":
     'Dom, Wände und Eckbogen haben Schräge; x, y und Radius gelten am freien Ende des Doms.',
   'Flat left on the mould steel between two fillets at the floor, mm; negative is a knife edge.':
-    'Ebene Fläche am Werkzeugstahl zwischen zwei Ausrundungen am Grund, mm; negativ: eine Messerkante.',
+    'Verbleibende ebene Fläche am Werkzeugstahl zwischen zwei Ausrundungen am Grund, mm; negativ: eine Messerkante.',
   'Boss size that the screw requires against the one that the sink share allows, mm, and the wall that satisfies both.':
     'Dommaß, das die Schraube verlangt, gegen das, das der Einfall zulässt, mm, und die Wanddicke, die beidem genügt.',
   'Start values for the gussets of a boss: thickness, height and base in mm, and their count.':
@@ -66,21 +66,21 @@ export const FUNCTIONS = {
   'Shear stress in a boss under a driving torque, MPa: 16·T·D/(π·(D⁴ − d⁴)).':
     'Schubspannung in einem Schraubdom unter einem Einschraubmoment, MPa: 16·T·D/(π·(D⁴ − d⁴)).',
   'State of a value against an upper limit: pass, review, fail or not checked.':
-    'Zustand eines Werts gegen eine obere Grenze: pass, review, fail oder not checked.',
+    'Zustand eines Werts gegenüber einer oberen Grenze: pass, review, fail oder not checked.',
   'State of a value against a lower limit: pass, review, fail or not checked.':
-    'Zustand eines Werts gegen eine untere Grenze: pass, review, fail oder not checked.',
+    'Zustand eines Werts gegenüber einer unteren Grenze: pass, review, fail oder not checked.',
   'State of a gap against nothing: below 0 it fails, and touching is no clearance.':
-    'Zustand eines Spalts gegen null: unter 0 ist er fail, und Berührung ist kein Spiel.',
+    'Zustand eines Spalts gegenüber null: unter 0 ergibt er fail, und Berührung ist kein Spiel.',
   'Worst of several states: fail, then not checked, then review, then pass.':
     'Schlechtester von mehreren Zuständen: fail, dann not checked, dann review, dann pass.',
   'Rules for the boss of a joint: value, limit, state, source and remedy of each.':
-    'Regeln für den Schraubdom einer Verbindung: Wert, Grenze, Zustand, Quelle und Abhilfe von jeder.',
+    'Regeln für den Schraubdom einer Verbindung: Wert, Grenze, Zustand, Quelle und Abhilfe zu jeder.',
   'All rules of a joint: value, limit, state, source and remedy of each.':
-    'Alle Regeln einer Verbindung: Wert, Grenze, Zustand, Quelle und Abhilfe von jeder.',
+    'Alle Regeln einer Verbindung: Wert, Grenze, Zustand, Quelle und Abhilfe zu jeder.',
   'Offset per side that draft makes over a height, mm: height·tan(draft).':
-    'Versatz je Seite, den die Entformungsschräge über eine Höhe macht, mm: Höhe·tan(Schräge).',
+    'Versatz je Seite, den die Entformungsschräge über eine Höhe ergibt, mm: Höhe·tan(Schräge).',
   'Draft per side that makes an offset over a height, degrees.':
-    'Entformungsschräge je Seite, die über eine Höhe einen Versatz macht, Grad.',
+    'Entformungsschräge je Seite, die über eine Höhe einen Versatz ergibt, Grad.',
   'Height at which draft has used up an offset per side, mm.':
     'Höhe, in der die Entformungsschräge einen Versatz je Seite aufgebraucht hat, mm.',
   'Size of a feature drafted on both sides at a distance from the end that holds it, mm.':
@@ -88,7 +88,7 @@ export const FUNCTIONS = {
   'Draft per side that a textured wall needs, degrees: base draft + what the depth of the texture adds.':
     'Entformungsschräge je Seite, die eine genarbte Wand verlangt, Grad: Grundschräge + Zuschlag für die Narbtiefe.',
   'Grip of the screw, mm: the sum of all that lies between head seat and boss face.':
-    'Klemmlänge der Schraube, mm: die Summe von allem zwischen Kopfauflage und Domstirnfläche.',
+    'Klemmlänge der Schraube, mm: die Summe aller Lagen zwischen Kopfauflage und Domstirnfläche.',
   'Smallest, nominal and largest grip, mm, all tolerances at their worst.':
     'Kleinste, nominelle und größte Klemmlänge, mm, alle Toleranzen im ungünstigsten Fall.',
   'Length of the screw below the boss face, mm: length − grip.': 'Länge der Schraube unter der Domstirnfläche, mm: Länge − Klemmlänge.',
@@ -117,7 +117,7 @@ export const FUNCTIONS = {
   'Diameter at the mouth of a drafted hole whose size is held at a depth, mm.':
     'Durchmesser an der Mündung eines konischen Lochs, dessen Maß in einer Tiefe gilt, mm.',
   'Hole at a depth ÷ largest root of the screw, a ratio; below 0.97 the boss is likely to split.':
-    'Loch in einer Tiefe ÷ größter Kerndurchmesser der Schraube, ein Verhältnis; unter 0,97 reißt der Dom leicht auf.',
+    'Loch in einer Tiefe ÷ größter Kerndurchmesser der Schraube, ein Verhältnis; unter 0,97 droht der Dom aufzureißen.',
   'Depth a blind hole needs from the boss face, mm: deepest screw + gap + tolerance.':
     'Nötige Tiefe eines Sacklochs ab Domstirnfläche, mm: tiefste Schraube + Freiraum + Toleranz.',
   'Plastic left under a blind hole, mm: wall + boss height − hole depth.':
@@ -149,7 +149,7 @@ export const FUNCTIONS = {
   'Force that pulls a threaded insert out of its boss, N, an estimate.':
     'Auszugskraft eines Gewindeeinsatzes aus seinem Dom, N, eine Schätzung.',
   'Width across the flats of a pocket for a hexagon nut, mm: that of the widest nut and an allowance.':
-    'Schlüsselweite einer Tasche für eine Sechskantmutter, mm: die der größten Mutter und eine Zugabe.',
+    'Schlüsselweite einer Tasche für eine Sechskantmutter, mm: die der größten Mutter plus Zugabe.',
   'Width across the corners of a pocket for a hexagon nut, mm.': 'Eckenmaß einer Tasche für eine Sechskantmutter, mm.',
   'Height of a hexagon nut, mm, by ISO 4032.': 'Höhe einer Sechskantmutter, mm, nach ISO 4032.',
   'Results of every variant of a screw joint: a table of inputs in, a row of outputs for each variant out.':
@@ -171,11 +171,11 @@ export const FUNCTIONS = {
   'Section of a wall strip with one rib: area, centroid, second moment, modulus and equal flat wall, mm.':
     'Wandstreifen mit einer Rippe: Fläche, Schwerpunkt, Trägheits- und Widerstandsmoment, gleich steife ebene Wand, mm.',
   'Wall left outside a lip or groove at the rim, mm: wall − lip − gaps·clearance.':
-    'Wand außerhalb einer Lippe oder Nut am Rand, mm: Wand − Lippe − Spalte·Spiel.',
+    'Verbleibende Wand außerhalb einer Lippe oder Nut am Rand, mm: Wand − Lippe − Spalte·Spiel.',
   'Smallest, nominal and largest clearance per side of a lip in its groove, mm.':
     'Kleinstes, nominelles und größtes Spiel je Seite einer Lippe in ihrer Nut, mm.',
   'Gap at the rim when the bosses touch, mm; negative hangs the boss in tension.':
-    'Spalt am Rand, wenn die Dome sich berühren, mm; negativ hängt der Dom auf Zug.',
+    'Spalt am Rand, wenn die Dome sich berühren, mm; negativ: der Dom steht unter Zug.',
   'Smallest, nominal and largest gap at the rim and its root-sum-square half spread, mm.':
     'Kleinster, nomineller und größter Spalt am Rand und seine halbe Streubreite als quadratische Summe, mm.',
   'Diameter of the largest circle in a junction of wall and rib, mm.':
@@ -183,7 +183,8 @@ export const FUNCTIONS = {
   'Largest circle in a junction ÷ wall, a ratio: how much thicker the plastic is there.':
     'Größter Kreis in einem Übergang ÷ Wanddicke, ein Verhältnis: wie viel dicker der Kunststoff dort ist.',
   'Cooling time of a plate in the mould, s.': 'Kühlzeit einer Platte im Werkzeug, s.',
-  'Size of the cavity that shrinks to a part, mm: part/(1 − S).': 'Maß der Kavität, die auf ein Formteil schwindet, mm: Formteil/(1 − S).',
+  'Size of the cavity that shrinks to a part, mm: part/(1 − S).':
+    'Maß der Kavität, das nach der Schwindung das Formteil ergibt, mm: Formteil/(1 − S).',
   'Length of a locating slot, mm, for a board on a round hole and a slot; its width is that of the hole.':
     'Länge eines Langlochs, mm, für eine Leiterplatte auf Rundloch und Langloch; seine Breite ist die des Lochs.',
   'Largest turn of a board on a round hole and a slot, degrees.': 'Größte Verdrehung einer Leiterplatte auf Rundloch und Langloch, Grad.',
@@ -198,15 +199,15 @@ export const FUNCTIONS = {
   'Depth of the recess from the outer face to the head seat, mm: board plane − seat.':
     'Tiefe der Senkung von der Außenfläche zur Kopfauflage, mm: Leiterplattenebene − Kopfauflage.',
   'Seat left under the head, mm: board plane − recess depth.':
-    'Kunststoff der Kopfauflage unter dem Kopf, mm: Leiterplattenebene − Senkungstiefe.',
+    'Verbleibende Kopfauflage unter dem Kopf, mm: Leiterplattenebene − Senkungstiefe.',
   'Least depth of the recess that hides the head, mm: head height + subflush.':
-    'Kleinste Tiefe der Senkung, die den Kopf verbirgt, mm: Kopfhöhe + Versenkung.',
+    'Kleinste Tiefe der Senkung, die den Kopf verbirgt, mm: Kopfhöhe + Abstand zur Außenfläche.',
   'How far the head lies below the outer face, mm; negative: it stands proud.':
     'Wie tief der Kopf unter der Außenfläche liegt, mm; negativ steht er vor.',
   'Depth of a countersink from its sharp diameter down to the hole, mm.':
     'Tiefe einer Kegelsenkung von ihrem scharfkantigen Durchmesser bis zum Loch, mm.',
   'Room for the driver in the recess on diameter, mm, after a margin; negative: the driver does not go in.':
-    'Spiel des Schraubwerkzeugs in der Senkung im Durchmesser, mm, nach einer Zugabe; negativ: passt nicht hinein.',
+    'Spiel des Schraubwerkzeugs in der Senkung im Durchmesser, mm, abzüglich Zugabe; negativ: passt nicht hinein.',
   'Major diameter (outside of the thread) of a screw, mm, from the thread table.':
     'Außendurchmesser des Gewindes einer Schraube, mm, aus der Gewindetabelle.',
   'Root diameter (core of the external thread) of a screw, mm, from the thread table.':
@@ -236,7 +237,7 @@ export const FUNCTIONS = {
   'Opening of a rim half way between two screws under an even load, mm, an estimate: q·L⁴/(384·E·I).':
     'Öffnung eines Rands in der Mitte zwischen zwei Schrauben unter gleichmäßiger Last, mm, eine Schätzung: q·L⁴/(384·E·I).',
   'Screw pitch at which a rim opens by a given sag between two screws, mm, an estimate.':
-    'Schraubenabstand, bei dem ein Rand sich zwischen zwei Schrauben so weit öffnet, mm, eine Schätzung.',
+    'Schraubenabstand, bei dem sich ein Rand zwischen zwei Schrauben um ein gegebenes Maß öffnet, mm, eine Schätzung.',
   'Least, nominal and largest squeeze of a sealing cord in its groove, shares of its thickness.':
     'Kleinste, nominelle und größte Verpressung einer Dichtschnur in ihrer Nut, als Anteil ihrer Dicke.',
   'Largest share of its groove that a sealing cord fills; a groove filled solid is refused.':
@@ -250,7 +251,7 @@ export const FUNCTIONS = {
   'Force at the tip that bends a snap hook, N: an estimate, root and wall rigid.':
     'Kraft an der Spitze, die einen Schnapphaken biegt, N: eine Schätzung, Fuß und Wand starr.',
   'Axial force that pushes a snap hook aside over its ramp, N: an estimate. With the return angle it is the one for release.':
-    'Axiale Kraft, die einen Schnapphaken auslenkt, N: eine Schätzung. Mit dem Rückwinkel ist es die Lösekraft.',
+    'Fügekraft, die einen Schnapphaken über seine Schräge auslenkt, N: geschätzt. Mit dem Haltewinkel ist es die Lösekraft.',
   'Force that shears the plastic thread out of a boss, N, an estimate for tapping screws.':
     'Auszugskraft: Kraft, die das Kunststoffgewinde aus einem Dom schert, N, eine Schätzung für Blechschrauben.',
   'A machine thread in plastic is refused: the cylinder overstates it.':
@@ -264,28 +265,28 @@ export const FUNCTIONS = {
   'Setting of the driver between drive and strip torque, N·m.': 'Einstellung des Schraubers zwischen Einschraub- und Überdrehmoment, N·m.',
   'Strip ÷ drive torque with its state, and the lowest and highest setting, N·m.':
     'Überdrehmoment ÷ Einschraubmoment mit Zustand, und die kleinste und größte Einstellung, N·m.',
-  'Torque that makes a clamp force under the head, N·m.': 'Drehmoment, das unter dem Kopf eine Klemmkraft macht, N·m.',
+  'Torque that makes a clamp force under the head, N·m.': 'Drehmoment, das unter dem Kopf eine Klemmkraft erzeugt, N·m.',
   'Clamp force left when the plastic has relaxed, N, an estimate.':
     'Verbleibende Klemmkraft, wenn der Kunststoff relaxiert ist, N, eine Schätzung.',
   'Pressure under a flat-seated head, MPa.': 'Flächenpressung unter einem Kopf mit ebener Auflage, MPa.',
   'Hoop stress at the bore of a boss pressed over a rigid pin, MPa.':
     'Tangentialspannung an der Bohrung eines auf einen starren Stift gepressten Doms, MPa.',
   'Largest interference on diameter at which the hoop stress stays within a limit, mm.':
-    'Größtes Übermaß im Durchmesser, das eine Tangentialspannung einhält, mm.',
+    'Größtes Übermaß im Durchmesser, bei dem die Tangentialspannung eine Grenze einhält, mm.',
   'Axial force that pushes a rigid pin through its press fit, N, an estimate.':
     'Axiale Kraft, die einen starren Stift durch seinen Pressverband schiebt, N, eine Schätzung.',
   'Whole number of screws that share a short-term load.': 'Ganze Zahl von Schrauben, die sich eine kurzzeitige Last teilen.',
   'One output of a joint over two of its inputs: x values along the top, y values down the side.':
     'Eine Ausgabe einer Verbindung über zwei ihrer Eingaben: x-Werte oben, y-Werte seitlich.',
   'How far each input of a joint may move while all others stay: without a fail, and with every rule passing.':
-    'Zwischen welchen Werten sich jede Eingabe bewegen darf, während alle anderen bleiben: ohne fail, und mit pass.',
+    'Zwischen welchen Werten sich jede Eingabe bewegen darf, während alle anderen bleiben: ohne fail, und überall pass.',
   'What moves one output of a joint: its slope by each input, and what the tolerance of each makes of it.':
     'Was eine Ausgabe einer Verbindung bewegt: ihre Steigung nach jeder Eingabe, und was deren Toleranz daraus macht.',
   'How many joints meet each rule when every size that has limits is drawn within them.':
-    'Wie viele Verbindungen jede Regel erfüllen, wenn jedes Maß mit Grenzen zufällig innerhalb dieser streut.',
+    'Wie viele Verbindungen jede Regel erfüllen, wenn jedes Maß mit Grenzen zufällig innerhalb seiner Grenzen streut.',
   'The same seed gives the same counts everywhere.': 'Derselbe Startwert gibt überall dieselben Zahlen.',
   'The value of one input of a joint, nearest to its present one, at which an output reaches its target.':
-    'Der Wert einer Eingabe, dem jetzigen am nächsten, bei dem eine Ausgabe ihr Ziel hat.',
+    'Der Wert einer Eingabe, dem jetzigen am nächsten, bei dem eine Ausgabe ihr Ziel erreicht.',
   'Full width of an ISO 286-1 tolerance grade, mm.': 'Volle Breite eines Grundtoleranzgrads nach ISO 286-1, mm.',
   'General tolerance of a length by ISO 2768-1, ± mm.': 'Allgemeintoleranz eines Längenmaßes nach ISO 2768-1, ± mm.',
   'Tolerance of a moulded length, ± mm, by group or by your own table.':

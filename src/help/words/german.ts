@@ -5,8 +5,8 @@ import type { HelpWords } from './english';
 
 export const GERMAN: HelpWords = {
   language: 'Deutsch',
-  titled: title => `${title} – Bosswright Hilfe`,
-  help: 'Bosswright Hilfe',
+  titled: title => `${title} – Bosswright-Hilfe`,
+  help: 'Bosswright-Hilfe',
   whereYouAre: 'Wo Sie sind',
   inDecimals: 'Formeln mit Dezimalkomma',
   aid: 'Eine Auslegungshilfe für Fachleute: Bauen und prüfen Sie einen Prototyp.',
@@ -52,7 +52,8 @@ export const GERMAN: HelpWords = {
       'Rippen und Wandanschlüsse, die Lippe zwischen den Hälften, ob Rand oder Dom zuerst aufliegt, wie weit sich der Rand zwischen den ' +
       'Schrauben öffnet, eine Dichtung in ihrer Nut, Kühlzeit und Kavitätsmaß.',
     Tolerances: 'Toleranzen aus Tabellen und Maßketten: ungünstigster Fall, quadratische Summe, und was dazwischen liegt.',
-    'Checks, variants, trace': 'Ein Wert gegen seine Grenze, Varianten nebeneinander, und Funktionen, die andere Funktionen erklären.',
+    'Checks, variants, trace':
+      'Ein Wert an seiner Grenze gemessen, Varianten nebeneinander, und Funktionen, die andere Funktionen erklären.',
     'The joint as one table':
       'Die ganze Verbindung in einem Aufruf: eine Zeile je Variante, Eingaben nach Namen, jeder Wert einmal berechnet, jede Regel mit ' +
       'ihrer Begründung beurteilt.',
@@ -104,12 +105,12 @@ export const GERMAN: HelpWords = {
   firstOf: (rows, columns) => `Der Anfang von ${rows} Zeilen und ${columns} Spalten.`,
   readIn: 'Gelesen in',
   figures: {
-    demo: 'Die Verbindung der Demo',
-    hatch: 'Die Verbindung der Anleitung hatch',
+    demo: 'Die Verbindung der Beispiel-Arbeitsmappe',
+    hatch: 'Die Verbindung des Beispiels hatch',
     exampleOf: id => `Das Beispiel von ${id}`,
     corner:
       'Ein Dom in einer gerundeten Ecke, maßstäblich: dicke Linien am Grund, dünne am freien Ende, gestrichelt bei konstantem Eckradius',
-    hook: 'Ein angenommener Haken, 5 mm breit, Modul 2300 MPa, Reibungszahl 0,3; ausgelenkt gestrichelt',
+    hook: 'Ein angenommener Haken, 5 mm breit, E-Modul 2300 MPa, Reibungszahl 0,3; ausgelenkt gestrichelt',
     pattern: 'Eine Leiterplatte auf einem runden Loch und einem Langloch, und zwei weitere Schrauben; nicht maßstäblich',
   },
   inBold: 'Fett: was diese Funktion berechnet.',

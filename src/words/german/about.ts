@@ -13,23 +13,20 @@ export const ABOUT: typeof ENGLISH = {
     [
       'Eine Auslegungshilfe für Fachleute.',
       'Sie bescheinigt nichts und ersetzt weder eine Ingenieurin oder einen Ingenieur noch die Durchsicht des Spritzgießers, eine ' +
-        'Prüfung ' +
-        'oder das Recht am Ort des Verkaufs. Bauen und prüfen Sie von jeder Verbindung einen Prototyp; eine Festigkeit ist eine ' +
-        'Schätzung ' +
-        'und sagt es.',
+        'Prüfung oder das Recht am Ort des Verkaufs. Bauen und prüfen Sie von jeder Verbindung einen Prototyp; eine Festigkeit ist eine ' +
+        'Schätzung und sagt es.',
     ],
     [
       'Netzspannung oder andere gefährliche Spannung:',
       'Isolierungen, Kriech- und Luftstrecken werden hier nie angegeben. Tragen Sie die der Norm ein, die für das Produkt gilt, und ' +
-        'lassen ' +
-        'Sie sie prüfen. Metallschrauben durch die Wand, Feuchte, Schmutz, Höhenlage und Fehler werden nicht beurteilt. Die Installation ' +
-        'folgt den örtlichen Vorschriften und gehört in die Hand von Elektrofachkräften.',
+        'lassen Sie sie prüfen. Metallschrauben durch die Wand, Feuchte, Schmutz, Höhenlage und Fehler werden nicht beurteilt. Die ' +
+        'Installation folgt den örtlichen Vorschriften und gehört in die Hand von Elektrofachkräften.',
     ],
     [
       'Batterien:',
       'Aufblähen, Wärme, Entgasung und Verformungsraum werden nicht berechnet. Halten Sie die längste Schraubenspitze von jeder ' +
-        'Zelle fern. ' +
-        'Knopfzellen unterliegen vielerorts Vorschriften zum Schutz von Kindern: Besorgen Sie den geltenden Text und eine Prüfstelle.',
+        'Zelle fern. Knopfzellen unterliegen vielerorts Vorschriften zum Schutz von Kindern: Besorgen Sie sich den geltenden ' +
+        'Text, und ziehen Sie eine Prüfstelle hinzu.',
     ],
     [
       'Nicht abgedeckt:',
@@ -38,8 +35,8 @@ export const ABOUT: typeof ENGLISH = {
     ],
     [
       'Nicht beurteilt:',
-      'Medizinprodukte, Lebensmittelkontakt, Produkte für Kinder, explosionsfähige Atmosphären, Brandklassen und Schutzarten. Lose ' +
-        'Schrauben und Kleinteile sind eine Gefahr für Kinder.',
+      'Medizinprodukte, Lebensmittelkontakt, Produkte für Kinder, explosionsfähige Atmosphären, Brennbarkeitsklassen und Schutzarten. ' +
+        'Lose Schrauben und Kleinteile sind eine Gefahr für Kinder.',
     ],
     [
       'Werkstoffdaten',

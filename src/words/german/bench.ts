@@ -17,7 +17,7 @@ export const BENCH: typeof ENGLISH = {
     handOver: 'Übergeben…',
     help: 'Hilfe',
     helpFile: 'help/de/index.html',
-    newWindow: ' (englisch, neues Fenster)',
+    newWindow: ' (neues Fenster)',
     language: 'Sprache',
     details: 'Bild und Einzelheiten',
     spreadsheet: 'Tabellenblatt',
@@ -84,7 +84,7 @@ export const BENCH: typeof ENGLISH = {
   discardOf: name => `${name} verwerfen…`,
   discardAsked: name => `${name} verwerfen?`,
   discardForGood: 'Endgültig verwerfen?',
-  noWayBack: 'Nichts bringt sie zurück.',
+  noWayBack: 'Sie lässt sich nicht zurückholen.',
   discardYes: 'Verwerfen',
   discardNo: 'Behalten',
   discardIt: 'Verwerfen…',
@@ -103,8 +103,9 @@ export const BENCH: typeof ENGLISH = {
     'haben.',
   keepThis: 'Diese behalten, die andere verwerfen',
   openOther: 'Die andere öffnen, diese verwerfen',
-  notKept: 'In diesem Browser nicht gespeichert, Grund siehe unten: Speichern als .xlsx, oder wählen',
-  notKeptWhy: why => `In diesem Browser nicht gespeichert (${why}): Speichern als .xlsx, oder eine andere Arbeitsmappe verwerfen`,
+  notKept: 'In diesem Browser nicht gespeichert, Grund siehe unten: Nehmen Sie „Speichern als .xlsx“, oder wählen Sie',
+  notKeptWhy: why =>
+    `In diesem Browser nicht gespeichert (${why}): Nehmen Sie „Speichern als .xlsx“, oder verwerfen Sie eine andere Arbeitsmappe`,
   saved: at => `In diesem Browser gespeichert ${at.toLocaleTimeString('de-DE', CLOCK)}`,
   openedAs: kept => `Ihre Arbeitsmappe, in diesem Browser gespeichert${kept === undefined ? '' : ` ${dayOf(kept)}`}`,
   damaged: why =>
@@ -135,7 +136,7 @@ export const BENCH: typeof ENGLISH = {
   keepsNothing: 'Dieser Browser speichert nichts für diese Seite. Dies ist das Beispiel.',
   leaveAsked: 'Diese Arbeitsmappe verlassen?',
   leaveWords:
-    'Was Sie darin geändert haben, ist in diesem Browser nicht gespeichert; der Grund steht über dem Blatt. Speichern als .xlsx ' +
+    'Was Sie darin geändert haben, ist in diesem Browser nicht gespeichert; der Grund steht über dem Blatt. „Speichern als .xlsx“ ' +
     'sichert es in einer Datei.',
   leaveYes: 'Verlassen und die Änderungen verlieren',
   leaveNo: 'Bleiben',

@@ -40,8 +40,7 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
   heading: 'Übergeben',
   about:
     'Eine Kopie aus einfachen Formeln für jemanden ohne diese Funktionen, mit Seiten von uns für die Antworten. Ihre Arbeitsmappe ' +
-    'bleibt, ' +
-    'wie sie ist.',
+    'bleibt, wie sie ist.',
   noWorkbook: 'Hier ist keine Arbeitsmappe. Öffnen Sie diesen Bereich in einer Arbeitsmappe, um sie zu übergeben.',
   look: 'Ansehen, was weitergegeben wird',
   lookAgain: 'Noch einmal ansehen',

@@ -25,7 +25,7 @@ export const FUNCTIONS: typeof ENGLISH = {
     'Pattern of holes': 'Lochbild',
     'Ribs, lip, mould': 'Rippen, Lippe, Werkzeug',
     Tolerances: 'Toleranzen',
-    'Checks, variants, trace': 'Prüfungen, Varianten, Nachweis',
+    'Checks, variants, trace': 'Prüfungen, Varianten, Rechenweg',
     'The joint as one table': 'Die Verbindung als eine Tabelle',
   },
   notCovered: {

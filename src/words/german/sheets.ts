@@ -36,25 +36,22 @@ const GUIDES: Readonly<Record<GuideName, { readonly title: string; readonly sent
       'übernächste setzt auf, und Entformungsschräge, Senkung und Einfall folgen.',
   },
   hive: {
-    title: 'Anzeige einer Bienenstockwaage: keine Lagerlänge passt',
+    title: 'Anzeige einer Bienenstockwaage: keine lieferbare Länge passt',
     sentence:
-      'Keine Lagerlänge der ersten Schraube hält, ohne aufzusetzen, und ihr Dom zeichnet sich vorn ab; eine dünnere tut beides ' +
-      'nicht, und ' +
-      'sechs davon halten mehr als vier dicke.',
+      'Keine lieferbare Länge der ersten Schraube hält, ohne aufzusetzen, und ihr Dom zeichnet sich vorn ab; bei einer dünneren ' +
+      'tritt beides nicht auf, und sechs davon halten mehr als vier dicke.',
   },
   timer: {
     title: 'Treppenlichtschalter: ein Schraubenkopf neben Kupfer',
     sentence:
       'Ein Schraubenkopf kommt, um sein Spiel verschoben, stromführendem Kupfer zu nah; das Kupfer zu verlegen erhält die starke ' +
-      'Schraube. ' +
-      'Der Abstand ist Ihrer, aus Ihrer Norm, geprüft.',
+      'Schraube. Den Abstand geben Sie vor, aus Ihrer Norm und geprüft.',
   },
   gauge: {
     title: 'Füllstandsanzeige einer Regentonne: ein hoher Dom neben einer Wand',
     sentence:
       'Die Entformungsschräge schließt den Spalt neben einem hohen Dom, bis das Werkzeug am Grund eine Messerkante hat; am Deckel ' +
-      'hängend ' +
-      'hat ein kurzer Dom Platz, ein flaches Loch und eine passende Schraube.',
+      'hängend hat ein kurzer Dom Platz, ein kurzes Loch und eine passende Schraube.',
   },
   monitor: {
     title: 'Luftgütemesser im Klassenzimmer: Lippe, Klemmung und eine Zeichnung in Zoll',
@@ -66,29 +63,27 @@ const GUIDES: Readonly<Record<GuideName, { readonly title: string; readonly sent
     title: 'Frostwarner im Obstgarten: eine Klappe, die oft geöffnet wird',
     sentence:
       'Eine Blechschraube hält, aber nicht für eine Klappe, die jeden Monat geöffnet wird; ein Gewindeeinsatz tut es, sobald das ' +
-      'Loch in der ' +
-      'Klappe ihn nicht mehr herausziehen lässt.',
+      'Loch in der Klappe so eng ist, dass die Schraube ihn nicht mehr herauszieht.',
   },
   handheld: {
     title: 'Handmessgerät für Boden: eine mit dem Messschieber gemessene Schraube',
     sentence:
       'Eine gewindeformende Schraube ohne Norm wird eingegeben, wie sie gemessen wurde; ihre erste Länge hält zu wenig Gewinde, die ' +
-      'längste ' +
-      'setzt auf, und in der Ecke ist der Werkzeugstahl zu dünn.',
+      'längste setzt auf, und in der Ecke ist der Werkzeugstahl zu dünn.',
   },
   pond: {
     title: 'Pegelsender im Teich: vier Löcher, ein Haken und eine Dichtung',
     sentence:
       'Knappe kleine Löcher gehen nicht über vier Schrauben, ein kurzer Haken wird zu stark gedehnt, und ein Rand öffnet sich ' +
       'zwischen seinen ' +
-      'Schrauben; jedes behebt ein Maß.',
+      'Schrauben; jedes davon behebt ein einziges Maß.',
   },
   compost: {
     title: 'Kompostthermometer: die Mitte des Fensters',
     sentence:
       'Einfall, Restwand und Einschraubtiefe lassen einen kleinen guten Bereich von Wand und Dom; eine Wahl an seinem Rand ' +
       'scheitert, sobald ' +
-      'der Spritzgießer weniger einhält, eine in seiner Mitte nicht.',
+      'der Spritzgießer weniger genau fertigt, eine in seiner Mitte nicht.',
   },
 };
 
