@@ -356,6 +356,22 @@ describe('what was filled in', () => {
     expect(without(found, 'results')).toEqual(NOTHING);
   });
 
+  it('on the cover goes by the name beside its field, where two share a row', () => {
+    const rowOf = (name: string): string => cells.find(({ value }) => value === name)?.at.slice(1) ?? '';
+    const fields = [
+      ['shrinkage along, %', 'C', 0.006],
+      ['shrinkage across, %', 'G', 0.007],
+      ['supplier', 'G', 'us'],
+      ['date', 'G', 'today'],
+    ] as const;
+    const places = fields.map(
+      ([name, column, value]) => [`Hand-over!${column}${name === 'date' ? rowOf('name') : rowOf(name)}`, value] as const,
+    );
+    const found = compare(sent, returned(Object.fromEntries(places)));
+    expect(found.answers.map(({ label }) => label).sort()).toEqual(fields.map(([name]) => name).sort());
+    expect(without(found, 'answers')).toEqual(NOTHING);
+  });
+
   it('as a day is told as one, in remarks, samples and cells', () => {
     const places = {
       [`Characteristics!N${row}`]: 46086,

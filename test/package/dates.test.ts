@@ -1,4 +1,4 @@
-// Numbers that a file shows as days and times are read as these, by the formats of their cells.
+// Numbers that a file shows as days, times and shares are read as these, by the formats of their cells.
 import { expect, it } from 'vitest';
 import { readWithRemarks } from '../../src/hosts/xlsx/read';
 import { BOOK, madeParts, zipped } from './made';
@@ -27,6 +27,10 @@ const READ: readonly (readonly [id: number, code: string | undefined, value: num
   [182, 'yyyy-mm-dd', -1, undefined],
   [183, 'yyyy-mm-dd', 3_000_000, undefined],
   [184, 'hh:mm', 7.5, undefined],
+  [9, undefined, 0.06, '6 %'],
+  [185, '0.0%', 0.006, '0.6 %'],
+  [186, '0.0" %"', 0.6, undefined],
+  [187, '0.0\\%', 0.6, undefined],
 ];
 const formats = READ.flatMap(([id, code]) =>
   code === undefined ? [] : [`<numFmt numFmtId="${id}" formatCode="${code.replaceAll('"', '&quot;')}"/>`],

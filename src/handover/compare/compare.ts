@@ -58,10 +58,11 @@ function sheetPairs(sent: ComparedWorkbook, returned: ComparedWorkbook, { rearra
 }
 
 function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWords): void {
-  const labelOf = (was: CellSpot, is: CellSpot | undefined): string => labelled(was, is, words.of);
   const { sent } = places;
   const { name } = sent.sheet;
   const form = formOf(sent);
+  const labelOf = (was: CellSpot, is: CellSpot | undefined): string =>
+    (form === 'cover' ? nameBeside(was) : undefined) ?? labelled(was, is, words.of);
   found.rearranged.push(...wholeLines(places, words));
   const cells = new Map<string, Place>();
   for (const place of [...filledOf(sent), ...places.filledBack()]) cells.set(address(place.row, place.column), place);
@@ -113,6 +114,13 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWord
 }
 
 const cellAt = ({ grid, row, column }: CellSpot): SeenCell => grid.cell(row, column);
+
+/** On the cover two names share a row, each before its own field. */
+function nameBeside({ grid, row, column }: CellSpot): string | undefined {
+  const before = grid.filled(row).filter(c => c < column);
+  const name = before.length === 0 ? undefined : grid.value(row, Math.max(...before));
+  return typeof name === 'string' ? cellText(name) : undefined;
+}
 
 /** By its headings where it was sent, else where it came back: what was filled in names its own row. */
 function labelled(was: CellSpot, is: CellSpot | undefined, of: string): string {
