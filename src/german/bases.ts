@@ -35,5 +35,5 @@ export const BASES: Readonly<Record<RuleName, string>> = {
   'strip before drive': 'Überdrehmoment ÷ Einschraubmoment, Schätzungen',
   'set torque in its window': 'eingestelltes Drehmoment mit seiner Streuung, gegen Einschraub- und Überdrehmoment',
   'head does not sink in': 'Pressung unter dem Kopf gegen die Streckspannung, kurzzeitig',
-  'steel beside the boss': 'Formstahl am Grund, die Wand mit der Formschräge des Doms',
+  'steel beside the boss': 'Formstahl am Grund, die Wand mit der Entformungsschräge des Doms',
 };

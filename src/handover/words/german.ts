@@ -64,7 +64,7 @@ export const GERMAN: PageWords = {
     decisions: ['offen', 'vereinbart', 'abgelehnt'],
     questions: [
       'Schwindung der Werkstofftype längs und quer zur Fließrichtung, und ihre Streuung?',
-      'Welche Flächen liegen zur Trennebene, und reichen die Formschrägen?',
+      'Welche Flächen liegen zur Trennebene, und reichen die Entformungsschrägen?',
       'Anguss, Auswerfer und Kühlung der Kernstifte nahe den Domen: ist etwas zu verlegen?',
       'Einfallstellen an Dom- und Rippenfuß: was ist auf der Sichtfläche zu erwarten?',
       'Welche Grenzmaße der Merkmale lassen sich nicht halten, welche stattdessen?',
@@ -202,9 +202,9 @@ export const GERMAN: PageWords = {
     rulesTitle: 'Einheiten und Regeln',
     rules: [
       'Längen in mm, Winkel in Grad, Kräfte in N, Drehmomente in N·m, Spannungen in MPa, wo nichts anderes steht.',
-      'Formschrägen gelten je Seite. Das Maß eines Elements mit Formschräge gilt an einem Ende: beim Schraubdom am freien Ende, beim ' +
-        'Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Formschräge.',
-      'Formschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
+      'Entformungsschrägen gelten je Seite. Das Maß eines Elements mit Entformungsschräge gilt an einem Ende: beim Schraubdom am freien Ende, beim ' +
+        'Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Entformungsschräge.',
+      'Entformungsschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
         'vereinbaren.',
       'Maße sind die des Teils, nicht der Kavität. Wann und in welchem Zustand gemessen wird, ist zu vereinbaren.',
       'Auf den zugefügten Blättern sind Formeln gegen Versehen gesperrt, ohne Kennwort.',
