@@ -6,6 +6,7 @@ import { errorName, Refused, wrongInput } from '../core/refuse';
 import { below, type Header, headerOf, isHeading, layoutOf, listOf, outputName, spelled, used, valuesOf } from './headings';
 import { INPUTS } from './inputs';
 import { isVerdict, meaningOf, type Output, OUTPUTS, unitOf } from './outputs';
+import { workingOrder } from './order';
 import { rowByRow } from './rows';
 import { Variant } from './variant';
 import { verdict } from './verdict';
@@ -161,7 +162,9 @@ function rowsOf(header: Header, outputs: CellRange | undefined, base: Base): Joi
 
 function tableOf(outputs: CellRange | undefined, { header, body }: ReturnType<typeof headedBlock>, base: Base): Cell[][] {
   const { heading, answer } = rowsOf(header, outputs, base);
-  return [[...heading], ...body.map(answer)];
+  const answers = new Array<Cell[]>(body.length);
+  for (const place of workingOrder(header, body)) answers[place] = answer(body[place] ?? []);
+  return [[...heading], ...answers];
 }
 
 export function jointValue(names: CellRange, values: CellRange, output: unknown, base: CellRange | undefined): Cell {

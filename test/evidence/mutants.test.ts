@@ -87,6 +87,7 @@ const SINCE_THE_RUN: { readonly from: readonly string[]; readonly to: readonly s
     'src/joint/input-value.ts',
     'src/joint/judge.ts',
     'src/joint/look-up.ts',
+    'src/joint/order.ts',
     'src/joint/outputs.ts',
     'src/joint/parameters.ts',
     'src/joint/ranking.ts',

@@ -146,7 +146,7 @@ it('is worked by keys alone: a new table, its cell explained, and handed over', 
   await page.keyboard.press('Enter');
   await view('Hand-over').locator('.bw-answer').waitFor();
   // who works in German sends in German until another is chosen
-  expect(await view('Hand-over').getByLabel(W.handOver.language, { exact: true }).inputValue()).toBe('German');
+  expect(await view('Hand-over').getByRole('combobox', { name: W.handOver.language }).inputValue()).toBe('German');
   expect(await violations(page)).toEqual([]);
   expect(await cut()).toEqual([]);
   await page.screenshot({ path: 'dist/screenshots/german-hand-over-320.png', fullPage: true });
