@@ -97,6 +97,7 @@ it('the steps are in the document: the places of a function, an output, a rule a
     'src',
     'src',
     'src',
+    'src',
     'test',
     'test',
   ]);
@@ -157,13 +158,13 @@ describe('after it', () => {
     ],
     [
       'row of the arguments, or the joint of a limit',
-      [4, 14],
+      [4, 15],
       [/- +"BOSS\.FOOT"/, /- +"room for the foot: review 0"/],
       () => vitest('test/contract/arguments.test.ts', 'test/joint/limits.test.ts'),
     ],
     [
       'card and words, or the rows of the limits',
-      [1, 2, 13, 14],
+      [1, 2, 14, 15],
       [/withoutCard[^]*BOSS\.FOOT/, /\+ +"room for the foot"/],
       () => {
         generate();
