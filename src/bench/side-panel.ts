@@ -4,6 +4,7 @@ import type { SheetFunction } from '../hosts/univer/metadata';
 import { benchFiles } from './bench-files';
 import { byId } from './dom';
 import type { MountedPane } from '../pane/mount';
+import type { KeptView } from '../pane/pane-services';
 import type { Speech } from '../words/speech';
 import { tabs, type Tabs } from './tabs';
 
@@ -30,14 +31,14 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
         words,
         later,
         ...(beside !== undefined && { beside }),
-        kept: {
+        kept: Promise.resolve<KeptView>({
           get: key => kept.get(key) ?? null,
           set(key, value) {
             kept.set(key, value);
             // A link inside the pane may lead to another of its views.
             if (key === 'view') row.mark(`tab-${value}`);
           },
-        },
+        }),
       });
     });
   }

@@ -10,16 +10,20 @@ const versionText = (): string => {
 };
 
 export function AboutView(): JSX.Element {
-  const { kept, port, benchUrl } = usePane();
+  const { keptView, port, benchUrl } = usePane();
   const W = useLater().about;
-  const isOpen = kept?.get('cautions') !== 'closed';
+  const isOpen = keptView?.get('cautions') !== 'closed';
   return (
     <>
       <h2>{W.heading}</h2>
       <p>{W.what}</p>
       <p class="bw-quiet">{versionText()}</p>
       <p>{port === undefined ? W.noWorkbook : W.seeAll}</p>
-      <details class="bw-cautions" open={isOpen} onToggle={event => kept?.set('cautions', event.currentTarget.open ? 'open' : 'closed')}>
+      <details
+        class="bw-cautions"
+        open={isOpen}
+        onToggle={event => keptView?.set('cautions', event.currentTarget.open ? 'open' : 'closed')}
+      >
         <summary>{W.before}</summary>
         <ul>
           {W.cautions.map(([head, text]) => (

@@ -39,34 +39,42 @@ function PutIntoSheet({ svg, words }: { readonly svg: () => string; readonly wor
   );
 }
 
+/** A choice that is as it was left until it is made anew. */
+function useKeptChoice(name: string): readonly [isOn: boolean, choose: (on: boolean) => void] {
+  const { keptView } = usePane();
+  const [chosen, setChosen] = useState<boolean>();
+  return [
+    chosen ?? keptView?.get(name) === 'on',
+    on => {
+      setChosen(on);
+      keptView?.set(name, on ? 'on' : 'off');
+    },
+  ];
+}
+
 function Figure({ joint }: { readonly joint: LocatedJoint }): JSX.Element {
-  const { kept } = usePane();
   const { figure: W, frame } = useWords();
   const speech = useFigureSpeech();
   const measured = useWidth();
   const { widthPx: width } = measured;
-  const [inch, setInch] = useState(kept?.get('inch') === 'on');
-  const [hasNames, setHasNames] = useState(kept?.get('names') === 'on');
+  const [inch, setInch] = useKeptChoice('inch');
+  const [hasNames, setHasNames] = useKeptChoice('names');
   const letters = !hasNames && width < NAMES_FROM_PX;
   const { svg, legend, widthPx } = useMemo(
     () => section(joint.variant, { inch, letters, widthPx: width, speech }),
     [joint, inch, letters, width, speech],
   );
-  const choose = (name: string, set: (on: boolean) => void) => (event: JSX.TargetedEvent<HTMLInputElement>) => {
-    set(event.currentTarget.checked);
-    kept?.set(name, event.currentTarget.checked ? 'on' : 'off');
-  };
   const large = () => section(joint.variant, { inch, widthPx: LARGE_PX, speech }).svg;
   const words = W.section(jointName(joint, frame));
   return (
     <>
       <Drawing measured={measured} svg={svg} keepsSize={hasNames || (letters && widthPx > width)} large={large} words={words}>
         <label>
-          <input type="checkbox" checked={inch} onChange={choose('inch', setInch)} /> {W.inches}
+          <input type="checkbox" checked={inch} onChange={event => setInch(event.currentTarget.checked)} /> {W.inches}
         </label>
         {width < NAMES_FROM_PX && (
           <label>
-            <input type="checkbox" checked={hasNames} onChange={choose('names', setHasNames)} /> {W.onDrawing}
+            <input type="checkbox" checked={hasNames} onChange={event => setHasNames(event.currentTarget.checked)} /> {W.onDrawing}
           </label>
         )}
         <PutIntoSheet svg={large} words={words} />

@@ -3,7 +3,7 @@ import { render, type ComponentType, type JSX } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { CalculationState, CellEntry } from '../sheet/port';
 import { ConfirmDialog, type Asking } from './confirm-dialog';
-import type { PaneServices } from './pane-services';
+import type { KeptView, PaneServices } from './pane-services';
 import { messageOf, PaneContext, type PaneState, ShownContext, useWords } from './pane-context';
 import { toFollow, useJoint } from './use-joint';
 import { useSigns } from './use-signs';
@@ -90,6 +90,13 @@ function useBeside({ beside }: PaneServices): PaneState['german'] {
   return german;
 }
 
+/** How the pane was left, which nothing waits for. */
+function useKept({ kept }: PaneServices): KeptView | undefined {
+  const [keptView, setKeptView] = useState<KeptView>();
+  useEffect(() => void kept?.then(setKeptView), []);
+  return keptView;
+}
+
 /** In what the pane may be ahead of the cells, or behind them. */
 function CalculationNotice({ calculation }: { readonly calculation: CalculationState }): JSX.Element {
   return (
@@ -108,11 +115,11 @@ interface PaneProps {
 
 function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const W = services.words.frame;
-  const { kept } = services;
+  const keptView = useKept(services);
   const german = useBeside(services);
   const [chosen, setChosen] = useState<number>();
-  const keptView = VIEWS.findIndex(({ name }) => name === kept?.get('view'));
-  const active = chosen ?? (keptView >= 0 ? keptView : services.port === undefined ? WITHOUT_WORKBOOK : 0);
+  const left = VIEWS.findIndex(({ name }) => name === keptView?.get('view'));
+  const active = chosen ?? (left >= 0 ? left : services.port === undefined ? WITHOUT_WORKBOOK : 0);
   const opened = useRef(new Set<number>());
   opened.current.add(active);
   const [{ said, before, alsoBack }, setSaid] = useState<Said>({ said: '', before: [] });
@@ -133,7 +140,7 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
   const choose = (view: number) => {
     say('');
     setChosen(view);
-    kept?.set('view', VIEWS[view]?.name ?? '');
+    keptView?.set('view', VIEWS[view]?.name ?? '');
   };
   // at once: later it would undo what keys have chosen since
   useLayoutEffect(() => {
@@ -146,13 +153,14 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
       ...here,
       signs,
       ...(german !== undefined && { german }),
+      ...(keptView !== undefined && { keptView }),
       isBusy,
       say,
       wrote,
       work,
       ask: question => new Promise(answer => setAsking({ question, answer })),
     }),
-    [services, ...Object.values(here), signs, german, isBusy],
+    [services, ...Object.values(here), signs, german, keptView, isBusy],
   );
 
   return (
@@ -168,6 +176,8 @@ function Pane({ services, isSeen, asked }: PaneProps): JSX.Element {
           id={`bw-view-${name}`}
           aria-labelledby={`bw-tab-${name}`}
           hidden={view !== active}
+          // how the pane was left is no longer asked once somebody works in it
+          onFocusIn={() => setChosen(view)}
         >
           <ShownContext.Provider value={isSeen && view === active}>
             {opened.current.has(view) && <Guarded View={View} />}

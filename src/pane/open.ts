@@ -10,7 +10,7 @@ import { mountPane, type MountedPane } from './mount';
 import type { KeptView } from './pane-services';
 import { messageOf } from './pane-context';
 
-/** What the pane is opened with, all asked for at once. */
+/** What the pane is opened with, all asked for at once; it is drawn before `kept` is there. */
 export interface PaneParts {
   readonly language: PageLanguage;
   readonly functions: Promise<readonly ListedFunction[]>;
@@ -39,17 +39,17 @@ function portOfExcel(place: HTMLElement, { excel }: ViewWords): SheetPort | unde
 export async function openPane(isInExcel: boolean, parts: PaneParts): Promise<MountedPane | undefined> {
   const place = document.getElementById('pane') as HTMLElement;
   try {
-    const [functions, { words, later, beside }, kept] = await Promise.all([parts.functions, parts.speech, parts.kept]);
+    const [functions, { words, later, beside }] = await Promise.all([parts.functions, parts.speech]);
     const port = isInExcel ? portOfExcel(place, words) : undefined;
     return mountPane(place, {
       host: port === undefined ? 'page' : 'excel',
       functions,
       words,
       later,
+      kept: parts.kept,
       benchUrl: 'index.html',
       ...(beside !== undefined && { beside }),
       ...(port !== undefined && { port, files: excelFiles(words.excel) }),
-      ...(kept !== undefined && { kept }),
     });
   } catch (thrown) {
     show(place, START[parts.language].paneFailed(messageOf(thrown)));

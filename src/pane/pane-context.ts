@@ -4,7 +4,7 @@ import { useContext } from 'preact/hooks';
 import type { CellEntry, Selection } from '../sheet/port';
 import type * as German from '../german/beside';
 import type { ViewWords } from '../words/views';
-import type { PaneServices } from './pane-services';
+import type { KeptView, PaneServices } from './pane-services';
 import type { Followed } from './followed';
 import { numbersIn, type ShownNumbers } from './numbers';
 import type { Signs } from '../sheet/signs';
@@ -23,6 +23,8 @@ export type CanStop = (stop: () => void) => void;
 export interface PaneState extends PaneServices, Followed {
   /** What the English of cells is in German, once it is there; left out in English. */
   readonly german?: typeof German;
+  /** How the pane was left, once it is known. */
+  readonly keptView?: KeptView;
   /** In which signs formulas are typed, and numbers and formulas shown. */
   readonly signs: Signs;
   /** Speaks to everyone: shown in the pane and read out. */
