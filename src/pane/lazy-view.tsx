@@ -1,6 +1,6 @@
 // A view whose code is fetched after the pane has opened, and its words too where they come later.
 import { type ComponentType, createContext, type JSX } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useLayoutEffect, useState } from 'preact/hooks';
 import type { LaterWords } from '../words/later';
 import { usePane, useWords } from './pane-context';
 
@@ -32,7 +32,8 @@ export function lazyView(load: () => Promise<ComponentType>, isLater = false): L
     const [View, setView] = useState<ComponentType | undefined>(() => (isLater ? undefined : loaded));
     const [words, setWords] = useState<LaterWords>();
     const [fault, setFault] = useState<Error>();
-    useEffect(() => {
+    // what is seen is fetched before the rest is
+    useLayoutEffect(() => {
       if (View !== undefined) return;
       Promise.all([ready(), isLater ? later() : undefined]).then(([view, said]) => {
         setWords(said);

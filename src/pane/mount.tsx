@@ -214,6 +214,11 @@ export interface MountedPane {
   open(view: string): void;
 }
 
+/** What is fetched now is there when the network is not; one after another, so that what is seen comes first. */
+async function fetchRest({ later }: PaneServices): Promise<void> {
+  for (const fetch of [toFollow, ...VIEWS.map(({ View: { ready } }) => ready), later]) await fetch().catch(() => undefined);
+}
+
 /** Shows the pane in the element. */
 export function mountPane(element: HTMLElement, services: PaneServices): MountedPane {
   element.replaceChildren();
@@ -223,8 +228,7 @@ export function mountPane(element: HTMLElement, services: PaneServices): Mounted
   const draw = () => render(<Pane services={services} isSeen={isSeen} asked={asked} />, element);
   draw();
   performance.mark('bosswright pane');
-  // What is fetched now is there when the network is not.
-  setTimeout(() => [services.later, toFollow, ...VIEWS.map(({ View: { ready } }) => ready)].forEach(fetch => void fetch().catch(() => {})));
+  setTimeout(() => void fetchRest(services));
   return {
     show(now) {
       isSeen = now;
