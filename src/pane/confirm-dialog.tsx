@@ -8,15 +8,11 @@ export interface Asking {
 }
 
 /** The browser's own dialog: it keeps the focus inside and gives it back. */
-export function ConfirmDialog({
-  asking: { question, answer },
-  onDone,
-}: {
-  readonly asking: Asking;
-  readonly onDone: () => void;
-}): JSX.Element {
+export function ConfirmDialog({ asking, onDone }: { readonly asking: Asking; readonly onDone: () => void }): JSX.Element {
+  const { question, answer } = asking;
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  // an answer may bring the next question before the dialog is gone
+  useEffect(() => dialog.current?.showModal(), [asking]);
   const onClose = () => {
     answer(dialog.current?.returnValue === 'yes');
     onDone();

@@ -101,19 +101,20 @@ async function insert(): Promise<void> {
   await page.getByRole('button', { name: 'Insert into the sheet' }).click();
   let isFirstValue = false;
   let isGivenUp = false;
-  const ask = page.locator('dialog.bw-ask');
+  const ask = page.locator('dialog.bw-ask[open]');
+  const asked = async (): Promise<string> => (await ask.allInnerTexts()).join('');
   for (;;) {
-    await expect.poll(async () => (await ask.count()) > 0 || (await said()) !== '' || isGivenUp).toBe(true);
-    if ((await ask.count()) === 0) break;
+    await expect.poll(async () => (await asked()) !== '' || (await said()) !== '' || isGivenUp).toBe(true);
+    const words = await asked();
+    if (words === '') break;
     counted.asked++;
-    isFirstValue ||= (await ask.innerText()).includes('Insert its first value');
+    isFirstValue ||= words.includes('Insert its first value');
     isGivenUp = counted.takenBack > 0 && below(3) === 0;
-    const words = await ask.innerText();
     await ask
       .getByRole('button')
       .nth(isGivenUp ? 0 : 1)
       .click();
-    await expect.poll(async () => (await ask.count()) === 0 || (await ask.innerText()) !== words).toBe(true);
+    await expect.poll(asked).not.toBe(words);
     if (isGivenUp) break;
   }
   await quiet();
@@ -242,7 +243,11 @@ test.each(Array.from({ length: walks }, (_, walk) => walk + 1))('walk %i', async
   page.on('pageerror', error => faults.push(error.message));
   page.on('console', message => ['error', 'warning'].includes(message.type()) && faults.push(message.text()));
   decimal = walk % 2 === 0 ? ',' : '.';
+  // the signs are asked for whenever the pane is seen
+  await quiet();
+  await page.evaluate(() => window.excel.show(false));
   await page.evaluate(sign => Object.assign(window.excel.fake, { waitMs: 3, decimalSeparator: sign }), decimal);
+  await page.evaluate(() => window.excel.show(true));
   await quiet();
   try {
     for (let step = 0; step < stepsPerWalk; step++) {
