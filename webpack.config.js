@@ -66,6 +66,13 @@ const withoutPictures = {
   options: { search: 'data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]{4000,}', flags: 'g', replace: 'data:,' },
 };
 
+/** The sheet engine waits so long before it draws for the first time. */
+const drawnAtOnce = {
+  test: /@univerjs[\\/]ui[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: 'string-replace-loader',
+  options: { search: '}, 300);', replace: '});', strict: true },
+};
+
 /** What is said of the spreadsheet's own functions is loaded when the sheet stands: `src/hosts/univer/function-words.ts`. */
 const wordsLater = {
   test: /@univerjs[\\/]preset-sheets-core[\\/]lib[\\/]es[\\/]locales[\\/]en-US\.js$/,
@@ -144,6 +151,7 @@ export default ({ excel = false, 'without-bench': isWithoutBench = false } = {},
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
       withoutPictures,
+      drawnAtOnce,
       wordsLater,
       { test: /\.(wasm|ttf)$/, type: 'asset/resource', generator: { filename: 'assets/[name][ext]' } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
