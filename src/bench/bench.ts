@@ -1,5 +1,6 @@
 // What stands before the spreadsheet does: the line of its progress, and the picture of what was kept.
 import './bench.css';
+import { readFunctions } from '../hosts/univer/metadata';
 import { byId, messageOf } from './dom';
 import { benchSpeech } from './bench-speech';
 import { fill } from './fill';
@@ -29,8 +30,10 @@ followParts();
 const language = keptLanguage();
 const spoken = benchSpeech(language);
 void spoken.then(({ words }) => fill(words));
-import(/* webpackChunkName: "bench-page" */ './page')
-  .then(({ start }) => start(spoken))
+// The scripts after this one: what functions.js registers is there then.
+const scripts = new Promise(resolve => addEventListener('DOMContentLoaded', resolve));
+Promise.all([import(/* webpackChunkName: "bench-page" */ './page'), scripts.then(() => readFunctions(language))])
+  .then(([{ start }, functions]) => start(functions, spoken))
   .catch((thrown: unknown) => {
     byId('kept').textContent = START[language].benchFailed(messageOf(thrown));
   });

@@ -2,7 +2,7 @@
 import { demoWorkbook } from '../demo/demo';
 import type { Guide } from '../demo/guides';
 import { startBenchWorkbook } from '../hosts/univer/bench-workbook';
-import { readFunctions } from '../hosts/univer/metadata';
+import type { SheetFunction } from '../hosts/univer/metadata';
 import type { SheetPort } from '../sheet/port';
 import type { BenchSpeech } from './bench-speech';
 import { languageChoice } from './language-choice';
@@ -39,17 +39,16 @@ function detailsButton(): (isOpen?: boolean) => void {
   return toggle;
 }
 
-export async function start(speech: Promise<BenchSpeech>): Promise<void> {
+export async function start(functions: readonly SheetFunction[], speech: Promise<BenchSpeech>): Promise<void> {
   const spoken = await speech;
   const { words, language } = spoken;
-  const functions = await readFunctions(language);
-  const workbook = startBenchWorkbook(byId('sheet'), functions, language, words.bench);
+  const workbook = startBenchWorkbook(byId('grid'), functions, language, words.bench);
   languageChoice(language);
   fileCommands(workbook, plan => void kept.openPlan(plan), words.bench);
   const beside = sidePanel(workbook, functions, spoken);
   const kept = persistence(workbook, { plan: demoWorkbook, start: demoStart, opened: () => beside.choose('tab-Figure') }, words.bench, say);
   kept.start();
-  byId('starting').remove();
+  void workbook.stands.then(() => byId('starting').remove());
   beside.choose(beside.current().id);
   cellView(workbook, words.bench);
   pageRegions(beside.current);

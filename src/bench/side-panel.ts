@@ -11,7 +11,7 @@ import { tabs, type Tabs } from './tabs';
 /** Its tab has the cell itself above. */
 const CELL = 'Cell';
 
-/** The code of the pane is fetched after the page has started. */
+/** The code of the pane is fetched when the sheet stands. */
 export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunction[], { words, later, beside }: Speech): Tabs {
   let mounted: Promise<MountedPane> | undefined;
   const kept = new Map<string, string>();
@@ -46,7 +46,7 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
   const row = tabs('tabs', ({ dataset: { view = CELL } }) => {
     for (const id of ['cell', 'legend']) byId(id).hidden = view !== CELL;
     kept.set('view', view);
-    mounted ??= mount();
+    mounted ??= workbook.stands.then(mount);
     void mounted.then(pane => pane.open(view));
   });
   return row;

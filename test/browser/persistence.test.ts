@@ -181,7 +181,7 @@ test('what was put aside can be saved and discarded, and a second one does not t
   await bench.picture('put-aside');
   expect(await saved('Save what was put aside')).toEqual({ name: 'put aside 1.json', text: 'FIRST precious' });
   await discard();
-  expect([await stored(ASIDE), await stored(`${ASIDE}.2`)]).toEqual([null, 'SECOND']);
+  await expect.poll(async () => [await stored(ASIDE), await stored(`${ASIDE}.2`)]).toEqual([null, 'SECOND']);
   await bench.open();
   expect(await saved('Save what was put aside')).toEqual({ name: 'put aside 1.json', text: 'SECOND' });
 });

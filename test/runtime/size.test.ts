@@ -83,3 +83,8 @@ test('the start of the bench brings no spreadsheet, and all until that stands is
   expect(sizes.start).toBeLessThan(8);
   expect(sizes.all).toBeLessThan(1320);
 });
+
+test('the pieces of the spreadsheet are read while they arrive, not function by function', () => {
+  for (const name of BENCH_START.filter(name => name.startsWith('chunks/')))
+    expect(readFileSync(path.join(BUILT, name), 'utf8').slice(0, 29), name).toBe('//# allFunctionsCalledOnLoad\n');
+});

@@ -28,6 +28,8 @@ export interface Selected {
 
 export interface BenchWorkbook {
   readonly port: SheetPort;
+  /** The first workbook is drawn, and takes what is typed. */
+  readonly stands: Promise<void>;
   /** @param start the cell that is selected; the first one if left out. */
   openPlan(plan: WorkbookPlan, start?: Selection): void;
   name(): string;
@@ -106,6 +108,7 @@ export function startBenchWorkbook(
 
   return {
     port: benchPort(sheets, W),
+    stands: sheets.stands,
     openPlan(plan, start) {
       show(workbookData(plan));
       const workbook = sheets.api.getWorkbook(workbookId);

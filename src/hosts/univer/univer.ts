@@ -1,6 +1,8 @@
 // Starts the sheet engine with our functions and shows workbooks in it.
 import {
   ICommandService,
+  LifecycleService,
+  LifecycleStages,
   LocaleType,
   LogLevel,
   mergeLocales,
@@ -48,6 +50,8 @@ const uselessMenus = [
 export interface RunningSheets extends Sheets {
   /** Shows a workbook in place of the one that is open. */
   show(data: IWorkbookData): void;
+  /** The first workbook is drawn, and takes what is typed. */
+  readonly stands: Promise<void>;
 }
 
 export function startUniver(container: HTMLElement, functions: readonly SheetFunction[], language: SheetLanguage): RunningSheets {
@@ -76,6 +80,10 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
   injector.get(IFunctionService).registerExecutors(...functions.map(executor));
+  // The engine draws in the frame after it tells.
+  const drawn = () => new Promise<void>(resolve => requestAnimationFrame(() => setTimeout(resolve)));
+  const stands = injector.get(LifecycleService).onStage(LifecycleStages.Rendered).then(drawn);
+  void stands.then(() => loadSheetWords(sheets, language));
   let isDressed = false;
   const sheets: RunningSheets = {
     api,
@@ -95,8 +103,8 @@ export function startUniver(container: HTMLElement, functions: readonly SheetFun
       dressSpills(sheets);
       cellBoxes(sheets);
       onlyFittingSuggestions(sheets);
-      void loadSheetWords(sheets, language);
     },
+    stands,
   };
   return sheets;
 }
