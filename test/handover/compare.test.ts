@@ -56,10 +56,10 @@ function returned(changes: Readonly<Record<string, Given>>, from: ComparedWorkbo
 }
 
 /** As a file would be read that shows these cells as days. */
-const withDates = ({ name, cells }: ComparedSheet, dates: ReadonlyMap<string, string>) => ({
+const withShown = ({ name, cells }: ComparedSheet, shown: ReadonlyMap<string, string>) => ({
   name,
   cells: [...cells].map(([at, cell]) => ({ at, ...cell })),
-  dates,
+  shown,
 });
 
 type Moving = (line: number) => number | undefined;
@@ -379,13 +379,13 @@ describe('what was filled in', () => {
       'S!B17': 46086.5,
       [`Hand-over!F${question}`]: 46087,
     };
-    const dates = new Map([
+    const shown = new Map([
       [`N${row}`, '2026-03-05'],
       [`H${row}`, '1944-02-01'],
       ['B17', '2026-03-05 12:00'],
       [`F${question}`, '2026-03-06'],
     ]);
-    const found = compare(sent, comparedOf('back', { sheets: returned(places).sheets.map(one => withDates(one, dates)) }));
+    const found = compare(sent, comparedOf('back', { sheets: returned(places).sheets.map(one => withShown(one, shown)) }));
     expect(found.answers.map(({ returned: is }) => is)).toEqual(['2026-03-06', '2026-03-05']);
     expect(found.results).toMatchObject([{ results: [{ said: '1944-02-01' }], remark: '2026-03-05' }]);
     expect(found.changedInputs).toMatchObject([{ at: 'B17', sent: 'as drawn', returned: '2026-03-05 12:00', value: 46086.5 }]);

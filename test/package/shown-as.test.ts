@@ -43,7 +43,7 @@ const rows = READ.map(([, , value], i) => `<row r="${i + 1}"><c r="A${i + 1}" s=
 
 it('by the number and the code of the format', async () => {
   const { sheets } = await readWithRemarks(styled(styles, { rows }));
-  expect(READ.map(([id, code], i) => [id, code, sheets[0]?.dates.get(`A${i + 1}`)])).toEqual(
+  expect(READ.map(([id, code], i) => [id, code, sheets[0]?.shown.get(`A${i + 1}`)])).toEqual(
     READ.map(([id, code, , read]) => [id, code, read]),
   );
 });
@@ -54,5 +54,5 @@ it('from 1904 where the workbook counts so', async () => {
   const parts = madeParts({ rows, types, bookLinks: [['st', 'styles', 'styles.xml']], more: { [STYLES]: styles } });
   const book = String(parts[BOOK]).replace('<sheets>', '<workbookPr date1904="1"/><sheets>');
   const { sheets } = await readWithRemarks(zipped({ ...parts, [BOOK]: book }));
-  expect([sheets[0]?.dates.get('A1'), sheets[0]?.dates.get('A16')]).toEqual(['2030-03-06', '1904-01-02']);
+  expect([sheets[0]?.shown.get('A1'), sheets[0]?.shown.get('A16')]).toEqual(['2030-03-06', '1904-01-02']);
 });

@@ -1,10 +1,10 @@
 // Days, times and shares in per cent as cells show them: numbers until their format says otherwise.
 
 const DAY_MS = 86_400_000;
-export type DateKind = 'date' | 'time' | 'share';
+export type ShownAs = 'date' | 'time' | 'share';
 
 /** Formats that every program knows by number; 27 to 36 and 50 to 58 where it writes in East Asian signs. */
-const KNOWN: readonly (readonly [kind: DateKind, first: number, last: number])[] = [
+const KNOWN: readonly (readonly [kind: ShownAs, first: number, last: number])[] = [
   ['share', 9, 10],
   ['date', 14, 17],
   ['time', 18, 21],
@@ -14,7 +14,7 @@ const KNOWN: readonly (readonly [kind: DateKind, first: number, last: number])[]
 ];
 
 /** @param code as a file stores it, `dd.mm.yyyy`; undefined for a format that is known by number. */
-export function dateKind(id: number, code: string | undefined): DateKind | undefined {
+export function shownAs(id: number, code: string | undefined): ShownAs | undefined {
   if (code === undefined) return KNOWN.find(([, first, last]) => first <= id && id <= last)?.[0];
   // what is quoted, escaped, a filler, a colour, a language or a time that runs on is no sign for a day
   const [signs = ''] = code.replace(/"[^"]*"|[\\_*].|\[[^\]]*\]/g, '').split(';');
@@ -25,7 +25,7 @@ export function dateKind(id: number, code: string | undefined): DateKind | undef
 }
 
 /** `2026-03-05`, `2026-03-05 14:30`, `14:30` or `0.6 %`; undefined where the number is none. */
-export function dateText(value: number, kind: DateKind, is1904: boolean): string | undefined {
+export function shownText(value: number, kind: ShownAs, is1904: boolean): string | undefined {
   if (kind === 'share') return `${Number((value * 100).toPrecision(9))} %`;
   // the 29 February 1900 that never was
   const days = is1904 || value >= 61 ? value : value + 1;
