@@ -15,7 +15,6 @@ import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
 import type { TitleBlock } from './pages/title-block';
-import { phrased } from './words/phrases';
 import { WORDS } from './words/words';
 import { UntrueCopy, verified } from './verified';
 
@@ -82,9 +81,8 @@ function handedOver(
     conversionName,
     ...[...pages.onPaper, pages.calculated, pages.cautions, pages.sources].map(({ name }) => name),
   ]);
-  const { sheets, findings: found } = verified(withFormulas, own, [data.plan()]);
-  const said = (text: string): string => phrased(text, words.conversion.said);
-  const findings = [...outside, ...copy.findings, ...found].map(one => ({ ...one, words: said(one.words) }));
+  const { sheets, findings: found } = verified(withFormulas, own, [data.plan()], words.conversion.said);
+  const findings = [...outside, ...copy.findings, ...found];
   const count = (kind: (finding: HandoverFinding) => boolean): number =>
     findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
@@ -111,10 +109,6 @@ function handedOver(
     data,
     words,
   );
-  const noted = (sheet: SheetPlan): SheetPlan => ({
-    ...sheet,
-    cells: sheet.cells.map(cell => (cell.note === undefined ? cell : { ...cell, note: said(cell.note) })),
-  });
   const pageWords = [words.page, words.of] as const;
   const printed = (sheet: SheetPlan): SheetPlan => ({
     ...sheet,
@@ -128,7 +122,7 @@ function handedOver(
   });
   const plan: WorkbookPlan = {
     name: `${cellText(title.part)}, ${words.handOver}`,
-    sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs.map(noted), ...screen().map(shown)],
+    sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs, ...screen().map(shown)],
   };
   assertPlain(plan, own, copy.keptFormulas);
   return {

@@ -1,5 +1,6 @@
-// What functions.json says, and which functions have a caution, as types: a text that has no German does not compile, nor does
+// What functions.json says, which functions have a caution, and why some are not live, as types: a text that has no German does not compile, nor does
 // German of a text that is no more.
+import type { Card } from '../core/card';
 import { phrasesOf, sentencesOf } from '../german/phrases';
 import type { FunctionText } from './metadata';
 
@@ -8,7 +9,7 @@ const literal = (text: string): string => (text.includes("'") && !text.includes(
 const union = (name: string, texts: readonly string[]): string =>
   `export type ${name} =\n${[...new Set(texts)].map(text => `  | ${literal(text)}`).join('\n')};\n`;
 
-export const englishTexts = (functions: readonly FunctionText[], cautioned: readonly string[]): string =>
+export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[]): string =>
   [
     union(
       'Sentence',
@@ -18,5 +19,12 @@ export const englishTexts = (functions: readonly FunctionText[], cautioned: read
       'Phrase',
       functions.flatMap(({ parameters }) => parameters.flatMap(({ description }) => phrasesOf(description).flat())),
     ),
-    union('Cautioned', cautioned),
+    union(
+      'Cautioned',
+      cards.flatMap(({ id, caution }) => (caution === undefined ? [] : [id])),
+    ),
+    union(
+      'NotLive',
+      cards.flatMap(({ notLive }) => notLive ?? []),
+    ),
   ].join('\n');

@@ -49,8 +49,6 @@ function signatures(): string {
   return json(now);
 }
 
-const cautioned = (): string[] => [...CARDS.values()].flatMap(({ id, caution }) => (caution === undefined ? [] : [id]));
-
 const records = (): string =>
   json(
     linesOfRecords({
@@ -66,7 +64,7 @@ const VERDICTS = 'test/evidence/verdicts/figures.json';
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
   'src/german/english.ts': () =>
-    `// The texts of functions.json, and who has a caution; generated ${BY}.\n\n${englishTexts(METADATA.functions, cautioned())}`,
+    `// Texts that are translated, as types; generated ${BY}.\n\n${englishTexts(METADATA.functions, [...CARDS.values()])}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

@@ -77,7 +77,7 @@ const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
  * stays a bare value.
  */
 export function frozen(
-  { steps, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps'>,
+  { steps, said, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps' | 'said'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
@@ -86,6 +86,7 @@ export function frozen(
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
   const block = new StepBlock();
+  const why = card?.notLive === undefined ? said.noPlainFormula : said.notLive(card.notLive);
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
@@ -101,7 +102,7 @@ export function frozen(
         ? only
         : allOf(parts.map((formula, i) => block.row({ label: `inputs as sent, part ${i + 1}`, formula, value: true }))),
     value: true,
-    words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
+    words: `${why}; ${said.sentFor(sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`)}`,
     ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
   });
   const placed = steps.write(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`), block);

@@ -1,6 +1,6 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
 import { COMPARE } from './compare-words';
-import { FINDING_PHRASES, type FindingSaid, SOURCE_PHRASES, type SourceSaid } from './finding-words';
+import { FINDINGS, SOURCE_PHRASES, type SourceSaid } from './finding-words';
 import type { Status } from './status';
 import { STEP_PHRASES, type StepSaid } from './step-words';
 
@@ -154,7 +154,7 @@ export const ENGLISH = {
       changed: 'changed',
     },
     more: (count: number): string => `… and ${count} more`,
-    said: Object.fromEntries(FINDING_PHRASES.map(phrase => [phrase, phrase])) as FindingSaid,
+    said: FINDINGS,
   },
   steps: {
     title: 'Steps: how each value is worked out',

@@ -7,11 +7,14 @@ import type { UserPackage } from '../../package/read';
 import type { WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, fromFile } from '../../sheet/stored-formulas';
 import type { SourceWorkbook } from '../../sheet/workbook-values';
+import type { FindingWords } from '../words/finding-words';
+import { WORDS } from '../words/words';
 import { ASKED_KINDS } from './carrying';
 import { changesOf } from './changes';
 import { wantedSheets } from './wanted-sheets';
 import { handover, type Handover, type Making } from '../handover';
 import type { HandoverFinding } from '../read/finding';
+import { CHOSEN_BY_ITSELF } from '../pages/choice';
 import type { TitleBlock } from '../pages/title-block';
 
 export interface Writing extends Making {
@@ -33,10 +36,12 @@ const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs
 const takenOut = (found: readonly Elsewhere[]): ReadonlyMap<Elsewhere, 'out'> =>
   new Map(found.filter(({ canGo }) => canGo).map(elsewhere => [elsewhere, 'out']));
 
-const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] => {
+const told = ({ kind, spot: { what, table, sheet }, formula, canGo }: Elsewhere, said: FindingWords): HandoverFinding[] => {
   if (kind === 'placeholder') return [];
   const called = fromFile(formula).replace(/ENCL\./gi, '');
-  const words = `${kind} ${at}: ${canGo ? 'taken out' : 'left as it is, without a value'}, since it calls ${called}`;
+  const of = table === undefined ? what : said.ofTable(what, table);
+  const placed = sheet === undefined ? of : said.onSheet(of, sheet);
+  const words = `${said.elsewhere[kind]} ${placed}: ${canGo ? said.takenOut(called) : said.leftAsIs(called)}`;
   return [{ sheet: '', at: '', what: canGo ? 'changed' : 'error', words }];
 };
 
@@ -57,6 +62,7 @@ export function plannedCopy(
   { goesAlong: isAsked = () => false, ...making }: Omit<Writing, 'write'>,
 ): PlannedCopy {
   const elsewhere = elsewhereOf(file, isOurs);
+  const { said } = WORDS[(making.choice ?? CHOSEN_BY_ITSELF).language].conversion;
   const wanted = making.choice?.sheets && wantedSheets(source, making.choice.sheets);
   const isWanted = (name: string): boolean => wanted?.has(name) ?? true;
   const sent: SourceWorkbook = {
@@ -65,7 +71,7 @@ export function plannedCopy(
     otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
   };
   return {
-    copy: handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') }),
+    copy: handover(sent, title, { ...making, found: elsewhere.flatMap(one => told(one, said)), keepsLinks: isAsked('external link') }),
     left: file.sheets
       .filter(({ name }) => !isWanted(name))
       .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
