@@ -1,6 +1,8 @@
-// What functions.json says, which functions have a caution, and why some are not live, as types: a text that has no German does not compile, nor does
+// What functions.json, the cards and the tables say, as types: a text that has no German does not compile, nor does
 // German of a text that is no more.
 import type { Card } from '../core/card';
+import { RULES } from '../joint/rules';
+import type { Table } from '../standards/table';
 import { phrasesOf, sentencesOf } from '../german/phrases';
 import type { FunctionText } from './metadata';
 
@@ -9,7 +11,7 @@ const literal = (text: string): string => (text.includes("'") && !text.includes(
 const union = (name: string, texts: readonly string[]): string =>
   `export type ${name} =\n${[...new Set(texts)].map(text => `  | ${literal(text)}`).join('\n')};\n`;
 
-export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[]): string =>
+export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[], tables: readonly Table[]): string =>
   [
     union(
       'Sentence',
@@ -26,5 +28,14 @@ export const englishTexts = (functions: readonly FunctionText[], cards: readonly
     union(
       'NotLive',
       cards.flatMap(({ notLive }) => notLive ?? []),
+    ),
+    union('HeldText', [
+      ...cards.flatMap(({ sources }) => sources.map(({ held }) => held)),
+      ...tables.flatMap(({ columns }) => columns.map(({ held }) => held)),
+    ]),
+    union('SourceTitle', [...cards.flatMap(({ sources }) => sources.map(({ title }) => title)), ...RULES.map(({ source }) => source)]),
+    union(
+      'TableText',
+      tables.flatMap(({ subject, edition, table }) => [subject, edition, table]),
     ),
   ].join('\n');

@@ -1,6 +1,7 @@
 // Every file that follows from others, from its text as it is to its text as it should be. npm run generate writes them; a test compares.
 import { existsSync, readFileSync } from 'node:fs';
 import { type Figures, populationFigures } from '../../test/evidence/verdicts/figures';
+import { TABLES } from '../../test/standards/tables';
 import { linesOfRecords, type Records } from '../../test/standards/records';
 import { UserFault } from '../cli/user-fault';
 import { EVIDENCE } from '../evidence/list';
@@ -64,7 +65,7 @@ const VERDICTS = 'test/evidence/verdicts/figures.json';
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
   'src/german/english.ts': () =>
-    `// Texts that are translated, as types; generated ${BY}.\n\n${englishTexts(METADATA.functions, [...CARDS.values()])}`,
+    `// Texts that are translated, as types; generated ${BY}.\n\n${englishTexts(METADATA.functions, [...CARDS.values()], Object.values(TABLES))}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

@@ -72,7 +72,7 @@ function copied(
   const data = new DataSheet(names.free(words.sheets.data), words.data);
   const steps = new Steps(names, workbook, words);
   const tables = new TablesSheet(names.free(words.sheets.tables), words.tables, words.steps.said);
-  const context = { source, data, tables, converted };
+  const context = { source, data, tables, converted, sourceWords: words.sources.said };
   const choice = new VariantChoice(variants);
   const conversion: Conversion = {
     ...context,

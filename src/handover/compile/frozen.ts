@@ -2,6 +2,7 @@
 import type { Card } from '../../core/card';
 import type { Cell } from '../../core/kinds';
 import { number } from '../../plain/spreadsheet';
+import { sourcesOf } from '../words/source-words';
 import type { ConversionContext } from './context';
 import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
@@ -77,7 +78,7 @@ const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
  * stays a bare value.
  */
 export function frozen(
-  { steps, said, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps' | 'said'>,
+  { steps, said, sourceWords, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps' | 'said' | 'sourceWords'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
@@ -103,7 +104,7 @@ export function frozen(
         : allOf(parts.map((formula, i) => block.row({ label: `inputs as sent, part ${i + 1}`, formula, value: true }))),
     value: true,
     words: `${why}; ${said.sentFor(sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`)}`,
-    ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
+    ...(card === undefined ? {} : { source: sourcesOf(card, sourceWords) }),
   });
   const placed = steps.write(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`), block);
   return value => (typeof value === 'boolean' || placed === undefined ? undefined : whileSent(placed(holds), value));

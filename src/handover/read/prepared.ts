@@ -2,13 +2,13 @@
 import { cellPosition } from '../../sheet/addresses';
 import { depthOf, LONGEST_FORMULA, parseFormula, withoutTexts } from '../../sheet/formula';
 import type { SourceCell, SourceWorkbook } from '../../sheet/workbook-values';
-import type { Said } from '../words/finding-words';
+import type { FindingSentence } from '../words/finding-words';
 import { type SettledFormula, Settling } from './settled';
 import type { Site } from './tables';
 
 /** Why a formula cannot be followed. */
 export interface Unfollowed {
-  readonly why: Said;
+  readonly why: FindingSentence;
   /** It must not go along, though it is the user's own. */
   readonly staysBehind: boolean;
 }

@@ -4,7 +4,7 @@ import { areaOf, LONGEST_FORMULA, parseFormula, partsOf, typedName } from '../..
 import { argumentsIn, isHash, isWhole, partEnd, type FormulaPiece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
 import { address, sheetPrefix } from '../../sheet/addresses';
 import { nameKey, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
-import type { FindingWords, Said } from '../words/finding-words';
+import type { FindingWords, FindingSentence } from '../words/finding-words';
 import { isFixedName, seenFrom } from './names';
 import { oneOfRange } from './one-of-range';
 import { otherAddIn, ourName, reachesOut } from './outgoing';
@@ -14,7 +14,7 @@ export interface SettledFormula {
   /** As far as it could be settled. */
   readonly formula: string;
   /** Why it cannot be followed. */
-  readonly why: Said | undefined;
+  readonly why: FindingSentence | undefined;
   /** It fetches, sends or runs something: it must not go along, whether it can be followed or not. */
   readonly reachesOut?: true;
   /** It reads another workbook. */
@@ -23,7 +23,7 @@ export interface SettledFormula {
 
 /** What was found on the way through one formula. */
 interface Notes {
-  why?: Said | undefined;
+  why?: FindingSentence | undefined;
   reachesOut?: true;
   leadsToFile?: true;
   callsOurs?: true;

@@ -2,10 +2,10 @@
 import { parseStructRef } from '@borgar/fx';
 import { columnName, holds, type Place, sheetPrefix } from '../../sheet/addresses';
 import type { SourceTable } from '../../sheet/workbook-values';
-import type { Said } from '../words/finding-words';
+import type { FindingSentence } from '../words/finding-words';
 
 /** The cells, or why there are none. */
-export type Named = { readonly text: string } | { readonly why: Said; readonly leadsToFile?: true };
+export type Named = { readonly text: string } | { readonly why: FindingSentence; readonly leadsToFile?: true };
 
 /** Where the reference stands. */
 export interface Site extends Place {

@@ -1,10 +1,9 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
 import { COMPARE } from './compare-words';
-import { FINDINGS, SOURCE_PHRASES, type SourceSaid } from './finding-words';
+import { FINDINGS } from './finding-words';
+import { SOURCES } from './source-words';
 import type { Status } from './status';
 import { STEP_PHRASES, type StepSaid } from './step-words';
-
-const SOURCES_SAID = Object.fromEntries(SOURCE_PHRASES.map(phrase => [phrase, phrase])) as SourceSaid;
 
 export const ENGLISH = {
   compare: COMPARE,
@@ -187,7 +186,7 @@ export const ENGLISH = {
     edition: (edition: string): string => `edition ${edition}; lengths in mm`,
     row: 'row',
     held: 'how held',
-    said: SOURCES_SAID,
+    said: SOURCES,
   },
   sources: {
     title: 'Sources',
@@ -198,7 +197,7 @@ export const ENGLISH = {
     rules: 'Rules of the joint',
     rule: 'rule',
     tables: 'Tables on the sheet Data',
-    said: SOURCES_SAID,
+    said: SOURCES,
   },
   cautions: {
     title: 'Rules, assumptions, cautions',

@@ -1,4 +1,4 @@
-// What is said of cells on the way to a copy, and of where a value comes from.
+// What is said of cells on the way to a copy.
 
 /** Formulas outside cells that call a function of ours, by what they stand in. */
 const ELSEWHERE = {
@@ -81,37 +81,4 @@ export const FINDINGS = {
 
 export type FindingWords = typeof FINDINGS;
 /** A sentence whose language is not chosen yet. */
-export type Said = (said: FindingWords) => string;
-
-export const SOURCE_PHRASES = [
-  'geometry',
-  'plane geometry',
-  'standard table',
-  'handbook formula',
-  'common practice',
-  'derived',
-  'from memory',
-  'cross-checked',
-  'read in 1 secondary copy',
-  'read in {} secondary copies',
-  'read in several secondary copies',
-  'read in secondary copies',
-  'read in secondary copies or from memory',
-  'read under product standards in {} secondary copies',
-  'read under product standards in 1 secondary copy',
-  'read under {}',
-  'two of them related',
-  'to {} mm',
-  'from memory to {} mm',
-  'edition from memory',
-  'start values from memory',
-  'compared with published values',
-  'by designation',
-  'see {}',
-  'each row says how',
-  'each row of {} says how',
-  'base of the ratio from memory',
-  'read in 1 secondary copy on moulding',
-] as const;
-
-export type SourceSaid = Readonly<Record<(typeof SOURCE_PHRASES)[number], string>>;
+export type FindingSentence = (said: FindingWords) => string;

@@ -1,6 +1,6 @@
-// What is said of cells and sources, in German; names, cells and what they hold stay as they are.
+// What is said of cells, in German; names, cells and what they hold stay as they are.
 import type { NotLive } from '../../german/english';
-import type { FindingWords, SourceSaid } from './finding-words';
+import type { FindingWords } from './finding-words';
 
 const NOT_LIVE: Readonly<Record<NotLive, string>> = {
   'text and values of standards': 'Text und Werte aus Normen',
@@ -85,35 +85,4 @@ export const GERMAN_FINDINGS: FindingWords = {
   nowNumber: (typed, unit) => `eingegeben als „${typed}“; jetzt eine Zahl${unit === '' ? '' : ` in ${unit}`}`,
   notLive: reason => NOT_LIVE[reason as NotLive],
   sentFor: cells => `gesandt für ${cells}`,
-};
-
-export const GERMAN_SOURCES: SourceSaid = {
-  geometry: 'Geometrie',
-  'plane geometry': 'ebene Geometrie',
-  'standard table': 'Normtabelle',
-  'handbook formula': 'Handbuchformel',
-  'common practice': 'gängige Praxis',
-  derived: 'hergeleitet',
-  'from memory': 'aus dem Gedächtnis',
-  'cross-checked': 'gegengeprüft',
-  'read in 1 secondary copy': 'in 1 Sekundärquelle gelesen',
-  'read in {} secondary copies': 'in {} Sekundärquellen gelesen',
-  'read in several secondary copies': 'in mehreren Sekundärquellen gelesen',
-  'read in secondary copies': 'in Sekundärquellen gelesen',
-  'read in secondary copies or from memory': 'in Sekundärquellen gelesen oder aus dem Gedächtnis',
-  'read under product standards in {} secondary copies': 'unter Produktnormen in {} Sekundärquellen gelesen',
-  'read under product standards in 1 secondary copy': 'unter Produktnormen in 1 Sekundärquelle gelesen',
-  'read under {}': 'gelesen unter {}',
-  'two of them related': 'zwei davon verwandt',
-  'to {} mm': 'bis {} mm',
-  'from memory to {} mm': 'aus dem Gedächtnis bis {} mm',
-  'edition from memory': 'Ausgabe aus dem Gedächtnis',
-  'start values from memory': 'Startwerte aus dem Gedächtnis',
-  'compared with published values': 'mit veröffentlichten Werten verglichen',
-  'by designation': 'nach der Bezeichnung',
-  'see {}': 'siehe {}',
-  'each row says how': 'wie, steht in jeder Zeile',
-  'each row of {} says how': 'wie, steht in jeder Zeile von {}',
-  'base of the ratio from memory': 'Bezug des Verhältnisses aus dem Gedächtnis',
-  'read in 1 secondary copy on moulding': 'in 1 Sekundärquelle zum Spritzgießen gelesen',
 };

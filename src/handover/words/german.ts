@@ -1,7 +1,8 @@
 // The fixed words of the sheets that a hand-over adds, in German.
 import type { PageWords } from './english';
 import { GERMAN_COMPARE } from './german-compare';
-import { GERMAN_FINDINGS, GERMAN_SOURCES } from './german-findings';
+import { GERMAN_FINDINGS } from './german-findings';
+import { GERMAN_SOURCES } from './german-sources';
 import { GERMAN_STEPS } from './german-steps';
 
 export const GERMAN: PageWords = {
