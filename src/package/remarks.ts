@@ -1,6 +1,6 @@
 // What people put on cells besides values: comments, grounds in a colour, and formats that make a number a day, a time or a share.
 import { address, cellPosition } from '../sheet/addresses';
-import { type ShownAs, shownAs, shownText } from './shown-as';
+import { type ShownAs, shownAs, type ShownNumber, shownText } from './shown-as';
 import type { StoredSheet, UserPackage } from './read';
 import { RichText } from './rich-text';
 import { isMain, scanSheet } from './scan';
@@ -11,8 +11,8 @@ export interface SheetRemarks {
   readonly comments: ReadonlyMap<string, string>;
   /** Grounds that are not white: `FFE699`, or `?` where the file names the colour in another way than by itself. */
   readonly fills: ReadonlyMap<string, string>;
-  /** Numbers that are shown as days, times or shares in per cent: `2026-03-05`. */
-  readonly shown: ReadonlyMap<string, string>;
+  /** Numbers that are shown as days, months, times or shares in per cent. */
+  readonly shown: ReadonlyMap<string, ShownNumber>;
   /** The ground that a cell has from its row or column where it says none. */
   readonly beneath: (at: string) => string;
 }
@@ -111,11 +111,11 @@ function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: reado
       if (as !== undefined) kinds.set(at, as);
     },
   });
-  const shown = new Map<string, string>();
+  const shown = new Map<string, ShownNumber>();
   for (const { at, value } of kinds.size === 0 ? [] : cells) {
-    const kind = kinds.get(at);
-    const said = kind === undefined || typeof value !== 'number' ? undefined : shownText(value, kind, file.is1904);
-    if (said !== undefined) shown.set(at, said);
+    const as = kinds.get(at);
+    const said = as === undefined || typeof value !== 'number' ? undefined : shownText(value, as, file.is1904);
+    if (as !== undefined && said !== undefined) shown.set(at, { as, said });
   }
   return { fills, shown };
 }

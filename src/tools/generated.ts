@@ -59,13 +59,14 @@ const records = (): string =>
     }),
   );
 
+const germanTexts = (): string => englishTexts(METADATA.functions, [...CARDS.values()], Object.values(TABLES));
+
 const VERDICTS = 'test/evidence/verdicts/figures.json';
 
 /** In this order: what stands last reads those before it. */
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
-  'src/german/english.ts': () =>
-    `// Texts that are translated, as types; generated ${BY}.\n\n${englishTexts(METADATA.functions, [...CARDS.values()], Object.values(TABLES))}`,
+  'src/german/english.ts': () => `// Texts that are translated, as types; generated ${BY}.\n\n${germanTexts()}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

@@ -3,7 +3,8 @@ import { type FileContents, sourceOfFile } from '../read/from-file';
 import type { ComparedWorkbook, Remarks, SeenCell } from './seen';
 
 export interface RemarkedContents extends FileContents {
-  readonly sheets: readonly (FileContents['sheets'][number] & Partial<Remarks> & { readonly shown?: ReadonlyMap<string, string> })[];
+  readonly sheets: readonly (FileContents['sheets'][number] &
+    Partial<Remarks> & { readonly shown?: ReadonlyMap<string, { readonly as: string; readonly said: string }> })[];
 }
 
 export function comparedOf(name: string, contents: RemarkedContents): ComparedWorkbook {
@@ -13,9 +14,9 @@ export function comparedOf(name: string, contents: RemarkedContents): ComparedWo
     sheets: source.sheets.map((sheet, i) => {
       const { comments, fills, beneath, shown } = contents.sheets[i] ?? {};
       const cells = new Map<string, SeenCell>(sheet.cells);
-      for (const [at, said] of shown ?? []) {
+      for (const [at, { as, said }] of shown ?? []) {
         const cell = cells.get(at);
-        if (cell !== undefined) cells.set(at, { ...cell, said });
+        if (cell !== undefined) cells.set(at, { ...cell, said, isDate: as !== 'share' });
       }
       return { ...sheet, cells, ...(comments && { comments }), ...(fills && { fills }), ...(beneath && { beneath }) };
     }),

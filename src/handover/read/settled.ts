@@ -230,8 +230,7 @@ export class Settling {
   }
 
   private intersected(text: string, site: Site, notes: Notes): string {
-    const one = oneOfRange(text, site);
-    return one ?? lost(notes, text, 'noneInLine', text);
+    return oneOfRange(text, site) ?? lost(notes, text, 'noneInLine', text);
   }
 }
 
