@@ -40,6 +40,8 @@ export interface Making {
   readonly pngOf?: SvgToPng;
   /** What was found in the workbook outside its cells. */
   readonly found?: readonly HandoverFinding[];
+  /** The sheet of the workbook that is ours: what names and rules called, as it is handed over. */
+  readonly outside?: { readonly name: string; dressed(plan: SheetPlan): SheetPlan };
   /** Formulas that read other workbooks go along. */
   readonly keepsLinks?: boolean;
 }
@@ -66,11 +68,12 @@ const isVariant = (row: string, { language } = CHOSEN_BY_ITSELF): boolean => {
 function handedOver(
   workbook: SourceWorkbook,
   title: TitleBlock,
-  { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: outside = [] }: Making,
+  { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: foundBefore = [], outside }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
   const words = WORDS[choice.language];
-  const copy = convert(workbook, { variants: choice.variants, untrue, keepsLinks, words });
+  const converted = convert(workbook, { variants: choice.variants, untrue, keepsLinks, words });
+  const copy = { ...converted, results: converted.results.filter(({ sheet }) => sheet !== outside?.name) };
   const { data, source } = copy;
   const pages = ownPages(copy, title, choice, pngOf);
   const { cover: coverName, conversion: conversionName } = pages.names;
@@ -82,7 +85,8 @@ function handedOver(
     ...[...pages.onPaper, pages.calculated, pages.cautions, pages.sources].map(({ name }) => name),
   ]);
   const { sheets, findings: found } = verified(withFormulas, own, [data.plan()], words.conversion.said);
-  const findings = [...outside, ...copy.findings, ...found];
+  // of what stands there the place is told from which it comes
+  const findings = [...foundBefore, ...copy.findings, ...found].filter(({ sheet, what }) => sheet !== outside?.name || what === 'live');
   const count = (kind: (finding: HandoverFinding) => boolean): number =>
     findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
@@ -90,7 +94,10 @@ function handedOver(
   const asValues = count(({ what }) => what !== 'live');
   const [paper, rest] = [sheets.slice(0, pages.onPaper.length), sheets.slice(pages.onPaper.length + 1)];
   const calculated = sheets[pages.onPaper.length] as SheetPlan;
-  const [theirs, steps] = [rest.filter(({ name }) => !own.has(name)), rest.filter(({ name }) => own.has(name))];
+  // until here it was worked out as what the user wrote
+  if (outside !== undefined) own.add(outside.name);
+  const [theirs, ours] = [rest.filter(({ name }) => !own.has(name)), rest.filter(({ name }) => own.has(name))];
+  const steps = ours.map(sheet => (sheet.name === outside?.name ? outside.dressed(sheet) : sheet));
   const conversion = conversionSheet(conversionName, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings }, words);
   const screen = (): SheetPlan[] => [calculated, ...steps, data.plan(), pages.sources, conversion];
   const cover = coverSheet(

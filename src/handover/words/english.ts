@@ -20,6 +20,7 @@ export const ENGLISH = {
     stepRows: 'Steps_rows',
     variantSteps: 'Variants',
     tables: 'Tables',
+    outside: 'Outside_cells',
     data: 'Data',
   },
   page: 'Page',
@@ -103,6 +104,10 @@ export const ENGLISH = {
     notOk: 'not OK',
     noLimits: 'no limits',
     noNumber: 'not a number',
+  },
+  outside: {
+    title: 'Outside cells: what names, conditions and validations called',
+    headers: ['where', 'call', 'value'],
   },
   figure: {
     title: 'Figures: the joint, and studies of it',

@@ -79,6 +79,7 @@ export const GERMAN_FINDINGS: FindingWords = {
   },
   ofTable: (column, table) => `${column} von ${table}`,
   onSheet: (place, sheet) => `${place} auf ${sheet}`,
+  readsSheet: (call, sheet) => `${call} wird auf dem Blatt ${sheet} berechnet und dort gelesen; wo ein Fehler stand, bleibt einer`,
   takenOut: call => `entfernt, weil der Aufruf ${call} darin steht`,
   leftAsIs: call => `bleibt, wie es ist, ohne Wert, weil der Aufruf ${call} darin steht`,
   wasFormula: formula => `fester Wert: war ${formula}`,

@@ -20,6 +20,7 @@ export const GERMAN: PageWords = {
     stepRows: 'Schritte_Zeilen',
     variantSteps: 'Varianten',
     tables: 'Tabellen',
+    outside: 'Ausserhalb',
     data: 'Daten',
   },
   page: 'Seite',
@@ -101,6 +102,10 @@ export const GERMAN: PageWords = {
     notOk: 'n.i.O.',
     noLimits: 'ohne Grenzmaß',
     noNumber: 'keine Zahl',
+  },
+  outside: {
+    title: 'Außerhalb der Zellen: was Namen, Bedingungen und Gültigkeitsregeln aufriefen',
+    headers: ['wo', 'Aufruf', 'Wert'],
   },
   figure: {
     title: 'Bilder der Verbindung und ihrer Studien',
