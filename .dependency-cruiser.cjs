@@ -55,7 +55,7 @@ module.exports = {
       '^src/handover/(?!(compare-)?cli[.]ts$|write/)',
       [
         '^src/(handover|core|joint|plain|figure|sheet|standards)/',
-        '^src/german/(bases|cautions|functions)[.]ts$',
+        '^src/german/(bases|cautions|english|functions|sources)[.]ts$',
         '^src/registry[.]ts$',
         npm('@borgar/fx'),
         npm('diff'),
@@ -175,16 +175,17 @@ module.exports = {
       '^src/tools/',
       [
         '^src/(tools|evidence|core|joint|plain|release)/',
+        '^src/standards/table[.]ts$',
         '^src/german/phrases[.]ts$',
         '^src/help/plugin[.]ts$',
         '^src/registry[.]ts$',
         '^src/cli/(options|user-fault)[.]ts$',
-        '^test/standards/records[.]ts$',
+        '^test/standards/(records|tables)[.]ts$',
         '^test/evidence/verdicts/figures[.]ts$',
         npm('custom-functions-metadata'),
         '^(node:)?(fs|path)$',
       ],
-      'What npm run generate writes follows from cards, rules, lists and measurements, and the records and the figures of the verdicts from how a test puts them together. It draws nothing and opens no page.',
+      'What npm run generate writes follows from cards, rules, tables, lists and measurements, and the records and the figures of the verdicts from how a test puts them together. It draws nothing and opens no page.',
     ),
     {
       name: 'nobody-imports-tools',

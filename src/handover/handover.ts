@@ -15,7 +15,6 @@ import { bytesOf, fnv1a64 } from './hash';
 import type { SourceWorkbook } from '../sheet/workbook-values';
 import { cellText } from '../sheet/cell-text';
 import type { TitleBlock } from './pages/title-block';
-import { phrased } from './words/phrases';
 import { WORDS } from './words/words';
 import { UntrueCopy, verified } from './verified';
 
@@ -41,6 +40,8 @@ export interface Making {
   readonly pngOf?: SvgToPng;
   /** What was found in the workbook outside its cells. */
   readonly found?: readonly HandoverFinding[];
+  /** The sheet of the workbook that is ours: what names and rules called, as it is handed over. */
+  readonly outside?: { readonly name: string; dressed(plan: SheetPlan): SheetPlan };
   /** Formulas that read other workbooks go along. */
   readonly keepsLinks?: boolean;
 }
@@ -67,11 +68,12 @@ const isVariant = (row: string, { language } = CHOSEN_BY_ITSELF): boolean => {
 function handedOver(
   workbook: SourceWorkbook,
   title: TitleBlock,
-  { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: outside = [] }: Making,
+  { choice = CHOSEN_BY_ITSELF, pngOf, keepsLinks = false, found: foundBefore = [], outside }: Making,
   untrue: ReadonlySet<string>,
 ): Handover {
   const words = WORDS[choice.language];
-  const copy = convert(workbook, { variants: choice.variants, untrue, keepsLinks, words });
+  const converted = convert(workbook, { variants: choice.variants, untrue, keepsLinks, words });
+  const copy = { ...converted, results: converted.results.filter(({ sheet }) => sheet !== outside?.name) };
   const { data, source } = copy;
   const pages = ownPages(copy, title, choice, pngOf);
   const { cover: coverName, conversion: conversionName } = pages.names;
@@ -82,9 +84,9 @@ function handedOver(
     conversionName,
     ...[...pages.onPaper, pages.calculated, pages.cautions, pages.sources].map(({ name }) => name),
   ]);
-  const { sheets, findings: found } = verified(withFormulas, own, [data.plan()]);
-  const said = (text: string): string => phrased(text, words.conversion.said);
-  const findings = [...outside, ...copy.findings, ...found].map(one => ({ ...one, words: said(one.words) }));
+  const { sheets, findings: found } = verified(withFormulas, own, [data.plan()], words.conversion.said);
+  // of what stands there the place is told from which it comes
+  const findings = [...foundBefore, ...copy.findings, ...found].filter(({ sheet, what }) => sheet !== outside?.name || what === 'live');
   const count = (kind: (finding: HandoverFinding) => boolean): number =>
     findings.filter(kind).reduce((sum, { values = 0 }) => sum + values, 0);
   // a formula that was taken out was counted as live
@@ -92,7 +94,10 @@ function handedOver(
   const asValues = count(({ what }) => what !== 'live');
   const [paper, rest] = [sheets.slice(0, pages.onPaper.length), sheets.slice(pages.onPaper.length + 1)];
   const calculated = sheets[pages.onPaper.length] as SheetPlan;
-  const [theirs, steps] = [rest.filter(({ name }) => !own.has(name)), rest.filter(({ name }) => own.has(name))];
+  // until here it was worked out as what the user wrote
+  if (outside !== undefined) own.add(outside.name);
+  const [theirs, ours] = [rest.filter(({ name }) => !own.has(name)), rest.filter(({ name }) => own.has(name))];
+  const steps = ours.map(sheet => (sheet.name === outside?.name ? outside.dressed(sheet) : sheet));
   const conversion = conversionSheet(conversionName, { workbook: workbook.name, hash: hashOf(workbook), live, asValues, findings }, words);
   const screen = (): SheetPlan[] => [calculated, ...steps, data.plan(), pages.sources, conversion];
   const cover = coverSheet(
@@ -111,10 +116,6 @@ function handedOver(
     data,
     words,
   );
-  const noted = (sheet: SheetPlan): SheetPlan => ({
-    ...sheet,
-    cells: sheet.cells.map(cell => (cell.note === undefined ? cell : { ...cell, note: said(cell.note) })),
-  });
   const pageWords = [words.page, words.of] as const;
   const printed = (sheet: SheetPlan): SheetPlan => ({
     ...sheet,
@@ -128,7 +129,7 @@ function handedOver(
   });
   const plan: WorkbookPlan = {
     name: `${cellText(title.part)}, ${words.handOver}`,
-    sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs.map(noted), ...screen().map(shown)],
+    sheets: [...[cover, ...paper, pages.cautions].map(printed), ...theirs, ...screen().map(shown)],
   };
   assertPlain(plan, own, copy.keptFormulas);
   return {

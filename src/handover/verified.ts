@@ -7,6 +7,7 @@ import { call } from '../registry';
 import type { PlanCell, SheetPlan } from '../sheet/plan';
 import { Evaluator } from '../sheet/evaluator';
 import type { HandoverFinding } from './read/finding';
+import { FINDINGS, type FindingWords } from './words/finding-words';
 import { cellPosition, type Place } from '../sheet/addresses';
 import { ERROR_CODE, isFault, type Known, type One, scalar } from '../sheet/known';
 
@@ -106,8 +107,14 @@ export class UntrueCopy extends Error {
 /**
  * @param own names of the sheets that we wrote ourselves.
  * @param beside sheets that the formulas read and that are not judged here.
+ * @param said in which it is told.
  */
-export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>, beside: readonly SheetPlan[] = []): Verified {
+export function verified(
+  sheets: readonly SheetPlan[],
+  own: ReadonlySet<string>,
+  beside: readonly SheetPlan[] = [],
+  said: FindingWords = FINDINGS,
+): Verified {
   const values = new ValuesBeside([...sheets, ...beside]);
   const findings: HandoverFinding[] = [];
   const untrue: string[] = [];
@@ -134,12 +141,13 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
         sheet: sheet.name,
         at: cell.at,
         what: 'value, not live',
-        words: `on this copy its formula would give ${shown(given)}: it reads something that had to change`,
+        words: said.changedHere(shown(given)),
         values: cell.role === 'result' ? 1 : 0,
       });
-      return withoutFormula(cell);
+      return withoutFormula(cell, said);
     });
-    if (unknown.length > 0) findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown) });
+    if (unknown.length > 0)
+      findings.push({ sheet: sheet.name, at: unknown[0] ?? '', what: 'not worked out here', words: told(unknown, said) });
     return { ...sheet, cells };
   });
   if (untrue.length > 0) throw new UntrueCopy(untrue, [...rows]);
@@ -148,11 +156,11 @@ export function verified(sheets: readonly SheetPlan[], own: ReadonlySet<string>,
 
 const NO_NUMBER: readonly string[] = ['#NUM!', '#DIV/0!'];
 
-function told(cells: readonly string[]): string {
+function told(cells: readonly string[], said: FindingWords): string {
   const named = `${cells.slice(0, MOST_NAMED).join(', ')}${cells.length > MOST_NAMED ? ' …' : ''}`;
-  return `${cells.length === 1 ? '' : `${cells.length} formulas, ${named}: `}the value is the one that the workbook had`;
+  return `${cells.length === 1 ? '' : `${said.formulas(cells.length, named)}: `}${said.valueKept}`;
 }
 
-function withoutFormula({ formula, ...cell }: PlanCell): PlanCell {
-  return { ...cell, isFixed: true, note: `value, not live: was ${formula ?? ''}` };
+function withoutFormula({ formula, ...cell }: PlanCell, said: FindingWords): PlanCell {
+  return { ...cell, isFixed: true, note: said.wasFormula(formula ?? '') };
 }

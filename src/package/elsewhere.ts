@@ -19,11 +19,17 @@ export type ElsewhereKind =
   | 'pivot'
   | 'other';
 
+/** `A1:A9 on Bosses`, `od of Parts on S`. */
+export interface FormulaSpot {
+  readonly what: string;
+  readonly table?: string;
+  readonly sheet?: string | undefined;
+}
+
 export interface Elsewhere {
   readonly kind: ElsewhereKind;
   readonly part: string;
-  /** In words: `A1:A9 on Bosses`. */
-  readonly at: string;
+  readonly spot: FormulaSpot;
   readonly formula: string;
   /** It can be taken out with the rule, the name or the like that it stands in. */
   readonly canGo: boolean;
@@ -85,20 +91,22 @@ function cellsOf({ around }: FormulaPlace): string {
   return '';
 }
 
-function wordsOf(kind: ElsewhereKind, place: FormulaPlace, sheet: string | undefined): string {
+function spotOf(kind: ElsewhereKind, place: FormulaPlace, sheet: string | undefined): FormulaSpot {
   const { element, around, part } = place;
-  const on = sheet === undefined ? '' : ` on ${sheet}`;
   const named = (of: XmlElement | undefined): string => (of && (attribute(of, 'displayName') ?? attribute(of, 'name'))) ?? '';
-  if (kind === 'condition' || kind === 'validation' || kind === 'sparkline') return `${cellsOf(place)}${on}`;
-  if (kind === 'name' || kind === 'placeholder') return named(element);
-  if (kind === 'column' || kind === 'totals') return `${named(around[around.length - 1])} of ${named(around[0])}${on}`;
-  if (kind === 'pivot') return `${named(element)}${on}`;
-  return `${part}${on}`;
+  if (kind === 'condition' || kind === 'validation' || kind === 'sparkline') return { what: cellsOf(place), sheet };
+  if (kind === 'name' || kind === 'placeholder') return { what: named(element) };
+  if (kind === 'column' || kind === 'totals') return { what: named(around[around.length - 1]), table: named(around[0]), sheet };
+  if (kind === 'pivot') return { what: named(element), sheet };
+  return { what: part, sheet };
 }
+
+export const spotInWords = ({ what, table, sheet }: FormulaSpot): string =>
+  `${what}${table === undefined ? '' : ` of ${table}`}${sheet === undefined ? '' : ` on ${sheet}`}`;
 
 /** `condition A1:A9 on Bosses`. */
 export const placeInWords = (place: FormulaPlace, sheet: string | undefined): string =>
-  `${kindOf(place).replace('other', 'part')} ${wordsOf(kindOf(place), place, sheet)}`;
+  `${kindOf(place).replace('other', 'part')} ${spotInWords(spotOf(kindOf(place), place, sheet))}`;
 
 /** The sheet that leads to each part. */
 export function sheetsOfParts(draft: Draft, sheets: readonly { readonly name: string; readonly part: string }[]): Map<string, string> {
@@ -121,7 +129,7 @@ export function elsewhereOf(from: UserPackage, isOurs: (formula: string) => bool
     const kind = kindOf(place);
     if (!isOurs(kind === 'placeholder' ? `${attribute(place.element, 'name') ?? ''}()` : place.text)) return [];
     const { part, text: formula } = place;
-    return [{ kind, part, at: wordsOf(kind, place, on.get(part)), formula, canGo: goer(kind, place) !== undefined, place }];
+    return [{ kind, part, spot: spotOf(kind, place, on.get(part)), formula, canGo: goer(kind, place) !== undefined, place }];
   });
 }
 
@@ -147,12 +155,12 @@ export function changeElsewhere(draft: Draft, changes: ReadonlyMap<Elsewhere, El
       const elements = new Map([root, ...descendants(root)].map(element => [element.from, element]));
       const going = new Set<XmlElement>();
       const splices: Splice[] = [];
-      for (const [{ kind, place, at, part: of }, change] of changes) {
+      for (const [{ kind, place, spot, part: of }, change] of changes) {
         if (of !== part) continue;
         const goes = change === 'out' ? goer(kind, place) : undefined;
         const now = goes && elements.get(goes.from);
         if (change !== 'out') splices.push(replaced(text, place, change.formula));
-        else if (now === undefined) throw new RangeError(`${at}: this formula cannot be taken out`);
+        else if (now === undefined) throw new RangeError(`${spotInWords(spot)}: this formula cannot be taken out`);
         else going.add(now);
       }
       for (const twin of twins(root, going)) going.add(twin);

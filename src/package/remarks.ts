@@ -1,6 +1,6 @@
-// What people put on cells besides values: comments, grounds in a colour, and formats that make a number a date.
+// What people put on cells besides values: comments, grounds in a colour, and formats that make a number a day, a time or a share.
 import { address, cellPosition } from '../sheet/addresses';
-import { dateKind, type DateKind, dateText } from './dates';
+import { type ShownAs, shownAs, type ShownNumber, shownText } from './shown-as';
 import type { StoredSheet, UserPackage } from './read';
 import { RichText } from './rich-text';
 import { isMain, scanSheet } from './scan';
@@ -11,8 +11,8 @@ export interface SheetRemarks {
   readonly comments: ReadonlyMap<string, string>;
   /** Grounds that are not white: `FFE699`, or `?` where the file names the colour in another way than by itself. */
   readonly fills: ReadonlyMap<string, string>;
-  /** Numbers that are shown as days or times: `2026-03-05`. */
-  readonly dates: ReadonlyMap<string, string>;
+  /** Numbers that are shown as days, months, times or shares in per cent. */
+  readonly shown: ReadonlyMap<string, ShownNumber>;
   /** The ground that a cell has from its row or column where it says none. */
   readonly beneath: (at: string) => string;
 }
@@ -74,7 +74,7 @@ function commentsOf(file: UserPackage, part: string): Map<string, string> {
 /** Of each format of cells. */
 interface ReadFormat {
   readonly ground: string;
-  readonly date: DateKind | undefined;
+  readonly as: ShownAs | undefined;
 }
 
 function formatsOf(file: UserPackage): readonly ReadFormat[] {
@@ -87,7 +87,7 @@ function formatsOf(file: UserPackage): readonly ReadFormat[] {
   );
   return childrenOf(childOf(root, 'cellXfs'), 'xf').map(format => {
     const id = Number(attribute(format, 'numFmtId') ?? 0);
-    return { ground: grounds[Number(attribute(format, 'fillId') ?? 0)] ?? '', date: dateKind(id, codes.get(id)) };
+    return { ground: grounds[Number(attribute(format, 'fillId') ?? 0)] ?? '', as: shownAs(id, codes.get(id)) };
   });
 }
 
@@ -101,23 +101,23 @@ function groundOf(fill: XmlElement): string {
   return plain.toUpperCase() === 'FFFFFF' ? '' : plain.toUpperCase();
 }
 
-function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: readonly ReadFormat[]): Pick<SheetRemarks, 'fills' | 'dates'> {
-  const [fills, kinds] = [new Map<string, string>(), new Map<string, DateKind>()];
+function looksOf(file: UserPackage, { part, cells }: StoredSheet, formats: readonly ReadFormat[]): Pick<SheetRemarks, 'fills' | 'shown'> {
+  const [fills, kinds] = [new Map<string, string>(), new Map<string, ShownAs>()];
   scanSheet(file.parts.decoded(part).text, part, {
     cell({ tag, row, column }) {
-      const { ground = '', date } = formats[Number(attribute(tag, 's') ?? 0)] ?? {};
-      const at = ground === '' && date === undefined ? '' : address(row, column);
+      const { ground = '', as } = formats[Number(attribute(tag, 's') ?? 0)] ?? {};
+      const at = ground === '' && as === undefined ? '' : address(row, column);
       if (ground !== '') fills.set(at, ground);
-      if (date !== undefined) kinds.set(at, date);
+      if (as !== undefined) kinds.set(at, as);
     },
   });
-  const dates = new Map<string, string>();
+  const shown = new Map<string, ShownNumber>();
   for (const { at, value } of kinds.size === 0 ? [] : cells) {
-    const kind = kinds.get(at);
-    const said = kind === undefined || typeof value !== 'number' ? undefined : dateText(value, kind, file.is1904);
-    if (said !== undefined) dates.set(at, said);
+    const as = kinds.get(at);
+    const said = as === undefined || typeof value !== 'number' ? undefined : shownText(value, as, file.is1904);
+    if (as !== undefined && said !== undefined) shown.set(at, { as, said });
   }
-  return { fills, dates };
+  return { fills, shown };
 }
 
 /** Grounds of whole columns and rows, which their cells have without saying so. */

@@ -1,5 +1,8 @@
-// What functions.json says, and which functions have a caution, as types: a text that has no German does not compile, nor does
+// What functions.json, the cards and the tables say, as types: a text that has no German does not compile, nor does
 // German of a text that is no more.
+import type { Card } from '../core/card';
+import { RULES } from '../joint/rules';
+import type { Table } from '../standards/table';
 import { phrasesOf, sentencesOf } from '../german/phrases';
 import type { FunctionText } from './metadata';
 
@@ -8,7 +11,7 @@ const literal = (text: string): string => (text.includes("'") && !text.includes(
 const union = (name: string, texts: readonly string[]): string =>
   `export type ${name} =\n${[...new Set(texts)].map(text => `  | ${literal(text)}`).join('\n')};\n`;
 
-export const englishTexts = (functions: readonly FunctionText[], cautioned: readonly string[]): string =>
+export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[], tables: readonly Table[]): string =>
   [
     union(
       'Sentence',
@@ -18,5 +21,21 @@ export const englishTexts = (functions: readonly FunctionText[], cautioned: read
       'Phrase',
       functions.flatMap(({ parameters }) => parameters.flatMap(({ description }) => phrasesOf(description).flat())),
     ),
-    union('Cautioned', cautioned),
+    union(
+      'Cautioned',
+      cards.flatMap(({ id, caution }) => (caution === undefined ? [] : [id])),
+    ),
+    union(
+      'NotLive',
+      cards.flatMap(({ notLive }) => notLive ?? []),
+    ),
+    union('HeldText', [
+      ...cards.flatMap(({ sources }) => sources.map(({ held }) => held)),
+      ...tables.flatMap(({ columns }) => columns.map(({ held }) => held)),
+    ]),
+    union('SourceTitle', [...cards.flatMap(({ sources }) => sources.map(({ title }) => title)), ...RULES.map(({ source }) => source)]),
+    union(
+      'TableText',
+      tables.flatMap(({ subject, edition, table }) => [subject, edition, table]),
+    ),
   ].join('\n');

@@ -1,6 +1,7 @@
 // Every file that follows from others, from its text as it is to its text as it should be. npm run generate writes them; a test compares.
 import { existsSync, readFileSync } from 'node:fs';
 import { type Figures, populationFigures } from '../../test/evidence/verdicts/figures';
+import { TABLES } from '../../test/standards/tables';
 import { linesOfRecords, type Records } from '../../test/standards/records';
 import { UserFault } from '../cli/user-fault';
 import { EVIDENCE } from '../evidence/list';
@@ -49,8 +50,6 @@ function signatures(): string {
   return json(now);
 }
 
-const cautioned = (): string[] => [...CARDS.values()].flatMap(({ id, caution }) => (caution === undefined ? [] : [id]));
-
 const records = (): string =>
   json(
     linesOfRecords({
@@ -60,13 +59,14 @@ const records = (): string =>
     }),
   );
 
+const germanTexts = (): string => englishTexts(METADATA.functions, [...CARDS.values()], Object.values(TABLES));
+
 const VERDICTS = 'test/evidence/verdicts/figures.json';
 
 /** In this order: what stands last reads those before it. */
 const FILES: Readonly<Record<string, (text: string) => string>> = {
   'src/release/signatures.json': signatures,
-  'src/german/english.ts': () =>
-    `// The texts of functions.json, and who has a caution; generated ${BY}.\n\n${englishTexts(METADATA.functions, cautioned())}`,
+  'src/german/english.ts': () => `// Texts that are translated, as types; generated ${BY}.\n\n${germanTexts()}`,
   'test/contract/pinned.json': () => json(pinnedWords()),
   ...(existsSync(RECORDS) ? { 'test/standards/records.json': records } : {}),
   [VERDICTS]: () => json(populationFigures()),

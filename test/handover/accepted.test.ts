@@ -5,7 +5,7 @@ import { compare } from '../../src/handover/compare/compare';
 import { comparedOf } from '../../src/handover/compare/compared-of';
 import { ownPlaces, type OwnPlaces } from '../../src/handover/compare/own-place';
 import type { ChangedInput } from '../../src/handover/compare/returned-changes';
-import type { ComparedWorkbook } from '../../src/handover/compare/seen';
+import type { ComparedWorkbook, SeenCell } from '../../src/handover/compare/seen';
 import { accepted } from '../../src/handover/write/accepted';
 import { workbookIn } from '../../src/hosts/xlsx/read';
 import { writeWorkbook } from '../../src/hosts/xlsx/write';
@@ -62,15 +62,18 @@ const fileOf = async (book: Book): Promise<UserPackage> =>
 
 const sent: ComparedWorkbook = sourceOf(handed(source(SENDER)).plan);
 
+/** A value, or a cell with what its format makes of it. */
+type Answers = Readonly<Record<string, Cell | SeenCell>>;
+
 /** What came back with another value at each place. */
-function answered(answers: Readonly<Record<string, Cell>>): readonly ChangedInput[] {
+function answered(answers: Answers): readonly ChangedInput[] {
   const sheets = sent.sheets.map(sheet => ({
     ...sheet,
     cells: new Map([
       ...sheet.cells,
       ...Object.entries(answers).flatMap(([place, value]) => {
         const [name, at = ''] = place.split('!');
-        return name === sheet.name ? [[at, { value }] as const] : [];
+        return name === sheet.name ? [[at, typeof value === 'object' ? value : { value }] as const] : [];
       }),
     ]),
   }));
@@ -80,7 +83,7 @@ function answered(answers: Readonly<Record<string, Cell>>): readonly ChangedInpu
 /** Cells that differ from before, and what was said and asked. */
 async function taken(
   now: Book,
-  answers: Readonly<Record<string, Cell>>,
+  answers: Answers,
   places?: OwnPlaces,
 ): Promise<{ readonly cells: Readonly<Record<string, unknown>>; readonly lines: readonly string[]; readonly asked: readonly string[] }> {
   const file = await fileOf(now);
@@ -140,6 +143,11 @@ describe('an answer is found', () => {
     expect(cells).toEqual({ 'Joint!E3': 2.8, 'Joint!D5': 13, 'Walls!E4': 1.1 });
   });
 
+  it('as the number that a share stands for', async () => {
+    const { cells } = await taken(SENDER, { 'Joint!E3': { value: 0.006, said: '0.6 %', isDate: false } });
+    expect(cells).toEqual({ 'Joint!E3': 0.006 });
+  });
+
   it('with what stands there by now', async () => {
     const { cells, asked } = await taken({ ...SENDER, Joint: put(JOINT, 'E3', 2.4) }, WALL_OF_B);
     expect(asked).toEqual(['wall of variant B, Joint E3: 2.5 -> 2.2; now it is 2.4?']);
@@ -148,7 +156,7 @@ describe('an answer is found', () => {
 });
 
 describe('an answer is refused in a sentence', () => {
-  const REFUSED: readonly (readonly [what: string, now: Book, answer: Readonly<Record<string, Cell>>, why: RegExp])[] = [
+  const REFUSED: readonly (readonly [what: string, now: Book, answer: Answers, why: RegExp])[] = [
     ['where its row is gone', { ...SENDER, Joint: without(JOINT, 2) }, WALL_OF_B, /its row or column is not there any more$/],
     ['where its sheet is gone', { Ribs: RIBS }, WALL_OF_B, /there is no such sheet$/],
     ['where another name stands before it', { ...SENDER, Joint: put(JOINT, 'A3', 'Z') }, WALL_OF_B, /E3, is called wall of variant Z$/],
@@ -163,6 +171,12 @@ describe('an answer is refused in a sentence', () => {
     ],
     ['where nothing names it and its row is another', { ...SENDER, Ribs: put(RIBS, 'C6', 4.6) }, { 'Ribs!C6': 5 }, /could be meant$/],
     ['where nothing was sent and nothing names it', SENDER, { 'Ribs!C20': 5 }, /nothing names it$/],
+    [
+      'where a program took it for a date',
+      SENDER,
+      { 'Joint!E3': { value: 46114, said: '2026-04-02', isDate: true } },
+      /2[.]5 -> 2026-04-02: it became a date; type in what was meant$/,
+    ],
     ['on a sheet that the hand-over added', SENDER, { 'Data!H1': 5 }, /there is no such sheet$/],
   ];
 

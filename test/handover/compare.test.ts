@@ -56,10 +56,10 @@ function returned(changes: Readonly<Record<string, Given>>, from: ComparedWorkbo
 }
 
 /** As a file would be read that shows these cells as days. */
-const withDates = ({ name, cells }: ComparedSheet, dates: ReadonlyMap<string, string>) => ({
+const withShown = ({ name, cells }: ComparedSheet, shown: ReadonlyMap<string, { as: string; said: string }>) => ({
   name,
   cells: [...cells].map(([at, cell]) => ({ at, ...cell })),
-  dates,
+  shown,
 });
 
 type Moving = (line: number) => number | undefined;
@@ -376,20 +376,34 @@ describe('what was filled in', () => {
     const places = {
       [`Characteristics!N${row}`]: 46086,
       [`Characteristics!H${row}`]: 16103,
+      [`Characteristics!I${row}`]: 0.006,
       'S!B17': 46086.5,
       [`Hand-over!F${question}`]: 46087,
     };
-    const dates = new Map([
-      [`N${row}`, '2026-03-05'],
-      [`H${row}`, '1944-02-01'],
-      ['B17', '2026-03-05 12:00'],
-      [`F${question}`, '2026-03-06'],
+    const shown = new Map([
+      [`N${row}`, { as: 'date', said: '2026-03-05' }],
+      [`H${row}`, { as: 'month', said: '1944-02' }],
+      [`I${row}`, { as: 'share', said: '0.6 %' }],
+      ['B17', { as: 'date', said: '2026-03-05 12:00' }],
+      [`F${question}`, { as: 'date', said: '2026-03-06' }],
     ]);
-    const found = compare(sent, comparedOf('back', { sheets: returned(places).sheets.map(one => withDates(one, dates)) }));
+    const found = compare(sent, comparedOf('back', { sheets: returned(places).sheets.map(one => withShown(one, shown)) }));
     expect(found.answers.map(({ returned: is }) => is)).toEqual(['2026-03-06', '2026-03-05']);
-    expect(found.results).toMatchObject([{ results: [{ said: '1944-02-01' }], remark: '2026-03-05' }]);
-    expect(found.changedInputs).toMatchObject([{ at: 'B17', sent: 'as drawn', returned: '2026-03-05 12:00', value: 46086.5 }]);
+    expect(found.results).toMatchObject([{ results: [{ said: '1944-02' }, { said: '0.6 %' }], remark: '2026-03-05' }]);
+    expect(found.changedInputs).toMatchObject([
+      { at: 'B17', sent: 'as drawn', returned: '2026-03-05 12:00', value: 46086.5, becameDate: true },
+    ]);
     expect(without(found, 'answers', 'results', 'changedInputs')).toEqual(NOTHING);
+  });
+
+  it('as another day than the one that was sent is an answer like any other', () => {
+    const dated = (said: string, value: number): ComparedWorkbook =>
+      comparedOf('dated', {
+        sheets: returned({ 'S!B17': value }).sheets.map(one => withShown(one, new Map([['B17', { as: 'date', said }]]))),
+      });
+    const { changedInputs } = compare(dated('2026-03-05', 46086), dated('2026-03-06', 46087));
+    expect(changedInputs).toMatchObject([{ at: 'B17', sent: '2026-03-05', returned: '2026-03-06', value: 46087 }]);
+    expect(changedInputs[0]).not.toHaveProperty('becameDate');
   });
 });
 

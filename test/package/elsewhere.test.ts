@@ -3,7 +3,7 @@ import { tokenize } from '@borgar/fx/xlsx';
 import { describe, expect, it } from 'vitest';
 import { callsLeft } from '../../src/package/calls-left';
 import { edited } from '../../src/package/edit';
-import { elsewhereOf, type Elsewhere, type ElsewhereChange } from '../../src/package/elsewhere';
+import { elsewhereOf, type Elsewhere, type ElsewhereChange, spotInWords } from '../../src/package/elsewhere';
 import { readPackage } from '../../src/package/read';
 import { FOREIGN, FOREIGN_NAMES } from './foreign';
 import { BOOK, CONTENT_TYPES, links, made, MAIN, rawEntries, SHEET, textOf } from './made';
@@ -54,7 +54,7 @@ const file = made({
 const pkg = readPackage(file);
 const found = elsewhereOf(pkg, isOurs);
 const at = (kind: string, words: string): Elsewhere => {
-  const one = found.find(elsewhere => elsewhere.kind === kind && elsewhere.at === words);
+  const one = found.find(elsewhere => elsewhere.kind === kind && spotInWords(elsewhere.spot) === words);
   if (one === undefined) throw new Error(`no ${kind} ${words}`);
   return one;
 };
@@ -62,7 +62,7 @@ const change = (...changes: readonly (readonly [Elsewhere, ElsewhereChange])[]) 
   edited(pkg, { cells: new Map(), elsewhere: new Map(changes) });
 
 it('finds each with its place and whether it can go', () => {
-  expect(found.map(({ kind, at: words, canGo }) => `${kind} | ${words} | ${canGo ? 'can go' : 'stays'}`).sort()).toEqual([
+  expect(found.map(({ kind, spot, canGo }) => `${kind} | ${spotInWords(spot)} | ${canGo ? 'can go' : 'stays'}`).sort()).toEqual([
     'chart | xl/charts/chart1.xml on S | stays',
     'column | ENCL.BOSS.OD(2,1) of Bosses on S | can go',
     'condition | A1:A9 on S | can go',

@@ -96,7 +96,10 @@ function inSheet(places: CellPlaces, moved: Moved, found: Lists, words: PageWord
     if (isBlank(is)) found.missing.push({ sheet: name, at, label: change.label, sent: change.sent });
     else if (was.formula !== undefined || is.formula !== undefined || over !== undefined) found.changedFormulas.push(change);
     else if (form !== undefined) found.answers.push(change);
-    else found.changedInputs.push({ ...change, ...meaningOf(sent, place.row, place.column, is.value) });
+    else {
+      const becameDate = is.isDate === true && was.isDate !== true && { becameDate: true as const };
+      found.changedInputs.push({ ...change, ...meaningOf(sent, place.row, place.column, is.value), ...becameDate });
+    }
   }
   for (const [at, parts] of broken) {
     const place = cellPosition(at);

@@ -75,11 +75,11 @@ export function measuredIn(grid: SeenGrid, after: WorkbookValues, there: (row: n
     };
     const text = (sent: number): string => textOf(valueOf(sent));
     const results = Array.from({ length: SAMPLES }, (_, s): MeasuredResult => {
-      const { formula } = cell(COLUMN.result + s);
+      const { formula, said } = cell(COLUMN.result + s);
       const value = valueOf(COLUMN.result + s);
       if (formula !== undefined)
         return { said: textOf(value ?? formula), ...(value !== null && { formula: cellText(typedText(formula)) }) };
-      const { means } = resultOf(value);
+      const { means } = said === undefined ? resultOf(value) : {};
       return means === undefined ? { said: textOf(value) } : { said: textOf(means), typed: textOf(value) };
     }).filter(({ said }) => said !== '');
     if (results.length === 0) return [];

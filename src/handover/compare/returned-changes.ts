@@ -21,7 +21,10 @@ export interface Change {
 }
 
 /** An input that can be taken over. */
-export interface ChangedInput extends Change, Meaning {}
+export interface ChangedInput extends Change, Meaning {
+  /** A program took what was typed for a day or a time: its number is not what was meant. */
+  readonly becameDate?: true;
+}
 
 /** A row, column, block of cells or sheet as a whole. */
 export interface Rearranged {

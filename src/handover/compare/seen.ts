@@ -14,8 +14,10 @@ export interface Remarks {
 }
 
 export interface SeenCell extends SourceCell {
-  /** How it reads where its number stands for a day or a time: `2026-03-05`. */
+  /** How its number reads in its format: `2026-03-05`, `0.6 %`. */
   readonly said?: string;
+  /** Its number stands for a day, a month or a time. */
+  readonly isDate?: boolean;
 }
 
 export interface ComparedSheet extends SourceSheet, Partial<Remarks> {

@@ -1,6 +1,7 @@
 // What every part of a conversion works with: the values of the workbook, the sheets that are written, what changed.
 import type { FormulaNode } from '../../sheet/formula';
 import type { WorkbookValues } from '../../sheet/workbook-values';
+import type { SourceWords } from '../words/source-words';
 import type { DataSheet } from './data-sheet';
 import type { StepBlock } from './step-block';
 import type { TablesSheet } from './tables-sheet';
@@ -18,6 +19,8 @@ export interface ConversionContext {
   readonly steps: StepBlock;
   readonly tables: TablesSheet;
   readonly data: DataSheet;
+  /** In which it is told where a value comes from. */
+  readonly sourceWords: SourceWords;
   /** `Sheet!B4` -> the number that takes the place of its text. */
   readonly converted: Map<string, Converted>;
   /** Calls inside arguments, already worked out, by where they stand. */

@@ -2,6 +2,7 @@
 import type { Cell } from '../../core/kinds';
 import type { HandoverFinding } from '../read/finding';
 import type { Unfollowed } from '../read/prepared';
+import type { FindingWords } from '../words/finding-words';
 import type { ConversionContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
@@ -28,12 +29,14 @@ export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {
   readonly steps: Steps;
   readonly joints: JointSheets;
   readonly findings: HandoverFinding[];
+  /** In which they are told. */
+  readonly said: FindingWords;
   readonly results: LiveResult[];
   /** By `Sheet!B4`. */
   readonly refused: ReadonlyMap<string, Unfollowed>;
   /** Cells whose formula stays as the user has it, by `Sheet!B4`. */
   readonly kept: Set<string>;
-  /** Tables without room. */
+  /** Tables without room, and the cell that is filled. */
   readonly crowded: ReadonlyMap<string, string>;
   readonly used: Set<string>;
 }

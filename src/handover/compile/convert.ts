@@ -9,6 +9,7 @@ import type { HandoverFinding } from '../read/finding';
 import { prepared } from '../read/prepared';
 import { unspaced } from '../read/spaces';
 import { ENGLISH, type PageWords } from '../words/english';
+import type { FindingWords } from '../words/finding-words';
 import { convertedCell } from './cells/cell';
 import type { Converted } from './context';
 import type { LiveResult, Conversion } from './conversion';
@@ -61,6 +62,7 @@ function copied(
   converted: Map<string, Converted>,
   { variants, untrue = new Set(), keepsLinks = false, words = ENGLISH }: Converting,
 ): HandoverCopy {
+  const { said } = words.conversion;
   const names = new SheetNames();
   for (const { name } of home.sheets) names.free(name);
   for (const name of home.otherSheets ?? []) names.free(name);
@@ -70,13 +72,14 @@ function copied(
   const data = new DataSheet(names.free(words.sheets.data), words.data);
   const steps = new Steps(names, workbook, words);
   const tables = new TablesSheet(names.free(words.sheets.tables), words.tables, words.steps.said);
-  const context = { source, data, tables, converted };
+  const context = { source, data, tables, converted, sourceWords: words.sources.said };
   const choice = new VariantChoice(variants);
   const conversion: Conversion = {
     ...context,
     steps,
     joints: new JointSheets(context, names, choice, untrue, words),
     findings: [],
+    said,
     results: [],
     refused,
     kept: new Set(),
@@ -87,13 +90,13 @@ function copied(
     name,
     widths: [],
     cells: onceEach([...cells].flatMap(([at]) => convertedCell(conversion, name, at))).map(cell =>
-      withNumber(cell, converted.get(`${name}!${cell.at}`)),
+      withNumber(cell, converted.get(`${name}!${cell.at}`), said),
     ),
   }));
-  for (const { sheet, at } of blanked) conversion.findings.push({ sheet, at, what: 'changed', words: 'spaces alone became a blank cell' });
+  for (const { sheet, at } of blanked) conversion.findings.push({ sheet, at, what: 'changed', words: said.spacesBlanked });
   for (const [key, { typed, value, unit }] of context.converted) {
     const [sheet = '', at = ''] = key.split('!');
-    conversion.findings.push({ sheet, at, what: 'changed', words: `"${typed}" became ${value}${unit === '' ? '' : ` ${unit}`}` });
+    conversion.findings.push({ sheet, at, what: 'changed', words: said.became(typed, `${value}${unit === '' ? '' : ` ${unit}`}`) });
   }
   const own = [...conversion.joints.plans(), ...(tables.isEmpty ? [] : [tables.plan()]), ...steps.plans()];
   return {
@@ -118,12 +121,5 @@ function onceEach(cells: readonly PlanCell[]): PlanCell[] {
   return [...byAddress.values()];
 }
 
-function withNumber(cell: PlanCell, number: Converted | undefined): PlanCell {
-  return number === undefined
-    ? cell
-    : {
-        ...cell,
-        value: number.value,
-        note: `typed as "${cellText(number.typed)}"; now a number${number.unit === '' ? '' : ` in ${number.unit}`}`,
-      };
-}
+const withNumber = (cell: PlanCell, number: Converted | undefined, said: FindingWords): PlanCell =>
+  number === undefined ? cell : { ...cell, value: number.value, note: said.nowNumber(cellText(number.typed), number.unit) };

@@ -7,7 +7,6 @@ import { columnOf, MM } from '../../core/table';
 import { number } from '../../plain/spreadsheet';
 import type { PlanCell, SheetPlan } from '../../sheet/plan';
 import { ENGLISH, type PageWords } from '../words/english';
-import { phrased } from '../words/phrases';
 import { address, fixedArea, fixedCell } from '../../sheet/addresses';
 
 interface PlacedTable {
@@ -104,10 +103,11 @@ export class DataSheet {
   private place(table: Table): PlacedTable {
     const known = this.placed.get(table.standard + table.subject);
     if (known !== undefined) return known;
+    const { said } = this.words;
     const at = (column: number): string => address(this.next, column);
-    this.cells.push({ at: at(0), role: 'heading', value: `${table.standard}, ${table.subject}` });
+    this.cells.push({ at: at(0), role: 'heading', value: `${table.standard}, ${said.table(table.subject)}` });
     const notes = table.columns.flatMap(({ title, note }) => (note === undefined ? [] : [`${title}: ${note}`]));
-    for (const line of [`${table.table}; ${this.words.edition(table.edition)}`, ...new Set(notes)]) {
+    for (const line of [`${said.table(table.table)}; ${this.words.edition(said.table(table.edition))}`, ...new Set(notes)]) {
       this.next += 1;
       this.cells.push({ at: at(0), role: 'note', value: line });
     }
@@ -116,7 +116,7 @@ export class DataSheet {
       this.cells.push({ at: at(c), role: 'header', value }),
     );
     this.next += 1;
-    [this.words.held, ...table.columns.map(({ held }) => phrased(held, this.words.said))].forEach((value, c) =>
+    [this.words.held, ...table.columns.map(({ held }) => said.held(held))].forEach((value, c) =>
       this.cells.push({ at: at(c), role: 'note', value }),
     );
     const top = this.next + 1;

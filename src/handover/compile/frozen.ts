@@ -2,6 +2,7 @@
 import type { Card } from '../../core/card';
 import type { Cell } from '../../core/kinds';
 import { number } from '../../plain/spreadsheet';
+import { sourcesOf } from '../words/source-words';
 import type { ConversionContext } from './context';
 import { reachesUnseen } from './arguments/expression';
 import { exportedValue } from './unchanged';
@@ -77,7 +78,7 @@ const mayFail = (tree: FormulaNode, cells: readonly Watched[]): boolean =>
  * stays a bare value.
  */
 export function frozen(
-  { steps, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps'>,
+  { steps, said, sourceWords, ...context }: Pick<Conversion, 'source' | 'converted' | 'steps' | 'said' | 'sourceWords'>,
   card: Card | undefined,
   tree: FormulaNode,
   sheet: string,
@@ -86,6 +87,7 @@ export function frozen(
   const cells = watched(context, tree, sheet);
   if (cells === undefined || cells.length === 0) return () => undefined;
   const block = new StepBlock();
+  const why = card?.notLive === undefined ? said.noPlainFormula : said.notLive(card.notLive);
   const sent = cells
     .filter(({ value }) => value !== '')
     .map(({ name, value }) => `${name} ${String(value)}`)
@@ -101,8 +103,8 @@ export function frozen(
         ? only
         : allOf(parts.map((formula, i) => block.row({ label: `inputs as sent, part ${i + 1}`, formula, value: true }))),
     value: true,
-    words: `${card?.notLive ?? 'no plain formula'}; sent for ${sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`}`,
-    ...(card === undefined ? {} : { source: card.sources.map(({ title, held }) => `${title} (${held})`).join('; ') }),
+    words: `${why}; ${said.sentFor(sent.length <= MOST_WORDS ? sent : `${sent.slice(0, MOST_WORDS)} …`)}`,
+    ...(card === undefined ? {} : { source: sourcesOf(card, sourceWords) }),
   });
   const placed = steps.write(blockTitle(context.source, sheet, at, `${card?.id ?? 'formula'}, value, not live`), block);
   return value => (typeof value === 'boolean' || placed === undefined ? undefined : whileSent(placed(holds), value));

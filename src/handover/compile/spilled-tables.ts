@@ -33,7 +33,7 @@ export function spillAll(source: WorkbookValues, workbook: SourceWorkbook): Map<
   }
 }
 
-/** A table that meets a filled cell has no room. */
+/** A table that meets a filled cell has no room: that cell by the one of the table. */
 function spilledOnce(
   source: WorkbookValues,
   filled: ReadonlyMap<string, readonly string[]>,
@@ -53,7 +53,7 @@ function spilledOnce(
     const places = result.flatMap((line, r) => line.map((_, c) => address(row + r, column + c))).slice(1);
     const hit = places.find(place => taken.has(place));
     if (hit === undefined) places.forEach(place => taken.add(place));
-    else crowded.set(`${sheet}!${at}`, `its table has no room: ${hit} is filled`);
+    else crowded.set(`${sheet}!${at}`, hit);
     source.spill(sheet, at, hit === undefined ? result : undefined);
   }
   return crowded;

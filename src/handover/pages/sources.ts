@@ -9,7 +9,7 @@ import { whatOf } from '../../plain/forms';
 import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
 import type { Table } from '../../standards/table';
-import { phrased } from '../words/phrases';
+import type { SourceWords } from '../words/source-words';
 import type { Language, PageWords } from '../words/words';
 import { RowWriter } from './rows';
 
@@ -63,7 +63,7 @@ export function sourcesSheet(
       rows.add(...line.map((value, c) => ({ from: c, to: c, role: c === 0 ? ('label' as const) : ('text' as const), value })));
   };
   const cards = [...used].flatMap(id => CARDS.get(id) ?? []).sort((a, b) => a.id.localeCompare(b.id, 'en'));
-  const said = (text: string): string => phrased(text, words.said);
+  const { said } = words;
   section(
     words.functions,
     cards.flatMap(card => lines(card, described, said)),
@@ -71,25 +71,25 @@ export function sourcesSheet(
   if (cards.some(({ topic }) => topic === 'The joint as one table'))
     section(
       words.rules,
-      RULES.map(rule => [rule.name, described.basis(rule), words.rule, said(rule.source)]),
+      RULES.map(rule => [rule.name, described.basis(rule), words.rule, said.title(rule.source)]),
     );
   section(
     words.tables,
     tables.map(({ standard, subject, edition, table, columns }) => [
       standard,
-      subject,
-      edition,
-      table,
-      [...new Set(columns.map(({ held }) => said(held)))].join('; '),
+      said.table(subject),
+      said.table(edition),
+      said.table(table),
+      [...new Set(columns.map(({ held }) => said.held(held)))].join('; '),
     ]),
   );
   return { name, widths: WIDTHS, frozenRows: 3, cells: rows.cells, merged: rows.merged, print: { landscape: true, repeatRows: 3 } };
 }
 
-function lines(card: Card, described: SourceLines, said: (text: string) => string): string[][] {
+function lines(card: Card, described: SourceLines, said: SourceWords): string[][] {
   const { id, kind, sources } = card;
   return sources.map(({ title, held }, i) => {
-    const where = [said(title), said(held)];
-    return i === 0 ? [id, described.gives(id), said(kind), ...where, described.caution(card)] : ['', '', '', ...where];
+    const where = [said.title(title), said.held(held)];
+    return i === 0 ? [id, described.gives(id), said.kind(kind), ...where, described.caution(card)] : ['', '', '', ...where];
   });
 }

@@ -7,11 +7,8 @@ import { argumentsIn, piecesOf } from '../../sheet/formula-tokens';
 /** Functions that stand for other cells whenever what they read changes. */
 const MOVES = new Set(['OFFSET', 'INDIRECT']);
 
-const NO_CELLS = 'stands for no fixed cells here';
-
-/** Why a name cannot be followed: a file stores every reference of a name with its sheet. */
-export function whyNoName(meaning: string | undefined): string | undefined {
-  if (meaning === undefined) return 'stands for nothing here';
+/** Whether a name always stands for the same cells or values: a file stores every reference of a name with its sheet. */
+export function isFixedName(meaning: string): boolean {
   const formula = `=${meaning.replace(/^=/, '')}`;
   const pieces = piecesOf(formula);
   const bare = (text: string): boolean => (partsOf(text).context ?? []).length === 0 && !text.includes('[');
@@ -19,7 +16,7 @@ export function whyNoName(meaning: string | undefined): string | undefined {
     ({ kind, text }) => (kind === 'function' && MOVES.has(typedName(text))) || (kind === 'reference' && bare(text)) || /#REF!/i.test(text),
   );
   const isUnion = argumentsIn([{ kind: 'sign', text: '(' }, ...pieces, { kind: 'sign', text: ')' }], 0).length > 1;
-  return isLost || isUnion || parseFormula(formula) === undefined ? NO_CELLS : undefined;
+  return !isLost && !isUnion && parseFormula(formula) !== undefined;
 }
 
 /** The meaning as a formula, seen from a cell: a file stores what is relative in it as seen from A1. */

@@ -1,6 +1,7 @@
 // Calls that a copy cannot take along, or not without a word: what fetches or runs something, and what another add-in works out.
 import { typedName } from '../../sheet/formula';
 import type { FormulaPiece } from '../../sheet/formula-tokens';
+import type { FindingSentence } from '../words/finding-words';
 
 /** Functions that fetch something, send something or run something. */
 const REACHES_OUT = new RegExp(
@@ -25,9 +26,9 @@ export function otherAddIn(called: string): string | undefined {
 }
 
 /** Why a call must not leave the house. A link to a place in the workbook may. */
-export function reachesOut(called: string, [first, ...others]: readonly FormulaPiece[] = []): string | undefined {
+export function reachesOut(called: string, [first, ...others]: readonly FormulaPiece[] = []): FindingSentence | undefined {
   const name = typedName(called);
-  if (REACHES_OUT.test(name)) return `${name} fetches or runs something`;
+  if (REACHES_OUT.test(name)) return said => said.fetches(name);
   const isInside = first?.kind === 'text' && first.text.startsWith('"#') && others.length === 0;
-  return name === 'HYPERLINK' && !isInside ? 'HYPERLINK leads to an address outside' : undefined;
+  return name === 'HYPERLINK' && !isInside ? said => said.leadsOutside : undefined;
 }

@@ -2,12 +2,13 @@
 import { cellPosition } from '../../sheet/addresses';
 import { depthOf, LONGEST_FORMULA, parseFormula, withoutTexts } from '../../sheet/formula';
 import type { SourceCell, SourceWorkbook } from '../../sheet/workbook-values';
+import type { FindingSentence } from '../words/finding-words';
 import { type SettledFormula, Settling } from './settled';
 import type { Site } from './tables';
 
 /** Why a formula cannot be followed. */
 export interface Unfollowed {
-  readonly why: string;
+  readonly why: FindingSentence;
   /** It must not go along, though it is the user's own. */
   readonly staysBehind: boolean;
 }
@@ -45,13 +46,12 @@ export function prepared(home: SourceWorkbook, keepsLinks: boolean): Prepared {
 }
 
 function settledOrNot(settling: Settling, formula: string, site: Site): SettledFormula {
-  if (formula.length > LONGEST_FORMULA)
-    return { formula, why: `the formula has ${formula.length} characters; ${LONGEST_FORMULA} is the most` };
+  if (formula.length > LONGEST_FORMULA) return { formula, why: said => said.tooLong(formula.length, LONGEST_FORMULA) };
   const typed = parseFormula(formula);
-  if (typed !== undefined && depthOf(typed) > DEEPEST) return { formula, why: `the formula is nested more than ${DEEPEST} times` };
+  if (typed !== undefined && depthOf(typed) > DEEPEST) return { formula, why: said => said.tooDeep(DEEPEST) };
   const bare = withoutTexts(formula);
   const settled = settling.settled(formula, site);
-  if (STARTS.test(bare.replace(SHEET_NAMES, ''))) return { ...settled, why: settled.why ?? 'it starts another program', reachesOut: true };
+  if (STARTS.test(bare.replace(SHEET_NAMES, ''))) return { ...settled, why: settled.why ?? (said => said.startsProgram), reachesOut: true };
   if (settled.why !== undefined || parseFormula(settled.formula) !== undefined) return settled;
-  return { ...settled, why: 'the formula cannot be read', ...(READS_FILE.test(bare) && { leadsToFile: true }) };
+  return { ...settled, why: said => said.unread, ...(READS_FILE.test(bare) && { leadsToFile: true }) };
 }

@@ -4,7 +4,8 @@ import { areaOf, LONGEST_FORMULA, parseFormula, partsOf, typedName } from '../..
 import { argumentsIn, isHash, isWhole, partEnd, type FormulaPiece, piecesOf, standsAlone } from '../../sheet/formula-tokens';
 import { address, sheetPrefix } from '../../sheet/addresses';
 import { nameKey, type SourceSheet, type SourceWorkbook } from '../../sheet/workbook-values';
-import { seenFrom, whyNoName } from './names';
+import type { FindingWords, FindingSentence } from '../words/finding-words';
+import { isFixedName, seenFrom } from './names';
 import { oneOfRange } from './one-of-range';
 import { otherAddIn, ourName, reachesOut } from './outgoing';
 import { cellsOfTable, type Site, tableNamed } from './tables';
@@ -13,7 +14,7 @@ export interface SettledFormula {
   /** As far as it could be settled. */
   readonly formula: string;
   /** Why it cannot be followed. */
-  readonly why: string | undefined;
+  readonly why: FindingSentence | undefined;
   /** It fetches, sends or runs something: it must not go along, whether it can be followed or not. */
   readonly reachesOut?: true;
   /** It reads another workbook. */
@@ -22,7 +23,7 @@ export interface SettledFormula {
 
 /** What was found on the way through one formula. */
 interface Notes {
-  why?: string | undefined;
+  why?: FindingSentence | undefined;
   reachesOut?: true;
   leadsToFile?: true;
   callsOurs?: true;
@@ -36,7 +37,6 @@ const NO_NAMES: Scope = new Map();
 /** Worked out anew wherever they stand. */
 const RANDOM = /\bRAND(BETWEEN|ARRAY)?\(/i;
 const MOST_SHOWN = 60;
-export const ANOTHER_FILE = 'it points at another workbook';
 /** Names, @ and LET inside one another; deeper than anybody writes. */
 const DEEPEST = 200;
 
@@ -53,8 +53,8 @@ export class Settling {
   settled(formula: string, site: Site): SettledFormula {
     const notes: Notes = {};
     const text = `=${this.text(piecesOf(formula), site, NO_NAMES, notes)}`;
-    if (text.length > LONGEST_FORMULA) notes.why ??= `it grows to more than ${LONGEST_FORMULA} characters without its names`;
-    if (notes.callsOurs === true && notes.callsOthers === true) notes.why ??= 'it calls another add-in';
+    if (text.length > LONGEST_FORMULA) notes.why ??= said => said.tooLongWithoutNames(LONGEST_FORMULA);
+    if (notes.callsOurs === true && notes.callsOthers === true) notes.why ??= said => said.callsAddIn;
     return {
       formula: text.length > LONGEST_FORMULA ? formula : text,
       why: notes.why,
@@ -70,7 +70,7 @@ export class Settling {
 
   private text(pieces: readonly FormulaPiece[], site: Site, scope: Scope, notes: Notes): string {
     if (this.depth > DEEPEST) {
-      notes.why ??= `it is nested more than ${DEEPEST} times`;
+      notes.why ??= said => said.namesTooDeep(DEEPEST);
       return '';
     }
     this.depth += 1;
@@ -100,7 +100,7 @@ export class Settling {
       case 'table': {
         const cells = cellsOfTable(first.text, this.home.tables ?? [], site);
         if ('text' in cells) return cells.text;
-        if (cells.why.startsWith(ANOTHER_FILE)) notes.leadsToFile = true;
+        if (cells.leadsToFile) notes.leadsToFile = true;
         notes.why ??= cells.why;
         return first.text;
       }
@@ -183,16 +183,22 @@ export class Settling {
       .split('!')
       .reverse();
     const sheet = given === '' ? site.sheet : given.replace(/^'|'$/g, '').replace(/''/g, "'");
-    if (text.replace(/^\[0\]/, '').includes('[')) return lost(notes, text, ANOTHER_FILE, text);
-    if (this.sheet(sheet) === undefined) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    if (text.replace(/^\[0\]/, '').includes('[')) return lost(notes, text, 'otherWorkbook', text);
+    if (this.sheet(sheet) === undefined) return lost(notes, text, 'noSuchSheet', sheet);
     const local = nameKey(name, sheet);
     const key = this.home.names?.has(local) === true ? local : nameKey(name);
     const meaning = this.home.names?.get(key);
     const table = tableNamed(this.home.tables ?? [], name);
     if (meaning === undefined && table !== undefined) return this.text(piecesOf(`=${table.name}[]`), site, NO_NAMES, notes);
-    const why = this.open.has(key) ? 'leads back to itself' : whyNoName(meaning);
-    if (meaning === undefined || why !== undefined) {
-      notes.why ??= `it uses the name ${shown(text)}, which ${why ?? 'stands for nothing here'}`;
+    const unfixed = this.open.has(key)
+      ? 'nameCircular'
+      : meaning === undefined
+        ? 'nameUnknown'
+        : isFixedName(meaning)
+          ? undefined
+          : 'nameNotFixed';
+    if (meaning === undefined || unfixed !== undefined) {
+      notes.why ??= said => said[unfixed ?? 'nameUnknown'](shown(text));
       return text;
     }
     this.open.add(key);
@@ -205,9 +211,9 @@ export class Settling {
     const { context = [] } = partsOf(text);
     const [sheet] = context;
     if (sheet === undefined) return text;
-    if (text.includes('[') || context.length > 1) return lost(notes, text, ANOTHER_FILE, text);
-    if (sheet.includes(':')) return lost(notes, text, 'it points at the same cells of several sheets', text);
-    if (this.sheet(sheet) === undefined) return lost(notes, text, 'it points at a sheet that is not here', sheet);
+    if (text.includes('[') || context.length > 1) return lost(notes, text, 'otherWorkbook', text);
+    if (sheet.includes(':')) return lost(notes, text, 'severalSheets', text);
+    if (this.sheet(sheet) === undefined) return lost(notes, text, 'noSuchSheet', sheet);
     return `${sheetPrefix(this.sheet(sheet)?.name ?? sheet)}${text.slice(text.lastIndexOf('!') + 1)}`;
   }
 
@@ -216,7 +222,7 @@ export class Settling {
     const node = parseFormula(`=${text}`);
     const area = node === undefined ? undefined : areaOf(node, site.sheet);
     if (area === undefined) {
-      notes.why ??= `it points at what spills from ${shown(text)}`;
+      notes.why ??= said => said.spilled(shown(text));
       return `${text}#`;
     }
     const { formula, array } = this.sheet(area.sheet)?.cells.get(address(area.top, area.left)) ?? {};
@@ -224,17 +230,18 @@ export class Settling {
   }
 
   private intersected(text: string, site: Site, notes: Notes): string {
-    const one = oneOfRange(text, site);
-    return one ?? lost(notes, text, 'it takes by @ one cell of a range of which none stands in its row or column', text);
+    return oneOfRange(text, site) ?? lost(notes, text, 'noneInLine', text);
   }
 }
+
+type LostReference = keyof FindingWords & ('otherWorkbook' | 'noSuchSheet' | 'severalSheets' | 'noneInLine');
 
 const shown = (text: string): string => text.slice(0, MOST_SHOWN);
 
 /** What cannot be followed stays as it is. */
-function lost(notes: Notes, text: string, why: string, what: string): string {
-  if (why === ANOTHER_FILE) notes.leadsToFile = true;
-  notes.why ??= `${why}: ${shown(what)}`;
+function lost(notes: Notes, text: string, why: LostReference, what: string): string {
+  if (why === 'otherWorkbook') notes.leadsToFile = true;
+  notes.why ??= said => `${said[why]}: ${shown(what)}`;
   return text;
 }
 

@@ -2,16 +2,16 @@
 import { parseStructRef } from '@borgar/fx';
 import { columnName, holds, type Place, sheetPrefix } from '../../sheet/addresses';
 import type { SourceTable } from '../../sheet/workbook-values';
+import type { FindingSentence } from '../words/finding-words';
 
 /** The cells, or why there are none. */
-export type Named = { readonly text: string } | { readonly why: string };
+export type Named = { readonly text: string } | { readonly why: FindingSentence; readonly leadsToFile?: true };
 
 /** Where the reference stands. */
 export interface Site extends Place {
   readonly sheet: string;
 }
 
-const shown = (reference: string): string => reference.slice(0, 60);
 const isSame = (a: string, b: string): boolean => a.replace(/\r\n?/g, '\n').toLowerCase() === b.replace(/\r\n?/g, '\n').toLowerCase();
 
 export const tableNamed = (tables: readonly SourceTable[], name: string): SourceTable | undefined =>
@@ -21,16 +21,18 @@ export const tableNamed = (tables: readonly SourceTable[], name: string): Source
  * `Bosses[[#This Row],[hole]]` as `$B3`: the column is that of the table, the row that of the cell.
  */
 export function cellsOfTable(reference: string, tables: readonly SourceTable[], site: Site): Named {
+  const shown = reference.slice(0, 60);
   const parsed = parseStructRef(reference);
-  if (parsed === undefined || (parsed.context ?? []).length > 0) return { why: `it points at another workbook: ${shown(reference)}` };
+  if (parsed === undefined || (parsed.context ?? []).length > 0)
+    return { why: said => `${said.otherWorkbook}: ${shown}`, leadsToFile: true };
   const { table: name = '', columns = [], sections = [] } = parsed;
   const table = name === '' ? tables.find(({ area }) => area.sheet === site.sheet && holds(area, site)) : tableNamed(tables, name);
-  if (table === undefined) return { why: `it points at a table that is not here: ${shown(reference)}` };
+  if (table === undefined) return { why: said => `${said.noSuchTable}: ${shown}` };
   const { area } = table;
   const places = columns.map(column => table.columns.findIndex(each => isSame(each, column)));
-  if (places.includes(-1)) return { why: `it points at a column that the table has not: ${shown(reference)}` };
+  if (places.includes(-1)) return { why: said => `${said.noSuchColumn}: ${shown}` };
   const rows = rowsOf(table, sections, site);
-  if (rows === undefined) return { why: `it points at rows that the table has not: ${shown(reference)}` };
+  if (rows === undefined) return { why: said => `${said.noSuchRows}: ${shown}` };
   const [left, right] = places.length === 0 ? [area.left, area.right] : [Math.min(...places), Math.max(...places)].map(n => area.left + n);
   const isThisRow = sections.includes('this row');
   const corner = (column = 0, row: number): string => `$${columnName(column)}${isThisRow ? '' : '$'}${row + 1}`;

@@ -32,6 +32,7 @@ export const COMPARE = {
   notTakenOver: 'not taken over',
   nowIs: (value: string): string => `now it is ${value}`,
   thereIs: (place: string): string => `there it is ${place}`,
+  becameDate: 'it became a date; type in what was meant',
   formulaThere: 'there stands a formula',
   noSheet: 'there is no such sheet',
   noLine: 'its row or column is not there any more',

@@ -1,10 +1,9 @@
 // The fixed words of our pages in English; values, units and names stay as they are.
 import { COMPARE } from './compare-words';
-import { FINDING_PHRASES, type FindingSaid, SOURCE_PHRASES, type SourceSaid } from './finding-words';
+import { FINDINGS } from './finding-words';
+import { SOURCES } from './source-words';
 import type { Status } from './status';
 import { STEP_PHRASES, type StepSaid } from './step-words';
-
-const SOURCES_SAID = Object.fromEntries(SOURCE_PHRASES.map(phrase => [phrase, phrase])) as SourceSaid;
 
 export const ENGLISH = {
   compare: COMPARE,
@@ -21,6 +20,7 @@ export const ENGLISH = {
     stepRows: 'Steps_rows',
     variantSteps: 'Variants',
     tables: 'Tables',
+    outside: 'Outside_cells',
     data: 'Data',
   },
   page: 'Page',
@@ -105,6 +105,10 @@ export const ENGLISH = {
     noLimits: 'no limits',
     noNumber: 'not a number',
   },
+  outside: {
+    title: 'Outside cells: what names, conditions and validations called',
+    headers: ['where', 'call', 'value'],
+  },
   figure: {
     title: 'Figures: the joint, and studies of it',
     note: (day: string): string => `The pictures show the joint as it was ${day}. Numbers in balloons are those of the characteristics.`,
@@ -154,7 +158,7 @@ export const ENGLISH = {
       changed: 'changed',
     },
     more: (count: number): string => `… and ${count} more`,
-    said: Object.fromEntries(FINDING_PHRASES.map(phrase => [phrase, phrase])) as FindingSaid,
+    said: FINDINGS,
   },
   steps: {
     title: 'Steps: how each value is worked out',
@@ -187,7 +191,7 @@ export const ENGLISH = {
     edition: (edition: string): string => `edition ${edition}; lengths in mm`,
     row: 'row',
     held: 'how held',
-    said: SOURCES_SAID,
+    said: SOURCES,
   },
   sources: {
     title: 'Sources',
@@ -198,7 +202,7 @@ export const ENGLISH = {
     rules: 'Rules of the joint',
     rule: 'rule',
     tables: 'Tables on the sheet Data',
-    said: SOURCES_SAID,
+    said: SOURCES,
   },
   cautions: {
     title: 'Rules, assumptions, cautions',

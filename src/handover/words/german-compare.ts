@@ -30,6 +30,7 @@ export const GERMAN_COMPARE: typeof COMPARE = {
   notTakenOver: 'nicht übernommen',
   nowIs: value => `jetzt steht dort ${value}`,
   thereIs: place => `dort ist es ${place}`,
+  becameDate: 'es wurde zu einem Datum; tippen Sie ein, was gemeint war',
   formulaThere: 'dort steht eine Formel',
   noSheet: 'dieses Blatt gibt es dort nicht',
   noLine: 'die Zeile oder Spalte gibt es dort nicht mehr',

@@ -1,7 +1,8 @@
 // The fixed words of the sheets that a hand-over adds, in German.
 import type { PageWords } from './english';
 import { GERMAN_COMPARE } from './german-compare';
-import { GERMAN_FINDINGS, GERMAN_SOURCES } from './german-findings';
+import { GERMAN_FINDINGS } from './german-findings';
+import { GERMAN_SOURCES } from './german-sources';
 import { GERMAN_STEPS } from './german-steps';
 
 export const GERMAN: PageWords = {
@@ -19,6 +20,7 @@ export const GERMAN: PageWords = {
     stepRows: 'Schritte_Zeilen',
     variantSteps: 'Varianten',
     tables: 'Tabellen',
+    outside: 'Ausserhalb',
     data: 'Daten',
   },
   page: 'Seite',
@@ -100,6 +102,10 @@ export const GERMAN: PageWords = {
     notOk: 'n.i.O.',
     noLimits: 'ohne Grenzmaß',
     noNumber: 'keine Zahl',
+  },
+  outside: {
+    title: 'Außerhalb der Zellen: was Namen, Bedingungen und Gültigkeitsregeln aufriefen',
+    headers: ['wo', 'Aufruf', 'Wert'],
   },
   figure: {
     title: 'Bilder der Verbindung und ihrer Studien',
@@ -202,8 +208,8 @@ export const GERMAN: PageWords = {
     rulesTitle: 'Einheiten und Regeln',
     rules: [
       'Längen in mm, Winkel in Grad, Kräfte in N, Drehmomente in N·m, Spannungen in MPa, wo nichts anderes steht.',
-      'Entformungsschrägen gelten je Seite. Das Maß eines Elements mit Entformungsschräge gilt an einem Ende: beim Schraubdom am freien Ende, beim ' +
-        'Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Entformungsschräge.',
+      'Entformungsschrägen gelten je Seite. Das Maß eines Elements mit Entformungsschräge gilt an einem Ende: ' +
+        'beim Schraubdom am freien Ende, beim Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Entformungsschräge.',
       'Entformungsschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
         'vereinbaren.',
       'Maße sind die des Teils, nicht der Kavität. Wann und in welchem Zustand gemessen wird, ist zu vereinbaren.',

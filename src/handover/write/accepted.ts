@@ -33,7 +33,14 @@ export function offersOf(file: UserPackage, inputs: readonly ChangedInput[], pla
   for (const input of inputs) {
     const place = placeOf(input);
     const sheet = typeof place === 'string' ? undefined : file.sheets.find(({ name }) => name === place.sheet);
-    const why = typeof place === 'string' ? place : sheet === undefined || isWorkedOut(sheet, place.at) ? said.formulaThere : '';
+    const why =
+      typeof place === 'string'
+        ? place
+        : sheet === undefined || isWorkedOut(sheet, place.at)
+          ? said.formulaThere
+          : input.becameDate
+            ? said.becameDate
+            : '';
     if (typeof place === 'string' || why !== '') {
       refused.push(`${said.notTakenOver}: ${changeLine(input, words)}: ${why}`);
       continue;

@@ -2,16 +2,21 @@
 import type { Carried, CarriedKind } from '../../package/carried';
 import { callsLeft } from '../../package/calls-left';
 import { edited, type EditedPackage, type PackageEdit } from '../../package/edit';
-import { type Elsewhere, elsewhereOf } from '../../package/elsewhere';
+import { type Elsewhere, type ElsewhereChange, elsewhereOf } from '../../package/elsewhere';
 import type { UserPackage } from '../../package/read';
 import type { WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, fromFile } from '../../sheet/stored-formulas';
+import { SheetNames } from '../../sheet/sheet-names';
 import type { SourceWorkbook } from '../../sheet/workbook-values';
+import type { FindingWords } from '../words/finding-words';
+import { type PageWords, WORDS } from '../words/words';
 import { ASKED_KINDS } from './carrying';
 import { changesOf } from './changes';
+import { calledThere, outsideCall, outsidePlace, type OutsideSheet, outsideSheet } from './outside-cells';
 import { wantedSheets } from './wanted-sheets';
 import { handover, type Handover, type Making } from '../handover';
 import type { HandoverFinding } from '../read/finding';
+import { CHOSEN_BY_ITSELF } from '../pages/choice';
 import type { TitleBlock } from '../pages/title-block';
 
 export interface Writing extends Making {
@@ -29,15 +34,23 @@ export interface WrittenCopy extends EditedPackage, Handover {
 const MENTIONS = /ENCL/i;
 const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs(fromFile(formula));
 
-/** Calls of ours outside cells go with the rule, name or column formula that they stand in: no program without the add-in has them. */
-const takenOut = (found: readonly Elsewhere[]): ReadonlyMap<Elsewhere, 'out'> =>
-  new Map(found.filter(({ canGo }) => canGo).map(elsewhere => [elsewhere, 'out']));
+/** What cannot be read in cells goes with the rule, name or column formula that it stands in: no program without the add-in has it. */
+const changesElsewhere = (found: readonly Elsewhere[], { reads }: OutsideSheet): ReadonlyMap<Elsewhere, ElsewhereChange> =>
+  new Map(
+    found.flatMap((elsewhere): [Elsewhere, ElsewhereChange][] => {
+      const formula = reads.get(elsewhere);
+      if (formula !== undefined) return [[elsewhere, { formula }]];
+      return elsewhere.canGo ? [[elsewhere, 'out']] : [];
+    }),
+  );
 
-const told = ({ kind, at, formula, canGo }: Elsewhere): HandoverFinding[] => {
-  if (kind === 'placeholder') return [];
-  const called = fromFile(formula).replace(/ENCL\./gi, '');
-  const words = `${kind} ${at}: ${canGo ? 'taken out' : 'left as it is, without a value'}, since it calls ${called}`;
-  return [{ sheet: '', at: '', what: canGo ? 'changed' : 'error', words }];
+const told = (elsewhere: Elsewhere, { source, reads }: OutsideSheet, said: FindingWords): HandoverFinding[] => {
+  if (elsewhere.kind === 'placeholder') return [];
+  const isRead = reads.has(elsewhere);
+  const called = calledThere(elsewhere);
+  const becomes = isRead ? said.readsSheet(called, source.name) : elsewhere.canGo ? said.takenOut(called) : said.leftAsIs(called);
+  const words = `${outsidePlace(elsewhere, said)}: ${becomes}`;
+  return [{ sheet: '', at: '', what: isRead || elsewhere.canGo ? 'changed' : 'error', words }];
 };
 
 /** The copy as it will be, and what in the file becomes of it; nothing is written yet. */
@@ -46,7 +59,30 @@ export interface PlannedCopy {
   /** Sheets of the sender that stay behind. */
   readonly left: readonly Carried[];
   readonly elsewhere: readonly Elsewhere[];
+  readonly outside: OutsideSheet;
   readonly isAsked: (kind: CarriedKind) => boolean;
+}
+
+/** With what stands outside cells on a sheet of ours: as far as it follows its inputs there. */
+function workedOut(
+  sent: SourceWorkbook,
+  elsewhere: readonly Elsewhere[],
+  words: PageWords,
+  taken: ReadonlySet<string>,
+  handedOver: (workbook: SourceWorkbook, outside: OutsideSheet) => Handover,
+): { readonly copy: Handover; readonly outside: OutsideSheet } {
+  const names = new SheetNames();
+  for (const name of [...sent.sheets.map(sheet => sheet.name), ...(sent.otherSheets ?? [])]) names.free(name);
+  const name = names.free(words.sheets.outside);
+  const sheets = new Set(sent.sheets.map(sheet => sheet.name));
+  let calls = elsewhere.flatMap(one => outsideCall(one, sheets) ?? []);
+  for (;;) {
+    const outside = outsideSheet(name, calls, words, called => taken.has(called.toLowerCase()));
+    const copy = handedOver(calls.length === 0 ? sent : { ...sent, sheets: [...sent.sheets, outside.source] }, outside);
+    const notLive = outside.notLive(copy.plan.sheets.find(sheet => sheet.name === name));
+    if (notLive.length === 0) return { copy, outside };
+    calls = calls.filter(call => !notLive.includes(call));
+  }
 }
 
 /** @param source what stands in the cells of the file. */
@@ -57,6 +93,7 @@ export function plannedCopy(
   { goesAlong: isAsked = () => false, ...making }: Omit<Writing, 'write'>,
 ): PlannedCopy {
   const elsewhere = elsewhereOf(file, isOurs);
+  const words = WORDS[(making.choice ?? CHOSEN_BY_ITSELF).language];
   const wanted = making.choice?.sheets && wantedSheets(source, making.choice.sheets);
   const isWanted = (name: string): boolean => wanted?.has(name) ?? true;
   const sent: SourceWorkbook = {
@@ -64,8 +101,17 @@ export function plannedCopy(
     sheets: source.sheets.filter(({ name }) => isWanted(name)),
     otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
   };
+  const { copy, outside } = workedOut(sent, elsewhere, words, new Set(file.names.map(({ name }) => name.toLowerCase())), (all, own) =>
+    handover(all, title, {
+      ...making,
+      found: elsewhere.flatMap(one => told(one, own, words.conversion.said)),
+      keepsLinks: isAsked('external link'),
+      outside: { name: own.source.name, dressed: own.dressed },
+    }),
+  );
   return {
-    copy: handover(sent, title, { ...making, found: elsewhere.flatMap(told), keepsLinks: isAsked('external link') }),
+    copy,
+    outside,
     left: file.sheets
       .filter(({ name }) => !isWanted(name))
       .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
@@ -81,12 +127,18 @@ export async function copyOf(
   title: TitleBlock,
   { write, ...making }: Writing,
 ): Promise<WrittenCopy> {
-  const { copy, left, elsewhere, isAsked } = plannedCopy(file, source, title, making);
+  const { copy, left, elsewhere, outside, isAsked } = plannedCopy(file, source, title, making);
   const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
-  const own = await write({ ...copy.plan, sheets: ours });
+  const own = await write({ ...copy.plan, sheets: ours, names: outside.names });
   const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
   const drop = [...file.carries.filter(({ kind, part }) => asked.has(kind) && !left.some(sheet => sheet.part === part)), ...left];
-  const written = edited(file, { cells: changesOf(file.sheets, copy), elsewhere: takenOut(elsewhere), ...own, drop, mentions: MENTIONS });
+  const written = edited(file, {
+    cells: changesOf(file.sheets, copy),
+    elsewhere: changesElsewhere(elsewhere, outside),
+    ...own,
+    drop,
+    mentions: MENTIONS,
+  });
   const isKnown = new Set(elsewhere.filter(({ canGo }) => !canGo).map(({ part }) => part));
   const call = callsLeft(written.bytes, isOurs, MENTIONS, written.quiet).find(({ part }) => !isKnown.has(part));
   if (call !== undefined) throw new Error(`${call.part}: a call of the add-in is left: ${call.text.slice(0, 120)}`);

@@ -111,9 +111,9 @@ export interface RemarkedWorkbook extends ReadWorkbook {
   readonly sheets: readonly (ReadSheet & SheetRemarks)[];
 }
 
-const NO_REMARKS: SheetRemarks = { comments: new Map(), fills: new Map(), dates: new Map(), beneath: () => '' };
+const NO_REMARKS: SheetRemarks = { comments: new Map(), fills: new Map(), shown: new Map(), beneath: () => '' };
 
-/** With comments, colours and dates, for a comparison. */
+/** With comments, colours and what formats make of numbers, for a comparison. */
 export async function readWithRemarks(bytes: Uint8Array): Promise<RemarkedWorkbook> {
   try {
     const file = readPackage(bytes);

@@ -19,7 +19,7 @@ export function unfollowed(tree: FormulaNode | null, source: WorkbookValues, she
       return name;
     if (node.type === 'LetExpression') return 'LET';
     if (node.type === 'LambdaExpression') return 'LAMBDA';
-    if (node.operator === '#' && spillArea(node, source, sheet) === undefined) return 'the sign #';
+    if (node.operator === '#' && spillArea(node, source, sheet) === undefined) return '#';
   }
   return undefined;
 }

@@ -15,7 +15,7 @@ export function boundNut(context: ConversionContext, argument: Argument, nut: Nu
     value: nut.flatsMaxMm,
     unit: 'mm',
     words: `from the table on ${context.data.name}`,
-    source: `${ISO_4032_NUTS.standard}:${ISO_4032_NUTS.edition}`,
+    source: `${ISO_4032_NUTS.standard}:${context.sourceWords.table(ISO_4032_NUTS.edition)}`,
   });
   return { ref: { parts: { flatsMaxMm: atom(cell, nut.flatsMaxMm) } }, conditions: found.conditions, live: found.live };
 }

@@ -93,7 +93,7 @@ export function boundScrew(
           value,
           unit: part === 'flankDeg' ? '°' : 'mm',
           words: `from the table on ${context.data.name}`,
-          source: `${table.standard}:${table.edition}`,
+          source: `${table.standard}:${context.sourceWords.table(table.edition)}`,
         }),
         value,
       ),

@@ -15,13 +15,14 @@ import { LOOK_UPS } from '../lookups';
 import { boundForm, boundLookUp, inLimits } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
 import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
+import { type SourceWords, sourcesOf } from '../../words/source-words';
 import { type Placed, STAND_IN, StepBlock } from '../step-block';
 import type { Steps } from '../steps';
 
 /** A longer list is one formula for each of its cells, and one of all of them that is too long. */
 export const MOST_LISTED = 200;
 
-const source = (card: Card): string => `${card.kind}: ${card.sources.map(({ title, held }) => `${title} (${held})`).join('; ')}`;
+const source = (card: Card, said: SourceWords): string => `${said.kind(card.kind)}: ${sourcesOf(card, said)}`;
 
 type BlockContext = Omit<ConversionContext, 'steps'> & { readonly steps: Steps };
 
@@ -68,7 +69,7 @@ export function block({ steps, ...around }: BlockContext, site: CallSite): CallB
         value: value as Cell,
         unit: resultUnit(card, i % width),
         words: written.words[i] ?? '',
-        source: source(card),
+        source: source(card, context.sourceWords),
       },
       'result',
     );

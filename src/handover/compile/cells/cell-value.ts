@@ -22,24 +22,24 @@ export const typed = (formula: string): string => cellText(formula.replace(/ENCL
 export const valued = (value: Cell | undefined): { readonly value?: Cell } => (value === undefined ? {} : { value });
 
 /** A cell that was a formula and is not any more, with the words of it. */
-export const fixedCell = (cell: PlanCell, formula: string): PlanCell => ({
+export const fixedCell = ({ said }: Conversion, cell: PlanCell, formula: string): PlanCell => ({
   ...cell,
   isFixed: true,
-  note: `value, not live: was ${typed(formula)}`,
+  note: said.wasFormula(typed(formula)),
 });
 
 export function asValue(
-  { findings }: Conversion,
+  conversion: Conversion,
   sheet: string,
   at: string,
   formula: string,
   value: Cell | undefined,
   why: string,
 ): PlanCell {
-  findings.push(
+  conversion.findings.push(
     value === undefined
-      ? { sheet, at, what: 'error', words: `${why}; its value is not known here`, values: 1 }
+      ? { sheet, at, what: 'error', words: `${why}; ${conversion.said.valueNotKnown}`, values: 1 }
       : { sheet, at, what: 'value, not live', words: why, values: 1 },
   );
-  return fixedCell({ at, role: 'result', value: value ?? '' }, formula);
+  return fixedCell(conversion, { at, role: 'result', value: value ?? '' }, formula);
 }

@@ -23,7 +23,7 @@ export function convertedCell(conversion: Conversion, sheet: string, at: string)
   for (const call of calls) for (const part of walk(call)) noteUse(conversion, part);
   const isOurs = calls.length > 0 || /ENCL\./i.test(withoutTexts(formula));
   if (tree === undefined || why !== undefined) {
-    const words = why ?? 'the formula cannot be read';
+    const words = why?.(conversion.said) ?? conversion.said.unread;
     if (!isOurs && !staysBehind) return [keptUnread(conversion, sheet, at, value, words)];
     return [asValue(conversion, sheet, at, formula, value, words)];
   }
@@ -36,18 +36,21 @@ export function convertedCell(conversion: Conversion, sheet: string, at: string)
 }
 
 function refusalOf({ refused, crowded, source }: Conversion, sheet: string, at: string): Unfollowed | undefined {
-  const why = crowded.get(`${sheet}!${at}`) ?? (source.isCircular(sheet, at) ? 'it leads back to itself' : undefined);
-  return refused.get(`${sheet}!${at}`) ?? (why === undefined ? undefined : { why, staysBehind: false });
+  const refusal = refused.get(`${sheet}!${at}`);
+  if (refusal !== undefined) return refusal;
+  const filled = crowded.get(`${sheet}!${at}`);
+  if (filled !== undefined) return { why: said => said.noRoom(filled), staysBehind: false };
+  return source.isCircular(sheet, at) ? { why: said => said.circular, staysBehind: false } : undefined;
 }
 
 /** A formula of the user that nothing here can follow stays, with the value that the workbook had. */
 function keptUnread(conversion: Conversion, sheet: string, at: string, value: Cell | undefined, why: string): PlanCell {
   conversion.kept.add(`${sheet}!${at}`);
-  conversion.findings.push({ sheet, at, what: 'not worked out here', words: `${why}: the formula stays as it is` });
+  conversion.findings.push({ sheet, at, what: 'not worked out here', words: `${why}: ${conversion.said.formulaStays}` });
   return { at, role: 'text', ...valued(value) };
 }
 
-function plainValue({ findings }: Conversion, sheet: string, at: string, value: Cell | null): Cell {
+function plainValue({ findings, said }: Conversion, sheet: string, at: string, value: Cell | null): Cell {
   if (typeof value !== 'string') return value ?? '';
   const clean = cellText(value);
   if (clean !== value && clean !== value.replace(/\r\n?/g, '\n'))
@@ -55,9 +58,7 @@ function plainValue({ findings }: Conversion, sheet: string, at: string, value: 
       sheet,
       at,
       what: 'changed',
-      words: clean.endsWith('[cut]')
-        ? `the text has ${value.length} characters and was cut`
-        : 'characters that deceive or control were taken out of the text',
+      words: clean.endsWith('[cut]') ? said.textCut(value.length) : said.charactersTaken,
     });
   return clean;
 }

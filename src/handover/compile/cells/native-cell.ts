@@ -20,17 +20,17 @@ function foreign(tree: FormulaNode): string[] {
   });
 }
 
-export function noteForeign({ findings }: Conversion, sheet: string, at: string, formula: string): void {
+export function noteForeign({ findings, said }: Conversion, sheet: string, at: string, formula: string): void {
   const tree = parseFormula(formula);
   for (const name of new Set(tree === undefined ? [] : foreign(tree)))
-    findings.push({ sheet, at, what: 'not in every program', words: `${name} stays as typed` });
+    findings.push({ sheet, at, what: 'not in every program', words: said.staysAsTyped(name) });
   const others = tree === undefined ? [] : [...walk(tree)].flatMap(node => otherAddIn(calledName(node) ?? '') ?? []);
   if (others.length > 0)
     findings.push({
       sheet,
       at,
       what: 'another add-in',
-      words: `${[...new Set(others)].join(', ')}: stays as it is; without that add-in the cell shows #NAME? once it is worked out anew`,
+      words: `${[...new Set(others)].join(', ')}: ${said.staysOfAddIn}`,
     });
 }
 

@@ -64,31 +64,32 @@ export function partOfCell(
   value: Cell | undefined,
   { array }: SourceCell,
 ): PlanCell {
+  const { said } = conversion;
   const names = calls.map(ownFunction).join(', ');
   const fixed = (why: string): PlanCell => {
     const lost = calls.map(call => unfollowed(call, conversion.source, sheet)).find(name => name !== undefined);
-    const cell = asValue(conversion, sheet, at, formula, value, lost === undefined ? why : `${why}: ${lost} is not followed`);
+    const cell = asValue(conversion, sheet, at, formula, value, lost === undefined ? why : `${why}: ${said.notFollowed(lost)}`);
     const shown = value === undefined ? undefined : frozen(conversion, undefined, tree, sheet, at)(value);
     return { ...cell, ...(shown === undefined ? {} : { formula: `=${shown}` }), ...(value === undefined ? {} : digitsOf(value)) };
   };
   const replacements = spillReplacements(conversion, sheet, tree);
-  if (replacements === undefined || calls.length === 0) return fixed('a formula around a call of ours that cannot be taken apart');
+  if (replacements === undefined || calls.length === 0) return fixed(said.notTakenApart);
   let isLive = false;
   for (const call of calls) {
     const result =
       isRows(conversion.source.evaluate(call, sheet)) && !isIndexed(tree, call) && TABLE_CALLS[ownFunction(call) ?? ''] === undefined
         ? undefined
         : worked(conversion, sheet, at, formula, call);
-    if (result === undefined) return fixed(`${names} inside another formula`);
+    if (result === undefined) return fixed(said.inside(names));
     const placed = replacement(conversion, sheet, tree, call, result);
-    if (placed === undefined) return fixed(`${names} inside another formula`);
+    if (placed === undefined) return fixed(said.inside(names));
     replacements.push(placed);
     isLive ||= result.live;
   }
   const plain = rewritten(formula, [0, formula.length], replacements);
-  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(withoutTexts(plain))) return fixed(`${names} inside a formula that grows too long`);
+  if (plain.length > LONGEST_FORMULA || /ENCL\./i.test(withoutTexts(plain))) return fixed(said.insideTooLong(names));
   noteForeign(conversion, sheet, at, plain);
-  conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: `${names} inside another formula`, values: 1 });
+  conversion.findings.push({ sheet, at, what: isLive ? 'live' : 'value, not live', words: said.inside(names), values: 1 });
   if (isLive && value !== undefined)
     conversion.results.push({
       sheet,

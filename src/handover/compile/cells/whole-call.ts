@@ -10,6 +10,7 @@ import { cellText } from '../../../sheet/cell-text';
 import { type FormulaNode, ownFunction } from '../../../sheet/formula';
 import type { PlanCell } from '../../../sheet/plan';
 import { isFault, isRows, type Known } from '../../../sheet/workbook-values';
+import type { FindingWords } from '../../words/finding-words';
 import type { Conversion } from '../conversion';
 import { frozen, whileSent } from '../frozen';
 import { LOOK_UPS } from '../lookups';
@@ -54,7 +55,7 @@ export function wholeCell(conversion: Conversion, sheet: string, at: string, for
 }
 
 function faultyCells(conversion: Conversion, sheet: string, at: string, formula: string, tree: FormulaNode): PlanCell[] {
-  const { source, findings } = conversion;
+  const { source, findings, said } = conversion;
   const id = ownFunction(tree) ?? '';
   const worth = source.value(sheet, at);
   if (!isFault(worth) && worth !== undefined) return fixedCells(conversion, sheet, at, formula, tree, spillOf(id, worth, at));
@@ -63,10 +64,10 @@ function faultyCells(conversion: Conversion, sheet: string, at: string, formula:
     (tree.arguments ?? []).map(part => source.evaluate(part, sheet)),
   );
   const words = isFault(worth)
-    ? `${id} gave ${worth.cellError}${answer.ok ? '' : `: ${answer.message}`}`
-    : `${id}: its inputs are not known here`;
+    ? `${said.gave(id, worth.cellError)}${answer.ok ? '' : `: ${answer.message}`}`
+    : `${id}: ${said.inputsNotKnown}`;
   findings.push({ sheet, at, what: 'error', words, values: 1 });
-  return [fixedCell({ at, role: 'result', value: cellOf(worth) ?? '' }, formula)];
+  return [fixedCell(conversion, { at, role: 'result', value: cellOf(worth) ?? '' }, formula)];
 }
 
 function liveCells(
@@ -84,7 +85,7 @@ function liveCells(
     sheet,
     at,
     what: made.live ? 'live' : 'value, not live',
-    words: made.live ? id : `${id}: its inputs are texts that no formula follows`,
+    words: made.live ? id : `${id}: ${conversion.said.inputsAreTexts}`,
     values: spill.values.length,
   });
   const cells = made.cells.map((cell, i): PlanCell => {
@@ -111,24 +112,14 @@ function liveCells(
   return [...spill.header, ...cells];
 }
 
-/** Calls that are live elsewhere, and when they are not. */
-const NOT_FOLLOWED: Readonly<Record<string, string>> = {
-  'JOINT.TABLE': 'inputs that are no plain range, a base and units in headings are not followed',
-};
-
-function whyFixed({ source }: Conversion, card: Card | undefined, tree: FormulaNode, sheet: string): string {
+function whyFixed({ source, said }: Conversion, card: Card | undefined, tree: FormulaNode, sheet: string): string {
   const name = unfollowed(tree, source, sheet);
-  if (name !== undefined) return `${name} is not followed`;
+  if (name !== undefined) return said.notFollowed(name);
   const most = (tree.arguments ?? []).reduce((count, part) => Math.max(count, countOf(source.evaluate(part, sheet))), 0);
-  if (card !== undefined && formOfCard(card.id) !== undefined && most > MOST_LISTED)
-    return `a list of ${most} cells is not followed, of ${MOST_LISTED} at most`;
-  return (
-    card?.notLive ??
-    NOT_FOLLOWED[card?.id ?? ''] ??
-    (card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS)
-      ? 'its inputs cannot be followed'
-      : 'no plain formula')
-  );
+  if (card !== undefined && formOfCard(card.id) !== undefined && most > MOST_LISTED) return said.longList(most, MOST_LISTED);
+  if (card?.notLive !== undefined) return said.notLive(card.notLive);
+  if (card?.id === 'JOINT.TABLE') return said.onlyPlainRanges;
+  return card !== undefined && (formOfCard(card.id) !== undefined || card.id in LOOK_UPS) ? said.inputsNotFollowed : said.noPlainFormula;
 }
 
 const countOf = (value: Known): number => (isRows(value) ? value.length * (value[0]?.length ?? 0) : 1);
@@ -150,7 +141,7 @@ function fixedCells(conversion: Conversion, sheet: string, at: string, formula: 
   const cells = spill.values.map((item, i) => kept({ at: spill.at(i), role: 'result', value: cellOf(item) ?? '' }));
   // a first row that the arguments decide stands for them as the rows below it do
   const header = card !== undefined && 'columns' in card.result && card.result.columns.length === 0 ? spill.header.map(kept) : spill.header;
-  return [...header, ...cells].map((cell, i) => (i === 0 ? fixedCell(cell, formula) : { ...cell, isFixed: true }));
+  return [...header, ...cells].map((cell, i) => (i === 0 ? fixedCell(conversion, cell, formula) : { ...cell, isFixed: true }));
 }
 
 function columnOf(id: string, column: number): { readonly name: string; readonly unit: string } {
@@ -166,6 +157,7 @@ function jointCells(
   tree: FormulaNode,
   rows: readonly (readonly unknown[])[],
 ): PlanCell[] | undefined {
+  const { said } = conversion;
   const table = conversion.joints.table({ sheet, at, node: tree });
   if (table === undefined) return undefined;
   const { row, column } = cellPosition(at);
@@ -178,7 +170,7 @@ function jointCells(
       const place = address(row + r, column + c);
       const sent = table.sentIf(r);
       if (sent !== undefined) {
-        untrue.set(row + r + 1, ['all as sent']);
+        untrue.set(row + r + 1, [said.allAsSent]);
         fixed += 1;
         const shown = cellOf(line[c] as Known) ?? '';
         const kept = whileSent(sent, shown);
@@ -211,13 +203,13 @@ function jointCells(
       return { at: place, role: 'result', formula: `=${formula}`, value, ...digitsOf(value) };
     }),
   );
-  conversion.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: see sheet ${table.sheet}`, values: live });
+  conversion.findings.push({ sheet, at, what: 'live', words: `JOINT.TABLE: ${said.seeSheet(table.sheet)}`, values: live });
   if (fixed > 0)
     conversion.findings.push({
       sheet,
       at,
       what: 'value, not live',
-      words: `JOINT.TABLE: outputs without a value for these inputs: ${namedRows(new Map([...without, ...untrue]))}`,
+      words: `JOINT.TABLE: ${said.withoutValue}: ${namedRows(new Map([...without, ...untrue]), said)}`,
       values: fixed,
     });
   return cells;
@@ -226,8 +218,8 @@ function jointCells(
 /** So many rows are named; the rest is counted. */
 const MOST_ROWS = 8;
 
-function namedRows(outputs: ReadonlyMap<number, readonly string[]>): string {
-  const named = [...outputs].slice(0, MOST_ROWS).map(([row, names]) => `row ${row} (${names.join(', ')})`);
+function namedRows(outputs: ReadonlyMap<number, readonly string[]>, said: FindingWords): string {
+  const named = [...outputs].slice(0, MOST_ROWS).map(([row, names]) => `${said.row(row)} (${names.join(', ')})`);
   const left = outputs.size - named.length;
-  return `${named.join('; ')}${left > 0 ? `; and ${left} more rows` : ''}`;
+  return `${named.join('; ')}${left > 0 ? `; ${said.moreRows(left)}` : ''}`;
 }

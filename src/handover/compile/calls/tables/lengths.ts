@@ -135,7 +135,11 @@ function tableLines(
   const { context, title, card } = site;
   const helpers = [...LENGTH_COLUMNS, { title: 'deepest reach (mm)', words: 'longest screw, thinnest layers' }];
   const digits = isFull ? [{ title: 'digits shown, thread' }, { title: 'digits shown, hole' }] : [];
-  const columns = [...helpers, ...digits, ...header.map((head, c) => ({ title: head, ...(c === 0 ? { words: card.kind } : {}) }))];
+  const columns = [
+    ...helpers,
+    ...digits,
+    ...header.map((head, c) => ({ title: head, ...(c === 0 ? { words: context.sourceWords.kind(card.kind) } : {}) })),
+  ];
   const lines = context.tables.begin(title, columns, all.lengthsMm.length);
   const [depth, least] = [all.ref('hole_depth'), all.ref('ratio')] as [Scalar, Scalar];
   const from = helpers.length + digits.length;
@@ -202,7 +206,7 @@ export function commonLengthsBlock(site: TableSite): CallBlock | undefined {
   if (all === undefined) return undefined;
   const { context, title, header, card, body } = site;
   const states = grips.map((_, i) => ({ title: `state in joint ${i + 1}`, words: `as SCREW.LENGTH.TABLE` }));
-  const shown = header.map((head, c) => ({ title: head, ...(c === 0 ? { words: card.kind } : {}) }));
+  const shown = header.map((head, c) => ({ title: head, ...(c === 0 ? { words: context.sourceWords.kind(card.kind) } : {}) }));
   const lines = context.tables.begin(title, [...LENGTH_COLUMNS, ...states, ...shown], body.length);
   const from = LENGTH_COLUMNS.length + grips.length;
   const cells = body.flatMap((line, r) => {

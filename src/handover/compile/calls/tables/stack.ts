@@ -71,12 +71,12 @@ export function stackTableBlock(site: TableSite): CallBlock | undefined {
   const links = (values[1] as readonly number[]).length;
   const lines = context.tables.begin(
     title,
-    header.map((head, c) => ({ title: head, ...(c === 0 ? { words: card.kind } : {}) })),
+    header.map((head, c) => ({ title: head, ...(c === 0 ? { words: context.sourceWords.kind(card.kind) } : {}) })),
     body.length,
   );
   const list = lists(numbers, c => lines.column(1 + c, links));
   const step = (label: string, ref: Scalar, value: number): Scalar =>
-    atom(context.steps.row({ label, formula: ref.text, value, unit: 'mm', words: card.kind }), value);
+    atom(context.steps.row({ label, formula: ref.text, value, unit: 'mm', words: context.sourceWords.kind(card.kind) }), value);
   const [valuesMm, tolerances, sensitivities] = values.slice(1) as [readonly number[], Deviations, readonly number[]];
   const stack = [list.tolerances, list.sensitivities] as const;
   const rss = step('root sum square, unbounded, ±', printedRef('rootSumSquareMm', ...stack), rootSumSquareMm(tolerances, sensitivities));
@@ -122,7 +122,7 @@ export function stackShareBlock(site: TableSite): CallBlock | undefined {
       { title: 'lower deviation (mm)' },
       { title: 'sensitivity' },
       { title: 'sensitivity × half width (mm)' },
-      { title: 'name' in result ? result.name : '', words: card.kind },
+      { title: 'name' in result ? result.name : '', words: context.sourceWords.kind(card.kind) },
     ],
     body.length,
   );
@@ -134,7 +134,7 @@ export function stackShareBlock(site: TableSite): CallBlock | undefined {
       formula: printedRef('rootSumSquareMm', list.tolerances, list.sensitivities).text,
       value: rssMm,
       unit: 'mm',
-      words: card.kind,
+      words: context.sourceWords.kind(card.kind),
     }),
     rssMm,
   );

@@ -22,7 +22,7 @@ export function standardLengthsBlock(site: TableSite): CallBlock | undefined {
   const bound = boundTable(site, new Set(), () => ({ ref: atom('""'), conditions: [...key.conditions, ...isInFamily], live: key.live }));
   if (bound === undefined) return undefined;
   const lengths = context.data.column(lengthTable(size), 'length');
-  const lines = context.tables.begin(title, [{ title: 'length (mm)', words: card.kind }], body.length);
+  const lines = context.tables.begin(title, [{ title: 'length (mm)', words: context.sourceWords.kind(card.kind) }], body.length);
   const cells = body.map(([value = ''], r) => lines.put(r, 0, bound.guarded(cellIn(lengths, r), value), value));
   return { cells, live: bound.live, range: lines.column(0, body.length) };
 }

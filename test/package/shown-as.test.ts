@@ -14,7 +14,7 @@ const READ: readonly (readonly [id: number, code: string | undefined, value: num
   [46, undefined, 1.5, undefined],
   [170, 'dd.mm.yyyy', 46086, '2026-03-05'],
   [171, '[$-407]d/\\ mmmm\\ yyyy;@', 46086, '2026-03-05'],
-  [172, 'mmm', 16103, '1944-02-01'],
+  [172, 'mmm', 16103, '1944-02'],
   [173, 'hh:mm:ss', 0.75001, '18:00:01'],
   [174, '0.0" mm by day"', 46086, undefined],
   [175, '0.00\\d', 46086, undefined],
@@ -27,6 +27,10 @@ const READ: readonly (readonly [id: number, code: string | undefined, value: num
   [182, 'yyyy-mm-dd', -1, undefined],
   [183, 'yyyy-mm-dd', 3_000_000, undefined],
   [184, 'hh:mm', 7.5, undefined],
+  [17, undefined, 46086, '2026-03'],
+  [188, 'mm\\/yyyy', 46086, '2026-03'],
+  [189, 'mmm d', 46086, '2026-03-05'],
+  [190, 'mm:ss', 0.5, undefined],
   [9, undefined, 0.06, '6 %'],
   [185, '0.0%', 0.006, '0.6 %'],
   [186, '0.0" %"', 0.6, undefined],
@@ -43,7 +47,7 @@ const rows = READ.map(([, , value], i) => `<row r="${i + 1}"><c r="A${i + 1}" s=
 
 it('by the number and the code of the format', async () => {
   const { sheets } = await readWithRemarks(styled(styles, { rows }));
-  expect(READ.map(([id, code], i) => [id, code, sheets[0]?.dates.get(`A${i + 1}`)])).toEqual(
+  expect(READ.map(([id, code], i) => [id, code, sheets[0]?.shown.get(`A${i + 1}`)?.said])).toEqual(
     READ.map(([id, code, , read]) => [id, code, read]),
   );
 });
@@ -54,5 +58,5 @@ it('from 1904 where the workbook counts so', async () => {
   const parts = madeParts({ rows, types, bookLinks: [['st', 'styles', 'styles.xml']], more: { [STYLES]: styles } });
   const book = String(parts[BOOK]).replace('<sheets>', '<workbookPr date1904="1"/><sheets>');
   const { sheets } = await readWithRemarks(zipped({ ...parts, [BOOK]: book }));
-  expect([sheets[0]?.dates.get('A1'), sheets[0]?.dates.get('A16')]).toEqual(['2030-03-06', '1904-01-02']);
+  expect([sheets[0]?.shown.get('A1')?.said, sheets[0]?.shown.get('A16')?.said]).toEqual(['2030-03-06', '1904-01-02']);
 });

@@ -1,0 +1,19 @@
+// What is said of where a value comes from.
+import type { Card } from '../../core/card';
+import type { CardKind } from '../../core/kinds';
+
+const asItIs = (text: string): string => text;
+
+export const SOURCES = {
+  kind: (kind: CardKind): string => kind,
+  title: asItIs,
+  held: asItIs,
+  /** What a table is about, its edition and its number. */
+  table: asItIs,
+};
+
+export type SourceWords = typeof SOURCES;
+
+/** `plane geometry (derived); ISO 4032 (read in 2 secondary copies)`. */
+export const sourcesOf = ({ sources }: Card, said: SourceWords): string =>
+  sources.map(({ title, held }) => `${said.title(title)} (${said.held(held)})`).join('; ');

@@ -1,0 +1,103 @@
+// Calls of ours in names, conditions and validations: worked out on a sheet of ours and read there, or gone and told.
+import { beforeAll, describe, expect, it } from 'vitest';
+import { sourceOfFile } from '../../src/handover/read/from-file';
+import { copyOf, type WrittenCopy } from '../../src/handover/write/copy';
+import { CHOSEN_BY_ITSELF } from '../../src/handover/pages/choice';
+import { workbookIn } from '../../src/hosts/xlsx/read';
+import { writeOwnSheets } from '../../src/hosts/xlsx/write';
+import { readPackage } from '../../src/package/read';
+import { WorkbookValues } from '../../src/sheet/workbook-values';
+import { call } from '../../src/registry';
+import { BOOK, made, SHEET, textOf } from '../package/made';
+import { TITLE } from './kit';
+
+const rule = (sqref: string, ...formulas: readonly string[]): string =>
+  `<conditionalFormatting sqref="${sqref}">${formulas
+    .map((formula, i) => `<cfRule type="expression" priority="${i + 1}"><formula>${formula.replaceAll('>', '&gt;')}</formula></cfRule>`)
+    .join('')}</conditionalFormatting>`;
+const names = (all: Readonly<Record<string, string>>): string =>
+  `<definedNames>${Object.entries(all)
+    .map(([name, meaning]) => `<definedName name="${name}">${meaning}</definedName>`)
+    .join('')}</definedNames>`;
+
+/** Holes and walls in rows 2 to 5, the last without a hole; a wall in D1. */
+const ROWS =
+  '<row r="1"><c r="D1"><v>2.5</v></c></row>' +
+  [
+    [2.4, 1.2],
+    [2.5, 1.3],
+    [3, 1.1],
+  ]
+    .map(([hole, wall], i) => `<row r="${i + 2}"><c r="A${i + 2}"><v>${hole}</v></c><c r="B${i + 2}"><v>${wall}</v></c></row>`)
+    .join('') +
+  '<row r="5"><c r="B5"><v>1.2</v></c></row>';
+
+async function copied(book: string, afterData: string, sheets?: readonly string[]): Promise<WrittenCopy> {
+  const file = readPackage(made({ rows: ROWS, book, afterData }));
+  const choice = { ...CHOSEN_BY_ITSELF, ...(sheets && { sheets }) };
+  return copyOf(file, sourceOfFile('Mine', workbookIn(file)), TITLE, { write: writeOwnSheets, choice });
+}
+
+const toldOf = ({ findings }: WrittenCopy): string[] =>
+  findings.filter(({ sheet, what }) => sheet === '' && what !== 'live').map(({ words }) => words);
+const formulasIn = (xml: string): string[] => [...xml.matchAll(/<formula1?>([^<]*)</g)].map(([, formula = '']) => formula);
+const meaningOf = (copy: WrittenCopy, name: string): string | undefined =>
+  new RegExp(`<definedName name="${name}"[^>]*>([^<]*)<`).exec(textOf(copy.bytes, BOOK))?.[1];
+/** What the copy gives when its formulas are worked out anew. */
+const valuesOf = ({ bytes }: WrittenCopy): WorkbookValues => new WorkbookValues(sourceOfFile('Copy', workbookIn(readPackage(bytes))), call);
+
+describe('what reads cells', () => {
+  let copy: WrittenCopy;
+  beforeAll(async () => {
+    copy = await copied(
+      names({ least: '_xldudf_ENCL_WALL_FEATURE(S!$D$1)', double: 'least*2', Outside_cells_1: 'S!$D$1' }),
+      rule('C2:C5', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5', '$D2>least') +
+        '<dataValidations count="1"><dataValidation type="decimal" operator="between" sqref="B2:B5"><formula1>ENCL.WALL.FEATURE($D$1)</formula1><formula2>9</formula2></dataValidation></dataValidations>',
+    );
+  });
+
+  it('is read on a sheet of ours; what reads the name goes on', () => {
+    expect(meaningOf(copy, 'least')).toBe('Outside_cells!$C$4');
+    expect(meaningOf(copy, 'double')).toBe('least*2');
+    expect(formulasIn(textOf(copy.bytes, SHEET))).toEqual(['INDEX(Outside_cells_2,ROW()-1,COLUMN()-2)', '$D2&gt;least', 'Outside_cells_3']);
+    expect([meaningOf(copy, 'Outside_cells_2'), meaningOf(copy, 'Outside_cells_3')]).toEqual([
+      'Outside_cells!$C$5:$C$8',
+      'Outside_cells!$C$9',
+    ]);
+    expect(toldOf(copy)).toHaveLength(3);
+    expect(toldOf(copy).every(words => words.includes('on the sheet Outside_cells'))).toBe(true);
+  });
+
+  it('has the values of the calls: hole + 2 walls above 5 mm, 0.6 of the wall', () => {
+    const values = valuesOf(copy);
+    const inColumn = [5, 6, 7, 9, 4].map(row => values.value('Outside_cells', `C${row}`));
+    expect(inColumn).toEqual([2.4 + 2 * 1.2 > 5, 2.5 + 2 * 1.3 > 5, 3 + 2 * 1.1 > 5, 0.6 * 2.5, 0.6 * 2.5]);
+    expect(copy.plan.sheets.find(({ name }) => name === 'Outside_cells')?.cells.find(({ at }) => at === 'C8')?.value).toBe('#VALUE!');
+  });
+
+  it('is no characteristic and no error to correct', () => {
+    const { sheets } = copy.plan;
+    const texts = sheets
+      .filter(({ name }) => name === 'Characteristics' || name === 'Calculated')
+      .flatMap(({ cells }) => cells.map(({ formula }) => formula ?? ''));
+    expect(texts.filter(formula => formula.includes('Outside_cells'))).toEqual([]);
+    expect(copy.findings.filter(({ sheet, what }) => sheet === 'Outside_cells' && what !== 'live')).toEqual([]);
+  });
+});
+
+it.each([
+  ['a name that moves with its cell', names({ od: '_xldudf_ENCL_BOSS_OD(S!A1,1)' }), ''],
+  ['a table of values', names({ all: '_xldudf_ENCL_SCREW_LENGTH_TABLE(&quot;ST2.9&quot;)' }), ''],
+  ['another name', names({ w: 'S!$D$1', od: '_xldudf_ENCL_WALL_FEATURE(w)' }), ''],
+  ['a function that not every program has', names({ od: '_xldudf_ENCL_WALL_FEATURE(_xlfn.SINGLE(S!$D$1))+RAND()' }), ''],
+  ['a sheet that is not there', names({ od: '_xldudf_ENCL_WALL_FEATURE(T!$D$1)' }), ''],
+  ['cells in two places', '', rule('C2:C3 E2:E3', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
+  ['more cells than anybody looks at', '', rule('C2:C9000', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
+  ['no cell that has a value', '', rule('C7:C9', '_xldudf_ENCL_BOSS_OD($A7,$B7)>5')],
+])('with %s it goes, and is told', async (_, book, afterData) => {
+  const copy = await copied(book, afterData);
+  expect(toldOf(copy).filter(words => words.includes('taken out'))).toHaveLength(1);
+  expect(copy.plan.sheets.map(({ name }) => name)).not.toContain('Outside_cells');
+  expect(textOf(copy.bytes, BOOK)).not.toMatch(/ENCL/);
+  expect(textOf(copy.bytes, SHEET)).not.toMatch(/ENCL/);
+});
