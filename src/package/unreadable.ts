@@ -58,18 +58,14 @@ export interface Trouble {
   readonly fault?: FileFault | undefined;
 }
 
-export const faultWords = ({ key, parts, file }: FileFault, words: FileFaultWords): string =>
-  `${file === undefined ? '' : `${file}: `}${(words[key] as (...inside: readonly (string | number)[]) => string)(...parts)}`;
-
 /** A file that is no workbook, is broken, or is refused. */
 export class UnreadableFile<Key extends FaultKey = FaultKey> extends Error {
   override readonly name = 'UnreadableFile';
   readonly fault: FileFault;
 
   constructor(key: Key, ...parts: Parameters<FileFaultWords[Key]>) {
-    const fault = { key, parts };
-    super(faultWords(fault, FILE_FAULTS));
-    this.fault = fault;
+    super((FILE_FAULTS[key] as (...inside: FileFault['parts']) => string)(...parts));
+    this.fault = { key, parts };
   }
 }
 
