@@ -261,7 +261,7 @@ module.exports = {
       '^src/pane/',
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
-        '^src/files/(jobs|download)[.]ts$',
+        '^src/files/(jobs|download|trouble)[.]ts$',
         '^src/handover/(pages/(choice|title-block)|words/(words|status)|write/accepted|read/finding)[.]ts$',
         '^src/package/carried[.]ts$',
         '^src/words/',

@@ -7,7 +7,8 @@ import { planOfFile } from '../files/plan-of-file';
 import type { Words } from '../words/english';
 import { ask, tell } from './message-dialog';
 import { withProgress } from './progress-dialog';
-import { byId, messageOf } from './dom';
+import { troubleOf } from '../files/trouble';
+import { byId } from './dom';
 
 async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void, W: Words['bench']): Promise<void> {
   const found = await withProgress(W.readingFile(file.name), startJob('read', new Uint8Array(await file.arrayBuffer())));
@@ -30,7 +31,7 @@ async function openFile(file: File, openPlan: (plan: WorkbookPlan) => void, W: W
 
 export function fileCommands(workbook: BenchWorkbook, openPlan: (plan: WorkbookPlan) => void, W: Words['bench']): void {
   const tried = (title: string, done: Promise<void>) =>
-    void done.catch((thrown: unknown) => tell({ title, lines: [W.fault(messageOf(thrown))] }, W));
+    void done.catch((thrown: unknown) => tell({ title, lines: [W.fault(troubleOf(thrown))] }, W));
 
   const chooser = byId<HTMLInputElement>('chooser');
   byId('open').addEventListener('click', () => chooser.click());

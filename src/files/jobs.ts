@@ -9,6 +9,7 @@ import type { TitleBlock } from '../handover/pages/title-block';
 import type { Offers } from '../handover/write/accepted';
 import type { ReadWorkbook } from '../hosts/xlsx/read';
 import type { CarriedKind } from '../package/carried';
+import { type Trouble, UnreadableFile } from '../package/unreadable';
 import type { DefinedName, WorkbookPlan } from '../sheet/plan';
 import type { NamedFile } from '../sheet/workbook-files';
 
@@ -95,8 +96,7 @@ interface JobOf<Kind extends keyof FileJobs> {
 
 export type Job = { [Kind in keyof FileJobs]: JobOf<Kind> }[keyof FileJobs];
 
-export type WorkerReply =
-  { readonly ok: true; readonly value: FileJobs[keyof FileJobs]['answer'] } | { readonly ok: false; readonly message: string };
+export type WorkerReply = { readonly ok: true; readonly value: FileJobs[keyof FileJobs]['answer'] } | ({ readonly ok: false } & Trouble);
 
 export interface Running<T> {
   /** Undefined if it was stopped. */
@@ -110,9 +110,9 @@ export function startJob<Kind extends keyof FileJobs>(kind: Kind, given: FileJob
   const done = new Promise<FileJobs[Kind]['answer'] | undefined>((resolve, reject) => {
     stop = () => resolve(undefined);
     worker.addEventListener('message', ({ data }: MessageEvent<WorkerReply>) =>
-      data.ok ? resolve(data.value) : reject(new Error(data.message)),
+      data.ok ? resolve(data.value) : reject(Object.assign(new Error(data.message), { fault: data.fault })),
     );
-    worker.addEventListener('error', () => reject(new Error('the part of the page that works on files could not be loaded')));
+    worker.addEventListener('error', () => reject(new UnreadableFile('notLoaded')));
     worker.postMessage({ kind, given } satisfies JobOf<Kind>);
   }).finally(() => worker.terminate());
   return { done, stop: () => stop() };

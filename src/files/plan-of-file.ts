@@ -1,4 +1,5 @@
 // What was read from a file, as sheets for the bench. A file from elsewhere says nothing of roles: what is computed looks computed.
+import { UnreadableFile } from '../package/unreadable';
 import type { ReadSheet, ReadWorkbook } from '../hosts/xlsx/read';
 import { cellPosition, lastPlace } from '../sheet/addresses';
 import type { SheetPlan, WorkbookPlan } from '../sheet/plan';
@@ -25,7 +26,7 @@ export function assertShowable({ sheets }: ReadWorkbook): void {
     const { row, column } = lastPlace(cells.map(({ at }) => at));
     return sum + (row + 1) * (column + 1);
   }, 0);
-  if (reach > MOST_CELLS) throw new Error(`the sheets reach over more than ${MOST_CELLS} cells`);
+  if (reach > MOST_CELLS) throw new UnreadableFile('tooWide', MOST_CELLS);
 }
 
 function sheetPlan({ name, cells }: ReadSheet): SheetPlan {

@@ -13,13 +13,15 @@ import { copyOf } from '../handover/write/copy';
 import { readWithRemarks, workbookIn, type RemarkedWorkbook } from '../hosts/xlsx/read';
 import { writeOwnSheets } from '../hosts/xlsx/write';
 import { readPackage } from '../package/read';
+import { troubleWith, UnreadableFile } from '../package/unreadable';
 import type { NamedFile } from '../sheet/workbook-files';
 import { opened } from './hand-over';
+import { troubleOf } from './trouble';
 import type { FileJobs, Returned } from './jobs';
 
 const withRemarks = ({ name, bytes }: NamedFile): Promise<RemarkedWorkbook> =>
   readWithRemarks(bytes).catch((fault: unknown) => {
-    throw new Error(`${name}: ${fault instanceof Error ? fault.message : String(fault)}`);
+    throw troubleWith(name, troubleOf(fault));
   });
 
 /** What would be sent now, under the title and in the language of what came back. */
@@ -35,7 +37,7 @@ export async function returned(
   renderer: () => Promise<SvgToPng>,
 ): Promise<Returned> {
   const came = await withRemarks(back);
-  if (came.outside.length > 0) throw new Error(`${back.name} leads out of the file: ${came.outside.join(', ')}`);
+  if (came.outside.length > 0) throw new UnreadableFile('leadsOut', back.name, came.outside.join(', '));
   const went = sent ?? (await sentNow(own, came, language, await renderer()));
   const before = comparedOf(went.name, await withRemarks(went));
   const words = WORDS[language];

@@ -5,6 +5,7 @@ import { writeWorkbook } from '../hosts/xlsx/write';
 import { handedOver, summary } from './hand-over';
 import type { FileJobs, Job, WorkerReply } from './jobs';
 import { assertShowable } from './plan-of-file';
+import { troubleOf } from './trouble';
 import { offers, returned } from './returned';
 
 async function read(bytes: Uint8Array): Promise<ReadWorkbook> {
@@ -33,7 +34,9 @@ async function done(job: Job): Promise<FileJobs[keyof FileJobs]['answer']> {
 addEventListener('message', ({ data }: MessageEvent<Job>) => {
   done(data).then(
     value => postMessage({ ok: true, value } satisfies WorkerReply),
-    (thrown: unknown) =>
-      postMessage({ ok: false, message: thrown instanceof Error ? thrown.message : String(thrown) } satisfies WorkerReply),
+    (thrown: unknown) => {
+      const { message, fault } = troubleOf(thrown);
+      postMessage({ ok: false, message, fault } satisfies WorkerReply);
+    },
   );
 });

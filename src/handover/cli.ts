@@ -11,7 +11,7 @@ import { writeOwnSheets, writeWorkbook } from '../hosts/xlsx/write';
 import type { CarriedKind } from '../package/carried';
 import { readPackage, type UserPackage } from '../package/read';
 import { rememberedIn, withRemembered } from '../package/remembered';
-import { NO_WORKBOOK, UnreadableFile } from '../package/unreadable';
+import { FILE_FAULTS, UnreadableFile } from '../package/unreadable';
 import { ASKED_KINDS, linesOf, optionOf, shownLine } from './write/carrying';
 import { copyOf, type WrittenCopy, type Writing } from './write/copy';
 import { cannotBeRead, isSameFile } from '../cli/file-fault';
@@ -166,7 +166,7 @@ export async function packageAt(path: string): Promise<UserPackage> {
   try {
     return readPackage(bytes);
   } catch (fault) {
-    throw new UserFault(`${path}: ${fault instanceof UnreadableFile ? fault.message : NO_WORKBOOK}`);
+    throw new UserFault(`${path}: ${fault instanceof UnreadableFile ? fault.message : FILE_FAULTS.noWorkbook()}`);
   }
 }
 

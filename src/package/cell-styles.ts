@@ -95,7 +95,10 @@ export class CellStyles {
     const start = xf === undefined ? this.prefixed(PLAIN) : this.text.slice(xf.from, xf.to);
     const number = this.added('cellXfs', withAttributes(start, changes) + (xf === undefined ? '' : this.text.slice(xf.to, xf.end)));
     if (number >= MOST_FORMATS)
-      throw new UnreadableFile(`the workbook has no room for another look of a cell: a file holds ${MOST_FORMATS}, and this one has them`);
+      throw new UnreadableFile(
+        'inside',
+        `the workbook has no room for another look of a cell: a file holds ${MOST_FORMATS}, and this one has them`,
+      );
     this.looks.set(key, number);
     return number;
   }

@@ -91,13 +91,13 @@ export class CellReader {
       cell: scanned => {
         const at = address(scanned.row, scanned.column);
         const refuse = (words: string): never => {
-          throw new UnreadableFile(`the part "${part}", cell ${at}: ${words}`);
+          throw new UnreadableFile('inside', `the part "${part}", cell ${at}: ${words}`);
         };
         const value = this.value(scanned, refuse);
         const formula = scanned.formula && this.formula(scanned.formula, scanned, at, shared, refuse);
         // programs pad sheets with blank cells down to the last row
         if ((formula !== undefined || (value !== undefined && value !== '')) && --this.leftCells < 0)
-          throw new UnreadableFile(`the sheets have more than ${MOST_STORED_CELLS} cells`);
+          throw new UnreadableFile('tooManyCells', MOST_STORED_CELLS);
         if (formula !== undefined) cells.push({ at, value, formula });
         else if (value !== undefined && value !== '') cells.push({ at, value });
       },
@@ -162,7 +162,7 @@ export class CellReader {
       const first = shared.get(index) ?? refuse(`the shared formula ${index.slice(0, 20)} has no first cell`);
       const own = text === '' ? first({ row, column }) : text;
       this.leftCharacters -= own.length;
-      if (this.leftCharacters < 0) throw new UnreadableFile(`the shared formulas come to more than ${MOST_SHARED_CHARACTERS} characters`);
+      if (this.leftCharacters < 0) throw new UnreadableFile('sharedTooLong', MOST_SHARED_CHARACTERS);
       return { kind: 'shared', text: own, sharedIndex: Number(index), ...stored };
     }
     if (type === 'array')

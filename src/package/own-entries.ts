@@ -1,6 +1,6 @@
 // What the user's package says of sheets that are added: in the workbook, in its relations, among the types of parts.
 import type { Vocabulary } from './own-text';
-import { NO_WORKBOOK, UnreadableFile } from './unreadable';
+import { UnreadableFile } from './unreadable';
 import { appendedTo, attribute, childOf, childrenOf, escapedText, type Splice, tree, withAttributes, type XmlElement } from './xml';
 
 const TRANSITIONAL = 'http://schemas.openxmlformats.org';
@@ -23,7 +23,7 @@ const sheetsOf = (book: XmlElement): readonly XmlElement[] => childrenOf(childOf
 export function vocabularyOf(book: XmlElement): Vocabulary {
   const [sheet] = sheetsOf(book);
   const relationships = sheet && idOf(sheet)?.uri;
-  if (relationships === undefined) throw new UnreadableFile(NO_WORKBOOK);
+  if (relationships === undefined) throw new UnreadableFile('noWorkbook');
   const words = [[MAIN, book.uri], [RELATIONSHIPS, relationships], ...(book.uri.startsWith(STRICT) ? DRAWING : [])] as const;
   return new Map(words.filter(([ours, theirs]) => ours !== theirs));
 }
@@ -104,7 +104,7 @@ export function bookSplices(text: string, part: string, ownBook: XmlElement, add
   const list = childOf(book, 'sheets');
   const last = sheetsOf(book)[sheetsOf(book).length - 1];
   const link = last && idOf(last);
-  if (list === undefined || link === undefined || last === undefined) throw new UnreadableFile(NO_WORKBOOK);
+  if (list === undefined || link === undefined || last === undefined) throw new UnreadableFile('noWorkbook');
   const taken = new Set(sheetsOf(book).map(sheet => attribute(sheet, 'name')?.toLowerCase()));
   const twice = added.find(({ name }) => taken.has(name.toLowerCase()));
   if (twice !== undefined) throw new RangeError(`the workbook has a sheet "${twice.name}" already`);

@@ -17,7 +17,7 @@ import { CONTENT_TYPES, PackageParts, type PartLink, relationsPart } from './par
 import { bookOf, type BookPart } from './read';
 import { NO_STYLES, stylesAppended } from './styles';
 import { encoded } from './text';
-import { NO_WORKBOOK, UnreadableFile } from './unreadable';
+import { UnreadableFile } from './unreadable';
 import { attribute, attributeIn, childOf, childrenOf, type Splice, spliced, tree, withAttributes } from './xml';
 import { packed, type PackedPart } from './zip';
 
@@ -95,7 +95,7 @@ class Moving {
     const known = this.names.get(part);
     if (known !== undefined) return known;
     const stored = this.own.packed.get(part);
-    if (stored === undefined) throw new UnreadableFile(NO_WORKBOOK);
+    if (stored === undefined) throw new UnreadableFile('noWorkbook');
     const name = this.free(part);
     this.names.set(part, name);
     this.types.set(name, this.typeOf(part));
@@ -145,7 +145,7 @@ export function addOwnSheets(
     among.find(link => link.type === type && has(link.target))?.target;
   const [types, links] = [CONTENT_TYPES, relationsPart(book.part)].map(part => to.named(part));
   const [ownStyles, ownTexts] = ['styles', 'sharedStrings'].map(type => target(ownBook.links, type, part => own.packed.has(part)));
-  if (types === undefined || links === undefined || ownStyles === undefined) throw new UnreadableFile(NO_WORKBOOK);
+  if (types === undefined || links === undefined || ownStyles === undefined) throw new UnreadableFile('noWorkbook');
 
   const vocabulary = vocabularyOf(book.root);
   const kind = kindsOf(to.text(links));

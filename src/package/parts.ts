@@ -1,7 +1,7 @@
 // The parts of a package by name, with their text and what they lead to.
 import { decoded, type PartText } from './text';
 import { attribute, childrenOf, tree, type XmlElement } from './xml';
-import { NO_WORKBOOK, UnreadableFile } from './unreadable';
+import { UnreadableFile } from './unreadable';
 import { type WrittenBy, openZip, type PackedPart, unpacked } from './zip';
 
 export const CONTENT_TYPES = '[Content_Types].xml';
@@ -60,7 +60,7 @@ export class PackageParts {
     const known = this.texts.get(part);
     if (known !== undefined) return known;
     const found = this.packed.get(part);
-    if (found === undefined) throw new UnreadableFile(NO_WORKBOOK);
+    if (found === undefined) throw new UnreadableFile('noWorkbook');
     const text = decoded(unpacked(found), part);
     if (this.keptCharacters + text.text.length > MOST_KEPT) return text;
     this.keptCharacters += text.text.length;

@@ -3,7 +3,7 @@ import { carriedBy, type Carried } from './carried';
 import { CellReader, sharedTexts, type SheetContent } from './cells';
 import { CONTENT_TYPES, PackageParts, type PartLink } from './parts';
 import { namesOf, type StoredName, type StoredTable, tableOf } from './tables';
-import { NO_WORKBOOK, UnreadableFile } from './unreadable';
+import { UnreadableFile } from './unreadable';
 import { attribute, attributeIn, childOf, childrenOf, descendants, isSet, type XmlElement } from './xml';
 
 export type SheetState = 'visible' | 'hidden' | 'veryHidden';
@@ -40,13 +40,12 @@ const isState = (text: string): text is SheetState => STATES.has(text);
 
 export function bookOf(parts: PackageParts): BookPart {
   const start = parts.relations('');
-  if (start.some(({ type }) => type === 'origin'))
-    throw new UnreadableFile('the file is signed, and an edit would break the signature: save a copy of it without one');
+  if (start.some(({ type }) => type === 'origin')) throw new UnreadableFile('signed');
   const part = start.find(({ type }) => type === 'officeDocument')?.target;
-  if (part === undefined || !parts.packed.has(part)) throw new UnreadableFile(NO_WORKBOOK);
+  if (part === undefined || !parts.packed.has(part)) throw new UnreadableFile('noWorkbook');
   const root = parts.tree(part);
   const types = parts.named(CONTENT_TYPES);
-  if (root.local !== 'workbook' || types === undefined || parts.tree(types).local !== 'Types') throw new UnreadableFile(NO_WORKBOOK);
+  if (root.local !== 'workbook' || types === undefined || parts.tree(types).local !== 'Types') throw new UnreadableFile('noWorkbook');
   return { part, root, links: parts.relations(part) };
 }
 
@@ -79,18 +78,18 @@ export function readPackage(file: Uint8Array): UserPackage {
   const listed = childrenOf(childOf(book.root, 'sheets'), 'sheet');
   const sheetNames = listed.map(sheet => attribute(sheet, 'name') ?? '');
   const twice = sheetNames.find((name, i) => sheetNames.findIndex(other => other.toLowerCase() === name.toLowerCase()) !== i);
-  if (twice !== undefined) throw new UnreadableFile(`the workbook has the sheet "${twice}" twice`);
+  if (twice !== undefined) throw new UnreadableFile('sheetTwice', twice);
   const sheets = listed.flatMap((sheet, i): StoredSheet[] => {
     const id = attributeIn(sheet, /\/relationships$/, 'id');
     const link = book.links.find(candidate => candidate.id === id);
     const [name = '', state = 'visible'] = [sheetNames[i], attribute(sheet, 'state')];
-    if (link === undefined || !parts.packed.has(link.target)) throw new UnreadableFile(`the sheet "${name}" is missing in the file`);
-    if (!isState(state)) throw new UnreadableFile(`the sheet "${name}" has the state "${state.slice(0, 20)}"`);
+    if (link === undefined || !parts.packed.has(link.target)) throw new UnreadableFile('sheetMissing', name);
+    if (!isState(state)) throw new UnreadableFile('inside', `the sheet "${name}" has the state "${state.slice(0, 20)}"`);
     return link.type === 'worksheet'
       ? [{ name, part: link.target, state, ...reader.read(parts.decoded(link.target).text, link.target) }]
       : [];
   });
-  if (sheets.length === 0) throw new UnreadableFile('the workbook has no sheet with cells');
+  if (sheets.length === 0) throw new UnreadableFile('noSheet');
   return {
     parts,
     book,

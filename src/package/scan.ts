@@ -77,7 +77,7 @@ class SheetScan {
   ) {}
 
   private refuse(words: string): never {
-    throw new UnreadableFile(`the part "${this.part}" has ${words}`);
+    throw new UnreadableFile('inside', `the part "${this.part}" has ${words}`);
   }
 
   private openRow(tag: StartTag): void {
@@ -145,7 +145,7 @@ class SheetScan {
 export function scanSheet(text: string, part: string, to: SheetWalker): void {
   const scan = new SheetScan(part, to);
   walk(text, part, { open: scan.open.bind(scan), close: scan.close.bind(scan), text: scan.text.bind(scan) });
-  if (scan.places !== 1) throw new UnreadableFile(`the part "${part}" is no sheet with cells`);
+  if (scan.places !== 1) throw new UnreadableFile('inside', `the part "${part}" is no sheet with cells`);
 }
 
 /** Whether a row or a column is not to be seen: a size of 0 hides it as well. */

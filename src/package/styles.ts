@@ -54,7 +54,7 @@ function found(text: string, part: string): StylesFound {
       if (depth === 1 && list !== undefined) [list.inner, list.end] = [inner, end];
     },
   });
-  if (root?.local !== 'styleSheet' || !isMain(root)) throw new UnreadableFile(`the part "${part}" has no formats of cells`);
+  if (root?.local !== 'styleSheet' || !isMain(root)) throw new UnreadableFile('inside', `the part "${part}" has no formats of cells`);
   return { root, lists, lastNumberFormat };
 }
 
@@ -120,6 +120,7 @@ export function stylesAppended(text: string, part: string, own: string): StylesA
   const [formats, more] = [before('cellXfs'), childOf(ownRoot, 'cellXfs')?.children.length ?? 0];
   if (formats + more > MOST_CELL_FORMATS)
     throw new UnreadableFile(
+      'inside',
       `the workbook has ${formats} formats of cells, our sheets need ${more} more, and a file holds ${MOST_CELL_FORMATS}`,
     );
   return { splices, firstCellFormat: formats, firstConditional: before('dxfs') };

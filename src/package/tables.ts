@@ -38,7 +38,7 @@ const present = <K extends string>(key: K, value: string | undefined): Partial<R
 export function tableOf(root: XmlElement, part: string, sheet: string): StoredTable {
   const area = attribute(root, 'ref') ?? '';
   if (!/^[A-Z]{1,3}[1-9]\d{0,6}(:[A-Z]{1,3}[1-9]\d{0,6})?$/.test(area))
-    throw new UnreadableFile(`the part "${part}" is a table without cells`);
+    throw new UnreadableFile('inside', `the part "${part}" is a table without cells`);
   return {
     part,
     sheet,
@@ -56,7 +56,7 @@ export function tableOf(root: XmlElement, part: string, sheet: string): StoredTa
 }
 
 const nowhere = (on: string): never => {
-  throw new UnreadableFile(`a name belongs to the sheet ${on.slice(0, 20)}, which the workbook has not`);
+  throw new UnreadableFile('inside', `a name belongs to the sheet ${on.slice(0, 20)}, which the workbook has not`);
 };
 
 /** `sheets` are the names of all sheets, those with charts alone too: a name counts through them. */

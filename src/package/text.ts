@@ -17,7 +17,7 @@ function encodingOf(bytes: Uint8Array, part: string): Encoding {
   if ((first === 0xfe && second === 0xff) || (first === 0 && second === 0x3c)) return 'utf-16be';
   const declared = DECLARED.exec(String.fromCharCode(...bytes.subarray(0, 256)))?.[1];
   if (declared !== undefined && !/^utf-?8$/i.test(declared))
-    throw new UnreadableFile(`the part "${part}" is written in ${declared}; UTF-8 and UTF-16 are read`);
+    throw new UnreadableFile('inside', `the part "${part}" is written in ${declared}; UTF-8 and UTF-16 are read`);
   return 'utf-8';
 }
 
@@ -26,7 +26,7 @@ export function decoded(bytes: Uint8Array, part: string): PartText {
   try {
     return { text: new TextDecoder(encoding, { fatal: true, ignoreBOM: true }).decode(bytes), encoding };
   } catch {
-    throw new UnreadableFile(`the part "${part}" is not in the encoding that it says (${encoding})`);
+    throw new UnreadableFile('inside', `the part "${part}" is not in the encoding that it says (${encoding})`);
   }
 }
 

@@ -30,15 +30,15 @@ export function walk(text: string, part: string, walker: Walker): void {
   const parser = new SaxesParser({ xmlns: true });
   const open: StartTag[] = [];
   parser.on('error', fault => {
-    throw new UnreadableFile(`the part "${part}" is broken: ${why(fault)}`);
+    throw new UnreadableFile('broken', part, why(fault));
   });
   parser.on('doctype', () => {
-    throw new UnreadableFile(`the part "${part}" declares a document type, which no workbook needs`);
+    throw new UnreadableFile('inside', `the part "${part}" declares a document type, which no workbook needs`);
   });
   parser.on('opentag', ({ prefix, local, uri, attributes, isSelfClosing }) => {
     const to = parser.position;
     const tag = { prefix, local, uri, attributes, from: text.lastIndexOf('<', to - 1), to, isEmpty: isSelfClosing };
-    if (open.push(tag) > MOST_DEPTH) throw new UnreadableFile(`the part "${part}" is nested more than ${MOST_DEPTH} deep`);
+    if (open.push(tag) > MOST_DEPTH) throw new UnreadableFile('inside', `the part "${part}" is nested more than ${MOST_DEPTH} deep`);
     walker.open?.(tag, open.length - 1);
   });
   parser.on('closetag', () => {
@@ -77,7 +77,7 @@ export function tree(text: string, part: string, without: ReadonlySet<string> = 
         return;
       }
       const node: Growing = { ...tag, children: [], text: '', inner: tag.to, end: tag.to };
-      if (++count > MOST_ELEMENTS) throw new UnreadableFile(`the part "${part}" has more than ${MOST_ELEMENTS} elements`);
+      if (++count > MOST_ELEMENTS) throw new UnreadableFile('inside', `the part "${part}" has more than ${MOST_ELEMENTS} elements`);
       open[open.length - 1]?.children.push(node);
       root ??= node;
       open.push(node);
@@ -91,7 +91,7 @@ export function tree(text: string, part: string, without: ReadonlySet<string> = 
       if (node !== undefined) node.text += piece;
     },
   });
-  if (root === undefined) throw new UnreadableFile(`the part "${part}" is empty`);
+  if (root === undefined) throw new UnreadableFile('inside', `the part "${part}" is empty`);
   return root;
 }
 

@@ -1,7 +1,7 @@
 // The container of a workbook: its directory, judged before anything is unpacked; parts unpacked when they are asked for;
 // parts that stay written with the very bytes in which they were packed.
 import { Deflate, Inflate } from 'fflate';
-import { MOST_PACKED_BYTES, MOST_PARTS, MOST_RATIO, MOST_UNPACKED_BYTES, NO_WORKBOOK, SMALL_BYTES, UnreadableFile } from './unreadable';
+import { MOST_PACKED_BYTES, MOST_PARTS, MOST_RATIO, MOST_UNPACKED_BYTES, SMALL_BYTES, UnreadableFile } from './unreadable';
 
 const STORED = 0;
 const DEFLATED = 8;
@@ -49,14 +49,15 @@ function endOfDirectory(file: Uint8Array, view: DataView): number {
   for (let at = file.length - END_BYTES; at >= first; at--) {
     if (view.getUint32(at, true) === END && at + END_BYTES + view.getUint16(at + 20, true) === file.length) return at;
   }
-  throw new UnreadableFile(NO_WORKBOOK);
+  throw new UnreadableFile('noWorkbook');
 }
 
 /** Where the bytes of a part begin, after its own header, which must name it as the directory does. */
 function startOf(view: DataView, file: Uint8Array, local: number, nameBytes: Uint8Array): number {
   const nameAt = local + 30;
-  if (view.getUint32(local, true) !== LOCAL || view.getUint16(local + 26, true) !== nameBytes.length) throw new UnreadableFile(NO_WORKBOOK);
-  if (nameBytes.some((byte, i) => file[nameAt + i] !== byte)) throw new UnreadableFile(NO_WORKBOOK);
+  if (view.getUint32(local, true) !== LOCAL || view.getUint16(local + 26, true) !== nameBytes.length)
+    throw new UnreadableFile('noWorkbook');
+  if (nameBytes.some((byte, i) => file[nameAt + i] !== byte)) throw new UnreadableFile('noWorkbook');
   return nameAt + nameBytes.length + view.getUint16(local + 28, true);
 }
 
@@ -66,20 +67,17 @@ interface FoundPart {
 }
 
 function partAt(file: Uint8Array, view: DataView, at: number, directory: number): FoundPart {
-  if (view.getUint32(at, true) !== CENTRAL) throw new UnreadableFile(NO_WORKBOOK);
+  if (view.getUint32(at, true) !== CENTRAL) throw new UnreadableFile('noWorkbook');
   const [short, long] = [(o: number) => view.getUint16(at + o, true), (o: number) => view.getUint32(at + o, true)];
   const nameBytes = file.subarray(at + 46, at + 46 + short(28));
   const name = new TextDecoder().decode(nameBytes);
   const [packed, unpackedBytes, local] = [long(20), long(24), long(42)];
-  if (short(8) & ENCRYPTED) throw new UnreadableFile(`the part "${name}" is encrypted: save the file without a password`);
-  if ([packed, unpackedBytes, local].includes(0xffff_ffff))
-    throw new UnreadableFile(
-      `the part "${name}" is kept in the form for files over 4 GB (zip64), which is not read: save it in Excel as .xlsx`,
-    );
+  if (short(8) & ENCRYPTED) throw new UnreadableFile('encrypted', name);
+  if ([packed, unpackedBytes, local].includes(0xffff_ffff)) throw new UnreadableFile('partOver4GB', name);
   if (short(10) !== STORED && short(10) !== DEFLATED)
-    throw new UnreadableFile(`the part "${name}" is packed by method ${short(10)}, which is not read`);
+    throw new UnreadableFile('inside', `the part "${name}" is packed by method ${short(10)}, which is not read`);
   const from = startOf(view, file, local, nameBytes);
-  if (from + packed > directory || (short(10) === STORED && packed !== unpackedBytes)) throw new UnreadableFile(NO_WORKBOOK);
+  if (from + packed > directory || (short(10) === STORED && packed !== unpackedBytes)) throw new UnreadableFile('noWorkbook');
   const part = {
     name,
     nameBytes,
@@ -98,8 +96,8 @@ function judged(file: Uint8Array, by: WrittenBy): Map<string, PackedPart> {
   const end = endOfDirectory(file, view);
   const [count, directory] = [view.getUint16(end + 10, true), view.getUint32(end + 16, true)];
   if (count === 0xffff || directory === 0xffff_ffff || (end >= 20 && view.getUint32(end - 20, true) === END_64))
-    throw new UnreadableFile('the file is in the form for files over 4 GB (zip64), which is not read: save it in Excel as .xlsx');
-  if (count > MOST_PARTS) throw new UnreadableFile(`the file has more than ${MOST_PARTS} parts`);
+    throw new UnreadableFile('over4GB');
+  if (count > MOST_PARTS) throw new UnreadableFile('tooManyParts', MOST_PARTS);
   const parts = new Map<string, PackedPart>();
   const names = new Set<string>();
   let [at, total, packed] = [directory, 0, 0];
@@ -108,16 +106,15 @@ function judged(file: Uint8Array, by: WrittenBy): Map<string, PackedPart> {
     const { name, unpackedBytes, raw } = part;
     // a name of a part has no capitals of its own
     if (names.has(name.toLowerCase()) || /(^|[/\\])\.\.([/\\]|$)|^[/\\]/.test(name))
-      throw new UnreadableFile(`the file has the part "${name}" twice or out of place`);
+      throw new UnreadableFile('inside', `the file has the part "${name}" twice or out of place`);
     parts.set(name, part);
     names.add(name.toLowerCase());
     [at, total, packed] = [next, total + unpackedBytes, packed + raw.length];
     if (by === 'us') continue;
-    if (total > MOST_UNPACKED_BYTES) throw new UnreadableFile(`unpacked the file would be larger than ${mb(MOST_UNPACKED_BYTES)}`);
-    if (unpackedBytes > SMALL_BYTES && unpackedBytes > raw.length * MOST_RATIO)
-      throw new UnreadableFile(`the part "${name}" is packed more than ${MOST_RATIO} times: files like this are made to fill a memory`);
+    if (total > MOST_UNPACKED_BYTES) throw new UnreadableFile('tooLargeUnpacked', mb(MOST_UNPACKED_BYTES));
+    if (unpackedBytes > SMALL_BYTES && unpackedBytes > raw.length * MOST_RATIO) throw new UnreadableFile('tooTight', name, MOST_RATIO);
   }
-  if (at !== end || packed > directory) throw new UnreadableFile(NO_WORKBOOK);
+  if (at !== end || packed > directory) throw new UnreadableFile('noWorkbook');
   return parts;
 }
 
@@ -126,19 +123,18 @@ export type WrittenBy = 'anybody' | 'us';
 
 /** The parts in the order of the directory. Nothing is unpacked. */
 export function openZip(file: Uint8Array, by: WrittenBy = 'anybody'): Map<string, PackedPart> {
-  if (by === 'anybody' && file.length > MOST_PACKED_BYTES) throw new UnreadableFile(`the file is larger than ${mb(MOST_PACKED_BYTES)}`);
-  if (file[0] === 0xd0 && file[1] === 0xcf)
-    throw new UnreadableFile('the file is protected by a password, or of the old kind .xls: save it as .xlsx without a password');
+  if (by === 'anybody' && file.length > MOST_PACKED_BYTES) throw new UnreadableFile('tooLarge', mb(MOST_PACKED_BYTES));
+  if (file[0] === 0xd0 && file[1] === 0xcf) throw new UnreadableFile('password');
   try {
     return judged(file, by);
   } catch (fault) {
-    throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
+    throw fault instanceof UnreadableFile ? fault : new UnreadableFile('noWorkbook');
   }
 }
 
 /** Its bytes, of the size and with the checksum that the directory says; they are counted while they come. */
 export function unpacked({ name, method, raw, unpackedBytes, crc }: PackedPart): Uint8Array {
-  const size = new UnreadableFile(`the part "${name}" has not the size that the file says`);
+  const size = new UnreadableFile('inside', `the part "${name}" has not the size that the file says`);
   let bytes = raw;
   if (method === DEFLATED) {
     bytes = new Uint8Array(unpackedBytes);
@@ -153,11 +149,11 @@ export function unpacked({ name, method, raw, unpackedBytes, crc }: PackedPart):
       for (let from = 0; from < raw.length; from += PIECE_BYTES)
         inflate.push(raw.subarray(from, from + PIECE_BYTES), from + PIECE_BYTES >= raw.length);
     } catch (fault) {
-      throw fault instanceof UnreadableFile ? fault : new UnreadableFile(`the part "${name}" is damaged`);
+      throw fault instanceof UnreadableFile ? fault : new UnreadableFile('damaged', name);
     }
     if (!ended || filled < unpackedBytes) throw size;
   }
-  if (~crcGoesOn(-1, bytes) >>> 0 !== crc) throw new UnreadableFile(`the part "${name}" is damaged: its checksum is another`);
+  if (~crcGoesOn(-1, bytes) >>> 0 !== crc) throw new UnreadableFile('checksum', name);
   return bytes;
 }
 

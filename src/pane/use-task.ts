@@ -1,7 +1,8 @@
 // One piece of work at a time, with how far it is and a way to stop it.
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Words } from '../words/english';
-import { messageOf, type PaneState } from './pane-context';
+import { troubleOf } from '../files/trouble';
+import type { PaneState } from './pane-context';
 
 export interface Progress {
   readonly what: string;
@@ -33,7 +34,7 @@ export function useTask(say: (text: string) => void, failed: Words['frame']['fai
           stop => setProgress({ what, stop }),
         );
       } catch (thrown) {
-        say(failed(what, messageOf(thrown)));
+        say(failed(what, troubleOf(thrown)));
       } finally {
         setProgress(null);
       }

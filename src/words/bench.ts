@@ -1,4 +1,5 @@
 // What the bench says round its spreadsheet.
+import type { Trouble } from '../package/unreadable';
 import { count } from './count';
 
 const CLOCK: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
@@ -76,7 +77,7 @@ export const BENCH = {
   outside: (parts: string) => `Not read, because it leads out of the file: ${parts}.`,
   keptBeside: 'It is kept beside your other workbooks; the file itself stays as it is.',
   /** Why a file is refused; pure code says it in English. */
-  fault: (message: string) => message,
+  fault: ({ message }: Trouble) => message,
   notOpened: (file: string) => `${file} is not opened`,
   notWritten: 'The file is not written',
   unreadable: 'A workbook that this page cannot read',

@@ -1,4 +1,5 @@
 // What the views of files say.
+import type { Trouble } from '../package/unreadable';
 import type { Paper } from '../handover/pages/title-block';
 import type { Status } from '../handover/words/status';
 import type { Language } from '../handover/words/words';
@@ -41,7 +42,7 @@ export const HAND_OVER = {
   look: 'Look what would go along',
   lookAgain: 'Look again',
   working: 'Working out what would go along',
-  failed: (message: string) => `This cannot be handed over: ${message}`,
+  failed: ({ message }: Trouble) => `This cannot be handed over: ${message}`,
   back: 'Back to the first choice',
   titleBlock: 'Title block',
   part: 'Part',

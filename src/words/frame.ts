@@ -1,4 +1,5 @@
 // What stands round the views of the pane, and what they share.
+import type { Trouble } from '../package/unreadable';
 import { whole } from './count';
 
 export const FRAME = {
@@ -29,7 +30,7 @@ export const FRAME = {
   takenBack: 'Taken back: the cells hold what they held before',
   stop: 'Stop',
   cancel: 'Cancel',
-  failed: (what: string, message: string) => `${what}: ${message}`,
+  failed: (what: string, { message }: Trouble) => `${what}: ${message}`,
   notDrawn: 'the figure could not be drawn',
   noPicture: 'the browser made no picture',
   noWorkbook: (what: string) => `There is no workbook here. Open the pane in a workbook to see ${what}.`,

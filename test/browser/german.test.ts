@@ -90,6 +90,15 @@ test('asks in German, and keeps the language through a reload', async () => {
   await expect.poll(() => bench.text('kept')).toContain('Ihre Arbeitsmappe');
 });
 
+test('says why a file is refused', async () => {
+  const [chooser] = await Promise.all([bench.page.waitForEvent('filechooser'), bench.page.locator('#open').press('Enter')]);
+  await chooser.setFiles({ name: 'old.xls', mimeType: 'application/octet-stream', buffer: Buffer.from([0xd0, 0xcf, 0x11, 0xe0]) });
+  const refused = bench.page.locator('dialog[open]:not(#busy)');
+  await refused.waitFor({ timeout: 120_000 });
+  expect(await refused.textContent()).toContain('Die Datei ist durch ein Kennwort geschützt oder hat das alte Format .xls');
+  await bench.page.keyboard.press('Escape');
+});
+
 test('has the spreadsheet’s own menus in German too', async () => {
   await bench.goTo('Variants', 'B40');
   const canvas = await bench.page.locator('canvas[id^="univer-sheet-main-canvas"]').boundingBox();

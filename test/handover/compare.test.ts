@@ -404,6 +404,12 @@ describe('what was filled in', () => {
     const { changedInputs } = compare(dated('2026-03-05', 46086), dated('2026-03-06', 46087));
     expect(changedInputs).toMatchObject([{ at: 'B17', sent: '2026-03-05', returned: '2026-03-06', value: 46087 }]);
     expect(changedInputs[0]).not.toHaveProperty('becameDate');
+    const share = comparedOf('share', {
+      sheets: returned({ 'S!B17': 0.06 }).sheets.map(one => withShown(one, new Map([['B17', { as: 'share', said: '6 %' }]]))),
+    });
+    const [answer] = compare(sent, share).changedInputs;
+    expect(answer).toMatchObject({ at: 'B17', returned: '6 %', value: 0.06 });
+    expect(answer).not.toHaveProperty('becameDate');
   });
 });
 

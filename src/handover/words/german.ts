@@ -209,7 +209,8 @@ export const GERMAN: PageWords = {
     rules: [
       'Längen in mm, Winkel in Grad, Kräfte in N, Drehmomente in N·m, Spannungen in MPa, wo nichts anderes steht.',
       'Entformungsschrägen gelten je Seite. Das Maß eines Elements mit Entformungsschräge gilt an einem Ende: ' +
-        'beim Schraubdom am freien Ende, beim Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. Das andere Ende folgt aus der Entformungsschräge.',
+        'beim Schraubdom am freien Ende, beim Kernloch, wo „pilot held at“ es sagt, bei der Senkung am Grund. ' +
+        'Das andere Ende folgt aus der Entformungsschräge.',
       'Entformungsschräge innerhalb oder außerhalb der Toleranz, Tolerierungsgrundsatz und Allgemeintoleranz sind vor dem Werkzeugbau zu ' +
         'vereinbaren.',
       'Maße sind die des Teils, nicht der Kavität. Wann und in welchem Zustand gemessen wird, ist zu vereinbaren.',

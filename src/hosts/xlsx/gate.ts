@@ -9,8 +9,7 @@ const OUTSIDE = /^xl\/(connections\.xml|queryTables\/.+\.xml|embeddings\/.+)$/i;
 
 export function assertTame({ parts }: UserPackage): void {
   const running = [...parts.packed.keys()].find(name => RUNS.test(name));
-  if (running !== undefined)
-    throw new UnreadableFile(`the file can run something by itself ("${running}"): save it as .xlsx without macros`);
+  if (running !== undefined) throw new UnreadableFile('runs', running);
 }
 
 /** Targets of links, and names of parts that fetch something or carry another file. */

@@ -3,7 +3,7 @@ import type { Cell } from '../../core/kinds';
 import { readPackage, type StoredSheet, type UserPackage } from '../../package/read';
 import type { StoredCell, StoredFormula, StoredValue } from '../../package/cells';
 import { remarksIn, type SheetRemarks } from '../../package/remarks';
-import { NO_WORKBOOK, UnreadableFile } from '../../package/unreadable';
+import { UnreadableFile } from '../../package/unreadable';
 import { address, cellCount, lastPlace, type Place, rectangleOf } from '../../sheet/addresses';
 import { isOwnCall, worksOnRanges } from '../../sheet/formula';
 import type { DefinedName, FilledRange } from '../../sheet/plan';
@@ -59,7 +59,7 @@ function spills(cells: readonly StoredCell[]): Map<string, string> {
     last ??= lastPlace(cells.map(cell => cell.at));
     const filled = { ...area, bottom: Math.min(area.bottom, last.row), right: Math.min(area.right, last.column) };
     left -= cellCount(filled);
-    if (left < 0) throw new UnreadableFile(`the formulas of a sheet fill more than ${MOST_FILLED} cells`);
+    if (left < 0) throw new UnreadableFile('formulasTooWide', MOST_FILLED);
     for (let row = filled.top; row <= filled.bottom; row++)
       for (let column = filled.left; column <= filled.right; column++) {
         const place = address(row, column);
@@ -121,7 +121,7 @@ export async function readWithRemarks(bytes: Uint8Array): Promise<RemarkedWorkbo
     const [read, remarks] = [workbookIn(file), remarksIn(file)];
     return { ...read, sheets: read.sheets.map(sheet => ({ ...sheet, ...(remarks.get(sheet.name) ?? NO_REMARKS) })) };
   } catch (fault) {
-    throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
+    throw fault instanceof UnreadableFile ? fault : new UnreadableFile('noWorkbook');
   }
 }
 
@@ -132,6 +132,6 @@ export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
     assertTame(file);
     return workbookIn(file);
   } catch (fault) {
-    throw fault instanceof UnreadableFile ? fault : new UnreadableFile(NO_WORKBOOK);
+    throw fault instanceof UnreadableFile ? fault : new UnreadableFile('noWorkbook');
   }
 }

@@ -7,6 +7,7 @@ import type { HandoverFinding } from '../../handover/read/finding';
 import { CHOSEN_BY_ITSELF, type HandoverChoice } from '../../handover/pages/choice';
 import type { CarriedKind } from '../../package/carried';
 import type { NamedFile, WorkbookFiles } from '../../sheet/workbook-files';
+import { type Trouble, troubleOf } from '../../files/trouble';
 import { messageOf, usePane } from '../pane-context';
 import { useLater } from '../lazy-view';
 import { Choices, TitleFields, untitled } from './hand-over-fields';
@@ -14,7 +15,7 @@ import { Findings } from './hand-over-parts';
 
 interface LookedAt {
   readonly summary: CopySummary | undefined;
-  readonly fault: string | undefined;
+  readonly fault: Trouble | undefined;
   readonly isWorking: boolean;
 }
 
@@ -34,7 +35,7 @@ function useSummary(file: NamedFile | undefined, choice: HandoverChoice | undefi
     const job = startJob('summary', { file, along, language, ...(choice && { choice }) });
     job.done.then(
       summary => summary && setLast({ summary, fault: undefined, of: asked }),
-      (thrown: unknown) => setLast(({ summary }) => ({ summary, fault: messageOf(thrown), of: asked })),
+      (thrown: unknown) => setLast(({ summary }) => ({ summary, fault: troubleOf(thrown), of: asked })),
     );
     return job.stop;
   }, asked);

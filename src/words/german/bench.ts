@@ -1,7 +1,7 @@
 // What the bench says round its spreadsheet, in German.
 import type { BENCH as ENGLISH } from '../bench';
 import { count } from './count';
-import { fileFault } from './file-faults';
+import { troubleWords } from './file-faults';
 
 const CLOCK: Intl.DateTimeFormatOptions = { hour: '2-digit', minute: '2-digit' };
 const dayOf = (kept: Date): string => kept.toLocaleString('de-DE', { day: 'numeric', month: 'short', ...CLOCK });
@@ -75,7 +75,7 @@ export const BENCH: typeof ENGLISH = {
   hidden: sheets => (sheets === 1 ? '1 ausgeblendetes Blatt wird gezeigt.' : `${sheets} ausgeblendete Blätter werden gezeigt.`),
   outside: parts => `Nicht gelesen, weil es aus der Datei hinausführt: ${parts}.`,
   keptBeside: 'Der Inhalt wird neben Ihren anderen Arbeitsmappen gespeichert; die Datei selbst bleibt, wie sie ist.',
-  fault: fileFault,
+  fault: troubleWords,
   notOpened: file => `${file} ist nicht geöffnet`,
   notWritten: 'Die Datei ist nicht geschrieben',
   unreadable: 'Eine Arbeitsmappe, die diese Seite nicht lesen kann',

@@ -2,7 +2,7 @@
 import type { COMPARE as ENGLISH_COMPARE, HAND_OVER as ENGLISH_HAND_OVER } from '../files';
 import type { CarriedKind } from '../../package/carried';
 import { count } from './count';
-import { fileFault } from './file-faults';
+import { troubleWords } from './file-faults';
 
 const CARRIED: Readonly<Record<CarriedKind, string>> = {
   sheet: 'Blatt',
@@ -45,7 +45,7 @@ export const HAND_OVER: typeof ENGLISH_HAND_OVER = {
   look: 'Ansehen, was weitergegeben wird',
   lookAgain: 'Noch einmal ansehen',
   working: 'Es wird ermittelt, was weitergegeben wird',
-  failed: message => `Das lässt sich nicht übergeben: ${fileFault(message)}`,
+  failed: trouble => `Das lässt sich nicht übergeben: ${troubleWords(trouble)}`,
   back: 'Zurück zur ersten Auswahl',
   titleBlock: 'Schriftfeld',
   part: 'Teil',

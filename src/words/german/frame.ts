@@ -1,7 +1,7 @@
 // What stands round the views of the pane, and what they share, in German.
 import type { FRAME as ENGLISH } from '../frame';
 import { whole } from './count';
-import { fileFault } from './file-faults';
+import { troubleWords } from './file-faults';
 
 export const FRAME: typeof ENGLISH = {
   views: 'Ansichten',
@@ -31,7 +31,7 @@ export const FRAME: typeof ENGLISH = {
   takenBack: 'Zurückgenommen: Die Zellen enthalten wieder, was vorher darin stand',
   stop: 'Abbrechen',
   cancel: 'Abbrechen',
-  failed: (what, message) => `${what}: ${fileFault(message)}`,
+  failed: (what, trouble) => `${what}: ${troubleWords(trouble)}`,
   notDrawn: 'Das Bild ließ sich nicht zeichnen',
   noPicture: 'Der Browser hat kein Bild erzeugt',
   noWorkbook: what => `Hier ist keine Arbeitsmappe. Öffnen Sie diesen Bereich in einer Arbeitsmappe, um ${what} zu sehen.`,
