@@ -28,19 +28,21 @@ const PIECE = 262_144;
 /** Longer than what is looked for on the way. */
 const OVERLAP = 100;
 
-/** Short pieces together, as bytes; `pass` has each on its way, with the end of the one before. */
+/** Short pieces together, as bytes; `pass` has each on its way, and where two of them meet. */
 function* inPieces(texts: Iterable<string>, pass: (text: string) => void): Generator<Uint8Array> {
-  let [before, piece] = ['', ''];
+  let [end, length] = ['', 0];
+  let short: string[] = [];
   const bytes = (): Uint8Array => {
-    pass(before + piece);
-    before = piece.slice(-OVERLAP);
+    const piece = short.join('');
+    pass(end + piece.slice(0, OVERLAP));
+    pass(piece);
+    [end, short, length] = [piece.slice(-OVERLAP), [], 0];
     return encoded({ text: piece, encoding: 'utf-8' });
   };
   for (const text of texts) {
-    piece += text;
-    if (piece.length < PIECE) continue;
-    yield bytes();
-    piece = '';
+    short.push(text);
+    length += text.length;
+    if (length >= PIECE) yield bytes();
   }
   yield bytes();
 }
