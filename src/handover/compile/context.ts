@@ -28,7 +28,11 @@ export interface ConversionContext {
 export type SharedContext = Omit<ConversionContext, 'inner' | 'steps'>;
 
 /** For one call: its fields alone, as there are many calls. */
-export const contextOf = (
-  { source, tables, data, converted }: SharedContext,
-  inner: ConversionContext['inner'],
-): ConversionContext => ({ source, tables, data, converted, inner, steps: new StepBlock() });
+export const contextOf = ({ source, tables, data, converted }: SharedContext, inner: ConversionContext['inner']): ConversionContext => ({
+  source,
+  tables,
+  data,
+  converted,
+  inner,
+  steps: new StepBlock(),
+});
