@@ -25,18 +25,13 @@ const isXml = (part: string): boolean => part.endsWith('.xml');
 /** Characters that are packed at a time. */
 const PIECE = 262_144;
 
-/** Longer than what is looked for on the way. */
-const OVERLAP = 100;
-
-/** Short pieces together, as bytes; `pass` has each on its way, and where two of them meet. */
+/** Short pieces together, as bytes; `pass` has each on its way. No word runs on from one to the next. */
 function* inPieces(texts: Iterable<string>, pass: (text: string) => void): Generator<Uint8Array> {
-  let [end, length] = ['', 0];
-  let short: string[] = [];
+  let [short, length]: [string[], number] = [[], 0];
   const bytes = (): Uint8Array => {
     const piece = short.join('');
-    pass(end + piece.slice(0, OVERLAP));
+    [short, length] = [[], 0];
     pass(piece);
-    [end, short, length] = [piece.slice(-OVERLAP), [], 0];
     return encoded({ text: piece, encoding: 'utf-8' });
   };
   for (const text of texts) {
