@@ -97,6 +97,8 @@ it('so are the chart of all variants and the map of a study; a wide pane needs n
     await page.evaluate(plan => window.pane.port.add(plan), sheet);
   await select('Variants', 'B6');
   await page.getByText('All 8 variants').click();
+  // that of the chart beside that of the figure
+  await expect.poll(() => page.getByRole('button', { name: 'Enlarge' }).count()).toBe(2);
   await page.getByRole('button', { name: 'Enlarge' }).last().click();
   await dialog().waitFor();
   expect(await look()).toMatchObject({ isNatural: true, words: expect.stringContaining('Engagement of the variants') as unknown });
@@ -104,6 +106,7 @@ it('so are the chart of all variants and the map of a study; a wide pane needs n
   await select('Plane', 'F12');
   await page.getByRole('heading', { name: 'Map of boss OD and wall' }).waitFor();
   await page.getByRole('button', { name: 'Enlarge' }).click();
+  await dialog().waitFor();
   expect((await look()).smallestPx).toBeGreaterThanOrEqual(10.99);
   await page.screenshot({ path: 'dist/screenshots/pane-enlarged-map.png' });
   await page.keyboard.press('Escape');
