@@ -59,7 +59,12 @@ describe('what reads cells', () => {
   it('is read on a sheet of ours; what reads the name goes on', () => {
     expect(meaningOf(copy, 'least')).toBe('Outside_cells!$C$4');
     expect(meaningOf(copy, 'double')).toBe('least*2');
-    expect(formulasIn(textOf(copy.bytes, SHEET))).toEqual(['INDEX(Outside_cells_2,ROW()-1,COLUMN()-2)', '$D2&gt;least', 'Outside_cells_3']);
+    const itsPlace = 'INDEX(Outside_cells_2,ROW()-ROW($C$2)+1,COLUMN()-COLUMN($C$2)+1)';
+    expect(formulasIn(textOf(copy.bytes, SHEET))).toEqual([
+      `IF(ROWS($C$2:$C$5)*COLUMNS($C$2:$C$5)=4,${itsPlace},NA())`,
+      '$D2&gt;least',
+      'Outside_cells_3',
+    ]);
     expect([meaningOf(copy, 'Outside_cells_2'), meaningOf(copy, 'Outside_cells_3')]).toEqual([
       'Outside_cells!$C$5:$C$8',
       'Outside_cells!$C$9',
@@ -93,6 +98,7 @@ it.each([
   ['a sheet that is not there', names({ od: '_xldudf_ENCL_WALL_FEATURE(T!$D$1)' }), ''],
   ['cells in two places', '', rule('C2:C3 E2:E3', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
   ['more cells than anybody looks at', '', rule('C2:C9000', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
+  ['ranges that a cell would not work out', names({ od: 'MAX(S!$A$2:$A$4*S!$B$2:$B$4)*_xldudf_ENCL_WALL_FEATURE(S!$D$1)' }), ''],
   ['no cell that has a value', '', rule('C7:C9', '_xldudf_ENCL_BOSS_OD($A7,$B7)>5')],
 ])('with %s it goes, and is told', async (_, book, afterData) => {
   const copy = await copied(book, afterData);
@@ -100,4 +106,41 @@ it.each([
   expect(copy.plan.sheets.map(({ name }) => name)).not.toContain('Outside_cells');
   expect(textOf(copy.bytes, BOOK)).not.toMatch(/ENCL/);
   expect(textOf(copy.bytes, SHEET)).not.toMatch(/ENCL/);
+});
+
+const decimal = (first: string, second: string): string =>
+  `<dataValidations count="1"><dataValidation type="decimal" operator="between" sqref="B2:B5"><formula1>${first}</formula1><formula2>${second}</formula2></dataValidation></dataValidations>`;
+
+it('what reads a name that is taken out goes with it, however far, and nothing else', async () => {
+  const copy = await copied(
+    names({ od: '_xldudf_ENCL_BOSS_OD(S!A1,1)', twice: 'od*2', least: '_xldudf_ENCL_WALL_FEATURE(S!$D$1)', odd: '3' }),
+    rule('C2:C5', '$D2>least', '$D2>od', '$D2>S!Twice', '$D2>odd', 'A2="od"') + decimal('_xldudf_ENCL_WALL_FEATURE($D$1)', 'twice'),
+  );
+  expect(toldOf(copy).map(words => words.replace(/ is worked out.*/, ''))).toEqual([
+    'name od: taken out, since it calls BOSS.OD(S!A1,1)',
+    'name least: WALL.FEATURE(S!$D$1)',
+    'validation B2:B5 on S: taken out, since it calls WALL.FEATURE($D$1)',
+    'name twice: taken out, since it reads the name od, which is taken out',
+    'condition C2:C5 on S: taken out, since it reads the name od, which is taken out',
+    'condition C2:C5 on S: taken out, since it reads the name twice, which is taken out',
+    'validation B2:B5 on S: taken out, since it reads the name twice, which is taken out',
+  ]);
+  expect(formulasIn(textOf(copy.bytes, SHEET))).toEqual(['$D2&gt;least', '$D2&gt;odd', 'A2="od"']);
+  expect([meaningOf(copy, 'twice'), meaningOf(copy, 'odd'), meaningOf(copy, 'Outside_cells_1')]).toEqual([undefined, '3', undefined]);
+});
+
+it('a name of a sheet stands before the one of the workbook', async () => {
+  const both =
+    '<definedNames><definedName name="od">3</definedName><definedName name="od" localSheetId="0">ENCL.BOSS.OD(S!A1,1)</definedName></definedNames>';
+  const copy = await copied(both, rule('C2:C5', '$D2>od'));
+  expect(toldOf(copy)).toEqual([
+    'name od on S: taken out, since it calls BOSS.OD(S!A1,1)',
+    'condition C2:C5 on S: taken out, since it reads the name od, which is taken out',
+  ]);
+});
+
+it('of a rule with two formulas neither is worked out where the other goes', async () => {
+  const copy = await copied('', decimal('_xldudf_ENCL_WALL_FEATURE($D$1)', '_xldudf_ENCL_WALL_FEATURE(RAND())'));
+  expect(toldOf(copy).filter(words => words.includes('taken out'))).toHaveLength(2);
+  expect(copy.plan.sheets.map(({ name }) => name)).not.toContain('Outside_cells');
 });
