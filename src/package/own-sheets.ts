@@ -25,22 +25,19 @@ const isXml = (part: string): boolean => part.endsWith('.xml');
 /** Characters that are packed at a time. */
 const PIECE = 262_144;
 
-/** Longer than what is looked for on the way. */
-const OVERLAP = 100;
-
-/** Short pieces together, as bytes; `pass` has each on its way, with the end of the one before. */
+/** Short pieces together, as bytes; `pass` has each on its way. No word runs on from one to the next. */
 function* inPieces(texts: Iterable<string>, pass: (text: string) => void): Generator<Uint8Array> {
-  let [before, piece] = ['', ''];
+  let [short, length]: [string[], number] = [[], 0];
   const bytes = (): Uint8Array => {
-    pass(before + piece);
-    before = piece.slice(-OVERLAP);
+    const piece = short.join('');
+    [short, length] = [[], 0];
+    pass(piece);
     return encoded({ text: piece, encoding: 'utf-8' });
   };
   for (const text of texts) {
-    piece += text;
-    if (piece.length < PIECE) continue;
-    yield bytes();
-    piece = '';
+    short.push(text);
+    length += text.length;
+    if (length >= PIECE) yield bytes();
   }
   yield bytes();
 }

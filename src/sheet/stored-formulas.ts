@@ -1,9 +1,12 @@
 // Formulas in the form of a file. Excel saves the call of a custom function, ENCL.BOSS.OD(…), as _xldudf_ENCL_BOSS_OD(…).
-import { isFunction, stringifyTokens, tokenize } from '@borgar/fx/xlsx';
+
+/** What may hold anything: texts, names of sheets, columns of tables. Then the name of a function, where one begins and ends. */
+const called = (name: string): RegExp =>
+  new RegExp(`"[^"]*"|'[^']*'|\\[(?:'.|[^[\\]'])*\\]|(?<![\\w.\\]?\\\\\\u0080-\\uffff])(${name})(?=\\()`, 'gi');
 
 /** Namespace and id in capitals, digits and dots: the ids have no underscore, so that the way back is unique. */
-const OURS = /^ENCL\.[A-Z0-9.]+$/i;
-const OURS_IN_FILE = /^(_xlfn\.)?_xldudf_ENCL_[A-Z0-9_]+$/i;
+const OURS = called('ENCL\\.[A-Z0-9.]+');
+const OURS_IN_FILE = called('(?:_xlfn\\.)?_xldudf_ENCL_[A-Z0-9_]+');
 
 /** Most formulas of a hand-over call nothing of ours and need not be read. */
 const namesOurs = (formula: string): boolean => /ENCL/i.test(formula);
@@ -11,9 +14,7 @@ const namesOurs = (formula: string): boolean => /ENCL/i.test(formula);
 const renamed = (formula: string, pattern: RegExp, name: (old: string) => string): string =>
   !namesOurs(formula)
     ? formula
-    : stringifyTokens(
-        tokenize(formula).map(token => (isFunction(token) && pattern.test(token.value) ? { ...token, value: name(token.value) } : token)),
-      );
+    : formula.replace(pattern, (piece: string, old: string | undefined) => (old === undefined ? piece : name(old)));
 
 export const inFile = (formula: string): string => renamed(formula, OURS, name => `_xldudf_${name.replaceAll('.', '_')}`);
 
@@ -21,4 +22,4 @@ export const fromFile = (formula: string): string =>
   renamed(formula, OURS_IN_FILE, name => name.replace(/^(_xlfn\.)?_xldudf_/i, '').replaceAll('_', '.'));
 
 export const callsOurs = (formula: string): boolean =>
-  namesOurs(formula) && tokenize(formula).some(token => isFunction(token) && OURS.test(token.value));
+  namesOurs(formula) && [...formula.matchAll(OURS)].some(([, name]) => name !== undefined);

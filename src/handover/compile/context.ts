@@ -3,7 +3,7 @@ import type { FormulaNode } from '../../sheet/formula';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import type { SourceWords } from '../words/source-words';
 import type { DataSheet } from './data-sheet';
-import type { StepBlock } from './step-block';
+import { StepBlock } from './step-block';
 import type { TablesSheet } from './tables-sheet';
 
 /** A cell that held text with units and becomes a number. */
@@ -26,3 +26,20 @@ export interface ConversionContext {
   /** Calls inside arguments, already worked out, by where they stand. */
   readonly inner: ReadonlyMap<FormulaNode, string>;
 }
+
+/** What does not change from call to call. */
+export type SharedContext = Omit<ConversionContext, 'inner' | 'steps'>;
+
+/** For one call: its fields alone, as there are many calls. */
+export const contextOf = (
+  { source, tables, data, sourceWords, converted }: SharedContext,
+  inner: ConversionContext['inner'],
+): ConversionContext => ({
+  source,
+  tables,
+  data,
+  sourceWords,
+  converted,
+  inner,
+  steps: new StepBlock(),
+});

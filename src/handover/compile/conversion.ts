@@ -3,7 +3,7 @@ import type { Cell } from '../../core/kinds';
 import type { HandoverFinding } from '../read/finding';
 import type { Unfollowed } from '../read/prepared';
 import type { FindingWords } from '../words/finding-words';
-import type { ConversionContext } from './context';
+import type { SharedContext } from './context';
 import { type JointSheets } from './joint/joint-sheet';
 import type { Limit } from './joint/joint-cells';
 import type { Steps } from './steps';
@@ -25,7 +25,7 @@ export interface LiveResult {
   readonly tolerance?: Limit;
 }
 
-export interface Conversion extends Omit<ConversionContext, 'inner' | 'steps'> {
+export interface Conversion extends SharedContext {
   readonly steps: Steps;
   readonly joints: JointSheets;
   readonly findings: HandoverFinding[];

@@ -32,9 +32,10 @@ const isBroken = ({ meaning }: DefinedName): boolean => /^#[A-Z]/.test(meaning);
 const keyed = ({ name, meaning, sheet }: DefinedName): [string, string] => [nameKey(name, sheet), meaning];
 
 /** A call that gives one value fills several cells where it is asked for each cell of a range: that table is not its own. */
-function isOurTable(formula: string): boolean {
+export function isOurTable(formula: string): boolean {
   const tree = isOwnCall(formula) ? parseFormula(formula) : undefined;
-  return tree !== undefined && CARDS.get(ownFunction(tree) ?? '')?.result.shape !== 'number';
+  const shape = tree && CARDS.get(ownFunction(tree) ?? '')?.result.shape;
+  return tree !== undefined && shape !== 'number' && shape !== 'text';
 }
 
 /** Cells that a table of ours filled are left out: they are filled anew. */

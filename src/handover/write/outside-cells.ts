@@ -1,5 +1,4 @@
 // Calls of ours in names, conditions and validations: each is worked out on a sheet of ours, where the name or rule then reads it.
-import { CARDS } from '../../registry';
 import type { Elsewhere } from '../../package/elsewhere';
 import { fromPlace, inPlace } from '../../package/shared-formula';
 import {
@@ -19,6 +18,7 @@ import type { DefinedName, PlanCell, SheetPlan } from '../../sheet/plan';
 import { fromFile } from '../../sheet/stored-formulas';
 import type { SourceCell, SourceSheet } from '../../sheet/workbook-values';
 import { isPlain } from '../compile/allowed';
+import { isOurTable } from '../read/from-file';
 import type { FindingWords } from '../words/finding-words';
 import type { PageWords } from '../words/words';
 
@@ -43,8 +43,6 @@ const RULES: ReadonlySet<string> = new Set(['condition', 'validation']);
 
 /** Nothing but calls of ours that give one value, cells of sheets that are sent, and what every program reads. */
 function isReadable(tree: FormulaNode, home: string, sheets: ReadonlySet<string>): boolean {
-  const { shape = 'number' } = CARDS.get(ownFunction(tree) ?? '')?.result ?? {};
-  if (shape !== 'number' && shape !== 'text') return false;
   return [...walk(tree)].every(node => {
     if (node.type === 'LetExpression' || node.type === 'LambdaExpression' || node.operator === '#') return false;
     const called = calledName(node);
@@ -64,7 +62,7 @@ export function outsideCall(elsewhere: Elsewhere, sheets: ReadonlySet<string>): 
   const home = isName ? '' : (spot.sheet ?? '');
   const formula = `=${fromFile(elsewhere.formula)}`;
   const tree = parseFormula(formula);
-  if (tree === undefined || !isReadable(tree, home, sheets)) return undefined;
+  if (tree === undefined || isOurTable(formula) || !isReadable(tree, home, sheets)) return undefined;
   const isFixed = [...walk(tree)].every(({ type, value }) => type !== 'ReferenceIdentifier' || FIXED.test(String(value)));
   if (isFixed) return { elsewhere, cells: ONE_CELL, formulaAt: () => onSheet(formula, home) };
   const cells = rectangleOf(spot.what);

@@ -16,7 +16,7 @@ import { boundForm, boundLookUp, inLimits } from './call-formulas';
 import type { CallBlock, CallSite } from './call-site';
 import { NUMBER_CHECKS, numberCheck, worstCheck } from './check-block';
 import { type SourceWords, sourcesOf } from '../../words/source-words';
-import { type Placed, STAND_IN, StepBlock } from '../step-block';
+import { type Placed, STAND_IN } from '../step-block';
 import type { Steps } from '../steps';
 
 /** A longer list is one formula for each of its cells, and one of all of them that is too long. */
@@ -24,14 +24,11 @@ export const MOST_LISTED = 200;
 
 const source = (card: Card, said: SourceWords): string => `${said.kind(card.kind)}: ${sourcesOf(card, said)}`;
 
-type BlockContext = Omit<ConversionContext, 'steps'> & { readonly steps: Steps };
-
 /** Writes the steps. Undefined where the call has no plain form, or its arguments cannot be followed here. */
-export function block({ steps, ...around }: BlockContext, site: CallSite): CallBlock | undefined {
+export function block(context: ConversionContext, steps: Steps, site: CallSite): CallBlock | undefined {
   const { card, node, formula, sheet } = site;
   // a text that stands for a step, typed by a stranger
   if (formula.includes(STAND_IN)) return undefined;
-  const context = { ...around, steps: new StepBlock() };
   const place = (): Placed | undefined => steps.place(context.source, site, context.steps);
   const preceding = new Map<string, Ref>();
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));

@@ -19,6 +19,7 @@ import { block } from '../calls/block';
 import { tableBlock } from '../calls/tables/table-site';
 import { TABLE_CALLS } from '../calls/tables/table-calls';
 import type { CallBlock } from '../calls/call-site';
+import { contextOf } from '../context';
 import type { Conversion } from '../conversion';
 import { digitsOf } from '../digits';
 import { checkBlock, CHECKS } from '../joint/joint-check';
@@ -47,7 +48,8 @@ export function worked(conversion: Conversion, sheet: string, at: string, formul
   const site = { card, node, formula, sheet, at };
   if (card.id in CHECKS) return checkBlock(conversion, site);
   const table = TABLE_CALLS[card.id];
-  return table === undefined ? block({ ...conversion, inner }, site) : tableBlock({ ...conversion, inner }, site, table);
+  const context = contextOf(conversion, inner);
+  return table === undefined ? block(context, conversion.steps, site) : tableBlock(context, conversion.steps, site, table);
 }
 
 /** A row of results stands in one column on Steps, so it is named as a range only by one cell or all of them. */

@@ -9,7 +9,7 @@ import type { PlanCell, SheetPlan } from '../../../sheet/plan';
 import { inRow, ROW, RowForms } from '../../../sheet/row-forms';
 import type { SheetNames } from '../../../sheet/sheet-names';
 import { isRows } from '../../../sheet/workbook-values';
-import type { ConversionContext } from '../context';
+import type { SharedContext } from '../context';
 import { allOf } from '../inputs';
 import type { PageWords } from '../../words/words';
 import { stepWords } from '../../words/step-words';
@@ -41,7 +41,7 @@ export class JointSheets {
    * @param untrue rows that stay values: `Variants_1!7`.
    */
   constructor(
-    private readonly context: Omit<ConversionContext, 'inner' | 'steps'>,
+    private readonly context: SharedContext,
     private readonly names: SheetNames,
     private readonly choice: VariantChoice,
     private readonly untrue: ReadonlySet<string>,

@@ -4,16 +4,14 @@ import { Refused } from '../../../core/refuse';
 import { unitOf } from '../../../joint/outputs';
 import { type Variant } from '../../../joint/variant';
 import { address, fixedCell } from '../../../sheet/addresses';
-import type { ConversionContext } from '../context';
+import type { SharedContext } from '../context';
 import { isQuantity } from '../inputs';
 import { type RowInput, rowInput } from './row-input';
 import type { VariantCells } from './variant-cells';
 
-type VariantContext = Omit<ConversionContext, 'inner' | 'steps'>;
-
 /** The inputs of one variant as cells. A text with a unit becomes a number there. */
 export function variantInputs(
-  context: VariantContext,
+  context: SharedContext,
   { names, at: spotOf }: VariantCells,
   variant: Variant,
 ): ReadonlyMap<string, RowInput> {
@@ -27,7 +25,7 @@ export function variantInputs(
   );
 }
 
-function asNumber(context: VariantContext, sheet: string, at: string, name: string, typed: unknown, variant: Variant): number | undefined {
+function asNumber(context: SharedContext, sheet: string, at: string, name: string, typed: unknown, variant: Variant): number | undefined {
   if (typeof typed !== 'string' || !isQuantity(typed) || context.source.cell(sheet, at)?.formula !== undefined) return undefined;
   const value = orNothing(() => variant.value(name));
   const { upperMm, lowerMm } = typeof value === 'object' && value !== null ? (value as Partial<Deviation>) : {};

@@ -11,7 +11,7 @@ import { unfollowed } from '../../arguments/expression';
 import type { ConversionContext } from '../../context';
 import { blockTitle } from '../../labels';
 import { relations } from '../../relations';
-import { STAND_IN, StepBlock } from '../../step-block';
+import { STAND_IN } from '../../step-block';
 import type { Steps } from '../../steps';
 import { MOST_LISTED } from '../block';
 import { boundArguments, inLimits } from '../call-formulas';
@@ -42,13 +42,13 @@ export type Bind = (param: Param, i: number) => BoundArgument | undefined;
 
 /** The call as `write` writes it. Undefined where its arguments cannot be followed here, and then nothing is left of it. */
 export function tableBlock(
-  { steps, ...around }: Omit<ConversionContext, 'steps'> & { readonly steps: Steps },
+  context: ConversionContext,
+  steps: Steps,
   { card, node, formula, sheet, at }: CallSite,
   write: (site: TableSite) => CallBlock | undefined,
 ): CallBlock | undefined {
   // a text that stands for a step, typed by a stranger
   if (formula.includes(STAND_IN)) return undefined;
-  const context = { ...around, steps: new StepBlock() };
   const preceding = new Map<string, Ref>();
   const args = card.params.map((_, i): Argument => ({ node: node.arguments?.[i] ?? null, formula, sheet, preceding }));
   const raws: readonly Known[] = args.map(arg => context.source.evaluate(arg.node, sheet));
