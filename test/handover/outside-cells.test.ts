@@ -8,13 +8,15 @@ import { writeOwnSheets } from '../../src/hosts/xlsx/write';
 import { readPackage } from '../../src/package/read';
 import { WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
-import { BOOK, made, SHEET, textOf } from '../package/made';
+import { BOOK, made, MAIN, OFFICE, SHEET, textOf } from '../package/made';
 import { TITLE } from './kit';
 
 const rule = (sqref: string, ...formulas: readonly string[]): string =>
   `<conditionalFormatting sqref="${sqref}">${formulas
     .map((formula, i) => `<cfRule type="expression" priority="${i + 1}"><formula>${formula.replaceAll('>', '&gt;')}</formula></cfRule>`)
     .join('')}</conditionalFormatting>`;
+const scale = (formula: string): string =>
+  `<conditionalFormatting sqref="A2:A4"><cfRule type="colorScale" priority="9"><colorScale><cfvo type="formula" val="${formula}"/><cfvo type="max"/><color rgb="FF00FF00"/><color rgb="FFFF0000"/></colorScale></cfRule></conditionalFormatting>`;
 const names = (all: Readonly<Record<string, string>>): string =>
   `<definedNames>${Object.entries(all)
     .map(([name, meaning]) => `<definedName name="${name}">${meaning}</definedName>`)
@@ -32,8 +34,10 @@ const ROWS =
     .join('') +
   '<row r="5"><c r="B5"><v>1.2</v></c></row>';
 
-async function copied(book: string, afterData: string, sheets?: readonly string[]): Promise<WrittenCopy> {
-  const file = readPackage(made({ rows: ROWS, book, afterData }));
+const copied = (book: string, afterData: string): Promise<WrittenCopy> => copyOfFile(made({ rows: ROWS, book, afterData }));
+
+async function copyOfFile(bytes: Uint8Array, sheets?: readonly string[]): Promise<WrittenCopy> {
+  const file = readPackage(bytes);
   const choice = { ...CHOSEN_BY_ITSELF, ...(sheets && { sheets }) };
   return copyOf(file, sourceOfFile('Mine', workbookIn(file)), TITLE, { write: writeOwnSheets, choice });
 }
@@ -99,6 +103,7 @@ it.each([
   ['cells in two places', '', rule('C2:C3 E2:E3', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
   ['more cells than anybody looks at', '', rule('C2:C9000', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')],
   ['ranges that a cell would not work out', names({ od: 'MAX(S!$A$2:$A$4*S!$B$2:$B$4)*_xldudf_ENCL_WALL_FEATURE(S!$D$1)' }), ''],
+  ['a scale of colours that moves with its cells', '', scale('_xldudf_ENCL_WALL_FEATURE($D1)')],
   ['no cell that has a value', '', rule('C7:C9', '_xldudf_ENCL_BOSS_OD($A7,$B7)>5')],
 ])('with %s it goes, and is told', async (_, book, afterData) => {
   const copy = await copied(book, afterData);
@@ -143,4 +148,31 @@ it('of a rule with two formulas neither is worked out where the other goes', asy
   const copy = await copied('', decimal('_xldudf_ENCL_WALL_FEATURE($D$1)', '_xldudf_ENCL_WALL_FEATURE(RAND())'));
   expect(toldOf(copy).filter(words => words.includes('taken out'))).toHaveLength(2);
   expect(copy.plan.sheets.map(({ name }) => name)).not.toContain('Outside_cells');
+});
+
+it('a scale of colours reads its limit there', async () => {
+  const copy = await copied('', scale('_xldudf_ENCL_WALL_FEATURE($D$1)'));
+  expect(textOf(copy.bytes, SHEET)).toContain('<cfvo type="formula" val="Outside_cells_1"/>');
+  expect(valuesOf(copy).value('Outside_cells', 'C4')).toBe(0.6 * 2.5);
+});
+
+it('of a sheet that stays behind nothing is worked out or told', async () => {
+  const hidden = 'xl/worksheets/sheet2.xml';
+  const bytes = made({
+    rows: ROWS,
+    bookLinks: [['r2', 'worksheet', 'worksheets/sheet2.xml']],
+    types:
+      '<Override PartName="/xl/worksheets/sheet2.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/>',
+    more: {
+      [BOOK]: `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets><sheet name="S" sheetId="1" r:id="r1"/><sheet name="Secret" sheetId="2" r:id="r2"/></sheets><definedNames><definedName name="least" localSheetId="1">ENCL.WALL.FEATURE(S!$D$1)</definedName></definedNames></workbook>`,
+      [hidden]: `<worksheet xmlns="${MAIN}"><sheetData/>${rule('A1:A3', 'ENCL.WALL.FEATURE(S!$D$1)>1', 'A1>least', 'A1>ENCL.WALL.FEATURE(RAND())')}</worksheet>`,
+    },
+  });
+  const copy = await copyOfFile(bytes, ['S']);
+  expect(toldOf(copy)).toEqual([]);
+  expect(copy.plan.sheets.flatMap(({ name, cells }) => [name, ...cells.map(({ value }) => String(value))]).join()).not.toMatch(
+    /Secret|Outside_cells/,
+  );
+  const whole = await copyOfFile(bytes);
+  expect(toldOf(whole)).toHaveLength(3);
 });

@@ -123,8 +123,8 @@ export function plannedCopy(
     sheets: source.sheets.filter(({ name }) => isWanted(name)),
     otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
   };
-  // what goes with a sheet that stays behind is not told
-  const isSent = ({ spot: { sheet }, canGo }: Elsewhere): boolean => sheet === undefined || isWanted(sheet) || !canGo;
+  // what goes with a sheet that stays behind is not told; a pivot table may have its cache from another
+  const isSent = ({ spot: { sheet }, kind }: Elsewhere): boolean => sheet === undefined || isWanted(sheet) || kind === 'pivot';
   const fateOf = (outside: OutsideSheet): Fate => {
     const gone = elsewhere.filter(one => one.kind === 'name' && !outside.reads.has(one));
     return { outside, lost: losing(readers, file.names, gone) };

@@ -56,8 +56,8 @@ function isReadable(tree: FormulaNode, home: string, sheets: ReadonlySet<string>
 /** Undefined where it cannot be worked out in cells. */
 export function outsideCall(elsewhere: Elsewhere, sheets: ReadonlySet<string>): OutsideCall | undefined {
   const { kind, spot, place } = elsewhere;
-  if ((kind !== 'name' && !RULES.has(kind)) || place.attribute !== undefined) return undefined;
   const isName = kind === 'name';
+  if (!isName && !RULES.has(kind)) return undefined;
   // a name of a sheet that says no sheet is of the one where it is read
   const home = isName ? '' : (spot.sheet ?? '');
   const formula = `=${fromFile(elsewhere.formula)}`;
@@ -66,7 +66,9 @@ export function outsideCall(elsewhere: Elsewhere, sheets: ReadonlySet<string>): 
   const isFixed = [...walk(tree)].every(({ type, value }) => type !== 'ReferenceIdentifier' || FIXED.test(String(value)));
   if (isFixed) return { elsewhere, cells: ONE_CELL, formulaAt: () => onSheet(formula, home) };
   const cells = rectangleOf(spot.what);
-  if (isName || !AREA.test(spot.what) || cellCount(cells) > MOST_CELLS) return undefined;
+  // a scale of colours has one value for all its cells
+  const isScale = [...place.around, place.element].some(({ local }) => local === 'cfvo');
+  if (isName || isScale || !AREA.test(spot.what) || cellCount(cells) > MOST_CELLS) return undefined;
   const counted = fromPlace(formula, address(cells.top, cells.left));
   return { elsewhere, cells, formulaAt: (row, column) => onSheet(inPlace(counted, address(row, column)), home) };
 }
