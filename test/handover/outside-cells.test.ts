@@ -77,11 +77,11 @@ describe('what reads cells', () => {
     expect(toldOf(copy).every(words => words.includes('on the sheet Outside_cells'))).toBe(true);
   });
 
-  it('has the values of the calls: hole + 2 walls above 5 mm, 0.6 of the wall', () => {
+  it('has the values of the calls: hole + 2 walls above 5 mm, 0.6 of the wall; an error where they gave one', () => {
     const values = valuesOf(copy);
     const inColumn = [5, 6, 7, 9, 4].map(row => values.value('Outside_cells', `C${row}`));
     expect(inColumn).toEqual([2.4 + 2 * 1.2 > 5, 2.5 + 2 * 1.3 > 5, 3 + 2 * 1.1 > 5, 0.6 * 2.5, 0.6 * 2.5]);
-    expect(copy.plan.sheets.find(({ name }) => name === 'Outside_cells')?.cells.find(({ at }) => at === 'C8')?.value).toBe('#VALUE!');
+    expect(values.value('Outside_cells', 'C8')).toEqual({ cellError: '#N/A' });
   });
 
   it('is no characteristic and no error to correct', () => {

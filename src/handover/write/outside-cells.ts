@@ -108,6 +108,10 @@ export interface OutsideSheet {
   notLive(plan: SheetPlan | undefined): OutsideCall[];
 }
 
+/** A rule that compares reads no text where it read an error: words are above all numbers. */
+const inError = (cell: PlanCell): PlanCell =>
+  cell.formula === undefined && ERROR_CODE.test(String(cell.value)) ? { ...cell, value: '#N/A', formula: '=NA()' } : cell;
+
 export function outsideSheet(
   name: string,
   calls: readonly OutsideCall[],
@@ -162,7 +166,7 @@ export function outsideSheet(
   }
   return {
     source: { name, cells },
-    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells] }),
+    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells.map(inError)] }),
     names,
     reads,
     notLive: plan => {
