@@ -8,7 +8,7 @@ import { writeOwnSheets } from '../../src/hosts/xlsx/write';
 import { readPackage } from '../../src/package/read';
 import { WorkbookValues } from '../../src/sheet/workbook-values';
 import { call } from '../../src/registry';
-import { BOOK, made, MAIN, OFFICE, SHEET, textOf } from '../package/made';
+import { BOOK, links, made, MAIN, OFFICE, SHEET, textOf } from '../package/made';
 import { TITLE } from './kit';
 
 const rule = (sqref: string, ...formulas: readonly string[]): string =>
@@ -175,4 +175,21 @@ it('of a sheet that stays behind nothing is worked out or told', async () => {
   );
   const whole = await copyOfFile(bytes);
   expect(toldOf(whole)).toHaveLength(3);
+});
+
+it('a name of ours is none that a table has', async () => {
+  const copy = await copyOfFile(
+    made({
+      rows: ROWS.replace('<c r="D1">', '<c r="A1" t="str"><v>hole</v></c><c r="D1">'),
+      afterData: `${rule('C2:C5', '_xldudf_ENCL_BOSS_OD($A2,$B2)>5')}<tableParts count="1"><tablePart r:id="t"/></tableParts>`,
+      types:
+        '<Override PartName="/xl/tables/table1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml"/>',
+      more: {
+        'xl/worksheets/_rels/sheet1.xml.rels': links(['t', 'table', '../tables/table1.xml']),
+        'xl/tables/table1.xml': `<table xmlns="${MAIN}" id="1" name="outside_cells_1" displayName="outside_cells_1" ref="A1:A4"><tableColumns count="1"><tableColumn id="1" name="hole"/></tableColumns></table>`,
+      },
+    }),
+  );
+  expect(meaningOf(copy, 'Outside_cells_1')).toBeUndefined();
+  expect(meaningOf(copy, 'Outside_cells_2')).toBe('Outside_cells!$C$4:$C$7');
 });

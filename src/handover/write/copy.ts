@@ -129,7 +129,7 @@ export function plannedCopy(
     const gone = elsewhere.filter(one => one.kind === 'name' && !outside.reads.has(one));
     return { outside, lost: losing(readers, file.names, gone) };
   };
-  const taken = new Set(file.names.map(({ name }) => name.toLowerCase()));
+  const taken = new Set([...file.names, ...file.tables].map(({ name }) => name.toLowerCase()));
   const { copy, fate } = workedOut(sent, elsewhere.filter(isSent), words, taken, fateOf, (all, own) =>
     handover(all, title, {
       ...making,
