@@ -262,7 +262,7 @@ module.exports = {
       [
         '^src/(pane|sheet|demo|figure|joint|core)/',
         '^src/files/(jobs|download|trouble)[.]ts$',
-        '^src/handover/(pages/(choice|title-block)|words/(words|status)|write/accepted|read/finding)[.]ts$',
+        '^src/handover/(pages/(choice|title-block)|words/(language|status)|write/accepted|read/finding)[.]ts$',
         '^src/package/carried[.]ts$',
         '^src/words/',
         '^src/german/beside[.]ts$',

@@ -1,6 +1,6 @@
 // Asks for the work on files. Its code is fetched when it is first needed.
 import type { ChangedInput } from '../handover/compare/returned-changes';
-import type { Language } from '../handover/words/words';
+import type { Language } from '../handover/words/language';
 import type { ChangeList } from '../handover/compare/change-lists';
 import type { HandoverFinding } from '../handover/read/finding';
 import type { Choosable } from '../handover/own-pages';

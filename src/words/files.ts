@@ -2,7 +2,7 @@
 import type { Trouble } from '../package/unreadable';
 import type { Paper } from '../handover/pages/title-block';
 import type { Status } from '../handover/words/status';
-import type { Language } from '../handover/words/words';
+import type { Language } from '../handover/words/language';
 import type { CarriedKind } from '../package/carried';
 import { count } from './count';
 

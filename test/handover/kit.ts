@@ -1,6 +1,6 @@
 // Small workbooks written down as cells, and their hand-over as cells again.
 import { CHOSEN_BY_ITSELF } from '../../src/handover/pages/choice';
-import type { Language } from '../../src/handover/words/words';
+import type { Language } from '../../src/handover/words/language';
 import type { Cell } from '../../src/core/kinds';
 import type { HandoverFinding } from '../../src/handover/read/finding';
 import { handover, type Handover } from '../../src/handover/handover';

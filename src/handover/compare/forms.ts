@@ -5,7 +5,8 @@ import { cellText } from '../../sheet/cell-text';
 import { typedText } from '../../sheet/formula';
 import type { WorkbookValues } from '../../sheet/workbook-values';
 import { COLUMN, HEAD_ROW, SAMPLES } from '../pages/characteristics';
-import { LANGUAGES, WORDS } from '../words/words';
+import { LANGUAGES } from '../words/language';
+import { WORDS } from '../words/words';
 import type { SeenCell, SeenGrid } from './seen';
 import { resultOf } from './typed-number';
 

@@ -1,7 +1,8 @@
 // The title block and the language of a hand-over, read from its cover.
 import type { TitleBlock } from '../pages/title-block';
 import { STATUSES } from '../words/status';
-import { type Language, LANGUAGES, WORDS } from '../words/words';
+import { type Language, LANGUAGES } from '../words/language';
+import { WORDS } from '../words/words';
 import { formOf } from './forms';
 import { type ComparedWorkbook, gridOf } from './seen';
 

@@ -1,6 +1,6 @@
 // What the sender chooses of a hand-over.
 import { PAPERS, type Paper } from './title-block';
-import { type Language, LANGUAGES } from '../words/words';
+import { type Language, LANGUAGES } from '../words/language';
 
 export interface HandoverChoice {
   readonly paper: Paper;

@@ -10,7 +10,8 @@ import { CARDS } from '../../registry';
 import type { SheetPlan } from '../../sheet/plan';
 import type { Table } from '../../standards/table';
 import type { SourceWords } from '../words/source-words';
-import type { Language, PageWords } from '../words/words';
+import type { Language } from '../words/language';
+import type { PageWords } from '../words/words';
 import { RowWriter } from './rows';
 
 const WIDTHS = [26, 40, 18, 46, 32, 46];

@@ -1,9 +1,7 @@
-// The languages of our pages.
+// What our pages say, by their language.
 import { ENGLISH, type PageWords } from './english';
 import { GERMAN } from './german';
-
-export const LANGUAGES = ['English', 'German'] as const;
-export type Language = (typeof LANGUAGES)[number];
+import type { Language } from './language';
 
 export type { PageWords };
 

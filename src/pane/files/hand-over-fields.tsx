@@ -4,7 +4,7 @@ import type { CopySummary } from '../../files/jobs';
 import type { HandoverChoice } from '../../handover/pages/choice';
 import { PAPERS, type TitleBlock } from '../../handover/pages/title-block';
 import { STATUSES } from '../../handover/words/status';
-import { LANGUAGES } from '../../handover/words/words';
+import { LANGUAGES } from '../../handover/words/language';
 import type { CarriedKind } from '../../package/carried';
 import { useLater } from '../lazy-view';
 import { Carried, Ticks } from './hand-over-parts';
