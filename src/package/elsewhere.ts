@@ -82,6 +82,12 @@ function kindOf(place: FormulaPlace): ElsewhereKind {
 const goer = (kind: ElsewhereKind, { element, around }: FormulaPlace): XmlElement | undefined =>
   [...around, element].find(({ local }) => local === GOES[kind]);
 
+/** Whether both stand in one rule or name, so that neither stays without the other. */
+export const goesWith = (one: Elsewhere, other: Elsewhere): boolean => {
+  const from = goer(one.kind, one.place)?.from;
+  return from !== undefined && one.part === other.part && from === goer(other.kind, other.place)?.from;
+};
+
 /** The cells to which a rule belongs, in either of the two forms. */
 function cellsOf({ around }: FormulaPlace): string {
   for (const element of [...around].reverse()) {
@@ -95,7 +101,7 @@ function spotOf(kind: ElsewhereKind, place: FormulaPlace, sheet: string | undefi
   const { element, around, part } = place;
   const named = (of: XmlElement | undefined): string => (of && (attribute(of, 'displayName') ?? attribute(of, 'name'))) ?? '';
   if (kind === 'condition' || kind === 'validation' || kind === 'sparkline') return { what: cellsOf(place), sheet };
-  if (kind === 'name' || kind === 'placeholder') return { what: named(element) };
+  if (kind === 'name' || kind === 'placeholder') return { what: named(element), sheet };
   if (kind === 'column' || kind === 'totals') return { what: named(around[around.length - 1]), table: named(around[0]), sheet };
   if (kind === 'pivot') return { what: named(element), sheet };
   return { what: part, sheet };
@@ -125,11 +131,13 @@ export function sheetsOfParts(draft: Draft, sheets: readonly { readonly name: st
 export function elsewhereOf(from: UserPackage, isOurs: (formula: string) => boolean): Elsewhere[] {
   const draft = new Draft(from.parts);
   const on = sheetsOfParts(draft, from.sheets);
+  const sheetOf = ({ part, element }: FormulaPlace): string | undefined =>
+    on.get(part) ?? from.sheetNames[Number(attribute(element, 'localSheetId') ?? NaN)];
   return [...formulaPlaces(draft)].flatMap(place => {
     const kind = kindOf(place);
     if (!isOurs(kind === 'placeholder' ? `${attribute(place.element, 'name') ?? ''}()` : place.text)) return [];
     const { part, text: formula } = place;
-    return [{ kind, part, spot: spotOf(kind, place, on.get(part)), formula, canGo: goer(kind, place) !== undefined, place }];
+    return [{ kind, part, spot: spotOf(kind, place, sheetOf(place)), formula, canGo: goer(kind, place) !== undefined, place }];
   });
 }
 

@@ -73,6 +73,8 @@ export const FINDINGS = {
     `${call} is worked out on the sheet ${sheet}, and read there; where it gave an error it goes on giving one`,
   takenOut: (call: string): string => `taken out, since it calls ${call}`,
   leftAsIs: (call: string): string => `left as it is, without a value, since it calls ${call}`,
+  takenOutWith: (name: string): string => `taken out, since it reads the name ${name}, which is taken out`,
+  leftWithout: (name: string): string => `left as it is, without a value, since it reads the name ${name}, which is taken out`,
   // notes of cells
   wasFormula: (formula: string): string => `value, not live: was ${formula}`,
   nowNumber: (typed: string, unit: string): string => `typed as "${typed}"; now a number${unit === '' ? '' : ` in ${unit}`}`,

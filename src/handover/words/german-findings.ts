@@ -82,6 +82,8 @@ export const GERMAN_FINDINGS: FindingWords = {
   readsSheet: (call, sheet) => `${call} wird auf dem Blatt ${sheet} berechnet und dort gelesen; wo ein Fehler stand, bleibt einer`,
   takenOut: call => `entfernt, weil der Aufruf ${call} darin steht`,
   leftAsIs: call => `bleibt, wie es ist, ohne Wert, weil der Aufruf ${call} darin steht`,
+  takenOutWith: name => `entfernt, weil der Name ${name} darin steht, der entfernt ist`,
+  leftWithout: name => `bleibt, wie es ist, ohne Wert, weil der Name ${name} darin steht, der entfernt ist`,
   wasFormula: formula => `fester Wert: war ${formula}`,
   nowNumber: (typed, unit) => `eingegeben als „${typed}“; jetzt eine Zahl${unit === '' ? '' : ` in ${unit}`}`,
   notLive: reason => NOT_LIVE[reason as NotLive],

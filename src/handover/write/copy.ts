@@ -2,7 +2,7 @@
 import type { Carried, CarriedKind } from '../../package/carried';
 import { callsLeft } from '../../package/calls-left';
 import { edited, type EditedPackage, type PackageEdit } from '../../package/edit';
-import { type Elsewhere, type ElsewhereChange, elsewhereOf } from '../../package/elsewhere';
+import { type Elsewhere, type ElsewhereChange, elsewhereOf, goesWith } from '../../package/elsewhere';
 import type { UserPackage } from '../../package/read';
 import type { WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, fromFile } from '../../sheet/stored-formulas';
@@ -12,6 +12,7 @@ import type { FindingWords } from '../words/finding-words';
 import { type PageWords, WORDS } from '../words/words';
 import { ASKED_KINDS } from './carrying';
 import { changesOf } from './changes';
+import { losing, namesIn } from './gone-names';
 import { calledThere, outsideCall, outsidePlace, type OutsideSheet, outsideSheet } from './outside-cells';
 import { wantedSheets } from './wanted-sheets';
 import { handover, type Handover, type Making } from '../handover';
@@ -34,23 +35,33 @@ export interface WrittenCopy extends EditedPackage, Handover {
 const MENTIONS = /ENCL/i;
 const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs(fromFile(formula));
 
+/** What becomes of calls outside cells. */
+interface Fate {
+  readonly outside: OutsideSheet;
+  /** Formulas without a call that read a name which goes, and that name. */
+  readonly lost: ReadonlyMap<Elsewhere, string>;
+}
+
 /** What cannot be read in cells goes with the rule, name or column formula that it stands in: no program without the add-in has it. */
-const changesElsewhere = (found: readonly Elsewhere[], { reads }: OutsideSheet): ReadonlyMap<Elsewhere, ElsewhereChange> =>
+const changesElsewhere = (found: readonly Elsewhere[], { outside, lost }: Fate): ReadonlyMap<Elsewhere, ElsewhereChange> =>
   new Map(
-    found.flatMap((elsewhere): [Elsewhere, ElsewhereChange][] => {
-      const formula = reads.get(elsewhere);
+    [...found, ...lost.keys()].flatMap((elsewhere): [Elsewhere, ElsewhereChange][] => {
+      const formula = outside.reads.get(elsewhere);
       if (formula !== undefined) return [[elsewhere, { formula }]];
       return elsewhere.canGo ? [[elsewhere, 'out']] : [];
     }),
   );
 
-const told = (elsewhere: Elsewhere, { source, reads }: OutsideSheet, said: FindingWords): HandoverFinding[] => {
+const told = (elsewhere: Elsewhere, { outside: { source, reads }, lost }: Fate, said: FindingWords): HandoverFinding[] => {
   if (elsewhere.kind === 'placeholder') return [];
   const isRead = reads.has(elsewhere);
+  const { canGo } = elsewhere;
+  const name = lost.get(elsewhere);
   const called = calledThere(elsewhere);
-  const becomes = isRead ? said.readsSheet(called, source.name) : elsewhere.canGo ? said.takenOut(called) : said.leftAsIs(called);
-  const words = `${outsidePlace(elsewhere, said)}: ${becomes}`;
-  return [{ sheet: '', at: '', what: isRead || elsewhere.canGo ? 'changed' : 'error', words }];
+  const goes = name === undefined ? said.takenOut(called) : said.takenOutWith(name);
+  const stays = name === undefined ? said.leftAsIs(called) : said.leftWithout(name);
+  const words = `${outsidePlace(elsewhere, said)}: ${isRead ? said.readsSheet(called, source.name) : canGo ? goes : stays}`;
+  return [{ sheet: '', at: '', what: isRead || canGo ? 'changed' : 'error', words }];
 };
 
 /** The copy as it will be, and what in the file becomes of it; nothing is written yet. */
@@ -59,18 +70,19 @@ export interface PlannedCopy {
   /** Sheets of the sender that stay behind. */
   readonly left: readonly Carried[];
   readonly elsewhere: readonly Elsewhere[];
-  readonly outside: OutsideSheet;
+  readonly fate: Fate;
   readonly isAsked: (kind: CarriedKind) => boolean;
 }
 
-/** With what stands outside cells on a sheet of ours: as far as it follows its inputs there. */
+/** With what stands outside cells on a sheet of ours: as far as it follows its inputs there, and nothing else of its rule goes. */
 function workedOut(
   sent: SourceWorkbook,
   elsewhere: readonly Elsewhere[],
   words: PageWords,
   taken: ReadonlySet<string>,
-  handedOver: (workbook: SourceWorkbook, outside: OutsideSheet) => Handover,
-): { readonly copy: Handover; readonly outside: OutsideSheet } {
+  fateOf: (outside: OutsideSheet) => Fate,
+  handedOver: (workbook: SourceWorkbook, fate: Fate) => Handover,
+): { readonly copy: Handover; readonly fate: Fate } {
   const names = new SheetNames();
   for (const name of [...sent.sheets.map(sheet => sheet.name), ...(sent.otherSheets ?? [])]) names.free(name);
   const name = names.free(words.sheets.outside);
@@ -78,9 +90,16 @@ function workedOut(
   let calls = elsewhere.flatMap(one => outsideCall(one, sheets) ?? []);
   for (;;) {
     const outside = outsideSheet(name, calls, words, called => taken.has(called.toLowerCase()));
-    const copy = handedOver(calls.length === 0 ? sent : { ...sent, sheets: [...sent.sheets, outside.source] }, outside);
+    const fate = fateOf(outside);
+    const goes = [...elsewhere.filter(one => !outside.reads.has(one)), ...fate.lost.keys()];
+    const torn = calls.filter(call => goes.some(one => goesWith(one, call.elsewhere)));
+    if (torn.length > 0) {
+      calls = calls.filter(call => !torn.includes(call));
+      continue;
+    }
+    const copy = handedOver(calls.length === 0 ? sent : { ...sent, sheets: [...sent.sheets, outside.source] }, fate);
     const notLive = outside.notLive(copy.plan.sheets.find(sheet => sheet.name === name));
-    if (notLive.length === 0) return { copy, outside };
+    if (notLive.length === 0) return { copy, fate };
     calls = calls.filter(call => !notLive.includes(call));
   }
 }
@@ -92,7 +111,10 @@ export function plannedCopy(
   title: TitleBlock,
   { goesAlong: isAsked = () => false, ...making }: Omit<Writing, 'write'>,
 ): PlannedCopy {
-  const elsewhere = elsewhereOf(file, isOurs);
+  const hasNamed = file.names.some(({ meaning }) => isOurs(meaning));
+  const found = elsewhereOf(file, formula => isOurs(formula) || (hasNamed && namesIn(formula).length > 0));
+  const elsewhere = found.filter(({ kind, formula }) => kind === 'placeholder' || isOurs(formula));
+  const readers = found.filter(one => !elsewhere.includes(one));
   const words = WORDS[(making.choice ?? CHOSEN_BY_ITSELF).language];
   const wanted = making.choice?.sheets && wantedSheets(source, making.choice.sheets);
   const isWanted = (name: string): boolean => wanted?.has(name) ?? true;
@@ -101,17 +123,24 @@ export function plannedCopy(
     sheets: source.sheets.filter(({ name }) => isWanted(name)),
     otherSheets: [...(source.otherSheets ?? []), ...source.sheets.flatMap(({ name }) => (isWanted(name) ? [] : [name]))],
   };
-  const { copy, outside } = workedOut(sent, elsewhere, words, new Set(file.names.map(({ name }) => name.toLowerCase())), (all, own) =>
+  // what goes with a sheet that stays behind is not told; a pivot table may have its cache from another
+  const isSent = ({ spot: { sheet }, kind }: Elsewhere): boolean => sheet === undefined || isWanted(sheet) || kind === 'pivot';
+  const fateOf = (outside: OutsideSheet): Fate => {
+    const gone = elsewhere.filter(one => one.kind === 'name' && !outside.reads.has(one));
+    return { outside, lost: losing(readers, file.names, gone) };
+  };
+  const taken = new Set([...file.names, ...file.tables].map(({ name }) => name.toLowerCase()));
+  const { copy, fate } = workedOut(sent, elsewhere.filter(isSent), words, taken, fateOf, (all, own) =>
     handover(all, title, {
       ...making,
-      found: elsewhere.flatMap(one => told(one, own, words.conversion.said)),
+      found: [...elsewhere, ...own.lost.keys()].filter(isSent).flatMap(one => told(one, own, words.conversion.said)),
       keepsLinks: isAsked('external link'),
-      outside: { name: own.source.name, dressed: own.dressed },
+      outside: { name: own.outside.source.name, dressed: own.outside.dressed },
     }),
   );
   return {
     copy,
-    outside,
+    fate,
     left: file.sheets
       .filter(({ name }) => !isWanted(name))
       .map(({ name, part }): Carried => ({ kind: 'sheet', part, count: 1, words: name })),
@@ -127,14 +156,14 @@ export async function copyOf(
   title: TitleBlock,
   { write, ...making }: Writing,
 ): Promise<WrittenCopy> {
-  const { copy, left, elsewhere, outside, isAsked } = plannedCopy(file, source, title, making);
+  const { copy, left, elsewhere, fate, isAsked } = plannedCopy(file, source, title, making);
   const ours = copy.plan.sheets.filter(({ name }) => copy.own.has(name));
-  const own = await write({ ...copy.plan, sheets: ours, names: outside.names });
+  const own = await write({ ...copy.plan, sheets: ours, names: fate.outside.names });
   const asked = new Set(ASKED_KINDS.filter(kind => !isAsked(kind)));
   const drop = [...file.carries.filter(({ kind, part }) => asked.has(kind) && !left.some(sheet => sheet.part === part)), ...left];
   const written = edited(file, {
     cells: changesOf(file.sheets, copy),
-    elsewhere: changesElsewhere(elsewhere, outside),
+    elsewhere: changesElsewhere(elsewhere, fate),
     ...own,
     drop,
     mentions: MENTIONS,

@@ -1,7 +1,17 @@
 // Calls of ours in names, conditions and validations: each is worked out on a sheet of ours, where the name or rule then reads it.
 import type { Elsewhere } from '../../package/elsewhere';
 import { fromPlace, inPlace } from '../../package/shared-formula';
-import { address, cellCount, fixedArea, fixedCell, isOneCell, placesIn, type Rectangle, rectangleOf } from '../../sheet/addresses';
+import {
+  address,
+  cellCount,
+  columnName,
+  fixedArea,
+  fixedCell,
+  isOneCell,
+  placesIn,
+  type Rectangle,
+  rectangleOf,
+} from '../../sheet/addresses';
 import { areaOf, calledName, type FormulaNode, ownFunction, parseFormula, qualified, rewritten, walk } from '../../sheet/formula';
 import { ERROR_CODE } from '../../sheet/known';
 import type { DefinedName, PlanCell, SheetPlan } from '../../sheet/plan';
@@ -46,15 +56,19 @@ function isReadable(tree: FormulaNode, home: string, sheets: ReadonlySet<string>
 /** Undefined where it cannot be worked out in cells. */
 export function outsideCall(elsewhere: Elsewhere, sheets: ReadonlySet<string>): OutsideCall | undefined {
   const { kind, spot, place } = elsewhere;
-  if ((kind !== 'name' && !RULES.has(kind)) || place.attribute !== undefined) return undefined;
-  const home = spot.sheet ?? '';
+  const isName = kind === 'name';
+  if (!isName && !RULES.has(kind)) return undefined;
+  // a name of a sheet that says no sheet is of the one where it is read
+  const home = isName ? '' : (spot.sheet ?? '');
   const formula = `=${fromFile(elsewhere.formula)}`;
   const tree = parseFormula(formula);
   if (tree === undefined || isOurTable(formula) || !isReadable(tree, home, sheets)) return undefined;
   const isFixed = [...walk(tree)].every(({ type, value }) => type !== 'ReferenceIdentifier' || FIXED.test(String(value)));
   if (isFixed) return { elsewhere, cells: ONE_CELL, formulaAt: () => onSheet(formula, home) };
   const cells = rectangleOf(spot.what);
-  if (kind === 'name' || !AREA.test(spot.what) || cellCount(cells) > MOST_CELLS) return undefined;
+  // a scale of colours has one value for all its cells
+  const isScale = [...place.around, place.element].some(({ local }) => local === 'cfvo');
+  if (isName || isScale || !AREA.test(spot.what) || cellCount(cells) > MOST_CELLS) return undefined;
   const counted = fromPlace(formula, address(cells.top, cells.left));
   return { elsewhere, cells, formulaAt: (row, column) => onSheet(inPlace(counted, address(row, column)), home) };
 }
@@ -73,6 +87,15 @@ export function outsidePlace({ kind, spot: { what, table, sheet } }: Elsewhere, 
 
 export const calledThere = ({ formula }: Elsewhere): string => fromFile(formula).replace(/ENCL\./gi, '');
 
+/** A cell of the rule reads what stands at its place, wherever the rule is moved to; of a rule that has grown since, nothing. */
+function ofItsPlace(name: string, rule: Rectangle): string {
+  const fixed = (row: number, column: number): string => `$${columnName(column)}$${row + 1}`;
+  const first = fixed(rule.top, rule.left);
+  const cells = `${first}:${fixed(rule.bottom, rule.right)}`;
+  const at = `INDEX(${name},ROW()-ROW(${first})+1,COLUMN()-COLUMN(${first})+1)`;
+  return `IF(ROWS(${cells})*COLUMNS(${cells})=${cellCount(rule)},${at},NA())`;
+}
+
 /** The sheet of what stands outside cells, before it is worked out, and what is read where. */
 export interface OutsideSheet {
   readonly source: SourceSheet;
@@ -84,6 +107,10 @@ export interface OutsideSheet {
   /** Calls that follow their inputs nowhere, or have a value that does not: an error is none, as where a row is still blank. */
   notLive(plan: SheetPlan | undefined): OutsideCall[];
 }
+
+/** A rule that compares reads no text where it read an error: words are above all numbers. */
+const inError = (cell: PlanCell): PlanCell =>
+  cell.formula === undefined && ERROR_CODE.test(String(cell.value)) ? { ...cell, value: '#N/A', formula: '=NA()' } : cell;
 
 export function outsideSheet(
   name: string,
@@ -133,21 +160,21 @@ export function outsideSheet(
       // not every program lets a rule read another sheet but by a name
       const called = freeName();
       names.push({ name: called, meaning });
-      const [down, across] = [rule.top, rule.left].map(first => (first === 0 ? '' : `-${first}`));
-      reads.set(elsewhere, isOneCell(area) ? called : `INDEX(${called},ROW()${down},COLUMN()${across})`);
+      reads.set(elsewhere, isOneCell(area) ? called : ofItsPlace(called, rule));
     }
     row = area.bottom + 1;
   }
   return {
     source: { name, cells },
-    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells] }),
+    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells.map(inError)] }),
     names,
     reads,
     notLive: plan => {
       const byAddress = new Map(plan?.cells.map(cell => [cell.at, cell]));
       const isLive = (at: string): boolean => {
-        const { formula, isFixed } = byAddress.get(at) ?? {};
-        return formula !== undefined && isFixed !== true;
+        const { formula, isFixed, value } = byAddress.get(at) ?? {};
+        // what has no value here, as where ranges are multiplied, may have another one in a cell
+        return formula !== undefined && isFixed !== true && value !== undefined;
       };
       const isError = (at: string): boolean => ERROR_CODE.test(String(byAddress.get(at)?.value));
       return calls.filter(call => {
