@@ -135,14 +135,14 @@ describe('what is said of cells', () => {
     expect(toldIn('English')).toEqual([
       'chart xl/charts/chart1.xml on S: left as it is, without a value, since it calls BOSS.OD(A1,1)',
       'column od of Parts on S: taken out, since it calls BOSS.OD(A1,1)',
-      'condition A1:A9 on S: BOSS.OD(A1,1)>4 is worked out on the sheet Outside_cells, and read there; where it gave an error it goes on giving one',
+      'condition A1:A9 on S: BOSS.OD(A1,1)>4 is worked out on the sheet Outside_cells, and read there; where it gave an error or nothing, it goes on so',
       'name od: taken out, since it calls BOSS.OD(A1,1)',
     ]);
     expect(toldIn('German')).toEqual([
       'Diagramm xl/charts/chart1.xml auf S: bleibt, wie es ist, ohne Wert, weil der Aufruf BOSS.OD(A1,1) darin steht',
       'Name od: entfernt, weil der Aufruf BOSS.OD(A1,1) darin steht',
       'Spalte od von Parts auf S: entfernt, weil der Aufruf BOSS.OD(A1,1) darin steht',
-      'bedingte Formatierung A1:A9 auf S: BOSS.OD(A1,1)>4 wird auf dem Blatt Ausserhalb berechnet und dort gelesen; wo ein Fehler stand, bleibt einer',
+      'bedingte Formatierung A1:A9 auf S: BOSS.OD(A1,1)>4 wird auf dem Blatt Ausserhalb berechnet und dort gelesen; wo ein Fehler oder nichts stand, bleibt es so',
     ]);
   });
 });

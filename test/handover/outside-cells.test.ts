@@ -94,6 +94,13 @@ describe('what reads cells', () => {
   });
 });
 
+it('goes on over rows that are blank yet, where it gives nothing', async () => {
+  const copy = await copied('', rule('C2:C5', 'IF($A2="","",_xldudf_ENCL_BOSS_OD($A2,$B2))'));
+  expect(toldOf(copy).filter(words => words.includes('taken out'))).toEqual([]);
+  const values = valuesOf(copy);
+  expect([4, 5, 6, 7].map(row => values.value('Outside_cells', `C${row}`))).toEqual([2.4 + 2 * 1.2, 2.5 + 2 * 1.3, 3 + 2 * 1.1, '']);
+});
+
 it.each([
   ['a name that moves with its cell', names({ od: '_xldudf_ENCL_BOSS_OD(S!A1,1)' }), ''],
   ['a table of values', names({ all: '_xldudf_ENCL_SCREW_LENGTH_TABLE(&quot;ST2.9&quot;)' }), ''],

@@ -70,7 +70,7 @@ export const FINDINGS = {
   ofTable: (column: string, table: string): string => `${column} of ${table}`,
   onSheet: (place: string, sheet: string): string => `${place} on ${sheet}`,
   readsSheet: (call: string, sheet: string): string =>
-    `${call} is worked out on the sheet ${sheet}, and read there; where it gave an error it goes on giving one`,
+    `${call} is worked out on the sheet ${sheet}, and read there; where it gave an error or nothing, it goes on so`,
   takenOut: (call: string): string => `taken out, since it calls ${call}`,
   leftAsIs: (call: string): string => `left as it is, without a value, since it calls ${call}`,
   takenOutWith: (name: string): string => `taken out, since it reads the name ${name}, which is taken out`,

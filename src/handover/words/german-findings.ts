@@ -79,7 +79,8 @@ export const GERMAN_FINDINGS: FindingWords = {
   },
   ofTable: (column, table) => `${column} von ${table}`,
   onSheet: (place, sheet) => `${place} auf ${sheet}`,
-  readsSheet: (call, sheet) => `${call} wird auf dem Blatt ${sheet} berechnet und dort gelesen; wo ein Fehler stand, bleibt einer`,
+  readsSheet: (call, sheet) =>
+    `${call} wird auf dem Blatt ${sheet} berechnet und dort gelesen; wo ein Fehler oder nichts stand, bleibt es so`,
   takenOut: call => `entfernt, weil der Aufruf ${call} darin steht`,
   leftAsIs: call => `bleibt, wie es ist, ohne Wert, weil der Aufruf ${call} darin steht`,
   takenOutWith: name => `entfernt, weil der Name ${name} darin steht, der entfernt ist`,

@@ -104,13 +104,18 @@ export interface OutsideSheet {
   readonly names: readonly DefinedName[];
   /** What stands in the place of each call from now on. */
   readonly reads: ReadonlyMap<Elsewhere, string>;
-  /** Calls that follow their inputs nowhere, or have a value that does not: an error is none, as where a row is still blank. */
+  /** Calls that follow their inputs nowhere, or have a value that does not: an error is none, nor is "", as where a row is still blank. */
   notLive(plan: SheetPlan | undefined): OutsideCall[];
 }
 
-/** A rule that compares reads no text where it read an error: words are above all numbers. */
-const inError = (cell: PlanCell): PlanCell =>
-  cell.formula === undefined && ERROR_CODE.test(String(cell.value)) ? { ...cell, value: '#N/A', formula: '=NA()' } : cell;
+const isError = (value: unknown): boolean => typeof value === 'string' && ERROR_CODE.test(value);
+
+/** What compares goes on reading an error, or a text without words, as it did: words are above all numbers, and a blank cell is 0. */
+function withoutValue(cell: PlanCell): PlanCell {
+  if (cell.formula !== undefined) return cell;
+  if (cell.value === '') return { ...cell, formula: '=""' };
+  return isError(cell.value) ? { ...cell, value: '#N/A', formula: '=NA()' } : cell;
+}
 
 export function outsideSheet(
   name: string,
@@ -166,7 +171,7 @@ export function outsideSheet(
   }
   return {
     source: { name, cells },
-    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells.map(inError)] }),
+    dressed: plan => ({ ...plan, widths: WIDTHS, frozenRows: HEADER + 1, cells: [...labels, ...plan.cells.map(withoutValue)] }),
     names,
     reads,
     notLive: plan => {
@@ -176,10 +181,10 @@ export function outsideSheet(
         // what has no value here, as where ranges are multiplied, may have another one in a cell
         return formula !== undefined && isFixed !== true && value !== undefined;
       };
-      const isError = (at: string): boolean => ERROR_CODE.test(String(byAddress.get(at)?.value));
       return calls.filter(call => {
         const ats = placed.get(call) ?? [];
-        return !ats.some(isLive) || !ats.every(at => isLive(at) || isError(at));
+        const isVoid = (at: string): boolean => byAddress.get(at)?.value === '' || isError(byAddress.get(at)?.value);
+        return !ats.some(isLive) || !ats.every(at => isLive(at) || isVoid(at));
       });
     },
   };
