@@ -2,21 +2,19 @@
 import type { Carried, CarriedKind } from '../../package/carried';
 import { callsLeft } from '../../package/calls-left';
 import { edited, type EditedPackage, type PackageEdit } from '../../package/edit';
-import { type Elsewhere, type ElsewhereChange, elsewhereOf, goesWith } from '../../package/elsewhere';
+import { type Elsewhere, elsewhereOf } from '../../package/elsewhere';
 import type { UserPackage } from '../../package/read';
 import type { WorkbookPlan } from '../../sheet/plan';
 import { callsOurs, fromFile } from '../../sheet/stored-formulas';
-import { SheetNames } from '../../sheet/sheet-names';
 import type { SourceWorkbook } from '../../sheet/workbook-values';
-import type { FindingWords } from '../words/finding-words';
-import { type PageWords, WORDS } from '../words/words';
+import { WORDS } from '../words/words';
 import { ASKED_KINDS } from './carrying';
 import { changesOf } from './changes';
 import { losing, namesIn } from './gone-names';
-import { calledThere, outsideCall, outsidePlace, type OutsideSheet, outsideSheet } from './outside-cells';
+import type { OutsideSheet } from './outside-cells';
+import { changesElsewhere, type Fate, told, workedOut } from './outside-fate';
 import { wantedSheets } from './wanted-sheets';
 import { handover, type Handover, type Making } from '../handover';
-import type { HandoverFinding } from '../read/finding';
 import { CHOSEN_BY_ITSELF } from '../pages/choice';
 import type { TitleBlock } from '../pages/title-block';
 
@@ -35,35 +33,6 @@ export interface WrittenCopy extends EditedPackage, Handover {
 const MENTIONS = /ENCL/i;
 const isOurs = (formula: string): boolean => MENTIONS.test(formula) && callsOurs(fromFile(formula));
 
-/** What becomes of calls outside cells. */
-interface Fate {
-  readonly outside: OutsideSheet;
-  /** Formulas without a call that read a name which goes, and that name. */
-  readonly lost: ReadonlyMap<Elsewhere, string>;
-}
-
-/** What cannot be read in cells goes with the rule, name or column formula that it stands in: no program without the add-in has it. */
-const changesElsewhere = (found: readonly Elsewhere[], { outside, lost }: Fate): ReadonlyMap<Elsewhere, ElsewhereChange> =>
-  new Map(
-    [...found, ...lost.keys()].flatMap((elsewhere): [Elsewhere, ElsewhereChange][] => {
-      const formula = outside.reads.get(elsewhere);
-      if (formula !== undefined) return [[elsewhere, { formula }]];
-      return elsewhere.canGo ? [[elsewhere, 'out']] : [];
-    }),
-  );
-
-const told = (elsewhere: Elsewhere, { outside: { source, reads }, lost }: Fate, said: FindingWords): HandoverFinding[] => {
-  if (elsewhere.kind === 'placeholder') return [];
-  const isRead = reads.has(elsewhere);
-  const { canGo } = elsewhere;
-  const name = lost.get(elsewhere);
-  const called = calledThere(elsewhere);
-  const goes = name === undefined ? said.takenOut(called) : said.takenOutWith(name);
-  const stays = name === undefined ? said.leftAsIs(called) : said.leftWithout(name);
-  const words = `${outsidePlace(elsewhere, said)}: ${isRead ? said.readsSheet(called, source.name) : canGo ? goes : stays}`;
-  return [{ sheet: '', at: '', what: isRead || canGo ? 'changed' : 'error', words }];
-};
-
 /** The copy as it will be, and what in the file becomes of it; nothing is written yet. */
 export interface PlannedCopy {
   readonly copy: Handover;
@@ -72,36 +41,6 @@ export interface PlannedCopy {
   readonly elsewhere: readonly Elsewhere[];
   readonly fate: Fate;
   readonly isAsked: (kind: CarriedKind) => boolean;
-}
-
-/** With what stands outside cells on a sheet of ours: as far as it follows its inputs there, and nothing else of its rule goes. */
-function workedOut(
-  sent: SourceWorkbook,
-  elsewhere: readonly Elsewhere[],
-  words: PageWords,
-  taken: ReadonlySet<string>,
-  fateOf: (outside: OutsideSheet) => Fate,
-  handedOver: (workbook: SourceWorkbook, fate: Fate) => Handover,
-): { readonly copy: Handover; readonly fate: Fate } {
-  const names = new SheetNames();
-  for (const name of [...sent.sheets.map(sheet => sheet.name), ...(sent.otherSheets ?? [])]) names.free(name);
-  const name = names.free(words.sheets.outside);
-  const sheets = new Set(sent.sheets.map(sheet => sheet.name));
-  let calls = elsewhere.flatMap(one => outsideCall(one, sheets) ?? []);
-  for (;;) {
-    const outside = outsideSheet(name, calls, words, called => taken.has(called.toLowerCase()));
-    const fate = fateOf(outside);
-    const goes = [...elsewhere.filter(one => !outside.reads.has(one)), ...fate.lost.keys()];
-    const torn = calls.filter(call => goes.some(one => goesWith(one, call.elsewhere)));
-    if (torn.length > 0) {
-      calls = calls.filter(call => !torn.includes(call));
-      continue;
-    }
-    const copy = handedOver(calls.length === 0 ? sent : { ...sent, sheets: [...sent.sheets, outside.source] }, fate);
-    const notLive = outside.notLive(copy.plan.sheets.find(sheet => sheet.name === name));
-    if (notLive.length === 0) return { copy, fate };
-    calls = calls.filter(call => !notLive.includes(call));
-  }
 }
 
 /** @param source what stands in the cells of the file. */
