@@ -55,7 +55,7 @@ module.exports = {
       '^src/handover/(?!(compare-)?cli[.]ts$|write/)',
       [
         '^src/(handover|core|joint|plain|figure|sheet|standards)/',
-        '^src/german/(bases|cautions|english|functions|sources)[.]ts$',
+        '^src/german/(bases|cautions|columns|english|functions|phrases|sources)[.]ts$',
         '^src/registry[.]ts$',
         npm('@borgar/fx'),
         npm('diff'),

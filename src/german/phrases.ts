@@ -12,6 +12,11 @@ export const phrasesOf = (argument: string): readonly (readonly string[])[] =>
     return reads === undefined ? [part] : [part.slice(0, -`, ${reads}`.length), reads];
   });
 
+const BETWEEN_NAMES = /(, | \(|\)| (?:[A-Za-z]\d?|d[hk]|rf|IT\d+)(?=$|,| \())/;
+
+/** The title of a table's column, "clearance hole dh, coarse (H14)": names at even places, between them commas, brackets and symbols. */
+export const namesOf = (title: string): readonly string[] => title.split(BETWEEN_NAMES);
+
 export const sentencesOf = (description: string): readonly string[] => description.split('\n');
 
 type Translations = Readonly<Record<string, string>>;

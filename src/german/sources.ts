@@ -19,6 +19,7 @@ export const HELD: Readonly<Record<HeldText, string>> = {
   derived: 'hergeleitet',
   'each row of MATERIAL.TABLE says how': 'wie, steht in jeder Zeile von MATERIAL.TABLE',
   'each row says how': 'wie, steht in jeder Zeile',
+  'given by you': 'von Ihnen angegeben',
   'from memory': 'aus dem Gedächtnis',
   'from memory, compared with the full series': 'aus dem Gedächtnis, mit der vollen Reihe verglichen',
   'from memory, cross-checked': 'aus dem Gedächtnis, gegengeprüft',
@@ -171,6 +172,9 @@ const EDITION_FROM_MEMORY = '(Ausgabe aus dem Gedächtnis)';
 
 /** What a table is about, its edition and its number. */
 export const TABLE_TEXTS: Readonly<Record<TableText, string>> = {
+  'own screw': 'eigene Schraube',
+  'given by you': 'von Ihnen angegeben',
+  'its own numbers': 'eigene Zahlen',
   'unified threads UNC and UNF, class 2A': 'Unified-Gewinde UNC und UNF, Klasse 2A',
   'clearance holes for bolts, screws and studs': 'Durchgangslöcher für Schrauben und Stiftschrauben',
   'cross recessed pan head screws': 'Flachkopfschrauben mit Kreuzschlitz',

@@ -1,9 +1,10 @@
 // What functions.json, the cards and the tables say, as types: a text that has no German does not compile, nor does
 // German of a text that is no more.
 import type { Card } from '../core/card';
+import { ownExample, ownLengths, ownScrew } from '../core/screw/own';
 import { RULES } from '../joint/rules';
 import type { Table } from '../standards/table';
-import { phrasesOf, sentencesOf } from '../german/phrases';
+import { namesOf, phrasesOf, sentencesOf } from '../german/phrases';
 import type { FunctionText } from './metadata';
 
 const literal = (text: string): string => (text.includes("'") && !text.includes('"') ? `"${text}"` : `'${text.replaceAll("'", "\\'")}'`);
@@ -11,8 +12,16 @@ const literal = (text: string): string => (text.includes("'") && !text.includes(
 const union = (name: string, texts: readonly string[]): string =>
   `export type ${name} =\n${[...new Set(texts)].map(text => `  | ${literal(text)}`).join('\n')};\n`;
 
-export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[], tables: readonly Table[]): string =>
-  [
+/** Those of an own screw with all that it can have. */
+function ownTables(): readonly Table[] {
+  const read = ownScrew(ownExample());
+  return read === undefined ? [] : [read.own.table, ownLengths(read.own)];
+}
+
+export const englishTexts = (functions: readonly FunctionText[], cards: readonly Card[], tables: readonly Table[]): string => {
+  const own = ownTables();
+  const columns = [...tables, ...own].flatMap(table => table.columns);
+  return [
     union(
       'Sentence',
       functions.flatMap(({ description }) => sentencesOf(description)),
@@ -29,13 +38,19 @@ export const englishTexts = (functions: readonly FunctionText[], cards: readonly
       'NotLive',
       cards.flatMap(({ notLive }) => notLive ?? []),
     ),
-    union('HeldText', [
-      ...cards.flatMap(({ sources }) => sources.map(({ held }) => held)),
-      ...tables.flatMap(({ columns }) => columns.map(({ held }) => held)),
-    ]),
+    union('HeldText', [...cards.flatMap(({ sources }) => sources.map(({ held }) => held)), ...columns.map(({ held }) => held)]),
     union('SourceTitle', [...cards.flatMap(({ sources }) => sources.map(({ title }) => title)), ...RULES.map(({ source }) => source)]),
+    union('TableText', [
+      ...tables.flatMap(({ subject, edition, table }) => [subject, edition, table]),
+      ...own.flatMap(({ standard, edition, table }) => [standard, edition, table]),
+    ]),
     union(
-      'TableText',
-      tables.flatMap(({ subject, edition, table }) => [subject, edition, table]),
+      'ColumnName',
+      columns.flatMap(({ title }) => namesOf(title).filter((name, i) => i % 2 === 0 && /[a-z]{2}/.test(name))),
+    ),
+    union(
+      'ColumnNote',
+      columns.flatMap(({ note }) => note ?? []),
     ),
   ].join('\n');
+};

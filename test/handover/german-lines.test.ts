@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { changeLists } from '../../src/handover/compare/change-lists';
 import { compare } from '../../src/handover/compare/compare';
 import type { ComparedWorkbook } from '../../src/handover/compare/seen';
+import { DataSheet } from '../../src/handover/compile/data-sheet';
 import { sourcesSheet } from '../../src/handover/pages/sources';
+import { ownExample, ownLengths, ownScrew } from '../../src/core/screw/own';
 import { RULES } from '../../src/joint/rules';
 import { CARDS } from '../../src/registry';
 import { CHOSEN_BY_ITSELF } from '../../src/handover/pages/choice';
@@ -107,6 +109,32 @@ describe('what is said of cells', () => {
     expect(
       said.filter(text => /\b(the|from|read|copy|copies|memory|shown|where|withdrawn|edition from|screws?|heads?)\b/.test(text)),
     ).toEqual([]);
+  });
+
+  it('every title and note of a standard table is German on the sheet of data, and its rows are the same', () => {
+    const own = ownScrew(ownExample())?.own;
+    if (own === undefined) throw new Error('the example is no own screw');
+    const tables = [...Object.values(TABLES), own.table, ownLengths(own)];
+    const [german, english] = (['German', 'English'] as const).map(language => {
+      const data = new DataSheet('Data', WORDS[language].data);
+      return { ranges: tables.map(table => data.names(table)), cells: data.plan().cells };
+    });
+    expect(german?.ranges).toEqual(english?.ranges);
+    let titles = 0;
+    for (const [i, { at, role, value }] of (english?.cells ?? []).entries()) {
+      const said = german?.cells[i];
+      expect(said).toMatchObject({ at, role });
+      if (role === 'header') {
+        titles++;
+        expect(said?.value).not.toBe(value);
+      }
+      if (['header', 'note', 'title'].includes(role))
+        expect(said?.value).not.toMatch(
+          /\b(the|is|are|of|from|to|read|by|with|head|copy|copies|memory|and|has|have|prints?|length|height|diameter|nominal|approx|sharp|max|min)\b(?![.])/,
+        );
+      else if (role !== 'heading') expect(said?.value).toBe(value);
+    }
+    expect(titles).toBeGreaterThan(200);
   });
 
   it('a call outside cells is told in either language, and left as it is where it cannot go', () => {

@@ -105,16 +105,17 @@ export class DataSheet {
     if (known !== undefined) return known;
     const { said } = this.words;
     const at = (column: number): string => address(this.next, column);
-    this.cells.push({ at: at(0), role: 'heading', value: `${table.standard}, ${said.table(table.subject)}` });
-    const notes = table.columns.flatMap(({ title, note }) => (note === undefined ? [] : [`${title}: ${note}`]));
+    this.cells.push({ at: at(0), role: 'heading', value: `${said.table(table.standard)}, ${said.table(table.subject)}` });
+    const notes = table.columns.flatMap(({ title, note }) => (note === undefined ? [] : [`${said.column(title)}: ${said.note(note)}`]));
     for (const line of [`${said.table(table.table)}; ${this.words.edition(said.table(table.edition))}`, ...new Set(notes)]) {
       this.next += 1;
       this.cells.push({ at: at(0), role: 'note', value: line });
     }
     this.next += 1;
-    [this.words.row, ...table.columns.map(({ title, limit }) => `${title}${limit === undefined ? '' : `, ${limit}`}`)].forEach((value, c) =>
-      this.cells.push({ at: at(c), role: 'header', value }),
+    const titles = table.columns.map(({ title, limit }) =>
+      [said.column(title), ...(limit === undefined ? [] : [said.limit(limit)])].join(', '),
     );
+    [this.words.row, ...titles].forEach((value, c) => this.cells.push({ at: at(c), role: 'header', value }));
     this.next += 1;
     [this.words.held, ...table.columns.map(({ held }) => said.held(held))].forEach((value, c) =>
       this.cells.push({ at: at(c), role: 'note', value }),

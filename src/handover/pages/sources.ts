@@ -77,7 +77,7 @@ export function sourcesSheet(
   section(
     words.tables,
     tables.map(({ standard, subject, edition, table, columns }) => [
-      standard,
+      said.table(standard),
       said.table(subject),
       said.table(edition),
       said.table(table),

@@ -1,6 +1,9 @@
 // What is said of where a value comes from.
 import type { Card } from '../../core/card';
 import type { CardKind } from '../../core/kinds';
+import type { Column } from '../../standards/table';
+
+export type ColumnLimit = NonNullable<Column['limit']>;
 
 const asItIs = (text: string): string => text;
 
@@ -10,6 +13,9 @@ export const SOURCES = {
   held: asItIs,
   /** What a table is about, its edition and its number. */
   table: asItIs,
+  column: asItIs,
+  limit: (limit: ColumnLimit): string => limit,
+  note: asItIs,
 };
 
 export type SourceWords = typeof SOURCES;
