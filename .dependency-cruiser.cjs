@@ -280,7 +280,7 @@ module.exports = {
     only(
       'bench-is-a-page',
       '^src/bench/',
-      ['^src/(bench|files|sheet|demo|core|words)/', '^src/hosts/univer[/.]', '^src/pane/(mount|examples|pane-services)[.]', '^functions/'],
+      ['^src/(bench|files|sheet|demo|core|words)/', '^src/hosts/univer[/.]', '^src/pane/(mount|examples)[.]', '^functions/'],
       'The bench wires plans, functions and files to its own sheet, and shows the pane as a whole: joint, figure and hand-over are its business. Packages of the sheet stay in src/hosts/univer, work on files in src/files.',
     ),
     only(

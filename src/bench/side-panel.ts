@@ -4,7 +4,6 @@ import type { SheetFunction } from '../hosts/univer/metadata';
 import { benchFiles } from './bench-files';
 import { byId } from './dom';
 import type { MountedPane } from '../pane/mount';
-import type { KeptView } from '../pane/pane-services';
 import type { Speech } from '../words/speech';
 import { tabs, type Tabs } from './tabs';
 
@@ -31,7 +30,7 @@ export function sidePanel(workbook: BenchWorkbook, functions: readonly SheetFunc
         words,
         later,
         ...(beside !== undefined && { beside }),
-        kept: Promise.resolve<KeptView>({
+        kept: async () => ({
           get: key => kept.get(key) ?? null,
           set(key, value) {
             kept.set(key, value);

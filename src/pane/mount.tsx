@@ -93,7 +93,7 @@ function useBeside({ beside }: PaneServices): PaneState['german'] {
 /** How the pane was left, which nothing waits for. */
 function useKept({ kept }: PaneServices): KeptView | undefined {
   const [keptView, setKeptView] = useState<KeptView>();
-  useEffect(() => void kept?.then(setKeptView), []);
+  useEffect(() => void kept?.().then(setKeptView), []);
   return keptView;
 }
 

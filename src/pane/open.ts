@@ -6,16 +6,15 @@ import type { PageLanguage, Speech } from '../words/speech';
 import { START } from '../words/start';
 import type { ViewWords } from '../words/views';
 import type { ListedFunction } from './function-list';
+import { keptView } from './kept-view';
 import { mountPane, type MountedPane } from './mount';
-import type { KeptView } from './pane-services';
 import { messageOf } from './pane-context';
 
-/** What the pane is opened with, all asked for at once; it is drawn before `kept` is there. */
+/** What the pane is opened with, all asked for at once. */
 export interface PaneParts {
   readonly language: PageLanguage;
   readonly functions: Promise<readonly ListedFunction[]>;
   readonly speech: Promise<Speech>;
-  readonly kept: Promise<KeptView | undefined>;
 }
 
 function show(place: HTMLElement, text: string): void {
@@ -46,7 +45,7 @@ export async function openPane(isInExcel: boolean, parts: PaneParts): Promise<Mo
       functions,
       words,
       later,
-      kept: parts.kept,
+      kept: keptView,
       benchUrl: 'index.html',
       ...(beside !== undefined && { beside }),
       ...(port !== undefined && { port, files: excelFiles(words.excel) }),

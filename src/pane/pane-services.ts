@@ -22,8 +22,8 @@ export interface PaneServices extends Omit<Speech, 'language'> {
   readonly functions: readonly ListedFunction[];
   /** The workbook as a file; left out where there is none. */
   readonly files?: WorkbookFiles;
-  /** Is there after the pane is drawn; undefined where the page may keep nothing. */
-  readonly kept?: Promise<KeptView | undefined>;
+  /** Asked for when the pane is drawn; undefined where the page may keep nothing. */
+  readonly kept?: () => Promise<KeptView | undefined>;
   /** The page with a workbook of its own, from a page that has none or another. */
   readonly benchUrl?: string;
 }

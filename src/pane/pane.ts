@@ -1,7 +1,6 @@
 // The pane in Excel, which is begun when somebody sees it; opened as a plain page it shows the functions without a workbook.
 import { onSeen } from '../hosts/excel/visibility';
 import { languageOf, type PageLanguage, speech } from '../words/speech';
-import { keptView } from './kept-view';
 import { described } from './listed-in';
 import type { MountedPane } from './mount';
 import type { PaneParts } from './open';
@@ -14,9 +13,9 @@ const pageLanguage = (isInExcel: boolean): PageLanguage => languageOf(isInExcel 
 /** Everything is asked for at once: what waits for another answer costs a way to the server and back. */
 function open(isInExcel: boolean): Promise<MountedPane | undefined> {
   const language = pageLanguage(isInExcel);
-  const parts: PaneParts = { language, functions: described(language), speech: speech(language), kept: keptView() };
+  const parts: PaneParts = { language, functions: described(language), speech: speech(language) };
   // where one fails the pane says so, which comes later
-  for (const part of [parts.functions, parts.speech, parts.kept]) part.catch(() => undefined);
+  for (const part of [parts.functions, parts.speech]) part.catch(() => undefined);
   return import(/* webpackChunkName: "view-pane" */ './open').then(
     ({ openPane }) => openPane(isInExcel, parts),
     () => undefined,

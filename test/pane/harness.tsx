@@ -5,7 +5,6 @@ import { inGerman } from '../../src/german/metadata';
 import type { ListedFunction } from '../../src/pane/function-list';
 import { besideEnglish } from '../../src/pane/listed-in';
 import { mountPane } from '../../src/pane/mount';
-import type { KeptView } from '../../src/pane/pane-services';
 import { speech } from '../../src/words/speech';
 import type { DefinedName, Picture } from '../../src/sheet/plan';
 import { fakePort, type FakePort } from './fake-port';
@@ -65,5 +64,5 @@ mountPane(document.getElementById('pane') as HTMLElement, {
   later,
   ...(beside && { beside }),
   host: 'excel',
-  kept: Promise.resolve<KeptView>({ get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) }),
+  kept: async () => ({ get: key => kept.get(key) ?? null, set: (key, value) => void kept.set(key, value) }),
 });
