@@ -53,7 +53,7 @@ test.each([
   await expect.poll(async () => (await scripts()).filter(({ name }) => name.startsWith('chunks/view-')).length).toBe(parts);
   await page.waitForFunction(() => performance.getEntriesByName('bosswright pane').length > 0);
   expect(await askedMs('view-kept.js')).toBeGreaterThan(await paintedMs());
-  // seen at once, it is on its way while the functions are read; pane.js asks for the other
+  // seen at once, it is on its way while the functions are read; the other waits until it is painted
   expect(await askedMs('view-pane.js')).toBeLessThan(await askedMs('view-kept.js'));
   const all = await scripts();
   console.log(
